@@ -1,0 +1,165 @@
+using Turnrow.Syntax.Text;
+
+namespace Turnrow.Syntax.Tree;
+
+/// <summary>Opens a piece: <c>piece back</c>.</summary>
+public sealed record PieceStatement(NameSyntax Name, PieceOriginSyntax? Origin, ClaimSyntax? Claim, TextSpan Span)
+    : StatementSyntax(Span);
+
+/// <summary>What a piece begins from.</summary>
+public abstract record PieceOriginSyntax(TextSpan Span) : SyntaxNode(Span);
+
+/// <summary><c>from back: shoulder stitches at right edge</c></summary>
+public sealed record PartOriginSyntax(NameSyntax Piece, ExpressionSyntax Stitches, EdgeSyntax Edge, TextSpan Span)
+    : PieceOriginSyntax(Span);
+
+/// <summary><c>from yoke: left-front</c>, a part that <c>divide</c> named.</summary>
+public sealed record NamedPartOriginSyntax(NameSyntax Piece, NameSyntax Part, TextSpan Span) : PieceOriginSyntax(Span);
+
+/// <summary><c>is right-front mirrored</c>, <c>is right-front mirrored, turned over</c></summary>
+public sealed record MirrorOriginSyntax(NameSyntax Piece, bool TurnedOver, TextSpan Span) : PieceOriginSyntax(Span);
+
+/// <summary><c>picked up along right-front neck, last 3 rows: 2 dc in each row</c></summary>
+/// <param name="Walks">The edges, in the order in which they are walked; several are joined by <c>and</c>.</param>
+/// <param name="Side">The side that faces (<c>, WS facing</c>); null for the right side.</param>
+/// <param name="Rates">How many stitches; none for the customary rates of <paramref name="Stitch"/>.</param>
+/// <param name="Stitch">The stitch alone (<c>: sc</c>), where no rate is given; else null.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record PickUpOriginSyntax(
+    IReadOnlyList<WalkSyntax> Walks, SideSyntax? Side, IReadOnlyList<RateSyntax> Rates, NameSyntax? Stitch, TextSpan Span)
+    : PieceOriginSyntax(Span);
+
+/// <summary><c>begin with hem stitches</c></summary>
+public sealed record BeginStatement(ExpressionSyntax Stitches, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>chain 79</c></summary>
+public sealed record ChainStatement(ExpressionSyntax Chains, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>both edges are side-seam</c>, <c>from here right edge is armhole</c></summary>
+public sealed record EdgeNameStatement(bool FromHere, EdgeSyntax Edge, NameSyntax Name, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>row 5 WS: …</c>, <c>row: …</c>, <c>rows 2 to 19: …</c></summary>
+/// <param name="First">The row's number; null for the next one.</param>
+/// <param name="Last">The last row's number with <c>rows … to …</c>; else null.</param>
+/// <param name="Side">The side said; null if unsaid.</param>
+/// <param name="Items">The words of the row.</param>
+/// <param name="Claim">The claim at its end; of several rows, the last one's.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record RowStatement(
+    ExpressionSyntax? First,
+    ExpressionSyntax? Last,
+    SideSyntax? Side,
+    IReadOnlyList<RowItemSyntax> Items,
+    ClaimSyntax? Claim,
+    TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>straight 12 rows</c>, <c>straight to 20 cm, even rows</c>, <c>straight 6 rows from armhole</c></summary>
+/// <param name="Extent">A number of rows, a length to reach, or a length to add.</param>
+/// <param name="Amount">The number or length.</param>
+/// <param name="From">The mark to count or measure from; null for the piece's beginning (<c>to</c>) or here.</param>
+/// <param name="Fixes">Which numbers of rows are allowed.</param>
+/// <param name="Claim">The claim at its end.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record StraightStatement(
+    StraightExtent Extent,
+    ExpressionSyntax Amount,
+    NameSyntax? From,
+    IReadOnlyList<RowFixSyntax> Fixes,
+    ClaimSyntax? Claim,
+    TextSpan Span) : StatementSyntax(Span);
+
+/// <summary>How far straight rows go.</summary>
+public enum StraightExtent
+{
+    /// <summary><c>straight 12 rows</c></summary>
+    Rows,
+
+    /// <summary><c>straight to 20 cm</c></summary>
+    To,
+
+    /// <summary><c>straight for 6 cm</c></summary>
+    For,
+}
+
+/// <summary><c>leave drop at both edges</c></summary>
+public sealed record LeaveStatement(ExpressionSyntax Count, EdgeSyntax Edge, ClaimSyntax? Claim, TextSpan Span)
+    : StatementSyntax(Span);
+
+/// <summary><c>add 6 at both edges, one row apart</c></summary>
+public sealed record AddStatement(
+    ExpressionSyntax Count, EdgeSyntax Edge, bool OneRowApart, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>mark next row armhole</c></summary>
+public sealed record MarkStatement(NameSyntax Name, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>repeat rows 3 to 6, 9 more times</c>, <c>…, 10 times in all</c></summary>
+/// <param name="First">First row repeated.</param>
+/// <param name="Last">Last row repeated; null for one row (<c>repeat row 3, …</c>).</param>
+/// <param name="Times">How often.</param>
+/// <param name="Counting">How the number is meant; <see cref="RepeatCounting.Unsaid"/> is an error.</param>
+/// <param name="Claim">The claim at its end.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record RepeatStatement(
+    ExpressionSyntax First,
+    ExpressionSyntax? Last,
+    ExpressionSyntax Times,
+    RepeatCounting Counting,
+    ClaimSyntax? Claim,
+    TextSpan Span) : StatementSyntax(Span);
+
+/// <summary>What the number of a repeat counts.</summary>
+public enum RepeatCounting
+{
+    /// <summary>A bare <c>9 times</c>, which print uses both ways.</summary>
+    Unsaid,
+
+    /// <summary><c>9 more times</c></summary>
+    More,
+
+    /// <summary><c>10 times in all</c></summary>
+    InAll,
+}
+
+/// <summary><c>divide: 22 for left, skip 8, 50 for back, skip 8, 22 for right</c>, read from the right edge.</summary>
+public sealed record DivideStatement(IReadOnlyList<DividePartSyntax> Parts, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary>A part of a divided row; without a name it is skipped.</summary>
+public sealed record DividePartSyntax(ExpressionSyntax Stitches, NameSyntax? Name, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary><c>fasten off</c></summary>
+public sealed record FastenOffStatement(TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>weave in ends</c></summary>
+public sealed record WeaveInStatement(TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>seam back right side-seam, all but first 3 rows, with right-front side-seam: 2 sc in each row</c></summary>
+/// <param name="First">One edge.</param>
+/// <param name="Second">The other; null where it is missing (an error was reported).</param>
+/// <param name="Order">What the designer says of the row order, checked against what can lie flat; null if unsaid.</param>
+/// <param name="Eased">With <c>easing</c>, unequal lengths are meant.</param>
+/// <param name="Rate">How it is worked; null for sewn.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record SeamStatement(
+    WalkSyntax First, WalkSyntax Second, SeamOrder? Order, bool Eased, RateSyntax? Rate, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary>The order in which the rows of two edges meet.</summary>
+public enum SeamOrder
+{
+    /// <summary><c>in the same order</c>: first row to first row.</summary>
+    Same,
+
+    /// <summary><c>in opposite order</c>: first row to last row.</summary>
+    Opposite,
+}
+
+/// <summary><c>expect hem stitches measure bust / 2 + 2 cm, within 1 cm</c></summary>
+public sealed record ExpectMeasureStatement(
+    ExpressionSyntax Count,
+    bool OfRows,
+    NameSyntax? Stitch,
+    ExpressionSyntax Length,
+    ExpressionSyntax? Within,
+    TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>expect back rows are right-front rows</c></summary>
+public sealed record ExpectEqualStatement(ExpressionSyntax Left, ExpressionSyntax Right, TextSpan Span) : StatementSyntax(Span);

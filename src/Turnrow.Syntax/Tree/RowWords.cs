@@ -1,0 +1,115 @@
+using Turnrow.Syntax.Text;
+
+namespace Turnrow.Syntax.Tree;
+
+/// <summary>One item of a row, as written between two commas.</summary>
+public abstract record RowItemSyntax(TextSpan Span) : SyntaxNode(Span);
+
+/// <summary>
+/// A stitch with what stands round it: <c>dc</c>, <c>dc 5</c>, <c>dc across</c>, <c>3 dc in next</c>, <c>back-loop dc 5</c>,
+/// <c>hdc dec 3</c>, <c>inc 8 evenly</c>, <c>ch 3</c>, <c>dc armhole-rows</c>. Which word is the stitch, which says where the hook
+/// goes and which is a count, is the binder's to find out, since stitches are data.
+/// </summary>
+/// <param name="Before">The number in front (<c>3</c> dc in next), or null.</param>
+/// <param name="Words">The words up to the amount; empty only where <paramref name="Change"/> is there.</param>
+/// <param name="Change"><c>inc</c> or <c>dec</c>, or null.</param>
+/// <param name="Amount">What follows the stitch: how many, across, until … remain, evenly; or null.</param>
+/// <param name="Place">Where it goes (<c>in next sp</c>), or null.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record StitchItem(
+    ExpressionSyntax? Before,
+    IReadOnlyList<NameSyntax> Words,
+    ChangeSyntax? Change,
+    AmountSyntax? Amount,
+    PlaceSyntax? Place,
+    TextSpan Span) : RowItemSyntax(Span);
+
+/// <summary>A bracket: a repeat if it has times, a group in one place if it has a place; with neither, an error.</summary>
+public sealed record GroupItem(
+    IReadOnlyList<RowItemSyntax> Items, AmountSyntax? Times, PlaceSyntax? Place, TextSpan Span) : RowItemSyntax(Span);
+
+/// <summary><c>skip 2</c>.</summary>
+public sealed record SkipItem(ExpressionSyntax? Count, TextSpan Span) : RowItemSyntax(Span);
+
+/// <summary><c>slip over 5</c>.</summary>
+public sealed record SlipOverItem(ExpressionSyntax Count, TextSpan Span) : RowItemSyntax(Span);
+
+/// <summary><c>leave 5</c>, or <c>leave the rest</c> (count null).</summary>
+public sealed record LeaveItem(ExpressionSyntax? Count, TextSpan Span) : RowItemSyntax(Span);
+
+/// <summary><c>inc</c> or <c>dec</c>.</summary>
+public sealed record ChangeSyntax(Change Change, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary>Increase or decrease.</summary>
+public enum Change
+{
+    /// <summary><c>inc</c></summary>
+    Increase,
+
+    /// <summary><c>dec</c></summary>
+    Decrease,
+}
+
+/// <summary>How often, or how far.</summary>
+public abstract record AmountSyntax(TextSpan Span) : SyntaxNode(Span);
+
+/// <summary>A count: <c>5</c>; of a bracket, <c>6 times</c>.</summary>
+public sealed record CountAmount(ExpressionSyntax Count, TextSpan Span) : AmountSyntax(Span);
+
+/// <summary><c>across</c> or <c>around</c>.</summary>
+public sealed record AcrossAmount(bool Around, TextSpan Span) : AmountSyntax(Span);
+
+/// <summary><c>until 5 remain</c>.</summary>
+public sealed record UntilAmount(ExpressionSyntax Remain, TextSpan Span) : AmountSyntax(Span);
+
+/// <summary><c>8 evenly</c>.</summary>
+public sealed record EvenlyAmount(ExpressionSyntax Count, TextSpan Span) : AmountSyntax(Span);
+
+/// <summary><c>in next</c>, <c>in first</c>, <c>in each st and sp</c>, <c>in next ch-3 sp</c>.</summary>
+/// <param name="Word">Which place.</param>
+/// <param name="Kind">The words that name the kind of place (<c>sp</c>; <c>ch-3 sp</c>; <c>dc</c>); empty if unsaid.</param>
+/// <param name="AndKind">What stands behind <c>and</c>; empty if unsaid.</param>
+/// <param name="Span">Where it stands, with its <c>in</c>.</param>
+public sealed record PlaceSyntax(
+    PlaceWord Word, IReadOnlyList<NameSyntax> Kind, IReadOnlyList<NameSyntax> AndKind, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary>Which place of the row below.</summary>
+public enum PlaceWord
+{
+    /// <summary>The next one.</summary>
+    Next,
+
+    /// <summary>The first of the row.</summary>
+    First,
+
+    /// <summary>The last of the row.</summary>
+    Last,
+
+    /// <summary>The one just worked into.</summary>
+    Same,
+
+    /// <summary>Each to the end of the row.</summary>
+    Each,
+}
+
+/// <summary>What stands behind <c>=</c>: the designer's own counts.</summary>
+/// <param name="Parts">One a kind; a part without a kind counts stitches.</param>
+/// <param name="Scope">What the count leaves out or takes in.</param>
+/// <param name="Span">Where it stands, with its <c>=</c>.</param>
+public sealed record ClaimSyntax(IReadOnlyList<ClaimPartSyntax> Parts, ClaimScope Scope, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary><c>61</c>, <c>61 sts</c>, <c>7 shell</c>, <c>14 sp</c>.</summary>
+public sealed record ClaimPartSyntax(ExpressionSyntax Count, NameSyntax? Kind, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary>What a claim counts.</summary>
+public enum ClaimScope
+{
+    /// <summary>The pattern's own way.</summary>
+    Usual,
+
+    /// <summary><c>without turning chain</c></summary>
+    WithoutTurningChain,
+
+    /// <summary><c>with chains</c></summary>
+    WithChains,
+}

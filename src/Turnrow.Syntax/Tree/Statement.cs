@@ -1,0 +1,94 @@
+using Turnrow.Syntax.Text;
+
+namespace Turnrow.Syntax.Tree;
+
+/// <summary>One statement: what stands on a line. The claim that may end it belongs to it.</summary>
+public abstract record StatementSyntax(TextSpan Span) : SyntaxNode(Span);
+
+/// <summary>Which edge of the piece: <c>both edges</c>, <c>right edge</c>, <c>left edge</c>, or by its name.</summary>
+public sealed record EdgeSyntax(EdgeWord Word, NameSyntax? Name, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary>How an edge is called in a statement.</summary>
+public enum EdgeWord
+{
+    /// <summary>Both.</summary>
+    Both,
+
+    /// <summary>The right one, right side facing.</summary>
+    Right,
+
+    /// <summary>The left one, right side facing.</summary>
+    Left,
+
+    /// <summary>By the name that the designer gave it.</summary>
+    Named,
+}
+
+/// <summary>A side, written <c>RS</c> or <c>WS</c>.</summary>
+public sealed record SideSyntax(bool RightSide, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary>
+/// An edge of any piece, as seams and pick-ups name it: <c>back right side-seam</c>, <c>right-front neck</c>,
+/// <c>back foundation</c>, <c>back last row</c>. The binder tells the words apart.
+/// </summary>
+public sealed record WalkSyntax(IReadOnlyList<NameSyntax> Words, SelectionSyntax? Selection, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary><c>last 3 rows</c>, <c>all but first 3 rows</c>, <c>rows 5 to 9</c>.</summary>
+public abstract record SelectionSyntax(TextSpan Span) : SyntaxNode(Span);
+
+/// <summary>Rows at one end of a stretch, or all but those.</summary>
+public sealed record EndSelection(bool AllBut, bool First, ExpressionSyntax Rows, TextSpan Span) : SelectionSyntax(Span);
+
+/// <summary><c>rows 5 to 9</c>, numbered as the piece's rows are.</summary>
+public sealed record RangeSelection(ExpressionSyntax From, ExpressionSyntax To, TextSpan Span) : SelectionSyntax(Span);
+
+/// <summary><c>2 dc in each row</c>, <c>3 sc per 2 rows</c>, <c>1 sc in each st</c>.</summary>
+/// <param name="Count">How many stitches.</param>
+/// <param name="Stitch">The stitch.</param>
+/// <param name="Per">Over how many rows or stitches; null for one.</param>
+/// <param name="OfStitches">True if it is said of stitches and chains, false if of row-ends.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record RateSyntax(
+    ExpressionSyntax Count, NameSyntax Stitch, ExpressionSyntax? Per, bool OfStitches, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary><c>, odd</c>, <c>, even</c>, <c>, multiple of 6 + 1</c>, <c>, rounded up</c>: which counts are allowed.</summary>
+public sealed record CountFixSyntax(CountFix Fix, ExpressionSyntax? Multiple, ExpressionSyntax? Plus, TextSpan Span)
+    : SyntaxNode(Span);
+
+/// <summary>The ways to fix a stitch count.</summary>
+public enum CountFix
+{
+    /// <summary><c>odd</c></summary>
+    Odd,
+
+    /// <summary><c>even</c></summary>
+    Even,
+
+    /// <summary><c>multiple of 6 + 1</c></summary>
+    Multiple,
+
+    /// <summary><c>rounded up</c></summary>
+    RoundedUp,
+
+    /// <summary><c>rounded down</c></summary>
+    RoundedDown,
+}
+
+/// <summary><c>, even rows</c>, <c>, odd rows</c>, <c>, end RS</c>, <c>, end WS</c>.</summary>
+public sealed record RowFixSyntax(RowFix Fix, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary>The ways to fix a number of rows.</summary>
+public enum RowFix
+{
+    /// <summary><c>even rows</c></summary>
+    EvenRows,
+
+    /// <summary><c>odd rows</c></summary>
+    OddRows,
+
+    /// <summary><c>end RS</c>: the last row is a right-side row.</summary>
+    EndRightSide,
+
+    /// <summary><c>end WS</c>: the last row is a wrong-side row.</summary>
+    EndWrongSide,
+}
