@@ -1,0 +1,60 @@
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+
+namespace Turnrow.Fabric.Joins;
+
+/// <summary>A part of a piece's edge that is joined to another, or picked up along.</summary>
+/// <param name="Piece">The piece.</param>
+/// <param name="Hand">The edge; null for the foundation or the last row.</param>
+/// <param name="Stretches">The stretches, first row first (of foundation and last row: from the right edge).</param>
+public sealed record JoinSide(Piece Piece, Hand? Hand, IReadOnlyList<Stretch> Stretches)
+{
+    /// <summary>Row-ends in it.</summary>
+    public int RowEnds => Stretches.Where(s => s.Kind == StretchKind.RowEnds).Sum(s => s.Count);
+
+    /// <summary>Stitches and chains in it.</summary>
+    public int Stitches => Stretches.Where(s => s.Kind != StretchKind.RowEnds).Sum(s => s.Count);
+}
+
+/// <summary>Finds the part of an edge that words mean.</summary>
+public static class EdgeSelection
+{
+    /// <summary>The stretches of an edge with a name, or all of them.</summary>
+    public static JoinSide ByName(Piece piece, Hand hand, string? name) =>
+        new(piece, hand, [.. piece.At(hand).Stretches.Where(s => name is null || string.Equals(s.Name, name, StringComparison.OrdinalIgnoreCase))]);
+
+    /// <summary>The foundation edge.</summary>
+    public static JoinSide Foundation(Piece piece)
+    {
+        var places = piece.Rows.Count > 0 ? piece.Rows[0].Work?.Below.Count ?? 0 : 0;
+        return new(piece, null, [new Stretch(StretchKind.Foundation, 0, places, null, null)]);
+    }
+
+    /// <summary>The last row's stitches.</summary>
+    public static JoinSide LastRow(Piece piece) =>
+        new(piece, null, [new Stretch(StretchKind.LastRow, piece.Rows.Count, piece.LastStitches, null, null)]);
+
+    /// <summary>Only the row-ends from <paramref name="skip"/> on, so many; what lies between them stays in. Null if there are fewer.</summary>
+    public static JoinSide? Rows(JoinSide side, int skip, int take)
+    {
+        if (skip < 0 || take < 0 || skip + take > side.RowEnds) return null;
+        var result = new List<Stretch>();
+        var passed = 0;
+        foreach (var stretch in side.Stretches)
+        {
+            if (stretch.Kind != StretchKind.RowEnds)
+            {
+                // A step between two taken rows belongs to them; one at the rim does not.
+                if (passed > skip && passed < skip + take) result.Add(stretch);
+                continue;
+            }
+
+            var from = Math.Max(0, skip - passed);
+            var to = Math.Min(stretch.Count, skip + take - passed);
+            if (to > from) result.Add(stretch with { FirstRow = stretch.FirstRow + from, Count = to - from });
+            passed += stretch.Count;
+        }
+
+        return side with { Stretches = result };
+    }
+}

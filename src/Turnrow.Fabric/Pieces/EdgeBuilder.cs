@@ -1,0 +1,51 @@
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+
+namespace Turnrow.Fabric.Pieces;
+
+/// <summary>Keeps the walk along one edge while a piece grows.</summary>
+internal sealed class EdgeBuilder(Hand hand)
+{
+    private readonly List<Stretch> _stretches = [];
+    private readonly List<string> _names = [];
+
+    /// <summary>The name from the next row on; null if it has none.</summary>
+    public string? Name
+    {
+        get => _names.Count == 0 ? null : _names[^1];
+        set
+        {
+            if (value is not null && (_names.Count == 0 || _names[^1] != value)) _names.Add(value);
+        }
+    }
+
+    /// <summary>The names it has had.</summary>
+    public IEnumerable<string> AllNames => _names.Distinct();
+
+    /// <summary>Adds a row's end, and before it what a step left or added.</summary>
+    public void Add(Row row, Step? step)
+    {
+        if (step is not null)
+        {
+            var kind = step.Adds ? StretchKind.AddedChain : StretchKind.LeftStitches;
+            _stretches.Add(new Stretch(kind, row.Number - 1, step.Count, null, step.Edge));
+        }
+
+        var stitch = EndStitch(row);
+        if (_stretches.Count > 0 && _stretches[^1] is { Kind: StretchKind.RowEnds } last && last.Stitch == stitch && last.Name == Name)
+        {
+            _stretches[^1] = last with { Count = last.Count + 1 };
+            return;
+        }
+
+        _stretches.Add(new Stretch(StretchKind.RowEnds, row.Number, 1, stitch, Name));
+    }
+
+    public EdgeWalk Walk() => new(hand, [.. _stretches]);
+
+    private Stitch? EndStitch(Row row)
+    {
+        if (row.Work is not { Tops.Count: > 0 } work) return (row.Plan as ShapedPlan)?.Stitch;
+        return (hand == row.StartsAt ? work.Tops.First : work.Tops.Last).Stitch;
+    }
+}

@@ -1,0 +1,72 @@
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Fabric.Pieces;
+
+/// <summary>
+/// Makes a piece that mirrors another. Right and left change places; all that depends on where the hook is comes out anew, since the
+/// piece is worked again from what it was to be.
+/// </summary>
+/// <param name="turnedOver">
+/// False for a mirror image: right-side rows stay right-side rows and are read from their other end. True for the same rows with
+/// the other side facing, for a fabric without sides.
+/// </param>
+public sealed class Mirror(bool turnedOver)
+{
+    private readonly Dictionary<IReadOnlyList<Word>, WordsPlan> _plans = [];
+
+    /// <summary>Works the original's events after its beginning, mirrored, on a piece that has begun.</summary>
+    public void Work(Piece original, PieceBuilder mirrored)
+    {
+        var pickedUp = original.Start is PickUpStart;
+        foreach (var step in original.Events)
+        {
+            // The first row of a pick-up is there as soon as the piece has begun.
+            if (pickedUp && step is RowEvent)
+            {
+                pickedUp = false;
+                continue;
+            }
+
+            Apply(step, mirrored);
+        }
+    }
+
+    private void Apply(PieceEvent step, PieceBuilder mirrored)
+    {
+        switch (step)
+        {
+            case RuleEvent rule:
+                mirrored.SetRule(rule.Stitch, rule.Rule, rule.NextRowOnly);
+                break;
+            case NameEvent name:
+                mirrored.NameEdge(name.Hand.Opposite(), name.Name);
+                break;
+            case StepEvent { Step: var made } edge:
+                mirrored.AddStep(edge.Hand.Opposite(), made.Adds, made.Count, edge.RowsLater, made.Origin);
+                break;
+            case RowEvent row:
+                if (!row.Worked) mirrored.Doubt(false);
+                mirrored.WorkRow(PlanOf(row.Plan), row.Origin, row.Ordinal);
+                break;
+            case FastenOffEvent:
+                mirrored.FastenOff();
+                break;
+            case DoubtEvent { KnownStitches: { } known }:
+                mirrored.Trust(known);
+                break;
+            case DoubtEvent doubt:
+                mirrored.Doubt(doubt.Rows);
+                break;
+        }
+    }
+
+    private RowPlan PlanOf(RowPlan plan)
+    {
+        if (plan is ShapedPlan shaped) return shaped with { Right = shaped.Left, Left = shaped.Right };
+        var words = ((WordsPlan)plan).Words;
+        if (turnedOver) return plan;
+        if (!_plans.TryGetValue(words, out var turned)) _plans[words] = turned = new WordsPlan(WordReversal.Reverse(words));
+        return turned;
+    }
+}

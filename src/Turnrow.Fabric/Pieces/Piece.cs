@@ -1,0 +1,77 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Rows;
+
+namespace Turnrow.Fabric.Pieces;
+
+/// <summary>What a piece begins from.</summary>
+public abstract record PieceStart;
+
+/// <summary>A foundation chain.</summary>
+/// <param name="Chains">Chains to be made; 0 if that is not known because of an error.</param>
+/// <param name="GivenAsChains">True if the designer gave the chains rather than the stitches.</param>
+public sealed record FoundationStart(int Chains, bool GivenAsChains) : PieceStart;
+
+/// <summary>Part of an earlier piece's last row.</summary>
+/// <param name="Base">The earlier piece.</param>
+/// <param name="FromRight">Stitches between the right edge and the part.</param>
+/// <param name="Count">Stitches of the part.</param>
+/// <param name="Joined">True if yarn is joined anew, false if the earlier piece's yarn goes on.</param>
+public sealed record PartStart(Piece Base, int FromRight, int Count, bool Joined) : PieceStart
+{
+    /// <summary>Stitches between the part and the left edge.</summary>
+    public int FromLeft => Base.LastStitches - FromRight - Count;
+}
+
+/// <summary>Stitches picked up along edges.</summary>
+/// <param name="Walk">The edges in the order in which they are walked.</param>
+/// <param name="RightSide">True if the right side faces while picking up.</param>
+/// <param name="Joined">True if yarn is joined anew.</param>
+public sealed record PickUpStart(IReadOnlyList<PickUpLeg> Walk, bool RightSide, bool Joined) : PieceStart;
+
+/// <summary>One stretch of a pick-up, in the direction in which it is walked.</summary>
+/// <param name="Piece">The piece.</param>
+/// <param name="Hand">The edge; null for foundation and last row.</param>
+/// <param name="Stretch">The part of the edge; of row-ends only the rows taken.</param>
+/// <param name="Upwards">True if it is walked from the first row to the last (or from the right edge to the left).</param>
+/// <param name="Rate">So many stitches …</param>
+/// <param name="Per">… in so many rows or stitches.</param>
+public sealed record PickUpLeg(Piece Piece, Hand? Hand, Stretch Stretch, bool Upwards, int Rate, int Per)
+{
+    /// <summary>Stitches picked up along it; null if the rate does not come out whole.</summary>
+    public int? Stitches => Stretch.Count * (long)Rate % Per == 0 ? (int)(Stretch.Count * (long)Rate / Per) : null;
+}
+
+/// <summary>One piece in one size: its rows and edges.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Start">What it begins from; null if that is not known because of an error.</param>
+/// <param name="Rows">Its rows, first row first.</param>
+/// <param name="Right">Its right edge.</param>
+/// <param name="Left">Its left edge.</param>
+/// <param name="FastenedOff">True if the yarn is cut after the last row because the piece says so.</param>
+public sealed record Piece(
+    string Name, PieceStart? Start, IReadOnlyList<Row> Rows, EdgeWalk Right, EdgeWalk Left, bool FastenedOff)
+{
+    /// <summary>The places of the last row in working order; null if not known.</summary>
+    public PlaceSequence? Top { get; init; }
+
+    /// <summary>True if an error leaves the number of rows in doubt.</summary>
+    public bool RowsInDoubt { get; init; }
+
+    /// <summary>What was done to make it, for whatever is made like it.</summary>
+    internal IReadOnlyList<PieceEvent> Events { get; init; } = [];
+
+    /// <summary>Stitches and spaces of the last row; 0 if not known.</summary>
+    public int LastStitches => Top?.Count ?? 0;
+
+    /// <summary>True if the last row is a right-side row (or there is none yet).</summary>
+    public bool EndsOnRightSide => Rows.Count > 0 && Rows[^1].RightSide;
+
+    /// <summary>Where the hook is after the last row.</summary>
+    public Hand HookAt => Rows.Count > 0 ? Rows[^1].EndsAt : Hand.Right;
+
+    /// <summary>The walk along an edge.</summary>
+    public EdgeWalk At(Hand hand) => hand == Hand.Right ? Right : Left;
+
+    /// <summary>The places of the last row, read from the right edge.</summary>
+    public PlaceSequence? TopFromRight => EndsOnRightSide ? Top : Top?.Reversed();
+}

@@ -1,0 +1,327 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Fabric.Pieces;
+
+/// <summary>
+/// Makes a piece of one size, row by row. It knows where the hook is, what the next row is worked over, and what both edges are
+/// made of. What can't be worked comes back as a <see cref="RowFault"/>; from then on the count is not known until it is told again.
+/// </summary>
+public sealed class PieceBuilder
+{
+    /// <summary>The most rows that a piece may have.</summary>
+    public const int MostRows = 20_000;
+
+    private readonly Dictionary<Stitch, TurnRule> _rules;
+    private readonly Dictionary<Stitch, TurnRule> _rulesForNextRow = [];
+    private readonly List<Row> _rows = [];
+    private readonly List<PieceEvent> _events = [];
+    private readonly EdgeBuilder _right = new(Hand.Right);
+    private readonly EdgeBuilder _left = new(Hand.Left);
+    private readonly List<(Hand Hand, Step Step, int Row)> _steps = [];
+    private readonly RowCache _cache = new();
+    private PieceStart? _start;
+    private RowBegins _begins = RowBegins.Foundation;
+    private PlaceSequence? _ahead;
+    private int _chainsGiven = -1;
+    private bool _firstRowRightSide = true;
+    private bool _fastenedOff;
+
+    /// <param name="name">The piece's name.</param>
+    /// <param name="rules">The pattern's turning-chain rules where they differ from custom.</param>
+    public PieceBuilder(string name, IReadOnlyDictionary<Stitch, TurnRule> rules)
+    {
+        Name = name;
+        _rules = new Dictionary<Stitch, TurnRule>(rules);
+    }
+
+    /// <summary>The piece's name.</summary>
+    public string Name { get; }
+
+    /// <summary>Rows so far.</summary>
+    public int RowCount => _rows.Count;
+
+    /// <summary>The rows so far.</summary>
+    public IReadOnlyList<Row> Rows => _rows;
+
+    /// <summary>True if the next row is a right-side row.</summary>
+    public bool NextIsRightSide => _rows.Count % 2 == 0 ? _firstRowRightSide : !_firstRowRightSide;
+
+    /// <summary>The edge where the hook is, and where the next row starts.</summary>
+    public Hand HookAt => Frame.StartOf(NextIsRightSide);
+
+    /// <summary>True if the piece has begun.</summary>
+    public bool HasBegun { get; private set; }
+
+    /// <summary>True if an error leaves the number of rows in doubt, and with it sides and ends.</summary>
+    public bool RowsInDoubt { get; private set; }
+
+    /// <summary>True if the next row begins with chains whose number of stitches its first stitch decides.</summary>
+    public bool WaitsForFirstStitch => _chainsGiven >= 0;
+
+    /// <summary>The places that the next row has to work over, in its working order, steps taken into account; null if not known.</summary>
+    public PlaceSequence? Ahead
+    {
+        get
+        {
+            if (_ahead is null || _chainsGiven >= 0) return null;
+            var (start, end) = StepsOf(_rows.Count + 1);
+            return WithSteps(_ahead, start, end);
+        }
+    }
+
+    /// <summary>The rule by which rows of a stitch are turned here.</summary>
+    public TurnRule RuleOf(Stitch stitch) =>
+        _rulesForNextRow.TryGetValue(stitch, out var next) ? next
+        : _rules.TryGetValue(stitch, out var rule) ? rule
+        : TurnRule.CustomOf(stitch);
+
+    /// <summary>Sets the rule from here on, or for the next row alone.</summary>
+    public void SetRule(Stitch stitch, TurnRule rule, bool nextRowOnly)
+    {
+        _events.Add(new RuleEvent(stitch, rule, nextRowOnly));
+        (nextRowOnly ? _rulesForNextRow : _rules)[stitch] = rule;
+        _cache.ForgetRows();
+    }
+
+    /// <summary>Begins with a foundation for so many plain stitches.</summary>
+    public void BeginWithStitches(int stitches, bool rightSideFirst = true)
+    {
+        Begin(new FoundationStart(0, false), RowBegins.Foundation, rightSideFirst);
+        _ahead = PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), stitches);
+    }
+
+    /// <summary>Begins with so many chains; the first row's first stitch decides how many stitches they give.</summary>
+    public void BeginWithChains(int chains, bool rightSideFirst = true)
+    {
+        Begin(new FoundationStart(chains, true), RowBegins.Foundation, rightSideFirst);
+        _chainsGiven = chains;
+    }
+
+    /// <summary>Begins from part of an earlier piece's last row. The next row has the side after that row's.</summary>
+    public void BeginPart(PartStart part)
+    {
+        var rightSide = !part.Base.EndsOnRightSide;
+        Begin(part, part.Joined ? RowBegins.Joined : RowBegins.Turned, rightSide);
+        var fromRight = part.Base.TopFromRight?.Slice(part.FromRight, part.Count);
+        _ahead = rightSide ? fromRight : fromRight?.Reversed();
+        RowsInDoubt = part.Base.RowsInDoubt;
+    }
+
+    /// <summary>
+    /// Begins with a row of stitches picked up along edges. The row is there at once; a turning chain that counts stands for its first
+    /// stitch.
+    /// </summary>
+    public void BeginPickUp(PickUpStart pickUp, Stitch stitch, int? stitches, Origin origin)
+    {
+        Begin(pickUp, pickUp.Joined ? RowBegins.PickedUpJoined : RowBegins.PickedUp, pickUp.RightSide);
+        _ahead = stitches is { } count ? PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), count) : null;
+        WorkRow(ShapedPlan.Plain(stitch), origin, 0);
+    }
+
+    /// <summary>Begins without knowing from what, because of an error.</summary>
+    public void BeginUnknown() => Begin(null, RowBegins.Foundation, true);
+
+    /// <summary>Names an edge from the next row on.</summary>
+    public void NameEdge(Hand hand, string name)
+    {
+        _events.Add(new NameEvent(hand, name));
+        Edge(hand).Name = name;
+    }
+
+    /// <summary>The name of an edge here; null if it has none.</summary>
+    public string? NameOf(Hand hand) => Edge(hand).Name;
+
+    /// <summary>The names that an edge has had so far.</summary>
+    public IEnumerable<string> NamesOf(Hand hand) => Edge(hand).AllNames;
+
+    /// <summary>Leaves stitches unworked or adds chains at an edge, before the next row or <paramref name="rowsLater"/> rows later.</summary>
+    public void AddStep(Hand hand, bool adds, int count, int rowsLater, Origin origin)
+    {
+        var step = new Step(adds, count, Edge(hand).Name) { Origin = origin };
+        _events.Add(new StepEvent(hand, step, rowsLater));
+        if (count > 0) _steps.Add((hand, step, _rows.Count + 1 + rowsLater));
+    }
+
+    /// <summary>Works the next row. Returns what is wrong with it, or null.</summary>
+    public RowFault? WorkRow(RowPlan plan, Origin origin, int ordinal)
+    {
+        var number = _rows.Count + 1;
+        var (start, end) = StepsOf(number);
+        var fault = Work(plan, start, end, out var work, out var words);
+        if (work is not null) TakeStepsFromWords(ref work, ref start, ref end, origin);
+        var row = new Row(number, NextIsRightSide, _begins, work, start, end, plan, ordinal) { Origin = origin };
+        _events.Add(new RowEvent(plan is WordsPlan ? new WordsPlan(words) : plan, work is not null, origin, ordinal));
+        Lay(row);
+        if (_rows.Count == 1 && _start is FoundationStart { GivenAsChains: false }) _start = new FoundationStart(work?.Opening.Chains ?? 0, false);
+        _ahead = work?.Tops.Reversed();
+        _begins = RowBegins.Turned;
+        _chainsGiven = -1;
+        if (_rulesForNextRow.Count > 0)
+        {
+            _rulesForNextRow.Clear();
+            _cache.ForgetRows();
+        }
+
+        return fault;
+    }
+
+    /// <summary>Says that the yarn is cut after the last row.</summary>
+    public void FastenOff()
+    {
+        _events.Add(new FastenOffEvent());
+        _fastenedOff = true;
+    }
+
+    /// <summary>From here on the count is not known, and with <paramref name="rows"/> neither is the number of rows.</summary>
+    public void Doubt(bool rows)
+    {
+        _events.Add(new DoubtEvent(rows, null));
+        _ahead = null;
+        _chainsGiven = -1;
+        RowsInDoubt |= rows;
+    }
+
+    /// <summary>The count of the last row is known again, by a claim: so many plain stitches.</summary>
+    public void Trust(int stitches)
+    {
+        _events.Add(new DoubtEvent(false, stitches));
+        var stitch = LastStitch() ?? StitchBook.Single;
+        _ahead = PlaceSequence.Of(Place.TopOf(stitch), stitches);
+        _chainsGiven = -1;
+    }
+
+    /// <summary>
+    /// The one plain stitch of the last row, which <c>straight</c> and <c>shape</c> go on with; null if that row is not plain or is not there.
+    /// </summary>
+    public Stitch? PlainStitch() => _rows.Count == 0 ? null : PlainRows.StitchOf(_rows[^1]);
+
+    /// <summary>The piece as it stands.</summary>
+    public Piece Finish() => new(Name, _start, [.. _rows], _right.Walk(), _left.Walk(), _fastenedOff)
+    {
+        Top = _rows.Count > 0 ? _ahead?.Reversed() : null,
+        RowsInDoubt = RowsInDoubt,
+        Events = _events,
+    };
+
+    private void Begin(PieceStart? start, RowBegins begins, bool rightSide)
+    {
+        _start = start;
+        _begins = begins;
+        _firstRowRightSide = rightSide;
+        HasBegun = true;
+    }
+
+    private EdgeBuilder Edge(Hand hand) => hand == Hand.Right ? _right : _left;
+
+    // Where several steps meet at one edge of one row (left twice in a row, say), they are one.
+    private (Step? Start, Step? End) StepsOf(int row)
+    {
+        var startsAt = Frame.StartOf((row - 1) % 2 == 0 ? _firstRowRightSide : !_firstRowRightSide);
+        Step? start = null, end = null;
+        foreach (var (hand, step, at) in _steps)
+        {
+            if (at != row) continue;
+            if (hand == startsAt) start = Together(start, step);
+            else end = Together(end, step);
+        }
+
+        return (start, end);
+    }
+
+    private static Step Together(Step? first, Step second) =>
+        first is not null && first.Adds == second.Adds ? second with { Count = first.Count + second.Count } : second;
+
+    private static PlaceSequence? WithSteps(PlaceSequence places, Step? start, Step? end)
+    {
+        var left = (start is { Adds: false } ? start.Count : 0L) + (end is { Adds: false } ? end.Count : 0L);
+        if (left > places.Count) return null;
+        if (left > 0) places = places.Slice(start is { Adds: false } ? start.Count : 0, places.Count - (int)left);
+        var chain = new Place(PlaceKind.AddedChain, null, 0);
+        if (start is { Adds: true }) places = PlaceSequence.Of(chain, start.Count).Then(places);
+        if (end is { Adds: true }) places = places.Then(PlaceSequence.Of(chain, end.Count));
+        return places;
+    }
+
+    private RowFault? Work(RowPlan plan, Step? start, Step? end, out RowWork? work, out IReadOnlyList<Word> words)
+    {
+        work = null;
+        words = plan.WordsFrom(HookAt);
+        if (_chainsGiven >= 0) _ahead = PlacesOfChains(words);
+        if (_ahead is null) return null;
+        if (WithSteps(_ahead, start, end) is not { } below)
+        {
+            var left = (start?.Count ?? 0) + (end?.Count ?? 0);
+            return new RowFault(RowFaultKind.NotEnough, new Leave(left) { Origin = (start ?? end)!.Origin }, left, _ahead.Count, 0);
+        }
+
+        if (_cache.Find(words, below, start, _begins) is { } known)
+        {
+            (work, words) = (known, known.Words);
+            return null;
+        }
+
+        var worked = RowWorker.Work(words, below);
+        if (worked.Fault is not null) return worked.Fault;
+        var opening = OpeningOf(worked.Words, below, start);
+        var marked = Openings.MarkFirst(worked.Tops, opening, opening.FirstStitchIn > 0 ? PlaceKind.SkippedChains : PlaceKind.TurningChain);
+        work = new RowWork(worked.Words, below, _cache.Intern(marked), opening);
+        _cache.Keep(words, start, _begins, work);
+        words = worked.Words;
+        return null;
+    }
+
+    private PlaceSequence PlacesOfChains(IReadOnlyList<Word> words)
+    {
+        if (Openings.FirstStitch(words) is not { } stitch) return PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), _chainsGiven);
+        var rule = RuleOf(stitch);
+        var places = rule.StitchesOf(_chainsGiven - (rule.CountsInFoundation ? Openings.SpaceAfterFirst(words) : 0));
+        return PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), Math.Max(0, places));
+    }
+
+    private Opening OpeningOf(IReadOnlyList<Word> words, PlaceSequence below, Step? start)
+    {
+        if (_begins == RowBegins.Foundation) return Openings.OfChains(words, RuleOf, below.Count);
+        return start is { Adds: true } ? Openings.OfChains(words, RuleOf, start.Count) : Openings.OfRow(words, RuleOf);
+    }
+
+    // Words that slip over at the start or leave at the end make the same steps as the statements do.
+    private void TakeStepsFromWords(ref RowWork work, ref Step? start, ref Step? end, Origin origin)
+    {
+        var words = work.Words;
+        if (words.Count > 0 && words[0] is SlipOver { Count: > 0 } slip && start is null)
+        {
+            start = new Step(false, slip.Count, Edge(HookAt).Name) { Origin = origin };
+            words = [.. words.Skip(1)];
+            work = work with { Words = words, Below = work.Below.Slice(slip.Count, work.Below.Count - slip.Count) };
+        }
+
+        if (words.Count > 0 && words[^1] is Leave { Count: > 0 } leave && end is null)
+        {
+            end = new Step(false, leave.Count, Edge(HookAt.Opposite()).Name) { Origin = origin };
+            work = work with { Words = [.. words.Take(words.Count - 1)], Below = work.Below.Slice(0, work.Below.Count - leave.Count) };
+        }
+    }
+
+    private void Lay(Row row)
+    {
+        _rows.Add(row);
+        foreach (var hand in (ReadOnlySpan<Hand>)[Hand.Right, Hand.Left])
+        {
+            Edge(hand).Add(row, row.StepAt(hand));
+        }
+    }
+
+    private Stitch? LastStitch()
+    {
+        for (var i = _rows.Count - 1; i >= 0; i--)
+        {
+            if (_rows[i].Work is { Tops.Count: > 0 } work && work.Tops.Last.Stitch is { } stitch) return stitch;
+            if (_rows[i].Plan is ShapedPlan plan) return plan.Stitch;
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,27 @@
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+
+namespace Turnrow.Fabric.Pieces;
+
+/// <summary>
+/// What was done to a piece, in terms of its frame and with every number known. A mirrored piece is the same events turned over: all
+/// that depends on where the hook is comes out anew.
+/// </summary>
+internal abstract record PieceEvent;
+
+internal sealed record RuleEvent(Stitch Stitch, TurnRule Rule, bool NextRowOnly) : PieceEvent;
+
+internal sealed record NameEvent(Hand Hand, string Name) : PieceEvent;
+
+internal sealed record StepEvent(Hand Hand, Step Step, int RowsLater) : PieceEvent;
+
+/// <param name="Plan">The plan; its words with every number known.</param>
+/// <param name="Worked">False if the row could not be worked: then it is not known in the mirror either.</param>
+/// <param name="Origin">The line that made the row.</param>
+/// <param name="Ordinal">Its number among that line's rows.</param>
+internal sealed record RowEvent(RowPlan Plan, bool Worked, Origin Origin, int Ordinal) : PieceEvent;
+
+internal sealed record FastenOffEvent : PieceEvent;
+
+/// <summary>The number of rows, of stitches or both are in doubt from here on, or stitches are known again.</summary>
+internal sealed record DoubtEvent(bool Rows, int? KnownStitches) : PieceEvent;

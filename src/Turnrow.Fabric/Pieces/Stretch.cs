@@ -1,0 +1,44 @@
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+
+namespace Turnrow.Fabric.Pieces;
+
+/// <summary>What an edge is made of.</summary>
+public enum StretchKind : byte
+{
+    /// <summary>Ends of rows.</summary>
+    RowEnds,
+
+    /// <summary>Stitches left unworked or slipped over at a step.</summary>
+    LeftStitches,
+
+    /// <summary>The free loops of chains added at a step.</summary>
+    AddedChain,
+
+    /// <summary>The foundation, or the place where the piece was picked up.</summary>
+    Foundation,
+
+    /// <summary>Stitches of the last row.</summary>
+    LastRow,
+}
+
+/// <summary>A part of an edge that is all of one kind and has one name.</summary>
+/// <param name="Kind">What it is made of.</param>
+/// <param name="FirstRow">Of row-ends the first row; of a step the row before it.</param>
+/// <param name="Count">Number of row-ends, stitches or chains.</param>
+/// <param name="Stitch">Of row-ends, the stitch at the rows' ends; else null.</param>
+/// <param name="Name">The edge's name there; null if it has none.</param>
+public sealed record Stretch(StretchKind Kind, int FirstRow, int Count, Stitch? Stitch, string? Name)
+{
+    /// <summary>Of row-ends, the last row.</summary>
+    public int LastRow => Kind == StretchKind.RowEnds ? FirstRow + Count - 1 : FirstRow;
+}
+
+/// <summary>An edge from the first row to the last: a walk of stretches.</summary>
+/// <param name="Hand">Which edge.</param>
+/// <param name="Stretches">Its stretches, first row first.</param>
+public sealed record EdgeWalk(Hand Hand, IReadOnlyList<Stretch> Stretches)
+{
+    /// <summary>The names it has, in order, each once.</summary>
+    public IEnumerable<string> Names => Stretches.Select(s => s.Name).OfType<string>().Distinct();
+}

@@ -1,0 +1,66 @@
+using Turnrow.Fabric.Stitches;
+
+namespace Turnrow.Fabric.Places;
+
+/// <summary>What a hook can go into.</summary>
+public enum PlaceKind : byte
+{
+    /// <summary>The top of a stitch.</summary>
+    Stitch,
+
+    /// <summary>The top of a turning chain that counts as a stitch.</summary>
+    TurningChain,
+
+    /// <summary>The top of the chains skipped at the beginning of a foundation or of an added length, counted as a stitch.</summary>
+    SkippedChains,
+
+    /// <summary>A chain of the foundation.</summary>
+    FoundationChain,
+
+    /// <summary>A chain added at an edge.</summary>
+    AddedChain,
+
+    /// <summary>A space under chains.</summary>
+    Space,
+}
+
+/// <summary>One place of a row: what later stitches are worked into.</summary>
+/// <param name="Kind">What it is.</param>
+/// <param name="Stitch">The stitch whose top it is, or that the chain stands for; null for chains and spaces.</param>
+/// <param name="Chains">Of a space, the number of chains over it; else 0.</param>
+public readonly record struct Place(PlaceKind Kind, Stitch? Stitch, int Chains)
+{
+    /// <summary>True if a count of stitches includes it.</summary>
+    public bool IsStitch => Kind is PlaceKind.Stitch or PlaceKind.TurningChain or PlaceKind.SkippedChains;
+
+    /// <summary>True if <c>in next st</c> can mean it: a stitch, or a chain that is worked like one.</summary>
+    public bool TakesStitches => Kind != PlaceKind.Space;
+
+    /// <summary>The top of a stitch.</summary>
+    public static Place TopOf(Stitch stitch) => new(PlaceKind.Stitch, stitch, 0);
+
+    /// <summary>A space under so many chains.</summary>
+    public static Place SpaceOf(int chains) => new(PlaceKind.Space, null, chains);
+}
+
+/// <summary>Like places side by side.</summary>
+public readonly record struct PlaceRun(Place Place, int Count);
+
+/// <summary>Runs that come <paramref name="Times"/> times, one after the other.</summary>
+/// <param name="Unit">The runs; at least one.</param>
+/// <param name="Times">How often, at least 1.</param>
+public sealed record PlaceSegment(IReadOnlyList<PlaceRun> Unit, int Times)
+{
+    /// <summary>Places of one unit.</summary>
+    public int UnitCount { get; } = CountOf(Unit);
+
+    /// <summary>Places in all.</summary>
+    public int Count => UnitCount * Times;
+
+    private static int CountOf(IReadOnlyList<PlaceRun> unit)
+    {
+        var count = 0;
+        for (var i = 0; i < unit.Count; i++) count += unit[i].Count;
+        return count;
+    }
+}

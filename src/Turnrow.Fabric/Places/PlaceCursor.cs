@@ -1,0 +1,98 @@
+namespace Turnrow.Fabric.Places;
+
+/// <summary>Where the hook is along the row below.</summary>
+internal struct PlaceCursor
+{
+    private readonly PlaceSequence _places;
+    private int _segment;
+    private int _repeat;
+    private int _run;
+    private int _offset;
+
+    public PlaceCursor(PlaceSequence places)
+    {
+        _places = places;
+        Remaining = places.Count;
+    }
+
+    /// <summary>Places not yet reached.</summary>
+    public int Remaining { get; private set; }
+
+    /// <summary>The place ahead; there must be one.</summary>
+    public readonly Place Next => _places.Segments[_segment].Unit[_run].Place;
+
+    /// <summary>The like places ahead, at most so many.</summary>
+    public readonly PlaceRun CurrentRun(int atMost)
+    {
+        var run = _places.Segments[_segment].Unit[_run];
+        return new PlaceRun(run.Place, Math.Min(atMost, run.Count - _offset));
+    }
+
+    /// <summary>
+    /// If the cursor stands at the beginning of a unit that comes more than once, that unit and how often it is still to come.
+    /// </summary>
+    public readonly bool AtRepeat(out PlaceSegment segment, out int times)
+    {
+        segment = _segment < _places.Segments.Count ? _places.Segments[_segment] : null!;
+        times = segment is null ? 0 : segment.Times - _repeat;
+        return segment is not null && _run == 0 && _offset == 0 && times > 1;
+    }
+
+    /// <summary>Goes on by so many places; they must be there.</summary>
+    public void Pass(int count)
+    {
+        Remaining -= count;
+        while (count > 0)
+        {
+            var segment = _places.Segments[_segment];
+            if (_run == 0 && _offset == 0 && count >= segment.UnitCount)
+            {
+                var units = Math.Min(count / segment.UnitCount, segment.Times - _repeat);
+                count -= units * segment.UnitCount;
+                _repeat += units;
+                if (_repeat == segment.Times) ToNextSegment();
+                continue;
+            }
+
+            var here = Math.Min(count, segment.Unit[_run].Count - _offset);
+            count -= here;
+            _offset += here;
+            if (_offset == segment.Unit[_run].Count) ToNextRun(segment);
+        }
+    }
+
+    /// <summary>
+    /// How many more times a step like the one from <paramref name="before"/> to here can be taken and meet exactly the same places.
+    /// </summary>
+    public readonly int LikeStepsAhead(PlaceCursor before)
+    {
+        if (_segment != before._segment || Remaining == before.Remaining || Remaining == 0) return 0;
+        var segment = _places.Segments[_segment];
+        if (_repeat == before._repeat && _run == before._run)
+        {
+            var taken = _offset - before._offset;
+            return taken > 0 ? (segment.Unit[_run].Count - _offset) / taken : 0;
+        }
+
+        var units = _repeat - before._repeat;
+        return units > 0 && _run == before._run && _offset == before._offset && _offset == 0 && _run == 0
+            ? (segment.Times - _repeat) / units
+            : 0;
+    }
+
+    private void ToNextRun(PlaceSegment segment)
+    {
+        _offset = 0;
+        if (++_run < segment.Unit.Count) return;
+        _run = 0;
+        if (++_repeat == segment.Times) ToNextSegment();
+    }
+
+    private void ToNextSegment()
+    {
+        _segment++;
+        _repeat = 0;
+        _run = 0;
+        _offset = 0;
+    }
+}

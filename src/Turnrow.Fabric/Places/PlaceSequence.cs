@@ -1,0 +1,150 @@
+namespace Turnrow.Fabric.Places;
+
+/// <summary>
+/// The places of a row in the order in which they were made, as runs and repeats of runs: as long as what was written,
+/// not as the row is wide.
+/// </summary>
+public sealed class PlaceSequence : IEquatable<PlaceSequence>
+{
+    private PlaceSequence? _reversed;
+
+    internal PlaceSequence(IReadOnlyList<PlaceSegment> segments)
+    {
+        Segments = segments;
+        foreach (var segment in segments) Count += segment.Count;
+    }
+
+    /// <summary>No places.</summary>
+    public static PlaceSequence Empty { get; } = new([]);
+
+    /// <summary>The segments in order.</summary>
+    public IReadOnlyList<PlaceSegment> Segments { get; }
+
+    /// <summary>Number of places.</summary>
+    public int Count { get; }
+
+    /// <summary>One run.</summary>
+    public static PlaceSequence Of(Place place, int count) =>
+        count <= 0 ? Empty : new([new PlaceSegment([new PlaceRun(place, count)], 1)]);
+
+    /// <summary>The same places met from the other end, as after a turn.</summary>
+    public PlaceSequence Reversed()
+    {
+        if (_reversed is not null) return _reversed;
+        var segments = new PlaceSegment[Segments.Count];
+        for (var i = 0; i < segments.Length; i++)
+        {
+            var segment = Segments[segments.Length - 1 - i];
+            segments[i] = segment.Unit.Count == 1 ? segment : new PlaceSegment([.. segment.Unit.Reverse()], segment.Times);
+        }
+
+        _reversed = new PlaceSequence(segments) { _reversed = this };
+        return _reversed;
+    }
+
+    /// <summary>These places and then those.</summary>
+    public PlaceSequence Then(PlaceSequence other)
+    {
+        if (other.Count == 0) return this;
+        if (Count == 0) return other;
+        var builder = new PlaceSequenceBuilder();
+        builder.Add(this);
+        builder.Add(other);
+        return builder.Build();
+    }
+
+    /// <summary>The places from <paramref name="start"/>, so many; both must lie within.</summary>
+    public PlaceSequence Slice(int start, int count)
+    {
+        if (start == 0 && count == Count) return this;
+        var builder = new PlaceSequenceBuilder();
+        var cursor = new PlaceCursor(this);
+        cursor.Pass(start);
+        var left = count;
+        while (left > 0)
+        {
+            var run = cursor.CurrentRun(left);
+            builder.Add(run.Place, run.Count);
+            cursor.Pass(run.Count);
+            left -= run.Count;
+        }
+
+        return builder.Build();
+    }
+
+    /// <summary>The first place; the sequence must not be empty.</summary>
+    public Place First => Segments[0].Unit[0].Place;
+
+    /// <summary>The last place; the sequence must not be empty.</summary>
+    public Place Last => Segments[^1].Unit[^1].Place;
+
+    /// <summary>How many places satisfy a condition.</summary>
+    public int CountWhere(Func<Place, bool> condition)
+    {
+        var count = 0;
+        foreach (var segment in Segments)
+        {
+            var unit = 0;
+            foreach (var run in segment.Unit)
+            {
+                if (condition(run.Place)) unit += run.Count;
+            }
+
+            count += unit * segment.Times;
+        }
+
+        return count;
+    }
+
+    /// <summary>The kinds of place there are, in order of first appearance, each with its number.</summary>
+    public IReadOnlyList<PlaceRun> Kinds()
+    {
+        var kinds = new List<PlaceRun>();
+        foreach (var segment in Segments)
+        {
+            foreach (var run in segment.Unit)
+            {
+                var at = kinds.FindIndex(k => k.Place == run.Place);
+                var count = run.Count * segment.Times;
+                if (at < 0) kinds.Add(new PlaceRun(run.Place, count));
+                else kinds[at] = new PlaceRun(run.Place, kinds[at].Count + count);
+            }
+        }
+
+        return kinds;
+    }
+
+    /// <summary>True if both hold the same places in the same order and are written down the same way.</summary>
+    public bool Equals(PlaceSequence? other)
+    {
+        if (ReferenceEquals(this, other)) return true;
+        if (other is null || Count != other.Count || Segments.Count != other.Segments.Count) return false;
+        for (var i = 0; i < Segments.Count; i++)
+        {
+            var (a, b) = (Segments[i], other.Segments[i]);
+            if (a.Times != b.Times || a.Unit.Count != b.Unit.Count) return false;
+            for (var j = 0; j < a.Unit.Count; j++)
+            {
+                if (a.Unit[j] != b.Unit[j]) return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as PlaceSequence);
+
+    /// <inheritdoc/>
+    public override int GetHashCode()
+    {
+        var hash = new HashCode();
+        foreach (var segment in Segments)
+        {
+            hash.Add(segment.Times);
+            foreach (var run in segment.Unit) hash.Add(run);
+        }
+
+        return hash.ToHashCode();
+    }
+}

@@ -1,0 +1,136 @@
+namespace Turnrow.Fabric.Places;
+
+/// <summary>Puts a row's places together, run by run, joining what is alike.</summary>
+internal sealed class PlaceSequenceBuilder
+{
+    private readonly List<PlaceSegment> _segments = [];
+    private readonly List<PlaceRun> _open = [];
+
+    /// <summary>The most runs that a repeated unit may hold; beyond that a row is refused, not laid out.</summary>
+    public const int LongestUnit = 20_000;
+
+    /// <summary>The most places that a row may have.</summary>
+    public const int MostPlaces = 10_000_000;
+
+    private long _count;
+
+    /// <summary>True once the row has become longer than can be laid out; the result is then of no use.</summary>
+    public bool TooLong { get; private set; }
+
+    public void Add(Place place, int count)
+    {
+        if (count <= 0 || !Grow(count)) return;
+        if (_open.Count > 0 && _open[^1].Place == place)
+        {
+            _open[^1] = new PlaceRun(place, _open[^1].Count + count);
+            return;
+        }
+
+        if (_open.Count == 0 && _segments.Count > 0 && _segments[^1] is { Times: 1, Unit: var unit } && unit[^1].Place == place)
+        {
+            _segments.RemoveAt(_segments.Count - 1);
+            _open.AddRange(unit);
+            _open[^1] = new PlaceRun(place, _open[^1].Count + count);
+            return;
+        }
+
+        _open.Add(new PlaceRun(place, count));
+    }
+
+    public void Add(PlaceSegment segment)
+    {
+        if (segment.Times == 1)
+        {
+            foreach (var run in segment.Unit) Add(run.Place, run.Count);
+            return;
+        }
+
+        if (!Grow((long)segment.UnitCount * segment.Times)) return;
+        Close();
+        if (_segments.Count > 0 && SameUnit(_segments[^1].Unit, segment.Unit))
+        {
+            _segments[^1] = new PlaceSegment(segment.Unit, _segments[^1].Times + segment.Times);
+            return;
+        }
+
+        _segments.Add(segment);
+    }
+
+    public void Add(PlaceSequence sequence)
+    {
+        foreach (var segment in sequence.Segments) Add(segment);
+    }
+
+    /// <summary>Adds a sequence so many times over.</summary>
+    public void AddTimes(PlaceSequence sequence, int times)
+    {
+        if (times <= 0 || sequence.Count == 0) return;
+        if (times == 1)
+        {
+            Add(sequence);
+        }
+        else if (sequence.Segments is [{ Unit: [var only] } segment])
+        {
+            if ((long)only.Count * segment.Times * times > MostPlaces) TooLong = true;
+            else Add(only.Place, only.Count * segment.Times * times);
+        }
+        else if (FlatLength(sequence) > LongestUnit || (long)sequence.Count * times > MostPlaces)
+        {
+            TooLong = true;
+        }
+        else
+        {
+            Add(new PlaceSegment(Flatten(sequence), times));
+        }
+    }
+
+    public PlaceSequence Build()
+    {
+        Close();
+        return _segments.Count == 0 ? PlaceSequence.Empty : new PlaceSequence([.. _segments]);
+    }
+
+    private static long FlatLength(PlaceSequence sequence)
+    {
+        long length = 0;
+        foreach (var segment in sequence.Segments) length += (long)segment.Unit.Count * segment.Times;
+        return length;
+    }
+
+    // A repeat within a repeat is laid out flat: a unit holds runs only, which keeps every reader simple.
+    private static List<PlaceRun> Flatten(PlaceSequence sequence)
+    {
+        var runs = new List<PlaceRun>();
+        foreach (var segment in sequence.Segments)
+        {
+            for (var i = 0; i < segment.Times; i++) runs.AddRange(segment.Unit);
+        }
+
+        return runs;
+    }
+
+    private static bool SameUnit(IReadOnlyList<PlaceRun> a, IReadOnlyList<PlaceRun> b)
+    {
+        if (a.Count != b.Count) return false;
+        for (var i = 0; i < a.Count; i++)
+        {
+            if (a[i] != b[i]) return false;
+        }
+
+        return true;
+    }
+
+    private bool Grow(long count)
+    {
+        _count += count;
+        if (_count > MostPlaces) TooLong = true;
+        return !TooLong;
+    }
+
+    private void Close()
+    {
+        if (_open.Count == 0) return;
+        _segments.Add(new PlaceSegment([.. _open], 1));
+        _open.Clear();
+    }
+}

@@ -1,0 +1,80 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Fabric.Rows;
+
+/// <summary>Finds the chain that a row opens with: the first stitch worked decides it.</summary>
+internal static class Openings
+{
+    /// <summary>The first stitch that words work; null if they begin with chains, or work none.</summary>
+    public static Stitch? FirstStitch(IReadOnlyList<Word> words) => First(words) is Work work ? work.Stitch : null;
+
+    /// <summary>The opening of a row that is turned, joined or picked up.</summary>
+    public static Opening OfRow(IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf)
+    {
+        switch (First(words))
+        {
+            case Chains chains:
+                return new Opening(null, chains.Count, false, 0, chains.Count);
+            case Work work:
+                var rule = ruleOf(work.Stitch);
+                if (rule.Chains == 0) return new Opening(work.Stitch, 0, false, 0, 0);
+                var space = rule.Counts ? OpeningSpace(words) : 0;
+                // A decrease on the first stitches is a shorter chain and the rest of it.
+                var shorter = rule.Counts && work.Takes > 1 && work.Makes == 1 ? 1 : 0;
+                return new Opening(work.Stitch, rule.Chains - shorter + space, rule.Counts, 0, space);
+            default:
+                return new Opening(null, 0, false, 0, 0);
+        }
+    }
+
+    /// <summary>The opening of a row that is worked into a foundation, or into chains added where the hook is, over so many chains.</summary>
+    public static Opening OfChains(IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf, int places)
+    {
+        if (First(words) is not Work work) return new Opening(null, places, false, 2, 0);
+        var rule = ruleOf(work.Stitch);
+        var space = rule.CountsInFoundation ? OpeningSpace(words) : 0;
+        return new Opening(work.Stitch, rule.ChainsFor(places) + space, rule.CountsInFoundation, rule.FirstStitchIn + space, space);
+    }
+
+    /// <summary>Marks the first place made as the top of the chain that stands for it.</summary>
+    public static PlaceSequence MarkFirst(PlaceSequence tops, Opening opening, PlaceKind kind)
+    {
+        if (!opening.Counts || tops.Count == 0 || tops.First.Kind != PlaceKind.Stitch) return tops;
+        return PlaceSequence.Of(tops.First with { Kind = kind }, 1).Then(tops.Slice(1, tops.Count - 1));
+    }
+
+    private static Word? First(IReadOnlyList<Word> words)
+    {
+        foreach (var word in words)
+        {
+            var first = word switch
+            {
+                Work { Amount: { Reach: Reach.Fixed, Times: 0 } } => null,
+                Work or Chains => word,
+                Spread spread => Work.Plain(spread.Stitch, Amount.Once),
+                Group group => First(group.Words),
+                Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } } => null,
+                Repeat repeat => First(repeat.Words),
+                _ => null,
+            };
+            if (first is not null) return first;
+        }
+
+        return null;
+    }
+
+    /// <summary>Chains of the space straight after a single first stitch, for which one chain is made with the turning chain's.</summary>
+    public static int SpaceAfterFirst(IReadOnlyList<Word> words) => OpeningSpace(words);
+
+    private static int OpeningSpace(IReadOnlyList<Word> words)
+    {
+        while (words.Count > 0 && words[0] is Repeat or Group)
+        {
+            words = words[0] is Repeat repeat ? repeat.Words : ((Group)words[0]).Words;
+        }
+
+        return words is [Work { Makes: 1, Takes: 1, Amount: { Reach: Reach.Fixed, Times: 1 } }, Chains chains, ..] ? chains.Count : 0;
+    }
+}

@@ -1,0 +1,81 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Fabric.Rows;
+
+/// <summary>What is done at an edge before a row: stitches left, or chains added.</summary>
+/// <param name="Adds">True for chains added, false for stitches left.</param>
+/// <param name="Count">How many.</param>
+/// <param name="Edge">The name that the edge has there; null if it has none.</param>
+public sealed record Step(bool Adds, int Count, string? Edge)
+{
+    /// <summary>What it was made from.</summary>
+    public Origin Origin { get; init; }
+}
+
+/// <summary>Where the yarn of a row comes from.</summary>
+public enum RowBegins : byte
+{
+    /// <summary>The row is worked into a foundation chain.</summary>
+    Foundation,
+
+    /// <summary>The row before ends here: turn.</summary>
+    Turned,
+
+    /// <summary>Yarn is joined anew.</summary>
+    Joined,
+
+    /// <summary>The row is picked up along an edge, by the yarn that is there.</summary>
+    PickedUp,
+
+    /// <summary>The row is picked up along an edge, with yarn joined anew.</summary>
+    PickedUpJoined,
+}
+
+/// <summary>The chain that a row opens with.</summary>
+/// <param name="Stitch">The stitch whose rule it follows; null where the row opens with a space or needs no chain.</param>
+/// <param name="Chains">Chains to be made: of a foundation row all of them, else those that turn the row, the space's included.</param>
+/// <param name="Counts">True if it stands for the row's first stitch.</param>
+/// <param name="FirstStitchIn">In a foundation or an added chain, which chain from the hook the first stitch goes into; else 0.</param>
+/// <param name="Space">Chains of the space that the row opens with, made in one with the turning chain; else 0.</param>
+public sealed record Opening(Stitch? Stitch, int Chains, bool Counts, int FirstStitchIn, int Space);
+
+/// <summary>How a row is worked, known in every number. Rows that are worked alike share one.</summary>
+/// <param name="Words">Its words, without what the steps do.</param>
+/// <param name="Below">The places it is worked over, in working order, steps taken into account.</param>
+/// <param name="Tops">The places it makes, in working order.</param>
+/// <param name="Opening">The chain that it opens with.</param>
+public sealed record RowWork(IReadOnlyList<Word> Words, PlaceSequence Below, PlaceSequence Tops, Opening Opening)
+{
+    /// <summary>Stitches made.</summary>
+    public int Stitches { get; } = Tops.CountWhere(static p => p.IsStitch);
+
+    /// <summary>Spaces made.</summary>
+    public int Spaces { get; } = Tops.CountWhere(static p => p.Kind == PlaceKind.Space);
+}
+
+/// <summary>One row of a piece.</summary>
+/// <param name="Number">Its number in the piece, from 1.</param>
+/// <param name="RightSide">True for a right-side row.</param>
+/// <param name="Begins">Where its yarn comes from.</param>
+/// <param name="Work">How it is worked; null if that is not known because of an error before it.</param>
+/// <param name="Start">What is done at the edge where it starts; null for nothing.</param>
+/// <param name="End">What is done at the edge where it ends; null for nothing.</param>
+/// <param name="Plan">What it was meant to be.</param>
+/// <param name="Ordinal">Its number among the rows that its line makes, from 0.</param>
+public sealed record Row(
+    int Number, bool RightSide, RowBegins Begins, RowWork? Work, Step? Start, Step? End, RowPlan Plan, int Ordinal)
+{
+    /// <summary>The line that made it.</summary>
+    public Origin Origin { get; init; }
+
+    /// <summary>The edge where it starts.</summary>
+    public Hand StartsAt => Frame.StartOf(RightSide);
+
+    /// <summary>The edge where it ends, and where the hook is after it.</summary>
+    public Hand EndsAt => StartsAt.Opposite();
+
+    /// <summary>The step at an edge; null for none.</summary>
+    public Step? StepAt(Hand hand) => hand == StartsAt ? Start : End;
+}

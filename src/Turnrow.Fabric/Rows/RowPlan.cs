@@ -1,0 +1,87 @@
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Fabric.Rows;
+
+/// <summary>What a row is to be, before it is known what it is worked over.</summary>
+public abstract record RowPlan
+{
+    /// <summary>The words in working order of a row that starts at an edge.</summary>
+    public abstract IReadOnlyList<Word> WordsFrom(Hand start);
+}
+
+/// <summary>A row given by its words.</summary>
+public sealed record WordsPlan(IReadOnlyList<Word> Words) : RowPlan
+{
+    /// <inheritdoc/>
+    public override IReadOnlyList<Word> WordsFrom(Hand start) => Words;
+
+    /// <inheritdoc/>
+    public bool Equals(WordsPlan? other) => other is not null && WordLists.Same(Words, other.Words);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => WordLists.Hash(Words);
+}
+
+/// <summary>Single increases (above 0) or decreases (below 0) side by side at an edge.</summary>
+/// <param name="Change">How many.</param>
+/// <param name="StitchesIn">Plain stitches between the edge and the first of them.</param>
+public readonly record struct EdgeChange(int Change, int StitchesIn);
+
+/// <summary>A plain row, with or without shaping at its edges. It means the same wherever the row starts.</summary>
+/// <param name="Stitch">The stitch.</param>
+/// <param name="Right">Shaping at the right edge.</param>
+/// <param name="Left">Shaping at the left edge.</param>
+public sealed record ShapedPlan(Stitch Stitch, EdgeChange Right, EdgeChange Left) : RowPlan
+{
+    private IReadOnlyList<Word>? _fromRight;
+    private IReadOnlyList<Word>? _fromLeft;
+
+    /// <summary>A row without shaping.</summary>
+    public static ShapedPlan Plain(Stitch stitch) => new(stitch, default, default);
+
+    /// <summary>True if nothing is shaped.</summary>
+    public bool IsPlain => Right.Change == 0 && Left.Change == 0;
+
+    /// <summary>The shaping at an edge.</summary>
+    public EdgeChange At(Hand hand) => hand == Hand.Right ? Right : Left;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Word> WordsFrom(Hand start) => start == Hand.Right
+        ? _fromRight ??= Build(Right, Left)
+        : _fromLeft ??= Build(Left, Right);
+
+    /// <inheritdoc/>
+    public bool Equals(ShapedPlan? other) =>
+        other is not null && Stitch == other.Stitch && Right == other.Right && Left == other.Left;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Stitch.Id, Right, Left);
+
+    private List<Word> Build(EdgeChange start, EdgeChange end)
+    {
+        var words = new List<Word>();
+        if (start.Change != 0)
+        {
+            AddPlain(words, start.StitchesIn);
+            words.Add(Changes(start.Change));
+        }
+
+        var keep = end.Change == 0 ? 0 : end.StitchesIn + (end.Change > 0 ? end.Change : -2 * end.Change);
+        words.Add(Work.Plain(Stitch, keep == 0 ? Amount.Across : Amount.Until(keep)));
+        if (end.Change != 0)
+        {
+            words.Add(Changes(end.Change));
+            AddPlain(words, end.StitchesIn);
+        }
+
+        return words;
+    }
+
+    private void AddPlain(List<Word> words, int count)
+    {
+        if (count > 0) words.Add(Work.Plain(Stitch, Amount.Of(count)));
+    }
+
+    private Work Changes(int change) => change > 0 ? Work.Increase(Stitch, change) : Work.Decrease(Stitch, -change);
+}

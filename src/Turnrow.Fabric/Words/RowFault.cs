@@ -1,0 +1,52 @@
+namespace Turnrow.Fabric.Words;
+
+/// <summary>Why a row can't be worked as it is written.</summary>
+public enum RowFaultKind
+{
+    /// <summary>A word needs more places than there are.</summary>
+    NotEnough,
+
+    /// <summary>Places remain at the end of the row.</summary>
+    LeftOver,
+
+    /// <summary>A repeat does not come out.</summary>
+    RepeatDoesNotComeOut,
+
+    /// <summary>A repeat to the end of the row uses up no places, so it would never end.</summary>
+    RepeatTakesNothing,
+
+    /// <summary>A stitch would go into a space, and the row does not say so.</summary>
+    SpaceAhead,
+
+    /// <summary>There is no place of the kind named ahead.</summary>
+    NoneOfKind,
+
+    /// <summary><c>in first</c> stands behind other words.</summary>
+    NotFirst,
+
+    /// <summary><c>in last</c>, but it is not the last place that comes next.</summary>
+    NotLast,
+
+    /// <summary><c>in same</c> before anything was worked.</summary>
+    NothingBefore,
+
+    /// <summary>Slip stitches over places that are not at the beginning of the row.</summary>
+    SlipOverInside,
+
+    /// <summary>More words follow places that are left.</summary>
+    AfterLeave,
+
+    /// <summary>So many increases or decreases do not fit.</summary>
+    SpreadTooMany,
+
+    /// <summary>The row is too long to be laid out.</summary>
+    TooLong,
+}
+
+/// <summary>The first thing in a row that can't be worked.</summary>
+/// <param name="Kind">What is wrong.</param>
+/// <param name="Word">The word at fault; null where it is the row's end.</param>
+/// <param name="Needed">Places that the word needs, or that one time of a repeat takes.</param>
+/// <param name="There">Places that are there or are left over.</param>
+/// <param name="Before">Places taken before the word.</param>
+public sealed record RowFault(RowFaultKind Kind, Word? Word, int Needed, int There, int Before);

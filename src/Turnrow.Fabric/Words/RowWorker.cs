@@ -1,0 +1,407 @@
+using Turnrow.Fabric.Places;
+
+namespace Turnrow.Fabric.Words;
+
+/// <summary>
+/// Works the words of a row over the places of the row below, run by run. A repeat is worked once and then taken as often as it meets
+/// the same places again, so a wide row costs what its words cost.
+/// </summary>
+public static class RowWorker
+{
+    private const int MostSteps = 200_000;
+
+    /// <summary>Works words over places, both in working order.</summary>
+    public static WorkedRow Work(IReadOnlyList<Word> words, PlaceSequence below) => new Run(below).Row(words);
+
+    private sealed class Run(PlaceSequence below)
+    {
+        private PlaceCursor _cursor = new(below);
+        private PlaceSequenceBuilder _tops = new();
+        private RowFault? _fault;
+        private int _steps;
+        private bool _worked;
+        private bool _left;
+
+        private int Taken => below.Count - _cursor.Remaining;
+
+        public WorkedRow Row(IReadOnlyList<Word> words)
+        {
+            var done = InOrder(words);
+            if (_fault is null && _cursor.Remaining > 0) Fail(RowFaultKind.LeftOver, null, 0, _cursor.Remaining);
+            if (_fault is null && _tops.TooLong) Fail(RowFaultKind.TooLong, null, 0, 0);
+            return new WorkedRow(done, _tops.Build(), _fault);
+        }
+
+        private List<Word> InOrder(IReadOnlyList<Word> words)
+        {
+            var done = new List<Word>(words.Count);
+            foreach (var word in words)
+            {
+                if (++_steps > MostSteps) Fail(RowFaultKind.TooLong, word, 0, 0);
+                if (_left && _fault is null) Fail(RowFaultKind.AfterLeave, word, 0, 0);
+                if (_fault is not null) break;
+                One(word, done);
+            }
+
+            return done;
+        }
+
+        private void One(Word word, List<Word> done)
+        {
+            switch (word)
+            {
+                case Work work: Stitches(work, done); break;
+                case Group group: InOnePlace(group, done); break;
+                case Repeat repeat: Times(repeat, done); break;
+                case Chains chains: _tops.Add(Place.SpaceOf(chains.Count), 1); done.Add(chains); break;
+                case Skip skip: PassOver(skip, skip.Count, done); break;
+                case SlipOver slip: Slip(slip, done); break;
+                case Leave leave: LeaveUnworked(leave, done); break;
+                case Spread spread: SpreadOut(spread, done); break;
+            }
+        }
+
+        private void Fail(RowFaultKind kind, Word? word, int needed, int there) =>
+            _fault ??= new RowFault(kind, word, needed, there, Taken);
+
+        private void PassOver(Word word, int count, List<Word> done)
+        {
+            if (count > _cursor.Remaining)
+            {
+                Fail(RowFaultKind.NotEnough, word, count, _cursor.Remaining);
+                return;
+            }
+
+            _cursor.Pass(count);
+            done.Add(word);
+        }
+
+        private void Slip(SlipOver slip, List<Word> done)
+        {
+            if (Taken > 0 || _worked) Fail(RowFaultKind.SlipOverInside, slip, slip.Count, _cursor.Remaining);
+            else PassOver(slip, slip.Count, done);
+        }
+
+        private void LeaveUnworked(Leave leave, List<Word> done)
+        {
+            var count = leave.Count < 0 ? _cursor.Remaining : leave.Count;
+            _left = count > 0;
+            PassOver(leave with { Count = count }, count, done);
+        }
+
+        private void SpreadOut(Spread spread, List<Word> done)
+        {
+            if (Spreading.Over(spread, _cursor.Remaining) is { } words) done.AddRange(InOrder(words));
+            else Fail(RowFaultKind.SpreadTooMany, spread, Math.Abs(spread.Change), _cursor.Remaining);
+        }
+
+        private void Stitches(Work work, List<Word> done)
+        {
+            if (work.Target.Aim == Aim.EachOfKind)
+            {
+                Each(work, done);
+                return;
+            }
+
+            if (!TimesOf(work, out var times)) return;
+            var passed = GoTo(work, work.Target);
+            if (passed < 0 || !TakePlaces(work, work.Takes * times)) return;
+            if (times > 0) _worked = true;
+            AddTops(work, times);
+            done.Add(work with { Amount = work.Amount with { Times = times }, Passed = passed });
+        }
+
+        // How many times a word is worked: so many, or as often as the places to come allow without a rest.
+        private bool TimesOf(Work work, out int times)
+        {
+            times = work.Amount.Count;
+            if (work.Amount.Reach == Reach.Fixed) return Fits(work, times);
+            var keep = work.Amount.Reach == Reach.Until ? work.Amount.Count : 0;
+            var places = _cursor.Remaining - keep;
+            if (places < 0)
+            {
+                Fail(RowFaultKind.NotEnough, work, keep, _cursor.Remaining);
+                return false;
+            }
+
+            times = places / work.Takes;
+            if (places % work.Takes == 0) return true;
+            Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, places % work.Takes);
+            return false;
+        }
+
+        private bool Fits(Work work, int times)
+        {
+            var needed = work.Target.Aim == Aim.Same ? 0 : (long)work.Takes * times;
+            if (needed <= _cursor.Remaining) return true;
+            Fail(RowFaultKind.NotEnough, work, (int)Math.Min(needed, int.MaxValue), _cursor.Remaining);
+            return false;
+        }
+
+        // Goes to the place that is meant. Returns the places passed over, or -1 if it can't be reached.
+        private int GoTo(Word word, Target target)
+        {
+            switch (target.Aim)
+            {
+                case Aim.First when Taken > 0 || _worked:
+                    Fail(RowFaultKind.NotFirst, word, 0, Taken);
+                    return -1;
+                case Aim.Last when _cursor.Remaining != 1:
+                    Fail(RowFaultKind.NotLast, word, 1, _cursor.Remaining);
+                    return -1;
+                case Aim.Same when !_worked:
+                    Fail(RowFaultKind.NothingBefore, word, 0, 0);
+                    return -1;
+                case Aim.NextOfKind:
+                    return PassTo(word, target.Filter);
+                default:
+                    return 0;
+            }
+        }
+
+        private int PassTo(Word word, PlaceFilter filter)
+        {
+            var passed = 0;
+            while (_cursor.Remaining > 0)
+            {
+                var run = _cursor.CurrentRun(int.MaxValue);
+                if (filter.Has(run.Place)) return passed;
+                // "Next ch-3 sp" never passes over another space: that is left to the designer to say.
+                if (filter.Kind == PlaceFilterKind.SpaceOf && run.Place.Kind == PlaceKind.Space) break;
+                _cursor.Pass(run.Count);
+                passed += run.Count;
+                if (++_steps > MostSteps) break;
+            }
+
+            Fail(RowFaultKind.NoneOfKind, word, 1, 0);
+            return -1;
+        }
+
+        // Uses up places for stitches; a space among them stops the row unless the word asks for one.
+        private bool TakePlaces(Work work, int count)
+        {
+            if (work.Target.Aim == Aim.Same) return true;
+            if (count > _cursor.Remaining)
+            {
+                Fail(RowFaultKind.NotEnough, work, count, _cursor.Remaining);
+                return false;
+            }
+
+            var filter = work.Target.Aim == Aim.NextOfKind ? work.Target.Filter : PlaceFilter.AnyStitch;
+            while (count > 0)
+            {
+                if (_cursor.AtRepeat(out var segment, out var units) && segment.UnitCount <= count && AllOf(segment, filter))
+                {
+                    units = Math.Min(units, count / segment.UnitCount);
+                    _cursor.Pass(units * segment.UnitCount);
+                    count -= units * segment.UnitCount;
+                    continue;
+                }
+
+                var run = _cursor.CurrentRun(count);
+                if (!filter.Has(run.Place))
+                {
+                    Fail(RowFaultKind.SpaceAhead, work, run.Place.Chains, count);
+                    return false;
+                }
+
+                _cursor.Pass(run.Count);
+                count -= run.Count;
+                if (++_steps > MostSteps) Fail(RowFaultKind.TooLong, work, 0, 0);
+            }
+
+            return _fault is null;
+        }
+
+        private static bool AllOf(PlaceSegment segment, PlaceFilter filter)
+        {
+            foreach (var run in segment.Unit)
+            {
+                if (!filter.Has(run.Place)) return false;
+            }
+
+            return true;
+        }
+
+        private void Each(Work work, List<Word> done)
+        {
+            var (found, passed) = CountAhead(work.Target.Filter);
+            _cursor.Pass(_cursor.Remaining);
+            if (found % work.Takes != 0)
+            {
+                Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, found % work.Takes);
+                return;
+            }
+
+            var times = found / work.Takes;
+            _worked |= times > 0;
+            AddTops(work, times);
+            done.Add(work with { Amount = work.Amount with { Times = times }, Passed = passed });
+        }
+
+        private void AddTops(Work work, int times)
+        {
+            if ((long)work.Makes * times > PlaceSequenceBuilder.MostPlaces) Fail(RowFaultKind.TooLong, work, 0, 0);
+            else _tops.Add(Place.TopOf(work.Stitch), work.Makes * times);
+        }
+
+        private (int Found, int Passed) CountAhead(PlaceFilter filter)
+        {
+            var ahead = below.Slice(Taken, _cursor.Remaining);
+            var found = ahead.CountWhere(filter.Has);
+            return (found, ahead.Count - found);
+        }
+
+        private void InOnePlace(Group group, List<Word> done)
+        {
+            var times = 1;
+            var passed = 0;
+            if (group.Target.Aim == Aim.EachOfKind)
+            {
+                (times, passed) = CountAhead(group.Target.Filter);
+                _cursor.Pass(_cursor.Remaining);
+            }
+            else
+            {
+                passed = GoTo(group, group.Target);
+                if (passed < 0 || (group.Target.Aim != Aim.Same && !TakeOne(group))) return;
+            }
+
+            _worked |= times > 0;
+            _tops.AddTimes(TopsOf(group), times);
+            done.Add(group with { Passed = passed, Times = times });
+        }
+
+        private bool TakeOne(Group group)
+        {
+            if (_cursor.Remaining == 0)
+            {
+                Fail(RowFaultKind.NotEnough, group, 1, 0);
+                return false;
+            }
+
+            if (group.Target.Aim != Aim.NextOfKind && !_cursor.Next.TakesStitches)
+            {
+                Fail(RowFaultKind.SpaceAhead, group, _cursor.Next.Chains, 1);
+                return false;
+            }
+
+            _cursor.Pass(1);
+            return true;
+        }
+
+        private static PlaceSequence TopsOf(Group group)
+        {
+            var tops = new PlaceSequenceBuilder();
+            foreach (var word in group.Words)
+            {
+                if (word is Work work) tops.Add(Place.TopOf(work.Stitch), work.Makes * work.Amount.Count);
+                else if (word is Chains chains) tops.Add(Place.SpaceOf(chains.Count), 1);
+            }
+
+            return tops.Build();
+        }
+
+        private void Times(Repeat repeat, List<Word> done)
+        {
+            var before = Taken;
+            var keep = repeat.Amount.Reach == Reach.Until ? repeat.Amount.Count : 0;
+            var open = repeat.Amount.Reach != Reach.Fixed;
+            var times = open ? int.MaxValue : repeat.Amount.Count;
+            var ways = new List<Repeat>();
+            var total = 0;
+            while (_fault is null && total < times && (!open || _cursor.Remaining > keep))
+            {
+                var start = _cursor;
+                var (words, made) = OnceThrough(repeat);
+                if (_fault is not null)
+                {
+                    if (open) DoesNotComeOut(repeat, before, keep, start.Remaining - keep);
+                    break;
+                }
+
+                if (open && _cursor.Remaining == start.Remaining)
+                {
+                    Fail(RowFaultKind.RepeatTakesNothing, repeat, 0, start.Remaining);
+                    break;
+                }
+
+                var again = Again(start, times - total - 1, keep);
+                _cursor.Pass(again * (start.Remaining - _cursor.Remaining));
+                _tops.AddTimes(made, again + 1);
+                AddWay(ways, words, again + 1);
+                total += again + 1;
+            }
+
+            if (_fault is null && open && _cursor.Remaining < keep) DoesNotComeOut(repeat, before, keep, 0);
+            if (_fault is not null) return;
+            var first = ways.Count > 0 ? ways[0].Words : repeat.Words;
+            done.Add(repeat with
+            {
+                Words = first,
+                Amount = repeat.Amount with { Times = total },
+                Ways = ways.Count > 1 ? ways : [],
+            });
+        }
+
+        private (IReadOnlyList<Word> Words, PlaceSequence Made) OnceThrough(Repeat repeat)
+        {
+            var outer = _tops;
+            _tops = new PlaceSequenceBuilder();
+            var words = InOrder(repeat.Words);
+            var made = _tops.Build();
+            if (_tops.TooLong) Fail(RowFaultKind.TooLong, repeat, 0, 0);
+            _tops = outer;
+            return (words, made);
+        }
+
+        // How often the same step can be taken again without meeting other places or what must be kept.
+        private int Again(PlaceCursor start, int atMost, int keep)
+        {
+            var took = start.Remaining - _cursor.Remaining;
+            if (took == 0) return atMost < int.MaxValue - 1 && _fault is null ? Math.Min(atMost, MostSteps) : 0;
+            return Math.Min(Math.Min(_cursor.LikeStepsAhead(start), atMost), Math.Max(0, (_cursor.Remaining - keep) / took));
+        }
+
+        private static void AddWay(List<Repeat> ways, IReadOnlyList<Word> words, int times)
+        {
+            if (ways.Count > 0 && WordLists.Same(ways[^1].Words, words))
+            {
+                ways[^1] = ways[^1] with { Amount = Amount.Of(ways[^1].Amount.Times + times) };
+            }
+            else
+            {
+                ways.Add(new Repeat(words, Amount.Of(times)));
+            }
+        }
+
+        // A repeat that fails half-way has not come out, whatever the word inside says; but a space in the way or an aim that
+        // can't be met is told as such.
+        private void DoesNotComeOut(Repeat repeat, int before, int keep, int left)
+        {
+            if (_fault is { Kind: not (RowFaultKind.NotEnough or RowFaultKind.NoneOfKind) }) return;
+            var per = PerTime(repeat);
+            var over = per > 0 ? (below.Count - before - keep) % per : left;
+            _fault = new RowFault(RowFaultKind.RepeatDoesNotComeOut, repeat, per, over == 0 ? left : over, before);
+        }
+
+        private static int PerTime(Repeat repeat)
+        {
+            var takes = 0;
+            foreach (var word in repeat.Words)
+            {
+                takes += word switch
+                {
+                    Work { Target.Aim: Aim.Same } => 0,
+                    Work { Amount.Reach: Reach.Fixed } work => work.Takes * work.Amount.Count,
+                    Group { Target.Aim: not Aim.Same } => 1,
+                    Skip skip => skip.Count,
+                    Repeat { Amount.Reach: Reach.Fixed } inner => PerTime(inner) * inner.Amount.Count,
+                    _ => 0,
+                };
+            }
+
+            return takes;
+        }
+    }
+}

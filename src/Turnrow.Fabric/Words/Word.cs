@@ -1,0 +1,203 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Stitches;
+
+namespace Turnrow.Fabric.Words;
+
+/// <summary>How far a word of a row goes.</summary>
+public enum Reach : byte
+{
+    /// <summary>So many times.</summary>
+    Fixed,
+
+    /// <summary>To the end of the row.</summary>
+    Across,
+
+    /// <summary>Until so many places remain.</summary>
+    Until,
+}
+
+/// <summary>How often a word is worked, and how that was said.</summary>
+/// <param name="Reach">How it was said.</param>
+/// <param name="Count">
+/// With <see cref="Reach.Fixed"/> the number of times; with <see cref="Reach.Until"/> the places to leave.
+/// </param>
+/// <param name="Times">The number of times; known once the row is worked.</param>
+public readonly record struct Amount(Reach Reach, int Count, int Times)
+{
+    /// <summary>Once.</summary>
+    public static Amount Once => Of(1);
+
+    /// <summary>To the end of the row.</summary>
+    public static Amount Across => new(Reach.Across, 0, 0);
+
+    /// <summary>So many times.</summary>
+    public static Amount Of(int times) => new(Reach.Fixed, times, times);
+
+    /// <summary>Until so many places remain.</summary>
+    public static Amount Until(int remain) => new(Reach.Until, remain, 0);
+}
+
+/// <summary>Which place a word goes to.</summary>
+public enum Aim : byte
+{
+    /// <summary>The next one, whatever it is (but a stitch does not go into a space unasked).</summary>
+    Next,
+
+    /// <summary>The next one of a kind, passing over what is not of that kind.</summary>
+    NextOfKind,
+
+    /// <summary>The first of the row.</summary>
+    First,
+
+    /// <summary>The last of the row.</summary>
+    Last,
+
+    /// <summary>The one just worked into.</summary>
+    Same,
+
+    /// <summary>Each of a kind to the end of the row.</summary>
+    EachOfKind,
+}
+
+/// <summary>Which places a word means.</summary>
+public enum PlaceFilterKind : byte
+{
+    /// <summary>Any stitch or chain.</summary>
+    AnyStitch,
+
+    /// <summary>Any space.</summary>
+    AnySpace,
+
+    /// <summary>Stitches and spaces alike.</summary>
+    StitchOrSpace,
+
+    /// <summary>Tops of one stitch, the chain that stands for it included.</summary>
+    OneStitch,
+
+    /// <summary>Spaces of so many chains.</summary>
+    SpaceOf,
+}
+
+/// <summary>A kind of place, as <c>in next ch-3 sp</c> names it.</summary>
+public readonly record struct PlaceFilter(PlaceFilterKind Kind, Stitch? Stitch, int Chains)
+{
+    /// <summary>Any stitch or chain.</summary>
+    public static PlaceFilter AnyStitch => new(PlaceFilterKind.AnyStitch, null, 0);
+
+    /// <summary>True if a place is of this kind.</summary>
+    public bool Has(Place place) => Kind switch
+    {
+        PlaceFilterKind.AnyStitch => place.TakesStitches,
+        PlaceFilterKind.AnySpace => place.Kind == PlaceKind.Space,
+        PlaceFilterKind.StitchOrSpace => true,
+        PlaceFilterKind.OneStitch => place.IsStitch && place.Stitch == Stitch,
+        _ => place.Kind == PlaceKind.Space && place.Chains == Chains,
+    };
+}
+
+/// <summary>Where a word goes, and of which kind the place is.</summary>
+public readonly record struct Target(Aim Aim, PlaceFilter Filter)
+{
+    /// <summary>The next stitch.</summary>
+    public static Target Next => new(Aim.Next, PlaceFilter.AnyStitch);
+}
+
+/// <summary>Where the hook goes in a stitch.</summary>
+public enum HookInto : byte
+{
+    /// <summary>Under both loops.</summary>
+    BothLoops,
+
+    /// <summary>Under the back loop.</summary>
+    BackLoop,
+
+    /// <summary>Under the front loop.</summary>
+    FrontLoop,
+
+    /// <summary>Round the post, from the front.</summary>
+    FrontPost,
+
+    /// <summary>Round the post, from the back.</summary>
+    BackPost,
+}
+
+/// <summary>One thing that a row says to do.</summary>
+public abstract record Word
+{
+    /// <summary>What it was made from.</summary>
+    public Origin Origin { get; init; }
+}
+
+/// <summary>
+/// Stitches: <see cref="Makes"/> of them over <see cref="Takes"/> places, <see cref="Amount"/> times. One each in the next five is
+/// 1 over 1, five times; an increase 2 over 1, a decrease 1 over 2, dc3tog 1 over 3.
+/// </summary>
+public sealed record Work(Stitch Stitch, int Takes, int Makes, Amount Amount, Target Target, HookInto Hook) : Word
+{
+    /// <summary>Places passed over to get to the kind of place named, all times together; known once the row is worked.</summary>
+    public int Passed { get; init; }
+
+    /// <summary>One in each of so many.</summary>
+    public static Work Plain(Stitch stitch, Amount amount) => new(stitch, 1, 1, amount, Target.Next, HookInto.BothLoops);
+
+    /// <summary>So many increases, two in one place each.</summary>
+    public static Work Increase(Stitch stitch, int times) =>
+        new(stitch, 1, 2, Amount.Of(times), Target.Next, HookInto.BothLoops);
+
+    /// <summary>So many decreases, two together each.</summary>
+    public static Work Decrease(Stitch stitch, int times) =>
+        new(stitch, 2, 1, Amount.Of(times), Target.Next, HookInto.BothLoops);
+}
+
+/// <summary>Stitches and chains in one place, worked so many times: <c>(2 dc, ch 2, 2 dc) in next sp</c>.</summary>
+public sealed record Group(IReadOnlyList<Word> Words, Target Target) : Word
+{
+    /// <summary>Places passed over to get there; known once the row is worked.</summary>
+    public int Passed { get; init; }
+
+    /// <summary>How often it was worked: once, or of <see cref="Aim.EachOfKind"/> as many as there are.</summary>
+    public int Times { get; init; } = 1;
+
+    /// <inheritdoc/>
+    public bool Equals(Group? other) =>
+        other is not null && Target == other.Target && Passed == other.Passed && Times == other.Times
+        && WordLists.Same(Words, other.Words);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Target, Passed, Times, WordLists.Hash(Words));
+}
+
+/// <summary>Chains over the work: a space.</summary>
+public sealed record Chains(int Count) : Word;
+
+/// <summary>Places passed over.</summary>
+public sealed record Skip(int Count) : Word;
+
+/// <summary>Slip stitches to get past places at the beginning of the row; not counted, and what is passed is left for good.</summary>
+public sealed record SlipOver(int Count) : Word;
+
+/// <summary>Places at the end of the row that stay unworked; <see cref="Count"/> below 0 for all that remain.</summary>
+public sealed record Leave(int Count) : Word;
+
+/// <summary>Words worked one after the other so many times.</summary>
+public sealed record Repeat(IReadOnlyList<Word> Words, Amount Amount) : Word
+{
+    /// <summary>
+    /// Where the times are not all alike (places passed over differ), each way with its number of times; else empty. Known once the
+    /// row is worked.
+    /// </summary>
+    public IReadOnlyList<Repeat> Ways { get; init; } = [];
+
+    /// <inheritdoc/>
+    public bool Equals(Repeat? other) =>
+        other is not null && Amount == other.Amount && WordLists.Same(Words, other.Words) && WordLists.Same(Ways, other.Ways);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Amount, WordLists.Hash(Words));
+}
+
+/// <summary>
+/// So many increases (above 0) or decreases (below) spread over the row; becomes plain stitches, changes and repeats of both when
+/// the row is worked.
+/// </summary>
+public sealed record Spread(Stitch Stitch, int Change) : Word;
