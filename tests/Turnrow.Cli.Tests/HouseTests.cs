@@ -28,7 +28,7 @@ public sealed partial class HouseTests
         var wrong = projects.SelectMany(project =>
             References(project).Where(to => !Allows(Path.GetFileNameWithoutExtension(project), to))
                 .Select(to => $"{Path.GetFileNameWithoutExtension(project)} -> {to}"));
-        Assert.Empty(wrong);
+        None(wrong);
         Assert.All(projects, project => Assert.Contains(Path.GetFileNameWithoutExtension(project), Arrows.Keys));
     }
 
@@ -36,7 +36,7 @@ public sealed partial class HouseTests
     public void Nothing_public_in_Syntax_shows_the_parser_generator()
     {
         Assert.NotEmpty(PublicSurface.Mentions("Turnrow.Syntax", "System"));
-        Assert.Empty(PublicSurface.Mentions("Turnrow.Syntax", "Antlr4"));
+        None(PublicSurface.Mentions("Turnrow.Syntax", "Antlr4"));
     }
 
     [Fact]
@@ -46,7 +46,7 @@ public sealed partial class HouseTests
             .SelectMany(file => TrackedFiles.Lines(file).Select((line, index) => (line, place: $"{file}:{index + 1}")))
             .Where(at => MachinePath().IsMatch(at.line) || RegistryHost().IsMatch(at.line))
             .Select(at => $"{at.place}: {at.line.Trim()}");
-        Assert.Empty(wrong);
+        None(wrong);
     }
 
     [Fact]
@@ -58,7 +58,7 @@ public sealed partial class HouseTests
             .Select(file => (file, lines: TrackedFiles.Lines(file).Count()))
             .Where(at => at.lines >= LongestFile)
             .Select(at => $"{at.file}: {at.lines} lines");
-        Assert.Empty(wrong);
+        None(wrong);
     }
 
     [Theory]
@@ -67,7 +67,7 @@ public sealed partial class HouseTests
     [InlineData("grammar/README.md")]
     public void Every_path_and_link_in_the_documents_leads_somewhere(string document)
     {
-        Assert.All(DocumentPaths.Named(document), path => Assert.True(TrackedFiles.Has(path), path));
+        None(DocumentPaths.Named(document).Where(path => !TrackedFiles.Has(path)));
     }
 
     [Fact]
@@ -84,6 +84,14 @@ public sealed partial class HouseTests
     {
         Assert.Matches(MachinePath(), $"see \"/{folder}/x\"");
         Assert.DoesNotMatch(MachinePath(), $"src/{folder}/x and https://example.org/{folder}/");
+    }
+
+    // Assert.Empty cuts its list short; whoever mends this needs all of it.
+    private static void None(IEnumerable<string> wrong)
+    {
+        var all = string.Join('\n', wrong);
+        if (all.Length > 0)
+            Assert.Fail(all);
     }
 
     private static bool Allows(string from, string to) => Arrows.TryGetValue(from, out var allowed) && allowed.Contains(to);
