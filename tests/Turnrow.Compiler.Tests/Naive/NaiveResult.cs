@@ -7,6 +7,8 @@ public sealed class NaiveResult(NaivePattern pattern, IReadOnlyDictionary<(strin
 
     public bool IsValid => !Faults.Any();
 
+    public bool IsUnclear => All.Any(r => r.IsUnclear);
+
     private IEnumerable<PieceResult> All =>
         from piece in pattern.Pieces
         from size in Enumerable.Range(0, pattern.Sizes.Count)

@@ -34,9 +34,11 @@ public sealed class NaiveWorker
             Begin(resolved.Start, work, result);
             foreach (var statement in resolved.Statements)
                 work.Work(statement);
+            work.End();
         }
         catch (UnworkableException unworkable)
         {
+            result.IsUnclear = unworkable is UnclearException;
             result.WhyNot = FormattableString.Invariant($"{piece.Name}, {_pattern.Sizes[size]}, after row {result.Rows.Count}: {unworkable.Message}");
         }
         return result;
@@ -85,6 +87,8 @@ public sealed class NaiveWorker
         var from = Base(up.Piece, result.Size);
         var hand = up.Hand ?? HandNamed(from, up.Name!);
         var rows = Within(up.Window, from.RowEnds(hand, up.Name), result.Size);
+        if (HasStepAmong(from.Edge(hand), up.Name, rows))
+            throw new UnclearException("the edge has a step between its rows");
         if (rows.Count == 0 || rows.Count % up.PerRows != 0)
             throw new UnworkableException("the rate does not come out over these rows");
         // The edge is on top and is worked right to left: the right edge upwards, the left edge downwards.
@@ -97,6 +101,12 @@ public sealed class NaiveWorker
             throw new UnworkableException(FormattableString.Invariant($"claimed {claim[result.Size]}, calculated {count}"));
         work.PickUp(up.Stitch, count);
     }
+
+    /// <summary>A step is met on the walk if the row after it is in the window.</summary>
+    private static bool HasStepAmong(List<Stretch> edge, string? name, List<int> rows) => edge.Exists(stretch =>
+        stretch.Kind != StretchKind.RowEnd
+        && (name is null || stretch.Name == name)
+        && rows.Contains(stretch.Row));
 
     private static Hand HandNamed(PieceResult from, string name)
     {

@@ -48,7 +48,13 @@ public sealed class PieceResult(string piece, int size)
 
     public bool IsValid => WhyNot is null;
 
+    /// <summary>Whether it stopped at something for which the row model has no rule.</summary>
+    public bool IsUnclear { get; set; }
+
     public List<RowResult> Rows { get; } = [];
+
+    /// <summary>The stitches that stand after each statement: what a claim on it has to say.</summary>
+    public List<int> CountsAfter { get; } = [];
 
     public YarnAt Yarn { get; set; } = YarnAt.Begun;
 

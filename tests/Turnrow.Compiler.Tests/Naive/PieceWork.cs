@@ -58,11 +58,21 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
         }
         if (statement.Claim is { } claim)
             CheckClaim(claim[Size]);
+        result.CountsAfter.Add(StitchesNow);
     }
+
+    /// <summary>A step that no row follows stands in no rule.</summary>
+    public void End()
+    {
+        if (result.Edge(Hand.Right).Concat(result.Edge(Hand.Left)).Any(stretch => stretch.Row > result.Rows.Count))
+            throw new UnclearException("a step at the end of the piece has no row after it");
+    }
+
+    private int StitchesNow => _places.Count(place => !place.IsSpace);
 
     private void CheckClaim(int claimed)
     {
-        var calculated = _places.Count(place => !place.IsSpace);
+        var calculated = StitchesNow;
         if (claimed != calculated)
             throw new UnworkableException(FormattableString.Invariant($"claimed {claimed}, calculated {calculated}"));
     }
@@ -94,26 +104,30 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
             throw new UnworkableException(FormattableString.Invariant($"row {from[Size]} would be row {NextRow}"));
         if (span.Count(Size) < 0)
             throw new UnworkableException("fewer rows than none");
+        if (span.From is not null && span.Count(Size) == 0)
+            throw new UnclearException("the rows end before they begin");
     }
 
     private void WorkWords(IReadOnlyList<Word> words)
     {
         if (NextRow == 1)
-            LayFoundation(FirstRow.Of(words, isMirrored));
+            LayFoundation(Opening.Of(words, isMirrored, Size));
         // The words' own order: that of the working row, or the other way round in a mirrored piece.
         var wordSide = isMirrored ? Frame.Opposite(_side) : _side;
         var work = new RowWork(Frame.InWorkingOrder(_places, wordSide), Size);
         work.Work(words);
         StepInRow(Frame.StartOf(wordSide), work.SlippedOver);
         StepInRow(Frame.Opposite(Frame.StartOf(wordSide)), work.Left);
-        _plain = FirstRow.PlainStitch(words);
+        _plain = Opening.PlainStitch(words);
         MakeRow(Frame.InWorkingOrder(work.Made, wordSide));
     }
 
-    private void LayFoundation(FirstRow first)
+    private void LayFoundation(Opening first)
     {
         if (result.FoundationChains is null)
             return;
+        if (_chains is not null && !first.IsPlainlyBegun)
+            throw new UnclearException("no rule says how many places the chain has under such a first stitch");
         if (_chains is { } chains)
             _places = Enumerable.Repeat(new Place(Place.Chain), Math.Max(0, turns.StitchesFrom(chains, first))).ToList();
         else

@@ -18,4 +18,7 @@ public readonly record struct Place(string Kind)
 }
 
 /// <summary>Why a row cannot be worked as written; caught once a piece and size.</summary>
-public sealed class UnworkableException(string why) : Exception(why);
+public class UnworkableException(string why) : Exception(why);
+
+/// <summary>The row model does not say what is meant, so nothing is to be compared.</summary>
+public sealed class UnclearException(string why) : UnworkableException(why);

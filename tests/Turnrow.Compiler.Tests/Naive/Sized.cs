@@ -7,7 +7,7 @@ public sealed class Sized
 {
     private readonly int[] _values;
 
-    public Sized(params int[] values) => _values = values;
+    public Sized(params int[] values) => _values = [.. values];
 
     public bool IsSame => _values.Length == 1 || Array.TrueForAll(_values, v => v == _values[0]);
 

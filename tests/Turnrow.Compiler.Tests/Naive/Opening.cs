@@ -1,22 +1,24 @@
 namespace Turnrow.Compiler.Tests.Naive;
 
 /// <summary>What a first row says about its foundation: the stitch that turns, and a space that opens the row.</summary>
-public sealed record FirstRow(string Stitch, int OpeningChains, bool IsPlainlyBegun)
+public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBegun)
 {
     /// <summary>The words as they are worked: a mirrored row begins with what was last.</summary>
-    public static FirstRow Of(IReadOnlyList<Word> words, bool isMirrored)
+    public static Opening Of(IReadOnlyList<Word> words, bool isMirrored, int size)
     {
-        var first = isMirrored ? words[^1] : words[0];
-        var second = words.Count == 1 ? null : isMirrored ? words[^2] : words[1];
-        while (first is Repeat repeat)
-        {
-            second = repeat.Words.Count > 1 ? repeat.Words[isMirrored ? ^2 : 1] : null;
-            first = repeat.Words[isMirrored ? ^1 : 0];
-        }
-        var isOne = first is Each each && each.Count.IsSame && each.Count[0] == 1;
+        var flat = Flat(words).ToList();
+        if (isMirrored)
+            flat.Reverse();
+        // In a mirrored row a space is met after the stitches that were skipped for it.
+        var second = flat.Skip(1).FirstOrDefault(word => word is not Skip);
+        var isOne = flat[0] is Each each && each.Count[size] == 1;
         var chains = isOne && second is Space space ? space.Chains : 0;
-        return new FirstRow(StitchOf(first), chains, first is Each or Across or Until);
+        return new Opening(StitchOf(flat[0]), chains, flat[0] is Each or Across or Until);
     }
+
+    /// <summary>The words with each repeat written once.</summary>
+    private static IEnumerable<Word> Flat(IEnumerable<Word> words) =>
+        words.SelectMany(word => word is Repeat repeat ? Flat(repeat.Words) : [word]);
 
     /// <summary>The one plain stitch of a row that works one into each of its places, or nothing.</summary>
     public static string? PlainStitch(IReadOnlyList<Word> words)
@@ -62,9 +64,9 @@ public sealed class TurnTable(IReadOnlyList<TurnRule> rules)
         ?? throw new UnworkableException($"nothing says how {stitch} turns");
 
     /// <summary>chains - (k - 1) + s, less the chains of a space that opens the row on a counted chain.</summary>
-    public int StitchesFrom(int chains, FirstRow first) => chains - ChainsFor(0, first);
+    public int StitchesFrom(int chains, Opening first) => chains - ChainsFor(0, first);
 
-    public int ChainsFor(int stitches, FirstRow first)
+    public int ChainsFor(int stitches, Opening first)
     {
         var rule = Rule(first.Stitch);
         var skipped = rule.FirstChain - 1;
