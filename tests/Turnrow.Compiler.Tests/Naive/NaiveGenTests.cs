@@ -39,6 +39,7 @@ public sealed class NaiveGenTests
     public void Every_way_to_begin_a_piece_and_every_kind_of_line_is_made()
     {
         var starts = new HashSet<Type>();
+        var mirrored = new HashSet<Type>();
         var statements = new HashSet<Type>();
         var words = new HashSet<Type>();
         NaiveGen.Valid.Sample(
@@ -47,6 +48,8 @@ public sealed class NaiveGenTests
                 foreach (var piece in pattern.Pieces)
                 {
                     starts.Add(piece.Start.GetType());
+                    if (piece.Start is MirrorOf)
+                        mirrored.Add(Mirror.Resolve(pattern, piece).Start.GetType());
                     statements.UnionWith(piece.Statements.Select(statement => statement.GetType()));
                     words.UnionWith(piece.Statements.OfType<RowLine>().SelectMany(row => row.Words).Select(word => word.GetType()));
                 }
@@ -54,6 +57,7 @@ public sealed class NaiveGenTests
             iter: 2000,
             threads: 1);
         Assert.Equal(5, starts.Count);
+        Assert.Equal(4, mirrored.Count);
         Assert.Equal(8, statements.Count);
         Assert.True(words.Count >= 12, string.Join(", ", words.Select(type => type.Name)));
     }
