@@ -17,9 +17,10 @@ internal static class Chart
 
     /// <summary>The whole SVG file; null if the piece has no rows.</summary>
     /// <param name="piece">The piece.</param>
+    /// <param name="id">What its identifiers begin with, unique among the charts of a page.</param>
     /// <param name="size">The size's name; empty for a pattern without sizes.</param>
     /// <param name="terms">The terms of legend and counts.</param>
-    public static string? Of(Piece piece, string size, Terms terms)
+    public static string? Of(Piece piece, string id, string size, Terms terms)
     {
         if (ChartLayout.Of(piece, terms) is not { } layout) return null;
         var body = new SvgWriter();
@@ -29,12 +30,12 @@ internal static class Chart
         width = Math.Max(width, ChartScale.TextWidth(text.Longest, ChartScale.Label) + (2 * Margin) + Side);
         width = Math.Max(width, ChartScale.TextWidth(heading, HeadingSize) + (2 * Margin));
         var foot = HeadingRoom + layout.Height;
-        var sheet = new Sheet(layout, terms, body, (width - layout.Axis.Width) / 2, foot);
+        var sheet = new Sheet(layout, terms, body, width, foot);
         sheet.Write(Margin, Margin + (HeadingSize / 2), HeadingSize, "start", heading, bold: true);
         DrawBands(sheet, piece);
         var legendTop = foot + BasePainter.Room + LegendRoom;
         var legend = new LegendPainter(body, terms).Draw(sheet.Legend.Entries, Margin, legendTop, width - (2 * Margin));
-        return Envelope(piece, text, width, legendTop + legend + Margin, body);
+        return Envelope("chart-" + id, text, width, legendTop + legend + Margin, body);
     }
 
     private static void DrawBands(Sheet sheet, Piece piece)
@@ -51,9 +52,8 @@ internal static class Chart
         }
     }
 
-    private static string Envelope(Piece piece, ChartText text, double width, double height, SvgWriter body)
+    private static string Envelope(string id, ChartText text, double width, double height, SvgWriter body)
     {
-        var id = "chart-" + PieceNames.Filed(piece.Name);
         var svg = new SvgWriter();
         svg.Comment(text.Sight);
         svg.Open("svg").With("xmlns", "http://www.w3.org/2000/svg").With("viewBox", $"0 0 {Decimals.Of(width)} {Decimals.Of(height)}")

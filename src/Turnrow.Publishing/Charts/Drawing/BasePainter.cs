@@ -27,7 +27,7 @@ internal sealed class BasePainter(Sheet sheet)
         DrawStart(row, ink);
         sheet.Svg.Open("g").With("class", "base");
         ink.WriteTo(sheet.Svg);
-        sheet.Write(sheet.X(row.Below.To), sheet.Y(-CaptionBelow), CaptionSize, "start", Caption(sheet.Layout.Piece, row, sheet.Terms));
+        sheet.WriteLine(sheet.X(row.Below.To), sheet.Y(-CaptionBelow), CaptionSize, Caption(sheet.Layout.Piece, row, sheet.Terms));
         sheet.Svg.Close();
     }
 

@@ -69,7 +69,7 @@ internal sealed class CellPainter(Sheet sheet, RowBand band, Ink ink)
             }
 
             if (top == lastHead) continue;
-            symbol.Head(ink, head);
+            symbol.Head(ink, head, _row.Pitch);
             lastHead = top;
         }
 

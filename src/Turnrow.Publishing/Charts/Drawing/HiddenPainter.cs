@@ -32,7 +32,8 @@ internal sealed class HiddenPainter(Sheet sheet)
         var first = band.Rows.First + 1;
         var hidden = string.Create(culture, $"rows {first}–{first + band.Rows.Count - 1}");
         if (band.Rows.Period == 0) return hidden + ": see the written rows";
-        var grow = band.Rows.Grow ? ", shaped on" : string.Empty;
+        var (from, to) = (band.First.Row.Work?.Stitches, band.Last.Row.Work?.Stitches);
+        var grow = from == to ? string.Empty : string.Create(culture, $", from {from} to {to} sts");
         return band.Rows.Period == 2
             ? string.Create(culture, $"{hidden} like rows {first - 2} and {first - 1}{grow}")
             : string.Create(culture, $"{hidden}: repeat rows {first - band.Rows.Period}–{first - 1}{grow}");

@@ -4,9 +4,10 @@ using Turnrow.Publishing.Charts.Layout;
 namespace Turnrow.Publishing.Charts.Drawing;
 
 /// <summary>The sheet that a chart is drawn on: where things lie in pixels, and what the legend has to explain.</summary>
-internal sealed class Sheet(ChartLayout layout, Terms terms, SvgWriter svg, double left, double foot)
+internal sealed class Sheet(ChartLayout layout, Terms terms, SvgWriter svg, double width, double foot)
 {
     private const double HalfLetter = 0.36;
+    private const double Margin = 12;
 
     public ChartLayout Layout { get; } = layout;
 
@@ -17,17 +18,15 @@ internal sealed class Sheet(ChartLayout layout, Terms terms, SvgWriter svg, doub
     /// <summary>What was drawn.</summary>
     public Legend Legend { get; } = new();
 
-    /// <summary>The chart's left side.</summary>
-    public double Left => left;
-
-    /// <summary>The chart's right side.</summary>
-    public double Right => left + Layout.Axis.Width;
-
     /// <summary>Where a column is.</summary>
-    public double X(double column) => left + Layout.Axis.X(column);
+    public double X(double column) => ((width - Layout.Axis.Width) / 2) + Layout.Axis.X(column);
 
     /// <summary>Where a height above the foot of the first row is.</summary>
     public double Y(double above) => foot - above;
+
+    /// <summary>Writes a line that begins at a place, or as far left of it as it needs to stay on the sheet.</summary>
+    public void WriteLine(double x, double middle, double size, string text) =>
+        Write(Math.Max(Margin, Math.Min(x, width - Margin - ChartScale.TextWidth(text, size))), middle, size, "start", text);
 
     /// <summary>Writes a text in black over what is drawn.</summary>
     /// <param name="x">Where it is anchored.</param>

@@ -12,7 +12,15 @@ internal abstract record Band(double Bottom, double Height);
 internal sealed record RowBand(RowLayout Row, double Bottom, double Height) : Band(Bottom, Height);
 
 /// <summary>Rows that are not drawn, between two that are.</summary>
-internal sealed record HiddenBand(HiddenRows Rows, RowLayout Before, RowLayout After, double Bottom, double Height) : Band(Bottom, Height);
+/// <param name="Rows">Which.</param>
+/// <param name="Before">The row drawn below it.</param>
+/// <param name="First">The first row not drawn.</param>
+/// <param name="Last">The last row not drawn.</param>
+/// <param name="After">The row drawn above it.</param>
+/// <param name="Bottom">Where it begins.</param>
+/// <param name="Height">How high it is.</param>
+internal sealed record HiddenBand(
+    HiddenRows Rows, RowLayout Before, RowLayout First, RowLayout Last, RowLayout After, double Bottom, double Height) : Band(Bottom, Height);
 
 /// <summary>A piece as a chart shows it, in data: which rows, in which columns, how high.</summary>
 /// <param name="Piece">The piece.</param>
@@ -32,7 +40,7 @@ internal sealed record ChartLayout(Piece Piece, IReadOnlyList<RowLayout> Rows, I
     {
         if (piece.Rows.Count == 0) return null;
         var rows = RowStack.Of(piece);
-        var bands = BandsOf(rows, LikeRows.Of(piece));
+        var bands = BandsOf(rows, LikeRows.Of(piece.Rows));
         IReadOnlyList<RowLayout> drawn = [.. bands.OfType<RowBand>().Select(static band => band.Row)];
         return new ChartLayout(piece, rows, bands, ColumnFolds.AxisFor(drawn, columns => FoldWidth(drawn, columns, terms)));
     }
@@ -48,7 +56,7 @@ internal sealed record ChartLayout(Piece Piece, IReadOnlyList<RowLayout> Rows, I
             if (next < hidden.Count && hidden[next].First == i)
             {
                 var rest = hidden[next++];
-                band = new HiddenBand(rest, rows[i - 1], rows[rest.Next], bottom, ChartScale.HiddenRows);
+                band = new HiddenBand(rest, rows[i - 1], rows[i], rows[rest.Next - 1], rows[rest.Next], bottom, ChartScale.HiddenRows);
                 i = rest.Next;
             }
             else

@@ -1,4 +1,4 @@
-using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 
@@ -21,22 +21,32 @@ internal static class LikeRows
     private const int LongestPeriod = 12;
     private const int FewestHidden = 4;
 
-    /// <summary>More drawn rows than these no longer fit a page so that they can be read.</summary>
-    private const int MostDrawn = 48;
+    /// <summary>What is higher than this, in pixels, no longer fits a page so that it can be read.</summary>
+    private const double MostHeight = 1100;
 
-    private const int KeptOfMany = 24;
+    private const int KeptOfMany = 10;
 
     /// <summary>The rows not drawn, in order.</summary>
-    public static IReadOnlyList<HiddenRows> Of(Piece piece)
+    public static IReadOnlyList<HiddenRows> Of(IReadOnlyList<Row> rows)
     {
-        var rows = piece.Rows;
         var hidden = Find(rows, Same, grow: false);
-        if (Drawn(rows, hidden) > MostDrawn) hidden = Find(rows, AlikeInShaping, grow: true);
-        if (Drawn(rows, hidden) > 2 * MostDrawn) hidden = [new HiddenRows(KeptOfMany, rows.Count - (2 * KeptOfMany), 0, true)];
+        if (Height(rows, hidden) > MostHeight) hidden = Find(rows, AlikeInShaping, grow: true);
+        if (Height(rows, hidden) > 2 * MostHeight) hidden = [new HiddenRows(KeptOfMany, rows.Count - (2 * KeptOfMany), 0, true)];
         return hidden;
     }
 
-    private static int Drawn(IReadOnlyList<Row> rows, List<HiddenRows> hidden) => rows.Count - hidden.Sum(static h => h.Count);
+    private static double Height(IReadOnlyList<Row> rows, List<HiddenRows> hidden)
+    {
+        var height = 0.0;
+        var next = 0;
+        for (var i = 0; i < rows.Count; i++)
+        {
+            if (next < hidden.Count && hidden[next].First == i) i = hidden[next++].Next;
+            height += ChartScale.HeightOf(GaugeBook.TallestOf(rows[i]));
+        }
+
+        return height;
+    }
 
     private static List<HiddenRows> Find(IReadOnlyList<Row> rows, Func<Row, Row, bool> alike, bool grow)
     {

@@ -26,5 +26,6 @@ internal sealed class StemSymbol : Symbol
     }
 
     /// <inheritdoc/>
-    public override void Head(Ink ink, Point head) => ink.Line(head - new Point(HalfHead, 0), head + new Point(HalfHead, 0));
+    public override void Head(Ink ink, Point head, double pitch = 1) =>
+        ink.Line(head - new Point(HalfHead * pitch, 0), head + new Point(HalfHead * pitch, 0));
 }

@@ -13,7 +13,10 @@ internal abstract class Symbol
     public abstract void Leg(Ink ink, Point foot, Point head, int bars);
 
     /// <summary>What joins legs at the top; most shapes have nothing there.</summary>
-    public virtual void Head(Ink ink, Point head)
+    /// <param name="ink">Where it is drawn.</param>
+    /// <param name="head">The top.</param>
+    /// <param name="pitch">1, or less where stitches stand closer than a column.</param>
+    public virtual void Head(Ink ink, Point head, double pitch = 1)
     {
     }
 
