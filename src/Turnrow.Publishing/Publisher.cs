@@ -35,10 +35,10 @@ public static class Publisher
         return
         [
             new($"{options.Name}.md", instructions),
-            new($"{options.Name}.html", HtmlPage.Of(new PageContent(title, language, instructions, [.. charts.Select(static c => new PageFigure(c.Name, c.Text))]))),
+            new($"{options.Name}.html", HtmlPage.Of(new PageContent(title, language, instructions, [.. charts.Select(static c => new PageFigure(c.Key, c.Value.Svg, c.Value.Width))]))),
             new($"{options.Name}.counts.csv", CountsCsv.Write(pattern)),
             new($"{options.Name}.rows.json", RowsJson.Write(RowTable.Of(pattern, options.LineOf))),
-            .. charts,
+            .. charts.Select(static c => new PublishedFile(c.Key, c.Value.Svg)),
         ];
     }
 

@@ -5,6 +5,12 @@ using Turnrow.Publishing.Charts.Layout;
 
 namespace Turnrow.Publishing.Charts;
 
+/// <summary>A chart that is drawn.</summary>
+/// <param name="Svg">The whole SVG file.</param>
+/// <param name="Heading">Its heading.</param>
+/// <param name="Width">Its width in pixels.</param>
+internal sealed record ChartFile(string Svg, string Heading, double Width);
+
 /// <summary>Draws the chart of one piece in one size as SVG.</summary>
 internal static class Chart
 {
@@ -15,12 +21,12 @@ internal static class Chart
     private const double Margin = 12;
     private const double Narrowest = 460;
 
-    /// <summary>The whole SVG file; null if the piece has no rows.</summary>
+    /// <summary>The chart; null if the piece has no rows.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="id">What its identifiers begin with, unique among the charts of a page.</param>
     /// <param name="size">The size's name; empty for a pattern without sizes.</param>
     /// <param name="terms">The terms of legend and counts.</param>
-    public static string? Of(Piece piece, string id, string size, Terms terms)
+    public static ChartFile? Of(Piece piece, string id, string size, Terms terms)
     {
         if (ChartLayout.Of(piece, terms) is not { } layout) return null;
         var body = new SvgWriter();
@@ -35,7 +41,7 @@ internal static class Chart
         DrawBands(sheet, piece);
         var legendTop = foot + BasePainter.Room + LegendRoom;
         var legend = new LegendPainter(body, terms).Draw(sheet.Legend.Entries, Margin, legendTop, width - (2 * Margin));
-        return Envelope("chart-" + id, text, width, legendTop + legend + Margin, body);
+        return new ChartFile(Envelope("chart-" + id, text, width, legendTop + legend + Margin, body), text.Heading, width);
     }
 
     private static void DrawBands(Sheet sheet, Piece piece)

@@ -6,17 +6,17 @@ namespace Turnrow.Publishing.Charts;
 /// <summary>The charts of a pattern, a file a piece, in one size.</summary>
 internal static class ChartBook
 {
-    /// <summary>The charts of the pieces that have rows in the size asked for.</summary>
-    public static IReadOnlyList<PublishedFile> Of(Pattern pattern, PublishOptions options)
+    /// <summary>The charts of the pieces that have rows in the size asked for, each by its file's name.</summary>
+    public static IReadOnlyList<KeyValuePair<string, ChartFile>> Of(Pattern pattern, PublishOptions options)
     {
-        var charts = new List<PublishedFile>();
+        var charts = new List<KeyValuePair<string, ChartFile>>();
         var names = new HashSet<string>(StringComparer.Ordinal);
         foreach (var piece in pattern.Pieces)
         {
             if (options.Size >= piece.InSizes.Count) continue;
             var size = options.Size < pattern.Sizes.Count ? pattern.Sizes[options.Size] : string.Empty;
             var name = Unused(PieceNames.Filed(piece.Name), names);
-            if (Chart.Of(piece.InSizes[options.Size], name, size, options.Terms) is { } svg) charts.Add(new($"{options.Name}.{name}.svg", svg));
+            if (Chart.Of(piece.InSizes[options.Size], name, size, options.Terms) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
         }
 
         return charts;

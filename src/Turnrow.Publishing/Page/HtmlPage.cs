@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Net;
 using System.Text;
 
@@ -6,7 +7,8 @@ namespace Turnrow.Publishing.Page;
 /// <summary>A figure of the page.</summary>
 /// <param name="File">The file it is published as, which is how the Markdown names it.</param>
 /// <param name="Svg">The picture.</param>
-internal sealed record PageFigure(string File, string Svg);
+/// <param name="Width">Its width in pixels.</param>
+internal sealed record PageFigure(string File, string Svg, double Width);
 
 /// <summary>What a page is made of. More to choose from (sizes, terms, units) will be more of these, not another page.</summary>
 /// <param name="Title">The pattern's title.</param>
@@ -20,6 +22,7 @@ internal sealed record PageContent(string Title, string Language, string Markdow
 /// </summary>
 internal static class HtmlPage
 {
+    private const double SmallestScale = 0.7;
     private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
     /// <summary>The whole file.</summary>
@@ -44,6 +47,10 @@ internal static class HtmlPage
         foreach (var figure in figures) text.Append(figure);
     }
 
-    // A scroll bar needs the keyboard too: hence the tab stop.
-    private static string FigureOf(PageFigure figure) => $"<figure class=\"chart\" tabindex=\"0\">\n{figure.Svg}</figure>\n";
+    // A scroll bar needs the keyboard too: hence the tab stop. The style says how narrow the chart may become and still be read.
+    private static string FigureOf(PageFigure figure)
+    {
+        var narrowest = Math.Round(figure.Width * SmallestScale).ToString(CultureInfo.InvariantCulture);
+        return $"<figure class=\"chart\" tabindex=\"0\" style=\"--narrowest: {narrowest}px\">\n{figure.Svg}</figure>\n";
+    }
 }

@@ -1,4 +1,5 @@
 using Markdig;
+using Markdig.Extensions.Tables;
 using Markdig.Renderers;
 using Markdig.Renderers.Html;
 using Markdig.Renderers.Html.Inlines;
@@ -39,6 +40,7 @@ internal sealed class PageMarkdown(IReadOnlyDictionary<string, string> figures)
         using var writer = new StringWriter(System.Globalization.CultureInfo.InvariantCulture) { NewLine = "\n" };
         var renderer = new HtmlRenderer(writer);
         Pipeline.Setup(renderer);
+        renderer.ObjectRenderers.Replace<HtmlTableRenderer>(new WideTable());
         renderer.ObjectRenderers.Replace<ParagraphRenderer>(new FigureParagraph(figures));
         renderer.ObjectRenderers.Replace<LinkInlineRenderer>(new FigureRenderer(figures, _used));
         renderer.ObjectRenderers.Replace<AutolinkInlineRenderer>(new PlainAddress());
@@ -52,6 +54,19 @@ internal sealed class PageMarkdown(IReadOnlyDictionary<string, string> figures)
         var address = link.GetDynamicUrl?.Invoke() ?? link.Url ?? string.Empty;
         link.GetDynamicUrl = null;
         link.Url = LinkSchemes.Allow(address) ? address : null;
+    }
+
+    /// <summary>A table that can be moved sideways where it is wider than the screen.</summary>
+    private sealed class WideTable : HtmlTableRenderer
+    {
+        /// <inheritdoc/>
+        protected override void Write(HtmlRenderer renderer, Table table)
+        {
+            renderer.EnsureLine();
+            renderer.WriteLine("<div class=\"table\" tabindex=\"0\">");
+            base.Write(renderer, table);
+            renderer.WriteLine("</div>");
+        }
     }
 
     /// <summary>A figure by itself needs no paragraph round it.</summary>

@@ -20,17 +20,17 @@ internal static class PageStyle
         blockquote { margin: 1em 0; padding: .1em 1em; border-left: 4px solid var(--rule); color: var(--soft); }
         pre { white-space: pre-wrap; }
         code { font-size: .95em; }
-        table { border-collapse: collapse; display: block; overflow-x: auto; margin: 1em 0; font-variant-numeric: tabular-nums; }
+        .table { overflow-x: auto; margin: 1em 0; }
+        table { border-collapse: collapse; font-variant-numeric: tabular-nums; }
         th, td { padding: .3em .7em; border: 1px solid var(--rule); text-align: left; vertical-align: top; }
         th { background: var(--tint); }
         figure { margin: 1.5em 0; }
         .chart { overflow-x: auto; border: 1px solid var(--rule); }
-        .chart:focus-visible { outline: 3px solid var(--ink); }
-        .chart svg { display: block; margin: 0 auto; }
+        .chart:focus-visible, .table:focus-visible { outline: 3px solid var(--ink); }
+        .chart svg { display: block; margin: 0 auto; min-width: var(--narrowest); }
         @media (max-width: 40rem) {
           body { font-size: 1rem; }
           main { padding: 1rem .9rem 3rem; }
-          .chart svg { max-width: none !important; }
         }
         @page { size: A4; margin: 16mm 15mm 18mm; }
         @media print {
@@ -39,10 +39,10 @@ internal static class PageStyle
           h1, h2, h3, h4 { break-after: avoid; }
           p, li, tr, pre, blockquote { break-inside: avoid; }
           p, li { orphans: 3; widows: 3; }
-          table { display: table; }
+          .table { overflow: visible; }
           thead { display: table-header-group; }
           .chart { break-inside: avoid; overflow: visible; border: 0; margin: 0 0 8mm; }
-          .chart svg { max-width: 100% !important; max-height: 250mm; }
+          .chart svg { min-width: 0; max-height: 250mm; }
         }
 
         """;

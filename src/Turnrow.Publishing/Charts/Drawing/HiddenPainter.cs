@@ -43,8 +43,7 @@ internal sealed class HiddenPainter(Sheet sheet)
     {
         var (from, to) = (sheet.X(row.Tops.To), sheet.X(row.Tops.From));
         var points = new List<Point>();
-        for (var i = 0; from + (i * Wave) < to; i++) points.Add(new Point(from + (i * Wave), y + (i % 2 == 0 ? -Swing : Swing)));
-        points.Add(new Point(to, y));
+        for (var i = 0; from + (i * Wave) <= to + 0.01; i++) points.Add(new Point(from + (i * Wave), y + (i % 2 == 0 ? -Swing : Swing)));
         ink.Lines([.. points]);
     }
 }
