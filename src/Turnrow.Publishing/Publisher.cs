@@ -1,5 +1,6 @@
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Stitches;
+using Turnrow.Publishing.Instructions;
 
 namespace Turnrow.Publishing;
 
@@ -18,5 +19,6 @@ public sealed record PublishedFile(string Name, string Text);
 public static class Publisher
 {
     /// <summary>All files of a pattern.</summary>
-    public static IReadOnlyList<PublishedFile> Publish(Pattern pattern, PublishOptions options) => [];
+    public static IReadOnlyList<PublishedFile> Publish(Pattern pattern, PublishOptions options) =>
+        [new($"{options.Name}.md", WrittenInstructions.Write(pattern, options.Terms))];
 }

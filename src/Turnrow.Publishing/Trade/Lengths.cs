@@ -9,13 +9,17 @@ internal static class Lengths
     /// <summary><c>20 cm (7 3/4 in)</c>, <c>36 (38, 40) cm / 14 1/4 (15, 15 3/4) in</c>; a designer's own unit comes first.</summary>
     public static string Both(Sized<Rational> centimetres, bool inchesFirst)
     {
-        var cm = $"{centimetres.Select(HalfCentimetres).Written(Decimal)} cm";
-        var inches = $"{centimetres.Select(QuarterInches).Written(static r => r.ToString())} in";
-        var (first, second) = inchesFirst ? (inches, cm) : (cm, inches);
-        return cm.Contains('(', StringComparison.Ordinal) || inches.Contains('(', StringComparison.Ordinal)
+        var first = Own(centimetres, inchesFirst);
+        var second = Own(centimetres, !inchesFirst);
+        return first.Contains('(', StringComparison.Ordinal) || second.Contains('(', StringComparison.Ordinal)
             ? $"{first} / {second}"
             : $"{first} ({second})";
     }
+
+    /// <summary>In one unit: <c>36 (38, 40) cm</c>.</summary>
+    public static string Own(Sized<Rational> centimetres, bool inInches) => inInches
+        ? $"{centimetres.Select(QuarterInches).Written(static r => r.ToString())} in"
+        : $"{centimetres.Select(HalfCentimetres).Written(Decimal)} cm";
 
     /// <summary>To the nearest half centimetre, on a tie the larger.</summary>
     public static Rational HalfCentimetres(Rational centimetres) => Nearest(centimetres, 2);

@@ -72,13 +72,13 @@ internal sealed record OverPart(bool RightSide, string Piece, Sized<int> Nth, Ha
 }
 
 /// <summary>A separate length of chain, joined where the hook is not.</summary>
-internal sealed record SeparateChain(Sized<int> Chains, string? Edge, Hand Hand, Where At) : Phrase
+internal sealed record SeparateChain(Sized<int> Chains, string? Edge, string? YarnEdge, Hand Hand, Where At) : Phrase
 {
     protected override Phrase? Join(Phrase other) =>
-        other is SeparateChain chain && chain.Edge == Edge && chain.Hand == Hand && At.And(chain.At) is { } at
+        other is SeparateChain chain && chain.Edge == Edge && chain.YarnEdge == YarnEdge && chain.Hand == Hand && At.And(chain.At) is { } at
             ? this with { Chains = Chains.And(chain.Chains), At = at }
             : null;
 
     protected override string Text(Wording words) =>
-        $"at the {Wording.Edge(Edge, Hand)}, join another length of yarn with {words.SlipStitch} in {At.Written(words)}, {words.Ch} {Chains.Written()}, fasten off";
+        $"leave the yarn at the {Wording.Edge(YarnEdge, Hand.Opposite())}; at the {Wording.Edge(Edge, Hand)}, join another length of yarn with {words.SlipStitch} in {At.Written(words)}, {words.Ch} {Chains.Written()}, fasten off";
 }

@@ -60,7 +60,7 @@ internal sealed record OpeningChain(Stitch? Stitch, int Chains, int Space, Chain
             case ChainRole.Stitch when At == ChainAt.LastSlip:
                 return $" (counts as 1 {words.Stitch(Stitch!)}, in the place of the last {words.SlipStitch})";
             case ChainRole.Stitch when At == ChainAt.Joined:
-                return $" (counts as 1 {words.Stitch(Stitch!)}, in the joined place)";
+                return $" (counts as 1 {words.Stitch(Stitch!)}, in the joined {words.St})";
             case ChainRole.Stitch:
                 return words.TurningChainCounts(Stitch!, Chains);
             case ChainRole.Height:

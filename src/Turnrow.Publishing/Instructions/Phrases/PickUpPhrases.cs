@@ -42,13 +42,15 @@ internal sealed record EdgeStretch(
         };
     }
 
-    /// <summary><c>from Row 36 back to Row 34</c>; null where it has no rows.</summary>
-    public string? Rows() => Kind != Fabric.Pieces.StretchKind.RowEnds || First.Equals(Last)
-        ? null
-        : $"from {RowIn(First)} {(Forwards ? "up" : "back")} to {RowIn(Last)}";
+    /// <summary><c>from its last row back to Row 34</c>; null where it has no rows.</summary>
+    public string? Rows() => End() is { } end ? $"from {RowIn(First)} {end}" : null;
 
-    private string RowIn(Sized<int> row) =>
-        row.Equals(PieceRows) && !row.All(static n => n == 1) ? $"the last row (Row {row.Written()})" : $"Row {row.Written()}";
+    /// <summary><c>back to Row 34</c>; null where it has no rows, or one.</summary>
+    public string? End() => Kind != Fabric.Pieces.StretchKind.RowEnds || First.Equals(Last)
+        ? null
+        : $"{(Forwards ? "up" : "back")} to {RowIn(Last)}";
+
+    private string RowIn(Sized<int> row) => row.Equals(PieceRows) ? "its last row" : $"Row {row.Written()}";
 }
 
 /// <summary>Yarn is joined at an edge to pick up along it.</summary>
@@ -61,7 +63,7 @@ internal sealed record JoinAtEdge(bool RightSide, EdgeStretch Stretch) : Phrase
 
     protected override string Text(Wording words)
     {
-        var rows = Stretch.Rows() is { } along ? $"; work along the edge {along}" : string.Empty;
+        var rows = Stretch.End() is { } end ? $"; work along the edge from there {end}" : string.Empty;
         return $"with {words.Side(RightSide)} facing, join yarn with {words.SlipStitch} at {Stretch.Whole(words)}, in {Stretch.Start(words)}{rows}";
     }
 }
