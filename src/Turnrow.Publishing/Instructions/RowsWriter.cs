@@ -35,27 +35,31 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     // Rows that are all worked alike.
     private void Like(FoldedRows rows, bool measure)
     {
-        if (rows.Round[0].IsUnknown)
+        var row = rows.Round[0].Row;
+        if (row.IsUnknown)
         {
-            Add(rows, 0, "not known yet: the pattern's file has an error here or before.", null);
+            Add(rows, None(rows), "Not known yet: the pattern's file has an error here or before.", null);
             return;
         }
 
-        var once = rows.Times.All(static n => n == 1);
+        var count = rows.Round[0].Count;
+        var once = count.All(static n => n == 1);
         if (_references.Exactly(rows.Sizes, 0) is { } number)
         {
-            Add(rows, 0, (once ? "As Row " : "Repeat Row ") + number.Written(), Growth.Of(rows, 0));
+            Add(rows, None(rows), (once ? "As Row " : "Repeat Row ") + number.Written(), Growth.Of(rows, None(rows)));
         }
         else if (once && _references.Nearly(rows.Sizes, 0) is { } near)
         {
-            Add(rows, 0, AsNearly(rows.Round[0], near.Row, near.EndsOtherwise), null);
+            Add(rows, None(rows), AsNearly(row, near.Row, near.EndsOtherwise), null);
+            if (row.Remarks.Count == 0) _references.Add(rows.Sizes, 0);
         }
         else
         {
             WriteOut(rows);
             if (once) return;
-            var more = rows.Only(i => rows.Times.Values[i] > 1);
-            Add(more, 1, $"Repeat Row {NumberOf(more, 0).Written()}", Growth.Of(more, 1));
+            var more = rows.Only(i => count.Values[i] > 1);
+            var first = more.Times.Select(static _ => 1);
+            Add(more, first, $"Repeat Row {NumberOf(more, None(more)).Written()}", Growth.Of(more, first));
         }
 
         if (measure) Measure(rows);
@@ -70,12 +74,12 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
 
     private void WriteOut(FoldedRows rows)
     {
-        var row = rows.Round[0];
+        var row = rows.Round[0].Row;
         var only = OnlySizes(rows);
         foreach (var before in row.Before.Phrases) paragraphs.Add($"{only}{Wording.Sentence(before.Written(words))}.");
         var remarks = row.Remarks.Count > 0 ? $"; {row.Remarks.Written(words)}" : string.Empty;
         var text = $"{Wording.Sentence(row.Working.Written(words))}{remarks}.";
-        paragraphs.Add($"{only}**Row {NumberOf(rows, 0).Written()}{SideOf(rows, 0)}:** {text}{CountOf(rows, 0, false)}");
+        paragraphs.Add($"{only}**Row {NumberOf(rows, None(rows)).Written()}{SideOf(rows, None(rows))}:** {text}{CountOf(rows, None(rows), false)}");
         _references.Add(rows.Sizes, 0);
     }
 
@@ -84,95 +88,86 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     {
         if (InOrder(rows) is { } first)
         {
-            var last = first.Select(n => n + rows.Round.Count - 1);
-            Add(rows, 0, $"Repeat Rows {first.WrittenTo(last)} in order, {Numbers.Times(rows.Times)}{RestOf(rows, first)}", Growth.Of(rows, 0));
+            var last = Sized.Over(first.Values.Zip(rows.RoundRows.Values, static (n, count) => n + count - 1));
+            var text = $"Repeat Rows {first.WrittenTo(last)} in order, {Numbers.Times(rows.Times)}{RestOf(rows, first)}";
+            Add(rows, None(rows), text, Growth.Of(rows, None(rows)));
             return;
         }
 
-        foreach (var part in Fold.Of(KindsOf(rows.Round), 1)) Like(PartOf(rows, part), false);
+        for (var run = 0; run < rows.Round.Count; run++) Like(rows.Run(run), false);
         var more = rows.Only(i => rows.Times.Values[i] > 1 || rows.Rest.Values[i] > 0);
         if (more.Sizes.Count == 0) return;
         var again = Numbers.MoreTimes(more.Times.Select(static n => n - 1));
-        var text = $"Repeat the last {Numbers.Plain(rows.Round.Count)} rows {again}{RestOf(more, NumberOf(more, 0))}";
-        Add(more, rows.Round.Count, text, Growth.Of(more, rows.Round.Count));
+        Add(
+            more,
+            more.RoundRows,
+            $"Repeat the last {more.RoundRows.Written()} rows {again}{RestOf(more, NumberOf(more, None(more)))}",
+            Growth.Of(more, more.RoundRows));
     }
 
     // The numbers of earlier rows that the round's rows repeat, if those stand one behind the other.
     private Sized<int>? InOrder(FoldedRows rows)
     {
-        Sized<int>? first = null;
-        for (var i = 0; i < rows.Round.Count; i++)
+        var firsts = new List<int>();
+        for (var s = 0; s < rows.Sizes.Count; s++)
         {
-            if (_references.Exactly(rows.Sizes, i) is not { } number) return null;
-            first ??= number;
-            if (!number.Equals(first.Select(n => n + i))) return null;
+            for (var i = 0; i < rows.RoundRows.Values[s]; i++)
+            {
+                if (_references.Exactly([rows.Sizes[s]], i) is not { } number) return null;
+                if (i == 0) firsts.Add(number.First);
+                else if (number.First != firsts[s] + i) return null;
+            }
         }
 
-        return first;
+        return Sized.Over(firsts);
     }
 
     private string RestOf(FoldedRows rows, Sized<int> first)
     {
         if (rows.Rest.All(static n => n == 0)) return string.Empty;
-        if (rows.Rest.IsOne) return $", then {FirstOfThem(rows.Rest.First, first)} once more";
         var text = string.Empty;
-        foreach (var rest in rows.Rest.Values.Where(static n => n > 0).Distinct())
-        {
-            var at = Enumerable.Range(0, rows.Sizes.Count).Where(i => rows.Rest.Values[i] == rest).ToList();
-            var sizes = names.OnlyWithin([.. at.Select(i => rows.Sizes[i].Size)]);
-            text += $", then ({sizes}) {FirstOfThem(rest, Sized.Over(at.Select(i => first.Values[i])))} once more";
-        }
-
-        return text;
+        var at = Enumerable.Range(0, rows.Sizes.Count).Where(i => rows.Rest.Values[i] > 0).ToList();
+        if (at.Count < rows.Sizes.Count) text = $" ({names.OnlyWithin([.. at.Select(i => rows.Sizes[i].Size)])})";
+        var rest = FirstOfThem(Sized.Over(at.Select(i => rows.Rest.Values[i])), Sized.Over(at.Select(i => first.Values[i])));
+        return $", then{text} {rest} once more";
     }
 
-    private static string FirstOfThem(int count, Sized<int> first)
+    private static string FirstOfThem(Sized<int> count, Sized<int> first)
     {
-        if (count > 1) return $"the first {Numbers.Plain(count)} of them";
+        if (!count.All(static n => n == 1)) return $"the first {count.Written()} of them";
         return first.IsOne ? $"Row {first.Written()}" : "the first of them";
     }
 
-    private static FoldedRows PartOf(FoldedRows rows, Fold part) => new(
-        [.. rows.Sizes.Select(s => s with { Rows = [.. s.Rows.Skip(part.Start).Take(part.Covered)] })],
-        [rows.Round[part.Start]],
-        Sized.Over(rows.Sizes.Select(_ => part.Times)),
-        Sized.Over(rows.Sizes.Select(static _ => 0)));
-
-    private static List<int> KindsOf(IReadOnlyList<RowDescription> round)
+    // A paragraph for rows without the first so many, named by their numbers, with the last one's count.
+    private void Add(FoldedRows rows, Sized<int> without, string text, Growth? growth)
     {
-        var kinds = new List<int>();
-        for (var i = 0; i < round.Count; i++) kinds.Add(i > 0 && round[i].Equals(round[i - 1]) ? kinds[^1] : i);
-        return kinds;
-    }
-
-    // A paragraph for the rows from an index on, named by their numbers, with the last one's count.
-    private void Add(FoldedRows rows, int from, string text, Growth? growth)
-    {
-        var first = NumberOf(rows, from);
+        var first = NumberOf(rows, without);
         var last = Sized.Over(rows.Sizes.Select(static s => s.Rows[^1].Row.Number));
         var one = first.Equals(last);
-        var label = one ? $"Row {first.Written()}{SideOf(rows, from)}" : $"Rows {first.WrittenTo(last)}";
+        var label = one ? $"Row {first.Written()}{SideOf(rows, without)}" : $"Rows {first.WrittenTo(last)}";
         var end = text.EndsWith('.') ? string.Empty : ".";
-        paragraphs.Add($"{OnlySizes(rows)}**{label}:** {text}{Said(growth, rows)}{end}{CountOf(rows, -1, !one && IsEven(rows, from))}");
+        var added = one ? string.Empty : Said(growth, rows);
+        paragraphs.Add($"{OnlySizes(rows)}**{label}:** {text}{added}{end}{CountOf(rows, null, !one && IsEven(rows, without))}");
     }
 
     private string Said(Growth? growth, FoldedRows rows)
     {
-        if (growth is null || rows.Sizes.All(static s => s.Rows.Count == 1)) return string.Empty;
+        if (growth is null) return string.Empty;
         var number = growth.Change.Select(Math.Abs);
-        var stitch = Counted(rows, -1)?.OnlyStitch is { } only ? words.Stitch(only) : number.All(static n => n == 1) ? words.St : words.Sts;
+        var stitch = Counted(rows, null)?.OnlyStitch is { } only ? words.Stitch(only) : number.All(static n => n == 1) ? words.St : words.Sts;
         var more = growth.Change.First > 0 ? "more" : "fewer";
-        var every = growth.Every == 1 ? "each row" : $"every {Numbers.Plain(growth.Every)} rows";
+        var every = growth.Every.All(static n => n == 1) ? "each row" : $"every {growth.Every.Written()} rows";
         return $"; {number.Written()} {stitch} {more} {every}";
     }
 
-    private static bool IsEven(FoldedRows rows, int from)
+    private static bool IsEven(FoldedRows rows, Sized<int> without)
     {
-        foreach (var size in rows.Sizes)
+        for (var s = 0; s < rows.Sizes.Count; s++)
         {
-            for (var i = from; i < size.Rows.Count; i++)
+            var size = rows.Sizes[s].Rows;
+            for (var i = without.Values[s]; i < size.Count; i++)
             {
-                if (size.Rows[i].Row.Work?.Stitches != size.Rows[^1].Row.Work?.Stitches) return false;
+                if (size[i].Row.Work?.Stitches != size[^1].Row.Work?.Stitches) return false;
             }
         }
 
@@ -193,16 +188,20 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         paragraphs[^1] += $" Piece measures {Lengths.Both(Sized.Over(heights), pattern.InInches)}.";
     }
 
-    private string OnlySizes(FoldedRows rows) => names.Only([.. rows.Sizes.Select(static s => s.Size)]);
+    private string OnlySizes(FoldedRows rows) => names.Only(rows.SizeIndexes);
 
-    private static Sized<int> NumberOf(FoldedRows rows, int index) => Sized.Over(rows.Sizes.Select(s => s.Rows[index].Row.Number));
+    private static Sized<int> None(FoldedRows rows) => rows.Times.Select(static _ => 0);
 
-    private string SideOf(FoldedRows rows, int index) =>
-        $" ({Sized.Over(rows.Sizes.Select(s => s.Rows[index].Row.RightSide)).Written(words.Side)})";
+    private static Sized<int> NumberOf(FoldedRows rows, Sized<int> index) =>
+        Sized.Over(rows.Sizes.Select((s, i) => s.Rows[index.Values[i]].Row.Number));
 
-    private string CountOf(FoldedRows rows, int index, bool inEach) =>
+    private string SideOf(FoldedRows rows, Sized<int> index) =>
+        $" ({Sized.Over(rows.Sizes.Select((s, i) => s.Rows[index.Values[i]].Row.RightSide)).Written(words.Side)})";
+
+    private string CountOf(FoldedRows rows, Sized<int>? index, bool inEach) =>
         Counted(rows, index) is { } count ? $" [{count.Written(words)}{(inEach ? " in each row" : string.Empty)}]" : string.Empty;
 
-    private static RowCount? Counted(FoldedRows rows, int index) =>
-        RowCount.Of(rows.Sizes.Select(s => s.Rows[index < 0 ? s.Rows.Count - 1 : index].Row.Work));
+    // Of the last row where no index is given.
+    private static RowCount? Counted(FoldedRows rows, Sized<int>? index) =>
+        RowCount.Of(rows.Sizes.Select((s, i) => s.Rows[index?.Values[i] ?? (s.Rows.Count - 1)].Row.Work));
 }

@@ -1,27 +1,51 @@
 namespace Turnrow.Publishing.Instructions.Folding;
 
-/// <summary>Rows that come round again.</summary>
-/// <param name="Start">Index of the first row.</param>
-/// <param name="Period">Rows of one round.</param>
+/// <summary>Rows of one size that are worked alike, one behind the other.</summary>
+/// <param name="Kind">Rows worked alike have the same number.</param>
+/// <param name="Start">Index of the first.</param>
+/// <param name="Count">How many.</param>
+internal readonly record struct RowRun(int Kind, int Start, int Count)
+{
+    /// <summary>The runs of rows whose kinds are given.</summary>
+    public static List<RowRun> Of(IReadOnlyList<int> kinds)
+    {
+        var runs = new List<RowRun>();
+        for (var i = 0; i < kinds.Count; i++)
+        {
+            if (i > 0 && kinds[i] == kinds[i - 1]) runs[^1] = runs[^1] with { Count = runs[^1].Count + 1 };
+            else runs.Add(new RowRun(kinds[i], i, 1));
+        }
+
+        return runs;
+    }
+
+    /// <summary>True if both are so many rows worked alike.</summary>
+    public bool IsLike(RowRun other) => Kind == other.Kind && Count == other.Count;
+}
+
+/// <summary>Runs of rows that come round again.</summary>
+/// <param name="Start">Index of the first run.</param>
+/// <param name="Period">Runs of one round.</param>
 /// <param name="Times">Whole rounds, at least 1.</param>
-/// <param name="Rest">Rows of a last round that is not finished.</param>
+/// <param name="Rest">Runs of a last round that is not finished.</param>
 internal readonly record struct Fold(int Start, int Period, int Times, int Rest)
 {
-    /// <summary>The longest round that a maker is asked to keep in mind.</summary>
-    public const int LongestRound = 12;
+    /// <summary>The most runs in a round that a maker is asked to keep in mind.</summary>
+    private const int LongestRound = 12;
 
-    /// <summary>Parts rows into folds: at each row the round that covers the most rows, the shortest of those.</summary>
-    /// <param name="kinds">The rows; those worked alike have the same number.</param>
-    /// <param name="longest">Rows of the longest round looked for.</param>
-    public static IReadOnlyList<Fold> Of(IReadOnlyList<int> kinds, int longest)
+    /// <summary>Runs in all.</summary>
+    public int Covered => (Period * Times) + Rest;
+
+    /// <summary>Parts runs into folds: at each the round that covers the most runs, the shortest of those.</summary>
+    public static IReadOnlyList<Fold> Of(IReadOnlyList<RowRun> runs)
     {
         var folds = new List<Fold>();
-        for (var start = 0; start < kinds.Count;)
+        for (var start = 0; start < runs.Count;)
         {
             var best = new Fold(start, 1, 1, 0);
-            for (var period = 1; period <= longest && start + (2 * period) <= kinds.Count; period++)
+            for (var period = 2; period <= LongestRound && start + (2 * period) <= runs.Count; period++)
             {
-                var fold = At(kinds, start, period);
+                var fold = At(runs, start, period);
                 if (fold.Times > 1 && fold.Covered > best.Covered) best = fold;
             }
 
@@ -32,15 +56,12 @@ internal readonly record struct Fold(int Start, int Period, int Times, int Rest)
         return folds;
     }
 
-    /// <summary>Rows in all.</summary>
-    public int Covered => (Period * Times) + Rest;
-
-    /// <summary>The rounds of so many rows from a row on; an unfinished round counts only if nothing follows it.</summary>
-    public static Fold At(IReadOnlyList<int> kinds, int start, int period)
+    /// <summary>The rounds of so many runs from a run on; an unfinished round counts only if nothing follows it.</summary>
+    public static Fold At(IReadOnlyList<RowRun> runs, int start, int period)
     {
         var end = start + period;
-        while (end < kinds.Count && kinds[end] == kinds[end - period]) end++;
+        while (end < runs.Count && runs[end].IsLike(runs[end - period])) end++;
         var rest = (end - start) % period;
-        return new Fold(start, period, (end - start) / period, end == kinds.Count ? rest : 0);
+        return new Fold(start, period, (end - start) / period, end == runs.Count ? rest : 0);
     }
 }

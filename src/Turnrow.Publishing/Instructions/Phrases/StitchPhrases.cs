@@ -51,10 +51,10 @@ internal sealed record GroupIn(PhraseList Words, Where Where) : Phrase
 /// <param name="Takes">Places that one takes.</param>
 /// <param name="Times">How often.</param>
 /// <param name="Place">What the places are, without the chain's top.</param>
-/// <param name="FromFirst">True if the first place is the row's first.</param>
+/// <param name="At">Where in the row they are.</param>
 /// <param name="Top">The chain's top, if that is the last of the places.</param>
 internal sealed record Together(
-    Stitch Stitch, HookInto Hook, int Takes, Sized<int> Times, PlaceName Place, bool FromFirst, ChainTop? Top) : Phrase
+    Stitch Stitch, HookInto Hook, int Takes, Sized<int> Times, PlaceName Place, TogetherAt At, ChainTop? Top) : Phrase
 {
     protected override Phrase? Join(Phrase other) =>
         other is Together t && t with { Times = Times, Shaping = Shaping } == this ? this with { Times = Times.And(t.Times) } : null;
@@ -64,10 +64,30 @@ internal sealed record Together(
         var next = Sized.Of(Top is null ? Takes : Takes - 1);
         var places = Place.Counted(next, words);
         if (next.First == 1) places = Place.One(words);
-        var at = $"{(FromFirst ? "first" : "next")} {places}{(Top is null ? string.Empty : $" and {Top.Written(words)}")}";
+        var at = $"{Position} {places}{(Top is null ? string.Empty : $" and {Top.Written(words)}")}";
         var one = $"{words.Together(Stitch, Hook, Takes)} over {at}";
         return Times.All(static n => n == 1) ? one : $"[{one}] {Numbers.Times(Times)}";
     }
+
+    private string Position => At switch
+    {
+        TogetherAt.First => "first",
+        TogetherAt.Last => "last",
+        _ => "next",
+    };
+}
+
+/// <summary>Where in a row stitches are worked together.</summary>
+internal enum TogetherAt : byte
+{
+    /// <summary>Over its first places.</summary>
+    First,
+
+    /// <summary>Over the next places.</summary>
+    Next,
+
+    /// <summary>Over its last places.</summary>
+    Last,
 }
 
 /// <summary>Stitches worked together over a chain's first places: <c>dc2tog over next 2 ch, beginning in 4th ch from hook</c>.</summary>

@@ -25,7 +25,7 @@ internal static class NotesSection
     private static string TurningNote(Opening way, TurningChains chains, Wording words)
     {
         var stitch = words.Stitch(way.Stitch!);
-        var where = chains.IsTheSameThroughout(way.Stitch!) ? $"At the beginning of a {stitch} row" : $"Where a {stitch} row says so";
+        var where = chains.IsTheSameThroughout(way.Stitch!) ? $"At the beginning of a row of {stitch}" : $"Where a row of {stitch} says so";
         var chain = $"{words.Ch} {Numbers.Plain(way.Chains)}";
         return way.Counts
             ? $"{where}, {chain} counts as 1 {stitch}: the first {words.St} is {words.Terms.Skipped} unless it is named, and the next row's last {words.St} goes in top of this {words.Ch}."

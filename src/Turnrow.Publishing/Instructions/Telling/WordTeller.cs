@@ -66,6 +66,10 @@ internal sealed class WordTeller(RowContext row)
         {
             Phrases.Add(new SkipChainTop(top.Beginning));
         }
+        else if (Phrases.Count > 0 && Phrases[^1] is SkipPlaces before)
+        {
+            Phrases[^1] = before with { Count = Sized.Of(before.Count.First + count), Place = before.Place.With(_places.NameOf(count)) };
+        }
         else
         {
             Phrases.Add(new SkipPlaces(Sized.Of(count), _places.NameOf(count), AtFirst));
@@ -103,6 +107,8 @@ internal sealed class WordTeller(RowContext row)
     public static Phrase InPlace(PhraseList inside, Where where) => inside.Phrases is [BareStitches only]
         ? new StitchesIn(only.Stitch, only.Hook, only.Count, where)
         : new GroupIn(inside, where);
+
+    private bool IsAtEnd => _places.Remaining == 0 && row.LeftAtEnd == 0 && _inRepeat == 0 && !row.IsFirstOfPart;
 
     private bool PlainAheadIsDone()
     {
@@ -143,7 +149,9 @@ internal sealed class WordTeller(RowContext row)
         {
             var stretch = _places.Take(left);
             left -= stretch.Count;
-            var where = WhereOf(stretch, work.Amount, left);
+            var where = stretch is { Count: 1, Top: null, Added: false } && work.Makes > 1 && IsAtEnd
+                ? new LastPlace(stretch.Name)
+                : WhereOf(stretch, work.Amount, left);
             Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
             AtFirst = false;
         }
@@ -187,8 +195,10 @@ internal sealed class WordTeller(RowContext row)
     {
         var places = times * work.Takes;
         var name = _places.NameOf(top is null ? places : places - 1);
-        Phrases.Add(new Together(work.Stitch, work.Hook, work.Takes, Sized.Of(times), name, AtFirst, top));
+        var first = AtFirst;
         _places.Pass(places);
+        var at = first ? TogetherAt.First : times == 1 && IsAtEnd ? TogetherAt.Last : TogetherAt.Next;
+        Phrases.Add(new Together(work.Stitch, work.Hook, work.Takes, Sized.Of(times), name, at, top));
         AtFirst = false;
     }
 
