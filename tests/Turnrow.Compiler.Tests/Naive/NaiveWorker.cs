@@ -85,6 +85,8 @@ public sealed class NaiveWorker
     private void PickUp(PickedUp up, PieceWork work, PieceResult result)
     {
         var from = Base(up.Piece, result.Size);
+        if (up.OnSameBase && up.Name is not null)
+            throw new UnclearException("the base has no mirror, so its edge names are not mirrored");
         var hand = up.Hand ?? HandNamed(from, up.Name!);
         var rows = Within(up.Window, from.RowEnds(hand, up.Name), result.Size);
         if (HasStepAmong(from.Edge(hand), up.Name, rows))
