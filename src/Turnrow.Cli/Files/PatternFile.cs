@@ -11,7 +11,7 @@ namespace Turnrow.Cli.Files;
 internal sealed record PatternFile(string Path, byte[] Bytes, Compilation Compilation)
 {
     /// <summary>More than this is no pattern; the largest ones in print have some hundred kilobytes.</summary>
-    public const int MostBytes = 64 * 1024 * 1024;
+    public const int MostBytes = 16 * 1024 * 1024;
 
     /// <summary>Reads and compiles a file; null if it can't be read, and then <paramref name="refuse"/> was told.</summary>
     public static PatternFile? Open(string path, Action<string> refuse)

@@ -1,8 +1,7 @@
 using System.Text.Json;
-using Turnrow.Compiler;
 using Turnrow.Fabric.Numbers;
-using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
@@ -13,13 +12,18 @@ namespace Turnrow.Cli.Reports;
 internal static class RowJson
 {
     /// <summary>Writes the rows of one piece in one size.</summary>
-    public static void Write(JsonRecords records, Compilation compilation, Piece piece, string size)
+    /// <param name="records">Where to.</param>
+    /// <param name="pattern">The pattern, for its terms and gauges.</param>
+    /// <param name="lineOf">The line of the source that made a row.</param>
+    /// <param name="piece">The piece in this size.</param>
+    /// <param name="size">The size's name.</param>
+    public static void Write(JsonRecords records, Pattern pattern, Func<Row, int> lineOf, Piece piece, string size)
     {
         var names = new EdgeNames(piece);
         Rational? height = Rational.Zero;
         foreach (var row in piece.Rows)
         {
-            height = height is { } below && HeightOf(row, compilation.Pattern.Gauges) is { } own ? below + own : null;
+            height = height is { } below && HeightOf(row, pattern.Gauges) is { } own ? below + own : null;
             var soFar = height;
             records.Add(json =>
             {
@@ -27,12 +31,12 @@ internal static class RowJson
                 json.WriteString("size"u8, size);
                 json.WriteNumber("row"u8, row.Number);
                 json.WriteString("side"u8, row.RightSide ? "RS"u8 : "WS"u8);
-                WriteCounts(json, row.Work, compilation.Pattern.Terms);
+                WriteCounts(json, row.Work, pattern.Terms);
                 json.WriteString("start"u8, names.StartOf(row));
                 json.WriteString("end"u8, names.EndOf(row));
-                WriteLength(json, "width_cm", compilation.Pattern.Gauges.WidthOf(row));
+                WriteLength(json, "width_cm", pattern.Gauges.WidthOf(row));
                 WriteLength(json, "height_cm", soFar);
-                json.WriteNumber("line"u8, compilation.LineOf(row));
+                json.WriteNumber("line"u8, lineOf(row));
             });
         }
     }

@@ -1,4 +1,3 @@
-using Turnrow.Compiler;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 
@@ -13,7 +12,7 @@ internal sealed record RowLine(int Line, IReadOnlyList<Row?> InSizes);
 internal static class RowLines
 {
     /// <summary>The lines in the order of working.</summary>
-    public static IEnumerable<RowLine> Of(IReadOnlyList<Piece> inSizes, Compilation compilation)
+    public static IEnumerable<RowLine> Of(IReadOnlyList<Piece> inSizes, Func<Row, int> lineOf)
     {
         var next = new int[inSizes.Count];
         while (true)
@@ -22,7 +21,7 @@ internal static class RowLines
             for (var i = 0; i < next.Length; i++)
             {
                 if (next[i] >= inSizes[i].Rows.Count) continue;
-                var key = KeyOf(inSizes[i].Rows[next[i]], compilation);
+                var key = KeyOf(inSizes[i].Rows[next[i]], lineOf);
                 if (first is null || key.CompareTo(first.Value) < 0) first = key;
             }
 
@@ -30,12 +29,12 @@ internal static class RowLines
             var rows = new Row?[next.Length];
             for (var i = 0; i < next.Length; i++)
             {
-                if (next[i] < inSizes[i].Rows.Count && KeyOf(inSizes[i].Rows[next[i]], compilation) == wanted) rows[i] = inSizes[i].Rows[next[i]++];
+                if (next[i] < inSizes[i].Rows.Count && KeyOf(inSizes[i].Rows[next[i]], lineOf) == wanted) rows[i] = inSizes[i].Rows[next[i]++];
             }
 
             yield return new RowLine(wanted.Line, rows);
         }
     }
 
-    private static (int Line, int Ordinal) KeyOf(Row row, Compilation compilation) => (compilation.LineOf(row), row.Ordinal);
+    private static (int Line, int Ordinal) KeyOf(Row row, Func<Row, int> lineOf) => (lineOf(row), row.Ordinal);
 }

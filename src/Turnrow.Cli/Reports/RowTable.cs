@@ -1,5 +1,4 @@
 using System.Globalization;
-using Turnrow.Compiler;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 
@@ -12,16 +11,16 @@ internal static class RowTable
 
     /// <summary>Writes one piece.</summary>
     /// <param name="writer">Where to.</param>
-    /// <param name="compilation">The pattern it belongs to.</param>
+    /// <param name="lineOf">The line of the source that made a row.</param>
     /// <param name="inSizes">The piece in the sizes to be shown.</param>
     /// <param name="sizes">The names of these sizes.</param>
-    public static void Write(TextWriter writer, Compilation compilation, IReadOnlyList<Piece> inSizes, IReadOnlyList<string> sizes)
+    public static void Write(TextWriter writer, Func<Row, int> lineOf, IReadOnlyList<Piece> inSizes, IReadOnlyList<string> sizes)
     {
         writer.WriteLine(HeadingOf(inSizes[0].Name, sizes));
         var names = new EdgeNames[inSizes.Count];
         for (var i = 0; i < names.Length; i++) names[i] = new EdgeNames(inSizes[i]);
         List<string[]> rows = [Headings];
-        foreach (var line in RowLines.Of(inSizes, compilation)) rows.Add(CellsOf(line, names));
+        foreach (var line in RowLines.Of(inSizes, lineOf)) rows.Add(CellsOf(line, names));
         if (rows.Count > 1) TextTable.Write(writer, rows);
         else writer.WriteLine("  no rows");
     }

@@ -55,7 +55,7 @@ internal sealed class RowsVerb : Verb
         {
             for (var size = 0; size < piece.InSizes.Count; size++)
             {
-                if (only is null || only == size) RowJson.Write(records, file.Compilation, piece.InSizes[size], NameOf(file, size));
+                if (only is null || only == size) RowJson.Write(records, file.Compilation.Pattern, file.Compilation.LineOf, piece.InSizes[size], NameOf(file, size));
             }
         }
 
@@ -69,8 +69,8 @@ internal sealed class RowsVerb : Verb
         {
             if (piece.InSizes.Count == 0) continue;
             terminal.Out.Write(between);
-            if (only is { } size) RowTable.Write(terminal.Out, file.Compilation, [piece.InSizes[size]], [NameOf(file, size)]);
-            else RowTable.Write(terminal.Out, file.Compilation, piece.InSizes, [.. piece.InSizes.Select((_, i) => NameOf(file, i))]);
+            if (only is { } size) RowTable.Write(terminal.Out, file.Compilation.LineOf, [piece.InSizes[size]], [NameOf(file, size)]);
+            else RowTable.Write(terminal.Out, file.Compilation.LineOf, piece.InSizes, [.. piece.InSizes.Select((_, i) => NameOf(file, i))]);
             between = "\n";
         }
     }
