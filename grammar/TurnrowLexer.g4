@@ -1,8 +1,164 @@
+// The words of the notation.
+//
+// The reader gives the lexer one line at a time, without its line end, so that no slip can reach past its own line.
+// Every character belongs to some token: what fits nothing else is JUNK. Tokens named WRONG_… are slips that have
+// an explanation of their own; no rule of the parser takes them.
 lexer grammar TurnrowLexer;
 
-WORD: [A-Za-z] [A-Za-z0-9-]*;
-NUMBER: [0-9]+;
-COMMA: ',';
-LINE_END: '\r'? '\n';
-SPACE: [ \t]+ -> channel(HIDDEN);
-STRAY: .;
+WHITE_SPACE : [ \t\u000B\f\u0085\u00A0\u1680\u2000-\u200A\u2028\u2029\u202F\u205F\u3000]+ -> channel(HIDDEN) ;
+COMMENT     : '#' ~[\r\n]* -> channel(HIDDEN) ;
+PROSE       : '>' ~[\r\n]* ;
+
+// Signs. Operators have white space on both sides; the reader checks that.
+COMMA     : ',' ;
+SEMICOLON : ';' ;
+COLON     : ':' ;
+OPEN      : '(' ;
+CLOSE     : ')' ;
+EQUALS    : '=' ;
+PLUS      : '+' ;
+MINUS     : '-' ;
+OVER_SIGN : '/' ;
+X         : 'x' | '\u00D7' ;
+
+// Words that begin a line.
+ADD      : 'add' ;
+BEGIN    : 'begin' ;
+BOTH     : 'both' ;
+CHAIN    : 'chain' ;
+COUNT    : 'count' ;
+DIVIDE   : 'divide' ;
+EXPECT   : 'expect' ;
+FASTEN   : 'fasten' ;
+FROM     : 'from' ;
+GAUGE    : 'gauge' ;
+HOOK     : 'hook' ;
+LEAVE    : 'leave' ;
+LEFT     : 'left' ;
+MARK     : 'mark' ;
+MEASURE  : 'measure' ;
+NOTATION : 'notation' ;
+NOTION   : 'notion' ;
+PATTERN  : 'pattern' ;
+PIECE    : 'piece' ;
+REPEAT   : 'repeat' ;
+RIGHT    : 'right' ;
+ROW      : 'row' ;
+ROWS     : 'rows' ;
+SEAM     : 'seam' ;
+SHAPE    : 'shape' ;
+SIZES    : 'sizes' ;
+SKILL    : 'skill' ;
+STRAIGHT : 'straight' ;
+TERMS    : 'terms' ;
+TURN     : 'turn' ;
+VERSION  : 'version' ;
+WEARER   : 'wearer' ;
+WEAVE    : 'weave' ;
+YARN     : 'yarn' ;
+
+// Words inside a line.
+ACROSS     : 'across' ;
+AFTER      : 'after' ;
+ALL        : 'all' ;
+ALONG      : 'along' ;
+AND        : 'and' ;
+APART      : 'apart' ;
+ARE        : 'are' ;
+AROUND     : 'around' ;
+AT         : 'at' ;
+BUT        : 'but' ;
+BY         : 'by' ;
+CH         : 'ch' ;
+CHAINS     : 'chains' ;
+COUNTS     : 'counts' ;
+DEC        : 'dec' ;
+DOES       : 'does' ;
+DOWN       : 'down' ;
+EACH       : 'each' ;
+EASING     : 'easing' ;
+EDGE       : 'edge' ;
+EDGES      : 'edges' ;
+END        : 'end' ;
+ENDS       : 'ends' ;
+EVEN       : 'even' ;
+EVENLY     : 'evenly' ;
+EVERY      : 'every' ;
+FACING     : 'facing' ;
+FIRST      : 'first' ;
+FOR        : 'for' ;
+FOUNDATION : 'foundation' ;
+HERE       : 'here' ;
+IN         : 'in' ;
+INC        : 'inc' ;
+IS         : 'is' ;
+LAST       : 'last' ;
+LONGER     : 'longer' ;
+MIRRORED   : 'mirrored' ;
+MORE_WORD  : 'more' ;
+MULTIPLE   : 'multiple' ;
+NEXT       : 'next' ;
+NOT        : 'not' ;
+ODD        : 'odd' ;
+OF         : 'of' ;
+OFF        : 'off' ;
+ON         : 'on' ;
+ONE        : 'one' ;
+OPPOSITE   : 'opposite' ;
+ORDER      : 'order' ;
+OVER       : 'over' ;
+PER        : 'per' ;
+PICKED     : 'picked' ;
+PLAIN      : 'plain' ;
+REMAIN     : 'remain' | 'remains' ;
+REST       : 'rest' ;
+ROUNDED    : 'rounded' ;
+RS         : 'RS' ;
+SAME       : 'same' ;
+SKIP_WORD  : 'skip' ;
+SLIP       : 'slip' ;
+STITCH     : 'stitch' ;
+STITCHES   : 'stitches' | 'sts' ;
+THE        : 'the' ;
+THEN       : 'then' ;
+TIMES      : 'times' | 'time' ;
+TO         : 'to' ;
+TURNED     : 'turned' ;
+TURNING    : 'turning' ;
+TURNS      : 'turns' ;
+UNTIL      : 'until' ;
+UP         : 'up' ;
+WEIGHT     : 'weight' ;
+WITH       : 'with' ;
+WITHIN     : 'within' ;
+WITHOUT    : 'without' ;
+WS         : 'WS' ;
+
+// Units. `in` is both a unit and a word.
+CM : 'cm' ;
+G  : 'g' ;
+M  : 'm' ;
+MM : 'mm' ;
+OZ : 'oz' ;
+YD : 'yd' ;
+
+WORD : LETTER (LETTER | MARKS | DIGIT | '-' (LETTER | DIGIT))* ;
+
+NUMBER   : DIGITS ('.' DIGITS)? ;
+FRACTION : DIGITS '/' DIGITS | [\u00BC-\u00BE\u2150-\u215E\u2189] ;
+ORDINAL  : DIGITS ('st' | 'nd' | 'rd' | 'th') ;
+DOTTED   : DIGITS '.' DIGITS ('.' DIGITS)+ ;
+
+QUOTED : QUOTE ~["\u201C\u201D\u201E\r\n]* QUOTE ;
+
+WRONG_COMMA : DIGITS (',' DIGITS)+ ;
+WRONG_QUOTE : QUOTE ~["\u201C\u201D\u201E\r\n]* ;
+
+// A character outside the 16-bit plane is two units and one token.
+JUNK : [\uD800-\uDBFF] [\uDC00-\uDFFF] | . ;
+
+fragment QUOTE  : ["\u201C\u201D\u201E] ;
+fragment DIGIT  : [0-9] ;
+fragment DIGITS : DIGIT+ ;
+fragment LETTER : [\p{L}] ;
+fragment MARKS  : [\p{M}] ;

@@ -1,5 +1,6 @@
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Rows;
+using Turnrow.Syntax;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
@@ -32,8 +33,15 @@ public sealed class Compilation
     public IReadOnlyList<MissingClaim> MissingClaims { get; }
 
     /// <summary>Compiles a text.</summary>
-    public static Compilation Of(SourceText source) =>
-        new(new SyntaxTree(source, [], [], []), [], new Pattern(), []);
+    public static Compilation Of(SourceText source)
+    {
+        var tree = SyntaxReader.Read(source);
+        var (pattern, findings, missing) = PatternBinder.Bind(tree);
+        var found = new List<Diagnostic>(tree.Diagnostics);
+        found.AddRange(findings.All);
+        var errors = found.Count(d => d.Kind.Severity == Severity.Error);
+        return new Compilation(tree, [.. found.OrderBy(d => d.Span.Start)], pattern with { Errors = errors }, missing);
+    }
 
     /// <summary>The line (from 1) of the statement that made a row.</summary>
     public int LineOf(Row row) =>

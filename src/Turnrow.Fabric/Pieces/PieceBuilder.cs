@@ -55,6 +55,9 @@ public sealed class PieceBuilder
     /// <summary>True if the piece has begun.</summary>
     public bool HasBegun { get; private set; }
 
+    /// <summary>True if it begins with a foundation chain of its own.</summary>
+    public bool BeginsWithFoundation => _begins == RowBegins.Foundation && _start is FoundationStart;
+
     /// <summary>True if an error leaves the number of rows in doubt, and with it sides and ends.</summary>
     public bool RowsInDoubt { get; private set; }
 
@@ -78,6 +81,9 @@ public sealed class PieceBuilder
         : _rules.TryGetValue(stitch, out var rule) ? rule
         : TurnRule.CustomOf(stitch);
 
+    /// <summary>True if the pattern or the piece says how rows of a stitch are turned.</summary>
+    public bool SaysRuleOf(Stitch stitch) => _rules.ContainsKey(stitch);
+
     /// <summary>Sets the rule from here on, or for the next row alone.</summary>
     public void SetRule(Stitch stitch, TurnRule rule, bool nextRowOnly)
     {
@@ -87,16 +93,16 @@ public sealed class PieceBuilder
     }
 
     /// <summary>Begins with a foundation for so many plain stitches.</summary>
-    public void BeginWithStitches(int stitches, bool rightSideFirst = true)
+    public void BeginWithStitches(int stitches)
     {
-        Begin(new FoundationStart(0, false), RowBegins.Foundation, rightSideFirst);
+        Begin(new FoundationStart(0, false), RowBegins.Foundation, true);
         _ahead = PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), stitches);
     }
 
     /// <summary>Begins with so many chains; the first row's first stitch decides how many stitches they give.</summary>
-    public void BeginWithChains(int chains, bool rightSideFirst = true)
+    public void BeginWithChains(int chains)
     {
-        Begin(new FoundationStart(chains, true), RowBegins.Foundation, rightSideFirst);
+        Begin(new FoundationStart(chains, true), RowBegins.Foundation, true);
         _chainsGiven = chains;
     }
 
@@ -123,6 +129,12 @@ public sealed class PieceBuilder
 
     /// <summary>Begins without knowing from what, because of an error.</summary>
     public void BeginUnknown() => Begin(null, RowBegins.Foundation, true);
+
+    /// <summary>Says which side the first row has; without effect once there is a row.</summary>
+    public void BeginOnSide(bool rightSide)
+    {
+        if (_rows.Count == 0) _firstRowRightSide = rightSide;
+    }
 
     /// <summary>Names an edge from the next row on.</summary>
     public void NameEdge(Hand hand, string name)

@@ -187,7 +187,7 @@ public static class RowWorker
                 return false;
             }
 
-            var filter = work.Target.Aim == Aim.NextOfKind ? work.Target.Filter : PlaceFilter.AnyStitch;
+            var filter = work.Target.Filter;
             while (count > 0)
             {
                 if (_cursor.AtRepeat(out var segment, out var units) && segment.UnitCount <= count && AllOf(segment, filter))
@@ -280,7 +280,7 @@ public static class RowWorker
                 return false;
             }
 
-            if (group.Target.Aim != Aim.NextOfKind && !_cursor.Next.TakesStitches)
+            if (!group.Target.Filter.Has(_cursor.Next))
             {
                 Fail(RowFaultKind.SpaceAhead, group, _cursor.Next.Chains, 1);
                 return false;

@@ -38,18 +38,102 @@ internal partial class TurnrowParser : Parser {
 	protected static DFA[] decisionToDFA;
 	protected static PredictionContextCache sharedContextCache = new PredictionContextCache();
 	public const int
-		WORD=1, NUMBER=2, COMMA=3, LINE_END=4, SPACE=5, STRAY=6;
+		WHITE_SPACE=1, COMMENT=2, PROSE=3, COMMA=4, SEMICOLON=5, COLON=6, OPEN=7, 
+		CLOSE=8, EQUALS=9, PLUS=10, MINUS=11, OVER_SIGN=12, X=13, ADD=14, BEGIN=15, 
+		BOTH=16, CHAIN=17, COUNT=18, DIVIDE=19, EXPECT=20, FASTEN=21, FROM=22, 
+		GAUGE=23, HOOK=24, LEAVE=25, LEFT=26, MARK=27, MEASURE=28, NOTATION=29, 
+		NOTION=30, PATTERN=31, PIECE=32, REPEAT=33, RIGHT=34, ROW=35, ROWS=36, 
+		SEAM=37, SHAPE=38, SIZES=39, SKILL=40, STRAIGHT=41, TERMS=42, TURN=43, 
+		VERSION=44, WEARER=45, WEAVE=46, YARN=47, ACROSS=48, AFTER=49, ALL=50, 
+		ALONG=51, AND=52, APART=53, ARE=54, AROUND=55, AT=56, BUT=57, BY=58, CH=59, 
+		CHAINS=60, COUNTS=61, DEC=62, DOES=63, DOWN=64, EACH=65, EASING=66, EDGE=67, 
+		EDGES=68, END=69, ENDS=70, EVEN=71, EVENLY=72, EVERY=73, FACING=74, FIRST=75, 
+		FOR=76, FOUNDATION=77, HERE=78, IN=79, INC=80, IS=81, LAST=82, LONGER=83, 
+		MIRRORED=84, MORE_WORD=85, MULTIPLE=86, NEXT=87, NOT=88, ODD=89, OF=90, 
+		OFF=91, ON=92, ONE=93, OPPOSITE=94, ORDER=95, OVER=96, PER=97, PICKED=98, 
+		PLAIN=99, REMAIN=100, REST=101, ROUNDED=102, RS=103, SAME=104, SKIP_WORD=105, 
+		SLIP=106, STITCH=107, STITCHES=108, THE=109, THEN=110, TIMES=111, TO=112, 
+		TURNED=113, TURNING=114, TURNS=115, UNTIL=116, UP=117, WEIGHT=118, WITH=119, 
+		WITHIN=120, WITHOUT=121, WS=122, CM=123, G=124, M=125, MM=126, OZ=127, 
+		YD=128, WORD=129, NUMBER=130, FRACTION=131, ORDINAL=132, DOTTED=133, QUOTED=134, 
+		WRONG_COMMA=135, WRONG_QUOTE=136, JUNK=137;
 	public const int
-		RULE_file = 0, RULE_line = 1, RULE_words = 2, RULE_item = 3;
+		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
+		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
+		RULE_sizesLine = 8, RULE_sizeName = 9, RULE_skillLine = 10, RULE_notionLine = 11, 
+		RULE_wearerLine = 12, RULE_proseLine = 13, RULE_yarnLine = 14, RULE_yarnFact = 15, 
+		RULE_hookLine = 16, RULE_gaugeLine = 17, RULE_gaugeLength = 18, RULE_turnLine = 19, 
+		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_countFix = 23, 
+		RULE_pieceLine = 24, RULE_origin = 25, RULE_along = 26, RULE_alongPart = 27, 
+		RULE_beginLine = 28, RULE_chainLine = 29, RULE_edgeLine = 30, RULE_markLine = 31, 
+		RULE_divideLine = 32, RULE_dividePart = 33, RULE_fastenLine = 34, RULE_weaveLine = 35, 
+		RULE_rowLine = 36, RULE_rowsLine = 37, RULE_items = 38, RULE_item = 39, 
+		RULE_stitchAmount = 40, RULE_changeAmount = 41, RULE_reach = 42, RULE_place = 43, 
+		RULE_repeatLine = 44, RULE_straightLine = 45, RULE_rowFix = 46, RULE_leaveLine = 47, 
+		RULE_addLine = 48, RULE_shapeLine = 49, RULE_shaping = 50, RULE_shapingPart = 51, 
+		RULE_frequency = 52, RULE_stitchesIn = 53, RULE_solve = 54, RULE_solveOption = 55, 
+		RULE_seamLine = 56, RULE_seamPart = 57, RULE_walkWord = 58, RULE_selection = 59, 
+		RULE_rate = 60, RULE_expectLine = 61, RULE_expected = 62, RULE_claim = 63, 
+		RULE_claimPart = 64, RULE_edge = 65, RULE_side = 66, RULE_change = 67, 
+		RULE_stitch = 68, RULE_rowsWord = 69, RULE_stitchesWord = 70, RULE_sum = 71, 
+		RULE_sumOperation = 72, RULE_factor = 73, RULE_count = 74, RULE_countOperation = 75, 
+		RULE_single = 76, RULE_numberCount = 77, RULE_sign = 78, RULE_list = 79, 
+		RULE_number = 80, RULE_unit = 81, RULE_name = 82;
 	public static readonly string[] ruleNames = {
-		"file", "line", "words", "item"
+		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
+		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
+		"wearerLine", "proseLine", "yarnLine", "yarnFact", "hookLine", "gaugeLine", 
+		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "countFix", 
+		"pieceLine", "origin", "along", "alongPart", "beginLine", "chainLine", 
+		"edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", "weaveLine", 
+		"rowLine", "rowsLine", "items", "item", "stitchAmount", "changeAmount", 
+		"reach", "place", "repeatLine", "straightLine", "rowFix", "leaveLine", 
+		"addLine", "shapeLine", "shaping", "shapingPart", "frequency", "stitchesIn", 
+		"solve", "solveOption", "seamLine", "seamPart", "walkWord", "selection", 
+		"rate", "expectLine", "expected", "claim", "claimPart", "edge", "side", 
+		"change", "stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", 
+		"factor", "count", "countOperation", "single", "numberCount", "sign", 
+		"list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
-		null, null, null, "','"
+		null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", "'+'", 
+		"'-'", "'/'", null, "'add'", "'begin'", "'both'", "'chain'", "'count'", 
+		"'divide'", "'expect'", "'fasten'", "'from'", "'gauge'", "'hook'", "'leave'", 
+		"'left'", "'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", 
+		"'piece'", "'repeat'", "'right'", "'row'", "'rows'", "'seam'", "'shape'", 
+		"'sizes'", "'skill'", "'straight'", "'terms'", "'turn'", "'version'", 
+		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
+		"'and'", "'apart'", "'are'", "'around'", "'at'", "'but'", "'by'", "'ch'", 
+		"'chains'", "'counts'", "'dec'", "'does'", "'down'", "'each'", "'easing'", 
+		"'edge'", "'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", 
+		"'facing'", "'first'", "'for'", "'foundation'", "'here'", "'in'", "'inc'", 
+		"'is'", "'last'", "'longer'", "'mirrored'", "'more'", "'multiple'", "'next'", 
+		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opposite'", "'order'", 
+		"'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
+		"'RS'", "'same'", "'skip'", "'slip'", "'stitch'", null, "'the'", "'then'", 
+		null, "'to'", "'turned'", "'turning'", "'turns'", "'until'", "'up'", "'weight'", 
+		"'with'", "'within'", "'without'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
+		"'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
-		null, "WORD", "NUMBER", "COMMA", "LINE_END", "SPACE", "STRAY"
+		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
+		"OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "X", "ADD", "BEGIN", 
+		"BOTH", "CHAIN", "COUNT", "DIVIDE", "EXPECT", "FASTEN", "FROM", "GAUGE", 
+		"HOOK", "LEAVE", "LEFT", "MARK", "MEASURE", "NOTATION", "NOTION", "PATTERN", 
+		"PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", "SIZES", "SKILL", 
+		"STRAIGHT", "TERMS", "TURN", "VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", 
+		"AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", "BUT", 
+		"BY", "CH", "CHAINS", "COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", 
+		"EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "FACING", "FIRST", 
+		"FOR", "FOUNDATION", "HERE", "IN", "INC", "IS", "LAST", "LONGER", "MIRRORED", 
+		"MORE_WORD", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", 
+		"OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", 
+		"ROUNDED", "RS", "SAME", "SKIP_WORD", "SLIP", "STITCH", "STITCHES", "THE", 
+		"THEN", "TIMES", "TO", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", "WEIGHT", 
+		"WITH", "WITHIN", "WITHOUT", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", 
+		"NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", 
+		"JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -83,44 +167,28 @@ internal partial class TurnrowParser : Parser {
 		Interpreter = new ParserATNSimulator(this, _ATN, decisionToDFA, sharedContextCache);
 	}
 
-	internal partial class FileContext : ParserRuleContext {
+	internal partial class LineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public StatementContext statement() {
+			return GetRuleContext<StatementContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode Eof() { return GetToken(TurnrowParser.Eof, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public LineContext[] line() {
-			return GetRuleContexts<LineContext>();
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public LineContext line(int i) {
-			return GetRuleContext<LineContext>(i);
-		}
-		public FileContext(ParserRuleContext parent, int invokingState)
+		public LineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
 		}
-		public override int RuleIndex { get { return RULE_file; } }
+		public override int RuleIndex { get { return RULE_line; } }
 	}
 
 	[RuleVersion(0)]
-	public FileContext file() {
-		FileContext _localctx = new FileContext(Context, State);
-		EnterRule(_localctx, 0, RULE_file);
-		int _la;
+	public LineContext line() {
+		LineContext _localctx = new LineContext(Context, State);
+		EnterRule(_localctx, 0, RULE_line);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 11;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 22L) != 0)) {
-				{
-				{
-				State = 8;
-				line();
-				}
-				}
-				State = 13;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-			}
-			State = 14;
+			State = 166;
+			statement();
+			State = 167;
 			Match(Eof);
 			}
 		}
@@ -135,38 +203,29 @@ internal partial class TurnrowParser : Parser {
 		return _localctx;
 	}
 
-	internal partial class LineContext : ParserRuleContext {
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LINE_END() { return GetToken(TurnrowParser.LINE_END, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public WordsContext words() {
-			return GetRuleContext<WordsContext>(0);
+	internal partial class ClaimLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
 		}
-		public LineContext(ParserRuleContext parent, int invokingState)
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode Eof() { return GetToken(TurnrowParser.Eof, 0); }
+		public ClaimLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
 		}
-		public override int RuleIndex { get { return RULE_line; } }
+		public override int RuleIndex { get { return RULE_claimLine; } }
 	}
 
 	[RuleVersion(0)]
-	public LineContext line() {
-		LineContext _localctx = new LineContext(Context, State);
-		EnterRule(_localctx, 2, RULE_line);
-		int _la;
+	public ClaimLineContext claimLine() {
+		ClaimLineContext _localctx = new ClaimLineContext(Context, State);
+		EnterRule(_localctx, 2, RULE_claimLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 17;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==WORD || _la==NUMBER) {
-				{
-				State = 16;
-				words();
-				}
-			}
-
-			State = 19;
-			Match(LINE_END);
+			State = 169;
+			claim();
+			State = 170;
+			Match(Eof);
 			}
 		}
 		catch (RecognitionException re) {
@@ -180,7 +239,3099 @@ internal partial class TurnrowParser : Parser {
 		return _localctx;
 	}
 
-	internal partial class WordsContext : ParserRuleContext {
+	internal partial class StatementContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public NotationLineContext notationLine() {
+			return GetRuleContext<NotationLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public PatternLineContext patternLine() {
+			return GetRuleContext<PatternLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public VersionLineContext versionLine() {
+			return GetRuleContext<VersionLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public TermsLineContext termsLine() {
+			return GetRuleContext<TermsLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SizesLineContext sizesLine() {
+			return GetRuleContext<SizesLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SkillLineContext skillLine() {
+			return GetRuleContext<SkillLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NotionLineContext notionLine() {
+			return GetRuleContext<NotionLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WearerLineContext wearerLine() {
+			return GetRuleContext<WearerLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ProseLineContext proseLine() {
+			return GetRuleContext<ProseLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public YarnLineContext yarnLine() {
+			return GetRuleContext<YarnLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public HookLineContext hookLine() {
+			return GetRuleContext<HookLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public GaugeLineContext gaugeLine() {
+			return GetRuleContext<GaugeLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public TurnLineContext turnLine() {
+			return GetRuleContext<TurnLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public MeasureLineContext measureLine() {
+			return GetRuleContext<MeasureLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountLineContext countLine() {
+			return GetRuleContext<CountLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public PieceLineContext pieceLine() {
+			return GetRuleContext<PieceLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public BeginLineContext beginLine() {
+			return GetRuleContext<BeginLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ChainLineContext chainLine() {
+			return GetRuleContext<ChainLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeLineContext edgeLine() {
+			return GetRuleContext<EdgeLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowLineContext rowLine() {
+			return GetRuleContext<RowLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowsLineContext rowsLine() {
+			return GetRuleContext<RowsLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StraightLineContext straightLine() {
+			return GetRuleContext<StraightLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public LeaveLineContext leaveLine() {
+			return GetRuleContext<LeaveLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public AddLineContext addLine() {
+			return GetRuleContext<AddLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public MarkLineContext markLine() {
+			return GetRuleContext<MarkLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RepeatLineContext repeatLine() {
+			return GetRuleContext<RepeatLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ShapeLineContext shapeLine() {
+			return GetRuleContext<ShapeLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public DivideLineContext divideLine() {
+			return GetRuleContext<DivideLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public FastenLineContext fastenLine() {
+			return GetRuleContext<FastenLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WeaveLineContext weaveLine() {
+			return GetRuleContext<WeaveLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SeamLineContext seamLine() {
+			return GetRuleContext<SeamLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ExpectLineContext expectLine() {
+			return GetRuleContext<ExpectLineContext>(0);
+		}
+		public StatementContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_statement; } }
+	}
+
+	[RuleVersion(0)]
+	public StatementContext statement() {
+		StatementContext _localctx = new StatementContext(Context, State);
+		EnterRule(_localctx, 4, RULE_statement);
+		try {
+			State = 204;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case NOTATION:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 172;
+				notationLine();
+				}
+				break;
+			case PATTERN:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 173;
+				patternLine();
+				}
+				break;
+			case VERSION:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 174;
+				versionLine();
+				}
+				break;
+			case TERMS:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 175;
+				termsLine();
+				}
+				break;
+			case SIZES:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 176;
+				sizesLine();
+				}
+				break;
+			case SKILL:
+				EnterOuterAlt(_localctx, 6);
+				{
+				State = 177;
+				skillLine();
+				}
+				break;
+			case NOTION:
+				EnterOuterAlt(_localctx, 7);
+				{
+				State = 178;
+				notionLine();
+				}
+				break;
+			case WEARER:
+				EnterOuterAlt(_localctx, 8);
+				{
+				State = 179;
+				wearerLine();
+				}
+				break;
+			case PROSE:
+				EnterOuterAlt(_localctx, 9);
+				{
+				State = 180;
+				proseLine();
+				}
+				break;
+			case YARN:
+				EnterOuterAlt(_localctx, 10);
+				{
+				State = 181;
+				yarnLine();
+				}
+				break;
+			case HOOK:
+				EnterOuterAlt(_localctx, 11);
+				{
+				State = 182;
+				hookLine();
+				}
+				break;
+			case GAUGE:
+				EnterOuterAlt(_localctx, 12);
+				{
+				State = 183;
+				gaugeLine();
+				}
+				break;
+			case TURN:
+				EnterOuterAlt(_localctx, 13);
+				{
+				State = 184;
+				turnLine();
+				}
+				break;
+			case MEASURE:
+				EnterOuterAlt(_localctx, 14);
+				{
+				State = 185;
+				measureLine();
+				}
+				break;
+			case COUNT:
+				EnterOuterAlt(_localctx, 15);
+				{
+				State = 186;
+				countLine();
+				}
+				break;
+			case PIECE:
+				EnterOuterAlt(_localctx, 16);
+				{
+				State = 187;
+				pieceLine();
+				}
+				break;
+			case BEGIN:
+				EnterOuterAlt(_localctx, 17);
+				{
+				State = 188;
+				beginLine();
+				}
+				break;
+			case CHAIN:
+				EnterOuterAlt(_localctx, 18);
+				{
+				State = 189;
+				chainLine();
+				}
+				break;
+			case BOTH:
+			case FROM:
+			case LEFT:
+			case RIGHT:
+				EnterOuterAlt(_localctx, 19);
+				{
+				State = 190;
+				edgeLine();
+				}
+				break;
+			case ROW:
+				EnterOuterAlt(_localctx, 20);
+				{
+				State = 191;
+				rowLine();
+				}
+				break;
+			case ROWS:
+				EnterOuterAlt(_localctx, 21);
+				{
+				State = 192;
+				rowsLine();
+				}
+				break;
+			case STRAIGHT:
+				EnterOuterAlt(_localctx, 22);
+				{
+				State = 193;
+				straightLine();
+				}
+				break;
+			case LEAVE:
+				EnterOuterAlt(_localctx, 23);
+				{
+				State = 194;
+				leaveLine();
+				}
+				break;
+			case ADD:
+				EnterOuterAlt(_localctx, 24);
+				{
+				State = 195;
+				addLine();
+				}
+				break;
+			case MARK:
+				EnterOuterAlt(_localctx, 25);
+				{
+				State = 196;
+				markLine();
+				}
+				break;
+			case REPEAT:
+				EnterOuterAlt(_localctx, 26);
+				{
+				State = 197;
+				repeatLine();
+				}
+				break;
+			case SHAPE:
+				EnterOuterAlt(_localctx, 27);
+				{
+				State = 198;
+				shapeLine();
+				}
+				break;
+			case DIVIDE:
+				EnterOuterAlt(_localctx, 28);
+				{
+				State = 199;
+				divideLine();
+				}
+				break;
+			case FASTEN:
+				EnterOuterAlt(_localctx, 29);
+				{
+				State = 200;
+				fastenLine();
+				}
+				break;
+			case WEAVE:
+				EnterOuterAlt(_localctx, 30);
+				{
+				State = 201;
+				weaveLine();
+				}
+				break;
+			case SEAM:
+				EnterOuterAlt(_localctx, 31);
+				{
+				State = 202;
+				seamLine();
+				}
+				break;
+			case EXPECT:
+				EnterOuterAlt(_localctx, 32);
+				{
+				State = 203;
+				expectLine();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class NotationLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NOTATION() { return GetToken(TurnrowParser.NOTATION, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
+			return GetRuleContext<NumberContext>(0);
+		}
+		public NotationLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_notationLine; } }
+	}
+
+	[RuleVersion(0)]
+	public NotationLineContext notationLine() {
+		NotationLineContext _localctx = new NotationLineContext(Context, State);
+		EnterRule(_localctx, 6, RULE_notationLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 206;
+			Match(NOTATION);
+			State = 207;
+			number();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class PatternLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PATTERN() { return GetToken(TurnrowParser.PATTERN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		public PatternLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_patternLine; } }
+	}
+
+	[RuleVersion(0)]
+	public PatternLineContext patternLine() {
+		PatternLineContext _localctx = new PatternLineContext(Context, State);
+		EnterRule(_localctx, 8, RULE_patternLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 209;
+			Match(PATTERN);
+			State = 210;
+			Match(QUOTED);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class VersionLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode VERSION() { return GetToken(TurnrowParser.VERSION, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public VersionContext version() {
+			return GetRuleContext<VersionContext>(0);
+		}
+		public VersionLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_versionLine; } }
+	}
+
+	[RuleVersion(0)]
+	public VersionLineContext versionLine() {
+		VersionLineContext _localctx = new VersionLineContext(Context, State);
+		EnterRule(_localctx, 10, RULE_versionLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 212;
+			Match(VERSION);
+			State = 213;
+			version();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class VersionContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(TurnrowParser.NUMBER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOTTED() { return GetToken(TurnrowParser.DOTTED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		public VersionContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_version; } }
+	}
+
+	[RuleVersion(0)]
+	public VersionContext version() {
+		VersionContext _localctx = new VersionContext(Context, State);
+		EnterRule(_localctx, 12, RULE_version);
+		try {
+			State = 219;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case NUMBER:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 215;
+				Match(NUMBER);
+				}
+				break;
+			case DOTTED:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 216;
+				Match(DOTTED);
+				}
+				break;
+			case QUOTED:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 217;
+				Match(QUOTED);
+				}
+				break;
+			case ADD:
+			case BEGIN:
+			case CHAIN:
+			case COUNT:
+			case DIVIDE:
+			case EXPECT:
+			case FASTEN:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BUT:
+			case BY:
+			case CH:
+			case CHAINS:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case IS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGHT:
+			case WITHIN:
+			case G:
+			case OZ:
+			case WORD:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 218;
+				name();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class TermsLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TERMS() { return GetToken(TurnrowParser.TERMS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		public TermsLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_termsLine; } }
+	}
+
+	[RuleVersion(0)]
+	public TermsLineContext termsLine() {
+		TermsLineContext _localctx = new TermsLineContext(Context, State);
+		EnterRule(_localctx, 14, RULE_termsLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 221;
+			Match(TERMS);
+			State = 222;
+			name();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SizesLineContext : ParserRuleContext {
+		public SizeNameContext _sizeName;
+		public IList<SizeNameContext> _names = new List<SizeNameContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SIZES() { return GetToken(TurnrowParser.SIZES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SizeNameContext[] sizeName() {
+			return GetRuleContexts<SizeNameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SizeNameContext sizeName(int i) {
+			return GetRuleContext<SizeNameContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		public SizesLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_sizesLine; } }
+	}
+
+	[RuleVersion(0)]
+	public SizesLineContext sizesLine() {
+		SizesLineContext _localctx = new SizesLineContext(Context, State);
+		EnterRule(_localctx, 16, RULE_sizesLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 224;
+			Match(SIZES);
+			State = 225;
+			_localctx._sizeName = sizeName();
+			_localctx._names.Add(_localctx._sizeName);
+			State = 230;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 226;
+				Match(COMMA);
+				State = 227;
+				_localctx._sizeName = sizeName();
+				_localctx._names.Add(_localctx._sizeName);
+				}
+				}
+				State = 232;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SizeNameContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(TurnrowParser.NUMBER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode X() { return GetToken(TurnrowParser.X, 0); }
+		public SizeNameContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_sizeName; } }
+	}
+
+	[RuleVersion(0)]
+	public SizeNameContext sizeName() {
+		SizeNameContext _localctx = new SizeNameContext(Context, State);
+		EnterRule(_localctx, 18, RULE_sizeName);
+		try {
+			State = 240;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ADD:
+			case BEGIN:
+			case CHAIN:
+			case COUNT:
+			case DIVIDE:
+			case EXPECT:
+			case FASTEN:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BUT:
+			case BY:
+			case CH:
+			case CHAINS:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case IS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGHT:
+			case WITHIN:
+			case G:
+			case OZ:
+			case WORD:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 233;
+				name();
+				}
+				break;
+			case QUOTED:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 234;
+				Match(QUOTED);
+				}
+				break;
+			case NUMBER:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 235;
+				Match(NUMBER);
+				State = 238;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case ADD:
+				case BEGIN:
+				case CHAIN:
+				case COUNT:
+				case DIVIDE:
+				case EXPECT:
+				case FASTEN:
+				case FROM:
+				case GAUGE:
+				case HOOK:
+				case LEFT:
+				case MARK:
+				case MEASURE:
+				case NOTATION:
+				case NOTION:
+				case PATTERN:
+				case PIECE:
+				case REPEAT:
+				case RIGHT:
+				case SEAM:
+				case SHAPE:
+				case SIZES:
+				case SKILL:
+				case STRAIGHT:
+				case TERMS:
+				case TURN:
+				case VERSION:
+				case WEARER:
+				case WEAVE:
+				case YARN:
+				case AFTER:
+				case ALL:
+				case ALONG:
+				case APART:
+				case ARE:
+				case BUT:
+				case BY:
+				case CH:
+				case CHAINS:
+				case COUNTS:
+				case DOES:
+				case DOWN:
+				case EACH:
+				case EASING:
+				case EDGE:
+				case EDGES:
+				case END:
+				case ENDS:
+				case EVEN:
+				case EVERY:
+				case FACING:
+				case FOUNDATION:
+				case HERE:
+				case IS:
+				case LONGER:
+				case MIRRORED:
+				case MORE_WORD:
+				case MULTIPLE:
+				case NEXT:
+				case NOT:
+				case ODD:
+				case OF:
+				case OFF:
+				case ON:
+				case ONE:
+				case OPPOSITE:
+				case ORDER:
+				case OVER:
+				case PICKED:
+				case PLAIN:
+				case REMAIN:
+				case REST:
+				case ROUNDED:
+				case SAME:
+				case STITCH:
+				case THEN:
+				case TIMES:
+				case TURNED:
+				case TURNING:
+				case TURNS:
+				case UP:
+				case WEIGHT:
+				case WITHIN:
+				case G:
+				case OZ:
+				case WORD:
+					{
+					State = 236;
+					name();
+					}
+					break;
+				case X:
+					{
+					State = 237;
+					Match(X);
+					}
+					break;
+				case Eof:
+				case COMMA:
+					break;
+				default:
+					break;
+				}
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SkillLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKILL() { return GetToken(TurnrowParser.SKILL, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		public SkillLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_skillLine; } }
+	}
+
+	[RuleVersion(0)]
+	public SkillLineContext skillLine() {
+		SkillLineContext _localctx = new SkillLineContext(Context, State);
+		EnterRule(_localctx, 20, RULE_skillLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 242;
+			Match(SKILL);
+			State = 243;
+			Match(QUOTED);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class NotionLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NOTION() { return GetToken(TurnrowParser.NOTION, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		public NotionLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_notionLine; } }
+	}
+
+	[RuleVersion(0)]
+	public NotionLineContext notionLine() {
+		NotionLineContext _localctx = new NotionLineContext(Context, State);
+		EnterRule(_localctx, 22, RULE_notionLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 245;
+			Match(NOTION);
+			State = 246;
+			Match(QUOTED);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class WearerLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEARER() { return GetToken(TurnrowParser.WEARER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		public WearerLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_wearerLine; } }
+	}
+
+	[RuleVersion(0)]
+	public WearerLineContext wearerLine() {
+		WearerLineContext _localctx = new WearerLineContext(Context, State);
+		EnterRule(_localctx, 24, RULE_wearerLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 248;
+			Match(WEARER);
+			State = 249;
+			name();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ProseLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PROSE() { return GetToken(TurnrowParser.PROSE, 0); }
+		public ProseLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_proseLine; } }
+	}
+
+	[RuleVersion(0)]
+	public ProseLineContext proseLine() {
+		ProseLineContext _localctx = new ProseLineContext(Context, State);
+		EnterRule(_localctx, 26, RULE_proseLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 251;
+			Match(PROSE);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class YarnLineContext : ParserRuleContext {
+		public YarnFactContext _yarnFact;
+		public IList<YarnFactContext> _facts = new List<YarnFactContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode YARN() { return GetToken(TurnrowParser.YARN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public YarnFactContext[] yarnFact() {
+			return GetRuleContexts<YarnFactContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public YarnFactContext yarnFact(int i) {
+			return GetRuleContext<YarnFactContext>(i);
+		}
+		public YarnLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_yarnLine; } }
+	}
+
+	[RuleVersion(0)]
+	public YarnLineContext yarnLine() {
+		YarnLineContext _localctx = new YarnLineContext(Context, State);
+		EnterRule(_localctx, 28, RULE_yarnLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 253;
+			Match(YARN);
+			State = 254;
+			name();
+			State = 256;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==QUOTED) {
+				{
+				State = 255;
+				Match(QUOTED);
+				}
+			}
+
+			State = 262;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 258;
+				Match(COMMA);
+				State = 259;
+				_localctx._yarnFact = yarnFact();
+				_localctx._facts.Add(_localctx._yarnFact);
+				}
+				}
+				State = 264;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class YarnFactContext : ParserRuleContext {
+		public IToken unitWord;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEIGHT() { return GetToken(TurnrowParser.WEIGHT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
+			return GetRuleContext<NumberContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode G() { return GetToken(TurnrowParser.G, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OZ() { return GetToken(TurnrowParser.OZ, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode M() { return GetToken(TurnrowParser.M, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode YD() { return GetToken(TurnrowParser.YD, 0); }
+		public YarnFactContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_yarnFact; } }
+	}
+
+	[RuleVersion(0)]
+	public YarnFactContext yarnFact() {
+		YarnFactContext _localctx = new YarnFactContext(Context, State);
+		EnterRule(_localctx, 30, RULE_yarnFact);
+		int _la;
+		try {
+			State = 270;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case WEIGHT:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 265;
+				Match(WEIGHT);
+				State = 266;
+				number();
+				}
+				break;
+			case NUMBER:
+			case FRACTION:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 267;
+				number();
+				State = 268;
+				_localctx.unitWord = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(((((_la - 124)) & ~0x3f) == 0 && ((1L << (_la - 124)) & 27L) != 0)) ) {
+					_localctx.unitWord = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class HookLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HOOK() { return GetToken(TurnrowParser.HOOK, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
+			return GetRuleContext<NumberContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MM() { return GetToken(TurnrowParser.MM, 0); }
+		public HookLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_hookLine; } }
+	}
+
+	[RuleVersion(0)]
+	public HookLineContext hookLine() {
+		HookLineContext _localctx = new HookLineContext(Context, State);
+		EnterRule(_localctx, 32, RULE_hookLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 272;
+			Match(HOOK);
+			State = 273;
+			number();
+			State = 274;
+			Match(MM);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class GaugeLineContext : ParserRuleContext {
+		public NumberContext stitches;
+		public NumberContext rows;
+		public GaugeLengthContext stitchesLength;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode GAUGE() { return GetToken(TurnrowParser.GAUGE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
+			return GetRuleContext<StitchContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
+			return GetRuleContext<StitchesWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext[] number() {
+			return GetRuleContexts<NumberContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number(int i) {
+			return GetRuleContext<NumberContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] TO() { return GetTokens(TurnrowParser.TO); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO(int i) {
+			return GetToken(TurnrowParser.TO, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public GaugeLengthContext[] gaugeLength() {
+			return GetRuleContexts<GaugeLengthContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public GaugeLengthContext gaugeLength(int i) {
+			return GetRuleContext<GaugeLengthContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		public GaugeLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_gaugeLine; } }
+	}
+
+	[RuleVersion(0)]
+	public GaugeLineContext gaugeLine() {
+		GaugeLineContext _localctx = new GaugeLineContext(Context, State);
+		EnterRule(_localctx, 34, RULE_gaugeLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 276;
+			Match(GAUGE);
+			State = 277;
+			stitch();
+			State = 278;
+			Match(COLON);
+			State = 279;
+			_localctx.stitches = number();
+			State = 280;
+			stitchesWord();
+			State = 295;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case AND:
+				{
+				State = 281;
+				Match(AND);
+				State = 282;
+				_localctx.rows = number();
+				State = 283;
+				rowsWord();
+				State = 284;
+				Match(TO);
+				State = 285;
+				gaugeLength();
+				}
+				break;
+			case TO:
+				{
+				State = 287;
+				Match(TO);
+				State = 288;
+				_localctx.stitchesLength = gaugeLength();
+				State = 289;
+				Match(COMMA);
+				State = 290;
+				_localctx.rows = number();
+				State = 291;
+				rowsWord();
+				State = 292;
+				Match(TO);
+				State = 293;
+				gaugeLength();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class GaugeLengthContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
+			return GetRuleContext<NumberContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public UnitContext unit() {
+			return GetRuleContext<UnitContext>(0);
+		}
+		public GaugeLengthContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_gaugeLength; } }
+	}
+
+	[RuleVersion(0)]
+	public GaugeLengthContext gaugeLength() {
+		GaugeLengthContext _localctx = new GaugeLengthContext(Context, State);
+		EnterRule(_localctx, 36, RULE_gaugeLength);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 297;
+			number();
+			State = 298;
+			unit();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class TurnLineContext : ParserRuleContext {
+		public IToken nextRow;
+		public NumberContext chains;
+		public IToken counts;
+		public TurnPartContext _turnPart;
+		public IList<TurnPartContext> _parts = new List<TurnPartContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURN() { return GetToken(TurnrowParser.TURN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
+			return GetRuleContext<StitchContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
+			return GetRuleContext<NumberContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOES() { return GetToken(TurnrowParser.DOES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NOT() { return GetToken(TurnrowParser.NOT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNT() { return GetToken(TurnrowParser.COUNT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNTS() { return GetToken(TurnrowParser.COUNTS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public TurnPartContext[] turnPart() {
+			return GetRuleContexts<TurnPartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public TurnPartContext turnPart(int i) {
+			return GetRuleContext<TurnPartContext>(i);
+		}
+		public TurnLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_turnLine; } }
+	}
+
+	[RuleVersion(0)]
+	public TurnLineContext turnLine() {
+		TurnLineContext _localctx = new TurnLineContext(Context, State);
+		EnterRule(_localctx, 38, RULE_turnLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 300;
+			Match(TURN);
+			State = 301;
+			stitch();
+			State = 305;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==COMMA) {
+				{
+				State = 302;
+				Match(COMMA);
+				State = 303;
+				_localctx.nextRow = Match(NEXT);
+				State = 304;
+				Match(ROW);
+				}
+			}
+
+			State = 307;
+			Match(COLON);
+			State = 308;
+			Match(CH);
+			State = 309;
+			_localctx.chains = number();
+			State = 314;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case COUNTS:
+				{
+				State = 310;
+				_localctx.counts = Match(COUNTS);
+				}
+				break;
+			case DOES:
+				{
+				State = 311;
+				Match(DOES);
+				State = 312;
+				Match(NOT);
+				State = 313;
+				Match(COUNT);
+				}
+				break;
+			case Eof:
+			case COMMA:
+				break;
+			default:
+				break;
+			}
+			State = 320;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 316;
+				Match(COMMA);
+				State = 317;
+				_localctx._turnPart = turnPart();
+				_localctx._parts.Add(_localctx._turnPart);
+				}
+				}
+				State = 322;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class TurnPartContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDINAL() { return GetToken(TurnrowParser.ORDINAL, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAIN() { return GetToken(TurnrowParser.CHAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NOT() { return GetToken(TurnrowParser.NOT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THE() { return GetToken(TurnrowParser.THE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOUNDATION() { return GetToken(TurnrowParser.FOUNDATION, 0); }
+		public TurnPartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_turnPart; } }
+	}
+
+	[RuleVersion(0)]
+	public TurnPartContext turnPart() {
+		TurnPartContext _localctx = new TurnPartContext(Context, State);
+		EnterRule(_localctx, 40, RULE_turnPart);
+		int _la;
+		try {
+			State = 332;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case FIRST:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 323;
+				Match(FIRST);
+				State = 324;
+				Match(STITCH);
+				State = 325;
+				Match(IN);
+				State = 326;
+				Match(ORDINAL);
+				State = 327;
+				_la = TokenStream.LA(1);
+				if ( !(_la==CHAIN || _la==CH) ) {
+				ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			case NOT:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 328;
+				Match(NOT);
+				State = 329;
+				Match(IN);
+				State = 330;
+				Match(THE);
+				State = 331;
+				Match(FOUNDATION);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class MeasureLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MEASURE() { return GetToken(TurnrowParser.MEASURE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
+			return GetRuleContext<SumContext>(0);
+		}
+		public MeasureLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_measureLine; } }
+	}
+
+	[RuleVersion(0)]
+	public MeasureLineContext measureLine() {
+		MeasureLineContext _localctx = new MeasureLineContext(Context, State);
+		EnterRule(_localctx, 42, RULE_measureLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 334;
+			Match(MEASURE);
+			State = 335;
+			name();
+			State = 336;
+			Match(IS);
+			State = 337;
+			sum();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class CountLineContext : ParserRuleContext {
+		public IToken of;
+		public SumContext length;
+		public CountFixContext _countFix;
+		public IList<CountFixContext> _fixes = new List<CountFixContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNT() { return GetToken(TurnrowParser.COUNT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext[] sum() {
+			return GetRuleContexts<SumContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum(int i) {
+			return GetRuleContext<SumContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCHES() { return GetToken(TurnrowParser.STITCHES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountFixContext[] countFix() {
+			return GetRuleContexts<CountFixContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountFixContext countFix(int i) {
+			return GetRuleContext<CountFixContext>(i);
+		}
+		public CountLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_countLine; } }
+	}
+
+	[RuleVersion(0)]
+	public CountLineContext countLine() {
+		CountLineContext _localctx = new CountLineContext(Context, State);
+		EnterRule(_localctx, 44, RULE_countLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 339;
+			Match(COUNT);
+			State = 340;
+			name();
+			State = 341;
+			Match(IS);
+			State = 351;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ROWS:
+			case STITCHES:
+				{
+				State = 342;
+				_localctx.of = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==ROWS || _la==STITCHES) ) {
+					_localctx.of = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 343;
+				Match(FOR);
+				State = 344;
+				_localctx.length = sum();
+				}
+				break;
+			case OPEN:
+			case ADD:
+			case BEGIN:
+			case CHAIN:
+			case COUNT:
+			case DIVIDE:
+			case EXPECT:
+			case FASTEN:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BUT:
+			case BY:
+			case CH:
+			case CHAINS:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case IS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGHT:
+			case WITHIN:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				{
+				State = 345;
+				sum();
+				State = 349;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==ROWS || _la==STITCHES) {
+					{
+					State = 346;
+					_localctx.of = TokenStream.LT(1);
+					_la = TokenStream.LA(1);
+					if ( !(_la==ROWS || _la==STITCHES) ) {
+						_localctx.of = ErrorHandler.RecoverInline(this);
+					}
+					else {
+						ErrorHandler.ReportMatch(this);
+					    Consume();
+					}
+					State = 347;
+					Match(FOR);
+					State = 348;
+					_localctx.length = sum();
+					}
+				}
+
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 357;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 353;
+				Match(COMMA);
+				State = 354;
+				_localctx._countFix = countFix();
+				_localctx._fixes.Add(_localctx._countFix);
+				}
+				}
+				State = 359;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class CountFixContext : ParserRuleContext {
+		public SingleContext plus;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ODD() { return GetToken(TurnrowParser.ODD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVEN() { return GetToken(TurnrowParser.EVEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SingleContext[] single() {
+			return GetRuleContexts<SingleContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SingleContext single(int i) {
+			return GetRuleContext<SingleContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLUS() { return GetToken(TurnrowParser.PLUS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UP() { return GetToken(TurnrowParser.UP, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOWN() { return GetToken(TurnrowParser.DOWN, 0); }
+		public CountFixContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_countFix; } }
+	}
+
+	[RuleVersion(0)]
+	public CountFixContext countFix() {
+		CountFixContext _localctx = new CountFixContext(Context, State);
+		EnterRule(_localctx, 46, RULE_countFix);
+		int _la;
+		try {
+			State = 371;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ODD:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 360;
+				Match(ODD);
+				}
+				break;
+			case EVEN:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 361;
+				Match(EVEN);
+				}
+				break;
+			case MULTIPLE:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 362;
+				Match(MULTIPLE);
+				State = 363;
+				Match(OF);
+				State = 364;
+				single();
+				State = 367;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==PLUS) {
+					{
+					State = 365;
+					Match(PLUS);
+					State = 366;
+					_localctx.plus = single();
+					}
+				}
+
+				}
+				break;
+			case ROUNDED:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 369;
+				Match(ROUNDED);
+				State = 370;
+				_la = TokenStream.LA(1);
+				if ( !(_la==DOWN || _la==UP) ) {
+				ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class PieceLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PIECE() { return GetToken(TurnrowParser.PIECE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public OriginContext origin() {
+			return GetRuleContext<OriginContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		public PieceLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_pieceLine; } }
+	}
+
+	[RuleVersion(0)]
+	public PieceLineContext pieceLine() {
+		PieceLineContext _localctx = new PieceLineContext(Context, State);
+		EnterRule(_localctx, 48, RULE_pieceLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 373;
+			Match(PIECE);
+			State = 374;
+			name();
+			State = 376;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==FROM || _la==IS || _la==PICKED) {
+				{
+				State = 375;
+				origin();
+				}
+			}
+
+			State = 379;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 378;
+				claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class OriginContext : ParserRuleContext {
+		public IToken turned;
+		public AlongContext _along;
+		public IList<AlongContext> _walks = new List<AlongContext>();
+		public RateContext _rate;
+		public IList<RateContext> _rates = new List<RateContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
+			return GetRuleContext<StitchesWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MIRRORED() { return GetToken(TurnrowParser.MIRRORED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNED() { return GetToken(TurnrowParser.TURNED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICKED() { return GetToken(TurnrowParser.PICKED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UP() { return GetToken(TurnrowParser.UP, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public AlongContext[] along() {
+			return GetRuleContexts<AlongContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public AlongContext along(int i) {
+			return GetRuleContext<AlongContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RateContext[] rate() {
+			return GetRuleContexts<RateContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RateContext rate(int i) {
+			return GetRuleContext<RateContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] AND() { return GetTokens(TurnrowParser.AND); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND(int i) {
+			return GetToken(TurnrowParser.AND, i);
+		}
+		public OriginContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_origin; } }
+	}
+
+	[RuleVersion(0)]
+	public OriginContext origin() {
+		OriginContext _localctx = new OriginContext(Context, State);
+		EnterRule(_localctx, 50, RULE_origin);
+		int _la;
+		try {
+			State = 419;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case FROM:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 381;
+				Match(FROM);
+				State = 382;
+				name();
+				State = 383;
+				Match(COLON);
+				State = 384;
+				count();
+				State = 389;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==STITCH || _la==STITCHES) {
+					{
+					State = 385;
+					stitchesWord();
+					State = 386;
+					Match(AT);
+					State = 387;
+					edge();
+					}
+				}
+
+				}
+				break;
+			case IS:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 391;
+				Match(IS);
+				State = 392;
+				name();
+				State = 393;
+				Match(MIRRORED);
+				State = 397;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==COMMA) {
+					{
+					State = 394;
+					Match(COMMA);
+					State = 395;
+					_localctx.turned = Match(TURNED);
+					State = 396;
+					Match(OVER);
+					}
+				}
+
+				}
+				break;
+			case PICKED:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 399;
+				Match(PICKED);
+				State = 400;
+				Match(UP);
+				State = 401;
+				Match(ALONG);
+				State = 402;
+				_localctx._along = along();
+				_localctx._walks.Add(_localctx._along);
+				State = 407;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while (_la==AND) {
+					{
+					{
+					State = 403;
+					Match(AND);
+					State = 404;
+					_localctx._along = along();
+					_localctx._walks.Add(_localctx._along);
+					}
+					}
+					State = 409;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				State = 410;
+				Match(COLON);
+				State = 411;
+				_localctx._rate = rate();
+				_localctx._rates.Add(_localctx._rate);
+				State = 416;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while (_la==COMMA) {
+					{
+					{
+					State = 412;
+					Match(COMMA);
+					State = 413;
+					_localctx._rate = rate();
+					_localctx._rates.Add(_localctx._rate);
+					}
+					}
+					State = 418;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class AlongContext : ParserRuleContext {
+		public WalkWordContext _walkWord;
+		public IList<WalkWordContext> _words = new List<WalkWordContext>();
+		public AlongPartContext _alongPart;
+		public IList<AlongPartContext> _parts = new List<AlongPartContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WalkWordContext[] walkWord() {
+			return GetRuleContexts<WalkWordContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WalkWordContext walkWord(int i) {
+			return GetRuleContext<WalkWordContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public AlongPartContext[] alongPart() {
+			return GetRuleContexts<AlongPartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public AlongPartContext alongPart(int i) {
+			return GetRuleContext<AlongPartContext>(i);
+		}
+		public AlongContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_along; } }
+	}
+
+	[RuleVersion(0)]
+	public AlongContext along() {
+		AlongContext _localctx = new AlongContext(Context, State);
+		EnterRule(_localctx, 52, RULE_along);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 422;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			do {
+				{
+				{
+				State = 421;
+				_localctx._walkWord = walkWord();
+				_localctx._words.Add(_localctx._walkWord);
+				}
+				}
+				State = 424;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -4900204758683355141L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891420939059193L) != 0) );
+			State = 430;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 426;
+				Match(COMMA);
+				State = 427;
+				_localctx._alongPart = alongPart();
+				_localctx._parts.Add(_localctx._alongPart);
+				}
+				}
+				State = 432;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class AlongPartContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public SelectionContext selection() {
+			return GetRuleContext<SelectionContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
+			return GetRuleContext<SideContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FACING() { return GetToken(TurnrowParser.FACING, 0); }
+		public AlongPartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_alongPart; } }
+	}
+
+	[RuleVersion(0)]
+	public AlongPartContext alongPart() {
+		AlongPartContext _localctx = new AlongPartContext(Context, State);
+		EnterRule(_localctx, 54, RULE_alongPart);
+		try {
+			State = 437;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ROWS:
+			case ALL:
+			case FIRST:
+			case LAST:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 433;
+				selection();
+				}
+				break;
+			case RS:
+			case WS:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 434;
+				side();
+				State = 435;
+				Match(FACING);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class BeginLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
+			return GetRuleContext<StitchesWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		public BeginLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_beginLine; } }
+	}
+
+	[RuleVersion(0)]
+	public BeginLineContext beginLine() {
+		BeginLineContext _localctx = new BeginLineContext(Context, State);
+		EnterRule(_localctx, 56, RULE_beginLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 439;
+			Match(BEGIN);
+			State = 440;
+			Match(WITH);
+			State = 441;
+			count();
+			State = 442;
+			stitchesWord();
+			State = 444;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 443;
+				claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ChainLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAIN() { return GetToken(TurnrowParser.CHAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		public ChainLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_chainLine; } }
+	}
+
+	[RuleVersion(0)]
+	public ChainLineContext chainLine() {
+		ChainLineContext _localctx = new ChainLineContext(Context, State);
+		EnterRule(_localctx, 58, RULE_chainLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 446;
+			Match(CHAIN);
+			State = 447;
+			count();
+			State = 449;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 448;
+				claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class EdgeLineContext : ParserRuleContext {
+		public IToken hand;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BOTH() { return GetToken(TurnrowParser.BOTH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGES() { return GetToken(TurnrowParser.EDGES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGE() { return GetToken(TurnrowParser.EDGE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RIGHT() { return GetToken(TurnrowParser.RIGHT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEFT() { return GetToken(TurnrowParser.LEFT, 0); }
+		public EdgeLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_edgeLine; } }
+	}
+
+	[RuleVersion(0)]
+	public EdgeLineContext edgeLine() {
+		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
+		EnterRule(_localctx, 60, RULE_edgeLine);
+		int _la;
+		try {
+			State = 465;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case FROM:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 451;
+				Match(FROM);
+				State = 452;
+				Match(HERE);
+				State = 453;
+				edge();
+				State = 454;
+				_la = TokenStream.LA(1);
+				if ( !(_la==ARE || _la==IS) ) {
+				ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 455;
+				name();
+				}
+				break;
+			case BOTH:
+			case LEFT:
+			case RIGHT:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 461;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case BOTH:
+					{
+					State = 457;
+					Match(BOTH);
+					State = 458;
+					Match(EDGES);
+					}
+					break;
+				case LEFT:
+				case RIGHT:
+					{
+					State = 459;
+					_localctx.hand = TokenStream.LT(1);
+					_la = TokenStream.LA(1);
+					if ( !(_la==LEFT || _la==RIGHT) ) {
+						_localctx.hand = ErrorHandler.RecoverInline(this);
+					}
+					else {
+						ErrorHandler.ReportMatch(this);
+					    Consume();
+					}
+					State = 460;
+					Match(EDGE);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 463;
+				_la = TokenStream.LA(1);
+				if ( !(_la==ARE || _la==IS) ) {
+				ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 464;
+				name();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class MarkLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MARK() { return GetToken(TurnrowParser.MARK, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		public MarkLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_markLine; } }
+	}
+
+	[RuleVersion(0)]
+	public MarkLineContext markLine() {
+		MarkLineContext _localctx = new MarkLineContext(Context, State);
+		EnterRule(_localctx, 62, RULE_markLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 467;
+			Match(MARK);
+			State = 468;
+			Match(NEXT);
+			State = 469;
+			Match(ROW);
+			State = 470;
+			name();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class DivideLineContext : ParserRuleContext {
+		public DividePartContext _dividePart;
+		public IList<DividePartContext> _parts = new List<DividePartContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DIVIDE() { return GetToken(TurnrowParser.DIVIDE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public DividePartContext[] dividePart() {
+			return GetRuleContexts<DividePartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public DividePartContext dividePart(int i) {
+			return GetRuleContext<DividePartContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		public DivideLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_divideLine; } }
+	}
+
+	[RuleVersion(0)]
+	public DivideLineContext divideLine() {
+		DivideLineContext _localctx = new DivideLineContext(Context, State);
+		EnterRule(_localctx, 64, RULE_divideLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 472;
+			Match(DIVIDE);
+			State = 473;
+			Match(COLON);
+			State = 474;
+			_localctx._dividePart = dividePart();
+			_localctx._parts.Add(_localctx._dividePart);
+			State = 479;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 475;
+				Match(COMMA);
+				State = 476;
+				_localctx._dividePart = dividePart();
+				_localctx._parts.Add(_localctx._dividePart);
+				}
+				}
+				State = 481;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class DividePartContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIP_WORD() { return GetToken(TurnrowParser.SKIP_WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		public DividePartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_dividePart; } }
+	}
+
+	[RuleVersion(0)]
+	public DividePartContext dividePart() {
+		DividePartContext _localctx = new DividePartContext(Context, State);
+		EnterRule(_localctx, 66, RULE_dividePart);
+		try {
+			State = 488;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case SKIP_WORD:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 482;
+				Match(SKIP_WORD);
+				State = 483;
+				count();
+				}
+				break;
+			case OPEN:
+			case ADD:
+			case BEGIN:
+			case CHAIN:
+			case COUNT:
+			case DIVIDE:
+			case EXPECT:
+			case FASTEN:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BUT:
+			case BY:
+			case CH:
+			case CHAINS:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case IS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGHT:
+			case WITHIN:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 484;
+				count();
+				State = 485;
+				Match(FOR);
+				State = 486;
+				name();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class FastenLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FASTEN() { return GetToken(TurnrowParser.FASTEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OFF() { return GetToken(TurnrowParser.OFF, 0); }
+		public FastenLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_fastenLine; } }
+	}
+
+	[RuleVersion(0)]
+	public FastenLineContext fastenLine() {
+		FastenLineContext _localctx = new FastenLineContext(Context, State);
+		EnterRule(_localctx, 68, RULE_fastenLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 490;
+			Match(FASTEN);
+			State = 491;
+			Match(OFF);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class WeaveLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEAVE() { return GetToken(TurnrowParser.WEAVE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ENDS() { return GetToken(TurnrowParser.ENDS, 0); }
+		public WeaveLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_weaveLine; } }
+	}
+
+	[RuleVersion(0)]
+	public WeaveLineContext weaveLine() {
+		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
+		EnterRule(_localctx, 70, RULE_weaveLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 493;
+			Match(WEAVE);
+			State = 494;
+			Match(IN);
+			State = 495;
+			Match(ENDS);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class RowLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
+			return GetRuleContext<ItemsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
+			return GetRuleContext<SideContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		public RowLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_rowLine; } }
+	}
+
+	[RuleVersion(0)]
+	public RowLineContext rowLine() {
+		RowLineContext _localctx = new RowLineContext(Context, State);
+		EnterRule(_localctx, 72, RULE_rowLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 497;
+			Match(ROW);
+			State = 499;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36910606150009471L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099483999670891725L) != 0)) {
+				{
+				State = 498;
+				count();
+				}
+			}
+
+			State = 502;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==RS || _la==WS) {
+				{
+				State = 501;
+				side();
+				}
+			}
+
+			State = 504;
+			Match(COLON);
+			State = 505;
+			items();
+			State = 507;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 506;
+				claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class RowsLineContext : ParserRuleContext {
+		public CountContext from;
+		public CountContext to;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
+			return GetRuleContext<ItemsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
+			return GetRuleContexts<CountContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
+			return GetRuleContext<CountContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
+			return GetRuleContext<SideContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		public RowsLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_rowsLine; } }
+	}
+
+	[RuleVersion(0)]
+	public RowsLineContext rowsLine() {
+		RowsLineContext _localctx = new RowsLineContext(Context, State);
+		EnterRule(_localctx, 74, RULE_rowsLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 509;
+			Match(ROWS);
+			State = 510;
+			_localctx.from = count();
+			State = 511;
+			Match(TO);
+			State = 512;
+			_localctx.to = count();
+			State = 514;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==RS || _la==WS) {
+				{
+				State = 513;
+				side();
+				}
+			}
+
+			State = 516;
+			Match(COLON);
+			State = 517;
+			items();
+			State = 519;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 518;
+				claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ItemsContext : ParserRuleContext {
+		public ItemContext _item;
+		public IList<ItemContext> _each = new List<ItemContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ItemContext[] item() {
 			return GetRuleContexts<ItemContext>();
 		}
@@ -191,36 +3342,38 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
 		}
-		public WordsContext(ParserRuleContext parent, int invokingState)
+		public ItemsContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
 		}
-		public override int RuleIndex { get { return RULE_words; } }
+		public override int RuleIndex { get { return RULE_items; } }
 	}
 
 	[RuleVersion(0)]
-	public WordsContext words() {
-		WordsContext _localctx = new WordsContext(Context, State);
-		EnterRule(_localctx, 4, RULE_words);
+	public ItemsContext items() {
+		ItemsContext _localctx = new ItemsContext(Context, State);
+		EnterRule(_localctx, 76, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 21;
-			item();
-			State = 26;
+			State = 521;
+			_localctx._item = item();
+			_localctx._each.Add(_localctx._item);
+			State = 526;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 22;
+				State = 522;
 				Match(COMMA);
-				State = 23;
-				item();
+				State = 523;
+				_localctx._item = item();
+				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 28;
+				State = 528;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -238,8 +3391,50 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class ItemContext : ParserRuleContext {
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD() { return GetToken(TurnrowParser.WORD, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(TurnrowParser.NUMBER, 0); }
+		public ItemsContext inside;
+		public ListContext before;
+		public NameContext _name;
+		public IList<NameContext> _words = new List<NameContext>();
+		public ChangeAmountContext amount;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
+			return GetRuleContext<ItemsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ReachContext reach() {
+			return GetRuleContext<ReachContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public PlaceContext place() {
+			return GetRuleContext<PlaceContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIP_WORD() { return GetToken(TurnrowParser.SKIP_WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SLIP() { return GetToken(TurnrowParser.SLIP, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THE() { return GetToken(TurnrowParser.THE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
+			return GetRuleContext<ChangeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
+			return GetRuleContext<ListContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchAmountContext stitchAmount() {
+			return GetRuleContext<StitchAmountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ChangeAmountContext changeAmount() {
+			return GetRuleContext<ChangeAmountContext>(0);
+		}
 		public ItemContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -250,14 +3445,5129 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 6, RULE_item);
+		EnterRule(_localctx, 78, RULE_item);
+		int _la;
+		try {
+			State = 578;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case OPEN:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 529;
+				Match(OPEN);
+				State = 530;
+				_localctx.inside = items();
+				State = 531;
+				Match(CLOSE);
+				State = 536;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case OPEN:
+				case ADD:
+				case BEGIN:
+				case CHAIN:
+				case COUNT:
+				case DIVIDE:
+				case EXPECT:
+				case FASTEN:
+				case FROM:
+				case GAUGE:
+				case HOOK:
+				case LEFT:
+				case MARK:
+				case MEASURE:
+				case NOTATION:
+				case NOTION:
+				case PATTERN:
+				case PIECE:
+				case REPEAT:
+				case RIGHT:
+				case SEAM:
+				case SHAPE:
+				case SIZES:
+				case SKILL:
+				case STRAIGHT:
+				case TERMS:
+				case TURN:
+				case VERSION:
+				case WEARER:
+				case WEAVE:
+				case YARN:
+				case AFTER:
+				case ALL:
+				case ALONG:
+				case APART:
+				case ARE:
+				case BUT:
+				case BY:
+				case CH:
+				case CHAINS:
+				case COUNTS:
+				case DOES:
+				case DOWN:
+				case EACH:
+				case EASING:
+				case EDGE:
+				case EDGES:
+				case END:
+				case ENDS:
+				case EVEN:
+				case EVERY:
+				case FACING:
+				case FOUNDATION:
+				case HERE:
+				case IS:
+				case LONGER:
+				case MIRRORED:
+				case MORE_WORD:
+				case MULTIPLE:
+				case NEXT:
+				case NOT:
+				case ODD:
+				case OF:
+				case OFF:
+				case ON:
+				case ONE:
+				case OPPOSITE:
+				case ORDER:
+				case OVER:
+				case PICKED:
+				case PLAIN:
+				case REMAIN:
+				case REST:
+				case ROUNDED:
+				case SAME:
+				case STITCH:
+				case THEN:
+				case TIMES:
+				case TURNED:
+				case TURNING:
+				case TURNS:
+				case UP:
+				case WEIGHT:
+				case WITHIN:
+				case G:
+				case OZ:
+				case WORD:
+				case NUMBER:
+				case FRACTION:
+					{
+					State = 532;
+					count();
+					State = 533;
+					Match(TIMES);
+					}
+					break;
+				case ACROSS:
+				case AROUND:
+				case UNTIL:
+					{
+					State = 535;
+					reach();
+					}
+					break;
+				case Eof:
+				case COMMA:
+				case CLOSE:
+				case EQUALS:
+				case IN:
+					break;
+				default:
+					break;
+				}
+				State = 539;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==IN) {
+					{
+					State = 538;
+					place();
+					}
+				}
+
+				}
+				break;
+			case SKIP_WORD:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 541;
+				Match(SKIP_WORD);
+				State = 543;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36910606150009471L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099483999670891725L) != 0)) {
+					{
+					State = 542;
+					count();
+					}
+				}
+
+				}
+				break;
+			case SLIP:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 545;
+				Match(SLIP);
+				State = 546;
+				Match(OVER);
+				State = 547;
+				count();
+				}
+				break;
+			case LEAVE:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 548;
+				Match(LEAVE);
+				State = 552;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case THE:
+					{
+					State = 549;
+					Match(THE);
+					State = 550;
+					Match(REST);
+					}
+					break;
+				case OPEN:
+				case ADD:
+				case BEGIN:
+				case CHAIN:
+				case COUNT:
+				case DIVIDE:
+				case EXPECT:
+				case FASTEN:
+				case FROM:
+				case GAUGE:
+				case HOOK:
+				case LEFT:
+				case MARK:
+				case MEASURE:
+				case NOTATION:
+				case NOTION:
+				case PATTERN:
+				case PIECE:
+				case REPEAT:
+				case RIGHT:
+				case SEAM:
+				case SHAPE:
+				case SIZES:
+				case SKILL:
+				case STRAIGHT:
+				case TERMS:
+				case TURN:
+				case VERSION:
+				case WEARER:
+				case WEAVE:
+				case YARN:
+				case AFTER:
+				case ALL:
+				case ALONG:
+				case APART:
+				case ARE:
+				case BUT:
+				case BY:
+				case CH:
+				case CHAINS:
+				case COUNTS:
+				case DOES:
+				case DOWN:
+				case EACH:
+				case EASING:
+				case EDGE:
+				case EDGES:
+				case END:
+				case ENDS:
+				case EVEN:
+				case EVERY:
+				case FACING:
+				case FOUNDATION:
+				case HERE:
+				case IS:
+				case LONGER:
+				case MIRRORED:
+				case MORE_WORD:
+				case MULTIPLE:
+				case NEXT:
+				case NOT:
+				case ODD:
+				case OF:
+				case OFF:
+				case ON:
+				case ONE:
+				case OPPOSITE:
+				case ORDER:
+				case OVER:
+				case PICKED:
+				case PLAIN:
+				case REMAIN:
+				case REST:
+				case ROUNDED:
+				case SAME:
+				case STITCH:
+				case THEN:
+				case TIMES:
+				case TURNED:
+				case TURNING:
+				case TURNS:
+				case UP:
+				case WEIGHT:
+				case WITHIN:
+				case G:
+				case OZ:
+				case WORD:
+				case NUMBER:
+				case FRACTION:
+					{
+					State = 551;
+					count();
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				}
+				break;
+			case ADD:
+			case BEGIN:
+			case CHAIN:
+			case COUNT:
+			case DIVIDE:
+			case EXPECT:
+			case FASTEN:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BUT:
+			case BY:
+			case CH:
+			case CHAINS:
+			case COUNTS:
+			case DEC:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case INC:
+			case IS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGHT:
+			case WITHIN:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 555;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==NUMBER || _la==FRACTION) {
+					{
+					State = 554;
+					_localctx.before = list();
+					}
+				}
+
+				State = 573;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case ADD:
+				case BEGIN:
+				case CHAIN:
+				case COUNT:
+				case DIVIDE:
+				case EXPECT:
+				case FASTEN:
+				case FROM:
+				case GAUGE:
+				case HOOK:
+				case LEFT:
+				case MARK:
+				case MEASURE:
+				case NOTATION:
+				case NOTION:
+				case PATTERN:
+				case PIECE:
+				case REPEAT:
+				case RIGHT:
+				case SEAM:
+				case SHAPE:
+				case SIZES:
+				case SKILL:
+				case STRAIGHT:
+				case TERMS:
+				case TURN:
+				case VERSION:
+				case WEARER:
+				case WEAVE:
+				case YARN:
+				case AFTER:
+				case ALL:
+				case ALONG:
+				case APART:
+				case ARE:
+				case BUT:
+				case BY:
+				case CH:
+				case CHAINS:
+				case COUNTS:
+				case DOES:
+				case DOWN:
+				case EACH:
+				case EASING:
+				case EDGE:
+				case EDGES:
+				case END:
+				case ENDS:
+				case EVEN:
+				case EVERY:
+				case FACING:
+				case FOUNDATION:
+				case HERE:
+				case IS:
+				case LONGER:
+				case MIRRORED:
+				case MORE_WORD:
+				case MULTIPLE:
+				case NEXT:
+				case NOT:
+				case ODD:
+				case OF:
+				case OFF:
+				case ON:
+				case ONE:
+				case OPPOSITE:
+				case ORDER:
+				case OVER:
+				case PICKED:
+				case PLAIN:
+				case REMAIN:
+				case REST:
+				case ROUNDED:
+				case SAME:
+				case STITCH:
+				case THEN:
+				case TIMES:
+				case TURNED:
+				case TURNING:
+				case TURNS:
+				case UP:
+				case WEIGHT:
+				case WITHIN:
+				case G:
+				case OZ:
+				case WORD:
+					{
+					State = 558;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					do {
+						{
+						{
+						State = 557;
+						_localctx._name = name();
+						_localctx._words.Add(_localctx._name);
+						}
+						}
+						State = 560;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
+					State = 567;
+					ErrorHandler.Sync(this);
+					switch (TokenStream.LA(1)) {
+					case DEC:
+					case INC:
+						{
+						State = 562;
+						change();
+						State = 564;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36626932150043263L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099519184042980557L) != 0)) {
+							{
+							State = 563;
+							_localctx.amount = changeAmount();
+							}
+						}
+
+						}
+						break;
+					case PLUS:
+					case MINUS:
+					case OVER_SIGN:
+					case X:
+					case ACROSS:
+					case AROUND:
+					case UNTIL:
+					case NUMBER:
+					case FRACTION:
+						{
+						State = 566;
+						stitchAmount();
+						}
+						break;
+					case Eof:
+					case COMMA:
+					case CLOSE:
+					case EQUALS:
+					case IN:
+						break;
+					default:
+						break;
+					}
+					}
+					break;
+				case DEC:
+				case INC:
+					{
+					State = 569;
+					change();
+					State = 571;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36626932150043263L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099519184042980557L) != 0)) {
+						{
+						State = 570;
+						_localctx.amount = changeAmount();
+						}
+					}
+
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 576;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==IN) {
+					{
+					State = 575;
+					place();
+					}
+				}
+
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StitchAmountContext : ParserRuleContext {
+		public CountOperationContext _countOperation;
+		public IList<CountOperationContext> _operations = new List<CountOperationContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public CountOperationContext[] countOperation() {
+			return GetRuleContexts<CountOperationContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountOperationContext countOperation(int i) {
+			return GetRuleContext<CountOperationContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberCountContext numberCount() {
+			return GetRuleContext<NumberCountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ReachContext reach() {
+			return GetRuleContext<ReachContext>(0);
+		}
+		public StitchAmountContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stitchAmount; } }
+	}
+
+	[RuleVersion(0)]
+	public StitchAmountContext stitchAmount() {
+		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
+		EnterRule(_localctx, 80, RULE_stitchAmount);
+		int _la;
+		try {
+			State = 587;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case PLUS:
+			case MINUS:
+			case OVER_SIGN:
+			case X:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 581;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				do {
+					{
+					{
+					State = 580;
+					_localctx._countOperation = countOperation();
+					_localctx._operations.Add(_localctx._countOperation);
+					}
+					}
+					State = 583;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0) );
+				}
+				break;
+			case NUMBER:
+			case FRACTION:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 585;
+				numberCount();
+				}
+				break;
+			case ACROSS:
+			case AROUND:
+			case UNTIL:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 586;
+				reach();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ChangeAmountContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ReachContext reach() {
+			return GetRuleContext<ReachContext>(0);
+		}
+		public ChangeAmountContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_changeAmount; } }
+	}
+
+	[RuleVersion(0)]
+	public ChangeAmountContext changeAmount() {
+		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
+		EnterRule(_localctx, 82, RULE_changeAmount);
+		int _la;
+		try {
+			State = 594;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case OPEN:
+			case ADD:
+			case BEGIN:
+			case CHAIN:
+			case COUNT:
+			case DIVIDE:
+			case EXPECT:
+			case FASTEN:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BUT:
+			case BY:
+			case CH:
+			case CHAINS:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case IS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGHT:
+			case WITHIN:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 589;
+				count();
+				State = 591;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==EVENLY) {
+					{
+					State = 590;
+					Match(EVENLY);
+					}
+				}
+
+				}
+				break;
+			case ACROSS:
+			case AROUND:
+			case UNTIL:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 593;
+				reach();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ReachContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNTIL() { return GetToken(TurnrowParser.UNTIL, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
+		public ReachContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_reach; } }
+	}
+
+	[RuleVersion(0)]
+	public ReachContext reach() {
+		ReachContext _localctx = new ReachContext(Context, State);
+		EnterRule(_localctx, 84, RULE_reach);
+		try {
+			State = 602;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ACROSS:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 596;
+				Match(ACROSS);
+				}
+				break;
+			case AROUND:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 597;
+				Match(AROUND);
+				}
+				break;
+			case UNTIL:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 598;
+				Match(UNTIL);
+				State = 599;
+				count();
+				State = 600;
+				Match(REMAIN);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class PlaceContext : ParserRuleContext {
+		public IToken which;
+		public NameContext _name;
+		public IList<NameContext> _kind = new List<NameContext>();
+		public IList<NameContext> _also = new List<NameContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
+		public PlaceContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_place; } }
+	}
+
+	[RuleVersion(0)]
+	public PlaceContext place() {
+		PlaceContext _localctx = new PlaceContext(Context, State);
+		EnterRule(_localctx, 86, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 29;
+			State = 604;
+			Match(IN);
+			State = 605;
+			_localctx.which = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
-			if ( !(_la==WORD || _la==NUMBER) ) {
+			if ( !(((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 549760140289L) != 0)) ) {
+				_localctx.which = ErrorHandler.RecoverInline(this);
+			}
+			else {
+				ErrorHandler.ReportMatch(this);
+			    Consume();
+			}
+			State = 609;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0)) {
+				{
+				{
+				State = 606;
+				_localctx._name = name();
+				_localctx._kind.Add(_localctx._name);
+				}
+				}
+				State = 611;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 618;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==AND) {
+				{
+				State = 612;
+				Match(AND);
+				State = 614;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				do {
+					{
+					{
+					State = 613;
+					_localctx._name = name();
+					_localctx._also.Add(_localctx._name);
+					}
+					}
+					State = 616;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class RepeatLineContext : ParserRuleContext {
+		public CountContext from;
+		public CountContext to;
+		public CountContext times;
+		public IToken more;
+		public IToken inAll;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEAT() { return GetToken(TurnrowParser.REPEAT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
+			return GetRuleContexts<CountContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
+			return GetRuleContext<CountContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALL() { return GetToken(TurnrowParser.ALL, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		public RepeatLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_repeatLine; } }
+	}
+
+	[RuleVersion(0)]
+	public RepeatLineContext repeatLine() {
+		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
+		EnterRule(_localctx, 88, RULE_repeatLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 620;
+			Match(REPEAT);
+			State = 628;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ROWS:
+				{
+				State = 621;
+				Match(ROWS);
+				State = 622;
+				_localctx.from = count();
+				State = 623;
+				Match(TO);
+				State = 624;
+				_localctx.to = count();
+				}
+				break;
+			case ROW:
+				{
+				State = 626;
+				Match(ROW);
+				State = 627;
+				_localctx.from = count();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 630;
+			Match(COMMA);
+			State = 631;
+			_localctx.times = count();
+			State = 639;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case MORE_WORD:
+				{
+				State = 632;
+				_localctx.more = Match(MORE_WORD);
+				State = 633;
+				Match(TIMES);
+				}
+				break;
+			case TIMES:
+				{
+				State = 634;
+				Match(TIMES);
+				State = 637;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==IN) {
+					{
+					State = 635;
+					_localctx.inAll = Match(IN);
+					State = 636;
+					Match(ALL);
+					}
+				}
+
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 642;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 641;
+				claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StraightLineContext : ParserRuleContext {
+		public SumContext length;
+		public RowFixContext _rowFix;
+		public IList<RowFixContext> _fixes = new List<RowFixContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRAIGHT() { return GetToken(TurnrowParser.STRAIGHT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
+			return GetRuleContext<SumContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowFixContext[] rowFix() {
+			return GetRuleContexts<RowFixContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowFixContext rowFix(int i) {
+			return GetRuleContext<RowFixContext>(i);
+		}
+		public StraightLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_straightLine; } }
+	}
+
+	[RuleVersion(0)]
+	public StraightLineContext straightLine() {
+		StraightLineContext _localctx = new StraightLineContext(Context, State);
+		EnterRule(_localctx, 90, RULE_straightLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 644;
+			Match(STRAIGHT);
+			State = 652;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case TO:
+				{
+				State = 645;
+				Match(TO);
+				State = 646;
+				_localctx.length = sum();
+				}
+				break;
+			case FOR:
+				{
+				State = 647;
+				Match(FOR);
+				State = 648;
+				_localctx.length = sum();
+				}
+				break;
+			case OPEN:
+			case ADD:
+			case BEGIN:
+			case CHAIN:
+			case COUNT:
+			case DIVIDE:
+			case EXPECT:
+			case FASTEN:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BUT:
+			case BY:
+			case CH:
+			case CHAINS:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case IS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGHT:
+			case WITHIN:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				{
+				State = 649;
+				count();
+				State = 650;
+				rowsWord();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 656;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==FROM) {
+				{
+				State = 654;
+				Match(FROM);
+				State = 655;
+				name();
+				}
+			}
+
+			State = 662;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 658;
+				Match(COMMA);
+				State = 659;
+				_localctx._rowFix = rowFix();
+				_localctx._fixes.Add(_localctx._rowFix);
+				}
+				}
+				State = 664;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 666;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 665;
+				claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class RowFixContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVEN() { return GetToken(TurnrowParser.EVEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ODD() { return GetToken(TurnrowParser.ODD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode END() { return GetToken(TurnrowParser.END, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
+			return GetRuleContext<SideContext>(0);
+		}
+		public RowFixContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_rowFix; } }
+	}
+
+	[RuleVersion(0)]
+	public RowFixContext rowFix() {
+		RowFixContext _localctx = new RowFixContext(Context, State);
+		EnterRule(_localctx, 92, RULE_rowFix);
+		try {
+			State = 674;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case EVEN:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 668;
+				Match(EVEN);
+				State = 669;
+				rowsWord();
+				}
+				break;
+			case ODD:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 670;
+				Match(ODD);
+				State = 671;
+				rowsWord();
+				}
+				break;
+			case END:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 672;
+				Match(END);
+				State = 673;
+				side();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class LeaveLineContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		public LeaveLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_leaveLine; } }
+	}
+
+	[RuleVersion(0)]
+	public LeaveLineContext leaveLine() {
+		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
+		EnterRule(_localctx, 94, RULE_leaveLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 676;
+			Match(LEAVE);
+			State = 677;
+			count();
+			State = 678;
+			Match(AT);
+			State = 679;
+			edge();
+			State = 681;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 680;
+				claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class AddLineContext : ParserRuleContext {
+		public IToken apart;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode APART() { return GetToken(TurnrowParser.APART, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ONE() { return GetToken(TurnrowParser.ONE, 0); }
+		public AddLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_addLine; } }
+	}
+
+	[RuleVersion(0)]
+	public AddLineContext addLine() {
+		AddLineContext _localctx = new AddLineContext(Context, State);
+		EnterRule(_localctx, 96, RULE_addLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 683;
+			Match(ADD);
+			State = 684;
+			count();
+			State = 685;
+			Match(AT);
+			State = 686;
+			edge();
+			State = 691;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==COMMA) {
+				{
+				State = 687;
+				Match(COMMA);
+				State = 688;
+				_localctx.apart = Match(ONE);
+				State = 689;
+				Match(ROW);
+				State = 690;
+				Match(APART);
+				}
+			}
+
+			State = 694;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 693;
+				claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ShapeLineContext : ParserRuleContext {
+		public CountContext from;
+		public CountContext to;
+		public CountContext rows;
+		public ShapingContext _shaping;
+		public IList<ShapingContext> _shapings = new List<ShapingContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SHAPE() { return GetToken(TurnrowParser.SHAPE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SolveContext solve() {
+			return GetRuleContext<SolveContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
+			return GetRuleContexts<CountContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
+			return GetRuleContext<CountContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ShapingContext[] shaping() {
+			return GetRuleContexts<ShapingContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ShapingContext shaping(int i) {
+			return GetRuleContext<ShapingContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] SEMICOLON() { return GetTokens(TurnrowParser.SEMICOLON); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SEMICOLON(int i) {
+			return GetToken(TurnrowParser.SEMICOLON, i);
+		}
+		public ShapeLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_shapeLine; } }
+	}
+
+	[RuleVersion(0)]
+	public ShapeLineContext shapeLine() {
+		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
+		EnterRule(_localctx, 98, RULE_shapeLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 696;
+			Match(SHAPE);
+			State = 705;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ROWS:
+				{
+				State = 697;
+				Match(ROWS);
+				State = 698;
+				_localctx.from = count();
+				State = 699;
+				Match(TO);
+				State = 700;
+				_localctx.to = count();
+				}
+				break;
+			case OPEN:
+			case ADD:
+			case BEGIN:
+			case CHAIN:
+			case COUNT:
+			case DIVIDE:
+			case EXPECT:
+			case FASTEN:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BUT:
+			case BY:
+			case CH:
+			case CHAINS:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case IS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGHT:
+			case WITHIN:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				{
+				State = 702;
+				_localctx.rows = count();
+				State = 703;
+				rowsWord();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 717;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case COLON:
+				{
+				State = 707;
+				Match(COLON);
+				State = 708;
+				_localctx._shaping = shaping();
+				_localctx._shapings.Add(_localctx._shaping);
+				State = 713;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while (_la==SEMICOLON) {
+					{
+					{
+					State = 709;
+					Match(SEMICOLON);
+					State = 710;
+					_localctx._shaping = shaping();
+					_localctx._shapings.Add(_localctx._shaping);
+					}
+					}
+					State = 715;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				}
+				break;
+			case EVENLY:
+				{
+				State = 716;
+				solve();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 720;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==EQUALS) {
+				{
+				State = 719;
+				claim();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ShapingContext : ParserRuleContext {
+		public CountContext after;
+		public CountContext amount;
+		public ShapingPartContext _shapingPart;
+		public IList<ShapingPartContext> _parts = new List<ShapingPartContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
+			return GetRuleContext<ChangeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
+			return GetRuleContexts<CountContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
+			return GetRuleContext<CountContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AFTER() { return GetToken(TurnrowParser.AFTER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
+			return GetRuleContext<FrequencyContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ShapingPartContext[] shapingPart() {
+			return GetRuleContexts<ShapingPartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ShapingPartContext shapingPart(int i) {
+			return GetRuleContext<ShapingPartContext>(i);
+		}
+		public ShapingContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_shaping; } }
+	}
+
+	[RuleVersion(0)]
+	public ShapingContext shaping() {
+		ShapingContext _localctx = new ShapingContext(Context, State);
+		EnterRule(_localctx, 100, RULE_shaping);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 727;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==AFTER) {
+				{
+				State = 722;
+				Match(AFTER);
+				State = 723;
+				_localctx.after = count();
+				State = 724;
+				rowsWord();
+				State = 725;
+				Match(COMMA);
+				}
+			}
+
+			State = 729;
+			change();
+			State = 730;
+			_localctx.amount = count();
+			State = 731;
+			Match(AT);
+			State = 732;
+			edge();
+			State = 734;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==BY || _la==EVERY) {
+				{
+				State = 733;
+				frequency();
+				}
+			}
+
+			State = 740;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 736;
+				Match(COMMA);
+				State = 737;
+				_localctx._shapingPart = shapingPart();
+				_localctx._parts.Add(_localctx._shapingPart);
+				}
+				}
+				State = 742;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ShapingPartContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
+			return GetRuleContext<FrequencyContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesInContext stitchesIn() {
+			return GetRuleContext<StitchesInContext>(0);
+		}
+		public ShapingPartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_shapingPart; } }
+	}
+
+	[RuleVersion(0)]
+	public ShapingPartContext shapingPart() {
+		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
+		EnterRule(_localctx, 102, RULE_shapingPart);
+		int _la;
+		try {
+			State = 748;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case BY:
+			case EVERY:
+			case THEN:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 744;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==THEN) {
+					{
+					State = 743;
+					Match(THEN);
+					}
+				}
+
+				State = 746;
+				frequency();
+				}
+				break;
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 747;
+				stitchesIn();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class FrequencyContext : ParserRuleContext {
+		public CountContext interval;
+		public CountContext times;
+		public CountContext byTurns;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVERY() { return GetToken(TurnrowParser.EVERY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
+			return GetRuleContexts<CountContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
+			return GetRuleContext<CountContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
+		public FrequencyContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_frequency; } }
+	}
+
+	[RuleVersion(0)]
+	public FrequencyContext frequency() {
+		FrequencyContext _localctx = new FrequencyContext(Context, State);
+		EnterRule(_localctx, 104, RULE_frequency);
+		int _la;
+		try {
+			State = 774;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case EVERY:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 750;
+				Match(EVERY);
+				State = 755;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case ROW:
+					{
+					State = 751;
+					Match(ROW);
+					}
+					break;
+				case OPEN:
+				case ADD:
+				case BEGIN:
+				case CHAIN:
+				case COUNT:
+				case DIVIDE:
+				case EXPECT:
+				case FASTEN:
+				case FROM:
+				case GAUGE:
+				case HOOK:
+				case LEFT:
+				case MARK:
+				case MEASURE:
+				case NOTATION:
+				case NOTION:
+				case PATTERN:
+				case PIECE:
+				case REPEAT:
+				case RIGHT:
+				case SEAM:
+				case SHAPE:
+				case SIZES:
+				case SKILL:
+				case STRAIGHT:
+				case TERMS:
+				case TURN:
+				case VERSION:
+				case WEARER:
+				case WEAVE:
+				case YARN:
+				case AFTER:
+				case ALL:
+				case ALONG:
+				case APART:
+				case ARE:
+				case BUT:
+				case BY:
+				case CH:
+				case CHAINS:
+				case COUNTS:
+				case DOES:
+				case DOWN:
+				case EACH:
+				case EASING:
+				case EDGE:
+				case EDGES:
+				case END:
+				case ENDS:
+				case EVEN:
+				case EVERY:
+				case FACING:
+				case FOUNDATION:
+				case HERE:
+				case IS:
+				case LONGER:
+				case MIRRORED:
+				case MORE_WORD:
+				case MULTIPLE:
+				case NEXT:
+				case NOT:
+				case ODD:
+				case OF:
+				case OFF:
+				case ON:
+				case ONE:
+				case OPPOSITE:
+				case ORDER:
+				case OVER:
+				case PICKED:
+				case PLAIN:
+				case REMAIN:
+				case REST:
+				case ROUNDED:
+				case SAME:
+				case STITCH:
+				case THEN:
+				case TIMES:
+				case TURNED:
+				case TURNING:
+				case TURNS:
+				case UP:
+				case WEIGHT:
+				case WITHIN:
+				case G:
+				case OZ:
+				case WORD:
+				case NUMBER:
+				case FRACTION:
+					{
+					State = 752;
+					_localctx.interval = count();
+					State = 753;
+					rowsWord();
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 760;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36910606150009471L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099483999670891725L) != 0)) {
+					{
+					State = 757;
+					_localctx.times = count();
+					State = 758;
+					Match(TIMES);
+					}
+				}
+
+				}
+				break;
+			case BY:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 762;
+				Match(BY);
+				State = 763;
+				Match(TURNS);
+				State = 764;
+				Match(EVERY);
+				State = 765;
+				_localctx.interval = count();
+				State = 766;
+				Match(AND);
+				State = 767;
+				_localctx.byTurns = count();
+				State = 768;
+				rowsWord();
+				State = 772;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36910606150009471L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099483999670891725L) != 0)) {
+					{
+					State = 769;
+					_localctx.times = count();
+					State = 770;
+					Match(TIMES);
+					}
+				}
+
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StitchesInContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
+			return GetRuleContext<StitchesWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD() { return GetToken(TurnrowParser.WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
+			return GetRuleContext<ListContext>(0);
+		}
+		public StitchesInContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stitchesIn; } }
+	}
+
+	[RuleVersion(0)]
+	public StitchesInContext stitchesIn() {
+		StitchesInContext _localctx = new StitchesInContext(Context, State);
+		EnterRule(_localctx, 106, RULE_stitchesIn);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 778;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case WORD:
+				{
+				State = 776;
+				Match(WORD);
+				}
+				break;
+			case NUMBER:
+			case FRACTION:
+				{
+				State = 777;
+				list();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 780;
+			stitchesWord();
+			State = 781;
+			Match(IN);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SolveContext : ParserRuleContext {
+		public SolveOptionContext _solveOption;
+		public IList<SolveOptionContext> _options = new List<SolveOptionContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolveOptionContext[] solveOption() {
+			return GetRuleContexts<SolveOptionContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolveOptionContext solveOption(int i) {
+			return GetRuleContext<SolveOptionContext>(i);
+		}
+		public SolveContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_solve; } }
+	}
+
+	[RuleVersion(0)]
+	public SolveContext solve() {
+		SolveContext _localctx = new SolveContext(Context, State);
+		EnterRule(_localctx, 108, RULE_solve);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 783;
+			Match(EVENLY);
+			State = 784;
+			Match(TO);
+			State = 785;
+			count();
+			State = 786;
+			Match(COMMA);
+			State = 787;
+			Match(AT);
+			State = 788;
+			edge();
+			State = 793;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 789;
+				Match(COMMA);
+				State = 790;
+				_localctx._solveOption = solveOption();
+				_localctx._options.Add(_localctx._solveOption);
+				}
+				}
+				State = 795;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SolveOptionContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ON() { return GetToken(TurnrowParser.ON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RS() { return GetToken(TurnrowParser.RS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLAIN() { return GetToken(TurnrowParser.PLAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesInContext stitchesIn() {
+			return GetRuleContext<StitchesInContext>(0);
+		}
+		public SolveOptionContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_solveOption; } }
+	}
+
+	[RuleVersion(0)]
+	public SolveOptionContext solveOption() {
+		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
+		EnterRule(_localctx, 110, RULE_solveOption);
+		int _la;
+		try {
+			State = 809;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ON:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 796;
+				Match(ON);
+				State = 797;
+				Match(RS);
+				State = 798;
+				rowsWord();
+				}
+				break;
+			case LONGER:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 799;
+				Match(LONGER);
+				State = 800;
+				Match(FIRST);
+				}
+				break;
+			case BY:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 801;
+				Match(BY);
+				State = 802;
+				Match(TURNS);
+				}
+				break;
+			case FIRST:
+			case LAST:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 803;
+				_la = TokenStream.LA(1);
+				if ( !(_la==FIRST || _la==LAST) ) {
+				ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 804;
+				count();
+				State = 805;
+				rowsWord();
+				State = 806;
+				Match(PLAIN);
+				}
+				break;
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 808;
+				stitchesIn();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SeamLineContext : ParserRuleContext {
+		public WalkWordContext _walkWord;
+		public IList<WalkWordContext> _first = new List<WalkWordContext>();
+		public IList<WalkWordContext> _second = new List<WalkWordContext>();
+		public SeamPartContext _seamPart;
+		public IList<SeamPartContext> _parts = new List<SeamPartContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SEAM() { return GetToken(TurnrowParser.SEAM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public RateContext rate() {
+			return GetRuleContext<RateContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WalkWordContext[] walkWord() {
+			return GetRuleContexts<WalkWordContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WalkWordContext walkWord(int i) {
+			return GetRuleContext<WalkWordContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SeamPartContext[] seamPart() {
+			return GetRuleContexts<SeamPartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SeamPartContext seamPart(int i) {
+			return GetRuleContext<SeamPartContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SelectionContext selection() {
+			return GetRuleContext<SelectionContext>(0);
+		}
+		public SeamLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_seamLine; } }
+	}
+
+	[RuleVersion(0)]
+	public SeamLineContext seamLine() {
+		SeamLineContext _localctx = new SeamLineContext(Context, State);
+		EnterRule(_localctx, 112, RULE_seamLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 811;
+			Match(SEAM);
+			State = 813;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			do {
+				{
+				{
+				State = 812;
+				_localctx._walkWord = walkWord();
+				_localctx._first.Add(_localctx._walkWord);
+				}
+				}
+				State = 815;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -4900204758683355141L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891420939059193L) != 0) );
+			State = 824;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==COMMA) {
+				{
+				State = 817;
+				Match(COMMA);
+				State = 822;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (((((_la - 36)) & ~0x3f) == 0 && ((1L << (_la - 36)) & 70918500007937L) != 0)) {
+					{
+					State = 818;
+					selection();
+					State = 820;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==COMMA) {
+						{
+						State = 819;
+						Match(COMMA);
+						}
+					}
+
+					}
+				}
+
+				}
+			}
+
+			State = 826;
+			Match(WITH);
+			State = 828;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			do {
+				{
+				{
+				State = 827;
+				_localctx._walkWord = walkWord();
+				_localctx._second.Add(_localctx._walkWord);
+				}
+				}
+				State = 830;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -4900204758683355141L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891420939059193L) != 0) );
+			State = 836;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 832;
+				Match(COMMA);
+				State = 833;
+				_localctx._seamPart = seamPart();
+				_localctx._parts.Add(_localctx._seamPart);
+				}
+				}
+				State = 838;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 841;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==COLON) {
+				{
+				State = 839;
+				Match(COLON);
+				State = 840;
+				rate();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SeamPartContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public SelectionContext selection() {
+			return GetRuleContext<SelectionContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EASING() { return GetToken(TurnrowParser.EASING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDER() { return GetToken(TurnrowParser.ORDER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THE() { return GetToken(TurnrowParser.THE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPPOSITE() { return GetToken(TurnrowParser.OPPOSITE, 0); }
+		public SeamPartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_seamPart; } }
+	}
+
+	[RuleVersion(0)]
+	public SeamPartContext seamPart() {
+		SeamPartContext _localctx = new SeamPartContext(Context, State);
+		EnterRule(_localctx, 114, RULE_seamPart);
+		try {
+			State = 852;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ROWS:
+			case ALL:
+			case FIRST:
+			case LAST:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 843;
+				selection();
+				}
+				break;
+			case EASING:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 844;
+				Match(EASING);
+				}
+				break;
+			case IN:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 845;
+				Match(IN);
+				State = 849;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case THE:
+					{
+					State = 846;
+					Match(THE);
+					State = 847;
+					Match(SAME);
+					}
+					break;
+				case OPPOSITE:
+					{
+					State = 848;
+					Match(OPPOSITE);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 851;
+				Match(ORDER);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class WalkWordContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCHES() { return GetToken(TurnrowParser.STITCHES, 0); }
+		public WalkWordContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_walkWord; } }
+	}
+
+	[RuleVersion(0)]
+	public WalkWordContext walkWord() {
+		WalkWordContext _localctx = new WalkWordContext(Context, State);
+		EnterRule(_localctx, 116, RULE_walkWord);
+		try {
+			State = 860;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ADD:
+			case BEGIN:
+			case CHAIN:
+			case COUNT:
+			case DIVIDE:
+			case EXPECT:
+			case FASTEN:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BUT:
+			case BY:
+			case CH:
+			case CHAINS:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case IS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGHT:
+			case WITHIN:
+			case G:
+			case OZ:
+			case WORD:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 854;
+				name();
+				}
+				break;
+			case FIRST:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 855;
+				Match(FIRST);
+				}
+				break;
+			case LAST:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 856;
+				Match(LAST);
+				}
+				break;
+			case ROW:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 857;
+				Match(ROW);
+				}
+				break;
+			case ROWS:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 858;
+				Match(ROWS);
+				}
+				break;
+			case STITCHES:
+				EnterOuterAlt(_localctx, 6);
+				{
+				State = 859;
+				Match(STITCHES);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SelectionContext : ParserRuleContext {
+		public IToken all;
+		public IToken which;
+		public CountContext from;
+		public CountContext to;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
+			return GetRuleContexts<CountContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
+			return GetRuleContext<CountContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BUT() { return GetToken(TurnrowParser.BUT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALL() { return GetToken(TurnrowParser.ALL, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		public SelectionContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_selection; } }
+	}
+
+	[RuleVersion(0)]
+	public SelectionContext selection() {
+		SelectionContext _localctx = new SelectionContext(Context, State);
+		EnterRule(_localctx, 118, RULE_selection);
+		int _la;
+		try {
+			State = 878;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ALL:
+			case FIRST:
+			case LAST:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 864;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==ALL) {
+					{
+					State = 862;
+					_localctx.all = Match(ALL);
+					State = 863;
+					Match(BUT);
+					}
+				}
+
+				State = 866;
+				_localctx.which = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==FIRST || _la==LAST) ) {
+					_localctx.which = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 871;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case ROW:
+					{
+					State = 867;
+					Match(ROW);
+					}
+					break;
+				case OPEN:
+				case ADD:
+				case BEGIN:
+				case CHAIN:
+				case COUNT:
+				case DIVIDE:
+				case EXPECT:
+				case FASTEN:
+				case FROM:
+				case GAUGE:
+				case HOOK:
+				case LEFT:
+				case MARK:
+				case MEASURE:
+				case NOTATION:
+				case NOTION:
+				case PATTERN:
+				case PIECE:
+				case REPEAT:
+				case RIGHT:
+				case SEAM:
+				case SHAPE:
+				case SIZES:
+				case SKILL:
+				case STRAIGHT:
+				case TERMS:
+				case TURN:
+				case VERSION:
+				case WEARER:
+				case WEAVE:
+				case YARN:
+				case AFTER:
+				case ALL:
+				case ALONG:
+				case APART:
+				case ARE:
+				case BUT:
+				case BY:
+				case CH:
+				case CHAINS:
+				case COUNTS:
+				case DOES:
+				case DOWN:
+				case EACH:
+				case EASING:
+				case EDGE:
+				case EDGES:
+				case END:
+				case ENDS:
+				case EVEN:
+				case EVERY:
+				case FACING:
+				case FOUNDATION:
+				case HERE:
+				case IS:
+				case LONGER:
+				case MIRRORED:
+				case MORE_WORD:
+				case MULTIPLE:
+				case NEXT:
+				case NOT:
+				case ODD:
+				case OF:
+				case OFF:
+				case ON:
+				case ONE:
+				case OPPOSITE:
+				case ORDER:
+				case OVER:
+				case PICKED:
+				case PLAIN:
+				case REMAIN:
+				case REST:
+				case ROUNDED:
+				case SAME:
+				case STITCH:
+				case THEN:
+				case TIMES:
+				case TURNED:
+				case TURNING:
+				case TURNS:
+				case UP:
+				case WEIGHT:
+				case WITHIN:
+				case G:
+				case OZ:
+				case WORD:
+				case NUMBER:
+				case FRACTION:
+					{
+					State = 868;
+					count();
+					State = 869;
+					rowsWord();
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				}
+				break;
+			case ROWS:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 873;
+				Match(ROWS);
+				State = 874;
+				_localctx.from = count();
+				State = 875;
+				Match(TO);
+				State = 876;
+				_localctx.to = count();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class RateContext : ParserRuleContext {
+		public NameContext _name;
+		public IList<NameContext> _words = new List<NameContext>();
+		public IList<NameContext> _kind = new List<NameContext>();
+		public CountContext over;
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
+			return GetRuleContext<ListContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PER() { return GetToken(TurnrowParser.PER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCHES() { return GetToken(TurnrowParser.STITCHES, 0); }
+		public RateContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_rate; } }
+	}
+
+	[RuleVersion(0)]
+	public RateContext rate() {
+		RateContext _localctx = new RateContext(Context, State);
+		EnterRule(_localctx, 120, RULE_rate);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 881;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==NUMBER || _la==FRACTION) {
+				{
+				State = 880;
+				list();
+				}
+			}
+
+			State = 884;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			do {
+				{
+				{
+				State = 883;
+				_localctx._name = name();
+				_localctx._words.Add(_localctx._name);
+				}
+				}
+				State = 886;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
+			State = 908;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case IN:
+				{
+				State = 888;
+				Match(IN);
+				State = 889;
+				Match(EACH);
+				State = 896;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case ROW:
+					{
+					State = 890;
+					Match(ROW);
+					}
+					break;
+				case ADD:
+				case BEGIN:
+				case CHAIN:
+				case COUNT:
+				case DIVIDE:
+				case EXPECT:
+				case FASTEN:
+				case FROM:
+				case GAUGE:
+				case HOOK:
+				case LEFT:
+				case MARK:
+				case MEASURE:
+				case NOTATION:
+				case NOTION:
+				case PATTERN:
+				case PIECE:
+				case REPEAT:
+				case RIGHT:
+				case SEAM:
+				case SHAPE:
+				case SIZES:
+				case SKILL:
+				case STRAIGHT:
+				case TERMS:
+				case TURN:
+				case VERSION:
+				case WEARER:
+				case WEAVE:
+				case YARN:
+				case AFTER:
+				case ALL:
+				case ALONG:
+				case APART:
+				case ARE:
+				case BUT:
+				case BY:
+				case CH:
+				case CHAINS:
+				case COUNTS:
+				case DOES:
+				case DOWN:
+				case EACH:
+				case EASING:
+				case EDGE:
+				case EDGES:
+				case END:
+				case ENDS:
+				case EVEN:
+				case EVERY:
+				case FACING:
+				case FOUNDATION:
+				case HERE:
+				case IS:
+				case LONGER:
+				case MIRRORED:
+				case MORE_WORD:
+				case MULTIPLE:
+				case NEXT:
+				case NOT:
+				case ODD:
+				case OF:
+				case OFF:
+				case ON:
+				case ONE:
+				case OPPOSITE:
+				case ORDER:
+				case OVER:
+				case PICKED:
+				case PLAIN:
+				case REMAIN:
+				case REST:
+				case ROUNDED:
+				case SAME:
+				case STITCH:
+				case THEN:
+				case TIMES:
+				case TURNED:
+				case TURNING:
+				case TURNS:
+				case UP:
+				case WEIGHT:
+				case WITHIN:
+				case G:
+				case OZ:
+				case WORD:
+					{
+					State = 892;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					do {
+						{
+						{
+						State = 891;
+						_localctx._name = name();
+						_localctx._kind.Add(_localctx._name);
+						}
+						}
+						State = 894;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				}
+				break;
+			case PER:
+				{
+				State = 898;
+				Match(PER);
+				State = 906;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case ROW:
+					{
+					State = 899;
+					Match(ROW);
+					}
+					break;
+				case OPEN:
+				case ADD:
+				case BEGIN:
+				case CHAIN:
+				case COUNT:
+				case DIVIDE:
+				case EXPECT:
+				case FASTEN:
+				case FROM:
+				case GAUGE:
+				case HOOK:
+				case LEFT:
+				case MARK:
+				case MEASURE:
+				case NOTATION:
+				case NOTION:
+				case PATTERN:
+				case PIECE:
+				case REPEAT:
+				case RIGHT:
+				case SEAM:
+				case SHAPE:
+				case SIZES:
+				case SKILL:
+				case STRAIGHT:
+				case TERMS:
+				case TURN:
+				case VERSION:
+				case WEARER:
+				case WEAVE:
+				case YARN:
+				case AFTER:
+				case ALL:
+				case ALONG:
+				case APART:
+				case ARE:
+				case BUT:
+				case BY:
+				case CH:
+				case CHAINS:
+				case COUNTS:
+				case DOES:
+				case DOWN:
+				case EACH:
+				case EASING:
+				case EDGE:
+				case EDGES:
+				case END:
+				case ENDS:
+				case EVEN:
+				case EVERY:
+				case FACING:
+				case FOUNDATION:
+				case HERE:
+				case IS:
+				case LONGER:
+				case MIRRORED:
+				case MORE_WORD:
+				case MULTIPLE:
+				case NEXT:
+				case NOT:
+				case ODD:
+				case OF:
+				case OFF:
+				case ON:
+				case ONE:
+				case OPPOSITE:
+				case ORDER:
+				case OVER:
+				case PICKED:
+				case PLAIN:
+				case REMAIN:
+				case REST:
+				case ROUNDED:
+				case SAME:
+				case STITCH:
+				case THEN:
+				case TIMES:
+				case TURNED:
+				case TURNING:
+				case TURNS:
+				case UP:
+				case WEIGHT:
+				case WITHIN:
+				case G:
+				case OZ:
+				case WORD:
+				case NUMBER:
+				case FRACTION:
+					{
+					State = 900;
+					_localctx.over = count();
+					State = 904;
+					ErrorHandler.Sync(this);
+					switch (TokenStream.LA(1)) {
+					case ROW:
+					case ROWS:
+						{
+						State = 901;
+						rowsWord();
+						}
+						break;
+					case STITCHES:
+						{
+						State = 902;
+						Match(STITCHES);
+						}
+						break;
+					case ADD:
+					case BEGIN:
+					case CHAIN:
+					case COUNT:
+					case DIVIDE:
+					case EXPECT:
+					case FASTEN:
+					case FROM:
+					case GAUGE:
+					case HOOK:
+					case LEFT:
+					case MARK:
+					case MEASURE:
+					case NOTATION:
+					case NOTION:
+					case PATTERN:
+					case PIECE:
+					case REPEAT:
+					case RIGHT:
+					case SEAM:
+					case SHAPE:
+					case SIZES:
+					case SKILL:
+					case STRAIGHT:
+					case TERMS:
+					case TURN:
+					case VERSION:
+					case WEARER:
+					case WEAVE:
+					case YARN:
+					case AFTER:
+					case ALL:
+					case ALONG:
+					case APART:
+					case ARE:
+					case BUT:
+					case BY:
+					case CH:
+					case CHAINS:
+					case COUNTS:
+					case DOES:
+					case DOWN:
+					case EACH:
+					case EASING:
+					case EDGE:
+					case EDGES:
+					case END:
+					case ENDS:
+					case EVEN:
+					case EVERY:
+					case FACING:
+					case FOUNDATION:
+					case HERE:
+					case IS:
+					case LONGER:
+					case MIRRORED:
+					case MORE_WORD:
+					case MULTIPLE:
+					case NEXT:
+					case NOT:
+					case ODD:
+					case OF:
+					case OFF:
+					case ON:
+					case ONE:
+					case OPPOSITE:
+					case ORDER:
+					case OVER:
+					case PICKED:
+					case PLAIN:
+					case REMAIN:
+					case REST:
+					case ROUNDED:
+					case SAME:
+					case STITCH:
+					case THEN:
+					case TIMES:
+					case TURNED:
+					case TURNING:
+					case TURNS:
+					case UP:
+					case WEIGHT:
+					case WITHIN:
+					case G:
+					case OZ:
+					case WORD:
+						{
+						State = 903;
+						name();
+						}
+						break;
+					default:
+						throw new NoViableAltException(this);
+					}
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				}
+				break;
+			case Eof:
+			case COMMA:
+			case EQUALS:
+				break;
+			default:
+				break;
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ExpectLineContext : ParserRuleContext {
+		public ExpectedContext left;
+		public SumContext length;
+		public SumContext within;
+		public ExpectedContext right;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EXPECT() { return GetToken(TurnrowParser.EXPECT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ExpectedContext[] expected() {
+			return GetRuleContexts<ExpectedContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ExpectedContext expected(int i) {
+			return GetRuleContext<ExpectedContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MEASURE() { return GetToken(TurnrowParser.MEASURE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext[] sum() {
+			return GetRuleContexts<SumContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum(int i) {
+			return GetRuleContext<SumContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHIN() { return GetToken(TurnrowParser.WITHIN, 0); }
+		public ExpectLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_expectLine; } }
+	}
+
+	[RuleVersion(0)]
+	public ExpectLineContext expectLine() {
+		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
+		EnterRule(_localctx, 122, RULE_expectLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 910;
+			Match(EXPECT);
+			State = 911;
+			_localctx.left = expected();
+			State = 921;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case MEASURE:
+				{
+				State = 912;
+				Match(MEASURE);
+				State = 913;
+				_localctx.length = sum();
+				State = 917;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==COMMA) {
+					{
+					State = 914;
+					Match(COMMA);
+					State = 915;
+					Match(WITHIN);
+					State = 916;
+					_localctx.within = sum();
+					}
+				}
+
+				}
+				break;
+			case ARE:
+			case IS:
+				{
+				State = 919;
+				_la = TokenStream.LA(1);
+				if ( !(_la==ARE || _la==IS) ) {
+				ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 920;
+				_localctx.right = expected();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ExpectedContext : ParserRuleContext {
+		public IToken of;
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
+			return GetRuleContext<SumContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCHES() { return GetToken(TurnrowParser.STITCHES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD() { return GetToken(TurnrowParser.WORD, 0); }
+		public ExpectedContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_expected; } }
+	}
+
+	[RuleVersion(0)]
+	public ExpectedContext expected() {
+		ExpectedContext _localctx = new ExpectedContext(Context, State);
+		EnterRule(_localctx, 124, RULE_expected);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 923;
+			sum();
+			State = 928;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==ROWS || _la==STITCHES || _la==WORD) {
+				{
+				State = 925;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==WORD) {
+					{
+					State = 924;
+					Match(WORD);
+					}
+				}
+
+				State = 927;
+				_localctx.of = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==ROWS || _la==STITCHES) ) {
+					_localctx.of = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ClaimContext : ParserRuleContext {
+		public ClaimPartContext _claimPart;
+		public IList<ClaimPartContext> _parts = new List<ClaimPartContext>();
+		public IToken with;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EQUALS() { return GetToken(TurnrowParser.EQUALS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimPartContext[] claimPart() {
+			return GetRuleContexts<ClaimPartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimPartContext claimPart(int i) {
+			return GetRuleContext<ClaimPartContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHOUT() { return GetToken(TurnrowParser.WITHOUT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNING() { return GetToken(TurnrowParser.TURNING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAIN() { return GetToken(TurnrowParser.CHAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		public ClaimContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_claim; } }
+	}
+
+	[RuleVersion(0)]
+	public ClaimContext claim() {
+		ClaimContext _localctx = new ClaimContext(Context, State);
+		EnterRule(_localctx, 126, RULE_claim);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 930;
+			Match(EQUALS);
+			State = 931;
+			_localctx._claimPart = claimPart();
+			_localctx._parts.Add(_localctx._claimPart);
+			State = 936;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 932;
+				Match(COMMA);
+				State = 933;
+				_localctx._claimPart = claimPart();
+				_localctx._parts.Add(_localctx._claimPart);
+				}
+				}
+				State = 938;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 944;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case WITHOUT:
+				{
+				State = 939;
+				Match(WITHOUT);
+				State = 940;
+				Match(TURNING);
+				State = 941;
+				_la = TokenStream.LA(1);
+				if ( !(_la==CHAIN || _la==CH) ) {
+				ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			case WITH:
+				{
+				State = 942;
+				_localctx.with = Match(WITH);
+				State = 943;
+				Match(CHAINS);
+				}
+				break;
+			case Eof:
+				break;
+			default:
+				break;
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ClaimPartContext : ParserRuleContext {
+		public NameContext _name;
+		public IList<NameContext> _words = new List<NameContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCHES() { return GetToken(TurnrowParser.STITCHES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
+		public ClaimPartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_claimPart; } }
+	}
+
+	[RuleVersion(0)]
+	public ClaimPartContext claimPart() {
+		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
+		EnterRule(_localctx, 128, RULE_claimPart);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 946;
+			count();
+			State = 953;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ADD:
+			case BEGIN:
+			case CHAIN:
+			case COUNT:
+			case DIVIDE:
+			case EXPECT:
+			case FASTEN:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BUT:
+			case BY:
+			case CH:
+			case CHAINS:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case IS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGHT:
+			case WITHIN:
+			case G:
+			case OZ:
+			case WORD:
+				{
+				State = 948;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				do {
+					{
+					{
+					State = 947;
+					_localctx._name = name();
+					_localctx._words.Add(_localctx._name);
+					}
+					}
+					State = 950;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
+				}
+				break;
+			case STITCHES:
+				{
+				State = 952;
+				Match(STITCHES);
+				}
+				break;
+			case Eof:
+			case COMMA:
+			case WITH:
+			case WITHOUT:
+				break;
+			default:
+				break;
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class EdgeContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BOTH() { return GetToken(TurnrowParser.BOTH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGES() { return GetToken(TurnrowParser.EDGES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGE() { return GetToken(TurnrowParser.EDGE, 0); }
+		public EdgeContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_edge; } }
+	}
+
+	[RuleVersion(0)]
+	public EdgeContext edge() {
+		EdgeContext _localctx = new EdgeContext(Context, State);
+		EnterRule(_localctx, 130, RULE_edge);
+		int _la;
+		try {
+			State = 961;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case BOTH:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 955;
+				Match(BOTH);
+				State = 956;
+				Match(EDGES);
+				}
+				break;
+			case ADD:
+			case BEGIN:
+			case CHAIN:
+			case COUNT:
+			case DIVIDE:
+			case EXPECT:
+			case FASTEN:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BUT:
+			case BY:
+			case CH:
+			case CHAINS:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case IS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGHT:
+			case WITHIN:
+			case G:
+			case OZ:
+			case WORD:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 957;
+				name();
+				State = 959;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==EDGE) {
+					{
+					State = 958;
+					Match(EDGE);
+					}
+				}
+
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SideContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RS() { return GetToken(TurnrowParser.RS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WS() { return GetToken(TurnrowParser.WS, 0); }
+		public SideContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_side; } }
+	}
+
+	[RuleVersion(0)]
+	public SideContext side() {
+		SideContext _localctx = new SideContext(Context, State);
+		EnterRule(_localctx, 132, RULE_side);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 963;
+			_la = TokenStream.LA(1);
+			if ( !(_la==RS || _la==WS) ) {
+			ErrorHandler.RecoverInline(this);
+			}
+			else {
+				ErrorHandler.ReportMatch(this);
+			    Consume();
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ChangeContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode INC() { return GetToken(TurnrowParser.INC, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DEC() { return GetToken(TurnrowParser.DEC, 0); }
+		public ChangeContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_change; } }
+	}
+
+	[RuleVersion(0)]
+	public ChangeContext change() {
+		ChangeContext _localctx = new ChangeContext(Context, State);
+		EnterRule(_localctx, 134, RULE_change);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 965;
+			_la = TokenStream.LA(1);
+			if ( !(_la==DEC || _la==INC) ) {
+			ErrorHandler.RecoverInline(this);
+			}
+			else {
+				ErrorHandler.ReportMatch(this);
+			    Consume();
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StitchContext : ParserRuleContext {
+		public NameContext _name;
+		public IList<NameContext> _words = new List<NameContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
+		public StitchContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stitch; } }
+	}
+
+	[RuleVersion(0)]
+	public StitchContext stitch() {
+		StitchContext _localctx = new StitchContext(Context, State);
+		EnterRule(_localctx, 136, RULE_stitch);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 968;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			do {
+				{
+				{
+				State = 967;
+				_localctx._name = name();
+				_localctx._words.Add(_localctx._name);
+				}
+				}
+				State = 970;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class RowsWordContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		public RowsWordContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_rowsWord; } }
+	}
+
+	[RuleVersion(0)]
+	public RowsWordContext rowsWord() {
+		RowsWordContext _localctx = new RowsWordContext(Context, State);
+		EnterRule(_localctx, 138, RULE_rowsWord);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 972;
+			_la = TokenStream.LA(1);
+			if ( !(_la==ROW || _la==ROWS) ) {
+			ErrorHandler.RecoverInline(this);
+			}
+			else {
+				ErrorHandler.ReportMatch(this);
+			    Consume();
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StitchesWordContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCHES() { return GetToken(TurnrowParser.STITCHES, 0); }
+		public StitchesWordContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stitchesWord; } }
+	}
+
+	[RuleVersion(0)]
+	public StitchesWordContext stitchesWord() {
+		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
+		EnterRule(_localctx, 140, RULE_stitchesWord);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 974;
+			_la = TokenStream.LA(1);
+			if ( !(_la==STITCH || _la==STITCHES) ) {
+			ErrorHandler.RecoverInline(this);
+			}
+			else {
+				ErrorHandler.ReportMatch(this);
+			    Consume();
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SumContext : ParserRuleContext {
+		public SumOperationContext _sumOperation;
+		public IList<SumOperationContext> _rest = new List<SumOperationContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public FactorContext factor() {
+			return GetRuleContext<FactorContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumOperationContext[] sumOperation() {
+			return GetRuleContexts<SumOperationContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumOperationContext sumOperation(int i) {
+			return GetRuleContext<SumOperationContext>(i);
+		}
+		public SumContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_sum; } }
+	}
+
+	[RuleVersion(0)]
+	public SumContext sum() {
+		SumContext _localctx = new SumContext(Context, State);
+		EnterRule(_localctx, 142, RULE_sum);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 976;
+			factor();
+			State = 980;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
+				{
+				{
+				State = 977;
+				_localctx._sumOperation = sumOperation();
+				_localctx._rest.Add(_localctx._sumOperation);
+				}
+				}
+				State = 982;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SumOperationContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public SignContext sign() {
+			return GetRuleContext<SignContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public FactorContext factor() {
+			return GetRuleContext<FactorContext>(0);
+		}
+		public SumOperationContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_sumOperation; } }
+	}
+
+	[RuleVersion(0)]
+	public SumOperationContext sumOperation() {
+		SumOperationContext _localctx = new SumOperationContext(Context, State);
+		EnterRule(_localctx, 144, RULE_sumOperation);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 983;
+			sign();
+			State = 984;
+			factor();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class FactorContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
+			return GetRuleContext<ListContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public UnitContext unit() {
+			return GetRuleContext<UnitContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
+			return GetRuleContext<SumContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
+		public FactorContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_factor; } }
+	}
+
+	[RuleVersion(0)]
+	public FactorContext factor() {
+		FactorContext _localctx = new FactorContext(Context, State);
+		EnterRule(_localctx, 146, RULE_factor);
+		int _la;
+		try {
+			State = 995;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case NUMBER:
+			case FRACTION:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 986;
+				list();
+				State = 988;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 791648371998721L) != 0)) {
+					{
+					State = 987;
+					unit();
+					}
+				}
+
+				}
+				break;
+			case ADD:
+			case BEGIN:
+			case CHAIN:
+			case COUNT:
+			case DIVIDE:
+			case EXPECT:
+			case FASTEN:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BUT:
+			case BY:
+			case CH:
+			case CHAINS:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case IS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGHT:
+			case WITHIN:
+			case G:
+			case OZ:
+			case WORD:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 990;
+				name();
+				}
+				break;
+			case OPEN:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 991;
+				Match(OPEN);
+				State = 992;
+				sum();
+				State = 993;
+				Match(CLOSE);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class CountContext : ParserRuleContext {
+		public CountOperationContext _countOperation;
+		public IList<CountOperationContext> _rest = new List<CountOperationContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public SingleContext single() {
+			return GetRuleContext<SingleContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountOperationContext[] countOperation() {
+			return GetRuleContexts<CountOperationContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountOperationContext countOperation(int i) {
+			return GetRuleContext<CountOperationContext>(i);
+		}
+		public CountContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_count; } }
+	}
+
+	[RuleVersion(0)]
+	public CountContext count() {
+		CountContext _localctx = new CountContext(Context, State);
+		EnterRule(_localctx, 148, RULE_count);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 997;
+			single();
+			State = 1001;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
+				{
+				{
+				State = 998;
+				_localctx._countOperation = countOperation();
+				_localctx._rest.Add(_localctx._countOperation);
+				}
+				}
+				State = 1003;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class CountOperationContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public SignContext sign() {
+			return GetRuleContext<SignContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SingleContext single() {
+			return GetRuleContext<SingleContext>(0);
+		}
+		public CountOperationContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_countOperation; } }
+	}
+
+	[RuleVersion(0)]
+	public CountOperationContext countOperation() {
+		CountOperationContext _localctx = new CountOperationContext(Context, State);
+		EnterRule(_localctx, 150, RULE_countOperation);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 1004;
+			sign();
+			State = 1005;
+			single();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SingleContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
+			return GetRuleContext<ListContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
+		public SingleContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_single; } }
+	}
+
+	[RuleVersion(0)]
+	public SingleContext single() {
+		SingleContext _localctx = new SingleContext(Context, State);
+		EnterRule(_localctx, 152, RULE_single);
+		try {
+			State = 1013;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case NUMBER:
+			case FRACTION:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 1007;
+				list();
+				}
+				break;
+			case ADD:
+			case BEGIN:
+			case CHAIN:
+			case COUNT:
+			case DIVIDE:
+			case EXPECT:
+			case FASTEN:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BUT:
+			case BY:
+			case CH:
+			case CHAINS:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case IS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGHT:
+			case WITHIN:
+			case G:
+			case OZ:
+			case WORD:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 1008;
+				name();
+				}
+				break;
+			case OPEN:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 1009;
+				Match(OPEN);
+				State = 1010;
+				count();
+				State = 1011;
+				Match(CLOSE);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class NumberCountContext : ParserRuleContext {
+		public CountOperationContext _countOperation;
+		public IList<CountOperationContext> _rest = new List<CountOperationContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
+			return GetRuleContext<ListContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountOperationContext[] countOperation() {
+			return GetRuleContexts<CountOperationContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountOperationContext countOperation(int i) {
+			return GetRuleContext<CountOperationContext>(i);
+		}
+		public NumberCountContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_numberCount; } }
+	}
+
+	[RuleVersion(0)]
+	public NumberCountContext numberCount() {
+		NumberCountContext _localctx = new NumberCountContext(Context, State);
+		EnterRule(_localctx, 154, RULE_numberCount);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 1015;
+			list();
+			State = 1019;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
+				{
+				{
+				State = 1016;
+				_localctx._countOperation = countOperation();
+				_localctx._rest.Add(_localctx._countOperation);
+				}
+				}
+				State = 1021;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SignContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLUS() { return GetToken(TurnrowParser.PLUS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MINUS() { return GetToken(TurnrowParser.MINUS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode X() { return GetToken(TurnrowParser.X, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER_SIGN() { return GetToken(TurnrowParser.OVER_SIGN, 0); }
+		public SignContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_sign; } }
+	}
+
+	[RuleVersion(0)]
+	public SignContext sign() {
+		SignContext _localctx = new SignContext(Context, State);
+		EnterRule(_localctx, 156, RULE_sign);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 1022;
+			_la = TokenStream.LA(1);
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) ) {
+			ErrorHandler.RecoverInline(this);
+			}
+			else {
+				ErrorHandler.ReportMatch(this);
+			    Consume();
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ListContext : ParserRuleContext {
+		public NumberContext _number;
+		public IList<NumberContext> _more = new List<NumberContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext[] number() {
+			return GetRuleContexts<NumberContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number(int i) {
+			return GetRuleContext<NumberContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		public ListContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_list; } }
+	}
+
+	[RuleVersion(0)]
+	public ListContext list() {
+		ListContext _localctx = new ListContext(Context, State);
+		EnterRule(_localctx, 158, RULE_list);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 1024;
+			number();
+			State = 1036;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==OPEN) {
+				{
+				State = 1025;
+				Match(OPEN);
+				State = 1026;
+				_localctx._number = number();
+				_localctx._more.Add(_localctx._number);
+				State = 1031;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while (_la==COMMA) {
+					{
+					{
+					State = 1027;
+					Match(COMMA);
+					State = 1028;
+					_localctx._number = number();
+					_localctx._more.Add(_localctx._number);
+					}
+					}
+					State = 1033;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				State = 1034;
+				Match(CLOSE);
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class NumberContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(TurnrowParser.NUMBER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FRACTION() { return GetToken(TurnrowParser.FRACTION, 0); }
+		public NumberContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_number; } }
+	}
+
+	[RuleVersion(0)]
+	public NumberContext number() {
+		NumberContext _localctx = new NumberContext(Context, State);
+		EnterRule(_localctx, 160, RULE_number);
+		int _la;
+		try {
+			State = 1043;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case NUMBER:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 1038;
+				Match(NUMBER);
+				State = 1040;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FRACTION) {
+					{
+					State = 1039;
+					Match(FRACTION);
+					}
+				}
+
+				}
+				break;
+			case FRACTION:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 1042;
+				Match(FRACTION);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class UnitContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MM() { return GetToken(TurnrowParser.MM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CM() { return GetToken(TurnrowParser.CM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode M() { return GetToken(TurnrowParser.M, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode YD() { return GetToken(TurnrowParser.YD, 0); }
+		public UnitContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_unit; } }
+	}
+
+	[RuleVersion(0)]
+	public UnitContext unit() {
+		UnitContext _localctx = new UnitContext(Context, State);
+		EnterRule(_localctx, 162, RULE_unit);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 1045;
+			_la = TokenStream.LA(1);
+			if ( !(((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 791648371998721L) != 0)) ) {
+			ErrorHandler.RecoverInline(this);
+			}
+			else {
+				ErrorHandler.ReportMatch(this);
+			    Consume();
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class NameContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD() { return GetToken(TurnrowParser.WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAIN() { return GetToken(TurnrowParser.CHAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNT() { return GetToken(TurnrowParser.COUNT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DIVIDE() { return GetToken(TurnrowParser.DIVIDE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EXPECT() { return GetToken(TurnrowParser.EXPECT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FASTEN() { return GetToken(TurnrowParser.FASTEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode GAUGE() { return GetToken(TurnrowParser.GAUGE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HOOK() { return GetToken(TurnrowParser.HOOK, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEFT() { return GetToken(TurnrowParser.LEFT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MARK() { return GetToken(TurnrowParser.MARK, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MEASURE() { return GetToken(TurnrowParser.MEASURE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NOTATION() { return GetToken(TurnrowParser.NOTATION, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NOTION() { return GetToken(TurnrowParser.NOTION, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PATTERN() { return GetToken(TurnrowParser.PATTERN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PIECE() { return GetToken(TurnrowParser.PIECE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEAT() { return GetToken(TurnrowParser.REPEAT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RIGHT() { return GetToken(TurnrowParser.RIGHT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SEAM() { return GetToken(TurnrowParser.SEAM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SHAPE() { return GetToken(TurnrowParser.SHAPE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SIZES() { return GetToken(TurnrowParser.SIZES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKILL() { return GetToken(TurnrowParser.SKILL, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRAIGHT() { return GetToken(TurnrowParser.STRAIGHT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TERMS() { return GetToken(TurnrowParser.TERMS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURN() { return GetToken(TurnrowParser.TURN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode VERSION() { return GetToken(TurnrowParser.VERSION, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEARER() { return GetToken(TurnrowParser.WEARER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEAVE() { return GetToken(TurnrowParser.WEAVE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode YARN() { return GetToken(TurnrowParser.YARN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AFTER() { return GetToken(TurnrowParser.AFTER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALL() { return GetToken(TurnrowParser.ALL, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode APART() { return GetToken(TurnrowParser.APART, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BUT() { return GetToken(TurnrowParser.BUT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNTS() { return GetToken(TurnrowParser.COUNTS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOES() { return GetToken(TurnrowParser.DOES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOWN() { return GetToken(TurnrowParser.DOWN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EASING() { return GetToken(TurnrowParser.EASING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGE() { return GetToken(TurnrowParser.EDGE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGES() { return GetToken(TurnrowParser.EDGES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode END() { return GetToken(TurnrowParser.END, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ENDS() { return GetToken(TurnrowParser.ENDS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVEN() { return GetToken(TurnrowParser.EVEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVERY() { return GetToken(TurnrowParser.EVERY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FACING() { return GetToken(TurnrowParser.FACING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOUNDATION() { return GetToken(TurnrowParser.FOUNDATION, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MIRRORED() { return GetToken(TurnrowParser.MIRRORED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NOT() { return GetToken(TurnrowParser.NOT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ODD() { return GetToken(TurnrowParser.ODD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OFF() { return GetToken(TurnrowParser.OFF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ON() { return GetToken(TurnrowParser.ON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ONE() { return GetToken(TurnrowParser.ONE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPPOSITE() { return GetToken(TurnrowParser.OPPOSITE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDER() { return GetToken(TurnrowParser.ORDER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICKED() { return GetToken(TurnrowParser.PICKED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLAIN() { return GetToken(TurnrowParser.PLAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNED() { return GetToken(TurnrowParser.TURNED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNING() { return GetToken(TurnrowParser.TURNING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UP() { return GetToken(TurnrowParser.UP, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEIGHT() { return GetToken(TurnrowParser.WEIGHT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHIN() { return GetToken(TurnrowParser.WITHIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode G() { return GetToken(TurnrowParser.G, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OZ() { return GetToken(TurnrowParser.OZ, 0); }
+		public NameContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_name; } }
+	}
+
+	[RuleVersion(0)]
+	public NameContext name() {
+		NameContext _localctx = new NameContext(Context, State);
+		EnterRule(_localctx, 164, RULE_name);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 1047;
+			_la = TokenStream.LA(1);
+			if ( !(((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -278,15 +8588,380 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,6,32,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,1,0,5,0,10,8,0,10,0,12,0,13,9,
-		0,1,0,1,0,1,1,3,1,18,8,1,1,1,1,1,1,2,1,2,1,2,5,2,25,8,2,10,2,12,2,28,9,
-		2,1,3,1,3,1,3,0,0,4,0,2,4,6,0,1,1,0,1,2,30,0,11,1,0,0,0,2,17,1,0,0,0,4,
-		21,1,0,0,0,6,29,1,0,0,0,8,10,3,2,1,0,9,8,1,0,0,0,10,13,1,0,0,0,11,9,1,
-		0,0,0,11,12,1,0,0,0,12,14,1,0,0,0,13,11,1,0,0,0,14,15,5,0,0,1,15,1,1,0,
-		0,0,16,18,3,4,2,0,17,16,1,0,0,0,17,18,1,0,0,0,18,19,1,0,0,0,19,20,5,4,
-		0,0,20,3,1,0,0,0,21,26,3,6,3,0,22,23,5,3,0,0,23,25,3,6,3,0,24,22,1,0,0,
-		0,25,28,1,0,0,0,26,24,1,0,0,0,26,27,1,0,0,0,27,5,1,0,0,0,28,26,1,0,0,0,
-		29,30,7,0,0,0,30,7,1,0,0,0,3,11,17,26
+		4,1,137,1050,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
+		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
+		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
+		2,29,7,29,2,30,7,30,2,31,7,31,2,32,7,32,2,33,7,33,2,34,7,34,2,35,7,35,
+		2,36,7,36,2,37,7,37,2,38,7,38,2,39,7,39,2,40,7,40,2,41,7,41,2,42,7,42,
+		2,43,7,43,2,44,7,44,2,45,7,45,2,46,7,46,2,47,7,47,2,48,7,48,2,49,7,49,
+		2,50,7,50,2,51,7,51,2,52,7,52,2,53,7,53,2,54,7,54,2,55,7,55,2,56,7,56,
+		2,57,7,57,2,58,7,58,2,59,7,59,2,60,7,60,2,61,7,61,2,62,7,62,2,63,7,63,
+		2,64,7,64,2,65,7,65,2,66,7,66,2,67,7,67,2,68,7,68,2,69,7,69,2,70,7,70,
+		2,71,7,71,2,72,7,72,2,73,7,73,2,74,7,74,2,75,7,75,2,76,7,76,2,77,7,77,
+		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,1,0,1,0,1,0,1,1,1,1,
+		1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,205,
+		8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,220,8,6,1,
+		7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,229,8,8,10,8,12,8,232,9,8,1,9,1,9,1,9,1,
+		9,1,9,3,9,239,8,9,3,9,241,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,
+		1,12,1,13,1,13,1,14,1,14,1,14,3,14,257,8,14,1,14,1,14,5,14,261,8,14,10,
+		14,12,14,264,9,14,1,15,1,15,1,15,1,15,1,15,3,15,271,8,15,1,16,1,16,1,16,
+		1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
+		1,17,1,17,1,17,1,17,1,17,1,17,3,17,296,8,17,1,18,1,18,1,18,1,19,1,19,1,
+		19,1,19,1,19,3,19,306,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,315,
+		8,19,1,19,1,19,5,19,319,8,19,10,19,12,19,322,9,19,1,20,1,20,1,20,1,20,
+		1,20,1,20,1,20,1,20,1,20,3,20,333,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,
+		22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,350,8,22,3,22,352,8,22,
+		1,22,1,22,5,22,356,8,22,10,22,12,22,359,9,22,1,23,1,23,1,23,1,23,1,23,
+		1,23,1,23,3,23,368,8,23,1,23,1,23,3,23,372,8,23,1,24,1,24,1,24,3,24,377,
+		8,24,1,24,3,24,380,8,24,1,25,1,25,1,25,1,25,1,25,1,25,1,25,1,25,3,25,390,
+		8,25,1,25,1,25,1,25,1,25,1,25,1,25,3,25,398,8,25,1,25,1,25,1,25,1,25,1,
+		25,1,25,5,25,406,8,25,10,25,12,25,409,9,25,1,25,1,25,1,25,1,25,5,25,415,
+		8,25,10,25,12,25,418,9,25,3,25,420,8,25,1,26,4,26,423,8,26,11,26,12,26,
+		424,1,26,1,26,5,26,429,8,26,10,26,12,26,432,9,26,1,27,1,27,1,27,1,27,3,
+		27,438,8,27,1,28,1,28,1,28,1,28,1,28,3,28,445,8,28,1,29,1,29,1,29,3,29,
+		450,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,1,30,1,30,1,30,3,30,462,8,
+		30,1,30,1,30,3,30,466,8,30,1,31,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,
+		1,32,5,32,478,8,32,10,32,12,32,481,9,32,1,33,1,33,1,33,1,33,1,33,1,33,
+		3,33,489,8,33,1,34,1,34,1,34,1,35,1,35,1,35,1,35,1,36,1,36,3,36,500,8,
+		36,1,36,3,36,503,8,36,1,36,1,36,1,36,3,36,508,8,36,1,37,1,37,1,37,1,37,
+		1,37,3,37,515,8,37,1,37,1,37,1,37,3,37,520,8,37,1,38,1,38,1,38,5,38,525,
+		8,38,10,38,12,38,528,9,38,1,39,1,39,1,39,1,39,1,39,1,39,1,39,3,39,537,
+		8,39,1,39,3,39,540,8,39,1,39,1,39,3,39,544,8,39,1,39,1,39,1,39,1,39,1,
+		39,1,39,1,39,3,39,553,8,39,1,39,3,39,556,8,39,1,39,4,39,559,8,39,11,39,
+		12,39,560,1,39,1,39,3,39,565,8,39,1,39,3,39,568,8,39,1,39,1,39,3,39,572,
+		8,39,3,39,574,8,39,1,39,3,39,577,8,39,3,39,579,8,39,1,40,4,40,582,8,40,
+		11,40,12,40,583,1,40,1,40,3,40,588,8,40,1,41,1,41,3,41,592,8,41,1,41,3,
+		41,595,8,41,1,42,1,42,1,42,1,42,1,42,1,42,3,42,603,8,42,1,43,1,43,1,43,
+		5,43,608,8,43,10,43,12,43,611,9,43,1,43,1,43,4,43,615,8,43,11,43,12,43,
+		616,3,43,619,8,43,1,44,1,44,1,44,1,44,1,44,1,44,1,44,1,44,3,44,629,8,44,
+		1,44,1,44,1,44,1,44,1,44,1,44,1,44,3,44,638,8,44,3,44,640,8,44,1,44,3,
+		44,643,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,653,8,45,1,45,
+		1,45,3,45,657,8,45,1,45,1,45,5,45,661,8,45,10,45,12,45,664,9,45,1,45,3,
+		45,667,8,45,1,46,1,46,1,46,1,46,1,46,1,46,3,46,675,8,46,1,47,1,47,1,47,
+		1,47,1,47,3,47,682,8,47,1,48,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,692,
+		8,48,1,48,3,48,695,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,
+		49,706,8,49,1,49,1,49,1,49,1,49,5,49,712,8,49,10,49,12,49,715,9,49,1,49,
+		3,49,718,8,49,1,49,3,49,721,8,49,1,50,1,50,1,50,1,50,1,50,3,50,728,8,50,
+		1,50,1,50,1,50,1,50,1,50,3,50,735,8,50,1,50,1,50,5,50,739,8,50,10,50,12,
+		50,742,9,50,1,51,3,51,745,8,51,1,51,1,51,3,51,749,8,51,1,52,1,52,1,52,
+		1,52,1,52,3,52,756,8,52,1,52,1,52,1,52,3,52,761,8,52,1,52,1,52,1,52,1,
+		52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,773,8,52,3,52,775,8,52,1,53,1,53,
+		3,53,779,8,53,1,53,1,53,1,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,5,
+		54,792,8,54,10,54,12,54,795,9,54,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,
+		55,1,55,1,55,1,55,1,55,1,55,3,55,810,8,55,1,56,1,56,4,56,814,8,56,11,56,
+		12,56,815,1,56,1,56,1,56,3,56,821,8,56,3,56,823,8,56,3,56,825,8,56,1,56,
+		1,56,4,56,829,8,56,11,56,12,56,830,1,56,1,56,5,56,835,8,56,10,56,12,56,
+		838,9,56,1,56,1,56,3,56,842,8,56,1,57,1,57,1,57,1,57,1,57,1,57,3,57,850,
+		8,57,1,57,3,57,853,8,57,1,58,1,58,1,58,1,58,1,58,1,58,3,58,861,8,58,1,
+		59,1,59,3,59,865,8,59,1,59,1,59,1,59,1,59,1,59,3,59,872,8,59,1,59,1,59,
+		1,59,1,59,1,59,3,59,879,8,59,1,60,3,60,882,8,60,1,60,4,60,885,8,60,11,
+		60,12,60,886,1,60,1,60,1,60,1,60,4,60,893,8,60,11,60,12,60,894,3,60,897,
+		8,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,905,8,60,3,60,907,8,60,3,60,909,
+		8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,918,8,61,1,61,1,61,3,61,922,
+		8,61,1,62,1,62,3,62,926,8,62,1,62,3,62,929,8,62,1,63,1,63,1,63,1,63,5,
+		63,935,8,63,10,63,12,63,938,9,63,1,63,1,63,1,63,1,63,1,63,3,63,945,8,63,
+		1,64,1,64,4,64,949,8,64,11,64,12,64,950,1,64,3,64,954,8,64,1,65,1,65,1,
+		65,1,65,3,65,960,8,65,3,65,962,8,65,1,66,1,66,1,67,1,67,1,68,4,68,969,
+		8,68,11,68,12,68,970,1,69,1,69,1,70,1,70,1,71,1,71,5,71,979,8,71,10,71,
+		12,71,982,9,71,1,72,1,72,1,72,1,73,1,73,3,73,989,8,73,1,73,1,73,1,73,1,
+		73,1,73,3,73,996,8,73,1,74,1,74,5,74,1000,8,74,10,74,12,74,1003,9,74,1,
+		75,1,75,1,75,1,76,1,76,1,76,1,76,1,76,1,76,3,76,1014,8,76,1,77,1,77,5,
+		77,1018,8,77,10,77,12,77,1021,9,77,1,78,1,78,1,79,1,79,1,79,1,79,1,79,
+		5,79,1030,8,79,10,79,12,79,1033,9,79,1,79,1,79,3,79,1037,8,79,1,80,1,80,
+		3,80,1041,8,80,1,80,3,80,1044,8,80,1,81,1,81,1,82,1,82,1,82,0,0,83,0,2,
+		4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,
+		54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,
+		102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,
+		138,140,142,144,146,148,150,152,154,156,158,160,162,164,0,15,2,0,124,125,
+		127,128,2,0,17,17,59,59,2,0,36,36,108,108,2,0,64,64,117,117,2,0,54,54,
+		81,81,2,0,26,26,34,34,5,0,65,65,75,75,82,82,87,87,104,104,2,0,75,75,82,
+		82,2,0,103,103,122,122,2,0,62,62,80,80,1,0,35,36,1,0,107,108,1,0,10,13,
+		4,0,79,79,123,123,125,126,128,128,22,0,14,15,17,24,26,34,37,47,49,51,53,
+		54,57,61,63,71,73,74,77,78,81,81,83,96,98,102,104,104,107,107,110,111,
+		113,115,117,118,120,120,124,124,127,127,129,129,1156,0,166,1,0,0,0,2,169,
+		1,0,0,0,4,204,1,0,0,0,6,206,1,0,0,0,8,209,1,0,0,0,10,212,1,0,0,0,12,219,
+		1,0,0,0,14,221,1,0,0,0,16,224,1,0,0,0,18,240,1,0,0,0,20,242,1,0,0,0,22,
+		245,1,0,0,0,24,248,1,0,0,0,26,251,1,0,0,0,28,253,1,0,0,0,30,270,1,0,0,
+		0,32,272,1,0,0,0,34,276,1,0,0,0,36,297,1,0,0,0,38,300,1,0,0,0,40,332,1,
+		0,0,0,42,334,1,0,0,0,44,339,1,0,0,0,46,371,1,0,0,0,48,373,1,0,0,0,50,419,
+		1,0,0,0,52,422,1,0,0,0,54,437,1,0,0,0,56,439,1,0,0,0,58,446,1,0,0,0,60,
+		465,1,0,0,0,62,467,1,0,0,0,64,472,1,0,0,0,66,488,1,0,0,0,68,490,1,0,0,
+		0,70,493,1,0,0,0,72,497,1,0,0,0,74,509,1,0,0,0,76,521,1,0,0,0,78,578,1,
+		0,0,0,80,587,1,0,0,0,82,594,1,0,0,0,84,602,1,0,0,0,86,604,1,0,0,0,88,620,
+		1,0,0,0,90,644,1,0,0,0,92,674,1,0,0,0,94,676,1,0,0,0,96,683,1,0,0,0,98,
+		696,1,0,0,0,100,727,1,0,0,0,102,748,1,0,0,0,104,774,1,0,0,0,106,778,1,
+		0,0,0,108,783,1,0,0,0,110,809,1,0,0,0,112,811,1,0,0,0,114,852,1,0,0,0,
+		116,860,1,0,0,0,118,878,1,0,0,0,120,881,1,0,0,0,122,910,1,0,0,0,124,923,
+		1,0,0,0,126,930,1,0,0,0,128,946,1,0,0,0,130,961,1,0,0,0,132,963,1,0,0,
+		0,134,965,1,0,0,0,136,968,1,0,0,0,138,972,1,0,0,0,140,974,1,0,0,0,142,
+		976,1,0,0,0,144,983,1,0,0,0,146,995,1,0,0,0,148,997,1,0,0,0,150,1004,1,
+		0,0,0,152,1013,1,0,0,0,154,1015,1,0,0,0,156,1022,1,0,0,0,158,1024,1,0,
+		0,0,160,1043,1,0,0,0,162,1045,1,0,0,0,164,1047,1,0,0,0,166,167,3,4,2,0,
+		167,168,5,0,0,1,168,1,1,0,0,0,169,170,3,126,63,0,170,171,5,0,0,1,171,3,
+		1,0,0,0,172,205,3,6,3,0,173,205,3,8,4,0,174,205,3,10,5,0,175,205,3,14,
+		7,0,176,205,3,16,8,0,177,205,3,20,10,0,178,205,3,22,11,0,179,205,3,24,
+		12,0,180,205,3,26,13,0,181,205,3,28,14,0,182,205,3,32,16,0,183,205,3,34,
+		17,0,184,205,3,38,19,0,185,205,3,42,21,0,186,205,3,44,22,0,187,205,3,48,
+		24,0,188,205,3,56,28,0,189,205,3,58,29,0,190,205,3,60,30,0,191,205,3,72,
+		36,0,192,205,3,74,37,0,193,205,3,90,45,0,194,205,3,94,47,0,195,205,3,96,
+		48,0,196,205,3,62,31,0,197,205,3,88,44,0,198,205,3,98,49,0,199,205,3,64,
+		32,0,200,205,3,68,34,0,201,205,3,70,35,0,202,205,3,112,56,0,203,205,3,
+		122,61,0,204,172,1,0,0,0,204,173,1,0,0,0,204,174,1,0,0,0,204,175,1,0,0,
+		0,204,176,1,0,0,0,204,177,1,0,0,0,204,178,1,0,0,0,204,179,1,0,0,0,204,
+		180,1,0,0,0,204,181,1,0,0,0,204,182,1,0,0,0,204,183,1,0,0,0,204,184,1,
+		0,0,0,204,185,1,0,0,0,204,186,1,0,0,0,204,187,1,0,0,0,204,188,1,0,0,0,
+		204,189,1,0,0,0,204,190,1,0,0,0,204,191,1,0,0,0,204,192,1,0,0,0,204,193,
+		1,0,0,0,204,194,1,0,0,0,204,195,1,0,0,0,204,196,1,0,0,0,204,197,1,0,0,
+		0,204,198,1,0,0,0,204,199,1,0,0,0,204,200,1,0,0,0,204,201,1,0,0,0,204,
+		202,1,0,0,0,204,203,1,0,0,0,205,5,1,0,0,0,206,207,5,29,0,0,207,208,3,160,
+		80,0,208,7,1,0,0,0,209,210,5,31,0,0,210,211,5,134,0,0,211,9,1,0,0,0,212,
+		213,5,44,0,0,213,214,3,12,6,0,214,11,1,0,0,0,215,220,5,130,0,0,216,220,
+		5,133,0,0,217,220,5,134,0,0,218,220,3,164,82,0,219,215,1,0,0,0,219,216,
+		1,0,0,0,219,217,1,0,0,0,219,218,1,0,0,0,220,13,1,0,0,0,221,222,5,42,0,
+		0,222,223,3,164,82,0,223,15,1,0,0,0,224,225,5,39,0,0,225,230,3,18,9,0,
+		226,227,5,4,0,0,227,229,3,18,9,0,228,226,1,0,0,0,229,232,1,0,0,0,230,228,
+		1,0,0,0,230,231,1,0,0,0,231,17,1,0,0,0,232,230,1,0,0,0,233,241,3,164,82,
+		0,234,241,5,134,0,0,235,238,5,130,0,0,236,239,3,164,82,0,237,239,5,13,
+		0,0,238,236,1,0,0,0,238,237,1,0,0,0,238,239,1,0,0,0,239,241,1,0,0,0,240,
+		233,1,0,0,0,240,234,1,0,0,0,240,235,1,0,0,0,241,19,1,0,0,0,242,243,5,40,
+		0,0,243,244,5,134,0,0,244,21,1,0,0,0,245,246,5,30,0,0,246,247,5,134,0,
+		0,247,23,1,0,0,0,248,249,5,45,0,0,249,250,3,164,82,0,250,25,1,0,0,0,251,
+		252,5,3,0,0,252,27,1,0,0,0,253,254,5,47,0,0,254,256,3,164,82,0,255,257,
+		5,134,0,0,256,255,1,0,0,0,256,257,1,0,0,0,257,262,1,0,0,0,258,259,5,4,
+		0,0,259,261,3,30,15,0,260,258,1,0,0,0,261,264,1,0,0,0,262,260,1,0,0,0,
+		262,263,1,0,0,0,263,29,1,0,0,0,264,262,1,0,0,0,265,266,5,118,0,0,266,271,
+		3,160,80,0,267,268,3,160,80,0,268,269,7,0,0,0,269,271,1,0,0,0,270,265,
+		1,0,0,0,270,267,1,0,0,0,271,31,1,0,0,0,272,273,5,24,0,0,273,274,3,160,
+		80,0,274,275,5,126,0,0,275,33,1,0,0,0,276,277,5,23,0,0,277,278,3,136,68,
+		0,278,279,5,6,0,0,279,280,3,160,80,0,280,295,3,140,70,0,281,282,5,52,0,
+		0,282,283,3,160,80,0,283,284,3,138,69,0,284,285,5,112,0,0,285,286,3,36,
+		18,0,286,296,1,0,0,0,287,288,5,112,0,0,288,289,3,36,18,0,289,290,5,4,0,
+		0,290,291,3,160,80,0,291,292,3,138,69,0,292,293,5,112,0,0,293,294,3,36,
+		18,0,294,296,1,0,0,0,295,281,1,0,0,0,295,287,1,0,0,0,296,35,1,0,0,0,297,
+		298,3,160,80,0,298,299,3,162,81,0,299,37,1,0,0,0,300,301,5,43,0,0,301,
+		305,3,136,68,0,302,303,5,4,0,0,303,304,5,87,0,0,304,306,5,35,0,0,305,302,
+		1,0,0,0,305,306,1,0,0,0,306,307,1,0,0,0,307,308,5,6,0,0,308,309,5,59,0,
+		0,309,314,3,160,80,0,310,315,5,61,0,0,311,312,5,63,0,0,312,313,5,88,0,
+		0,313,315,5,18,0,0,314,310,1,0,0,0,314,311,1,0,0,0,314,315,1,0,0,0,315,
+		320,1,0,0,0,316,317,5,4,0,0,317,319,3,40,20,0,318,316,1,0,0,0,319,322,
+		1,0,0,0,320,318,1,0,0,0,320,321,1,0,0,0,321,39,1,0,0,0,322,320,1,0,0,0,
+		323,324,5,75,0,0,324,325,5,107,0,0,325,326,5,79,0,0,326,327,5,132,0,0,
+		327,333,7,1,0,0,328,329,5,88,0,0,329,330,5,79,0,0,330,331,5,109,0,0,331,
+		333,5,77,0,0,332,323,1,0,0,0,332,328,1,0,0,0,333,41,1,0,0,0,334,335,5,
+		28,0,0,335,336,3,164,82,0,336,337,5,81,0,0,337,338,3,142,71,0,338,43,1,
+		0,0,0,339,340,5,18,0,0,340,341,3,164,82,0,341,351,5,81,0,0,342,343,7,2,
+		0,0,343,344,5,76,0,0,344,352,3,142,71,0,345,349,3,142,71,0,346,347,7,2,
+		0,0,347,348,5,76,0,0,348,350,3,142,71,0,349,346,1,0,0,0,349,350,1,0,0,
+		0,350,352,1,0,0,0,351,342,1,0,0,0,351,345,1,0,0,0,352,357,1,0,0,0,353,
+		354,5,4,0,0,354,356,3,46,23,0,355,353,1,0,0,0,356,359,1,0,0,0,357,355,
+		1,0,0,0,357,358,1,0,0,0,358,45,1,0,0,0,359,357,1,0,0,0,360,372,5,89,0,
+		0,361,372,5,71,0,0,362,363,5,86,0,0,363,364,5,90,0,0,364,367,3,152,76,
+		0,365,366,5,10,0,0,366,368,3,152,76,0,367,365,1,0,0,0,367,368,1,0,0,0,
+		368,372,1,0,0,0,369,370,5,102,0,0,370,372,7,3,0,0,371,360,1,0,0,0,371,
+		361,1,0,0,0,371,362,1,0,0,0,371,369,1,0,0,0,372,47,1,0,0,0,373,374,5,32,
+		0,0,374,376,3,164,82,0,375,377,3,50,25,0,376,375,1,0,0,0,376,377,1,0,0,
+		0,377,379,1,0,0,0,378,380,3,126,63,0,379,378,1,0,0,0,379,380,1,0,0,0,380,
+		49,1,0,0,0,381,382,5,22,0,0,382,383,3,164,82,0,383,384,5,6,0,0,384,389,
+		3,148,74,0,385,386,3,140,70,0,386,387,5,56,0,0,387,388,3,130,65,0,388,
+		390,1,0,0,0,389,385,1,0,0,0,389,390,1,0,0,0,390,420,1,0,0,0,391,392,5,
+		81,0,0,392,393,3,164,82,0,393,397,5,84,0,0,394,395,5,4,0,0,395,396,5,113,
+		0,0,396,398,5,96,0,0,397,394,1,0,0,0,397,398,1,0,0,0,398,420,1,0,0,0,399,
+		400,5,98,0,0,400,401,5,117,0,0,401,402,5,51,0,0,402,407,3,52,26,0,403,
+		404,5,52,0,0,404,406,3,52,26,0,405,403,1,0,0,0,406,409,1,0,0,0,407,405,
+		1,0,0,0,407,408,1,0,0,0,408,410,1,0,0,0,409,407,1,0,0,0,410,411,5,6,0,
+		0,411,416,3,120,60,0,412,413,5,4,0,0,413,415,3,120,60,0,414,412,1,0,0,
+		0,415,418,1,0,0,0,416,414,1,0,0,0,416,417,1,0,0,0,417,420,1,0,0,0,418,
+		416,1,0,0,0,419,381,1,0,0,0,419,391,1,0,0,0,419,399,1,0,0,0,420,51,1,0,
+		0,0,421,423,3,116,58,0,422,421,1,0,0,0,423,424,1,0,0,0,424,422,1,0,0,0,
+		424,425,1,0,0,0,425,430,1,0,0,0,426,427,5,4,0,0,427,429,3,54,27,0,428,
+		426,1,0,0,0,429,432,1,0,0,0,430,428,1,0,0,0,430,431,1,0,0,0,431,53,1,0,
+		0,0,432,430,1,0,0,0,433,438,3,118,59,0,434,435,3,132,66,0,435,436,5,74,
+		0,0,436,438,1,0,0,0,437,433,1,0,0,0,437,434,1,0,0,0,438,55,1,0,0,0,439,
+		440,5,15,0,0,440,441,5,119,0,0,441,442,3,148,74,0,442,444,3,140,70,0,443,
+		445,3,126,63,0,444,443,1,0,0,0,444,445,1,0,0,0,445,57,1,0,0,0,446,447,
+		5,17,0,0,447,449,3,148,74,0,448,450,3,126,63,0,449,448,1,0,0,0,449,450,
+		1,0,0,0,450,59,1,0,0,0,451,452,5,22,0,0,452,453,5,78,0,0,453,454,3,130,
+		65,0,454,455,7,4,0,0,455,456,3,164,82,0,456,466,1,0,0,0,457,458,5,16,0,
+		0,458,462,5,68,0,0,459,460,7,5,0,0,460,462,5,67,0,0,461,457,1,0,0,0,461,
+		459,1,0,0,0,462,463,1,0,0,0,463,464,7,4,0,0,464,466,3,164,82,0,465,451,
+		1,0,0,0,465,461,1,0,0,0,466,61,1,0,0,0,467,468,5,27,0,0,468,469,5,87,0,
+		0,469,470,5,35,0,0,470,471,3,164,82,0,471,63,1,0,0,0,472,473,5,19,0,0,
+		473,474,5,6,0,0,474,479,3,66,33,0,475,476,5,4,0,0,476,478,3,66,33,0,477,
+		475,1,0,0,0,478,481,1,0,0,0,479,477,1,0,0,0,479,480,1,0,0,0,480,65,1,0,
+		0,0,481,479,1,0,0,0,482,483,5,105,0,0,483,489,3,148,74,0,484,485,3,148,
+		74,0,485,486,5,76,0,0,486,487,3,164,82,0,487,489,1,0,0,0,488,482,1,0,0,
+		0,488,484,1,0,0,0,489,67,1,0,0,0,490,491,5,21,0,0,491,492,5,91,0,0,492,
+		69,1,0,0,0,493,494,5,46,0,0,494,495,5,79,0,0,495,496,5,70,0,0,496,71,1,
+		0,0,0,497,499,5,35,0,0,498,500,3,148,74,0,499,498,1,0,0,0,499,500,1,0,
+		0,0,500,502,1,0,0,0,501,503,3,132,66,0,502,501,1,0,0,0,502,503,1,0,0,0,
+		503,504,1,0,0,0,504,505,5,6,0,0,505,507,3,76,38,0,506,508,3,126,63,0,507,
+		506,1,0,0,0,507,508,1,0,0,0,508,73,1,0,0,0,509,510,5,36,0,0,510,511,3,
+		148,74,0,511,512,5,112,0,0,512,514,3,148,74,0,513,515,3,132,66,0,514,513,
+		1,0,0,0,514,515,1,0,0,0,515,516,1,0,0,0,516,517,5,6,0,0,517,519,3,76,38,
+		0,518,520,3,126,63,0,519,518,1,0,0,0,519,520,1,0,0,0,520,75,1,0,0,0,521,
+		526,3,78,39,0,522,523,5,4,0,0,523,525,3,78,39,0,524,522,1,0,0,0,525,528,
+		1,0,0,0,526,524,1,0,0,0,526,527,1,0,0,0,527,77,1,0,0,0,528,526,1,0,0,0,
+		529,530,5,7,0,0,530,531,3,76,38,0,531,536,5,8,0,0,532,533,3,148,74,0,533,
+		534,5,111,0,0,534,537,1,0,0,0,535,537,3,84,42,0,536,532,1,0,0,0,536,535,
+		1,0,0,0,536,537,1,0,0,0,537,539,1,0,0,0,538,540,3,86,43,0,539,538,1,0,
+		0,0,539,540,1,0,0,0,540,579,1,0,0,0,541,543,5,105,0,0,542,544,3,148,74,
+		0,543,542,1,0,0,0,543,544,1,0,0,0,544,579,1,0,0,0,545,546,5,106,0,0,546,
+		547,5,96,0,0,547,579,3,148,74,0,548,552,5,25,0,0,549,550,5,109,0,0,550,
+		553,5,101,0,0,551,553,3,148,74,0,552,549,1,0,0,0,552,551,1,0,0,0,553,579,
+		1,0,0,0,554,556,3,158,79,0,555,554,1,0,0,0,555,556,1,0,0,0,556,573,1,0,
+		0,0,557,559,3,164,82,0,558,557,1,0,0,0,559,560,1,0,0,0,560,558,1,0,0,0,
+		560,561,1,0,0,0,561,567,1,0,0,0,562,564,3,134,67,0,563,565,3,82,41,0,564,
+		563,1,0,0,0,564,565,1,0,0,0,565,568,1,0,0,0,566,568,3,80,40,0,567,562,
+		1,0,0,0,567,566,1,0,0,0,567,568,1,0,0,0,568,574,1,0,0,0,569,571,3,134,
+		67,0,570,572,3,82,41,0,571,570,1,0,0,0,571,572,1,0,0,0,572,574,1,0,0,0,
+		573,558,1,0,0,0,573,569,1,0,0,0,574,576,1,0,0,0,575,577,3,86,43,0,576,
+		575,1,0,0,0,576,577,1,0,0,0,577,579,1,0,0,0,578,529,1,0,0,0,578,541,1,
+		0,0,0,578,545,1,0,0,0,578,548,1,0,0,0,578,555,1,0,0,0,579,79,1,0,0,0,580,
+		582,3,150,75,0,581,580,1,0,0,0,582,583,1,0,0,0,583,581,1,0,0,0,583,584,
+		1,0,0,0,584,588,1,0,0,0,585,588,3,154,77,0,586,588,3,84,42,0,587,581,1,
+		0,0,0,587,585,1,0,0,0,587,586,1,0,0,0,588,81,1,0,0,0,589,591,3,148,74,
+		0,590,592,5,72,0,0,591,590,1,0,0,0,591,592,1,0,0,0,592,595,1,0,0,0,593,
+		595,3,84,42,0,594,589,1,0,0,0,594,593,1,0,0,0,595,83,1,0,0,0,596,603,5,
+		48,0,0,597,603,5,55,0,0,598,599,5,116,0,0,599,600,3,148,74,0,600,601,5,
+		100,0,0,601,603,1,0,0,0,602,596,1,0,0,0,602,597,1,0,0,0,602,598,1,0,0,
+		0,603,85,1,0,0,0,604,605,5,79,0,0,605,609,7,6,0,0,606,608,3,164,82,0,607,
+		606,1,0,0,0,608,611,1,0,0,0,609,607,1,0,0,0,609,610,1,0,0,0,610,618,1,
+		0,0,0,611,609,1,0,0,0,612,614,5,52,0,0,613,615,3,164,82,0,614,613,1,0,
+		0,0,615,616,1,0,0,0,616,614,1,0,0,0,616,617,1,0,0,0,617,619,1,0,0,0,618,
+		612,1,0,0,0,618,619,1,0,0,0,619,87,1,0,0,0,620,628,5,33,0,0,621,622,5,
+		36,0,0,622,623,3,148,74,0,623,624,5,112,0,0,624,625,3,148,74,0,625,629,
+		1,0,0,0,626,627,5,35,0,0,627,629,3,148,74,0,628,621,1,0,0,0,628,626,1,
+		0,0,0,629,630,1,0,0,0,630,631,5,4,0,0,631,639,3,148,74,0,632,633,5,85,
+		0,0,633,640,5,111,0,0,634,637,5,111,0,0,635,636,5,79,0,0,636,638,5,50,
+		0,0,637,635,1,0,0,0,637,638,1,0,0,0,638,640,1,0,0,0,639,632,1,0,0,0,639,
+		634,1,0,0,0,640,642,1,0,0,0,641,643,3,126,63,0,642,641,1,0,0,0,642,643,
+		1,0,0,0,643,89,1,0,0,0,644,652,5,41,0,0,645,646,5,112,0,0,646,653,3,142,
+		71,0,647,648,5,76,0,0,648,653,3,142,71,0,649,650,3,148,74,0,650,651,3,
+		138,69,0,651,653,1,0,0,0,652,645,1,0,0,0,652,647,1,0,0,0,652,649,1,0,0,
+		0,653,656,1,0,0,0,654,655,5,22,0,0,655,657,3,164,82,0,656,654,1,0,0,0,
+		656,657,1,0,0,0,657,662,1,0,0,0,658,659,5,4,0,0,659,661,3,92,46,0,660,
+		658,1,0,0,0,661,664,1,0,0,0,662,660,1,0,0,0,662,663,1,0,0,0,663,666,1,
+		0,0,0,664,662,1,0,0,0,665,667,3,126,63,0,666,665,1,0,0,0,666,667,1,0,0,
+		0,667,91,1,0,0,0,668,669,5,71,0,0,669,675,3,138,69,0,670,671,5,89,0,0,
+		671,675,3,138,69,0,672,673,5,69,0,0,673,675,3,132,66,0,674,668,1,0,0,0,
+		674,670,1,0,0,0,674,672,1,0,0,0,675,93,1,0,0,0,676,677,5,25,0,0,677,678,
+		3,148,74,0,678,679,5,56,0,0,679,681,3,130,65,0,680,682,3,126,63,0,681,
+		680,1,0,0,0,681,682,1,0,0,0,682,95,1,0,0,0,683,684,5,14,0,0,684,685,3,
+		148,74,0,685,686,5,56,0,0,686,691,3,130,65,0,687,688,5,4,0,0,688,689,5,
+		93,0,0,689,690,5,35,0,0,690,692,5,53,0,0,691,687,1,0,0,0,691,692,1,0,0,
+		0,692,694,1,0,0,0,693,695,3,126,63,0,694,693,1,0,0,0,694,695,1,0,0,0,695,
+		97,1,0,0,0,696,705,5,38,0,0,697,698,5,36,0,0,698,699,3,148,74,0,699,700,
+		5,112,0,0,700,701,3,148,74,0,701,706,1,0,0,0,702,703,3,148,74,0,703,704,
+		3,138,69,0,704,706,1,0,0,0,705,697,1,0,0,0,705,702,1,0,0,0,706,717,1,0,
+		0,0,707,708,5,6,0,0,708,713,3,100,50,0,709,710,5,5,0,0,710,712,3,100,50,
+		0,711,709,1,0,0,0,712,715,1,0,0,0,713,711,1,0,0,0,713,714,1,0,0,0,714,
+		718,1,0,0,0,715,713,1,0,0,0,716,718,3,108,54,0,717,707,1,0,0,0,717,716,
+		1,0,0,0,718,720,1,0,0,0,719,721,3,126,63,0,720,719,1,0,0,0,720,721,1,0,
+		0,0,721,99,1,0,0,0,722,723,5,49,0,0,723,724,3,148,74,0,724,725,3,138,69,
+		0,725,726,5,4,0,0,726,728,1,0,0,0,727,722,1,0,0,0,727,728,1,0,0,0,728,
+		729,1,0,0,0,729,730,3,134,67,0,730,731,3,148,74,0,731,732,5,56,0,0,732,
+		734,3,130,65,0,733,735,3,104,52,0,734,733,1,0,0,0,734,735,1,0,0,0,735,
+		740,1,0,0,0,736,737,5,4,0,0,737,739,3,102,51,0,738,736,1,0,0,0,739,742,
+		1,0,0,0,740,738,1,0,0,0,740,741,1,0,0,0,741,101,1,0,0,0,742,740,1,0,0,
+		0,743,745,5,110,0,0,744,743,1,0,0,0,744,745,1,0,0,0,745,746,1,0,0,0,746,
+		749,3,104,52,0,747,749,3,106,53,0,748,744,1,0,0,0,748,747,1,0,0,0,749,
+		103,1,0,0,0,750,755,5,73,0,0,751,756,5,35,0,0,752,753,3,148,74,0,753,754,
+		3,138,69,0,754,756,1,0,0,0,755,751,1,0,0,0,755,752,1,0,0,0,756,760,1,0,
+		0,0,757,758,3,148,74,0,758,759,5,111,0,0,759,761,1,0,0,0,760,757,1,0,0,
+		0,760,761,1,0,0,0,761,775,1,0,0,0,762,763,5,58,0,0,763,764,5,115,0,0,764,
+		765,5,73,0,0,765,766,3,148,74,0,766,767,5,52,0,0,767,768,3,148,74,0,768,
+		772,3,138,69,0,769,770,3,148,74,0,770,771,5,111,0,0,771,773,1,0,0,0,772,
+		769,1,0,0,0,772,773,1,0,0,0,773,775,1,0,0,0,774,750,1,0,0,0,774,762,1,
+		0,0,0,775,105,1,0,0,0,776,779,5,129,0,0,777,779,3,158,79,0,778,776,1,0,
+		0,0,778,777,1,0,0,0,779,780,1,0,0,0,780,781,3,140,70,0,781,782,5,79,0,
+		0,782,107,1,0,0,0,783,784,5,72,0,0,784,785,5,112,0,0,785,786,3,148,74,
+		0,786,787,5,4,0,0,787,788,5,56,0,0,788,793,3,130,65,0,789,790,5,4,0,0,
+		790,792,3,110,55,0,791,789,1,0,0,0,792,795,1,0,0,0,793,791,1,0,0,0,793,
+		794,1,0,0,0,794,109,1,0,0,0,795,793,1,0,0,0,796,797,5,92,0,0,797,798,5,
+		103,0,0,798,810,3,138,69,0,799,800,5,83,0,0,800,810,5,75,0,0,801,802,5,
+		58,0,0,802,810,5,115,0,0,803,804,7,7,0,0,804,805,3,148,74,0,805,806,3,
+		138,69,0,806,807,5,99,0,0,807,810,1,0,0,0,808,810,3,106,53,0,809,796,1,
+		0,0,0,809,799,1,0,0,0,809,801,1,0,0,0,809,803,1,0,0,0,809,808,1,0,0,0,
+		810,111,1,0,0,0,811,813,5,37,0,0,812,814,3,116,58,0,813,812,1,0,0,0,814,
+		815,1,0,0,0,815,813,1,0,0,0,815,816,1,0,0,0,816,824,1,0,0,0,817,822,5,
+		4,0,0,818,820,3,118,59,0,819,821,5,4,0,0,820,819,1,0,0,0,820,821,1,0,0,
+		0,821,823,1,0,0,0,822,818,1,0,0,0,822,823,1,0,0,0,823,825,1,0,0,0,824,
+		817,1,0,0,0,824,825,1,0,0,0,825,826,1,0,0,0,826,828,5,119,0,0,827,829,
+		3,116,58,0,828,827,1,0,0,0,829,830,1,0,0,0,830,828,1,0,0,0,830,831,1,0,
+		0,0,831,836,1,0,0,0,832,833,5,4,0,0,833,835,3,114,57,0,834,832,1,0,0,0,
+		835,838,1,0,0,0,836,834,1,0,0,0,836,837,1,0,0,0,837,841,1,0,0,0,838,836,
+		1,0,0,0,839,840,5,6,0,0,840,842,3,120,60,0,841,839,1,0,0,0,841,842,1,0,
+		0,0,842,113,1,0,0,0,843,853,3,118,59,0,844,853,5,66,0,0,845,849,5,79,0,
+		0,846,847,5,109,0,0,847,850,5,104,0,0,848,850,5,94,0,0,849,846,1,0,0,0,
+		849,848,1,0,0,0,850,851,1,0,0,0,851,853,5,95,0,0,852,843,1,0,0,0,852,844,
+		1,0,0,0,852,845,1,0,0,0,853,115,1,0,0,0,854,861,3,164,82,0,855,861,5,75,
+		0,0,856,861,5,82,0,0,857,861,5,35,0,0,858,861,5,36,0,0,859,861,5,108,0,
+		0,860,854,1,0,0,0,860,855,1,0,0,0,860,856,1,0,0,0,860,857,1,0,0,0,860,
+		858,1,0,0,0,860,859,1,0,0,0,861,117,1,0,0,0,862,863,5,50,0,0,863,865,5,
+		57,0,0,864,862,1,0,0,0,864,865,1,0,0,0,865,866,1,0,0,0,866,871,7,7,0,0,
+		867,872,5,35,0,0,868,869,3,148,74,0,869,870,3,138,69,0,870,872,1,0,0,0,
+		871,867,1,0,0,0,871,868,1,0,0,0,872,879,1,0,0,0,873,874,5,36,0,0,874,875,
+		3,148,74,0,875,876,5,112,0,0,876,877,3,148,74,0,877,879,1,0,0,0,878,864,
+		1,0,0,0,878,873,1,0,0,0,879,119,1,0,0,0,880,882,3,158,79,0,881,880,1,0,
+		0,0,881,882,1,0,0,0,882,884,1,0,0,0,883,885,3,164,82,0,884,883,1,0,0,0,
+		885,886,1,0,0,0,886,884,1,0,0,0,886,887,1,0,0,0,887,908,1,0,0,0,888,889,
+		5,79,0,0,889,896,5,65,0,0,890,897,5,35,0,0,891,893,3,164,82,0,892,891,
+		1,0,0,0,893,894,1,0,0,0,894,892,1,0,0,0,894,895,1,0,0,0,895,897,1,0,0,
+		0,896,890,1,0,0,0,896,892,1,0,0,0,897,909,1,0,0,0,898,906,5,97,0,0,899,
+		907,5,35,0,0,900,904,3,148,74,0,901,905,3,138,69,0,902,905,5,108,0,0,903,
+		905,3,164,82,0,904,901,1,0,0,0,904,902,1,0,0,0,904,903,1,0,0,0,905,907,
+		1,0,0,0,906,899,1,0,0,0,906,900,1,0,0,0,907,909,1,0,0,0,908,888,1,0,0,
+		0,908,898,1,0,0,0,908,909,1,0,0,0,909,121,1,0,0,0,910,911,5,20,0,0,911,
+		921,3,124,62,0,912,913,5,28,0,0,913,917,3,142,71,0,914,915,5,4,0,0,915,
+		916,5,120,0,0,916,918,3,142,71,0,917,914,1,0,0,0,917,918,1,0,0,0,918,922,
+		1,0,0,0,919,920,7,4,0,0,920,922,3,124,62,0,921,912,1,0,0,0,921,919,1,0,
+		0,0,922,123,1,0,0,0,923,928,3,142,71,0,924,926,5,129,0,0,925,924,1,0,0,
+		0,925,926,1,0,0,0,926,927,1,0,0,0,927,929,7,2,0,0,928,925,1,0,0,0,928,
+		929,1,0,0,0,929,125,1,0,0,0,930,931,5,9,0,0,931,936,3,128,64,0,932,933,
+		5,4,0,0,933,935,3,128,64,0,934,932,1,0,0,0,935,938,1,0,0,0,936,934,1,0,
+		0,0,936,937,1,0,0,0,937,944,1,0,0,0,938,936,1,0,0,0,939,940,5,121,0,0,
+		940,941,5,114,0,0,941,945,7,1,0,0,942,943,5,119,0,0,943,945,5,60,0,0,944,
+		939,1,0,0,0,944,942,1,0,0,0,944,945,1,0,0,0,945,127,1,0,0,0,946,953,3,
+		148,74,0,947,949,3,164,82,0,948,947,1,0,0,0,949,950,1,0,0,0,950,948,1,
+		0,0,0,950,951,1,0,0,0,951,954,1,0,0,0,952,954,5,108,0,0,953,948,1,0,0,
+		0,953,952,1,0,0,0,953,954,1,0,0,0,954,129,1,0,0,0,955,956,5,16,0,0,956,
+		962,5,68,0,0,957,959,3,164,82,0,958,960,5,67,0,0,959,958,1,0,0,0,959,960,
+		1,0,0,0,960,962,1,0,0,0,961,955,1,0,0,0,961,957,1,0,0,0,962,131,1,0,0,
+		0,963,964,7,8,0,0,964,133,1,0,0,0,965,966,7,9,0,0,966,135,1,0,0,0,967,
+		969,3,164,82,0,968,967,1,0,0,0,969,970,1,0,0,0,970,968,1,0,0,0,970,971,
+		1,0,0,0,971,137,1,0,0,0,972,973,7,10,0,0,973,139,1,0,0,0,974,975,7,11,
+		0,0,975,141,1,0,0,0,976,980,3,146,73,0,977,979,3,144,72,0,978,977,1,0,
+		0,0,979,982,1,0,0,0,980,978,1,0,0,0,980,981,1,0,0,0,981,143,1,0,0,0,982,
+		980,1,0,0,0,983,984,3,156,78,0,984,985,3,146,73,0,985,145,1,0,0,0,986,
+		988,3,158,79,0,987,989,3,162,81,0,988,987,1,0,0,0,988,989,1,0,0,0,989,
+		996,1,0,0,0,990,996,3,164,82,0,991,992,5,7,0,0,992,993,3,142,71,0,993,
+		994,5,8,0,0,994,996,1,0,0,0,995,986,1,0,0,0,995,990,1,0,0,0,995,991,1,
+		0,0,0,996,147,1,0,0,0,997,1001,3,152,76,0,998,1000,3,150,75,0,999,998,
+		1,0,0,0,1000,1003,1,0,0,0,1001,999,1,0,0,0,1001,1002,1,0,0,0,1002,149,
+		1,0,0,0,1003,1001,1,0,0,0,1004,1005,3,156,78,0,1005,1006,3,152,76,0,1006,
+		151,1,0,0,0,1007,1014,3,158,79,0,1008,1014,3,164,82,0,1009,1010,5,7,0,
+		0,1010,1011,3,148,74,0,1011,1012,5,8,0,0,1012,1014,1,0,0,0,1013,1007,1,
+		0,0,0,1013,1008,1,0,0,0,1013,1009,1,0,0,0,1014,153,1,0,0,0,1015,1019,3,
+		158,79,0,1016,1018,3,150,75,0,1017,1016,1,0,0,0,1018,1021,1,0,0,0,1019,
+		1017,1,0,0,0,1019,1020,1,0,0,0,1020,155,1,0,0,0,1021,1019,1,0,0,0,1022,
+		1023,7,12,0,0,1023,157,1,0,0,0,1024,1036,3,160,80,0,1025,1026,5,7,0,0,
+		1026,1031,3,160,80,0,1027,1028,5,4,0,0,1028,1030,3,160,80,0,1029,1027,
+		1,0,0,0,1030,1033,1,0,0,0,1031,1029,1,0,0,0,1031,1032,1,0,0,0,1032,1034,
+		1,0,0,0,1033,1031,1,0,0,0,1034,1035,5,8,0,0,1035,1037,1,0,0,0,1036,1025,
+		1,0,0,0,1036,1037,1,0,0,0,1037,159,1,0,0,0,1038,1040,5,130,0,0,1039,1041,
+		5,131,0,0,1040,1039,1,0,0,0,1040,1041,1,0,0,0,1041,1044,1,0,0,0,1042,1044,
+		5,131,0,0,1043,1038,1,0,0,0,1043,1042,1,0,0,0,1044,161,1,0,0,0,1045,1046,
+		7,13,0,0,1046,163,1,0,0,0,1047,1048,7,14,0,0,1048,165,1,0,0,0,129,204,
+		219,230,238,240,256,262,270,295,305,314,320,332,349,351,357,367,371,376,
+		379,389,397,407,416,419,424,430,437,444,449,461,465,479,488,499,502,507,
+		514,519,526,536,539,543,552,555,560,564,567,571,573,576,578,583,587,591,
+		594,602,609,616,618,628,637,639,642,652,656,662,666,674,681,691,694,705,
+		713,717,720,727,734,740,744,748,755,760,772,774,778,793,809,815,820,822,
+		824,830,836,841,849,852,860,864,871,878,881,886,894,896,904,906,908,917,
+		921,925,928,936,944,950,953,959,961,970,980,988,995,1001,1013,1019,1031,
+		1036,1040,1043
 	};
 
 	public static readonly ATN _ATN =

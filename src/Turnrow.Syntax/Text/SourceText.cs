@@ -1,7 +1,7 @@
 namespace Turnrow.Syntax.Text;
 
 /// <summary>A file's text with its lines. Positions are UTF-16 units.</summary>
-public sealed class SourceText
+public sealed partial class SourceText
 {
     private readonly int[] _lineStarts;
 

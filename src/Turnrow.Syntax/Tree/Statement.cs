@@ -5,6 +5,16 @@ namespace Turnrow.Syntax.Tree;
 /// <summary>One statement: what stands on a line. The claim that may end it belongs to it.</summary>
 public abstract record StatementSyntax(TextSpan Span) : SyntaxNode(Span);
 
+/// <summary>
+/// What could be made out of a line that could not be read: the names that it was to give, so that their uses below are not
+/// faulted as well, and its claim, so that the counting can go on behind it. A broken <c>piece</c>, <c>sizes</c> or <c>terms</c> line keeps its own
+/// statement.
+/// </summary>
+/// <param name="Names">A count's, a measure's, an edge's, a mark's, a yarn's, or those of a divided row's parts.</param>
+/// <param name="Claim">The claim at its end.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record UnfinishedStatement(IReadOnlyList<NameSyntax> Names, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
+
 /// <summary>Which edge of the piece: <c>both edges</c>, <c>right edge</c>, <c>left edge</c>, or by its name.</summary>
 public sealed record EdgeSyntax(EdgeWord Word, NameSyntax? Name, TextSpan Span) : SyntaxNode(Span);
 

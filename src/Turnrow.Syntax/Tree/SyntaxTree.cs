@@ -16,10 +16,13 @@ public sealed record SyntaxTree(
 
 /// <summary>A line, with those it goes on to.</summary>
 /// <param name="Statement">
-/// What it says. Where <paramref name="Broken"/>, what could be made out (a piece with its name), or null.
+/// What it says. Where <paramref name="Broken"/>, what could be made out (a piece with its name, an
+/// <see cref="UnfinishedStatement"/>), or null.
 /// </param>
 /// <param name="Keyword">The statement word that the line begins with, as the grammar spells it (<c>row</c>); null for none.</param>
-/// <param name="Broken">True if the line could not be read to its end; a diagnostic says why.</param>
+/// <param name="Broken">
+/// True if the line could not be read to its end, or says something that can be meant in two ways; a diagnostic says why.
+/// </param>
 /// <param name="Span">Where it stands, comments and line end left out.</param>
 public sealed record LineSyntax(StatementSyntax? Statement, string? Keyword, bool Broken, TextSpan Span);
 

@@ -1,0 +1,57 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Claims;
+
+/// <summary>What a claim counts: all stitches, spaces, or one stitch.</summary>
+internal readonly record struct ClaimKind(bool Spaces, Stitch? Stitch)
+{
+    /// <summary>All stitches.</summary>
+    public static ClaimKind Stitches => default;
+
+    /// <summary>The word for so many of them.</summary>
+    public string Word(Context context) => Spaces ? "sp" : Stitch is null ? "sts" : context.Word(Stitch);
+}
+
+/// <summary>A claim with its numbers.</summary>
+internal sealed record BoundClaim(ClaimSyntax Syntax, IReadOnlyList<(ClaimKind Kind, int?[] Claimed, ClaimPartSyntax Syntax)> Parts)
+{
+    /// <summary>The stitches that it claims in all, if it claims them as one number.</summary>
+    public int? StitchesIn(int size) =>
+        Parts is [{ Kind: { Spaces: false }, Claimed: var claimed }] && Syntax.Scope == ClaimScope.Usual ? claimed[size] : null;
+}
+
+/// <summary>Counts what a claim counts.</summary>
+internal static class ClaimCounting
+{
+    /// <summary>The calculated count of a row.</summary>
+    public static int Of(RowWork work, ClaimKind kind, ClaimScope scope)
+    {
+        var count = Of(work.Tops, kind);
+        if (kind.Spaces) return count;
+        if (scope == ClaimScope.WithoutTurningChain && work.Opening.Counts && (kind.Stitch is null || kind.Stitch == work.Opening.Stitch)) count--;
+        if (scope == ClaimScope.WithChains) count += ChainsIn(work.Tops);
+        return count;
+    }
+
+    /// <summary>The calculated count of places that a row is to be worked over.</summary>
+    public static int Ahead(PlaceSequence places, ClaimKind kind) =>
+        kind is { Spaces: false, Stitch: null } ? places.CountWhere(static p => p.TakesStitches) : Of(places, kind);
+
+    private static int Of(PlaceSequence places, ClaimKind kind)
+    {
+        if (kind.Spaces) return places.CountWhere(static p => p.Kind == PlaceKind.Space);
+        return kind.Stitch is { } stitch
+            ? places.CountWhere(p => p.IsStitch && p.Stitch == stitch)
+            : places.CountWhere(static p => p.IsStitch);
+    }
+
+    private static int ChainsIn(PlaceSequence places)
+    {
+        var chains = 0;
+        foreach (var kind in places.Kinds()) chains += kind.Place.Chains * kind.Count;
+        return chains;
+    }
+}

@@ -1,0 +1,88 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Pieces;
+using Turnrow.Compiler.Rows;
+using Turnrow.Fabric.Places;
+using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Claims;
+
+/// <summary>Reads claims and checks them, in all sizes at once.</summary>
+internal sealed class ClaimBinder(Context context)
+{
+    private static readonly string[] StitchWords = ["st", "sts", "stitch", "stitches"];
+    private static readonly string[] SpaceWords = ["sp", "sps", "space", "spaces"];
+
+    /// <summary>The claim with its numbers; null if there is none or it can't be read.</summary>
+    public BoundClaim? Bind(ClaimSyntax? claim)
+    {
+        if (claim is null) return null;
+        var parts = new List<(ClaimKind, int?[], ClaimPartSyntax)>();
+        foreach (var part in claim.Parts)
+        {
+            if (KindOf(part.Kind) is not { } kind) return null;
+            parts.Add((kind, context.Evaluate.Counts(part.Count), part));
+        }
+
+        return parts.Count == 0 ? null : new BoundClaim(claim, parts);
+    }
+
+    /// <summary>Checks a claim on the last row of a line. Where the count was not known, the claim is believed.</summary>
+    public void CheckRow(PieceState piece, BoundClaim? claim, StatementSyntax statement)
+    {
+        if (claim is null) return;
+        Check(piece, claim, statement.Span, i => piece.Builders[i].Rows is [.., { Work: { } work }] ? (k => ClaimCounting.Of(work, k, claim.Syntax.Scope)) : null);
+        Trust(piece, claim);
+    }
+
+    /// <summary>Checks a claim on <c>leave</c>, <c>add</c> or a beginning: what the next row has to work over.</summary>
+    public void CheckAhead(PieceState piece, BoundClaim? claim, StatementSyntax statement)
+    {
+        if (claim is null) return;
+        Check(piece, claim, statement.Span, i => piece.Builders[i].Ahead is { } ahead ? (k => ClaimCounting.Ahead(ahead, k)) : null);
+        Trust(piece, claim);
+    }
+
+    private ClaimKind? KindOf(NameSyntax? word)
+    {
+        if (word is null || Is(word, StitchWords)) return ClaimKind.Stitches;
+        if (Is(word, SpaceWords)) return new ClaimKind(true, null);
+        return context.StitchOf(word) is { } stitch ? new ClaimKind(false, stitch) : null;
+    }
+
+    private static bool Is(NameSyntax word, string[] words) =>
+        Array.Exists(words, w => string.Equals(w, word.Text, StringComparison.OrdinalIgnoreCase));
+
+    private void Check(PieceState piece, BoundClaim claim, TextSpan statement, Func<int, Func<ClaimKind, int>?> countsOf)
+    {
+        var counts = new Func<ClaimKind, int>?[context.Sizes];
+        for (var i = 0; i < counts.Length; i++) counts[i] = countsOf(i);
+        foreach (var (kind, claimed, syntax) in claim.Parts)
+        {
+            var calculated = new int?[context.Sizes];
+            var difference = new int?[context.Sizes];
+            for (var i = 0; i < counts.Length; i++)
+            {
+                calculated[i] = counts[i]?.Invoke(kind);
+                difference[i] = calculated[i] - claimed[i];
+            }
+
+            var wrong = Sized.Where(context.Sizes, i => difference[i] is { } d && d != 0);
+            if (wrong.Length == 0 || piece.Causes.Explains(difference, true)) continue;
+            var followers = piece.Causes.Tell(difference);
+            var ledger = new RowLedger(context).OfLast(piece, wrong[0]);
+            context.Findings.AddLater(() => RowCount.At(context, syntax, kind.Word(context), wrong, claimed, calculated, ledger, followers.Claims, statement));
+        }
+    }
+
+    private static void Trust(PieceState piece, BoundClaim claim)
+    {
+        for (var i = 0; i < piece.Builders.Length; i++)
+        {
+            var builder = piece.Builders[i];
+            if (builder.Ahead is null && !builder.WaitsForFirstStitch && claim.StitchesIn(i) is { } stitches) builder.Trust(stitches);
+        }
+
+        piece.Changed();
+    }
+}

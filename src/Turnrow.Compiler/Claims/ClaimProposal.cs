@@ -1,0 +1,27 @@
+using Turnrow.Compiler.Pieces;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Claims;
+
+/// <summary>Proposes claims for lines that make rows and have none.</summary>
+internal static class ClaimProposal
+{
+    /// <summary>The claim that a line could have; null if it has one, makes no row, or its count is not known in every size.</summary>
+    public static MissingClaim? For(Context context, PieceState piece, StatementSyntax statement)
+    {
+        if (statement is not (RowStatement { Claim: null } or StraightStatement { Claim: null } or ShapeStatement { Claim: null } or RepeatStatement { Claim: null })) return null;
+        var stitches = new int[context.Sizes];
+        var spaces = new int[context.Sizes];
+        for (var i = 0; i < stitches.Length; i++)
+        {
+            if (piece.Builders[i].Rows is not [.., { Work: { } work }]) return null;
+            stitches[i] = work.Stitches;
+            spaces[i] = work.Spaces;
+        }
+
+        var text = Array.TrueForAll(spaces, n => n == 0)
+            ? " = " + Findings.InBrackets(stitches)
+            : $" = {Findings.InBrackets(stitches)} sts, {Findings.InBrackets(spaces)} sp";
+        return new MissingClaim(statement.Span.End, text);
+    }
+}

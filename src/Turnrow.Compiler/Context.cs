@@ -1,0 +1,52 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler;
+
+/// <summary>What the whole file says and every line may need.</summary>
+internal sealed class Context(Findings findings, Scope scope, Evaluator evaluator, Terms terms, bool termsInDoubt)
+{
+    public Findings Findings { get; } = findings;
+
+    public Scope Scope { get; } = scope;
+
+    public Evaluator Evaluate { get; } = evaluator;
+
+    public Terms Terms { get; } = terms;
+
+    /// <summary>The gauges; set once the header is read.</summary>
+    public GaugeBook Gauges { get; set; } = new([]);
+
+    /// <summary>True if a gauge line could not be read: a missing gauge then says nothing new.</summary>
+    public bool GaugesInDoubt { get; set; }
+
+    /// <summary>The pattern's turning-chain rules, in order.</summary>
+    public Dictionary<Stitch, TurnRule> Rules { get; } = [];
+
+    public int Sizes => Findings.Sizes;
+
+    /// <summary>The stitch that a word names in this file's terms; null, and reported, if it names none.</summary>
+    public Stitch? StitchOf(NameSyntax word)
+    {
+        if (StitchBook.Find(word.Text, Terms) is { } stitch) return stitch;
+        if (!termsInDoubt) ReportUnknown(word);
+        return null;
+    }
+
+    /// <summary>The stitch that a word names, without a report.</summary>
+    public Stitch? TryStitch(string word) => StitchBook.Find(word, Terms);
+
+    /// <summary>A stitch's abbreviation in this file's terms.</summary>
+    public string Word(Stitch stitch) => stitch.In(Terms).Abbreviation;
+
+    private void ReportUnknown(NameSyntax word)
+    {
+        var other = Terms == Terms.US ? Terms.UK : Terms.US;
+        if (StitchBook.Find(word.Text, other) is { } foreign) Findings.Add(OtherTerms.At(word.Span, word.Text, foreign, Terms));
+        else Findings.Add(UnknownStitch.At(word.Span, word.Text, StitchBook.All.Select(Word)));
+    }
+}

@@ -1,0 +1,126 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Numbers;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Header;
+
+/// <summary>Turns lengths into counts: the allowed count nearest to the exact length, in one step.</summary>
+internal sealed class CountBinder(Context context)
+{
+    private const int LargestMultiple = 10_000;
+
+    /// <summary>The counts, a size, and what they stand for if it is a length.</summary>
+    public (int?[] Counts, FittedCount? Fitted) Bind(CountStatement statement)
+    {
+        if (AllowedBy(statement) is not { } allowed) return (Sized.Same<int?>(context.Sizes, null), null);
+        return statement.Of == CountOf.Number ? (PlainNumbers(statement, allowed), null) : OfLength(statement, allowed);
+    }
+
+    private int?[] PlainNumbers(CountStatement statement, Allowed allowed)
+    {
+        var rounding = Rounding(statement);
+        if (statement.Fixes.Count == 0) return context.Evaluate.Counts(statement.Value);
+        var values = context.Evaluate.Of(statement.Value);
+        if (Array.Exists(values, v => v is { IsLength: true })) return context.Evaluate.Counts(statement.Value);
+        return Check(statement, values.Select(v => v is { } x ? Fit(x.Number, allowed, rounding) : null));
+    }
+
+    private (int?[] Counts, FittedCount? Fitted) OfLength(CountStatement statement, Allowed allowed)
+    {
+        var unknown = (Sized.Same<int?>(context.Sizes, null), (FittedCount?)null);
+        var lengths = context.Evaluate.Lengths(statement.Value);
+        if (GaugeOf(statement) is not { } gauge) return unknown;
+        var rows = statement.Of == CountOf.Rows;
+        var rounding = Rounding(statement);
+        var counts = Check(statement, lengths.Select(l =>
+            l is { } cm && (rows ? gauge.RowsFor(cm) : gauge.StitchesFor(cm)) is { } exact ? Fit(exact, allowed, rounding) : null));
+        if (!Array.TrueForAll(counts, c => c is not null)) return (counts, null);
+        var measured = counts.Select(c => rows ? gauge.HeightOf(c!.Value) : gauge.WidthOf(c!.Value));
+        if (!Array.TrueForAll(measured, m => m is not null)) return (counts, null);
+        return (counts, new FittedCount(
+            statement.Name.Text, rows, gauge.Stitch, [.. lengths.Select(l => l!.Value)], [.. counts.Select(c => c!.Value)], [.. measured.Select(m => m!.Value)]));
+    }
+
+    private Gauge? GaugeOf(CountStatement statement)
+    {
+        if (statement.Stitch is { } word)
+        {
+            if (context.StitchOf(word) is not { } stitch) return null;
+            if (context.Gauges.Of(stitch) is { } gauge) return gauge;
+            if (!context.GaugesInDoubt) context.Findings.Add(GaugeMissing.At(word.Span, word.Text));
+            return null;
+        }
+
+        if (context.Gauges.Gauges.Count == 1) return context.Gauges.Gauges[0];
+        if (context.GaugesInDoubt) return null;
+        context.Findings.Add(context.Gauges.Gauges.Count == 0
+            ? GaugeMissing.At(statement.Value.Span, null)
+            : GaugeUnclear.At(statement.Value.Span, [.. context.Gauges.Gauges.Select(g => context.Word(g.Stitch))], statement.Of == CountOf.Rows));
+        return null;
+    }
+
+    private static CountFix? Rounding(CountStatement statement)
+    {
+        foreach (var fix in statement.Fixes)
+        {
+            if (fix.Fix is CountFix.RoundedUp or CountFix.RoundedDown) return fix.Fix;
+        }
+
+        return null;
+    }
+
+    private static int? Fit(Rational exact, Allowed allowed, CountFix? rounding)
+    {
+        var count = rounding switch
+        {
+            CountFix.RoundedDown => allowed.AtMost(exact),
+            CountFix.RoundedUp => allowed.AtMost(exact) is var below && exact == below ? below : below + allowed.Every,
+            _ => allowed.Nearest(exact),
+        };
+        return count is >= 0 and <= Evaluator.LargestCount ? (int)count : -1;
+    }
+
+    private int?[] Check(CountStatement statement, int?[] counts)
+    {
+        var bad = Sized.Where(counts.Length, i => counts[i] is < 0);
+        if (bad.Length > 0) context.Findings.Add(TooLarge.At(statement.Value.Span, context.Findings, bad, Evaluator.LargestCount));
+        return counts.Select(c => c is < 0 ? null : c);
+    }
+
+    private Allowed? AllowedBy(CountStatement statement)
+    {
+        var allowed = Allowed.Any;
+        foreach (var fix in statement.Fixes)
+        {
+            var one = fix.Fix switch
+            {
+                CountFix.Odd => Allowed.Odd,
+                CountFix.Even => Allowed.Even,
+                CountFix.Multiple => MultipleOf(fix),
+                _ => Allowed.Any,
+            };
+            if (one is not { } more) return null;
+            if (allowed.And(more) is not { } both)
+            {
+                context.Findings.Add(FixesConflict.At(fix.Span));
+                return null;
+            }
+
+            allowed = both;
+        }
+
+        return allowed;
+    }
+
+    // A multiple is one number for all sizes: it belongs to the stitch pattern, not to the body.
+    private Allowed? MultipleOf(CountFixSyntax fix)
+    {
+        var multiple = fix.Multiple is null ? null : context.Evaluate.Counts(fix.Multiple, 1)[0];
+        var plus = fix.Plus is null ? 0 : context.Evaluate.Counts(fix.Plus)[0];
+        if (multiple is > LargestMultiple) context.Findings.Add(TooLarge.At(fix.Span, context.Findings, [.. Enumerable.Range(0, context.Sizes)], LargestMultiple));
+        return multiple is null or > LargestMultiple || plus is null ? null : Allowed.Multiple(multiple.Value, plus.Value);
+    }
+}

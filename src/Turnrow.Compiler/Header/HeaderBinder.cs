@@ -1,0 +1,167 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Numbers;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Header;
+
+/// <summary>Reads the lines that hold for the whole file: title, yarn, gauge, turning chains, measures and counts.</summary>
+internal sealed class HeaderBinder(Context context)
+{
+    private readonly Dictionary<Type, StatementSyntax> _once = [];
+    private readonly List<Gauge> _gauges = [];
+    private readonly List<Yarn> _yarns = [];
+    private readonly List<string> _notions = [];
+    private readonly List<Measure> _measures = [];
+    private readonly List<FittedCount> _fitted = [];
+
+    /// <summary>The pattern's header; <paramref name="sizes"/> and terms were found before.</summary>
+    public Pattern Bind(IEnumerable<StatementSyntax> statements, IReadOnlyList<string> sizes)
+    {
+        var pattern = new Pattern { Sizes = sizes, Terms = context.Terms };
+        foreach (var statement in statements) pattern = One(pattern, statement);
+        return pattern with
+        {
+            Yarns = _yarns,
+            Notions = _notions,
+            Gauges = context.Gauges,
+            Measures = _measures,
+            FittedCounts = _fitted,
+            TurnRules = [.. context.Rules],
+        };
+    }
+
+    private Pattern One(Pattern pattern, StatementSyntax statement)
+    {
+        switch (statement)
+        {
+            case NotationStatement notation:
+                if (Once(notation) && (notation.Number.Numerator != 1 || notation.Number.Denominator != 1)) context.Findings.Add(NotationVersion.At(notation.Number.Span));
+                return pattern;
+            case PatternStatement title:
+                return Once(title) ? pattern with { Title = title.Title.Text } : pattern;
+            case VersionStatement version:
+                return Once(version) ? pattern with { Version = version.Version.Text } : pattern;
+            case SkillStatement skill:
+                return Once(skill) ? pattern with { Skill = skill.Text.Text } : pattern;
+            case WearerStatement wearer:
+                return Once(wearer) ? pattern with { Wearer = WearerOf(wearer) } : pattern;
+            case HookStatement hook:
+                return Once(hook) ? pattern with { HookMillimetres = NumberOf(hook.Millimetres) } : pattern;
+            case NotionStatement notion:
+                _notions.Add(notion.Text.Text);
+                return pattern;
+            case YarnStatement yarn:
+                _yarns.Add(YarnOf(yarn));
+                return pattern;
+            case GaugeStatement gauge:
+                AddGauge(gauge);
+                return pattern;
+            case TurnStatement turn:
+                TurnRules.Bind(context, turn, (stitch, rule) => context.Rules[stitch] = rule);
+                return pattern;
+            case MeasureStatement measure:
+                Define(measure);
+                return pattern;
+            case CountStatement count:
+                Define(count);
+                return pattern;
+            default:
+                return pattern;
+        }
+    }
+
+    private bool Once(StatementSyntax statement)
+    {
+        if (_once.TryAdd(statement.GetType(), statement)) return true;
+        context.Findings.Add(SaidTwice.At(statement.Span, _once[statement.GetType()].Span));
+        return false;
+    }
+
+    private Wearer WearerOf(WearerStatement statement)
+    {
+        if (Enum.TryParse<Wearer>(statement.Wearer.Text, true, out var wearer) && wearer != Wearer.Unsaid) return wearer;
+        context.Findings.Add(WearerUnknown.At(statement.Wearer.Span, statement.Wearer.Text));
+        return Wearer.Unsaid;
+    }
+
+    private static Rational? NumberOf(NumberSyntax number) => Rational.Of(number.Numerator, number.Denominator);
+
+    private static Yarn YarnOf(YarnStatement statement)
+    {
+        var yarn = new Yarn(statement.Name.Text, statement.Description?.Text, null, null, null);
+        foreach (var fact in statement.Facts)
+        {
+            var number = NumberOf(fact.Number);
+            yarn = fact.Fact switch
+            {
+                YarnFact.Weight => yarn with { Weight = (int)fact.Number.Numerator },
+                YarnFact.Grams => yarn with { Grams = number },
+                YarnFact.Ounces => yarn with { Grams = number * (Rational.Of(45359237, 1600000) ?? default) },
+                YarnFact.Metres => yarn with { Metres = number },
+                _ => yarn with { Metres = number * (Rational.Of(9144, 10000) ?? default) },
+            };
+        }
+
+        return yarn;
+    }
+
+    private void AddGauge(GaugeStatement statement)
+    {
+        if (context.StitchOf(statement.Stitch) is not { } stitch) return;
+        if (_gauges.Exists(g => g.Stitch == stitch))
+        {
+            context.Findings.Add(DefinedTwice.At(statement.Stitch.Span, $"the gauge of {statement.Stitch.Text}", null));
+            return;
+        }
+
+        if (Over(statement.Stitches) is not { } stitches || Over(statement.Rows) is not { } rows) return;
+        _gauges.Add(new Gauge(stitch, stitches.Count, stitches.Length, rows.Count, rows.Length)
+        {
+            InInches = Units.IsImperial(statement.Stitches.Unit.Unit),
+        });
+        context.Gauges = new GaugeBook([.. _gauges]);
+    }
+
+    private (Rational Count, Rational Length)? Over(GaugeSpanSyntax span)
+    {
+        if (span.Count.Numerator <= 0 || span.Length.Numerator <= 0)
+        {
+            context.Findings.Add(GaugeZero.At(span.Span));
+            return null;
+        }
+
+        return NumberOf(span.Count) is { } count && NumberOf(span.Length) * Units.Centimetres(span.Unit.Unit) is { } length ? (count, length) : null;
+    }
+
+    private bool IsFree(NameSyntax name)
+    {
+        if (context.TryStitch(name.Text) is not null)
+        {
+            context.Findings.Add(NameIsStitch.At(name.Span, name.Text));
+            return false;
+        }
+
+        if (context.Scope.Find(name.Text) is not { } earlier) return true;
+        context.Findings.Add(DefinedTwice.At(name.Span, name.Text, earlier.Span));
+        return false;
+    }
+
+    private void Define(MeasureStatement statement)
+    {
+        if (!IsFree(statement.Name)) return;
+        var lengths = context.Evaluate.Lengths(statement.Value);
+        context.Scope.Define(new Definition(statement.Name.Text, lengths.Select(l => l is { } cm ? new Value(cm, true) : (Value?)null), statement.Name.Span));
+        if (Array.TrueForAll(lengths, l => l is not null)) _measures.Add(new Measure(statement.Name.Text, [.. lengths.Select(l => l!.Value)]));
+    }
+
+    private void Define(CountStatement statement)
+    {
+        if (!IsFree(statement.Name)) return;
+        var (counts, fitted) = new CountBinder(context).Bind(statement);
+        context.Scope.Define(new Definition(statement.Name.Text, counts.Select(c => c is { } n ? new Value(n, false) : (Value?)null), statement.Name.Span));
+        if (fitted is not null) _fitted.Add(fitted);
+    }
+}

@@ -1,0 +1,68 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Pieces;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Numbers;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Joins;
+
+/// <summary>Checks <c>expect</c> lines: measurements and relations.</summary>
+internal sealed class ExpectBinder(Context context, PieceBook book)
+{
+    /// <summary>Values of <c>back rows</c> and <c>back stitches</c>.</summary>
+    public Value?[] ValuesOf(PieceExpression expression)
+    {
+        var values = new Value?[context.Sizes];
+        if (book.Bind(expression.Piece) is not { } piece) return values;
+        for (var i = 0; i < values.Length; i++)
+        {
+            var builder = piece.Builders[i];
+            if (expression.Quantity == PieceQuantity.Rows && !builder.RowsInDoubt) values[i] = new Value(builder.RowCount, false);
+            else if (expression.Quantity == PieceQuantity.Stitches && builder.Rows is [.., { Work: { } work }]) values[i] = new Value(work.Stitches, false);
+        }
+
+        return values;
+    }
+
+    /// <summary><c>expect hem stitches measure bust / 2 + 2 cm, within 1 cm</c></summary>
+    public void Check(ExpectMeasureStatement statement)
+    {
+        var counts = context.Evaluate.Of(statement.Count);
+        var asked = context.Evaluate.Lengths(statement.Length);
+        var within = statement.Within is { } w ? context.Evaluate.Lengths(w) : Sized.Same<Rational?>(context.Sizes, Rational.Zero);
+        if (GaugeOf(statement) is not { } gauge) return;
+        var measured = counts.Select(c => c is { IsLength: false } n ? statement.OfRows ? gauge.HeightOf(n.Number) : gauge.WidthOf(n.Number) : null);
+        var off = new Rational?[context.Sizes];
+        for (var i = 0; i < off.Length; i++) off[i] = measured[i] is { } m && asked[i] is { } a ? m - a : null;
+        var wrong = Sized.Where(context.Sizes, i => off[i] is { } d && within[i] is { } most && d.Magnitude() > most);
+        if (wrong.Length > 0) context.Findings.Add(ExpectMeasure.At(context, statement, wrong, i => counts[i]!.Value.Number, measured, asked, within));
+    }
+
+    /// <summary><c>expect back rows are right-front rows</c></summary>
+    public void Check(ExpectEqualStatement statement)
+    {
+        var left = context.Evaluate.Of(statement.Left);
+        var right = context.Evaluate.Of(statement.Right);
+        var wrong = Sized.Where(context.Sizes, i => left[i] is { } a && right[i] is { } b && a != b);
+        if (wrong.Length > 0) context.Findings.Add(ExpectEqual.At(context, statement.Span, wrong, left, right));
+    }
+
+    private Gauge? GaugeOf(ExpectMeasureStatement statement)
+    {
+        if (statement.Stitch is { } word)
+        {
+            if (context.StitchOf(word) is not { } stitch) return null;
+            if (context.Gauges.Of(stitch) is { } known) return known;
+            if (!context.GaugesInDoubt) context.Findings.Add(GaugeMissing.At(word.Span, word.Text));
+            return null;
+        }
+
+        if (context.Gauges.Gauges.Count == 1) return context.Gauges.Gauges[0];
+        if (context.GaugesInDoubt) return null;
+        context.Findings.Add(context.Gauges.Gauges.Count == 0
+            ? GaugeMissing.At(statement.Length.Span, null)
+            : GaugeUnclear.At(statement.Count.Span, [.. context.Gauges.Gauges.Select(g => context.Word(g.Stitch))], statement.OfRows));
+        return null;
+    }
+}

@@ -1,0 +1,101 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Pieces;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Joins;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Joins;
+
+/// <summary>A pick-up in one size: where it begins, and how many stitches it gives (null if the rate does not come out).</summary>
+internal sealed record SizedPickUp(PickUpStart Start, int? Stitches);
+
+/// <summary>A pick-up in all sizes.</summary>
+internal sealed record BoundPickUp(Stitch Stitch, SizedPickUp?[] InSizes);
+
+/// <summary>Reads <c>picked up along right-front neck, last 3 rows: 2 dc in each row</c>.</summary>
+internal sealed class PickUpBinder(Context context, PieceBook book)
+{
+    /// <summary>The pick-up; null, and reported, if it can't be understood.</summary>
+    public BoundPickUp? Bind(PickUpOriginSyntax pickUp)
+    {
+        var walks = pickUp.Walks.Select(w => new WalkBinder(context, book).Bind(w)).ToList();
+        var rates = pickUp.Rates.Select(Rate).ToList();
+        var word = pickUp.Stitch ?? (pickUp.Rates.Count > 0 ? pickUp.Rates[0].Stitch : null);
+        if (walks.Contains(null) || rates.Contains(null) || word is null || context.StitchOf(word) is not { } stitch) return null;
+        var sizes = new SizedPickUp?[context.Sizes];
+        var uneven = new List<(int Size, PickUpLeg Leg)>();
+        for (var i = 0; i < sizes.Length; i++) sizes[i] = InSize(i, pickUp, walks!, rates!, stitch, uneven);
+        if (uneven.Count > 0) context.Findings.Add(PickUpRemainder.At(context, pickUp.Rates.Count > 0 ? pickUp.Rates[0].Span : word.Span, uneven));
+        foreach (var walk in walks)
+        {
+            walk!.Piece.Joined = true;
+            book.Uses.Add(walk, context);
+        }
+
+        return new BoundPickUp(stitch, sizes);
+    }
+
+    private SizedPickUp? InSize(
+        int size, PickUpOriginSyntax pickUp, List<BoundWalk> walks, List<BoundRate> rates, Stitch stitch, List<(int, PickUpLeg)> uneven)
+    {
+        var rightSide = pickUp.Side?.RightSide ?? true;
+        var legs = new List<PickUpLeg>();
+        foreach (var walk in walks)
+        {
+            if (walk.Sides[size] is not { } side) return null;
+            AddLegs(legs, side, rightSide, size, rates, stitch);
+        }
+
+        if (legs.Count == 0) return null;
+        var total = 0;
+        foreach (var leg in legs)
+        {
+            if (leg.Stitches is { } stitches) total += stitches;
+            else uneven.Add((size, leg));
+        }
+
+        return new SizedPickUp(PickUpYarn.Find(legs, rightSide), legs.TrueForAll(l => l.Stitches is not null) && total > 0 ? total : null);
+    }
+
+    // Right side facing, a maker works from right to left along an edge that she holds on top: up the right edge, down the left one,
+    // the last row from right to left, the foundation from left to right.
+    private static void AddLegs(List<PickUpLeg> legs, JoinSide side, bool rightSide, int size, List<BoundRate> rates, Stitch stitch)
+    {
+        var upwards = side.Hand is { } hand ? (hand == Hand.Right) == rightSide
+            : side.Stretches[0].Kind == StretchKind.LastRow == rightSide;
+        var stretches = upwards ? side.Stretches : [.. side.Stretches.Reverse()];
+        foreach (var stretch in stretches)
+        {
+            var (count, per) = RateFor(stretch, rates, stitch, size);
+            legs.Add(new PickUpLeg(side.Piece, side.Hand, stretch, upwards, count, per));
+        }
+    }
+
+    private static (int Count, int Per) RateFor(Stretch stretch, List<BoundRate> rates, Stitch stitch, int size)
+    {
+        var ofStitches = stretch.Kind != StretchKind.RowEnds;
+        foreach (var rate in rates)
+        {
+            if (rate.OfStitches == ofStitches) return (rate.Count[size] ?? 1, rate.Per[size] ?? 1);
+        }
+
+        // Unsaid: one in each stitch and chain, and along row-ends what the rows' own height asks for.
+        if (ofStitches) return (1, 1);
+        var custom = (stretch.Stitch ?? stitch).PickUp;
+        return (custom.Stitches, custom.Rows);
+    }
+
+    private BoundRate? Rate(RateSyntax rate)
+    {
+        if (context.StitchOf(rate.Stitch) is null) return null;
+        return new BoundRate(
+            context.Evaluate.Counts(rate.Count, 1),
+            rate.Per is { } per ? context.Evaluate.Counts(per, 1) : Sized.Same<int?>(context.Sizes, 1),
+            rate.OfStitches);
+    }
+
+    private sealed record BoundRate(int?[] Count, int?[] Per, bool OfStitches);
+}

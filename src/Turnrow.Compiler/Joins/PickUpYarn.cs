@@ -1,0 +1,14 @@
+using Turnrow.Fabric.Pieces;
+
+namespace Turnrow.Compiler.Joins;
+
+/// <summary>Finds out whether the yarn is where a pick-up begins.</summary>
+internal static class PickUpYarn
+{
+    /// <summary>The beginning of a pick-up, yarn and all.</summary>
+    public static PickUpStart Find(IReadOnlyList<PickUpLeg> walk, bool rightSide) => new(walk, rightSide, !YarnIsThere(walk[0]));
+
+    // The yarn hangs at one end of the last row. It is at the beginning of a walk down that edge; a walk up begins at the other end.
+    private static bool YarnIsThere(PickUpLeg leg) =>
+        !leg.Piece.FastenedOff && !leg.Upwards && leg.Hand == leg.Piece.HookAt && leg.Stretch.LastRow == leg.Piece.Rows.Count;
+}

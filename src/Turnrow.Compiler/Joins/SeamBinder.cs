@@ -1,0 +1,60 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Pieces;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Joins;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Joins;
+
+/// <summary>Reads a seam and checks that its edges meet.</summary>
+internal sealed class SeamBinder(Context context, PieceBook book)
+{
+    /// <summary>The seam; null, and reported, if its edges are not known.</summary>
+    public SeamInSizes? Bind(SeamStatement statement)
+    {
+        var binder = new WalkBinder(context, book);
+        var (first, second) = (binder.Bind(statement.First), binder.Bind(statement.Second));
+        var rate = statement.Rate is { } r ? RateOf(r) : null;
+        if (first is null || second is null) return null;
+        first.Piece.Joined = second.Piece.Joined = true;
+        book.Uses.Add(first, context);
+        book.Uses.Add(second, context);
+        var seams = new Seam?[context.Sizes];
+        for (var i = 0; i < seams.Length; i++)
+        {
+            if (first.Sides[i] is { } a && second.Sides[i] is { } b) seams[i] = new Seam(a, b, statement.Eased, rate?[i]);
+        }
+
+        CheckLengths(statement, first, second, seams);
+        CheckOrder(statement, seams);
+        return new SeamInSizes(seams);
+    }
+
+    private SeamRate?[]? RateOf(RateSyntax rate)
+    {
+        if (context.StitchOf(rate.Stitch) is not { } stitch) return null;
+        var counts = context.Evaluate.Counts(rate.Count, 1);
+        var per = rate.Per is { } p ? context.Evaluate.Counts(p, 1) : Sized.Same<int?>(context.Sizes, 1);
+        var rates = new SeamRate?[context.Sizes];
+        for (var i = 0; i < rates.Length; i++)
+        {
+            if (counts[i] is { } n && per[i] is { } over) rates[i] = new SeamRate(n, stitch, over, rate.OfStitches);
+        }
+
+        return rates;
+    }
+
+    private void CheckLengths(SeamStatement statement, BoundWalk first, BoundWalk second, Seam?[] seams)
+    {
+        if (statement.Eased || first.Piece.RowsInDoubt || second.Piece.RowsInDoubt) return;
+        var uneven = Sized.Where(context.Sizes, i => seams[i] is { IsEven: false });
+        if (uneven.Length > 0) context.Findings.Add(SeamLength.At(context, statement, first, second, uneven, i => seams[i]!));
+    }
+
+    private void CheckOrder(SeamStatement statement, Seam?[] seams)
+    {
+        if (statement.Order is not { } said || Array.Find(seams, s => s is not null) is not { First.Hand: not null, Second.Hand: not null } seam) return;
+        if (said == SeamOrder.Opposite != seam.OppositeOrder) context.Findings.Add(SeamOrderWrong.At(statement.Span, seam.OppositeOrder, seam.First.Hand!.Value, seam.Second.Hand!.Value));
+    }
+}

@@ -1,0 +1,129 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Pieces;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Joins;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Joins;
+
+/// <summary>An edge that a seam or a pick-up names, a size; null in a size where it is not known.</summary>
+/// <param name="Piece">The piece.</param>
+/// <param name="Sides">The part of the edge, a size.</param>
+/// <param name="Span">Where it is named.</param>
+internal sealed record BoundWalk(PieceState Piece, JoinSide?[] Sides, TextSpan Span);
+
+/// <summary>Reads <c>back right side-seam, all but first 3 rows</c>.</summary>
+internal sealed class WalkBinder(Context context, PieceBook book)
+{
+    private static readonly string[] EdgeWords = ["edge"];
+
+    /// <summary>The edge; null, and reported, if the words name none.</summary>
+    public BoundWalk? Bind(WalkSyntax walk)
+    {
+        if (walk.Words.Count == 0 || book.Bind(walk.Words[0]) is not { } piece) return null;
+        var words = walk.Words.Skip(1).Where(w => !EdgeWords.Contains(w.Text, StringComparer.OrdinalIgnoreCase)).ToList();
+        if (SideOf(piece, walk, words) is not { } find) return null;
+        var sides = new JoinSide?[context.Sizes];
+        for (var i = 0; i < sides.Length; i++) sides[i] = find(piece.Finished[i]);
+        if (walk.Selection is { } selection) sides = Select(walk, selection, piece, sides);
+        return new BoundWalk(piece, sides, walk.Span);
+    }
+
+    private Func<Piece, JoinSide>? SideOf(PieceState piece, WalkSyntax walk, List<NameSyntax> words)
+    {
+        if (words.Count == 1 && Is(words[0], "foundation")) return EdgeSelection.Foundation;
+        if (words.Count == 2 && Is(words[0], "last") && Is(words[1], "row")) return EdgeSelection.LastRow;
+        var hand = words.Count > 0 && Is(words[0], "right") ? Hand.Right : words.Count > 0 && Is(words[0], "left") ? Hand.Left : (Hand?)null;
+        if (hand is not null) words.RemoveAt(0);
+        if (words.Count > 1)
+        {
+            context.Findings.Add(EdgeWordsTooMany.At(words[1].Span.To(words[^1].Span), words[0].Text));
+            return null;
+        }
+
+        if (words.Count == 0)
+        {
+            if (hand is { } only) return p => EdgeSelection.ByName(p, only, null);
+            context.Findings.Add(EdgeUnsaid.At(walk.Span, piece.Name));
+            return null;
+        }
+
+        return ByName(piece, words[0], hand);
+    }
+
+    private Func<Piece, JoinSide>? ByName(PieceState piece, NameSyntax name, Hand? hand)
+    {
+        var hands = new[] { Hand.Right, Hand.Left }
+            .Where(h => (hand is null || hand == h) && piece.Builders[0].NamesOf(h).Contains(name.Text, StringComparer.OrdinalIgnoreCase)).ToArray();
+        if (hands.Length == 1) return p => EdgeSelection.ByName(p, hands[0], name.Text);
+        if (hands.Length == 2)
+        {
+            context.Findings.Add(WalkAmbiguous.At(name.Span, piece.Name, name.Text));
+        }
+        else if (!piece.NamesInDoubt && !piece.RowsInDoubt)
+        {
+            var builder = piece.Builders[0];
+            context.Findings.Add(EdgeUnknown.At(name.Span, name.Text, piece.Name, builder.NameOf(Hand.Right), builder.NameOf(Hand.Left),
+                builder.NamesOf(Hand.Right).Concat(builder.NamesOf(Hand.Left))));
+        }
+
+        return null;
+    }
+
+    private JoinSide?[] Select(WalkSyntax walk, SelectionSyntax selection, PieceState piece, JoinSide?[] sides)
+    {
+        var (skip, take) = selection switch
+        {
+            EndSelection end => Ends(end, sides),
+            RangeSelection range => Range(range, sides),
+            _ => (Sized.Same<int?>(context.Sizes, null), Sized.Same<int?>(context.Sizes, null)),
+        };
+        var result = new JoinSide?[context.Sizes];
+        var short_ = new List<int>();
+        for (var i = 0; i < result.Length; i++)
+        {
+            if (sides[i] is not { } side || skip[i] is not { } s || take[i] is not { } t) continue;
+            result[i] = EdgeSelection.Rows(side, s, t);
+            if (result[i] is null && !piece.Builders[i].RowsInDoubt) short_.Add(i);
+        }
+
+        if (short_.Count > 0) context.Findings.Add(SelectionRows.At(context, selection.Span, [.. short_], i => sides[i]!.RowEnds, walk.Words[0].Text));
+        return result;
+    }
+
+    private (int?[] Skip, int?[] Take) Ends(EndSelection selection, JoinSide?[] sides)
+    {
+        var counts = context.Evaluate.Counts(selection.Rows);
+        var (skip, take) = (new int?[context.Sizes], new int?[context.Sizes]);
+        for (var i = 0; i < counts.Length; i++)
+        {
+            if (sides[i] is not { } side || counts[i] is not { } n) continue;
+            take[i] = selection.AllBut ? side.RowEnds - n : n;
+            skip[i] = selection.AllBut == selection.First ? n : 0;
+            if (!selection.AllBut && !selection.First) skip[i] = side.RowEnds - n;
+        }
+
+        return (skip, take);
+    }
+
+    // Rows are numbered as the piece's are; the stretch may begin at any of them.
+    private (int?[] Skip, int?[] Take) Range(RangeSelection selection, JoinSide?[] sides)
+    {
+        var from = context.Evaluate.Counts(selection.From, 1);
+        var to = context.Evaluate.Counts(selection.To, 1);
+        var (skip, take) = (new int?[context.Sizes], new int?[context.Sizes]);
+        for (var i = 0; i < from.Length; i++)
+        {
+            var first = sides[i]?.Stretches.FirstOrDefault(s => s.Kind == StretchKind.RowEnds)?.FirstRow;
+            skip[i] = from[i] - first;
+            take[i] = to[i] - from[i] + 1;
+        }
+
+        return (skip, take);
+    }
+
+    private static bool Is(NameSyntax word, string other) => string.Equals(word.Text, other, StringComparison.OrdinalIgnoreCase);
+}

@@ -1,0 +1,183 @@
+using Turnrow.Compiler.Claims;
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Header;
+using Turnrow.Compiler.Joins;
+using Turnrow.Compiler.Pieces;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler;
+
+/// <summary>
+/// Makes the row model of a file's lines. Each step runs on whatever of the file the step before understood, and a line that can't be
+/// used says nothing more about it.
+/// </summary>
+internal sealed class PatternBinder
+{
+    private readonly SyntaxTree _tree;
+    private readonly Context _context;
+    private readonly PieceBook _book;
+    private readonly ExpectBinder _expect;
+    private readonly List<Func<PatternItem?>> _items = [];
+    private PieceState? _piece;
+
+    private PatternBinder(SyntaxTree tree, Context context)
+    {
+        _tree = tree;
+        _context = context;
+        _book = new PieceBook(context);
+        _expect = new ExpectBinder(context, _book);
+        context.Evaluate.PieceValues = _expect.ValuesOf;
+    }
+
+    /// <summary>Where claims could stand and do not.</summary>
+    public List<MissingClaim> MissingClaims { get; } = [];
+
+    /// <summary>The model of a tree, and what was found.</summary>
+    public static (Pattern Pattern, Findings Findings, IReadOnlyList<MissingClaim> MissingClaims) Bind(SyntaxTree tree)
+    {
+        var sizes = SizesFinder.Find(tree, out var inDoubt, out var report);
+        var findings = new Findings(sizes);
+        foreach (var diagnostic in report) findings.Add(diagnostic);
+        var terms = TermsOf(tree, findings, out var termsInDoubt);
+        var scope = new Scope();
+        var context = new Context(findings, scope, new Evaluator(findings, scope, inDoubt), terms, termsInDoubt);
+        var binder = new PatternBinder(tree, context);
+        var pattern = binder.Whole(sizes);
+        return (pattern, findings, binder.MissingClaims);
+    }
+
+    private static Terms TermsOf(SyntaxTree tree, Findings findings, out bool inDoubt)
+    {
+        inDoubt = tree.Lines.Any(l => l.Broken && l.Keyword is null or "terms");
+        foreach (var line in tree.Lines)
+        {
+            if (line.Statement is not TermsStatement statement) continue;
+            if (string.Equals(statement.Terms.Text, "UK", StringComparison.OrdinalIgnoreCase)) return Terms.UK;
+            if (!string.Equals(statement.Terms.Text, "US", StringComparison.OrdinalIgnoreCase))
+            {
+                if (!line.Broken) findings.Add(TermsUnknown.At(statement.Terms.Span, statement.Terms.Text));
+                inDoubt = true;
+            }
+
+            return Terms.US;
+        }
+
+        return Terms.US;
+    }
+
+    private Pattern Whole(IReadOnlyList<string> sizes)
+    {
+        Announce();
+        var header = new HeaderBinder(_context).Bind(HeaderStatements(), sizes);
+        foreach (var line in _tree.Lines) One(line);
+        PatternWarnings.Add(_context, _book);
+        var items = new List<PatternItem>();
+        foreach (var item in _items)
+        {
+            if (item() is { } made) items.Add(made);
+        }
+
+        return header with { Items = items, InInches = LengthUnits.InInches(_tree) };
+    }
+
+    private void Announce()
+    {
+        foreach (var line in _tree.Lines)
+        {
+            NoteDoubt(line);
+            switch (line.Statement)
+            {
+                case MeasureStatement measure: _context.Scope.Announce(measure.Name.Text, measure.Name.Span, NamesIn.Expression(measure.Value)); break;
+                case CountStatement count: _context.Scope.Announce(count.Name.Text, count.Name.Span, NamesIn.Expression(count.Value)); break;
+                case PieceStatement piece: _book.Announce(piece.Name); break;
+            }
+        }
+    }
+
+    private void NoteDoubt(LineSyntax line)
+    {
+        if (!line.Broken) return;
+        if (line.Keyword is null or "measure" or "count") _context.Scope.InDoubt = true;
+        if (line.Keyword is null or "gauge" or "terms") _context.GaugesInDoubt = true;
+        if (line.Keyword is null or "piece" && line.Statement is not PieceStatement) _book.InDoubt = true;
+    }
+
+    // Turning chains are set for the pattern only before the first piece; within a piece they hold for it from there on.
+    private IEnumerable<StatementSyntax> HeaderStatements()
+    {
+        var inPiece = false;
+        foreach (var line in _tree.Lines)
+        {
+            inPiece |= line.Keyword == "piece";
+            if (line.Broken || line.Statement is null || (inPiece && line.Statement is TurnStatement)) continue;
+            yield return line.Statement;
+        }
+    }
+
+    private void One(LineSyntax line)
+    {
+        if (line.Statement is PieceStatement opened)
+        {
+            Open(opened, line.Broken);
+            return;
+        }
+
+        if (line.Broken)
+        {
+            Broken(line);
+            return;
+        }
+
+        switch (line.Statement)
+        {
+            case null or TermsStatement or SizesStatement: break;
+            case SeamStatement seam: Join(seam); break;
+            case WeaveInStatement: _items.Add(() => new WeaveInItem()); break;
+            case ProseStatement prose: Prose(prose); break;
+            case ExpectMeasureStatement expect: _expect.Check(expect); break;
+            case ExpectEqualStatement expect: _expect.Check(expect); break;
+            case StatementSyntax statement when PieceStatements.IsOne(statement): InPiece(statement); break;
+        }
+    }
+
+    private void Open(PieceStatement statement, bool broken)
+    {
+        var piece = new PieceOpening(_context, _book).Open(statement, broken);
+        _piece = piece;
+        _items.Add(() => new PieceInSizes(piece.Name, piece.Finished, piece.Passages, piece.MirrorOf?.Name));
+    }
+
+    private void Join(SeamStatement statement)
+    {
+        if (new SeamBinder(_context, _book).Bind(statement) is { } seam) _items.Add(() => seam);
+        _piece = null;
+    }
+
+    // Prose in a piece stands before the rows that follow; before the first piece and after the last it stands by itself.
+    private void Prose(ProseStatement prose)
+    {
+        if (_piece is { } piece) piece.Passages.Add(new ProsePassage(prose.Text));
+        else _items.Add(() => new ProseItem(prose.Text));
+    }
+
+    private void InPiece(StatementSyntax statement)
+    {
+        if (_piece is null)
+        {
+            if (!_book.InDoubt) _context.Findings.Add(OutsidePiece.At(statement.Span));
+            return;
+        }
+
+        PieceStatements.Bind(_context, _piece, statement);
+        if (ClaimProposal.For(_context, _piece, statement) is { } missing) MissingClaims.Add(missing);
+    }
+
+    private void Broken(LineSyntax line)
+    {
+        if (_piece is null) return;
+        BrokenLines.Apply(_context, _piece, line);
+    }
+}

@@ -1,0 +1,41 @@
+using Turnrow.Compiler.Claims;
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Pieces;
+
+/// <summary><c>begin with 77 stitches</c> and <c>chain 79</c></summary>
+internal static class BeginBinding
+{
+    public static void Bind(Context context, PieceState piece, BeginStatement statement) =>
+        Begin(context, piece, statement, statement.Stitches, statement.Claim, false);
+
+    public static void Bind(Context context, PieceState piece, ChainStatement statement) =>
+        Begin(context, piece, statement, statement.Chains, statement.Claim, true);
+
+    private static void Begin(
+        Context context, PieceState piece, StatementSyntax statement, ExpressionSyntax expression, ClaimSyntax? claim, bool chains)
+    {
+        var counts = context.Evaluate.Counts(expression, 1);
+        if (IsSecond(context, piece, statement.Span)) return;
+        for (var i = 0; i < counts.Length; i++)
+        {
+            var builder = piece.Builders[i];
+            if (counts[i] is not { } count) builder.BeginUnknown();
+            else if (chains) builder.BeginWithChains(count);
+            else builder.BeginWithStitches(count);
+        }
+
+        piece.Changed();
+        if (!chains) new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(claim), statement);
+    }
+
+    private static bool IsSecond(Context context, PieceState piece, TextSpan span)
+    {
+        if (!piece.Builders[0].HasBegun) return false;
+        if (piece.RowsInDoubt) return false;
+        context.Findings.Add(BegunTwice.At(span, piece.Name));
+        return true;
+    }
+}

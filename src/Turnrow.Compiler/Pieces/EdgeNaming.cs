@@ -1,0 +1,20 @@
+using Turnrow.Fabric.Rows;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Pieces;
+
+/// <summary><c>both edges are armhole</c>, <c>from here right edge is side-seam</c></summary>
+internal static class EdgeNaming
+{
+    public static void Bind(Context context, PieceState piece, EdgeNameStatement statement)
+    {
+        if (EdgeBinder.Bind(context, piece, statement.Edge) is not { } hands) return;
+        foreach (var builder in piece.Builders)
+        {
+            foreach (var hand in hands) builder.NameEdge(hand, statement.Name.Text);
+        }
+
+        if (statement.FromHere) piece.Heading = statement.Name.Text;
+        piece.Changed();
+    }
+}

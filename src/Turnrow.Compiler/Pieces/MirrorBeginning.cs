@@ -1,0 +1,94 @@
+using Turnrow.Fabric;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+
+namespace Turnrow.Compiler.Pieces;
+
+/// <summary>
+/// Begins a mirrored piece where its original began, turned over: from the other edge of the same piece, or from that piece's own mirror if
+/// it has one.
+/// </summary>
+internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceState original, bool turnedOver, Origin origin)
+{
+    /// <summary>Begins and works one size.</summary>
+    public void Work(int size)
+    {
+        var builder = piece.Builders[size];
+        var made = original.Finished[size];
+        switch (made.Start)
+        {
+            case FoundationStart { GivenAsChains: true } foundation:
+                builder.BeginWithChains(foundation.Chains);
+                builder.BeginOnSide(FirstSide(made));
+                break;
+            case FoundationStart when made.Rows is [{ Work: { } first }, ..]:
+                builder.BeginWithStitches(first.Below.Count);
+                builder.BeginOnSide(FirstSide(made));
+                break;
+            case PartStart part:
+                BeginPart(builder, part, size);
+                break;
+            case PickUpStart pickUp when made.Rows is [{ Work: { } first, Plan: ShapedPlan plan }, ..]:
+                builder.BeginPickUp(Turned(pickUp, size), plan.Stitch, first.Stitches, made.Rows[0].Origin);
+                break;
+            default:
+                builder.BeginUnknown();
+                builder.Doubt(made.RowsInDoubt);
+                if (made.Start is PickUpStart) builder.WorkRow(new WordsPlan([]), origin, 0);
+                break;
+        }
+
+        new Mirror(turnedOver).Work(made, builder);
+    }
+
+    private bool FirstSide(Piece made)
+    {
+        var rightSide = made.Rows.Count == 0 || made.Rows[0].RightSide;
+        return turnedOver ? !rightSide : rightSide;
+    }
+
+    private void BeginPart(PieceBuilder builder, PartStart part, int size)
+    {
+        var state = book.MirrorOf(part.Base.Name) ?? book.Find(part.Base.Name)!;
+        var from = state.Finished[size];
+        var turned = new PartStart(from, part.FromLeft, part.Count, true);
+        if (turned.FromRight + turned.Count > from.LastStitches || from.Rows.Count == 0)
+        {
+            builder.BeginUnknown();
+            builder.Doubt(true);
+            return;
+        }
+
+        var atHook = from.HookAt == Hand.Right ? turned.FromRight == 0 : turned.FromLeft == 0;
+        var goesOn = atHook && !state.YarnTaken && !from.FastenedOff;
+        state.Joined = true;
+        if (size == piece.Builders.Length - 1)
+        {
+            state.YarnTaken |= goesOn;
+            state.Taken.Add((piece.Name, Sizes(p => p.FromLeft), Sizes(p => p.Count)));
+        }
+
+        builder.BeginPart(turned with { Joined = !goesOn });
+    }
+
+    private int[] Sizes(Func<PartStart, int> of) =>
+        Array.ConvertAll(original.Finished, p => p.Start is PartStart part ? of(part) : 0);
+
+    private PickUpStart Turned(PickUpStart pickUp, int size)
+    {
+        var walk = new List<PickUpLeg>();
+        for (var i = pickUp.Walk.Count - 1; i >= 0; i--)
+        {
+            var leg = pickUp.Walk[i];
+            var state = book.MirrorOf(leg.Piece.Name) ?? book.Find(leg.Piece.Name)!;
+            walk.Add(leg with
+            {
+                Piece = state.Finished[size],
+                Hand = leg.Hand?.Opposite(),
+                Upwards = leg.Hand is null ? leg.Upwards : !leg.Upwards,
+            });
+        }
+
+        return Joins.PickUpYarn.Find(walk, pickUp.RightSide);
+    }
+}

@@ -1,0 +1,53 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Pieces;
+
+/// <summary>The pieces opened so far, and those still to come.</summary>
+internal sealed class PieceBook(Context context)
+{
+    private readonly List<PieceState> _pieces = [];
+    private readonly Dictionary<string, PieceState> _byName = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, TextSpan> _later = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The pieces in order.</summary>
+    public IReadOnlyList<PieceState> All => _pieces;
+
+    /// <summary>The edges used so far.</summary>
+    public Joins.EdgeUses Uses { get; } = new();
+
+    /// <summary>True if a line that may have opened a piece could not be read.</summary>
+    public bool InDoubt { get; set; }
+
+    public void Announce(NameSyntax name) => _later.TryAdd(name.Text, name.Span);
+
+    public void Add(PieceState piece)
+    {
+        _pieces.Add(piece);
+        _byName.TryAdd(piece.Name, piece);
+    }
+
+    public PieceState? Find(string name) => _byName.GetValueOrDefault(name);
+
+    /// <summary>The mirror of a piece: what mirrors it, or what it mirrors; null for none.</summary>
+    public PieceState? MirrorOf(string name)
+    {
+        if (Find(name) is not { } piece) return null;
+        foreach (var other in _pieces)
+        {
+            if (other.MirrorOf == piece) return other;
+        }
+
+        return piece.MirrorOf;
+    }
+
+    /// <summary>The piece that a word names; null, and reported, if there is none yet.</summary>
+    public PieceState? Bind(NameSyntax name)
+    {
+        if (Find(name.Text) is { } piece) return piece;
+        if (_later.TryGetValue(name.Text, out var later)) context.Findings.Add(PieceBelow.At(name.Span, name.Text, later));
+        else if (!InDoubt) context.Findings.Add(UnknownPiece.At(name.Span, name.Text, _byName.Keys));
+        return null;
+    }
+}

@@ -1,0 +1,171 @@
+using Turnrow.Compiler.Claims;
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Joins;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Pieces;
+
+/// <summary>Opens a piece and begins it from what its line names.</summary>
+internal sealed class PieceOpening(Context context, PieceBook book)
+{
+    /// <summary>The piece that a line opens. It is there even if the line is wrong.</summary>
+    public PieceState Open(PieceStatement statement, bool broken)
+    {
+        if (context.TryStitch(statement.Name.Text) is not null) context.Findings.Add(NameIsStitch.At(statement.Name.Span, statement.Name.Text));
+        if (book.Find(statement.Name.Text) is { } earlier) context.Findings.Add(DefinedTwice.At(statement.Name.Span, statement.Name.Text, earlier.Span));
+        var builders = new PieceBuilder[context.Sizes];
+        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder(statement.Name.Text, context.Rules);
+        var piece = new PieceState(statement.Name.Text, statement.Name.Span, builders);
+        if (broken) piece.Doubt(true);
+        else Begin(piece, statement);
+        if (!broken) CheckClaim(piece, statement);
+        book.Add(piece);
+        return piece;
+    }
+
+    private void Begin(PieceState piece, PieceStatement statement)
+    {
+        switch (statement.Origin)
+        {
+            case PartOriginSyntax part: BeginPart(piece, part); break;
+            case NamedPartOriginSyntax part: BeginNamedPart(piece, part); break;
+            case MirrorOriginSyntax mirror: BeginMirror(piece, mirror, statement); break;
+            case PickUpOriginSyntax pickUp: BeginPickUp(piece, pickUp, statement); break;
+        }
+    }
+
+    private void CheckClaim(PieceState piece, PieceStatement statement)
+    {
+        var binder = new ClaimBinder(context);
+        if (binder.Bind(statement.Claim) is not { } claim) return;
+        if (statement.Origin is PickUpOriginSyntax or MirrorOriginSyntax) binder.CheckRow(piece, claim, statement);
+        else if (statement.Origin is not null) binder.CheckAhead(piece, claim, statement);
+    }
+
+    private void BeginPart(PieceState piece, PartOriginSyntax part)
+    {
+        var from = book.Bind(part.Piece);
+        var counts = context.Evaluate.Counts(part.Stitches, 1);
+        var hands = part.Edge.Word == EdgeWord.Both || from is null ? null : EdgeBinder.Bind(context, from, part.Edge);
+        if (part.Edge.Word == EdgeWord.Both) context.Findings.Add(PartBothEdges.At(part.Edge.Span));
+        if (from is null || hands is null)
+        {
+            piece.Doubt(true);
+            return;
+        }
+
+        var wide = Sized.Where(context.Sizes, i => counts[i] is { } n && from.Finished[i].Top is { } top && n > top.Count);
+        if (wide.Length > 0) context.Findings.Add(PartTooWide.At(context, part.Stitches.Span, from, wide, counts, i => from.Finished[i].LastStitches));
+        var fromRight = new int?[context.Sizes];
+        for (var i = 0; i < fromRight.Length; i++)
+        {
+            if (counts[i] is { } n && from.Finished[i].Top is { } top && n <= top.Count) fromRight[i] = hands[0] == Hand.Right ? 0 : top.Count - n;
+        }
+
+        BeginFrom(piece, from, fromRight, counts, part.Stitches);
+    }
+
+    private void BeginNamedPart(PieceState piece, NamedPartOriginSyntax part)
+    {
+        if (book.Bind(part.Piece) is not { } from)
+        {
+            piece.Doubt(true);
+            return;
+        }
+
+        if (!from.Parts.TryGetValue(part.Part.Text, out var named))
+        {
+            if (!from.NamesInDoubt) context.Findings.Add(PartUnknown.At(part.Part.Span, part.Part.Text, from.Name, from.Parts.Keys));
+            piece.Doubt(true);
+            return;
+        }
+
+        named.Used = true;
+        BeginFrom(piece, from, named.FromRight.Select(n => (int?)n), named.Count.Select(n => (int?)n), part.Part);
+    }
+
+    private void BeginFrom(PieceState piece, PieceState from, int?[] fromRight, int?[] counts, SyntaxNode place)
+    {
+        CheckOverlap(piece, from, fromRight, counts, place);
+        piece.Causes = from.Causes.Copy();
+        from.Joined = piece.Joined = true;
+        var goesOn = false;
+        for (var i = 0; i < context.Sizes; i++)
+        {
+            var origin = from.Finished[i];
+            if (fromRight[i] is not { } right || counts[i] is not { } count || right + count > (origin.Top?.Count ?? int.MaxValue) || origin.Rows.Count == 0)
+            {
+                piece.Builders[i].BeginUnknown();
+                piece.Builders[i].Doubt(true);
+                continue;
+            }
+
+            var start = new PartStart(origin, right, count, true);
+            var atHook = origin.HookAt == Hand.Right ? right == 0 : start.FromLeft == 0;
+            goesOn |= atHook && !from.YarnTaken && !origin.FastenedOff;
+            piece.Builders[i].BeginPart(start with { Joined = !(atHook && !from.YarnTaken && !origin.FastenedOff) });
+            if (origin.Top is null) piece.Builders[i].Doubt(origin.RowsInDoubt);
+        }
+
+        from.YarnTaken |= goesOn;
+        piece.Changed();
+    }
+
+    private void CheckOverlap(PieceState piece, PieceState from, int?[] fromRight, int?[] counts, SyntaxNode place)
+    {
+        foreach (var (name, right, count) in from.Taken)
+        {
+            var sizes = Sized.Where(context.Sizes, i => fromRight[i] is { } a && counts[i] is { } n && a < right[i] + count[i] && right[i] < a + n);
+            if (sizes.Length > 0) context.Findings.Add(PartOverlap.At(context, place.Span, sizes, name));
+        }
+
+        if (Array.TrueForAll(fromRight, n => n is not null) && Array.TrueForAll(counts, n => n is not null))
+            from.Taken.Add((piece.Name, fromRight.Select(n => n!.Value), counts.Select(n => n!.Value)));
+    }
+
+    private void BeginPickUp(PieceState piece, PickUpOriginSyntax pickUp, PieceStatement statement)
+    {
+        var bound = new PickUpBinder(context, book).Bind(pickUp);
+        for (var i = 0; i < context.Sizes; i++)
+        {
+            if (bound?.InSizes[i] is { } start) piece.Builders[i].BeginPickUp(start.Start, bound.Stitch, start.Stitches, new Origin(statement));
+            else
+            {
+                piece.Builders[i].BeginUnknown();
+                piece.Builders[i].Doubt(false);
+                piece.Builders[i].WorkRow(new WordsPlan([]), new Origin(statement), 0);
+            }
+        }
+
+        if (bound?.InSizes[0] is { Start: { Joined: false, Walk: [var leg, ..] } } && book.Find(leg.Piece.Name) is { } source) source.YarnTaken = true;
+        piece.Joined = true;
+        piece.AddRowsPassage(statement);
+    }
+
+    private void BeginMirror(PieceState piece, MirrorOriginSyntax mirror, PieceStatement statement)
+    {
+        if (book.Bind(mirror.Piece) is not { } original)
+        {
+            piece.Doubt(true);
+            return;
+        }
+
+        piece.MirrorOf = original;
+        piece.Causes = original.Causes.Copy();
+        piece.NamesInDoubt = original.NamesInDoubt;
+        piece.Joined = original.Finished[0].Start is PartStart or PickUpStart;
+        var beginning = new MirrorBeginning(book, piece, original, mirror.TurnedOver, new Origin(statement));
+        for (var i = 0; i < context.Sizes; i++) beginning.Work(i);
+        foreach (var (name, rows) in original.Marks) piece.Marks[name] = rows;
+        foreach (var passage in original.Passages)
+        {
+            if (passage is not Turnrow.Fabric.Patterns.ProsePassage) piece.Passages.Add(passage);
+        }
+
+        piece.Changed();
+    }
+}

@@ -1,0 +1,101 @@
+using Turnrow.Compiler.Claims;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Syntax.Text;
+
+namespace Turnrow.Compiler.Pieces;
+
+/// <summary>A piece while its lines are read: a builder for each size, and what the lines said that is the same in all of them.</summary>
+internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] builders)
+{
+    private Piece[]? _finished;
+
+    public string Name { get; } = name;
+
+    /// <summary>Where the piece is opened.</summary>
+    public TextSpan Span { get; } = span;
+
+    public PieceBuilder[] Builders { get; } = builders;
+
+    public List<Passage> Passages { get; } = [];
+
+    /// <summary>Number of the row after a mark, a size.</summary>
+    public Dictionary<string, int[]> Marks { get; } = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The parts that <c>divide</c> named: stitches from the right edge, and how many, a size.</summary>
+    public Dictionary<string, NamedPart> Parts { get; } = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Parts of the last row that later pieces go on from: stitches from the right edge, and how many, a size.</summary>
+    public List<(string Piece, int[] FromRight, int[] Count)> Taken { get; } = [];
+
+    /// <summary>Differences of claims already reported, for one cause is told once.</summary>
+    public CountCauses Causes { get; set; } = new();
+
+    /// <summary>The piece that it mirrors; null for none.</summary>
+    public PieceState? MirrorOf { get; set; }
+
+    /// <summary>True if a line that may have named an edge, a mark or a part could not be read.</summary>
+    public bool NamesInDoubt { get; set; }
+
+    /// <summary>True once the yarn of its last row was taken up by a later piece.</summary>
+    public bool YarnTaken { get; set; }
+
+    /// <summary>True once the piece is joined to another by a seam, a part or a pick-up.</summary>
+    public bool Joined { get; set; }
+
+    /// <summary>The name of the edge heading that rows to come belong under.</summary>
+    public string? Heading { get; set; }
+
+    /// <summary>The piece as it stands, a size.</summary>
+    public Piece[] Finished => _finished ??= Array.ConvertAll(Builders, b => b.Finish());
+
+    /// <summary>True if the number of rows is not certain in a size.</summary>
+    public bool RowsInDoubt => Array.Exists(Builders, b => b.RowsInDoubt);
+
+    /// <summary>Something was added: the finished piece is made anew when it is asked for.</summary>
+    public void Changed() => _finished = null;
+
+    /// <summary>A line of the piece can't be used: counts are not known until the next claim.</summary>
+    public void Doubt(bool rows)
+    {
+        foreach (var builder in Builders)
+        {
+            if (!builder.HasBegun) builder.BeginUnknown();
+            builder.Doubt(rows);
+        }
+
+        Changed();
+    }
+
+    /// <summary>Adds the passage of a line that makes rows.</summary>
+    public void AddRowsPassage(object line)
+    {
+        Passages.Add(new RowsPassage(line, Heading));
+        Heading = null;
+        Changed();
+    }
+
+    /// <summary>The edges that have a name now.</summary>
+    public Hand[] HandsNamed(string edge) =>
+        [.. new[] { Hand.Right, Hand.Left }.Where(h => string.Equals(Builders[0].NameOf(h), edge, StringComparison.OrdinalIgnoreCase))];
+
+    /// <summary>The plain stitch that the piece goes on with, the same in all sizes; null if there is none.</summary>
+    public Stitch? PlainStitch()
+    {
+        foreach (var builder in Builders)
+        {
+            if (builder.PlainStitch() is { } stitch) return stitch;
+        }
+
+        return null;
+    }
+}
+
+/// <summary>A part of a divided row.</summary>
+internal sealed record NamedPart(int[] FromRight, int[] Count, TextSpan Span)
+{
+    /// <summary>True once a piece goes on from it.</summary>
+    public bool Used { get; set; }
+}

@@ -1,0 +1,83 @@
+using Turnrow.Compiler.Claims;
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Words;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Pieces;
+
+/// <summary><c>repeat rows 3 to 6, 9 more times</c></summary>
+internal static class RepeatBinding
+{
+    public static void Bind(Context context, PieceState piece, RepeatStatement statement)
+    {
+        Begun.Check(context, piece, statement.Span);
+        var claim = new ClaimBinder(context).Bind(statement.Claim);
+        var first = context.Evaluate.Counts(statement.First, 1);
+        var last = statement.Last is { } l ? context.Evaluate.Counts(l, 1) : first;
+        var times = context.Evaluate.Counts(statement.Times, statement.Counting == RepeatCounting.InAll ? 1 : 0);
+        if (statement.Counting == RepeatCounting.Unsaid)
+        {
+            // Which of the two is meant decides every number that follows.
+            context.Findings.Add(BareTimes.At(statement.Times.Span, times));
+            piece.Doubt(true);
+            return;
+        }
+
+        var missing = Sized.Where(context.Sizes, i => first[i] is { } a && last[i] is { } b && !piece.Builders[i].RowsInDoubt
+            && (a > b || b > piece.Builders[i].RowCount));
+        if (missing.Length > 0) context.Findings.Add(RepeatRows.At(context, statement.First.Span.To((statement.Last ?? statement.First).Span), piece, missing));
+        Work(context, piece, statement, first, last, times, missing);
+        new ClaimBinder(context).CheckRow(piece, claim, statement);
+    }
+
+    private static void Work(
+        Context context, PieceState piece, RepeatStatement statement, int?[] first, int?[] last, int?[] times, int[] missing)
+    {
+        var more = new int?[context.Sizes];
+        for (var i = 0; i < more.Length; i++)
+        {
+            if (first[i] is { } a && last[i] is { } b && times[i] is { } t && Array.IndexOf(missing, i) < 0)
+            {
+                var rows = (long)(b - a + 1) * (statement.Counting == RepeatCounting.InAll ? t - 1 : t);
+                more[i] = (int)Math.Min(rows, int.MaxValue);
+            }
+        }
+
+        if (RowWorking.TooMany(context, piece, statement.Times.Span, more)) return;
+        var working = new RowWorking(context, piece, statement);
+        for (var i = 0; i < more.Length; i++)
+        {
+            var builder = piece.Builders[i];
+            if (more[i] is not { } rows || builder.RowsInDoubt)
+            {
+                builder.Doubt(true);
+                continue;
+            }
+
+            Again(working, builder, i, first[i]!.Value, last[i]!.Value, rows);
+        }
+
+        working.Finish();
+    }
+
+    private static void Again(RowWorking working, PieceBuilder builder, int size, int first, int last, int rows)
+    {
+        for (var ordinal = 0; ordinal < rows; ordinal++)
+        {
+            var row = builder.Rows[first - 1 + (ordinal % (last - first + 1))];
+            foreach (var (step, atStart) in ((Step?, bool)[])[(row.Start, true), (row.End, false)])
+            {
+                if (step is not null && !SaidByWords(row.Plan, atStart)) builder.AddStep(atStart ? builder.HookAt : builder.HookAt.Opposite(), step.Adds, step.Count, 0, step.Origin);
+            }
+
+            working.One(size, row.Work is null ? null : row.Plan, ordinal);
+        }
+    }
+
+    private static bool SaidByWords(RowPlan plan, bool atStart) =>
+        plan is WordsPlan { Words: var words } && words.Count > 0 && (atStart ? words[0] is SlipOver : words[^1] is Leave);
+}

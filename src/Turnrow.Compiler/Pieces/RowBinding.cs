@@ -1,0 +1,63 @@
+using Turnrow.Compiler.Claims;
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Rows;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Rows;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Pieces;
+
+/// <summary><c>row 5: …</c> and <c>rows 2 to 19: …</c></summary>
+internal static class RowBinding
+{
+    public static void Bind(Context context, PieceState piece, RowStatement statement)
+    {
+        if (!Begun.Check(context, piece, statement.Span)) return;
+        var claim = new ClaimBinder(context).Bind(statement.Claim);
+        var counts = CountRows(context, piece, statement);
+        if (RowWorking.TooMany(context, piece, statement.Span, counts)) return;
+        CheckSide(context, piece, statement);
+        var words = new RowBinder(context).Bind(statement.Items);
+        var working = new RowWorking(context, piece, statement);
+        for (var i = 0; i < context.Sizes; i++)
+        {
+            var plan = words[i] is { } list ? new WordsPlan(list) : null;
+            if (counts[i] is not { } count) piece.Builders[i].Doubt(true);
+            else working.Rows(i, count, _ => plan);
+        }
+
+        working.Finish();
+        new ClaimBinder(context).CheckRow(piece, claim, statement);
+    }
+
+    /// <summary>How many rows "rows 2 to 19" are; reports numbers that are not the row's own.</summary>
+    public static int?[] CountRows(Context context, PieceState piece, ExpressionSyntax? first, ExpressionSyntax? last)
+    {
+        if (first is null) return Sized.Same<int?>(context.Sizes, 1);
+        var from = context.Evaluate.Counts(first, 1);
+        var to = last is null ? from : context.Evaluate.Counts(last);
+        var wrong = Sized.Where(context.Sizes, i => from[i] is { } n && !piece.Builders[i].RowsInDoubt && n != piece.Builders[i].RowCount + 1);
+        if (wrong.Length > 0) context.Findings.Add(RowNumber.At(context, first.Span, piece, wrong, from));
+        var counts = new int?[context.Sizes];
+        for (var i = 0; i < counts.Length; i++) counts[i] = to[i] - from[i] + 1;
+        var backwards = Sized.Where(context.Sizes, i => counts[i] is < 0);
+        if (backwards.Length > 0) context.Findings.Add(RowsBackwards.At(context, first.Span.To(last!.Span), backwards));
+        return counts.Select(c => c is < 0 ? null : c);
+    }
+
+    private static int?[] CountRows(Context context, PieceState piece, RowStatement statement) =>
+        CountRows(context, piece, statement.First, statement.Last);
+
+    private static void CheckSide(Context context, PieceState piece, RowStatement statement)
+    {
+        if (statement.Side is not { } side) return;
+        foreach (var builder in piece.Builders)
+        {
+            // Which side the first row of a foundation has is the designer's to say.
+            if (builder.RowCount == 0 && builder.BeginsWithFoundation) builder.BeginOnSide(side.RightSide);
+        }
+
+        var wrong = Sized.Where(context.Sizes, i => !piece.Builders[i].RowsInDoubt && piece.Builders[i].NextIsRightSide != side.RightSide);
+        if (wrong.Length > 0) context.Findings.Add(RowSide.At(context, side.Span, piece, wrong, side.RightSide));
+    }
+}

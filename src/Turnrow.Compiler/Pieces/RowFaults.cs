@@ -1,0 +1,50 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Rows;
+using Turnrow.Fabric.Words;
+using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Pieces;
+
+/// <summary>Makes the diagnostic of a row that can't be worked.</summary>
+internal static class RowFaults
+{
+    /// <summary>Reports a fault that several sizes share.</summary>
+    public static void Report(Context context, PieceState piece, StatementSyntax statement, int[] sizes, Func<int, RowFailure> failureOf)
+    {
+        var first = failureOf(sizes[0]);
+        var span = (first.Fault.Word?.Origin.Value as SyntaxNode)?.Span ?? RowSpan(statement);
+        var text = new WordText(context);
+        var word = first.Fault.Word is { } w ? text.Of(w) : string.Empty;
+        var ledger = Ledger(context, piece, first, sizes[0]);
+        context.Findings.Add(first.Fault.Kind switch
+        {
+            RowFaultKind.NotEnough or RowFaultKind.LeftOver => RowLength.At(context, span, piece, sizes, failureOf, word, ledger),
+            RowFaultKind.RepeatDoesNotComeOut => RepeatRemainder.At(context, span, sizes, failureOf, word, ledger),
+            RowFaultKind.RepeatTakesNothing => RepeatEndless.At(span, word),
+            RowFaultKind.SpaceAhead => SpaceAhead.At(context, span, sizes, word, first.Fault.Needed),
+            RowFaultKind.NoneOfKind => NoSuchPlace.At(context, span, sizes, word),
+            RowFaultKind.SpreadTooMany => SpreadTooMany.At(context, span, sizes, failureOf, word),
+            RowFaultKind.TooLong => RowTooLong.At(span),
+            _ => PlaceInRow.At(context, span, sizes, first.Fault.Kind, word, first.Fault.There),
+        });
+    }
+
+    private static TextSpan RowSpan(StatementSyntax statement) =>
+        statement is RowStatement { Items: [var a, .., var b] } ? a.Span.To(b.Span)
+        : statement is RowStatement { Items: [var only] } ? only.Span
+        : statement.Span;
+
+    private static IReadOnlyList<string> Ledger(Context context, PieceState piece, RowFailure failure, int size)
+    {
+        var worked = RowLedgerWords(failure);
+        return worked.Count == 0 ? [] : new RowLedger(context).Of(piece, worked, failure.Row, failure.Places, size);
+    }
+
+    private static IReadOnlyList<Word> RowLedgerWords(RowFailure failure)
+    {
+        var words = failure.Plan.WordsFrom(failure.Start);
+        return RowWorker.Work(words, Turnrow.Fabric.Places.PlaceSequence.Of(
+            Turnrow.Fabric.Places.Place.TopOf(Turnrow.Fabric.Stitches.StitchBook.Single), failure.Places)).Words;
+    }
+}

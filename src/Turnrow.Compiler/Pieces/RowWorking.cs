@@ -1,0 +1,79 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Words;
+using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Pieces;
+
+/// <summary>Works the rows of a line in every size, and tells what can't be worked once for all sizes.</summary>
+internal sealed class RowWorking(Context context, PieceState piece, StatementSyntax statement)
+{
+    private readonly RowFailure?[] _failures = new RowFailure?[context.Sizes];
+
+    /// <summary>Works so many rows in a size; the plan of each comes from its number among them, from 0.</summary>
+    public void Rows(int size, int count, Func<int, RowPlan?> plan)
+    {
+        for (var ordinal = 0; ordinal < count; ordinal++) One(size, plan(ordinal), ordinal);
+    }
+
+    /// <summary>Works one row in a size; without a plan its count is not known.</summary>
+    public void One(int size, RowPlan? plan, int ordinal)
+    {
+        var builder = piece.Builders[size];
+        if (plan is null) builder.Doubt(false);
+        var below = builder.Ahead?.Count;
+        var number = builder.RowCount + 1;
+        var fault = builder.WorkRow(plan ?? new WordsPlan([]), new Origin(statement), ordinal);
+        if (fault is null || plan is null) return;
+        _failures[size] ??= new RowFailure(fault, plan, number, below ?? fault.There, builder.Rows[^1].StartsAt);
+    }
+
+    /// <summary>Reports what could not be worked, and ends the line.</summary>
+    public void Finish()
+    {
+        piece.AddRowsPassage(statement);
+        var open = Sized.Where(context.Sizes, i => _failures[i] is { } f && !IsKnownCause(i, f));
+        while (open.Length > 0)
+        {
+            var first = _failures[open[0]]!;
+            var alike = open.Where(i => _failures[i]!.IsLike(first)).ToArray();
+            RowFaults.Report(context, piece, statement, alike, i => _failures[i]!);
+            open = [.. open.Except(alike)];
+        }
+    }
+
+    /// <summary>True if in some size the line makes more rows than a piece may have; reported.</summary>
+    public static bool TooMany(Context context, PieceState piece, TextSpan span, int?[] more)
+    {
+        var sizes = Sized.Where(context.Sizes, i => more[i] is { } n && piece.Builders[i].RowCount + (long)n > PieceBuilder.MostRows);
+        if (sizes.Length == 0) return false;
+        context.Findings.Add(TooManyRows.At(span, context, sizes, PieceBuilder.MostRows));
+        piece.Doubt(true);
+        return true;
+    }
+
+    // A row that is short or over by what a claim above was already off has the same cause.
+    private bool IsKnownCause(int size, RowFailure failure) => failure.Fault.Kind switch
+    {
+        RowFaultKind.LeftOver => piece.Causes.Explains(size, failure.Fault.There),
+        RowFaultKind.NotEnough => piece.Causes.Explains(size, failure.Fault.Needed - failure.Fault.There),
+        _ => false,
+    };
+}
+
+/// <summary>A row that could not be worked.</summary>
+/// <param name="Fault">Why.</param>
+/// <param name="Plan">What it was to be.</param>
+/// <param name="Row">Its number.</param>
+/// <param name="Places">Places that it had to work over.</param>
+/// <param name="Start">The edge where it starts.</param>
+internal sealed record RowFailure(RowFault Fault, RowPlan Plan, int Row, int Places, Hand Start)
+{
+    /// <summary>True if both are the same fault of the same word.</summary>
+    public bool IsLike(RowFailure other) =>
+        Fault.Kind == other.Fault.Kind && ReferenceEquals(Fault.Word?.Origin.Value, other.Fault.Word?.Origin.Value);
+}

@@ -1,0 +1,74 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Shaping;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Pieces;
+
+/// <summary>Schedules that the compiler works out: <c>shape 60 rows evenly to 73, at both edges</c>.</summary>
+internal sealed class SolvedShaping(Context context, PieceState piece, SolveSyntax solve)
+{
+    /// <summary>The changes, a size; null in a size where they are not known or do not fit.</summary>
+    public EdgeChanges?[] Plans(int?[] rows)
+    {
+        var plans = new EdgeChanges?[context.Sizes];
+        var targets = context.Evaluate.Counts(solve.To, 1);
+        if (EdgeBinder.Bind(context, piece, solve.Edge) is not { } hands) return plans;
+        var differences = new int?[context.Sizes];
+        for (var i = 0; i < differences.Length; i++) differences[i] = targets[i] - piece.Builders[i].Ahead?.Count;
+        var odd = Sized.Where(context.Sizes, i => differences[i] is { } d && d % hands.Length != 0);
+        if (odd.Length > 0) context.Findings.Add(TaperOdd.At(context, solve.To.Span, odd, differences, targets));
+        var tapers = TapersOf(rows, differences, hands.Length);
+        var inside = OptionOf(SolveOption.StitchesIn) ?? Sized.Same<int?>(context.Sizes, 0);
+        var refused = new List<int>();
+        for (var i = 0; i < plans.Length; i++)
+        {
+            if (tapers[i] is not { } taper || Array.IndexOf(odd, i) >= 0) continue;
+            if (TaperSolver.Solve(taper) is not { } schedule) refused.Add(i);
+            else plans[i] = PlanOf(schedule, taper, hands, Math.Sign(differences[i]!.Value), inside[i] ?? 0);
+        }
+
+        if (refused.Count > 0) context.Findings.Add(TaperTooSteep.At(context, solve.Span, [.. refused], i => tapers[i]!, hands.Length));
+        return plans;
+    }
+
+    private static EdgeChanges PlanOf(Schedule schedule, Taper taper, Hand[] hands, int sign, int inside)
+    {
+        var plan = new EdgeChanges();
+        foreach (var row in schedule.RowsWithin(taper.Rows))
+        {
+            foreach (var hand in hands) plan.Add(hand, row, new EdgeChange(sign, inside));
+        }
+
+        return plan;
+    }
+
+    private Taper?[] TapersOf(int?[] rows, int?[] differences, int edges)
+    {
+        var first = OptionOf(SolveOption.FirstRowsPlain) ?? Sized.Same<int?>(context.Sizes, 0);
+        var last = OptionOf(SolveOption.LastRowsPlain) ?? Sized.Same<int?>(context.Sizes, 0);
+        var tapers = new Taper?[context.Sizes];
+        for (var i = 0; i < tapers.Length; i++)
+        {
+            if (rows[i] is not { } there || differences[i] is not { } difference || first[i] is not { } before || last[i] is not { } after) continue;
+            tapers[i] = new Taper(
+                Math.Abs(difference) / edges, there, before, after, Has(SolveOption.LongerFirst), Has(SolveOption.ByTurns),
+                Has(SolveOption.RightSideRows), piece.Builders[i].NextIsRightSide);
+        }
+
+        return tapers;
+    }
+
+    private bool Has(SolveOption option) => solve.Options.Any(o => o.Option == option);
+
+    private int?[]? OptionOf(SolveOption option)
+    {
+        foreach (var said in solve.Options)
+        {
+            if (said.Option == option && said.Count is { } count) return context.Evaluate.Counts(count);
+        }
+
+        return null;
+    }
+}

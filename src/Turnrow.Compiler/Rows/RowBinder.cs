@@ -1,0 +1,220 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
+using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Rows;
+
+/// <summary>
+/// Makes the words of a row of what the designer wrote, in all sizes at once. A size in which a number is not known has no words.
+/// </summary>
+internal sealed class RowBinder(Context context)
+{
+    private Stitch? _only;
+
+    /// <summary>The words, a size; null in a size where they are not known.</summary>
+    public IReadOnlyList<Word>?[] Bind(IReadOnlyList<RowItemSyntax> items)
+    {
+        _only = OnlyStitch(items);
+        return List(items, false);
+    }
+
+    // The stitch that a bare `inc` or `dec` means: the row's, if it has only one.
+    private Stitch? OnlyStitch(IReadOnlyList<RowItemSyntax> items)
+    {
+        var found = new HashSet<Stitch>();
+        AddStitches(items, found);
+        return found.Count == 1 ? found.First() : null;
+    }
+
+    private void AddStitches(IReadOnlyList<RowItemSyntax> items, HashSet<Stitch> found)
+    {
+        foreach (var item in items)
+        {
+            if (item is GroupItem group) AddStitches(group.Items, found);
+            if (item is not StitchItem stitch) continue;
+            foreach (var word in stitch.Words)
+            {
+                if (StitchWord.Read(word.Text, context.Terms) is { } read && read.Stitch != StitchBook.Chain) found.Add(read.Stitch);
+            }
+        }
+    }
+
+    private IReadOnlyList<Word>?[] List(IReadOnlyList<RowItemSyntax> items, bool inOnePlace)
+    {
+        var lists = new List<Word>?[context.Sizes];
+        for (var i = 0; i < lists.Length; i++) lists[i] = [];
+        foreach (var item in items)
+        {
+            var words = One(item, inOnePlace);
+            for (var i = 0; i < lists.Length; i++)
+            {
+                if (words[i] is { } word) lists[i]?.Add(word);
+                else lists[i] = null;
+            }
+        }
+
+        return lists;
+    }
+
+    private Word?[] One(RowItemSyntax item, bool inOnePlace)
+    {
+        var words = item switch
+        {
+            StitchItem stitch => StitchWords(stitch, inOnePlace),
+            GroupItem group => GroupWords(group, inOnePlace),
+            SkipItem skip => OfCount(skip.Count, n => new Skip(n)),
+            SlipOverItem slip => OfCount(slip.Count, n => new SlipOver(n)),
+            LeaveItem { Count: null } => Sized.Same<Word?>(context.Sizes, new Leave(-1)),
+            LeaveItem leave => OfCount(leave.Count, n => new Leave(n)),
+            _ => None(),
+        };
+        if (inOnePlace && item is not (StitchItem or GroupItem)) return Refuse(NotInOnePlace.At(item.Span));
+        return words.Select(w => w is null ? null : w with { Origin = new Origin(item) });
+    }
+
+    private Word?[] None() => Sized.Same<Word?>(context.Sizes, null);
+
+    private Word?[] Refuse(Turnrow.Syntax.Diagnostics.Diagnostic diagnostic)
+    {
+        context.Findings.Add(diagnostic);
+        return None();
+    }
+
+    private Word?[] OfCount(ExpressionSyntax? count, Func<int, Word> word) =>
+        count is null ? Sized.Same<Word?>(context.Sizes, word(1)) : context.Evaluate.Counts(count).Select(n => n is { } x ? word(x) : null);
+
+    private Word?[] GroupWords(GroupItem group, bool inOnePlace)
+    {
+        if (group.Place is not null && group.Times is not null) return Refuse(GroupBoth.At(group.Span));
+        if (group.Place is null && group.Times is null) return Refuse(GroupNeither.At(group.Span));
+        if (inOnePlace) return Refuse(NotInOnePlace.At(group.Span));
+        var inside = List(group.Items, group.Place is not null);
+        if (group.Place is { } place)
+        {
+            return TargetOf(place) is { } target ? inside.Select(w => w is null ? null : (Word?)new Group(w, target)) : None();
+        }
+
+        var amounts = AmountsOf(group.Times!);
+        var words = new Word?[context.Sizes];
+        for (var i = 0; i < words.Length; i++)
+        {
+            words[i] = inside[i] is { } list && amounts[i] is { } amount ? new Repeat(list, amount) : null;
+        }
+
+        return words;
+    }
+
+    private Amount?[] AmountsOf(AmountSyntax amount) => amount switch
+    {
+        AcrossAmount => Sized.Same<Amount?>(context.Sizes, Amount.Across),
+        UntilAmount until => context.Evaluate.Counts(until.Remain).Select(n => n is { } x ? (Amount?)Amount.Until(x) : null),
+        CountAmount count => context.Evaluate.Counts(count.Count).Select(n => n is { } x ? (Amount?)Amount.Of(x) : null),
+        _ => Sized.Same<Amount?>(context.Sizes, null),
+    };
+
+    private Target? TargetOf(PlaceSyntax place) => new PlaceBinder(context).Bind(place);
+
+    private Word?[] StitchWords(StitchItem item, bool inOnePlace)
+    {
+        if (ReadStitch(item) is not { } read) return None();
+        if (read.Stitch == StitchBook.Chain) return ChainWords(item, read);
+        if (item.Change is not null) return ChangeWords(item, read);
+        var target = item.Place is null ? Target.Next : TargetOf(item.Place);
+        if (target is null) return None();
+        var before = BeforeOf(item, read);
+        var amounts = read.CountWord is { } name ? AmountsOf(new CountAmount(new NameExpression(name, name.Span), name.Span))
+            : item.Amount is { } said ? AmountsOf(said)
+            : Sized.Same<Amount?>(context.Sizes, Amount.Once);
+        if (before is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item.Span));
+        if (item.Place is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item.Span));
+        if (before is not null && item.Place is null && !inOnePlace) return None();
+        var words = new Word?[context.Sizes];
+        for (var i = 0; i < words.Length; i++)
+        {
+            var many = before is null ? 1 : before[i];
+            if (amounts[i] is { } amount && many is { } n) words[i] = new Work(read.Stitch, read.Together, n, amount, target.Value, read.Hook);
+        }
+
+        return words;
+    }
+
+    private int?[]? BeforeOf(StitchItem item, StitchReading read)
+    {
+        if (item.Before is { } said) return context.Evaluate.Counts(said, 1);
+        return read.NameBefore is { } name ? context.Evaluate.Counts(new NameExpression(name, name.Span), 1) : null;
+    }
+
+    private Word?[] ChainWords(StitchItem item, StitchReading read)
+    {
+        if (item.Place is not null || item.Before is not null || item.Change is not null || item.Amount is AcrossAmount or UntilAmount)
+            return Refuse(ChainPlace.At(item.Span));
+        var count = read.CountWord is { } name ? new NameExpression(name, name.Span) : (item.Amount as CountAmount)?.Count;
+        return count is null
+            ? Sized.Same<Word?>(context.Sizes, new Chains(1))
+            : context.Evaluate.Counts(count, 1).Select(n => n is { } x ? (Word?)new Chains(x) : null);
+    }
+
+    private Word?[] ChangeWords(StitchItem item, StitchReading read)
+    {
+        var increase = item.Change!.Change == Change.Increase;
+        if (item.Place is not null || item.Before is not null) return Refuse(StitchBoth.At(item.Span));
+        if (item.Amount is EvenlyAmount evenly)
+        {
+            return context.Evaluate.Counts(evenly.Count).Select(n => n is { } x ? (Word?)new Spread(read.Stitch, increase ? x : -x) : null);
+        }
+
+        var amounts = item.Amount is null ? Sized.Same<Amount?>(context.Sizes, Amount.Once) : AmountsOf(item.Amount);
+        return amounts.Select(a => a is { } amount
+            ? (Word?)new Work(read.Stitch, increase ? 1 : 2, increase ? 2 : 1, amount, Target.Next, read.Hook)
+            : null);
+    }
+
+    private StitchReading? ReadStitch(StitchItem item)
+    {
+        var words = item.Words;
+        var at = 0;
+        var hook = HookInto.BothLoops;
+        NameSyntax? before = null;
+        if (at < words.Count && StitchWord.HookOf(words[at].Text) is { } said)
+        {
+            hook = said;
+            at++;
+        }
+
+        // `n dc in next`: a count's name in front of the stitch.
+        if (at + 1 < words.Count && StitchWord.Read(words[at].Text, context.Terms) is null && StitchWord.Read(words[at + 1].Text, context.Terms) is not null)
+        {
+            before = words[at++];
+        }
+
+        if (at == words.Count && item.Change is not null) return BareChange(item, hook);
+        if (at == words.Count || Stitch(words[at]) is not { } read) return null;
+        var rest = words.Count - at - 1;
+        if (rest > 1 || (rest == 1 && item.Amount is not null))
+        {
+            context.Findings.Add(WordsTooMany.At(TextSpan.FromBounds(words[at + 1].Span.Start, words[^1].Span.End), words[at].Text));
+            return null;
+        }
+
+        return read with
+        {
+            Hook = read.Hook == HookInto.BothLoops ? hook : read.Hook,
+            NameBefore = before,
+            CountWord = rest == 1 ? words[^1] : null,
+        };
+    }
+
+    private StitchReading? BareChange(StitchItem item, HookInto hook)
+    {
+        if (_only is { } stitch) return new StitchReading(stitch, 1, hook, null, null);
+        if (_only is null) context.Findings.Add(ChangeWithoutStitch.At(item.Change!.Span, item.Change.Change == Change.Increase));
+        return null;
+    }
+
+    private StitchReading? Stitch(NameSyntax word) =>
+        StitchWord.Read(word.Text, context.Terms) ?? (context.StitchOf(word) is { } stitch ? new StitchReading(stitch, 1, HookInto.BothLoops, null, null) : null);
+}

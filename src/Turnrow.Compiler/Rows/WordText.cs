@@ -1,0 +1,86 @@
+using System.Globalization;
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Compiler.Rows;
+
+/// <summary>Words of a row as the notation writes them, with their numbers, for ledgers and messages.</summary>
+internal sealed class WordText(Context context)
+{
+    private const int MostWords = 8;
+
+    public string Of(Word word) => word switch
+    {
+        Work work => OfWork(work),
+        Group group => $"({OfList(group.Words)}) {PlaceText(group.Target)}" + (group.Times > 1 ? $", {Number(group.Times)} of them" : string.Empty),
+        Chains chains => $"ch {Number(chains.Count)}",
+        Skip skip => $"skip {Number(skip.Count)}",
+        SlipOver slip => $"slip over {Number(slip.Count)}",
+        Leave { Count: < 0 } => "leave the rest",
+        Leave leave => $"leave {Number(leave.Count)}",
+        Repeat repeat => $"({OfList(repeat.Words)}) {Times(repeat.Amount)}",
+        Spread spread => $"{context.Word(spread.Stitch)} {(spread.Change > 0 ? "inc" : "dec")} {Number(Math.Abs(spread.Change))} evenly",
+        _ => string.Empty,
+    };
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private static string Times(Amount amount) => amount.Reach switch
+    {
+        Reach.Across when amount.Times == 0 => "across",
+        Reach.Until when amount.Times == 0 => $"until {Number(amount.Count)} remain",
+        _ => $"{Number(amount.Times)} times",
+    };
+
+    private static string Count(Amount amount) => amount.Reach switch
+    {
+        Reach.Across when amount.Times == 0 => " across",
+        Reach.Until when amount.Times == 0 => $" until {Number(amount.Count)} remain",
+        _ => amount.Times == 1 ? string.Empty : " " + Number(amount.Times),
+    };
+
+    private static string PlaceText(Target target) => target.Aim switch
+    {
+        Aim.First => "in first",
+        Aim.Last => "in last",
+        Aim.Same => "in same",
+        Aim.EachOfKind => "in each " + FilterText(target.Filter),
+        Aim.NextOfKind => "in next " + FilterText(target.Filter),
+        _ => "in next",
+    };
+
+    private static string FilterText(PlaceFilter filter) => filter.Kind switch
+    {
+        PlaceFilterKind.AnySpace => "sp",
+        PlaceFilterKind.StitchOrSpace => "st and sp",
+        PlaceFilterKind.SpaceOf => $"ch-{Number(filter.Chains)} sp",
+        PlaceFilterKind.OneStitch => filter.Stitch?.Id ?? "st",
+        _ => "st",
+    };
+
+    private string OfWork(Work work)
+    {
+        var stitch = HookText(work.Hook) + context.Word(work.Stitch);
+        var several = work.Makes > 1 || work.Target.Aim != Aim.Next;
+        if (work.Takes == 2) return $"{stitch} dec{Count(work.Amount)}";
+        if (work.Takes > 2) return $"{stitch}{Number(work.Takes)}tog{Count(work.Amount)}";
+        if (work.Makes == 2 && work.Target.Aim == Aim.Next) return $"{stitch} inc{Count(work.Amount)}";
+        if (!several) return stitch + Count(work.Amount);
+        var number = work.Makes > 1 ? Number(work.Makes) + " " : string.Empty;
+        return number + stitch + " " + PlaceText(work.Target);
+    }
+
+    private static string HookText(HookInto hook) => hook switch
+    {
+        HookInto.BackLoop => "back-loop ",
+        HookInto.FrontLoop => "front-loop ",
+        HookInto.FrontPost => "front-post ",
+        HookInto.BackPost => "back-post ",
+        _ => string.Empty,
+    };
+
+    private string OfList(IReadOnlyList<Word> words)
+    {
+        var text = string.Join(", ", words.Take(MostWords).Select(Of));
+        return words.Count > MostWords ? text + ", …" : text;
+    }
+}

@@ -1,0 +1,65 @@
+using Turnrow.Syntax.Text;
+
+namespace Turnrow.Compiler.Values;
+
+/// <summary>A name that the designer defined, with its values.</summary>
+/// <param name="Name">The name.</param>
+/// <param name="Values">Its value a size; null where it could not be found out.</param>
+/// <param name="Span">Where it is defined.</param>
+internal sealed record Definition(string Name, Value?[] Values, TextSpan Span);
+
+/// <summary>The names defined so far, and those still to come.</summary>
+internal sealed class Scope
+{
+    private readonly Dictionary<string, Definition> _definitions = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, TextSpan> _later = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, IReadOnlyList<string>> _uses = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>True if a line that may have defined a name could not be read: an unknown name then says nothing new.</summary>
+    public bool InDoubt { get; set; }
+
+    /// <summary>All names, for "did you mean".</summary>
+    public IEnumerable<string> Names => _definitions.Keys;
+
+    public Definition? Find(string name) => _definitions.GetValueOrDefault(name);
+
+    public TextSpan? FindLater(string name) => _later.TryGetValue(name, out var span) ? span : null;
+
+    public void Announce(string name, TextSpan span, IReadOnlyList<string> uses)
+    {
+        _later.TryAdd(name, span);
+        _uses.TryAdd(name, uses);
+    }
+
+    public void Define(Definition definition) => _definitions[definition.Name] = definition;
+
+    /// <summary>The names on the way from a definition back to itself; null if it does not come back.</summary>
+    public IReadOnlyList<string>? Circle(string from)
+    {
+        // Breadth first, with the way kept: no recursion, however long the chain of names is.
+        var cameFrom = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+        var queue = new Queue<string>([from]);
+        while (queue.TryDequeue(out var name))
+        {
+            foreach (var used in _uses.GetValueOrDefault(name) ?? [])
+            {
+                if (string.Equals(used, from, StringComparison.OrdinalIgnoreCase)) return Way(cameFrom, from, name);
+                if (cameFrom.TryAdd(used, name)) queue.Enqueue(used);
+            }
+        }
+
+        return null;
+    }
+
+    private static List<string> Way(Dictionary<string, string> cameFrom, string from, string name)
+    {
+        var way = new List<string> { from };
+        while (!string.Equals(name, from, StringComparison.OrdinalIgnoreCase))
+        {
+            way.Insert(1, name);
+            name = cameFrom[name];
+        }
+
+        return way;
+    }
+}

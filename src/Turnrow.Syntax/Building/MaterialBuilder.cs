@@ -1,0 +1,68 @@
+using Turnrow.Syntax.Generated;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Syntax.Building;
+
+/// <summary>The lines that say what it is made of and how: yarn, hook, gauge, turning chains.</summary>
+internal static class MaterialBuilder
+{
+    public static YarnStatement Yarn(TurnrowParser.YarnLineContext context, LineBuilding line)
+    {
+        var facts = new List<YarnFactSyntax>(context._facts.Count);
+        foreach (var fact in context._facts)
+            facts.Add(new YarnFactSyntax(FactOf(fact), NumberBuilder.Number(fact.number(), line), LineBuilding.Span(fact)));
+        var description = context.QUOTED() is { } quoted ? line.Quoted(quoted.Symbol) : null;
+        return new YarnStatement(line.Name(context.name()), description, facts, LineBuilding.Span(context));
+    }
+
+    public static HookStatement Hook(TurnrowParser.HookLineContext context, LineBuilding line) =>
+        new(NumberBuilder.Number(context.number(), line), LineBuilding.Span(context));
+
+    public static GaugeStatement Gauge(TurnrowParser.GaugeLineContext context, LineBuilding line)
+    {
+        var rowsLength = context.stitchesLength is null ? context.gaugeLength(0) : context.gaugeLength(1);
+        var stitches = GaugeSpan(context.stitches, context.stitchesLength ?? rowsLength, line);
+        var rows = GaugeSpan(context.rows, rowsLength, line);
+        return new GaugeStatement(line.Joined(context.stitch()._words), stitches, rows, LineBuilding.Span(context));
+    }
+
+    public static TurnStatement Turn(TurnrowParser.TurnLineContext context, LineBuilding line)
+    {
+        var notInFoundation = false;
+        NumberSyntax? firstStitchIn = null;
+        foreach (var part in context._parts)
+        {
+            if (part.ORDINAL() is { } ordinal)
+                firstStitchIn = NumberBuilder.Ordinal(ordinal.Symbol, line);
+            else
+                notInFoundation = true;
+        }
+
+        bool? counts = context.counts is not null ? true : context.NOT() is not null ? false : null;
+        return new TurnStatement(
+            line.Joined(context.stitch()._words),
+            context.nextRow is not null,
+            NumberBuilder.Number(context.chains, line),
+            counts,
+            notInFoundation,
+            firstStitchIn,
+            LineBuilding.Span(context));
+    }
+
+    private static YarnFact FactOf(TurnrowParser.YarnFactContext context) => context.unitWord?.Type switch
+    {
+        TurnrowLexer.G => YarnFact.Grams,
+        TurnrowLexer.OZ => YarnFact.Ounces,
+        TurnrowLexer.M => YarnFact.Metres,
+        TurnrowLexer.YD => YarnFact.Yards,
+        _ => YarnFact.Weight,
+    };
+
+    private static GaugeSpanSyntax GaugeSpan(
+        TurnrowParser.NumberContext count, TurnrowParser.GaugeLengthContext length, LineBuilding line) =>
+        new(
+            NumberBuilder.Number(count, line),
+            NumberBuilder.Number(length.number(), line),
+            ExpressionBuilder.Unit(length.unit()),
+            LineBuilding.Span(count).To(LineBuilding.Span(length)));
+}

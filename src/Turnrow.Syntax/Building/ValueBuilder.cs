@@ -1,0 +1,96 @@
+using Turnrow.Syntax.Diagnostics.Kinds;
+using Turnrow.Syntax.Generated;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Syntax.Building;
+
+/// <summary>The lines that define values and that check them: measure, count, expect; and the claim at a line's end.</summary>
+internal static class ValueBuilder
+{
+    public static MeasureStatement Measure(TurnrowParser.MeasureLineContext context, LineBuilding line) =>
+        new(line.Name(context.name()), ExpressionBuilder.Sum(context.sum(), line), LineBuilding.Span(context));
+
+    public static CountStatement Count(TurnrowParser.CountLineContext context, LineBuilding line)
+    {
+        var of = context.of?.Type switch
+        {
+            TurnrowLexer.STITCHES => CountOf.Stitches,
+            TurnrowLexer.ROWS => CountOf.Rows,
+            _ => CountOf.Number,
+        };
+
+        // `sc stitches for 10 cm`: the stitch was read as a value, and has to be a plain word.
+        NameSyntax? stitch = null;
+        var value = ExpressionBuilder.Sum(context.length ?? context.sum(0), line);
+        if (context.length is not null && context.sum().Length == 2)
+        {
+            var before = ExpressionBuilder.Sum(context.sum(0), line);
+            if (before is NameExpression { Name: var name })
+                stitch = name;
+            else
+                line.Report(UnexpectedWord.NoStitch(before.Span, line.Text(before.Span)));
+        }
+
+        var fixes = new List<CountFixSyntax>(context._fixes.Count);
+        foreach (var fix in context._fixes) fixes.Add(Fix(fix, line));
+        return new CountStatement(line.Name(context.name()), of, stitch, value, fixes, LineBuilding.Span(context));
+    }
+
+    public static StatementSyntax Expect(TurnrowParser.ExpectLineContext context, LineBuilding line)
+    {
+        var span = LineBuilding.Span(context);
+        var left = context.left;
+        if (context.length is null)
+            return new ExpectEqualStatement(ExpectedValue(left, line), ExpectedValue(context.right, line), span);
+        var within = context.within is null ? null : ExpressionBuilder.Sum(context.within, line);
+        return new ExpectMeasureStatement(
+            ExpressionBuilder.Sum(left.sum(), line),
+            left.of?.Type == TurnrowLexer.ROWS,
+            left.WORD() is { } stitch ? line.Name(stitch.Symbol) : null,
+            ExpressionBuilder.Sum(context.length, line),
+            within,
+            span);
+    }
+
+    public static ClaimSyntax? Claim(TurnrowParser.ClaimContext? context, LineBuilding line)
+    {
+        if (context is null) return null;
+        var parts = new List<ClaimPartSyntax>(context._parts.Count);
+        foreach (var part in context._parts)
+        {
+            var kind = part._words.Count > 0 ? line.Joined(part._words)
+                : part.STITCHES() is { } stitches ? line.Name(stitches.Symbol)
+                : null;
+            parts.Add(new ClaimPartSyntax(ExpressionBuilder.Count(part.count(), line), kind, LineBuilding.Span(part)));
+        }
+
+        var scope = context.WITHOUT() is not null ? ClaimScope.WithoutTurningChain
+            : context.with is not null ? ClaimScope.WithChains
+            : ClaimScope.Usual;
+        return new ClaimSyntax(parts, scope, LineBuilding.Span(context));
+    }
+
+    // `back rows` asks a piece; `hem` and `77 stitches` are values.
+    private static ExpressionSyntax ExpectedValue(TurnrowParser.ExpectedContext context, LineBuilding line)
+    {
+        var value = ExpressionBuilder.Sum(context.sum(), line);
+        if (context.of is null) return value;
+        if (context.WORD() is { } extra)
+            line.Report(UnexpectedWord.ManyNames(LineBuilding.Span(extra.Symbol), line.Text(extra.Symbol)));
+        if (value is not NameExpression { Name: var piece }) return value;
+        var quantity = context.of.Type == TurnrowLexer.ROWS ? PieceQuantity.Rows : PieceQuantity.Stitches;
+        return new PieceExpression(piece, quantity, LineBuilding.Span(context));
+    }
+
+    private static CountFixSyntax Fix(TurnrowParser.CountFixContext context, LineBuilding line)
+    {
+        var span = LineBuilding.Span(context);
+        if (context.ODD() is not null) return new CountFixSyntax(CountFix.Odd, null, null, span);
+        if (context.EVEN() is not null) return new CountFixSyntax(CountFix.Even, null, null, span);
+        if (context.ROUNDED() is not null)
+            return new CountFixSyntax(context.UP() is null ? CountFix.RoundedDown : CountFix.RoundedUp, null, null, span);
+        var multiple = ExpressionBuilder.Single(context.single(0), line);
+        var plus = context.plus is null ? null : ExpressionBuilder.Single(context.plus, line);
+        return new CountFixSyntax(CountFix.Multiple, multiple, plus, span);
+    }
+}

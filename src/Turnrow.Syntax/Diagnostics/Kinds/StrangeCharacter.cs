@@ -1,0 +1,70 @@
+using System.Globalization;
+using System.Text;
+using Turnrow.Syntax.Text;
+
+namespace Turnrow.Syntax.Diagnostics.Kinds;
+
+/// <summary>A character that the notation does not use.</summary>
+public static class StrangeCharacter
+{
+    /// <summary>Its name, code and page.</summary>
+    public static readonly DiagnosticKind Kind = new(
+        "strange-character",
+        "TR0114",
+        Severity.Error,
+        """
+        Outside of quotes, comments and lines that begin with `>`, a pattern is made of letters, digits and the signs `, ; : ( ) = + - / x`. Text from a
+        word processor may bring others that look alike, such as a long dash or a character that can't be seen.
+        """,
+        Coaster.With("row 2: dc 10 & dc 10"),
+        Coaster.With("row 2: dc 10, dc 10"));
+
+    /// <summary>What was most likely meant by a character that looks like another.</summary>
+    private static readonly Dictionary<string, string> Meant = new(StringComparer.Ordinal)
+    {
+        ["\u2010"] = "-", ["\u2011"] = "-", ["\u2012"] = "-", ["\u2013"] = "-", ["\u2014"] = "-", ["\u2212"] = "-",
+        ["["] = "(", ["{"] = "(", ["]"] = ")", ["}"] = ")",
+        ["'"] = "\"", ["\u2018"] = "\"", ["\u2019"] = "\"", ["\u00AB"] = "\"", ["\u00BB"] = "\"",
+        ["\u00F7"] = "/", ["\u2044"] = "/", ["\u2215"] = "/", ["*"] = "x", ["\u2715"] = "x", ["\u00B7"] = "x",
+        ["\u201A"] = ",", ["\u060C"] = ",", ["\uFF0C"] = ",", ["\uFF1A"] = ":", ["\uFF1B"] = ";", ["\uFF08"] = "(", ["\uFF09"] = ")",
+        ["&"] = "and", ["_"] = "-",
+    };
+
+    /// <param name="span">The character.</param>
+    /// <param name="text">The same, as text.</param>
+    /// <param name="after">What stands behind it.</param>
+    internal static Diagnostic At(TextSpan span, string text, char after)
+    {
+        if (text == "." && char.IsAsciiDigit(after))
+            return new Diagnostic(Kind, span, "a number can't begin with its point")
+            {
+                Help = "write a 0 before it, as in 0.5",
+                Mends = [new Mend("write `0.`", span, "0.")],
+            };
+        if (IsUnseen(text))
+            return new Diagnostic(Kind, span, $"a character that can't be seen stands here ({Number(text)})")
+            {
+                Help = "delete it, or type the line anew",
+                Mends = [new Mend("leave it out", span, "")],
+            };
+        var meant = Meant.GetValueOrDefault(text);
+        return new Diagnostic(Kind, span, $"`{text}` is no sign of the notation")
+        {
+            Help = meant is null ? "leave it out; free text goes in quotes, behind `>` or behind `#`" : $"did you mean `{meant}`?",
+            Mends = [meant is null ? new Mend("leave it out", span, "") : new Mend($"write `{meant}`", span, meant)],
+        };
+    }
+
+    private static bool IsUnseen(string text)
+    {
+        if (!Rune.TryGetRuneAt(text, 0, out var rune)) return true;
+        return Rune.GetUnicodeCategory(rune) is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.PrivateUse
+            or UnicodeCategory.OtherNotAssigned or UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark;
+    }
+
+    private static string Number(string text)
+    {
+        var value = Rune.TryGetRuneAt(text, 0, out var rune) ? rune.Value : text[0];
+        return string.Create(CultureInfo.InvariantCulture, $"U+{value:X4}");
+    }
+}

@@ -1,0 +1,63 @@
+using Turnrow.Syntax.Text;
+
+namespace Turnrow.Syntax.Diagnostics.Kinds;
+
+/// <summary>A word or sign where another should stand.</summary>
+public static class UnexpectedWord
+{
+    /// <summary>Its name, code and page.</summary>
+    public static readonly DiagnosticKind Kind = new(
+        "unexpected-word",
+        "TR0102",
+        Severity.Error,
+        """
+        The line can be read up to the underlined word; what stands there is not what can follow. The message says what could
+        follow, the help shows a line of this kind as it is written. A comma that was forgotten between two parts of a row is a common cause.
+        """,
+        Coaster.With("row 2: dc 5 inc across"),
+        Coaster.With("row 2: dc 5, dc across"));
+
+    /// <param name="span">The word.</param>
+    /// <param name="word">The same, as text.</param>
+    /// <param name="expected">What could stand there, in words.</param>
+    /// <param name="example">A line of this kind.</param>
+    /// <param name="mends">Texts that make the line readable.</param>
+    internal static Diagnostic At(
+        TextSpan span, string word, IReadOnlyList<string> expected, string? example, IReadOnlyList<Mend> mends) =>
+        new(Kind, span, $"`{Quote.Short(word)}` can't stand here; it should be {Quote.OneOf(expected)}")
+        {
+            Help = example is null ? null : $"such a line reads: {example}",
+            Mends = mends,
+        };
+
+    internal static Diagnostic Twice(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; the line says such a thing already")
+        {
+            Help = "say it once",
+        };
+
+    internal static Diagnostic NoStitch(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; it should be a stitch or nothing")
+        {
+            Help = "such a line reads: count hem is sc stitches for 40 cm",
+        };
+
+    internal static Diagnostic ManyNames(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; it should be `rows` or `stitches`")
+        {
+            Help = "such a line reads: expect back rows are front rows",
+        };
+
+    internal static Diagnostic RateWithoutNumber(TextSpan span, string stitch) =>
+        new(Kind, span, $"`{Quote.Short(stitch)}` can't stand here; it should be a number of stitches")
+        {
+            Help = $"such words read: 2 {Quote.Short(stitch)} in each row",
+            Mends = [new Mend($"write `1 {stitch}`", new TextSpan(span.Start, 0), "1 ")],
+        };
+
+    internal static Diagnostic SumWithoutStitch(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; a stitch should stand before it")
+        {
+            Help = "such words read: dc hem - 4; a sum in front of a stitch needs a name of its own (`count edge is hem - 4`)",
+        };
+}

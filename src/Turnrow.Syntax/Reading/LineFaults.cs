@@ -1,0 +1,53 @@
+using Antlr4.Runtime;
+using Antlr4.Runtime.Misc;
+using Turnrow.Syntax.Building;
+using Turnrow.Syntax.Diagnostics;
+using Turnrow.Syntax.Diagnostics.Kinds;
+using Turnrow.Syntax.Generated;
+
+namespace Turnrow.Syntax.Reading;
+
+/// <summary>Says what is wrong with a line: one diagnostic, the one nearest to the cause.</summary>
+internal sealed class LineFaults(LineParser parser)
+{
+    private readonly MendFinder _mends = new(parser);
+
+    /// <summary>What is seen without the parser: its first word, single tokens, brackets.</summary>
+    public Diagnostic? BeforeParsing(IReadOnlyList<IToken> tokens, LineBuilding line)
+    {
+        var first = tokens[0];
+        if (!StatementStarts.Begins(first.Type) && first.Type is not (TurnrowLexer.JUNK or TurnrowLexer.WRONG_QUOTE))
+            return Unknown(tokens, line);
+        return TokenChecks.Fault(tokens, 0, line) ?? Brackets.Fault(tokens) ?? (StatementStarts.Begins(first.Type) ? null : Unknown(tokens, line));
+    }
+
+    /// <summary>What the parser met.</summary>
+    public Diagnostic WhileParsing(IReadOnlyList<IToken> tokens, LineError error, LineBuilding line)
+    {
+        var example = NotationWords.Statement(Words.Spelling(tokens[0].Type) ?? "")?.Example;
+        if (error.Token.Type == TokenConstants.EOF)
+        {
+            var last = tokens[^1];
+            return LineUnfinished.At(
+                LineBuilding.Span(last).End, line.Text(last), ExpectedWords.Of(error.Expected), example, _mends.Find(tokens, error, line));
+        }
+
+        var span = LineBuilding.Span(error.Token);
+        if (WantsName(error.Expected) && Words.IsKeyword(error.Token.Type)) return WordAsName.At(span, line.Text(error.Token));
+        return UnexpectedWord.At(
+            span, line.Text(error.Token), ExpectedWords.Of(error.Expected), example, _mends.Find(tokens, error, line));
+    }
+
+    private static bool WantsName(IntervalSet expected) =>
+        expected.Contains(TurnrowLexer.WORD) && !expected.Contains(TurnrowLexer.NUMBER) && !expected.Contains(TokenConstants.EOF)
+        && !expected.Contains(TurnrowLexer.COMMA) && !expected.Contains(TurnrowLexer.COLON);
+
+    private Diagnostic Unknown(IReadOnlyList<IToken> tokens, LineBuilding line)
+    {
+        var span = LineBuilding.Span(tokens[0]);
+        var word = line.Text(tokens[0]);
+        var nearest = Spelling.Nearest(word, NotationWords.Statements.Select(statement => statement.Text));
+        if (nearest is not null) return UnknownStatement.At(span, word, nearest);
+        return _mends.IsRow(tokens) ? UnknownStatement.RowWords(span, word) : UnknownStatement.At(span, word, null);
+    }
+}

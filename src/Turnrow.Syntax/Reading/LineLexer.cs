@@ -1,0 +1,96 @@
+using Antlr4.Runtime;
+using Turnrow.Syntax.Generated;
+using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Syntax.Reading;
+
+/// <summary>The generated lexer, run on one line at a time. Together the tokens are the whole text.</summary>
+internal sealed class LineLexer
+{
+    /// <summary>Longer lines are not read: nobody typed them.</summary>
+    public const int LongestLine = 20_000;
+
+    private const char ByteOrderMark = '\uFEFF';
+
+    private readonly string _text;
+    private readonly LineCharStream _stream;
+    private readonly TurnrowLexer _lexer;
+    private readonly List<Token> _tokens = [];
+    private int _position;
+
+    public LineLexer(string text)
+    {
+        _text = text;
+        _stream = new LineCharStream(text);
+        _lexer = new TurnrowLexer(_stream);
+        _lexer.RemoveErrorListeners();
+        if (text.StartsWith(ByteOrderMark)) Take(TokenKind.ByteOrderMark, 1);
+    }
+
+    public ITokenSource Source => _lexer;
+
+    /// <summary>All tokens so far, white space, comments and line ends included.</summary>
+    public IReadOnlyList<Token> Tokens => _tokens;
+
+    /// <summary>Reads the next line; false at the end of the text.</summary>
+    public bool Next(out PhysicalLine line)
+    {
+        line = default;
+        if (_position == _text.Length) return false;
+        var length = _text.AsSpan(_position).IndexOfAny('\r', '\n');
+        var content = new TextSpan(_position, length < 0 ? _text.Length - _position : length);
+        line = content.Length > LongestLine ? Unread(content) : Read(content);
+        TakeLineEnd();
+        return true;
+    }
+
+    private PhysicalLine Read(TextSpan content)
+    {
+        var meaningful = new List<IToken>();
+        var hasComment = false;
+        _stream.MoveTo(content.Start, content.End);
+        _lexer.SetInputStream(_stream);
+        for (var token = _lexer.NextToken(); token.Type != TokenConstants.EOF; token = _lexer.NextToken())
+        {
+            _tokens.Add(new Token(KindOf(token.Type), TextSpan.FromBounds(token.StartIndex, token.StopIndex + 1)));
+            hasComment |= token.Type == TurnrowLexer.COMMENT;
+            if (token.Channel == TokenConstants.DefaultChannel) meaningful.Add(token);
+        }
+
+        _position = content.End;
+        return new PhysicalLine(content, meaningful, hasComment, TooLong: false);
+    }
+
+    private PhysicalLine Unread(TextSpan content)
+    {
+        Take(TokenKind.Junk, content.Length);
+        return new PhysicalLine(content, [], HasComment: false, TooLong: true);
+    }
+
+    private void TakeLineEnd()
+    {
+        if (_position == _text.Length) return;
+        var both = _text[_position] == '\r' && _position + 1 < _text.Length && _text[_position + 1] == '\n';
+        Take(TokenKind.LineEnd, both ? 2 : 1);
+    }
+
+    private void Take(TokenKind kind, int length)
+    {
+        _tokens.Add(new Token(kind, new TextSpan(_position, length)));
+        _position += length;
+    }
+
+    private static TokenKind KindOf(int type) => type switch
+    {
+        TurnrowLexer.WHITE_SPACE => TokenKind.WhiteSpace,
+        TurnrowLexer.COMMENT => TokenKind.Comment,
+        TurnrowLexer.PROSE => TokenKind.Prose,
+        TurnrowLexer.WORD => TokenKind.Word,
+        TurnrowLexer.QUOTED or TurnrowLexer.WRONG_QUOTE => TokenKind.Quoted,
+        TurnrowLexer.JUNK => TokenKind.Junk,
+        >= TurnrowLexer.COMMA and <= TurnrowLexer.X => TokenKind.Sign,
+        >= TurnrowLexer.NUMBER and <= TurnrowLexer.DOTTED or TurnrowLexer.WRONG_COMMA => TokenKind.Number,
+        _ => TokenKind.Keyword,
+    };
+}
