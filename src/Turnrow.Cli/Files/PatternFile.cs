@@ -1,4 +1,3 @@
-using System.Text;
 using Turnrow.Compiler;
 using Turnrow.Syntax.Text;
 
@@ -18,7 +17,7 @@ internal sealed record PatternFile(string Path, byte[] Bytes, Compilation Compil
     {
         try
         {
-            if (Read(path) is { } bytes) return new PatternFile(path, bytes, Compilation.Of(Decode(path, bytes)));
+            if (Read(path) is { } bytes) return new PatternFile(path, bytes, Compilation.Of(SourceText.FromBytes(path, bytes)));
             refuse($"{path} has more than {MostBytes / (1024 * 1024)} MB; that is no pattern");
         }
         catch (Exception fault) when (FileFault.Is(fault))
@@ -43,6 +42,4 @@ internal sealed record PatternFile(string Path, byte[] Bytes, Compilation Compil
 
         return held.ToArray();
     }
-
-    private static SourceText Decode(string path, byte[] bytes) => new(path, Encoding.UTF8.GetString(bytes));
 }

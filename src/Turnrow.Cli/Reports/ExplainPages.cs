@@ -6,7 +6,7 @@ namespace Turnrow.Cli.Reports;
 internal static class ExplainPages
 {
     /// <summary>All of them, in the order of their codes.</summary>
-    public static IReadOnlyList<DiagnosticKind> All { get; } = InOrder([]);
+    public static IReadOnlyList<DiagnosticKind> All { get; } = InOrder([.. SyntaxDiagnostics.All]);
 
     /// <summary>The one with this name or code, however it is typed; null if there is none.</summary>
     public static DiagnosticKind? Find(string nameOrCode)

@@ -10,13 +10,8 @@ internal static class Findings
     /// <returns>The exit code that they give.</returns>
     public static int Write(TextWriter writer, PatternFile file, bool colour)
     {
-        _ = colour;
         foreach (var finding in file.Compilation.Diagnostics)
-        {
-            var (line, column) = file.Compilation.Tree.Source.PositionOf(finding.Span.Start);
-            writer.WriteLine($"{finding.Kind.Severity} {finding.Kind.Name} [{finding.Kind.Code}] {file.Path}:{line}:{column}: {finding.Message}\n");
-        }
-
+            writer.Write(DiagnosticPrinter.Print(finding, file.Compilation.Tree.Source, colour) + "\n");
         return CodeOf(file);
     }
 
