@@ -104,6 +104,24 @@ public sealed class UsageTests
     public void Colour_is_left_out_where_it_is_not_wanted(string? noColour, string kind, bool colour) =>
         Assert.Equal(colour, Terminal.MayColour(noColour, kind));
 
+    [Theory]
+    [InlineData(4, true, true)]
+    [InlineData(3, true, false)]
+    [InlineData(4, false, false)]
+    public void Progress_is_told_to_a_person_who_waits_for_many_files(int files, bool watched, bool told)
+    {
+        using var folder = new ScratchFolder();
+        for (var i = 0; i < files; i++) folder.Write($"a{i}.turnrow", "");
+        using var output = new MemoryStream();
+        using var error = new MemoryStream();
+        using var terminal = new Terminal(output, error) { ShowsProgress = watched };
+        CommandLine.Run(["build", folder.Path, "--out", folder["out"]], terminal);
+        var text = System.Text.Encoding.UTF8.GetString(error.ToArray());
+        Assert.Equal(told, text.Contains($"[{files}/{files}] ", StringComparison.Ordinal));
+        Assert.Equal(told, text.Contains(" \r", StringComparison.Ordinal));
+        Assert.DoesNotContain("\r", System.Text.Encoding.UTF8.GetString(output.ToArray()), StringComparison.Ordinal);
+    }
+
     private static void FitsAScreen(string page) =>
         Assert.All(page.Split('\n'), line => Assert.True(line.Length <= 110 && line == line.TrimEnd(), $"too wide or blanks at its end: {line}"));
 

@@ -31,7 +31,7 @@ internal sealed record PatternFile(string Path, byte[] Bytes, Compilation Compil
     // A pipe has no length, so the limit is kept while reading.
     private static byte[]? Read(string path)
     {
-        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete, bufferSize: 0);
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
         using var held = new MemoryStream();
         var part = new byte[64 * 1024];
         for (var count = file.Read(part); count > 0; count = file.Read(part))
