@@ -1,8 +1,9 @@
+using System.Globalization;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Stitches;
-using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler;
@@ -39,6 +40,16 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     /// <summary>The stitch that a word names, without a report.</summary>
     public Stitch? TryStitch(string word) => StitchBook.Find(word, Terms);
+
+    /// <summary>True if the designer thinks in inches.</summary>
+    public bool InInches { get; set; }
+
+    /// <summary>A length in the designer's unit, to a hundredth.</summary>
+    public string Length(Rational centimetres)
+    {
+        var value = centimetres.ToDouble() / (InInches ? 2.54 : 1);
+        return value.ToString("0.##", CultureInfo.InvariantCulture) + (InInches ? " in" : " cm");
+    }
 
     /// <summary>A stitch's abbreviation in this file's terms.</summary>
     public string Word(Stitch stitch) => stitch.In(Terms).Abbreviation;

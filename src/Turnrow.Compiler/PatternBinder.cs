@@ -71,6 +71,7 @@ internal sealed class PatternBinder
     private Pattern Whole(IReadOnlyList<string> sizes)
     {
         Announce();
+        _context.InInches = LengthUnits.InInches(_tree);
         var header = new HeaderBinder(_context).Bind(HeaderStatements(), sizes);
         foreach (var line in _tree.Lines) One(line);
         PatternWarnings.Add(_context, _book);
@@ -80,7 +81,7 @@ internal sealed class PatternBinder
             if (item() is { } made) items.Add(made);
         }
 
-        return header with { Items = items, InInches = LengthUnits.InInches(_tree) };
+        return header with { Items = items, InInches = _context.InInches };
     }
 
     private void Announce()

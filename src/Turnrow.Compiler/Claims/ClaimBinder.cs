@@ -1,7 +1,7 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Rows;
-using Turnrow.Fabric.Places;
+using Turnrow.Compiler.Values;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 

@@ -2,7 +2,6 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
-using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Header;

@@ -2,7 +2,6 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
-using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Header;
@@ -89,6 +88,9 @@ internal sealed class HeaderBinder(Context context)
 
     private static Rational? NumberOf(NumberSyntax number) => Rational.Of(number.Numerator, number.Denominator);
 
+    private static Rational? Times(Rational? number, long numerator, long denominator) =>
+        number is { } n && Rational.Of(numerator, denominator) is { } factor ? n * factor : null;
+
     private static Yarn YarnOf(YarnStatement statement)
     {
         var yarn = new Yarn(statement.Name.Text, statement.Description?.Text, null, null, null);
@@ -99,9 +101,9 @@ internal sealed class HeaderBinder(Context context)
             {
                 YarnFact.Weight => yarn with { Weight = (int)fact.Number.Numerator },
                 YarnFact.Grams => yarn with { Grams = number },
-                YarnFact.Ounces => yarn with { Grams = number * (Rational.Of(45359237, 1600000) ?? default) },
+                YarnFact.Ounces => yarn with { Grams = Times(number, 45359237, 1600000) },
                 YarnFact.Metres => yarn with { Metres = number },
-                _ => yarn with { Metres = number * (Rational.Of(9144, 10000) ?? default) },
+                _ => yarn with { Metres = Times(number, 9144, 10000) },
             };
         }
 
@@ -133,7 +135,7 @@ internal sealed class HeaderBinder(Context context)
             return null;
         }
 
-        return NumberOf(span.Count) is { } count && NumberOf(span.Length) * Units.Centimetres(span.Unit.Unit) is { } length ? (count, length) : null;
+        return NumberOf(span.Count) is { } count && NumberOf(span.Length) is { } plain && plain * Units.Centimetres(span.Unit.Unit) is { } length ? (count, length) : null;
     }
 
     private bool IsFree(NameSyntax name)

@@ -38,7 +38,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         return new BoundPickUp(stitch, sizes);
     }
 
-    private SizedPickUp? InSize(
+    private static SizedPickUp? InSize(
         int size, PickUpOriginSyntax pickUp, List<BoundWalk> walks, List<BoundRate> rates, Stitch stitch, List<(int, PickUpLeg)> uneven)
     {
         var rightSide = pickUp.Side?.RightSide ?? true;

@@ -1,4 +1,3 @@
-using Turnrow.Fabric.Rows;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Pieces;

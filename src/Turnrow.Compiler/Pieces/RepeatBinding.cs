@@ -1,7 +1,6 @@
 using Turnrow.Compiler.Claims;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
-using Turnrow.Fabric;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
@@ -21,8 +20,7 @@ internal static class RepeatBinding
         var times = context.Evaluate.Counts(statement.Times, statement.Counting == RepeatCounting.InAll ? 1 : 0);
         if (statement.Counting == RepeatCounting.Unsaid)
         {
-            // Which of the two is meant decides every number that follows.
-            context.Findings.Add(BareTimes.At(statement.Times.Span, times));
+            // Which of the two is meant decides every number that follows; it was told when the line was read.
             piece.Doubt(true);
             return;
         }

@@ -51,7 +51,7 @@ internal sealed class RowWorking(Context context, PieceState piece, StatementSyn
     {
         var sizes = Sized.Where(context.Sizes, i => more[i] is { } n && piece.Builders[i].RowCount + (long)n > PieceBuilder.MostRows);
         if (sizes.Length == 0) return false;
-        context.Findings.Add(TooManyRows.At(span, context, sizes, PieceBuilder.MostRows));
+        context.Findings.Add(TooManyRows.At(context, span, sizes, PieceBuilder.MostRows));
         piece.Doubt(true);
         return true;
     }

@@ -1,5 +1,4 @@
 using Turnrow.Compiler.Claims;
-using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;

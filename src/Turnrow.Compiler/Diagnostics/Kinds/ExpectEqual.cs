@@ -1,0 +1,34 @@
+using Turnrow.Compiler.Values;
+using Turnrow.Syntax.Diagnostics;
+using Turnrow.Syntax.Text;
+
+namespace Turnrow.Compiler.Diagnostics.Kinds;
+
+/// <summary>Two numbers that are not equal as expected.</summary>
+public static class ExpectEqual
+{
+    /// <summary>Its name, code and page.</summary>
+    public static readonly DiagnosticKind Kind = new(
+        "expect-equal",
+        "TR0361",
+        Severity.Error,
+        """
+        PAGE
+        """,
+        """
+        BAD
+        """,
+        """
+        GOOD
+        """);
+
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Value?[] left, Value?[] right) =>
+        new(Kind, span, $"these are not equal{context.Findings.InSizes(sizes)}")
+        {
+            Sizes = context.Findings.Names(sizes),
+            Ledger = [context.Findings.Each(sizes, i => $"{Text(context, left[i]!.Value)} and {Text(context, right[i]!.Value)}")],
+            Help = "one of the two is not what you expect: look at the rows that it comes from",
+        };
+
+    private static string Text(Context context, Value value) => value.IsLength ? context.Length(value.Number) : value.Number.ToString();
+}

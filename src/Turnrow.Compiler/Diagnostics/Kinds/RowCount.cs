@@ -1,0 +1,54 @@
+using Turnrow.Syntax.Diagnostics;
+using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+using static System.FormattableString;
+
+namespace Turnrow.Compiler.Diagnostics.Kinds;
+
+/// <summary>A claim that is not what the row makes.</summary>
+public static class RowCount
+{
+    /// <summary>Its name, code and page.</summary>
+    public static readonly DiagnosticKind Kind = new(
+        "row-count",
+        "TR0301",
+        Severity.Error,
+        """
+        PAGE
+        """,
+        """
+        BAD
+        """,
+        """
+        GOOD
+        """);
+
+    internal static Diagnostic At(Context context, ClaimPartSyntax claim, string kind, int[] wrong, int?[] claimed, int?[] calculated, IReadOnlyList<string> ledger, int followers, TextSpan statement)
+    {
+        var findings = context.Findings;
+        var first = wrong[0];
+        var off = calculated[first]!.Value - claimed[first]!.Value;
+        var text = Findings.InBrackets(calculated);
+        return new(Kind, claim.Span, Invariant($"the claim is {claimed[first]} {kind}{findings.InSize(first)}, and the row makes {calculated[first]}: {Math.Abs(off)} {(off > 0 ? "more" : "fewer")}"))
+        {
+            Sizes = findings.Names(wrong),
+            Ledger = [.. ledger, .. Others(findings, wrong, claimed, calculated), .. Quiet(followers, off)],
+            Help = Array.TrueForAll(calculated, c => c is not null)
+                ? $"if the row is right, claim {text}; if the claim is right, the row or one above it is not"
+                : "the row, or one above it, does not make what is claimed",
+            Mends = Array.TrueForAll(calculated, c => c is not null) ? [new Mend($"claim {text}", claim.Count.Span, text)] : [],
+            Related = [new Related(statement, "the row is here")],
+        };
+    }
+
+    private static IEnumerable<string> Others(Findings findings, int[] wrong, int?[] claimed, int?[] calculated)
+    {
+        if (wrong.Length < 2) yield break;
+        yield return "also " + findings.Each(wrong[1..], i => Invariant($"{claimed[i]} claimed, {calculated[i]} made"));
+    }
+
+    private static IEnumerable<string> Quiet(int followers, int off)
+    {
+        if (followers > 0) yield return Invariant($"{followers} more {(followers == 1 ? "claim" : "claims")} below {(followers == 1 ? "is" : "are")} off by the same {Math.Abs(off)}");
+    }
+}

@@ -1,0 +1,37 @@
+using Turnrow.Compiler.Pieces;
+using Turnrow.Syntax.Diagnostics;
+using Turnrow.Syntax.Text;
+using static System.FormattableString;
+
+namespace Turnrow.Compiler.Diagnostics.Kinds;
+
+/// <summary>A row number that is not the row's own.</summary>
+public static class RowNumber
+{
+    /// <summary>Its name, code and page.</summary>
+    public static readonly DiagnosticKind Kind = new(
+        "row-number",
+        "TR0310",
+        Severity.Error,
+        """
+        PAGE
+        """,
+        """
+        BAD
+        """,
+        """
+        GOOD
+        """);
+
+    internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, int?[] said)
+    {
+        var next = piece.Builders[sizes[0]].RowCount + 1;
+        var all = Array.ConvertAll(piece.Builders, b => b.RowCount + 1);
+        return new(Kind, span, Invariant($"the next row of {piece.Name} is row {next}{context.Findings.InSize(sizes[0])}, not row {said[sizes[0]]}"))
+        {
+            Sizes = context.Findings.Names(sizes),
+            Help = Array.TrueForAll(all, n => n == next) ? Invariant($"write row {next}, or `row` without a number for the next one") : "the sizes are at different rows here: write `row` without a number for the next one",
+            Mends = Array.TrueForAll(all, n => n == next) ? [new Mend(Invariant($"write {next}"), span, Invariant($"{next}"))] : [],
+        };
+    }
+}

@@ -1,0 +1,45 @@
+using Turnrow.Compiler.Joins;
+using Turnrow.Fabric.Joins;
+using Turnrow.Syntax.Diagnostics;
+using Turnrow.Syntax.Tree;
+using static System.FormattableString;
+
+namespace Turnrow.Compiler.Diagnostics.Kinds;
+
+/// <summary>A seam whose edges are not equally long.</summary>
+public static class SeamLength
+{
+    /// <summary>Its name, code and page.</summary>
+    public static readonly DiagnosticKind Kind = new(
+        "seam-length",
+        "TR0350",
+        Severity.Error,
+        """
+        PAGE
+        """,
+        """
+        BAD
+        """,
+        """
+        GOOD
+        """);
+
+    internal static Diagnostic At(Context context, SeamStatement seam, BoundWalk first, BoundWalk second, int[] sizes, Func<int, Seam> of)
+    {
+        var one = of(sizes[0]);
+        return new(Kind, seam.Span, $"{first.Piece.Name} has {Of(one.First)} along this seam, {second.Piece.Name} has {Of(one.Second)}{context.Findings.InSize(sizes[0])}")
+        {
+            Sizes = context.Findings.Names(sizes),
+            Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => $"{Of(of(i).First)} to {Of(of(i).Second)}")] : [],
+            Help = "row-ends meet row for row; leave rows open (`all but last 2 rows`), work one piece longer, or say `, easing` if one edge is to be eased into the other",
+            Related = [new Related(first.Span, $"{first.Piece.Name}: {Of(one.First)}"), new Related(second.Span, $"{second.Piece.Name}: {Of(one.Second)}")],
+        };
+    }
+
+    private static string Of(JoinSide side)
+    {
+        var rows = Invariant($"{side.RowEnds} {(side.RowEnds == 1 ? "row" : "rows")}");
+        var stitches = Invariant($"{side.Stitches} {(side.Stitches == 1 ? "stitch" : "stitches")}");
+        return side.Stitches == 0 ? rows : side.RowEnds == 0 ? stitches : $"{rows} and {stitches}";
+    }
+}

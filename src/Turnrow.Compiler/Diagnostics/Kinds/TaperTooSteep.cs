@@ -1,0 +1,37 @@
+using Turnrow.Fabric.Shaping;
+using Turnrow.Syntax.Diagnostics;
+using Turnrow.Syntax.Text;
+using static System.FormattableString;
+
+namespace Turnrow.Compiler.Diagnostics.Kinds;
+
+/// <summary>A taper that does not fit in its rows.</summary>
+public static class TaperTooSteep
+{
+    /// <summary>Its name, code and page.</summary>
+    public static readonly DiagnosticKind Kind = new(
+        "taper-too-steep",
+        "TR0333",
+        Severity.Error,
+        """
+        PAGE
+        """,
+        """
+        BAD
+        """,
+        """
+        GOOD
+        """);
+
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, Taper> taper, int edges)
+    {
+        var first = taper(sizes[0]);
+        var most = TaperSolver.MostChanges(first);
+        return new(Kind, span, Invariant($"{first.Changes} times{(edges == 2 ? " at each edge" : string.Empty)} do not fit in {first.Rows} rows{context.Findings.InSize(sizes[0])}: {(first.EveryOtherRow ? "each right-side row" : "once a row")} is {most} times, {most * edges} stitches"))
+        {
+            Sizes = context.Findings.Names(sizes),
+            Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => Invariant($"{taper(i).Changes} times in {taper(i).Rows} rows"))] : [],
+            Help = "give it more rows, or aim at a count that is nearer",
+        };
+    }
+}

@@ -1,0 +1,45 @@
+namespace Turnrow.Compiler.Tests.Naive;
+
+/// <summary>What a row comes to. Spaces have a count of their own (`sp`) and are no stitches.</summary>
+public sealed record RowFact(
+    string Piece,
+    string Size,
+    int Row,
+    Side Side,
+    int Stitches,
+    IReadOnlyDictionary<string, int> Counts,
+    Hand Start,
+    Hand End);
+
+/// <summary>
+/// <c>SlippedOver</c> is left at the start of the next row, <c>Left</c> at its end; <c>AddedChain</c> is worked
+/// on where the hook is, <c>SeparateChain</c> is a length of its own, joined there.
+/// </summary>
+public enum StretchKind { RowEnd, Left, SlippedOver, AddedChain, SeparateChain }
+
+/// <summary>A piece of an edge: so many row-ends of a stitch, or so many stitches or chains of a step.</summary>
+public sealed record StretchFact(StretchKind Kind, string Stitch, int Count, string Name);
+
+/// <summary>The walk along one edge, from the piece's first row to its last.</summary>
+public sealed record EdgeFact(string Piece, string Size, Hand Hand, IReadOnlyList<StretchFact> Stretches);
+
+public enum YarnAt { Begun, GoesOn, JoinedAnew }
+
+/// <summary>
+/// How a piece begins. Foundation chains are null where there are none, or where the first row opens in a way
+/// for which the trade gives no one number; picked-up rows are the base's rows in the order in which they are met.
+/// </summary>
+public sealed record StartFact(string Piece, string Size, YarnAt Yarn, int? FoundationChains, IReadOnlyList<int> PickedUpRows);
+
+/// <summary>All that the two models have to agree on. A pattern with a fault says why and is not compared further.</summary>
+public sealed record PatternFacts(
+    IReadOnlyList<string> Faults,
+    IReadOnlyList<RowFact> Rows,
+    IReadOnlyList<EdgeFact> Edges,
+    IReadOnlyList<StartFact> Starts);
+
+/// <summary>The model under test: reads notation text and tells the facts of every piece in every size.</summary>
+public interface INaiveSubject
+{
+    PatternFacts Read(string notationText);
+}

@@ -1,0 +1,183 @@
+namespace Turnrow.Compiler.Tests.Naive.Making;
+
+/// <summary>Makes up a whole pattern from a tape of choices; every pattern it makes can be worked in every size.</summary>
+public sealed class PatternMaker
+{
+    private static readonly string[] s_sizes = ["S", "M", "L", "XL"];
+    private static readonly string[] s_pieces = ["back", "front", "sleeve", "collar", "cuff", "pocket"];
+
+    private readonly ChoiceTape _tape;
+    private readonly int _sizes;
+    private readonly List<TurnRule> _turns = [];
+    private readonly TurnTable _table;
+    private readonly List<string> _stitches;
+    private readonly RowMaker _rows;
+    private readonly ShapingMaker _shaping;
+    private readonly PickUpMaker _pickUps;
+    private readonly List<Sketch> _made = [];
+
+    private PatternMaker(ChoiceTape tape)
+    {
+        _tape = tape;
+        _sizes = tape.Between(1, 4);
+        _stitches = tape.Of<List<string>>(["dc"], ["sc"], ["hdc"], ["tr"], ["dc", "sc"], ["hdc", "dc"], ["sc", "tr", "dc"]);
+        foreach (var stitch in _stitches)
+            _turns.AddRange(TurnRules.Any(tape, stitch));
+        _table = new TurnTable(_turns);
+        _rows = new RowMaker(tape, _stitches);
+        _shaping = new ShapingMaker(tape, _rows);
+        _pickUps = new PickUpMaker(tape, _stitches);
+    }
+
+    public static NaivePattern Make(ChoiceTape tape)
+    {
+        var maker = new PatternMaker(tape);
+        maker.Foundation();
+        for (var pieces = tape.Below(s_pieces.Length); pieces > 0; pieces--)
+            maker.AnotherPiece();
+        var made = maker._made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements)).ToList();
+        return new NaivePattern(s_sizes[..maker._sizes], maker._turns, made);
+    }
+
+    private string NewName => s_pieces[_made.Count];
+
+    private void AnotherPiece()
+    {
+        var from = _tape.Of<Sketch>(_made);
+        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp];
+        if (!_tape.Of(kinds)(from) && !MirrorImage(_made[^1]))
+            Foundation();
+    }
+
+    private void Foundation()
+    {
+        var widths = _tape.Sizes(_sizes, 3, _ => 40);
+        var onChain = _tape.OneIn(3);
+        var sketch = new Sketch(NewName, new BeginWith(new Sized(widths)), _sizes) { Widths = widths, FirstSide = Side.RS };
+        _made.Add(sketch);
+        _shaping.NameEdges(sketch);
+        if (onChain)
+        {
+            _rows.FirstRowOnChain(sketch);
+            sketch.Start = OnChain(sketch, widths);
+        }
+        else
+            FirstRow(sketch);
+        More(sketch);
+    }
+
+    /// <summary>The chains for the widths under the first row's rule, written in place of the stitches.</summary>
+    private ChainStart OnChain(Sketch sketch, int[] widths)
+    {
+        var words = sketch.Statements.OfType<RowLine>().Last().Words;
+        var chains = sketch.For(size => _table.ChainsFor(widths[size], Opening.Of(words, false, size)));
+        return new ChainStart(chains);
+    }
+
+    private void FirstRow(Sketch sketch)
+    {
+        if (_tape.OneIn(4))
+            sketch.FirstSide = Side.WS;
+        if (sketch.FirstSide == Side.WS)
+        {
+            sketch.Statements.Add(new RowLine([new Across(_stitches[0])], 1, Side.WS));
+            sketch.AddRows(_ => 1);
+            sketch.PlainStitch = _stitches[0];
+        }
+        else
+            _rows.AnyRow(sketch);
+    }
+
+    private bool Part(Sketch from)
+    {
+        var hand = _tape.Of(Hand.Right, Hand.Left);
+        var counts = _tape.Sizes(_sizes, 2, size => from.Widths[size] - 1);
+        if (!CanTake(from, hand, counts))
+            return false;
+        from.Taken[(int)hand] = counts;
+        var part = new Sketch(NewName, new PartOf(from.Name, new Sized(counts), hand), _sizes) { Widths = [.. counts] };
+        _made.Add(part);
+        _shaping.NameEdges(part);
+        _rows.AnyRow(part);
+        More(part);
+        return true;
+    }
+
+    private static bool CanTake(Sketch from, Hand hand, int[] counts)
+    {
+        if (!from.StandsOnStitches || from.Taken[(int)hand] is not null)
+            return false;
+        var other = from.Taken[(int)Frame.Opposite(hand)];
+        return !counts.Where((count, size) => count + (other?[size] ?? 0) > from.Widths[size]).Any();
+    }
+
+    private bool PickUp(Sketch from)
+    {
+        if (_pickUps.Along(from) is not { } along)
+            return false;
+        var piece = new Sketch(NewName, Claimed(along.Start, along.Counts), _sizes) { Widths = [.. along.Counts], Begun = along.Counts, FirstSide = Side.RS };
+        _made.Add(piece);
+        piece.AddRows(_ => 1);
+        piece.PlainStitch = along.Start.Stitch;
+        More(piece);
+        return true;
+    }
+
+    private PickedUp Claimed(PickedUp up, int[] counts) => _tape.OneIn(2) ? up with { Claim = new Sized(counts) } : up;
+
+    /// <summary>A mirror stands on the mirror of its model's base; without one, on the same base at the other edge.</summary>
+    private bool MirrorImage(Sketch model)
+    {
+        if (!model.CanBeMirrored || !CanStand(model))
+            return false;
+        _made.Add(model.MirroredAs(NewName));
+        return true;
+    }
+
+    private bool CanStand(Sketch model)
+    {
+        switch (model.Start)
+        {
+            case PartOf part:
+                var (hand, counts) = (Frame.Opposite(part.Edge), Enumerable.Range(0, _sizes).Select(size => part.Stitches[size]).ToArray());
+                var from = BaseOf(part.Piece);
+                if (!CanTake(from, hand, counts))
+                    return false;
+                from.Taken[(int)hand] = counts;
+                from.CanBeMirrored = false;
+                return true;
+            case PickedUp up:
+                var along = BaseOf(up.Piece);
+                if (along.Counterpart is null && !ComesOutAtTheOtherEdge(along, up, model.Begun))
+                    return false;
+                along.CanBeMirrored = false;
+                return true;
+            default:
+                return true;
+        }
+    }
+
+    private static bool ComesOutAtTheOtherEdge(Sketch along, PickedUp up, int[] counts) =>
+        up.Hand is { } hand && PickUpMaker.Counts(along, Frame.Opposite(hand), up)?.SequenceEqual(counts) == true;
+
+    private Sketch BaseOf(string piece)
+    {
+        var model = _made.First(sketch => sketch.Name == piece);
+        return model.Counterpart is { } name ? _made.First(sketch => sketch.Name == name) : model;
+    }
+
+    private void More(Sketch sketch)
+    {
+        for (var lines = _tape.Below(6); lines > 0 && sketch.Rows.Max() < 20; lines--)
+        {
+            switch (_tape.Below(4))
+            {
+                case 0: _rows.AnyRow(sketch); break;
+                case 1 when sketch.StandsOnStitches: _rows.PlainRows(sketch); break;
+                default: _shaping.Any(sketch); break;
+            }
+        }
+        if (_tape.OneIn(4))
+            sketch.Statements.Add(new FastenOff());
+    }
+}

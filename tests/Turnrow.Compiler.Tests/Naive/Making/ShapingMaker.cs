@@ -1,0 +1,231 @@
+namespace Turnrow.Compiler.Tests.Naive.Making;
+
+/// <summary>Makes up shaping statements that fit in every size.</summary>
+public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
+{
+    private const int Widest = 60;
+
+    private static readonly string[] s_names = ["neck", "armhole", "side-seam", "front-edge", "shoulder-slope", "opening"];
+
+    public void Any(Sketch sketch)
+    {
+        Action<Sketch>[] kinds = [Straight, Shape, Leave, Add, AddOneRowApart, RenameEdge];
+        tape.Of(kinds)(sketch);
+    }
+
+    public void NameEdges(Sketch sketch)
+    {
+        if (tape.OneIn(2))
+            Rename(sketch, EdgeRef.Both, false);
+        else if (tape.OneIn(2))
+        {
+            Rename(sketch, EdgeRef.Right, false);
+            Rename(sketch, EdgeRef.Left, false);
+        }
+    }
+
+    private void RenameEdge(Sketch sketch) => Rename(sketch, tape.Of(EdgeRef.Right, EdgeRef.Left, EdgeRef.Both), true);
+
+    /// <summary>Each name is used once in a piece, so that what bears it hangs together.</summary>
+    private static void Rename(Sketch sketch, EdgeRef edge, bool fromHere)
+    {
+        if (sketch.NamesUsed == s_names.Length)
+            return;
+        var name = s_names[sketch.NamesUsed++];
+        sketch.Statements.Add(new NameEdge(edge, name, fromHere));
+        foreach (var hand in Hands(edge))
+            sketch.Names[(int)hand] = name;
+    }
+
+    private void Straight(Sketch sketch) => Straight(sketch, tape.OneIn(4) && sketch.Sizes > 1 ? 0 : 1);
+
+    private void Straight(Sketch sketch, int least)
+    {
+        MakePlain(sketch);
+        var count = tape.Sizes(sketch.Sizes, least, _ => 6);
+        if (count.Max() == 0)
+            count[0] = 1;
+        sketch.Statements.Add(new Straight(new Sized(count)));
+        sketch.AddRows(size => count[size]);
+    }
+
+    private void Shape(Sketch sketch)
+    {
+        MakePlain(sketch);
+        var count = tape.Sizes(sketch.Sizes, 1, _ => 12);
+        var schedules = Schedules(sketch, count.Min());
+        var (isFit, widths) = Work(sketch, count, schedules);
+        if (!isFit)
+        {
+            Straight(sketch, 1);
+            return;
+        }
+        var span = tape.OneIn(3)
+            ? RowSpan.Between(sketch.For(s => sketch.Rows[s] + 1), sketch.For(s => sketch.Rows[s] + count[s]))
+            : RowSpan.Of(new Sized(count));
+        sketch.Statements.Add(new Shape(span, schedules));
+        sketch.Widths = widths;
+        sketch.AddRows(size => count[size]);
+    }
+
+    private List<Schedule> Schedules(Sketch sketch, int rowCount)
+    {
+        EdgeRef[] edges = tape.Below(4) switch
+        {
+            0 => [Ref(sketch, Hand.Right)],
+            1 => [Ref(sketch, Hand.Left)],
+            2 => [EdgeRef.Both],
+            _ => [Ref(sketch, Hand.Left), Ref(sketch, Hand.Right)],
+        };
+        return edges.Select(edge => Schedule(edge, rowCount)).ToList();
+    }
+
+    private Schedule Schedule(EdgeRef edge, int rowCount)
+    {
+        var (increase, stitches, after) = (!tape.OneIn(2), tape.Between(1, 2), tape.OneIn(4) ? Math.Min(3, rowCount - 1) : 0);
+        var every = tape.Between(1, Math.Clamp(rowCount - after, 1, 4));
+        var fit = (rowCount - after) / every;
+        if (!tape.OneIn(2))
+            return new Schedule(increase, stitches, edge, [new Leg(every)], after);
+        var times = tape.Between(1, fit);
+        var rest = rowCount - after - every * times;
+        if (rest < 2 || !tape.OneIn(2))
+            return new Schedule(increase, stitches, edge, [new Leg(every, times)], after);
+        var then = tape.Between(1, rest);
+        return new Schedule(increase, stitches, edge, [new Leg(every, times), new Leg(then, tape.Between(1, rest / then))], after);
+    }
+
+    /// <summary>Counts the shaping through, row by row, and says whether every row has the stitches for it.</summary>
+    private static (bool IsFit, int[] Widths) Work(Sketch sketch, int[] count, List<Schedule> schedules)
+    {
+        var widths = (int[])sketch.Widths.Clone();
+        for (var size = 0; size < widths.Length; size++)
+        {
+            for (var row = 1; row <= count[size]; row++)
+            {
+                var changing = schedules.Where(schedule => ChangesIn(schedule, row)).ToList();
+                if (changing.Sum(s => s.Stitches * (s.Increase ? 1 : 2) * Ends(s.Edge)) >= widths[size])
+                    return (false, widths);
+                widths[size] += changing.Sum(s => s.Stitches * (s.Increase ? 1 : -1) * Ends(s.Edge));
+                if (widths[size] > Widest)
+                    return (false, widths);
+            }
+        }
+        return (true, widths);
+    }
+
+    private static bool ChangesIn(Schedule schedule, int row)
+    {
+        var into = row - schedule.After;
+        foreach (var leg in schedule.Legs)
+        {
+            if (into < 1)
+                return false;
+            if (leg.Times is null || into <= leg.Every * leg.Times)
+                return into % leg.Every == 0;
+            into -= leg.Every * leg.Times.Value;
+        }
+        return false;
+    }
+
+    private static int Ends(EdgeRef edge) => edge == EdgeRef.Both ? 2 : 1;
+
+    private void Leave(Sketch sketch)
+    {
+        MakePlain(sketch);
+        var edge = AnyRef(sketch);
+        var ends = Hands(edge).Count;
+        if (sketch.Narrowest < 2 + ends)
+            return;
+        var count = tape.Sizes(sketch.Sizes, tape.OneIn(4) ? 0 : 1, size => Math.Min(6, (sketch.Widths[size] - 2) / ends));
+        if (count.Max() == 0)
+            count[0] = 1;
+        sketch.Statements.Add(new LeaveAtEdge(new Sized(count), edge));
+        Step(sketch, Hands(sketch, edge), size => -count[size]);
+        if (ends == 1 && tape.OneIn(4))
+        {
+            var other = Frame.Opposite(Hands(sketch, edge)[0]);
+            sketch.Statements.Add(new AddAtEdge(2, Ref(sketch, other)));
+            Step(sketch, [other], _ => 2);
+        }
+        FollowedByRows(sketch, 1);
+    }
+
+    private void Add(Sketch sketch)
+    {
+        MakePlain(sketch);
+        if (sketch.Widest > Widest)
+            return;
+        var edge = AnyRef(sketch);
+        var count = tape.Sizes(sketch.Sizes, 1, _ => 8);
+        sketch.Statements.Add(new AddAtEdge(new Sized(count), edge));
+        Step(sketch, Hands(sketch, edge), size => count[size]);
+        FollowedByRows(sketch, 1);
+    }
+
+    private void AddOneRowApart(Sketch sketch)
+    {
+        MakePlain(sketch);
+        if (sketch.Widest > Widest)
+            return;
+        var count = tape.Sizes(sketch.Sizes, 1, _ => 8);
+        sketch.Statements.Add(new AddAtEdge(new Sized(count), EdgeRef.Both, true));
+        Step(sketch, [Hand.Right, Hand.Left], size => count[size]);
+        // Which edge comes one row later depends on the hook, so both are taken to have a step there as well.
+        sketch.AddRows(_ => 1);
+        Step(sketch, [Hand.Right, Hand.Left], _ => 0);
+        var rowCount = tape.Sizes(sketch.Sizes, 2, _ => 6);
+        sketch.Statements.Add(new Straight(new Sized(rowCount)));
+        sketch.AddRows(size => rowCount[size] - 1);
+    }
+
+    private void FollowedByRows(Sketch sketch, int least)
+    {
+        if (tape.OneIn(3))
+            rows.PlainRow(sketch);
+        else if (tape.OneIn(3))
+            Shape(sketch);
+        else
+            Straight(sketch, least);
+    }
+
+    private static void Step(Sketch sketch, IReadOnlyList<Hand> hands, Func<int, int> change)
+    {
+        foreach (var hand in hands)
+        {
+            sketch.AddStep(hand);
+            for (var size = 0; size < sketch.Sizes; size++)
+                sketch.Widths[size] += change(size);
+        }
+    }
+
+    /// <summary>Shaping goes on with one plain stitch; where the last row has none, a row of one is worked first.</summary>
+    private void MakePlain(Sketch sketch)
+    {
+        while (sketch.Ground == Ground.Mesh)
+            rows.AnyRow(sketch);
+        if (sketch.PlainStitch is null)
+            rows.PlainRow(sketch);
+    }
+
+    private EdgeRef AnyRef(Sketch sketch) => tape.Below(3) switch
+    {
+        0 => EdgeRef.Both,
+        1 => Ref(sketch, Hand.Right),
+        _ => Ref(sketch, Hand.Left),
+    };
+
+    /// <summary>A hand, or the name in force there if the other edge has another.</summary>
+    private EdgeRef Ref(Sketch sketch, Hand hand)
+    {
+        var name = sketch.Names[(int)hand];
+        var isOwn = name.Length > 0 && name != sketch.Names[(int)Frame.Opposite(hand)];
+        return isOwn && tape.OneIn(2) ? EdgeRef.Named(name) : EdgeRef.Of(hand);
+    }
+
+    private static List<Hand> Hands(EdgeRef edge) =>
+        edge.Hand is { } hand ? [hand] : edge == EdgeRef.Both ? [Hand.Right, Hand.Left] : [Hand.Right];
+
+    private static List<Hand> Hands(Sketch sketch, EdgeRef edge) =>
+        edge.Name is { } name ? [name == sketch.Names[0] ? Hand.Right : Hand.Left] : Hands(edge);
+}

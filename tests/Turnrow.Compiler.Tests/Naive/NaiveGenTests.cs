@@ -1,0 +1,64 @@
+using CsCheck;
+using Xunit;
+
+namespace Turnrow.Compiler.Tests.Naive;
+
+/// <summary>The generator makes what it says, so that the comparison of the models compares something.</summary>
+public sealed class NaiveGenTests
+{
+    [Fact]
+    public void Every_pattern_made_to_be_workable_is() => NaiveGen.Valid.Sample(
+        pattern => Assert.Empty(NaiveWorker.Work(pattern).Faults),
+        iter: 3000,
+        threads: 1,
+        print: NotationWriter.Write);
+
+    [Fact]
+    public void A_number_off_by_one_is_often_noticed()
+    {
+        var (faulty, sound, unclear) = (0, 0, 0);
+        NaiveGen.NearValid.Sample(
+            pattern =>
+            {
+                var result = NaiveWorker.Work(pattern);
+                if (result.IsUnclear)
+                    unclear++;
+                else if (result.IsValid)
+                    sound++;
+                else
+                    faulty++;
+            },
+            iter: 2000,
+            threads: 1);
+        Assert.True(faulty > 400, $"only {faulty} faulty");
+        Assert.True(sound > 200, $"only {sound} sound");
+        Assert.True(unclear < 400, $"{unclear} unclear");
+    }
+
+    [Fact]
+    public void Every_way_to_begin_a_piece_and_every_kind_of_line_is_made()
+    {
+        var starts = new HashSet<Type>();
+        var mirrored = new HashSet<Type>();
+        var statements = new HashSet<Type>();
+        var words = new HashSet<Type>();
+        NaiveGen.Valid.Sample(
+            pattern =>
+            {
+                foreach (var piece in pattern.Pieces)
+                {
+                    starts.Add(piece.Start.GetType());
+                    if (piece.Start is MirrorOf)
+                        mirrored.Add(Mirror.Resolve(pattern, piece).Start.GetType());
+                    statements.UnionWith(piece.Statements.Select(statement => statement.GetType()));
+                    words.UnionWith(piece.Statements.OfType<RowLine>().SelectMany(row => row.Words).Select(word => word.GetType()));
+                }
+            },
+            iter: 2000,
+            threads: 1);
+        Assert.Equal(5, starts.Count);
+        Assert.Equal(4, mirrored.Count);
+        Assert.Equal(8, statements.Count);
+        Assert.True(words.Count >= 12, string.Join(", ", words.Select(type => type.Name)));
+    }
+}

@@ -1,0 +1,42 @@
+namespace Turnrow.Compiler.Tests.Naive;
+
+/// <summary>A worked pattern: every piece in every size.</summary>
+public sealed class NaiveResult(NaivePattern pattern, IReadOnlyDictionary<(string Piece, int Size), PieceResult> results)
+{
+    public IEnumerable<string> Faults => All.Where(r => !r.IsValid).Select(r => r.WhyNot!);
+
+    public bool IsValid => !Faults.Any();
+
+    public bool IsUnclear => All.Any(r => r.IsUnclear);
+
+    private IEnumerable<PieceResult> All =>
+        from piece in pattern.Pieces
+        from size in Enumerable.Range(0, pattern.Sizes.Count)
+        select results[(piece.Name, size)];
+
+    public PieceResult Of(string piece, int size) => results[(piece, size)];
+
+    public PatternFacts Facts() => new(
+        Faults.ToList(),
+        All.SelectMany(RowFacts).ToList(),
+        All.SelectMany(EdgeFacts).ToList(),
+        All.Select(StartFact).ToList());
+
+    private IEnumerable<RowFact> RowFacts(PieceResult piece) => piece.Rows.Select(row => new RowFact(
+        piece.Piece,
+        pattern.Sizes[piece.Size],
+        row.Number,
+        row.Side,
+        row.Stitches,
+        row.Places.GroupBy(place => place.BaseStitch).ToDictionary(group => group.Key, group => group.Count()),
+        row.Start,
+        row.End));
+
+    private IEnumerable<EdgeFact> EdgeFacts(PieceResult piece) =>
+        from hand in new[] { Hand.Right, Hand.Left }
+        let stretches = piece.Edge(hand).Select(s => new StretchFact(s.Kind, s.Stitch, s.Count, s.Name))
+        select new EdgeFact(piece.Piece, pattern.Sizes[piece.Size], hand, stretches.ToList());
+
+    private StartFact StartFact(PieceResult piece) =>
+        new(piece.Piece, pattern.Sizes[piece.Size], piece.Yarn, piece.FoundationChains, piece.PickedUpRows);
+}

@@ -1,0 +1,71 @@
+namespace Turnrow.Compiler.Tests.Naive;
+
+/// <summary>One word of an explicit row, in the order in which the designer writes it.</summary>
+public abstract record Word;
+
+/// <summary>`dc 5`: one in each of the next five.</summary>
+public sealed record Each(string Stitch, Sized Count) : Word;
+
+/// <summary>`dc across`.</summary>
+public sealed record Across(string Stitch) : Word;
+
+/// <summary>`dc until 5 remain`.</summary>
+public sealed record Until(string Stitch, Sized Remain) : Word;
+
+public enum PlaceWord { Next, First, Last, NextSpace, NextStitch }
+
+/// <summary>Which place a word goes to; <c>Kind</c> is the stitch that `in next dc` looks for.</summary>
+public sealed record Target(PlaceWord Place, string? Kind = null)
+{
+    public static readonly Target Next = new(PlaceWord.Next);
+    public static readonly Target First = new(PlaceWord.First);
+    public static readonly Target Last = new(PlaceWord.Last);
+    public static readonly Target NextSpace = new(PlaceWord.NextSpace);
+
+    public static Target NextOf(string kind) => new(PlaceWord.NextStitch, kind);
+}
+
+/// <summary>`3 dc in next`, `dc in next sp`.</summary>
+public sealed record Into(int Count, string Stitch, Target Target) : Word;
+
+/// <summary>`(2 dc, ch 2, 2 dc) in next sp`: stitches as <see cref="Into"/>, their target being the group's.</summary>
+public sealed record Group(IReadOnlyList<Word> Words, Target Target) : Word;
+
+/// <summary>`inc 3`, or `dc inc 3` where the row does not say its stitch otherwise.</summary>
+public sealed record Inc(string Stitch, Sized Count, bool Named = false) : Word;
+
+/// <summary>`dec 3`, `dc dec 3`.</summary>
+public sealed record Dec(string Stitch, Sized Count, bool Named = false) : Word;
+
+/// <summary>`dc3tog`.</summary>
+public sealed record Together(string Stitch, int Over) : Word;
+
+public sealed record Skip(Sized Count) : Word;
+
+/// <summary>`ch 2` over the work.</summary>
+public sealed record Space(int Chains) : Word;
+
+public sealed record SlipOver(Sized Count) : Word;
+
+/// <summary>`leave 5`, or `leave the rest` without a number.</summary>
+public sealed record LeaveUnworked(Sized? Count) : Word;
+
+public enum EachOf { Stitch, StitchAndSpace, Space }
+
+/// <summary>`dc in each st and sp`.</summary>
+public sealed record InEach(string Stitch, EachOf Of) : Word;
+
+/// <summary>`dc inc 8 evenly`.</summary>
+public sealed record Evenly(string Stitch, bool Increase, Sized Count) : Word;
+
+public enum RepeatEnd { Times, Across, Until }
+
+/// <summary>`(dc 4, inc) 6 times`, `across`, `until 3 remain`.</summary>
+public sealed record Repeat(IReadOnlyList<Word> Words, RepeatEnd End, Sized Count) : Word
+{
+    public static Repeat Times(Sized times, params Word[] words) => new(words, RepeatEnd.Times, times);
+
+    public static Repeat Across(params Word[] words) => new(words, RepeatEnd.Across, 0);
+
+    public static Repeat Until(Sized remain, params Word[] words) => new(words, RepeatEnd.Until, remain);
+}

@@ -1,0 +1,167 @@
+using System.Globalization;
+using System.Text;
+
+namespace Turnrow.Compiler.Tests.Naive;
+
+/// <summary>Writes a pattern as notation text. The only file that knows how the notation is spelled.</summary>
+public static class NotationWriter
+{
+    private static readonly string[] s_gauged = ["sc", "hdc", "dc", "tr"];
+
+    public static string Write(NaivePattern pattern)
+    {
+        var text = new StringBuilder();
+        text.Append("notation 1\npattern \"Sample\"\nterms US\n");
+        Line(text, $"sizes {string.Join(", ", pattern.Sizes)}");
+        foreach (var stitch in s_gauged)
+            Line(text, $"gauge {stitch}: 19 stitches and 10 rows to 10 cm");
+        foreach (var rule in pattern.Turns)
+            Line(text, Turn(rule));
+        foreach (var piece in pattern.Pieces)
+        {
+            text.Append('\n');
+            WritePiece(text, piece);
+        }
+        return text.ToString();
+    }
+
+    private static void WritePiece(StringBuilder text, NaivePiece piece)
+    {
+        Line(text, $"piece {piece.Name}{Opening(piece.Start)}");
+        switch (piece.Start)
+        {
+            case BeginWith begin: Line(text, $"  begin with {begin.Stitches} stitches"); break;
+            case ChainStart chain: Line(text, $"  chain {chain.Chains}"); break;
+        }
+        foreach (var statement in piece.Statements)
+            Line(text, $"  {Text(statement)}{Claim(statement.Claim)}");
+    }
+
+    private static string Opening(Start start) => start switch
+    {
+        PartOf part => $" from {part.Piece}: {part.Stitches} stitches at {Word(part.Edge)} edge",
+        MirrorOf mirror => $" is {mirror.Piece} mirrored",
+        PickedUp up => $" picked up along {Along(up)}{Window(up.Window)}: {Rate(up)}{Claim(up.Claim)}",
+        _ => "",
+    };
+
+    private static string Along(PickedUp up) => (up.Hand, up.Name) switch
+    {
+        ({ } hand, null) => $"{up.Piece} {Word(hand)} edge",
+        ({ } hand, { } name) => $"{up.Piece} {Word(hand)} {name}",
+        (_, var name) => $"{up.Piece} {name}",
+    };
+
+    private static string Window(RowWindow window) => window.Kind switch
+    {
+        WindowKind.First => $", first {window.Rows} rows",
+        WindowKind.Last => $", last {window.Rows} rows",
+        WindowKind.AllButFirst => $", all but first {window.Rows} rows",
+        WindowKind.AllButLast => $", all but last {window.Rows} rows",
+        _ => "",
+    };
+
+    private static string Rate(PickedUp up) => up.PerRows == 1
+        ? $"{N(up.Stitches)} {up.Stitch} in each row"
+        : $"{N(up.Stitches)} {up.Stitch} per {N(up.PerRows)} rows";
+
+    private static string Turn(TurnRule rule)
+    {
+        var counts = rule.Counts ? "counts" : "does not count";
+        var foundation = rule.NotInFoundation ? ", not in the foundation" : "";
+        var first = rule.FirstStitchIn is { } chain ? $", first stitch in {Ordinal(chain)} chain" : "";
+        return $"turn {rule.Stitch}: ch {N(rule.Chains)} {counts}{foundation}{first}";
+    }
+
+    private static string Text(Statement statement) => statement switch
+    {
+        RowLine row => $"row{Number(row)}: {Words(row.Words)}",
+        RowsLine rows => $"rows {rows.Span.From} to {rows.Span.Last}: {Words(rows.Words)}",
+        Straight straight => $"straight {straight.Rows} rows",
+        LeaveAtEdge leave => $"leave {leave.Stitches} at {Edge(leave.Edge)}",
+        AddAtEdge add => $"add {add.Stitches} at {Edge(add.Edge)}{(add.OneRowApart ? ", one row apart" : "")}",
+        Shape shape => $"shape {Span(shape.Span)}: {string.Join("; ", shape.Schedules.Select(Text))}",
+        NameEdge name => $"{(name.FromHere ? "from here " : "")}{Edge(name.Edge)} {(name.Edge == EdgeRef.Both ? "are" : "is")} {name.Name}",
+        FastenOff => "fasten off",
+        _ => throw new InvalidOperationException(statement.ToString()),
+    };
+
+    private static string Number(RowLine row) =>
+        (row.Number is { } number ? $" {N(number)}" : "") + (row.Side is { } side ? $" {side}" : "");
+
+    private static string Span(RowSpan span) => span.From is null ? $"{span.Last} rows" : $"rows {span.From} to {span.Last}";
+
+    private static string Text(Schedule schedule)
+    {
+        var after = schedule.After > 0 ? $"after {N(schedule.After)} rows, " : "";
+        var change = $"{(schedule.Increase ? "inc" : "dec")} {N(schedule.Stitches)} at {Edge(schedule.Edge)}";
+        return $"{after}{change} {string.Join(", then ", schedule.Legs.Select(Text))}";
+    }
+
+    private static string Text(Leg leg) =>
+        (leg.Every == 1 ? "every row" : $"every {N(leg.Every)} rows") + (leg.Times is { } times ? $" {N(times)} times" : "");
+
+    private static string Edge(EdgeRef edge) =>
+        edge == EdgeRef.Both ? "both edges" : edge.Name ?? $"{Word(edge.Hand!.Value)} edge";
+
+    private static string Words(IEnumerable<Word> words) => string.Join(", ", words.Select(Text));
+
+    private static string Text(Word word) => word switch
+    {
+        Each each => Counted(each.Stitch, each.Count),
+        Across across => $"{across.Stitch} across",
+        Until until => $"{until.Stitch} until {until.Remain} remain",
+        Into into => $"{(into.Count == 1 ? "" : N(into.Count) + " ")}{into.Stitch} in {Text(into.Target)}",
+        Group group => $"({string.Join(", ", group.Words.Select(InGroup))}) in {Text(group.Target)}",
+        Inc inc => (inc.Named ? inc.Stitch + " " : "") + Counted("inc", inc.Count),
+        Dec dec => (dec.Named ? dec.Stitch + " " : "") + Counted("dec", dec.Count),
+        Together together => $"{together.Stitch}{N(together.Over)}tog",
+        Skip skip => $"skip {skip.Count}",
+        Space space => $"ch {N(space.Chains)}",
+        SlipOver slip => $"slip over {slip.Count}",
+        LeaveUnworked leave => leave.Count is null ? "leave the rest" : $"leave {leave.Count}",
+        InEach inEach => $"{inEach.Stitch} in each {Text(inEach.Of)}",
+        Evenly evenly => $"{evenly.Stitch} {(evenly.Increase ? "inc" : "dec")} {evenly.Count} evenly",
+        Repeat repeat => $"({Words(repeat.Words)}) {End(repeat)}",
+        _ => throw new InvalidOperationException(word.ToString()),
+    };
+
+    private static string Counted(string word, Sized count) => count.IsSame && count[0] == 1 ? word : $"{word} {count}";
+
+    private static string InGroup(Word word) => word is Into into
+        ? into.Count == 1 ? into.Stitch : $"{N(into.Count)} {into.Stitch}"
+        : Text(word);
+
+    private static string Text(Target target) => target.Place switch
+    {
+        PlaceWord.First => "first",
+        PlaceWord.Last => "last",
+        PlaceWord.NextSpace => "next sp",
+        PlaceWord.NextStitch => $"next {target.Kind}",
+        _ => "next",
+    };
+
+    private static string Text(EachOf of) => of switch
+    {
+        EachOf.Stitch => "st",
+        EachOf.Space => "sp",
+        _ => "st and sp",
+    };
+
+    private static string End(Repeat repeat) => repeat.End switch
+    {
+        RepeatEnd.Times => $"{repeat.Count} times",
+        RepeatEnd.Until => $"until {repeat.Count} remain",
+        _ => "across",
+    };
+
+    private static string Claim(Sized? claim) => claim is null ? "" : $" = {claim}";
+
+    private static string Word(Hand hand) => hand == Hand.Right ? "right" : "left";
+
+    private static string Ordinal(int n) => N(n) + n switch { 1 => "st", 2 => "nd", 3 => "rd", _ => "th" };
+
+    private static string N(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');
+}

@@ -1,0 +1,233 @@
+namespace Turnrow.Compiler.Tests.Naive;
+
+/// <summary>
+/// Works the statements of one piece in one size. In a mirrored piece the words of a row are met from their end
+/// (beginnings become ends), so they are worked over the places from the other edge; all else is found afresh.
+/// </summary>
+public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirrored)
+{
+    private readonly string[] _names = ["", ""];
+    private List<Place> _places = [];
+    private int? _chains;
+    private string? _plain;
+    private (Hand Hand, int Count, string Name)? _addLater;
+    private Side _side = Side.RS;
+
+    private int Size => result.Size;
+
+    private int NextRow => result.Rows.Count + 1;
+
+    public void BeginWith(int stitches)
+    {
+        _places = Enumerable.Repeat(new Place(Place.Chain), stitches).ToList();
+        result.FoundationChains = 0;
+    }
+
+    /// <summary>How many places the chain has depends on the first row's stitch, so it waits for it.</summary>
+    public void BeginWithChains(int chains)
+    {
+        _chains = chains;
+        result.FoundationChains = chains;
+    }
+
+    public void GoOnFrom(IReadOnlyList<Place> places, Side nextSide)
+    {
+        _places = places.ToList();
+        _side = nextSide;
+    }
+
+    /// <summary>The row of picked-up stitches: it faces the right side and is the piece's first.</summary>
+    public void PickUp(string stitch, int count)
+    {
+        _plain = stitch;
+        MakeRow(Enumerable.Repeat(new Place(stitch), count).ToList());
+    }
+
+    public void Work(Statement statement)
+    {
+        switch (statement)
+        {
+            case RowLine row: WorkRowLine(row); break;
+            case RowsLine rows: WorkRowsLine(rows); break;
+            case Straight straight: WorkShape(straight.Rows[Size], []); break;
+            case Shape shape: CheckSpan(shape.Span); WorkShape(shape.Span.Count(Size), shape.Schedules); break;
+            case LeaveAtEdge leave: Leave(leave); break;
+            case AddAtEdge add: Add(add); break;
+            case NameEdge name: Name(name); break;
+            case FastenOff: result.IsFastenedOff = true; break;
+        }
+        if (statement.Claim is { } claim)
+            CheckClaim(claim[Size]);
+        result.CountsAfter.Add(StitchesNow);
+    }
+
+    /// <summary>A step that no row follows stands in no rule.</summary>
+    public void End()
+    {
+        if (result.Edge(Hand.Right).Concat(result.Edge(Hand.Left)).Any(stretch => stretch.Row > result.Rows.Count))
+            throw new UnclearException("a step at the end of the piece has no row after it");
+    }
+
+    private int StitchesNow => _places.Count(place => !place.IsSpace);
+
+    private void CheckClaim(int claimed)
+    {
+        var calculated = StitchesNow;
+        if (claimed != calculated)
+            throw new UnworkableException(FormattableString.Invariant($"claimed {claimed}, calculated {calculated}"));
+    }
+
+    private void WorkRowLine(RowLine row)
+    {
+        if (row.Number is { } number && number != NextRow)
+            throw new UnworkableException(FormattableString.Invariant($"row {number} would be row {NextRow}"));
+        if (row.Side is { } side && side != _side)
+        {
+            // Only a piece that stands on nothing may choose the side of its first row.
+            if (result.Rows.Count > 0 || result.FoundationChains is null)
+                throw new UnworkableException("the row has the other side");
+            _side = side;
+        }
+        WorkWords(row.Words);
+    }
+
+    private void WorkRowsLine(RowsLine rows)
+    {
+        CheckSpan(rows.Span);
+        for (var i = rows.Span.Count(Size); i > 0; i--)
+            WorkWords(rows.Words);
+    }
+
+    private void CheckSpan(RowSpan span)
+    {
+        if (span.From is { } from && from[Size] != NextRow)
+            throw new UnworkableException(FormattableString.Invariant($"row {from[Size]} would be row {NextRow}"));
+        if (span.Count(Size) < 0)
+            throw new UnworkableException("fewer rows than none");
+        if (span.From is not null && span.Count(Size) == 0)
+            throw new UnclearException("the rows end before they begin");
+    }
+
+    private void WorkWords(IReadOnlyList<Word> words)
+    {
+        if (NextRow == 1)
+            LayFoundation(Opening.Of(words, isMirrored, Size));
+        // The words' own order: that of the working row, or the other way round in a mirrored piece.
+        var wordSide = isMirrored ? Frame.Opposite(_side) : _side;
+        var work = new RowWork(Frame.InWorkingOrder(_places, wordSide), Size);
+        work.Work(words);
+        StepInRow(Frame.StartOf(wordSide), work.SlippedOver);
+        StepInRow(Frame.Opposite(Frame.StartOf(wordSide)), work.Left);
+        _plain = Opening.PlainStitch(words);
+        MakeRow(Frame.InWorkingOrder(work.Made, wordSide));
+    }
+
+    private void LayFoundation(Opening first)
+    {
+        if (result.FoundationChains is null)
+            return;
+        if (_chains is not null && !first.IsPlainlyBegun)
+            throw new UnclearException("no rule says how many places the chain has under such a first stitch");
+        if (_chains is { } chains)
+            _places = Enumerable.Repeat(new Place(Place.Chain), Math.Max(0, turns.StitchesFrom(chains, first))).ToList();
+        else
+            result.FoundationChains = first.IsPlainlyBegun ? turns.ChainsFor(_places.Count, first) : null;
+    }
+
+    private void StepInRow(Hand hand, int count)
+    {
+        if (count > 0)
+            AddStretch(hand, LeftKind(hand), count, NameOf(hand));
+    }
+
+    private void WorkShape(int rows, IReadOnlyList<Schedule> schedules)
+    {
+        if (_plain is not { } stitch)
+            throw new UnworkableException("the last row has no one plain stitch to go on with");
+        if (rows < 0)
+            throw new UnworkableException("fewer rows than none");
+        var shaping = new ShapingWork(rows, schedules, HandsOf);
+        for (var row = 1; row <= rows; row++)
+            MakeRow(ShapingWork.MakeRow(_places.Count, stitch, shaping.At(Hand.Right, row), shaping.At(Hand.Left, row)));
+    }
+
+    private void Leave(LeaveAtEdge leave)
+    {
+        var count = leave.Stitches[Size];
+        foreach (var hand in HandsOf(leave.Edge))
+        {
+            if (count >= _places.Count)
+                throw new UnworkableException("no stitch would remain");
+            _places.RemoveRange(hand == Hand.Right ? 0 : _places.Count - count, count);
+            AddStretch(hand, LeftKind(hand), count, NameOf(hand));
+        }
+    }
+
+    private StretchKind LeftKind(Hand hand) =>
+        hand == Frame.StartOf(_side) ? StretchKind.SlippedOver : StretchKind.Left;
+
+    private void Add(AddAtEdge add)
+    {
+        var count = add.Stitches[Size];
+        var hook = Frame.StartOf(_side);
+        foreach (var hand in HandsOf(add.Edge))
+        {
+            if (add.OneRowApart && hand != hook)
+                _addLater = (hand, count, NameOf(hand));
+            else
+                AddChains(hand, count, NameOf(hand));
+        }
+    }
+
+    private void AddChains(Hand hand, int count, string name)
+    {
+        var chains = Enumerable.Repeat(new Place(Place.Chain), count);
+        _places.InsertRange(hand == Hand.Right ? 0 : _places.Count, chains);
+        var kind = hand == Frame.StartOf(_side) ? StretchKind.AddedChain : StretchKind.SeparateChain;
+        AddStretch(hand, kind, count, name);
+    }
+
+    private void AddStretch(Hand hand, StretchKind kind, int count, string name)
+    {
+        if (count > 0)
+            result.Edge(hand).Add(new Stretch(kind, NextRow, "", count, name));
+    }
+
+    private void Name(NameEdge name)
+    {
+        foreach (var hand in HandsOf(name.Edge))
+            _names[(int)hand] = name.Name;
+    }
+
+    private string NameOf(Hand hand) => _names[(int)hand];
+
+    private List<Hand> HandsOf(EdgeRef edge)
+    {
+        if (edge == EdgeRef.Both)
+            return [Hand.Right, Hand.Left];
+        if (edge.Hand is { } hand)
+            return [hand];
+        var named = new[] { Hand.Right, Hand.Left }.Where(h => NameOf(h) == edge.Name).ToList();
+        return named.Count == 1 ? named : throw new UnworkableException($"{edge.Name} is not one edge");
+    }
+
+    /// <summary>Takes a row's places from right to left, ends it at both edges and turns the work.</summary>
+    private void MakeRow(List<Place> made)
+    {
+        if (made.TrueForAll(place => place.IsSpace))
+            throw new UnworkableException("the row has no stitch");
+        AddRowEnd(Hand.Right, made[0]);
+        AddRowEnd(Hand.Left, made[^1]);
+        result.Rows.Add(new RowResult(NextRow, _side, made));
+        _places = made.ToList();
+        _side = Frame.Opposite(_side);
+        if (_addLater is { } later)
+        {
+            _addLater = null;
+            AddChains(later.Hand, later.Count, later.Name);
+        }
+    }
+
+    private void AddRowEnd(Hand hand, Place end) =>
+        result.Edge(hand).Add(new Stretch(StretchKind.RowEnd, NextRow, end.BaseStitch, 1, NameOf(hand)));
+}

@@ -1,0 +1,218 @@
+using System.Globalization;
+
+namespace Turnrow.Compiler.Tests.Naive;
+
+/// <summary>Works the words of one row, stitch by stitch, over the places of the row below.</summary>
+public sealed class RowWork(IReadOnlyList<Place> below, int size)
+{
+    private readonly List<Place> _made = [];
+    private int _at;
+    private bool _ended;
+
+    public IReadOnlyList<Place> Made => _made;
+
+    /// <summary>Places slipped over at the beginning of the words, and left at their end.</summary>
+    public int SlippedOver { get; private set; }
+
+    public int Left { get; private set; }
+
+    private int Remaining => below.Count - _at;
+
+    public void Work(IEnumerable<Word> words)
+    {
+        WorkAll(words);
+        if (Remaining > 0)
+            throw new UnworkableException(Invariant($"{Remaining} places are left unworked"));
+    }
+
+    private void WorkAll(IEnumerable<Word> words)
+    {
+        foreach (var word in words)
+            WorkOne(word);
+    }
+
+    private void WorkOne(Word word)
+    {
+        if (_ended)
+            throw new UnworkableException("something is worked after the places that are left");
+        switch (word)
+        {
+            case Each each: Many(each.Count[size], () => OneInNext(each.Stitch)); break;
+            case Across across: Many(Remaining, () => OneInNext(across.Stitch)); break;
+            case Until until: Many(NotBelowZero(Remaining - until.Remain[size]), () => OneInNext(until.Stitch)); break;
+            case Into into: IntoPlace(into); break;
+            case Group group: GroupInPlace(group); break;
+            case Inc inc: Many(inc.Count[size], () => Increase(inc.Stitch)); break;
+            case Dec dec: Many(dec.Count[size], () => TogetherOver(dec.Stitch, 2)); break;
+            case Together together: TogetherOver(together.Stitch, together.Over); break;
+            case Skip skip: Many(skip.Count[size], () => TakeAny()); break;
+            case Space: _made.Add(new Place(Place.Space)); break;
+            case SlipOver slip: SlipOverFirst(slip.Count[size]); break;
+            case LeaveUnworked leave: LeaveLast(leave.Count?[size] ?? Remaining); break;
+            case InEach inEach: InEachPlace(inEach); break;
+            case Evenly evenly: SpreadEvenly(evenly); break;
+            case Repeat repeat: WorkRepeat(repeat); break;
+        }
+    }
+
+    private static void Many(int times, Action work)
+    {
+        for (var i = 0; i < times; i++)
+            work();
+    }
+
+    private static int NotBelowZero(int count) =>
+        count >= 0 ? count : throw new UnworkableException("fewer places remain than the row wants to keep");
+
+    private Place TakeAny() =>
+        _at < below.Count ? below[_at++] : throw new UnworkableException("no place is left to work into");
+
+    private void TakeStitch()
+    {
+        if (TakeAny().IsSpace)
+            throw new UnworkableException("the next place is a space, and the row does not say so");
+    }
+
+    private void Make(string stitch) => _made.Add(new Place(stitch));
+
+    private void OneInNext(string stitch)
+    {
+        TakeStitch();
+        Make(stitch);
+    }
+
+    private void Increase(string stitch)
+    {
+        TakeStitch();
+        Make(stitch);
+        Make(stitch);
+    }
+
+    private void TogetherOver(string stitch, int over)
+    {
+        Many(over, TakeStitch);
+        _made.Add(Place.Together(stitch, over));
+    }
+
+    private void IntoPlace(Into into)
+    {
+        GoTo(into.Target);
+        Many(into.Count, () => Make(into.Stitch));
+    }
+
+    private void GroupInPlace(Group group)
+    {
+        GoTo(group.Target);
+        foreach (var word in group.Words)
+        {
+            if (word is Into into)
+                Many(into.Count, () => Make(into.Stitch));
+            else
+                _made.Add(new Place(Place.Space));
+        }
+    }
+
+    private void GoTo(Target target)
+    {
+        switch (target.Place)
+        {
+            case PlaceWord.First when _at != SlippedOver: throw new UnworkableException("the first place is behind");
+            case PlaceWord.Last when Remaining != 1: throw new UnworkableException("the last place is not the next one");
+            case PlaceWord.NextSpace: PassTo(place => place.IsSpace); break;
+            case PlaceWord.NextStitch: PassTo(place => place.Kind == target.Kind); break;
+            default: TakeStitch(); break;
+        }
+    }
+
+    /// <summary>Passes over the stitches before the place that is looked for, and takes it; a space is never passed over.</summary>
+    private void PassTo(Func<Place, bool> isIt)
+    {
+        while (true)
+        {
+            var place = TakeAny();
+            if (isIt(place))
+                return;
+            if (place.IsSpace)
+                throw new UnworkableException("a space stands before the place that is looked for");
+        }
+    }
+
+    private void SlipOverFirst(int count)
+    {
+        if (_at > 0)
+            throw new UnworkableException("slipping over begins the row");
+        Many(count, () => TakeAny());
+        SlippedOver = count;
+    }
+
+    private void LeaveLast(int count)
+    {
+        if (count > Remaining)
+            throw new UnworkableException("fewer places remain than are to be left");
+        Many(count, () => TakeAny());
+        Left = count;
+        _ended = true;
+    }
+
+    private void InEachPlace(InEach inEach)
+    {
+        var lastOfKind = -1;
+        for (var i = _at; i < below.Count; i++)
+        {
+            if (IsMeant(below[i], inEach.Of))
+                lastOfKind = i;
+        }
+        while (_at <= lastOfKind)
+        {
+            if (IsMeant(TakeAny(), inEach.Of))
+                Make(inEach.Stitch);
+        }
+    }
+
+    private static bool IsMeant(Place place, EachOf of) => of switch
+    {
+        EachOf.Space => place.IsSpace,
+        EachOf.Stitch => !place.IsSpace,
+        _ => true,
+    };
+
+    /// <summary>Spreads the changes over what remains: change number i comes where i/n of the rest are worked.</summary>
+    private void SpreadEvenly(Evenly evenly)
+    {
+        var changes = evenly.Count[size];
+        var perChange = evenly.Increase ? 1 : 2;
+        if (changes * perChange > Remaining)
+            throw new UnworkableException("so many changes do not fit in the row");
+        var plain = Remaining - changes * perChange;
+        for (var change = 0; change < changes; change++)
+        {
+            Many(plain * (change + 1) / (changes + 1) - plain * change / (changes + 1), () => OneInNext(evenly.Stitch));
+            if (evenly.Increase)
+                Increase(evenly.Stitch);
+            else
+                TogetherOver(evenly.Stitch, 2);
+        }
+        Many(Remaining, () => OneInNext(evenly.Stitch));
+    }
+
+    private void WorkRepeat(Repeat repeat)
+    {
+        if (repeat.End == RepeatEnd.Times)
+        {
+            Many(repeat.Count[size], () => WorkAll(repeat.Words));
+            return;
+        }
+        var keep = repeat.End == RepeatEnd.Until ? repeat.Count[size] : 0;
+        while (Remaining > keep)
+        {
+            var before = _at;
+            WorkAll(repeat.Words);
+            if (_at == before)
+                throw new UnworkableException("the repeat takes no place");
+        }
+        if (Remaining != keep)
+            throw new UnworkableException("the repeat does not come out");
+    }
+
+    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
