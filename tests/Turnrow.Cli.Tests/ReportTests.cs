@@ -98,10 +98,10 @@ public sealed class ReportTests
         Assert.Equal(
             """
             back, sizes S (M)
-              row    side    stitches  spaces  starts at       ends at     line
-              1      RS      9 (11)    2       right armhole   left        5
-              2      WS      9 (11)    2       left            right neck  6
-              - (3)  - (RS)  - (?)             - (right neck)  - (left)    6
+              row  side  stitches  spaces  starts at      ends at     line
+              1    RS    9 (11)    2       right armhole  left        5
+              2    WS    9 (11)    2       left           right neck  6
+              3    RS    - (?)             right neck     left        6
 
             """.ReplaceLineEndings("\n"),
             writer.ToString());

@@ -1,3 +1,4 @@
+using Turnrow.Compiler.Diagnostics;
 using Turnrow.Syntax.Diagnostics;
 
 namespace Turnrow.Cli.Reports;
@@ -6,7 +7,7 @@ namespace Turnrow.Cli.Reports;
 internal static class ExplainPages
 {
     /// <summary>All of them, in the order of their codes.</summary>
-    public static IReadOnlyList<DiagnosticKind> All { get; } = InOrder([.. SyntaxDiagnostics.All]);
+    public static IReadOnlyList<DiagnosticKind> All { get; } = InOrder([.. SyntaxDiagnostics.All, .. CompilerDiagnostics.All]);
 
     /// <summary>The one with this name or code, however it is typed; null if there is none.</summary>
     public static DiagnosticKind? Find(string nameOrCode)

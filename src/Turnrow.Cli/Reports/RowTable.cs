@@ -33,14 +33,29 @@ internal static class RowTable
 
     private static string[] CellsOf(RowLine line, EdgeNames[] names) =>
     [
-        InSizes(line, (row, _) => Text(row.Number)),
-        InSizes(line, (row, _) => row.RightSide ? "RS" : "WS"),
+        Shared(line, (row, _) => Text(row.Number)),
+        Shared(line, (row, _) => row.RightSide ? "RS" : "WS"),
         InSizes(line, (row, _) => row.Work is { } work ? Text(work.Stitches) : "?"),
         SpacesOf(line),
-        InSizes(line, (row, size) => names[size].StartOf(row)),
-        InSizes(line, (row, size) => names[size].EndOf(row)),
+        Shared(line, (row, size) => names[size].StartOf(row)),
+        Shared(line, (row, size) => names[size].EndOf(row)),
         Text(line.Line),
     ];
+
+    // Which sizes have the row is seen at its stitches; what all of those share is said once.
+    private static string Shared(RowLine line, Func<Row, int, string> cell)
+    {
+        string? shared = null;
+        for (var i = 0; i < line.InSizes.Count; i++)
+        {
+            if (line.InSizes[i] is not { } row) continue;
+            var text = cell(row, i);
+            if (shared is not null && text != shared) return InSizes(line, cell);
+            shared = text;
+        }
+
+        return shared ?? string.Empty;
+    }
 
     private static string SpacesOf(RowLine line)
     {
