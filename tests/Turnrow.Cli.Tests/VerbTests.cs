@@ -159,6 +159,20 @@ public sealed class VerbTests : IDisposable
     }
 
     [Fact]
+    public void Claim_adds_what_is_known_of_a_pattern_with_errors_and_says_what_is_not()
+    {
+        var text = Good.Replace("  # `=` claims", "  row: sc 5\n  straight 4 rows\n  # `=` claims", StringComparison.Ordinal);
+        var path = _folder.Write("a.turnrow", text);
+        var ran = InProcess.Turnrow("claim", path);
+        Assert.Equal(1, ran.Code);
+        Assert.Contains("error row-length", ran.Error, StringComparison.Ordinal);
+        Assert.Contains($"counts that an error hides: lines {LineOf(text, "row: sc 5")}, ", ran.Out, StringComparison.Ordinal);
+        var claimed = File.ReadAllText(path);
+        Assert.Matches(@"even rows += 21 \(25, 29\)\n", claimed);
+        Assert.Contains("  row: sc 5\n", claimed, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Build_publishes_the_same_bytes_each_time_and_touches_nothing_else()
     {
         var path = _folder.Write("in/pouch.turnrow", Good);

@@ -70,7 +70,7 @@ internal sealed class ClaimVerb : Verb
             ? $"{file.Path}: nothing to add, every count is claimed"
             : $"{file.Path}: {Summary.Many(claims.Count, "claim")} added");
         if (unknown.Count > 0)
-            writer.WriteLine($"  left, since an error hides the count: line{(unknown.Count == 1 ? "" : "s")} {string.Join(", ", unknown)}");
+            writer.WriteLine($"  counts that an error hides: line{(unknown.Count == 1 ? "" : "s")} {string.Join(", ", unknown)}");
     }
 
     private static SortedSet<int> UnknownLines(Compilation compilation)
