@@ -10,36 +10,48 @@ internal sealed class JsonRecords : IDisposable
     // The output is UTF-8 and no web page; a ½ stays a ½.
     private static readonly JsonWriterOptions Options = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    private readonly Terminal _terminal;
-    private readonly ArrayBufferWriter<byte> _buffer = new();
+    private const int Enough = 32 * 1024;
+
+    private readonly Stream _stream;
+    private readonly ArrayBufferWriter<byte> _held = new(Enough + (Enough / 2));
     private readonly Utf8JsonWriter _json;
     private bool _any;
 
     public JsonRecords(Terminal terminal)
     {
-        _terminal = terminal;
-        _json = new Utf8JsonWriter(_buffer, Options);
         terminal.Out.Flush();
-        terminal.Stream.Write("["u8);
+        _stream = terminal.Stream;
+        _json = new Utf8JsonWriter(_held, Options);
+        _held.Write("["u8);
     }
 
     /// <summary>Writes one record.</summary>
     public void Add(Action<Utf8JsonWriter> fields)
     {
-        _buffer.ResetWrittenCount();
-        _json.Reset(_buffer);
+        _held.Write(_any ? ",\n"u8 : "\n"u8);
+        _any = true;
+        _json.Reset();
         _json.WriteStartObject();
         fields(_json);
         _json.WriteEndObject();
         _json.Flush();
-        _terminal.Stream.Write(_any ? ",\n"u8 : "\n"u8);
-        _terminal.Stream.Write(_buffer.WrittenSpan);
-        _any = true;
+        // A write for each record would cost more than all the rest.
+        if (_held.WrittenCount >= Enough) Pass();
     }
 
     /// <summary>Ends the array.</summary>
-    public void End() => _terminal.Stream.Write(_any ? "\n]\n"u8 : "]\n"u8);
+    public void End()
+    {
+        _held.Write(_any ? "\n]\n"u8 : "]\n"u8);
+        Pass();
+    }
 
     /// <inheritdoc/>
     public void Dispose() => _json.Dispose();
+
+    private void Pass()
+    {
+        _stream.Write(_held.WrittenSpan);
+        _held.ResetWrittenCount();
+    }
 }
