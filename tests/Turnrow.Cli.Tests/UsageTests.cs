@@ -51,6 +51,18 @@ public sealed class UsageTests
         }
     }
 
+    [Theory]
+    [InlineData("rows")]
+    [InlineData("claim")]
+    public void A_verb_for_one_pattern_takes_no_folder(string verb)
+    {
+        using var folder = new ScratchFolder();
+        folder.Write("a.turnrow", "");
+        var ran = InProcess.Turnrow(verb, folder.Path);
+        Assert.Equal((2, ""), (ran.Code, ran.Out));
+        Assert.Contains("is a folder", ran.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Without_a_word_it_shows_all_that_can_be_typed()
     {

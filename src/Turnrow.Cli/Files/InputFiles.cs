@@ -28,4 +28,10 @@ internal static class InputFiles
 
         return code;
     }
+
+    /// <summary>Reads, compiles and hands over one file; a folder is refused, even if it holds just one pattern.</summary>
+    public static int One(string path, Terminal terminal, Func<PatternFile, int> work) =>
+        Directory.Exists(path)
+            ? terminal.Refuse($"{path} is a folder; name one pattern in it")
+            : ForEach([path], terminal, work);
 }

@@ -32,7 +32,7 @@ internal sealed class ClaimVerb : Verb
 
     /// <inheritdoc/>
     public override int Run(ParseResult line, Terminal terminal) =>
-        InputFiles.ForEach([line.GetValue(_path) ?? ""], terminal, file => Claim(terminal, file));
+        InputFiles.One(line.GetValue(_path) ?? "", terminal, file => Claim(terminal, file));
 
     private static int Claim(Terminal terminal, PatternFile file)
     {

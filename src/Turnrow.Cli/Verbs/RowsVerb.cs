@@ -36,7 +36,7 @@ internal sealed class RowsVerb : Verb
 
     /// <inheritdoc/>
     public override int Run(ParseResult line, Terminal terminal) =>
-        InputFiles.ForEach([line.GetValue(_path) ?? ""], terminal, file =>
+        InputFiles.One(line.GetValue(_path) ?? "", terminal, file =>
         {
             var pattern = file.Compilation.Pattern;
             var code = Findings.Write(terminal.Error, file, terminal.ColourError);
