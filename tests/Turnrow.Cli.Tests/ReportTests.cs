@@ -7,6 +7,7 @@ using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
+using Turnrow.Publishing.Tables;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 using Xunit;
@@ -62,7 +63,7 @@ public sealed class ReportTests
     [Fact]
     public void A_row_has_exactly_the_fields_promised_in_any_culture()
     {
-        var text = InCommaCulture(() => Json(records => RowJson.Write(records, Pattern, row => row.Number + 6, Back(9, 3), "S")));
+        var text = InCommaCulture(() => Json(WriteBack));
         var rows = Records(text).ToList();
         Assert.Equal(3, rows.Count);
         Assert.All(rows, row => Assert.Equal(RowFields, Names(row)));
@@ -92,7 +93,7 @@ public sealed class ReportTests
         using var writer = new StringWriter { NewLine = "\n" };
         InCommaCulture(() =>
         {
-            RowTable.Write(writer, row => row.Number == 1 ? 5 : 6, [Back(9, 2), Back(11, 3)], ["S", "M"]);
+            RowListing.Write(writer, row => row.Number == 1 ? 5 : 6, [Back(9, 2), Back(11, 3)], ["S", "M"]);
             return 0;
         });
         Assert.Equal(
@@ -137,6 +138,12 @@ public sealed class ReportTests
             new(StretchKind.RowEnds, 2, 2, StitchBook.Double, "neck"),
         ]);
         return new Piece("back", null, made, right, new EdgeWalk(Hand.Left, []), false);
+    }
+
+    private static void WriteBack(JsonRecords records)
+    {
+        foreach (var record in RowTable.Of(Pattern, Back(9, 3), "S", row => row.Number + 6))
+            records.Add(json => RowsJson.Write(json, record));
     }
 
     private static string Json(Action<JsonRecords> write)

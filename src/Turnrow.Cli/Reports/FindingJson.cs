@@ -7,9 +7,10 @@ namespace Turnrow.Cli.Reports;
 /// <summary>A finding as a record of <c>check --json</c>. Its fields are a promise; the README of the command lists them.</summary>
 internal static class FindingJson
 {
-    /// <summary>Writes the fields of one finding.</summary>
+    /// <summary>Writes one finding as an object.</summary>
     public static void Write(Utf8JsonWriter json, SourceText source, Diagnostic finding)
     {
+        json.WriteStartObject();
         json.WriteString("code"u8, finding.Kind.Code);
         json.WriteString("name"u8, finding.Kind.Name);
         json.WriteString("severity"u8, finding.Kind.Severity == Severity.Error ? "error"u8 : "warning"u8);
@@ -26,6 +27,7 @@ internal static class FindingJson
         json.WriteStartArray("sizes"u8);
         foreach (var size in finding.Sizes) json.WriteStringValue(size);
         json.WriteEndArray();
+        json.WriteEndObject();
     }
 
     private static void WriteMend(Utf8JsonWriter json, SourceText source, Mend mend)

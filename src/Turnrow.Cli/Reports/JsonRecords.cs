@@ -25,15 +25,14 @@ internal sealed class JsonRecords : IDisposable
         _held.Write("["u8);
     }
 
-    /// <summary>Writes one record.</summary>
-    public void Add(Action<Utf8JsonWriter> fields)
+    /// <summary>Adds one record.</summary>
+    /// <param name="write">Writes it, as one object.</param>
+    public void Add(Action<Utf8JsonWriter> write)
     {
         _held.Write(_any ? ",\n"u8 : "\n"u8);
         _any = true;
         _json.Reset();
-        _json.WriteStartObject();
-        fields(_json);
-        _json.WriteEndObject();
+        write(_json);
         _json.Flush();
         // A write for each record would cost more than all the rest.
         if (_held.WrittenCount >= Enough) Pass();

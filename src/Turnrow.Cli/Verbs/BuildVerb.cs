@@ -75,7 +75,8 @@ internal sealed class BuildVerb : Verb
         if (!taken.TryAdd(name, file.Path))
             return terminal.Refuse($"{file.Path} is not published: its files would have the same names as those of {taken[name]}");
         terminal.Error.Flush();
-        var published = Publisher.Publish(pattern, new PublishOptions(name, terms ?? pattern.Terms, size ?? 0));
+        var options = new PublishOptions(name, terms ?? pattern.Terms, size ?? 0) { LineOf = file.Compilation.LineOf };
+        var published = Publisher.Publish(pattern, options);
         try
         {
             var paths = folder.Write(published);

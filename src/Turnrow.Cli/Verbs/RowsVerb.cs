@@ -2,6 +2,7 @@ using System.CommandLine;
 using Turnrow.Cli.Files;
 using Turnrow.Cli.Reports;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Publishing.Tables;
 
 namespace Turnrow.Cli.Verbs;
 
@@ -55,7 +56,9 @@ internal sealed class RowsVerb : Verb
         {
             for (var size = 0; size < piece.InSizes.Count; size++)
             {
-                if (only is null || only == size) RowJson.Write(records, file.Compilation.Pattern, file.Compilation.LineOf, piece.InSizes[size], NameOf(file, size));
+                if (only is not null && only != size) continue;
+                foreach (var record in RowTable.Of(file.Compilation.Pattern, piece.InSizes[size], NameOf(file, size), file.Compilation.LineOf))
+                    records.Add(json => RowsJson.Write(json, record));
             }
         }
 
@@ -69,8 +72,8 @@ internal sealed class RowsVerb : Verb
         {
             if (piece.InSizes.Count == 0) continue;
             terminal.Out.Write(between);
-            if (only is { } size) RowTable.Write(terminal.Out, file.Compilation.LineOf, [piece.InSizes[size]], [NameOf(file, size)]);
-            else RowTable.Write(terminal.Out, file.Compilation.LineOf, piece.InSizes, [.. piece.InSizes.Select((_, i) => NameOf(file, i))]);
+            if (only is { } size) RowListing.Write(terminal.Out, file.Compilation.LineOf, [piece.InSizes[size]], [NameOf(file, size)]);
+            else RowListing.Write(terminal.Out, file.Compilation.LineOf, piece.InSizes, [.. piece.InSizes.Select((_, i) => NameOf(file, i))]);
             between = "\n";
         }
     }

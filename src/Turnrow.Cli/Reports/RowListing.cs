@@ -5,7 +5,7 @@ using Turnrow.Fabric.Rows;
 namespace Turnrow.Cli.Reports;
 
 /// <summary>The rows of a piece as a table for people: every row, counts in all sizes.</summary>
-internal static class RowTable
+internal static class RowListing
 {
     private static readonly string[] Headings = ["row", "side", "stitches", "spaces", "starts at", "ends at", "line"];
 
