@@ -18,6 +18,9 @@ internal sealed class LineBuilding(SourceText source)
 
     public string Text(IToken token) => source.ToString(Span(token));
 
+    /// <summary>The character before a token; a space at the beginning of the text.</summary>
+    public char Before(IToken token) => token.StartIndex > 0 ? source.Text[token.StartIndex - 1] : ' ';
+
     /// <summary>The character behind a token; a space at the end of the text.</summary>
     public char After(IToken token) => token.StopIndex + 1 < source.Text.Length ? source.Text[token.StopIndex + 1] : ' ';
 
