@@ -2,6 +2,7 @@ using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Publishing.Charts;
+using Turnrow.Publishing.Instructions;
 using Turnrow.Publishing.Page;
 using Turnrow.Publishing.Tables;
 
@@ -28,7 +29,7 @@ public static class Publisher
     /// <summary>All files of a pattern.</summary>
     public static IReadOnlyList<PublishedFile> Publish(Pattern pattern, PublishOptions options)
     {
-        var instructions = InstructionsOf(pattern);
+        var instructions = WrittenInstructions.Write(pattern, options.Terms);
         var charts = ChartBook.Of(pattern, options);
         var title = pattern.Title.Length > 0 ? pattern.Title : options.Name;
         var language = options.Terms == Terms.US ? "en-US" : "en-GB";
@@ -41,6 +42,4 @@ public static class Publisher
             .. charts.Select(static c => new PublishedFile(c.Key, c.Value.Svg)),
         ];
     }
-
-    private static string InstructionsOf(Pattern pattern) => $"# {pattern.Title}\n";
 }

@@ -139,7 +139,7 @@ public sealed class LayoutTests
     {
         var piece = new PieceBuilder("x", new Dictionary<Stitch, TurnRule>());
         piece.BeginPart(new PartStart(SamplePieces.Back(), 0, 19, true));
-        piece.AddStep(Hand.Right, true, 4, 0, default);
+        piece.AddStep(Hand.Right, true, 4, default);
         SamplePieces.Plain(piece, StitchBook.Double, 2);
         Assert.Equal(23, RowStack.Of(piece.Finish())[1].Tops.Length);
     }

@@ -20,8 +20,8 @@ internal static class SamplePieces
         Plain(piece, Dc, body);
         piece.NameEdge(Hand.Right, "armhole");
         piece.NameEdge(Hand.Left, "armhole");
-        piece.AddStep(Hand.Right, false, drop, 0, default);
-        piece.AddStep(Hand.Left, false, drop, 0, default);
+        piece.AddStep(Hand.Right, false, drop, default);
+        piece.AddStep(Hand.Left, false, drop, default);
         Plain(piece, Dc, armhole);
         return piece.Finish();
     }
@@ -36,7 +36,7 @@ internal static class SamplePieces
         Plain(piece, Dc, 1);
         var increase = new ShapedPlan(Dc, default, new EdgeChange(1, 0));
         for (var i = 0; i < armhole - 1; i++) Row(piece, increase);
-        piece.AddStep(Hand.Right, true, drop, 0, default);
+        piece.AddStep(Hand.Right, true, drop, default);
         piece.NameEdge(Hand.Right, "side-seam");
         for (var i = 0; i < 20; i++) Row(piece, i % 2 == 1 ? increase : ShapedPlan.Plain(Dc));
         piece.FastenOff();
