@@ -102,6 +102,7 @@ internal sealed class PatternBinder
     {
         if (!line.Broken) return;
         if (line.Keyword is null or "measure" or "count") _context.Scope.InDoubt = true;
+        _context.CountingInDoubt |= line.Keyword is "claims";
         if (line.Keyword is null or "gauge" or "terms") _context.GaugesInDoubt = true;
         if (line.Keyword is null or "piece" && line.Statement is not PieceStatement) _book.InDoubt = true;
     }

@@ -2,6 +2,7 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Rows;
 using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Rows;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -24,14 +25,14 @@ internal sealed class ClaimBinder(Context context)
             parts.Add((kind, context.Evaluate.Counts(part.Count), part));
         }
 
-        return parts.Count == 0 ? null : new BoundClaim(claim, parts);
+        return parts.Count == 0 ? null : new BoundClaim(claim, CountingOf(claim.Scope), parts);
     }
 
     /// <summary>Checks a claim on the last row of a line. Where the count was not known, the claim is believed.</summary>
     public void CheckRow(PieceState piece, BoundClaim? claim, StatementSyntax statement)
     {
         if (claim is null) return;
-        Check(piece, claim, statement.Span, i => piece.Builders[i].Rows is [.., { Work: { } work }] ? (k => ClaimCounting.Of(work, k, claim.Syntax.Scope)) : null);
+        Check(piece, claim, statement.Span, i => piece.Builders[i].Rows is [.., { Work: { } work }] ? (k => ClaimCounting.Of(work, k, claim.Counting)) : null);
         Trust(piece, claim);
     }
 
@@ -42,6 +43,13 @@ internal sealed class ClaimBinder(Context context)
         Check(piece, claim, statement.Span, i => piece.Builders[i].Ahead is { } ahead ? (k => ClaimCounting.Ahead(ahead, k)) : null);
         Trust(piece, claim);
     }
+
+    private Counting CountingOf(ClaimScope scope) => scope switch
+    {
+        ClaimScope.WithoutTurningChain => Counting.WithoutTurningChain,
+        ClaimScope.WithChains => Counting.WithChains,
+        _ => context.Counting,
+    };
 
     private ClaimKind? KindOf(NameSyntax? word)
     {
@@ -55,6 +63,7 @@ internal sealed class ClaimBinder(Context context)
 
     private void Check(PieceState piece, BoundClaim claim, TextSpan statement, Func<int, Func<ClaimKind, int>?> countsOf)
     {
+        if (context.CountingInDoubt) return;
         var counts = new Func<ClaimKind, int>?[context.Sizes];
         for (var i = 0; i < counts.Length; i++) counts[i] = countsOf(i);
         foreach (var (kind, claimed, syntax) in claim.Parts)
