@@ -43,7 +43,10 @@ public sealed class Mirror(bool turnedOver)
                 mirrored.NameEdge(name.Hand.Opposite(), name.Name);
                 break;
             case StepEvent { Step: var made } edge:
-                mirrored.AddStep(edge.Hand.Opposite(), made.Adds, made.Count, edge.RowsLater, made.Origin);
+                mirrored.AddStep(edge.Hand.Opposite(), made.Adds, made.Count, made.Origin);
+                break;
+            case ApartEvent apart:
+                mirrored.AddChainsApart(apart.Count, apart.Origin);
                 break;
             case RowEvent row:
                 if (!row.Worked) mirrored.Doubt(false);

@@ -17,42 +17,74 @@ internal static class ExpectedWords
         [TurnrowLexer.CLOSE] = "`)`",
         [TurnrowLexer.QUOTED] = "a text in quotes",
         [TurnrowLexer.ORDINAL] = "a number such as `5th`",
-        [TokenConstants.EOF] = "the end of the line",
+        [TurnrowLexer.DOES] = "`does not count`",
+        [TurnrowLexer.PICKED] = "`picked up along`",
+        [TurnrowLexer.PROSE] = "a line for the maker",
     };
 
-    // They may follow nearly every number and would drown the rest.
-    private static readonly int[] Unsaid =
+    // They may follow nearly every number, or are said by a phrase for many, and would drown the rest.
+    private static readonly HashSet<int> Unsaid =
     [
         TurnrowLexer.PLUS, TurnrowLexer.MINUS, TurnrowLexer.X, TurnrowLexer.OVER_SIGN, TurnrowLexer.FRACTION, TurnrowLexer.OPEN,
-        TurnrowLexer.NUMBER, TurnrowLexer.WORD, TurnrowLexer.DOTTED, TurnrowLexer.MM, TurnrowLexer.CM, TurnrowLexer.M, TurnrowLexer.YD,
+        TurnrowLexer.NUMBER, TurnrowLexer.WORD, TurnrowLexer.DOTTED, TurnrowLexer.CM, TurnrowLexer.M, TurnrowLexer.YD,
+        TokenConstants.EOF,
     ];
 
+    /// <summary>A few phrases, the most telling first.</summary>
     public static IReadOnlyList<string> Of(IntervalSet expected)
     {
         var phrases = new List<string>();
-        var named = expected.Contains(TurnrowLexer.WORD);
-        if (expected.Contains(TurnrowLexer.SKIP_WORD) && named) phrases.Add("a stitch");
-        else if (expected.Contains(TurnrowLexer.NUMBER)) phrases.Add("a number");
-        else if (named) phrases.Add("a name");
+        if (Many(expected) is { } many) phrases.Add(many);
         if (expected.Contains(TurnrowLexer.CM) && !expected.Contains(TokenConstants.EOF)) phrases.Add("a unit such as `cm` or `in`");
-        else if (expected.Contains(TurnrowLexer.MM) && !expected.Contains(TurnrowLexer.CM)) phrases.Add("`mm`");
-        foreach (var type in expected.ToList())
+        var ends = expected.Contains(TokenConstants.EOF);
+        foreach (var type in ToPutIn(expected))
         {
-            if (phrases.Count == Most) break;
-            if (!Array.Exists(Unsaid, unsaid => unsaid == type) && !(named && Words.MayBeName(type))) phrases.Add(Phrase(type));
+            if (phrases.Count == (ends ? Most - 1 : Most)) break;
+            phrases.Add(Phrase(type));
         }
 
+        if (ends) phrases.Add("the end of the line");
         return phrases.Count > 0 ? phrases : [Phrase(expected.ToList()[0])];
     }
 
-    /// <summary>Words and signs that could be put in to make the line readable, most likely first.</summary>
-    public static IEnumerable<int> ToPutIn(IntervalSet expected)
+    /// <summary>The words and signs that could be put in, without those that are names there.</summary>
+    public static List<int> ToPutIn(IntervalSet expected)
     {
+        var named = expected.Contains(TurnrowLexer.WORD);
+        var isWalk = named && expected.Contains(TurnrowLexer.FIRST) && expected.Contains(TurnrowLexer.STITCHES);
+        var types = new List<int>();
         foreach (var type in expected.ToList())
         {
-            if (Words.Spelling(type) is not null && !Array.Exists(Unsaid, unsaid => unsaid == type)) yield return type;
+            if (Unsaid.Contains(type) || (named && Words.MayBeName(type)) || (isWalk && IsWalkWord(type))) continue;
+            if (IsSecond(type, expected)) continue;
+            types.Add(type);
         }
+
+        return types;
     }
+
+    // Names, numbers and stitches are many words each, and said by one.
+    private static string? Many(IntervalSet expected)
+    {
+        var named = expected.Contains(TurnrowLexer.WORD);
+        if (named && (expected.Contains(TurnrowLexer.INC) || expected.Contains(TurnrowLexer.FRACTION)) && !expected.Contains(TokenConstants.EOF))
+            return expected.Contains(TurnrowLexer.NUMBER) && !expected.Contains(TurnrowLexer.INC) ? "a number" : "a stitch";
+        if (expected.Contains(TurnrowLexer.NUMBER)) return "a number";
+        return named && !expected.Contains(TokenConstants.EOF) ? "a name" : null;
+    }
+
+    private static bool IsWalkWord(int type) =>
+        type is TurnrowLexer.FIRST or TurnrowLexer.LAST or TurnrowLexer.ROW or TurnrowLexer.ROWS or TurnrowLexer.STITCHES;
+
+    // Of one and many, many is said; an inch beside other units is one of them; inc and dec are stitches.
+    private static bool IsSecond(int type, IntervalSet expected) => type switch
+    {
+        TurnrowLexer.ROW => expected.Contains(TurnrowLexer.ROWS),
+        TurnrowLexer.STITCH => expected.Contains(TurnrowLexer.STITCHES),
+        TurnrowLexer.IN or TurnrowLexer.MM => expected.Contains(TurnrowLexer.CM),
+        TurnrowLexer.INC or TurnrowLexer.DEC => expected.Contains(TurnrowLexer.WORD),
+        _ => false,
+    };
 
     private static string Phrase(int type) =>
         Phrases.GetValueOrDefault(type) ?? (Words.Spelling(type) is { } word ? $"`{word}`" : "another word");

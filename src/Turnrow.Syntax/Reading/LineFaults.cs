@@ -4,6 +4,7 @@ using Turnrow.Syntax.Building;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Diagnostics.Kinds;
 using Turnrow.Syntax.Generated;
+using Turnrow.Syntax.Text;
 
 namespace Turnrow.Syntax.Reading;
 
@@ -24,28 +25,37 @@ internal sealed class LineFaults(LineParser parser)
     /// <summary>What the parser met.</summary>
     public Diagnostic WhileParsing(IReadOnlyList<IToken> tokens, LineError error, LineBuilding line)
     {
-        var example = NotationWords.Statement(Words.Spelling(tokens[0].Type) ?? "")?.Example;
+        var expected = ExpectedWords.Of(error.Expected);
+        var example = Examples.For(tokens);
         if (error.Token.Type == TokenConstants.EOF)
         {
             var last = tokens[^1];
             return LineUnfinished.At(
-                LineBuilding.Span(last).End, line.Text(last), ExpectedWords.Of(error.Expected), example, _mends.Find(tokens, error, line));
+                LineBuilding.Span(last).End, line.Text(last), expected, example, _mends.Find(tokens, error, line));
         }
 
         var span = LineBuilding.Span(error.Token);
-        if (WantsName(error.Expected) && Words.IsKeyword(error.Token.Type)) return WordAsName.At(span, line.Text(error.Token));
-        return UnexpectedWord.At(
-            span, line.Text(error.Token), ExpectedWords.Of(error.Expected), example, _mends.Find(tokens, error, line));
+        var word = line.Text(error.Token);
+        if (error.Token.Type == TurnrowLexer.PROSE) return UnexpectedWord.Prose(new TextSpan(span.Start, 1));
+        if (Words.IsKeyword(error.Token.Type) && tokens[0].Type == TurnrowLexer.SIZES) return SizeWord.At(span, word);
+        if (Words.IsKeyword(error.Token.Type) && WantsName(error.Expected)) return WordAsName.At(span, word);
+        if (IsOperator(error.Token.Type) && error.Expected.Contains(TurnrowLexer.INC)) return UnexpectedWord.SumBeforeStitch(span, word);
+        return UnexpectedWord.At(span, word, expected, example, _mends.Find(tokens, error, line));
     }
 
+    private static bool IsOperator(int type) =>
+        type is TurnrowLexer.PLUS or TurnrowLexer.MINUS or TurnrowLexer.X or TurnrowLexer.OVER_SIGN;
+
+    // Where a name is given or used alone; behind a number or where a number could stand as well, something else is wrong.
     private static bool WantsName(IntervalSet expected) =>
-        expected.Contains(TurnrowLexer.WORD) && !expected.Contains(TurnrowLexer.NUMBER) && !expected.Contains(TokenConstants.EOF)
-        && !expected.Contains(TurnrowLexer.COMMA) && !expected.Contains(TurnrowLexer.COLON);
+        expected.Contains(TurnrowLexer.WORD) && !expected.Contains(TurnrowLexer.NUMBER) && !expected.Contains(TurnrowLexer.FRACTION)
+        && !expected.Contains(TokenConstants.EOF) && !expected.Contains(TurnrowLexer.COMMA) && !expected.Contains(TurnrowLexer.COLON);
 
     private Diagnostic Unknown(IReadOnlyList<IToken> tokens, LineBuilding line)
     {
         var span = LineBuilding.Span(tokens[0]);
         var word = line.Text(tokens[0]);
+        if (tokens[0].Type != TurnrowLexer.WORD && !Words.IsKeyword(tokens[0].Type)) return UnknownStatement.Rest(span, word);
         var nearest = Spelling.Nearest(word, NotationWords.Statements.Select(statement => statement.Text));
         if (nearest is not null) return UnknownStatement.At(span, word, nearest);
         return _mends.IsRow(tokens) ? UnknownStatement.RowWords(span, word) : UnknownStatement.At(span, word, null);

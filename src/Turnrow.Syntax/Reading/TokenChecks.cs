@@ -17,7 +17,7 @@ internal static class TokenChecks
         {
             var fault = tokens[i].Type switch
             {
-                TurnrowLexer.JUNK => StrangeCharacter.At(LineBuilding.Span(tokens[i]), line.Text(tokens[i]), line.After(tokens[i])),
+                TurnrowLexer.JUNK => Junk(tokens, i, line),
                 TurnrowLexer.WRONG_QUOTE => QuoteOpen.At(LineBuilding.Span(tokens[i]), line.Text(tokens[i])),
                 TurnrowLexer.WRONG_COMMA => NumberComma.At(LineBuilding.Span(tokens[i]), line.Text(tokens[i]), InList(tokens, i)),
                 TurnrowLexer.NUMBER => Number(tokens, i, line),
@@ -31,6 +31,13 @@ internal static class TokenChecks
 
         return null;
     }
+
+    private static Diagnostic Junk(IReadOnlyList<IToken> tokens, int i, LineBuilding line) => tokens[0].Type switch
+    {
+        TurnrowLexer.SIZES => SizeWord.At(Part(tokens, i), line.Text(Part(tokens, i))),
+        TurnrowLexer.VERSION => UnexpectedWord.Version(Part(tokens, i), line.Text(Part(tokens, i))),
+        _ => StrangeCharacter.At(LineBuilding.Span(tokens[i]), line.Text(tokens[i]), line.Before(tokens[i]), line.After(tokens[i])),
+    };
 
     // In brackets, and between the names of sizes, a comma parts two; elsewhere it is more likely a decimal comma.
     private static bool InList(IReadOnlyList<IToken> tokens, int index)
@@ -81,28 +88,37 @@ internal static class TokenChecks
 
     private static Diagnostic? Operator(IReadOnlyList<IToken> tokens, int i, LineBuilding line)
     {
-        // A version is text, and a size may be called 1x.
-        var opening = tokens[0].Type;
-        if (opening == TurnrowLexer.VERSION) return null;
         var sign = LineBuilding.Span(tokens[i]);
         if (line.IsSpaced(sign)) return null;
+        var opening = tokens[0].Type;
+        if (opening == TurnrowLexer.VERSION) return UnexpectedWord.Version(Part(tokens, i), line.Text(Part(tokens, i)));
+        if (opening == TurnrowLexer.SIZES)
+            return tokens[i].Type == TurnrowLexer.X ? null : SizeWord.At(Part(tokens, i), line.Text(Part(tokens, i)));
         var before = i > 0 ? tokens[i - 1] : null;
         var after = i + 1 < tokens.Count ? tokens[i + 1] : null;
-        if (opening == TurnrowLexer.SIZES)
-            return tokens[i].Type == TurnrowLexer.X ? null : SizeWord.At(SizeSpan(tokens, i), line.Text(SizeSpan(tokens, i)));
         if (tokens[i].Type == TurnrowLexer.MINUS && before?.Type == TurnrowLexer.NUMBER && after?.Type == TurnrowLexer.FRACTION)
             return FractionSlip.Hyphen(sign, line.Text(before), line.Text(after));
         var gap = TextSpan.FromBounds(
             before is null ? sign.Start : before.StopIndex + 1, after is null ? sign.End : after.StartIndex);
         var isRange = tokens[i].Type == TurnrowLexer.MINUS && before?.Type == TurnrowLexer.NUMBER
             && after?.Type == TurnrowLexer.NUMBER && HoldsRange(opening);
-        return OperatorSpace.At(sign, line.Text(sign), gap, isRange);
+        return OperatorSpace.At(sign, line.Text(sign), gap, Value(before, line), Value(after, line), isRange);
     }
+
+    // What an operator can stand beside.
+    private static string? Value(IToken? token, LineBuilding line) => token?.Type switch
+    {
+        TurnrowLexer.NUMBER or TurnrowLexer.FRACTION or TurnrowLexer.WORD or TurnrowLexer.OPEN or TurnrowLexer.CLOSE
+            or TurnrowLexer.CM or TurnrowLexer.MM or TurnrowLexer.M or TurnrowLexer.YD => line.Text(token),
+        { } type when Words.MayBeName(type) => line.Text(token),
+        _ => null,
+    };
 
     private static bool HoldsRange(int opening) =>
         opening is TurnrowLexer.ROW or TurnrowLexer.ROWS or TurnrowLexer.REPEAT or TurnrowLexer.SHAPE or TurnrowLexer.SEAM or TurnrowLexer.PIECE;
 
-    private static TextSpan SizeSpan(IReadOnlyList<IToken> tokens, int index)
+    // What stands between two commas: a size, or a version.
+    private static TextSpan Part(IReadOnlyList<IToken> tokens, int index)
     {
         int first = index, last = index;
         while (first > 1 && tokens[first - 1].Type != TurnrowLexer.COMMA) first--;

@@ -3,6 +3,8 @@ namespace Turnrow.Syntax.Text;
 /// <summary>A file's text with its lines. Positions are UTF-16 units.</summary>
 public sealed partial class SourceText
 {
+    private const char ByteOrderMark = '\uFEFF';
+
     private readonly int[] _lineStarts;
 
     /// <param name="fileName">The name to be shown in messages.</param>
@@ -23,12 +25,13 @@ public sealed partial class SourceText
     /// <summary>Number of lines; a text that ends with a line end has an empty last one.</summary>
     public int LineCount => _lineStarts.Length;
 
-    /// <summary>Line and column of a position, both from 1.</summary>
+    /// <summary>Line and column of a position, both from 1. As in an editor, a byte order mark takes no column.</summary>
     public (int Line, int Column) PositionOf(int position)
     {
         var index = Array.BinarySearch(_lineStarts, position);
         var line = index >= 0 ? index : ~index - 1;
-        return (line + 1, position - _lineStarts[line] + 1);
+        var mark = line == 0 && position > 0 && Text[0] == ByteOrderMark ? 1 : 0;
+        return (line + 1, position - _lineStarts[line] + 1 - mark);
     }
 
     /// <summary>The span of a line, from 1, without its line end.</summary>

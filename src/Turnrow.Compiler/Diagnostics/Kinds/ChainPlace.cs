@@ -12,14 +12,24 @@ public static class ChainPlace
         "TR0234",
         Severity.Error,
         """
-        PAGE
+        Chains in a row go over the work; they are not worked into anything. So they have a number and no place: `ch 1` with `skip 1`
+        behind it makes a hole one stitch wide. To go on from a certain place, say it of the stitch that follows the chains. If you meant
+        a stitch into that place, name the stitch.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Curtain",
+            """
+            piece curtain
+              begin with 21 stitches
+              row 1 RS: dc across
+              row 2: dc, (ch 1 in next, dc) across
+            """),
+        SmallPattern.With("Curtain",
+            """
+            piece curtain
+              begin with 21 stitches
+              row 1 RS: dc across
+              row 2: dc, (ch 1, skip 1, dc) across
+            """));
 
     internal static Diagnostic At(TextSpan span) =>
         new(Kind, span, "chains go over the work and into nothing")

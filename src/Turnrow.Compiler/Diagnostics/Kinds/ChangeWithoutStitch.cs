@@ -12,14 +12,24 @@ public static class ChangeWithoutStitch
         "TR0235",
         Severity.Error,
         """
-        PAGE
+        `inc` is two stitches in one place and `dec` two drawn together, in the stitch of the row. This row has several kinds of stitch,
+        or names none, so it can't be told which one is meant, and they differ in height. Write the stitch in front of it: `dc inc`, `hdc
+        dec`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2: sc 10, inc, dc across
+            """),
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2: sc 10, dc inc, dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, bool increase) =>
         new(Kind, span, $"the row has several stitches, or none yet: of which is this {(increase ? "inc" : "dec")}?")

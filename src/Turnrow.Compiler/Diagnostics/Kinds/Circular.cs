@@ -12,14 +12,28 @@ public static class Circular
         "TR0209",
         Severity.Error,
         """
-        PAGE
+        Numbers are made of each other in a circle: the hem needs the waist, and the waist needs the hem. There is no beginning to count
+        from, so none of them can be known. Give one of them a number of its own, from the body or from your swatch, and let the others
+        follow from it.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Skirt yoke",
+            """
+            count hem is waist + 20
+            count waist is hem - 20
+
+            piece yoke
+              begin with hem stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Skirt yoke",
+            """
+            count hem is 120
+            count waist is hem - 20
+
+            piece yoke
+              begin with hem stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, IReadOnlyList<string> circle, TextSpan later) =>
         new(Kind, span, circle.Count == 1

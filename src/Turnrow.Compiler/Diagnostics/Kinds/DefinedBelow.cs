@@ -12,14 +12,29 @@ public static class DefinedBelow
         "TR0208",
         Severity.Error,
         """
-        PAGE
+        A number is used on a line above the one that says what it is. The lines at the top are read in order, each standing on those
+        before it, so that you can follow the arithmetic down the page as well. Move the line with the number above the line that uses it.
+
+        Tip: begin with the body's measurements, then the counts made of them.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Scarf",
+            """
+            count half is width / 2
+            count width is 24
+
+            piece scarf
+              begin with half stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Scarf",
+            """
+            count width is 24
+            count half is width / 2
+
+            piece scarf
+              begin with half stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, string name, TextSpan later) =>
         new(Kind, span, $"`{name}` is defined further down")

@@ -12,14 +12,29 @@ public static class DefinedTwice
         "TR0206",
         Severity.Error,
         """
-        PAGE
+        Two lines give the same name, or there are two gauges for one stitch. Which of the two is meant can't be told, and the wrong one
+        would give the wrong size; the first is used for now. Take one of the lines out, or give one of them a name of its own.
+
+        Tip: names may be long and plain, `sleeve-width` and `body-width`, so that they are never mixed up.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Scarf",
+            """
+            count width is 24
+            count width is 26
+
+            piece scarf
+              begin with width stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Scarf",
+            """
+            count width is 24
+            count border is 26
+
+            piece scarf
+              begin with width stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, string name, TextSpan? earlier) =>
         new(Kind, span, $"{Quoted(name)} is given twice")

@@ -13,14 +13,36 @@ public static class DivideSum
         "TR0344",
         Severity.Error,
         """
-        PAGE
+        A `divide` line shares out the whole row, read from its right edge, and every stitch has to belong to a part or be skipped. Here
+        the numbers together are not the stitches that the row has, so the parts would lie in the wrong places. Add them up against the
+        row's count and change one of them; what lies between two parts is `skip`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Yoke",
+            """
+            piece yoke
+              begin with 30 stitches
+              row 1 RS: dc across
+              divide: 12 for back, skip 4, 12 for front
+
+            piece back from yoke: back
+              row 1: dc across
+
+            piece front from yoke: front
+              row 1: dc across
+            """),
+        SmallPattern.With("Yoke",
+            """
+            piece yoke
+              begin with 30 stitches
+              row 1 RS: dc across
+              divide: 12 for back, skip 6, 12 for front
+
+            piece back from yoke: back
+              row 1: dc across
+
+            piece front from yoke: front
+              row 1: dc across
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, int?[] sums, Func<int, int> there) =>
         new(Kind, span, Invariant($"the parts are {sums[sizes[0]]} stitches together, and the row has {there(sizes[0])}{context.Findings.InSize(sizes[0])}"))

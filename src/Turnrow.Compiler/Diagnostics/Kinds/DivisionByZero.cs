@@ -12,14 +12,28 @@ public static class DivisionByZero
         "TR0215",
         Severity.Error,
         """
-        PAGE
+        Something is divided by 0. Stitches can be shared out among 2 or 3 panels, but not among none, so there is no number that could
+        stand here. Look at what stands behind the stroke: if it is a name, one of its sizes may be 0, or it comes from two numbers that
+        cancel each other out.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Blanket",
+            """
+            count panels is 0
+            count width is 120 / panels
+
+            piece panel
+              begin with width stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Blanket",
+            """
+            count panels is 4
+            count width is 120 / panels
+
+            piece panel
+              begin with width stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, Findings findings, int[] sizes) =>
         new(Kind, span, $"divided by 0{findings.InSizes(sizes)}")

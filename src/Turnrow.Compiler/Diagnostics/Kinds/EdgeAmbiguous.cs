@@ -12,14 +12,28 @@ public static class EdgeAmbiguous
         "TR0321",
         Severity.Error,
         """
-        PAGE
+        Both edges of the piece have this name, and one of them has to be chosen, or both said. What is done at both would come out twice
+        as much as at one, so it is not guessed. Write `both edges`, `right edge` or `left edge`, or give the two edges names of their
+        own.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Vest",
+            """
+            piece back
+              begin with 30 stitches
+              both edges are armhole
+              row 1 RS: dc across
+              leave 3 at armhole
+              row 2: dc across
+            """),
+        SmallPattern.With("Vest",
+            """
+            piece back
+              begin with 30 stitches
+              both edges are armhole
+              row 1 RS: dc across
+              leave 3 at both edges
+              row 2: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, string name) =>
         new(Kind, span, $"both edges are called `{name}` here")

@@ -13,14 +13,26 @@ public static class EdgeShort
         "TR0322",
         Severity.Error,
         """
-        PAGE
+        So many stitches are left unworked at the edge that no stitch remains for the next row. At `both edges` the number is taken twice,
+        once on each side. Leave fewer, or have more stitches before; if it happens in some sizes only, give each size its own number:
+        `leave 4 (6, 8) at both edges`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Bib",
+            """
+            piece bib
+              begin with 20 stitches
+              row 1 RS: dc across
+              leave 10 at both edges
+              row 2: dc across
+            """),
+        SmallPattern.With("Bib",
+            """
+            piece bib
+              begin with 20 stitches
+              row 1 RS: dc across
+              leave 5 at both edges
+              row 2: dc across
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, int?[] counts, Func<int, int> there, int edges) =>
         new(Kind, span, edges == 1

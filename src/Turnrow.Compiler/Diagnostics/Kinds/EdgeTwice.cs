@@ -12,14 +12,41 @@ public static class EdgeTwice
         "TR0370",
         Severity.Warning,
         """
-        PAGE
+        Rows of this edge are joined or picked up along a second time. Mostly the other edge was meant, or the second seam should take
+        only the rows that the first has left open. It may be meant so, for a border over a seam say; then leave it as it is.
+
+        Tip: name the edges, `right edge is side`, and a slip of this kind is easier to see.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Cushion",
+            """
+            piece front
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece back
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            seam front right edge with back left edge: 2 sc in each row
+            seam front right edge with back right edge: 2 sc in each row
+            """),
+        SmallPattern.With("Cushion",
+            """
+            piece front
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece back
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            seam front right edge with back left edge: 2 sc in each row
+            seam front left edge with back right edge: 2 sc in each row
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, TextSpan before) =>
         new(Kind, span, $"rows of this edge are joined or picked up along already{context.Findings.InSizes(sizes)}")

@@ -12,14 +12,27 @@ public static class EdgeUnknown
         "TR0320",
         Severity.Error,
         """
-        PAGE
+        An edge is called here by a name that the piece does not give it, or not any more. Edges get their names by lines such as `right
+        edge is neck`; after `from here right edge is armhole` the rows to come have the new name only. Look for a slip of spelling, name
+        the edge first, or say `right edge` or `left edge`, as the piece lies with its right side facing you and its first row at the
+        bottom.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Vest",
+            """
+            piece front
+              begin with 30 stitches
+              left edge is neck
+              row 1 RS: dc across
+              shape 8 rows: dec 1 at nek every 2 rows
+            """),
+        SmallPattern.With("Vest",
+            """
+            piece front
+              begin with 30 stitches
+              left edge is neck
+              row 1 RS: dc across
+              shape 8 rows: dec 1 at neck every 2 rows
+            """));
 
     internal static Diagnostic At(TextSpan span, string name, string piece, string? right, string? left, IEnumerable<string> known)
     {

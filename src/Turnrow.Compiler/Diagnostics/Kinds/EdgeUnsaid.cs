@@ -12,14 +12,38 @@ public static class EdgeUnsaid
         "TR0345",
         Severity.Error,
         """
-        PAGE
+        A seam joins edges, and edges are picked up along; here only the piece is named. Say which edge of it: `right edge`, `left edge`,
+        `foundation` (where it begins), `last row` (where it ends), or an edge by the name that you gave it. Right and left are as the
+        piece lies with its right side facing you and its first row at the bottom.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Cushion",
+            """
+            piece front
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece back
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            seam front with back left edge: 2 sc in each row
+            """),
+        SmallPattern.With("Cushion",
+            """
+            piece front
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece back
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            seam front right edge with back left edge: 2 sc in each row
+            """));
 
     internal static Diagnostic At(TextSpan span, string piece) =>
         new(Kind, span, $"which edge of {piece}?")

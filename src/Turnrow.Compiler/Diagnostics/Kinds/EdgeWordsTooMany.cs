@@ -12,14 +12,39 @@ public static class EdgeWordsTooMany
         "TR0346",
         Severity.Error,
         """
-        PAGE
+        An edge of a piece is said in up to three words: the piece, `right` or `left`, and the name of the edge. Here a word is too many.
+        Mostly a name of two words was written without its hyphen: `side-seam` is one name, `side seam` would be two.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Cushion",
+            """
+            piece front
+              begin with 12 stitches
+              right edge is side-seam
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece back
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            seam front right side seam with back left edge: 2 sc in each row
+            """),
+        SmallPattern.With("Cushion",
+            """
+            piece front
+              begin with 12 stitches
+              right edge is side-seam
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece back
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            seam front right side-seam with back left edge: 2 sc in each row
+            """));
 
     internal static Diagnostic At(TextSpan span, string before) =>
         new(Kind, span, $"after `{before}` nothing more can name an edge")

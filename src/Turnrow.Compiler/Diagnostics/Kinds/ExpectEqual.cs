@@ -13,14 +13,39 @@ public static class ExpectEqual
         "TR0361",
         Severity.Error,
         """
-        PAGE
+        An `expect` line says that two numbers are the same, as the rows of a back and a front that are to be joined, and they are not.
+        The message gives both. Find out which of the two is not what you meant, and look at the lines that it comes from.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Cushion",
+            """
+            piece front
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece back
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 8 rows
+
+            expect front rows are back rows
+            seam front foundation with back foundation
+            """),
+        SmallPattern.With("Cushion",
+            """
+            piece front
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece back
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            expect front rows are back rows
+            seam front foundation with back foundation
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Value?[] left, Value?[] right) =>
         new(Kind, span, $"these are not equal{context.Findings.InSizes(sizes)}")

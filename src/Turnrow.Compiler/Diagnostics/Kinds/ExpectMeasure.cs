@@ -13,14 +13,28 @@ public static class ExpectMeasure
         "TR0360",
         Severity.Error,
         """
-        PAGE
+        An `expect` line checks that stitches or rows measure what you want by your gauge, and these do not. The pattern can be worked as
+        it is, but the piece will not have the size you have in mind. Change the count, or look at the gauge line; or allow a greater
+        distance, `within 2 cm`. A count that has to be a multiple of something can't always come nearer.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Scarf",
+            """
+            gauge dc: 18 stitches and 9 rows to 10 cm
+
+            piece scarf
+              begin with 24 stitches
+              row 1 RS: dc across
+              expect 24 stitches measure 20 cm, within 1 cm
+            """),
+        SmallPattern.With("Scarf",
+            """
+            gauge dc: 18 stitches and 9 rows to 10 cm
+
+            piece scarf
+              begin with 36 stitches
+              row 1 RS: dc across
+              expect 36 stitches measure 20 cm, within 1 cm
+            """));
 
     internal static Diagnostic At(Context context, ExpectMeasureStatement expect, int[] sizes, Func<int, Rational> counts, Rational?[] measured, Rational?[] asked, Rational?[] within)
     {

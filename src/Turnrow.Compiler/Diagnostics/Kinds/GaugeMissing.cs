@@ -12,14 +12,29 @@ public static class GaugeMissing
         "TR0225",
         Severity.Error,
         """
-        PAGE
+        A length becomes stitches or rows by the gauge of the stitch that it is worked in, and this pattern gives none for it. A gauge of
+        another stitch will not do: 10 rows of dc are about twice as high as 10 rows of sc. Make a swatch in that stitch, measure it, and
+        write a `gauge` line at the top.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Scarf",
+            """
+            gauge dc: 18 stitches and 9 rows to 10 cm
+
+            piece scarf
+              begin with 24 stitches
+              row 1 RS: sc across
+              straight to 150 cm
+            """),
+        SmallPattern.With("Scarf",
+            """
+            gauge dc: 18 stitches and 9 rows to 10 cm
+            gauge sc: 18 stitches and 20 rows to 10 cm
+
+            piece scarf
+              begin with 24 stitches
+              row 1 RS: sc across
+              straight to 150 cm
+            """));
 
     internal static Diagnostic At(TextSpan span, string? stitch) =>
         new(Kind, span, stitch is null ? "the pattern has no gauge, so a length can't become a count" : $"there is no gauge for {stitch}, so a length can't become a count of it")

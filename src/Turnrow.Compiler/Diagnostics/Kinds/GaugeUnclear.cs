@@ -12,14 +12,30 @@ public static class GaugeUnclear
         "TR0226",
         Severity.Error,
         """
-        PAGE
+        The pattern gives a gauge for more than one stitch, and this line does not say by which of them to count. The difference can be a
+        whole size. Name the stitch that these stitches or rows are worked in, right before the word: `count hem is sc stitches for 40
+        cm`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Scarf",
+            """
+            gauge dc: 18 stitches and 9 rows to 10 cm
+            gauge sc: 20 stitches and 22 rows to 10 cm
+            count width is stitches for 20 cm
+
+            piece scarf
+              begin with width stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Scarf",
+            """
+            gauge dc: 18 stitches and 9 rows to 10 cm
+            gauge sc: 20 stitches and 22 rows to 10 cm
+            count width is dc stitches for 20 cm
+
+            piece scarf
+              begin with width stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, IReadOnlyList<string> stitches, bool rows) =>
         new(Kind, span, $"the pattern has several gauges: {Findings.Join(stitches)}")

@@ -12,14 +12,24 @@ public static class GroupNeither
         "TR0231",
         Severity.Error,
         """
-        PAGE
+        A bracket holds several stitches together because something is to be done with all of them: they are repeated, or they go into one
+        place. Say which, right behind it: `(dc 4, inc) 4 times`, `(dc 4, inc) across`, `(2 dc, ch 1, 2 dc) in next sp`. If neither is
+        meant, the bracket is not needed at all.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2: (dc 4, inc)
+            """),
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2: (dc 4, inc) 4 times
+            """));
 
     internal static Diagnostic At(TextSpan span) =>
         new(Kind, span, "this bracket says neither how often nor where")

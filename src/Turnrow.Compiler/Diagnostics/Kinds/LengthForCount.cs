@@ -12,14 +12,29 @@ public static class LengthForCount
         "TR0218",
         Severity.Error,
         """
-        PAGE
+        Stitches or rows are to be counted here, and a length was given. A length becomes a count by your gauge, and whether it is to be
+        stitches or rows only you can say. Make a count of it first: `count hem is stitches for width`, or `count depth is rows for 12
+        cm`, and use that name here.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Scarf",
+            """
+            gauge dc: 18 stitches and 9 rows to 10 cm
+            measure width is 20 cm
+
+            piece scarf
+              begin with width stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Scarf",
+            """
+            gauge dc: 18 stitches and 9 rows to 10 cm
+            measure width is 20 cm
+            count hem is stitches for width
+
+            piece scarf
+              begin with hem stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span) =>
         new(Kind, span, "a count is needed here, and this is a length")

@@ -13,14 +13,32 @@ public static class LengthPassed
         "TR0325",
         Severity.Error,
         """
-        PAGE
+        `straight to 20 cm` works until the piece measures 20 cm from its beginning, and it is longer than that already. If you meant 20
+        cm more from here, write `straight for 20 cm`. Otherwise give a greater length, or work fewer rows above. With several sizes this
+        happens in the large ones first, where the shaping above takes more rows.
+
+        Tip: `to 20 cm from armhole` measures from a row that you have marked.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Scarf",
+            """
+            gauge dc: 18 stitches and 9 rows to 10 cm
+
+            piece scarf
+              begin with 24 stitches
+              row 1 RS: dc across
+              straight 30 rows
+              straight to 20 cm
+            """),
+        SmallPattern.With("Scarf",
+            """
+            gauge dc: 18 stitches and 9 rows to 10 cm
+
+            piece scarf
+              begin with 24 stitches
+              row 1 RS: dc across
+              straight 30 rows
+              straight for 20 cm
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, Rational> there, Func<int, Rational> asked) =>
         new(Kind, span, $"the piece is {context.Length(there(sizes[0]))} long already{context.Findings.InSize(sizes[0])}, more than {context.Length(asked(sizes[0]))}")

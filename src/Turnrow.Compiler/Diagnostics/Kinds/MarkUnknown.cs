@@ -12,14 +12,26 @@ public static class MarkUnknown
         "TR0323",
         Severity.Error,
         """
-        PAGE
+        Rows are to be counted or measured from a marked row, and no row of this piece is marked with that name. A mark is set where it is
+        to be, above this line and in the same piece: `mark next row armhole`. On the hook it is the stitch marker that the maker puts
+        there.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Vest",
+            """
+            piece back
+              begin with 30 stitches
+              row 1 RS: dc across
+              mark next row armhole
+              straight 6 rows from armhol
+            """),
+        SmallPattern.With("Vest",
+            """
+            piece back
+              begin with 30 stitches
+              row 1 RS: dc across
+              mark next row armhole
+              straight 6 rows from armhole
+            """));
 
     internal static Diagnostic At(TextSpan span, string name, IEnumerable<string> known)
     {

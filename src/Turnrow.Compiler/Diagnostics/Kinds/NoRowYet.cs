@@ -12,14 +12,22 @@ public static class NoRowYet
         "TR0314",
         Severity.Error,
         """
-        PAGE
+        `straight` and `shape` go on with the stitch of the row before, and the piece has no row yet. So nobody knows whether to work sc
+        or dc. Write the first row in words, `row 1 RS: dc across`; the rest can follow with `straight`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Scarf",
+            """
+            piece scarf
+              begin with 24 stitches
+              straight 10 rows
+            """),
+        SmallPattern.With("Scarf",
+            """
+            piece scarf
+              begin with 24 stitches
+              row 1 RS: dc across
+              straight 9 rows
+            """));
 
     internal static Diagnostic At(TextSpan span, string word) =>
         new(Kind, span, $"`{word}` goes on with the stitch of the row before, and there is no row yet")

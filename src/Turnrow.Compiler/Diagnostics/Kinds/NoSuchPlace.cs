@@ -12,14 +12,26 @@ public static class NoSuchPlace
         "TR0305",
         Severity.Error,
         """
-        PAGE
+        The row asks for a kind of place that does not come any more in the row below: a space where there is none, or the third of a kind
+        that is there twice. Going to the next such place never goes back. Look at the row below, counted along in the direction you work:
+        either it was to make more of these places, or this row wants one too many.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Curtain",
+            """
+            piece curtain
+              begin with 9 stitches
+              row 1 RS: dc across
+              row 2: dc 4, ch 1, skip 1, dc 4
+              row 3: dc 4, dc in next sp, dc 3, dc in next sp
+            """),
+        SmallPattern.With("Curtain",
+            """
+            piece curtain
+              begin with 9 stitches
+              row 1 RS: dc across
+              row 2: dc 4, ch 1, skip 1, dc 4
+              row 3: dc 4, dc in next sp, dc 3, dc in next st
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string word) =>
         new(Kind, span, $"there is no such place left for `{word}`{context.Findings.InSizes(sizes)}")

@@ -12,14 +12,23 @@ public static class NotInOnePlace
         "TR0232",
         Severity.Error,
         """
-        PAGE
+        All that stands in this bracket goes into one place, as a shell does. There only stitches and chains make sense: to skip or leave
+        a stitch, to work two together or to go on into the next place would lead out of it again. Put that behind the bracket.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Baby blanket",
+            """
+            piece blanket
+              begin with 21 stitches
+              row 1 RS: dc across
+              row 2: ((2 dc, ch 1, 2 dc, skip 2) in next) across
+            """),
+        SmallPattern.With("Baby blanket",
+            """
+            piece blanket
+              begin with 21 stitches
+              row 1 RS: dc across
+              row 2: ((2 dc, ch 1, 2 dc) in next, skip 2) across
+            """));
 
     internal static Diagnostic At(TextSpan span) =>
         new(Kind, span, "this can't be worked in one place together with the rest of the bracket")

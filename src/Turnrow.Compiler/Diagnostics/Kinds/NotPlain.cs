@@ -13,14 +13,27 @@ public static class NotPlain
         "TR0313",
         Severity.Error,
         """
-        PAGE
+        `straight` and `shape` go on as the last row did: one plain stitch into each place, always the same. The last row here is no such
+        row: it has several kinds of stitch, or holes, or it makes more or fewer stitches than it takes. So it can't be told what going on
+        would be. Work one plain row first, or repeat the rows of your stitch pattern: `repeat rows 2 to 3, 5 more times`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Curtain",
+            """
+            piece curtain
+              begin with 21 stitches
+              row 1 RS: dc across
+              row 2: dc, (ch 1, skip 1, dc) across
+              straight 4 rows
+            """),
+        SmallPattern.With("Curtain",
+            """
+            piece curtain
+              begin with 21 stitches
+              row 1 RS: dc across
+              row 2: dc, (ch 1, skip 1, dc) across
+              row 3: dc in each st and sp
+              straight 4 rows
+            """));
 
     internal static Diagnostic At(TextSpan span, string word, int row) =>
         new(Kind, span, Invariant($"row {row} is not one plain stitch into each place, so `{word}` can't go on with it"))

@@ -12,13 +12,31 @@ public static class NotationVersion
         "TR0221",
         Severity.Error,
         """
-        PAGE
+        The first line says in which notation the file is written, so that old patterns can still be read when the notation grows one day.
+        This program reads `notation 1`. If you did not mean to change it, write 1 again; if the file comes from somebody with a newer
+        program, yours needs to be renewed.
         """,
         """
-        BAD
+        notation 2
+        pattern "Coaster"
+        terms US
+        hook 4 mm
+
+        piece coaster
+          begin with 20 stitches
+          row 1 RS: dc across
+
         """,
         """
-        GOOD
+        notation 1
+        pattern "Coaster"
+        terms US
+        hook 4 mm
+
+        piece coaster
+          begin with 20 stitches
+          row 1 RS: dc across
+
         """);
 
     internal static Diagnostic At(TextSpan span) =>

@@ -12,14 +12,21 @@ public static class NothingBegun
         "TR0315",
         Severity.Error,
         """
-        PAGE
+        A piece needs something to work its first row into. Begin it with `begin with 20 stitches`, and the chains are found for you, or
+        with `chain 22` if you count in chains. A piece may also go on from another (`piece strap from bib: 6 stitches at right edge`), be
+        picked up along an edge, or be the mirror of one.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, string piece) =>
         new(Kind, span, $"{piece} has not begun: there is nothing to work into")

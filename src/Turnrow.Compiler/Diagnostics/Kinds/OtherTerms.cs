@@ -13,14 +13,24 @@ public static class OtherTerms
         "TR0203",
         Severity.Error,
         """
-        PAGE
+        US and UK patterns use the same words for different stitches: a UK dc is a US sc, and there is no sc in UK terms. A fabric worked
+        in the wrong one comes out nearly half or twice as high, so the file says at its top which it means (`terms US` or `terms UK`),
+        and a word that those terms do not have is stopped here. If only this word slipped in, write the one that the message names. If
+        the whole pattern is thought out in the other terms, change the `terms` line instead: the instructions can be printed in both all
+        the same.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Dishcloth",
+            """
+            piece cloth
+              begin with 20 stitches
+              row 1 RS: sc across
+            """, "UK"),
+        SmallPattern.With("Dishcloth",
+            """
+            piece cloth
+              begin with 20 stitches
+              row 1 RS: dc across
+            """, "UK"));
 
     internal static Diagnostic At(TextSpan span, string word, Stitch stitch, Terms terms)
     {

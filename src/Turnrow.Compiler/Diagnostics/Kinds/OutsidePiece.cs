@@ -12,14 +12,21 @@ public static class OutsidePiece
         "TR0228",
         Severity.Error,
         """
-        PAGE
+        Rows, edges and shaping belong to a piece, and no piece is open here. That is so above the first `piece` line, and behind a `seam`
+        line, which closes the piece before it. Write a line that begins with `piece` above, or move this line up into the piece that it
+        belongs to. Lines below it that are outside as well are not told one by one.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Coaster",
+            """
+            begin with 20 stitches
+            row 1 RS: dc across
+            """),
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span) =>
         new(Kind, span, "this line makes rows or edges, and no piece is open here")

@@ -12,14 +12,30 @@ public static class PartBothEdges
         "TR0340",
         Severity.Error,
         """
-        PAGE
+        A part of a row goes on by itself from one edge, as the strap of a bib does. Two parts at both edges are two pieces, each with its
+        own yarn. Write one of them at `right edge` or `left edge`; the other one can be its mirror, `piece left-strap is right-strap
+        mirrored`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Bib",
+            """
+            piece bib
+              begin with 20 stitches
+              row 1 RS: dc across
+
+            piece right-strap from bib: 5 stitches at both edges
+              row 1: dc across
+            """),
+        SmallPattern.With("Bib",
+            """
+            piece bib
+              begin with 20 stitches
+              row 1 RS: dc across
+
+            piece right-strap from bib: 5 stitches at right edge
+              row 1: dc across
+
+            piece left-strap is right-strap mirrored
+            """));
 
     internal static Diagnostic At(TextSpan span) =>
         new(Kind, span, "a part begins at one edge")

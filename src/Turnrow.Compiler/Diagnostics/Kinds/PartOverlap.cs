@@ -12,14 +12,34 @@ public static class PartOverlap
         "TR0342",
         Severity.Error,
         """
-        PAGE
+        Two parts want the same stitches of one row, and a stitch can be worked on only once. Together they are wider than the row, or
+        both are taken at the same edge. Take fewer stitches for one of them, or take it at the other edge. What no part takes in the
+        middle stays open, as the neck between two straps.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Bib",
+            """
+            piece bib
+              begin with 20 stitches
+              row 1 RS: dc across
+
+            piece right-strap from bib: 12 stitches at right edge
+              row 1: dc across
+
+            piece left-strap from bib: 12 stitches at left edge
+              row 1: dc across
+            """),
+        SmallPattern.With("Bib",
+            """
+            piece bib
+              begin with 20 stitches
+              row 1 RS: dc across
+
+            piece right-strap from bib: 5 stitches at right edge
+              row 1: dc across
+
+            piece left-strap from bib: 5 stitches at left edge
+              row 1: dc across
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string other) =>
         new(Kind, span, $"some of these stitches are taken by {other} already{context.Findings.InSizes(sizes)}")

@@ -14,14 +14,28 @@ public static class PartTooWide
         "TR0341",
         Severity.Error,
         """
-        PAGE
+        A part takes some of the stitches of another piece's last row, and it wants more than that row has. The row may have become
+        narrower than you think, by stitches left or decreased above. Take fewer for this part; if it happens in some sizes only, give
+        each size its own number: `5 (6, 8) stitches at right edge`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Bib",
+            """
+            piece bib
+              begin with 20 stitches
+              row 1 RS: dc across
+
+            piece strap from bib: 25 stitches at right edge
+              row 1: dc across
+            """),
+        SmallPattern.With("Bib",
+            """
+            piece bib
+              begin with 20 stitches
+              row 1 RS: dc across
+
+            piece strap from bib: 5 stitches at right edge
+              row 1: dc across
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, PieceState from, int[] sizes, int?[] counts, Func<int, int> there) =>
         new(Kind, span, Invariant($"the last row of {from.Name} has {there(sizes[0])} stitches{context.Findings.InSize(sizes[0])}, not {counts[sizes[0]]}"))

@@ -12,14 +12,36 @@ public static class PartUnknown
         "TR0343",
         Severity.Error,
         """
-        PAGE
+        A piece is to go on from a part of a divided row, and the `divide` line gives no part that name. Look for a slip of spelling; the
+        parts' names stand behind `for` in that line. If the row is not divided by a `divide` line, say how many stitches and at which
+        edge instead: `piece sleeve from yoke: 12 stitches at right edge`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Yoke",
+            """
+            piece yoke
+              begin with 30 stitches
+              row 1 RS: dc across
+              divide: 12 for back, skip 6, 12 for front
+
+            piece back from yoke: back
+              row 1: dc across
+
+            piece front from yoke: frnt
+              row 1: dc across
+            """),
+        SmallPattern.With("Yoke",
+            """
+            piece yoke
+              begin with 30 stitches
+              row 1 RS: dc across
+              divide: 12 for back, skip 6, 12 for front
+
+            piece back from yoke: back
+              row 1: dc across
+
+            piece front from yoke: front
+              row 1: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, string name, string piece, IEnumerable<string> known)
     {

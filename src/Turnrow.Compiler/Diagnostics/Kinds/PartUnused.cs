@@ -12,14 +12,36 @@ public static class PartUnused
         "TR0371",
         Severity.Warning,
         """
-        PAGE
+        A divided row gives stitches to this part, and no piece goes on from it. They would wait on the marker for ever. If the part is
+        worked, open a piece that begins from it. If its stitches are to stay free, as for a neck or an underarm, `skip` them in the
+        `divide` line.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Yoke",
+            """
+            piece yoke
+              begin with 30 stitches
+              row 1 RS: dc across
+              divide: 12 for back, 6 for underarm, 12 for front
+
+            piece back from yoke: back
+              row 1: dc across
+
+            piece front from yoke: front
+              row 1: dc across
+            """),
+        SmallPattern.With("Yoke",
+            """
+            piece yoke
+              begin with 30 stitches
+              row 1 RS: dc across
+              divide: 12 for back, skip 6, 12 for front
+
+            piece back from yoke: back
+              row 1: dc across
+
+            piece front from yoke: front
+              row 1: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, string name, string piece) =>
         new(Kind, span, $"no piece goes on from the part `{name}`: its stitches would ravel out of nothing")

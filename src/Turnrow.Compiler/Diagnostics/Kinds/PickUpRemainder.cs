@@ -14,14 +14,30 @@ public static class PickUpRemainder
         "TR0349",
         Severity.Error,
         """
-        PAGE
+        Stitches are picked up so many over so many rows, and the edge's rows can't be shared out so without a rest: 3 in 2 rows does not
+        come out over 9 rows. At the end of the edge the maker would not know what to do. Pick up along a number of rows that fits, or
+        give another rate; `2 sc in each row` always comes out.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Mitten",
+            """
+            piece cuff
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 8 rows
+
+            piece border picked up along cuff right edge: 3 sc per 2 rows
+              row 2: sc across
+            """),
+        SmallPattern.With("Mitten",
+            """
+            piece cuff
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece border picked up along cuff right edge: 3 sc per 2 rows
+              row 2: sc across
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, IReadOnlyList<(int Size, PickUpLeg Leg)> uneven)
     {

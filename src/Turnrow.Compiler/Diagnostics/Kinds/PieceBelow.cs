@@ -12,14 +12,28 @@ public static class PieceBelow
         "TR0205",
         Severity.Error,
         """
-        PAGE
+        A piece can go on from another, be its mirror, or be joined to it only once that other piece is there. The file is read from the
+        top, as a maker reads the pattern, and she can't work a thumb from a palm that she has not made. Move the lines of the piece that
+        comes first above the others; a seam stands below both pieces that it joins.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Mitten",
+            """
+            piece thumb from palm: 8 stitches at right edge
+              row 1: dc across
+
+            piece palm
+              begin with 24 stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Mitten",
+            """
+            piece palm
+              begin with 24 stitches
+              row 1 RS: dc across
+
+            piece thumb from palm: 8 stitches at right edge
+              row 1: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, string name, TextSpan later) =>
         new(Kind, span, span == later ? $"`{name}` can't begin from itself" : $"`{name}` is opened further down")

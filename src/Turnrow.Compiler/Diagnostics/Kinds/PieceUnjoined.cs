@@ -12,14 +12,43 @@ public static class PieceUnjoined
         "TR0372",
         Severity.Warning,
         """
-        PAGE
+        This piece is neither joined to another by a seam, nor picked up along one, nor does a part of it go on. In a garment that mostly
+        means that a seam was forgotten, and the maker would be left with a sleeve in her hand. Write the `seam` line. If the piece is
+        really by itself, like a belt, leave it: this is only a reminder.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Cushion",
+            """
+            piece front
+              begin with 12 stitches
+              row 1 RS: dc across
+
+            piece back
+              begin with 12 stitches
+              row 1 RS: dc across
+
+            piece pocket
+              begin with 6 stitches
+              row 1 RS: dc across
+
+            seam front foundation with back foundation
+            """),
+        SmallPattern.With("Cushion",
+            """
+            piece front
+              begin with 12 stitches
+              row 1 RS: dc across
+
+            piece back
+              begin with 12 stitches
+              row 1 RS: dc across
+
+            piece pocket
+              begin with 6 stitches
+              row 1 RS: dc across
+
+            seam front foundation with back foundation
+            seam pocket right edge with front right edge
+            """));
 
     internal static Diagnostic At(TextSpan span, string name) =>
         new(Kind, span, $"{name} is joined to no other piece")

@@ -14,14 +14,24 @@ public static class PlaceInRow
         "TR0306",
         Severity.Error,
         """
-        PAGE
+        Some words belong to one end of the row. `in first` is where the row starts, and `slip over` gets you past its first stitches; `in
+        last` and `leave` are at its end; `in same` needs a stitch before it. Here such a word stands where it can't be meant. Move it to
+        its end of the row, or use the word for the middle: `in next`, `skip 3`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2: dc 5, 2 dc in first, dc across
+            """),
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2: 2 dc in first, dc across
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, RowFaultKind kind, string word, int there) =>
         new(Kind, span, Message(kind, word, there) + context.Findings.InSizes(sizes))

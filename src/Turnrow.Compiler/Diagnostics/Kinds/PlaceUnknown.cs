@@ -12,14 +12,25 @@ public static class PlaceUnknown
         "TR0237",
         Severity.Error,
         """
-        PAGE
+        A stitch can go into a stitch (`in next st`, `in next dc`), into a space (`in next sp`, `in next ch-3 sp`), or into each of them
+        (`in each st and sp`). What stands here is none of these. Name the place by what it is made of, not by where it lies.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Granny cloth",
+            """
+            piece cloth
+              begin with 21 stitches
+              row 1 RS: dc across
+              row 2: dc, (ch 1, skip 1, dc) across
+              row 3: dc, (dc in next little sp, dc in next dc) across
+            """),
+        SmallPattern.With("Granny cloth",
+            """
+            piece cloth
+              begin with 21 stitches
+              row 1 RS: dc across
+              row 2: dc, (ch 1, skip 1, dc) across
+              row 3: dc, (dc in next sp, dc in next dc) across
+            """));
 
     internal static Diagnostic At(TextSpan span) =>
         new(Kind, span, "this names no kind of place")

@@ -14,14 +14,25 @@ public static class RepeatRemainder
         "TR0303",
         Severity.Error,
         """
-        PAGE
+        A repeat that goes across has to come out with nothing left over, and here it does not, at least in one size. The maker would end
+        in the middle of a repeat, and the edges would not match. The message shows how many stitches are there, how many one time takes
+        and what is left. Either change the number of stitches (for a count made of a length add `, multiple of 5`), or say what is worked
+        with the rest: `(dc 4, inc) until 2 remain, dc 2`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 22 stitches
+              row 1 RS: dc across
+              row 2: (dc 4, inc) across
+            """),
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 22 stitches
+              row 1 RS: dc across
+              row 2: (dc 4, inc) until 2 remain, dc 2
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, RowFailure> failureOf, string word, IReadOnlyList<string> ledger)
     {

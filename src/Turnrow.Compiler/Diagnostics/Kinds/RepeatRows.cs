@@ -14,14 +14,26 @@ public static class RepeatRows
         "TR0318",
         Severity.Error,
         """
-        PAGE
+        Only rows that are there already can be repeated, and they are named by their numbers in this piece, the lower one first. Here
+        rows are named that come later or that no line makes. Look at the numbers; if a `straight` line stands above, its rows are counted
+        too.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Scarf",
+            """
+            piece scarf
+              begin with 24 stitches
+              row 1 RS: dc across
+              row 2: sc across
+              repeat rows 2 to 3, 5 more times
+            """),
+        SmallPattern.With("Scarf",
+            """
+            piece scarf
+              begin with 24 stitches
+              row 1 RS: dc across
+              row 2: sc across
+              repeat rows 1 to 2, 5 more times
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes) =>
         new(Kind, span, Invariant($"{piece.Name} has {piece.Builders[sizes[0]].RowCount} rows here{context.Findings.InSize(sizes[0])}: these are not all there to repeat"))

@@ -14,14 +14,28 @@ public static class RowCount
         "TR0301",
         Severity.Error,
         """
-        PAGE
+        Behind `=` stands the number of stitches that you expect at the end of the row. The row was counted as it is written, over the
+        stitches that the row below really has, and it makes another number. One of the two is wrong, and the garment would not fit
+        together further up, so look before you change anything. The list under the line shows each part of the row: how many stitches it
+        takes, how many it makes, and the sum so far. Go down it and stop where it is not what you meant. If the row is right, write the
+        new number; if your number is right, mend the row, or the row above it.
+
+        Tip: each row counted wrong makes all rows above it wrong; begin with the first message.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2: dec, dc until 2 remain, dec = 20
+            """),
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2: dec, dc until 2 remain, dec = 18
+            """));
 
     internal static Diagnostic At(Context context, ClaimPartSyntax claim, string kind, int[] wrong, int?[] claimed, int?[] calculated, IReadOnlyList<string> ledger, int followers, TextSpan statement)
     {

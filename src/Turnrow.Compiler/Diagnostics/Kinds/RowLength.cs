@@ -15,14 +15,26 @@ public static class RowLength
         "TR0302",
         Severity.Error,
         """
-        PAGE
+        A row has to use up exactly the stitches of the row below: this one wants more than there are, or leaves some over. On the hook
+        you would notice at its end, and rip back. If stitches are left over, work them (`dc across` always comes out), or say that they
+        stay unworked: `leave 2`, `leave the rest`. If there are too few, work fewer, or look further up: a row above may have lost some.
+
+        Tip: `until 4 remain` keeps a border of 4 in every size, whatever the row's length.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2: dc 18
+            """),
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2: dc 20
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, Func<int, RowFailure> failureOf, string word, IReadOnlyList<string> ledger)
     {

@@ -14,14 +14,27 @@ public static class RowNumber
         "TR0310",
         Severity.Error,
         """
-        PAGE
+        Rows are counted from the beginning of the piece, and this is not the number that comes next. A row may be missing or be there
+        twice, or a `straight` line above makes more or fewer rows than you think. Since right and wrong sides change with every row, a
+        row too few also puts what follows on the wrong side. Correct the number, or leave it out: `row: dc across` is always the next
+        one.
+
+        Tip: rows picked up along an edge and the first row of a part are row 1 of their piece.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 3: dc across
+            """),
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2: dc across
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, int?[] said)
     {

@@ -14,14 +14,26 @@ public static class RowSide
         "TR0311",
         Severity.Error,
         """
-        PAGE
+        The work is turned after each row, so right-side and wrong-side rows take turns. This row is said to have the side that it can't
+        have. On a garment that matters: shaping at the neck would land at the side seam. Perhaps a row above is missing or is one too
+        many. If the number of rows above is right, change the side here or leave it out.
+
+        Tip: to end on a certain side, write `straight for 10 cm, end WS`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2 RS: dc across
+            """),
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2 WS: dc across
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, bool rightSide) =>
         new(Kind, span, Invariant($"row {piece.Builders[sizes[0]].RowCount + 1} of {piece.Name} is a {(rightSide ? "wrong" : "right")}-side row{context.Findings.InSizes(sizes)}"))

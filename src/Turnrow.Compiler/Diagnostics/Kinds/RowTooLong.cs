@@ -12,14 +12,23 @@ public static class RowTooLong
         "TR0308",
         Severity.Error,
         """
-        PAGE
+        This row would have more than ten million stitches. No one will work it, so there must be a slip in a number: in this row, in the
+        row below, or in the number of stitches that the piece begins with. Look for a digit too many.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Blanket",
+            """
+            piece blanket
+              begin with 1000000 stitches
+              row 1 RS: dc across
+              row 2: (20 dc in next) across
+            """),
+        SmallPattern.With("Blanket",
+            """
+            piece blanket
+              begin with 100 stitches
+              row 1 RS: dc across
+              row 2: (20 dc in next) across
+            """));
 
     internal static Diagnostic At(TextSpan span) =>
         new(Kind, span, "this row is longer than any row can be")

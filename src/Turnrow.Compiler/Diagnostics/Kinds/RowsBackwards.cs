@@ -12,14 +12,23 @@ public static class RowsBackwards
         "TR0312",
         Severity.Error,
         """
-        PAGE
+        Rows are named from the lower number to the higher, `rows 2 to 9`. Here the second number lies before the first. If the numbers
+        are names or come from arithmetic, the second may be too small in some sizes only. Exchange them or correct the wrong one.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              rows 1 to 4: dc across
+              rows 5 to 2: dc across
+            """),
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              rows 1 to 4: dc across
+              rows 5 to 7: dc across
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes) =>
         new(Kind, span, $"these rows run backwards{context.Findings.InSizes(sizes)}")

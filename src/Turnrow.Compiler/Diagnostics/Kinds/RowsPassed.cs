@@ -13,14 +13,28 @@ public static class RowsPassed
         "TR0326",
         Severity.Error,
         """
-        PAGE
+        `straight 6 rows from armhole` works until there are 6 rows since the marked row, that row included, and there are more than 6
+        already. Give a greater number, or work fewer rows in between. If you meant 6 rows more from here, take `from` and the mark's name
+        out.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Vest",
+            """
+            piece back
+              begin with 30 stitches
+              row 1 RS: dc across
+              mark next row armhole
+              straight 8 rows
+              straight 6 rows from armhole
+            """),
+        SmallPattern.With("Vest",
+            """
+            piece back
+              begin with 30 stitches
+              row 1 RS: dc across
+              mark next row armhole
+              straight 8 rows
+              straight 16 rows from armhole
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, int> over) =>
         new(Kind, span, $"there are more rows than that since the mark already: {context.Findings.Each(sizes, i => Invariant($"{over(i)} too many"))}")

@@ -12,14 +12,27 @@ public static class SaidTwice
         "TR0220",
         Severity.Error,
         """
-        PAGE
+        A pattern has one title, one version, one hook, one line of sizes. This line says such a thing a second time, and the maker would
+        not know which one to believe; the first is used for now. Take one of the two out.
+
+        Tip: a second hook size, for a border say, is told to the maker in a line that begins with `>`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Coaster",
+            """
+            hook 5 mm
+
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Coaster",
+            """
+            > Work the border with a 5 mm hook.
+
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, TextSpan first) =>
         new(Kind, span, "this was said before")

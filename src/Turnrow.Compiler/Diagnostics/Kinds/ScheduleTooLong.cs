@@ -13,14 +13,26 @@ public static class ScheduleTooLong
         "TR0330",
         Severity.Error,
         """
-        PAGE
+        The shaping says how often it is done and every how many rows, and together that needs more rows than the line has. The last
+        decreases or increases would never be worked, and the edge would end too wide or too narrow. Each is worked in the last row of its
+        interval: every 4 rows 3 times needs 12 rows. Give more rows, shape oftener, or fewer times.
+
+        Tip: `shape 10 rows evenly to 14, at both edges` finds the intervals for you.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Bib",
+            """
+            piece bib
+              begin with 20 stitches
+              row 1 RS: dc across
+              shape 10 rows: dec 1 at both edges every 4 rows 3 times
+            """),
+        SmallPattern.With("Bib",
+            """
+            piece bib
+              begin with 20 stitches
+              row 1 RS: dc across
+              shape 12 rows: dec 1 at both edges every 4 rows 3 times
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, long> needed, Func<int, int> there) =>
         new(Kind, span, Invariant($"this needs {needed(sizes[0])} rows, and there are {there(sizes[0])}{context.Findings.InSize(sizes[0])}"))

@@ -15,14 +15,39 @@ public static class SeamLength
         "TR0350",
         Severity.Error,
         """
-        PAGE
+        The two edges of this seam are not equally long: row-ends meet row for row, stitches meet stitch for stitch, and one edge has some
+        over. Sewn together the longer one would pucker. Look first whether a piece has a row too many or too few. If a slit is meant,
+        leave rows open: `all but last 2 rows`. If one edge is to be eased into the other, as a sleeve cap into its armhole, say `,
+        easing`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Cushion",
+            """
+            piece front
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece back
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 7 rows
+
+            seam front right edge with back left edge: 2 sc in each row
+            """),
+        SmallPattern.With("Cushion",
+            """
+            piece front
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece back
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 7 rows
+
+            seam front right edge, all but last 2 rows, with back left edge: 2 sc in each row
+            """));
 
     internal static Diagnostic At(Context context, SeamStatement seam, BoundWalk first, BoundWalk second, int[] sizes, Func<int, Seam> of)
     {

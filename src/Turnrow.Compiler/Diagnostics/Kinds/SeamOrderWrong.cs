@@ -13,14 +13,39 @@ public static class SeamOrderWrong
         "TR0351",
         Severity.Error,
         """
-        PAGE
+        Lay two pieces beside each other, both right sides up. A right edge and a left edge lie side by side with both first rows at the
+        bottom. Two right edges only meet if one piece is turned upside down, so that its first row meets the other's last. The line says
+        the opposite of what these edges can do, and one piece would be joined inside out. Change the order, or take the other edge; the
+        order may also be left out, since it follows from the edges.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Cushion",
+            """
+            piece front
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece back
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            seam front right edge with back right edge, in the same order: 2 sc in each row
+            """),
+        SmallPattern.With("Cushion",
+            """
+            piece front
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece back
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            seam front right edge with back left edge, in the same order: 2 sc in each row
+            """));
 
     internal static Diagnostic At(TextSpan span, bool opposite, Hand first, Hand second) =>
         new(Kind, span, $"a {Word(first)} edge and a {Word(second)} edge can only lie side by side in {(opposite ? "opposite" : "the same")} row order")

@@ -13,14 +13,29 @@ public static class SelectionRows
         "TR0348",
         Severity.Error,
         """
-        PAGE
+        Some rows of an edge are chosen here, and the edge does not have so many, or the rows named lie outside it. An edge that changes
+        its name further up ends there: an armhole of 18 rows has no last 30. Take fewer rows, or leave the choice out for the whole edge.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Mitten",
+            """
+            piece cuff
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece border picked up along cuff right edge, last 12 rows: 2 sc in each row
+              row 2: sc across
+            """),
+        SmallPattern.With("Mitten",
+            """
+            piece cuff
+              begin with 12 stitches
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece border picked up along cuff right edge, last 6 rows: 2 sc in each row
+              row 2: sc across
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, int> there, string piece) =>
         new(Kind, span, Invariant($"this part of the edge of {piece} has {there(sizes[0])} rows{context.Findings.InSize(sizes[0])}, fewer than that"))

@@ -14,14 +14,26 @@ public static class ShapingsMeet
         "TR0331",
         Severity.Error,
         """
-        PAGE
+        Two shapings of this line fall on the same edge in the same row. The maker would come to one end of a row and find two things to
+        do there. An edge has one schedule at a time. If both are meant, put them together (`dec 2`), or let one follow the other with `,
+        then every 4 rows 3 times`. Often `both edges` was written where one edge was meant.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Vest",
+            """
+            piece front
+              begin with 30 stitches
+              left edge is neck
+              row 1 RS: dc across
+              shape 8 rows: dec 1 at neck every 2 rows; dec 1 at both edges every 4 rows
+            """),
+        SmallPattern.With("Vest",
+            """
+            piece front
+              begin with 30 stitches
+              left edge is neck
+              row 1 RS: dc across
+              shape 8 rows: dec 1 at neck every 2 rows; dec 1 at right edge every 4 rows
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int size, int row, string? edge, Hand hand) =>
         new(Kind, span, Invariant($"row {row} of these is shaped twice at {edge ?? (hand == Hand.Right ? "the right edge" : "the left edge")}{context.Findings.InSize(size)}"))

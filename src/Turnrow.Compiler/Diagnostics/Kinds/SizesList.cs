@@ -13,14 +13,28 @@ public static class SizesList
         "TR0210",
         Severity.Error,
         """
-        PAGE
+        A number in sizes is written as in print: the first size, then the others in brackets, `20 (24, 28)`. There has to be one number
+        for each size of the `sizes` line, no more and no fewer; otherwise a size would get none, or another size's. Count them off
+        against the `sizes` line. A number that is the same in all sizes is written once, without brackets.
+
+        Tip: a comma inside a number makes two of it; write 12.5, not 12,5.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Hat",
+            """
+            sizes Baby, Child, Adult
+
+            piece brim
+              begin with 60 (72) stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Hat",
+            """
+            sizes Baby, Child, Adult
+
+            piece brim
+              begin with 60 (72, 84) stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, Findings findings, int values) =>
         new(Kind, span, findings.Sizes == 1 && findings.SizeNames[0].Length == 0

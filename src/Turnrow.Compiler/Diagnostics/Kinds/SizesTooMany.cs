@@ -13,13 +13,19 @@ public static class SizesTooMany
         "TR0211",
         Severity.Error,
         """
-        PAGE
+        A pattern can have 60 sizes. More would not fit on any page that a maker could read. Mostly sizes were copied twice, or numbers of
+        the body stand where the sizes' names should. Take some out, or make two patterns of it: one for children, one for adults.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
+        Socks(61),
+        Socks(60));
+
+    private static string Socks(int sizes) => SmallPattern.With("Socks",
+        $"""
+        sizes {string.Join(", ", Enumerable.Range(1, sizes))}
+
+        piece cuff
+          begin with 40 stitches
+          row 1 RS: dc across
         """);
 
     internal static Diagnostic At(TextSpan span, int most) =>

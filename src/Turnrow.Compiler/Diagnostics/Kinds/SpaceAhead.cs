@@ -13,14 +13,26 @@ public static class SpaceAhead
         "TR0304",
         Severity.Error,
         """
-        PAGE
+        The row below has chains over the work, and this stitch would come to stand over one. Would you go into the space or over it to
+        the next stitch? Both are common, and the counts differ, so it has to be said: `dc in each st` passes over the spaces, `dc in each
+        st and sp` puts one in every place, and `dc in next sp` goes into the next space.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Curtain",
+            """
+            piece curtain
+              begin with 21 stitches
+              row 1 RS: dc across
+              row 2: dc, (ch 1, skip 1, dc) across
+              row 3: dc across
+            """),
+        SmallPattern.With("Curtain",
+            """
+            piece curtain
+              begin with 21 stitches
+              row 1 RS: dc across
+              row 2: dc, (ch 1, skip 1, dc) across
+              row 3: dc in each st and sp
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string word, int chains) =>
         new(Kind, span, Invariant($"the next place for `{word}` is a ch-{chains} space, not a stitch{context.Findings.InSizes(sizes)}"))

@@ -14,14 +14,24 @@ public static class SpreadTooMany
         "TR0307",
         Severity.Error,
         """
-        PAGE
+        Increases or decreases are to be spread evenly over a row, and there are more of them than the row has room for. An increase needs
+        a stitch of its own, a decrease needs two. So 20 stitches can be increased by 20 at most, and decreased by 10. Spread them over
+        two rows, or take a smaller number in the sizes named.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Hat",
+            """
+            piece crown
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2: dec 12 evenly
+            """),
+        SmallPattern.With("Hat",
+            """
+            piece crown
+              begin with 20 stitches
+              row 1 RS: dc across
+              row 2: dc dec 8 evenly
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, RowFailure> failureOf, string word) =>
         new(Kind, span, Invariant($"`{word}` does not fit in {failureOf(sizes[0]).Fault.There} stitches{context.Findings.InSize(sizes[0])}"))

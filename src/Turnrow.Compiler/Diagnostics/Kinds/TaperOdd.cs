@@ -13,14 +13,24 @@ public static class TaperOdd
         "TR0332",
         Severity.Error,
         """
-        PAGE
+        The piece is to become wider or narrower at both edges alike, so what is gained or lost has to be an even number, half of it for
+        each edge. Here one stitch is left that would belong to one side only, and the piece would hang askew. Aim at one stitch more or
+        less, or begin with another number. For a count made of a length say `, odd` or `, even`, so that both ends of the shaping agree.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Sleeve",
+            """
+            piece sleeve
+              begin with 20 stitches
+              row 1 RS: dc across
+              shape 30 rows evenly to 31, at both edges
+            """),
+        SmallPattern.With("Sleeve",
+            """
+            piece sleeve
+              begin with 20 stitches
+              row 1 RS: dc across
+              shape 30 rows evenly to 32, at both edges
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, int?[] differences, int?[] targets) =>
         new(Kind, span, Invariant($"{Math.Abs(differences[sizes[0]]!.Value)} stitches can't be shared equally between both edges{context.Findings.InSize(sizes[0])}"))

@@ -14,14 +14,24 @@ public static class TaperTooSteep
         "TR0333",
         Severity.Error,
         """
-        PAGE
+        The shaping is to be spread evenly over its rows, one stitch at a time at each edge, and there are more changes than rows. The
+        message says how many fit. Give it more rows, or aim at a count that is nearer. To take off several stitches at once, as at an
+        underarm or for a shoulder, use `leave 4 at both edges` first, or a given shaping: `dec 2 at both edges every row`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Hat",
+            """
+            piece flap
+              begin with 20 stitches
+              row 1 RS: dc across
+              shape 6 rows evenly to 4, at both edges
+            """),
+        SmallPattern.With("Hat",
+            """
+            piece flap
+              begin with 20 stitches
+              row 1 RS: dc across
+              shape 8 rows evenly to 4, at both edges
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, Taper> taper, int edges)
     {

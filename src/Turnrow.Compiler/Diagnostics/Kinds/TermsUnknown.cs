@@ -12,13 +12,31 @@ public static class TermsUnknown
         "TR0222",
         Severity.Error,
         """
-        PAGE
+        There are two sets of stitch words, US and UK, and the same word means different stitches in them: a US dc is a UK tr. So the file
+        says which one it uses, as `terms US` or `terms UK`. US terms are meant for now. If your dc has one yarn-over before the hook goes
+        in, yours are US terms; if it has none, UK.
         """,
         """
-        BAD
+        notation 1
+        pattern "Coaster"
+        terms American
+        hook 4 mm
+
+        piece coaster
+          begin with 20 stitches
+          row 1 RS: dc across
+
         """,
         """
-        GOOD
+        notation 1
+        pattern "Coaster"
+        terms US
+        hook 4 mm
+
+        piece coaster
+          begin with 20 stitches
+          row 1 RS: dc across
+
         """);
 
     internal static Diagnostic At(TextSpan span, string word) =>

@@ -13,14 +13,21 @@ public static class TooLarge
         "TR0214",
         Severity.Error,
         """
-        PAGE
+        A count is larger than any garment, blanket or tent needs. Mostly a digit was typed twice, or a length was multiplied where it was
+        to be divided. Correct the number. If it comes out of arithmetic, look at each number that it is made of.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Blanket",
+            """
+            piece blanket
+              begin with 20000000 stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Blanket",
+            """
+            piece blanket
+              begin with 200 stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, Findings findings, IReadOnlyList<int> sizes, int most) =>
         new(Kind, span, Invariant($"no count in crochet is above {most}, and this is{findings.InSizes(sizes)}"))

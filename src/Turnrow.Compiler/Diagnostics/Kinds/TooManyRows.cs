@@ -13,14 +13,23 @@ public static class TooManyRows
         "TR0317",
         Severity.Error,
         """
-        PAGE
+        A piece can have 20,000 rows, which is more than anyone has ever worked. So there is a slip in a number: a digit too many, or a
+        count of stitches where the rows should stand. If the number comes out of a length, look whether it was meant in cm or in m.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Scarf",
+            """
+            piece scarf
+              begin with 24 stitches
+              row 1 RS: dc across
+              straight 30000 rows
+            """),
+        SmallPattern.With("Scarf",
+            """
+            piece scarf
+              begin with 24 stitches
+              row 1 RS: dc across
+              straight 300 rows
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, int most) =>
         new(Kind, span, Invariant($"no piece has more than {most} rows{context.Findings.InSizes(sizes)}"))

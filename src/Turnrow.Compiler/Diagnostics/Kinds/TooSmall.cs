@@ -14,14 +14,28 @@ public static class TooSmall
         "TR0213",
         Severity.Error,
         """
-        PAGE
+        A count came out smaller than it can be: below nothing, or nothing where at least 1 is needed, as for the stitches of a piece's
+        first row. Mostly more is taken away than there was, and often only in the smallest size, where the same number weighs most. Look
+        at the numbers that it is made of, in the sizes named. Give the small sizes a smaller number: `4 (6, 8)`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Bib",
+            """
+            count width is 20
+            count neck is width - 24
+
+            piece bib
+              begin with neck stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Bib",
+            """
+            count width is 20
+            count neck is width - 14
+
+            piece bib
+              begin with neck stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, Findings findings, int[] sizes, int least, Func<int, Rational> value) =>
         new(Kind, span, Invariant($"this must be {least} or more, and is {findings.Each(sizes, i => value(i).ToString())}"))

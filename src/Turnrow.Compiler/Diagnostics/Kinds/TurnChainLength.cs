@@ -13,14 +13,26 @@ public static class TurnChainLength
         "TR0227",
         Severity.Error,
         """
-        PAGE
+        A turning chain lifts the hook to the height of the next row, so it has a few chains: customary are 1 for sc, 2 for hdc, 3 for dc
+        and 4 for tr (US terms). The number here is none that a row could be turned with. Write a whole number; 0 says that the row is
+        turned without a chain.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Coaster",
+            """
+            turn dc: ch 300 counts
+
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Coaster",
+            """
+            turn dc: ch 3 counts
+
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, int longest) =>
         new(Kind, span, Invariant($"a turning chain has 0 to {longest} chains"))

@@ -13,14 +13,26 @@ public static class TurnUnsaid
         "TR0373",
         Severity.Warning,
         """
-        PAGE
+        At the turn of an hdc row some patterns count the two chains as the first stitch, as older books do, and others do not. The number
+        of stitches is the same either way, but the first and last stitch of each row go into other places, and who guesses wrong gains or
+        loses a stitch in every row. Say it once at the top: `turn hdc: ch 2 counts` or `turn hdc: ch 2 does not count`.
+
+        Tip: without counting, the edge is a little wavy but no gap opens beside the chain.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Coaster",
+            """
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: hdc across
+            """),
+        SmallPattern.With("Coaster",
+            """
+            turn hdc: ch 2 does not count
+
+            piece coaster
+              begin with 20 stitches
+              row 1 RS: hdc across
+            """));
 
     internal static Diagnostic At(TextSpan span, string stitch, int chains) =>
         new(Kind, span, Invariant($"print turns {stitch} in two ways: the ch {chains} counts as a stitch in older books, and does not in many newer patterns"))

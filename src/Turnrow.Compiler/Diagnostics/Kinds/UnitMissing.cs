@@ -12,14 +12,27 @@ public static class UnitMissing
         "TR0217",
         Severity.Error,
         """
-        PAGE
+        A length needs its unit: `20 cm`, `8 in`, `35 mm`. Without it the number could be either, and a piece meant for 20 inches would
+        end at 20 centimetres. Write the unit behind the number; behind a list in sizes it stands once, `20 (22, 24) cm`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Scarf",
+            """
+            gauge dc: 18 stitches and 9 rows to 10 cm
+
+            piece scarf
+              begin with 24 stitches
+              row 1 RS: dc across
+              straight to 150
+            """),
+        SmallPattern.With("Scarf",
+            """
+            gauge dc: 18 stitches and 9 rows to 10 cm
+
+            piece scarf
+              begin with 24 stitches
+              row 1 RS: dc across
+              straight to 150 cm
+            """));
 
     internal static Diagnostic At(TextSpan span) =>
         new(Kind, span, "a length is needed here, and this is a plain number")

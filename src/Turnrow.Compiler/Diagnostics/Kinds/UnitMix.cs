@@ -12,14 +12,30 @@ public static class UnitMix
         "TR0216",
         Severity.Error,
         """
-        PAGE
+        Lengths and plain numbers do not mix in a sum: 20 cm and 2 of what? Two lengths can be added or taken from each other, a length
+        can be multiplied or divided by a plain number, and a length divided by a length is a plain number. Mostly a unit was forgotten:
+        write `2 cm` or `1 in`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Scarf",
+            """
+            gauge dc: 18 stitches and 9 rows to 10 cm
+            measure chest is 80 cm
+            count width is stitches for chest + 4
+
+            piece scarf
+              begin with width stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Scarf",
+            """
+            gauge dc: 18 stitches and 9 rows to 10 cm
+            measure chest is 80 cm
+            count width is stitches for chest + 4 cm
+
+            piece scarf
+              begin with width stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, bool? lengthFirst) =>
         new(Kind, span, lengthFirst switch

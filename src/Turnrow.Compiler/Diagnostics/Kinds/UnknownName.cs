@@ -12,14 +12,28 @@ public static class UnknownName
         "TR0201",
         Severity.Error,
         """
-        PAGE
+        A name stands here for a number, and no `count` or `measure` line says what that number is. Mostly it is a slip of spelling, or
+        the line was given another name later on. The number decides how many stitches or rows are made, so nothing can be counted from
+        here until it is known. Correct the spelling, or write the line at the top: `count width is 24`, `measure bust is 90 cm`.
+
+        Tip: give a number a name as soon as you write it a second time; a change then needs one line only.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Scarf",
+            """
+            count width is 24
+
+            piece scarf
+              begin with widht stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Scarf",
+            """
+            count width is 24
+
+            piece scarf
+              begin with width stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, string name, IEnumerable<string> known)
     {

@@ -12,14 +12,30 @@ public static class UnknownPiece
         "TR0204",
         Severity.Error,
         """
-        PAGE
+        This line begins from a piece, mirrors it or joins it, and no line opens a piece of that name. The line can't be used before, and
+        a part or a seam of the garment would be missing. Look for a slip of spelling in the name; it is written here exactly as behind
+        `piece`.
+
+        Tip: a name of two words needs a hyphen, `left-front`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Mitten",
+            """
+            piece palm
+              begin with 24 stitches
+              row 1 RS: dc across
+
+            piece thumb from pallm: 8 stitches at right edge
+              row 1: dc across
+            """),
+        SmallPattern.With("Mitten",
+            """
+            piece palm
+              begin with 24 stitches
+              row 1 RS: dc across
+
+            piece thumb from palm: 8 stitches at right edge
+              row 1: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, string name, IEnumerable<string> known)
     {

@@ -12,14 +12,32 @@ public static class WalkAmbiguous
         "TR0347",
         Severity.Error,
         """
-        PAGE
+        Both edges of the piece have this name, and a seam or a border needs to know at which of them it is. Put `right` or `left` in
+        front of the name. Right and left are as the piece lies with its right side facing you and its first row at the bottom, whatever
+        they are on the body.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Mitten",
+            """
+            piece cuff
+              begin with 12 stitches
+              both edges are side
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece border picked up along cuff side: 2 sc in each row
+              row 2: sc across
+            """),
+        SmallPattern.With("Mitten",
+            """
+            piece cuff
+              begin with 12 stitches
+              both edges are side
+              row 1 RS: dc across
+              straight 9 rows
+
+            piece border picked up along cuff right side: 2 sc in each row
+              row 2: sc across
+            """));
 
     internal static Diagnostic At(TextSpan span, string piece, string name) =>
         new(Kind, span, $"both edges of {piece} are called `{name}`")

@@ -12,14 +12,26 @@ public static class WearerUnknown
         "TR0223",
         Severity.Error,
         """
-        PAGE
+        The `wearer` line says for whom the garment is, so that the cautions for babies and children (no long cords, no loose buttons)
+        stand in the printed pattern where they are needed. It knows an `adult`, a `child` and a `baby`. Take the nearest; the age itself
+        can stand in the sizes' names, `"6-9 months"`.
         """,
-        """
-        BAD
-        """,
-        """
-        GOOD
-        """);
+        SmallPattern.With("Hat",
+            """
+            wearer toddler
+
+            piece brim
+              begin with 60 stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Hat",
+            """
+            wearer child
+
+            piece brim
+              begin with 60 stitches
+              row 1 RS: dc across
+            """));
 
     internal static Diagnostic At(TextSpan span, string word) =>
         new(Kind, span, $"the wearer is an adult, a child or a baby, not `{word}`")

@@ -23,16 +23,19 @@ public static class NumberComma
     internal static Diagnostic At(TextSpan span, string text, bool inList)
     {
         var listed = text.Replace(",", ", ", StringComparison.Ordinal);
-        var asList = new Mend($"write `{Quote.Short(listed)}`", span, listed);
         var point = text.Replace(',', '.');
-        var mends = new List<Mend>(2);
-        if (text.IndexOf(',', StringComparison.Ordinal) == text.LastIndexOf(',')) mends.Add(new Mend($"write `{Quote.Short(point)}`", span, point));
-        if (inList) mends.Insert(0, asList);
-        else mends.Add(asList);
+        var asList = new Mend($"write `{Quote.Short(listed)}`", span, listed);
+        if (text.IndexOf(',', StringComparison.Ordinal) != text.LastIndexOf(','))
+            return new Diagnostic(Kind, span, $"`{Quote.Short(text)}` lacks the spaces behind its commas")
+            {
+                Help = $"write `{Quote.Short(listed)}`; thousands have no sign at all",
+                Mends = [asList],
+            };
+        var asDecimal = new Mend($"write `{Quote.Short(point)}`", span, point);
         return new Diagnostic(Kind, span, $"`{Quote.Short(text)}` can be read in two ways")
         {
-            Help = "decimals have a point (12.5); between two numbers there is a comma and a space (12, 5)",
-            Mends = mends,
+            Help = $"write `{Quote.Short(point)}` for a decimal, `{Quote.Short(listed)}` for two numbers",
+            Mends = inList ? [asList, asDecimal] : [asDecimal, asList],
         };
     }
 }

@@ -20,16 +20,19 @@ public static class OperatorSpace
     /// <param name="sign">The sign.</param>
     /// <param name="text">The same, as text.</param>
     /// <param name="gap">From the word before it to the one behind it.</param>
+    /// <param name="before">The value before it, or null if none is there.</param>
+    /// <param name="after">The value behind it, or null.</param>
     /// <param name="isRange">True if it most likely stands for <c>to</c>.</param>
-    internal static Diagnostic At(TextSpan sign, string text, TextSpan gap, bool isRange)
+    internal static Diagnostic At(TextSpan sign, string text, TextSpan gap, string? before, string? after, bool isRange)
     {
         var spaced = new Mend($"put spaces round `{text}`", gap, $" {text} ");
+        var sum = before is null || after is null ? null : $"{Quote.Short(before)} {text} {Quote.Short(after)}";
         return new Diagnostic(Kind, sign, $"`{text}` needs a space on both sides")
         {
-            Help = isRange
-                ? "from one row to another is written `2 to 5`; a difference is written `5 - 2`"
-                : text == "-" ? "a difference is written `hem - 2`; a number can't be less than nothing" : $"write `hem {text} 2`",
-            Mends = isRange ? [new Mend("write `to`", gap, " to "), spaced] : [spaced],
+            Help = sum is null ? "such a sign stands between two values, as in `hem - 2`; there is no number below nothing"
+                : isRange ? $"write `{before} to {after}` for rows, `{sum}` for a difference"
+                : $"write `{sum}`",
+            Mends = sum is null ? [] : isRange ? [new Mend("write `to`", gap, " to "), spaced] : [spaced],
         };
     }
 }

@@ -19,41 +19,41 @@ public static class StrangeCharacter
         Coaster.With("row 2: dc 10 & dc 10"),
         Coaster.With("row 2: dc 10, dc 10"));
 
-    /// <summary>What was most likely meant by a character that looks like another.</summary>
-    private static readonly Dictionary<string, string> Meant = new(StringComparer.Ordinal)
-    {
-        ["\u2010"] = "-", ["\u2011"] = "-", ["\u2012"] = "-", ["\u2013"] = "-", ["\u2014"] = "-", ["\u2212"] = "-",
-        ["["] = "(", ["{"] = "(", ["]"] = ")", ["}"] = ")",
-        ["'"] = "\"", ["\u2018"] = "\"", ["\u2019"] = "\"", ["\u00AB"] = "\"", ["\u00BB"] = "\"",
-        ["\u00F7"] = "/", ["\u2044"] = "/", ["\u2215"] = "/", ["*"] = "x", ["\u2715"] = "x", ["\u00B7"] = "x",
-        ["\u201A"] = ",", ["\u060C"] = ",", ["\uFF0C"] = ",", ["\uFF1A"] = ":", ["\uFF1B"] = ";", ["\uFF08"] = "(", ["\uFF09"] = ")",
-        ["&"] = "and", ["_"] = "-",
-    };
+    private const string Dashes = "\u2010\u2011\u2012\u2013\u2014\u2212";
+    private const string SingleQuotes = "'\u2018\u2019\u00AB\u00BB";
+
+    // Characters that look like a sign, and below each the sign that was most likely meant.
+    private const string LookAlikes = "[{]}\u00F7\u2044\u2215*\u2715\u00B7\u201A\u060C\uFF0C\uFF1A\uFF1B\uFF08\uFF09_";
+    private const string Signs = "(())///xxx,,,:;()-";
 
     /// <param name="span">The character.</param>
     /// <param name="text">The same, as text.</param>
+    /// <param name="before">What stands before it.</param>
     /// <param name="after">What stands behind it.</param>
-    internal static Diagnostic At(TextSpan span, string text, char after)
+    internal static Diagnostic At(TextSpan span, string text, char before, char after)
     {
         if (text == "." && char.IsAsciiDigit(after))
-            return new Diagnostic(Kind, span, "a number can't begin with its point")
-            {
-                Help = "write a 0 before it, as in 0.5",
-                Mends = [new Mend("write `0.`", span, "0.")],
-            };
+            return With(span, "a number can't begin with its point", "write a 0 before it, as in 0.5", new Mend("write `0.`", span, "0."));
         if (IsUnseen(text))
-            return new Diagnostic(Kind, span, $"a character that can't be seen stands here ({Number(text)})")
-            {
-                Help = "delete it, or type the line anew",
-                Mends = [new Mend("leave it out", span, "")],
-            };
-        var meant = Meant.GetValueOrDefault(text);
-        return new Diagnostic(Kind, span, $"`{text}` is no sign of the notation")
-        {
-            Help = meant is null ? "leave it out; free text goes in quotes, behind `>` or behind `#`" : $"did you mean `{meant}`?",
-            Mends = [meant is null ? new Mend("leave it out", span, "") : new Mend($"write `{meant}`", span, meant)],
-        };
+            return With(
+                span, $"a character that can't be seen stands here ({Number(text)})", "delete it, or type the line anew",
+                new Mend("leave it out", span, ""));
+        var message = $"`{text}` is no sign of the notation";
+        if (Dashes.Contains(text, StringComparison.Ordinal))
+            return char.IsAsciiDigit(before) && char.IsAsciiDigit(after)
+                ? With(span, message, "from one row to another is written `2 to 5`, a difference `5 - 2`", new Mend("write `to`", span, " to "))
+                : With(span, message, "write the short one, `-`", new Mend("write `-`", span, "-"));
+        if (SingleQuotes.Contains(text, StringComparison.Ordinal))
+            return new Diagnostic(Kind, span, message) { Help = "quotation marks are written `\"`" };
+        var likeness = LookAlikes.IndexOf(text, StringComparison.Ordinal);
+        if (likeness < 0)
+            return With(span, message, "leave it out; free text goes in quotes, behind `>` or behind `#`", new Mend("leave it out", span, ""));
+        var meant = Signs[likeness].ToString();
+        return With(span, message, $"did you mean `{meant}`?", new Mend($"write `{meant}`", span, meant));
     }
+
+    private static Diagnostic With(TextSpan span, string message, string help, Mend mend) =>
+        new(Kind, span, message) { Help = help, Mends = [mend] };
 
     private static bool IsUnseen(string text)
     {

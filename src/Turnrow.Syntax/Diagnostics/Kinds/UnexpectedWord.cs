@@ -55,6 +55,26 @@ public static class UnexpectedWord
             Mends = [new Mend($"write `1 {stitch}`", new TextSpan(span.Start, 0), "1 ")],
         };
 
+    internal static Diagnostic SumBeforeStitch(TextSpan span, string sign) =>
+        new(Kind, span, $"`{sign}` can't stand here; it should be a stitch")
+        {
+            Help = "a sum in front of a stitch needs a name of its own: `count edge is hem - 4`, then `edge dc in next`",
+        };
+
+    internal static Diagnostic Prose(TextSpan sign) =>
+        new(Kind, sign, "`>` can't stand here; it begins a line")
+        {
+            Help = "put it on a line of its own, or write `#` for a note that only you read",
+            Mends = [new Mend("make it a comment", sign, "#")],
+        };
+
+    internal static Diagnostic Version(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; it should be numbers and points, a word, or a text in quotes")
+        {
+            Help = $"write `version \"{Quote.Short(text)}\"`",
+            Mends = [new Mend("put it in quotes", span, $"\"{text}\"")],
+        };
+
     internal static Diagnostic SumWithoutStitch(TextSpan span, string text) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; a stitch should stand before it")
         {

@@ -22,9 +22,15 @@ public static class UnknownStatement
         new(Kind, span, $"no line begins with `{Quote.Short(word)}`")
         {
             Help = nearest is null
-                ? "begin with a word such as `row`, `straight`, `piece` or `seam`; words for the maker begin with `>`; a line goes on in the next only after a comma, a semicolon or in a bracket"
+                ? "lines begin with words such as `row`, `straight` or `seam`; a line for the maker begins with `>`, a comment with `#`"
                 : $"did you mean `{nearest}`?",
             Mends = nearest is null ? [] : [new Mend($"write `{nearest}`", span, nearest)],
+        };
+
+    internal static Diagnostic Rest(TextSpan span, string text) =>
+        new(Kind, span, $"no line begins with `{Quote.Short(text)}`")
+        {
+            Help = "a line goes on in the next only after a comma, a semicolon or in an open bracket",
         };
 
     internal static Diagnostic RowWords(TextSpan span, string word) =>
