@@ -65,7 +65,8 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             var more = rows.Only(i => count.Values[i] > 1);
             var first = more.Times.Select(static _ => 1);
             var number = NumberOf(more, None(more));
-            Add(more, first, $"Repeat Row {number.Written()}", Growth.Of(more, first));
+            var single = more.Sizes.All(static s => s.Rows.Count == 2);
+            Add(more, first, (single ? "As Row " : "Repeat Row ") + number.Written(), Growth.Of(more, first));
             _repeating = (more with { Sizes = [.. more.Sizes.Select(static s => s with { Rows = [.. s.Rows.Skip(1)] })] }, number, paragraphs.Count - 1);
         }
 

@@ -60,7 +60,7 @@ public class OpeningTests
     [Fact]
     public void Where_the_rule_changes_every_row_says_whether_its_chain_counts()
     {
-        var panel = Panel("begin with 8 stitches\nrow 1 RS: hdc across\nturn hdc: ch 2 counts\nrow: hdc across\nturn hdc: ch 2 does not count\nrow: hdc across");
+        var panel = Panel("begin with 8 stitches\nrow 1 RS: hdc across\nrow: hdc across\nturn hdc, next row: ch 2 does not count\nrow: hdc across");
         Assert.Contains("Ch 2 (counts as 1 hdc), turn", panel, StringComparison.Ordinal);
         Assert.Contains("Ch 2 (does not count as a st), turn", panel, StringComparison.Ordinal);
         Assert.DoesNotContain("throughout", panel, StringComparison.Ordinal);
