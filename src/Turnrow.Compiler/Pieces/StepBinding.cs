@@ -1,8 +1,8 @@
 using Turnrow.Compiler.Claims;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
-using Turnrow.Fabric;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Pieces;
@@ -24,7 +24,7 @@ internal static class StepBinding
             counts[i] is { } n && piece.Builders[i].Ahead is { } ahead && (long)n * hands.Length >= ahead.Count && n > 0);
         if (short_.Length > 0) context.Findings.Add(EdgeShort.At(context, statement.Count.Span, short_, counts, i => piece.Builders[i].Ahead!.Count, hands.Length));
         Step(piece, statement, hands, counts, false, false, short_);
-        new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim), statement);
+        new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim));
     }
 
     public static void Bind(Context context, PieceState piece, AddStatement statement)
@@ -38,7 +38,7 @@ internal static class StepBinding
         }
 
         Step(piece, statement, hands, counts, true, statement.OneRowApart, []);
-        new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim), statement);
+        new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim));
     }
 
     private static void Step(PieceState piece, StatementSyntax statement, Hand[] hands, int?[] counts, bool adds, bool apart, int[] skip)
