@@ -7,149 +7,157 @@ parser grammar TurnrowParser;
 
 options { tokenVocab = TurnrowLexer; }
 
-line      : statement EOF ;
-claimLine : claim EOF ;
+// No tree of children is kept, to save time and memory: the builder reads what is labelled, and the first and last token.
+line      : said=statement EOF ;
+claimLine : claimed=claim EOF ;
 
 statement
-  : notationLine | patternLine | versionLine | termsLine | sizesLine | skillLine | notionLine | wearerLine
-  | proseLine | yarnLine | hookLine | gaugeLine | turnLine | measureLine | countLine
-  | pieceLine | beginLine | chainLine | edgeLine | rowLine | rowsLine | straightLine | leaveLine | addLine
-  | markLine | repeatLine | shapeLine | divideLine | fastenLine | weaveLine | seamLine | expectLine
+  : asNotation=notationLine | asPattern=patternLine | asVersion=versionLine | asTerms=termsLine | asSizes=sizesLine
+  | asSkill=skillLine | asNotion=notionLine | asWearer=wearerLine | proseLine | asYarn=yarnLine | asHook=hookLine
+  | asGauge=gaugeLine | asTurn=turnLine | asMeasure=measureLine | asCount=countLine | asPiece=pieceLine
+  | asBegin=beginLine | asChain=chainLine | asEdge=edgeLine | asMark=markLine | asDivide=divideLine | fastenLine
+  | weaveLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine | asStraight=straightLine | asLeave=leaveLine
+  | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asExpect=expectLine
   ;
 
 // What the pattern is.
 
-notationLine : NOTATION number ;
-patternLine  : PATTERN QUOTED ;
-versionLine  : VERSION version ;
+notationLine : NOTATION value=number ;
+patternLine  : PATTERN text=QUOTED ;
+versionLine  : VERSION text=version ;
 version      : NUMBER | DOTTED | QUOTED | name ;
-termsLine    : TERMS name ;
+termsLine    : TERMS called=name ;
 sizesLine    : SIZES names+=sizeName (COMMA names+=sizeName)* ;
 sizeName     : name | QUOTED | NUMBER (name | X)? ;
-skillLine    : SKILL QUOTED ;
-notionLine   : NOTION QUOTED ;
-wearerLine   : WEARER name ;
+skillLine    : SKILL text=QUOTED ;
+notionLine   : NOTION text=QUOTED ;
+wearerLine   : WEARER called=name ;
 proseLine    : PROSE ;
-yarnLine     : YARN name QUOTED? (COMMA facts+=yarnFact)* ;
-yarnFact     : WEIGHT number | number unitWord=(G | OZ | M | YD) ;
-hookLine     : HOOK number MM ;
+yarnLine     : YARN called=name text=QUOTED? (COMMA facts+=yarnFact)* ;
+yarnFact     : WEIGHT value=number | value=number unitWord=(G | OZ | M | YD) ;
+hookLine     : HOOK value=number MM ;
 
 gaugeLine
-  : GAUGE stitch COLON stitches=number stitchesWord
-    ( AND rows=number rowsWord TO gaugeLength
-    | TO stitchesLength=gaugeLength COMMA rows=number rowsWord TO gaugeLength
+  : GAUGE by=stitch COLON stitches=number stitchesWord
+    ( AND rows=number rowsWord TO rowsLength=gaugeLength
+    | TO stitchesLength=gaugeLength COMMA rows=number rowsWord TO rowsLength=gaugeLength
     )
   ;
-gaugeLength : number unit ;
+gaugeLength : value=number measure=unit ;
 
 turnLine
-  : TURN stitch (COMMA nextRow=NEXT ROW)? COLON CH chains=number (counts=COUNTS | DOES NOT COUNT)?
+  : TURN by=stitch (COMMA nextRow=NEXT ROW)? COLON CH chains=number (counts=COUNTS | doesNot=DOES NOT COUNT)?
     (COMMA parts+=turnPart)*
   ;
-turnPart : FIRST STITCH IN ORDINAL (CHAIN | CH) | NOT IN THE FOUNDATION ;
+turnPart : FIRST STITCH IN nth=ORDINAL (CHAIN | CH) | NOT IN THE FOUNDATION ;
 
-measureLine : MEASURE name IS sum ;
-countLine   : COUNT name IS (of=(STITCHES | ROWS) FOR length=sum | sum (of=(STITCHES | ROWS) FOR length=sum)?)
+measureLine : MEASURE called=name IS value=sum ;
+countLine   : COUNT called=name IS (of=(STITCHES | ROWS) FOR length=sum | value=sum (of=(STITCHES | ROWS) FOR length=sum)?)
               (COMMA fixes+=countFix)* ;
-countFix    : ODD | EVEN | MULTIPLE OF single (PLUS plus=single)? | ROUNDED (UP | DOWN) ;
+countFix    : ODD | EVEN | MULTIPLE OF multiple=single (PLUS plus=single)? | ROUNDED way=(UP | DOWN) ;
 
 // Pieces.
 
-pieceLine : PIECE name origin? claim? ;
+pieceLine : PIECE called=name begun=origin? claimed=claim? ;
 origin
-  : FROM name COLON count (stitchesWord AT edge)?
-  | IS name MIRRORED (COMMA turned=TURNED OVER)?
+  : FROM piece=name COLON part=count (stitchesWord AT at=edge)?
+  | IS piece=name MIRRORED (COMMA turned=TURNED OVER)?
   | PICKED UP ALONG walks+=along (AND walks+=along)* COLON rates+=rate (COMMA rates+=rate)*
   ;
 along     : words+=walkWord+ (COMMA parts+=alongPart)* ;
-alongPart : selection | side FACING ;
+alongPart : rows=selection | facing=side FACING ;
 
-beginLine : BEGIN WITH count stitchesWord claim? ;
-chainLine : CHAIN count claim? ;
+beginLine : BEGIN WITH amount=count stitchesWord claimed=claim? ;
+chainLine : CHAIN amount=count claimed=claim? ;
 edgeLine
-  : FROM HERE edge (IS | ARE) name
-  | (BOTH EDGES | hand=(RIGHT | LEFT) EDGE) (IS | ARE) name
+  : FROM HERE at=edge (IS | ARE) called=name
+  | (BOTH end=EDGES | hand=(RIGHT | LEFT) end=EDGE) (IS | ARE) called=name
   ;
-markLine   : MARK NEXT ROW name ;
+markLine   : MARK NEXT ROW called=name ;
 divideLine : DIVIDE COLON parts+=dividePart (COMMA parts+=dividePart)* ;
-dividePart : SKIP_WORD count | count FOR name ;
+dividePart : SKIP_WORD amount=count | amount=count FOR called=name ;
 fastenLine : FASTEN OFF ;
 weaveLine  : WEAVE IN ENDS ;
 
 // Rows.
 
-rowLine  : ROW count? side? COLON items claim? ;
-rowsLine : ROWS from=count TO to=count side? COLON items claim? ;
+rowLine  : ROW from=count? facing=side? COLON words=items claimed=claim? ;
+rowsLine : ROWS from=count TO to=count facing=side? COLON words=items claimed=claim? ;
 items    : each+=item (COMMA each+=item)* ;
 item
-  : OPEN inside=items CLOSE (count TIMES | reach)? place?
-  | SKIP_WORD count?
-  | SLIP OVER count
-  | LEAVE (THE REST | count)
-  | before=list? (words+=name+ (change amount=changeAmount? | stitchAmount)? | change amount=changeAmount?) place?
+  : OPEN inside=items CLOSE (amount=count end=TIMES | far=reach)? at=place?
+  | SKIP_WORD amount=count?
+  | SLIP OVER amount=count
+  | LEAVE (THE REST | amount=count)
+  | before=list? (words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount)? | changed=change changedBy=changeAmount?) at=place?
   ;
 // A count's name behind a stitch is one more word of the stitch here; so a sum that begins with it is only its rest.
-stitchAmount : operations+=countOperation+ | numberCount | reach ;
-changeAmount : count EVENLY? | reach ;
-reach        : ACROSS | AROUND | UNTIL count REMAIN ;
+stitchAmount : operations+=countOperation+ | first=list operations+=countOperation* | far=reach ;
+changeAmount : amount=count evenly=EVENLY? | far=reach ;
+reach        : ACROSS | AROUND | UNTIL remain=count REMAIN ;
 place        : IN which=(NEXT | FIRST | LAST | SAME | EACH) kind+=name* (AND also+=name+)? ;
 
 repeatLine
-  : REPEAT (ROWS from=count TO to=count | ROW from=count) COMMA times=count (more=MORE_WORD TIMES | TIMES (inAll=IN ALL)?) claim?
+  : REPEAT (ROWS from=count TO to=count | ROW from=count) COMMA times=count
+    (more=MORE_WORD TIMES | end=TIMES (inAll=IN ALL)?) claimed=claim?
   ;
 
 // Shaping.
 
 straightLine
-  : STRAIGHT (TO length=sum | FOR length=sum | count rowsWord) (FROM name)? (COMMA fixes+=rowFix)* claim?
+  : STRAIGHT (TO length=sum | further=FOR length=sum | amount=count rowsWord) (FROM mark=name)? (COMMA fixes+=rowFix)*
+    claimed=claim?
   ;
-rowFix    : EVEN rowsWord | ODD rowsWord | END side ;
-leaveLine : LEAVE count AT edge claim? ;
-addLine   : ADD count AT edge (COMMA apart=ONE ROW APART)? claim? ;
+rowFix    : EVEN rowsWord | ODD rowsWord | END facing=side ;
+leaveLine : LEAVE amount=count AT at=edge claimed=claim? ;
+addLine   : ADD amount=count AT at=edge (COMMA apart=ONE ROW APART)? claimed=claim? ;
 shapeLine
   : SHAPE (ROWS from=count TO to=count | rows=count rowsWord)
-    (COLON shapings+=shaping (SEMICOLON shapings+=shaping)* | solve) claim?
+    (COLON shapings+=shaping (SEMICOLON shapings+=shaping)* | solved=solve) claimed=claim?
   ;
-shaping     : (AFTER after=count rowsWord COMMA)? change amount=count AT edge frequency? (COMMA parts+=shapingPart)* ;
-shapingPart : THEN? frequency | stitchesIn ;
+shaping     : (AFTER after=count rowsWord COMMA)? changed=change amount=count AT at=edge first=frequency? (COMMA parts+=shapingPart)* ;
+shapingPart : THEN? when=frequency | inset=stitchesIn ;
 frequency
   : EVERY (ROW | interval=count rowsWord) (times=count TIMES)?
   | BY TURNS EVERY interval=count AND byTurns=count rowsWord (times=count TIMES)?
   ;
-stitchesIn : (WORD | list) stitchesWord IN ;
-solve      : EVENLY TO count COMMA AT edge (COMMA options+=solveOption)* ;
+stitchesIn : (called=WORD | amount=list) stitchesWord IN ;
+solve      : EVENLY TO target=count COMMA AT at=edge (COMMA options+=solveOption)* ;
 solveOption
   : ON RS rowsWord
   | LONGER FIRST
   | BY TURNS
-  | (FIRST | LAST) count rowsWord PLAIN
-  | stitchesIn
+  | which=(FIRST | LAST) rows=count rowsWord PLAIN
+  | inset=stitchesIn
   ;
 
 // Joins and checks.
 
 seamLine
-  : SEAM first+=walkWord+ (COMMA (selection COMMA?)?)? WITH second+=walkWord+ (COMMA parts+=seamPart)* (COLON rate)?
+  : SEAM first+=walkWord+ (COMMA (rows=selection COMMA?)?)? WITH second+=walkWord+ (COMMA parts+=seamPart)* (COLON worked=rate)?
   ;
-seamPart  : selection | EASING | IN (THE SAME | OPPOSITE) ORDER ;
+seamPart  : rows=selection | EASING | IN (THE order=SAME | order=OPPOSITE) ORDER ;
 walkWord  : name | FIRST | LAST | ROW | ROWS | STITCHES ;
 selection
-  : (all=ALL BUT)? which=(FIRST | LAST) (ROW | count rowsWord)
+  : (all=ALL BUT)? which=(FIRST | LAST) (ROW | amount=count rowsWord)
   | ROWS from=count TO to=count
   ;
-rate      : list? words+=name+ (IN EACH (ROW | kind+=name+) | PER (ROW | over=count (rowsWord | STITCHES | name)))? ;
+rate
+  : amount=list? words+=name+
+    (way=IN EACH (row=ROW | kind+=name+) | way=PER (row=ROW | over=count (rows=rowsWord | STITCHES | kind+=name)))?
+  ;
 
 expectLine
   : EXPECT left=expected (MEASURE length=sum (COMMA WITHIN within=sum)? | (IS | ARE) right=expected)
   ;
-expected  : sum (WORD? of=(STITCHES | ROWS))? ;
+expected  : value=sum (by=WORD? of=(STITCHES | ROWS))? ;
 
-claim     : EQUALS parts+=claimPart (COMMA parts+=claimPart)* (WITHOUT TURNING (CHAIN | CH) | with=WITH CHAINS)? ;
-claimPart : count (words+=name+ | STITCHES)? ;
+claim     : EQUALS parts+=claimPart (COMMA parts+=claimPart)* (without=WITHOUT TURNING (CHAIN | CH) | with=WITH CHAINS)? ;
+claimPart : amount=count (words+=name+ | stitches=STITCHES)? ;
 
 // Small parts.
 
-edge         : BOTH EDGES | name EDGE? ;
+edge         : BOTH EDGES | called=name EDGE? ;
 side         : RS | WS ;
 change       : INC | DEC ;
 stitch       : words+=name+ ;
@@ -158,17 +166,16 @@ stitchesWord : STITCH | STITCHES ;
 
 // A sum with lengths in it, and one of counts alone: behind a count, `in` is never an inch. Which operator binds first is
 // left to the tree, so that a long sum is a list and never a deep nest.
-sum            : factor rest+=sumOperation* ;
-sumOperation   : sign factor ;
-factor         : list unit? | name | OPEN sum CLOSE ;
-count          : single rest+=countOperation* ;
-countOperation : sign single ;
-single         : list | name | OPEN count CLOSE ;
-numberCount    : list rest+=countOperation* ;
+sum            : first=factor rest+=sumOperation* ;
+sumOperation   : by=sign value=factor ;
+factor         : amount=list measure=unit? | called=name | OPEN inside=sum CLOSE ;
+count          : first=single rest+=countOperation* ;
+countOperation : by=sign value=single ;
+single         : amount=list | called=name | OPEN inside=count CLOSE ;
 sign           : PLUS | MINUS | X | OVER_SIGN ;
 
-list   : number (OPEN more+=number (COMMA more+=number)* CLOSE)? ;
-number : NUMBER FRACTION? | FRACTION ;
+list   : first=number (OPEN more+=number (COMMA more+=number)* CLOSE)? ;
+number : whole=NUMBER part=FRACTION? | part=FRACTION ;
 unit   : MM | CM | IN | M | YD ;
 
 // Every word that may be a name: all but the few that one-token reading needs for itself.

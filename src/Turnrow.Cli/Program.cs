@@ -1,1 +1,4 @@
-return 0;
+using Turnrow.Cli;
+
+using var terminal = Terminal.OfProcess();
+return CommandLine.Run(args, terminal);

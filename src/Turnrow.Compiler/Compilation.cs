@@ -44,8 +44,12 @@ public sealed class Compilation
     }
 
     /// <summary>The line (from 1) of the statement that made a row.</summary>
-    public int LineOf(Row row) =>
-        row.Origin.Value is SyntaxNode node ? Tree.Source.PositionOf(node.Span.Start).Line : 1;
+    public int LineOf(Row row) => row.Origin.Value switch
+    {
+        SyntaxNode node => Tree.Source.PositionOf(node.Span.Start).Line,
+        LineSyntax line => Tree.Source.PositionOf(line.Span.Start).Line,
+        _ => 1,
+    };
 }
 
 /// <summary>A place where a claim could stand.</summary>

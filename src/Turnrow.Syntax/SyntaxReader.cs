@@ -12,7 +12,7 @@ namespace Turnrow.Syntax;
 public static class SyntaxReader
 {
     /// <summary>Larger files are not read: the largest garment is a hundredth of this.</summary>
-    public const int LargestFile = 2_000_000;
+    public const int LargestFile = 1_000_000;
 
     /// <summary>Reads a whole file.</summary>
     public static SyntaxTree Read(SourceText source)

@@ -33,6 +33,8 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         var sizes = new SizedPickUp?[context.Sizes];
         var uneven = new List<(int Size, PickUpLeg Leg)>();
         for (var i = 0; i < sizes.Length; i++) sizes[i] = InSize(i, pickUp, walks!, rates!, stitch, uneven);
+        var nothing = Sized.Where(context.Sizes, i => walks.TrueForAll(w => w!.Sides[i] is { RowEnds: 0, Stitches: 0 }));
+        if (nothing.Length > 0) context.Findings.Add(PickUpNothing.At(context, pickUp.Walks[0].Span, nothing));
         if (uneven.Count > 0) context.Findings.Add(PickUpRemainder.At(context, pickUp.Rates.Count > 0 ? pickUp.Rates[0].Span : word.Span, uneven));
         foreach (var walk in walks)
         {
@@ -43,7 +45,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         return new BoundPickUp(stitch, sizes);
     }
 
-    private static SizedPickUp? InSize(
+    private SizedPickUp? InSize(
         int size, PickUpOriginSyntax pickUp, List<BoundWalk> walks, List<BoundRate> rates, Stitch stitch, List<(int, PickUpLeg)> uneven)
     {
         var rightSide = pickUp.Side?.RightSide ?? true;
@@ -55,14 +57,22 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         }
 
         if (legs.Count == 0) return null;
-        var total = 0;
-        foreach (var leg in legs)
+        var total = 0L;
+        var whole = true;
+        // A rate holds for all that it is said of together: 2 in 3 rows does not begin anew where the rows' stitch changes.
+        foreach (var alike in legs.GroupBy(l => (l.Rate, l.Per)))
         {
-            if (leg.Stitches is { } stitches) total += stitches;
-            else uneven.Add((size, leg));
+            var along = alike.Sum(l => (long)l.Stretch.Count) * alike.Key.Rate;
+            if (along % alike.Key.Per != 0)
+            {
+                uneven.Add((size, alike.First() with { Stretch = alike.First().Stretch with { Count = alike.Sum(l => l.Stretch.Count) } }));
+                whole = false;
+            }
+
+            total += along / alike.Key.Per;
         }
 
-        return new SizedPickUp(PickUpYarn.Find(legs, rightSide), legs.TrueForAll(l => l.Stitches is not null) && total > 0 ? total : null);
+        return new SizedPickUp(PickUpYarn.Find(legs, rightSide, l => book.Find(l.Piece.Name) is { } source && source.YarnTaken[size]), whole && total is > 0 and <= Evaluator.LargestCount ? (int)total : null);
     }
 
     // Right side facing, a maker works from right to left along an edge that she holds on top: up the right edge, down the left one,

@@ -6,7 +6,8 @@ namespace Turnrow.Compiler.Joins;
 internal static class PickUpYarn
 {
     /// <summary>The beginning of a pick-up, yarn and all.</summary>
-    public static PickUpStart Find(IReadOnlyList<PickUpLeg> walk, bool rightSide) => new(walk, rightSide, !YarnIsThere(walk[0]));
+    public static PickUpStart Find(IReadOnlyList<PickUpLeg> walk, bool rightSide, Func<PickUpLeg, bool> taken) =>
+        new(walk, rightSide, taken(walk[0]) || !YarnIsThere(walk[0]));
 
     // The yarn hangs at one end of the last row. It is at the beginning of a walk down that edge; a walk up begins at the other end.
     private static bool YarnIsThere(PickUpLeg leg) =>

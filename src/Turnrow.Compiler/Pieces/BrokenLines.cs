@@ -1,6 +1,6 @@
 using Turnrow.Compiler.Claims;
-using Turnrow.Fabric.Rows;
 using Turnrow.Fabric;
+using Turnrow.Fabric.Rows;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Pieces;

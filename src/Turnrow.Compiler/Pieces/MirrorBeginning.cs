@@ -10,6 +10,9 @@ namespace Turnrow.Compiler.Pieces;
 /// </summary>
 internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceState original, bool turnedOver, Origin origin)
 {
+    /// <summary>The sizes in which the mirrored part takes stitches that another part has.</summary>
+    public List<int> Overlaps { get; } = [];
+
     /// <summary>Begins and works one size.</summary>
     public void Work(int size)
     {
@@ -52,6 +55,11 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         var state = book.MirrorOf(part.Base.Name) ?? book.Find(part.Base.Name)!;
         var from = state.Finished[size];
         var turned = new PartStart(from, part.FromLeft, part.Count, true);
+        foreach (var (_, right, count) in state.Taken)
+        {
+            if (turned.FromRight < right[size] + count[size] && right[size] < turned.FromRight + turned.Count) Overlaps.Add(size);
+        }
+
         if (turned.FromRight + turned.Count > from.LastStitches || from.Rows.Count == 0)
         {
             builder.BeginUnknown();
@@ -60,11 +68,11 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         }
 
         var atHook = from.HookAt == Hand.Right ? turned.FromRight == 0 : turned.FromLeft == 0;
-        var goesOn = atHook && !state.YarnTaken && !from.FastenedOff;
+        var goesOn = atHook && !state.YarnTaken[size] && !from.FastenedOff;
+        state.YarnTaken[size] |= goesOn;
         state.Joined = true;
         if (size == piece.Builders.Length - 1)
         {
-            state.YarnTaken |= goesOn;
             state.Taken.Add((piece.Name, Sizes(p => p.FromLeft), Sizes(p => p.Count)));
         }
 
@@ -89,6 +97,9 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
             });
         }
 
-        return Joins.PickUpYarn.Find(walk, pickUp.RightSide);
+        var source = book.Find(walk[0].Piece.Name)!;
+        var start = Joins.PickUpYarn.Find(walk, pickUp.RightSide, _ => source.YarnTaken[size]);
+        source.YarnTaken[size] |= !start.Joined;
+        return start;
     }
 }

@@ -2,9 +2,9 @@ using Turnrow.Compiler.Claims;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Joins;
 using Turnrow.Compiler.Values;
+using Turnrow.Fabric;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
-using Turnrow.Fabric;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Pieces;
@@ -95,7 +95,6 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         CheckOverlap(piece, from, fromRight, counts, place);
         piece.Causes = from.Causes.Copy();
         from.Joined = piece.Joined = true;
-        var goesOn = false;
         for (var i = 0; i < context.Sizes; i++)
         {
             var origin = from.Finished[i];
@@ -108,12 +107,12 @@ internal sealed class PieceOpening(Context context, PieceBook book)
 
             var start = new PartStart(origin, right, count, true);
             var atHook = origin.HookAt == Hand.Right ? right == 0 : start.FromLeft == 0;
-            goesOn |= atHook && !from.YarnTaken && !origin.FastenedOff;
-            piece.Builders[i].BeginPart(start with { Joined = !(atHook && !from.YarnTaken && !origin.FastenedOff) });
+            var goesOn = atHook && !from.YarnTaken[i] && !origin.FastenedOff;
+            from.YarnTaken[i] |= goesOn;
+            piece.Builders[i].BeginPart(start with { Joined = !goesOn });
             if (origin.Top is null) piece.Builders[i].Doubt(origin.RowsInDoubt);
         }
 
-        from.YarnTaken |= goesOn;
         piece.Changed();
     }
 
@@ -138,7 +137,11 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         var bound = new PickUpBinder(context, book).Bind(pickUp);
         for (var i = 0; i < context.Sizes; i++)
         {
-            if (bound?.InSizes[i] is { } start) piece.Builders[i].BeginPickUp(start.Start, bound.Stitch, start.Stitches, new Origin(statement));
+            if (bound?.InSizes[i] is { } start)
+            {
+                piece.Builders[i].BeginPickUp(start.Start, bound.Stitch, start.Stitches, new Origin(statement));
+                if (!start.Start.Joined && book.Find(start.Start.Walk[0].Piece.Name) is { } source) source.YarnTaken[i] = true;
+            }
             else
             {
                 piece.Builders[i].BeginUnknown();
@@ -147,7 +150,6 @@ internal sealed class PieceOpening(Context context, PieceBook book)
             }
         }
 
-        if (bound?.InSizes[0] is { Start: { Joined: false, Walk: [var leg, ..] } } && book.Find(leg.Piece.Name) is { } source) source.YarnTaken = true;
         piece.Joined = true;
         piece.AddRowsPassage(statement);
     }
@@ -166,6 +168,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         piece.Joined = original.Finished[0].Start is PartStart or PickUpStart;
         var beginning = new MirrorBeginning(book, piece, original, mirror.TurnedOver, new Origin(statement));
         for (var i = 0; i < context.Sizes; i++) beginning.Work(i);
+        if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.At(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));
         foreach (var (name, rows) in original.Marks) piece.Marks[name] = rows;
         foreach (var passage in original.Passages)
         {

@@ -39,8 +39,8 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     /// <summary>True if a line that may have named an edge, a mark or a part could not be read.</summary>
     public bool NamesInDoubt { get; set; }
 
-    /// <summary>True once the yarn of its last row was taken up by a later piece.</summary>
-    public bool YarnTaken { get; set; }
+    /// <summary>True in a size where the yarn of its last row was taken up by a later piece.</summary>
+    public bool[] YarnTaken { get; } = new bool[builders.Length];
 
     /// <summary>True once the piece is joined to another by a seam, a part or a pick-up.</summary>
     public bool Joined { get; set; }

@@ -69,7 +69,7 @@ internal static class RepeatBinding
             var row = builder.Rows[first - 1 + (ordinal % (last - first + 1))];
             foreach (var (step, atStart) in ((Step?, bool)[])[(row.Start, true), (row.End, false)])
             {
-                if (step is not null && !SaidByWords(row.Plan, atStart)) builder.AddStep(atStart ? builder.HookAt : builder.HookAt.Opposite(), step.Adds, step.Count, 0, step.Origin);
+                if (step is not null && !SaidByWords(row.Plan, atStart)) builder.AddStep(atStart ? builder.HookAt : builder.HookAt.Opposite(), step.Adds, step.Count, step.Origin);
             }
 
             working.One(size, row.Work is null ? null : row.Plan, ordinal);

@@ -1,8 +1,9 @@
 using Turnrow.Compiler.Claims;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
-using Turnrow.Fabric.Rows;
 using Turnrow.Fabric;
+using Turnrow.Fabric.Rows;
+using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Pieces;
@@ -23,6 +24,7 @@ internal static class StepBinding
         var short_ = Sized.Where(context.Sizes, i =>
             counts[i] is { } n && piece.Builders[i].Ahead is { } ahead && (long)n * hands.Length >= ahead.Count && n > 0);
         if (short_.Length > 0) context.Findings.Add(EdgeShort.At(context, statement.Count.Span, short_, counts, i => piece.Builders[i].Ahead!.Count, hands.Length));
+        CheckMeet(context, piece, statement.Edge.Span, hands, counts, false);
         Step(piece, statement, hands, counts, false, false, short_);
         new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim));
     }
@@ -37,8 +39,16 @@ internal static class StepBinding
             return;
         }
 
+        CheckMeet(context, piece, statement.Edge.Span, hands, counts, true);
         Step(piece, statement, hands, counts, true, statement.OneRowApart, []);
         new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim));
+    }
+
+    // Stitches left and chains added at one edge before one row: the chains would hang on stitches that are not worked.
+    private static void CheckMeet(Context context, PieceState piece, TextSpan span, Hand[] hands, int?[] counts, bool adds)
+    {
+        var meet = Sized.Where(context.Sizes, i => counts[i] > 0 && Array.Exists(hands, h => piece.Builders[i].PendingStep(h) is { } step && step.Adds != adds));
+        if (meet.Length > 0) context.Findings.Add(StepsMeet.At(context, span, meet, adds));
     }
 
     private static void Step(PieceState piece, StatementSyntax statement, Hand[] hands, int?[] counts, bool adds, bool apart, int[] skip)
@@ -52,11 +62,13 @@ internal static class StepBinding
                 continue;
             }
 
-            foreach (var hand in hands)
+            if (apart && hands.Length == 2)
             {
-                // One row apart: first the edge where the hook is, then the other one, where it is after the next row.
-                builder.AddStep(hand, adds, count, apart && hand != builder.HookAt ? 1 : 0, new Origin(statement));
+                builder.AddChainsApart(count, new Origin(statement));
+                continue;
             }
+
+            foreach (var hand in hands) builder.AddStep(hand, adds, count, new Origin(statement));
         }
 
         piece.Changed();

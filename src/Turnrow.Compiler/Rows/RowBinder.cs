@@ -1,8 +1,8 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
+using Turnrow.Fabric;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
-using Turnrow.Fabric;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Rows;

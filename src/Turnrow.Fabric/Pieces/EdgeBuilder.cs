@@ -8,6 +8,7 @@ internal sealed class EdgeBuilder(Hand hand)
 {
     private readonly List<Stretch> _stretches = [];
     private readonly List<string> _names = [];
+    private bool _nameUsed;
 
     /// <summary>The name from the next row on; null if it has none.</summary>
     public string? Name
@@ -15,12 +16,22 @@ internal sealed class EdgeBuilder(Hand hand)
         get => _names.Count == 0 ? null : _names[^1];
         set
         {
-            if (value is not null && (_names.Count == 0 || _names[^1] != value)) _names.Add(value);
+            // A name that was given and taken back before anything was made under it never was.
+            if (!_nameUsed && _names.Count > 0) _names.RemoveAt(_names.Count - 1);
+            if (value is not null) _names.Add(value);
+            _nameUsed = false;
         }
     }
 
     /// <summary>The names it has had.</summary>
     public IEnumerable<string> AllNames => _names.Distinct();
+
+    /// <summary>The name, for something made under it now.</summary>
+    public string? UseName()
+    {
+        _nameUsed = true;
+        return Name;
+    }
 
     /// <summary>Adds a row's end, and before it what a step left or added.</summary>
     public void Add(Row row, Step? step)
@@ -32,13 +43,14 @@ internal sealed class EdgeBuilder(Hand hand)
         }
 
         var stitch = EndStitch(row);
-        if (_stretches.Count > 0 && _stretches[^1] is { Kind: StretchKind.RowEnds } last && last.Stitch == stitch && last.Name == Name)
+        var name = UseName();
+        if (_stretches.Count > 0 && _stretches[^1] is { Kind: StretchKind.RowEnds } last && last.Stitch == stitch && last.Name == name)
         {
             _stretches[^1] = last with { Count = last.Count + 1 };
             return;
         }
 
-        _stretches.Add(new Stretch(StretchKind.RowEnds, row.Number, 1, stitch, Name));
+        _stretches.Add(new Stretch(StretchKind.RowEnds, row.Number, 1, stitch, name));
     }
 
     public EdgeWalk Walk() => new(hand, [.. _stretches]);

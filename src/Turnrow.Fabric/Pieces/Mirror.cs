@@ -43,7 +43,10 @@ public sealed class Mirror(bool turnedOver)
                 mirrored.NameEdge(name.Hand.Opposite(), name.Name);
                 break;
             case StepEvent { Step: var made } edge:
-                mirrored.AddStep(edge.Hand.Opposite(), made.Adds, made.Count, edge.RowsLater, made.Origin);
+                mirrored.AddStep(edge.Hand.Opposite(), made.Adds, made.Count, made.Origin);
+                break;
+            case ApartEvent apart:
+                mirrored.AddChainsApart(apart.Count, apart.Origin);
                 break;
             case RowEvent row:
                 if (!row.Worked) mirrored.Doubt(false);
@@ -63,7 +66,8 @@ public sealed class Mirror(bool turnedOver)
 
     private RowPlan PlanOf(RowPlan plan)
     {
-        if (plan is ShapedPlan shaped) return shaped with { Right = shaped.Left, Left = shaped.Right };
+        // Made anew, not copied: a plan keeps the words that it has given, and those run from the other edge.
+        if (plan is ShapedPlan shaped) return new ShapedPlan(shaped.Stitch, shaped.Left, shaped.Right);
         var words = ((WordsPlan)plan).Words;
         if (turnedOver) return plan;
         if (!_plans.TryGetValue(words, out var turned)) _plans[words] = turned = new WordsPlan(WordReversal.Reverse(words));

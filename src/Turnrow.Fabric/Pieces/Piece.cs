@@ -35,11 +35,7 @@ public sealed record PickUpStart(IReadOnlyList<PickUpLeg> Walk, bool RightSide, 
 /// <param name="Upwards">True if it is walked from the first row to the last (or from the right edge to the left).</param>
 /// <param name="Rate">So many stitches …</param>
 /// <param name="Per">… in so many rows or stitches.</param>
-public sealed record PickUpLeg(Piece Piece, Hand? Hand, Stretch Stretch, bool Upwards, int Rate, int Per)
-{
-    /// <summary>Stitches picked up along it; null if the rate does not come out whole.</summary>
-    public int? Stitches => Stretch.Count * (long)Rate % Per == 0 ? (int)(Stretch.Count * (long)Rate / Per) : null;
-}
+public sealed record PickUpLeg(Piece Piece, Hand? Hand, Stretch Stretch, bool Upwards, int Rate, int Per);
 
 /// <summary>One piece in one size: its rows and edges.</summary>
 /// <param name="Name">Its name.</param>

@@ -149,12 +149,30 @@ public sealed class PieceBuilder
     /// <summary>The names that an edge has had so far.</summary>
     public IEnumerable<string> NamesOf(Hand hand) => Edge(hand).AllNames;
 
-    /// <summary>Leaves stitches unworked or adds chains at an edge, before the next row or <paramref name="rowsLater"/> rows later.</summary>
-    public void AddStep(Hand hand, bool adds, int count, int rowsLater, Origin origin)
+    /// <summary>Leaves stitches unworked or adds chains at an edge, before the next row.</summary>
+    public void AddStep(Hand hand, bool adds, int count, Origin origin)
     {
-        var step = new Step(adds, count, Edge(hand).Name) { Origin = origin };
-        _events.Add(new StepEvent(hand, step, rowsLater));
-        if (count > 0) _steps.Add((hand, step, _rows.Count + 1 + rowsLater));
+        var step = new Step(adds, count, Edge(hand).UseName()) { Origin = origin };
+        _events.Add(new StepEvent(hand, step));
+        Lay(hand, step, _rows.Count + 1);
+    }
+
+    /// <summary>What is left or added at an edge before the next row so far; null for nothing.</summary>
+    public Step? PendingStep(Hand hand)
+    {
+        var (start, end) = StepsOf(_rows.Count + 1);
+        return hand == HookAt ? start : end;
+    }
+
+    /// <summary>
+    /// Adds chains at both edges, one row apart, so that none is a length by itself: first where the hook is, then where it is after the
+    /// next row.
+    /// </summary>
+    public void AddChainsApart(int count, Origin origin)
+    {
+        _events.Add(new ApartEvent(count, origin));
+        Lay(HookAt, new Step(true, count, Edge(HookAt).UseName()) { Origin = origin }, _rows.Count + 1);
+        Lay(HookAt.Opposite(), new Step(true, count, Edge(HookAt.Opposite()).UseName()) { Origin = origin }, _rows.Count + 2);
     }
 
     /// <summary>Works the next row. Returns what is wrong with it, or null.</summary>
@@ -305,7 +323,7 @@ public sealed class PieceBuilder
         var words = work.Words;
         if (words.Count > 0 && words[0] is SlipOver { Count: > 0 } slip && start is null)
         {
-            start = new Step(false, slip.Count, Edge(HookAt).Name) { Origin = origin };
+            start = new Step(false, slip.Count, Edge(HookAt).UseName()) { Origin = origin };
             words = [.. words.Skip(1)];
             work = work with { Words = words, Below = work.Below.Slice(slip.Count, work.Below.Count - slip.Count) };
         }
@@ -315,6 +333,11 @@ public sealed class PieceBuilder
             end = new Step(false, leave.Count, Edge(HookAt.Opposite()).Name) { Origin = origin };
             work = work with { Words = [.. words.Take(words.Count - 1)], Below = work.Below.Slice(0, work.Below.Count - leave.Count) };
         }
+    }
+
+    private void Lay(Hand hand, Step step, int row)
+    {
+        if (step.Count > 0) _steps.Add((hand, step, row));
     }
 
     private void Lay(Row row)

@@ -13,7 +13,9 @@ internal sealed record RuleEvent(Stitch Stitch, TurnRule Rule, bool NextRowOnly)
 
 internal sealed record NameEvent(Hand Hand, string Name) : PieceEvent;
 
-internal sealed record StepEvent(Hand Hand, Step Step, int RowsLater) : PieceEvent;
+internal sealed record StepEvent(Hand Hand, Step Step) : PieceEvent;
+
+internal sealed record ApartEvent(int Count, Origin Origin) : PieceEvent;
 
 /// <param name="Plan">The plan; its words with every number known.</param>
 /// <param name="Worked">False if the row could not be worked: then it is not known in the mirror either.</param>

@@ -1,7 +1,7 @@
 namespace Turnrow.Fabric.Places;
 
 /// <summary>Where the hook is along the row below.</summary>
-internal struct PlaceCursor
+public struct PlaceCursor
 {
     private readonly PlaceSequence _places;
     private int _segment;
@@ -9,6 +9,8 @@ internal struct PlaceCursor
     private int _run;
     private int _offset;
 
+    /// <summary>Before the first place.</summary>
+    /// <param name="places">The row's places in working order.</param>
     public PlaceCursor(PlaceSequence places)
     {
         _places = places;

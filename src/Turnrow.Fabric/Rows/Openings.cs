@@ -20,7 +20,7 @@ internal static class Openings
             case Work work:
                 var rule = ruleOf(work.Stitch);
                 if (rule.Chains == 0) return new Opening(work.Stitch, 0, false, 0, 0);
-                var space = rule.Counts ? OpeningSpace(words) : 0;
+                var space = rule.Counts ? SpaceAfterFirst(words) : 0;
                 // A decrease on the first stitches is a shorter chain and the rest of it.
                 var shorter = rule.Counts && work.Takes > 1 && work.Makes == 1 ? 1 : 0;
                 return new Opening(work.Stitch, rule.Chains - shorter + space, rule.Counts, 0, space);
@@ -34,7 +34,7 @@ internal static class Openings
     {
         if (First(words) is not Work work) return new Opening(null, places, false, 2, 0);
         var rule = ruleOf(work.Stitch);
-        var space = rule.CountsInFoundation ? OpeningSpace(words) : 0;
+        var space = rule.CountsInFoundation ? SpaceAfterFirst(words) : 0;
         return new Opening(work.Stitch, rule.ChainsFor(places) + space, rule.CountsInFoundation, rule.FirstStitchIn + space, space);
     }
 
@@ -45,36 +45,44 @@ internal static class Openings
         return PlaceSequence.Of(tops.First with { Kind = kind }, 1).Then(tops.Slice(1, tops.Count - 1));
     }
 
-    private static Word? First(IReadOnlyList<Word> words)
+    private static Word? First(IReadOnlyList<Word> words) => Single(words).FirstOrDefault();
+
+    // The words of a row one after the other, brackets opened, as far as they are worked at all.
+    private static IEnumerable<Word> Single(IReadOnlyList<Word> words)
     {
         foreach (var word in words)
         {
-            var first = word switch
+            switch (word)
             {
-                Work { Amount: { Reach: Reach.Fixed, Times: 0 } } => null,
-                Work or Chains => word,
-                Spread spread => Work.Plain(spread.Stitch, Amount.Once),
-                Group group => First(group.Words),
-                Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } } => null,
-                Repeat repeat => First(repeat.Words),
-                _ => null,
-            };
-            if (first is not null) return first;
+                case Work { Amount: { Reach: Reach.Fixed, Times: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } }:
+                    break;
+                case Work or Chains:
+                    yield return word;
+                    break;
+                case Spread spread:
+                    yield return Work.Plain(spread.Stitch, Amount.Once);
+                    break;
+                case Group group:
+                    foreach (var inner in Single(group.Words)) yield return inner;
+                    break;
+                case Repeat repeat:
+                    foreach (var inner in Single(repeat.Words)) yield return inner;
+                    break;
+            }
         }
-
-        return null;
     }
 
     /// <summary>Chains of the space straight after a single first stitch, for which one chain is made with the turning chain's.</summary>
-    public static int SpaceAfterFirst(IReadOnlyList<Word> words) => OpeningSpace(words);
-
-    private static int OpeningSpace(IReadOnlyList<Word> words)
+    public static int SpaceAfterFirst(IReadOnlyList<Word> words)
     {
-        while (words.Count > 0 && words[0] is Repeat or Group)
+        Word? first = null;
+        foreach (var word in Single(words))
         {
-            words = words[0] is Repeat repeat ? repeat.Words : ((Group)words[0]).Words;
+            if (first is not null) return word is Chains chains ? chains.Count : 0;
+            if (word is not Work { Makes: 1, Takes: 1, Amount: { Reach: Reach.Fixed, Times: 1 } }) return 0;
+            first = word;
         }
 
-        return words is [Work { Makes: 1, Takes: 1, Amount: { Reach: Reach.Fixed, Times: 1 } }, Chains chains, ..] ? chains.Count : 0;
+        return 0;
     }
 }

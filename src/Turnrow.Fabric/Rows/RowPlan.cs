@@ -37,6 +37,9 @@ public sealed record ShapedPlan(Stitch Stitch, EdgeChange Right, EdgeChange Left
     private IReadOnlyList<Word>? _fromRight;
     private IReadOnlyList<Word>? _fromLeft;
 
+    // What is changed by `with` has words of its own: those of the original are not taken along.
+    private ShapedPlan(ShapedPlan original) : base(original) => (Stitch, Right, Left) = (original.Stitch, original.Right, original.Left);
+
     /// <summary>A row without shaping.</summary>
     public static ShapedPlan Plain(Stitch stitch) => new(stitch, default, default);
 

@@ -108,7 +108,7 @@ public static class RowWorker
             if (passed < 0 || !TakePlaces(work, work.Takes * times)) return;
             if (times > 0) _worked = true;
             AddTops(work, times);
-            done.Add(work with { Amount = work.Amount with { Times = times }, Passed = passed });
+            done.Add(work with { Amount = work.Amount with { Times = times }, Passed = passed, PassedBefore = passed });
         }
 
         // How many times a word is worked: so many, or as often as the places to come allow without a rest.
@@ -225,8 +225,8 @@ public static class RowWorker
 
         private void Each(Work work, List<Word> done)
         {
-            var (found, passed) = CountAhead(work.Target.Filter);
-            _cursor.Pass(_cursor.Remaining);
+            var (found, passed, before) = CountAhead(work.Target.Filter);
+            _cursor.Pass(found + passed);
             if (found % work.Takes != 0)
             {
                 Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, found % work.Takes);
@@ -236,7 +236,7 @@ public static class RowWorker
             var times = found / work.Takes;
             _worked |= times > 0;
             AddTops(work, times);
-            done.Add(work with { Amount = work.Amount with { Times = times }, Passed = passed });
+            done.Add(work with { Amount = work.Amount with { Times = times }, Passed = passed, PassedBefore = before });
         }
 
         private void AddTops(Work work, int times)
@@ -245,31 +245,41 @@ public static class RowWorker
             else _tops.Add(Place.TopOf(work.Stitch), work.Makes * times);
         }
 
-        private (int Found, int Passed) CountAhead(PlaceFilter filter)
+        // The places of a kind up to the last one, and what is passed over on the way. What stands after that one is not passed: it
+        // must be worked, skipped or left in words.
+        private (int Found, int Passed, int Before) CountAhead(PlaceFilter filter)
         {
             var ahead = below.Slice(Taken, _cursor.Remaining);
             var found = ahead.CountWhere(filter.Has);
-            return (found, ahead.Count - found);
+            if (found == 0) return (0, 0, 0);
+            return (found, ahead.Count - found - BeforeFirst(ahead.Reversed(), filter), BeforeFirst(ahead, filter));
+        }
+
+        private static int BeforeFirst(PlaceSequence places, PlaceFilter filter)
+        {
+            var cursor = new PlaceCursor(places);
+            while (cursor.Remaining > 0 && cursor.CurrentRun(int.MaxValue) is var run && !filter.Has(run.Place)) cursor.Pass(run.Count);
+            return places.Count - cursor.Remaining;
         }
 
         private void InOnePlace(Group group, List<Word> done)
         {
             var times = 1;
-            var passed = 0;
+            int passed, before;
             if (group.Target.Aim == Aim.EachOfKind)
             {
-                (times, passed) = CountAhead(group.Target.Filter);
-                _cursor.Pass(_cursor.Remaining);
+                (times, passed, before) = CountAhead(group.Target.Filter);
+                _cursor.Pass(times + passed);
             }
             else
             {
-                passed = GoTo(group, group.Target);
+                passed = before = GoTo(group, group.Target);
                 if (passed < 0 || (group.Target.Aim != Aim.Same && !TakeOne(group))) return;
             }
 
             _worked |= times > 0;
             _tops.AddTimes(TopsOf(group), times);
-            done.Add(group with { Passed = passed, Times = times });
+            done.Add(group with { Passed = passed, PassedBefore = before, Times = times });
         }
 
         private bool TakeOne(Group group)

@@ -137,6 +137,9 @@ public sealed record Work(Stitch Stitch, int Takes, int Makes, Amount Amount, Ta
     /// <summary>Places passed over to get to the kind of place named, all times together; known once the row is worked.</summary>
     public int Passed { get; init; }
 
+    /// <summary>Of those passed over, the ones before the first place of the kind.</summary>
+    public int PassedBefore { get; init; }
+
     /// <summary>One in each of so many.</summary>
     public static Work Plain(Stitch stitch, Amount amount) => new(stitch, 1, 1, amount, Target.Next, HookInto.BothLoops);
 
@@ -155,12 +158,15 @@ public sealed record Group(IReadOnlyList<Word> Words, Target Target) : Word
     /// <summary>Places passed over to get there; known once the row is worked.</summary>
     public int Passed { get; init; }
 
+    /// <summary>Of those passed over, the ones before the first place of the kind.</summary>
+    public int PassedBefore { get; init; }
+
     /// <summary>How often it was worked: once, or of <see cref="Aim.EachOfKind"/> as many as there are.</summary>
     public int Times { get; init; } = 1;
 
     /// <inheritdoc/>
     public bool Equals(Group? other) =>
-        other is not null && Target == other.Target && Passed == other.Passed && Times == other.Times
+        other is not null && Target == other.Target && Passed == other.Passed && PassedBefore == other.PassedBefore && Times == other.Times
         && WordLists.Same(Words, other.Words);
 
     /// <inheritdoc/>

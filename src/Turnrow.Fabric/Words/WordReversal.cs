@@ -64,8 +64,8 @@ internal static class WordReversal
 
     private static Word WithAim(Word word, Target target) => word switch
     {
-        Work work => work with { Target = target, Amount = Amount.Of(work.Amount.Times), Passed = 0 },
-        Group group => group with { Target = target, Passed = 0, Words = Reverse(group.Words) },
+        Work work => work with { Target = target, Amount = Amount.Of(work.Amount.Times), Passed = 0, PassedBefore = 0 },
+        Group group => group with { Target = target, Passed = 0, PassedBefore = 0, Words = Reverse(group.Words) },
         _ => word,
     };
 
@@ -74,12 +74,12 @@ internal static class WordReversal
         switch (word)
         {
             case Work work:
-                result.Add(work with { Amount = Fixed(work.Amount), Target = Turned(work.Target), Passed = 0 });
-                if (work.Passed > 0 && work.Target.Aim != Aim.EachOfKind) result.Add(new Skip(work.Passed) { Origin = work.Origin });
+                result.Add(work with { Amount = Fixed(work.Amount), Target = Turned(work.Target), Passed = 0, PassedBefore = 0 });
+                if (work.PassedBefore > 0) result.Add(new Skip(work.PassedBefore) { Origin = work.Origin });
                 break;
             case Group group:
-                result.Add(group with { Words = Reverse(group.Words), Target = Turned(group.Target), Passed = 0 });
-                if (group.Passed > 0 && group.Target.Aim != Aim.EachOfKind) result.Add(new Skip(group.Passed) { Origin = group.Origin });
+                result.Add(group with { Words = Reverse(group.Words), Target = Turned(group.Target), Passed = 0, PassedBefore = 0 });
+                if (group.PassedBefore > 0) result.Add(new Skip(group.PassedBefore) { Origin = group.Origin });
                 break;
             case Repeat { Ways.Count: > 0 } repeat:
                 for (var i = repeat.Ways.Count - 1; i >= 0; i--) AddReversed(result, repeat.Ways[i]);

@@ -9,16 +9,16 @@ internal static class ExpressionBuilder
 {
     public static ExpressionSyntax Sum(TurnrowParser.SumContext context, LineBuilding line)
     {
-        var first = Factor(context.factor(), line);
+        var first = Factor(context.first, line);
         if (context._rest.Count == 0) return first;
         var rest = new List<OperationSyntax>(context._rest.Count);
         foreach (var operation in context._rest)
-            rest.Add(Operation(operation.sign(), Factor(operation.factor(), line)));
+            rest.Add(Operation(operation.by, Factor(operation.value, line)));
         return Calculation(first, rest);
     }
 
     public static ExpressionSyntax Count(TurnrowParser.CountContext context, LineBuilding line) =>
-        Calculation(Single(context.single(), line), context._rest, line);
+        Calculation(Single(context.first, line), context._rest, line);
 
     /// <summary>A count that begins with a term which another rule has taken.</summary>
     public static ExpressionSyntax Calculation(
@@ -27,20 +27,20 @@ internal static class ExpressionBuilder
         if (operations.Count == 0) return first;
         var rest = new List<OperationSyntax>(operations.Count);
         foreach (var operation in operations)
-            rest.Add(Operation(operation.sign(), Single(operation.single(), line)));
+            rest.Add(Operation(operation.by, Single(operation.value, line)));
         return Calculation(first, rest);
     }
 
     public static ExpressionSyntax Single(TurnrowParser.SingleContext context, LineBuilding line)
     {
-        if (context.list() is { } list) return List(list, null, line);
-        return context.name() is { } name ? Name(name, line) : Count(context.count(), line);
+        if (context.amount is not null) return List(context.amount, null, line);
+        return context.called is null ? Count(context.inside, line) : Name(context.called, line);
     }
 
     /// <summary>A number, or one for each size.</summary>
     public static ExpressionSyntax List(TurnrowParser.ListContext context, UnitSyntax? unit, LineBuilding line)
     {
-        var first = NumberBuilder.Number(context.number(0), line);
+        var first = NumberBuilder.Number(context.first, line);
         var span = unit is null ? LineBuilding.Span(context) : LineBuilding.Span(context).To(unit.Span);
         if (context._more.Count == 0) return new NumberExpression(first, unit, span);
         var values = new List<NumberSyntax>(context._more.Count + 1) { first };
@@ -67,8 +67,9 @@ internal static class ExpressionBuilder
 
     private static ExpressionSyntax Factor(TurnrowParser.FactorContext context, LineBuilding line)
     {
-        if (context.list() is { } list) return List(list, context.unit() is { } unit ? Unit(unit) : null, line);
-        return context.name() is { } name ? Name(name, line) : Sum(context.sum(), line);
+        if (context.amount is not null)
+            return List(context.amount, context.measure is null ? null : Unit(context.measure), line);
+        return context.called is null ? Sum(context.inside, line) : Name(context.called, line);
     }
 
     private static OperationSyntax Operation(TurnrowParser.SignContext sign, ExpressionSyntax operand) =>

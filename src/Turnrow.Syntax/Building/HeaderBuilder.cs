@@ -1,5 +1,6 @@
 using Turnrow.Syntax.Diagnostics.Kinds;
 using Turnrow.Syntax.Generated;
+using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Syntax.Building;
@@ -8,60 +9,51 @@ namespace Turnrow.Syntax.Building;
 internal static class HeaderBuilder
 {
     public static NotationStatement Notation(TurnrowParser.NotationLineContext context, LineBuilding line) =>
-        new(NumberBuilder.Number(context.number(), line), LineBuilding.Span(context));
+        new(NumberBuilder.Number(context.value, line), LineBuilding.Span(context));
 
     public static PatternStatement Pattern(TurnrowParser.PatternLineContext context, LineBuilding line) =>
-        new(line.Quoted(context.QUOTED().Symbol), LineBuilding.Span(context));
+        new(line.Quoted(context.text), LineBuilding.Span(context));
 
     public static VersionStatement Version(TurnrowParser.VersionLineContext context, LineBuilding line)
     {
-        var version = context.version();
-        var name = line.Name(version);
-        if (version.QUOTED() is { } quoted) name = name with { Text = line.Quoted(quoted.Symbol).Text };
+        var name = line.Name(context.text);
+        if (context.text.Start.Type == TurnrowLexer.QUOTED) name = name with { Text = line.Quoted(context.text.Start).Text };
         return new VersionStatement(name, LineBuilding.Span(context));
     }
 
     public static TermsStatement Terms(TurnrowParser.TermsLineContext context, LineBuilding line) =>
-        new(line.Name(context.name()), LineBuilding.Span(context));
+        new(line.Name(context.called), LineBuilding.Span(context));
 
     public static SkillStatement Skill(TurnrowParser.SkillLineContext context, LineBuilding line) =>
-        new(line.Quoted(context.QUOTED().Symbol), LineBuilding.Span(context));
+        new(line.Quoted(context.text), LineBuilding.Span(context));
 
     public static NotionStatement Notion(TurnrowParser.NotionLineContext context, LineBuilding line) =>
-        new(line.Quoted(context.QUOTED().Symbol), LineBuilding.Span(context));
+        new(line.Quoted(context.text), LineBuilding.Span(context));
 
     public static WearerStatement Wearer(TurnrowParser.WearerLineContext context, LineBuilding line) =>
-        new(line.Name(context.name()), LineBuilding.Span(context));
+        new(line.Name(context.called), LineBuilding.Span(context));
 
-    public static ProseStatement Prose(TurnrowParser.ProseLineContext context, LineBuilding line)
+    public static ProseStatement Prose(TextSpan span, LineBuilding line)
     {
-        var span = LineBuilding.Span(context);
         var text = line.Text(span);
         return new ProseStatement(text.Length > 1 && text[1] == ' ' ? text[2..] : text[1..], span);
     }
 
-    public static SizesStatement Sizes(TurnrowParser.SizesLineContext context, LineBuilding line) =>
-        new(SizeNames(context, line), LineBuilding.Span(context));
-
-    /// <summary>The names of a <c>sizes</c> line, as far as it could be read.</summary>
-    public static List<NameSyntax> SizeNames(TurnrowParser.SizesLineContext context, LineBuilding line)
+    public static SizesStatement Sizes(TurnrowParser.SizesLineContext context, LineBuilding line)
     {
         var names = new List<NameSyntax>(context._names.Count);
-        foreach (var size in context._names)
-        {
-            if (size.Stop is not null) names.Add(SizeName(size, line));
-        }
-
-        return names;
+        foreach (var size in context._names) names.Add(SizeName(size, line));
+        return new SizesStatement(names, LineBuilding.Span(context));
     }
 
     private static NameSyntax SizeName(TurnrowParser.SizeNameContext context, LineBuilding line)
     {
         var name = line.Name(context);
-        if (context.QUOTED() is { } quoted) return name with { Text = line.Quoted(quoted.Symbol).Text };
-        if (context.NUMBER() is { } number && number.Symbol.StopIndex + 1 < context.Stop.StartIndex)
+        if (context.Start.Type == TurnrowLexer.QUOTED) return name with { Text = line.Quoted(context.Start).Text };
+
+        // `1X` is a number and a word with nothing between.
+        if (context.Start != context.Stop && context.Start.StopIndex + 1 < context.Stop.StartIndex)
             line.Report(SizeWord.At(name.Span, name.Text));
         return name;
     }
-
 }

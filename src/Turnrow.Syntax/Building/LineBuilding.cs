@@ -81,15 +81,17 @@ internal sealed class LineBuilding(SourceText source)
     }
 
     public static SideSyntax? Side(TurnrowParser.SideContext? context) =>
-        context is null ? null : new SideSyntax(context.RS() is not null, Span(context));
+        context is null ? null : new SideSyntax(context.Start.Type == TurnrowLexer.RS, Span(context));
 
     public EdgeSyntax Edge(TurnrowParser.EdgeContext context)
     {
-        if (context.BOTH() is not null) return new EdgeSyntax(EdgeWord.Both, null, Span(context));
-        var name = context.name();
-        if (name.RIGHT() is not null) return new EdgeSyntax(EdgeWord.Right, null, Span(context));
-        return name.LEFT() is not null
-            ? new EdgeSyntax(EdgeWord.Left, null, Span(context))
-            : new EdgeSyntax(EdgeWord.Named, Name(name), Span(context));
+        var word = context.Start.Type switch
+        {
+            TurnrowLexer.BOTH => EdgeWord.Both,
+            TurnrowLexer.RIGHT => EdgeWord.Right,
+            TurnrowLexer.LEFT => EdgeWord.Left,
+            _ => EdgeWord.Named,
+        };
+        return new EdgeSyntax(word, word == EdgeWord.Named ? Name(context.called) : null, Span(context));
     }
 }

@@ -10,20 +10,19 @@ internal static class MaterialBuilder
     {
         var facts = new List<YarnFactSyntax>(context._facts.Count);
         foreach (var fact in context._facts)
-            facts.Add(new YarnFactSyntax(FactOf(fact), NumberBuilder.Number(fact.number(), line), LineBuilding.Span(fact)));
-        var description = context.QUOTED() is { } quoted ? line.Quoted(quoted.Symbol) : null;
-        return new YarnStatement(line.Name(context.name()), description, facts, LineBuilding.Span(context));
+            facts.Add(new YarnFactSyntax(FactOf(fact), NumberBuilder.Number(fact.value, line), LineBuilding.Span(fact)));
+        var description = context.text is null ? null : line.Quoted(context.text);
+        return new YarnStatement(line.Name(context.called), description, facts, LineBuilding.Span(context));
     }
 
     public static HookStatement Hook(TurnrowParser.HookLineContext context, LineBuilding line) =>
-        new(NumberBuilder.Number(context.number(), line), LineBuilding.Span(context));
+        new(NumberBuilder.Number(context.value, line), LineBuilding.Span(context));
 
     public static GaugeStatement Gauge(TurnrowParser.GaugeLineContext context, LineBuilding line)
     {
-        var rowsLength = context.stitchesLength is null ? context.gaugeLength(0) : context.gaugeLength(1);
-        var stitches = GaugeSpan(context.stitches, context.stitchesLength ?? rowsLength, line);
-        var rows = GaugeSpan(context.rows, rowsLength, line);
-        return new GaugeStatement(line.Joined(context.stitch()._words), stitches, rows, LineBuilding.Span(context));
+        var stitches = GaugeSpan(context.stitches, context.stitchesLength ?? context.rowsLength, line);
+        var rows = GaugeSpan(context.rows, context.rowsLength, line);
+        return new GaugeStatement(line.Joined(context.by._words), stitches, rows, LineBuilding.Span(context));
     }
 
     public static TurnStatement Turn(TurnrowParser.TurnLineContext context, LineBuilding line)
@@ -32,15 +31,13 @@ internal static class MaterialBuilder
         NumberSyntax? firstStitchIn = null;
         foreach (var part in context._parts)
         {
-            if (part.ORDINAL() is { } ordinal)
-                firstStitchIn = NumberBuilder.Ordinal(ordinal.Symbol, line);
-            else
-                notInFoundation = true;
+            notInFoundation |= part.nth is null;
+            if (part.nth is not null) firstStitchIn = NumberBuilder.Ordinal(part.nth, line);
         }
 
-        bool? counts = context.counts is not null ? true : context.NOT() is not null ? false : null;
+        bool? counts = context.counts is not null ? true : context.doesNot is not null ? false : null;
         return new TurnStatement(
-            line.Joined(context.stitch()._words),
+            line.Joined(context.by._words),
             context.nextRow is not null,
             NumberBuilder.Number(context.chains, line),
             counts,
@@ -62,7 +59,7 @@ internal static class MaterialBuilder
         TurnrowParser.NumberContext count, TurnrowParser.GaugeLengthContext length, LineBuilding line) =>
         new(
             NumberBuilder.Number(count, line),
-            NumberBuilder.Number(length.number(), line),
-            ExpressionBuilder.Unit(length.unit()),
+            NumberBuilder.Number(length.value, line),
+            ExpressionBuilder.Unit(length.measure),
             LineBuilding.Span(count).To(LineBuilding.Span(length)));
 }

@@ -22,11 +22,11 @@ internal static class NumberBuilder
 
     public static NumberSyntax Number(TurnrowParser.NumberContext context, LineBuilding line)
     {
-        var (numerator, denominator) = context.NUMBER() is { } whole ? Decimal(line.Text(whole.Symbol)) : (0, 1);
-        if (context.FRACTION() is { } fraction)
+        var (numerator, denominator) = context.whole is null ? (0, 1) : Decimal(line.Text(context.whole));
+        if (context.part is not null)
         {
             // A decimal with a fraction behind it was reported before the line was built; it must only not overflow.
-            var part = Fraction(line.Text(fraction.Symbol));
+            var part = Fraction(line.Text(context.part));
             (numerator, denominator) = denominator == 1
                 ? (numerator * part.Denominator + part.Numerator, part.Denominator)
                 : (numerator, denominator);

@@ -10,20 +10,20 @@ internal static class RowBuilder
 {
     public static RowStatement Row(TurnrowParser.RowLineContext context, LineBuilding line) =>
         new(
-            context.count() is { } number ? ExpressionBuilder.Count(number, line) : null,
+            context.from is null ? null : ExpressionBuilder.Count(context.from, line),
             null,
-            LineBuilding.Side(context.side()),
-            Items(context.items(), inOnePlace: false, line),
-            ValueBuilder.Claim(context.claim(), line),
+            LineBuilding.Side(context.facing),
+            Items(context.words, inOnePlace: false, line),
+            ValueBuilder.Claim(context.claimed, line),
             LineBuilding.Span(context));
 
     public static RowStatement Rows(TurnrowParser.RowsLineContext context, LineBuilding line) =>
         new(
             ExpressionBuilder.Count(context.from, line),
             ExpressionBuilder.Count(context.to, line),
-            LineBuilding.Side(context.side()),
-            Items(context.items(), inOnePlace: false, line),
-            ValueBuilder.Claim(context.claim(), line),
+            LineBuilding.Side(context.facing),
+            Items(context.words, inOnePlace: false, line),
+            ValueBuilder.Claim(context.claimed, line),
             LineBuilding.Span(context));
 
     public static RepeatStatement Repeat(TurnrowParser.RepeatLineContext context, LineBuilding line)
@@ -34,7 +34,7 @@ internal static class RowBuilder
         var times = ExpressionBuilder.Count(context.times, line);
         if (counting == RepeatCounting.Unsaid)
         {
-            var span = times.Span.To(LineBuilding.Span(context.TIMES().Symbol));
+            var span = times.Span.To(LineBuilding.Span(context.end));
             line.Report(RepeatTimes.At(span, times, line.Text(times.Span)));
         }
 
@@ -43,12 +43,12 @@ internal static class RowBuilder
             context.to is null ? null : ExpressionBuilder.Count(context.to, line),
             times,
             counting,
-            ValueBuilder.Claim(context.claim(), line),
+            ValueBuilder.Claim(context.claimed, line),
             LineBuilding.Span(context));
     }
 
     public static ChangeSyntax Change(TurnrowParser.ChangeContext context) =>
-        new(context.INC() is null ? Tree.Change.Decrease : Tree.Change.Increase, LineBuilding.Span(context));
+        new(context.Start.Type == TurnrowLexer.INC ? Tree.Change.Increase : Tree.Change.Decrease, LineBuilding.Span(context));
 
     private static List<RowItemSyntax> Items(TurnrowParser.ItemsContext context, bool inOnePlace, LineBuilding line)
     {
@@ -65,11 +65,11 @@ internal static class RowBuilder
             case TurnrowLexer.OPEN:
                 return Group(context, span, inOnePlace, line);
             case TurnrowLexer.SKIP_WORD:
-                return new SkipItem(context.count() is { } skipped ? ExpressionBuilder.Count(skipped, line) : null, span);
+                return new SkipItem(Amount(context, line), span);
             case TurnrowLexer.SLIP:
-                return new SlipOverItem(ExpressionBuilder.Count(context.count(), line), span);
+                return new SlipOverItem(Amount(context, line)!, span);
             case TurnrowLexer.LEAVE:
-                return new LeaveItem(context.REST() is null ? ExpressionBuilder.Count(context.count(), line) : null, span);
+                return new LeaveItem(Amount(context, line), span);
             default:
                 return Stitch(context, span, inOnePlace, line);
         }
@@ -77,16 +77,15 @@ internal static class RowBuilder
 
     private static GroupItem Group(TurnrowParser.ItemContext context, TextSpan span, bool inOnePlace, LineBuilding line)
     {
-        var place = Place(context.place(), line);
+        var place = Place(context.at, line);
         AmountSyntax? times = null;
-        if (context.reach() is { } reach)
+        if (context.far is not null)
         {
-            times = Reach(reach, line);
+            times = Reach(context.far, line);
         }
-        else if (context.count() is { } count)
+        else if (Amount(context, line) is { } value)
         {
-            var value = ExpressionBuilder.Count(count, line);
-            times = new CountAmount(value, value.Span.To(LineBuilding.Span(context.TIMES().Symbol)));
+            times = new CountAmount(value, value.Span.To(LineBuilding.Span(context.end)));
         }
 
         return new GroupItem(Items(context.inside, inOnePlace || place is not null, line), times, place, span);
@@ -96,11 +95,11 @@ internal static class RowBuilder
     {
         var before = context.before is null ? null : ExpressionBuilder.List(context.before, null, line);
         var words = line.Words(context._words);
-        var change = context.change() is { } changed ? Change(changed) : null;
-        var amount = context.amount is not null ? ChangeAmount(context.amount, line)
-            : context.stitchAmount() is { } stitches ? StitchAmount(stitches, words, line)
+        var change = context.changed is null ? null : Change(context.changed);
+        var amount = context.changedBy is not null ? ChangeAmount(context.changedBy, line)
+            : context.worked is not null ? StitchAmount(context.worked, words, line)
             : null;
-        var place = Place(context.place(), line);
+        var place = Place(context.at, line);
         if (before is not null && change is null && amount is null && place is null && !inOnePlace)
             line.Report(StitchNumber.At(span, line.Text(before.Span), words));
         return new StitchItem(before, words, change, amount, place, span);
@@ -108,26 +107,26 @@ internal static class RowBuilder
 
     private static AmountSyntax StitchAmount(TurnrowParser.StitchAmountContext context, List<NameSyntax> words, LineBuilding line)
     {
-        if (context.reach() is { } reach) return Reach(reach, line);
-        if (context.numberCount() is { } number)
+        if (context.far is not null) return Reach(context.far, line);
+        if (context.first is not null)
         {
-            var first = ExpressionBuilder.List(number.list(), null, line);
-            return new CountAmount(ExpressionBuilder.Calculation(first, number._rest, line), LineBuilding.Span(number));
+            var first = ExpressionBuilder.List(context.first, null, line);
+            return new CountAmount(ExpressionBuilder.Calculation(first, context._operations, line), LineBuilding.Span(context));
         }
 
         // `dc hem - 4`: the last word is no stitch, the sum begins with it.
         var name = words[^1];
         words.RemoveAt(words.Count - 1);
-        if (words.Count == 0) line.Report(UnexpectedWord.SumWithoutStitch(name.Span.To(LineBuilding.Span(context)), line.Text(name.Span.To(LineBuilding.Span(context)))));
         var sum = ExpressionBuilder.Calculation(ExpressionBuilder.Name(name), context._operations, line);
+        if (words.Count == 0) line.Report(UnexpectedWord.SumWithoutStitch(sum.Span, line.Text(sum.Span)));
         return new CountAmount(sum, sum.Span);
     }
 
     private static AmountSyntax ChangeAmount(TurnrowParser.ChangeAmountContext context, LineBuilding line)
     {
-        if (context.reach() is { } reach) return Reach(reach, line);
-        var count = ExpressionBuilder.Count(context.count(), line);
-        return context.EVENLY() is null
+        if (context.far is not null) return Reach(context.far, line);
+        var count = ExpressionBuilder.Count(context.amount, line);
+        return context.evenly is null
             ? new CountAmount(count, count.Span)
             : new EvenlyAmount(count, LineBuilding.Span(context));
     }
@@ -135,10 +134,13 @@ internal static class RowBuilder
     private static AmountSyntax Reach(TurnrowParser.ReachContext context, LineBuilding line)
     {
         var span = LineBuilding.Span(context);
-        return context.UNTIL() is null
-            ? new AcrossAmount(context.AROUND() is not null, span)
-            : new UntilAmount(ExpressionBuilder.Count(context.count(), line), span);
+        return context.remain is null
+            ? new AcrossAmount(context.Start.Type == TurnrowLexer.AROUND, span)
+            : new UntilAmount(ExpressionBuilder.Count(context.remain, line), span);
     }
+
+    private static ExpressionSyntax? Amount(TurnrowParser.ItemContext context, LineBuilding line) =>
+        context.amount is null ? null : ExpressionBuilder.Count(context.amount, line);
 
     private static PlaceSyntax? Place(TurnrowParser.PlaceContext? context, LineBuilding line)
     {

@@ -9,36 +9,36 @@ internal static class ShapeBuilder
 {
     public static StraightStatement Straight(TurnrowParser.StraightLineContext context, LineBuilding line)
     {
-        var extent = context.TO() is not null ? StraightExtent.To
-            : context.FOR() is not null ? StraightExtent.For
-            : StraightExtent.Rows;
+        var extent = context.length is null ? StraightExtent.Rows
+            : context.further is null ? StraightExtent.To
+            : StraightExtent.For;
         var amount = context.length is null
-            ? ExpressionBuilder.Count(context.count(), line)
+            ? ExpressionBuilder.Count(context.amount, line)
             : ExpressionBuilder.Sum(context.length, line);
         var fixes = new List<RowFixSyntax>(context._fixes.Count);
         foreach (var fix in context._fixes) fixes.Add(Fix(fix));
         return new StraightStatement(
             extent,
             amount,
-            context.name() is { } from ? line.Name(from) : null,
+            context.mark is null ? null : line.Name(context.mark),
             fixes,
-            ValueBuilder.Claim(context.claim(), line),
+            ValueBuilder.Claim(context.claimed, line),
             LineBuilding.Span(context));
     }
 
     public static LeaveStatement Leave(TurnrowParser.LeaveLineContext context, LineBuilding line) =>
         new(
-            ExpressionBuilder.Count(context.count(), line),
-            line.Edge(context.edge()),
-            ValueBuilder.Claim(context.claim(), line),
+            ExpressionBuilder.Count(context.amount, line),
+            line.Edge(context.at),
+            ValueBuilder.Claim(context.claimed, line),
             LineBuilding.Span(context));
 
     public static AddStatement Add(TurnrowParser.AddLineContext context, LineBuilding line) =>
         new(
-            ExpressionBuilder.Count(context.count(), line),
-            line.Edge(context.edge()),
+            ExpressionBuilder.Count(context.amount, line),
+            line.Edge(context.at),
             context.apart is not null,
-            ValueBuilder.Claim(context.claim(), line),
+            ValueBuilder.Claim(context.claimed, line),
             LineBuilding.Span(context));
 
     public static ShapeStatement Shape(TurnrowParser.ShapeLineContext context, LineBuilding line)
@@ -50,17 +50,19 @@ internal static class ShapeBuilder
             context.from is null ? null : ExpressionBuilder.Count(context.from, line),
             context.to is null ? null : ExpressionBuilder.Count(context.to, line),
             shapings,
-            context.solve() is { } solve ? Solve(solve, line) : null,
-            ValueBuilder.Claim(context.claim(), line),
+            context.solved is null ? null : Solve(context.solved, line),
+            ValueBuilder.Claim(context.claimed, line),
             LineBuilding.Span(context));
     }
 
     private static RowFixSyntax Fix(TurnrowParser.RowFixContext context)
     {
-        var fix = context.EVEN() is not null ? RowFix.EvenRows
-            : context.ODD() is not null ? RowFix.OddRows
-            : context.side().RS() is not null ? RowFix.EndRightSide
-            : RowFix.EndWrongSide;
+        var fix = context.Start.Type switch
+        {
+            TurnrowLexer.EVEN => RowFix.EvenRows,
+            TurnrowLexer.ODD => RowFix.OddRows,
+            _ => context.facing.Start.Type == TurnrowLexer.RS ? RowFix.EndRightSide : RowFix.EndWrongSide,
+        };
         return new RowFixSyntax(fix, LineBuilding.Span(context));
     }
 
@@ -68,27 +70,27 @@ internal static class ShapeBuilder
     {
         ExpressionSyntax? stitchesIn = null;
         var frequencies = new List<FrequencySyntax>(context._parts.Count + 1);
-        if (context.frequency() is { } first) frequencies.Add(Frequency(first, line));
+        if (context.first is not null) frequencies.Add(Frequency(context.first, line));
         foreach (var part in context._parts)
         {
-            if (part.frequency() is { } frequency)
+            if (part.when is not null)
             {
-                frequencies.Add(Frequency(frequency, line));
+                frequencies.Add(Frequency(part.when, line));
                 continue;
             }
 
             if (stitchesIn is not null)
                 line.Report(UnexpectedWord.Twice(LineBuilding.Span(part), line.Text(LineBuilding.Span(part))));
-            stitchesIn = StitchesIn(part.stitchesIn(), line);
+            stitchesIn = StitchesIn(part.inset, line);
         }
 
         var span = LineBuilding.Span(context);
         if (frequencies.Count == 0) line.Report(LineUnfinished.AfterShaping(span));
         return new ShapingSyntax(
             context.after is null ? null : ExpressionBuilder.Count(context.after, line),
-            RowBuilder.Change(context.change()),
+            RowBuilder.Change(context.changed),
             ExpressionBuilder.Count(context.amount, line),
-            line.Edge(context.edge()),
+            line.Edge(context.at),
             stitchesIn,
             frequencies,
             span);
@@ -102,32 +104,31 @@ internal static class ShapeBuilder
             LineBuilding.Span(context));
 
     private static ExpressionSyntax StitchesIn(TurnrowParser.StitchesInContext context, LineBuilding line) =>
-        context.list() is { } list
-            ? ExpressionBuilder.List(list, null, line)
-            : ExpressionBuilder.Name(line.Name(context.WORD().Symbol));
+        context.amount is not null
+            ? ExpressionBuilder.List(context.amount, null, line)
+            : ExpressionBuilder.Name(line.Name(context.called));
 
     private static SolveSyntax Solve(TurnrowParser.SolveContext context, LineBuilding line)
     {
         var options = new List<SolveOptionSyntax>(context._options.Count);
         foreach (var option in context._options) options.Add(Option(option, line));
         return new SolveSyntax(
-            ExpressionBuilder.Count(context.count(), line), line.Edge(context.edge()), options, LineBuilding.Span(context));
+            ExpressionBuilder.Count(context.target, line), line.Edge(context.at), options, LineBuilding.Span(context));
     }
 
     private static SolveOptionSyntax Option(TurnrowParser.SolveOptionContext context, LineBuilding line)
     {
         var span = LineBuilding.Span(context);
-        if (context.stitchesIn() is { } inset)
-            return new SolveOptionSyntax(SolveOption.StitchesIn, StitchesIn(inset, line), span);
-        if (context.count() is { } rows)
+        if (context.inset is not null)
+            return new SolveOptionSyntax(SolveOption.StitchesIn, StitchesIn(context.inset, line), span);
+        var option = context.Start.Type switch
         {
-            var which = context.LAST() is null ? SolveOption.FirstRowsPlain : SolveOption.LastRowsPlain;
-            return new SolveOptionSyntax(which, ExpressionBuilder.Count(rows, line), span);
-        }
-
-        var option = context.RS() is not null ? SolveOption.RightSideRows
-            : context.LONGER() is not null ? SolveOption.LongerFirst
-            : SolveOption.ByTurns;
-        return new SolveOptionSyntax(option, null, span);
+            TurnrowLexer.FIRST => SolveOption.FirstRowsPlain,
+            TurnrowLexer.LAST => SolveOption.LastRowsPlain,
+            TurnrowLexer.ON => SolveOption.RightSideRows,
+            TurnrowLexer.LONGER => SolveOption.LongerFirst,
+            _ => SolveOption.ByTurns,
+        };
+        return new SolveOptionSyntax(option, context.rows is null ? null : ExpressionBuilder.Count(context.rows, line), span);
     }
 }

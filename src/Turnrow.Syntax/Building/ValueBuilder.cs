@@ -8,7 +8,7 @@ namespace Turnrow.Syntax.Building;
 internal static class ValueBuilder
 {
     public static MeasureStatement Measure(TurnrowParser.MeasureLineContext context, LineBuilding line) =>
-        new(line.Name(context.name()), ExpressionBuilder.Sum(context.sum(), line), LineBuilding.Span(context));
+        new(line.Name(context.called), ExpressionBuilder.Sum(context.value, line), LineBuilding.Span(context));
 
     public static CountStatement Count(TurnrowParser.CountLineContext context, LineBuilding line)
     {
@@ -21,10 +21,10 @@ internal static class ValueBuilder
 
         // `sc stitches for 10 cm`: the stitch was read as a value, and has to be a plain word.
         NameSyntax? stitch = null;
-        var value = ExpressionBuilder.Sum(context.length ?? context.sum(0), line);
-        if (context.length is not null && context.sum().Length == 2)
+        var value = ExpressionBuilder.Sum(context.length ?? context.value, line);
+        if (context.length is not null && context.value is not null)
         {
-            var before = ExpressionBuilder.Sum(context.sum(0), line);
+            var before = ExpressionBuilder.Sum(context.value, line);
             if (before is NameExpression { Name: var name })
                 stitch = name;
             else
@@ -33,7 +33,7 @@ internal static class ValueBuilder
 
         var fixes = new List<CountFixSyntax>(context._fixes.Count);
         foreach (var fix in context._fixes) fixes.Add(Fix(fix, line));
-        return new CountStatement(line.Name(context.name()), of, stitch, value, fixes, LineBuilding.Span(context));
+        return new CountStatement(line.Name(context.called), of, stitch, value, fixes, LineBuilding.Span(context));
     }
 
     public static StatementSyntax Expect(TurnrowParser.ExpectLineContext context, LineBuilding line)
@@ -44,9 +44,9 @@ internal static class ValueBuilder
             return new ExpectEqualStatement(ExpectedValue(left, line), ExpectedValue(context.right, line), span);
         var within = context.within is null ? null : ExpressionBuilder.Sum(context.within, line);
         return new ExpectMeasureStatement(
-            ExpressionBuilder.Sum(left.sum(), line),
+            ExpressionBuilder.Sum(left.value, line),
             left.of?.Type == TurnrowLexer.ROWS,
-            left.WORD() is { } stitch ? line.Name(stitch.Symbol) : null,
+            left.by is null ? null : line.Name(left.by),
             ExpressionBuilder.Sum(context.length, line),
             within,
             span);
@@ -59,12 +59,12 @@ internal static class ValueBuilder
         foreach (var part in context._parts)
         {
             var kind = part._words.Count > 0 ? line.Joined(part._words)
-                : part.STITCHES() is { } stitches ? line.Name(stitches.Symbol)
+                : part.stitches is not null ? line.Name(part.stitches)
                 : null;
-            parts.Add(new ClaimPartSyntax(ExpressionBuilder.Count(part.count(), line), kind, LineBuilding.Span(part)));
+            parts.Add(new ClaimPartSyntax(ExpressionBuilder.Count(part.amount, line), kind, LineBuilding.Span(part)));
         }
 
-        var scope = context.WITHOUT() is not null ? ClaimScope.WithoutTurningChain
+        var scope = context.without is not null ? ClaimScope.WithoutTurningChain
             : context.with is not null ? ClaimScope.WithChains
             : ClaimScope.Usual;
         return new ClaimSyntax(parts, scope, LineBuilding.Span(context));
@@ -73,10 +73,9 @@ internal static class ValueBuilder
     // `back rows` asks a piece; `hem` and `77 stitches` are values.
     private static ExpressionSyntax ExpectedValue(TurnrowParser.ExpectedContext context, LineBuilding line)
     {
-        var value = ExpressionBuilder.Sum(context.sum(), line);
+        var value = ExpressionBuilder.Sum(context.value, line);
         if (context.of is null) return value;
-        if (context.WORD() is { } extra)
-            line.Report(UnexpectedWord.ManyNames(LineBuilding.Span(extra.Symbol), line.Text(extra.Symbol)));
+        if (context.by is not null) line.Report(UnexpectedWord.ManyNames(LineBuilding.Span(context.by), line.Text(context.by)));
         if (value is not NameExpression { Name: var piece }) return value;
         var quantity = context.of.Type == TurnrowLexer.ROWS ? PieceQuantity.Rows : PieceQuantity.Stitches;
         return new PieceExpression(piece, quantity, LineBuilding.Span(context));
@@ -85,12 +84,15 @@ internal static class ValueBuilder
     private static CountFixSyntax Fix(TurnrowParser.CountFixContext context, LineBuilding line)
     {
         var span = LineBuilding.Span(context);
-        if (context.ODD() is not null) return new CountFixSyntax(CountFix.Odd, null, null, span);
-        if (context.EVEN() is not null) return new CountFixSyntax(CountFix.Even, null, null, span);
-        if (context.ROUNDED() is not null)
-            return new CountFixSyntax(context.UP() is null ? CountFix.RoundedDown : CountFix.RoundedUp, null, null, span);
-        var multiple = ExpressionBuilder.Single(context.single(0), line);
+        var fix = context.Start.Type switch
+        {
+            TurnrowLexer.ODD => CountFix.Odd,
+            TurnrowLexer.EVEN => CountFix.Even,
+            TurnrowLexer.MULTIPLE => CountFix.Multiple,
+            _ => context.way.Type == TurnrowLexer.UP ? CountFix.RoundedUp : CountFix.RoundedDown,
+        };
+        var multiple = context.multiple is null ? null : ExpressionBuilder.Single(context.multiple, line);
         var plus = context.plus is null ? null : ExpressionBuilder.Single(context.plus, line);
-        return new CountFixSyntax(CountFix.Multiple, multiple, plus, span);
+        return new CountFixSyntax(fix, multiple, plus, span);
     }
 }

@@ -18,8 +18,8 @@ internal static class WalkBuilder
             SelectionSyntax? selection = null;
             foreach (var part in along._parts)
             {
-                if (part.selection() is { } selected) selection = Once(selection, Selection(selected, line), line);
-                else side = Once(side, LineBuilding.Side(part.side()), line);
+                if (part.rows is not null) selection = Once(selection, Selection(part.rows, line), line);
+                else side = Once(side, LineBuilding.Side(part.facing), line);
             }
 
             walks.Add(Walk(along._words, selection, line));
@@ -40,25 +40,25 @@ internal static class WalkBuilder
         var eased = false;
         foreach (var part in context._parts)
         {
-            if (part.selection() is { } selected)
+            if (part.rows is not null)
             {
-                selection = Once(selection, Selection(selected, line), line);
+                selection = Once(selection, Selection(part.rows, line), line);
                 continue;
             }
 
-            eased |= part.EASING() is not null;
-            if (part.ORDER() is null) continue;
+            eased |= part.order is null;
+            if (part.order is null) continue;
             if (order is not null) line.Report(UnexpectedWord.Twice(LineBuilding.Span(part), line.Text(LineBuilding.Span(part))));
-            order = part.SAME() is null ? SeamOrder.Opposite : SeamOrder.Same;
+            order = part.order.Type == TurnrowLexer.SAME ? SeamOrder.Same : SeamOrder.Opposite;
         }
 
-        var firstSelection = context.selection() is { } of ? Selection(of, line) : null;
+        var firstSelection = context.rows is null ? null : Selection(context.rows, line);
         return new SeamStatement(
             Walk(context._first, firstSelection, line),
             Walk(context._second, selection, line),
             order,
             eased,
-            context.rate() is { } rate ? Rate(rate, line) : null,
+            context.worked is null ? null : Rate(context.worked, line),
             LineBuilding.Span(context));
     }
 
@@ -75,29 +75,29 @@ internal static class WalkBuilder
         var span = LineBuilding.Span(context);
         if (context.from is not null)
             return new RangeSelection(ExpressionBuilder.Count(context.from, line), ExpressionBuilder.Count(context.to, line), span);
-        var rows = context.count(0) is { } count
-            ? ExpressionBuilder.Count(count, line)
+        var rows = context.amount is not null
+            ? ExpressionBuilder.Count(context.amount, line)
             : new NumberExpression(One with { Span = LineBuilding.Span(context.Stop) }, null, LineBuilding.Span(context.Stop));
         return new EndSelection(context.all is not null, context.which.Type == TurnrowLexer.FIRST, rows, span);
     }
 
     private static bool IsStitchAlone(TurnrowParser.RateContext context) =>
-        context.list() is null && context.EACH() is null && context.PER() is null;
+        context.amount is null && context.way is null;
 
     // `n dc in each row`: without a number in front, the first word is the count.
     private static RateSyntax Rate(TurnrowParser.RateContext context, LineBuilding line)
     {
         var span = LineBuilding.Span(context);
         var words = line.Words(context._words);
-        ExpressionSyntax? count = context.list() is { } list ? ExpressionBuilder.List(list, null, line) : null;
-        if (context.EACH() is null && context.PER() is null)
+        ExpressionSyntax? count = context.amount is null ? null : ExpressionBuilder.List(context.amount, null, line);
+        if (context.way is null)
             line.Report(LineUnfinished.AfterRate(span, line.Text(span)));
         else if (count is null && words.Count < 2)
             line.Report(UnexpectedWord.RateWithoutNumber(words[0].Span, words[0].Text));
         var first = count is null && words.Count > 1 ? 1 : 0;
         count ??= ExpressionBuilder.Name(words[0]);
         var per = context.over is null ? null : ExpressionBuilder.Count(context.over, line);
-        var ofRows = context.ROW() is not null || context.rowsWord() is not null;
+        var ofRows = context.row is not null || context.rows is not null;
         return new RateSyntax(count, LineBuilding.Joined(words, first), per, !ofRows, span);
     }
 

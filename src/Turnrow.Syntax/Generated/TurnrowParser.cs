@@ -77,8 +77,8 @@ internal partial class TurnrowParser : Parser {
 		RULE_claimPart = 64, RULE_edge = 65, RULE_side = 66, RULE_change = 67, 
 		RULE_stitch = 68, RULE_rowsWord = 69, RULE_stitchesWord = 70, RULE_sum = 71, 
 		RULE_sumOperation = 72, RULE_factor = 73, RULE_count = 74, RULE_countOperation = 75, 
-		RULE_single = 76, RULE_numberCount = 77, RULE_sign = 78, RULE_list = 79, 
-		RULE_number = 80, RULE_unit = 81, RULE_name = 82;
+		RULE_single = 76, RULE_sign = 77, RULE_list = 78, RULE_number = 79, RULE_unit = 80, 
+		RULE_name = 81;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -92,8 +92,8 @@ internal partial class TurnrowParser : Parser {
 		"solve", "solveOption", "seamLine", "seamPart", "walkWord", "selection", 
 		"rate", "expectLine", "expected", "claim", "claimPart", "edge", "side", 
 		"change", "stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", 
-		"factor", "count", "countOperation", "single", "numberCount", "sign", 
-		"list", "number", "unit", "name"
+		"factor", "count", "countOperation", "single", "sign", "list", "number", 
+		"unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -168,10 +168,11 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class LineContext : ParserRuleContext {
+		public StatementContext said;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode Eof() { return GetToken(TurnrowParser.Eof, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StatementContext statement() {
 			return GetRuleContext<StatementContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode Eof() { return GetToken(TurnrowParser.Eof, 0); }
 		public LineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -186,9 +187,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 166;
-			statement();
-			State = 167;
+			State = 164;
+			_localctx.said = statement();
+			State = 165;
 			Match(Eof);
 			}
 		}
@@ -204,10 +205,11 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class ClaimLineContext : ParserRuleContext {
+		public ClaimContext claimed;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode Eof() { return GetToken(TurnrowParser.Eof, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode Eof() { return GetToken(TurnrowParser.Eof, 0); }
 		public ClaimLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -222,9 +224,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 169;
-			claim();
-			State = 170;
+			State = 167;
+			_localctx.claimed = claim();
+			State = 168;
 			Match(Eof);
 			}
 		}
@@ -240,6 +242,35 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class StatementContext : ParserRuleContext {
+		public NotationLineContext asNotation;
+		public PatternLineContext asPattern;
+		public VersionLineContext asVersion;
+		public TermsLineContext asTerms;
+		public SizesLineContext asSizes;
+		public SkillLineContext asSkill;
+		public NotionLineContext asNotion;
+		public WearerLineContext asWearer;
+		public YarnLineContext asYarn;
+		public HookLineContext asHook;
+		public GaugeLineContext asGauge;
+		public TurnLineContext asTurn;
+		public MeasureLineContext asMeasure;
+		public CountLineContext asCount;
+		public PieceLineContext asPiece;
+		public BeginLineContext asBegin;
+		public ChainLineContext asChain;
+		public EdgeLineContext asEdge;
+		public MarkLineContext asMark;
+		public DivideLineContext asDivide;
+		public RowLineContext asRow;
+		public RowsLineContext asRows;
+		public RepeatLineContext asRepeat;
+		public StraightLineContext asStraight;
+		public LeaveLineContext asLeave;
+		public AddLineContext asAdd;
+		public ShapeLineContext asShape;
+		public SeamLineContext asSeam;
+		public ExpectLineContext asExpect;
 		[System.Diagnostics.DebuggerNonUserCode] public NotationLineContext notationLine() {
 			return GetRuleContext<NotationLineContext>(0);
 		}
@@ -297,11 +328,26 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeLineContext edgeLine() {
 			return GetRuleContext<EdgeLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public MarkLineContext markLine() {
+			return GetRuleContext<MarkLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public DivideLineContext divideLine() {
+			return GetRuleContext<DivideLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public FastenLineContext fastenLine() {
+			return GetRuleContext<FastenLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WeaveLineContext weaveLine() {
+			return GetRuleContext<WeaveLineContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public RowLineContext rowLine() {
 			return GetRuleContext<RowLineContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public RowsLineContext rowsLine() {
 			return GetRuleContext<RowsLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RepeatLineContext repeatLine() {
+			return GetRuleContext<RepeatLineContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public StraightLineContext straightLine() {
 			return GetRuleContext<StraightLineContext>(0);
@@ -312,23 +358,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public AddLineContext addLine() {
 			return GetRuleContext<AddLineContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public MarkLineContext markLine() {
-			return GetRuleContext<MarkLineContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public RepeatLineContext repeatLine() {
-			return GetRuleContext<RepeatLineContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public ShapeLineContext shapeLine() {
 			return GetRuleContext<ShapeLineContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public DivideLineContext divideLine() {
-			return GetRuleContext<DivideLineContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public FastenLineContext fastenLine() {
-			return GetRuleContext<FastenLineContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public WeaveLineContext weaveLine() {
-			return GetRuleContext<WeaveLineContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public SeamLineContext seamLine() {
 			return GetRuleContext<SeamLineContext>(0);
@@ -348,133 +379,133 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 204;
+			State = 202;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 172;
-				notationLine();
+				State = 170;
+				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 173;
-				patternLine();
+				State = 171;
+				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 174;
-				versionLine();
+				State = 172;
+				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 175;
-				termsLine();
+				State = 173;
+				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 176;
-				sizesLine();
+				State = 174;
+				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 177;
-				skillLine();
+				State = 175;
+				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 178;
-				notionLine();
+				State = 176;
+				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 179;
-				wearerLine();
+				State = 177;
+				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 180;
+				State = 178;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 181;
-				yarnLine();
+				State = 179;
+				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 182;
-				hookLine();
+				State = 180;
+				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 183;
-				gaugeLine();
+				State = 181;
+				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 184;
-				turnLine();
+				State = 182;
+				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 185;
-				measureLine();
+				State = 183;
+				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 186;
-				countLine();
+				State = 184;
+				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 187;
-				pieceLine();
+				State = 185;
+				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 188;
-				beginLine();
+				State = 186;
+				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 189;
-				chainLine();
+				State = 187;
+				_localctx.asChain = chainLine();
 				}
 				break;
 			case BOTH:
@@ -483,99 +514,99 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 190;
-				edgeLine();
-				}
-				break;
-			case ROW:
-				EnterOuterAlt(_localctx, 20);
-				{
-				State = 191;
-				rowLine();
-				}
-				break;
-			case ROWS:
-				EnterOuterAlt(_localctx, 21);
-				{
-				State = 192;
-				rowsLine();
-				}
-				break;
-			case STRAIGHT:
-				EnterOuterAlt(_localctx, 22);
-				{
-				State = 193;
-				straightLine();
-				}
-				break;
-			case LEAVE:
-				EnterOuterAlt(_localctx, 23);
-				{
-				State = 194;
-				leaveLine();
-				}
-				break;
-			case ADD:
-				EnterOuterAlt(_localctx, 24);
-				{
-				State = 195;
-				addLine();
+				State = 188;
+				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
+				EnterOuterAlt(_localctx, 20);
+				{
+				State = 189;
+				_localctx.asMark = markLine();
+				}
+				break;
+			case DIVIDE:
+				EnterOuterAlt(_localctx, 21);
+				{
+				State = 190;
+				_localctx.asDivide = divideLine();
+				}
+				break;
+			case FASTEN:
+				EnterOuterAlt(_localctx, 22);
+				{
+				State = 191;
+				fastenLine();
+				}
+				break;
+			case WEAVE:
+				EnterOuterAlt(_localctx, 23);
+				{
+				State = 192;
+				weaveLine();
+				}
+				break;
+			case ROW:
+				EnterOuterAlt(_localctx, 24);
+				{
+				State = 193;
+				_localctx.asRow = rowLine();
+				}
+				break;
+			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 196;
-				markLine();
+				State = 194;
+				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
+				State = 195;
+				_localctx.asRepeat = repeatLine();
+				}
+				break;
+			case STRAIGHT:
+				EnterOuterAlt(_localctx, 27);
+				{
+				State = 196;
+				_localctx.asStraight = straightLine();
+				}
+				break;
+			case LEAVE:
+				EnterOuterAlt(_localctx, 28);
+				{
 				State = 197;
-				repeatLine();
+				_localctx.asLeave = leaveLine();
+				}
+				break;
+			case ADD:
+				EnterOuterAlt(_localctx, 29);
+				{
+				State = 198;
+				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
-				EnterOuterAlt(_localctx, 27);
-				{
-				State = 198;
-				shapeLine();
-				}
-				break;
-			case DIVIDE:
-				EnterOuterAlt(_localctx, 28);
-				{
-				State = 199;
-				divideLine();
-				}
-				break;
-			case FASTEN:
-				EnterOuterAlt(_localctx, 29);
-				{
-				State = 200;
-				fastenLine();
-				}
-				break;
-			case WEAVE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 201;
-				weaveLine();
+				State = 199;
+				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 202;
-				seamLine();
+				State = 200;
+				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 203;
-				expectLine();
+				State = 201;
+				_localctx.asExpect = expectLine();
 				}
 				break;
 			default:
@@ -594,6 +625,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class NotationLineContext : ParserRuleContext {
+		public NumberContext value;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NOTATION() { return GetToken(TurnrowParser.NOTATION, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
 			return GetRuleContext<NumberContext>(0);
@@ -612,10 +644,10 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 206;
+			State = 204;
 			Match(NOTATION);
-			State = 207;
-			number();
+			State = 205;
+			_localctx.value = number();
 			}
 		}
 		catch (RecognitionException re) {
@@ -630,6 +662,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class PatternLineContext : ParserRuleContext {
+		public IToken text;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PATTERN() { return GetToken(TurnrowParser.PATTERN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
 		public PatternLineContext(ParserRuleContext parent, int invokingState)
@@ -646,10 +679,10 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 209;
+			State = 207;
 			Match(PATTERN);
-			State = 210;
-			Match(QUOTED);
+			State = 208;
+			_localctx.text = Match(QUOTED);
 			}
 		}
 		catch (RecognitionException re) {
@@ -664,6 +697,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class VersionLineContext : ParserRuleContext {
+		public VersionContext text;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode VERSION() { return GetToken(TurnrowParser.VERSION, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public VersionContext version() {
 			return GetRuleContext<VersionContext>(0);
@@ -682,10 +716,10 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 212;
+			State = 210;
 			Match(VERSION);
-			State = 213;
-			version();
+			State = 211;
+			_localctx.text = version();
 			}
 		}
 		catch (RecognitionException re) {
@@ -718,27 +752,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 219;
+			State = 217;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 215;
+				State = 213;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 216;
+				State = 214;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 217;
+				State = 215;
 				Match(QUOTED);
 				}
 				break;
@@ -830,7 +864,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 218;
+				State = 216;
 				name();
 				}
 				break;
@@ -850,6 +884,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class TermsLineContext : ParserRuleContext {
+		public NameContext called;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TERMS() { return GetToken(TurnrowParser.TERMS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
 			return GetRuleContext<NameContext>(0);
@@ -868,10 +903,10 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 221;
+			State = 219;
 			Match(TERMS);
-			State = 222;
-			name();
+			State = 220;
+			_localctx.called = name();
 			}
 		}
 		catch (RecognitionException re) {
@@ -914,25 +949,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 224;
+			State = 222;
 			Match(SIZES);
-			State = 225;
+			State = 223;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 230;
+			State = 228;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 226;
+				State = 224;
 				Match(COMMA);
-				State = 227;
+				State = 225;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 232;
+				State = 230;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -968,7 +1003,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 240;
+			State = 238;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
@@ -1059,23 +1094,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 233;
+				State = 231;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 234;
+				State = 232;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 235;
+				State = 233;
 				Match(NUMBER);
-				State = 238;
+				State = 236;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ADD:
@@ -1165,13 +1200,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 236;
+					State = 234;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 237;
+					State = 235;
 					Match(X);
 					}
 					break;
@@ -1199,6 +1234,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class SkillLineContext : ParserRuleContext {
+		public IToken text;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKILL() { return GetToken(TurnrowParser.SKILL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
 		public SkillLineContext(ParserRuleContext parent, int invokingState)
@@ -1215,10 +1251,10 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 242;
+			State = 240;
 			Match(SKILL);
-			State = 243;
-			Match(QUOTED);
+			State = 241;
+			_localctx.text = Match(QUOTED);
 			}
 		}
 		catch (RecognitionException re) {
@@ -1233,6 +1269,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class NotionLineContext : ParserRuleContext {
+		public IToken text;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NOTION() { return GetToken(TurnrowParser.NOTION, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
 		public NotionLineContext(ParserRuleContext parent, int invokingState)
@@ -1249,10 +1286,10 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 245;
+			State = 243;
 			Match(NOTION);
-			State = 246;
-			Match(QUOTED);
+			State = 244;
+			_localctx.text = Match(QUOTED);
 			}
 		}
 		catch (RecognitionException re) {
@@ -1267,6 +1304,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class WearerLineContext : ParserRuleContext {
+		public NameContext called;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEARER() { return GetToken(TurnrowParser.WEARER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
 			return GetRuleContext<NameContext>(0);
@@ -1285,10 +1323,10 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 248;
+			State = 246;
 			Match(WEARER);
-			State = 249;
-			name();
+			State = 247;
+			_localctx.called = name();
 			}
 		}
 		catch (RecognitionException re) {
@@ -1318,7 +1356,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 251;
+			State = 249;
 			Match(PROSE);
 			}
 		}
@@ -1334,17 +1372,19 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class YarnLineContext : ParserRuleContext {
+		public NameContext called;
+		public IToken text;
 		public YarnFactContext _yarnFact;
 		public IList<YarnFactContext> _facts = new List<YarnFactContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode YARN() { return GetToken(TurnrowParser.YARN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
 			return GetRuleContext<NameContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public YarnFactContext[] yarnFact() {
 			return GetRuleContexts<YarnFactContext>();
 		}
@@ -1366,34 +1406,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 253;
+			State = 251;
 			Match(YARN);
+			State = 252;
+			_localctx.called = name();
 			State = 254;
-			name();
-			State = 256;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 255;
-				Match(QUOTED);
+				State = 253;
+				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 262;
+			State = 260;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 258;
+				State = 256;
 				Match(COMMA);
-				State = 259;
+				State = 257;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 264;
+				State = 262;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1411,6 +1451,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class YarnFactContext : ParserRuleContext {
+		public NumberContext value;
 		public IToken unitWord;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEIGHT() { return GetToken(TurnrowParser.WEIGHT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
@@ -1433,25 +1474,25 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 270;
+			State = 268;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 265;
+				State = 263;
 				Match(WEIGHT);
-				State = 266;
-				number();
+				State = 264;
+				_localctx.value = number();
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 267;
-				number();
-				State = 268;
+				State = 265;
+				_localctx.value = number();
+				State = 266;
 				_localctx.unitWord = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 124)) & ~0x3f) == 0 && ((1L << (_la - 124)) & 27L) != 0)) ) {
@@ -1479,11 +1520,12 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class HookLineContext : ParserRuleContext {
+		public NumberContext value;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HOOK() { return GetToken(TurnrowParser.HOOK, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MM() { return GetToken(TurnrowParser.MM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
 			return GetRuleContext<NumberContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MM() { return GetToken(TurnrowParser.MM, 0); }
 		public HookLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -1498,11 +1540,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 272;
+			State = 270;
 			Match(HOOK);
-			State = 273;
-			number();
-			State = 274;
+			State = 271;
+			_localctx.value = number();
+			State = 272;
 			Match(MM);
 			}
 		}
@@ -1518,16 +1560,18 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class GaugeLineContext : ParserRuleContext {
+		public StitchContext by;
 		public NumberContext stitches;
 		public NumberContext rows;
+		public GaugeLengthContext rowsLength;
 		public GaugeLengthContext stitchesLength;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode GAUGE() { return GetToken(TurnrowParser.GAUGE, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
-			return GetRuleContext<StitchContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
 			return GetRuleContext<StitchesWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
+			return GetRuleContext<StitchContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext[] number() {
 			return GetRuleContexts<NumberContext>();
@@ -1543,13 +1587,13 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO(int i) {
 			return GetToken(TurnrowParser.TO, i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public GaugeLengthContext[] gaugeLength() {
 			return GetRuleContexts<GaugeLengthContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public GaugeLengthContext gaugeLength(int i) {
 			return GetRuleContext<GaugeLengthContext>(i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		public GaugeLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -1564,49 +1608,49 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 276;
+			State = 274;
 			Match(GAUGE);
-			State = 277;
-			stitch();
-			State = 278;
+			State = 275;
+			_localctx.by = stitch();
+			State = 276;
 			Match(COLON);
-			State = 279;
+			State = 277;
 			_localctx.stitches = number();
-			State = 280;
+			State = 278;
 			stitchesWord();
-			State = 295;
+			State = 293;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 281;
+				State = 279;
 				Match(AND);
-				State = 282;
+				State = 280;
 				_localctx.rows = number();
-				State = 283;
+				State = 281;
 				rowsWord();
-				State = 284;
+				State = 282;
 				Match(TO);
-				State = 285;
-				gaugeLength();
+				State = 283;
+				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 287;
+				State = 285;
 				Match(TO);
-				State = 288;
+				State = 286;
 				_localctx.stitchesLength = gaugeLength();
-				State = 289;
+				State = 287;
 				Match(COMMA);
-				State = 290;
+				State = 288;
 				_localctx.rows = number();
-				State = 291;
+				State = 289;
 				rowsWord();
-				State = 292;
+				State = 290;
 				Match(TO);
-				State = 293;
-				gaugeLength();
+				State = 291;
+				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			default:
@@ -1626,6 +1670,8 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class GaugeLengthContext : ParserRuleContext {
+		public NumberContext value;
+		public UnitContext measure;
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
 			return GetRuleContext<NumberContext>(0);
 		}
@@ -1646,10 +1692,10 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 297;
-			number();
-			State = 298;
-			unit();
+			State = 295;
+			_localctx.value = number();
+			State = 296;
+			_localctx.measure = unit();
 			}
 		}
 		catch (RecognitionException re) {
@@ -1664,17 +1710,19 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class TurnLineContext : ParserRuleContext {
+		public StitchContext by;
 		public IToken nextRow;
 		public NumberContext chains;
 		public IToken counts;
+		public IToken doesNot;
 		public TurnPartContext _turnPart;
 		public IList<TurnPartContext> _parts = new List<TurnPartContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURN() { return GetToken(TurnrowParser.TURN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
 			return GetRuleContext<StitchContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
 			return GetRuleContext<NumberContext>(0);
 		}
@@ -1683,11 +1731,11 @@ internal partial class TurnrowParser : Parser {
 			return GetToken(TurnrowParser.COMMA, i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOES() { return GetToken(TurnrowParser.DOES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NOT() { return GetToken(TurnrowParser.NOT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNT() { return GetToken(TurnrowParser.COUNT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNTS() { return GetToken(TurnrowParser.COUNTS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOES() { return GetToken(TurnrowParser.DOES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public TurnPartContext[] turnPart() {
 			return GetRuleContexts<TurnPartContext>();
 		}
@@ -1709,46 +1757,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 300;
+			State = 298;
 			Match(TURN);
-			State = 301;
-			stitch();
-			State = 305;
+			State = 299;
+			_localctx.by = stitch();
+			State = 303;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 302;
+				State = 300;
 				Match(COMMA);
-				State = 303;
+				State = 301;
 				_localctx.nextRow = Match(NEXT);
-				State = 304;
+				State = 302;
 				Match(ROW);
 				}
 			}
 
-			State = 307;
+			State = 305;
 			Match(COLON);
-			State = 308;
+			State = 306;
 			Match(CH);
-			State = 309;
+			State = 307;
 			_localctx.chains = number();
-			State = 314;
+			State = 312;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 310;
+				State = 308;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 311;
-				Match(DOES);
-				State = 312;
+				State = 309;
+				_localctx.doesNot = Match(DOES);
+				State = 310;
 				Match(NOT);
-				State = 313;
+				State = 311;
 				Match(COUNT);
 				}
 				break;
@@ -1758,20 +1806,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 320;
+			State = 318;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 316;
+				State = 314;
 				Match(COMMA);
-				State = 317;
+				State = 315;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 322;
+				State = 320;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1789,6 +1837,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class TurnPartContext : ParserRuleContext {
+		public IToken nth;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
@@ -1811,21 +1860,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 332;
+			State = 330;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 323;
+				State = 321;
 				Match(FIRST);
-				State = 324;
+				State = 322;
 				Match(STITCH);
-				State = 325;
+				State = 323;
 				Match(IN);
-				State = 326;
-				Match(ORDINAL);
-				State = 327;
+				State = 324;
+				_localctx.nth = Match(ORDINAL);
+				State = 325;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -1839,13 +1888,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 328;
+				State = 326;
 				Match(NOT);
-				State = 329;
+				State = 327;
 				Match(IN);
-				State = 330;
+				State = 328;
 				Match(THE);
-				State = 331;
+				State = 329;
 				Match(FOUNDATION);
 				}
 				break;
@@ -1865,11 +1914,13 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class MeasureLineContext : ParserRuleContext {
+		public NameContext called;
+		public SumContext value;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MEASURE() { return GetToken(TurnrowParser.MEASURE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
 			return GetRuleContext<NameContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
 			return GetRuleContext<SumContext>(0);
 		}
@@ -1887,14 +1938,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 334;
+			State = 332;
 			Match(MEASURE);
-			State = 335;
-			name();
-			State = 336;
+			State = 333;
+			_localctx.called = name();
+			State = 334;
 			Match(IS);
-			State = 337;
-			sum();
+			State = 335;
+			_localctx.value = sum();
 			}
 		}
 		catch (RecognitionException re) {
@@ -1909,15 +1960,17 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class CountLineContext : ParserRuleContext {
+		public NameContext called;
 		public IToken of;
 		public SumContext length;
+		public SumContext value;
 		public CountFixContext _countFix;
 		public IList<CountFixContext> _fixes = new List<CountFixContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNT() { return GetToken(TurnrowParser.COUNT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
 			return GetRuleContext<NameContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext[] sum() {
 			return GetRuleContexts<SumContext>();
@@ -1952,19 +2005,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 339;
+			State = 337;
 			Match(COUNT);
-			State = 340;
-			name();
-			State = 341;
+			State = 338;
+			_localctx.called = name();
+			State = 339;
 			Match(IS);
-			State = 351;
+			State = 349;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 342;
+				State = 340;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -1974,9 +2027,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 343;
+				State = 341;
 				Match(FOR);
-				State = 344;
+				State = 342;
 				_localctx.length = sum();
 				}
 				break;
@@ -2070,14 +2123,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 345;
-				sum();
-				State = 349;
+				State = 343;
+				_localctx.value = sum();
+				State = 347;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 346;
+					State = 344;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2087,9 +2140,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 347;
+					State = 345;
 					Match(FOR);
-					State = 348;
+					State = 346;
 					_localctx.length = sum();
 					}
 				}
@@ -2099,20 +2152,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 357;
+			State = 355;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 353;
+				State = 351;
 				Match(COMMA);
-				State = 354;
+				State = 352;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 359;
+				State = 357;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2130,7 +2183,9 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class CountFixContext : ParserRuleContext {
+		public SingleContext multiple;
 		public SingleContext plus;
+		public IToken way;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ODD() { return GetToken(TurnrowParser.ODD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVEN() { return GetToken(TurnrowParser.EVEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
@@ -2158,40 +2213,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 46, RULE_countFix);
 		int _la;
 		try {
-			State = 371;
+			State = 369;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 360;
+				State = 358;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 361;
+				State = 359;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 362;
+				State = 360;
 				Match(MULTIPLE);
-				State = 363;
+				State = 361;
 				Match(OF);
-				State = 364;
-				single();
-				State = 367;
+				State = 362;
+				_localctx.multiple = single();
+				State = 365;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 365;
+					State = 363;
 					Match(PLUS);
-					State = 366;
+					State = 364;
 					_localctx.plus = single();
 					}
 				}
@@ -2201,12 +2256,13 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 369;
+				State = 367;
 				Match(ROUNDED);
-				State = 370;
+				State = 368;
+				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
-				ErrorHandler.RecoverInline(this);
+					_localctx.way = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
@@ -2230,6 +2286,9 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class PieceLineContext : ParserRuleContext {
+		public NameContext called;
+		public OriginContext begun;
+		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PIECE() { return GetToken(TurnrowParser.PIECE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
 			return GetRuleContext<NameContext>(0);
@@ -2255,27 +2314,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 373;
+			State = 371;
 			Match(PIECE);
+			State = 372;
+			_localctx.called = name();
 			State = 374;
-			name();
-			State = 376;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==IS || _la==PICKED) {
 				{
-				State = 375;
-				origin();
+				State = 373;
+				_localctx.begun = origin();
 				}
 			}
 
-			State = 379;
+			State = 377;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 378;
-				claim();
+				State = 376;
+				_localctx.claimed = claim();
 				}
 			}
 
@@ -2293,16 +2352,19 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class OriginContext : ParserRuleContext {
+		public NameContext piece;
+		public CountContext part;
+		public EdgeContext at;
 		public IToken turned;
 		public AlongContext _along;
 		public IList<AlongContext> _walks = new List<AlongContext>();
 		public RateContext _rate;
 		public IList<RateContext> _rates = new List<RateContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
 			return GetRuleContext<NameContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
@@ -2353,31 +2415,31 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 50, RULE_origin);
 		int _la;
 		try {
-			State = 419;
+			State = 417;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 381;
+				State = 379;
 				Match(FROM);
-				State = 382;
-				name();
-				State = 383;
+				State = 380;
+				_localctx.piece = name();
+				State = 381;
 				Match(COLON);
-				State = 384;
-				count();
-				State = 389;
+				State = 382;
+				_localctx.part = count();
+				State = 387;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 385;
+					State = 383;
 					stitchesWord();
-					State = 386;
+					State = 384;
 					Match(AT);
-					State = 387;
-					edge();
+					State = 385;
+					_localctx.at = edge();
 					}
 				}
 
@@ -2386,22 +2448,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 391;
+				State = 389;
 				Match(IS);
-				State = 392;
-				name();
-				State = 393;
+				State = 390;
+				_localctx.piece = name();
+				State = 391;
 				Match(MIRRORED);
-				State = 397;
+				State = 395;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 394;
+					State = 392;
 					Match(COMMA);
-					State = 395;
+					State = 393;
 					_localctx.turned = Match(TURNED);
-					State = 396;
+					State = 394;
 					Match(OVER);
 					}
 				}
@@ -2411,51 +2473,51 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 399;
+				State = 397;
 				Match(PICKED);
-				State = 400;
+				State = 398;
 				Match(UP);
-				State = 401;
+				State = 399;
 				Match(ALONG);
-				State = 402;
+				State = 400;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 407;
+				State = 405;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 403;
+					State = 401;
 					Match(AND);
-					State = 404;
+					State = 402;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 409;
+					State = 407;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 410;
+				State = 408;
 				Match(COLON);
-				State = 411;
+				State = 409;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 416;
+				State = 414;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 412;
+					State = 410;
 					Match(COMMA);
-					State = 413;
+					State = 411;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 418;
+					State = 416;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -2512,35 +2574,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 422;
+			State = 420;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 421;
+				State = 419;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 424;
+				State = 422;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -4900204758683355141L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891420939059193L) != 0) );
-			State = 430;
+			State = 428;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 426;
+				State = 424;
 				Match(COMMA);
-				State = 427;
+				State = 425;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 432;
+				State = 430;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2558,13 +2620,15 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class AlongPartContext : ParserRuleContext {
+		public SelectionContext rows;
+		public SideContext facing;
 		[System.Diagnostics.DebuggerNonUserCode] public SelectionContext selection() {
 			return GetRuleContext<SelectionContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FACING() { return GetToken(TurnrowParser.FACING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
 			return GetRuleContext<SideContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FACING() { return GetToken(TurnrowParser.FACING, 0); }
 		public AlongPartContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -2577,7 +2641,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_alongPart);
 		try {
-			State = 437;
+			State = 435;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -2586,17 +2650,17 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 433;
-				selection();
+				State = 431;
+				_localctx.rows = selection();
 				}
 				break;
 			case RS:
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 434;
-				side();
-				State = 435;
+				State = 432;
+				_localctx.facing = side();
+				State = 433;
 				Match(FACING);
 				}
 				break;
@@ -2616,13 +2680,15 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class BeginLineContext : ParserRuleContext {
+		public CountContext amount;
+		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
-			return GetRuleContext<CountContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
 			return GetRuleContext<StitchesWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
@@ -2642,21 +2708,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 439;
+			State = 437;
 			Match(BEGIN);
-			State = 440;
+			State = 438;
 			Match(WITH);
-			State = 441;
-			count();
-			State = 442;
+			State = 439;
+			_localctx.amount = count();
+			State = 440;
 			stitchesWord();
-			State = 444;
+			State = 442;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 443;
-				claim();
+				State = 441;
+				_localctx.claimed = claim();
 				}
 			}
 
@@ -2674,6 +2740,8 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class ChainLineContext : ParserRuleContext {
+		public CountContext amount;
+		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAIN() { return GetToken(TurnrowParser.CHAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
@@ -2696,17 +2764,17 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 446;
+			State = 444;
 			Match(CHAIN);
+			State = 445;
+			_localctx.amount = count();
 			State = 447;
-			count();
-			State = 449;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 448;
-				claim();
+				State = 446;
+				_localctx.claimed = claim();
 				}
 			}
 
@@ -2724,17 +2792,20 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class EdgeLineContext : ParserRuleContext {
+		public EdgeContext at;
+		public NameContext called;
+		public IToken end;
 		public IToken hand;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
 			return GetRuleContext<NameContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BOTH() { return GetToken(TurnrowParser.BOTH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGES() { return GetToken(TurnrowParser.EDGES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGE() { return GetToken(TurnrowParser.EDGE, 0); }
@@ -2753,19 +2824,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 60, RULE_edgeLine);
 		int _la;
 		try {
-			State = 465;
+			State = 463;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 451;
+				State = 449;
 				Match(FROM);
-				State = 452;
+				State = 450;
 				Match(HERE);
-				State = 453;
-				edge();
-				State = 454;
+				State = 451;
+				_localctx.at = edge();
+				State = 452;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2774,8 +2845,8 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 455;
-				name();
+				State = 453;
+				_localctx.called = name();
 				}
 				break;
 			case BOTH:
@@ -2783,21 +2854,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 461;
+				State = 459;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 457;
+					State = 455;
 					Match(BOTH);
-					State = 458;
-					Match(EDGES);
+					State = 456;
+					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 459;
+					State = 457;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -2807,14 +2878,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 460;
-					Match(EDGE);
+					State = 458;
+					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 463;
+				State = 461;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2823,8 +2894,8 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 464;
-				name();
+				State = 462;
+				_localctx.called = name();
 				}
 				break;
 			default:
@@ -2843,6 +2914,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class MarkLineContext : ParserRuleContext {
+		public NameContext called;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MARK() { return GetToken(TurnrowParser.MARK, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
@@ -2863,14 +2935,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 467;
+			State = 465;
 			Match(MARK);
-			State = 468;
+			State = 466;
 			Match(NEXT);
-			State = 469;
+			State = 467;
 			Match(ROW);
-			State = 470;
-			name();
+			State = 468;
+			_localctx.called = name();
 			}
 		}
 		catch (RecognitionException re) {
@@ -2914,27 +2986,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 472;
+			State = 470;
 			Match(DIVIDE);
-			State = 473;
+			State = 471;
 			Match(COLON);
-			State = 474;
+			State = 472;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 479;
+			State = 477;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 475;
+				State = 473;
 				Match(COMMA);
-				State = 476;
+				State = 474;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 481;
+				State = 479;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2952,6 +3024,8 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class DividePartContext : ParserRuleContext {
+		public CountContext amount;
+		public NameContext called;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIP_WORD() { return GetToken(TurnrowParser.SKIP_WORD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
@@ -2972,16 +3046,16 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 66, RULE_dividePart);
 		try {
-			State = 488;
+			State = 486;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 482;
+				State = 480;
 				Match(SKIP_WORD);
-				State = 483;
-				count();
+				State = 481;
+				_localctx.amount = count();
 				}
 				break;
 			case OPEN:
@@ -3075,12 +3149,12 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 484;
-				count();
-				State = 485;
+				State = 482;
+				_localctx.amount = count();
+				State = 483;
 				Match(FOR);
-				State = 486;
-				name();
+				State = 484;
+				_localctx.called = name();
 				}
 				break;
 			default:
@@ -3115,9 +3189,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 490;
+			State = 488;
 			Match(FASTEN);
-			State = 491;
+			State = 489;
 			Match(OFF);
 			}
 		}
@@ -3150,11 +3224,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 493;
+			State = 491;
 			Match(WEAVE);
-			State = 494;
+			State = 492;
 			Match(IN);
-			State = 495;
+			State = 493;
 			Match(ENDS);
 			}
 		}
@@ -3170,6 +3244,10 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class RowLineContext : ParserRuleContext {
+		public CountContext from;
+		public SideContext facing;
+		public ItemsContext words;
+		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
@@ -3199,39 +3277,39 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 497;
+			State = 495;
 			Match(ROW);
-			State = 499;
+			State = 497;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36910606150009471L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099483999670891725L) != 0)) {
 				{
-				State = 498;
-				count();
+				State = 496;
+				_localctx.from = count();
 				}
 			}
 
-			State = 502;
+			State = 500;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 501;
-				side();
+				State = 499;
+				_localctx.facing = side();
 				}
 			}
 
-			State = 504;
+			State = 502;
 			Match(COLON);
+			State = 503;
+			_localctx.words = items();
 			State = 505;
-			items();
-			State = 507;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 506;
-				claim();
+				State = 504;
+				_localctx.claimed = claim();
 				}
 			}
 
@@ -3251,17 +3329,20 @@ internal partial class TurnrowParser : Parser {
 	internal partial class RowsLineContext : ParserRuleContext {
 		public CountContext from;
 		public CountContext to;
+		public SideContext facing;
+		public ItemsContext words;
+		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
-			return GetRuleContext<ItemsContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
 			return GetRuleContext<CountContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
+			return GetRuleContext<ItemsContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
 			return GetRuleContext<SideContext>(0);
@@ -3284,35 +3365,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 509;
+			State = 507;
 			Match(ROWS);
-			State = 510;
+			State = 508;
 			_localctx.from = count();
-			State = 511;
+			State = 509;
 			Match(TO);
-			State = 512;
+			State = 510;
 			_localctx.to = count();
-			State = 514;
+			State = 512;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 513;
-				side();
+				State = 511;
+				_localctx.facing = side();
 				}
 			}
 
-			State = 516;
+			State = 514;
 			Match(COLON);
+			State = 515;
+			_localctx.words = items();
 			State = 517;
-			items();
-			State = 519;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 518;
-				claim();
+				State = 516;
+				_localctx.claimed = claim();
 				}
 			}
 
@@ -3357,23 +3438,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 521;
+			State = 519;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 526;
+			State = 524;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 522;
+				State = 520;
 				Match(COMMA);
-				State = 523;
+				State = 521;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 528;
+				State = 526;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3392,10 +3473,16 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class ItemContext : ParserRuleContext {
 		public ItemsContext inside;
+		public CountContext amount;
+		public IToken end;
+		public ReachContext far;
+		public PlaceContext at;
 		public ListContext before;
 		public NameContext _name;
 		public IList<NameContext> _words = new List<NameContext>();
-		public ChangeAmountContext amount;
+		public ChangeContext changed;
+		public ChangeAmountContext changedBy;
+		public StitchAmountContext worked;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
@@ -3423,14 +3510,14 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
 			return GetRuleContext<ListContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public StitchAmountContext stitchAmount() {
-			return GetRuleContext<StitchAmountContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
 			return GetRuleContexts<NameContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
 			return GetRuleContext<NameContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchAmountContext stitchAmount() {
+			return GetRuleContext<StitchAmountContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeAmountContext changeAmount() {
 			return GetRuleContext<ChangeAmountContext>(0);
@@ -3448,19 +3535,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 78, RULE_item);
 		int _la;
 		try {
-			State = 578;
+			State = 576;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 529;
+				State = 527;
 				Match(OPEN);
-				State = 530;
+				State = 528;
 				_localctx.inside = items();
-				State = 531;
+				State = 529;
 				Match(CLOSE);
-				State = 536;
+				State = 534;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -3553,18 +3640,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 532;
-					count();
-					State = 533;
-					Match(TIMES);
+					State = 530;
+					_localctx.amount = count();
+					State = 531;
+					_localctx.end = Match(TIMES);
 					}
 					break;
 				case ACROSS:
 				case AROUND:
 				case UNTIL:
 					{
-					State = 535;
-					reach();
+					State = 533;
+					_localctx.far = reach();
 					}
 					break;
 				case Eof:
@@ -3576,13 +3663,13 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 539;
+				State = 537;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 538;
-					place();
+					State = 536;
+					_localctx.at = place();
 					}
 				}
 
@@ -3591,15 +3678,15 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 541;
+				State = 539;
 				Match(SKIP_WORD);
-				State = 543;
+				State = 541;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36910606150009471L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099483999670891725L) != 0)) {
 					{
-					State = 542;
-					count();
+					State = 540;
+					_localctx.amount = count();
 					}
 				}
 
@@ -3608,27 +3695,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 545;
+				State = 543;
 				Match(SLIP);
-				State = 546;
+				State = 544;
 				Match(OVER);
-				State = 547;
-				count();
+				State = 545;
+				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 548;
+				State = 546;
 				Match(LEAVE);
-				State = 552;
+				State = 550;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 549;
+					State = 547;
 					Match(THE);
-					State = 550;
+					State = 548;
 					Match(REST);
 					}
 					break;
@@ -3722,8 +3809,8 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 551;
-					count();
+					State = 549;
+					_localctx.amount = count();
 					}
 					break;
 				default:
@@ -3823,17 +3910,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 555;
+				State = 553;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 554;
+					State = 552;
 					_localctx.before = list();
 					}
 				}
 
-				State = 573;
+				State = 571;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ADD:
@@ -3923,36 +4010,36 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 558;
+					State = 556;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 557;
+						State = 555;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 560;
+						State = 558;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
-					State = 567;
+					State = 565;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
+						State = 560;
+						_localctx.changed = change();
 						State = 562;
-						change();
-						State = 564;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36626932150043263L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099519184042980557L) != 0)) {
 							{
-							State = 563;
-							_localctx.amount = changeAmount();
+							State = 561;
+							_localctx.changedBy = changeAmount();
 							}
 						}
 
@@ -3968,8 +4055,8 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 566;
-						stitchAmount();
+						State = 564;
+						_localctx.worked = stitchAmount();
 						}
 						break;
 					case Eof:
@@ -3986,15 +4073,15 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
+					State = 567;
+					_localctx.changed = change();
 					State = 569;
-					change();
-					State = 571;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36626932150043263L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099519184042980557L) != 0)) {
 						{
-						State = 570;
-						_localctx.amount = changeAmount();
+						State = 568;
+						_localctx.changedBy = changeAmount();
 						}
 					}
 
@@ -4003,13 +4090,13 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 576;
+				State = 574;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 575;
-					place();
+					State = 573;
+					_localctx.at = place();
 					}
 				}
 
@@ -4033,14 +4120,16 @@ internal partial class TurnrowParser : Parser {
 	internal partial class StitchAmountContext : ParserRuleContext {
 		public CountOperationContext _countOperation;
 		public IList<CountOperationContext> _operations = new List<CountOperationContext>();
+		public ListContext first;
+		public ReachContext far;
 		[System.Diagnostics.DebuggerNonUserCode] public CountOperationContext[] countOperation() {
 			return GetRuleContexts<CountOperationContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountOperationContext countOperation(int i) {
 			return GetRuleContext<CountOperationContext>(i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public NumberCountContext numberCount() {
-			return GetRuleContext<NumberCountContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
+			return GetRuleContext<ListContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ReachContext reach() {
 			return GetRuleContext<ReachContext>(0);
@@ -4058,7 +4147,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 80, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 587;
+			State = 591;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -4067,18 +4156,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 581;
+				State = 579;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 580;
+					State = 578;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 583;
+					State = 581;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0) );
@@ -4088,8 +4177,23 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 585;
-				numberCount();
+				State = 583;
+				_localctx.first = list();
+				State = 587;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
+					{
+					{
+					State = 584;
+					_localctx._countOperation = countOperation();
+					_localctx._operations.Add(_localctx._countOperation);
+					}
+					}
+					State = 589;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
 				}
 				break;
 			case ACROSS:
@@ -4097,8 +4201,8 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 586;
-				reach();
+				State = 590;
+				_localctx.far = reach();
 				}
 				break;
 			default:
@@ -4117,6 +4221,9 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class ChangeAmountContext : ParserRuleContext {
+		public CountContext amount;
+		public IToken evenly;
+		public ReachContext far;
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
@@ -4137,7 +4244,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 82, RULE_changeAmount);
 		int _la;
 		try {
-			State = 594;
+			State = 598;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -4231,15 +4338,15 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 589;
-				count();
-				State = 591;
+				State = 593;
+				_localctx.amount = count();
+				State = 595;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 590;
-					Match(EVENLY);
+					State = 594;
+					_localctx.evenly = Match(EVENLY);
 					}
 				}
 
@@ -4250,8 +4357,8 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 593;
-				reach();
+				State = 597;
+				_localctx.far = reach();
 				}
 				break;
 			default:
@@ -4270,13 +4377,14 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class ReachContext : ParserRuleContext {
+		public CountContext remain;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNTIL() { return GetToken(TurnrowParser.UNTIL, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		public ReachContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -4289,31 +4397,31 @@ internal partial class TurnrowParser : Parser {
 		ReachContext _localctx = new ReachContext(Context, State);
 		EnterRule(_localctx, 84, RULE_reach);
 		try {
-			State = 602;
+			State = 606;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 596;
+				State = 600;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 597;
+				State = 601;
 				Match(AROUND);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 598;
+				State = 602;
 				Match(UNTIL);
-				State = 599;
-				count();
-				State = 600;
+				State = 603;
+				_localctx.remain = count();
+				State = 604;
 				Match(REMAIN);
 				}
 				break;
@@ -4365,9 +4473,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 604;
+			State = 608;
 			Match(IN);
-			State = 605;
+			State = 609;
 			_localctx.which = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 549760140289L) != 0)) ) {
@@ -4377,40 +4485,40 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 609;
+			State = 613;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0)) {
 				{
 				{
-				State = 606;
+				State = 610;
 				_localctx._name = name();
 				_localctx._kind.Add(_localctx._name);
 				}
 				}
-				State = 611;
+				State = 615;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 618;
+			State = 622;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AND) {
 				{
-				State = 612;
+				State = 616;
 				Match(AND);
-				State = 614;
+				State = 618;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 613;
+					State = 617;
 					_localctx._name = name();
 					_localctx._also.Add(_localctx._name);
 					}
 					}
-					State = 616;
+					State = 620;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
@@ -4435,7 +4543,9 @@ internal partial class TurnrowParser : Parser {
 		public CountContext to;
 		public CountContext times;
 		public IToken more;
+		public IToken end;
 		public IToken inAll;
+		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEAT() { return GetToken(TurnrowParser.REPEAT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
@@ -4469,61 +4579,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 620;
+			State = 624;
 			Match(REPEAT);
-			State = 628;
+			State = 632;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 621;
+				State = 625;
 				Match(ROWS);
-				State = 622;
+				State = 626;
 				_localctx.from = count();
-				State = 623;
+				State = 627;
 				Match(TO);
-				State = 624;
+				State = 628;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 626;
+				State = 630;
 				Match(ROW);
-				State = 627;
+				State = 631;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 630;
+			State = 634;
 			Match(COMMA);
-			State = 631;
+			State = 635;
 			_localctx.times = count();
-			State = 639;
+			State = 643;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 632;
+				State = 636;
 				_localctx.more = Match(MORE_WORD);
-				State = 633;
+				State = 637;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 634;
-				Match(TIMES);
-				State = 637;
+				State = 638;
+				_localctx.end = Match(TIMES);
+				State = 641;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 635;
+					State = 639;
 					_localctx.inAll = Match(IN);
-					State = 636;
+					State = 640;
 					Match(ALL);
 					}
 				}
@@ -4533,13 +4643,13 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 642;
+			State = 646;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 641;
-				claim();
+				State = 645;
+				_localctx.claimed = claim();
 				}
 			}
 
@@ -4558,36 +4668,40 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class StraightLineContext : ParserRuleContext {
 		public SumContext length;
+		public IToken further;
+		public CountContext amount;
+		public NameContext mark;
 		public RowFixContext _rowFix;
 		public IList<RowFixContext> _fixes = new List<RowFixContext>();
+		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRAIGHT() { return GetToken(TurnrowParser.STRAIGHT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
-			return GetRuleContext<CountContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
 			return GetRuleContext<RowsWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
 			return GetRuleContext<SumContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
-			return GetRuleContext<NameContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
-			return GetRuleContext<ClaimContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public RowFixContext[] rowFix() {
 			return GetRuleContexts<RowFixContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public RowFixContext rowFix(int i) {
 			return GetRuleContext<RowFixContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
 		}
 		public StraightLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -4604,24 +4718,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 644;
+			State = 648;
 			Match(STRAIGHT);
-			State = 652;
+			State = 656;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 645;
+				State = 649;
 				Match(TO);
-				State = 646;
+				State = 650;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 647;
-				Match(FOR);
-				State = 648;
+				State = 651;
+				_localctx.further = Match(FOR);
+				State = 652;
 				_localctx.length = sum();
 				}
 				break;
@@ -4715,51 +4829,51 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 649;
-				count();
-				State = 650;
+				State = 653;
+				_localctx.amount = count();
+				State = 654;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 656;
+			State = 660;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 654;
+				State = 658;
 				Match(FROM);
-				State = 655;
-				name();
+				State = 659;
+				_localctx.mark = name();
 				}
 			}
 
-			State = 662;
+			State = 666;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 658;
+				State = 662;
 				Match(COMMA);
-				State = 659;
+				State = 663;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 664;
+				State = 668;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 666;
+			State = 670;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 665;
-				claim();
+				State = 669;
+				_localctx.claimed = claim();
 				}
 			}
 
@@ -4777,6 +4891,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class RowFixContext : ParserRuleContext {
+		public SideContext facing;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVEN() { return GetToken(TurnrowParser.EVEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
 			return GetRuleContext<RowsWordContext>(0);
@@ -4798,34 +4913,34 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 92, RULE_rowFix);
 		try {
-			State = 674;
+			State = 678;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 668;
+				State = 672;
 				Match(EVEN);
-				State = 669;
+				State = 673;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 670;
+				State = 674;
 				Match(ODD);
-				State = 671;
+				State = 675;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 672;
+				State = 676;
 				Match(END);
-				State = 673;
-				side();
+				State = 677;
+				_localctx.facing = side();
 				}
 				break;
 			default:
@@ -4844,11 +4959,14 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class LeaveLineContext : ParserRuleContext {
+		public CountContext amount;
+		public EdgeContext at;
+		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
@@ -4870,21 +4988,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 676;
+			State = 680;
 			Match(LEAVE);
-			State = 677;
-			count();
-			State = 678;
-			Match(AT);
-			State = 679;
-			edge();
 			State = 681;
+			_localctx.amount = count();
+			State = 682;
+			Match(AT);
+			State = 683;
+			_localctx.at = edge();
+			State = 685;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 680;
-				claim();
+				State = 684;
+				_localctx.claimed = claim();
 				}
 			}
 
@@ -4902,22 +5020,25 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class AddLineContext : ParserRuleContext {
+		public CountContext amount;
+		public EdgeContext at;
 		public IToken apart;
+		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode APART() { return GetToken(TurnrowParser.APART, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ONE() { return GetToken(TurnrowParser.ONE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ONE() { return GetToken(TurnrowParser.ONE, 0); }
 		public AddLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -4933,37 +5054,37 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 683;
+			State = 687;
 			Match(ADD);
-			State = 684;
-			count();
-			State = 685;
+			State = 688;
+			_localctx.amount = count();
+			State = 689;
 			Match(AT);
-			State = 686;
-			edge();
-			State = 691;
+			State = 690;
+			_localctx.at = edge();
+			State = 695;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 687;
+				State = 691;
 				Match(COMMA);
-				State = 688;
+				State = 692;
 				_localctx.apart = Match(ONE);
-				State = 689;
+				State = 693;
 				Match(ROW);
-				State = 690;
+				State = 694;
 				Match(APART);
 				}
 			}
 
-			State = 694;
+			State = 698;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 693;
-				claim();
+				State = 697;
+				_localctx.claimed = claim();
 				}
 			}
 
@@ -4986,6 +5107,8 @@ internal partial class TurnrowParser : Parser {
 		public CountContext rows;
 		public ShapingContext _shaping;
 		public IList<ShapingContext> _shapings = new List<ShapingContext>();
+		public SolveContext solved;
+		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SHAPE() { return GetToken(TurnrowParser.SHAPE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
@@ -4993,9 +5116,6 @@ internal partial class TurnrowParser : Parser {
 			return GetRuleContext<RowsWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public SolveContext solve() {
-			return GetRuleContext<SolveContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
@@ -5007,6 +5127,9 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ShapingContext shaping(int i) {
 			return GetRuleContext<ShapingContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolveContext solve() {
+			return GetRuleContext<SolveContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
@@ -5030,20 +5153,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 696;
+			State = 700;
 			Match(SHAPE);
-			State = 705;
+			State = 709;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 697;
+				State = 701;
 				Match(ROWS);
-				State = 698;
+				State = 702;
 				_localctx.from = count();
-				State = 699;
+				State = 703;
 				Match(TO);
-				State = 700;
+				State = 704;
 				_localctx.to = count();
 				}
 				break;
@@ -5137,39 +5260,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 702;
+				State = 706;
 				_localctx.rows = count();
-				State = 703;
+				State = 707;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 717;
+			State = 721;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 707;
+				State = 711;
 				Match(COLON);
-				State = 708;
+				State = 712;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 713;
+				State = 717;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 709;
+					State = 713;
 					Match(SEMICOLON);
-					State = 710;
+					State = 714;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 715;
+					State = 719;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5177,20 +5300,20 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 716;
-				solve();
+				State = 720;
+				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 720;
+			State = 724;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 719;
-				claim();
+				State = 723;
+				_localctx.claimed = claim();
 				}
 			}
 
@@ -5209,21 +5332,24 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class ShapingContext : ParserRuleContext {
 		public CountContext after;
+		public ChangeContext changed;
 		public CountContext amount;
+		public EdgeContext at;
+		public FrequencyContext first;
 		public ShapingPartContext _shapingPart;
 		public IList<ShapingPartContext> _parts = new List<ShapingPartContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
 			return GetRuleContext<ChangeContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
-			return GetRuleContext<EdgeContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
 			return GetRuleContext<CountContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AFTER() { return GetToken(TurnrowParser.AFTER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
@@ -5257,54 +5383,54 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 727;
+			State = 731;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 722;
+				State = 726;
 				Match(AFTER);
-				State = 723;
+				State = 727;
 				_localctx.after = count();
-				State = 724;
+				State = 728;
 				rowsWord();
-				State = 725;
+				State = 729;
 				Match(COMMA);
 				}
 			}
 
-			State = 729;
-			change();
-			State = 730;
-			_localctx.amount = count();
-			State = 731;
-			Match(AT);
-			State = 732;
-			edge();
+			State = 733;
+			_localctx.changed = change();
 			State = 734;
+			_localctx.amount = count();
+			State = 735;
+			Match(AT);
+			State = 736;
+			_localctx.at = edge();
+			State = 738;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 733;
-				frequency();
+				State = 737;
+				_localctx.first = frequency();
 				}
 			}
 
-			State = 740;
+			State = 744;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 736;
+				State = 740;
 				Match(COMMA);
-				State = 737;
+				State = 741;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 742;
+				State = 746;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5322,6 +5448,8 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class ShapingPartContext : ParserRuleContext {
+		public FrequencyContext when;
+		public StitchesInContext inset;
 		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
 			return GetRuleContext<FrequencyContext>(0);
 		}
@@ -5342,7 +5470,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 102, RULE_shapingPart);
 		int _la;
 		try {
-			State = 748;
+			State = 752;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -5350,18 +5478,18 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 744;
+				State = 748;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 743;
+					State = 747;
 					Match(THEN);
 					}
 				}
 
-				State = 746;
-				frequency();
+				State = 750;
+				_localctx.when = frequency();
 				}
 				break;
 			case WORD:
@@ -5369,8 +5497,8 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 747;
-				stitchesIn();
+				State = 751;
+				_localctx.inset = stitchesIn();
 				}
 				break;
 			default:
@@ -5420,20 +5548,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 104, RULE_frequency);
 		int _la;
 		try {
-			State = 774;
+			State = 778;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 750;
+				State = 754;
 				Match(EVERY);
-				State = 755;
+				State = 759;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 751;
+					State = 755;
 					Match(ROW);
 					}
 					break;
@@ -5527,23 +5655,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 752;
+					State = 756;
 					_localctx.interval = count();
-					State = 753;
+					State = 757;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 760;
+				State = 764;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36910606150009471L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099483999670891725L) != 0)) {
 					{
-					State = 757;
+					State = 761;
 					_localctx.times = count();
-					State = 758;
+					State = 762;
 					Match(TIMES);
 					}
 				}
@@ -5553,28 +5681,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 762;
-				Match(BY);
-				State = 763;
-				Match(TURNS);
-				State = 764;
-				Match(EVERY);
-				State = 765;
-				_localctx.interval = count();
 				State = 766;
-				Match(AND);
+				Match(BY);
 				State = 767;
-				_localctx.byTurns = count();
+				Match(TURNS);
 				State = 768;
-				rowsWord();
+				Match(EVERY);
+				State = 769;
+				_localctx.interval = count();
+				State = 770;
+				Match(AND);
+				State = 771;
+				_localctx.byTurns = count();
 				State = 772;
+				rowsWord();
+				State = 776;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36910606150009471L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099483999670891725L) != 0)) {
 					{
-					State = 769;
+					State = 773;
 					_localctx.times = count();
-					State = 770;
+					State = 774;
 					Match(TIMES);
 					}
 				}
@@ -5597,6 +5725,8 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class StitchesInContext : ParserRuleContext {
+		public IToken called;
+		public ListContext amount;
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
 			return GetRuleContext<StitchesWordContext>(0);
 		}
@@ -5619,28 +5749,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 778;
+			State = 782;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 776;
-				Match(WORD);
+				State = 780;
+				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 777;
-				list();
+				State = 781;
+				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 780;
+			State = 784;
 			stitchesWord();
-			State = 781;
+			State = 785;
 			Match(IN);
 			}
 		}
@@ -5656,18 +5786,20 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class SolveContext : ParserRuleContext {
+		public CountContext target;
+		public EdgeContext at;
 		public SolveOptionContext _solveOption;
 		public IList<SolveOptionContext> _options = new List<SolveOptionContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
-			return GetRuleContext<CountContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
@@ -5692,32 +5824,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 783;
-			Match(EVENLY);
-			State = 784;
-			Match(TO);
-			State = 785;
-			count();
-			State = 786;
-			Match(COMMA);
 			State = 787;
-			Match(AT);
+			Match(EVENLY);
 			State = 788;
-			edge();
-			State = 793;
+			Match(TO);
+			State = 789;
+			_localctx.target = count();
+			State = 790;
+			Match(COMMA);
+			State = 791;
+			Match(AT);
+			State = 792;
+			_localctx.at = edge();
+			State = 797;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 789;
+				State = 793;
 				Match(COMMA);
-				State = 790;
+				State = 794;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 795;
+				State = 799;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5735,6 +5867,9 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class SolveOptionContext : ParserRuleContext {
+		public IToken which;
+		public CountContext rows;
+		public StitchesInContext inset;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ON() { return GetToken(TurnrowParser.ON, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode RS() { return GetToken(TurnrowParser.RS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
@@ -5744,10 +5879,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLAIN() { return GetToken(TurnrowParser.PLAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLAIN() { return GetToken(TurnrowParser.PLAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesInContext stitchesIn() {
 			return GetRuleContext<StitchesInContext>(0);
@@ -5765,35 +5900,35 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 110, RULE_solveOption);
 		int _la;
 		try {
-			State = 809;
+			State = 813;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 796;
+				State = 800;
 				Match(ON);
-				State = 797;
+				State = 801;
 				Match(RS);
-				State = 798;
+				State = 802;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 799;
+				State = 803;
 				Match(LONGER);
-				State = 800;
+				State = 804;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 801;
+				State = 805;
 				Match(BY);
-				State = 802;
+				State = 806;
 				Match(TURNS);
 				}
 				break;
@@ -5801,20 +5936,21 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 803;
+				State = 807;
+				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
-				ErrorHandler.RecoverInline(this);
+					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 804;
-				count();
-				State = 805;
+				State = 808;
+				_localctx.rows = count();
+				State = 809;
 				rowsWord();
-				State = 806;
+				State = 810;
 				Match(PLAIN);
 				}
 				break;
@@ -5823,8 +5959,8 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 808;
-				stitchesIn();
+				State = 812;
+				_localctx.inset = stitchesIn();
 				}
 				break;
 			default:
@@ -5845,9 +5981,11 @@ internal partial class TurnrowParser : Parser {
 	internal partial class SeamLineContext : ParserRuleContext {
 		public WalkWordContext _walkWord;
 		public IList<WalkWordContext> _first = new List<WalkWordContext>();
+		public SelectionContext rows;
 		public IList<WalkWordContext> _second = new List<WalkWordContext>();
 		public SeamPartContext _seamPart;
 		public IList<SeamPartContext> _parts = new List<SeamPartContext>();
+		public RateContext worked;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SEAM() { return GetToken(TurnrowParser.SEAM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
@@ -5855,9 +5993,6 @@ internal partial class TurnrowParser : Parser {
 			return GetToken(TurnrowParser.COMMA, i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public RateContext rate() {
-			return GetRuleContext<RateContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public WalkWordContext[] walkWord() {
 			return GetRuleContexts<WalkWordContext>();
 		}
@@ -5869,6 +6004,9 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public SeamPartContext seamPart(int i) {
 			return GetRuleContext<SeamPartContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RateContext rate() {
+			return GetRuleContext<RateContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public SelectionContext selection() {
 			return GetRuleContext<SelectionContext>(0);
@@ -5888,43 +6026,43 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 811;
+			State = 815;
 			Match(SEAM);
-			State = 813;
+			State = 817;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 812;
+				State = 816;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 815;
+				State = 819;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -4900204758683355141L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891420939059193L) != 0) );
-			State = 824;
+			State = 828;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 817;
+				State = 821;
 				Match(COMMA);
-				State = 822;
+				State = 826;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 36)) & ~0x3f) == 0 && ((1L << (_la - 36)) & 70918500007937L) != 0)) {
 					{
-					State = 818;
-					selection();
-					State = 820;
+					State = 822;
+					_localctx.rows = selection();
+					State = 824;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 819;
+						State = 823;
 						Match(COMMA);
 						}
 					}
@@ -5935,49 +6073,49 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 826;
+			State = 830;
 			Match(WITH);
-			State = 828;
+			State = 832;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 827;
+				State = 831;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 830;
+				State = 834;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -4900204758683355141L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891420939059193L) != 0) );
-			State = 836;
+			State = 840;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 832;
+				State = 836;
 				Match(COMMA);
-				State = 833;
+				State = 837;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 838;
+				State = 842;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 841;
+			State = 845;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 839;
+				State = 843;
 				Match(COLON);
-				State = 840;
-				rate();
+				State = 844;
+				_localctx.worked = rate();
 				}
 			}
 
@@ -5995,6 +6133,8 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class SeamPartContext : ParserRuleContext {
+		public SelectionContext rows;
+		public IToken order;
 		[System.Diagnostics.DebuggerNonUserCode] public SelectionContext selection() {
 			return GetRuleContext<SelectionContext>(0);
 		}
@@ -6016,7 +6156,7 @@ internal partial class TurnrowParser : Parser {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
 		EnterRule(_localctx, 114, RULE_seamPart);
 		try {
-			State = 852;
+			State = 856;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -6025,43 +6165,43 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 843;
-				selection();
+				State = 847;
+				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 844;
+				State = 848;
 				Match(EASING);
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 845;
-				Match(IN);
 				State = 849;
+				Match(IN);
+				State = 853;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 846;
+					State = 850;
 					Match(THE);
-					State = 847;
-					Match(SAME);
+					State = 851;
+					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 848;
-					Match(OPPOSITE);
+					State = 852;
+					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 851;
+				State = 855;
 				Match(ORDER);
 				}
 				break;
@@ -6101,7 +6241,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 116, RULE_walkWord);
 		try {
-			State = 860;
+			State = 864;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
@@ -6192,42 +6332,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 854;
+				State = 858;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 855;
+				State = 859;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 856;
+				State = 860;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 857;
+				State = 861;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 858;
+				State = 862;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 859;
+				State = 863;
 				Match(STITCHES);
 				}
 				break;
@@ -6249,21 +6389,22 @@ internal partial class TurnrowParser : Parser {
 	internal partial class SelectionContext : ParserRuleContext {
 		public IToken all;
 		public IToken which;
+		public CountContext amount;
 		public CountContext from;
 		public CountContext to;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BUT() { return GetToken(TurnrowParser.BUT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
 			return GetRuleContext<CountContext>(i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
-			return GetRuleContext<RowsWordContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BUT() { return GetToken(TurnrowParser.BUT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALL() { return GetToken(TurnrowParser.ALL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
@@ -6280,7 +6421,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 118, RULE_selection);
 		int _la;
 		try {
-			State = 878;
+			State = 882;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -6288,19 +6429,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 864;
+				State = 868;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 862;
+					State = 866;
 					_localctx.all = Match(ALL);
-					State = 863;
+					State = 867;
 					Match(BUT);
 					}
 				}
 
-				State = 866;
+				State = 870;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6310,12 +6451,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 871;
+				State = 875;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 867;
+					State = 871;
 					Match(ROW);
 					}
 					break;
@@ -6409,9 +6550,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 868;
-					count();
-					State = 869;
+					State = 872;
+					_localctx.amount = count();
+					State = 873;
 					rowsWord();
 					}
 					break;
@@ -6423,13 +6564,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 873;
+				State = 877;
 				Match(ROWS);
-				State = 874;
+				State = 878;
 				_localctx.from = count();
-				State = 875;
+				State = 879;
 				Match(TO);
-				State = 876;
+				State = 880;
 				_localctx.to = count();
 				}
 				break;
@@ -6449,30 +6590,34 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class RateContext : ParserRuleContext {
+		public ListContext amount;
 		public NameContext _name;
 		public IList<NameContext> _words = new List<NameContext>();
+		public IToken way;
+		public IToken row;
 		public IList<NameContext> _kind = new List<NameContext>();
 		public CountContext over;
+		public RowsWordContext rows;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
 			return GetRuleContext<ListContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PER() { return GetToken(TurnrowParser.PER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
 			return GetRuleContexts<NameContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
 			return GetRuleContext<NameContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PER() { return GetToken(TurnrowParser.PER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCHES() { return GetToken(TurnrowParser.STITCHES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
 			return GetRuleContext<RowsWordContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCHES() { return GetToken(TurnrowParser.STITCHES, 0); }
 		public RateContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -6488,47 +6633,47 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 881;
+			State = 885;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 880;
-				list();
+				State = 884;
+				_localctx.amount = list();
 				}
 			}
 
-			State = 884;
+			State = 888;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 883;
+				State = 887;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 886;
+				State = 890;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
-			State = 908;
+			State = 912;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 888;
-				Match(IN);
-				State = 889;
+				State = 892;
+				_localctx.way = Match(IN);
+				State = 893;
 				Match(EACH);
-				State = 896;
+				State = 900;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 890;
-					Match(ROW);
+					State = 894;
+					_localctx.row = Match(ROW);
 					}
 					break;
 				case ADD:
@@ -6618,18 +6763,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 892;
+					State = 896;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 891;
+						State = 895;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 894;
+						State = 898;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
@@ -6642,15 +6787,15 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 898;
-				Match(PER);
-				State = 906;
+				State = 902;
+				_localctx.way = Match(PER);
+				State = 910;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 899;
-					Match(ROW);
+					State = 903;
+					_localctx.row = Match(ROW);
 					}
 					break;
 				case OPEN:
@@ -6743,21 +6888,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 900;
-					_localctx.over = count();
 					State = 904;
+					_localctx.over = count();
+					State = 908;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 901;
-						rowsWord();
+						State = 905;
+						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 902;
+						State = 906;
 						Match(STITCHES);
 						}
 						break;
@@ -6848,8 +6993,9 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 903;
-						name();
+						State = 907;
+						_localctx._name = name();
+						_localctx._kind.Add(_localctx._name);
 						}
 						break;
 					default:
@@ -6920,29 +7066,29 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 910;
+			State = 914;
 			Match(EXPECT);
-			State = 911;
+			State = 915;
 			_localctx.left = expected();
-			State = 921;
+			State = 925;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 912;
+				State = 916;
 				Match(MEASURE);
-				State = 913;
-				_localctx.length = sum();
 				State = 917;
+				_localctx.length = sum();
+				State = 921;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 914;
+					State = 918;
 					Match(COMMA);
-					State = 915;
+					State = 919;
 					Match(WITHIN);
-					State = 916;
+					State = 920;
 					_localctx.within = sum();
 					}
 				}
@@ -6952,7 +7098,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 919;
+				State = 923;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -6961,7 +7107,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 920;
+				State = 924;
 				_localctx.right = expected();
 				}
 				break;
@@ -6982,6 +7128,8 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class ExpectedContext : ParserRuleContext {
+		public SumContext value;
+		public IToken by;
 		public IToken of;
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
 			return GetRuleContext<SumContext>(0);
@@ -7004,24 +7152,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 923;
-			sum();
-			State = 928;
+			State = 927;
+			_localctx.value = sum();
+			State = 932;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 925;
+				State = 929;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 924;
-					Match(WORD);
+					State = 928;
+					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 927;
+				State = 931;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -7050,6 +7198,7 @@ internal partial class TurnrowParser : Parser {
 	internal partial class ClaimContext : ParserRuleContext {
 		public ClaimPartContext _claimPart;
 		public IList<ClaimPartContext> _parts = new List<ClaimPartContext>();
+		public IToken without;
 		public IToken with;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EQUALS() { return GetToken(TurnrowParser.EQUALS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimPartContext[] claimPart() {
@@ -7062,9 +7211,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHOUT() { return GetToken(TurnrowParser.WITHOUT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNING() { return GetToken(TurnrowParser.TURNING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHOUT() { return GetToken(TurnrowParser.WITHOUT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAIN() { return GetToken(TurnrowParser.CHAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
@@ -7083,38 +7232,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 930;
+			State = 934;
 			Match(EQUALS);
-			State = 931;
+			State = 935;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 936;
+			State = 940;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 932;
+				State = 936;
 				Match(COMMA);
-				State = 933;
+				State = 937;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 938;
+				State = 942;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 944;
+			State = 948;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 939;
-				Match(WITHOUT);
-				State = 940;
+				State = 943;
+				_localctx.without = Match(WITHOUT);
+				State = 944;
 				Match(TURNING);
-				State = 941;
+				State = 945;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7127,9 +7276,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 942;
+				State = 946;
 				_localctx.with = Match(WITH);
-				State = 943;
+				State = 947;
 				Match(CHAINS);
 				}
 				break;
@@ -7152,8 +7301,10 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class ClaimPartContext : ParserRuleContext {
+		public CountContext amount;
 		public NameContext _name;
 		public IList<NameContext> _words = new List<NameContext>();
+		public IToken stitches;
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
@@ -7179,9 +7330,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 946;
-			count();
-			State = 953;
+			State = 950;
+			_localctx.amount = count();
+			State = 957;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
@@ -7271,18 +7422,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 948;
+				State = 952;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 947;
+					State = 951;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 950;
+					State = 954;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
@@ -7290,8 +7441,8 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 952;
-				Match(STITCHES);
+				State = 956;
+				_localctx.stitches = Match(STITCHES);
 				}
 				break;
 			case Eof:
@@ -7316,6 +7467,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class EdgeContext : ParserRuleContext {
+		public NameContext called;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BOTH() { return GetToken(TurnrowParser.BOTH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGES() { return GetToken(TurnrowParser.EDGES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
@@ -7335,15 +7487,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 130, RULE_edge);
 		int _la;
 		try {
-			State = 961;
+			State = 965;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 955;
+				State = 959;
 				Match(BOTH);
-				State = 956;
+				State = 960;
 				Match(EDGES);
 				}
 				break;
@@ -7435,14 +7587,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 957;
-				name();
-				State = 959;
+				State = 961;
+				_localctx.called = name();
+				State = 963;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 958;
+					State = 962;
 					Match(EDGE);
 					}
 				}
@@ -7482,7 +7634,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 963;
+			State = 967;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7522,7 +7674,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 965;
+			State = 969;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7568,18 +7720,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 968;
+			State = 972;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 967;
+				State = 971;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 970;
+				State = 974;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
@@ -7614,7 +7766,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 972;
+			State = 976;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7654,7 +7806,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 974;
+			State = 978;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7677,6 +7829,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class SumContext : ParserRuleContext {
+		public FactorContext first;
 		public SumOperationContext _sumOperation;
 		public IList<SumOperationContext> _rest = new List<SumOperationContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public FactorContext factor() {
@@ -7703,20 +7856,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 976;
-			factor();
 			State = 980;
+			_localctx.first = factor();
+			State = 984;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 				{
 				{
-				State = 977;
+				State = 981;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 982;
+				State = 986;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7734,6 +7887,8 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class SumOperationContext : ParserRuleContext {
+		public SignContext by;
+		public FactorContext value;
 		[System.Diagnostics.DebuggerNonUserCode] public SignContext sign() {
 			return GetRuleContext<SignContext>(0);
 		}
@@ -7754,10 +7909,10 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 983;
-			sign();
-			State = 984;
-			factor();
+			State = 987;
+			_localctx.by = sign();
+			State = 988;
+			_localctx.value = factor();
 			}
 		}
 		catch (RecognitionException re) {
@@ -7772,6 +7927,10 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class FactorContext : ParserRuleContext {
+		public ListContext amount;
+		public UnitContext measure;
+		public NameContext called;
+		public SumContext inside;
 		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
 			return GetRuleContext<ListContext>(0);
 		}
@@ -7782,10 +7941,10 @@ internal partial class TurnrowParser : Parser {
 			return GetRuleContext<NameContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
 			return GetRuleContext<SumContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
 		public FactorContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -7799,22 +7958,22 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 146, RULE_factor);
 		int _la;
 		try {
-			State = 995;
+			State = 999;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 986;
-				list();
-				State = 988;
+				State = 990;
+				_localctx.amount = list();
+				State = 992;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 791648371998721L) != 0)) {
 					{
-					State = 987;
-					unit();
+					State = 991;
+					_localctx.measure = unit();
 					}
 				}
 
@@ -7908,18 +8067,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 990;
-				name();
+				State = 994;
+				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 991;
+				State = 995;
 				Match(OPEN);
-				State = 992;
-				sum();
-				State = 993;
+				State = 996;
+				_localctx.inside = sum();
+				State = 997;
 				Match(CLOSE);
 				}
 				break;
@@ -7939,6 +8098,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class CountContext : ParserRuleContext {
+		public SingleContext first;
 		public CountOperationContext _countOperation;
 		public IList<CountOperationContext> _rest = new List<CountOperationContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public SingleContext single() {
@@ -7965,20 +8125,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 997;
-			single();
 			State = 1001;
+			_localctx.first = single();
+			State = 1005;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 				{
 				{
-				State = 998;
+				State = 1002;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1003;
+				State = 1007;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7996,6 +8156,8 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class CountOperationContext : ParserRuleContext {
+		public SignContext by;
+		public SingleContext value;
 		[System.Diagnostics.DebuggerNonUserCode] public SignContext sign() {
 			return GetRuleContext<SignContext>(0);
 		}
@@ -8016,10 +8178,10 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1004;
-			sign();
-			State = 1005;
-			single();
+			State = 1008;
+			_localctx.by = sign();
+			State = 1009;
+			_localctx.value = single();
 			}
 		}
 		catch (RecognitionException re) {
@@ -8034,6 +8196,9 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class SingleContext : ParserRuleContext {
+		public ListContext amount;
+		public NameContext called;
+		public CountContext inside;
 		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
 			return GetRuleContext<ListContext>(0);
 		}
@@ -8041,10 +8206,10 @@ internal partial class TurnrowParser : Parser {
 			return GetRuleContext<NameContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
 		public SingleContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -8057,15 +8222,15 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 152, RULE_single);
 		try {
-			State = 1013;
+			State = 1017;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1007;
-				list();
+				State = 1011;
+				_localctx.amount = list();
 				}
 				break;
 			case ADD:
@@ -8156,80 +8321,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1008;
-				name();
+				State = 1012;
+				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1009;
+				State = 1013;
 				Match(OPEN);
-				State = 1010;
-				count();
-				State = 1011;
+				State = 1014;
+				_localctx.inside = count();
+				State = 1015;
 				Match(CLOSE);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
-			}
-		}
-		catch (RecognitionException re) {
-			_localctx.exception = re;
-			ErrorHandler.ReportError(this, re);
-			ErrorHandler.Recover(this, re);
-		}
-		finally {
-			ExitRule();
-		}
-		return _localctx;
-	}
-
-	internal partial class NumberCountContext : ParserRuleContext {
-		public CountOperationContext _countOperation;
-		public IList<CountOperationContext> _rest = new List<CountOperationContext>();
-		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
-			return GetRuleContext<ListContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public CountOperationContext[] countOperation() {
-			return GetRuleContexts<CountOperationContext>();
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public CountOperationContext countOperation(int i) {
-			return GetRuleContext<CountOperationContext>(i);
-		}
-		public NumberCountContext(ParserRuleContext parent, int invokingState)
-			: base(parent, invokingState)
-		{
-		}
-		public override int RuleIndex { get { return RULE_numberCount; } }
-	}
-
-	[RuleVersion(0)]
-	public NumberCountContext numberCount() {
-		NumberCountContext _localctx = new NumberCountContext(Context, State);
-		EnterRule(_localctx, 154, RULE_numberCount);
-		int _la;
-		try {
-			EnterOuterAlt(_localctx, 1);
-			{
-			State = 1015;
-			list();
-			State = 1019;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
-				{
-				{
-				State = 1016;
-				_localctx._countOperation = countOperation();
-				_localctx._rest.Add(_localctx._countOperation);
-				}
-				}
-				State = 1021;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-			}
 			}
 		}
 		catch (RecognitionException re) {
@@ -8258,12 +8366,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 156, RULE_sign);
+		EnterRule(_localctx, 154, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1022;
+			State = 1019;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8286,6 +8394,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class ListContext : ParserRuleContext {
+		public NumberContext first;
 		public NumberContext _number;
 		public IList<NumberContext> _more = new List<NumberContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext[] number() {
@@ -8310,41 +8419,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 158, RULE_list);
+		EnterRule(_localctx, 156, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1024;
-			number();
-			State = 1036;
+			State = 1021;
+			_localctx.first = number();
+			State = 1033;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1025;
+				State = 1022;
 				Match(OPEN);
-				State = 1026;
+				State = 1023;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1031;
+				State = 1028;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1027;
+					State = 1024;
 					Match(COMMA);
-					State = 1028;
+					State = 1025;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1033;
+					State = 1030;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1034;
+				State = 1031;
 				Match(CLOSE);
 				}
 			}
@@ -8363,6 +8472,8 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class NumberContext : ParserRuleContext {
+		public IToken whole;
+		public IToken part;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(TurnrowParser.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FRACTION() { return GetToken(TurnrowParser.FRACTION, 0); }
 		public NumberContext(ParserRuleContext parent, int invokingState)
@@ -8375,24 +8486,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 160, RULE_number);
+		EnterRule(_localctx, 158, RULE_number);
 		int _la;
 		try {
-			State = 1043;
+			State = 1040;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1038;
-				Match(NUMBER);
-				State = 1040;
+				State = 1035;
+				_localctx.whole = Match(NUMBER);
+				State = 1037;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1039;
-					Match(FRACTION);
+					State = 1036;
+					_localctx.part = Match(FRACTION);
 					}
 				}
 
@@ -8401,8 +8512,8 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1042;
-				Match(FRACTION);
+				State = 1039;
+				_localctx.part = Match(FRACTION);
 				}
 				break;
 			default:
@@ -8436,12 +8547,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 162, RULE_unit);
+		EnterRule(_localctx, 160, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1045;
+			State = 1042;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 791648371998721L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8560,12 +8671,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 164, RULE_name);
+		EnterRule(_localctx, 162, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1047;
+			State = 1044;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8588,7 +8699,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,137,1050,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,137,1047,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -8599,369 +8710,368 @@ internal partial class TurnrowParser : Parser {
 		2,57,7,57,2,58,7,58,2,59,7,59,2,60,7,60,2,61,7,61,2,62,7,62,2,63,7,63,
 		2,64,7,64,2,65,7,65,2,66,7,66,2,67,7,67,2,68,7,68,2,69,7,69,2,70,7,70,
 		2,71,7,71,2,72,7,72,2,73,7,73,2,74,7,74,2,75,7,75,2,76,7,76,2,77,7,77,
-		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,1,0,1,0,1,0,1,1,1,1,
-		1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,205,
-		8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,220,8,6,1,
-		7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,229,8,8,10,8,12,8,232,9,8,1,9,1,9,1,9,1,
-		9,1,9,3,9,239,8,9,3,9,241,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,
-		1,12,1,13,1,13,1,14,1,14,1,14,3,14,257,8,14,1,14,1,14,5,14,261,8,14,10,
-		14,12,14,264,9,14,1,15,1,15,1,15,1,15,1,15,3,15,271,8,15,1,16,1,16,1,16,
-		1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
-		1,17,1,17,1,17,1,17,1,17,1,17,3,17,296,8,17,1,18,1,18,1,18,1,19,1,19,1,
-		19,1,19,1,19,3,19,306,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,315,
-		8,19,1,19,1,19,5,19,319,8,19,10,19,12,19,322,9,19,1,20,1,20,1,20,1,20,
-		1,20,1,20,1,20,1,20,1,20,3,20,333,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,
-		22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,350,8,22,3,22,352,8,22,
-		1,22,1,22,5,22,356,8,22,10,22,12,22,359,9,22,1,23,1,23,1,23,1,23,1,23,
-		1,23,1,23,3,23,368,8,23,1,23,1,23,3,23,372,8,23,1,24,1,24,1,24,3,24,377,
-		8,24,1,24,3,24,380,8,24,1,25,1,25,1,25,1,25,1,25,1,25,1,25,1,25,3,25,390,
-		8,25,1,25,1,25,1,25,1,25,1,25,1,25,3,25,398,8,25,1,25,1,25,1,25,1,25,1,
-		25,1,25,5,25,406,8,25,10,25,12,25,409,9,25,1,25,1,25,1,25,1,25,5,25,415,
-		8,25,10,25,12,25,418,9,25,3,25,420,8,25,1,26,4,26,423,8,26,11,26,12,26,
-		424,1,26,1,26,5,26,429,8,26,10,26,12,26,432,9,26,1,27,1,27,1,27,1,27,3,
-		27,438,8,27,1,28,1,28,1,28,1,28,1,28,3,28,445,8,28,1,29,1,29,1,29,3,29,
-		450,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,1,30,1,30,1,30,3,30,462,8,
-		30,1,30,1,30,3,30,466,8,30,1,31,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,
-		1,32,5,32,478,8,32,10,32,12,32,481,9,32,1,33,1,33,1,33,1,33,1,33,1,33,
-		3,33,489,8,33,1,34,1,34,1,34,1,35,1,35,1,35,1,35,1,36,1,36,3,36,500,8,
-		36,1,36,3,36,503,8,36,1,36,1,36,1,36,3,36,508,8,36,1,37,1,37,1,37,1,37,
-		1,37,3,37,515,8,37,1,37,1,37,1,37,3,37,520,8,37,1,38,1,38,1,38,5,38,525,
-		8,38,10,38,12,38,528,9,38,1,39,1,39,1,39,1,39,1,39,1,39,1,39,3,39,537,
-		8,39,1,39,3,39,540,8,39,1,39,1,39,3,39,544,8,39,1,39,1,39,1,39,1,39,1,
-		39,1,39,1,39,3,39,553,8,39,1,39,3,39,556,8,39,1,39,4,39,559,8,39,11,39,
-		12,39,560,1,39,1,39,3,39,565,8,39,1,39,3,39,568,8,39,1,39,1,39,3,39,572,
-		8,39,3,39,574,8,39,1,39,3,39,577,8,39,3,39,579,8,39,1,40,4,40,582,8,40,
-		11,40,12,40,583,1,40,1,40,3,40,588,8,40,1,41,1,41,3,41,592,8,41,1,41,3,
-		41,595,8,41,1,42,1,42,1,42,1,42,1,42,1,42,3,42,603,8,42,1,43,1,43,1,43,
-		5,43,608,8,43,10,43,12,43,611,9,43,1,43,1,43,4,43,615,8,43,11,43,12,43,
-		616,3,43,619,8,43,1,44,1,44,1,44,1,44,1,44,1,44,1,44,1,44,3,44,629,8,44,
-		1,44,1,44,1,44,1,44,1,44,1,44,1,44,3,44,638,8,44,3,44,640,8,44,1,44,3,
-		44,643,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,653,8,45,1,45,
-		1,45,3,45,657,8,45,1,45,1,45,5,45,661,8,45,10,45,12,45,664,9,45,1,45,3,
-		45,667,8,45,1,46,1,46,1,46,1,46,1,46,1,46,3,46,675,8,46,1,47,1,47,1,47,
-		1,47,1,47,3,47,682,8,47,1,48,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,692,
-		8,48,1,48,3,48,695,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,
-		49,706,8,49,1,49,1,49,1,49,1,49,5,49,712,8,49,10,49,12,49,715,9,49,1,49,
-		3,49,718,8,49,1,49,3,49,721,8,49,1,50,1,50,1,50,1,50,1,50,3,50,728,8,50,
-		1,50,1,50,1,50,1,50,1,50,3,50,735,8,50,1,50,1,50,5,50,739,8,50,10,50,12,
-		50,742,9,50,1,51,3,51,745,8,51,1,51,1,51,3,51,749,8,51,1,52,1,52,1,52,
-		1,52,1,52,3,52,756,8,52,1,52,1,52,1,52,3,52,761,8,52,1,52,1,52,1,52,1,
-		52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,773,8,52,3,52,775,8,52,1,53,1,53,
-		3,53,779,8,53,1,53,1,53,1,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,5,
-		54,792,8,54,10,54,12,54,795,9,54,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,
-		55,1,55,1,55,1,55,1,55,1,55,3,55,810,8,55,1,56,1,56,4,56,814,8,56,11,56,
-		12,56,815,1,56,1,56,1,56,3,56,821,8,56,3,56,823,8,56,3,56,825,8,56,1,56,
-		1,56,4,56,829,8,56,11,56,12,56,830,1,56,1,56,5,56,835,8,56,10,56,12,56,
-		838,9,56,1,56,1,56,3,56,842,8,56,1,57,1,57,1,57,1,57,1,57,1,57,3,57,850,
-		8,57,1,57,3,57,853,8,57,1,58,1,58,1,58,1,58,1,58,1,58,3,58,861,8,58,1,
-		59,1,59,3,59,865,8,59,1,59,1,59,1,59,1,59,1,59,3,59,872,8,59,1,59,1,59,
-		1,59,1,59,1,59,3,59,879,8,59,1,60,3,60,882,8,60,1,60,4,60,885,8,60,11,
-		60,12,60,886,1,60,1,60,1,60,1,60,4,60,893,8,60,11,60,12,60,894,3,60,897,
-		8,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,905,8,60,3,60,907,8,60,3,60,909,
-		8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,918,8,61,1,61,1,61,3,61,922,
-		8,61,1,62,1,62,3,62,926,8,62,1,62,3,62,929,8,62,1,63,1,63,1,63,1,63,5,
-		63,935,8,63,10,63,12,63,938,9,63,1,63,1,63,1,63,1,63,1,63,3,63,945,8,63,
-		1,64,1,64,4,64,949,8,64,11,64,12,64,950,1,64,3,64,954,8,64,1,65,1,65,1,
-		65,1,65,3,65,960,8,65,3,65,962,8,65,1,66,1,66,1,67,1,67,1,68,4,68,969,
-		8,68,11,68,12,68,970,1,69,1,69,1,70,1,70,1,71,1,71,5,71,979,8,71,10,71,
-		12,71,982,9,71,1,72,1,72,1,72,1,73,1,73,3,73,989,8,73,1,73,1,73,1,73,1,
-		73,1,73,3,73,996,8,73,1,74,1,74,5,74,1000,8,74,10,74,12,74,1003,9,74,1,
-		75,1,75,1,75,1,76,1,76,1,76,1,76,1,76,1,76,3,76,1014,8,76,1,77,1,77,5,
-		77,1018,8,77,10,77,12,77,1021,9,77,1,78,1,78,1,79,1,79,1,79,1,79,1,79,
-		5,79,1030,8,79,10,79,12,79,1033,9,79,1,79,1,79,3,79,1037,8,79,1,80,1,80,
-		3,80,1041,8,80,1,80,3,80,1044,8,80,1,81,1,81,1,82,1,82,1,82,0,0,83,0,2,
-		4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,
-		54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,
-		102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,
-		138,140,142,144,146,148,150,152,154,156,158,160,162,164,0,15,2,0,124,125,
-		127,128,2,0,17,17,59,59,2,0,36,36,108,108,2,0,64,64,117,117,2,0,54,54,
-		81,81,2,0,26,26,34,34,5,0,65,65,75,75,82,82,87,87,104,104,2,0,75,75,82,
-		82,2,0,103,103,122,122,2,0,62,62,80,80,1,0,35,36,1,0,107,108,1,0,10,13,
-		4,0,79,79,123,123,125,126,128,128,22,0,14,15,17,24,26,34,37,47,49,51,53,
-		54,57,61,63,71,73,74,77,78,81,81,83,96,98,102,104,104,107,107,110,111,
-		113,115,117,118,120,120,124,124,127,127,129,129,1156,0,166,1,0,0,0,2,169,
-		1,0,0,0,4,204,1,0,0,0,6,206,1,0,0,0,8,209,1,0,0,0,10,212,1,0,0,0,12,219,
-		1,0,0,0,14,221,1,0,0,0,16,224,1,0,0,0,18,240,1,0,0,0,20,242,1,0,0,0,22,
-		245,1,0,0,0,24,248,1,0,0,0,26,251,1,0,0,0,28,253,1,0,0,0,30,270,1,0,0,
-		0,32,272,1,0,0,0,34,276,1,0,0,0,36,297,1,0,0,0,38,300,1,0,0,0,40,332,1,
-		0,0,0,42,334,1,0,0,0,44,339,1,0,0,0,46,371,1,0,0,0,48,373,1,0,0,0,50,419,
-		1,0,0,0,52,422,1,0,0,0,54,437,1,0,0,0,56,439,1,0,0,0,58,446,1,0,0,0,60,
-		465,1,0,0,0,62,467,1,0,0,0,64,472,1,0,0,0,66,488,1,0,0,0,68,490,1,0,0,
-		0,70,493,1,0,0,0,72,497,1,0,0,0,74,509,1,0,0,0,76,521,1,0,0,0,78,578,1,
-		0,0,0,80,587,1,0,0,0,82,594,1,0,0,0,84,602,1,0,0,0,86,604,1,0,0,0,88,620,
-		1,0,0,0,90,644,1,0,0,0,92,674,1,0,0,0,94,676,1,0,0,0,96,683,1,0,0,0,98,
-		696,1,0,0,0,100,727,1,0,0,0,102,748,1,0,0,0,104,774,1,0,0,0,106,778,1,
-		0,0,0,108,783,1,0,0,0,110,809,1,0,0,0,112,811,1,0,0,0,114,852,1,0,0,0,
-		116,860,1,0,0,0,118,878,1,0,0,0,120,881,1,0,0,0,122,910,1,0,0,0,124,923,
-		1,0,0,0,126,930,1,0,0,0,128,946,1,0,0,0,130,961,1,0,0,0,132,963,1,0,0,
-		0,134,965,1,0,0,0,136,968,1,0,0,0,138,972,1,0,0,0,140,974,1,0,0,0,142,
-		976,1,0,0,0,144,983,1,0,0,0,146,995,1,0,0,0,148,997,1,0,0,0,150,1004,1,
-		0,0,0,152,1013,1,0,0,0,154,1015,1,0,0,0,156,1022,1,0,0,0,158,1024,1,0,
-		0,0,160,1043,1,0,0,0,162,1045,1,0,0,0,164,1047,1,0,0,0,166,167,3,4,2,0,
-		167,168,5,0,0,1,168,1,1,0,0,0,169,170,3,126,63,0,170,171,5,0,0,1,171,3,
-		1,0,0,0,172,205,3,6,3,0,173,205,3,8,4,0,174,205,3,10,5,0,175,205,3,14,
-		7,0,176,205,3,16,8,0,177,205,3,20,10,0,178,205,3,22,11,0,179,205,3,24,
-		12,0,180,205,3,26,13,0,181,205,3,28,14,0,182,205,3,32,16,0,183,205,3,34,
-		17,0,184,205,3,38,19,0,185,205,3,42,21,0,186,205,3,44,22,0,187,205,3,48,
-		24,0,188,205,3,56,28,0,189,205,3,58,29,0,190,205,3,60,30,0,191,205,3,72,
-		36,0,192,205,3,74,37,0,193,205,3,90,45,0,194,205,3,94,47,0,195,205,3,96,
-		48,0,196,205,3,62,31,0,197,205,3,88,44,0,198,205,3,98,49,0,199,205,3,64,
-		32,0,200,205,3,68,34,0,201,205,3,70,35,0,202,205,3,112,56,0,203,205,3,
-		122,61,0,204,172,1,0,0,0,204,173,1,0,0,0,204,174,1,0,0,0,204,175,1,0,0,
-		0,204,176,1,0,0,0,204,177,1,0,0,0,204,178,1,0,0,0,204,179,1,0,0,0,204,
-		180,1,0,0,0,204,181,1,0,0,0,204,182,1,0,0,0,204,183,1,0,0,0,204,184,1,
-		0,0,0,204,185,1,0,0,0,204,186,1,0,0,0,204,187,1,0,0,0,204,188,1,0,0,0,
-		204,189,1,0,0,0,204,190,1,0,0,0,204,191,1,0,0,0,204,192,1,0,0,0,204,193,
-		1,0,0,0,204,194,1,0,0,0,204,195,1,0,0,0,204,196,1,0,0,0,204,197,1,0,0,
-		0,204,198,1,0,0,0,204,199,1,0,0,0,204,200,1,0,0,0,204,201,1,0,0,0,204,
-		202,1,0,0,0,204,203,1,0,0,0,205,5,1,0,0,0,206,207,5,29,0,0,207,208,3,160,
-		80,0,208,7,1,0,0,0,209,210,5,31,0,0,210,211,5,134,0,0,211,9,1,0,0,0,212,
-		213,5,44,0,0,213,214,3,12,6,0,214,11,1,0,0,0,215,220,5,130,0,0,216,220,
-		5,133,0,0,217,220,5,134,0,0,218,220,3,164,82,0,219,215,1,0,0,0,219,216,
-		1,0,0,0,219,217,1,0,0,0,219,218,1,0,0,0,220,13,1,0,0,0,221,222,5,42,0,
-		0,222,223,3,164,82,0,223,15,1,0,0,0,224,225,5,39,0,0,225,230,3,18,9,0,
-		226,227,5,4,0,0,227,229,3,18,9,0,228,226,1,0,0,0,229,232,1,0,0,0,230,228,
-		1,0,0,0,230,231,1,0,0,0,231,17,1,0,0,0,232,230,1,0,0,0,233,241,3,164,82,
-		0,234,241,5,134,0,0,235,238,5,130,0,0,236,239,3,164,82,0,237,239,5,13,
-		0,0,238,236,1,0,0,0,238,237,1,0,0,0,238,239,1,0,0,0,239,241,1,0,0,0,240,
-		233,1,0,0,0,240,234,1,0,0,0,240,235,1,0,0,0,241,19,1,0,0,0,242,243,5,40,
-		0,0,243,244,5,134,0,0,244,21,1,0,0,0,245,246,5,30,0,0,246,247,5,134,0,
-		0,247,23,1,0,0,0,248,249,5,45,0,0,249,250,3,164,82,0,250,25,1,0,0,0,251,
-		252,5,3,0,0,252,27,1,0,0,0,253,254,5,47,0,0,254,256,3,164,82,0,255,257,
-		5,134,0,0,256,255,1,0,0,0,256,257,1,0,0,0,257,262,1,0,0,0,258,259,5,4,
-		0,0,259,261,3,30,15,0,260,258,1,0,0,0,261,264,1,0,0,0,262,260,1,0,0,0,
-		262,263,1,0,0,0,263,29,1,0,0,0,264,262,1,0,0,0,265,266,5,118,0,0,266,271,
-		3,160,80,0,267,268,3,160,80,0,268,269,7,0,0,0,269,271,1,0,0,0,270,265,
-		1,0,0,0,270,267,1,0,0,0,271,31,1,0,0,0,272,273,5,24,0,0,273,274,3,160,
-		80,0,274,275,5,126,0,0,275,33,1,0,0,0,276,277,5,23,0,0,277,278,3,136,68,
-		0,278,279,5,6,0,0,279,280,3,160,80,0,280,295,3,140,70,0,281,282,5,52,0,
-		0,282,283,3,160,80,0,283,284,3,138,69,0,284,285,5,112,0,0,285,286,3,36,
-		18,0,286,296,1,0,0,0,287,288,5,112,0,0,288,289,3,36,18,0,289,290,5,4,0,
-		0,290,291,3,160,80,0,291,292,3,138,69,0,292,293,5,112,0,0,293,294,3,36,
-		18,0,294,296,1,0,0,0,295,281,1,0,0,0,295,287,1,0,0,0,296,35,1,0,0,0,297,
-		298,3,160,80,0,298,299,3,162,81,0,299,37,1,0,0,0,300,301,5,43,0,0,301,
-		305,3,136,68,0,302,303,5,4,0,0,303,304,5,87,0,0,304,306,5,35,0,0,305,302,
-		1,0,0,0,305,306,1,0,0,0,306,307,1,0,0,0,307,308,5,6,0,0,308,309,5,59,0,
-		0,309,314,3,160,80,0,310,315,5,61,0,0,311,312,5,63,0,0,312,313,5,88,0,
-		0,313,315,5,18,0,0,314,310,1,0,0,0,314,311,1,0,0,0,314,315,1,0,0,0,315,
-		320,1,0,0,0,316,317,5,4,0,0,317,319,3,40,20,0,318,316,1,0,0,0,319,322,
-		1,0,0,0,320,318,1,0,0,0,320,321,1,0,0,0,321,39,1,0,0,0,322,320,1,0,0,0,
-		323,324,5,75,0,0,324,325,5,107,0,0,325,326,5,79,0,0,326,327,5,132,0,0,
-		327,333,7,1,0,0,328,329,5,88,0,0,329,330,5,79,0,0,330,331,5,109,0,0,331,
-		333,5,77,0,0,332,323,1,0,0,0,332,328,1,0,0,0,333,41,1,0,0,0,334,335,5,
-		28,0,0,335,336,3,164,82,0,336,337,5,81,0,0,337,338,3,142,71,0,338,43,1,
-		0,0,0,339,340,5,18,0,0,340,341,3,164,82,0,341,351,5,81,0,0,342,343,7,2,
-		0,0,343,344,5,76,0,0,344,352,3,142,71,0,345,349,3,142,71,0,346,347,7,2,
-		0,0,347,348,5,76,0,0,348,350,3,142,71,0,349,346,1,0,0,0,349,350,1,0,0,
-		0,350,352,1,0,0,0,351,342,1,0,0,0,351,345,1,0,0,0,352,357,1,0,0,0,353,
-		354,5,4,0,0,354,356,3,46,23,0,355,353,1,0,0,0,356,359,1,0,0,0,357,355,
-		1,0,0,0,357,358,1,0,0,0,358,45,1,0,0,0,359,357,1,0,0,0,360,372,5,89,0,
-		0,361,372,5,71,0,0,362,363,5,86,0,0,363,364,5,90,0,0,364,367,3,152,76,
-		0,365,366,5,10,0,0,366,368,3,152,76,0,367,365,1,0,0,0,367,368,1,0,0,0,
-		368,372,1,0,0,0,369,370,5,102,0,0,370,372,7,3,0,0,371,360,1,0,0,0,371,
-		361,1,0,0,0,371,362,1,0,0,0,371,369,1,0,0,0,372,47,1,0,0,0,373,374,5,32,
-		0,0,374,376,3,164,82,0,375,377,3,50,25,0,376,375,1,0,0,0,376,377,1,0,0,
-		0,377,379,1,0,0,0,378,380,3,126,63,0,379,378,1,0,0,0,379,380,1,0,0,0,380,
-		49,1,0,0,0,381,382,5,22,0,0,382,383,3,164,82,0,383,384,5,6,0,0,384,389,
-		3,148,74,0,385,386,3,140,70,0,386,387,5,56,0,0,387,388,3,130,65,0,388,
-		390,1,0,0,0,389,385,1,0,0,0,389,390,1,0,0,0,390,420,1,0,0,0,391,392,5,
-		81,0,0,392,393,3,164,82,0,393,397,5,84,0,0,394,395,5,4,0,0,395,396,5,113,
-		0,0,396,398,5,96,0,0,397,394,1,0,0,0,397,398,1,0,0,0,398,420,1,0,0,0,399,
-		400,5,98,0,0,400,401,5,117,0,0,401,402,5,51,0,0,402,407,3,52,26,0,403,
-		404,5,52,0,0,404,406,3,52,26,0,405,403,1,0,0,0,406,409,1,0,0,0,407,405,
-		1,0,0,0,407,408,1,0,0,0,408,410,1,0,0,0,409,407,1,0,0,0,410,411,5,6,0,
-		0,411,416,3,120,60,0,412,413,5,4,0,0,413,415,3,120,60,0,414,412,1,0,0,
-		0,415,418,1,0,0,0,416,414,1,0,0,0,416,417,1,0,0,0,417,420,1,0,0,0,418,
-		416,1,0,0,0,419,381,1,0,0,0,419,391,1,0,0,0,419,399,1,0,0,0,420,51,1,0,
-		0,0,421,423,3,116,58,0,422,421,1,0,0,0,423,424,1,0,0,0,424,422,1,0,0,0,
-		424,425,1,0,0,0,425,430,1,0,0,0,426,427,5,4,0,0,427,429,3,54,27,0,428,
-		426,1,0,0,0,429,432,1,0,0,0,430,428,1,0,0,0,430,431,1,0,0,0,431,53,1,0,
-		0,0,432,430,1,0,0,0,433,438,3,118,59,0,434,435,3,132,66,0,435,436,5,74,
-		0,0,436,438,1,0,0,0,437,433,1,0,0,0,437,434,1,0,0,0,438,55,1,0,0,0,439,
-		440,5,15,0,0,440,441,5,119,0,0,441,442,3,148,74,0,442,444,3,140,70,0,443,
-		445,3,126,63,0,444,443,1,0,0,0,444,445,1,0,0,0,445,57,1,0,0,0,446,447,
-		5,17,0,0,447,449,3,148,74,0,448,450,3,126,63,0,449,448,1,0,0,0,449,450,
-		1,0,0,0,450,59,1,0,0,0,451,452,5,22,0,0,452,453,5,78,0,0,453,454,3,130,
-		65,0,454,455,7,4,0,0,455,456,3,164,82,0,456,466,1,0,0,0,457,458,5,16,0,
-		0,458,462,5,68,0,0,459,460,7,5,0,0,460,462,5,67,0,0,461,457,1,0,0,0,461,
-		459,1,0,0,0,462,463,1,0,0,0,463,464,7,4,0,0,464,466,3,164,82,0,465,451,
-		1,0,0,0,465,461,1,0,0,0,466,61,1,0,0,0,467,468,5,27,0,0,468,469,5,87,0,
-		0,469,470,5,35,0,0,470,471,3,164,82,0,471,63,1,0,0,0,472,473,5,19,0,0,
-		473,474,5,6,0,0,474,479,3,66,33,0,475,476,5,4,0,0,476,478,3,66,33,0,477,
-		475,1,0,0,0,478,481,1,0,0,0,479,477,1,0,0,0,479,480,1,0,0,0,480,65,1,0,
-		0,0,481,479,1,0,0,0,482,483,5,105,0,0,483,489,3,148,74,0,484,485,3,148,
-		74,0,485,486,5,76,0,0,486,487,3,164,82,0,487,489,1,0,0,0,488,482,1,0,0,
-		0,488,484,1,0,0,0,489,67,1,0,0,0,490,491,5,21,0,0,491,492,5,91,0,0,492,
-		69,1,0,0,0,493,494,5,46,0,0,494,495,5,79,0,0,495,496,5,70,0,0,496,71,1,
-		0,0,0,497,499,5,35,0,0,498,500,3,148,74,0,499,498,1,0,0,0,499,500,1,0,
-		0,0,500,502,1,0,0,0,501,503,3,132,66,0,502,501,1,0,0,0,502,503,1,0,0,0,
-		503,504,1,0,0,0,504,505,5,6,0,0,505,507,3,76,38,0,506,508,3,126,63,0,507,
-		506,1,0,0,0,507,508,1,0,0,0,508,73,1,0,0,0,509,510,5,36,0,0,510,511,3,
-		148,74,0,511,512,5,112,0,0,512,514,3,148,74,0,513,515,3,132,66,0,514,513,
-		1,0,0,0,514,515,1,0,0,0,515,516,1,0,0,0,516,517,5,6,0,0,517,519,3,76,38,
-		0,518,520,3,126,63,0,519,518,1,0,0,0,519,520,1,0,0,0,520,75,1,0,0,0,521,
-		526,3,78,39,0,522,523,5,4,0,0,523,525,3,78,39,0,524,522,1,0,0,0,525,528,
-		1,0,0,0,526,524,1,0,0,0,526,527,1,0,0,0,527,77,1,0,0,0,528,526,1,0,0,0,
-		529,530,5,7,0,0,530,531,3,76,38,0,531,536,5,8,0,0,532,533,3,148,74,0,533,
-		534,5,111,0,0,534,537,1,0,0,0,535,537,3,84,42,0,536,532,1,0,0,0,536,535,
-		1,0,0,0,536,537,1,0,0,0,537,539,1,0,0,0,538,540,3,86,43,0,539,538,1,0,
-		0,0,539,540,1,0,0,0,540,579,1,0,0,0,541,543,5,105,0,0,542,544,3,148,74,
-		0,543,542,1,0,0,0,543,544,1,0,0,0,544,579,1,0,0,0,545,546,5,106,0,0,546,
-		547,5,96,0,0,547,579,3,148,74,0,548,552,5,25,0,0,549,550,5,109,0,0,550,
-		553,5,101,0,0,551,553,3,148,74,0,552,549,1,0,0,0,552,551,1,0,0,0,553,579,
-		1,0,0,0,554,556,3,158,79,0,555,554,1,0,0,0,555,556,1,0,0,0,556,573,1,0,
-		0,0,557,559,3,164,82,0,558,557,1,0,0,0,559,560,1,0,0,0,560,558,1,0,0,0,
-		560,561,1,0,0,0,561,567,1,0,0,0,562,564,3,134,67,0,563,565,3,82,41,0,564,
-		563,1,0,0,0,564,565,1,0,0,0,565,568,1,0,0,0,566,568,3,80,40,0,567,562,
-		1,0,0,0,567,566,1,0,0,0,567,568,1,0,0,0,568,574,1,0,0,0,569,571,3,134,
-		67,0,570,572,3,82,41,0,571,570,1,0,0,0,571,572,1,0,0,0,572,574,1,0,0,0,
-		573,558,1,0,0,0,573,569,1,0,0,0,574,576,1,0,0,0,575,577,3,86,43,0,576,
-		575,1,0,0,0,576,577,1,0,0,0,577,579,1,0,0,0,578,529,1,0,0,0,578,541,1,
-		0,0,0,578,545,1,0,0,0,578,548,1,0,0,0,578,555,1,0,0,0,579,79,1,0,0,0,580,
-		582,3,150,75,0,581,580,1,0,0,0,582,583,1,0,0,0,583,581,1,0,0,0,583,584,
-		1,0,0,0,584,588,1,0,0,0,585,588,3,154,77,0,586,588,3,84,42,0,587,581,1,
-		0,0,0,587,585,1,0,0,0,587,586,1,0,0,0,588,81,1,0,0,0,589,591,3,148,74,
-		0,590,592,5,72,0,0,591,590,1,0,0,0,591,592,1,0,0,0,592,595,1,0,0,0,593,
-		595,3,84,42,0,594,589,1,0,0,0,594,593,1,0,0,0,595,83,1,0,0,0,596,603,5,
-		48,0,0,597,603,5,55,0,0,598,599,5,116,0,0,599,600,3,148,74,0,600,601,5,
-		100,0,0,601,603,1,0,0,0,602,596,1,0,0,0,602,597,1,0,0,0,602,598,1,0,0,
-		0,603,85,1,0,0,0,604,605,5,79,0,0,605,609,7,6,0,0,606,608,3,164,82,0,607,
-		606,1,0,0,0,608,611,1,0,0,0,609,607,1,0,0,0,609,610,1,0,0,0,610,618,1,
-		0,0,0,611,609,1,0,0,0,612,614,5,52,0,0,613,615,3,164,82,0,614,613,1,0,
-		0,0,615,616,1,0,0,0,616,614,1,0,0,0,616,617,1,0,0,0,617,619,1,0,0,0,618,
-		612,1,0,0,0,618,619,1,0,0,0,619,87,1,0,0,0,620,628,5,33,0,0,621,622,5,
-		36,0,0,622,623,3,148,74,0,623,624,5,112,0,0,624,625,3,148,74,0,625,629,
-		1,0,0,0,626,627,5,35,0,0,627,629,3,148,74,0,628,621,1,0,0,0,628,626,1,
-		0,0,0,629,630,1,0,0,0,630,631,5,4,0,0,631,639,3,148,74,0,632,633,5,85,
-		0,0,633,640,5,111,0,0,634,637,5,111,0,0,635,636,5,79,0,0,636,638,5,50,
-		0,0,637,635,1,0,0,0,637,638,1,0,0,0,638,640,1,0,0,0,639,632,1,0,0,0,639,
-		634,1,0,0,0,640,642,1,0,0,0,641,643,3,126,63,0,642,641,1,0,0,0,642,643,
-		1,0,0,0,643,89,1,0,0,0,644,652,5,41,0,0,645,646,5,112,0,0,646,653,3,142,
-		71,0,647,648,5,76,0,0,648,653,3,142,71,0,649,650,3,148,74,0,650,651,3,
-		138,69,0,651,653,1,0,0,0,652,645,1,0,0,0,652,647,1,0,0,0,652,649,1,0,0,
-		0,653,656,1,0,0,0,654,655,5,22,0,0,655,657,3,164,82,0,656,654,1,0,0,0,
-		656,657,1,0,0,0,657,662,1,0,0,0,658,659,5,4,0,0,659,661,3,92,46,0,660,
-		658,1,0,0,0,661,664,1,0,0,0,662,660,1,0,0,0,662,663,1,0,0,0,663,666,1,
-		0,0,0,664,662,1,0,0,0,665,667,3,126,63,0,666,665,1,0,0,0,666,667,1,0,0,
-		0,667,91,1,0,0,0,668,669,5,71,0,0,669,675,3,138,69,0,670,671,5,89,0,0,
-		671,675,3,138,69,0,672,673,5,69,0,0,673,675,3,132,66,0,674,668,1,0,0,0,
-		674,670,1,0,0,0,674,672,1,0,0,0,675,93,1,0,0,0,676,677,5,25,0,0,677,678,
-		3,148,74,0,678,679,5,56,0,0,679,681,3,130,65,0,680,682,3,126,63,0,681,
-		680,1,0,0,0,681,682,1,0,0,0,682,95,1,0,0,0,683,684,5,14,0,0,684,685,3,
-		148,74,0,685,686,5,56,0,0,686,691,3,130,65,0,687,688,5,4,0,0,688,689,5,
-		93,0,0,689,690,5,35,0,0,690,692,5,53,0,0,691,687,1,0,0,0,691,692,1,0,0,
-		0,692,694,1,0,0,0,693,695,3,126,63,0,694,693,1,0,0,0,694,695,1,0,0,0,695,
-		97,1,0,0,0,696,705,5,38,0,0,697,698,5,36,0,0,698,699,3,148,74,0,699,700,
-		5,112,0,0,700,701,3,148,74,0,701,706,1,0,0,0,702,703,3,148,74,0,703,704,
-		3,138,69,0,704,706,1,0,0,0,705,697,1,0,0,0,705,702,1,0,0,0,706,717,1,0,
-		0,0,707,708,5,6,0,0,708,713,3,100,50,0,709,710,5,5,0,0,710,712,3,100,50,
-		0,711,709,1,0,0,0,712,715,1,0,0,0,713,711,1,0,0,0,713,714,1,0,0,0,714,
-		718,1,0,0,0,715,713,1,0,0,0,716,718,3,108,54,0,717,707,1,0,0,0,717,716,
-		1,0,0,0,718,720,1,0,0,0,719,721,3,126,63,0,720,719,1,0,0,0,720,721,1,0,
-		0,0,721,99,1,0,0,0,722,723,5,49,0,0,723,724,3,148,74,0,724,725,3,138,69,
-		0,725,726,5,4,0,0,726,728,1,0,0,0,727,722,1,0,0,0,727,728,1,0,0,0,728,
-		729,1,0,0,0,729,730,3,134,67,0,730,731,3,148,74,0,731,732,5,56,0,0,732,
-		734,3,130,65,0,733,735,3,104,52,0,734,733,1,0,0,0,734,735,1,0,0,0,735,
-		740,1,0,0,0,736,737,5,4,0,0,737,739,3,102,51,0,738,736,1,0,0,0,739,742,
-		1,0,0,0,740,738,1,0,0,0,740,741,1,0,0,0,741,101,1,0,0,0,742,740,1,0,0,
-		0,743,745,5,110,0,0,744,743,1,0,0,0,744,745,1,0,0,0,745,746,1,0,0,0,746,
-		749,3,104,52,0,747,749,3,106,53,0,748,744,1,0,0,0,748,747,1,0,0,0,749,
-		103,1,0,0,0,750,755,5,73,0,0,751,756,5,35,0,0,752,753,3,148,74,0,753,754,
-		3,138,69,0,754,756,1,0,0,0,755,751,1,0,0,0,755,752,1,0,0,0,756,760,1,0,
-		0,0,757,758,3,148,74,0,758,759,5,111,0,0,759,761,1,0,0,0,760,757,1,0,0,
-		0,760,761,1,0,0,0,761,775,1,0,0,0,762,763,5,58,0,0,763,764,5,115,0,0,764,
-		765,5,73,0,0,765,766,3,148,74,0,766,767,5,52,0,0,767,768,3,148,74,0,768,
-		772,3,138,69,0,769,770,3,148,74,0,770,771,5,111,0,0,771,773,1,0,0,0,772,
-		769,1,0,0,0,772,773,1,0,0,0,773,775,1,0,0,0,774,750,1,0,0,0,774,762,1,
-		0,0,0,775,105,1,0,0,0,776,779,5,129,0,0,777,779,3,158,79,0,778,776,1,0,
-		0,0,778,777,1,0,0,0,779,780,1,0,0,0,780,781,3,140,70,0,781,782,5,79,0,
-		0,782,107,1,0,0,0,783,784,5,72,0,0,784,785,5,112,0,0,785,786,3,148,74,
-		0,786,787,5,4,0,0,787,788,5,56,0,0,788,793,3,130,65,0,789,790,5,4,0,0,
-		790,792,3,110,55,0,791,789,1,0,0,0,792,795,1,0,0,0,793,791,1,0,0,0,793,
-		794,1,0,0,0,794,109,1,0,0,0,795,793,1,0,0,0,796,797,5,92,0,0,797,798,5,
-		103,0,0,798,810,3,138,69,0,799,800,5,83,0,0,800,810,5,75,0,0,801,802,5,
-		58,0,0,802,810,5,115,0,0,803,804,7,7,0,0,804,805,3,148,74,0,805,806,3,
-		138,69,0,806,807,5,99,0,0,807,810,1,0,0,0,808,810,3,106,53,0,809,796,1,
-		0,0,0,809,799,1,0,0,0,809,801,1,0,0,0,809,803,1,0,0,0,809,808,1,0,0,0,
-		810,111,1,0,0,0,811,813,5,37,0,0,812,814,3,116,58,0,813,812,1,0,0,0,814,
-		815,1,0,0,0,815,813,1,0,0,0,815,816,1,0,0,0,816,824,1,0,0,0,817,822,5,
-		4,0,0,818,820,3,118,59,0,819,821,5,4,0,0,820,819,1,0,0,0,820,821,1,0,0,
-		0,821,823,1,0,0,0,822,818,1,0,0,0,822,823,1,0,0,0,823,825,1,0,0,0,824,
-		817,1,0,0,0,824,825,1,0,0,0,825,826,1,0,0,0,826,828,5,119,0,0,827,829,
-		3,116,58,0,828,827,1,0,0,0,829,830,1,0,0,0,830,828,1,0,0,0,830,831,1,0,
-		0,0,831,836,1,0,0,0,832,833,5,4,0,0,833,835,3,114,57,0,834,832,1,0,0,0,
-		835,838,1,0,0,0,836,834,1,0,0,0,836,837,1,0,0,0,837,841,1,0,0,0,838,836,
-		1,0,0,0,839,840,5,6,0,0,840,842,3,120,60,0,841,839,1,0,0,0,841,842,1,0,
-		0,0,842,113,1,0,0,0,843,853,3,118,59,0,844,853,5,66,0,0,845,849,5,79,0,
-		0,846,847,5,109,0,0,847,850,5,104,0,0,848,850,5,94,0,0,849,846,1,0,0,0,
-		849,848,1,0,0,0,850,851,1,0,0,0,851,853,5,95,0,0,852,843,1,0,0,0,852,844,
-		1,0,0,0,852,845,1,0,0,0,853,115,1,0,0,0,854,861,3,164,82,0,855,861,5,75,
-		0,0,856,861,5,82,0,0,857,861,5,35,0,0,858,861,5,36,0,0,859,861,5,108,0,
-		0,860,854,1,0,0,0,860,855,1,0,0,0,860,856,1,0,0,0,860,857,1,0,0,0,860,
-		858,1,0,0,0,860,859,1,0,0,0,861,117,1,0,0,0,862,863,5,50,0,0,863,865,5,
-		57,0,0,864,862,1,0,0,0,864,865,1,0,0,0,865,866,1,0,0,0,866,871,7,7,0,0,
-		867,872,5,35,0,0,868,869,3,148,74,0,869,870,3,138,69,0,870,872,1,0,0,0,
-		871,867,1,0,0,0,871,868,1,0,0,0,872,879,1,0,0,0,873,874,5,36,0,0,874,875,
-		3,148,74,0,875,876,5,112,0,0,876,877,3,148,74,0,877,879,1,0,0,0,878,864,
-		1,0,0,0,878,873,1,0,0,0,879,119,1,0,0,0,880,882,3,158,79,0,881,880,1,0,
-		0,0,881,882,1,0,0,0,882,884,1,0,0,0,883,885,3,164,82,0,884,883,1,0,0,0,
-		885,886,1,0,0,0,886,884,1,0,0,0,886,887,1,0,0,0,887,908,1,0,0,0,888,889,
-		5,79,0,0,889,896,5,65,0,0,890,897,5,35,0,0,891,893,3,164,82,0,892,891,
-		1,0,0,0,893,894,1,0,0,0,894,892,1,0,0,0,894,895,1,0,0,0,895,897,1,0,0,
-		0,896,890,1,0,0,0,896,892,1,0,0,0,897,909,1,0,0,0,898,906,5,97,0,0,899,
-		907,5,35,0,0,900,904,3,148,74,0,901,905,3,138,69,0,902,905,5,108,0,0,903,
-		905,3,164,82,0,904,901,1,0,0,0,904,902,1,0,0,0,904,903,1,0,0,0,905,907,
-		1,0,0,0,906,899,1,0,0,0,906,900,1,0,0,0,907,909,1,0,0,0,908,888,1,0,0,
-		0,908,898,1,0,0,0,908,909,1,0,0,0,909,121,1,0,0,0,910,911,5,20,0,0,911,
-		921,3,124,62,0,912,913,5,28,0,0,913,917,3,142,71,0,914,915,5,4,0,0,915,
-		916,5,120,0,0,916,918,3,142,71,0,917,914,1,0,0,0,917,918,1,0,0,0,918,922,
-		1,0,0,0,919,920,7,4,0,0,920,922,3,124,62,0,921,912,1,0,0,0,921,919,1,0,
-		0,0,922,123,1,0,0,0,923,928,3,142,71,0,924,926,5,129,0,0,925,924,1,0,0,
-		0,925,926,1,0,0,0,926,927,1,0,0,0,927,929,7,2,0,0,928,925,1,0,0,0,928,
-		929,1,0,0,0,929,125,1,0,0,0,930,931,5,9,0,0,931,936,3,128,64,0,932,933,
-		5,4,0,0,933,935,3,128,64,0,934,932,1,0,0,0,935,938,1,0,0,0,936,934,1,0,
-		0,0,936,937,1,0,0,0,937,944,1,0,0,0,938,936,1,0,0,0,939,940,5,121,0,0,
-		940,941,5,114,0,0,941,945,7,1,0,0,942,943,5,119,0,0,943,945,5,60,0,0,944,
-		939,1,0,0,0,944,942,1,0,0,0,944,945,1,0,0,0,945,127,1,0,0,0,946,953,3,
-		148,74,0,947,949,3,164,82,0,948,947,1,0,0,0,949,950,1,0,0,0,950,948,1,
-		0,0,0,950,951,1,0,0,0,951,954,1,0,0,0,952,954,5,108,0,0,953,948,1,0,0,
-		0,953,952,1,0,0,0,953,954,1,0,0,0,954,129,1,0,0,0,955,956,5,16,0,0,956,
-		962,5,68,0,0,957,959,3,164,82,0,958,960,5,67,0,0,959,958,1,0,0,0,959,960,
-		1,0,0,0,960,962,1,0,0,0,961,955,1,0,0,0,961,957,1,0,0,0,962,131,1,0,0,
-		0,963,964,7,8,0,0,964,133,1,0,0,0,965,966,7,9,0,0,966,135,1,0,0,0,967,
-		969,3,164,82,0,968,967,1,0,0,0,969,970,1,0,0,0,970,968,1,0,0,0,970,971,
-		1,0,0,0,971,137,1,0,0,0,972,973,7,10,0,0,973,139,1,0,0,0,974,975,7,11,
-		0,0,975,141,1,0,0,0,976,980,3,146,73,0,977,979,3,144,72,0,978,977,1,0,
-		0,0,979,982,1,0,0,0,980,978,1,0,0,0,980,981,1,0,0,0,981,143,1,0,0,0,982,
-		980,1,0,0,0,983,984,3,156,78,0,984,985,3,146,73,0,985,145,1,0,0,0,986,
-		988,3,158,79,0,987,989,3,162,81,0,988,987,1,0,0,0,988,989,1,0,0,0,989,
-		996,1,0,0,0,990,996,3,164,82,0,991,992,5,7,0,0,992,993,3,142,71,0,993,
-		994,5,8,0,0,994,996,1,0,0,0,995,986,1,0,0,0,995,990,1,0,0,0,995,991,1,
-		0,0,0,996,147,1,0,0,0,997,1001,3,152,76,0,998,1000,3,150,75,0,999,998,
-		1,0,0,0,1000,1003,1,0,0,0,1001,999,1,0,0,0,1001,1002,1,0,0,0,1002,149,
-		1,0,0,0,1003,1001,1,0,0,0,1004,1005,3,156,78,0,1005,1006,3,152,76,0,1006,
-		151,1,0,0,0,1007,1014,3,158,79,0,1008,1014,3,164,82,0,1009,1010,5,7,0,
-		0,1010,1011,3,148,74,0,1011,1012,5,8,0,0,1012,1014,1,0,0,0,1013,1007,1,
-		0,0,0,1013,1008,1,0,0,0,1013,1009,1,0,0,0,1014,153,1,0,0,0,1015,1019,3,
-		158,79,0,1016,1018,3,150,75,0,1017,1016,1,0,0,0,1018,1021,1,0,0,0,1019,
-		1017,1,0,0,0,1019,1020,1,0,0,0,1020,155,1,0,0,0,1021,1019,1,0,0,0,1022,
-		1023,7,12,0,0,1023,157,1,0,0,0,1024,1036,3,160,80,0,1025,1026,5,7,0,0,
-		1026,1031,3,160,80,0,1027,1028,5,4,0,0,1028,1030,3,160,80,0,1029,1027,
-		1,0,0,0,1030,1033,1,0,0,0,1031,1029,1,0,0,0,1031,1032,1,0,0,0,1032,1034,
-		1,0,0,0,1033,1031,1,0,0,0,1034,1035,5,8,0,0,1035,1037,1,0,0,0,1036,1025,
-		1,0,0,0,1036,1037,1,0,0,0,1037,159,1,0,0,0,1038,1040,5,130,0,0,1039,1041,
-		5,131,0,0,1040,1039,1,0,0,0,1040,1041,1,0,0,0,1041,1044,1,0,0,0,1042,1044,
-		5,131,0,0,1043,1038,1,0,0,0,1043,1042,1,0,0,0,1044,161,1,0,0,0,1045,1046,
-		7,13,0,0,1046,163,1,0,0,0,1047,1048,7,14,0,0,1048,165,1,0,0,0,129,204,
-		219,230,238,240,256,262,270,295,305,314,320,332,349,351,357,367,371,376,
-		379,389,397,407,416,419,424,430,437,444,449,461,465,479,488,499,502,507,
-		514,519,526,536,539,543,552,555,560,564,567,571,573,576,578,583,587,591,
-		594,602,609,616,618,628,637,639,642,652,656,662,666,674,681,691,694,705,
-		713,717,720,727,734,740,744,748,755,760,772,774,778,793,809,815,820,822,
-		824,830,836,841,849,852,860,864,871,878,881,886,894,896,904,906,908,917,
-		921,925,928,936,944,950,953,959,961,970,980,988,995,1001,1013,1019,1031,
-		1036,1040,1043
+		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,
+		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,203,8,2,1,3,1,
+		3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,218,8,6,1,7,1,7,1,7,
+		1,8,1,8,1,8,1,8,5,8,227,8,8,10,8,12,8,230,9,8,1,9,1,9,1,9,1,9,1,9,3,9,
+		237,8,9,3,9,239,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,
+		1,13,1,14,1,14,1,14,3,14,255,8,14,1,14,1,14,5,14,259,8,14,10,14,12,14,
+		262,9,14,1,15,1,15,1,15,1,15,1,15,3,15,269,8,15,1,16,1,16,1,16,1,16,1,
+		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
+		17,1,17,1,17,1,17,1,17,3,17,294,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,
+		1,19,3,19,304,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,313,8,19,1,
+		19,1,19,5,19,317,8,19,10,19,12,19,320,9,19,1,20,1,20,1,20,1,20,1,20,1,
+		20,1,20,1,20,1,20,3,20,331,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,
+		1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,348,8,22,3,22,350,8,22,1,22,1,
+		22,5,22,354,8,22,10,22,12,22,357,9,22,1,23,1,23,1,23,1,23,1,23,1,23,1,
+		23,3,23,366,8,23,1,23,1,23,3,23,370,8,23,1,24,1,24,1,24,3,24,375,8,24,
+		1,24,3,24,378,8,24,1,25,1,25,1,25,1,25,1,25,1,25,1,25,1,25,3,25,388,8,
+		25,1,25,1,25,1,25,1,25,1,25,1,25,3,25,396,8,25,1,25,1,25,1,25,1,25,1,25,
+		1,25,5,25,404,8,25,10,25,12,25,407,9,25,1,25,1,25,1,25,1,25,5,25,413,8,
+		25,10,25,12,25,416,9,25,3,25,418,8,25,1,26,4,26,421,8,26,11,26,12,26,422,
+		1,26,1,26,5,26,427,8,26,10,26,12,26,430,9,26,1,27,1,27,1,27,1,27,3,27,
+		436,8,27,1,28,1,28,1,28,1,28,1,28,3,28,443,8,28,1,29,1,29,1,29,3,29,448,
+		8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,1,30,1,30,1,30,3,30,460,8,30,1,
+		30,1,30,3,30,464,8,30,1,31,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,
+		5,32,476,8,32,10,32,12,32,479,9,32,1,33,1,33,1,33,1,33,1,33,1,33,3,33,
+		487,8,33,1,34,1,34,1,34,1,35,1,35,1,35,1,35,1,36,1,36,3,36,498,8,36,1,
+		36,3,36,501,8,36,1,36,1,36,1,36,3,36,506,8,36,1,37,1,37,1,37,1,37,1,37,
+		3,37,513,8,37,1,37,1,37,1,37,3,37,518,8,37,1,38,1,38,1,38,5,38,523,8,38,
+		10,38,12,38,526,9,38,1,39,1,39,1,39,1,39,1,39,1,39,1,39,3,39,535,8,39,
+		1,39,3,39,538,8,39,1,39,1,39,3,39,542,8,39,1,39,1,39,1,39,1,39,1,39,1,
+		39,1,39,3,39,551,8,39,1,39,3,39,554,8,39,1,39,4,39,557,8,39,11,39,12,39,
+		558,1,39,1,39,3,39,563,8,39,1,39,3,39,566,8,39,1,39,1,39,3,39,570,8,39,
+		3,39,572,8,39,1,39,3,39,575,8,39,3,39,577,8,39,1,40,4,40,580,8,40,11,40,
+		12,40,581,1,40,1,40,5,40,586,8,40,10,40,12,40,589,9,40,1,40,3,40,592,8,
+		40,1,41,1,41,3,41,596,8,41,1,41,3,41,599,8,41,1,42,1,42,1,42,1,42,1,42,
+		1,42,3,42,607,8,42,1,43,1,43,1,43,5,43,612,8,43,10,43,12,43,615,9,43,1,
+		43,1,43,4,43,619,8,43,11,43,12,43,620,3,43,623,8,43,1,44,1,44,1,44,1,44,
+		1,44,1,44,1,44,1,44,3,44,633,8,44,1,44,1,44,1,44,1,44,1,44,1,44,1,44,3,
+		44,642,8,44,3,44,644,8,44,1,44,3,44,647,8,44,1,45,1,45,1,45,1,45,1,45,
+		1,45,1,45,1,45,3,45,657,8,45,1,45,1,45,3,45,661,8,45,1,45,1,45,5,45,665,
+		8,45,10,45,12,45,668,9,45,1,45,3,45,671,8,45,1,46,1,46,1,46,1,46,1,46,
+		1,46,3,46,679,8,46,1,47,1,47,1,47,1,47,1,47,3,47,686,8,47,1,48,1,48,1,
+		48,1,48,1,48,1,48,1,48,1,48,3,48,696,8,48,1,48,3,48,699,8,48,1,49,1,49,
+		1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,710,8,49,1,49,1,49,1,49,1,49,5,
+		49,716,8,49,10,49,12,49,719,9,49,1,49,3,49,722,8,49,1,49,3,49,725,8,49,
+		1,50,1,50,1,50,1,50,1,50,3,50,732,8,50,1,50,1,50,1,50,1,50,1,50,3,50,739,
+		8,50,1,50,1,50,5,50,743,8,50,10,50,12,50,746,9,50,1,51,3,51,749,8,51,1,
+		51,1,51,3,51,753,8,51,1,52,1,52,1,52,1,52,1,52,3,52,760,8,52,1,52,1,52,
+		1,52,3,52,765,8,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,
+		52,777,8,52,3,52,779,8,52,1,53,1,53,3,53,783,8,53,1,53,1,53,1,53,1,54,
+		1,54,1,54,1,54,1,54,1,54,1,54,1,54,5,54,796,8,54,10,54,12,54,799,9,54,
+		1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,3,55,
+		814,8,55,1,56,1,56,4,56,818,8,56,11,56,12,56,819,1,56,1,56,1,56,3,56,825,
+		8,56,3,56,827,8,56,3,56,829,8,56,1,56,1,56,4,56,833,8,56,11,56,12,56,834,
+		1,56,1,56,5,56,839,8,56,10,56,12,56,842,9,56,1,56,1,56,3,56,846,8,56,1,
+		57,1,57,1,57,1,57,1,57,1,57,3,57,854,8,57,1,57,3,57,857,8,57,1,58,1,58,
+		1,58,1,58,1,58,1,58,3,58,865,8,58,1,59,1,59,3,59,869,8,59,1,59,1,59,1,
+		59,1,59,1,59,3,59,876,8,59,1,59,1,59,1,59,1,59,1,59,3,59,883,8,59,1,60,
+		3,60,886,8,60,1,60,4,60,889,8,60,11,60,12,60,890,1,60,1,60,1,60,1,60,4,
+		60,897,8,60,11,60,12,60,898,3,60,901,8,60,1,60,1,60,1,60,1,60,1,60,1,60,
+		3,60,909,8,60,3,60,911,8,60,3,60,913,8,60,1,61,1,61,1,61,1,61,1,61,1,61,
+		1,61,3,61,922,8,61,1,61,1,61,3,61,926,8,61,1,62,1,62,3,62,930,8,62,1,62,
+		3,62,933,8,62,1,63,1,63,1,63,1,63,5,63,939,8,63,10,63,12,63,942,9,63,1,
+		63,1,63,1,63,1,63,1,63,3,63,949,8,63,1,64,1,64,4,64,953,8,64,11,64,12,
+		64,954,1,64,3,64,958,8,64,1,65,1,65,1,65,1,65,3,65,964,8,65,3,65,966,8,
+		65,1,66,1,66,1,67,1,67,1,68,4,68,973,8,68,11,68,12,68,974,1,69,1,69,1,
+		70,1,70,1,71,1,71,5,71,983,8,71,10,71,12,71,986,9,71,1,72,1,72,1,72,1,
+		73,1,73,3,73,993,8,73,1,73,1,73,1,73,1,73,1,73,3,73,1000,8,73,1,74,1,74,
+		5,74,1004,8,74,10,74,12,74,1007,9,74,1,75,1,75,1,75,1,76,1,76,1,76,1,76,
+		1,76,1,76,3,76,1018,8,76,1,77,1,77,1,78,1,78,1,78,1,78,1,78,5,78,1027,
+		8,78,10,78,12,78,1030,9,78,1,78,1,78,3,78,1034,8,78,1,79,1,79,3,79,1038,
+		8,79,1,79,3,79,1041,8,79,1,80,1,80,1,81,1,81,1,81,0,0,82,0,2,4,6,8,10,
+		12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,
+		60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,
+		106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,
+		142,144,146,148,150,152,154,156,158,160,162,0,15,2,0,124,125,127,128,2,
+		0,17,17,59,59,2,0,36,36,108,108,2,0,64,64,117,117,2,0,54,54,81,81,2,0,
+		26,26,34,34,5,0,65,65,75,75,82,82,87,87,104,104,2,0,75,75,82,82,2,0,103,
+		103,122,122,2,0,62,62,80,80,1,0,35,36,1,0,107,108,1,0,10,13,4,0,79,79,
+		123,123,125,126,128,128,22,0,14,15,17,24,26,34,37,47,49,51,53,54,57,61,
+		63,71,73,74,77,78,81,81,83,96,98,102,104,104,107,107,110,111,113,115,117,
+		118,120,120,124,124,127,127,129,129,1154,0,164,1,0,0,0,2,167,1,0,0,0,4,
+		202,1,0,0,0,6,204,1,0,0,0,8,207,1,0,0,0,10,210,1,0,0,0,12,217,1,0,0,0,
+		14,219,1,0,0,0,16,222,1,0,0,0,18,238,1,0,0,0,20,240,1,0,0,0,22,243,1,0,
+		0,0,24,246,1,0,0,0,26,249,1,0,0,0,28,251,1,0,0,0,30,268,1,0,0,0,32,270,
+		1,0,0,0,34,274,1,0,0,0,36,295,1,0,0,0,38,298,1,0,0,0,40,330,1,0,0,0,42,
+		332,1,0,0,0,44,337,1,0,0,0,46,369,1,0,0,0,48,371,1,0,0,0,50,417,1,0,0,
+		0,52,420,1,0,0,0,54,435,1,0,0,0,56,437,1,0,0,0,58,444,1,0,0,0,60,463,1,
+		0,0,0,62,465,1,0,0,0,64,470,1,0,0,0,66,486,1,0,0,0,68,488,1,0,0,0,70,491,
+		1,0,0,0,72,495,1,0,0,0,74,507,1,0,0,0,76,519,1,0,0,0,78,576,1,0,0,0,80,
+		591,1,0,0,0,82,598,1,0,0,0,84,606,1,0,0,0,86,608,1,0,0,0,88,624,1,0,0,
+		0,90,648,1,0,0,0,92,678,1,0,0,0,94,680,1,0,0,0,96,687,1,0,0,0,98,700,1,
+		0,0,0,100,731,1,0,0,0,102,752,1,0,0,0,104,778,1,0,0,0,106,782,1,0,0,0,
+		108,787,1,0,0,0,110,813,1,0,0,0,112,815,1,0,0,0,114,856,1,0,0,0,116,864,
+		1,0,0,0,118,882,1,0,0,0,120,885,1,0,0,0,122,914,1,0,0,0,124,927,1,0,0,
+		0,126,934,1,0,0,0,128,950,1,0,0,0,130,965,1,0,0,0,132,967,1,0,0,0,134,
+		969,1,0,0,0,136,972,1,0,0,0,138,976,1,0,0,0,140,978,1,0,0,0,142,980,1,
+		0,0,0,144,987,1,0,0,0,146,999,1,0,0,0,148,1001,1,0,0,0,150,1008,1,0,0,
+		0,152,1017,1,0,0,0,154,1019,1,0,0,0,156,1021,1,0,0,0,158,1040,1,0,0,0,
+		160,1042,1,0,0,0,162,1044,1,0,0,0,164,165,3,4,2,0,165,166,5,0,0,1,166,
+		1,1,0,0,0,167,168,3,126,63,0,168,169,5,0,0,1,169,3,1,0,0,0,170,203,3,6,
+		3,0,171,203,3,8,4,0,172,203,3,10,5,0,173,203,3,14,7,0,174,203,3,16,8,0,
+		175,203,3,20,10,0,176,203,3,22,11,0,177,203,3,24,12,0,178,203,3,26,13,
+		0,179,203,3,28,14,0,180,203,3,32,16,0,181,203,3,34,17,0,182,203,3,38,19,
+		0,183,203,3,42,21,0,184,203,3,44,22,0,185,203,3,48,24,0,186,203,3,56,28,
+		0,187,203,3,58,29,0,188,203,3,60,30,0,189,203,3,62,31,0,190,203,3,64,32,
+		0,191,203,3,68,34,0,192,203,3,70,35,0,193,203,3,72,36,0,194,203,3,74,37,
+		0,195,203,3,88,44,0,196,203,3,90,45,0,197,203,3,94,47,0,198,203,3,96,48,
+		0,199,203,3,98,49,0,200,203,3,112,56,0,201,203,3,122,61,0,202,170,1,0,
+		0,0,202,171,1,0,0,0,202,172,1,0,0,0,202,173,1,0,0,0,202,174,1,0,0,0,202,
+		175,1,0,0,0,202,176,1,0,0,0,202,177,1,0,0,0,202,178,1,0,0,0,202,179,1,
+		0,0,0,202,180,1,0,0,0,202,181,1,0,0,0,202,182,1,0,0,0,202,183,1,0,0,0,
+		202,184,1,0,0,0,202,185,1,0,0,0,202,186,1,0,0,0,202,187,1,0,0,0,202,188,
+		1,0,0,0,202,189,1,0,0,0,202,190,1,0,0,0,202,191,1,0,0,0,202,192,1,0,0,
+		0,202,193,1,0,0,0,202,194,1,0,0,0,202,195,1,0,0,0,202,196,1,0,0,0,202,
+		197,1,0,0,0,202,198,1,0,0,0,202,199,1,0,0,0,202,200,1,0,0,0,202,201,1,
+		0,0,0,203,5,1,0,0,0,204,205,5,29,0,0,205,206,3,158,79,0,206,7,1,0,0,0,
+		207,208,5,31,0,0,208,209,5,134,0,0,209,9,1,0,0,0,210,211,5,44,0,0,211,
+		212,3,12,6,0,212,11,1,0,0,0,213,218,5,130,0,0,214,218,5,133,0,0,215,218,
+		5,134,0,0,216,218,3,162,81,0,217,213,1,0,0,0,217,214,1,0,0,0,217,215,1,
+		0,0,0,217,216,1,0,0,0,218,13,1,0,0,0,219,220,5,42,0,0,220,221,3,162,81,
+		0,221,15,1,0,0,0,222,223,5,39,0,0,223,228,3,18,9,0,224,225,5,4,0,0,225,
+		227,3,18,9,0,226,224,1,0,0,0,227,230,1,0,0,0,228,226,1,0,0,0,228,229,1,
+		0,0,0,229,17,1,0,0,0,230,228,1,0,0,0,231,239,3,162,81,0,232,239,5,134,
+		0,0,233,236,5,130,0,0,234,237,3,162,81,0,235,237,5,13,0,0,236,234,1,0,
+		0,0,236,235,1,0,0,0,236,237,1,0,0,0,237,239,1,0,0,0,238,231,1,0,0,0,238,
+		232,1,0,0,0,238,233,1,0,0,0,239,19,1,0,0,0,240,241,5,40,0,0,241,242,5,
+		134,0,0,242,21,1,0,0,0,243,244,5,30,0,0,244,245,5,134,0,0,245,23,1,0,0,
+		0,246,247,5,45,0,0,247,248,3,162,81,0,248,25,1,0,0,0,249,250,5,3,0,0,250,
+		27,1,0,0,0,251,252,5,47,0,0,252,254,3,162,81,0,253,255,5,134,0,0,254,253,
+		1,0,0,0,254,255,1,0,0,0,255,260,1,0,0,0,256,257,5,4,0,0,257,259,3,30,15,
+		0,258,256,1,0,0,0,259,262,1,0,0,0,260,258,1,0,0,0,260,261,1,0,0,0,261,
+		29,1,0,0,0,262,260,1,0,0,0,263,264,5,118,0,0,264,269,3,158,79,0,265,266,
+		3,158,79,0,266,267,7,0,0,0,267,269,1,0,0,0,268,263,1,0,0,0,268,265,1,0,
+		0,0,269,31,1,0,0,0,270,271,5,24,0,0,271,272,3,158,79,0,272,273,5,126,0,
+		0,273,33,1,0,0,0,274,275,5,23,0,0,275,276,3,136,68,0,276,277,5,6,0,0,277,
+		278,3,158,79,0,278,293,3,140,70,0,279,280,5,52,0,0,280,281,3,158,79,0,
+		281,282,3,138,69,0,282,283,5,112,0,0,283,284,3,36,18,0,284,294,1,0,0,0,
+		285,286,5,112,0,0,286,287,3,36,18,0,287,288,5,4,0,0,288,289,3,158,79,0,
+		289,290,3,138,69,0,290,291,5,112,0,0,291,292,3,36,18,0,292,294,1,0,0,0,
+		293,279,1,0,0,0,293,285,1,0,0,0,294,35,1,0,0,0,295,296,3,158,79,0,296,
+		297,3,160,80,0,297,37,1,0,0,0,298,299,5,43,0,0,299,303,3,136,68,0,300,
+		301,5,4,0,0,301,302,5,87,0,0,302,304,5,35,0,0,303,300,1,0,0,0,303,304,
+		1,0,0,0,304,305,1,0,0,0,305,306,5,6,0,0,306,307,5,59,0,0,307,312,3,158,
+		79,0,308,313,5,61,0,0,309,310,5,63,0,0,310,311,5,88,0,0,311,313,5,18,0,
+		0,312,308,1,0,0,0,312,309,1,0,0,0,312,313,1,0,0,0,313,318,1,0,0,0,314,
+		315,5,4,0,0,315,317,3,40,20,0,316,314,1,0,0,0,317,320,1,0,0,0,318,316,
+		1,0,0,0,318,319,1,0,0,0,319,39,1,0,0,0,320,318,1,0,0,0,321,322,5,75,0,
+		0,322,323,5,107,0,0,323,324,5,79,0,0,324,325,5,132,0,0,325,331,7,1,0,0,
+		326,327,5,88,0,0,327,328,5,79,0,0,328,329,5,109,0,0,329,331,5,77,0,0,330,
+		321,1,0,0,0,330,326,1,0,0,0,331,41,1,0,0,0,332,333,5,28,0,0,333,334,3,
+		162,81,0,334,335,5,81,0,0,335,336,3,142,71,0,336,43,1,0,0,0,337,338,5,
+		18,0,0,338,339,3,162,81,0,339,349,5,81,0,0,340,341,7,2,0,0,341,342,5,76,
+		0,0,342,350,3,142,71,0,343,347,3,142,71,0,344,345,7,2,0,0,345,346,5,76,
+		0,0,346,348,3,142,71,0,347,344,1,0,0,0,347,348,1,0,0,0,348,350,1,0,0,0,
+		349,340,1,0,0,0,349,343,1,0,0,0,350,355,1,0,0,0,351,352,5,4,0,0,352,354,
+		3,46,23,0,353,351,1,0,0,0,354,357,1,0,0,0,355,353,1,0,0,0,355,356,1,0,
+		0,0,356,45,1,0,0,0,357,355,1,0,0,0,358,370,5,89,0,0,359,370,5,71,0,0,360,
+		361,5,86,0,0,361,362,5,90,0,0,362,365,3,152,76,0,363,364,5,10,0,0,364,
+		366,3,152,76,0,365,363,1,0,0,0,365,366,1,0,0,0,366,370,1,0,0,0,367,368,
+		5,102,0,0,368,370,7,3,0,0,369,358,1,0,0,0,369,359,1,0,0,0,369,360,1,0,
+		0,0,369,367,1,0,0,0,370,47,1,0,0,0,371,372,5,32,0,0,372,374,3,162,81,0,
+		373,375,3,50,25,0,374,373,1,0,0,0,374,375,1,0,0,0,375,377,1,0,0,0,376,
+		378,3,126,63,0,377,376,1,0,0,0,377,378,1,0,0,0,378,49,1,0,0,0,379,380,
+		5,22,0,0,380,381,3,162,81,0,381,382,5,6,0,0,382,387,3,148,74,0,383,384,
+		3,140,70,0,384,385,5,56,0,0,385,386,3,130,65,0,386,388,1,0,0,0,387,383,
+		1,0,0,0,387,388,1,0,0,0,388,418,1,0,0,0,389,390,5,81,0,0,390,391,3,162,
+		81,0,391,395,5,84,0,0,392,393,5,4,0,0,393,394,5,113,0,0,394,396,5,96,0,
+		0,395,392,1,0,0,0,395,396,1,0,0,0,396,418,1,0,0,0,397,398,5,98,0,0,398,
+		399,5,117,0,0,399,400,5,51,0,0,400,405,3,52,26,0,401,402,5,52,0,0,402,
+		404,3,52,26,0,403,401,1,0,0,0,404,407,1,0,0,0,405,403,1,0,0,0,405,406,
+		1,0,0,0,406,408,1,0,0,0,407,405,1,0,0,0,408,409,5,6,0,0,409,414,3,120,
+		60,0,410,411,5,4,0,0,411,413,3,120,60,0,412,410,1,0,0,0,413,416,1,0,0,
+		0,414,412,1,0,0,0,414,415,1,0,0,0,415,418,1,0,0,0,416,414,1,0,0,0,417,
+		379,1,0,0,0,417,389,1,0,0,0,417,397,1,0,0,0,418,51,1,0,0,0,419,421,3,116,
+		58,0,420,419,1,0,0,0,421,422,1,0,0,0,422,420,1,0,0,0,422,423,1,0,0,0,423,
+		428,1,0,0,0,424,425,5,4,0,0,425,427,3,54,27,0,426,424,1,0,0,0,427,430,
+		1,0,0,0,428,426,1,0,0,0,428,429,1,0,0,0,429,53,1,0,0,0,430,428,1,0,0,0,
+		431,436,3,118,59,0,432,433,3,132,66,0,433,434,5,74,0,0,434,436,1,0,0,0,
+		435,431,1,0,0,0,435,432,1,0,0,0,436,55,1,0,0,0,437,438,5,15,0,0,438,439,
+		5,119,0,0,439,440,3,148,74,0,440,442,3,140,70,0,441,443,3,126,63,0,442,
+		441,1,0,0,0,442,443,1,0,0,0,443,57,1,0,0,0,444,445,5,17,0,0,445,447,3,
+		148,74,0,446,448,3,126,63,0,447,446,1,0,0,0,447,448,1,0,0,0,448,59,1,0,
+		0,0,449,450,5,22,0,0,450,451,5,78,0,0,451,452,3,130,65,0,452,453,7,4,0,
+		0,453,454,3,162,81,0,454,464,1,0,0,0,455,456,5,16,0,0,456,460,5,68,0,0,
+		457,458,7,5,0,0,458,460,5,67,0,0,459,455,1,0,0,0,459,457,1,0,0,0,460,461,
+		1,0,0,0,461,462,7,4,0,0,462,464,3,162,81,0,463,449,1,0,0,0,463,459,1,0,
+		0,0,464,61,1,0,0,0,465,466,5,27,0,0,466,467,5,87,0,0,467,468,5,35,0,0,
+		468,469,3,162,81,0,469,63,1,0,0,0,470,471,5,19,0,0,471,472,5,6,0,0,472,
+		477,3,66,33,0,473,474,5,4,0,0,474,476,3,66,33,0,475,473,1,0,0,0,476,479,
+		1,0,0,0,477,475,1,0,0,0,477,478,1,0,0,0,478,65,1,0,0,0,479,477,1,0,0,0,
+		480,481,5,105,0,0,481,487,3,148,74,0,482,483,3,148,74,0,483,484,5,76,0,
+		0,484,485,3,162,81,0,485,487,1,0,0,0,486,480,1,0,0,0,486,482,1,0,0,0,487,
+		67,1,0,0,0,488,489,5,21,0,0,489,490,5,91,0,0,490,69,1,0,0,0,491,492,5,
+		46,0,0,492,493,5,79,0,0,493,494,5,70,0,0,494,71,1,0,0,0,495,497,5,35,0,
+		0,496,498,3,148,74,0,497,496,1,0,0,0,497,498,1,0,0,0,498,500,1,0,0,0,499,
+		501,3,132,66,0,500,499,1,0,0,0,500,501,1,0,0,0,501,502,1,0,0,0,502,503,
+		5,6,0,0,503,505,3,76,38,0,504,506,3,126,63,0,505,504,1,0,0,0,505,506,1,
+		0,0,0,506,73,1,0,0,0,507,508,5,36,0,0,508,509,3,148,74,0,509,510,5,112,
+		0,0,510,512,3,148,74,0,511,513,3,132,66,0,512,511,1,0,0,0,512,513,1,0,
+		0,0,513,514,1,0,0,0,514,515,5,6,0,0,515,517,3,76,38,0,516,518,3,126,63,
+		0,517,516,1,0,0,0,517,518,1,0,0,0,518,75,1,0,0,0,519,524,3,78,39,0,520,
+		521,5,4,0,0,521,523,3,78,39,0,522,520,1,0,0,0,523,526,1,0,0,0,524,522,
+		1,0,0,0,524,525,1,0,0,0,525,77,1,0,0,0,526,524,1,0,0,0,527,528,5,7,0,0,
+		528,529,3,76,38,0,529,534,5,8,0,0,530,531,3,148,74,0,531,532,5,111,0,0,
+		532,535,1,0,0,0,533,535,3,84,42,0,534,530,1,0,0,0,534,533,1,0,0,0,534,
+		535,1,0,0,0,535,537,1,0,0,0,536,538,3,86,43,0,537,536,1,0,0,0,537,538,
+		1,0,0,0,538,577,1,0,0,0,539,541,5,105,0,0,540,542,3,148,74,0,541,540,1,
+		0,0,0,541,542,1,0,0,0,542,577,1,0,0,0,543,544,5,106,0,0,544,545,5,96,0,
+		0,545,577,3,148,74,0,546,550,5,25,0,0,547,548,5,109,0,0,548,551,5,101,
+		0,0,549,551,3,148,74,0,550,547,1,0,0,0,550,549,1,0,0,0,551,577,1,0,0,0,
+		552,554,3,156,78,0,553,552,1,0,0,0,553,554,1,0,0,0,554,571,1,0,0,0,555,
+		557,3,162,81,0,556,555,1,0,0,0,557,558,1,0,0,0,558,556,1,0,0,0,558,559,
+		1,0,0,0,559,565,1,0,0,0,560,562,3,134,67,0,561,563,3,82,41,0,562,561,1,
+		0,0,0,562,563,1,0,0,0,563,566,1,0,0,0,564,566,3,80,40,0,565,560,1,0,0,
+		0,565,564,1,0,0,0,565,566,1,0,0,0,566,572,1,0,0,0,567,569,3,134,67,0,568,
+		570,3,82,41,0,569,568,1,0,0,0,569,570,1,0,0,0,570,572,1,0,0,0,571,556,
+		1,0,0,0,571,567,1,0,0,0,572,574,1,0,0,0,573,575,3,86,43,0,574,573,1,0,
+		0,0,574,575,1,0,0,0,575,577,1,0,0,0,576,527,1,0,0,0,576,539,1,0,0,0,576,
+		543,1,0,0,0,576,546,1,0,0,0,576,553,1,0,0,0,577,79,1,0,0,0,578,580,3,150,
+		75,0,579,578,1,0,0,0,580,581,1,0,0,0,581,579,1,0,0,0,581,582,1,0,0,0,582,
+		592,1,0,0,0,583,587,3,156,78,0,584,586,3,150,75,0,585,584,1,0,0,0,586,
+		589,1,0,0,0,587,585,1,0,0,0,587,588,1,0,0,0,588,592,1,0,0,0,589,587,1,
+		0,0,0,590,592,3,84,42,0,591,579,1,0,0,0,591,583,1,0,0,0,591,590,1,0,0,
+		0,592,81,1,0,0,0,593,595,3,148,74,0,594,596,5,72,0,0,595,594,1,0,0,0,595,
+		596,1,0,0,0,596,599,1,0,0,0,597,599,3,84,42,0,598,593,1,0,0,0,598,597,
+		1,0,0,0,599,83,1,0,0,0,600,607,5,48,0,0,601,607,5,55,0,0,602,603,5,116,
+		0,0,603,604,3,148,74,0,604,605,5,100,0,0,605,607,1,0,0,0,606,600,1,0,0,
+		0,606,601,1,0,0,0,606,602,1,0,0,0,607,85,1,0,0,0,608,609,5,79,0,0,609,
+		613,7,6,0,0,610,612,3,162,81,0,611,610,1,0,0,0,612,615,1,0,0,0,613,611,
+		1,0,0,0,613,614,1,0,0,0,614,622,1,0,0,0,615,613,1,0,0,0,616,618,5,52,0,
+		0,617,619,3,162,81,0,618,617,1,0,0,0,619,620,1,0,0,0,620,618,1,0,0,0,620,
+		621,1,0,0,0,621,623,1,0,0,0,622,616,1,0,0,0,622,623,1,0,0,0,623,87,1,0,
+		0,0,624,632,5,33,0,0,625,626,5,36,0,0,626,627,3,148,74,0,627,628,5,112,
+		0,0,628,629,3,148,74,0,629,633,1,0,0,0,630,631,5,35,0,0,631,633,3,148,
+		74,0,632,625,1,0,0,0,632,630,1,0,0,0,633,634,1,0,0,0,634,635,5,4,0,0,635,
+		643,3,148,74,0,636,637,5,85,0,0,637,644,5,111,0,0,638,641,5,111,0,0,639,
+		640,5,79,0,0,640,642,5,50,0,0,641,639,1,0,0,0,641,642,1,0,0,0,642,644,
+		1,0,0,0,643,636,1,0,0,0,643,638,1,0,0,0,644,646,1,0,0,0,645,647,3,126,
+		63,0,646,645,1,0,0,0,646,647,1,0,0,0,647,89,1,0,0,0,648,656,5,41,0,0,649,
+		650,5,112,0,0,650,657,3,142,71,0,651,652,5,76,0,0,652,657,3,142,71,0,653,
+		654,3,148,74,0,654,655,3,138,69,0,655,657,1,0,0,0,656,649,1,0,0,0,656,
+		651,1,0,0,0,656,653,1,0,0,0,657,660,1,0,0,0,658,659,5,22,0,0,659,661,3,
+		162,81,0,660,658,1,0,0,0,660,661,1,0,0,0,661,666,1,0,0,0,662,663,5,4,0,
+		0,663,665,3,92,46,0,664,662,1,0,0,0,665,668,1,0,0,0,666,664,1,0,0,0,666,
+		667,1,0,0,0,667,670,1,0,0,0,668,666,1,0,0,0,669,671,3,126,63,0,670,669,
+		1,0,0,0,670,671,1,0,0,0,671,91,1,0,0,0,672,673,5,71,0,0,673,679,3,138,
+		69,0,674,675,5,89,0,0,675,679,3,138,69,0,676,677,5,69,0,0,677,679,3,132,
+		66,0,678,672,1,0,0,0,678,674,1,0,0,0,678,676,1,0,0,0,679,93,1,0,0,0,680,
+		681,5,25,0,0,681,682,3,148,74,0,682,683,5,56,0,0,683,685,3,130,65,0,684,
+		686,3,126,63,0,685,684,1,0,0,0,685,686,1,0,0,0,686,95,1,0,0,0,687,688,
+		5,14,0,0,688,689,3,148,74,0,689,690,5,56,0,0,690,695,3,130,65,0,691,692,
+		5,4,0,0,692,693,5,93,0,0,693,694,5,35,0,0,694,696,5,53,0,0,695,691,1,0,
+		0,0,695,696,1,0,0,0,696,698,1,0,0,0,697,699,3,126,63,0,698,697,1,0,0,0,
+		698,699,1,0,0,0,699,97,1,0,0,0,700,709,5,38,0,0,701,702,5,36,0,0,702,703,
+		3,148,74,0,703,704,5,112,0,0,704,705,3,148,74,0,705,710,1,0,0,0,706,707,
+		3,148,74,0,707,708,3,138,69,0,708,710,1,0,0,0,709,701,1,0,0,0,709,706,
+		1,0,0,0,710,721,1,0,0,0,711,712,5,6,0,0,712,717,3,100,50,0,713,714,5,5,
+		0,0,714,716,3,100,50,0,715,713,1,0,0,0,716,719,1,0,0,0,717,715,1,0,0,0,
+		717,718,1,0,0,0,718,722,1,0,0,0,719,717,1,0,0,0,720,722,3,108,54,0,721,
+		711,1,0,0,0,721,720,1,0,0,0,722,724,1,0,0,0,723,725,3,126,63,0,724,723,
+		1,0,0,0,724,725,1,0,0,0,725,99,1,0,0,0,726,727,5,49,0,0,727,728,3,148,
+		74,0,728,729,3,138,69,0,729,730,5,4,0,0,730,732,1,0,0,0,731,726,1,0,0,
+		0,731,732,1,0,0,0,732,733,1,0,0,0,733,734,3,134,67,0,734,735,3,148,74,
+		0,735,736,5,56,0,0,736,738,3,130,65,0,737,739,3,104,52,0,738,737,1,0,0,
+		0,738,739,1,0,0,0,739,744,1,0,0,0,740,741,5,4,0,0,741,743,3,102,51,0,742,
+		740,1,0,0,0,743,746,1,0,0,0,744,742,1,0,0,0,744,745,1,0,0,0,745,101,1,
+		0,0,0,746,744,1,0,0,0,747,749,5,110,0,0,748,747,1,0,0,0,748,749,1,0,0,
+		0,749,750,1,0,0,0,750,753,3,104,52,0,751,753,3,106,53,0,752,748,1,0,0,
+		0,752,751,1,0,0,0,753,103,1,0,0,0,754,759,5,73,0,0,755,760,5,35,0,0,756,
+		757,3,148,74,0,757,758,3,138,69,0,758,760,1,0,0,0,759,755,1,0,0,0,759,
+		756,1,0,0,0,760,764,1,0,0,0,761,762,3,148,74,0,762,763,5,111,0,0,763,765,
+		1,0,0,0,764,761,1,0,0,0,764,765,1,0,0,0,765,779,1,0,0,0,766,767,5,58,0,
+		0,767,768,5,115,0,0,768,769,5,73,0,0,769,770,3,148,74,0,770,771,5,52,0,
+		0,771,772,3,148,74,0,772,776,3,138,69,0,773,774,3,148,74,0,774,775,5,111,
+		0,0,775,777,1,0,0,0,776,773,1,0,0,0,776,777,1,0,0,0,777,779,1,0,0,0,778,
+		754,1,0,0,0,778,766,1,0,0,0,779,105,1,0,0,0,780,783,5,129,0,0,781,783,
+		3,156,78,0,782,780,1,0,0,0,782,781,1,0,0,0,783,784,1,0,0,0,784,785,3,140,
+		70,0,785,786,5,79,0,0,786,107,1,0,0,0,787,788,5,72,0,0,788,789,5,112,0,
+		0,789,790,3,148,74,0,790,791,5,4,0,0,791,792,5,56,0,0,792,797,3,130,65,
+		0,793,794,5,4,0,0,794,796,3,110,55,0,795,793,1,0,0,0,796,799,1,0,0,0,797,
+		795,1,0,0,0,797,798,1,0,0,0,798,109,1,0,0,0,799,797,1,0,0,0,800,801,5,
+		92,0,0,801,802,5,103,0,0,802,814,3,138,69,0,803,804,5,83,0,0,804,814,5,
+		75,0,0,805,806,5,58,0,0,806,814,5,115,0,0,807,808,7,7,0,0,808,809,3,148,
+		74,0,809,810,3,138,69,0,810,811,5,99,0,0,811,814,1,0,0,0,812,814,3,106,
+		53,0,813,800,1,0,0,0,813,803,1,0,0,0,813,805,1,0,0,0,813,807,1,0,0,0,813,
+		812,1,0,0,0,814,111,1,0,0,0,815,817,5,37,0,0,816,818,3,116,58,0,817,816,
+		1,0,0,0,818,819,1,0,0,0,819,817,1,0,0,0,819,820,1,0,0,0,820,828,1,0,0,
+		0,821,826,5,4,0,0,822,824,3,118,59,0,823,825,5,4,0,0,824,823,1,0,0,0,824,
+		825,1,0,0,0,825,827,1,0,0,0,826,822,1,0,0,0,826,827,1,0,0,0,827,829,1,
+		0,0,0,828,821,1,0,0,0,828,829,1,0,0,0,829,830,1,0,0,0,830,832,5,119,0,
+		0,831,833,3,116,58,0,832,831,1,0,0,0,833,834,1,0,0,0,834,832,1,0,0,0,834,
+		835,1,0,0,0,835,840,1,0,0,0,836,837,5,4,0,0,837,839,3,114,57,0,838,836,
+		1,0,0,0,839,842,1,0,0,0,840,838,1,0,0,0,840,841,1,0,0,0,841,845,1,0,0,
+		0,842,840,1,0,0,0,843,844,5,6,0,0,844,846,3,120,60,0,845,843,1,0,0,0,845,
+		846,1,0,0,0,846,113,1,0,0,0,847,857,3,118,59,0,848,857,5,66,0,0,849,853,
+		5,79,0,0,850,851,5,109,0,0,851,854,5,104,0,0,852,854,5,94,0,0,853,850,
+		1,0,0,0,853,852,1,0,0,0,854,855,1,0,0,0,855,857,5,95,0,0,856,847,1,0,0,
+		0,856,848,1,0,0,0,856,849,1,0,0,0,857,115,1,0,0,0,858,865,3,162,81,0,859,
+		865,5,75,0,0,860,865,5,82,0,0,861,865,5,35,0,0,862,865,5,36,0,0,863,865,
+		5,108,0,0,864,858,1,0,0,0,864,859,1,0,0,0,864,860,1,0,0,0,864,861,1,0,
+		0,0,864,862,1,0,0,0,864,863,1,0,0,0,865,117,1,0,0,0,866,867,5,50,0,0,867,
+		869,5,57,0,0,868,866,1,0,0,0,868,869,1,0,0,0,869,870,1,0,0,0,870,875,7,
+		7,0,0,871,876,5,35,0,0,872,873,3,148,74,0,873,874,3,138,69,0,874,876,1,
+		0,0,0,875,871,1,0,0,0,875,872,1,0,0,0,876,883,1,0,0,0,877,878,5,36,0,0,
+		878,879,3,148,74,0,879,880,5,112,0,0,880,881,3,148,74,0,881,883,1,0,0,
+		0,882,868,1,0,0,0,882,877,1,0,0,0,883,119,1,0,0,0,884,886,3,156,78,0,885,
+		884,1,0,0,0,885,886,1,0,0,0,886,888,1,0,0,0,887,889,3,162,81,0,888,887,
+		1,0,0,0,889,890,1,0,0,0,890,888,1,0,0,0,890,891,1,0,0,0,891,912,1,0,0,
+		0,892,893,5,79,0,0,893,900,5,65,0,0,894,901,5,35,0,0,895,897,3,162,81,
+		0,896,895,1,0,0,0,897,898,1,0,0,0,898,896,1,0,0,0,898,899,1,0,0,0,899,
+		901,1,0,0,0,900,894,1,0,0,0,900,896,1,0,0,0,901,913,1,0,0,0,902,910,5,
+		97,0,0,903,911,5,35,0,0,904,908,3,148,74,0,905,909,3,138,69,0,906,909,
+		5,108,0,0,907,909,3,162,81,0,908,905,1,0,0,0,908,906,1,0,0,0,908,907,1,
+		0,0,0,909,911,1,0,0,0,910,903,1,0,0,0,910,904,1,0,0,0,911,913,1,0,0,0,
+		912,892,1,0,0,0,912,902,1,0,0,0,912,913,1,0,0,0,913,121,1,0,0,0,914,915,
+		5,20,0,0,915,925,3,124,62,0,916,917,5,28,0,0,917,921,3,142,71,0,918,919,
+		5,4,0,0,919,920,5,120,0,0,920,922,3,142,71,0,921,918,1,0,0,0,921,922,1,
+		0,0,0,922,926,1,0,0,0,923,924,7,4,0,0,924,926,3,124,62,0,925,916,1,0,0,
+		0,925,923,1,0,0,0,926,123,1,0,0,0,927,932,3,142,71,0,928,930,5,129,0,0,
+		929,928,1,0,0,0,929,930,1,0,0,0,930,931,1,0,0,0,931,933,7,2,0,0,932,929,
+		1,0,0,0,932,933,1,0,0,0,933,125,1,0,0,0,934,935,5,9,0,0,935,940,3,128,
+		64,0,936,937,5,4,0,0,937,939,3,128,64,0,938,936,1,0,0,0,939,942,1,0,0,
+		0,940,938,1,0,0,0,940,941,1,0,0,0,941,948,1,0,0,0,942,940,1,0,0,0,943,
+		944,5,121,0,0,944,945,5,114,0,0,945,949,7,1,0,0,946,947,5,119,0,0,947,
+		949,5,60,0,0,948,943,1,0,0,0,948,946,1,0,0,0,948,949,1,0,0,0,949,127,1,
+		0,0,0,950,957,3,148,74,0,951,953,3,162,81,0,952,951,1,0,0,0,953,954,1,
+		0,0,0,954,952,1,0,0,0,954,955,1,0,0,0,955,958,1,0,0,0,956,958,5,108,0,
+		0,957,952,1,0,0,0,957,956,1,0,0,0,957,958,1,0,0,0,958,129,1,0,0,0,959,
+		960,5,16,0,0,960,966,5,68,0,0,961,963,3,162,81,0,962,964,5,67,0,0,963,
+		962,1,0,0,0,963,964,1,0,0,0,964,966,1,0,0,0,965,959,1,0,0,0,965,961,1,
+		0,0,0,966,131,1,0,0,0,967,968,7,8,0,0,968,133,1,0,0,0,969,970,7,9,0,0,
+		970,135,1,0,0,0,971,973,3,162,81,0,972,971,1,0,0,0,973,974,1,0,0,0,974,
+		972,1,0,0,0,974,975,1,0,0,0,975,137,1,0,0,0,976,977,7,10,0,0,977,139,1,
+		0,0,0,978,979,7,11,0,0,979,141,1,0,0,0,980,984,3,146,73,0,981,983,3,144,
+		72,0,982,981,1,0,0,0,983,986,1,0,0,0,984,982,1,0,0,0,984,985,1,0,0,0,985,
+		143,1,0,0,0,986,984,1,0,0,0,987,988,3,154,77,0,988,989,3,146,73,0,989,
+		145,1,0,0,0,990,992,3,156,78,0,991,993,3,160,80,0,992,991,1,0,0,0,992,
+		993,1,0,0,0,993,1000,1,0,0,0,994,1000,3,162,81,0,995,996,5,7,0,0,996,997,
+		3,142,71,0,997,998,5,8,0,0,998,1000,1,0,0,0,999,990,1,0,0,0,999,994,1,
+		0,0,0,999,995,1,0,0,0,1000,147,1,0,0,0,1001,1005,3,152,76,0,1002,1004,
+		3,150,75,0,1003,1002,1,0,0,0,1004,1007,1,0,0,0,1005,1003,1,0,0,0,1005,
+		1006,1,0,0,0,1006,149,1,0,0,0,1007,1005,1,0,0,0,1008,1009,3,154,77,0,1009,
+		1010,3,152,76,0,1010,151,1,0,0,0,1011,1018,3,156,78,0,1012,1018,3,162,
+		81,0,1013,1014,5,7,0,0,1014,1015,3,148,74,0,1015,1016,5,8,0,0,1016,1018,
+		1,0,0,0,1017,1011,1,0,0,0,1017,1012,1,0,0,0,1017,1013,1,0,0,0,1018,153,
+		1,0,0,0,1019,1020,7,12,0,0,1020,155,1,0,0,0,1021,1033,3,158,79,0,1022,
+		1023,5,7,0,0,1023,1028,3,158,79,0,1024,1025,5,4,0,0,1025,1027,3,158,79,
+		0,1026,1024,1,0,0,0,1027,1030,1,0,0,0,1028,1026,1,0,0,0,1028,1029,1,0,
+		0,0,1029,1031,1,0,0,0,1030,1028,1,0,0,0,1031,1032,5,8,0,0,1032,1034,1,
+		0,0,0,1033,1022,1,0,0,0,1033,1034,1,0,0,0,1034,157,1,0,0,0,1035,1037,5,
+		130,0,0,1036,1038,5,131,0,0,1037,1036,1,0,0,0,1037,1038,1,0,0,0,1038,1041,
+		1,0,0,0,1039,1041,5,131,0,0,1040,1035,1,0,0,0,1040,1039,1,0,0,0,1041,159,
+		1,0,0,0,1042,1043,7,13,0,0,1043,161,1,0,0,0,1044,1045,7,14,0,0,1045,163,
+		1,0,0,0,129,202,217,228,236,238,254,260,268,293,303,312,318,330,347,349,
+		355,365,369,374,377,387,395,405,414,417,422,428,435,442,447,459,463,477,
+		486,497,500,505,512,517,524,534,537,541,550,553,558,562,565,569,571,574,
+		576,581,587,591,595,598,606,613,620,622,632,641,643,646,656,660,666,670,
+		678,685,695,698,709,717,721,724,731,738,744,748,752,759,764,776,778,782,
+		797,813,819,824,826,828,834,840,845,853,856,864,868,875,882,885,890,898,
+		900,908,910,912,921,925,929,932,940,948,954,957,963,965,974,984,992,999,
+		1005,1017,1028,1033,1037,1040
 	};
 
 	public static readonly ATN _ATN =

@@ -12,11 +12,13 @@ internal static class Brackets
     /// <summary>More brackets inside each other are not read.</summary>
     public const int Deepest = 50;
 
-    public static Diagnostic? Fault(IReadOnlyList<IToken> tokens)
+    /// <summary>What is wrong with the brackets from <paramref name="first"/> on; null for nothing.</summary>
+    public static Diagnostic? Fault(IReadOnlyList<IToken> tokens, int first = 0)
     {
         var open = new Stack<IToken>();
-        foreach (var token in tokens)
+        for (var i = first; i < tokens.Count; i++)
         {
+            var token = tokens[i];
             if (token.Type == TurnrowLexer.OPEN)
             {
                 if (open.Count == Deepest) return BracketDepth.At(LineBuilding.Span(token), Deepest);

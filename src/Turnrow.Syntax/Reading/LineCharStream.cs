@@ -5,7 +5,7 @@ namespace Turnrow.Syntax.Reading;
 
 /// <summary>
 /// The lexer's window on one line of a text. Positions are those of the whole text in UTF-16 units, so that tokens need
-/// no translating; beyond the window there is nothing.
+/// no translating; beyond the window there is nothing. Characters come folded into the classes that the grammar knows.
 /// </summary>
 internal sealed class LineCharStream(string text) : ICharStream
 {
@@ -30,7 +30,7 @@ internal sealed class LineCharStream(string text) : ICharStream
     public int LA(int i)
     {
         var position = Index + (i < 0 ? i : i - 1);
-        return position >= _start && position < _end ? text[position] : IntStreamConstants.EOF;
+        return position >= _start && position < _end ? FoldedCharacters.Fold(text[position]) : IntStreamConstants.EOF;
     }
 
     public int Mark() => -1;

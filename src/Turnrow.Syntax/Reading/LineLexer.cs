@@ -23,7 +23,7 @@ internal sealed class LineLexer
     {
         _text = text;
         _stream = new LineCharStream(text);
-        _lexer = new TurnrowLexer(_stream);
+        _lexer = new TurnrowLexer(_stream) { TokenFactory = new LineToken.Factory() };
         _lexer.RemoveErrorListeners();
         if (text.StartsWith(ByteOrderMark)) Take(TokenKind.ByteOrderMark, 1);
     }

@@ -17,7 +17,7 @@ internal sealed class LineParser
     public LineParser(ITokenSource source)
     {
         _stream = new LineTokens(source);
-        _parser = new TurnrowParser(_stream) { ErrorHandler = _firstError };
+        _parser = new TurnrowParser(_stream) { ErrorHandler = _firstError, BuildParseTree = false };
         _parser.RemoveErrorListeners();
     }
 
@@ -25,12 +25,12 @@ internal sealed class LineParser
     public (TurnrowParser.StatementContext? Statement, LineError? Error) Statement(IReadOnlyList<IToken> tokens)
     {
         var (line, error) = Run(tokens, 0, static parser => parser.line());
-        return (line?.statement(), error);
+        return (line?.said, error);
     }
 
     /// <summary>The claim that begins at a token and ends the line; null if there is something wrong with it.</summary>
     public TurnrowParser.ClaimContext? Claim(IReadOnlyList<IToken> tokens, int first) =>
-        Run(tokens, first, static parser => parser.claimLine()).Context?.claim();
+        Run(tokens, first, static parser => parser.claimLine()).Context?.claimed;
 
     private (T? Context, LineError? Error) Run<T>(IReadOnlyList<IToken> tokens, int first, Func<TurnrowParser, T> rule)
         where T : ParserRuleContext

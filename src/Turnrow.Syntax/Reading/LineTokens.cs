@@ -7,7 +7,7 @@ namespace Turnrow.Syntax.Reading;
 internal sealed class LineTokens(ITokenSource source) : ITokenStream
 {
     private IReadOnlyList<IToken> _tokens = [];
-    private IToken _end = new CommonToken(TokenConstants.EOF);
+    private IToken _end = new LineToken(TokenConstants.EOF, TokenConstants.DefaultChannel, 0, -1);
 
     public int Index { get; private set; }
 
@@ -23,7 +23,7 @@ internal sealed class LineTokens(ITokenSource source) : ITokenStream
         _tokens = tokens;
         Index = first;
         var end = tokens[^1].StopIndex + 1;
-        _end = new CommonToken(TokenConstants.EOF) { StartIndex = end, StopIndex = end - 1 };
+        _end = new LineToken(TokenConstants.EOF, TokenConstants.DefaultChannel, end, end - 1);
     }
 
     public IToken Get(int i) => i < _tokens.Count ? _tokens[i] : _end;

@@ -158,7 +158,7 @@ internal sealed class MendFinder(LineParser parser)
     private static bool IsClose(int type) =>
         type is TurnrowLexer.COMMA or TurnrowLexer.SEMICOLON or TurnrowLexer.COLON or TurnrowLexer.CLOSE;
 
-    private static CommonToken Made(int type) => new(type);
+    private static LineToken Made(int type) => new(type, TokenConstants.DefaultChannel, 0, -1);
 
     private static int IndexOf(IReadOnlyList<IToken> tokens, IToken token)
     {

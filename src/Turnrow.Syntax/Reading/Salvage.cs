@@ -77,8 +77,9 @@ internal static class Salvage
     {
         for (var i = tokens.Count - 1; i > 0; i--)
         {
-            if (tokens[i].Type == TurnrowLexer.EQUALS)
-                return TokenChecks.Fault(tokens, i, line) is null ? ValueBuilder.Claim(parser.Claim(tokens, i), line) : null;
+            if (tokens[i].Type != TurnrowLexer.EQUALS) continue;
+            var isSound = TokenChecks.Fault(tokens, i, line) is null && Brackets.Fault(tokens, i) is null;
+            return isSound ? ValueBuilder.Claim(parser.Claim(tokens, i), line) : null;
         }
 
         return null;

@@ -21,7 +21,7 @@ internal static class StatementStarts
         var word = char.ToLowerInvariant(text[first.StartIndex]) + text.Substring(first.StartIndex + 1, length - 1);
         for (var i = 0; i < NotationWords.Statements.Count; i++)
         {
-            if (NotationWords.Statements[i].Text == word) ((CommonToken)first).Type = TypeOf[i];
+            if (NotationWords.Statements[i].Text == word) ((LineToken)first).Type = TypeOf[i];
         }
     }
 

@@ -23,6 +23,7 @@ public static class Mirror
         PickedUp up => up with
         {
             Piece = Counterpart(pattern, up.Piece),
+            OnSameBase = Counterpart(pattern, up.Piece) == up.Piece,
             Hand = up.Hand is { } hand ? Frame.Opposite(hand) : null,
         },
         _ => start,

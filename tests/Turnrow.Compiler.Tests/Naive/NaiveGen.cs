@@ -20,6 +20,6 @@ public static class NaiveGen
     {
         var tape = new ChoiceTape(numbers);
         var pattern = PatternMaker.Make(tape);
-        return tape.OneIn(2) ? Claims.Added(pattern, tape) : pattern;
+        return tape.OneIn(2) ? Making.Claims.Added(pattern, tape) : pattern;
     }
 }

@@ -33,7 +33,11 @@ public sealed record PartOf(string Piece, Sized Stitches, Hand Edge) : Start;
 public sealed record MirrorOf(string Piece) : Start;
 
 /// <summary>Stitches along row-ends: a hand, a name or both say which edge; the window says which of its rows.</summary>
-public sealed record PickedUp(string Piece, Hand? Hand, string? Name, RowWindow Window, int Stitches, string Stitch, int PerRows, Sized? Claim = null) : Start;
+public sealed record PickedUp(string Piece, Hand? Hand, string? Name, RowWindow Window, int Stitches, string Stitch, int PerRows, Sized? Claim = null) : Start
+{
+    /// <summary>True of a mirror whose base has none: a name need not mean the same rows on both edges of that base.</summary>
+    public bool OnSameBase { get; init; }
+}
 
 public enum WindowKind { All, First, Last, AllButFirst, AllButLast }
 

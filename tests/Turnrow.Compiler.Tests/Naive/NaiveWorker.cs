@@ -85,18 +85,23 @@ public sealed class NaiveWorker
     private void PickUp(PickedUp up, PieceWork work, PieceResult result)
     {
         var from = Base(up.Piece, result.Size);
+        if (up.OnSameBase && up.Name is not null)
+            throw new UnclearException("the base has no mirror, so its edge names are not mirrored");
         var hand = up.Hand ?? HandNamed(from, up.Name!);
         var rows = Within(up.Window, from.RowEnds(hand, up.Name), result.Size);
         if (HasStepAmong(from.Edge(hand), up.Name, rows))
             throw new UnclearException("the edge has a step between its rows");
-        if (rows.Count == 0 || rows.Count % up.PerRows != 0)
+        if (rows.Count == 0 || rows.Count * up.Stitches % up.PerRows != 0)
             throw new UnworkableException("the rate does not come out over these rows");
         // The edge is on top and is worked right to left: the right edge upwards, the left edge downwards.
         if (hand == Hand.Left)
             rows.Reverse();
         result.PickedUpRows = rows;
-        result.Yarn = YarnAt.JoinedAnew;
-        var count = rows.Count / up.PerRows * up.Stitches;
+        // The yarn hangs at an end of the last row: it is there for a walk down from that row, and then no later part can go on with it.
+        var goesOn = hand == Hand.Left && rows[0] == from.Rows.Count && from.Rows[^1].End == hand && !from.IsFastenedOff && !from.IsYarnTaken;
+        from.IsYarnTaken |= goesOn;
+        result.Yarn = goesOn ? YarnAt.GoesOn : YarnAt.JoinedAnew;
+        var count = rows.Count * up.Stitches / up.PerRows;
         if (up.Claim is { } claim && claim[result.Size] != count)
             throw new UnworkableException(FormattableString.Invariant($"claimed {claim[result.Size]}, calculated {count}"));
         work.PickUp(up.Stitch, count);

@@ -57,8 +57,8 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
             case FastenOff: result.IsFastenedOff = true; break;
         }
         if (statement.Claim is { } claim)
-            CheckClaim(claim[Size]);
-        result.CountsAfter.Add(StitchesNow);
+            CheckClaim(claim[Size], Counted(statement));
+        result.CountsAfter.Add(Counted(statement));
     }
 
     /// <summary>A step that no row follows stands in no rule.</summary>
@@ -68,11 +68,12 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
             throw new UnclearException("a step at the end of the piece has no row after it");
     }
 
-    private int StitchesNow => _places.Count(place => !place.IsSpace);
+    /// <summary>At a step what the next row has to begin with, else the last row: chains that are there for the next row are not in it.</summary>
+    private int Counted(Statement statement) =>
+        (statement is LeaveAtEdge or AddAtEdge || result.Rows.Count == 0 ? _places : result.Rows[^1].Places).Count(place => !place.IsSpace);
 
-    private void CheckClaim(int claimed)
+    private static void CheckClaim(int claimed, int calculated)
     {
-        var calculated = StitchesNow;
         if (claimed != calculated)
             throw new UnworkableException(FormattableString.Invariant($"claimed {claimed}, calculated {calculated}"));
     }
@@ -158,6 +159,8 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
         {
             if (count >= _places.Count)
                 throw new UnworkableException("no stitch would remain");
+            if (HasStepHere(hand, StretchKind.AddedChain, StretchKind.SeparateChain))
+                throw new UnworkableException("chains are added here already");
             _places.RemoveRange(hand == Hand.Right ? 0 : _places.Count - count, count);
             AddStretch(hand, LeftKind(hand), count, NameOf(hand));
         }
@@ -179,8 +182,13 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
         }
     }
 
+    private bool HasStepHere(Hand hand, StretchKind one, StretchKind other) =>
+        result.Edge(hand).Exists(stretch => stretch.Row == NextRow && (stretch.Kind == one || stretch.Kind == other));
+
     private void AddChains(Hand hand, int count, string name)
     {
+        if (count > 0 && HasStepHere(hand, StretchKind.SlippedOver, StretchKind.Left))
+            throw new UnworkableException("stitches are left here already");
         var chains = Enumerable.Repeat(new Place(Place.Chain), count);
         _places.InsertRange(hand == Hand.Right ? 0 : _places.Count, chains);
         var kind = hand == Frame.StartOf(_side) ? StretchKind.AddedChain : StretchKind.SeparateChain;

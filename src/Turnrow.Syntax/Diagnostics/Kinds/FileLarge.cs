@@ -12,13 +12,13 @@ public static class FileLarge
         "TR0116",
         Severity.Error,
         """
-        A pattern has at most 2,000,000 characters; a garment in seven sizes needs two or three thousand. Most likely this is no pattern but
+        A pattern has at most 1,000,000 characters; a garment in seven sizes needs two or three thousand. Most likely this is no pattern but
         another file, a picture perhaps.
         """,
-        Coaster.With("row 2: dc across                                          # … and so on for more than 2,000,000 characters"),
+        Coaster.With("row 2: dc across                                          # … and so on for more than 1,000,000 characters"),
         Coaster.With("row 2: dc across"))
     {
-        BadFile = static () => Encode.Utf8(Coaster.With("row 2: dc across") + string.Concat(Enumerable.Repeat("# a coaster\n", 170_000))),
+        BadFile = static () => Encode.Utf8(Coaster.With("row 2: dc across") + string.Concat(Enumerable.Repeat("# a coaster\n", 90_000))),
     };
 
     internal static Diagnostic At(SourceText source, int largest)

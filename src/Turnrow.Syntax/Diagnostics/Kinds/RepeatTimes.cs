@@ -31,7 +31,11 @@ public static class RepeatTimes
         return new Diagnostic(Kind, span, $"`{Quote.Short(text)} times` can be meant in two ways, since the rows were worked once already")
         {
             Help = $"write `{Quote.Short(more)}` or, for the same, `{Quote.Short(inAll)}`",
-            Mends = [new Mend($"write `{Quote.Short(more)}`", span, more), new Mend($"write `{Quote.Short(text)} times in all`, if the first time is one of them", span, text + " times in all")],
+            Mends =
+            [
+                new Mend($"write `{Quote.Short(more)}`", span, more),
+                new Mend($"write `{Quote.Short(text)} times in all`, if the first time is one of them", span, text + " times in all"),
+            ],
         };
     }
 }

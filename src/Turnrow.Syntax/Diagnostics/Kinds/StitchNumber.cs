@@ -32,7 +32,9 @@ public static class StitchNumber
         if (stitch != "ch") mends.Add(new Mend($"write `{Quote.Short(one)}`: all in one place", span, one));
         return new Diagnostic(Kind, span, $"`{Quote.Short(number)} {Quote.Short(stitch)}` can be meant in two ways")
         {
-            Help = stitch == "ch" ? $"write `{Quote.Short(each)}`" : $"write `{Quote.Short(each)}` for one in each of the next, `{Quote.Short(one)}` for all in one place",
+            Help = stitch == "ch"
+                ? $"write `{Quote.Short(each)}`"
+                : $"write `{Quote.Short(each)}` for one in each of the next, `{Quote.Short(one)}` for all in one place",
             Mends = mends,
         };
     }

@@ -22,14 +22,9 @@ public static class StrangeCharacter
     private const string Dashes = "\u2010\u2011\u2012\u2013\u2014\u2212";
     private const string SingleQuotes = "'\u2018\u2019\u00AB\u00BB";
 
-    /// <summary>What was most likely meant by a character that looks like another.</summary>
-    private static readonly Dictionary<string, string> Meant = new(StringComparer.Ordinal)
-    {
-        ["["] = "(", ["{"] = "(", ["]"] = ")", ["}"] = ")",
-        ["\u00F7"] = "/", ["\u2044"] = "/", ["\u2215"] = "/", ["*"] = "x", ["\u2715"] = "x", ["\u00B7"] = "x",
-        ["\u201A"] = ",", ["\u060C"] = ",", ["\uFF0C"] = ",", ["\uFF1A"] = ":", ["\uFF1B"] = ";", ["\uFF08"] = "(", ["\uFF09"] = ")",
-        ["_"] = "-",
-    };
+    // Characters that look like a sign, and below each the sign that was most likely meant.
+    private const string LookAlikes = "[{]}\u00F7\u2044\u2215*\u2715\u00B7\u201A\u060C\uFF0C\uFF1A\uFF1B\uFF08\uFF09_";
+    private const string Signs = "(())///xxx,,,:;()-";
 
     /// <param name="span">The character.</param>
     /// <param name="text">The same, as text.</param>
@@ -50,9 +45,11 @@ public static class StrangeCharacter
                 : With(span, message, "write the short one, `-`", new Mend("write `-`", span, "-"));
         if (SingleQuotes.Contains(text, StringComparison.Ordinal))
             return new Diagnostic(Kind, span, message) { Help = "quotation marks are written `\"`" };
-        return Meant.TryGetValue(text, out var meant)
-            ? With(span, message, $"did you mean `{meant}`?", new Mend($"write `{meant}`", span, meant))
-            : With(span, message, "leave it out; free text goes in quotes, behind `>` or behind `#`", new Mend("leave it out", span, ""));
+        var likeness = LookAlikes.IndexOf(text, StringComparison.Ordinal);
+        if (likeness < 0)
+            return With(span, message, "leave it out; free text goes in quotes, behind `>` or behind `#`", new Mend("leave it out", span, ""));
+        var meant = Signs[likeness].ToString();
+        return With(span, message, $"did you mean `{meant}`?", new Mend($"write `{meant}`", span, meant));
     }
 
     private static Diagnostic With(TextSpan span, string message, string help, Mend mend) =>

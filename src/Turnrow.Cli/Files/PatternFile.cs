@@ -1,0 +1,45 @@
+using Turnrow.Compiler;
+using Turnrow.Syntax.Text;
+
+namespace Turnrow.Cli.Files;
+
+/// <summary>A pattern file, read and compiled.</summary>
+/// <param name="Path">Its path as shown.</param>
+/// <param name="Bytes">What it held.</param>
+/// <param name="Compilation">What it means.</param>
+internal sealed record PatternFile(string Path, byte[] Bytes, Compilation Compilation)
+{
+    /// <summary>More than this is no pattern; the largest ones in print have some hundred kilobytes.</summary>
+    public const int MostBytes = 16 * 1024 * 1024;
+
+    /// <summary>Reads and compiles a file; null if it can't be read, and then <paramref name="refuse"/> was told.</summary>
+    public static PatternFile? Open(string path, Action<string> refuse)
+    {
+        try
+        {
+            if (Read(path) is { } bytes) return new PatternFile(path, bytes, Compilation.Of(SourceText.FromBytes(path, bytes)));
+            refuse($"{path} has more than {MostBytes / (1024 * 1024)} MB; that is no pattern");
+        }
+        catch (Exception fault) when (FileFault.Is(fault))
+        {
+            refuse($"{path} can't be read: {FileFault.Reason(fault)}");
+        }
+
+        return null;
+    }
+
+    // A pipe has no length, so the limit is kept while reading.
+    private static byte[]? Read(string path)
+    {
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
+        using var held = new MemoryStream();
+        var part = new byte[64 * 1024];
+        for (var count = file.Read(part); count > 0; count = file.Read(part))
+        {
+            if (held.Length + count > MostBytes) return null;
+            held.Write(part, 0, count);
+        }
+
+        return held.ToArray();
+    }
+}

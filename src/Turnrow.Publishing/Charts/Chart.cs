@@ -1,0 +1,78 @@
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Publishing.Charts.Drawing;
+using Turnrow.Publishing.Charts.Layout;
+
+namespace Turnrow.Publishing.Charts;
+
+/// <summary>A chart that is drawn.</summary>
+/// <param name="Svg">The whole SVG file.</param>
+/// <param name="Heading">Its heading.</param>
+/// <param name="Width">Its width in pixels.</param>
+internal sealed record ChartFile(string Svg, string Heading, double Width);
+
+/// <summary>Draws the chart of one piece in one size as SVG.</summary>
+internal static class Chart
+{
+    private const double Side = 78;
+    private const double HeadingSize = 17;
+    private const double HeadingRoom = 44;
+    private const double LegendRoom = 14;
+    private const double Margin = 12;
+    private const double Narrowest = 460;
+
+    /// <summary>The chart; null if the piece has no rows.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="id">What its identifiers begin with, unique among the charts of a page.</param>
+    /// <param name="size">The size's name; empty for a pattern without sizes.</param>
+    /// <param name="terms">The terms of legend and counts.</param>
+    public static ChartFile? Of(Piece piece, string id, string size, Terms terms)
+    {
+        if (ChartLayout.Of(piece, terms) is not { } layout) return null;
+        var body = new SvgWriter();
+        var text = new ChartText(layout, size, terms);
+        var heading = text.Heading;
+        var width = Math.Max(Narrowest, layout.Axis.Width + (2 * Side));
+        width = Math.Max(width, ChartScale.TextWidth(text.Longest, ChartScale.Label) + (2 * Margin) + Side);
+        width = Math.Max(width, ChartScale.TextWidth(heading, HeadingSize) + (2 * Margin));
+        var foot = HeadingRoom + layout.Height;
+        var sheet = new Sheet(layout, terms, body, width, foot);
+        sheet.Write(Margin, Margin + (HeadingSize / 2), HeadingSize, "start", heading, bold: true);
+        DrawBands(sheet, piece);
+        var legendTop = foot + BasePainter.Room + LegendRoom;
+        var legend = new LegendPainter(body, terms).Draw(sheet.Legend.Entries, Margin, legendTop, width - (2 * Margin));
+        return new ChartFile(Envelope("chart-" + id, text, width, legendTop + legend + Margin, body), text.Heading, width);
+    }
+
+    private static void DrawBands(Sheet sheet, Piece piece)
+    {
+        var rows = new RowPainter(sheet);
+        var bands = sheet.Layout.Bands;
+        foreach (var band in bands.OfType<RowBand>()) rows.Shade(band);
+        if (bands[0] is RowBand first) new BasePainter(sheet).Draw(first);
+        var hidden = new HiddenPainter(sheet);
+        for (var i = 0; i < bands.Count; i++)
+        {
+            if (bands[i] is RowBand row) rows.Draw(row, piece.FastenedOff && i == bands.Count - 1);
+            else hidden.Draw((HiddenBand)bands[i]);
+        }
+    }
+
+    private static string Envelope(string id, ChartText text, double width, double height, SvgWriter body)
+    {
+        var svg = new SvgWriter();
+        svg.Comment(text.Sight);
+        svg.Open("svg").With("xmlns", "http://www.w3.org/2000/svg").With("viewBox", $"0 0 {Decimals.Of(width)} {Decimals.Of(height)}")
+            .With("width", width).With("height", height).With("style", "max-width:100%;height:auto")
+            .With("role", "img").With("aria-labelledby", $"{id}-title {id}-desc")
+            .With("color", "#111").With("fill", "currentColor").With("stroke-width", 1.3)
+            .With("stroke-linecap", "round").With("stroke-linejoin", "round");
+        svg.Open("title").With("id", id + "-title").Text(text.Heading).Close();
+        svg.Open("desc").With("id", id + "-desc").Text(text.Description).Close();
+        svg.Open("rect").With("width", width).With("height", height).With("fill", "#fff").Close();
+        svg.Open("g").With("font-family", "sans-serif");
+        svg.Insert(body);
+        svg.Close().Close();
+        return svg.ToString();
+    }
+}

@@ -1,0 +1,32 @@
+using System.Globalization;
+using Turnrow.Fabric.Patterns;
+
+namespace Turnrow.Publishing.Charts;
+
+/// <summary>The charts of a pattern, a file a piece, in one size.</summary>
+internal static class ChartBook
+{
+    /// <summary>The charts of the pieces that have rows in the size asked for, each by its file's name.</summary>
+    public static IReadOnlyList<KeyValuePair<string, ChartFile>> Of(Pattern pattern, PublishOptions options)
+    {
+        var charts = new List<KeyValuePair<string, ChartFile>>();
+        var names = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var piece in pattern.Pieces)
+        {
+            if (options.Size >= piece.InSizes.Count) continue;
+            var size = options.Size < pattern.Sizes.Count ? pattern.Sizes[options.Size] : string.Empty;
+            var name = Unused(PieceNames.Filed(piece.Name), names);
+            if (Chart.Of(piece.InSizes[options.Size], name, size, options.Terms) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
+        }
+
+        return charts;
+    }
+
+    // Names that differ only in what a file's name can't hold are told apart by a number.
+    private static string Unused(string name, HashSet<string> names)
+    {
+        var unused = name;
+        for (var i = 2; !names.Add(unused); i++) unused = string.Create(CultureInfo.InvariantCulture, $"{name}-{i}");
+        return unused;
+    }
+}

@@ -1,0 +1,193 @@
+using System.Globalization;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
+using Turnrow.Publishing.Charts.Layout;
+using Turnrow.Publishing.Charts.Symbols;
+
+namespace Turnrow.Publishing.Charts.Drawing;
+
+/// <summary>Draws the legend: each sign that the chart uses, in the terms asked for.</summary>
+internal sealed class LegendPainter(SvgWriter svg, Terms terms)
+{
+    private const double SampleWidth = 56;
+    private const double AfterSample = 6;
+    private const double TextSize = 13;
+    private const double BetweenEntries = 22;
+    private const double BetweenLines = 8;
+    private const double LowestLine = 22;
+
+    /// <summary>Draws entries in lines as wide as there is room, and returns the height they take.</summary>
+    public double Draw(IEnumerable<LegendEntry> entries, double left, double top, double width)
+    {
+        var start = top;
+        var line = new List<(LegendEntry Entry, string Text, double Width)>();
+        var used = 0.0;
+        foreach (var entry in entries)
+        {
+            var text = TextOf(entry);
+            var needed = SampleWidth + AfterSample + ChartScale.TextWidth(text, TextSize) + BetweenEntries;
+            if (line.Count > 0 && used + needed > width)
+            {
+                top += DrawLine(line, left, top);
+                line.Clear();
+                used = 0;
+            }
+
+            line.Add((entry, text, needed));
+            used += needed;
+        }
+
+        if (line.Count > 0) top += DrawLine(line, left, top);
+        return top - start;
+    }
+
+    private double DrawLine(List<(LegendEntry Entry, string Text, double Width)> line, double left, double top)
+    {
+        var height = LowestLine;
+        foreach (var (entry, _, _) in line) height = Math.Max(height, HeightOf(entry));
+        foreach (var (entry, text, width) in line)
+        {
+            DrawSample(entry, new Point(left + (SampleWidth / 2), top + ((height + HeightOf(entry)) / 2)));
+            svg.Open("text").With("x", left + SampleWidth + AfterSample).With("y", top + (height / 2) + 4.5).With("font-size", TextSize).Text(text).Close();
+            left += width;
+        }
+
+        return height + BetweenLines;
+    }
+
+    private static double HeightOf(LegendEntry entry) => entry.Sign switch
+    {
+        LegendSign.Stitch or LegendSign.Increase or LegendSign.Decrease or LegendSign.Cluster => ChartScale.HeightOf(entry.Stitch),
+        LegendSign.CountedChain or LegendSign.UncountedChain => ChartScale.HeightOf(entry.Stitch),
+        LegendSign.Sides or LegendSign.Hook => 30,
+        _ => LowestLine,
+    };
+
+    private void DrawSample(LegendEntry entry, Point foot)
+    {
+        var ink = new Ink();
+        var head = foot - new Point(0, HeightOf(entry) - 4);
+        var middle = foot.Towards(head, 0.5);
+        switch (entry.Sign)
+        {
+            case LegendSign.Stitch or LegendSign.Increase or LegendSign.Decrease or LegendSign.Cluster:
+                Legs(ink, entry, foot - new Point(0, 3), head);
+                break;
+            case LegendSign.Hook:
+                CrossSymbol.Instance.Leg(ink, foot - new Point(0, 8), foot - new Point(0, 24), 0);
+                HookMark.Draw(ink, foot - new Point(0, 8), entry.Hook);
+                break;
+            case LegendSign.Chain:
+                ink.Oval(middle, new Point(1, 0), 8, OvalSymbol.Across);
+                break;
+            case LegendSign.CountedChain or LegendSign.UncountedChain:
+                OvalSymbol.Chain(ink, foot, head, entry.Count);
+                break;
+            case LegendSign.SlipOver:
+                ink.Dot(middle, DotSymbol.Radius);
+                break;
+            case LegendSign.Unworked:
+                ink.Line(middle - new Point(4, 0), middle + new Point(4, 0));
+                break;
+            case LegendSign.Base:
+                ink.Lines(middle + new Point(-20, 0), middle + new Point(20, 0));
+                for (var x = -10; x <= 10; x += 20) ink.Line(middle + new Point(x, 0), middle + new Point(x, 5));
+                break;
+            case LegendSign.Start:
+                Marks.Arrow(ink, middle + new Point(14, 0), towardsRight: true);
+                break;
+            case LegendSign.Join:
+                Marks.Join(ink, middle - new Point(5, 0), towardsRight: false);
+                break;
+            case LegendSign.Cut:
+                Marks.Cut(ink, middle + new Point(5, 0), towardsRight: false);
+                break;
+            default:
+                Drawn(entry.Sign, middle, ink);
+                break;
+        }
+
+        ink.WriteTo(svg);
+    }
+
+    private void Drawn(LegendSign sign, Point middle, Ink ink)
+    {
+        switch (sign)
+        {
+            case LegendSign.Sides:
+                svg.Open("rect").With("x", middle.X - 20).With("y", middle.Y - 9).With("width", 40.0).With("height", 18.0)
+                    .With("fill", "#e4e4e4").Close();
+                break;
+            case LegendSign.Number:
+                svg.Open("text").With("x", middle.X).With("y", middle.Y + 4.5).With("font-size", TextSize).With("text-anchor", "middle").Text("(77)").Close();
+                break;
+            case LegendSign.Fold:
+                foreach (var x in (ReadOnlySpan<double>)[-16, 16])
+                    ink.Lines(middle + new Point(x, 9), middle + new Point(x, 3), middle + new Point(x - 3, 1), middle + new Point(x + 3, -1), middle + new Point(x, -3), middle + new Point(x, -9));
+                break;
+            case LegendSign.HiddenRows:
+                ink.Lines(middle + new Point(-20, -2), middle + new Point(-10, 3), middle + new Point(0, -2), middle + new Point(10, 3), middle + new Point(20, -2));
+                break;
+        }
+    }
+
+    private static void Legs(Ink ink, LegendEntry entry, Point foot, Point head)
+    {
+        var symbol = Symbol.Of(entry.Stitch!.Symbol.Shape);
+        var legs = Math.Max(1, entry.Count);
+        var bars = entry.Stitch.Symbol.Bars;
+        // Wide spreads are drawn narrow enough for the sample's room.
+        var apart = Math.Min(ChartScale.Column, (SampleWidth - 22) / Math.Max(1, legs - 1));
+        for (var leg = 0; leg < legs; leg++)
+        {
+            var aside = new Point((leg - ((legs - 1) / 2.0)) * apart, 0);
+            if (entry.Sign == LegendSign.Increase)
+            {
+                symbol.Leg(ink, foot, head + aside, bars);
+                symbol.Head(ink, head + aside);
+                continue;
+            }
+
+            if (entry.Sign == LegendSign.Cluster) ink.Line(foot, foot.Towards(head, 0.4) + (aside * 0.4));
+            var from = entry.Sign == LegendSign.Cluster ? foot.Towards(head, 0.4) + (aside * 0.4) : foot + aside;
+            symbol.Leg(ink, from, head, entry.Sign == LegendSign.Cluster ? Math.Min(1, bars) : bars);
+        }
+
+        if (entry.Sign != LegendSign.Increase) symbol.Head(ink, head);
+    }
+
+    private string TextOf(LegendEntry entry)
+    {
+        var name = entry.Stitch?.In(terms);
+        var count = entry.Count.ToString(CultureInfo.InvariantCulture);
+        return entry.Sign switch
+        {
+            LegendSign.Stitch => $"{name!.Name} ({name.Abbreviation})",
+            LegendSign.Increase => $"{count} {name!.Abbreviation} in one place",
+            LegendSign.Decrease => $"{name!.Abbreviation}{count}tog: {count} {name.Abbreviation} together",
+            LegendSign.Cluster => $"{count} {name!.Abbreviation} together in one place",
+            LegendSign.Hook => HookText(entry.Hook),
+            LegendSign.Chain => "chain (ch)",
+            LegendSign.CountedChain => $"ch {count} at a row’s start: the first {name!.Abbreviation}",
+            LegendSign.UncountedChain => $"ch {count} at a row’s start: not a stitch",
+            LegendSign.SlipOver => "slip stitch (sl st)",
+            LegendSign.Unworked => "stitch left unworked",
+            LegendSign.Base => "the edge it is worked on",
+            LegendSign.Start => "start here",
+            LegendSign.Join => "join yarn",
+            LegendSign.Cut => "cut yarn",
+            LegendSign.Sides => "wrong-side row (WS); a right-side row (RS) is not shaded",
+            LegendSign.Number => "stitches in the row; its number stands where it starts",
+            LegendSign.Fold => "gap: as many as it says, not drawn one by one",
+            _ => "break: rows not drawn",
+        };
+    }
+
+    private static string HookText(HookInto hook) => hook switch
+    {
+        HookInto.BackLoop => "in the back loop only (BLO)",
+        HookInto.FrontLoop => "in the front loop only (FLO)",
+        HookInto.FrontPost => "round the post from the front (FP)",
+        _ => "round the post from the back (BP)",
+    };
+}

@@ -1,0 +1,94 @@
+using System.Globalization;
+using Turnrow.Fabric.Rows;
+using Turnrow.Publishing.Charts.Layout;
+
+namespace Turnrow.Publishing.Charts.Drawing;
+
+/// <summary>Draws a row: the shade of a wrong-side row, its stitches, its gaps, its number where it starts and its count where it ends.</summary>
+internal sealed class RowPainter(Sheet sheet)
+{
+    private const double TextInFold = 12;
+    private const double Beside = 9;
+    private const double BesideChain = 20;
+    private const double Tooth = 3;
+    private const double CutRoom = 13;
+
+    /// <summary>Shades the row if it is a wrong-side row; before anything else is drawn.</summary>
+    public void Shade(RowBand band)
+    {
+        if (band.Row.Row.RightSide) return;
+        var extent = band.Row.Tops.With(band.Row.Below);
+        var (left, right) = (sheet.X(extent.To), sheet.X(extent.From));
+        sheet.Svg.Open("rect").With("x", left - 4).With("y", sheet.Y(band.Bottom + band.Height)).With("width", right - left + 8)
+            .With("height", band.Height).With("fill", "#e4e4e4").Close();
+    }
+
+    /// <summary>Draws the row.</summary>
+    /// <param name="band">The row.</param>
+    /// <param name="cutAfter">True if the yarn is cut after it.</param>
+    public void Draw(RowBand band, bool cutAfter)
+    {
+        var row = band.Row;
+        var ink = new Ink();
+        sheet.Svg.Open("g").With("class", "row").With("data-row", row.Row.Number.ToString(CultureInfo.InvariantCulture));
+        new StepPainter(sheet, band, ink).Draw();
+        new CellPainter(sheet, band, ink).Draw();
+        foreach (var fold in sheet.Layout.Axis.Folds) DrawFold(band, fold, ink);
+        if (cutAfter) DrawCut(band, ink);
+        ink.WriteTo(sheet.Svg);
+        Number(band, cutAfter);
+        sheet.Svg.Close();
+    }
+
+    private void DrawFold(RowBand band, Fold fold, Ink ink)
+    {
+        if (band.Row.Strip is not { } strip) return;
+        var within = band.Row.InWorkingOrder(fold.Columns);
+        var count = strip.Count(within.From, within.To);
+        if (count.IsEmpty) return;
+        var (right, left) = (sheet.X(fold.Columns.From), sheet.X(fold.Columns.To));
+        Break(ink, right - Tooth, band);
+        Break(ink, left + Tooth, band);
+        sheet.Write((left + right) / 2, sheet.Y(band.Bottom + (band.Height / 2)), TextInFold, "middle", count.In(sheet.Terms));
+        sheet.Legend.Add(LegendSign.Fold);
+    }
+
+    private void Break(Ink ink, double x, RowBand band)
+    {
+        var (bottom, height) = (band.Bottom, band.Height);
+        ink.Lines(
+            new Point(x, sheet.Y(bottom + 1)),
+            new Point(x, sheet.Y(bottom + (height * 0.35))),
+            new Point(x - Tooth, sheet.Y(bottom + (height * 0.45))),
+            new Point(x + Tooth, sheet.Y(bottom + (height * 0.55))),
+            new Point(x, sheet.Y(bottom + (height * 0.65))),
+            new Point(x, sheet.Y(bottom + height - 1)));
+    }
+
+    private void DrawCut(RowBand band, Ink ink)
+    {
+        var row = band.Row;
+        var end = row.TopColumn(row.Strip?.Columns ?? 0);
+        var at = new Point(sheet.X(end) - (row.Direction * 3), sheet.Y(band.Bottom + band.Height - 8));
+        Marks.Cut(ink, at, towardsRight: row.Direction < 0);
+        sheet.Legend.Add(LegendSign.Cut);
+    }
+
+    private void Number(RowBand band, bool cutAfter)
+    {
+        var row = band.Row;
+        var toRight = row.Direction > 0;
+        var middle = sheet.Y(band.Bottom + (band.Height * 0.45));
+        var name = row.Row.Number.ToString(CultureInfo.InvariantCulture) + (row.Row.RightSide ? " RS" : " WS");
+        var beside = row.StandingChains > 0 && !row.ChainIsStitch ? BesideChain : Beside;
+        sheet.Write(Outside(toRight, beside), middle, ChartScale.Label, toRight ? "start" : "end", name, bold: true);
+        sheet.Legend.Add(LegendSign.Number);
+        sheet.Legend.Add(LegendSign.Sides);
+        var room = cutAfter ? Beside + CutRoom : Beside;
+        sheet.Write(Outside(!toRight, room), middle, TextInFold, toRight ? "end" : "start", CountOf(row.Row));
+
+        double Outside(bool right, double by) => right ? sheet.X(row.Extent.From) + by : sheet.X(row.Extent.To) - by;
+    }
+
+    private static string CountOf(Row row) => row.Work is { } work ? "(" + work.Stitches.ToString(CultureInfo.InvariantCulture) + ")" : "(?)";
+}

@@ -1,0 +1,95 @@
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
+
+namespace Turnrow.Publishing.Charts.Layout;
+
+/// <summary>A stretch of columns, counted from the piece's first right edge to the left.</summary>
+internal readonly record struct Columns(double From, double To)
+{
+    public double Length => To - From;
+
+    public Columns With(Columns other) => new(Math.Min(From, other.From), Math.Max(To, other.To));
+
+    /// <summary>From one point to another, whichever is farther right.</summary>
+    public static Columns Between(double a, double b) => new(Math.Min(a, b), Math.Max(a, b));
+}
+
+/// <summary>A row in the piece's columns.</summary>
+/// <param name="row">The row.</param>
+/// <param name="strip">Its stitches in working order; null if it is not known.</param>
+/// <param name="below">What it is worked over.</param>
+/// <param name="belowStart">The column where what it is worked over starts, in working order.</param>
+/// <param name="topStart">The column where what it makes starts.</param>
+/// <param name="pitch">Columns from one stitch to the next: 1, or less where many more are made than there is room for.</param>
+internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double belowStart, double topStart, double pitch)
+{
+    /// <summary>Columns from one stitch to the next.</summary>
+    public double Pitch { get; } = pitch;
+
+    public Row Row { get; } = row;
+
+    public Strip? Strip { get; } = strip;
+
+    public BelowScale BelowScale { get; } = below;
+
+    public double BelowStart { get; } = belowStart;
+
+    public double TopStart { get; } = topStart;
+
+    /// <summary>+1 if the row runs from the right edge to the left, else -1.</summary>
+    public int Direction { get; } = row.RightSide ? 1 : -1;
+
+    /// <summary>Its stitches.</summary>
+    public Columns Tops => Columns.Between(TopStart, TopStart + (Direction * (Strip is null ? BelowScale.Columns : Strip.Columns * Pitch)));
+
+    /// <summary>What it is worked over, with chains added and without stitches left.</summary>
+    public Columns Below => Columns.Between(BelowStart, BelowStart + (Direction * BelowScale.Columns));
+
+    /// <summary>Stitches left where it starts; empty if there are none.</summary>
+    public Columns LeftAtStart => Columns.Between(BelowStart - (Direction * BelowScale.LeftColumns), BelowStart);
+
+    /// <summary>Stitches left where it ends; empty if there are none.</summary>
+    public Columns LeftAtEnd
+    {
+        get
+        {
+            var end = BelowStart + (Direction * BelowScale.Columns);
+            return Columns.Between(end, end + (Direction * (Row.End is { Adds: false } left ? left.Count : 0)));
+        }
+    }
+
+    /// <summary>All of it.</summary>
+    public Columns Extent => Tops.With(Below).With(LeftAtStart).With(LeftAtEnd);
+
+    /// <summary>Chains added where it starts, or of a foundation all that its stitches go into; else 0.</summary>
+    public int ChainsAtStart => Row.Begins == RowBegins.Foundation ? BelowScale.Count : Row.Start is { Adds: true } step ? step.Count : 0;
+
+    /// <summary>
+    /// Chains that stand at the row's start: those of its opening that neither lie under its stitches nor belong to a space.
+    /// </summary>
+    public int StandingChains
+    {
+        get
+        {
+            if (Row.Work?.Opening is not { } opening || opening.Stitch is null) return 0;
+            var lying = opening.FirstStitchIn > 0 ? ChainsAtStart - (opening.Counts ? 1 : 0) : 0;
+            return Math.Max(0, opening.Chains - opening.Space - lying);
+        }
+    }
+
+    /// <summary>True if the standing chains are the row's first stitch.</summary>
+    public bool ChainIsStitch => Row.Work?.Opening.Counts == true && StandingChains > 0;
+
+    /// <summary>A column of its stitches, given in working order.</summary>
+    public double TopColumn(double column) => TopStart + (Direction * column * Pitch);
+
+    /// <summary>The middle of a place it is worked into.</summary>
+    public double FootColumn(int place) => BelowStart + (Direction * BelowScale.Middle(place));
+
+    /// <summary>Columns, given in the piece's, in the row's working order from its first stitch.</summary>
+    public Columns InWorkingOrder(Columns columns) =>
+        Columns.Between(Direction * (columns.From - TopStart) / Pitch, Direction * (columns.To - TopStart) / Pitch);
+
+    /// <summary>Height in the chart, in pixels: by the tallest stitch.</summary>
+    public double Height => ChartScale.HeightOf(GaugeBook.TallestOf(Row));
+}

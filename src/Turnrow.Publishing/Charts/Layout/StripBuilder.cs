@@ -1,0 +1,117 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Publishing.Charts.Layout;
+
+/// <summary>Lays the words of a worked row out in columns over what they are worked into.</summary>
+internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
+{
+    private LoopBuilder _open = new(0);
+
+    /// <summary>The strip of a row.</summary>
+    public static Strip Build(IReadOnlyList<Word> words, PlaceSequence below, BelowScale scale)
+    {
+        var builder = new StripBuilder(below, scale);
+        builder.AddAll(words);
+        return new Strip(builder._open.Close(1, scale, lastPlace: below.Count));
+    }
+
+    private void AddAll(IReadOnlyList<Word> words)
+    {
+        foreach (var word in words) Add(word);
+    }
+
+    private void Add(Word word)
+    {
+        switch (word)
+        {
+            case Work { Target.Aim: Aim.EachOfKind } work:
+                InEach(work.Target.Filter, count => AddLoop(count, 1, () => _open.Add(CellOf(work, work.Makes), work.Takes)));
+                break;
+            case Work work:
+                _open.Pass(work.Passed);
+                var takes = work.Target.Aim == Aim.Same ? 0 : work.Takes;
+                AddLoop(work.Amount.Times, takes, () => _open.Add(CellOf(work, work.Makes), takes));
+                break;
+            case Group { Target.Aim: Aim.EachOfKind } group:
+                InEach(group.Target.Filter, count => AddLoop(count, 1, () => InOnePlace(group)));
+                break;
+            case Group group:
+                _open.Pass(group.Passed);
+                InOnePlace(group);
+                break;
+            case Repeat { Ways.Count: > 0 } repeat:
+                foreach (var way in repeat.Ways) AddLoop(way.Amount.Times, 1, () => AddAll(way.Words));
+                break;
+            case Repeat repeat:
+                AddLoop(repeat.Amount.Times, 1, () => AddAll(repeat.Words));
+                break;
+            case Chains chains:
+                _open.AddSpace(chains.Count);
+                break;
+            case Skip or SlipOver or Leave:
+                _open.Pass(WordCounts.Takes(word));
+                break;
+        }
+    }
+
+    private Cell CellOf(Work work, int tops)
+    {
+        var same = work.Target.Aim == Aim.Same;
+        var feet = same ? 1 : work.Takes;
+        return new Cell(work.Stitch, work.Hook, same ? _open.PlaceBefore : 0, feet, Math.Max(work.Takes, tops), tops, 0, tops);
+    }
+
+    private void InOnePlace(Group group)
+    {
+        var foot = group.Target.Aim == Aim.Same ? _open.PlaceBefore : 0;
+        foreach (var word in group.Words)
+        {
+            if (word is Chains chains) _open.AddSpace(chains.Count);
+            else if (word is Work { Amount.Count: > 0 } work) AddInPlace(work, foot);
+        }
+
+        if (group.Target.Aim != Aim.Same) _open.Pass(1, worked: true);
+    }
+
+    private void AddInPlace(Work work, int foot)
+    {
+        var tops = work.Makes * work.Amount.Count;
+        _open.Add(new Cell(work.Stitch, work.Hook, foot, 1, Math.Max(work.Takes, tops), tops, 0, tops), 0);
+    }
+
+    // Once needs no loop of its own, which keeps the tree as flat as the words are.
+    private void AddLoop(int times, int takes, Action once)
+    {
+        if (times <= 0) return;
+        if (times == 1)
+        {
+            once();
+            return;
+        }
+
+        var outer = _open;
+        _open = new LoopBuilder(outer.Place);
+        once();
+        var loop = _open.Close(times, scale, lastPlace: null);
+        _open = outer;
+        if (loop.Children.Count == 0) _open.Pass(loop.Unit.Place * times);
+        else _open.Add(loop, loop.Unit.Place * times, worked: takes > 0);
+    }
+
+    // Goes on to the end of the row, to each place of a kind, repeat by repeat of what is below.
+    private void InEach(PlaceFilter filter, Action<int> work)
+    {
+        foreach (var (runs, times) in PlaceRuns.From(below, _open.Place))
+        {
+            AddLoop(times, 1, () =>
+            {
+                foreach (var run in runs)
+                {
+                    if (filter.Has(run.Place)) work(run.Count);
+                    else _open.Pass(run.Count);
+                }
+            });
+        }
+    }
+}

@@ -1,0 +1,61 @@
+using Turnrow.Publishing.Instructions.Telling;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Folding;
+
+/// <summary>Rows of a piece that have been written out, so that later ones can be worked "as" them.</summary>
+internal sealed class RowReferences
+{
+    private readonly Dictionary<(int Size, RowDescription), int> _written = [];
+    private readonly Dictionary<(int Size, RowDescription), (int Row, RowDescription As)> _nearly = [];
+
+    /// <summary>Keeps a row in mind that is written out in full.</summary>
+    public void Add(IReadOnlyList<SizeRows> sizes, int index)
+    {
+        foreach (var size in sizes)
+        {
+            var row = size.Rows[index];
+            if (row.Description.Before.Count > 0) continue;
+            _written.TryAdd((size.Size, row.Description), row.Row.Number);
+            if (row.Description.Remarks.Count == 0)
+                _nearly.TryAdd((size.Size, row.Description.Plainly()), (row.Row.Number, row.Description));
+        }
+    }
+
+    /// <summary>The number of an earlier row that is worked exactly alike, in every size; null if there is none.</summary>
+    public Sized<int>? Exactly(IReadOnlyList<SizeRows> sizes, int index)
+    {
+        var numbers = new List<int>();
+        foreach (var size in sizes)
+        {
+            if (!_written.TryGetValue((size.Size, size.Rows[index].Description), out var number)) return null;
+            numbers.Add(number);
+        }
+
+        return Sized.Over(numbers);
+    }
+
+    /// <summary>
+    /// The number of an earlier row that is worked alike but for the chain that it ends in and for remarks; and whether that chain differs. Null
+    /// if there is none in every size, or if the sizes are not of one mind.
+    /// </summary>
+    public (Sized<int> Row, bool EndsOtherwise)? Nearly(IReadOnlyList<SizeRows> sizes, int index)
+    {
+        var numbers = new List<int>();
+        bool? otherwise = null;
+        foreach (var size in sizes)
+        {
+            var description = size.Rows[index].Description;
+            if (description.Before.Count > 0) return null;
+            var without = description with { Remarks = Phrases.PhraseList.None };
+            if (!_nearly.TryGetValue((size.Size, description.Plainly()), out var near)) return null;
+            if (_written.TryGetValue((size.Size, without), out var exact)) near = (exact, without);
+            var differs = near.As.EndsIn != description.EndsIn;
+            if (otherwise is { } known && known != differs) return null;
+            otherwise = differs;
+            numbers.Add(near.Row);
+        }
+
+        return otherwise is { } ends ? (Sized.Over(numbers), ends) : null;
+    }
+}

@@ -1,0 +1,135 @@
+using Turnrow.Publishing.Instructions.Telling;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Folding;
+
+/// <summary>Lays the rows of one line side by side over the sizes.</summary>
+internal static class SizeGroups
+{
+    /// <summary>
+    /// Groups of sizes whose rows are alike, each with its folds. The size that comes round the least shows how they fold; sizes that fit
+    /// that are told with it, the others by themselves.
+    /// </summary>
+    public static IReadOnlyList<IReadOnlyList<FoldedRows>> Of(IReadOnlyList<SizeRows> sizes)
+    {
+        var groups = new List<IReadOnlyList<FoldedRows>>();
+        var left = sizes.Where(static s => s.Rows.Count > 0).Select(static s => new FoldedSize(s)).ToList();
+        while (left.Count > 0)
+        {
+            var model = left.MaxBy(static s => (s.Folds.Count, s.Size.Rows.Count))!;
+            var fitting = new List<FoldedSize>();
+            foreach (var size in left)
+            {
+                if (size == model) fitting.Add(size);
+                else if (size.AsFolded(model) is { } fitted) fitting.Add(fitted);
+            }
+
+            groups.Add(Join(fitting, model.Folds.Count));
+            left.RemoveAll(s => fitting.Exists(f => f.Size == s.Size));
+        }
+
+        return [.. groups.OrderBy(static g => g[0].Sizes[0].Size)];
+    }
+
+    /// <summary>Descriptions as one over their sizes; null if they are not alike.</summary>
+    public static RowDescription? Together(IEnumerable<RowDescription> descriptions)
+    {
+        RowDescription? all = null;
+        foreach (var one in descriptions)
+        {
+            all = all is null ? one : all.And(one);
+            if (all is null) return null;
+        }
+
+        return all;
+    }
+
+    private static List<FoldedRows> Join(List<FoldedSize> fitting, int count)
+    {
+        var joined = new List<FoldedRows>();
+        for (var i = 0; i < count; i++)
+        {
+            var here = fitting.Where(f => i < f.Folds.Count).ToList();
+            var round = new List<FoldedRun>();
+            for (var r = 0; r < here[0].Folds[i].Period; r++)
+            {
+                var runs = here.Select(f => f.Runs[f.Folds[i].Start + r]).ToList();
+                var row = Together(here.Select((f, s) => f.Size.Rows[runs[s].Start].Description));
+                round.Add(new FoldedRun(row!, Sized.Over(runs.Select(static run => run.Count))));
+            }
+
+            joined.Add(new FoldedRows(
+                [.. here.Select(f => f.RowsOf(i))],
+                round,
+                Sized.Over(here.Select(f => f.Folds[i].Times)),
+                Sized.Over(here.Select(f => f.RestOf(i)))));
+        }
+
+        return joined;
+    }
+}
+
+/// <summary>The rows of one size, run by run, and how they fold.</summary>
+internal sealed record FoldedSize(SizeRows Size, IReadOnlyList<RowRun> Runs, IReadOnlyList<Fold> Folds)
+{
+    public FoldedSize(SizeRows size)
+        : this(size, RowRun.Of(Kinds(size.Rows)), [])
+    {
+        Folds = Fold.Of(Runs);
+    }
+
+    /// <summary>
+    /// The same rows in another size's folds: the same rounds, as often as they come here; a size may end before the last of them. Null if they do
+    /// not fit.
+    /// </summary>
+    public FoldedSize? AsFolded(FoldedSize model)
+    {
+        var own = new List<Fold>();
+        var at = 0;
+        foreach (var fold in model.Folds)
+        {
+            if (at == Runs.Count) break;
+            if (at + fold.Period > Runs.Count) return null;
+            for (var i = 0; i < fold.Period; i++)
+            {
+                if (model.RowOf(fold.Start + i).And(RowOf(at + i)) is null) return null;
+            }
+
+            // Where the model does not come round, neither may a size that is told with it: its next rows are told as the next fold.
+            var here = fold.Period == 1 ? new Fold(at, 1, 1, 0) : Fold.At(Runs, at, fold.Period);
+            own.Add(here);
+            at += here.Covered;
+        }
+
+        return at == Runs.Count ? this with { Folds = own } : null;
+    }
+
+    /// <summary>The rows of a fold.</summary>
+    public SizeRows RowsOf(int fold) =>
+        Size with { Rows = [.. Size.Rows.Skip(Runs[Folds[fold].Start].Start).Take(Rows(Folds[fold].Start, Folds[fold].Covered))] };
+
+    /// <summary>Rows of a fold's unfinished round.</summary>
+    public int RestOf(int fold) => Rows(Folds[fold].Start + (Folds[fold].Period * Folds[fold].Times), Folds[fold].Rest);
+
+    private int Rows(int firstRun, int runs)
+    {
+        var rows = 0;
+        for (var i = 0; i < runs; i++) rows += Runs[firstRun + i].Count;
+        return rows;
+    }
+
+    private RowDescription RowOf(int run) => Size.Rows[Runs[run].Start].Description;
+
+    private static List<int> Kinds(IReadOnlyList<ToldRow> rows)
+    {
+        var known = new Dictionary<RowDescription, int>();
+        var kinds = new List<int>(rows.Count);
+        foreach (var row in rows)
+        {
+            if (!known.TryGetValue(row.Description, out var kind)) known[row.Description] = kind = known.Count;
+            kinds.Add(kind);
+        }
+
+        return kinds;
+    }
+}

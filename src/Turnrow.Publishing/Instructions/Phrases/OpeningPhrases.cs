@@ -1,0 +1,109 @@
+using Turnrow.Fabric.Stitches;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Phrases;
+
+/// <summary>What the chain that a row opens with stands for.</summary>
+internal enum ChainRole : byte
+{
+    /// <summary>The row's first stitch, as everywhere in the pattern.</summary>
+    Stitch,
+
+    /// <summary>Nothing: it only gives height.</summary>
+    Height,
+
+    /// <summary>A space.</summary>
+    Space,
+
+    /// <summary>A stitch worked together with the next: a shorter chain.</summary>
+    PartOfDecrease,
+}
+
+/// <summary>Where the chain stands that a row opens with.</summary>
+internal enum ChainAt : byte
+{
+    /// <summary>At the edge; the work is turned after it.</summary>
+    Turn,
+
+    /// <summary>In the place of the last slip stitch.</summary>
+    LastSlip,
+
+    /// <summary>Where the yarn was joined.</summary>
+    Joined,
+
+    /// <summary>At the edge, where the yarn is, without a turn.</summary>
+    Here,
+}
+
+/// <summary>The chain that a row opens with.</summary>
+/// <param name="Stitch">The stitch whose chain it is; null for a space.</param>
+/// <param name="Chains">Its length.</param>
+/// <param name="Space">Chains of it that are a space.</param>
+/// <param name="Role">What it stands for.</param>
+/// <param name="At">Where it stands.</param>
+internal sealed record OpeningChain(Stitch? Stitch, int Chains, int Space, ChainRole Role, ChainAt At) : Phrase
+{
+    protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
+
+    protected override string Text(Wording words)
+    {
+        var chain = $"{words.Ch} {Numbers.Plain(Chains)}{Meaning(words)}";
+        return At == ChainAt.Turn ? chain + ", turn" : chain;
+    }
+
+    private string Meaning(Wording words)
+    {
+        switch (Role)
+        {
+            case ChainRole.Stitch when Space > 0:
+                return $" (counts as 1 {words.Stitch(Stitch!)} and {words.Ch} {Numbers.Plain(Space)})";
+            case ChainRole.Stitch when At == ChainAt.LastSlip:
+                return $" (counts as 1 {words.Stitch(Stitch!)}, in the place of the last {words.SlipStitch})";
+            case ChainRole.Stitch when At == ChainAt.Joined:
+                return $" (counts as 1 {words.Stitch(Stitch!)}, in the joined {words.St})";
+            case ChainRole.Stitch:
+                return words.TurningChainCounts(Stitch!, Chains);
+            case ChainRole.Height:
+                return words.TurningChainDoesNotCount(Stitch!, Chains);
+            case ChainRole.Space:
+                return $" (a {words.Ch}-{Numbers.Plain(Chains)} {words.Sp})";
+            default:
+                return string.Empty;
+        }
+    }
+}
+
+/// <summary>The rest of a decrease that a shorter chain began: <c>dc in next dc (the ch 2 and this dc count as dc2tog)</c>.</summary>
+internal sealed record RestOfDecrease(Stitch Stitch, int Takes, int Chains, Where Where) : Phrase
+{
+    protected override Phrase? Join(Phrase other) =>
+        other is RestOfDecrease rest && rest.Stitch == Stitch && rest.Takes == Takes && rest.Chains == Chains
+        && Where.And(rest.Where) is { } where
+            ? this with { Where = where }
+            : null;
+
+    protected override string Text(Wording words)
+    {
+        var rest = Takes == 2 ? words.Stitch(Stitch) : words.Together(Stitch, Fabric.Words.HookInto.BothLoops, Takes - 1);
+        var whole = words.Together(Stitch, Fabric.Words.HookInto.BothLoops, Takes);
+        var over = Takes == 2 ? "in" : "over";
+        return $"{rest} {over} {Where.Written(words)} (the {words.Ch} {Numbers.Plain(Chains)} and this {rest} count as {whole})";
+    }
+}
+
+/// <summary>The work is turned without a chain.</summary>
+internal sealed record Turn : Phrase
+{
+    protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
+
+    protected override string Text(Wording words) => "turn";
+}
+
+/// <summary>Chains made before that stand for the row's first stitch, where nothing is worked into a chain after them.</summary>
+internal sealed record PassChains(Stitch Stitch, int Chains) : Phrase
+{
+    protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
+
+    protected override string Text(Wording words) =>
+        $"{words.Terms.Skip} the {Numbers.Plain(Chains)} {words.Ch} (they count as 1 {words.Stitch(Stitch)})";
+}

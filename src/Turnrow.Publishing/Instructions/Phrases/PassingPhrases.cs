@@ -1,0 +1,78 @@
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Phrases;
+
+/// <summary>Places passed over: <c>skip first dc</c>, <c>skip next 2 sts</c>.</summary>
+internal sealed record SkipPlaces(Sized<int> Count, PlaceName Place, bool FromFirst) : Phrase
+{
+    protected override Phrase? Join(Phrase other) => other is SkipPlaces skip && skip.Place == Place && skip.FromFirst == FromFirst
+        ? this with { Count = Count.And(skip.Count) }
+        : null;
+
+    protected override string Text(Wording words)
+    {
+        var at = FromFirst ? "first" : "next";
+        var places = Count.All(static n => n == 1) ? Place.One(words) : Place.Counted(Count, words);
+        return $"{words.Terms.Skip} {at} {places}";
+    }
+}
+
+/// <summary>The chain that stands for a stitch is passed over.</summary>
+internal sealed record SkipChainTop(bool Beginning) : Phrase
+{
+    protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
+
+    protected override string Text(Wording words) => $"{words.Terms.Skip} {(Beginning ? "beginning" : "turning")} {words.Ch}";
+}
+
+/// <summary>Slip stitches at a row's beginning to get past stitches.</summary>
+internal sealed record SlipOverPlaces(Sized<int> Count) : Phrase
+{
+    protected override Phrase? Join(Phrase other) => other is SlipOverPlaces slip ? new SlipOverPlaces(Count.And(slip.Count)) : null;
+
+    protected override string Text(Wording words) => Count.All(static n => n == 1)
+        ? $"{words.SlipStitch} in first {words.St}"
+        : $"{words.SlipStitch} in each of first {PlaceName.AnyStitch.Counted(Count, words)}";
+}
+
+/// <summary>Slip stitches to the first space: it is worked in from there.</summary>
+internal sealed record SlipToSpace(Sized<int> Passed, PlaceName Space) : Phrase
+{
+    protected override Phrase? Join(Phrase other) =>
+        other is SlipToSpace slip && slip.Space == Space ? this with { Passed = Passed.And(slip.Passed) } : null;
+
+    protected override string Text(Wording words) =>
+        $"{new SlipOverPlaces(Passed).Written(words)}, {words.SlipStitch} in next {Space.One(words)}";
+}
+
+/// <summary>Stitches at the row's end stay unworked.</summary>
+/// <param name="Count">How many.</param>
+/// <param name="Named">True if the words before named them already ("to last 4 sts").</param>
+internal sealed record LeaveLast(Sized<int> Count, bool Named) : Phrase
+{
+    protected override Phrase? Join(Phrase other) =>
+        other is LeaveLast leave && leave.Named == Named ? this with { Count = Count.And(leave.Count) } : null;
+
+    protected override string Text(Wording words)
+    {
+        var one = Count.All(static n => n == 1);
+        if (Named) return one ? "leave this unworked" : "leave these unworked";
+        return one ? $"leave the last {words.St} unworked" : $"leave the last {PlaceName.AnyStitch.Counted(Count, words)} unworked";
+    }
+}
+
+/// <summary>A part ends before its row does: the others stay for later or for good.</summary>
+internal sealed record LeaveOthers(Sized<int> Count) : Phrase
+{
+    protected override Phrase? Join(Phrase other) => other is LeaveOthers leave ? new LeaveOthers(Count.And(leave.Count)) : null;
+
+    protected override string Text(Wording words) => $"leave the other {PlaceName.AnyStitch.Counted(Count, words)} unworked";
+}
+
+/// <summary>The row before began with slip stitches: this one ends at them.</summary>
+internal sealed record LeaveSlipStitches : Phrase
+{
+    protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
+
+    protected override string Text(Wording words) => $"leave the {words.SlipStitch}s unworked";
+}

@@ -1,0 +1,107 @@
+using Turnrow.Fabric.Rows;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Phrases;
+
+/// <summary>What part of a piece stitches are picked up from, and in which direction.</summary>
+/// <param name="Piece">The piece.</param>
+/// <param name="Edge">The edge's name; null if it has none.</param>
+/// <param name="Hand">Which edge; null for foundation and last row.</param>
+/// <param name="Kind">What it is made of.</param>
+/// <param name="First">Of row-ends, the row in whose end it begins; else 0.</param>
+/// <param name="Last">Of row-ends, the row in whose end it stops; else 0.</param>
+/// <param name="PieceRows">Rows of the piece.</param>
+/// <param name="Forwards">True from the first row to the last (of a last row or foundation: from the right edge to the left).</param>
+internal sealed record EdgeStretch(
+    string Piece, string? Edge, Hand? Hand, Fabric.Pieces.StretchKind Kind, Sized<int> First, Sized<int> Last, Sized<int> PieceRows, bool Forwards)
+{
+    public EdgeStretch? And(EdgeStretch other) =>
+        Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind && Forwards == other.Forwards
+            ? this with { First = First.And(other.First), Last = Last.And(other.Last), PieceRows = PieceRows.And(other.PieceRows) }
+            : null;
+
+    /// <summary><c>the neck edge of Right front</c>.</summary>
+    public string Whole(Wording words) => Kind switch
+    {
+        Fabric.Pieces.StretchKind.LastRow => $"the last row of {Names.Title(Piece)}",
+        Fabric.Pieces.StretchKind.Foundation => $"the beginning edge of {Names.Title(Piece)}",
+        _ => $"the {Wording.Edge(Edge, Hand ?? Fabric.Rows.Hand.Right)} of {Names.Title(Piece)}",
+    };
+
+    /// <summary>Its first place.</summary>
+    public string Start(Wording words)
+    {
+        var end = Wording.Hand(Forwards ? Fabric.Rows.Hand.Right : Fabric.Rows.Hand.Left);
+        return Kind switch
+        {
+            Fabric.Pieces.StretchKind.RowEnds => $"the end of {RowIn(First)}",
+            Fabric.Pieces.StretchKind.LastRow => $"its first {words.St} at the {end} edge",
+            Fabric.Pieces.StretchKind.Foundation => $"its first {words.Ch} at the {end} edge",
+            Fabric.Pieces.StretchKind.AddedChain => $"the first added {words.Ch}",
+            _ => $"the first {words.St} left unworked",
+        };
+    }
+
+    /// <summary><c>from its last row back to Row 34</c>; null where it has no rows.</summary>
+    public string? Rows() => End() is { } end ? $"from {RowIn(First)} {end}" : null;
+
+    /// <summary><c>back to Row 34</c>; null where it has no rows, or one.</summary>
+    public string? End() => Kind != Fabric.Pieces.StretchKind.RowEnds || First.Equals(Last)
+        ? null
+        : $"{(Forwards ? "up" : "back")} to {RowIn(Last)}";
+
+    private string RowIn(Sized<int> row) => row.Equals(PieceRows) ? "its last row" : $"Row {row.Written()}";
+}
+
+/// <summary>Yarn is joined at an edge to pick up along it.</summary>
+internal sealed record JoinAtEdge(bool RightSide, EdgeStretch Stretch) : Phrase
+{
+    protected override Phrase? Join(Phrase other) =>
+        other is JoinAtEdge join && join.RightSide == RightSide && Stretch.And(join.Stretch) is { } stretch
+            ? this with { Stretch = stretch }
+            : null;
+
+    protected override string Text(Wording words)
+    {
+        var rows = Stretch.End() is { } end ? $"; work along the edge from there {end}" : string.Empty;
+        return $"with {words.Side(RightSide)} facing, join yarn with {words.SlipStitch} at {Stretch.Whole(words)}, in {Stretch.Start(words)}{rows}";
+    }
+}
+
+/// <summary>The yarn that is there goes on along an edge.</summary>
+internal sealed record GoOnAlong(bool RightSide, EdgeStretch Stretch) : Phrase
+{
+    protected override Phrase? Join(Phrase other) =>
+        other is GoOnAlong go && go.RightSide == RightSide && Stretch.And(go.Stretch) is { } stretch ? this with { Stretch = stretch } : null;
+
+    protected override string Text(Wording words)
+    {
+        var rows = Stretch.Rows() is { } along ? $" {along}" : string.Empty;
+        return $"with the same yarn and {words.Side(RightSide)} facing, go on along {Stretch.Whole(words)}{rows}";
+    }
+}
+
+/// <summary>A pick-up goes on along another edge.</summary>
+internal sealed record ThenAlong(EdgeStretch Stretch) : Phrase
+{
+    protected override Phrase? Join(Phrase other) =>
+        other is ThenAlong then && Stretch.And(then.Stretch) is { } stretch ? new ThenAlong(stretch) : null;
+
+    protected override string Text(Wording words)
+    {
+        var rows = Stretch.Rows() is { } along ? $" {along}" : string.Empty;
+        return $"then along {Stretch.Whole(words)}{rows}";
+    }
+}
+
+/// <summary>The chain that opens a picked-up row stands for its first stitch.</summary>
+internal sealed record PickUpChain(Fabric.Stitches.Stitch? Stitch, int Chains, bool Counts) : Phrase
+{
+    protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
+
+    protected override string Text(Wording words)
+    {
+        var chain = $"{words.Ch} {Numbers.Plain(Chains)}";
+        return Counts ? $"{chain} (counts as 1 {words.Stitch(Stitch!)})" : $"{chain} (does not count as a {words.St})";
+    }
+}

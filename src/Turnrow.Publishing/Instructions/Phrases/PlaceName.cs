@@ -1,0 +1,108 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Phrases;
+
+/// <summary>What a place is called.</summary>
+internal enum PlaceNameKind : byte
+{
+    /// <summary>A stitch of any kind.</summary>
+    AnyStitch,
+
+    /// <summary>A stitch of one kind.</summary>
+    Stitch,
+
+    /// <summary>A chain.</summary>
+    Chain,
+
+    /// <summary>Chains and stitches of one kind.</summary>
+    ChainAndStitch,
+
+    /// <summary>Chains and stitches of any kind.</summary>
+    ChainAndAnyStitch,
+
+    /// <summary>A space under so many chains.</summary>
+    Space,
+
+    /// <summary>A space of any size.</summary>
+    AnySpace,
+
+    /// <summary>Stitches and spaces.</summary>
+    StitchAndSpace,
+
+    /// <summary>The end of a row.</summary>
+    RowEnd,
+}
+
+/// <summary>A name for like places, in the singular and the plural.</summary>
+/// <param name="Kind">What they are.</param>
+/// <param name="Stitch">The one kind of stitch; else null.</param>
+/// <param name="Chains">Of a space, the chains over it; else 0.</param>
+internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = null, int Chains = 0)
+{
+    public static PlaceName AnyStitch => new(PlaceNameKind.AnyStitch);
+
+    public static PlaceName Chain => new(PlaceNameKind.Chain);
+
+    public static PlaceName RowEnd => new(PlaceNameKind.RowEnd);
+
+    /// <summary>The name of one place.</summary>
+    public static PlaceName Of(Place place) => place.Kind switch
+    {
+        PlaceKind.FoundationChain or PlaceKind.AddedChain => Chain,
+        PlaceKind.Space => new(PlaceNameKind.Space, null, place.Chains),
+        _ when place.Stitch is { } stitch => new(PlaceNameKind.Stitch, stitch),
+        _ => AnyStitch,
+    };
+
+    /// <summary>A name for both.</summary>
+    public PlaceName With(PlaceName other)
+    {
+        if (this == other) return this;
+        if (IsSpace && other.IsSpace) return new(PlaceNameKind.AnySpace);
+        if (IsSpace || other.IsSpace) return new(PlaceNameKind.StitchAndSpace);
+        var chains = HasChains || other.HasChains;
+        var one = StitchOrNone == other.StitchOrNone || other.Kind == PlaceNameKind.Chain ? StitchOrNone
+            : Kind == PlaceNameKind.Chain ? other.StitchOrNone
+            : null;
+        return one is null ? new(chains ? PlaceNameKind.ChainAndAnyStitch : PlaceNameKind.AnyStitch)
+            : new(chains ? PlaceNameKind.ChainAndStitch : PlaceNameKind.Stitch, one);
+    }
+
+    /// <summary>One of them: <c>dc</c>, <c>st</c>, <c>ch-2 sp</c>.</summary>
+    public string One(Wording words) => Kind switch
+    {
+        PlaceNameKind.Stitch => words.Stitch(Stitch!),
+        PlaceNameKind.Chain => words.Ch,
+        PlaceNameKind.ChainAndStitch => $"{words.Ch} and {words.Stitch(Stitch!)}",
+        PlaceNameKind.ChainAndAnyStitch => $"{words.Ch} and {words.St}",
+        PlaceNameKind.Space => $"{words.Ch}-{Numbers.Plain(Chains)} {words.Sp}",
+        PlaceNameKind.AnySpace => words.Sp,
+        PlaceNameKind.StitchAndSpace => $"{words.St} and {words.Sp}",
+        PlaceNameKind.RowEnd => "row-end",
+        _ => words.St,
+    };
+
+    /// <summary>Several: <c>dc</c> (abbreviations of stitches have no plural), <c>sts</c>, <c>row-ends</c>.</summary>
+    public string Many(Wording words) => Kind switch
+    {
+        PlaceNameKind.AnyStitch => words.Sts,
+        PlaceNameKind.Space => One(words) + "s",
+        PlaceNameKind.AnySpace => One(words) + "s",
+        PlaceNameKind.ChainAndAnyStitch => $"{words.Ch} and {words.Sts}",
+        PlaceNameKind.StitchAndSpace => $"{words.Sts} and {words.Sp}s",
+        PlaceNameKind.RowEnd => "row-ends",
+        _ => One(words),
+    };
+
+    /// <summary>So many of them: <c>4 sts</c>, <c>1 st</c>.</summary>
+    public string Counted(Sized<int> number, Wording words) =>
+        $"{number.Written()} {(number.All(static n => n == 1) ? One(words) : Many(words))}";
+
+    private bool IsSpace => Kind is PlaceNameKind.Space or PlaceNameKind.AnySpace or PlaceNameKind.StitchAndSpace;
+
+    private bool HasChains => Kind is PlaceNameKind.Chain or PlaceNameKind.ChainAndStitch or PlaceNameKind.ChainAndAnyStitch;
+
+    private Stitch? StitchOrNone => Stitch;
+}

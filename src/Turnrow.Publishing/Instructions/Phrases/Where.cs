@@ -1,0 +1,116 @@
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Phrases;
+
+/// <summary>Where the hook goes.</summary>
+internal abstract record Where
+{
+    /// <summary>Both over the sizes of both; null if they are not alike.</summary>
+    public abstract Where? And(Where other);
+
+    /// <summary>The place, as it stands behind "in".</summary>
+    public abstract string Written(Wording words);
+}
+
+/// <summary><c>next dc</c>, <c>each of next 5 dc</c>; of a row's beginning <c>first dc</c>.</summary>
+internal sealed record NextPlaces(Sized<int> Count, PlaceName Place, bool FromFirst) : Where
+{
+    public override Where? And(Where other) => other is NextPlaces next && next.Place == Place && next.FromFirst == FromFirst
+        ? this with { Count = Count.And(next.Count) }
+        : null;
+
+    public override string Written(Wording words)
+    {
+        var at = FromFirst ? "first" : "next";
+        return Count.All(static n => n == 1)
+            ? $"{at} {Place.One(words)}"
+            : $"each of {at} {Place.Counted(Count, words)}";
+    }
+}
+
+/// <summary>All there are, to the row's end or the chain that stands for its last stitch.</summary>
+internal sealed record EachAcross(PlaceName Place) : Where
+{
+    public override Where? And(Where other) => Equals(other) ? this : null;
+
+    public override string Written(Wording words) => $"each {Place.One(words)} across";
+}
+
+/// <summary>All but the last so many stitches, chains that stand for one included.</summary>
+internal sealed record EachToLast(PlaceName Place, Sized<int> Last) : Where
+{
+    public override Where? And(Where other) =>
+        other is EachToLast to && to.Place == Place ? this with { Last = Last.And(to.Last) } : null;
+
+    public override string Written(Wording words) => $"each {Place.One(words)} to last {PlaceName.AnyStitch.Counted(Last, words)}";
+}
+
+/// <summary>All chains of a separate length added at the row's end.</summary>
+internal sealed record AddedChains(Sized<int> Count) : Where
+{
+    public override Where? And(Where other) => other is AddedChains added ? new AddedChains(Count.And(added.Count)) : null;
+
+    public override string Written(Wording words) =>
+        Count.All(static n => n == 1) ? $"the added {words.Ch}" : $"each of the {Count.Written()} added {words.Ch}";
+}
+
+/// <summary>The place just worked into.</summary>
+internal sealed record SamePlace(PlaceName Place) : Where
+{
+    public override Where? And(Where other) => Equals(other) ? this : null;
+
+    public override string Written(Wording words) => $"same {Place.One(words)}";
+}
+
+/// <summary>The row's last place.</summary>
+internal sealed record LastPlace(PlaceName Place) : Where
+{
+    public override Where? And(Where other) => Equals(other) ? this : null;
+
+    public override string Written(Wording words) => $"last {Place.One(words)}";
+}
+
+/// <summary>The top of a chain that stands for a stitch.</summary>
+/// <param name="Beginning">True for the chains skipped at the beginning of a chain, false for a turning chain.</param>
+/// <param name="Nth">Where the chain is longer than the stitch that it stands for, which of its chains is that stitch's top; else 0.</param>
+/// <param name="Of">Its length, where it is longer; else 0.</param>
+internal sealed record ChainTop(bool Beginning, int Nth, int Of) : Where
+{
+    public override Where? And(Where other) => Equals(other) ? this : null;
+
+    public override string Written(Wording words)
+    {
+        var chain = Beginning ? "beginning" : "turning";
+        return Nth == 0
+            ? $"top of {chain} {words.Ch}"
+            : $"{Numbers.Nth(Nth)} {words.Ch} of {chain} {words.Ch}-{Numbers.Plain(Of)}";
+    }
+}
+
+/// <summary>A chain counted from the hook, and what the chains before it stand for.</summary>
+/// <param name="Nth">Which chain.</param>
+/// <param name="CountsAs">The stitch that the chains before it stand for; null if they do not count.</param>
+/// <param name="Space">Chains of a space that the row opens with; else 0.</param>
+/// <param name="Passed">Chains passed over on purpose.</param>
+internal sealed record ChainFromHook(Sized<int> Nth, Fabric.Stitches.Stitch? CountsAs, int Space, Sized<int> Passed) : Where
+{
+    public override Where? And(Where other) =>
+        other is ChainFromHook chain && chain.CountsAs == CountsAs && chain.Space == Space && IsPassing == chain.IsPassing
+            ? this with { Nth = Nth.And(chain.Nth), Passed = Passed.And(chain.Passed) }
+            : null;
+
+    public override string Written(Wording words) => $"{Nth.WrittenNth()} {words.Ch} from hook ({Before(words)})";
+
+    private bool IsPassing => Passed.First > 0;
+
+    private string Before(Wording words)
+    {
+        var before = $"{words.Terms.Skipped} {Nth.Select(static n => n - 1).Written()} {words.Ch}";
+        var one = Nth.All(static n => n == 2);
+        if (CountsAs is null) return $"{before} {(one ? "does" : "do")} not count";
+        var parts = new List<string> { $"1 {words.Stitch(CountsAs)}" };
+        if (Space > 0) parts.Add($"{words.Ch} {Numbers.Plain(Space)}");
+        if (IsPassing) parts.Add($"{Passed.Written()} {words.Terms.Skipped} {words.Ch}");
+        return $"{before} {(one ? "counts" : "count")} as {Wording.List(parts)}";
+    }
+}

@@ -1,0 +1,129 @@
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Publishing.Instructions.Folding;
+using Turnrow.Publishing.Instructions.Telling;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions;
+
+/// <summary>Writes one piece: its heading, its lines in order, and where the yarn is at its end.</summary>
+internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording words)
+{
+    private readonly List<string> _paragraphs = [];
+
+    /// <summary>The piece as paragraphs of Markdown.</summary>
+    public IReadOnlyList<string> Write(PieceInSizes piece)
+    {
+        _paragraphs.Add($"### {Names.Title(piece.Name)}");
+        var rows = new RowsWriter(pattern, names, words, _paragraphs);
+        var lines = new PieceLines(piece);
+        foreach (var rest in lines.WithoutPassage) rows.Write(rest);
+        var hasRows = lines.WithoutPassage.Count > 0;
+        var fastenedOff = false;
+        string? prose = null;
+        foreach (var passage in piece.Passages)
+        {
+            prose = Prose(passage, prose);
+            switch (passage)
+            {
+                case RowsPassage line:
+                    var sizes = lines.Of(line);
+                    if (line.Heading is { } heading && hasRows && sizes.Any(static s => s.Rows.Count > 0))
+                        _paragraphs.Add($"*{Names.Title(heading)}*");
+                    rows.Write(sizes);
+                    hasRows = true;
+                    break;
+                case FastenOffPassage:
+                    fastenedOff = true;
+                    _paragraphs.Add("Fasten off.");
+                    break;
+            }
+        }
+
+        if (prose is not null) _paragraphs.Add(prose);
+        if (!fastenedOff) AddYarn(piece);
+        return _paragraphs;
+    }
+
+    // Lines of prose one after the other are one paragraph.
+    private string? Prose(Passage passage, string? before)
+    {
+        if (passage is ProsePassage prose) return before is null ? prose.Text : $"{before}\n{prose.Text}";
+        if (before is not null) _paragraphs.Add(before);
+        return null;
+    }
+
+    private void AddYarn(PieceInSizes piece)
+    {
+        var ends = new List<(int Size, string Text)>();
+        for (var i = 0; i < piece.InSizes.Count; i++)
+        {
+            if (piece.InSizes[i].Rows.Count > 0) ends.Add((i, YarnAfter(piece.InSizes[i], i)));
+        }
+
+        foreach (var group in ends.GroupBy(static e => e.Text))
+        {
+            _paragraphs.Add(names.Only([.. group.Select(static e => e.Size)]) + group.Key);
+        }
+    }
+
+    private string YarnAfter(Piece piece, int size)
+    {
+        foreach (var later in pattern.Pieces)
+        {
+            if (size >= later.InSizes.Count || !GoesOn(later.InSizes[size].Start, piece.Name)) continue;
+            var side = words.Side(later.InSizes[size].Rows is [{ RightSide: true }, ..]);
+            return $"Do not fasten off: the yarn is at the {Wording.Hand(piece.HookAt)} edge, where {Names.Title(later.Name)} goes on with a {side} row.";
+        }
+
+        return "Fasten off.";
+    }
+
+    private static bool GoesOn(PieceStart? start, string name) => start switch
+    {
+        PartStart { Joined: false } part => part.Base.Name == name,
+        PickUpStart { Joined: false, Walk: [var leg, ..] } => leg.Piece.Name == name,
+        _ => false,
+    };
+}
+
+/// <summary>The rows of a piece by the line that makes them, told size by size.</summary>
+internal sealed class PieceLines
+{
+    private readonly PieceInSizes _piece;
+    private readonly Dictionary<object, List<ToldRow>[]> _byLine = new(ReferenceEqualityComparer.Instance);
+    private readonly object _noLine = new();
+
+    public PieceLines(PieceInSizes piece)
+    {
+        _piece = piece;
+        var order = new List<object>();
+        for (var size = 0; size < piece.InSizes.Count; size++)
+        {
+            var inSize = piece.InSizes[size];
+            for (var i = 0; i < inSize.Rows.Count; i++)
+            {
+                var line = inSize.Rows[i].Origin.Value ?? _noLine;
+                if (!_byLine.TryGetValue(line, out var rows))
+                {
+                    _byLine[line] = rows = [.. piece.InSizes.Select(static _ => new List<ToldRow>())];
+                    order.Add(line);
+                }
+
+                rows[size].Add(new ToldRow(inSize.Rows[i], RowTeller.Tell(inSize, i)));
+            }
+        }
+
+        var told = new HashSet<object>(piece.Passages.OfType<RowsPassage>().Select(static p => p.Line), ReferenceEqualityComparer.Instance);
+        WithoutPassage = [.. order.Where(l => !told.Contains(l)).Select(SizesOf)];
+    }
+
+    /// <summary>Rows of lines that no passage names: a beginning picked up or mirrored.</summary>
+    public IReadOnlyList<IReadOnlyList<SizeRows>> WithoutPassage { get; }
+
+    /// <summary>The rows of a line, a size.</summary>
+    public IReadOnlyList<SizeRows> Of(RowsPassage passage) => _byLine.ContainsKey(passage.Line) ? SizesOf(passage.Line) : [];
+
+    private List<SizeRows> SizesOf(object line) =>
+        [.. _byLine[line].Select((rows, size) => new SizeRows(size, _piece.InSizes[size], rows))];
+}

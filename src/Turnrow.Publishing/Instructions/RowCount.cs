@@ -1,0 +1,67 @@
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Publishing.Instructions.Phrases;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions;
+
+/// <summary>What a row counts, by kind: <c>14 dc, 6 ch-2 sps</c>.</summary>
+internal sealed class RowCount
+{
+    private readonly List<(PlaceName Kind, Sized<int> Count)> _kinds;
+
+    private RowCount(List<(PlaceName, Sized<int>)> kinds) => _kinds = kinds;
+
+    /// <summary>The one stitch that the row is made of; null if it has several kinds.</summary>
+    public Stitch? OnlyStitch => _kinds is [{ Kind: { Kind: PlaceNameKind.Stitch, Stitch: var stitch } }] ? stitch : null;
+
+    /// <summary>Reads it off a row's work, in each size; null where a size's is not known.</summary>
+    public static RowCount? Of(IEnumerable<RowWork?> works)
+    {
+        List<(PlaceName, Sized<int>)>? all = null;
+        var totals = new List<int>();
+        var alike = true;
+        foreach (var work in works)
+        {
+            if (work is null) return null;
+            var kinds = KindsOf(work);
+            totals.Add(work.Stitches);
+            if (all is null) all = kinds;
+            else if (alike) alike = Join(all, kinds);
+        }
+
+        if (all is null) return null;
+        // Sizes that differ in their kinds share the total alone.
+        return alike ? new RowCount(all) : new RowCount([(PlaceName.AnyStitch, Sized.Over(totals))]);
+    }
+
+    /// <summary>The counts in words.</summary>
+    public string Written(Wording words) => string.Join(", ", _kinds.Select(k => k.Kind.Counted(k.Count, words)));
+
+    private static bool Join(List<(PlaceName Kind, Sized<int> Count)> all, List<(PlaceName Kind, Sized<int> Count)> others)
+    {
+        if (all.Count != others.Count) return false;
+        for (var i = 0; i < all.Count; i++)
+        {
+            var at = others.FindIndex(o => o.Kind == all[i].Kind);
+            if (at < 0) return false;
+            all[i] = (all[i].Kind, all[i].Count.And(others[at].Count));
+        }
+
+        return true;
+    }
+
+    private static List<(PlaceName Kind, Sized<int> Count)> KindsOf(RowWork work)
+    {
+        var kinds = new List<(PlaceName Kind, Sized<int> Count)>();
+        foreach (var run in work.Tops.Kinds())
+        {
+            var name = PlaceName.Of(run.Place);
+            var at = kinds.FindIndex(k => k.Kind == name);
+            if (at < 0) kinds.Add((name, Sized.Of(run.Count)));
+            else kinds[at] = (name, Sized.Of(kinds[at].Count.First + run.Count));
+        }
+
+        return kinds;
+    }
+}

@@ -1,0 +1,207 @@
+using Turnrow.Fabric.Numbers;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
+using Turnrow.Publishing.Instructions.Folding;
+using Turnrow.Publishing.Instructions.Telling;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions;
+
+/// <summary>Writes the rows of a piece: each kind of row once in full, then what repeats it, with counts.</summary>
+/// <param name="pattern">The pattern.</param>
+/// <param name="names">Its sizes' names.</param>
+/// <param name="words">The terms.</param>
+/// <param name="paragraphs">Where to.</param>
+internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words, List<string> paragraphs)
+{
+    // After so many plain rows a maker likes to know how long the piece should be.
+    private const int RowsToMeasure = 4;
+
+    private readonly RowReferences _references = new();
+
+    /// <summary>Writes the rows that one line makes.</summary>
+    public void Write(IReadOnlyList<SizeRows> sizes)
+    {
+        foreach (var group in SizeGroups.Of(sizes))
+        {
+            for (var i = 0; i < group.Count; i++)
+            {
+                if (group[i].Round.Count > 1) Round(group[i]);
+                else Like(group[i], i == group.Count - 1);
+            }
+        }
+    }
+
+    // Rows that are all worked alike.
+    private void Like(FoldedRows rows, bool measure)
+    {
+        var row = rows.Round[0].Row;
+        if (row.IsUnknown)
+        {
+            Add(rows, None(rows), "Not known yet: the pattern's file has an error here or before.", null);
+            return;
+        }
+
+        var count = rows.Round[0].Count;
+        var once = count.All(static n => n == 1);
+        if (_references.Exactly(rows.Sizes, 0) is { } number)
+        {
+            Add(rows, None(rows), (once ? "As Row " : "Repeat Row ") + number.Written(), Growth.Of(rows, None(rows)));
+        }
+        else if (once && _references.Nearly(rows.Sizes, 0) is { } near)
+        {
+            Add(rows, None(rows), AsNearly(row, near.Row, near.EndsOtherwise), null);
+            if (row.Remarks.Count == 0) _references.Add(rows.Sizes, 0);
+        }
+        else
+        {
+            WriteOut(rows);
+            if (once) return;
+            var more = rows.Only(i => count.Values[i] > 1);
+            var first = more.Times.Select(static _ => 1);
+            Add(more, first, $"Repeat Row {NumberOf(more, None(more)).Written()}", Growth.Of(more, first));
+        }
+
+        if (measure) Measure(rows);
+    }
+
+    private string AsNearly(RowDescription row, Sized<int> number, bool endsOtherwise)
+    {
+        var ending = endsOtherwise && row.EndsIn is { } top ? $", ending in {top.Written(words)}" : string.Empty;
+        var remarks = row.Remarks.Count > 0 ? $"; {row.Remarks.Written(words)}" : string.Empty;
+        return $"As Row {number.Written()}{ending}{remarks}";
+    }
+
+    private void WriteOut(FoldedRows rows)
+    {
+        var row = rows.Round[0].Row;
+        var only = OnlySizes(rows);
+        foreach (var before in row.Before.Phrases) paragraphs.Add($"{only}{Wording.Sentence(before.Written(words))}.");
+        var remarks = row.Remarks.Count > 0 ? $"; {row.Remarks.Written(words)}" : string.Empty;
+        var text = $"{Wording.Sentence(row.Working.Written(words))}{remarks}.";
+        paragraphs.Add($"{only}**Row {NumberOf(rows, None(rows)).Written()}{SideOf(rows, None(rows))}:** {text}{CountOf(rows, None(rows), false)}");
+        _references.Add(rows.Sizes, 0);
+    }
+
+    // Several rows that come round again: written out once, or named by the rows that they repeat.
+    private void Round(FoldedRows rows)
+    {
+        if (InOrder(rows) is { } first)
+        {
+            var last = Sized.Over(first.Values.Zip(rows.RoundRows.Values, static (n, count) => n + count - 1));
+            var text = $"Repeat Rows {first.WrittenTo(last)} in order, {Numbers.Times(rows.Times)}{RestOf(rows, first)}";
+            Add(rows, None(rows), text, Growth.Of(rows, None(rows)));
+            return;
+        }
+
+        for (var run = 0; run < rows.Round.Count; run++) Like(rows.Run(run), false);
+        var more = rows.Only(i => rows.Times.Values[i] > 1 || rows.Rest.Values[i] > 0);
+        if (more.Sizes.Count == 0) return;
+        var again = Numbers.MoreTimes(more.Times.Select(static n => n - 1));
+        Add(
+            more,
+            more.RoundRows,
+            $"Repeat the last {more.RoundRows.Written()} rows {again}{RestOf(more, NumberOf(more, None(more)))}",
+            Growth.Of(more, more.RoundRows));
+    }
+
+    // The numbers of earlier rows that the round's rows repeat, if those stand one behind the other.
+    private Sized<int>? InOrder(FoldedRows rows)
+    {
+        var firsts = new List<int>();
+        for (var s = 0; s < rows.Sizes.Count; s++)
+        {
+            for (var i = 0; i < rows.RoundRows.Values[s]; i++)
+            {
+                if (_references.Exactly([rows.Sizes[s]], i) is not { } number) return null;
+                if (i == 0) firsts.Add(number.First);
+                else if (number.First != firsts[s] + i) return null;
+            }
+        }
+
+        return Sized.Over(firsts);
+    }
+
+    private string RestOf(FoldedRows rows, Sized<int> first)
+    {
+        if (rows.Rest.All(static n => n == 0)) return string.Empty;
+        var text = string.Empty;
+        var at = Enumerable.Range(0, rows.Sizes.Count).Where(i => rows.Rest.Values[i] > 0).ToList();
+        if (at.Count < rows.Sizes.Count) text = $" ({names.OnlyWithin([.. at.Select(i => rows.Sizes[i].Size)])})";
+        var rest = FirstOfThem(Sized.Over(at.Select(i => rows.Rest.Values[i])), Sized.Over(at.Select(i => first.Values[i])));
+        return $", then{text} {rest} once more";
+    }
+
+    private static string FirstOfThem(Sized<int> count, Sized<int> first)
+    {
+        if (!count.All(static n => n == 1)) return $"the first {count.Written()} of them";
+        return first.IsOne ? $"Row {first.Written()}" : "the first of them";
+    }
+
+    // A paragraph for rows without the first so many, named by their numbers, with the last one's count.
+    private void Add(FoldedRows rows, Sized<int> without, string text, Growth? growth)
+    {
+        var first = NumberOf(rows, without);
+        var last = Sized.Over(rows.Sizes.Select(static s => s.Rows[^1].Row.Number));
+        var one = first.Equals(last);
+        var label = one ? $"Row {first.Written()}{SideOf(rows, without)}" : $"Rows {first.WrittenTo(last)}";
+        var end = text.EndsWith('.') ? string.Empty : ".";
+        var added = one ? string.Empty : Said(growth, rows);
+        paragraphs.Add($"{OnlySizes(rows)}**{label}:** {text}{added}{end}{CountOf(rows, null, !one && IsEven(rows, without))}");
+    }
+
+    private string Said(Growth? growth, FoldedRows rows)
+    {
+        if (growth is null) return string.Empty;
+        var number = growth.Change.Select(Math.Abs);
+        var stitch = Counted(rows, null)?.OnlyStitch is { } only ? words.Stitch(only) : number.All(static n => n == 1) ? words.St : words.Sts;
+        var more = growth.Change.First > 0 ? "more" : "fewer";
+        var every = growth.Every.All(static n => n == 1) ? "each row" : $"every {growth.Every.Written()} rows";
+        return $"; {number.Written()} {stitch} {more} {every}";
+    }
+
+    private static bool IsEven(FoldedRows rows, Sized<int> without)
+    {
+        for (var s = 0; s < rows.Sizes.Count; s++)
+        {
+            var size = rows.Sizes[s].Rows;
+            for (var i = without.Values[s]; i < size.Count; i++)
+            {
+                if (size[i].Row.Work?.Stitches != size[^1].Row.Work?.Stitches) return false;
+            }
+        }
+
+        return true;
+    }
+
+    private void Measure(FoldedRows rows)
+    {
+        if (rows.Sizes.Max(static s => s.Rows.Count) < RowsToMeasure) return;
+        var heights = new List<Rational>();
+        foreach (var size in rows.Sizes)
+        {
+            if (size.Rows[^1].Row.Plan is not ShapedPlan { IsPlain: true }) return;
+            if (pattern.Gauges.HeightOf([.. size.Piece.Rows.Take(size.Rows[^1].Row.Number)]) is not { } height) return;
+            heights.Add(height);
+        }
+
+        paragraphs[^1] += $" Piece measures {Lengths.Both(Sized.Over(heights), pattern.InInches)}.";
+    }
+
+    private string OnlySizes(FoldedRows rows) => names.Only(rows.SizeIndexes);
+
+    private static Sized<int> None(FoldedRows rows) => rows.Times.Select(static _ => 0);
+
+    private static Sized<int> NumberOf(FoldedRows rows, Sized<int> index) =>
+        Sized.Over(rows.Sizes.Select((s, i) => s.Rows[index.Values[i]].Row.Number));
+
+    private string SideOf(FoldedRows rows, Sized<int> index) =>
+        $" ({Sized.Over(rows.Sizes.Select((s, i) => s.Rows[index.Values[i]].Row.RightSide)).Written(words.Side)})";
+
+    private string CountOf(FoldedRows rows, Sized<int>? index, bool inEach) =>
+        Counted(rows, index) is { } count ? $" [{count.Written(words)}{(inEach ? " in each row" : string.Empty)}]" : string.Empty;
+
+    // Of the last row where no index is given.
+    private static RowCount? Counted(FoldedRows rows, Sized<int>? index) =>
+        RowCount.Of(rows.Sizes.Select((s, i) => s.Rows[index?.Values[i] ?? (s.Rows.Count - 1)].Row.Work));
+}

@@ -1,0 +1,134 @@
+using Turnrow.Fabric.Joins;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions;
+
+/// <summary>Writes a seam: which edges, which row meets which, how it is worked, and what stays open.</summary>
+internal static class SeamWriter
+{
+    /// <summary>The seam as paragraphs; sizes that differ in more than numbers have one each.</summary>
+    public static IEnumerable<string> Write(SeamInSizes seam, SizeNames names, Wording words)
+    {
+        var groups = new List<(List<int> Sizes, SeamText Text)>();
+        for (var size = 0; size < seam.InSizes.Count; size++)
+        {
+            if (seam.InSizes[size] is not { } one) continue;
+            var text = SeamText.Of(one);
+            var at = groups.FindIndex(g => g.Text.And(text) is not null);
+            if (at < 0)
+            {
+                groups.Add(([size], text));
+                continue;
+            }
+
+            groups[at].Sizes.Add(size);
+            groups[at] = (groups[at].Sizes, groups[at].Text.And(text)!);
+        }
+
+        return groups.Select(g => names.Only(g.Sizes) + g.Text.Written(words));
+    }
+}
+
+/// <summary>A seam as data, alike over sizes.</summary>
+internal sealed record SeamText(SeamSide First, SeamSide Second, bool Opposite, bool Eased, SeamRate? Rate)
+{
+    public static SeamText Of(Seam seam) =>
+        new(SeamSide.Of(seam.First), SeamSide.Of(seam.Second), seam.OppositeOrder, seam.Eased, seam.Rate);
+
+    public SeamText? And(SeamText other) =>
+        First.And(other.First) is { } first && Second.And(other.Second) is { } second
+        && Opposite == other.Opposite && Eased == other.Eased && Rate == other.Rate
+            ? this with { First = first, Second = second }
+            : null;
+
+    public string Written(Wording words)
+    {
+        var text = $"**{Wording.Sentence(First.Title)} to {Second.Title}:** Lay the two edges side by side, {words.Side(true)} of both up. {Matched(words)} {Worked(words)}";
+        var open = new[] { First.Open(), Second.Open() }.OfType<string>().ToList();
+        return open.Count == 0 ? text : $"{text} Leave {Wording.List(open)} open.";
+    }
+
+    private string Matched(Wording words)
+    {
+        var ease = Eased ? " Ease the longer edge to fit." : string.Empty;
+        if (First.Rows is not { } first || Second.Rows is not { } second) return $"Match them {words.St} for {words.St}.{ease}";
+        var (meetsFirst, meetsLast) = Opposite ? (second.Last, second.First) : (second.First, second.Last);
+        return $"Match them row for row, Row {first.First.Written()} of {First.PieceName} with Row {meetsFirst.Written()} of {Second.PieceName}"
+            + $", and so on to Row {first.Last.Written()} of {First.PieceName} with Row {meetsLast.Written()} of {Second.PieceName}.{ease}";
+    }
+
+    private string Worked(Wording words)
+    {
+        if (Rate is null) return "Sew them together.";
+        var stitches = $"{Numbers.Plain(Rate.Stitches)} {words.Stitch(Rate.Stitch)}";
+        var unit = Rate.OfStitches ? words.St : "row";
+        var units = Rate.OfStitches ? words.Sts : "rows";
+        var rate = Rate.Per == 1 ? $"{stitches} in each {unit}" : $"{stitches} in every {Numbers.Plain(Rate.Per)} {units}";
+        return $"Join yarn and work {rate} through both edges. Fasten off.";
+    }
+}
+
+/// <summary>Rows from one to another, a size.</summary>
+internal sealed record RowSpan(Sized<int> First, Sized<int> Last)
+{
+    public RowSpan And(RowSpan other) => new(First.And(other.First), Last.And(other.Last));
+
+    public override string ToString() =>
+        First.Equals(Last) ? $"Row {First.Written()}" : $"Rows {First.WrittenTo(Last)}";
+}
+
+/// <summary>One edge of a seam.</summary>
+internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchKind Kind, RowSpan? Rows, RowSpan? OpenBefore, RowSpan? OpenBehind)
+{
+    public string PieceName => Names.Title(Piece);
+
+    public string Title
+    {
+        get
+        {
+            if (Hand is not { } hand) return $"{(Kind == StretchKind.Foundation ? "beginning edge" : "last row")} of {PieceName}";
+            var name = Edge is null ? string.Empty : $" ({Names.Words(Edge)})";
+            return $"{Wording.Hand(hand)} edge{name} of {PieceName}";
+        }
+    }
+
+    public static SeamSide Of(JoinSide side)
+    {
+        var ends = side.Stretches.Where(static s => s.Kind == StretchKind.RowEnds).ToList();
+        var name = side.Stretches.Select(static s => s.Name).FirstOrDefault(static n => n is not null);
+        var kind = side.Stretches.Count > 0 ? side.Stretches[0].Kind : StretchKind.RowEnds;
+        if (side.Hand is not { } hand || ends.Count == 0) return new SeamSide(side.Piece.Name, name, side.Hand, kind, null, null, null);
+        var rows = Span(ends[0].FirstRow, ends[^1].LastRow);
+        // Rows of the same name that are not in the seam stay open.
+        var named = side.Piece.At(hand).Stretches.Where(s => s.Kind == StretchKind.RowEnds && s.Name == name).ToList();
+        var before = named.Count > 0 && named[0].FirstRow < ends[0].FirstRow ? Span(named[0].FirstRow, ends[0].FirstRow - 1) : null;
+        var behind = named.Count > 0 && named[^1].LastRow > ends[^1].LastRow ? Span(ends[^1].LastRow + 1, named[^1].LastRow) : null;
+        return new SeamSide(side.Piece.Name, name, hand, StretchKind.RowEnds, rows, before, behind);
+    }
+
+    public SeamSide? And(SeamSide other)
+    {
+        var alike = Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind
+            && Rows is null == other.Rows is null && OpenBefore is null == other.OpenBefore is null
+            && OpenBehind is null == other.OpenBehind is null;
+        return alike
+            ? this with
+            {
+                Rows = Rows?.And(other.Rows!),
+                OpenBefore = OpenBefore?.And(other.OpenBefore!),
+                OpenBehind = OpenBehind?.And(other.OpenBehind!),
+            }
+            : null;
+    }
+
+    public string? Open()
+    {
+        var open = new[] { OpenBefore, OpenBehind }.OfType<RowSpan>().Select(static r => r.ToString()).ToList();
+        return open.Count == 0 ? null : $"{Wording.List(open)} of {PieceName}";
+    }
+
+    private static RowSpan Span(int first, int last) => new(Sized.Of(first), Sized.Of(last));
+}

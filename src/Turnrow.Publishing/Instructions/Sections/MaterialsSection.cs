@@ -1,0 +1,61 @@
+using Turnrow.Fabric.Numbers;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Sections;
+
+/// <summary>Yarn, hook and notions; then the gauge.</summary>
+internal static class MaterialsSection
+{
+    // A yard is 0.9144 m by definition.
+    private static readonly Rational YardsInMetre = Rational.Of(10_000, 9_144) ?? Rational.One;
+
+    public static IEnumerable<string> Write(Pattern pattern, Wording words)
+    {
+        var materials = pattern.Yarns.Select(YarnLine).ToList();
+        if (pattern.HookMillimetres is { } hook) materials.Add(HookLine(hook, words));
+        materials.AddRange(pattern.Notions.Select(static n => $"- {Wording.Sentence(MarkdownText.Of(n))}"));
+        if (materials.Count > 0)
+        {
+            yield return "## Materials";
+            yield return string.Join('\n', materials);
+        }
+
+        if (pattern.Gauges.Gauges.Count == 0) yield break;
+        yield return $"## {words.Terms.Gauge}";
+        yield return string.Join('\n', pattern.Gauges.Gauges.Select(g => GaugeLine(g, words)));
+    }
+
+    private static string YarnLine(Yarn yarn)
+    {
+        var parts = new List<string>();
+        if (yarn.Description is { } description) parts.Add(MarkdownText.Of(description));
+        if (yarn.Weight is { } weight)
+            parts.Add(YarnWeights.NameOf(weight) is { } name ? $"weight {Numbers.Plain(weight)} ({name})" : $"weight {Numbers.Plain(weight)}");
+        if (yarn.Grams is { } grams) parts.Add($"{Lengths.Decimal(grams)} g a ball");
+        if (yarn.Metres is { } metres) parts.Add($"{Lengths.Decimal(metres)} m{Yards(metres)} a ball");
+        var yarnName = $"- Yarn, {Names.Words(yarn.Name)}";
+        return parts.Count > 0 ? $"{yarnName}: {string.Join(", ", parts)}" : yarnName;
+    }
+
+    private static string Yards(Rational metres) => metres * YardsInMetre is { } yards
+        ? $" ({Lengths.Decimal(Allowed.Any.Nearest(yards))} yd)"
+        : string.Empty;
+
+    private static string HookLine(Rational millimetres, Wording words)
+    {
+        var us = HookSizes.UsName(millimetres) is { } name ? $" (US {name})" : string.Empty;
+        return $"- Hook: {Lengths.Decimal(millimetres)} mm{us}, or the size that gives the {words.Terms.Gauge.ToLowerInvariant()}";
+    }
+
+    private static string GaugeLine(Gauge gauge, Wording words)
+    {
+        var stitch = words.Stitch(gauge.Stitch);
+        var stitches = $"{gauge.Stitches} {words.Sts}";
+        var rows = $"{gauge.Rows} rows";
+        var over = Lengths.Both(Sized.Of(gauge.StitchesOver), gauge.InInches);
+        return gauge.StitchesOver == gauge.RowsOver
+            ? $"- {stitches} and {rows} of {stitch} measure {over}"
+            : $"- {stitches} of {stitch} measure {over}, {rows} measure {Lengths.Both(Sized.Of(gauge.RowsOver), gauge.InInches)}";
+    }
+}

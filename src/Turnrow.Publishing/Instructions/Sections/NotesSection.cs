@@ -1,0 +1,37 @@
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Sections;
+
+/// <summary>What holds for the whole pattern: how sizes and counts are written, what turning chains stand for, which edge is which.</summary>
+internal static class NotesSection
+{
+    public static IReadOnlyList<string> Write(Pattern pattern, SizeNames names, Wording words, IReadOnlyList<string> work)
+    {
+        var notes = new List<string>();
+        if (names.AreSeveral)
+            notes.Add($"Numbers are for the first size, with those for the other sizes in parentheses behind: {names.All}. One number is for all sizes. Where a paragraph is for some sizes only, its numbers are for those sizes in their order.");
+        notes.Add($"The count of a row stands in square brackets behind it.");
+        var chains = TurningChains.Of(pattern);
+        foreach (var way in chains.Ways) notes.Add(TurningNote(way, chains, words));
+        if (Uses(work, "beginning ch"))
+            notes.Add($"Turning {words.Ch}: the {words.Ch} made where the row before was turned. Beginning {words.Ch}: the {words.Ch} {words.Terms.Skipped} at the beginning of a row that is worked into a chain.");
+        if (Uses(work, "right edge") || Uses(work, "left edge"))
+            notes.Add($"Right edge and left edge are those of the piece held with its {words.Side(true)} facing you and its first row at the bottom.");
+        return notes.Count == 0 ? [] : ["## Notes", string.Join('\n', notes.Select(static n => $"- {n}"))];
+    }
+
+    private static string TurningNote(Opening way, TurningChains chains, Wording words)
+    {
+        var stitch = words.Stitch(way.Stitch!);
+        var where = chains.IsTheSameThroughout(way.Stitch!) ? $"At the beginning of a row of {stitch}" : $"Where a row of {stitch} says so";
+        var chain = $"{words.Ch} {Numbers.Plain(way.Chains)}";
+        return way.Counts
+            ? $"{where}, {chain} counts as 1 {stitch}: the first {words.St} is {words.Terms.Skipped} unless it is named, and the next row's last {words.St} goes in top of this {words.Ch}."
+            : $"{where}, {chain} does not count as a {words.St}: the first {stitch} goes in the first {words.St}, and nothing goes in this {words.Ch}.";
+    }
+
+    private static bool Uses(IReadOnlyList<string> work, string what) =>
+        work.Any(p => p.Contains(what, StringComparison.Ordinal));
+}

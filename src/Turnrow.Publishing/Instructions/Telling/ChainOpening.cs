@@ -1,0 +1,74 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
+using Turnrow.Publishing.Instructions.Phrases;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Telling;
+
+/// <summary>A row that begins on a foundation, or on chains added where the hook is: its first stitch goes into a chain counted from the hook.</summary>
+internal static class ChainOpening
+{
+    public static void Tell(RowContext row, WordTeller teller)
+    {
+        if (row.Row.Begins == RowBegins.Turned) teller.Phrases.Add(new Turn());
+        var opening = row.Work.Opening;
+        teller.AtFirst = false;
+        if (opening.Stitch is null) teller.Tell(row.Work.Words);
+        else if (opening.Counts) Counted(row, teller, opening.Stitch);
+        else InChain(row, teller, row.Work.Words, 0, null);
+    }
+
+    private static void Counted(RowContext row, WordTeller teller, Stitch stitch)
+    {
+        var beginning = Beginning.Of(row.Work.Words);
+        var passed = beginning.Passed(row.Places);
+        row.Places.Pass(passed);
+        switch (beginning.First)
+        {
+            case Work { Takes: > 1 } decrease:
+                row.Places.Pass(decrease.Takes);
+                teller.Phrases.Add(new RestOfDecrease(
+                    stitch, decrease.Takes, row.Work.Opening.FirstStitchIn - 1, FromHook(row, passed, stitch)));
+                break;
+            case Work { Makes: 1 } work:
+                row.Places.Pass(1);
+                List<Word> words = [work with { Amount = work.Amount with { Times = work.Amount.Times - 1 }, Passed = 0 }];
+                words.AddRange(beginning.RestAfter(row.Work.Opening.Space > 0));
+                InChain(row, teller, words, passed, stitch);
+                return;
+            case { } first:
+                // The chain and what is worked into its base share one place: the last of the chains it is made of.
+                OpeningTeller.TellOnce(row, teller, first, FromHook(row, passed - 1, stitch), true);
+                break;
+        }
+
+        if (beginning.First is { } again) OpeningTeller.TellAgain(teller, again);
+        teller.Tell(beginning.RestAfter(row.Work.Opening.Space > 0 && beginning.First is Work));
+    }
+
+    // The next word goes, for its first time, into a chain counted from the hook.
+    private static void InChain(RowContext row, WordTeller teller, IReadOnlyList<Word> words, int passed, Stitch? countsAs)
+    {
+        var beginning = Beginning.Of(words);
+        var skipped = beginning.Passed(row.Places);
+        if (beginning.First is not (Work or Group) || row.Places.At(skipped) is not { Kind: PlaceKind.FoundationChain or PlaceKind.AddedChain })
+        {
+            if (countsAs is not null) teller.Phrases.Add(new PassChains(countsAs, row.Work.Opening.FirstStitchIn - 1));
+            teller.Tell(words);
+            return;
+        }
+
+        row.Places.Pass(skipped);
+        OpeningTeller.TellOnce(row, teller, beginning.First, FromHook(row, passed + skipped, countsAs), false);
+        OpeningTeller.TellAgain(teller, beginning.First);
+        teller.Tell(beginning.Rest);
+    }
+
+    private static ChainFromHook FromHook(RowContext row, int passed, Stitch? countsAs)
+    {
+        var opening = row.Work.Opening;
+        return new ChainFromHook(Sized.Of(opening.FirstStitchIn + passed), countsAs, opening.Space, Sized.Of(Math.Max(0, passed)));
+    }
+}

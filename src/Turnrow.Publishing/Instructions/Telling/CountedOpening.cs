@@ -1,0 +1,98 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Words;
+using Turnrow.Publishing.Instructions.Phrases;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Telling;
+
+/// <summary>
+/// A row whose turning chain stands for its first stitch. The chain takes that stitch's place; an increase puts the rest into the base of
+/// the chain, a decrease is a shorter chain and one stitch fewer.
+/// </summary>
+internal static class CountedOpening
+{
+    public static void Tell(RowContext row, WordTeller teller)
+    {
+        var beginning = Beginning.Of(row.Work.Words);
+        var passed = beginning.Passed(row.Places);
+        var at = MakeChain(row, teller, beginning.First, passed);
+        if (at != ChainAt.Turn)
+        {
+            row.Places.Pass(passed);
+            teller.AtFirst = false;
+            passed = 0;
+        }
+
+        switch (beginning.First)
+        {
+            case Work { Takes: > 1 } decrease:
+                TakePlaceOfChain(row, teller, at, passed);
+                RestOfDecrease(row, teller, decrease);
+                break;
+            case Work { Makes: 1 }:
+                TakePlaceOfChain(row, teller, at, passed);
+                break;
+            case Work or Group:
+                if (passed > 0) teller.PassOver(passed);
+                OpeningTeller.TellOnce(row, teller, beginning.First, BaseOfChain(row, teller, at), true);
+                break;
+        }
+
+        if (beginning.First is { } first) OpeningTeller.TellAgain(teller, first);
+        teller.Tell(beginning.RestAfter(row.Work.Opening.Space > 0 && beginning.First is Work));
+    }
+
+    // Gets to the place where the chain stands, and makes it there.
+    private static ChainAt MakeChain(RowContext row, WordTeller teller, Word? first, int passed)
+    {
+        var left = row.Row.Start is { Adds: false } start ? start.Count : 0;
+        var at = ChainAt.Turn;
+        if (row.Row.Begins == RowBegins.Joined)
+        {
+            at = ChainAt.Joined;
+        }
+        else if (left > 0)
+        {
+            teller.Phrases.Add(new Turn());
+            teller.Phrases.Add(new SlipOverPlaces(Sized.Of(left + passed + 1)));
+            at = ChainAt.LastSlip;
+        }
+        else if (passed > 0 && row.Places.At(passed) is { Kind: PlaceKind.Space } space)
+        {
+            teller.Phrases.Add(new Turn());
+            teller.Phrases.Add(new SlipToSpace(Sized.Of(passed), PlaceName.Of(space)));
+            at = ChainAt.LastSlip;
+        }
+
+        var opening = row.Work.Opening;
+        var role = first is Work { Takes: > 1 } ? ChainRole.PartOfDecrease : ChainRole.Stitch;
+        teller.Phrases.Add(new OpeningChain(opening.Stitch, opening.Chains, opening.Space, role, at));
+        return at;
+    }
+
+    private static void TakePlaceOfChain(RowContext row, WordTeller teller, ChainAt at, int passed)
+    {
+        if (at == ChainAt.Turn) teller.PassOver(passed + 1);
+        else row.Places.Pass(1);
+        teller.AtFirst = false;
+    }
+
+    private static Where BaseOfChain(RowContext row, WordTeller teller, ChainAt at)
+    {
+        var name = row.Places.NameOf(1);
+        if (at != ChainAt.Turn) return new SamePlace(name);
+        return row.Places.TopAt(0) is { } top ? top : new NextPlaces(Sized.Of(1), name, teller.AtFirst);
+    }
+
+    private static void RestOfDecrease(RowContext row, WordTeller teller, Work decrease)
+    {
+        var count = decrease.Takes - 1;
+        Where where = count == 1 && row.Places.TopAt(0) is { } top
+            ? top
+            : new NextPlaces(Sized.Of(count), row.Places.NameOf(count), false);
+        row.Places.Pass(count);
+        teller.Phrases.Add(new RestOfDecrease(decrease.Stitch, decrease.Takes, row.Work.Opening.Chains, where));
+        if (decrease.Amount.Times == 1) teller.Shape(decrease);
+    }
+}

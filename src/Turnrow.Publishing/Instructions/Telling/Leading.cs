@@ -1,0 +1,60 @@
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Publishing.Instructions.Telling;
+
+/// <summary>
+/// The beginning of a row's words. A chain stands for the first stitch, or it goes into a chain counted from the hook: so the first time of
+/// a repeat is told by itself.
+/// </summary>
+internal static class Leading
+{
+    /// <summary>The words such that the first one, skips aside, is no repeat; words worked no times are left out.</summary>
+    public static List<Word> Unrolled(IReadOnlyList<Word> words)
+    {
+        var rest = words.ToList();
+        var at = 0;
+        while (at < rest.Count)
+        {
+            switch (rest[at])
+            {
+                case Work { Amount.Times: 0 } or Group { Times: 0 } or Repeat { Amount.Times: 0 } or Skip { Count: 0 }:
+                    rest.RemoveAt(at);
+                    continue;
+                case Repeat repeat:
+                    rest.RemoveAt(at);
+                    rest.InsertRange(at, OnceAndTheRest(repeat));
+                    continue;
+                case Skip:
+                    at++;
+                    continue;
+                default:
+                    return rest;
+            }
+        }
+
+        return rest;
+    }
+
+    /// <summary>The first word that works or chains something; null for none.</summary>
+    public static Word? First(IReadOnlyList<Word> words) => Unrolled(words).Find(static w => w is not Skip);
+
+    /// <summary>A repeat as its different ways, one after the other.</summary>
+    public static IReadOnlyList<Repeat> Ways(Repeat repeat) => repeat.Ways.Count > 0 ? repeat.Ways : [repeat];
+
+    private static IEnumerable<Word> OnceAndTheRest(Repeat repeat)
+    {
+        var once = true;
+        foreach (var way in Ways(repeat))
+        {
+            var times = way.Amount.Times;
+            if (once && times > 0)
+            {
+                foreach (var word in way.Words) yield return word;
+                times--;
+                once = false;
+            }
+
+            if (times > 0) yield return new Repeat(way.Words, Amount.Of(times));
+        }
+    }
+}

@@ -1,0 +1,76 @@
+using Turnrow.Fabric.Words;
+using Turnrow.Publishing.Instructions.Phrases;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Telling;
+
+/// <summary>Tells how a row begins, and with it the stitch that its chain stands for; then all the rest.</summary>
+internal static class OpeningTeller
+{
+    /// <summary>Tells the whole row.</summary>
+    public static void Tell(RowContext row, WordTeller teller)
+    {
+        var opening = row.Work.Opening;
+        if (opening.FirstStitchIn > 0) ChainOpening.Tell(row, teller);
+        else if (opening.Counts) CountedOpening.Tell(row, teller);
+        else UncountedOpening.Tell(row, teller);
+    }
+
+    /// <summary>Tells what is left of a word whose first time has been told.</summary>
+    public static void TellAgain(WordTeller teller, Word first)
+    {
+        switch (first)
+        {
+            case Work { Amount.Times: > 1 } work:
+                teller.Tell(work with { Amount = work.Amount with { Times = work.Amount.Times - 1 }, Passed = 0 });
+                break;
+            case Group { Times: > 1 } group:
+                teller.Tell(group with { Times = group.Times - 1, Passed = 0 });
+                break;
+        }
+    }
+
+    /// <summary>Tells a word once, in a place of its own, and takes the places that it needs.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="teller">What tells it.</param>
+    /// <param name="first">Stitches or a group.</param>
+    /// <param name="where">The place.</param>
+    /// <param name="without">True if a chain stands for its first stitch.</param>
+    public static void TellOnce(RowContext row, WordTeller teller, Word first, Where where, bool without)
+    {
+        switch (first)
+        {
+            case Work { Takes: > 1 } work:
+                row.Places.Pass(work.Takes);
+                teller.Phrases.Add(new TogetherFromHook(work.Stitch, work.Hook, work.Takes, where));
+                break;
+            case Work work:
+                row.Places.Pass(1);
+                teller.Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes - (without ? 1 : 0)), where));
+                break;
+            case Group group:
+                row.Places.Pass(1);
+                var inside = WordTeller.Inside(without ? WithoutFirst(group.Words, row.Work.Opening.Space > 0) : group.Words);
+                if (inside.Count > 0) teller.Phrases.Add(WordTeller.InPlace(inside, where));
+                break;
+        }
+
+        teller.AtFirst = false;
+        if (first is Work { Amount.Times: 1 } once) teller.Shape(once);
+    }
+
+    // A group's words without its first stitch, and without the space behind that if the chain makes it too.
+    private static List<Word> WithoutFirst(IReadOnlyList<Word> words, bool space)
+    {
+        var rest = words.ToList();
+        if (rest.Count > 0 && rest[0] is Work work)
+        {
+            var stitches = (work.Makes * work.Amount.Count) - 1;
+            rest.RemoveAt(0);
+            if (stitches > 0) rest.Insert(0, work with { Makes = 1, Amount = Amount.Of(stitches) });
+        }
+
+        if (space && rest.Count > 0 && rest[0] is Chains) rest.RemoveAt(0);
+        return rest;
+    }
+}

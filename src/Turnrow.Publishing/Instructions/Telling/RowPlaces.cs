@@ -1,0 +1,200 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Rows;
+using Turnrow.Publishing.Instructions.Phrases;
+
+namespace Turnrow.Publishing.Instructions.Telling;
+
+/// <summary>Like places side by side that one phrase can name.</summary>
+/// <param name="Count">How many.</param>
+/// <param name="Name">What they are called.</param>
+/// <param name="Top">If it is the top of a chain that stands for a stitch, which; else null.</param>
+/// <param name="Added">True if they are chains of a separate length at the row's end.</param>
+internal readonly record struct PlaceStretch(int Count, PlaceName Name, ChainTop? Top, bool Added);
+
+/// <summary>Where the hook is along the row below, and what is ahead.</summary>
+/// <param name="below">The places the row is worked over.</param>
+/// <param name="openingBelow">How the row below opened; null if it is not known.</param>
+internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow)
+{
+    private PlaceCursor _cursor = new(below);
+
+    /// <summary>Places not yet reached.</summary>
+    public int Remaining => _cursor.Remaining;
+
+    /// <summary>Places passed.</summary>
+    public int Passed => below.Count - _cursor.Remaining;
+
+    /// <summary>The place just passed; null at the beginning.</summary>
+    public Place? Last { get; private set; }
+
+    /// <summary>The place so many ahead; null beyond the end.</summary>
+    public Place? At(int offset)
+    {
+        if (offset < 0 || offset >= _cursor.Remaining) return null;
+        var ahead = _cursor;
+        ahead.Pass(offset);
+        return ahead.Next;
+    }
+
+    /// <summary>The cursor, to come back to.</summary>
+    public PlaceCursor Cursor => _cursor;
+
+    /// <summary>How many more times the step from an earlier place to here meets the same places.</summary>
+    public int LikeStepsAhead(PlaceCursor before) => _cursor.LikeStepsAhead(before);
+
+    /// <summary>Passes places without a word.</summary>
+    public void Pass(int count)
+    {
+        if (count <= 0) return;
+        _cursor.Pass(count - 1);
+        Last = _cursor.Next;
+        _cursor.Pass(1);
+    }
+
+    /// <summary>The name of the places ahead, chain tops as the stitch that they stand for.</summary>
+    public PlaceName NameOf(int count)
+    {
+        var ahead = _cursor;
+        return Named(ref ahead, count);
+    }
+
+    /// <summary>The name of all places from so many ahead on.</summary>
+    public PlaceName NameOfFrom(int offset)
+    {
+        var ahead = _cursor;
+        ahead.Pass(offset);
+        return Named(ref ahead, ahead.Remaining);
+    }
+
+    /// <summary>The row's last place; there must be one ahead.</summary>
+    public Place LastAhead => below.Last;
+
+    /// <summary>The name of the spaces ahead: by their chains, if all are alike.</summary>
+    public PlaceName SpaceName()
+    {
+        PlaceName? name = null;
+        foreach (var kind in below.Kinds())
+        {
+            if (kind.Place.Kind == PlaceKind.Space) name = Together(name, kind.Place);
+        }
+
+        return name ?? new PlaceName(PlaceNameKind.AnySpace);
+    }
+
+    /// <summary>The top of a chain among the places ahead; null if there is none.</summary>
+    public ChainTop? TopAt(int offset) => At(offset) is { } place ? TopOf(place) : null;
+
+    /// <summary>Passes as many of the places ahead as one phrase can name.</summary>
+    public PlaceStretch Take(int atMost)
+    {
+        var (count, added) = Reach(atMost);
+        var top = count == 1 ? TopAt(0) : null;
+        var stretch = new PlaceStretch(count, NameOf(count), top, added);
+        Pass(count);
+        return stretch;
+    }
+
+    /// <summary>How far the next chain top is; the number of places ahead if there is none within so many.</summary>
+    public int UntilTop(int within)
+    {
+        var ahead = _cursor;
+        var count = 0;
+        while (count < within)
+        {
+            if (ahead.AtRepeat(out var segment, out var times) && !HasTop(segment))
+            {
+                var all = Math.Min((within - count) / segment.UnitCount, times) * segment.UnitCount;
+                if (all > 0)
+                {
+                    ahead.Pass(all);
+                    count += all;
+                    continue;
+                }
+            }
+
+            var run = ahead.CurrentRun(within - count);
+            if (IsTop(run.Place)) return count;
+            ahead.Pass(run.Count);
+            count += run.Count;
+        }
+
+        return within;
+    }
+
+    /// <summary>How many of the places ahead do not satisfy a condition before the first that does.</summary>
+    public int Until(Func<Place, bool> condition)
+    {
+        var ahead = _cursor;
+        var count = 0;
+        while (ahead.Remaining > 0 && !condition(ahead.Next))
+        {
+            var run = ahead.CurrentRun(int.MaxValue);
+            ahead.Pass(run.Count);
+            count += run.Count;
+        }
+
+        return count;
+    }
+
+    /// <summary>True if any of the places ahead was added as chains.</summary>
+    public bool HasAddedAhead => _cursor.Remaining > 0 && below.Last.Kind == PlaceKind.AddedChain;
+
+    // One chain top alone; else stitches up to the next top, chains before them taken in, chains added behind them not.
+    private (int Count, bool Added) Reach(int atMost)
+    {
+        if (IsTop(_cursor.Next)) return (1, false);
+        var count = UntilTop(atMost);
+        var added = below.Last.Kind == PlaceKind.AddedChain ? below.Segments[^1].Unit[^1].Count : 0;
+        if (added == 0) return (count, false);
+        var beforeAdded = _cursor.Remaining - added;
+        return beforeAdded > 0 ? (Math.Min(count, beforeAdded), false) : (count, beforeAdded == 0 && count == added);
+    }
+
+    private static PlaceName Named(ref PlaceCursor ahead, int count)
+    {
+        PlaceName? name = null;
+        var left = Math.Min(count, ahead.Remaining);
+        while (left > 0)
+        {
+            if (ahead.AtRepeat(out var segment, out var times) && segment.UnitCount <= left)
+            {
+                foreach (var part in segment.Unit) name = Together(name, part.Place);
+                var all = Math.Min(left / segment.UnitCount, times) * segment.UnitCount;
+                ahead.Pass(all);
+                left -= all;
+                continue;
+            }
+
+            var run = ahead.CurrentRun(left);
+            name = Together(name, run.Place);
+            ahead.Pass(run.Count);
+            left -= run.Count;
+        }
+
+        return name ?? PlaceName.AnyStitch;
+    }
+
+    private static PlaceName Together(PlaceName? name, Place place) =>
+        name is { } known ? known.With(PlaceName.Of(place)) : PlaceName.Of(place);
+
+    private ChainTop? TopOf(Place place)
+    {
+        if (!IsTop(place)) return null;
+        var beginning = place.Kind == PlaceKind.SkippedChains;
+        return openingBelow is { Space: > 0, Counts: true } longer && !beginning
+            ? new ChainTop(beginning, longer.Chains - longer.Space, longer.Chains)
+            : new ChainTop(beginning, 0, 0);
+    }
+
+    private static bool HasTop(PlaceSegment segment)
+    {
+        foreach (var run in segment.Unit)
+        {
+            if (IsTop(run.Place)) return true;
+        }
+
+        return false;
+    }
+
+    private static bool IsTop(Place place) => place.Kind is PlaceKind.TurningChain or PlaceKind.SkippedChains;
+}

@@ -1,0 +1,133 @@
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+using Turnrow.Publishing.Instructions.Phrases;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Telling;
+
+/// <summary>Tells one row of one size: what is done before it, what is worked, and what is left.</summary>
+internal static class RowTeller
+{
+    /// <summary>The description of a row.</summary>
+    /// <param name="piece">The piece in one size.</param>
+    /// <param name="index">The row's place in it, from 0.</param>
+    public static RowDescription Tell(Piece piece, int index)
+    {
+        var row = piece.Rows[index];
+        if (row.Work is not { } work) return RowDescription.Unknown;
+        if (index == 0 && piece.Start is PickUpStart pickUp) return PickUpTeller.Tell(pickUp, work);
+        var place = new RowContext(piece, index, row, work);
+        var words = new WordTeller(place);
+        var before = new List<Phrase>();
+        if (index == 0) AddStart(before, place);
+        AddChains(before, place);
+        OpeningTeller.Tell(place, words);
+        AddRest(words, place);
+        return new RowDescription(new(before), new([.. words.Phrases]), new(RemarksOf(place)));
+    }
+
+    private static void AddStart(List<Phrase> before, RowContext place)
+    {
+        if (place.Row.Begins == RowBegins.Foundation) before.Add(new MakeChain(Sized.Of(place.Work.Opening.Chains)));
+        if (place.Piece.Start is not PartStart part) return;
+        if (!part.Joined)
+        {
+            before.Add(new GoOnFrom(part.Base.Name));
+            return;
+        }
+
+        // Steps at the start of a joined row only move the place where it is joined.
+        var passed = (place.Row.Start is { Adds: false } left ? left.Count : 0) + Beginning.Of(place.Work.Words).Passed(place.Places);
+        var from = JoinedFrom(part, place.Row);
+        var nth = Sized.Of(NthFrom(part, place.Row, from, passed));
+        if (place.Row.Start is { Adds: true })
+        {
+            before.Add(new NewChain(Sized.Of(place.Work.Opening.Chains)));
+            before.Add(new OverPart(place.Row.RightSide, part.Base.Name, nth, from));
+        }
+        else
+        {
+            before.Add(new JoinInStitch(place.Row.RightSide, part.Base.Name, nth, from));
+        }
+    }
+
+    // Counted from the edge that the part reaches, if it reaches one; else from where the row starts.
+    private static Hand JoinedFrom(PartStart part, Row row)
+    {
+        if (part.FromLeft == 0 && part.FromRight > 0) return Hand.Left;
+        return part.FromRight == 0 && part.FromLeft > 0 ? Hand.Right : row.StartsAt;
+    }
+
+    private static int NthFrom(PartStart part, Row row, Hand from, int passed)
+    {
+        var fromRight = row.StartsAt == Hand.Right ? part.FromRight + 1 + passed : part.FromRight + part.Count - passed;
+        return from == Hand.Right ? fromRight : part.Base.LastStitches + 1 - fromRight;
+    }
+
+    private static void AddChains(List<Phrase> before, RowContext place)
+    {
+        var row = place.Row;
+        if (row.Start is { Adds: true } start && row.Begins == RowBegins.Turned)
+            before.Add(new ChainOn(Sized.Of(place.Work.Opening.Chains), start.Edge, row.StartsAt));
+        if (row.End is not { Adds: true } end) return;
+        var last = place.Work.Below.Count - end.Count - 1;
+        Where at = last >= 0 && place.Places.TopAt(last) is { } top ? top : new LastPlace(PlaceName.AnyStitch);
+        before.Add(new SeparateChain(Sized.Of(end.Count), end.Edge, place.EdgeName(row.StartsAt), row.EndsAt, at));
+    }
+
+    private static void AddRest(WordTeller words, RowContext place)
+    {
+        if (place.Row.End is { Adds: false } left)
+        {
+            var named = words.Phrases.Count > 0
+                && words.Phrases[^1] is StitchesIn { Where: EachToLast { Last: var last } } && last.First == left.Count;
+            words.Phrases.Add(new LeaveLast(Sized.Of(left.Count), named));
+        }
+
+        if (place.Index > 0 || place.Piece.Start is not PartStart part) return;
+        var others = place.Row.StartsAt == Hand.Right ? part.FromLeft : part.FromRight;
+        if (others > 0) words.Phrases.Add(new LeaveOthers(Sized.Of(others)));
+    }
+
+    private static List<Phrase> RemarksOf(RowContext place) =>
+        place.Above is { Start.Adds: false, Begins: RowBegins.Turned } ? [new LeaveSlipStitches()] : [];
+}
+
+/// <summary>A row and what has to be known to tell it.</summary>
+internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
+{
+    public Piece Piece { get; } = piece;
+
+    public int Index { get; } = index;
+
+    public Row Row { get; } = row;
+
+    public RowWork Work { get; } = work;
+
+    /// <summary>The row worked before this one in the piece; null for its first.</summary>
+    public Row? Above { get; } = index > 0 ? piece.Rows[index - 1] : null;
+
+    /// <summary>Where the hook is.</summary>
+    public RowPlaces Places { get; } = new(work.Below, BelowOpening(piece, index));
+
+    /// <summary>True if the row is the first one over a part of an earlier row: then it gives numbers, as more lies beside it.</summary>
+    public bool IsFirstOfPart => Index == 0 && Piece.Start is PartStart;
+
+    /// <summary>Stitches left unworked at the row's end.</summary>
+    public int LeftAtEnd => Row.End is { Adds: false } end ? end.Count : 0;
+
+    /// <summary>The name of an edge at this row; null if it has none.</summary>
+    public string? EdgeName(Hand hand)
+    {
+        foreach (var stretch in Piece.At(hand).Stretches)
+        {
+            if (stretch.Kind == StretchKind.RowEnds && stretch.FirstRow <= Row.Number && Row.Number <= stretch.LastRow) return stretch.Name;
+        }
+
+        return null;
+    }
+
+    private static Opening? BelowOpening(Piece piece, int index) => index > 0
+        ? piece.Rows[index - 1].Work?.Opening
+        : piece.Start is PartStart { Base.Rows: { Count: > 0 } rows } ? rows[^1].Work?.Opening : null;
+}

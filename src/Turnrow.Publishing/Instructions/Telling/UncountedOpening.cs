@@ -1,0 +1,54 @@
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Words;
+using Turnrow.Publishing.Instructions.Phrases;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Telling;
+
+/// <summary>A row whose turning chain stands for no stitch, or that needs none, or that opens with a space.</summary>
+internal static class UncountedOpening
+{
+    public static void Tell(RowContext row, WordTeller teller)
+    {
+        var opening = row.Work.Opening;
+        var at = GetThere(row, teller);
+        IReadOnlyList<Word> words = row.Work.Words;
+        if (opening is { Stitch: null, Space: > 0 })
+        {
+            var beginning = Beginning.Of(words);
+            if (beginning is { Skipped: 0, First: Chains }) words = beginning.Rest;
+            teller.Phrases.Add(new OpeningChain(null, opening.Chains, opening.Space, ChainRole.Space, at));
+        }
+        else if (opening is { Stitch: { } stitch, Chains: > 0 })
+        {
+            teller.Phrases.Add(new OpeningChain(stitch, opening.Chains, 0, ChainRole.Height, at));
+        }
+        else if (at == ChainAt.Turn)
+        {
+            teller.Phrases.Add(new Turn());
+        }
+
+        if (at == ChainAt.Joined && opening.Stitch is not null) words = InJoinedPlace(row, teller, words);
+        teller.Tell(words);
+    }
+
+    private static ChainAt GetThere(RowContext row, WordTeller teller)
+    {
+        if (row.Row.Begins == RowBegins.Joined) return ChainAt.Joined;
+        if (row.Row.Start is not { Adds: false } left) return ChainAt.Turn;
+        teller.Phrases.Add(new Turn());
+        teller.Phrases.Add(new SlipOverPlaces(Sized.Of(left.Count)));
+        teller.AtFirst = false;
+        return ChainAt.LastSlip;
+    }
+
+    private static IReadOnlyList<Word> InJoinedPlace(RowContext row, WordTeller teller, IReadOnlyList<Word> words)
+    {
+        var beginning = Beginning.Of(words);
+        if (beginning.First is not (Work { Takes: 1 } or Group)) return words;
+        row.Places.Pass(beginning.Passed(row.Places));
+        OpeningTeller.TellOnce(row, teller, beginning.First, new SamePlace(row.Places.NameOf(1)), false);
+        OpeningTeller.TellAgain(teller, beginning.First);
+        return beginning.Rest;
+    }
+}

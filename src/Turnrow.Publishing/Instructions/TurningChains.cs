@@ -1,0 +1,56 @@
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
+using Turnrow.Publishing.Instructions.Telling;
+
+namespace Turnrow.Publishing.Instructions;
+
+/// <summary>The turning chains that a pattern's rows open with.</summary>
+internal sealed class TurningChains
+{
+    private readonly List<Opening> _ways = [];
+
+    private TurningChains()
+    {
+    }
+
+    /// <summary>Each way in which rows are turned, in order of first use.</summary>
+    public IReadOnlyList<Opening> Ways => _ways;
+
+    /// <summary>Reads them off a pattern's rows.</summary>
+    public static TurningChains Of(Pattern pattern)
+    {
+        var chains = new TurningChains();
+        foreach (var piece in pattern.Pieces)
+        {
+            foreach (var inSize in piece.InSizes)
+            {
+                RowWork? last = null;
+                foreach (var row in inSize.Rows)
+                {
+                    if (row.Work is { } work && !ReferenceEquals(work, last)) chains.Take(work);
+                    last = row.Work;
+                }
+            }
+        }
+
+        return chains;
+    }
+
+    /// <summary>True if rows that begin with a stitch are turned by one rule in the whole pattern.</summary>
+    public bool IsTheSameThroughout(Stitch stitch)
+    {
+        var ways = 0;
+        foreach (var way in _ways) ways += way.Stitch == stitch ? 1 : 0;
+        return ways <= 1;
+    }
+
+    // Chains of a foundation, and those lengthened by a space or shortened for a decrease, say what they are themselves.
+    private void Take(RowWork work)
+    {
+        var opening = work.Opening;
+        if (opening is not { Stitch: not null, FirstStitchIn: 0, Space: 0, Chains: > 0 } || _ways.Contains(opening)) return;
+        if (!opening.Counts || Leading.First(work.Words) is not Work { Takes: > 1 }) _ways.Add(opening);
+    }
+}

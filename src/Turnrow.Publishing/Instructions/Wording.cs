@@ -1,0 +1,116 @@
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions;
+
+/// <summary>
+/// Words of the terms written in. It keeps in mind which abbreviations have been used, so that only those are explained, and which turning
+/// chains have been explained.
+/// </summary>
+internal sealed class Wording(Terms terms, TurningChains turningChains)
+{
+    private readonly SortedDictionary<string, string> _abbreviations = new(StringComparer.OrdinalIgnoreCase);
+    private readonly SortedDictionary<string, string> _specials = new(StringComparer.OrdinalIgnoreCase);
+    private readonly HashSet<(Stitch, int, bool)> _explained = [];
+
+    /// <summary>The words other than stitches.</summary>
+    public TradeTerms Terms { get; } = TradeTerms.Of(terms);
+
+    /// <summary>Abbreviations used so far, with their meaning.</summary>
+    public IReadOnlyDictionary<string, string> Abbreviations => _abbreviations;
+
+    /// <summary>Special stitches used so far, with how they are worked.</summary>
+    public IReadOnlyDictionary<string, string> Specials => _specials;
+
+    public string Ch => Stitch(StitchBook.Chain);
+
+    public string SlipStitch => Stitch(StitchBook.Slip);
+
+    public string St => Used("st", "stitch", "st(s)", "stitch(es)");
+
+    public string Sts => Used("sts", "stitches", "st(s)", "stitch(es)");
+
+    public string Sp => Used("sp", "space", "sp(s)", "space(s): the gap under a chain");
+
+    /// <summary>A stitch's abbreviation.</summary>
+    public string Stitch(Stitch stitch)
+    {
+        var name = stitch.In(terms);
+        return Used(name.Abbreviation, name.Name, name.Abbreviation, name.Name);
+    }
+
+    /// <summary>A stitch's abbreviation by where the hook goes: a post stitch has its own.</summary>
+    public string Stitch(Stitch stitch, HookInto hook)
+    {
+        if (hook is not (HookInto.FrontPost or HookInto.BackPost)) return Stitch(stitch);
+        var (letters, side) = hook == HookInto.FrontPost ? ("FP", "front") : ("BP", "back");
+        var plain = Stitch(stitch);
+        return Special(letters + plain, $"{side} post {stitch.In(terms).Name}: work {plain} with the hook round the post of the stitch, from the {side}.");
+    }
+
+    /// <summary>The name of stitches worked together.</summary>
+    public string Together(Stitch stitch, HookInto hook, int takes)
+    {
+        var plain = Stitch(stitch, hook);
+        var name = stitch.In(terms).Name;
+        return Special(
+            $"{plain}{Numbers.Plain(takes)}tog",
+            $"{Numbers.Plain(takes)} {name} together: begin {plain} in each of the places named, each up to but without its last {Terms.YarnOver}; then {Terms.YarnOver} and draw through all loops on the hook. 1 {St} is left.");
+    }
+
+    /// <summary><c>RS</c> or <c>WS</c>.</summary>
+    public string Side(bool rightSide) => rightSide ? Used("RS", "right side") : Used("WS", "wrong side");
+
+    /// <summary>What a counted turning chain stands for, where it has to be said.</summary>
+    public string TurningChainCounts(Stitch stitch, int chains) =>
+        Explain(stitch, chains, true, $"counts as 1 {Stitch(stitch)}");
+
+    /// <summary>That a turning chain stands for nothing, where it has to be said.</summary>
+    public string TurningChainDoesNotCount(Stitch stitch, int chains) =>
+        Explain(stitch, chains, false, $"does not count as a {St}");
+
+    /// <summary><c>right</c> or <c>left</c>.</summary>
+    public static string Hand(Hand hand) => hand == Fabric.Rows.Hand.Right ? "right" : "left";
+
+    /// <summary>An edge by its name, or as right or left.</summary>
+    public static string Edge(string? name, Hand hand) => name is null ? $"{Hand(hand)} edge" : Names.Edge(name);
+
+    /// <summary>The word before a place.</summary>
+    public static string Into(HookInto hook) => hook switch
+    {
+        HookInto.BackLoop => "in back loop only of",
+        HookInto.FrontLoop => "in front loop only of",
+        HookInto.FrontPost or HookInto.BackPost => "around",
+        _ => "in",
+    };
+
+    /// <summary><c>a, b and c</c>.</summary>
+    public static string List(IReadOnlyList<string> parts) => parts.Count < 2
+        ? string.Concat(parts)
+        : $"{string.Join(", ", parts.Take(parts.Count - 1))} and {parts[^1]}";
+
+    /// <summary>A sentence begins with a capital letter.</summary>
+    public static string Sentence(string text) => text.Length == 0 ? text : $"{char.ToUpperInvariant(text[0])}{text[1..]}";
+
+    private string Explain(Stitch stitch, int chains, bool counts, string meaning)
+    {
+        if (!turningChains.IsTheSameThroughout(stitch)) return $" ({meaning})";
+        return _explained.Add((stitch, chains, counts)) ? $" ({meaning} here and throughout)" : string.Empty;
+    }
+
+    private string Used(string abbreviation, string meaning) => Used(abbreviation, meaning, abbreviation, meaning);
+
+    private string Used(string written, string _, string listed, string meaning)
+    {
+        _abbreviations[listed] = meaning;
+        return written;
+    }
+
+    private string Special(string abbreviation, string how)
+    {
+        _specials[abbreviation] = how;
+        return abbreviation;
+    }
+}

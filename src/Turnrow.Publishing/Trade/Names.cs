@@ -1,0 +1,19 @@
+namespace Turnrow.Publishing.Trade;
+
+/// <summary>A designer's names as print shows them.</summary>
+internal static class Names
+{
+    /// <summary><c>right-front</c> as <c>Right front</c>.</summary>
+    public static string Title(string name)
+    {
+        var words = Words(name);
+        return words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
+    }
+
+    /// <summary><c>armhole-depth</c> as <c>armhole depth</c>.</summary>
+    public static string Words(string name) => name.Replace('-', ' ');
+
+    /// <summary><c>neck</c> as <c>neck edge</c>.</summary>
+    public static string Edge(string name) =>
+        name.EndsWith("edge", StringComparison.OrdinalIgnoreCase) ? Words(name) : $"{Words(name)} edge";
+}

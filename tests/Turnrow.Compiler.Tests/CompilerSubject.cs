@@ -1,0 +1,86 @@
+using Turnrow.Compiler.Tests.Naive;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+using Turnrow.Syntax.Diagnostics;
+using Turnrow.Syntax.Text;
+using Fact = Turnrow.Compiler.Tests.Naive.RowFact;
+using Hand = Turnrow.Fabric.Rows.Hand;
+using NaiveHand = Turnrow.Compiler.Tests.Naive.Hand;
+using NaiveStretch = Turnrow.Compiler.Tests.Naive.StretchKind;
+using Stretch = Turnrow.Fabric.Pieces.Stretch;
+
+namespace Turnrow.Compiler.Tests;
+
+/// <summary>The compiler's row model, told as facts that the naive one can be laid beside.</summary>
+public sealed class CompilerSubject : INaiveSubject
+{
+    public PatternFacts Read(string notationText)
+    {
+        var compilation = Compilation.Of(new SourceText("random.turnrow", notationText));
+        var faults = compilation.Diagnostics.Where(d => d.Kind.Severity == Severity.Error).Select(d => $"{d.Kind.Name}: {d.Message}").ToList();
+        var rows = new List<Fact>();
+        var edges = new List<EdgeFact>();
+        var starts = new List<StartFact>();
+        foreach (var inSizes in compilation.Pattern.Pieces)
+        {
+            for (var i = 0; i < compilation.Pattern.Sizes.Count; i++)
+            {
+                var (piece, size) = (inSizes.InSizes[i], compilation.Pattern.Sizes[i]);
+                rows.AddRange(piece.Rows.Select(row => RowOf(piece, size, row)));
+                edges.Add(new EdgeFact(piece.Name, size, NaiveHand.Right, StretchesOf(piece, Hand.Right)));
+                edges.Add(new EdgeFact(piece.Name, size, NaiveHand.Left, StretchesOf(piece, Hand.Left)));
+                starts.Add(StartOf(piece, size));
+            }
+        }
+
+        return new PatternFacts(faults, rows, edges, starts);
+    }
+
+    private static Fact RowOf(Piece piece, string size, Row row)
+    {
+        var counts = new Dictionary<string, int>();
+        foreach (var kind in row.Work?.Tops.Kinds() ?? [])
+        {
+            var key = kind.Place.Stitch?.Id ?? "sp";
+            counts[key] = counts.GetValueOrDefault(key) + kind.Count;
+        }
+
+        return new Fact(
+            piece.Name, size, row.Number, row.RightSide ? Side.RS : Side.WS, row.Work?.Stitches ?? -1, counts,
+            HandOf(row.StartsAt), HandOf(row.EndsAt));
+    }
+
+    private static NaiveHand HandOf(Hand hand) => hand == Hand.Right ? NaiveHand.Right : NaiveHand.Left;
+
+    private static List<StretchFact> StretchesOf(Piece piece, Hand hand) =>
+        [.. piece.At(hand).Stretches.Select(s => new StretchFact(KindOf(piece, hand, s), s.Stitch?.Id ?? "", s.Count, s.Name ?? ""))];
+
+    private static NaiveStretch KindOf(Piece piece, Hand hand, Stretch stretch)
+    {
+        if (stretch.Kind == Turnrow.Fabric.Pieces.StretchKind.RowEnds) return NaiveStretch.RowEnd;
+        var atStart = piece.Rows[stretch.FirstRow].StartsAt == hand;
+        return stretch.Kind == Turnrow.Fabric.Pieces.StretchKind.AddedChain
+            ? atStart ? NaiveStretch.AddedChain : NaiveStretch.SeparateChain
+            : atStart ? NaiveStretch.SlippedOver : NaiveStretch.Left;
+    }
+
+    private static StartFact StartOf(Piece piece, string size) => piece.Start switch
+    {
+        FoundationStart foundation => new(piece.Name, size, YarnAt.Begun, foundation.Chains, []),
+        PartStart part => new(piece.Name, size, part.Joined ? YarnAt.JoinedAnew : YarnAt.GoesOn, null, []),
+        PickUpStart pickUp => new(piece.Name, size, pickUp.Joined ? YarnAt.JoinedAnew : YarnAt.GoesOn, null, [.. pickUp.Walk.SelectMany(RowsOf)]),
+        _ => new(piece.Name, size, YarnAt.Begun, null, []),
+    };
+
+    private static IEnumerable<int> RowsOf(PickUpLeg leg)
+    {
+        var rows = Enumerable.Range(leg.Stretch.FirstRow, leg.Stretch.Count);
+        return leg.Upwards ? rows : rows.Reverse();
+    }
+}
+
+/// <summary>The compiler against the naive model.</summary>
+public sealed class CompilerAgreesWithNaiveModel : BothModelsAgree
+{
+    protected override INaiveSubject Subject { get; } = new CompilerSubject();
+}

@@ -1,0 +1,39 @@
+using Turnrow.Compiler;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Syntax.Text;
+using Xunit;
+
+namespace Turnrow.Publishing.Tests;
+
+/// <summary>What is drawn and listed of a whole garment, compiled from its text.</summary>
+public sealed class WaistcoatTests
+{
+    private const string Name = "fenland-wrap-waistcoat";
+
+    private static readonly Compilation Waistcoat =
+        Compilation.Of(new SourceText(Name + ".turnrow", File.ReadAllText(Repository.PathOf($"patterns/{Name}.turnrow"))));
+
+    [Theory]
+    [InlineData(Name + ".back.svg")]
+    [InlineData(Name + ".right-front.svg")]
+    [InlineData(Name + ".left-front.svg")]
+    [InlineData(Name + ".right-tie.svg")]
+    [InlineData(Name + ".left-tie.svg")]
+    [InlineData(Name + ".counts.csv")]
+    [InlineData(Name + ".rows.json")]
+    public void It_is_published_as_it_was(string file) => Golden.Matches($"patterns/{Name}/{file}", Published(0, file));
+
+    [Theory]
+    [InlineData(3, "left-front")]
+    [InlineData(6, "back")]
+    [InlineData(6, "right-front")]
+    public void The_large_sizes_are_drawn_as_they_were(int size, string piece)
+    {
+        var golden = $"tests/Turnrow.Publishing.Tests/Golden/waistcoat-{Waistcoat.Pattern.Sizes[size]}-{piece}.svg";
+        Golden.Matches(golden, Published(size, $"{Name}.{piece}.svg"));
+    }
+
+    private static string Published(int size, string file) =>
+        Publisher.Publish(Waistcoat.Pattern, new PublishOptions(Name, Terms.US, size) { LineOf = Waistcoat.LineOf })
+            .Single(published => published.Name == file).Text;
+}
