@@ -168,7 +168,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         piece.Joined = original.Finished[0].Start is PartStart or PickUpStart;
         var beginning = new MirrorBeginning(book, piece, original, mirror.TurnedOver, new Origin(statement));
         for (var i = 0; i < context.Sizes; i++) beginning.Work(i);
-        if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.At(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));
+        if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.Mirrored(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));
         foreach (var (name, rows) in original.Marks) piece.Marks[name] = rows;
         foreach (var passage in original.Passages)
         {

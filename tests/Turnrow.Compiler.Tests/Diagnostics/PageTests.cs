@@ -9,6 +9,8 @@ public sealed class PageTests
 {
     public static TheoryData<string> Names => [.. Examples.Kinds.Select(kind => kind.Name)];
 
+    public static TheoryData<string> CompilerNames => [.. CompilerDiagnostics.All.Select(kind => kind.Name)];
+
     [Theory]
     [MemberData(nameof(Names))]
     public void The_bad_example_gives_it_and_no_other(string name)
@@ -55,7 +57,19 @@ public sealed class PageTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void Each_mend_of_the_bad_example_mends_it(string name)
+    public void Each_mend_of_the_bad_example_takes_it_away(string name)
+    {
+        var source = Examples.Bad(Examples.Kind(name));
+        var found = Examples.Found(source);
+        foreach (var mend in found.SelectMany(diagnostic => diagnostic.Mends))
+        {
+            Assert.True(Examples.Found(Examples.With(source, mend)).Count(d => d.Kind.Name == name) < found.Count, mend.Title);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(CompilerNames))]
+    public void A_mend_of_a_line_that_can_be_read_leaves_nothing_to_mend(string name)
     {
         var source = Examples.Bad(Examples.Kind(name));
         foreach (var mend in Examples.Found(source).SelectMany(diagnostic => diagnostic.Mends))

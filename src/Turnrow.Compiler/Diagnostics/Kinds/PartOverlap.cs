@@ -49,4 +49,11 @@ public static class PartOverlap
             Ledger = sizes.Length > 1 ? ["taken already: " + context.Findings.Each(sizes, i => Invariant($"{taken(i)}"))] : [],
             Help = "take fewer stitches for one of the two, or take this part at the other edge",
         };
+
+    internal static Diagnostic Mirrored(Context context, TextSpan span, int[] sizes, string original) =>
+        new(Kind, span, $"the mirror of {original} would begin on stitches that a part has taken already{context.Findings.InSizes(sizes)}")
+        {
+            Sizes = context.Findings.Names(sizes),
+            Help = $"{original} and its mirror have to lie side by side in the row: take fewer stitches for {original}",
+        };
 }

@@ -44,7 +44,6 @@ public static class SpaceAhead
                 [
                     new Mend("work into all stitches and spaces", across.Span, $"{stitch.Text} in each st and sp"),
                     new Mend("work into the stitches alone", across.Span, $"{stitch.Text} in each st"),
-                    new Mend("work into the spaces alone", across.Span, $"{stitch.Text} in each sp"),
                 ]
                 : [],
         };
