@@ -48,7 +48,7 @@ public static class DivideSum
     {
         var first = sizes[0];
         var off = there(first) - sums[first]!.Value;
-        return new(Kind, statement.Parts[0].Span.To(statement.Parts[^1].Span), Invariant($"the parts take {sums[first]} of the row's {Counted.Stitches(there(first))}{context.Findings.InSize(first)}, {Math.Abs(off)} too {(off > 0 ? "few" : "many")}"))
+        return new(Kind, statement.Parts[0].Span.To(statement.Parts[^1].Span), Invariant($"the parts come to {Counted.Stitches(sums[first]!.Value)}{context.Findings.InSize(first)}, and the row has {there(first)}: {Math.Abs(off)} too {(off > 0 ? "few" : "many")}"))
         {
             Sizes = context.Findings.Names(sizes),
             Ledger =

@@ -36,7 +36,7 @@ public static class ShapingsMeet
             """));
 
     internal static Diagnostic At(Context context, TextSpan span, int size, int row, string? edge, Hand hand) =>
-        new(Kind, span, Invariant($"in row {row} of these {edge ?? (hand == Hand.Right ? "the right edge" : "the left edge")} is shaped already{context.Findings.InSize(size)}"))
+        new(Kind, span, Invariant($"{edge ?? (hand == Hand.Right ? "the right edge" : "the left edge")} is shaped already in row {row} of these{context.Findings.InSize(size)}"))
         {
             Help = "an edge has one schedule at a time: put the two together (`dec 2`), let one follow the other (`, then every 4 rows`), or name the other edge",
         };
