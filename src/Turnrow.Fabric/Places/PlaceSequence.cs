@@ -63,6 +63,16 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
         var left = count;
         while (left > 0)
         {
+            // Repeats that lie within stay repeats.
+            if (cursor.AtRepeat(out var segment, out var times) && segment.UnitCount <= left)
+            {
+                var units = Math.Min(times, left / segment.UnitCount);
+                builder.Add(new PlaceSegment(segment.Unit, units));
+                cursor.Pass(units * segment.UnitCount);
+                left -= units * segment.UnitCount;
+                continue;
+            }
+
             var run = cursor.CurrentRun(left);
             builder.Add(run.Place, run.Count);
             cursor.Pass(run.Count);
