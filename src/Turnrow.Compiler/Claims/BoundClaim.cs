@@ -11,8 +11,11 @@ internal readonly record struct ClaimKind(bool Spaces, Stitch? Stitch)
     /// <summary>All stitches.</summary>
     public static ClaimKind Stitches => default;
 
-    /// <summary>The word for so many of them.</summary>
-    public string Word(Context context) => Spaces ? "sp" : Stitch is null ? "sts" : context.Word(Stitch);
+    /// <summary>So many of them, in words.</summary>
+    public string Counted(Context context, int count) =>
+        Spaces ? Diagnostics.Kinds.Counted.Spaces(count)
+        : Stitch is null ? Diagnostics.Kinds.Counted.Stitches(count)
+        : $"{Diagnostics.Kinds.Counted.Plain(count)} {context.Word(Stitch)}";
 }
 
 /// <summary>A claim with its numbers.</summary>

@@ -3,7 +3,6 @@ using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Rows;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Rows;
-using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Claims;
@@ -29,18 +28,18 @@ internal sealed class ClaimBinder(Context context)
     }
 
     /// <summary>Checks a claim on the last row of a line. Where the count was not known, the claim is believed.</summary>
-    public void CheckRow(PieceState piece, BoundClaim? claim, StatementSyntax statement)
+    public void CheckRow(PieceState piece, BoundClaim? claim)
     {
         if (claim is null) return;
-        Check(piece, claim, statement.Span, i => piece.Builders[i].Rows is [.., { Work: { } work }] ? (k => ClaimCounting.Of(work, k, claim.Counting)) : null);
+        Check(piece, claim, false, i => piece.Builders[i].Rows is [.., { Work: { } work }] ? (k => ClaimCounting.Of(work, k, claim.Counting)) : null);
         Trust(piece, claim);
     }
 
     /// <summary>Checks a claim on <c>leave</c>, <c>add</c> or a beginning: what the next row has to work over.</summary>
-    public void CheckAhead(PieceState piece, BoundClaim? claim, StatementSyntax statement)
+    public void CheckAhead(PieceState piece, BoundClaim? claim)
     {
         if (claim is null) return;
-        Check(piece, claim, statement.Span, i => piece.Builders[i].Ahead is { } ahead ? (k => ClaimCounting.Ahead(ahead, k)) : null);
+        Check(piece, claim, true, i => piece.Builders[i].Ahead is { } ahead ? (k => ClaimCounting.Ahead(ahead, k)) : null);
         Trust(piece, claim);
     }
 
@@ -61,7 +60,7 @@ internal sealed class ClaimBinder(Context context)
     private static bool Is(NameSyntax word, string[] words) =>
         Array.Exists(words, w => string.Equals(w, word.Text, StringComparison.OrdinalIgnoreCase));
 
-    private void Check(PieceState piece, BoundClaim claim, TextSpan statement, Func<int, Func<ClaimKind, int>?> countsOf)
+    private void Check(PieceState piece, BoundClaim claim, bool ahead, Func<int, Func<ClaimKind, int>?> countsOf)
     {
         if (context.CountingInDoubt) return;
         var counts = new Func<ClaimKind, int>?[context.Sizes];
@@ -79,8 +78,8 @@ internal sealed class ClaimBinder(Context context)
             var wrong = Sized.Where(context.Sizes, i => difference[i] is { } d && d != 0);
             if (wrong.Length == 0 || piece.Causes.Explains(difference, true)) continue;
             var followers = piece.Causes.Tell(difference);
-            var ledger = new RowLedger(context).OfLast(piece, wrong[0]);
-            context.Findings.AddLater(() => RowCount.At(context, syntax, kind.Word(context), wrong, claimed, calculated, ledger, followers.Claims, statement));
+            var ledger = ahead ? new RowLedger(context).OfAhead(piece, wrong[0]) : new RowLedger(context).OfLast(piece, wrong[0]);
+            context.Findings.AddLater(() => RowCount.At(context, syntax, kind, ahead, wrong, claimed, calculated, ledger, followers.Claims));
         }
     }
 

@@ -3,6 +3,8 @@ using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Header;
@@ -12,6 +14,7 @@ internal sealed class HeaderBinder(Context context)
 {
     private readonly Dictionary<Type, StatementSyntax> _once = [];
     private readonly List<Gauge> _gauges = [];
+    private readonly Dictionary<Stitch, TextSpan> _gaugeSpans = [];
     private readonly List<Yarn> _yarns = [];
     private readonly List<string> _notions = [];
     private readonly List<Measure> _measures = [];
@@ -80,7 +83,7 @@ internal sealed class HeaderBinder(Context context)
     private bool Once(StatementSyntax statement)
     {
         if (_once.TryAdd(statement.GetType(), statement)) return true;
-        context.Findings.Add(SaidTwice.At(statement.Span, _once[statement.GetType()].Span));
+        context.Findings.Add(SaidTwice.At(statement, _once[statement.GetType()].Span));
         return false;
     }
 
@@ -117,14 +120,24 @@ internal sealed class HeaderBinder(Context context)
 
     private void AddGauge(GaugeStatement statement)
     {
-        if (context.StitchOf(statement.Stitch) is not { } stitch) return;
-        if (_gauges.Exists(g => g.Stitch == stitch))
+        if (context.StitchOf(statement.Stitch) is not { } stitch)
         {
-            context.Findings.Add(DefinedTwice.At(statement.Stitch.Span, $"the gauge of {statement.Stitch.Text}", null));
+            context.GaugesInDoubt = true;
             return;
         }
 
-        if (Over(statement.Stitches) is not { } stitches || Over(statement.Rows) is not { } rows) return;
+        if (!_gaugeSpans.TryAdd(stitch, statement.Stitch.Span))
+        {
+            context.Findings.Add(DefinedTwice.Gauge(statement.Stitch.Span, statement.Stitch.Text, _gaugeSpans[stitch]));
+            return;
+        }
+
+        if (Over(statement.Stitches) is not { } stitches || Over(statement.Rows) is not { } rows)
+        {
+            context.GaugesInDoubt = true;
+            return;
+        }
+
         _gauges.Add(new Gauge(stitch, stitches.Count, stitches.Length, rows.Count, rows.Length)
         {
             InInches = Units.IsImperial(statement.Stitches.Unit.Unit),
@@ -145,12 +158,8 @@ internal sealed class HeaderBinder(Context context)
 
     private bool IsFree(NameSyntax name)
     {
-        if (context.TryStitch(name.Text) is not null)
-        {
-            context.Findings.Add(NameIsStitch.At(name.Span, name.Text));
-            return false;
-        }
-
+        // It is still a name below, so that its uses are not faulted as well.
+        if (context.TryStitch(name.Text) is not null) context.Findings.Add(NameIsStitch.At(name.Span, name.Text));
         if (context.Scope.Find(name.Text) is not { } earlier) return true;
         context.Findings.Add(DefinedTwice.At(name.Span, name.Text, earlier.Span));
         return false;

@@ -47,6 +47,6 @@ internal static class BrokenLines
     private static void Believe(Context context, PieceState piece, StatementSyntax? statement)
     {
         if (statement is not UnfinishedStatement { Claim: { } claim }) return;
-        if (new ClaimBinder(context).Bind(claim) is { } bound) new ClaimBinder(context).CheckRow(piece, bound, statement);
+        if (new ClaimBinder(context).Bind(claim) is { } bound) new ClaimBinder(context).CheckRow(piece, bound);
     }
 }

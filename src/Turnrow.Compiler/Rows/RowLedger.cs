@@ -22,6 +22,17 @@ internal sealed class RowLedger(Context context)
         return Lay(Title(piece, row, size), lines, work.Stitches);
     }
 
+    /// <summary>What the next row has to work over in one size, and how that comes from the last row.</summary>
+    public IReadOnlyList<string> OfAhead(PieceState piece, int size)
+    {
+        var builder = piece.Builders[size];
+        if (builder.Rows is not [.., { Work: { } work } row] || builder.Ahead is not { } ahead) return [];
+        var change = ahead.Count - work.Tops.Count;
+        List<string> lines = [$"row {Number(row.Number)} of {piece.Name}{context.Findings.InSize(size)} makes {Number(work.Tops.Count)}"];
+        if (change != 0) lines.Add($"{Number(Math.Abs(change))} {(change > 0 ? "added" : "left")} since: {Number(ahead.Count)} for the next row");
+        return lines;
+    }
+
     /// <summary>The ledger of the words before a fault, in one size.</summary>
     public IReadOnlyList<string> Of(PieceState piece, IReadOnlyList<Word> words, int row, int places, int size)
     {

@@ -40,10 +40,11 @@ public static class LengthPassed
               straight for 20 cm
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, Rational> there, Func<int, Rational> asked) =>
-        new(Kind, span, $"the piece is {context.Length(there(sizes[0]))} long already{context.Findings.InSize(sizes[0])}, more than {context.Length(asked(sizes[0]))}")
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, Rational> there, Func<int, Rational> asked, bool fromMark) =>
+        new(Kind, span, $"{context.Length(there(sizes[0]))} are worked already{(fromMark ? " from the mark" : string.Empty)}{context.Findings.InSize(sizes[0])}, more than {context.Length(asked(sizes[0]))}")
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "`to` measures from the beginning of the piece, `for` from here",
+            Ledger = sizes.Length > 1 ? ["worked: " + context.Findings.Each(sizes, i => context.Length(there(i)))] : [],
+            Help = "`to` measures from the beginning of the piece or from a mark; for so much more from here write `for`",
         };
 }

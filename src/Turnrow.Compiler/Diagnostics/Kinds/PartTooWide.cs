@@ -38,9 +38,10 @@ public static class PartTooWide
             """));
 
     internal static Diagnostic At(Context context, TextSpan span, PieceState from, int[] sizes, int?[] counts, Func<int, int> there) =>
-        new(Kind, span, Invariant($"the last row of {from.Name} has {there(sizes[0])} stitches{context.Findings.InSize(sizes[0])}, not {counts[sizes[0]]}"))
+        new(Kind, span, Invariant($"the last row of {from.Name} has only {Counted.Stitches(there(sizes[0]))}{context.Findings.InSize(sizes[0])}, not {counts[sizes[0]]}"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "take fewer stitches for this part in these sizes",
+            Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => Invariant($"{counts[i]} of {there(i)}"))] : [],
+            Help = "take fewer stitches for this part",
         };
 }

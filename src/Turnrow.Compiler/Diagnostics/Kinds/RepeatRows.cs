@@ -35,10 +35,17 @@ public static class RepeatRows
               repeat rows 1 to 2, 5 more times
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes) =>
-        new(Kind, span, Invariant($"{piece.Name} has {piece.Builders[sizes[0]].RowCount} rows here{context.Findings.InSize(sizes[0])}: these are not all there to repeat"))
+    internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, int?[] first, int?[] last)
+    {
+        var (from, to) = (first[sizes[0]], last[sizes[0]]);
+        var inSize = context.Findings.InSize(sizes[0]);
+        var rows = from == to ? Invariant($"row {from}") : Invariant($"rows {from} to {to}");
+        return new(Kind, span, from > to
+            ? Invariant($"{rows} run backwards{inSize}")
+            : Invariant($"{rows} can't be repeated{inSize}: {piece.Name} has only {Counted.Rows(piece.Builders[sizes[0]].RowCount)} so far"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "only rows that stand above can be repeated, the lower number first",
+            Help = from > to ? "write the lower number first" : "repeat rows that stand above this line",
         };
+    }
 }

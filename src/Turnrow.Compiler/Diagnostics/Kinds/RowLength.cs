@@ -1,4 +1,5 @@
 using Turnrow.Compiler.Pieces;
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
@@ -38,24 +39,40 @@ public static class RowLength
 
     internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, Func<int, RowFailure> failureOf, string word, IReadOnlyList<string> ledger)
     {
-        var findings = context.Findings;
         var first = failureOf(sizes[0]);
-        var left = first.Fault.Kind == RowFaultKind.LeftOver;
-        var message = left
-            ? Invariant($"{Places(first.Fault.There)} left at the end of row {first.Row} of {piece.Name}{findings.InSize(sizes[0])}")
-            : Invariant($"`{word}` needs {Places(first.Fault.Needed)}, and {first.Fault.There} {(first.Fault.There == 1 ? "is" : "are")} there{findings.InSize(sizes[0])} in row {first.Row} of {piece.Name}");
-        return new(Kind, span, message)
+        return first.Fault.Kind == RowFaultKind.LeftOver
+            ? LeftOver(context, span, piece, sizes, failureOf, ledger)
+            : TooFew(context, span, piece, sizes, failureOf, word, ledger);
+    }
+
+    private static Diagnostic LeftOver(Context context, TextSpan span, PieceState piece, int[] sizes, Func<int, RowFailure> failureOf, IReadOnlyList<string> ledger)
+    {
+        var first = failureOf(sizes[0]);
+        var there = first.Fault.There;
+        var end = new TextSpan(span.End, 0);
+        var last = first.Plan is WordsPlan { Words: [.., Work { Target.Aim: Aim.Next } work] } ? context.Word(work.Stitch) : null;
+        var leave = new Mend("leave them", end, ", leave the rest");
+        return new(Kind, span, Invariant($"{Counted.Stitches(there)} {(there == 1 ? "is" : "are")} left over at the end of row {first.Row} of {piece.Name}{context.Findings.InSize(sizes[0])}"))
         {
-            Sizes = findings.Names(sizes),
-            Ledger = sizes.Length > 1
-                ? [.. ledger, (left ? "left over: " : "there: ") + findings.Each(sizes, i => Invariant($"{failureOf(i).Fault.There}"))]
-                : ledger,
-            Help = left ? "work them (`dc across`), skip them, or say `leave the rest`" : "work fewer, or look at the rows above: one of them may make too few",
+            Sizes = context.Findings.Names(sizes),
+            Ledger = [.. ledger, .. InEach(context, "left over: ", sizes, failureOf)],
+            Help = $"work them (`{last ?? "dc"} across`), or say that they stay unworked (`leave the rest`)",
+            Mends = last is null ? [leave] : [new Mend("work them", end, $", {last} across"), leave],
         };
     }
 
-    private static string Places(int count)
+    private static Diagnostic TooFew(Context context, TextSpan span, PieceState piece, int[] sizes, Func<int, RowFailure> failureOf, string word, IReadOnlyList<string> ledger)
     {
-        return count == 1 ? "1 stitch" : Invariant($"{count} stitches");
+        var first = failureOf(sizes[0]);
+        var there = first.Fault.There;
+        return new(Kind, span, Invariant($"`{word}` needs {Counted.Stitches(first.Fault.Needed)}, and row {first.Row} of {piece.Name} has {(there == 0 ? "none" : Invariant($"{there}"))} left to work over{context.Findings.InSize(sizes[0])}"))
+        {
+            Sizes = context.Findings.Names(sizes),
+            Ledger = [.. ledger, .. InEach(context, "there: ", sizes, failureOf)],
+            Help = "work fewer, or look at the rows above: one of them may make too few",
+        };
     }
+
+    private static string[] InEach(Context context, string title, int[] sizes, Func<int, RowFailure> failureOf) =>
+        sizes.Length > 1 ? [title + context.Findings.Each(sizes, i => Invariant($"{failureOf(i).Fault.There}"))] : [];
 }

@@ -35,10 +35,16 @@ public static class RowSide
               row 2 WS: dc across
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, bool rightSide) =>
-        new(Kind, span, Invariant($"row {piece.Builders[sizes[0]].RowCount + 1} of {piece.Name} is a {(rightSide ? "wrong" : "right")}-side row{context.Findings.InSizes(sizes)}"))
+    internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, bool rightSide)
+    {
+        var side = rightSide ? "WS" : "RS";
+        return new(Kind, span, Invariant($"row {piece.Builders[sizes[0]].RowCount + 1} of {piece.Name} is a {(rightSide ? "wrong" : "right")}-side row{context.Findings.InSizes(sizes)}"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "rows turn by turns; a row more or fewer above would change the side, or take the side out here",
+            Help = sizes.Length == context.Sizes
+                ? $"write `{side}`, or leave the side out; if the side is right, a row above is missing or one too many"
+                : "leave the side out; if the side is right, a row above is missing or one too many in these sizes",
+            Mends = sizes.Length == context.Sizes ? [new Mend($"write {side}", span, side)] : [],
         };
+    }
 }
