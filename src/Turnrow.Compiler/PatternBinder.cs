@@ -110,6 +110,7 @@ internal sealed class PatternBinder
     {
         if (!line.Broken) return;
         if (line.Keyword is null or "measure" or "count") _context.Scope.InDoubt = true;
+        _context.CountingInDoubt |= line.Keyword is "claims";
         if (line.Keyword is null or "gauge" or "terms") _context.GaugesInDoubt = true;
         if (line.Keyword is null or "piece" or "seam") _book.JoinsInDoubt = true;
         if (line.Keyword is null or "turn") _context.TurnsInDoubt = true;

@@ -2,6 +2,7 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
@@ -32,6 +33,7 @@ internal sealed class HeaderBinder(Context context)
             Measures = _measures,
             FittedCounts = _fitted,
             TurnRules = [.. context.Rules],
+            Counting = context.Counting,
         };
     }
 
@@ -52,6 +54,9 @@ internal sealed class HeaderBinder(Context context)
                 return Once(wearer) ? pattern with { Wearer = WearerOf(wearer) } : pattern;
             case HookStatement hook:
                 return Once(hook) ? pattern with { HookMillimetres = NumberOf(hook.Millimetres) } : pattern;
+            case ClaimsStatement claims:
+                if (Once(claims)) context.Counting = claims.Scope == ClaimScope.WithoutTurningChain ? Counting.WithoutTurningChain : Counting.WithChains;
+                return pattern;
             case NotionStatement notion:
                 _notions.Add(notion.Text.Text);
                 return pattern;

@@ -36,7 +36,7 @@ internal static class SizesSection
     {
         var line = Line(count.Name, count.Measured, inInches);
         var asked = Sized.Over(count.Asked);
-        return asked.Select(Lengths.HalfCentimetres).Equals(Sized.Over(count.Measured).Select(Lengths.HalfCentimetres))
+        return Lengths.Own(asked, inInches) == Lengths.Own(Sized.Over(count.Measured), inInches)
             ? line
             : $"{line}; planned: {Lengths.Own(asked, inInches)}";
     }
