@@ -146,6 +146,7 @@ internal sealed class PatternBinder
         switch (line.Statement)
         {
             case null or TermsStatement or SizesStatement: break;
+            case TurnStatement turn when _book.All.Count > 0 || turn.NextRowOnly: InPiece(turn); break;
             case TurnStatement turn when _piece is not null: InPiece(turn); break;
             case SeamStatement seam: Join(seam); break;
             case WeaveInStatement: _items.Add(() => new WeaveInItem()); break;

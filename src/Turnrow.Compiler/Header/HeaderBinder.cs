@@ -66,7 +66,7 @@ internal sealed class HeaderBinder(Context context)
             case GaugeStatement gauge:
                 AddGauge(gauge);
                 return pattern;
-            case TurnStatement turn:
+            case TurnStatement { NextRowOnly: false } turn:
                 TurnRules.Bind(context, turn, (stitch, rule) => context.Rules[stitch] = rule);
                 return pattern;
             case MeasureStatement measure:
