@@ -147,7 +147,6 @@ internal sealed class PatternBinder
         {
             case null or TermsStatement or SizesStatement: break;
             case TurnStatement turn when _book.All.Count > 0 || turn.NextRowOnly: InPiece(turn); break;
-            case TurnStatement turn when _piece is not null: InPiece(turn); break;
             case SeamStatement seam: Join(seam); break;
             case WeaveInStatement: _items.Add(() => new WeaveInItem()); break;
             case ProseStatement prose: Prose(prose); break;
@@ -186,6 +185,12 @@ internal sealed class PatternBinder
             // Lines that follow are outside for the same reason.
             if (!_book.InDoubt && !_outsideTold) _context.Findings.Add(OutsidePiece.At(statement.Span));
             _outsideTold = true;
+            return;
+        }
+
+        if (_piece.Builders[0].IsFastenedOff && statement is not (FastenOffStatement or EdgeNameStatement))
+        {
+            _context.Findings.Add(AfterFastenOff.At(statement.Span, _piece.Name));
             return;
         }
 
