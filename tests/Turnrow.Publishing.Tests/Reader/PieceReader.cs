@@ -57,7 +57,6 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     {
         At(match.Groups["edge"].Value, piece.HookAt);
         piece.YarnGoesTo = match.Groups["piece"].Value;
-        if (match.Groups["side"].Success && match.Groups["side"].Value == "RS" == piece.Rows[^1].RightSide) throw new Misread("after this row comes one of the other side");
     }
 
     private void Part(Match match)
@@ -95,7 +94,8 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         var walk = new EdgeWalk(pieces, _firstSide.Value, piece.PickedUp, doubts);
         var places = piece.IsJoined ? walk.From(match.Groups["where"].Value) : walk.Along(match.Groups["where"].Value.TrimEnd('.'));
         if (!piece.IsJoined) TakeYarn(pieces[match.Groups["piece"].Value]);
-        _first = new Ground(places) { JoinedAt = piece.IsJoined ? 0 : -1, IsPickedUp = true, Along = walk.Along };
+        // Yarn that goes on hangs at the first place already.
+        _first = new Ground(places) { JoinedAt = 0, IsPickedUp = true, Along = walk.Along };
     }
 
     private void AddAtHook(Match match)
@@ -152,7 +152,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     {
         var hint = row.Count is { Count: 1 } count ? count.Keys.Single() : null;
         if (piece.Rows.Count == 0) return (_first ?? throw new Misread("what the piece begins from is not said")).With(hint);
-        var places = Enumerable.Repeat(new Place(Seen.Chain), _hanging).Concat(piece.Rows[^1].Made.Reverse()).Concat(Enumerable.Repeat(new Place(Seen.AddedChain), _added));
+        // A length joined at the edge reaches over the sl sts there, which are left behind it.
+        var below = piece.Rows[^1].Made.Reverse().ToLookup(place => place.Seen == Seen.SlipStitch);
+        var places = Enumerable.Repeat(new Place(Seen.Chain), _hanging).Concat(below[false]).Concat(Enumerable.Repeat(new Place(Seen.AddedChain), _added)).Concat(below[true]);
         return new Ground(places) { IsTurned = true, HangingChains = _hanging, Hint = hint };
     }
 

@@ -45,18 +45,19 @@ public sealed class RandomPatternTests
                     page = "";
                 }
 
-                foreach (var d in page == "" ? ["crash"] : ReadBack.Differences(compiled, page))
+                foreach (var d in page == "" ? ["crash"] :  ReadBack.Differences(compiled, page))
                 {
+                    if (d.Contains("there is no piece", StringComparison.Ordinal)) continue;
                     var why = System.Text.RegularExpressions.Regex.Replace(d.Split('\n')[0], @"\d+", "#");
                     why = System.Text.RegularExpressions.Regex.Replace(why, @"\b(sc|hdc|dc|tr)\b", "dc");
                     why = System.Text.RegularExpressions.Regex.Replace(why, @" \(size .*|^[A-Z][a-z]+: |Back|Front|Sleeve|Cuff|Collar|Pocket", "");
                     if (why.Length > 90) why = why[..90];
                     if (!texts.TryGetValue(why, out var list)) texts[why] = list = [];
-                    list.Add(d + "\n");
+                    list.Add(d + "\n" + notation[(notation.IndexOf("turn", StringComparison.Ordinal) is var t and > 0 ? t : 0)..] + page[(page.IndexOf("## Instr", StringComparison.Ordinal) is var q and > 0 ? q : 0)..] + "\n");
                 }
             },
             iter: 2000,
             threads: 1);
-        File.WriteAllText("/tmp/survey.txt", $"{n}\n" + string.Join('\n', texts.OrderByDescending(t => t.Value.Count).Select(t => $"== {t.Value.Count} {t.Key}\n" + string.Join("", t.Value.OrderBy(x => x.Length).Take(3)))));
+        File.WriteAllText("/tmp/survey.txt", $"{n}\n" + string.Join('\n', texts.OrderByDescending(t => t.Value.Count).Select(t => $"== {t.Value.Count} {t.Key}\n" + string.Join("", t.Value.OrderBy(x => x.Length).Take(2)))));
     }
 }

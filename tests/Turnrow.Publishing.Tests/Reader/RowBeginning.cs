@@ -64,7 +64,7 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
             return [];
         }
 
-        if (rules.Words.Find(remark.Groups["stitch"].Value) != first) throw new Misread($"the ch counts as {remark.Groups["stitch"].Value}, the row begins with {first}");
+        first = rules.Words.Find(remark.Groups["stitch"].Value) ?? throw new Misread($"the ch counts as {remark.Groups["stitch"].Value}");
         var space = remark.Groups["space"].Success ? Number.Of(remark.Groups["space"].Value) : 0;
         if (remark.Groups["throughout"].Success) rules.Set(first, new ChainRule(chains, true));
         if (remark.Groups["slipped"].Success != steps.Any(s => s is WorkInto { Stitch: "sl st" })) throw new Misread("the ch takes the place of a sl st, or does it not?");

@@ -66,8 +66,7 @@ internal sealed class RowInHand
                 Enter(_beginning.Skipped(skip.Chains, skip.Remarks), skip.Chains);
                 break;
             case SkipPlaces skip:
-                PassFirst(skip.Places);
-                foreach (var at in Reach(skip.Places)) _at = at + 1;
+                Skip(skip);
                 break;
             case WorkInto { Stitch: "sl st" } slip:
                 Slip(slip);
@@ -92,6 +91,14 @@ internal sealed class RowInHand
                 Below.AddRange((_ground.Along ?? throw new Misread("this row goes along no edge"))(along.Edge));
                 break;
         }
+    }
+
+    private void Skip(SkipPlaces skip)
+    {
+        PassFirst(skip.Places);
+        // In a row of one stitch the first dc may be the ch that stands for it.
+        if (skip.Places is { Where: Where.First, Count: 1 } && _at == 0 && Below[0] is { Seen: Seen.TurningChain or Seen.BeginningChain } only && skip.Places.Names[0].Word == only.Stitch) _at = 1;
+        else foreach (var at in Reach(skip.Places)) _at = at + 1;
     }
 
     private void Chain(MakeChains chains)
@@ -142,7 +149,7 @@ internal sealed class RowInHand
             Used(at);
         }
 
-        if (partner) _made[0] = new Place(Seen.ChainAndStitch, work.Stitch);
+        if (partner) _made[^work.Each] = new Place(Seen.ChainAndStitch, work.Stitch);
     }
 
     private void Together(WorkTogether work)
