@@ -22,6 +22,7 @@ internal sealed class PatternBinder
     private readonly ExpectBinder _expect;
     private readonly List<Func<PatternItem?>> _items = [];
     private PieceState? _piece;
+    private bool _toldOutside;
 
     private PatternBinder(SyntaxTree tree, Context context)
     {
@@ -113,10 +114,12 @@ internal sealed class PatternBinder
         foreach (var line in _tree.Lines)
         {
             inPiece |= line.Keyword == "piece";
-            if (line.Broken || line.Statement is null || (inPiece && line.Statement is TurnStatement)) continue;
+            if (line.Broken || line.Statement is null || IsOfPiece(line.Statement, inPiece)) continue;
             yield return line.Statement;
         }
     }
+
+    private static bool IsOfPiece(StatementSyntax statement, bool inPiece) => statement is TurnStatement turn && (inPiece || turn.NextRowOnly);
 
     private void One(LineSyntax line)
     {
@@ -135,6 +138,7 @@ internal sealed class PatternBinder
         switch (line.Statement)
         {
             case null or TermsStatement or SizesStatement: break;
+            case TurnStatement turn when _book.All.Count == 0 && !IsOfPiece(turn, _piece is not null): break;
             case SeamStatement seam: Join(seam); break;
             case WeaveInStatement: _items.Add(() => new WeaveInItem()); break;
             case ProseStatement prose: Prose(prose); break;
@@ -148,6 +152,7 @@ internal sealed class PatternBinder
     {
         var piece = new PieceOpening(_context, _book).Open(statement, broken);
         _piece = piece;
+        _toldOutside = false;
         _items.Add(() => new PieceInSizes(piece.Name, piece.Finished, piece.Passages, piece.MirrorOf?.Name));
     }
 
@@ -168,7 +173,8 @@ internal sealed class PatternBinder
     {
         if (_piece is null)
         {
-            if (!_book.InDoubt) _context.Findings.Add(OutsidePiece.At(statement.Span));
+            if (!_book.InDoubt && !_toldOutside) _context.Findings.Add(OutsidePiece.At(statement.Span));
+            _toldOutside = true;
             return;
         }
 

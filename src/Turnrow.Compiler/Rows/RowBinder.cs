@@ -16,18 +16,20 @@ internal sealed class RowBinder(Context context)
     private Stitch? _only;
 
     /// <summary>The words, a size; null in a size where they are not known.</summary>
-    public IReadOnlyList<Word>?[] Bind(IReadOnlyList<RowItemSyntax> items)
+    /// <param name="items">What was written.</param>
+    /// <param name="fabric">The one stitch that the row below is made of, which a row goes on with that names none; null if there is none.</param>
+    public IReadOnlyList<Word>?[] Bind(IReadOnlyList<RowItemSyntax> items, Stitch? fabric)
     {
-        _only = OnlyStitch(items);
+        _only = OnlyStitch(items, fabric);
         return List(items, false);
     }
 
-    // The stitch that a bare `inc` or `dec` means: the row's, if it has only one.
-    private Stitch? OnlyStitch(IReadOnlyList<RowItemSyntax> items)
+    // The stitch that a bare `inc` or `dec` means: the row's, if it has only one; `inc 8 evenly` alone goes on with the fabric's.
+    private Stitch? OnlyStitch(IReadOnlyList<RowItemSyntax> items, Stitch? fabric)
     {
         var found = new HashSet<Stitch>();
         AddStitches(items, found);
-        return found.Count == 1 ? found.First() : null;
+        return found.Count switch { 0 => fabric, 1 => found.First(), _ => null };
     }
 
     private void AddStitches(IReadOnlyList<RowItemSyntax> items, HashSet<Stitch> found)
