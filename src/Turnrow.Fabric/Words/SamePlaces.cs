@@ -18,7 +18,7 @@ internal static class SamePlaces
     public static bool Stays(Word word) => word switch
     {
         Work { Target.Aim: Aim.Same } or Group { Target.Aim: Aim.Same } => true,
-        Repeat repeat => repeat.Words.Any(Stays) && repeat.Words.All(w => w is Chains || Stays(w)),
+        Repeat repeat => repeat.Words.Any(Stays) && repeat.Words.All(w => Stays(w) || GoesNowhere(w)),
         _ => false,
     };
 
@@ -29,7 +29,8 @@ internal static class SamePlaces
         return index;
     }
 
-    private static bool GoesNowhere(Word word) => word is Chains or Skip or SlipOver or Work { Amount.Times: 0 } or Group { Times: 0 };
+    /// <summary>True if a word works no stitch: what is passed over is not the place that was worked last.</summary>
+    public static bool GoesNowhere(Word word) => word is Chains or Skip or SlipOver or Work { Amount.Times: 0 };
 
     private static void Add(List<Word> result, Word word)
     {
@@ -38,7 +39,8 @@ internal static class SamePlaces
             case Repeat { Ways.Count: > 0 } repeat:
                 foreach (var way in repeat.Ways) Add(result, way);
                 break;
-            case Repeat { Amount.Times: 0 }:
+            // "In each sp" where there was none ahead: from the other end there may be some.
+            case Repeat { Amount.Times: 0 } or Group { Times: 0 } or Work { Target.Aim: Aim.EachOfKind, Amount.Times: 0 }:
                 break;
             case Repeat repeat when !Stays(repeat) && GoesBack(repeat.Words, out var leading):
                 AddRotated(result, repeat, leading);

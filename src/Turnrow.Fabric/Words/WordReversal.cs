@@ -68,8 +68,9 @@ internal static class WordReversal
         var there = new List<Word>();
         for (var i = last; i > at; i--)
         {
-            if (words[i] is Skip or SlipOver) AddReversed(result, words[i], false);
-            else there.Add(Staying(words[i]));
+            // What was passed over on the way lies behind the place; from the other end it comes before it.
+            if (WordCounts.Takes(words[i]) is > 0 and var over) result.Add(new Skip(over) { Origin = words[i].Origin });
+            if (words[i] is not (Skip or SlipOver)) there.Add(Staying(words[i]));
         }
 
         var (once, others) = LastOf(words[at]);
@@ -83,7 +84,7 @@ internal static class WordReversal
         {
             GoTo(there, TargetOf(once));
             result.AddRange(there);
-            result.Add(WithTarget(once, new Target(Aim.Same, PlaceFilter.AnyStitch)));
+            result.Add(WithTarget(Staying(once), new Target(Aim.Same, PlaceFilter.AnyStitch)));
         }
 
         if (others is not null) AddReversed(result, others, first && TakesNothing(words, at));
@@ -100,7 +101,7 @@ internal static class WordReversal
     private static Word Staying(Word word) => word switch
     {
         Group group => group with { Words = Reverse(group.Words) },
-        Repeat repeat => repeat with { Words = [.. repeat.Words.Reverse().Select(Staying)], Amount = Fixed(repeat.Amount) },
+        Repeat repeat => repeat with { Words = [.. repeat.Words.Where(w => w is not Skip).Reverse().Select(Staying)], Amount = Fixed(repeat.Amount) },
         _ => word,
     };
 
