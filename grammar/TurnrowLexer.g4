@@ -32,6 +32,7 @@ ADD      : 'add' ;
 BEGIN    : 'begin' ;
 BOTH     : 'both' ;
 CHAIN    : 'chain' ;
+CLAIMS   : 'claims' ;
 COUNT    : 'count' ;
 DIVIDE   : 'divide' ;
 EXPECT   : 'expect' ;

@@ -17,7 +17,7 @@ statement
   | asGauge=gaugeLine | asTurn=turnLine | asMeasure=measureLine | asCount=countLine | asPiece=pieceLine
   | asBegin=beginLine | asChain=chainLine | asEdge=edgeLine | asMark=markLine | asDivide=divideLine | fastenLine
   | weaveLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine | asStraight=straightLine | asLeave=leaveLine
-  | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asExpect=expectLine
+  | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asExpect=expectLine | asClaims=claimsLine
   ;
 
 // What the pattern is.
@@ -54,6 +54,8 @@ turnPart : FIRST STITCH IN nth=ORDINAL (CHAIN | CH) | NOT IN THE FOUNDATION ;
 measureLine : MEASURE called=name IS value=sum ;
 countLine   : COUNT called=name IS (of=(STITCHES | ROWS) FOR length=sum | value=sum (of=(STITCHES | ROWS) FOR length=sum)?)
               (COMMA fixes+=countFix)* ;
+// How all claims of the file count, where that differs from the trade's usual way.
+claimsLine  : CLAIMS (without=WITHOUT TURNING (CHAIN | CH) | with=WITH CHAINS) ;
 countFix    : ODD | EVEN | MULTIPLE OF multiple=single (PLUS plus=single)? | ROUNDED way=(UP | DOWN) ;
 
 // Pieces.
@@ -181,7 +183,7 @@ unit   : MM | CM | IN | M | YD ;
 // Every word that may be a name: all but the few that one-token reading needs for itself.
 name
   : WORD
-  | ADD | BEGIN | CHAIN | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | LEFT | MARK | MEASURE | NOTATION
+  | ADD | BEGIN | CHAIN | CLAIMS | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | LEFT | MARK | MEASURE | NOTATION
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | WEARER | WEAVE | YARN
   | AFTER | ALL | ALONG | APART | ARE | BUT | BY | CH | CHAINS | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END

@@ -3,6 +3,7 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Tree;
 
@@ -25,6 +26,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     /// <summary>True if a gauge line could not be read: a missing gauge then says nothing new.</summary>
     public bool GaugesInDoubt { get; set; }
 
+    /// <summary>True if a line on turning chains could not be read: that one is not said then says nothing new.</summary>
+    public bool TurnsInDoubt { get; set; }
+
     /// <summary>The pattern's turning-chain rules, in order.</summary>
     public Dictionary<Stitch, TurnRule> Rules { get; } = [];
 
@@ -40,6 +44,12 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     /// <summary>The stitch that a word names, without a report.</summary>
     public Stitch? TryStitch(string word) => StitchBook.Find(word, Terms);
+
+    /// <summary>What the file's claims count where they do not say.</summary>
+    public Counting Counting { get; set; }
+
+    /// <summary>True if the line that says what claims count could not be read: then none of them can be checked.</summary>
+    public bool CountingInDoubt { get; set; }
 
     /// <summary>True if the designer thinks in inches.</summary>
     public bool InInches { get; set; }

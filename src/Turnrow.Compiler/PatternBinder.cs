@@ -22,7 +22,7 @@ internal sealed class PatternBinder
     private readonly ExpectBinder _expect;
     private readonly List<Func<PatternItem?>> _items = [];
     private PieceState? _piece;
-    private bool _toldOutside;
+    private bool _outsideTold;
 
     private PatternBinder(SyntaxTree tree, Context context)
     {
@@ -53,21 +53,28 @@ internal sealed class PatternBinder
     private static Terms TermsOf(SyntaxTree tree, Findings findings, out bool inDoubt)
     {
         inDoubt = tree.Lines.Any(l => l.Broken && l.Keyword is null or "terms");
+        TermsStatement? first = null;
         foreach (var line in tree.Lines)
         {
             if (line.Statement is not TermsStatement statement) continue;
-            if (string.Equals(statement.Terms.Text, "UK", StringComparison.OrdinalIgnoreCase)) return Terms.UK;
-            if (!string.Equals(statement.Terms.Text, "US", StringComparison.OrdinalIgnoreCase))
+            if (first is not null)
             {
-                if (!line.Broken) findings.Add(TermsUnknown.At(statement.Terms.Span, statement.Terms.Text));
-                inDoubt = true;
+                findings.Add(SaidTwice.At(statement, first.Span));
+                continue;
             }
 
-            return Terms.US;
+            first = statement;
+            if (IsUs(statement) || IsUk(statement)) continue;
+            if (!line.Broken) findings.Add(TermsUnknown.At(statement.Terms.Span, statement.Terms.Text));
+            inDoubt = true;
         }
 
-        return Terms.US;
+        return first is not null && IsUk(first) ? Terms.UK : Terms.US;
     }
+
+    private static bool IsUs(TermsStatement statement) => string.Equals(statement.Terms.Text, "US", StringComparison.OrdinalIgnoreCase);
+
+    private static bool IsUk(TermsStatement statement) => string.Equals(statement.Terms.Text, "UK", StringComparison.OrdinalIgnoreCase);
 
     private Pattern Whole(IReadOnlyList<string> sizes)
     {
@@ -75,7 +82,7 @@ internal sealed class PatternBinder
         _context.InInches = LengthUnits.InInches(_tree);
         var header = new HeaderBinder(_context).Bind(HeaderStatements(), sizes);
         foreach (var line in _tree.Lines) One(line);
-        PatternWarnings.Add(_context, _book);
+        PatternWarnings.Add(_context, _book, _tree);
         var items = new List<PatternItem>();
         foreach (var item in _items)
         {
@@ -103,7 +110,10 @@ internal sealed class PatternBinder
     {
         if (!line.Broken) return;
         if (line.Keyword is null or "measure" or "count") _context.Scope.InDoubt = true;
+        _context.CountingInDoubt |= line.Keyword is "claims";
         if (line.Keyword is null or "gauge" or "terms") _context.GaugesInDoubt = true;
+        if (line.Keyword is null or "piece" or "seam") _book.JoinsInDoubt = true;
+        if (line.Keyword is null or "turn") _context.TurnsInDoubt = true;
         if (line.Keyword is null or "piece" && line.Statement is not PieceStatement) _book.InDoubt = true;
     }
 
@@ -114,12 +124,10 @@ internal sealed class PatternBinder
         foreach (var line in _tree.Lines)
         {
             inPiece |= line.Keyword == "piece";
-            if (line.Broken || line.Statement is null || IsOfPiece(line.Statement, inPiece)) continue;
+            if (line.Broken || line.Statement is null || (inPiece && line.Statement is TurnStatement)) continue;
             yield return line.Statement;
         }
     }
-
-    private static bool IsOfPiece(StatementSyntax statement, bool inPiece) => statement is TurnStatement turn && (inPiece || turn.NextRowOnly);
 
     private void One(LineSyntax line)
     {
@@ -138,7 +146,8 @@ internal sealed class PatternBinder
         switch (line.Statement)
         {
             case null or TermsStatement or SizesStatement: break;
-            case TurnStatement turn when _book.All.Count == 0 && !IsOfPiece(turn, _piece is not null): break;
+            case TurnStatement turn when _book.All.Count > 0 || turn.NextRowOnly: InPiece(turn); break;
+            case TurnStatement turn when _piece is not null: InPiece(turn); break;
             case SeamStatement seam: Join(seam); break;
             case WeaveInStatement: _items.Add(() => new WeaveInItem()); break;
             case ProseStatement prose: Prose(prose); break;
@@ -152,7 +161,7 @@ internal sealed class PatternBinder
     {
         var piece = new PieceOpening(_context, _book).Open(statement, broken);
         _piece = piece;
-        _toldOutside = false;
+        _outsideTold = false;
         _items.Add(() => new PieceInSizes(piece.Name, piece.Finished, piece.Passages, piece.MirrorOf?.Name));
     }
 
@@ -160,6 +169,7 @@ internal sealed class PatternBinder
     {
         if (new SeamBinder(_context, _book).Bind(statement) is { } seam) _items.Add(() => seam);
         _piece = null;
+        _outsideTold = false;
     }
 
     // Prose in a piece stands before the rows that follow; before the first piece and after the last it stands by itself.
@@ -173,8 +183,9 @@ internal sealed class PatternBinder
     {
         if (_piece is null)
         {
-            if (!_book.InDoubt && !_toldOutside) _context.Findings.Add(OutsidePiece.At(statement.Span));
-            _toldOutside = true;
+            // Lines that follow are outside for the same reason.
+            if (!_book.InDoubt && !_outsideTold) _context.Findings.Add(OutsidePiece.At(statement.Span));
+            _outsideTold = true;
             return;
         }
 

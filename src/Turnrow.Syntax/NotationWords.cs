@@ -48,6 +48,7 @@ public static class NotationWords
         new("weave", "weave in ends"),
         new("seam", "seam back right side-seam with front right side-seam: 2 sc in each row"),
         new("expect", "expect 85 stitches measure 45 cm, within 1 cm"),
+        new("claims", "claims without turning chain"),
     ];
 
     private static readonly FrozenDictionary<string, StatementWord> ByText =

@@ -33,6 +33,18 @@ public sealed class WaistcoatTests
         Golden.Matches(golden, Published(size, $"{Name}.{piece}.svg"));
     }
 
+    [Fact]
+    public void The_page_holds_the_instructions_and_every_chart_once()
+    {
+        var page = Published(0, Name + ".html");
+        Assert.Contains("<title>Fenland Wrap Waistcoat</title>", page, StringComparison.Ordinal);
+        Assert.Contains("Do not fasten off", page, StringComparison.Ordinal);
+        foreach (var piece in Waistcoat.Pattern.Pieces)
+            Assert.Equal(2, page.Split($"id=\"chart-{piece.Name}-title\"").Length);
+        Assert.DoesNotContain("src=", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("href=", page, StringComparison.Ordinal);
+    }
+
     private static string Published(int size, string file) =>
         Publisher.Publish(Waistcoat.Pattern, new PublishOptions(Name, Terms.US, size) { LineOf = Waistcoat.LineOf })
             .Single(published => published.Name == file).Text;

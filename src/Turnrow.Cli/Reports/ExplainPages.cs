@@ -1,5 +1,7 @@
+using Turnrow.Compiler;
 using Turnrow.Compiler.Diagnostics;
 using Turnrow.Syntax.Diagnostics;
+using Turnrow.Syntax.Text;
 
 namespace Turnrow.Cli.Reports;
 
@@ -29,6 +31,7 @@ internal static class ExplainPages
         writer.WriteLine(kind.Page.ReplaceLineEndings("\n").Trim('\n'));
         writer.WriteLine("\nThis gives it:\n");
         WriteExample(writer, kind.Bad);
+        WriteFindings(writer, kind);
         writer.WriteLine("\nThis does not:\n");
         WriteExample(writer, kind.Good);
     }
@@ -45,6 +48,16 @@ internal static class ExplainPages
     private static void WriteExample(TextWriter writer, string text)
     {
         foreach (var line in text.ReplaceLineEndings("\n").Trim('\n').Split('\n')) writer.WriteLine(line.Length == 0 ? line : "    " + line);
+    }
+
+    // What turnrow says of the bad example, as it would say it of a designer's file. An example that can't be printed has none.
+    private static void WriteFindings(TextWriter writer, DiagnosticKind kind)
+    {
+        if (kind.BadFile is not null) return;
+        var compilation = Compilation.Of(new SourceText("example.turnrow", kind.Bad.ReplaceLineEndings("\n").Trim('\n') + "\n"));
+        if (compilation.Diagnostics.Count == 0) return;
+        writer.WriteLine("\nIt says:\n");
+        foreach (var finding in compilation.Diagnostics) WriteExample(writer, DiagnosticPrinter.Print(finding, compilation.Tree.Source, false));
     }
 
     private static DiagnosticKind[] InOrder(DiagnosticKind[] kinds)

@@ -11,30 +11,27 @@ internal readonly record struct ClaimKind(bool Spaces, Stitch? Stitch)
     /// <summary>All stitches.</summary>
     public static ClaimKind Stitches => default;
 
-    /// <summary>The word for so many of them.</summary>
-    public string Word(Context context) => Spaces ? "sp" : Stitch is null ? "sts" : context.Word(Stitch);
+    /// <summary>So many of them, in words.</summary>
+    public string Counted(Context context, int count) =>
+        Spaces ? Diagnostics.Kinds.Counted.Spaces(count)
+        : Stitch is null ? Diagnostics.Kinds.Counted.Stitches(count)
+        : $"{Diagnostics.Kinds.Counted.Plain(count)} {context.Word(Stitch)}";
 }
 
 /// <summary>A claim with its numbers.</summary>
-internal sealed record BoundClaim(ClaimSyntax Syntax, IReadOnlyList<(ClaimKind Kind, int?[] Claimed, ClaimPartSyntax Syntax)> Parts)
+internal sealed record BoundClaim(ClaimSyntax Syntax, Counting Counting, IReadOnlyList<(ClaimKind Kind, int?[] Claimed, ClaimPartSyntax Syntax)> Parts)
 {
     /// <summary>The stitches that it claims in all, if it claims them as one number.</summary>
     public int? StitchesIn(int size) =>
-        Parts is [{ Kind: { Spaces: false }, Claimed: var claimed }] && Syntax.Scope == ClaimScope.Usual ? claimed[size] : null;
+        Parts is [{ Kind: { Spaces: false }, Claimed: var claimed }] && Counting == Counting.Usual ? claimed[size] : null;
 }
 
 /// <summary>Counts what a claim counts.</summary>
 internal static class ClaimCounting
 {
     /// <summary>The calculated count of a row.</summary>
-    public static int Of(RowWork work, ClaimKind kind, ClaimScope scope)
-    {
-        var count = Of(work.Tops, kind);
-        if (kind.Spaces) return count;
-        if (scope == ClaimScope.WithoutTurningChain && work.Opening.Counts && (kind.Stitch is null || kind.Stitch == work.Opening.Stitch)) count--;
-        if (scope == ClaimScope.WithChains) count += ChainsIn(work.Tops);
-        return count;
-    }
+    public static int Of(RowWork work, ClaimKind kind, Counting counting) =>
+        kind.Spaces ? work.Spaces : work.Count(counting, kind.Stitch);
 
     /// <summary>The calculated count of places that a row is to be worked over.</summary>
     public static int Ahead(PlaceSequence places, ClaimKind kind) =>
@@ -46,12 +43,5 @@ internal static class ClaimCounting
         return kind.Stitch is { } stitch
             ? places.CountWhere(p => p.IsStitch && p.Stitch == stitch)
             : places.CountWhere(static p => p.IsStitch);
-    }
-
-    private static int ChainsIn(PlaceSequence places)
-    {
-        var chains = 0;
-        foreach (var kind in places.Kinds()) chains += kind.Place.Chains * kind.Count;
-        return chains;
     }
 }

@@ -2,7 +2,7 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Rows;
 using Turnrow.Compiler.Values;
-using Turnrow.Syntax.Text;
+using Turnrow.Fabric.Rows;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Claims;
@@ -24,24 +24,31 @@ internal sealed class ClaimBinder(Context context)
             parts.Add((kind, context.Evaluate.Counts(part.Count), part));
         }
 
-        return parts.Count == 0 ? null : new BoundClaim(claim, parts);
+        return parts.Count == 0 ? null : new BoundClaim(claim, CountingOf(claim.Scope), parts);
     }
 
     /// <summary>Checks a claim on the last row of a line. Where the count was not known, the claim is believed.</summary>
-    public void CheckRow(PieceState piece, BoundClaim? claim, StatementSyntax statement)
+    public void CheckRow(PieceState piece, BoundClaim? claim)
     {
         if (claim is null) return;
-        Check(piece, claim, statement.Span, i => piece.Builders[i].Rows is [.., { Work: { } work }] ? (k => ClaimCounting.Of(work, k, claim.Syntax.Scope)) : null);
+        Check(piece, claim, false, i => piece.Builders[i].Rows is [.., { Work: { } work }] ? (k => ClaimCounting.Of(work, k, claim.Counting)) : null);
         Trust(piece, claim);
     }
 
     /// <summary>Checks a claim on <c>leave</c>, <c>add</c> or a beginning: what the next row has to work over.</summary>
-    public void CheckAhead(PieceState piece, BoundClaim? claim, StatementSyntax statement)
+    public void CheckAhead(PieceState piece, BoundClaim? claim)
     {
         if (claim is null) return;
-        Check(piece, claim, statement.Span, i => piece.Builders[i].Ahead is { } ahead ? (k => ClaimCounting.Ahead(ahead, k)) : null);
+        Check(piece, claim, true, i => piece.Builders[i].Ahead is { } ahead ? (k => ClaimCounting.Ahead(ahead, k)) : null);
         Trust(piece, claim);
     }
+
+    private Counting CountingOf(ClaimScope scope) => scope switch
+    {
+        ClaimScope.WithoutTurningChain => Counting.WithoutTurningChain,
+        ClaimScope.WithChains => Counting.WithChains,
+        _ => context.Counting,
+    };
 
     private ClaimKind? KindOf(NameSyntax? word)
     {
@@ -53,8 +60,9 @@ internal sealed class ClaimBinder(Context context)
     private static bool Is(NameSyntax word, string[] words) =>
         Array.Exists(words, w => string.Equals(w, word.Text, StringComparison.OrdinalIgnoreCase));
 
-    private void Check(PieceState piece, BoundClaim claim, TextSpan statement, Func<int, Func<ClaimKind, int>?> countsOf)
+    private void Check(PieceState piece, BoundClaim claim, bool ahead, Func<int, Func<ClaimKind, int>?> countsOf)
     {
+        if (context.CountingInDoubt) return;
         var counts = new Func<ClaimKind, int>?[context.Sizes];
         for (var i = 0; i < counts.Length; i++) counts[i] = countsOf(i);
         foreach (var (kind, claimed, syntax) in claim.Parts)
@@ -70,8 +78,8 @@ internal sealed class ClaimBinder(Context context)
             var wrong = Sized.Where(context.Sizes, i => difference[i] is { } d && d != 0);
             if (wrong.Length == 0 || piece.Causes.Explains(difference, true)) continue;
             var followers = piece.Causes.Tell(difference);
-            var ledger = new RowLedger(context).OfLast(piece, wrong[0]);
-            context.Findings.AddLater(() => RowCount.At(context, syntax, kind.Word(context), wrong, claimed, calculated, ledger, followers.Claims, statement));
+            var ledger = ahead ? new RowLedger(context).OfAhead(piece, wrong[0]) : new RowLedger(context).OfLast(piece, wrong[0], claim.Counting, calculated[wrong[0]]!.Value);
+            context.Findings.AddLater(() => RowCount.At(context, syntax, kind, ahead, wrong, claimed, calculated, ledger, followers.Claims));
         }
     }
 

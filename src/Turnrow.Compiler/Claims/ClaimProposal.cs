@@ -1,4 +1,5 @@
 using Turnrow.Compiler.Pieces;
+using Turnrow.Fabric.Rows;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Claims;
@@ -15,7 +16,7 @@ internal static class ClaimProposal
         for (var i = 0; i < stitches.Length; i++)
         {
             if (piece.Builders[i].Rows is not [.., { Work: { } work }]) return null;
-            stitches[i] = work.Stitches;
+            stitches[i] = work.Count(context.Counting);
             spaces[i] = work.Spaces;
         }
 

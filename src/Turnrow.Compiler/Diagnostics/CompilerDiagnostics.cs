@@ -63,6 +63,7 @@ public static class CompilerDiagnostics
         BegunTwice.Kind,
         TooManyRows.Kind,
         RepeatRows.Kind,
+        RowEmpty.Kind,
         EdgeUnknown.Kind,
         EdgeAmbiguous.Kind,
         EdgeShort.Kind,

@@ -2,6 +2,9 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Header;
@@ -11,6 +14,7 @@ internal sealed class HeaderBinder(Context context)
 {
     private readonly Dictionary<Type, StatementSyntax> _once = [];
     private readonly List<Gauge> _gauges = [];
+    private readonly Dictionary<Stitch, TextSpan> _gaugeSpans = [];
     private readonly List<Yarn> _yarns = [];
     private readonly List<string> _notions = [];
     private readonly List<Measure> _measures = [];
@@ -29,6 +33,7 @@ internal sealed class HeaderBinder(Context context)
             Measures = _measures,
             FittedCounts = _fitted,
             TurnRules = [.. context.Rules],
+            Counting = context.Counting,
         };
     }
 
@@ -49,6 +54,9 @@ internal sealed class HeaderBinder(Context context)
                 return Once(wearer) ? pattern with { Wearer = WearerOf(wearer) } : pattern;
             case HookStatement hook:
                 return Once(hook) ? pattern with { HookMillimetres = NumberOf(hook.Millimetres) } : pattern;
+            case ClaimsStatement claims:
+                if (Once(claims)) context.Counting = claims.Scope == ClaimScope.WithoutTurningChain ? Counting.WithoutTurningChain : Counting.WithChains;
+                return pattern;
             case NotionStatement notion:
                 _notions.Add(notion.Text.Text);
                 return pattern;
@@ -58,7 +66,7 @@ internal sealed class HeaderBinder(Context context)
             case GaugeStatement gauge:
                 AddGauge(gauge);
                 return pattern;
-            case TurnStatement turn:
+            case TurnStatement { NextRowOnly: false } turn:
                 TurnRules.Bind(context, turn, (stitch, rule) => context.Rules[stitch] = rule);
                 return pattern;
             case MeasureStatement measure:
@@ -75,7 +83,7 @@ internal sealed class HeaderBinder(Context context)
     private bool Once(StatementSyntax statement)
     {
         if (_once.TryAdd(statement.GetType(), statement)) return true;
-        context.Findings.Add(SaidTwice.At(statement.Span, _once[statement.GetType()].Span));
+        context.Findings.Add(SaidTwice.At(statement, _once[statement.GetType()].Span));
         return false;
     }
 
@@ -112,14 +120,24 @@ internal sealed class HeaderBinder(Context context)
 
     private void AddGauge(GaugeStatement statement)
     {
-        if (context.StitchOf(statement.Stitch) is not { } stitch) return;
-        if (_gauges.Exists(g => g.Stitch == stitch))
+        if (context.StitchOf(statement.Stitch) is not { } stitch)
         {
-            context.Findings.Add(DefinedTwice.At(statement.Stitch.Span, $"the gauge of {statement.Stitch.Text}", null));
+            context.GaugesInDoubt = true;
             return;
         }
 
-        if (Over(statement.Stitches) is not { } stitches || Over(statement.Rows) is not { } rows) return;
+        if (!_gaugeSpans.TryAdd(stitch, statement.Stitch.Span))
+        {
+            context.Findings.Add(DefinedTwice.Gauge(statement.Stitch.Span, statement.Stitch.Text, _gaugeSpans[stitch]));
+            return;
+        }
+
+        if (Over(statement.Stitches) is not { } stitches || Over(statement.Rows) is not { } rows)
+        {
+            context.GaugesInDoubt = true;
+            return;
+        }
+
         _gauges.Add(new Gauge(stitch, stitches.Count, stitches.Length, rows.Count, rows.Length)
         {
             InInches = Units.IsImperial(statement.Stitches.Unit.Unit),
@@ -140,12 +158,8 @@ internal sealed class HeaderBinder(Context context)
 
     private bool IsFree(NameSyntax name)
     {
-        if (context.TryStitch(name.Text) is not null)
-        {
-            context.Findings.Add(NameIsStitch.At(name.Span, name.Text));
-            return false;
-        }
-
+        // It is still a name below, so that its uses are not faulted as well.
+        if (context.TryStitch(name.Text) is not null) context.Findings.Add(NameIsStitch.At(name.Span, name.Text));
         if (context.Scope.Find(name.Text) is not { } earlier) return true;
         context.Findings.Add(DefinedTwice.At(name.Span, name.Text, earlier.Span));
         return false;

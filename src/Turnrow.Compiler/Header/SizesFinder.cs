@@ -20,7 +20,7 @@ internal static class SizesFinder
         foreach (var line in tree.Lines)
         {
             if (line.Statement is not SizesStatement sizes || sizes.Names.Count == 0) continue;
-            if (first is not null) report.Add(SaidTwice.At(sizes.Span, first.Span));
+            if (first is not null) report.Add(SaidTwice.At(sizes, first.Span));
             else first = sizes;
         }
 

@@ -13,7 +13,13 @@ internal static class TurnRules
     public static void Bind(Context context, TurnStatement statement, Action<Stitch, TurnRule> use)
     {
         if (context.StitchOf(statement.Stitch) is not { } stitch) return;
-        if (Whole(context, statement.Chains) is not { } chains) return;
+        if (Whole(context, statement.Chains) is not { } chains)
+        {
+            // Custom is taken, as if it had been said: that it is not said would be a second fault of one cause.
+            use(stitch, TurnRule.CustomOf(stitch));
+            return;
+        }
+
         var counts = statement.Counts ?? stitch.TurningChainCounts ?? true;
         var first = chains + 1;
         if (statement.FirstStitchIn is { } said)

@@ -1,5 +1,6 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
+using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Joins;
@@ -7,11 +8,15 @@ namespace Turnrow.Compiler.Joins;
 /// <summary>Looks at the whole pattern once all of it is read: what is never joined, never used, or turned in two ways in print.</summary>
 internal static class PatternWarnings
 {
-    public static void Add(Context context, PieceBook book)
+    public static void Add(Context context, PieceBook book, SyntaxTree tree)
     {
-        if (!book.InDoubt) Unjoined(context, book);
-        foreach (var piece in book.All) UnusedParts(context, piece);
-        HowIsItTurned(context, book);
+        if (!book.InDoubt && !book.JoinsInDoubt)
+        {
+            Unjoined(context, book);
+            foreach (var piece in book.All) UnusedParts(context, piece);
+        }
+
+        if (!context.TurnsInDoubt) HowIsItTurned(context, book, tree);
     }
 
     private static void Unjoined(Context context, PieceBook book)
@@ -31,7 +36,7 @@ internal static class PatternWarnings
         }
     }
 
-    private static void HowIsItTurned(Context context, PieceBook book)
+    private static void HowIsItTurned(Context context, PieceBook book, SyntaxTree tree)
     {
         foreach (var piece in book.All)
         {
@@ -39,9 +44,23 @@ internal static class PatternWarnings
             {
                 if (row.Work?.Opening.Stitch is not { TurningChainCounts: null } stitch || context.Rules.ContainsKey(stitch)) continue;
                 if (row.Origin.Value is not SyntaxNode line || piece.Builders[0].SaysRuleOf(stitch)) continue;
-                context.Findings.Add(Diagnostics.Kinds.TurnUnsaid.At(line.Span, context.Word(stitch), stitch.Height));
+                var span = line is RowStatement { Items: [var first, ..] } ? first.Span : line.Span;
+                context.Findings.Add(TurnUnsaid.At(span, context.Word(stitch), stitch.Height, FirstPiece(tree), LineEnd(tree.Source)));
                 return;
             }
         }
     }
+
+    // Where a line for the whole pattern can be put.
+    private static TextSpan FirstPiece(SyntaxTree tree)
+    {
+        foreach (var line in tree.Lines)
+        {
+            if (line.Keyword == "piece") return new TextSpan(line.Span.Start, 0);
+        }
+
+        return new TextSpan(0, 0);
+    }
+
+    private static string LineEnd(SourceText source) => source.Text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
 }

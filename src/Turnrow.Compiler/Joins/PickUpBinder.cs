@@ -24,7 +24,12 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         var walks = pickUp.Walks.Select(w => new WalkBinder(context, book).Bind(w)).ToList();
         var rates = pickUp.Rates.Select(Rate).ToList();
         var word = pickUp.Stitch ?? (pickUp.Rates.Count > 0 ? pickUp.Rates[0].Stitch : null);
-        if (walks.Contains(null) || rates.Contains(null) || word is null || context.StitchOf(word) is not { } stitch) return null;
+        if (walks.Contains(null) || rates.Contains(null) || word is null || context.StitchOf(word) is not { } stitch)
+        {
+            book.JoinsInDoubt = true;
+            return null;
+        }
+
         var sizes = new SizedPickUp?[context.Sizes];
         var uneven = new List<(int Size, PickUpLeg Leg)>();
         for (var i = 0; i < sizes.Length; i++) sizes[i] = InSize(i, pickUp, walks!, rates!, stitch, uneven);

@@ -16,7 +16,12 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         var binder = new WalkBinder(context, book);
         var (first, second) = (binder.Bind(statement.First), binder.Bind(statement.Second));
         var rate = statement.Rate is { } r ? RateOf(r) : null;
-        if (first is null || second is null) return null;
+        if (first is null || second is null)
+        {
+            book.JoinsInDoubt = true;
+            return null;
+        }
+
         first.Piece.Joined = second.Piece.Joined = true;
         book.Uses.Add(first, context);
         book.Uses.Add(second, context);
@@ -49,7 +54,7 @@ internal sealed class SeamBinder(Context context, PieceBook book)
     {
         if (statement.Eased || first.Piece.RowsInDoubt || second.Piece.RowsInDoubt) return;
         var uneven = Sized.Where(context.Sizes, i => seams[i] is { IsEven: false });
-        if (uneven.Length > 0) context.Findings.Add(SeamLength.At(context, statement, first, second, uneven, i => seams[i]!));
+        if (uneven.Length > 0) context.Findings.Add(SeamLength.At(context, first, second, uneven, i => seams[i]!));
     }
 
     private void CheckOrder(SeamStatement statement, Seam?[] seams)

@@ -40,7 +40,7 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         if (hand is not null) words.RemoveAt(0);
         if (words.Count > 1)
         {
-            context.Findings.Add(EdgeWordsTooMany.At(words[1].Span.To(words[^1].Span), words[0].Text));
+            context.Findings.Add(EdgeWordsTooMany.At(words, HasEdge(piece, string.Join('-', words.Select(w => w.Text)))));
             return null;
         }
 
@@ -53,6 +53,9 @@ internal sealed class WalkBinder(Context context, PieceBook book)
 
         return ByName(piece, words[0], hand);
     }
+
+    private static bool HasEdge(PieceState piece, string name) =>
+        piece.Builders[0].NamesOf(Hand.Right).Concat(piece.Builders[0].NamesOf(Hand.Left)).Contains(name, StringComparer.OrdinalIgnoreCase);
 
     private Func<Piece, JoinSide>? ByName(PieceState piece, NameSyntax name, Hand? hand)
     {

@@ -28,7 +28,7 @@ internal static class BeginBinding
         }
 
         piece.Changed();
-        if (!chains) new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(claim), statement);
+        if (!chains) new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(claim));
     }
 
     private static bool IsSecond(Context context, PieceState piece, TextSpan span)

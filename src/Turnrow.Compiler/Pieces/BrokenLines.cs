@@ -11,7 +11,7 @@ internal static class BrokenLines
     private static readonly string[] Harmless =
     [
         "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "measure",
-        "count", "expect", "seam", "weave", "fasten", ">",
+        "count", "claims", "expect", "seam", "weave", "fasten", ">",
     ];
 
     private static readonly string[] Naming = ["both", "right", "left", "from", "mark", "divide"];
@@ -47,6 +47,6 @@ internal static class BrokenLines
     private static void Believe(Context context, PieceState piece, StatementSyntax? statement)
     {
         if (statement is not UnfinishedStatement { Claim: { } claim }) return;
-        if (new ClaimBinder(context).Bind(claim) is { } bound) new ClaimBinder(context).CheckRow(piece, bound, statement);
+        if (new ClaimBinder(context).Bind(claim) is { } bound) new ClaimBinder(context).CheckRow(piece, bound);
     }
 }

@@ -11,16 +11,18 @@ internal static class DivideBinding
     {
         Begun.Check(context, piece, statement.Span);
         var sums = Sized.Same<int?>(context.Sizes, 0);
+        var all = new List<int?[]>();
         foreach (var part in statement.Parts)
         {
             var counts = context.Evaluate.Counts(part.Stitches, part.Name is null ? 0 : 1);
+            all.Add(counts);
             if (part.Name is { } name) Name(context, piece, name, sums, counts);
             for (var i = 0; i < sums.Length; i++) sums[i] += counts[i];
         }
 
         var wrong = Sized.Where(context.Sizes, i => sums[i] is { } sum && piece.Builders[i].Ahead is { } ahead && ahead.Count != sum);
         if (wrong.Length > 0 && !piece.Causes.Explains(Difference(piece, sums), true))
-            context.Findings.Add(DivideSum.At(context, statement.Span, wrong, sums, i => piece.Builders[i].Ahead!.Count));
+            context.Findings.Add(DivideSum.At(context, statement, wrong, sums, all, i => piece.Builders[i].Ahead!.Count));
     }
 
     private static int?[] Difference(PieceState piece, int?[] sums)

@@ -26,7 +26,7 @@ internal static class EdgeBinder
         if (hands.Length == 1) return hands;
         if (hands.Length == 2)
         {
-            context.Findings.Add(EdgeAmbiguous.At(name.Span, name.Text));
+            context.Findings.Add(EdgeAmbiguous.At(edge.Span, name.Text));
             return null;
         }
 

@@ -20,6 +20,9 @@ internal sealed class PieceBook(Context context)
     /// <summary>True if a line that may have opened a piece could not be read.</summary>
     public bool InDoubt { get; set; }
 
+    /// <summary>True if a line that joins pieces, or goes on from one, could not be used: what seems unjoined may be joined by it.</summary>
+    public bool JoinsInDoubt { get; set; }
+
     public void Announce(NameSyntax name) => _later.TryAdd(name.Text, name.Span);
 
     public void Add(PieceState piece)
@@ -46,6 +49,7 @@ internal sealed class PieceBook(Context context)
     public PieceState? Bind(NameSyntax name)
     {
         if (Find(name.Text) is { } piece) return piece;
+        JoinsInDoubt = true;
         if (_later.TryGetValue(name.Text, out var later)) context.Findings.Add(PieceBelow.At(name.Span, name.Text, later));
         else if (!InDoubt) context.Findings.Add(UnknownPiece.At(name.Span, name.Text, _byName.Keys));
         return null;

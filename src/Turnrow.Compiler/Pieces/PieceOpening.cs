@@ -42,8 +42,8 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     {
         var binder = new ClaimBinder(context);
         if (binder.Bind(statement.Claim) is not { } claim) return;
-        if (statement.Origin is PickUpOriginSyntax or MirrorOriginSyntax) binder.CheckRow(piece, claim, statement);
-        else if (statement.Origin is not null) binder.CheckAhead(piece, claim, statement);
+        if (statement.Origin is PickUpOriginSyntax or MirrorOriginSyntax) binder.CheckRow(piece, claim);
+        else if (statement.Origin is not null) binder.CheckAhead(piece, claim);
     }
 
     private void BeginPart(PieceState piece, PartOriginSyntax part)
@@ -54,6 +54,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         if (part.Edge.Word == EdgeWord.Both) context.Findings.Add(PartBothEdges.At(part.Edge.Span));
         if (from is null || hands is null)
         {
+            book.JoinsInDoubt = true;
             piece.Doubt(true);
             return;
         }
@@ -79,6 +80,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
 
         if (!from.Parts.TryGetValue(part.Part.Text, out var named))
         {
+            book.JoinsInDoubt = true;
             if (!from.NamesInDoubt) context.Findings.Add(PartUnknown.At(part.Part.Span, part.Part.Text, from.Name, from.Parts.Keys));
             piece.Doubt(true);
             return;
@@ -119,7 +121,11 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         foreach (var (name, right, count) in from.Taken)
         {
             var sizes = Sized.Where(context.Sizes, i => fromRight[i] is { } a && counts[i] is { } n && a < right[i] + count[i] && right[i] < a + n);
-            if (sizes.Length > 0) context.Findings.Add(PartOverlap.At(context, place.Span, sizes, name));
+            if (sizes.Length == 0) continue;
+            context.Findings.Add(PartOverlap.At(context, place.Span, sizes, name,
+                i => Math.Min(fromRight[i]!.Value + counts[i]!.Value, right[i] + count[i]) - Math.Max(fromRight[i]!.Value, right[i]),
+                counts,
+                i => from.Finished[i].LastStitches));
         }
 
         if (Array.TrueForAll(fromRight, n => n is not null) && Array.TrueForAll(counts, n => n is not null))
@@ -162,7 +168,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         piece.Joined = original.Finished[0].Start is PartStart or PickUpStart;
         var beginning = new MirrorBeginning(book, piece, original, mirror.TurnedOver, new Origin(statement));
         for (var i = 0; i < context.Sizes; i++) beginning.Work(i);
-        if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.At(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));
+        if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.Mirrored(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));
         foreach (var (name, rows) in original.Marks) piece.Marks[name] = rows;
         foreach (var passage in original.Passages)
         {

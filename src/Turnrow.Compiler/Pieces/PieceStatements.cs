@@ -10,7 +10,7 @@ internal static class PieceStatements
     /// <summary>True if a statement belongs in a piece.</summary>
     public static bool IsOne(StatementSyntax statement) => statement is
         BeginStatement or ChainStatement or EdgeNameStatement or RowStatement or StraightStatement or LeaveStatement or AddStatement
-        or ShapeStatement or MarkStatement or RepeatStatement or DivideStatement or FastenOffStatement or TurnStatement;
+        or ShapeStatement or MarkStatement or RepeatStatement or DivideStatement or FastenOffStatement;
 
     /// <summary>Does what a statement says.</summary>
     public static void Bind(Context context, PieceState piece, StatementSyntax statement)

@@ -11,10 +11,11 @@ internal static class PlainCheck
     public static Stitch? Stitch(Context context, PieceState piece, TextSpan span, string word)
     {
         if (piece.PlainStitch() is { } stitch) return stitch;
+        var start = new TextSpan(span.Start, word.Length);
         var builder = piece.Builders[0];
         if (builder.RowCount == 0)
         {
-            if (builder.Ahead is not null || builder.WaitsForFirstStitch) context.Findings.Add(NoRowYet.At(span, word));
+            if (builder.Ahead is not null || builder.WaitsForFirstStitch) context.Findings.Add(NoRowYet.At(start, word));
         }
         else if (builder.Rows[^1].Work is null)
         {
@@ -23,7 +24,7 @@ internal static class PlainCheck
         }
         else
         {
-            context.Findings.Add(NotPlain.At(span, word, builder.RowCount));
+            context.Findings.Add(NotPlain.At(start, word, builder.RowCount));
         }
 
         return null;

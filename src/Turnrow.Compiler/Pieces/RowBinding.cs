@@ -27,7 +27,7 @@ internal static class RowBinding
         }
 
         working.Finish();
-        new ClaimBinder(context).CheckRow(piece, claim, statement);
+        new ClaimBinder(context).CheckRow(piece, claim);
     }
 
     /// <summary>How many rows "rows 2 to 19" are; reports numbers that are not the row's own.</summary>
@@ -41,7 +41,7 @@ internal static class RowBinding
         var counts = new int?[context.Sizes];
         for (var i = 0; i < counts.Length; i++) counts[i] = to[i] - from[i] + 1;
         var backwards = Sized.Where(context.Sizes, i => counts[i] is < 0);
-        if (backwards.Length > 0) context.Findings.Add(RowsBackwards.At(context, first.Span.To(last!.Span), backwards));
+        if (backwards.Length > 0) context.Findings.Add(RowsBackwards.At(context, first.Span.To(last!.Span), backwards, from, to));
         return counts.Select(c => c is < 0 ? null : c);
     }
 

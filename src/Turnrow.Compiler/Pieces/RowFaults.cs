@@ -1,6 +1,7 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Rows;
 using Turnrow.Fabric.Words;
+using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -20,17 +21,43 @@ internal static class RowFaults
         context.Findings.Add(first.Fault.Kind switch
         {
             RowFaultKind.NotEnough or RowFaultKind.LeftOver => RowLength.At(context, span, piece, sizes, failureOf, word, ledger),
-            RowFaultKind.RepeatDoesNotComeOut => RepeatRemainder.At(context, span, sizes, failureOf, word, ledger),
+            RowFaultKind.RepeatDoesNotComeOut => RepeatRemainder.At(context, span, sizes, failureOf, word, ledger, RestInWords(context, sizes, failureOf)),
             RowFaultKind.RepeatTakesNothing => RepeatEndless.At(span, word),
-            RowFaultKind.SpaceAhead => SpaceAhead.At(context, span, sizes, word, first.Fault.Needed),
-            RowFaultKind.NoneOfKind => NoSuchPlace.At(context, span, sizes, word),
+            RowFaultKind.SpaceAhead => SpaceAhead.At(context, span, sizes, word, first.Fault.Needed, PlainAcross(first.Fault.Word)),
+            RowFaultKind.NoneOfKind => NoSuchPlace.At(context, span, sizes, word, text.PlaceOf(first.Fault.Word!)),
             RowFaultKind.SpreadTooMany => SpreadTooMany.At(context, span, sizes, failureOf, word),
             RowFaultKind.TooLong => RowTooLong.At(span),
             _ => PlaceInRow.At(context, span, sizes, first.Fault.Kind, word, first.Fault.There),
         });
     }
 
-    private static TextSpan RowSpan(StatementSyntax statement) =>
+    private static StitchItem? PlainAcross(Word? word) =>
+        word?.Origin.Value is StitchItem { Before: null, Change: null, Place: null, Amount: AcrossAmount } item ? item : null;
+
+    // What is left over worked plainly behind the repeat: where it is as much in every size.
+    private static Mend? RestInWords(Context context, int[] sizes, Func<int, RowFailure> failureOf)
+    {
+        var fault = failureOf(sizes[0]).Fault;
+        if (sizes.Length < context.Sizes || Array.Exists(sizes, i => failureOf(i).Fault.There != fault.There)) return null;
+        var across = fault.Word?.Origin.Value switch
+        {
+            GroupItem { Times: AcrossAmount amount } => amount,
+            StitchItem { Amount: AcrossAmount amount } => amount,
+            _ => null,
+        };
+        var stitch = fault.Word switch
+        {
+            Work work => work.Stitch,
+            Repeat { Words: [.., Work { Target.Aim: Aim.Next } work] } => work.Stitch,
+            _ => null,
+        };
+        if (across is null || stitch is null) return null;
+        var rest = Counted.Plain(fault.There);
+        return new Mend($"work the last {rest} plainly", across.Span, $"until {rest} remain, {context.Word(stitch)} {rest}");
+    }
+
+    /// <summary>The words of a row; of another statement, all of it.</summary>
+    public static TextSpan RowSpan(StatementSyntax statement) =>
         statement is RowStatement { Items: [var a, .., var b] } ? a.Span.To(b.Span)
         : statement is RowStatement { Items: [var only] } ? only.Span
         : statement.Span;

@@ -13,6 +13,7 @@ namespace Turnrow.Compiler.Pieces;
 internal sealed class RowWorking(Context context, PieceState piece, StatementSyntax statement)
 {
     private readonly RowFailure?[] _failures = new RowFailure?[context.Sizes];
+    private readonly int?[] _empty = new int?[context.Sizes];
 
     /// <summary>Works so many rows in a size; the plan of each comes from its number among them, from 0.</summary>
     public void Rows(int size, int count, Func<int, RowPlan?> plan)
@@ -28,6 +29,13 @@ internal sealed class RowWorking(Context context, PieceState piece, StatementSyn
         var below = builder.Ahead?.Count;
         var number = builder.RowCount + 1;
         var fault = builder.WorkRow(plan ?? new WordsPlan([]), new Origin(statement), ordinal);
+        if (fault is null && builder.Rows[^1].Work is { Tops.Count: 0 })
+        {
+            // Told once: the rows that follow have nothing to work over for the same reason.
+            _empty[size] = number;
+            builder.Doubt(false);
+        }
+
         if (fault is null || plan is null) return;
         _failures[size] ??= new RowFailure(fault, plan, number, below ?? fault.There, builder.Rows[^1].StartsAt);
     }
@@ -36,6 +44,8 @@ internal sealed class RowWorking(Context context, PieceState piece, StatementSyn
     public void Finish()
     {
         piece.AddRowsPassage(statement);
+        var empty = Sized.Where(context.Sizes, i => _empty[i] is not null);
+        if (empty.Length > 0) context.Findings.Add(RowEmpty.At(context, RowFaults.RowSpan(statement), piece, empty, _empty[empty[0]]!.Value));
         var open = Sized.Where(context.Sizes, i => _failures[i] is { } f && !IsKnownCause(i, f));
         while (open.Length > 0)
         {

@@ -22,7 +22,7 @@ internal static class ShapeBinding
             ? new SolvedShaping(context, piece, solve).Plans(counts)
             : new GivenShaping(context, piece, statement.Shapings).Plans(counts);
         Work(context, piece, statement, stitch, counts, plans);
-        new ClaimBinder(context).CheckRow(piece, claim, statement);
+        new ClaimBinder(context).CheckRow(piece, claim);
     }
 
     private static void Work(

@@ -18,7 +18,7 @@ internal sealed class SolvedShaping(Context context, PieceState piece, SolveSynt
         var differences = new int?[context.Sizes];
         for (var i = 0; i < differences.Length; i++) differences[i] = targets[i] - piece.Builders[i].Ahead?.Count;
         var odd = Sized.Where(context.Sizes, i => differences[i] is { } d && d % hands.Length != 0);
-        if (odd.Length > 0) context.Findings.Add(TaperOdd.At(context, solve.To.Span, odd, differences, targets));
+        if (odd.Length > 0) context.Findings.Add(TaperOdd.At(context, solve.To, odd, differences, targets));
         var tapers = TapersOf(rows, differences, hands.Length);
         var inside = OptionOf(SolveOption.StitchesIn) ?? Sized.Same<int?>(context.Sizes, 0);
         var refused = new List<int>();
@@ -29,7 +29,7 @@ internal sealed class SolvedShaping(Context context, PieceState piece, SolveSynt
             else plans[i] = PlanOf(schedule, taper, hands, Math.Sign(differences[i]!.Value), inside[i] ?? 0);
         }
 
-        if (refused.Count > 0) context.Findings.Add(TaperTooSteep.At(context, solve.Span, [.. refused], i => tapers[i]!, hands.Length));
+        if (refused.Count > 0) context.Findings.Add(TaperTooSteep.At(context, solve.Span, [.. refused], i => tapers[i]!, hands.Length, differences));
         return plans;
     }
 

@@ -26,7 +26,7 @@ internal static class StepBinding
         if (short_.Length > 0) context.Findings.Add(EdgeShort.At(context, statement.Count.Span, short_, counts, i => piece.Builders[i].Ahead!.Count, hands.Length));
         CheckMeet(context, piece, statement.Edge.Span, hands, counts, false);
         Step(piece, statement, hands, counts, false, false, short_);
-        new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim), statement);
+        new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim));
     }
 
     public static void Bind(Context context, PieceState piece, AddStatement statement)
@@ -41,7 +41,7 @@ internal static class StepBinding
 
         CheckMeet(context, piece, statement.Edge.Span, hands, counts, true);
         Step(piece, statement, hands, counts, true, statement.OneRowApart, []);
-        new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim), statement);
+        new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim));
     }
 
     // Stitches left and chains added at one edge before one row: the chains would hang on stitches that are not worked.

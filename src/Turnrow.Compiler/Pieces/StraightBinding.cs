@@ -28,7 +28,7 @@ internal static class StraightBinding
         }
 
         working.Finish();
-        new ClaimBinder(context).CheckRow(piece, claim, statement);
+        new ClaimBinder(context).CheckRow(piece, claim);
     }
 
     private static int?[] RowsOf(Context context, PieceState piece, StraightStatement statement, Stitch? stitch)
@@ -67,7 +67,7 @@ internal static class StraightBinding
             else counts[i] = (int)Math.Min(rows, int.MaxValue);
         }
 
-        if (passed.Count > 0) context.Findings.Add(LengthPassed.At(context, statement.Amount.Span, [.. passed], i => so[i]!.Value, i => lengths[i]!.Value));
+        if (passed.Count > 0) context.Findings.Add(LengthPassed.At(context, statement.Amount.Span, [.. passed], i => so[i]!.Value, i => lengths[i]!.Value, marks is not null));
         return counts;
     }
 
@@ -80,10 +80,10 @@ internal static class StraightBinding
         }
 
         var passed = Sized.Where(context.Sizes, i => counts[i] is < 0);
-        if (passed.Length > 0) context.Findings.Add(RowsPassed.At(context, statement.Amount.Span, passed, i => -counts[i]!.Value));
+        if (passed.Length > 0) context.Findings.Add(RowsPassed.At(context, statement.Amount.Span, passed, i => -counts[i]!.Value, i => piece.Builders[i].RowCount - marks![i] + 1));
         var wrong = Sized.Where(context.Sizes, i => counts[i] is { } n && n >= 0 && !piece.RowsInDoubt
             && AllowedRows(context, statement, 0, piece.Builders[i].NextIsRightSide) is { } allowed && !allowed.Has(n));
-        if (wrong.Length > 0) context.Findings.Add(RowsFix.At(context, statement.Fixes[0].Span, wrong, counts));
+        if (wrong.Length > 0) context.Findings.Add(RowsFix.At(context, Unmet(statement, counts[wrong[0]]!.Value, piece.Builders[wrong[0]].NextIsRightSide), wrong, counts));
         return counts.Select(c => c is < 0 ? null : c);
     }
 
@@ -93,14 +93,7 @@ internal static class StraightBinding
         var allowed = Allowed.Any;
         foreach (var fix in statement.Fixes)
         {
-            var odd = fix.Fix switch
-            {
-                RowFix.EvenRows => counted % 2 != 0,
-                RowFix.OddRows => counted % 2 == 0,
-                RowFix.EndRightSide => nextIsRightSide,
-                _ => !nextIsRightSide,
-            };
-            if (allowed.And(odd ? Allowed.Odd : Allowed.Even) is { } both)
+            if (allowed.And(IsOdd(fix, counted, nextIsRightSide) ? Allowed.Odd : Allowed.Even) is { } both)
             {
                 allowed = both;
                 continue;
@@ -111,6 +104,25 @@ internal static class StraightBinding
         }
 
         return allowed;
+    }
+
+    // Whether a wish asks for an odd number of rows more.
+    private static bool IsOdd(RowFixSyntax fix, int counted, bool nextIsRightSide) => fix.Fix switch
+    {
+        RowFix.EvenRows => counted % 2 != 0,
+        RowFix.OddRows => counted % 2 == 0,
+        RowFix.EndRightSide => nextIsRightSide,
+        _ => !nextIsRightSide,
+    };
+
+    private static RowFixSyntax Unmet(StraightStatement statement, int rows, bool nextIsRightSide)
+    {
+        foreach (var fix in statement.Fixes)
+        {
+            if (IsOdd(fix, 0, nextIsRightSide) != (rows % 2 != 0)) return fix;
+        }
+
+        return statement.Fixes[0];
     }
 
     private static int[]? MarkOf(Context context, PieceState piece, StraightStatement statement)

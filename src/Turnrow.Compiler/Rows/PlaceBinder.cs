@@ -27,7 +27,7 @@ internal sealed class PlaceBinder(Context context)
             if (FilterOf(place.AndKind) is not { } also) return null;
             if (filter.Kind == PlaceFilterKind.AnyStitch == (also.Kind == PlaceFilterKind.AnyStitch))
             {
-                context.Findings.Add(PlaceUnknown.At(place.Span));
+                context.Findings.Add(PlaceUnknown.Both(place.Span));
                 return null;
             }
 
@@ -53,7 +53,7 @@ internal sealed class PlaceBinder(Context context)
         if (words.Count == 2 && Array.Exists(SpaceWords, w => Is(words[1], w)) && ChainsOf(words[0].Text) is { } chains)
             return new PlaceFilter(PlaceFilterKind.SpaceOf, null, chains);
         if (words.Count == 1) return context.StitchOf(words[0]) is { } stitch ? new PlaceFilter(PlaceFilterKind.OneStitch, stitch, 0) : null;
-        context.Findings.Add(PlaceUnknown.At(words.Count > 0 ? words[0].Span.To(words[^1].Span) : default));
+        if (words.Count > 0) context.Findings.Add(PlaceUnknown.At(words, Array.Exists([.. SpaceWords, .. StitchWords], w => Is(words[^1], w))));
         return null;
     }
 

@@ -3,7 +3,6 @@ using Turnrow.Compiler.Values;
 using Turnrow.Fabric;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
-using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Rows;
@@ -13,34 +12,28 @@ namespace Turnrow.Compiler.Rows;
 /// </summary>
 internal sealed class RowBinder(Context context)
 {
-    private Stitch? _only;
+    private readonly HashSet<Stitch> _stitches = [];
 
     /// <summary>The words, a size; null in a size where they are not known.</summary>
     /// <param name="items">What was written.</param>
-    /// <param name="fabric">The one stitch that the row below is made of, which a row goes on with that names none; null if there is none.</param>
+    /// <param name="fabric">The one stitch that the row below is made of; null if there is none.</param>
     public IReadOnlyList<Word>?[] Bind(IReadOnlyList<RowItemSyntax> items, Stitch? fabric)
     {
-        _only = OnlyStitch(items, fabric);
+        AddStitches(items);
+        if (_stitches.Count == 0 && fabric is not null) _stitches.Add(fabric);
         return List(items, false);
     }
 
-    // The stitch that a bare `inc` or `dec` means: the row's, if it has only one; `inc 8 evenly` alone goes on with the fabric's.
-    private Stitch? OnlyStitch(IReadOnlyList<RowItemSyntax> items, Stitch? fabric)
-    {
-        var found = new HashSet<Stitch>();
-        AddStitches(items, found);
-        return found.Count switch { 0 => fabric, 1 => found.First(), _ => null };
-    }
-
-    private void AddStitches(IReadOnlyList<RowItemSyntax> items, HashSet<Stitch> found)
+    // The row's stitches: a bare `inc` or `dec` means that one, if there is only one; `inc 8 evenly` alone goes on with the fabric's.
+    private void AddStitches(IReadOnlyList<RowItemSyntax> items)
     {
         foreach (var item in items)
         {
-            if (item is GroupItem group) AddStitches(group.Items, found);
+            if (item is GroupItem group) AddStitches(group.Items);
             if (item is not StitchItem stitch) continue;
             foreach (var word in stitch.Words)
             {
-                if (StitchWord.Read(word.Text, context.Terms) is { } read && read.Stitch != StitchBook.Chain) found.Add(read.Stitch);
+                if (StitchWord.Read(word.Text, context.Terms) is { } read && read.Stitch != StitchBook.Chain) _stitches.Add(read.Stitch);
             }
         }
     }
@@ -124,6 +117,7 @@ internal sealed class RowBinder(Context context)
     {
         if (ReadStitch(item) is not { } read) return None();
         if (read.Stitch == StitchBook.Chain) return ChainWords(item, read);
+        if (inOnePlace && LeadsOut(item, read)) return Refuse(NotInOnePlace.At(item.Span));
         if (item.Change is not null) return ChangeWords(item, read);
         var target = item.Place is null ? Target.Next : TargetOf(item.Place);
         if (target is null) return None();
@@ -131,8 +125,8 @@ internal sealed class RowBinder(Context context)
         var amounts = read.CountWord is { } name ? AmountsOf(new CountAmount(new NameExpression(name, name.Span), name.Span))
             : item.Amount is { } said ? AmountsOf(said)
             : Sized.Same<Amount?>(context.Sizes, Amount.Once);
-        if (before is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item.Span));
-        if (item.Place is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item.Span));
+        if (before is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item));
+        if (item.Place is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item));
         if (before is not null && item.Place is null && !inOnePlace) return None();
         var words = new Word?[context.Sizes];
         for (var i = 0; i < words.Length; i++)
@@ -144,6 +138,10 @@ internal sealed class RowBinder(Context context)
         return words;
     }
 
+    // A decrease needs several places, `across` all of them, and a place of its own is another one.
+    private static bool LeadsOut(StitchItem item, StitchReading read) =>
+        item.Change is not null || item.Place is not null || read.Together > 1 || item.Amount is AcrossAmount or UntilAmount;
+
     private int?[]? BeforeOf(StitchItem item, StitchReading read)
     {
         if (item.Before is { } said) return context.Evaluate.Counts(said, 1);
@@ -153,7 +151,7 @@ internal sealed class RowBinder(Context context)
     private Word?[] ChainWords(StitchItem item, StitchReading read)
     {
         if (item.Place is not null || item.Before is not null || item.Change is not null || item.Amount is AcrossAmount or UntilAmount)
-            return Refuse(ChainPlace.At(item.Span));
+            return Refuse(ChainPlace.At(item));
         var count = read.CountWord is { } name ? new NameExpression(name, name.Span) : (item.Amount as CountAmount)?.Count;
         return count is null
             ? Sized.Same<Word?>(context.Sizes, new Chains(1))
@@ -163,7 +161,7 @@ internal sealed class RowBinder(Context context)
     private Word?[] ChangeWords(StitchItem item, StitchReading read)
     {
         var increase = item.Change!.Change == Change.Increase;
-        if (item.Place is not null || item.Before is not null) return Refuse(StitchBoth.At(item.Span));
+        if (item.Place is not null || item.Before is not null) return Refuse(StitchBoth.At(item));
         if (item.Amount is EvenlyAmount evenly)
         {
             return context.Evaluate.Counts(evenly.Count).Select(n => n is { } x ? (Word?)new Spread(read.Stitch, increase ? x : -x) : null);
@@ -198,7 +196,7 @@ internal sealed class RowBinder(Context context)
         var rest = words.Count - at - 1;
         if (rest > 1 || (rest == 1 && item.Amount is not null))
         {
-            context.Findings.Add(WordsTooMany.At(TextSpan.FromBounds(words[at + 1].Span.Start, words[^1].Span.End), words[at].Text));
+            context.Findings.Add(WordsTooMany.At(words, at));
             return null;
         }
 
@@ -212,8 +210,8 @@ internal sealed class RowBinder(Context context)
 
     private StitchReading? BareChange(StitchItem item, HookInto hook)
     {
-        if (_only is { } stitch) return new StitchReading(stitch, 1, hook, null, null);
-        if (_only is null) context.Findings.Add(ChangeWithoutStitch.At(item.Change!.Span, item.Change.Change == Change.Increase));
+        if (_stitches.Count == 1) return new StitchReading(_stitches.First(), 1, hook, null, null);
+        context.Findings.Add(ChangeWithoutStitch.At(item.Change!.Span, item.Change.Change == Change.Increase, [.. _stitches.Select(context.Word)]));
         return null;
     }
 

@@ -22,6 +22,25 @@ internal sealed class WordText(Context context)
         _ => string.Empty,
     };
 
+    /// <summary>The kind of place that a word goes to: "space", "ch-3 space", "dc".</summary>
+    public string PlaceOf(Word word)
+    {
+        var filter = word switch
+        {
+            Work work => work.Target.Filter,
+            Group group => group.Target.Filter,
+            _ => PlaceFilter.AnyStitch,
+        };
+        return filter.Kind switch
+        {
+            PlaceFilterKind.AnySpace => "space",
+            PlaceFilterKind.SpaceOf => $"ch-{Number(filter.Chains)} space",
+            PlaceFilterKind.OneStitch when filter.Stitch is { } stitch => context.Word(stitch),
+            PlaceFilterKind.StitchOrSpace => "stitch or space",
+            _ => "stitch",
+        };
+    }
+
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static string Times(Amount amount) => amount.Reach switch
@@ -38,7 +57,7 @@ internal sealed class WordText(Context context)
         _ => amount.Times == 1 ? string.Empty : " " + Number(amount.Times),
     };
 
-    private static string PlaceText(Target target) => target.Aim switch
+    private string PlaceText(Target target) => target.Aim switch
     {
         Aim.First => "in first",
         Aim.Last => "in last",
@@ -48,12 +67,12 @@ internal sealed class WordText(Context context)
         _ => "in next",
     };
 
-    private static string FilterText(PlaceFilter filter) => filter.Kind switch
+    private string FilterText(PlaceFilter filter) => filter.Kind switch
     {
         PlaceFilterKind.AnySpace => "sp",
         PlaceFilterKind.StitchOrSpace => "st and sp",
         PlaceFilterKind.SpaceOf => $"ch-{Number(filter.Chains)} sp",
-        PlaceFilterKind.OneStitch => filter.Stitch?.Id ?? "st",
+        PlaceFilterKind.OneStitch when filter.Stitch is { } stitch => context.Word(stitch),
         _ => "st",
     };
 

@@ -34,7 +34,7 @@ internal sealed class Evaluator(Findings findings, Scope scope, bool sizesInDoub
         var lengths = Sized.Where(values.Length, i => values[i] is { IsLength: true });
         if (lengths.Length > 0)
         {
-            findings.Add(LengthForCount.At(expression.Span));
+            findings.Add(LengthForCount.At(expression));
             return Sized.Same<int?>(values.Length, null);
         }
 
@@ -53,12 +53,12 @@ internal sealed class Evaluator(Findings findings, Scope scope, bool sizesInDoub
         var values = Of(expression);
         if (Array.Exists(values, v => v is { IsLength: false }))
         {
-            findings.Add(UnitMissing.At(expression.Span));
+            findings.Add(UnitMissing.At(expression));
             return Sized.Same<Rational?>(values.Length, null);
         }
 
         var small = Sized.Where(values.Length, i => values[i] is { } v && v.Number < Rational.Zero);
-        if (small.Length > 0) findings.Add(TooSmall.At(expression.Span, findings, small, 0, i => values[i]!.Value.Number));
+        if (small.Length > 0) findings.Add(TooSmall.Length(expression.Span, findings, small));
         return values.Select(v => v is { } x && x.Number >= Rational.Zero ? x.Number : (Rational?)null);
     }
 
@@ -127,8 +127,8 @@ internal sealed class Evaluator(Findings findings, Scope scope, bool sizesInDoub
         var (a, b) = (left[failed[0]]!.Value, right[failed[0]]!.Value);
         var zero = Sized.Where(result.Length, i => right[i] is { } r && r.Number == Rational.Zero);
         if (operation.Operator == Operator.Over && zero.Length > 0) findings.Add(DivisionByZero.At(operation.Operand.Span, findings, zero));
-        else if (operation.Operator is Operator.Plus or Operator.Minus && a.IsLength != b.IsLength) findings.Add(UnitMix.At(operation.Span, a.IsLength));
-        else if (a.IsLength && b.IsLength || b.IsLength) findings.Add(UnitMix.At(operation.Span, null));
+        else if (operation.Operator is Operator.Plus or Operator.Minus && a.IsLength != b.IsLength) findings.Add(UnitMix.Sum(operation, a.IsLength));
+        else if (a.IsLength && b.IsLength || b.IsLength) findings.Add(UnitMix.Product(operation.Span));
         else findings.Add(TooLarge.At(operation.Span, findings, failed, LargestCount));
     }
 }

@@ -1,6 +1,7 @@
 using Turnrow.Fabric.Joins;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 
 namespace Turnrow.Fabric.Patterns;
@@ -40,6 +41,9 @@ public sealed record Pattern
 
     /// <summary>The turning-chain rules that the pattern states for itself, in order.</summary>
     public IReadOnlyList<KeyValuePair<Stitch, TurnRule>> TurnRules { get; init; } = [];
+
+    /// <summary>What the pattern's counts take in.</summary>
+    public Counting Counting { get; init; }
 
     /// <summary>Body measurements the pattern is made for.</summary>
     public IReadOnlyList<Measure> Measures { get; init; } = [];

@@ -7,6 +7,7 @@ namespace Turnrow.Fabric.Places;
 public sealed class PlaceSequence : IEquatable<PlaceSequence>
 {
     private PlaceSequence? _reversed;
+    private IReadOnlyList<PlaceRun>? _kinds;
 
     internal PlaceSequence(IReadOnlyList<PlaceSegment> segments)
     {
@@ -63,6 +64,16 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
         var left = count;
         while (left > 0)
         {
+            // Repeats that lie within stay repeats.
+            if (cursor.AtRepeat(out var segment, out var times) && segment.UnitCount <= left)
+            {
+                var units = Math.Min(times, left / segment.UnitCount);
+                builder.Add(new PlaceSegment(segment.Unit, units));
+                cursor.Pass(units * segment.UnitCount);
+                left -= units * segment.UnitCount;
+                continue;
+            }
+
             var run = cursor.CurrentRun(left);
             builder.Add(run.Place, run.Count);
             cursor.Pass(run.Count);
@@ -97,22 +108,7 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     }
 
     /// <summary>The kinds of place there are, in order of first appearance, each with its number.</summary>
-    public IReadOnlyList<PlaceRun> Kinds()
-    {
-        var kinds = new List<PlaceRun>();
-        foreach (var segment in Segments)
-        {
-            foreach (var run in segment.Unit)
-            {
-                var at = kinds.FindIndex(k => k.Place == run.Place);
-                var count = run.Count * segment.Times;
-                if (at < 0) kinds.Add(new PlaceRun(run.Place, count));
-                else kinds[at] = new PlaceRun(run.Place, kinds[at].Count + count);
-            }
-        }
-
-        return kinds;
-    }
+    public IReadOnlyList<PlaceRun> Kinds() => _kinds ??= FindKinds();
 
     /// <summary>True if both hold the same places in the same order and are written down the same way.</summary>
     public bool Equals(PlaceSequence? other)
@@ -146,5 +142,22 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
         }
 
         return hash.ToHashCode();
+    }
+
+    private List<PlaceRun> FindKinds()
+    {
+        var kinds = new List<PlaceRun>();
+        foreach (var segment in Segments)
+        {
+            foreach (var run in segment.Unit)
+            {
+                var at = kinds.FindIndex(k => k.Place == run.Place);
+                var count = run.Count * segment.Times;
+                if (at < 0) kinds.Add(new PlaceRun(run.Place, count));
+                else kinds[at] = new PlaceRun(run.Place, kinds[at].Count + count);
+            }
+        }
+
+        return kinds;
     }
 }

@@ -4,6 +4,7 @@ using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Publishing.Charts.Drawing;
 using Turnrow.Publishing.Charts.Layout;
+using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Charts;
 
@@ -18,7 +19,7 @@ internal sealed class ChartText(ChartLayout layout, string size, Terms terms)
         get
         {
             var sized = size.Length == 0 ? string.Empty : $", size {size}";
-            return $"{PieceNames.Title(layout.Piece.Name)}{sized} ({(terms == Terms.US ? "US" : "UK")} terms)";
+            return $"{Names.Title(layout.Piece.Name)}{sized} ({(terms == Terms.US ? "US" : "UK")} terms)";
         }
     }
 

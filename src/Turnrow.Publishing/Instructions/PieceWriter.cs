@@ -101,6 +101,7 @@ internal sealed class PieceLines
         for (var size = 0; size < piece.InSizes.Count; size++)
         {
             var inSize = piece.InSizes[size];
+            var teller = new PieceTeller(inSize);
             for (var i = 0; i < inSize.Rows.Count; i++)
             {
                 var line = inSize.Rows[i].Origin.Value ?? _noLine;
@@ -110,7 +111,7 @@ internal sealed class PieceLines
                     order.Add(line);
                 }
 
-                rows[size].Add(new ToldRow(inSize.Rows[i], RowTeller.Tell(inSize, i)));
+                rows[size].Add(new ToldRow(inSize.Rows[i], teller.Tell(i)));
             }
         }
 

@@ -18,6 +18,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     private const int RowsToMeasure = 4;
 
     private readonly RowReferences _references = new();
+    private (FoldedRows Rows, Sized<int> Row, int Paragraph)? _repeating;
 
     /// <summary>Writes the rows that one line makes.</summary>
     public void Write(IReadOnlyList<SizeRows> sizes)
@@ -28,6 +29,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             {
                 if (group[i].Round.Count > 1) Round(group[i]);
                 else Like(group[i], i == group.Count - 1);
+                _references.AddTold(group[i].Sizes);
             }
         }
     }
@@ -44,9 +46,12 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
 
         var count = rows.Round[0].Count;
         var once = count.All(static n => n == 1);
-        if (_references.Exactly(rows.Sizes, 0) is { } number)
+        if (_references.Exactly(rows.Sizes, 0) is { } exact)
         {
-            Add(rows, None(rows), (once ? "As Row " : "Repeat Row ") + number.Written(), Growth.Of(rows, None(rows)));
+            rows = WithBefore(rows, exact);
+            var alone = rows.Sizes.All(static s => s.Rows.Count == 1);
+            Add(rows, None(rows), (alone ? "As Row " : "Repeat Row ") + exact.Written(), Growth.Of(rows, None(rows)));
+            _repeating = (rows, exact, paragraphs.Count - 1);
         }
         else if (once && _references.Nearly(rows.Sizes, 0) is { } near)
         {
@@ -59,10 +64,25 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             if (once) return;
             var more = rows.Only(i => count.Values[i] > 1);
             var first = more.Times.Select(static _ => 1);
-            Add(more, first, $"Repeat Row {NumberOf(more, None(more)).Written()}", Growth.Of(more, first));
+            var number = NumberOf(more, None(more));
+            var single = more.Sizes.All(static s => s.Rows.Count == 2);
+            Add(more, first, (single ? "As Row " : "Repeat Row ") + number.Written(), Growth.Of(more, first));
+            _repeating = (more with { Sizes = [.. more.Sizes.Select(static s => s with { Rows = [.. s.Rows.Skip(1)] })] }, number, paragraphs.Count - 1);
         }
 
         if (measure) Measure(rows);
+    }
+
+    // Two lines of a file that repeat the same row, one behind the other, are one repeat to a maker.
+    private FoldedRows WithBefore(FoldedRows rows, Sized<int> number)
+    {
+        if (_repeating is not { } before || before.Paragraph != paragraphs.Count - 1 || !before.Row.Equals(number)) return rows;
+        if (!before.Rows.SizeIndexes.SequenceEqual(rows.SizeIndexes)) return rows;
+        paragraphs.RemoveAt(before.Paragraph);
+        return rows with
+        {
+            Sizes = [.. before.Rows.Sizes.Zip(rows.Sizes, static (a, b) => b with { Rows = [.. a.Rows, .. b.Rows] })],
+        };
     }
 
     private string AsNearly(RowDescription row, Sized<int> number, bool endsOtherwise)
@@ -86,6 +106,14 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     // Several rows that come round again: written out once, or named by the rows that they repeat.
     private void Round(FoldedRows rows)
     {
+        if (_references.AreTheLast(rows.Sizes, rows.RoundRows))
+        {
+            var before = Sized.Over(NumberOf(rows, None(rows)).Values.Zip(rows.RoundRows.Values, static (n, count) => n - count));
+            var more = Numbers.MoreTimes(rows.Times);
+            Add(rows, None(rows), $"Repeat the last {rows.RoundRows.Written()} rows {more}{RestOf(rows, before)}", Growth.Of(rows, None(rows)));
+            return;
+        }
+
         if (InOrder(rows) is { } first)
         {
             var last = Sized.Over(first.Values.Zip(rows.RoundRows.Values, static (n, count) => n + count - 1));
@@ -95,14 +123,14 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         }
 
         for (var run = 0; run < rows.Round.Count; run++) Like(rows.Run(run), false);
-        var more = rows.Only(i => rows.Times.Values[i] > 1 || rows.Rest.Values[i] > 0);
-        if (more.Sizes.Count == 0) return;
-        var again = Numbers.MoreTimes(more.Times.Select(static n => n - 1));
+        var again = rows.Only(i => rows.Times.Values[i] > 1 || rows.Rest.Values[i] > 0);
+        if (again.Sizes.Count == 0) return;
+        var times = Numbers.MoreTimes(again.Times.Select(static n => n - 1));
         Add(
-            more,
-            more.RoundRows,
-            $"Repeat the last {more.RoundRows.Written()} rows {again}{RestOf(more, NumberOf(more, None(more)))}",
-            Growth.Of(more, more.RoundRows));
+            again,
+            again.RoundRows,
+            $"Repeat the last {again.RoundRows.Written()} rows {times}{RestOf(again, NumberOf(again, None(again)))}",
+            Growth.Of(again, again.RoundRows));
     }
 
     // The numbers of earlier rows that the round's rows repeat, if those stand one behind the other.
@@ -185,6 +213,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             heights.Add(height);
         }
 
+        _repeating = null;
         paragraphs[^1] += $" Piece measures {Lengths.Both(Sized.Over(heights), pattern.InInches)}.";
     }
 
@@ -202,6 +231,6 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         Counted(rows, index) is { } count ? $" [{count.Written(words)}{(inEach ? " in each row" : string.Empty)}]" : string.Empty;
 
     // Of the last row where no index is given.
-    private static RowCount? Counted(FoldedRows rows, Sized<int>? index) =>
-        RowCount.Of(rows.Sizes.Select((s, i) => s.Rows[index?.Values[i] ?? (s.Rows.Count - 1)].Row.Work));
+    private RowCount? Counted(FoldedRows rows, Sized<int>? index) =>
+        RowCount.Of(rows.Sizes.Select((s, i) => s.Rows[index?.Values[i] ?? (s.Rows.Count - 1)].Row.Work), pattern.Counting);
 }

@@ -39,6 +39,7 @@ internal static class StatementBuilder
         TurnrowLexer.ADD => ShapeBuilder.Add(context.asAdd, line),
         TurnrowLexer.SHAPE => ShapeBuilder.Shape(context.asShape, line),
         TurnrowLexer.SEAM => WalkBuilder.Seam(context.asSeam, line),
+        TurnrowLexer.CLAIMS => ValueBuilder.Claims(context.asClaims),
         TurnrowLexer.EXPECT => ValueBuilder.Expect(context.asExpect, line),
         var other => throw new InvalidOperationException($"no builder for token type {other}"),
     };

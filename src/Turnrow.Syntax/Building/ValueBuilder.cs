@@ -95,4 +95,8 @@ internal static class ValueBuilder
         var plus = context.plus is null ? null : ExpressionBuilder.Single(context.plus, line);
         return new CountFixSyntax(fix, multiple, plus, span);
     }
+
+    /// <summary>How all claims of the file count.</summary>
+    public static ClaimsStatement Claims(TurnrowParser.ClaimsLineContext context) =>
+        new(context.without is not null ? ClaimScope.WithoutTurningChain : ClaimScope.WithChains, LineBuilding.Span(context));
 }

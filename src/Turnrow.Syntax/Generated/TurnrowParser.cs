@@ -40,53 +40,53 @@ internal partial class TurnrowParser : Parser {
 	public const int
 		WHITE_SPACE=1, COMMENT=2, PROSE=3, COMMA=4, SEMICOLON=5, COLON=6, OPEN=7, 
 		CLOSE=8, EQUALS=9, PLUS=10, MINUS=11, OVER_SIGN=12, X=13, ADD=14, BEGIN=15, 
-		BOTH=16, CHAIN=17, COUNT=18, DIVIDE=19, EXPECT=20, FASTEN=21, FROM=22, 
-		GAUGE=23, HOOK=24, LEAVE=25, LEFT=26, MARK=27, MEASURE=28, NOTATION=29, 
-		NOTION=30, PATTERN=31, PIECE=32, REPEAT=33, RIGHT=34, ROW=35, ROWS=36, 
-		SEAM=37, SHAPE=38, SIZES=39, SKILL=40, STRAIGHT=41, TERMS=42, TURN=43, 
-		VERSION=44, WEARER=45, WEAVE=46, YARN=47, ACROSS=48, AFTER=49, ALL=50, 
-		ALONG=51, AND=52, APART=53, ARE=54, AROUND=55, AT=56, BUT=57, BY=58, CH=59, 
-		CHAINS=60, COUNTS=61, DEC=62, DOES=63, DOWN=64, EACH=65, EASING=66, EDGE=67, 
-		EDGES=68, END=69, ENDS=70, EVEN=71, EVENLY=72, EVERY=73, FACING=74, FIRST=75, 
-		FOR=76, FOUNDATION=77, HERE=78, IN=79, INC=80, IS=81, LAST=82, LONGER=83, 
-		MIRRORED=84, MORE_WORD=85, MULTIPLE=86, NEXT=87, NOT=88, ODD=89, OF=90, 
-		OFF=91, ON=92, ONE=93, OPPOSITE=94, ORDER=95, OVER=96, PER=97, PICKED=98, 
-		PLAIN=99, REMAIN=100, REST=101, ROUNDED=102, RS=103, SAME=104, SKIP_WORD=105, 
-		SLIP=106, STITCH=107, STITCHES=108, THE=109, THEN=110, TIMES=111, TO=112, 
-		TURNED=113, TURNING=114, TURNS=115, UNTIL=116, UP=117, WEIGHT=118, WITH=119, 
-		WITHIN=120, WITHOUT=121, WS=122, CM=123, G=124, M=125, MM=126, OZ=127, 
-		YD=128, WORD=129, NUMBER=130, FRACTION=131, ORDINAL=132, DOTTED=133, QUOTED=134, 
-		WRONG_COMMA=135, WRONG_QUOTE=136, JUNK=137;
+		BOTH=16, CHAIN=17, CLAIMS=18, COUNT=19, DIVIDE=20, EXPECT=21, FASTEN=22, 
+		FROM=23, GAUGE=24, HOOK=25, LEAVE=26, LEFT=27, MARK=28, MEASURE=29, NOTATION=30, 
+		NOTION=31, PATTERN=32, PIECE=33, REPEAT=34, RIGHT=35, ROW=36, ROWS=37, 
+		SEAM=38, SHAPE=39, SIZES=40, SKILL=41, STRAIGHT=42, TERMS=43, TURN=44, 
+		VERSION=45, WEARER=46, WEAVE=47, YARN=48, ACROSS=49, AFTER=50, ALL=51, 
+		ALONG=52, AND=53, APART=54, ARE=55, AROUND=56, AT=57, BUT=58, BY=59, CH=60, 
+		CHAINS=61, COUNTS=62, DEC=63, DOES=64, DOWN=65, EACH=66, EASING=67, EDGE=68, 
+		EDGES=69, END=70, ENDS=71, EVEN=72, EVENLY=73, EVERY=74, FACING=75, FIRST=76, 
+		FOR=77, FOUNDATION=78, HERE=79, IN=80, INC=81, IS=82, LAST=83, LONGER=84, 
+		MIRRORED=85, MORE_WORD=86, MULTIPLE=87, NEXT=88, NOT=89, ODD=90, OF=91, 
+		OFF=92, ON=93, ONE=94, OPPOSITE=95, ORDER=96, OVER=97, PER=98, PICKED=99, 
+		PLAIN=100, REMAIN=101, REST=102, ROUNDED=103, RS=104, SAME=105, SKIP_WORD=106, 
+		SLIP=107, STITCH=108, STITCHES=109, THE=110, THEN=111, TIMES=112, TO=113, 
+		TURNED=114, TURNING=115, TURNS=116, UNTIL=117, UP=118, WEIGHT=119, WITH=120, 
+		WITHIN=121, WITHOUT=122, WS=123, CM=124, G=125, M=126, MM=127, OZ=128, 
+		YD=129, WORD=130, NUMBER=131, FRACTION=132, ORDINAL=133, DOTTED=134, QUOTED=135, 
+		WRONG_COMMA=136, WRONG_QUOTE=137, JUNK=138;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
 		RULE_sizesLine = 8, RULE_sizeName = 9, RULE_skillLine = 10, RULE_notionLine = 11, 
 		RULE_wearerLine = 12, RULE_proseLine = 13, RULE_yarnLine = 14, RULE_yarnFact = 15, 
 		RULE_hookLine = 16, RULE_gaugeLine = 17, RULE_gaugeLength = 18, RULE_turnLine = 19, 
-		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_countFix = 23, 
-		RULE_pieceLine = 24, RULE_origin = 25, RULE_along = 26, RULE_alongPart = 27, 
-		RULE_beginLine = 28, RULE_chainLine = 29, RULE_edgeLine = 30, RULE_markLine = 31, 
-		RULE_divideLine = 32, RULE_dividePart = 33, RULE_fastenLine = 34, RULE_weaveLine = 35, 
-		RULE_rowLine = 36, RULE_rowsLine = 37, RULE_items = 38, RULE_item = 39, 
-		RULE_stitchAmount = 40, RULE_changeAmount = 41, RULE_reach = 42, RULE_place = 43, 
-		RULE_repeatLine = 44, RULE_straightLine = 45, RULE_rowFix = 46, RULE_leaveLine = 47, 
-		RULE_addLine = 48, RULE_shapeLine = 49, RULE_shaping = 50, RULE_shapingPart = 51, 
-		RULE_frequency = 52, RULE_stitchesIn = 53, RULE_solve = 54, RULE_solveOption = 55, 
-		RULE_seamLine = 56, RULE_seamPart = 57, RULE_walkWord = 58, RULE_selection = 59, 
-		RULE_rate = 60, RULE_expectLine = 61, RULE_expected = 62, RULE_claim = 63, 
-		RULE_claimPart = 64, RULE_edge = 65, RULE_side = 66, RULE_change = 67, 
-		RULE_stitch = 68, RULE_rowsWord = 69, RULE_stitchesWord = 70, RULE_sum = 71, 
-		RULE_sumOperation = 72, RULE_factor = 73, RULE_count = 74, RULE_countOperation = 75, 
-		RULE_single = 76, RULE_sign = 77, RULE_list = 78, RULE_number = 79, RULE_unit = 80, 
-		RULE_name = 81;
+		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_claimsLine = 23, 
+		RULE_countFix = 24, RULE_pieceLine = 25, RULE_origin = 26, RULE_along = 27, 
+		RULE_alongPart = 28, RULE_beginLine = 29, RULE_chainLine = 30, RULE_edgeLine = 31, 
+		RULE_markLine = 32, RULE_divideLine = 33, RULE_dividePart = 34, RULE_fastenLine = 35, 
+		RULE_weaveLine = 36, RULE_rowLine = 37, RULE_rowsLine = 38, RULE_items = 39, 
+		RULE_item = 40, RULE_stitchAmount = 41, RULE_changeAmount = 42, RULE_reach = 43, 
+		RULE_place = 44, RULE_repeatLine = 45, RULE_straightLine = 46, RULE_rowFix = 47, 
+		RULE_leaveLine = 48, RULE_addLine = 49, RULE_shapeLine = 50, RULE_shaping = 51, 
+		RULE_shapingPart = 52, RULE_frequency = 53, RULE_stitchesIn = 54, RULE_solve = 55, 
+		RULE_solveOption = 56, RULE_seamLine = 57, RULE_seamPart = 58, RULE_walkWord = 59, 
+		RULE_selection = 60, RULE_rate = 61, RULE_expectLine = 62, RULE_expected = 63, 
+		RULE_claim = 64, RULE_claimPart = 65, RULE_edge = 66, RULE_side = 67, 
+		RULE_change = 68, RULE_stitch = 69, RULE_rowsWord = 70, RULE_stitchesWord = 71, 
+		RULE_sum = 72, RULE_sumOperation = 73, RULE_factor = 74, RULE_count = 75, 
+		RULE_countOperation = 76, RULE_single = 77, RULE_sign = 78, RULE_list = 79, 
+		RULE_number = 80, RULE_unit = 81, RULE_name = 82;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
 		"wearerLine", "proseLine", "yarnLine", "yarnFact", "hookLine", "gaugeLine", 
-		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "countFix", 
-		"pieceLine", "origin", "along", "alongPart", "beginLine", "chainLine", 
-		"edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", "weaveLine", 
-		"rowLine", "rowsLine", "items", "item", "stitchAmount", "changeAmount", 
+		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
+		"countFix", "pieceLine", "origin", "along", "alongPart", "beginLine", 
+		"chainLine", "edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", 
+		"weaveLine", "rowLine", "rowsLine", "items", "item", "stitchAmount", "changeAmount", 
 		"reach", "place", "repeatLine", "straightLine", "rowFix", "leaveLine", 
 		"addLine", "shapeLine", "shaping", "shapingPart", "frequency", "stitchesIn", 
 		"solve", "solveOption", "seamLine", "seamPart", "walkWord", "selection", 
@@ -98,11 +98,11 @@ internal partial class TurnrowParser : Parser {
 
 	private static readonly string[] _LiteralNames = {
 		null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", "'+'", 
-		"'-'", "'/'", null, "'add'", "'begin'", "'both'", "'chain'", "'count'", 
-		"'divide'", "'expect'", "'fasten'", "'from'", "'gauge'", "'hook'", "'leave'", 
-		"'left'", "'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", 
-		"'piece'", "'repeat'", "'right'", "'row'", "'rows'", "'seam'", "'shape'", 
-		"'sizes'", "'skill'", "'straight'", "'terms'", "'turn'", "'version'", 
+		"'-'", "'/'", null, "'add'", "'begin'", "'both'", "'chain'", "'claims'", 
+		"'count'", "'divide'", "'expect'", "'fasten'", "'from'", "'gauge'", "'hook'", 
+		"'leave'", "'left'", "'mark'", "'measure'", "'notation'", "'notion'", 
+		"'pattern'", "'piece'", "'repeat'", "'right'", "'row'", "'rows'", "'seam'", 
+		"'shape'", "'sizes'", "'skill'", "'straight'", "'terms'", "'turn'", "'version'", 
 		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
 		"'and'", "'apart'", "'are'", "'around'", "'at'", "'but'", "'by'", "'ch'", 
 		"'chains'", "'counts'", "'dec'", "'does'", "'down'", "'each'", "'easing'", 
@@ -119,21 +119,21 @@ internal partial class TurnrowParser : Parser {
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
 		"OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "X", "ADD", "BEGIN", 
-		"BOTH", "CHAIN", "COUNT", "DIVIDE", "EXPECT", "FASTEN", "FROM", "GAUGE", 
-		"HOOK", "LEAVE", "LEFT", "MARK", "MEASURE", "NOTATION", "NOTION", "PATTERN", 
-		"PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", "SIZES", "SKILL", 
-		"STRAIGHT", "TERMS", "TURN", "VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", 
-		"AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", "BUT", 
-		"BY", "CH", "CHAINS", "COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", 
-		"EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "FACING", "FIRST", 
-		"FOR", "FOUNDATION", "HERE", "IN", "INC", "IS", "LAST", "LONGER", "MIRRORED", 
-		"MORE_WORD", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", 
-		"OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", 
-		"ROUNDED", "RS", "SAME", "SKIP_WORD", "SLIP", "STITCH", "STITCHES", "THE", 
-		"THEN", "TIMES", "TO", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", "WEIGHT", 
-		"WITH", "WITHIN", "WITHOUT", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", 
-		"NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", 
-		"JUNK"
+		"BOTH", "CHAIN", "CLAIMS", "COUNT", "DIVIDE", "EXPECT", "FASTEN", "FROM", 
+		"GAUGE", "HOOK", "LEAVE", "LEFT", "MARK", "MEASURE", "NOTATION", "NOTION", 
+		"PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", 
+		"SIZES", "SKILL", "STRAIGHT", "TERMS", "TURN", "VERSION", "WEARER", "WEAVE", 
+		"YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", 
+		"AT", "BUT", "BY", "CH", "CHAINS", "COUNTS", "DEC", "DOES", "DOWN", "EACH", 
+		"EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "FACING", 
+		"FIRST", "FOR", "FOUNDATION", "HERE", "IN", "INC", "IS", "LAST", "LONGER", 
+		"MIRRORED", "MORE_WORD", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", 
+		"ON", "ONE", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", 
+		"REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SLIP", "STITCH", "STITCHES", 
+		"THE", "THEN", "TIMES", "TO", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", 
+		"WEIGHT", "WITH", "WITHIN", "WITHOUT", "WS", "CM", "G", "M", "MM", "OZ", 
+		"YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
+		"WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -187,9 +187,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 164;
+			State = 166;
 			_localctx.said = statement();
-			State = 165;
+			State = 167;
 			Match(Eof);
 			}
 		}
@@ -224,9 +224,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 167;
+			State = 169;
 			_localctx.claimed = claim();
-			State = 168;
+			State = 170;
 			Match(Eof);
 			}
 		}
@@ -271,6 +271,7 @@ internal partial class TurnrowParser : Parser {
 		public ShapeLineContext asShape;
 		public SeamLineContext asSeam;
 		public ExpectLineContext asExpect;
+		public ClaimsLineContext asClaims;
 		[System.Diagnostics.DebuggerNonUserCode] public NotationLineContext notationLine() {
 			return GetRuleContext<NotationLineContext>(0);
 		}
@@ -367,6 +368,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ExpectLineContext expectLine() {
 			return GetRuleContext<ExpectLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimsLineContext claimsLine() {
+			return GetRuleContext<ClaimsLineContext>(0);
+		}
 		public StatementContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -379,132 +383,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 202;
+			State = 205;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 170;
+				State = 172;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 171;
+				State = 173;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 172;
+				State = 174;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 173;
+				State = 175;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 174;
+				State = 176;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 175;
+				State = 177;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 176;
+				State = 178;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 177;
+				State = 179;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 178;
+				State = 180;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 179;
+				State = 181;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 180;
+				State = 182;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 181;
+				State = 183;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 182;
+				State = 184;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 183;
+				State = 185;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 184;
+				State = 186;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 185;
+				State = 187;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 186;
+				State = 188;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 187;
+				State = 189;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -514,99 +518,106 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 188;
+				State = 190;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 189;
+				State = 191;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 190;
+				State = 192;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 191;
+				State = 193;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 192;
+				State = 194;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 193;
+				State = 195;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 194;
+				State = 196;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 195;
+				State = 197;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 196;
+				State = 198;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 197;
+				State = 199;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 198;
+				State = 200;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 199;
+				State = 201;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 200;
+				State = 202;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 201;
+				State = 203;
 				_localctx.asExpect = expectLine();
+				}
+				break;
+			case CLAIMS:
+				EnterOuterAlt(_localctx, 33);
+				{
+				State = 204;
+				_localctx.asClaims = claimsLine();
 				}
 				break;
 			default:
@@ -644,9 +655,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 204;
+			State = 207;
 			Match(NOTATION);
-			State = 205;
+			State = 208;
 			_localctx.value = number();
 			}
 		}
@@ -679,9 +690,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 207;
+			State = 210;
 			Match(PATTERN);
-			State = 208;
+			State = 211;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -716,9 +727,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 210;
+			State = 213;
 			Match(VERSION);
-			State = 211;
+			State = 214;
 			_localctx.text = version();
 			}
 		}
@@ -752,33 +763,34 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 217;
+			State = 220;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 213;
+				State = 216;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 214;
+				State = 217;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 215;
+				State = 218;
 				Match(QUOTED);
 				}
 				break;
 			case ADD:
 			case BEGIN:
 			case CHAIN:
+			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
 			case EXPECT:
@@ -864,7 +876,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 216;
+				State = 219;
 				name();
 				}
 				break;
@@ -903,9 +915,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 219;
+			State = 222;
 			Match(TERMS);
-			State = 220;
+			State = 223;
 			_localctx.called = name();
 			}
 		}
@@ -949,25 +961,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 222;
+			State = 225;
 			Match(SIZES);
-			State = 223;
+			State = 226;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 228;
+			State = 231;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 224;
+				State = 227;
 				Match(COMMA);
-				State = 225;
+				State = 228;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 230;
+				State = 233;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1003,12 +1015,13 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 238;
+			State = 241;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case BEGIN:
 			case CHAIN:
+			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
 			case EXPECT:
@@ -1094,28 +1107,29 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 231;
+				State = 234;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 232;
+				State = 235;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 233;
-				Match(NUMBER);
 				State = 236;
+				Match(NUMBER);
+				State = 239;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ADD:
 				case BEGIN:
 				case CHAIN:
+				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
 				case EXPECT:
@@ -1200,13 +1214,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 234;
+					State = 237;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 235;
+					State = 238;
 					Match(X);
 					}
 					break;
@@ -1251,9 +1265,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 240;
+			State = 243;
 			Match(SKILL);
-			State = 241;
+			State = 244;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1286,9 +1300,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 243;
+			State = 246;
 			Match(NOTION);
-			State = 244;
+			State = 247;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1323,9 +1337,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 246;
+			State = 249;
 			Match(WEARER);
-			State = 247;
+			State = 250;
 			_localctx.called = name();
 			}
 		}
@@ -1356,7 +1370,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 249;
+			State = 252;
 			Match(PROSE);
 			}
 		}
@@ -1406,34 +1420,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 251;
-			Match(YARN);
-			State = 252;
-			_localctx.called = name();
 			State = 254;
+			Match(YARN);
+			State = 255;
+			_localctx.called = name();
+			State = 257;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 253;
+				State = 256;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 260;
+			State = 263;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 256;
+				State = 259;
 				Match(COMMA);
-				State = 257;
+				State = 260;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 262;
+				State = 265;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1474,15 +1488,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 268;
+			State = 271;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 263;
+				State = 266;
 				Match(WEIGHT);
-				State = 264;
+				State = 267;
 				_localctx.value = number();
 				}
 				break;
@@ -1490,12 +1504,12 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 265;
+				State = 268;
 				_localctx.value = number();
-				State = 266;
+				State = 269;
 				_localctx.unitWord = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 124)) & ~0x3f) == 0 && ((1L << (_la - 124)) & 27L) != 0)) ) {
+				if ( !(((((_la - 125)) & ~0x3f) == 0 && ((1L << (_la - 125)) & 27L) != 0)) ) {
 					_localctx.unitWord = ErrorHandler.RecoverInline(this);
 				}
 				else {
@@ -1540,11 +1554,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 270;
+			State = 273;
 			Match(HOOK);
-			State = 271;
+			State = 274;
 			_localctx.value = number();
-			State = 272;
+			State = 275;
 			Match(MM);
 			}
 		}
@@ -1608,48 +1622,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 274;
-			Match(GAUGE);
-			State = 275;
-			_localctx.by = stitch();
-			State = 276;
-			Match(COLON);
 			State = 277;
-			_localctx.stitches = number();
+			Match(GAUGE);
 			State = 278;
+			_localctx.by = stitch();
+			State = 279;
+			Match(COLON);
+			State = 280;
+			_localctx.stitches = number();
+			State = 281;
 			stitchesWord();
-			State = 293;
+			State = 296;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 279;
-				Match(AND);
-				State = 280;
-				_localctx.rows = number();
-				State = 281;
-				rowsWord();
 				State = 282;
-				Match(TO);
+				Match(AND);
 				State = 283;
+				_localctx.rows = number();
+				State = 284;
+				rowsWord();
+				State = 285;
+				Match(TO);
+				State = 286;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 285;
-				Match(TO);
-				State = 286;
-				_localctx.stitchesLength = gaugeLength();
-				State = 287;
-				Match(COMMA);
 				State = 288;
-				_localctx.rows = number();
-				State = 289;
-				rowsWord();
-				State = 290;
 				Match(TO);
+				State = 289;
+				_localctx.stitchesLength = gaugeLength();
+				State = 290;
+				Match(COMMA);
 				State = 291;
+				_localctx.rows = number();
+				State = 292;
+				rowsWord();
+				State = 293;
+				Match(TO);
+				State = 294;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1692,9 +1706,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 295;
+			State = 298;
 			_localctx.value = number();
-			State = 296;
+			State = 299;
 			_localctx.measure = unit();
 			}
 		}
@@ -1757,46 +1771,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 298;
+			State = 301;
 			Match(TURN);
-			State = 299;
+			State = 302;
 			_localctx.by = stitch();
-			State = 303;
+			State = 306;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 300;
+				State = 303;
 				Match(COMMA);
-				State = 301;
+				State = 304;
 				_localctx.nextRow = Match(NEXT);
-				State = 302;
+				State = 305;
 				Match(ROW);
 				}
 			}
 
-			State = 305;
+			State = 308;
 			Match(COLON);
-			State = 306;
+			State = 309;
 			Match(CH);
-			State = 307;
+			State = 310;
 			_localctx.chains = number();
-			State = 312;
+			State = 315;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 308;
+				State = 311;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 309;
+				State = 312;
 				_localctx.doesNot = Match(DOES);
-				State = 310;
+				State = 313;
 				Match(NOT);
-				State = 311;
+				State = 314;
 				Match(COUNT);
 				}
 				break;
@@ -1806,20 +1820,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 318;
+			State = 321;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 314;
+				State = 317;
 				Match(COMMA);
-				State = 315;
+				State = 318;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 320;
+				State = 323;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1860,21 +1874,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 330;
+			State = 333;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 321;
-				Match(FIRST);
-				State = 322;
-				Match(STITCH);
-				State = 323;
-				Match(IN);
 				State = 324;
-				_localctx.nth = Match(ORDINAL);
+				Match(FIRST);
 				State = 325;
+				Match(STITCH);
+				State = 326;
+				Match(IN);
+				State = 327;
+				_localctx.nth = Match(ORDINAL);
+				State = 328;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -1888,13 +1902,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 326;
-				Match(NOT);
-				State = 327;
-				Match(IN);
-				State = 328;
-				Match(THE);
 				State = 329;
+				Match(NOT);
+				State = 330;
+				Match(IN);
+				State = 331;
+				Match(THE);
+				State = 332;
 				Match(FOUNDATION);
 				}
 				break;
@@ -1938,13 +1952,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 332;
-			Match(MEASURE);
-			State = 333;
-			_localctx.called = name();
-			State = 334;
-			Match(IS);
 			State = 335;
+			Match(MEASURE);
+			State = 336;
+			_localctx.called = name();
+			State = 337;
+			Match(IS);
+			State = 338;
 			_localctx.value = sum();
 			}
 		}
@@ -2005,19 +2019,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 337;
+			State = 340;
 			Match(COUNT);
-			State = 338;
+			State = 341;
 			_localctx.called = name();
-			State = 339;
+			State = 342;
 			Match(IS);
-			State = 349;
+			State = 352;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 340;
+				State = 343;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2027,9 +2041,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 341;
+				State = 344;
 				Match(FOR);
-				State = 342;
+				State = 345;
 				_localctx.length = sum();
 				}
 				break;
@@ -2037,6 +2051,7 @@ internal partial class TurnrowParser : Parser {
 			case ADD:
 			case BEGIN:
 			case CHAIN:
+			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
 			case EXPECT:
@@ -2123,14 +2138,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 343;
+				State = 346;
 				_localctx.value = sum();
-				State = 347;
+				State = 350;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 344;
+					State = 347;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2140,9 +2155,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 345;
+					State = 348;
 					Match(FOR);
-					State = 346;
+					State = 349;
 					_localctx.length = sum();
 					}
 				}
@@ -2152,22 +2167,93 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 355;
+			State = 358;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 351;
+				State = 354;
 				Match(COMMA);
-				State = 352;
+				State = 355;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 357;
+				State = 360;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ClaimsLineContext : ParserRuleContext {
+		public IToken without;
+		public IToken with;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLAIMS() { return GetToken(TurnrowParser.CLAIMS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNING() { return GetToken(TurnrowParser.TURNING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHOUT() { return GetToken(TurnrowParser.WITHOUT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAIN() { return GetToken(TurnrowParser.CHAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		public ClaimsLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_claimsLine; } }
+	}
+
+	[RuleVersion(0)]
+	public ClaimsLineContext claimsLine() {
+		ClaimsLineContext _localctx = new ClaimsLineContext(Context, State);
+		EnterRule(_localctx, 46, RULE_claimsLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 361;
+			Match(CLAIMS);
+			State = 367;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case WITHOUT:
+				{
+				State = 362;
+				_localctx.without = Match(WITHOUT);
+				State = 363;
+				Match(TURNING);
+				State = 364;
+				_la = TokenStream.LA(1);
+				if ( !(_la==CHAIN || _la==CH) ) {
+				ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			case WITH:
+				{
+				State = 365;
+				_localctx.with = Match(WITH);
+				State = 366;
+				Match(CHAINS);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
 			}
 			}
 		}
@@ -2210,43 +2296,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountFixContext countFix() {
 		CountFixContext _localctx = new CountFixContext(Context, State);
-		EnterRule(_localctx, 46, RULE_countFix);
+		EnterRule(_localctx, 48, RULE_countFix);
 		int _la;
 		try {
-			State = 369;
+			State = 380;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 358;
+				State = 369;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 359;
+				State = 370;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 360;
+				State = 371;
 				Match(MULTIPLE);
-				State = 361;
+				State = 372;
 				Match(OF);
-				State = 362;
+				State = 373;
 				_localctx.multiple = single();
-				State = 365;
+				State = 376;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 363;
+					State = 374;
 					Match(PLUS);
-					State = 364;
+					State = 375;
 					_localctx.plus = single();
 					}
 				}
@@ -2256,9 +2342,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 367;
+				State = 378;
 				Match(ROUNDED);
-				State = 368;
+				State = 379;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -2309,31 +2395,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PieceLineContext pieceLine() {
 		PieceLineContext _localctx = new PieceLineContext(Context, State);
-		EnterRule(_localctx, 48, RULE_pieceLine);
+		EnterRule(_localctx, 50, RULE_pieceLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 371;
+			State = 382;
 			Match(PIECE);
-			State = 372;
+			State = 383;
 			_localctx.called = name();
-			State = 374;
+			State = 385;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==IS || _la==PICKED) {
 				{
-				State = 373;
+				State = 384;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 377;
+			State = 388;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 376;
+				State = 387;
 				_localctx.claimed = claim();
 				}
 			}
@@ -2412,33 +2498,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public OriginContext origin() {
 		OriginContext _localctx = new OriginContext(Context, State);
-		EnterRule(_localctx, 50, RULE_origin);
+		EnterRule(_localctx, 52, RULE_origin);
 		int _la;
 		try {
-			State = 417;
+			State = 428;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 379;
+				State = 390;
 				Match(FROM);
-				State = 380;
+				State = 391;
 				_localctx.piece = name();
-				State = 381;
+				State = 392;
 				Match(COLON);
-				State = 382;
+				State = 393;
 				_localctx.part = count();
-				State = 387;
+				State = 398;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 383;
+					State = 394;
 					stitchesWord();
-					State = 384;
+					State = 395;
 					Match(AT);
-					State = 385;
+					State = 396;
 					_localctx.at = edge();
 					}
 				}
@@ -2448,22 +2534,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 389;
+				State = 400;
 				Match(IS);
-				State = 390;
+				State = 401;
 				_localctx.piece = name();
-				State = 391;
+				State = 402;
 				Match(MIRRORED);
-				State = 395;
+				State = 406;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 392;
+					State = 403;
 					Match(COMMA);
-					State = 393;
+					State = 404;
 					_localctx.turned = Match(TURNED);
-					State = 394;
+					State = 405;
 					Match(OVER);
 					}
 				}
@@ -2473,51 +2559,51 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 397;
+				State = 408;
 				Match(PICKED);
-				State = 398;
+				State = 409;
 				Match(UP);
-				State = 399;
+				State = 410;
 				Match(ALONG);
-				State = 400;
+				State = 411;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 405;
+				State = 416;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 401;
+					State = 412;
 					Match(AND);
-					State = 402;
+					State = 413;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 407;
+					State = 418;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 408;
+				State = 419;
 				Match(COLON);
-				State = 409;
+				State = 420;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 414;
+				State = 425;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 410;
+					State = 421;
 					Match(COMMA);
-					State = 411;
+					State = 422;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 416;
+					State = 427;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -2569,40 +2655,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 52, RULE_along);
+		EnterRule(_localctx, 54, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 420;
+			State = 431;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 419;
+				State = 430;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 422;
+				State = 433;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -4900204758683355141L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891420939059193L) != 0) );
-			State = 428;
+			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
+			State = 439;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 424;
+				State = 435;
 				Match(COMMA);
-				State = 425;
+				State = 436;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 430;
+				State = 441;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2639,9 +2725,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 54, RULE_alongPart);
+		EnterRule(_localctx, 56, RULE_alongPart);
 		try {
-			State = 435;
+			State = 446;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -2650,7 +2736,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 431;
+				State = 442;
 				_localctx.rows = selection();
 				}
 				break;
@@ -2658,9 +2744,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 432;
+				State = 443;
 				_localctx.facing = side();
-				State = 433;
+				State = 444;
 				Match(FACING);
 				}
 				break;
@@ -2703,25 +2789,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 56, RULE_beginLine);
+		EnterRule(_localctx, 58, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 437;
+			State = 448;
 			Match(BEGIN);
-			State = 438;
+			State = 449;
 			Match(WITH);
-			State = 439;
+			State = 450;
 			_localctx.amount = count();
-			State = 440;
+			State = 451;
 			stitchesWord();
-			State = 442;
+			State = 453;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 441;
+				State = 452;
 				_localctx.claimed = claim();
 				}
 			}
@@ -2759,21 +2845,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 58, RULE_chainLine);
+		EnterRule(_localctx, 60, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 444;
+			State = 455;
 			Match(CHAIN);
-			State = 445;
+			State = 456;
 			_localctx.amount = count();
-			State = 447;
+			State = 458;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 446;
+				State = 457;
 				_localctx.claimed = claim();
 				}
 			}
@@ -2821,22 +2907,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 60, RULE_edgeLine);
+		EnterRule(_localctx, 62, RULE_edgeLine);
 		int _la;
 		try {
-			State = 463;
+			State = 474;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 449;
+				State = 460;
 				Match(FROM);
-				State = 450;
+				State = 461;
 				Match(HERE);
-				State = 451;
+				State = 462;
 				_localctx.at = edge();
-				State = 452;
+				State = 463;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2845,7 +2931,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 453;
+				State = 464;
 				_localctx.called = name();
 				}
 				break;
@@ -2854,21 +2940,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 459;
+				State = 470;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 455;
+					State = 466;
 					Match(BOTH);
-					State = 456;
+					State = 467;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 457;
+					State = 468;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -2878,14 +2964,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 458;
+					State = 469;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 461;
+				State = 472;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2894,7 +2980,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 462;
+				State = 473;
 				_localctx.called = name();
 				}
 				break;
@@ -2931,17 +3017,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 62, RULE_markLine);
+		EnterRule(_localctx, 64, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 465;
+			State = 476;
 			Match(MARK);
-			State = 466;
+			State = 477;
 			Match(NEXT);
-			State = 467;
+			State = 478;
 			Match(ROW);
-			State = 468;
+			State = 479;
 			_localctx.called = name();
 			}
 		}
@@ -2981,32 +3067,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 64, RULE_divideLine);
+		EnterRule(_localctx, 66, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 470;
+			State = 481;
 			Match(DIVIDE);
-			State = 471;
+			State = 482;
 			Match(COLON);
-			State = 472;
+			State = 483;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 477;
+			State = 488;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 473;
+				State = 484;
 				Match(COMMA);
-				State = 474;
+				State = 485;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 479;
+				State = 490;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3044,17 +3130,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 66, RULE_dividePart);
+		EnterRule(_localctx, 68, RULE_dividePart);
 		try {
-			State = 486;
+			State = 497;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 480;
+				State = 491;
 				Match(SKIP_WORD);
-				State = 481;
+				State = 492;
 				_localctx.amount = count();
 				}
 				break;
@@ -3062,6 +3148,7 @@ internal partial class TurnrowParser : Parser {
 			case ADD:
 			case BEGIN:
 			case CHAIN:
+			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
 			case EXPECT:
@@ -3149,11 +3236,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 482;
+				State = 493;
 				_localctx.amount = count();
-				State = 483;
+				State = 494;
 				Match(FOR);
-				State = 484;
+				State = 495;
 				_localctx.called = name();
 				}
 				break;
@@ -3185,13 +3272,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 68, RULE_fastenLine);
+		EnterRule(_localctx, 70, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 488;
+			State = 499;
 			Match(FASTEN);
-			State = 489;
+			State = 500;
 			Match(OFF);
 			}
 		}
@@ -3220,15 +3307,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 70, RULE_weaveLine);
+		EnterRule(_localctx, 72, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 491;
+			State = 502;
 			Match(WEAVE);
-			State = 492;
+			State = 503;
 			Match(IN);
-			State = 493;
+			State = 504;
 			Match(ENDS);
 			}
 		}
@@ -3272,43 +3359,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 72, RULE_rowLine);
+		EnterRule(_localctx, 74, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 495;
+			State = 506;
 			Match(ROW);
-			State = 497;
+			State = 508;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36910606150009471L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099483999670891725L) != 0)) {
+			if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 				{
-				State = 496;
+				State = 507;
 				_localctx.from = count();
 				}
 			}
 
-			State = 500;
+			State = 511;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 499;
+				State = 510;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 502;
+			State = 513;
 			Match(COLON);
-			State = 503;
+			State = 514;
 			_localctx.words = items();
-			State = 505;
+			State = 516;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 504;
+				State = 515;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3360,39 +3447,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 74, RULE_rowsLine);
+		EnterRule(_localctx, 76, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 507;
+			State = 518;
 			Match(ROWS);
-			State = 508;
+			State = 519;
 			_localctx.from = count();
-			State = 509;
+			State = 520;
 			Match(TO);
-			State = 510;
+			State = 521;
 			_localctx.to = count();
-			State = 512;
+			State = 523;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 511;
+				State = 522;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 514;
+			State = 525;
 			Match(COLON);
-			State = 515;
+			State = 526;
 			_localctx.words = items();
-			State = 517;
+			State = 528;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 516;
+				State = 527;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3433,28 +3520,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 76, RULE_items);
+		EnterRule(_localctx, 78, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 519;
+			State = 530;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 524;
+			State = 535;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 520;
+				State = 531;
 				Match(COMMA);
-				State = 521;
+				State = 532;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 526;
+				State = 537;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3532,28 +3619,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 78, RULE_item);
+		EnterRule(_localctx, 80, RULE_item);
 		int _la;
 		try {
-			State = 576;
+			State = 587;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 527;
+				State = 538;
 				Match(OPEN);
-				State = 528;
+				State = 539;
 				_localctx.inside = items();
-				State = 529;
+				State = 540;
 				Match(CLOSE);
-				State = 534;
+				State = 545;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
 				case ADD:
 				case BEGIN:
 				case CHAIN:
+				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
 				case EXPECT:
@@ -3640,9 +3728,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 530;
+					State = 541;
 					_localctx.amount = count();
-					State = 531;
+					State = 542;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -3650,7 +3738,7 @@ internal partial class TurnrowParser : Parser {
 				case AROUND:
 				case UNTIL:
 					{
-					State = 533;
+					State = 544;
 					_localctx.far = reach();
 					}
 					break;
@@ -3663,12 +3751,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 537;
+				State = 548;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 536;
+					State = 547;
 					_localctx.at = place();
 					}
 				}
@@ -3678,14 +3766,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 539;
+				State = 550;
 				Match(SKIP_WORD);
-				State = 541;
+				State = 552;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36910606150009471L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099483999670891725L) != 0)) {
+				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 					{
-					State = 540;
+					State = 551;
 					_localctx.amount = count();
 					}
 				}
@@ -3695,27 +3783,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 543;
+				State = 554;
 				Match(SLIP);
-				State = 544;
+				State = 555;
 				Match(OVER);
-				State = 545;
+				State = 556;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 546;
+				State = 557;
 				Match(LEAVE);
-				State = 550;
+				State = 561;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 547;
+					State = 558;
 					Match(THE);
-					State = 548;
+					State = 559;
 					Match(REST);
 					}
 					break;
@@ -3723,6 +3811,7 @@ internal partial class TurnrowParser : Parser {
 				case ADD:
 				case BEGIN:
 				case CHAIN:
+				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
 				case EXPECT:
@@ -3809,7 +3898,7 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 549;
+					State = 560;
 					_localctx.amount = count();
 					}
 					break;
@@ -3821,6 +3910,7 @@ internal partial class TurnrowParser : Parser {
 			case ADD:
 			case BEGIN:
 			case CHAIN:
+			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
 			case EXPECT:
@@ -3910,22 +4000,23 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 553;
+				State = 564;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 552;
+					State = 563;
 					_localctx.before = list();
 					}
 				}
 
-				State = 571;
+				State = 582;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ADD:
 				case BEGIN:
 				case CHAIN:
+				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
 				case EXPECT:
@@ -4010,35 +4101,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 556;
+					State = 567;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 555;
+						State = 566;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 558;
+						State = 569;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
-					State = 565;
+					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
+					State = 576;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 560;
+						State = 571;
 						_localctx.changed = change();
-						State = 562;
+						State = 573;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36626932150043263L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099519184042980557L) != 0)) {
+						if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73253864300085887L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4199038368085961115L) != 0)) {
 							{
-							State = 561;
+							State = 572;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -4055,7 +4146,7 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 564;
+						State = 575;
 						_localctx.worked = stitchAmount();
 						}
 						break;
@@ -4073,14 +4164,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 567;
+					State = 578;
 					_localctx.changed = change();
-					State = 569;
+					State = 580;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36626932150043263L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099519184042980557L) != 0)) {
+					if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73253864300085887L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4199038368085961115L) != 0)) {
 						{
-						State = 568;
+						State = 579;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -4090,12 +4181,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 574;
+				State = 585;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 573;
+					State = 584;
 					_localctx.at = place();
 					}
 				}
@@ -4144,10 +4235,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 80, RULE_stitchAmount);
+		EnterRule(_localctx, 82, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 591;
+			State = 602;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -4156,18 +4247,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 579;
+				State = 590;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 578;
+					State = 589;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 581;
+					State = 592;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0) );
@@ -4177,20 +4268,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 583;
+				State = 594;
 				_localctx.first = list();
-				State = 587;
+				State = 598;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 					{
 					{
-					State = 584;
+					State = 595;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 589;
+					State = 600;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -4201,7 +4292,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 590;
+				State = 601;
 				_localctx.far = reach();
 				}
 				break;
@@ -4241,16 +4332,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 82, RULE_changeAmount);
+		EnterRule(_localctx, 84, RULE_changeAmount);
 		int _la;
 		try {
-			State = 598;
+			State = 609;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 			case ADD:
 			case BEGIN:
 			case CHAIN:
+			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
 			case EXPECT:
@@ -4338,14 +4430,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 593;
+				State = 604;
 				_localctx.amount = count();
-				State = 595;
+				State = 606;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 594;
+					State = 605;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -4357,7 +4449,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 597;
+				State = 608;
 				_localctx.far = reach();
 				}
 				break;
@@ -4395,33 +4487,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 84, RULE_reach);
+		EnterRule(_localctx, 86, RULE_reach);
 		try {
-			State = 606;
+			State = 617;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 600;
+				State = 611;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 601;
+				State = 612;
 				Match(AROUND);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 602;
+				State = 613;
 				Match(UNTIL);
-				State = 603;
+				State = 614;
 				_localctx.remain = count();
-				State = 604;
+				State = 615;
 				Match(REMAIN);
 				}
 				break;
@@ -4468,60 +4560,60 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 86, RULE_place);
+		EnterRule(_localctx, 88, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 608;
+			State = 619;
 			Match(IN);
-			State = 609;
+			State = 620;
 			_localctx.which = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 549760140289L) != 0)) ) {
+			if ( !(((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 549760140289L) != 0)) ) {
 				_localctx.which = ErrorHandler.RecoverInline(this);
 			}
 			else {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 613;
+			State = 624;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while (((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0)) {
+			while (((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) {
 				{
 				{
-				State = 610;
+				State = 621;
 				_localctx._name = name();
 				_localctx._kind.Add(_localctx._name);
 				}
 				}
-				State = 615;
+				State = 626;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 622;
+			State = 633;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AND) {
 				{
-				State = 616;
+				State = 627;
 				Match(AND);
-				State = 618;
+				State = 629;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 617;
+					State = 628;
 					_localctx._name = name();
 					_localctx._also.Add(_localctx._name);
 					}
 					}
-					State = 620;
+					State = 631;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
+				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
 				}
 			}
 
@@ -4574,66 +4666,66 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 88, RULE_repeatLine);
+		EnterRule(_localctx, 90, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 624;
+			State = 635;
 			Match(REPEAT);
-			State = 632;
+			State = 643;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 625;
+				State = 636;
 				Match(ROWS);
-				State = 626;
+				State = 637;
 				_localctx.from = count();
-				State = 627;
+				State = 638;
 				Match(TO);
-				State = 628;
+				State = 639;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 630;
+				State = 641;
 				Match(ROW);
-				State = 631;
+				State = 642;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 634;
+			State = 645;
 			Match(COMMA);
-			State = 635;
+			State = 646;
 			_localctx.times = count();
-			State = 643;
+			State = 654;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 636;
+				State = 647;
 				_localctx.more = Match(MORE_WORD);
-				State = 637;
+				State = 648;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 638;
+				State = 649;
 				_localctx.end = Match(TIMES);
-				State = 641;
+				State = 652;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 639;
+					State = 650;
 					_localctx.inAll = Match(IN);
-					State = 640;
+					State = 651;
 					Match(ALL);
 					}
 				}
@@ -4643,12 +4735,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 646;
+			State = 657;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 645;
+				State = 656;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4713,29 +4805,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_straightLine);
+		EnterRule(_localctx, 92, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 648;
+			State = 659;
 			Match(STRAIGHT);
-			State = 656;
+			State = 667;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 649;
+				State = 660;
 				Match(TO);
-				State = 650;
+				State = 661;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 651;
+				State = 662;
 				_localctx.further = Match(FOR);
-				State = 652;
+				State = 663;
 				_localctx.length = sum();
 				}
 				break;
@@ -4743,6 +4835,7 @@ internal partial class TurnrowParser : Parser {
 			case ADD:
 			case BEGIN:
 			case CHAIN:
+			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
 			case EXPECT:
@@ -4829,50 +4922,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 653;
+				State = 664;
 				_localctx.amount = count();
-				State = 654;
+				State = 665;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 660;
+			State = 671;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 658;
+				State = 669;
 				Match(FROM);
-				State = 659;
+				State = 670;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 666;
+			State = 677;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 662;
+				State = 673;
 				Match(COMMA);
-				State = 663;
+				State = 674;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 668;
+				State = 679;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 670;
+			State = 681;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 669;
+				State = 680;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4911,35 +5004,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 92, RULE_rowFix);
+		EnterRule(_localctx, 94, RULE_rowFix);
 		try {
-			State = 678;
+			State = 689;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 672;
+				State = 683;
 				Match(EVEN);
-				State = 673;
+				State = 684;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 674;
+				State = 685;
 				Match(ODD);
-				State = 675;
+				State = 686;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 676;
+				State = 687;
 				Match(END);
-				State = 677;
+				State = 688;
 				_localctx.facing = side();
 				}
 				break;
@@ -4983,25 +5076,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 94, RULE_leaveLine);
+		EnterRule(_localctx, 96, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 680;
+			State = 691;
 			Match(LEAVE);
-			State = 681;
+			State = 692;
 			_localctx.amount = count();
-			State = 682;
+			State = 693;
 			Match(AT);
-			State = 683;
+			State = 694;
 			_localctx.at = edge();
-			State = 685;
+			State = 696;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 684;
+				State = 695;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5049,41 +5142,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 96, RULE_addLine);
+		EnterRule(_localctx, 98, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 687;
+			State = 698;
 			Match(ADD);
-			State = 688;
+			State = 699;
 			_localctx.amount = count();
-			State = 689;
+			State = 700;
 			Match(AT);
-			State = 690;
+			State = 701;
 			_localctx.at = edge();
-			State = 695;
+			State = 706;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 691;
+				State = 702;
 				Match(COMMA);
-				State = 692;
+				State = 703;
 				_localctx.apart = Match(ONE);
-				State = 693;
+				State = 704;
 				Match(ROW);
-				State = 694;
+				State = 705;
 				Match(APART);
 				}
 			}
 
-			State = 698;
+			State = 709;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 697;
+				State = 708;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5148,25 +5241,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 98, RULE_shapeLine);
+		EnterRule(_localctx, 100, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 700;
+			State = 711;
 			Match(SHAPE);
-			State = 709;
+			State = 720;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 701;
+				State = 712;
 				Match(ROWS);
-				State = 702;
+				State = 713;
 				_localctx.from = count();
-				State = 703;
+				State = 714;
 				Match(TO);
-				State = 704;
+				State = 715;
 				_localctx.to = count();
 				}
 				break;
@@ -5174,6 +5267,7 @@ internal partial class TurnrowParser : Parser {
 			case ADD:
 			case BEGIN:
 			case CHAIN:
+			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
 			case EXPECT:
@@ -5260,39 +5354,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 706;
+				State = 717;
 				_localctx.rows = count();
-				State = 707;
+				State = 718;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 721;
+			State = 732;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 711;
+				State = 722;
 				Match(COLON);
-				State = 712;
+				State = 723;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 717;
+				State = 728;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 713;
+					State = 724;
 					Match(SEMICOLON);
-					State = 714;
+					State = 725;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 719;
+					State = 730;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5300,19 +5394,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 720;
+				State = 731;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 724;
+			State = 735;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 723;
+				State = 734;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5378,59 +5472,59 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 100, RULE_shaping);
+		EnterRule(_localctx, 102, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 731;
+			State = 742;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 726;
+				State = 737;
 				Match(AFTER);
-				State = 727;
+				State = 738;
 				_localctx.after = count();
-				State = 728;
+				State = 739;
 				rowsWord();
-				State = 729;
+				State = 740;
 				Match(COMMA);
 				}
 			}
 
-			State = 733;
+			State = 744;
 			_localctx.changed = change();
-			State = 734;
+			State = 745;
 			_localctx.amount = count();
-			State = 735;
+			State = 746;
 			Match(AT);
-			State = 736;
+			State = 747;
 			_localctx.at = edge();
-			State = 738;
+			State = 749;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 737;
+				State = 748;
 				_localctx.first = frequency();
 				}
 			}
 
-			State = 744;
+			State = 755;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 740;
+				State = 751;
 				Match(COMMA);
-				State = 741;
+				State = 752;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 746;
+				State = 757;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5467,10 +5561,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 102, RULE_shapingPart);
+		EnterRule(_localctx, 104, RULE_shapingPart);
 		int _la;
 		try {
-			State = 752;
+			State = 763;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -5478,17 +5572,17 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 748;
+				State = 759;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 747;
+					State = 758;
 					Match(THEN);
 					}
 				}
 
-				State = 750;
+				State = 761;
 				_localctx.when = frequency();
 				}
 				break;
@@ -5497,7 +5591,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 751;
+				State = 762;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -5545,23 +5639,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 104, RULE_frequency);
+		EnterRule(_localctx, 106, RULE_frequency);
 		int _la;
 		try {
-			State = 778;
+			State = 789;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 754;
+				State = 765;
 				Match(EVERY);
-				State = 759;
+				State = 770;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 755;
+					State = 766;
 					Match(ROW);
 					}
 					break;
@@ -5569,6 +5663,7 @@ internal partial class TurnrowParser : Parser {
 				case ADD:
 				case BEGIN:
 				case CHAIN:
+				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
 				case EXPECT:
@@ -5655,23 +5750,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 756;
+					State = 767;
 					_localctx.interval = count();
-					State = 757;
+					State = 768;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 764;
+				State = 775;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36910606150009471L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099483999670891725L) != 0)) {
+				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 					{
-					State = 761;
+					State = 772;
 					_localctx.times = count();
-					State = 762;
+					State = 773;
 					Match(TIMES);
 					}
 				}
@@ -5681,28 +5776,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 766;
+				State = 777;
 				Match(BY);
-				State = 767;
+				State = 778;
 				Match(TURNS);
-				State = 768;
+				State = 779;
 				Match(EVERY);
-				State = 769;
+				State = 780;
 				_localctx.interval = count();
-				State = 770;
+				State = 781;
 				Match(AND);
-				State = 771;
+				State = 782;
 				_localctx.byTurns = count();
-				State = 772;
+				State = 783;
 				rowsWord();
-				State = 776;
+				State = 787;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -36910606150009471L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 2099483999670891725L) != 0)) {
+				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 					{
-					State = 773;
+					State = 784;
 					_localctx.times = count();
-					State = 774;
+					State = 785;
 					Match(TIMES);
 					}
 				}
@@ -5745,32 +5840,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 106, RULE_stitchesIn);
+		EnterRule(_localctx, 108, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 782;
+			State = 793;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 780;
+				State = 791;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 781;
+				State = 792;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 784;
+			State = 795;
 			stitchesWord();
-			State = 785;
+			State = 796;
 			Match(IN);
 			}
 		}
@@ -5819,37 +5914,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 108, RULE_solve);
+		EnterRule(_localctx, 110, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 787;
+			State = 798;
 			Match(EVENLY);
-			State = 788;
+			State = 799;
 			Match(TO);
-			State = 789;
+			State = 800;
 			_localctx.target = count();
-			State = 790;
+			State = 801;
 			Match(COMMA);
-			State = 791;
+			State = 802;
 			Match(AT);
-			State = 792;
+			State = 803;
 			_localctx.at = edge();
-			State = 797;
+			State = 808;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 793;
+				State = 804;
 				Match(COMMA);
-				State = 794;
+				State = 805;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 799;
+				State = 810;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5897,38 +5992,38 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 110, RULE_solveOption);
+		EnterRule(_localctx, 112, RULE_solveOption);
 		int _la;
 		try {
-			State = 813;
+			State = 824;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 800;
+				State = 811;
 				Match(ON);
-				State = 801;
+				State = 812;
 				Match(RS);
-				State = 802;
+				State = 813;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 803;
+				State = 814;
 				Match(LONGER);
-				State = 804;
+				State = 815;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 805;
+				State = 816;
 				Match(BY);
-				State = 806;
+				State = 817;
 				Match(TURNS);
 				}
 				break;
@@ -5936,7 +6031,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 807;
+				State = 818;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -5946,11 +6041,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 808;
+				State = 819;
 				_localctx.rows = count();
-				State = 809;
+				State = 820;
 				rowsWord();
-				State = 810;
+				State = 821;
 				Match(PLAIN);
 				}
 				break;
@@ -5959,7 +6054,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 812;
+				State = 823;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6021,48 +6116,48 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 112, RULE_seamLine);
+		EnterRule(_localctx, 114, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 815;
+			State = 826;
 			Match(SEAM);
-			State = 817;
+			State = 828;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 816;
+				State = 827;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 819;
+				State = 830;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -4900204758683355141L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891420939059193L) != 0) );
-			State = 828;
+			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
+			State = 839;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 821;
+				State = 832;
 				Match(COMMA);
-				State = 826;
+				State = 837;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 36)) & ~0x3f) == 0 && ((1L << (_la - 36)) & 70918500007937L) != 0)) {
+				if (((((_la - 37)) & ~0x3f) == 0 && ((1L << (_la - 37)) & 70918500007937L) != 0)) {
 					{
-					State = 822;
+					State = 833;
 					_localctx.rows = selection();
-					State = 824;
+					State = 835;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 823;
+						State = 834;
 						Match(COMMA);
 						}
 					}
@@ -6073,48 +6168,48 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 830;
+			State = 841;
 			Match(WITH);
-			State = 832;
+			State = 843;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 831;
+				State = 842;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 834;
+				State = 845;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -4900204758683355141L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891420939059193L) != 0) );
-			State = 840;
+			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
+			State = 851;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 836;
+				State = 847;
 				Match(COMMA);
-				State = 837;
+				State = 848;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 842;
+				State = 853;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 845;
+			State = 856;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 843;
+				State = 854;
 				Match(COLON);
-				State = 844;
+				State = 855;
 				_localctx.worked = rate();
 				}
 			}
@@ -6154,9 +6249,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 114, RULE_seamPart);
+		EnterRule(_localctx, 116, RULE_seamPart);
 		try {
-			State = 856;
+			State = 867;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -6165,43 +6260,43 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 847;
+				State = 858;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 848;
+				State = 859;
 				Match(EASING);
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 849;
+				State = 860;
 				Match(IN);
-				State = 853;
+				State = 864;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 850;
+					State = 861;
 					Match(THE);
-					State = 851;
+					State = 862;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 852;
+					State = 863;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 855;
+				State = 866;
 				Match(ORDER);
 				}
 				break;
@@ -6239,14 +6334,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 116, RULE_walkWord);
+		EnterRule(_localctx, 118, RULE_walkWord);
 		try {
-			State = 864;
+			State = 875;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case BEGIN:
 			case CHAIN:
+			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
 			case EXPECT:
@@ -6332,42 +6428,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 858;
+				State = 869;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 859;
+				State = 870;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 860;
+				State = 871;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 861;
+				State = 872;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 862;
+				State = 873;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 863;
+				State = 874;
 				Match(STITCHES);
 				}
 				break;
@@ -6418,10 +6514,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 118, RULE_selection);
+		EnterRule(_localctx, 120, RULE_selection);
 		int _la;
 		try {
-			State = 882;
+			State = 893;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -6429,19 +6525,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 868;
+				State = 879;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 866;
+					State = 877;
 					_localctx.all = Match(ALL);
-					State = 867;
+					State = 878;
 					Match(BUT);
 					}
 				}
 
-				State = 870;
+				State = 881;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6451,12 +6547,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 875;
+				State = 886;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 871;
+					State = 882;
 					Match(ROW);
 					}
 					break;
@@ -6464,6 +6560,7 @@ internal partial class TurnrowParser : Parser {
 				case ADD:
 				case BEGIN:
 				case CHAIN:
+				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
 				case EXPECT:
@@ -6550,9 +6647,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 872;
+					State = 883;
 					_localctx.amount = count();
-					State = 873;
+					State = 884;
 					rowsWord();
 					}
 					break;
@@ -6564,13 +6661,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 877;
+				State = 888;
 				Match(ROWS);
-				State = 878;
+				State = 889;
 				_localctx.from = count();
-				State = 879;
+				State = 890;
 				Match(TO);
-				State = 880;
+				State = 891;
 				_localctx.to = count();
 				}
 				break;
@@ -6628,57 +6725,58 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 120, RULE_rate);
+		EnterRule(_localctx, 122, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 885;
+			State = 896;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 884;
+				State = 895;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 888;
+			State = 899;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 887;
+				State = 898;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 890;
+				State = 901;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
-			State = 912;
+			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
+			State = 923;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 892;
+				State = 903;
 				_localctx.way = Match(IN);
-				State = 893;
+				State = 904;
 				Match(EACH);
-				State = 900;
+				State = 911;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 894;
+					State = 905;
 					_localctx.row = Match(ROW);
 					}
 					break;
 				case ADD:
 				case BEGIN:
 				case CHAIN:
+				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
 				case EXPECT:
@@ -6763,21 +6861,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 896;
+					State = 907;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 895;
+						State = 906;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 898;
+						State = 909;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
+					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
 					}
 					break;
 				default:
@@ -6787,14 +6885,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 902;
+				State = 913;
 				_localctx.way = Match(PER);
-				State = 910;
+				State = 921;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 903;
+					State = 914;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -6802,6 +6900,7 @@ internal partial class TurnrowParser : Parser {
 				case ADD:
 				case BEGIN:
 				case CHAIN:
+				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
 				case EXPECT:
@@ -6888,27 +6987,28 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 904;
+					State = 915;
 					_localctx.over = count();
-					State = 908;
+					State = 919;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 905;
+						State = 916;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 906;
+						State = 917;
 						Match(STITCHES);
 						}
 						break;
 					case ADD:
 					case BEGIN:
 					case CHAIN:
+					case CLAIMS:
 					case COUNT:
 					case DIVIDE:
 					case EXPECT:
@@ -6993,7 +7093,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 907;
+						State = 918;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -7061,34 +7161,34 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 122, RULE_expectLine);
+		EnterRule(_localctx, 124, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 914;
-			Match(EXPECT);
-			State = 915;
-			_localctx.left = expected();
 			State = 925;
+			Match(EXPECT);
+			State = 926;
+			_localctx.left = expected();
+			State = 936;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 916;
+				State = 927;
 				Match(MEASURE);
-				State = 917;
+				State = 928;
 				_localctx.length = sum();
-				State = 921;
+				State = 932;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 918;
+					State = 929;
 					Match(COMMA);
-					State = 919;
+					State = 930;
 					Match(WITHIN);
-					State = 920;
+					State = 931;
 					_localctx.within = sum();
 					}
 				}
@@ -7098,7 +7198,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 923;
+				State = 934;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7107,7 +7207,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 924;
+				State = 935;
 				_localctx.right = expected();
 				}
 				break;
@@ -7147,29 +7247,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 124, RULE_expected);
+		EnterRule(_localctx, 126, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 927;
+			State = 938;
 			_localctx.value = sum();
-			State = 932;
+			State = 943;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 929;
+				State = 940;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 928;
+					State = 939;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 931;
+				State = 942;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -7227,43 +7327,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 126, RULE_claim);
+		EnterRule(_localctx, 128, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 934;
+			State = 945;
 			Match(EQUALS);
-			State = 935;
+			State = 946;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 940;
+			State = 951;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 936;
+				State = 947;
 				Match(COMMA);
-				State = 937;
+				State = 948;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 942;
+				State = 953;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 948;
+			State = 959;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 943;
+				State = 954;
 				_localctx.without = Match(WITHOUT);
-				State = 944;
+				State = 955;
 				Match(TURNING);
-				State = 945;
+				State = 956;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7276,9 +7376,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 946;
+				State = 957;
 				_localctx.with = Match(WITH);
-				State = 947;
+				State = 958;
 				Match(CHAINS);
 				}
 				break;
@@ -7325,19 +7425,20 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 128, RULE_claimPart);
+		EnterRule(_localctx, 130, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 950;
+			State = 961;
 			_localctx.amount = count();
-			State = 957;
+			State = 968;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case BEGIN:
 			case CHAIN:
+			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
 			case EXPECT:
@@ -7422,26 +7523,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 952;
+				State = 963;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 951;
+					State = 962;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 954;
+					State = 965;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
+				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 956;
+				State = 967;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -7484,24 +7585,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 130, RULE_edge);
+		EnterRule(_localctx, 132, RULE_edge);
 		int _la;
 		try {
-			State = 965;
+			State = 976;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 959;
+				State = 970;
 				Match(BOTH);
-				State = 960;
+				State = 971;
 				Match(EDGES);
 				}
 				break;
 			case ADD:
 			case BEGIN:
 			case CHAIN:
+			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
 			case EXPECT:
@@ -7587,14 +7689,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 961;
+				State = 972;
 				_localctx.called = name();
-				State = 963;
+				State = 974;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 962;
+					State = 973;
 					Match(EDGE);
 					}
 				}
@@ -7629,12 +7731,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 132, RULE_side);
+		EnterRule(_localctx, 134, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 967;
+			State = 978;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7669,12 +7771,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 134, RULE_change);
+		EnterRule(_localctx, 136, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 969;
+			State = 980;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7715,26 +7817,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 136, RULE_stitch);
+		EnterRule(_localctx, 138, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 972;
+			State = 983;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 971;
+				State = 982;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 974;
+				State = 985;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0) );
+			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -7761,12 +7863,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 138, RULE_rowsWord);
+		EnterRule(_localctx, 140, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 976;
+			State = 987;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7801,12 +7903,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 140, RULE_stitchesWord);
+		EnterRule(_localctx, 142, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 978;
+			State = 989;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7851,25 +7953,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 142, RULE_sum);
+		EnterRule(_localctx, 144, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 980;
+			State = 991;
 			_localctx.first = factor();
-			State = 984;
+			State = 995;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 				{
 				{
-				State = 981;
+				State = 992;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 986;
+				State = 997;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7905,13 +8007,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 144, RULE_sumOperation);
+		EnterRule(_localctx, 146, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 987;
+			State = 998;
 			_localctx.by = sign();
-			State = 988;
+			State = 999;
 			_localctx.value = factor();
 			}
 		}
@@ -7955,24 +8057,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 146, RULE_factor);
+		EnterRule(_localctx, 148, RULE_factor);
 		int _la;
 		try {
-			State = 999;
+			State = 1010;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 990;
+				State = 1001;
 				_localctx.amount = list();
-				State = 992;
+				State = 1003;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 791648371998721L) != 0)) {
+				if (((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 791648371998721L) != 0)) {
 					{
-					State = 991;
+					State = 1002;
 					_localctx.measure = unit();
 					}
 				}
@@ -7982,6 +8084,7 @@ internal partial class TurnrowParser : Parser {
 			case ADD:
 			case BEGIN:
 			case CHAIN:
+			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
 			case EXPECT:
@@ -8067,18 +8170,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 994;
+				State = 1005;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 995;
+				State = 1006;
 				Match(OPEN);
-				State = 996;
+				State = 1007;
 				_localctx.inside = sum();
-				State = 997;
+				State = 1008;
 				Match(CLOSE);
 				}
 				break;
@@ -8120,25 +8223,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 148, RULE_count);
+		EnterRule(_localctx, 150, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1001;
+			State = 1012;
 			_localctx.first = single();
-			State = 1005;
+			State = 1016;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 				{
 				{
-				State = 1002;
+				State = 1013;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1007;
+				State = 1018;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8174,13 +8277,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 150, RULE_countOperation);
+		EnterRule(_localctx, 152, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1008;
+			State = 1019;
 			_localctx.by = sign();
-			State = 1009;
+			State = 1020;
 			_localctx.value = single();
 			}
 		}
@@ -8220,22 +8323,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 152, RULE_single);
+		EnterRule(_localctx, 154, RULE_single);
 		try {
-			State = 1017;
+			State = 1028;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1011;
+				State = 1022;
 				_localctx.amount = list();
 				}
 				break;
 			case ADD:
 			case BEGIN:
 			case CHAIN:
+			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
 			case EXPECT:
@@ -8321,18 +8425,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1012;
+				State = 1023;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1013;
+				State = 1024;
 				Match(OPEN);
-				State = 1014;
+				State = 1025;
 				_localctx.inside = count();
-				State = 1015;
+				State = 1026;
 				Match(CLOSE);
 				}
 				break;
@@ -8366,12 +8470,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 154, RULE_sign);
+		EnterRule(_localctx, 156, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1019;
+			State = 1030;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8419,41 +8523,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 156, RULE_list);
+		EnterRule(_localctx, 158, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1021;
+			State = 1032;
 			_localctx.first = number();
-			State = 1033;
+			State = 1044;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1022;
+				State = 1033;
 				Match(OPEN);
-				State = 1023;
+				State = 1034;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1028;
+				State = 1039;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1024;
+					State = 1035;
 					Match(COMMA);
-					State = 1025;
+					State = 1036;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1030;
+					State = 1041;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1031;
+				State = 1042;
 				Match(CLOSE);
 				}
 			}
@@ -8486,23 +8590,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 158, RULE_number);
+		EnterRule(_localctx, 160, RULE_number);
 		int _la;
 		try {
-			State = 1040;
+			State = 1051;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1035;
+				State = 1046;
 				_localctx.whole = Match(NUMBER);
-				State = 1037;
+				State = 1048;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1036;
+					State = 1047;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -8512,7 +8616,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1039;
+				State = 1050;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -8547,14 +8651,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 160, RULE_unit);
+		EnterRule(_localctx, 162, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1042;
+			State = 1053;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 791648371998721L) != 0)) ) {
+			if ( !(((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 791648371998721L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -8579,6 +8683,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAIN() { return GetToken(TurnrowParser.CHAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLAIMS() { return GetToken(TurnrowParser.CLAIMS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNT() { return GetToken(TurnrowParser.COUNT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DIVIDE() { return GetToken(TurnrowParser.DIVIDE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EXPECT() { return GetToken(TurnrowParser.EXPECT, 0); }
@@ -8671,14 +8776,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 162, RULE_name);
+		EnterRule(_localctx, 164, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1044;
+			State = 1055;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & -7206047767903340549L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 2891419865317353L) != 0)) ) {
+			if ( !(((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -8699,7 +8804,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,137,1047,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,138,1058,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -8710,368 +8815,372 @@ internal partial class TurnrowParser : Parser {
 		2,57,7,57,2,58,7,58,2,59,7,59,2,60,7,60,2,61,7,61,2,62,7,62,2,63,7,63,
 		2,64,7,64,2,65,7,65,2,66,7,66,2,67,7,67,2,68,7,68,2,69,7,69,2,70,7,70,
 		2,71,7,71,2,72,7,72,2,73,7,73,2,74,7,74,2,75,7,75,2,76,7,76,2,77,7,77,
-		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,
-		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,203,8,2,1,3,1,
-		3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,218,8,6,1,7,1,7,1,7,
-		1,8,1,8,1,8,1,8,5,8,227,8,8,10,8,12,8,230,9,8,1,9,1,9,1,9,1,9,1,9,3,9,
-		237,8,9,3,9,239,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,
-		1,13,1,14,1,14,1,14,3,14,255,8,14,1,14,1,14,5,14,259,8,14,10,14,12,14,
-		262,9,14,1,15,1,15,1,15,1,15,1,15,3,15,269,8,15,1,16,1,16,1,16,1,16,1,
-		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
-		17,1,17,1,17,1,17,1,17,3,17,294,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,
-		1,19,3,19,304,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,313,8,19,1,
-		19,1,19,5,19,317,8,19,10,19,12,19,320,9,19,1,20,1,20,1,20,1,20,1,20,1,
-		20,1,20,1,20,1,20,3,20,331,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,
-		1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,348,8,22,3,22,350,8,22,1,22,1,
-		22,5,22,354,8,22,10,22,12,22,357,9,22,1,23,1,23,1,23,1,23,1,23,1,23,1,
-		23,3,23,366,8,23,1,23,1,23,3,23,370,8,23,1,24,1,24,1,24,3,24,375,8,24,
-		1,24,3,24,378,8,24,1,25,1,25,1,25,1,25,1,25,1,25,1,25,1,25,3,25,388,8,
-		25,1,25,1,25,1,25,1,25,1,25,1,25,3,25,396,8,25,1,25,1,25,1,25,1,25,1,25,
-		1,25,5,25,404,8,25,10,25,12,25,407,9,25,1,25,1,25,1,25,1,25,5,25,413,8,
-		25,10,25,12,25,416,9,25,3,25,418,8,25,1,26,4,26,421,8,26,11,26,12,26,422,
-		1,26,1,26,5,26,427,8,26,10,26,12,26,430,9,26,1,27,1,27,1,27,1,27,3,27,
-		436,8,27,1,28,1,28,1,28,1,28,1,28,3,28,443,8,28,1,29,1,29,1,29,3,29,448,
-		8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,1,30,1,30,1,30,3,30,460,8,30,1,
-		30,1,30,3,30,464,8,30,1,31,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,
-		5,32,476,8,32,10,32,12,32,479,9,32,1,33,1,33,1,33,1,33,1,33,1,33,3,33,
-		487,8,33,1,34,1,34,1,34,1,35,1,35,1,35,1,35,1,36,1,36,3,36,498,8,36,1,
-		36,3,36,501,8,36,1,36,1,36,1,36,3,36,506,8,36,1,37,1,37,1,37,1,37,1,37,
-		3,37,513,8,37,1,37,1,37,1,37,3,37,518,8,37,1,38,1,38,1,38,5,38,523,8,38,
-		10,38,12,38,526,9,38,1,39,1,39,1,39,1,39,1,39,1,39,1,39,3,39,535,8,39,
-		1,39,3,39,538,8,39,1,39,1,39,3,39,542,8,39,1,39,1,39,1,39,1,39,1,39,1,
-		39,1,39,3,39,551,8,39,1,39,3,39,554,8,39,1,39,4,39,557,8,39,11,39,12,39,
-		558,1,39,1,39,3,39,563,8,39,1,39,3,39,566,8,39,1,39,1,39,3,39,570,8,39,
-		3,39,572,8,39,1,39,3,39,575,8,39,3,39,577,8,39,1,40,4,40,580,8,40,11,40,
-		12,40,581,1,40,1,40,5,40,586,8,40,10,40,12,40,589,9,40,1,40,3,40,592,8,
-		40,1,41,1,41,3,41,596,8,41,1,41,3,41,599,8,41,1,42,1,42,1,42,1,42,1,42,
-		1,42,3,42,607,8,42,1,43,1,43,1,43,5,43,612,8,43,10,43,12,43,615,9,43,1,
-		43,1,43,4,43,619,8,43,11,43,12,43,620,3,43,623,8,43,1,44,1,44,1,44,1,44,
-		1,44,1,44,1,44,1,44,3,44,633,8,44,1,44,1,44,1,44,1,44,1,44,1,44,1,44,3,
-		44,642,8,44,3,44,644,8,44,1,44,3,44,647,8,44,1,45,1,45,1,45,1,45,1,45,
-		1,45,1,45,1,45,3,45,657,8,45,1,45,1,45,3,45,661,8,45,1,45,1,45,5,45,665,
-		8,45,10,45,12,45,668,9,45,1,45,3,45,671,8,45,1,46,1,46,1,46,1,46,1,46,
-		1,46,3,46,679,8,46,1,47,1,47,1,47,1,47,1,47,3,47,686,8,47,1,48,1,48,1,
-		48,1,48,1,48,1,48,1,48,1,48,3,48,696,8,48,1,48,3,48,699,8,48,1,49,1,49,
-		1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,710,8,49,1,49,1,49,1,49,1,49,5,
-		49,716,8,49,10,49,12,49,719,9,49,1,49,3,49,722,8,49,1,49,3,49,725,8,49,
-		1,50,1,50,1,50,1,50,1,50,3,50,732,8,50,1,50,1,50,1,50,1,50,1,50,3,50,739,
-		8,50,1,50,1,50,5,50,743,8,50,10,50,12,50,746,9,50,1,51,3,51,749,8,51,1,
-		51,1,51,3,51,753,8,51,1,52,1,52,1,52,1,52,1,52,3,52,760,8,52,1,52,1,52,
-		1,52,3,52,765,8,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,
-		52,777,8,52,3,52,779,8,52,1,53,1,53,3,53,783,8,53,1,53,1,53,1,53,1,54,
-		1,54,1,54,1,54,1,54,1,54,1,54,1,54,5,54,796,8,54,10,54,12,54,799,9,54,
-		1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,3,55,
-		814,8,55,1,56,1,56,4,56,818,8,56,11,56,12,56,819,1,56,1,56,1,56,3,56,825,
-		8,56,3,56,827,8,56,3,56,829,8,56,1,56,1,56,4,56,833,8,56,11,56,12,56,834,
-		1,56,1,56,5,56,839,8,56,10,56,12,56,842,9,56,1,56,1,56,3,56,846,8,56,1,
-		57,1,57,1,57,1,57,1,57,1,57,3,57,854,8,57,1,57,3,57,857,8,57,1,58,1,58,
-		1,58,1,58,1,58,1,58,3,58,865,8,58,1,59,1,59,3,59,869,8,59,1,59,1,59,1,
-		59,1,59,1,59,3,59,876,8,59,1,59,1,59,1,59,1,59,1,59,3,59,883,8,59,1,60,
-		3,60,886,8,60,1,60,4,60,889,8,60,11,60,12,60,890,1,60,1,60,1,60,1,60,4,
-		60,897,8,60,11,60,12,60,898,3,60,901,8,60,1,60,1,60,1,60,1,60,1,60,1,60,
-		3,60,909,8,60,3,60,911,8,60,3,60,913,8,60,1,61,1,61,1,61,1,61,1,61,1,61,
-		1,61,3,61,922,8,61,1,61,1,61,3,61,926,8,61,1,62,1,62,3,62,930,8,62,1,62,
-		3,62,933,8,62,1,63,1,63,1,63,1,63,5,63,939,8,63,10,63,12,63,942,9,63,1,
-		63,1,63,1,63,1,63,1,63,3,63,949,8,63,1,64,1,64,4,64,953,8,64,11,64,12,
-		64,954,1,64,3,64,958,8,64,1,65,1,65,1,65,1,65,3,65,964,8,65,3,65,966,8,
-		65,1,66,1,66,1,67,1,67,1,68,4,68,973,8,68,11,68,12,68,974,1,69,1,69,1,
-		70,1,70,1,71,1,71,5,71,983,8,71,10,71,12,71,986,9,71,1,72,1,72,1,72,1,
-		73,1,73,3,73,993,8,73,1,73,1,73,1,73,1,73,1,73,3,73,1000,8,73,1,74,1,74,
-		5,74,1004,8,74,10,74,12,74,1007,9,74,1,75,1,75,1,75,1,76,1,76,1,76,1,76,
-		1,76,1,76,3,76,1018,8,76,1,77,1,77,1,78,1,78,1,78,1,78,1,78,5,78,1027,
-		8,78,10,78,12,78,1030,9,78,1,78,1,78,3,78,1034,8,78,1,79,1,79,3,79,1038,
-		8,79,1,79,3,79,1041,8,79,1,80,1,80,1,81,1,81,1,81,0,0,82,0,2,4,6,8,10,
-		12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,
-		60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,
-		106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,
-		142,144,146,148,150,152,154,156,158,160,162,0,15,2,0,124,125,127,128,2,
-		0,17,17,59,59,2,0,36,36,108,108,2,0,64,64,117,117,2,0,54,54,81,81,2,0,
-		26,26,34,34,5,0,65,65,75,75,82,82,87,87,104,104,2,0,75,75,82,82,2,0,103,
-		103,122,122,2,0,62,62,80,80,1,0,35,36,1,0,107,108,1,0,10,13,4,0,79,79,
-		123,123,125,126,128,128,22,0,14,15,17,24,26,34,37,47,49,51,53,54,57,61,
-		63,71,73,74,77,78,81,81,83,96,98,102,104,104,107,107,110,111,113,115,117,
-		118,120,120,124,124,127,127,129,129,1154,0,164,1,0,0,0,2,167,1,0,0,0,4,
-		202,1,0,0,0,6,204,1,0,0,0,8,207,1,0,0,0,10,210,1,0,0,0,12,217,1,0,0,0,
-		14,219,1,0,0,0,16,222,1,0,0,0,18,238,1,0,0,0,20,240,1,0,0,0,22,243,1,0,
-		0,0,24,246,1,0,0,0,26,249,1,0,0,0,28,251,1,0,0,0,30,268,1,0,0,0,32,270,
-		1,0,0,0,34,274,1,0,0,0,36,295,1,0,0,0,38,298,1,0,0,0,40,330,1,0,0,0,42,
-		332,1,0,0,0,44,337,1,0,0,0,46,369,1,0,0,0,48,371,1,0,0,0,50,417,1,0,0,
-		0,52,420,1,0,0,0,54,435,1,0,0,0,56,437,1,0,0,0,58,444,1,0,0,0,60,463,1,
-		0,0,0,62,465,1,0,0,0,64,470,1,0,0,0,66,486,1,0,0,0,68,488,1,0,0,0,70,491,
-		1,0,0,0,72,495,1,0,0,0,74,507,1,0,0,0,76,519,1,0,0,0,78,576,1,0,0,0,80,
-		591,1,0,0,0,82,598,1,0,0,0,84,606,1,0,0,0,86,608,1,0,0,0,88,624,1,0,0,
-		0,90,648,1,0,0,0,92,678,1,0,0,0,94,680,1,0,0,0,96,687,1,0,0,0,98,700,1,
-		0,0,0,100,731,1,0,0,0,102,752,1,0,0,0,104,778,1,0,0,0,106,782,1,0,0,0,
-		108,787,1,0,0,0,110,813,1,0,0,0,112,815,1,0,0,0,114,856,1,0,0,0,116,864,
-		1,0,0,0,118,882,1,0,0,0,120,885,1,0,0,0,122,914,1,0,0,0,124,927,1,0,0,
-		0,126,934,1,0,0,0,128,950,1,0,0,0,130,965,1,0,0,0,132,967,1,0,0,0,134,
-		969,1,0,0,0,136,972,1,0,0,0,138,976,1,0,0,0,140,978,1,0,0,0,142,980,1,
-		0,0,0,144,987,1,0,0,0,146,999,1,0,0,0,148,1001,1,0,0,0,150,1008,1,0,0,
-		0,152,1017,1,0,0,0,154,1019,1,0,0,0,156,1021,1,0,0,0,158,1040,1,0,0,0,
-		160,1042,1,0,0,0,162,1044,1,0,0,0,164,165,3,4,2,0,165,166,5,0,0,1,166,
-		1,1,0,0,0,167,168,3,126,63,0,168,169,5,0,0,1,169,3,1,0,0,0,170,203,3,6,
-		3,0,171,203,3,8,4,0,172,203,3,10,5,0,173,203,3,14,7,0,174,203,3,16,8,0,
-		175,203,3,20,10,0,176,203,3,22,11,0,177,203,3,24,12,0,178,203,3,26,13,
-		0,179,203,3,28,14,0,180,203,3,32,16,0,181,203,3,34,17,0,182,203,3,38,19,
-		0,183,203,3,42,21,0,184,203,3,44,22,0,185,203,3,48,24,0,186,203,3,56,28,
-		0,187,203,3,58,29,0,188,203,3,60,30,0,189,203,3,62,31,0,190,203,3,64,32,
-		0,191,203,3,68,34,0,192,203,3,70,35,0,193,203,3,72,36,0,194,203,3,74,37,
-		0,195,203,3,88,44,0,196,203,3,90,45,0,197,203,3,94,47,0,198,203,3,96,48,
-		0,199,203,3,98,49,0,200,203,3,112,56,0,201,203,3,122,61,0,202,170,1,0,
-		0,0,202,171,1,0,0,0,202,172,1,0,0,0,202,173,1,0,0,0,202,174,1,0,0,0,202,
-		175,1,0,0,0,202,176,1,0,0,0,202,177,1,0,0,0,202,178,1,0,0,0,202,179,1,
-		0,0,0,202,180,1,0,0,0,202,181,1,0,0,0,202,182,1,0,0,0,202,183,1,0,0,0,
-		202,184,1,0,0,0,202,185,1,0,0,0,202,186,1,0,0,0,202,187,1,0,0,0,202,188,
-		1,0,0,0,202,189,1,0,0,0,202,190,1,0,0,0,202,191,1,0,0,0,202,192,1,0,0,
-		0,202,193,1,0,0,0,202,194,1,0,0,0,202,195,1,0,0,0,202,196,1,0,0,0,202,
-		197,1,0,0,0,202,198,1,0,0,0,202,199,1,0,0,0,202,200,1,0,0,0,202,201,1,
-		0,0,0,203,5,1,0,0,0,204,205,5,29,0,0,205,206,3,158,79,0,206,7,1,0,0,0,
-		207,208,5,31,0,0,208,209,5,134,0,0,209,9,1,0,0,0,210,211,5,44,0,0,211,
-		212,3,12,6,0,212,11,1,0,0,0,213,218,5,130,0,0,214,218,5,133,0,0,215,218,
-		5,134,0,0,216,218,3,162,81,0,217,213,1,0,0,0,217,214,1,0,0,0,217,215,1,
-		0,0,0,217,216,1,0,0,0,218,13,1,0,0,0,219,220,5,42,0,0,220,221,3,162,81,
-		0,221,15,1,0,0,0,222,223,5,39,0,0,223,228,3,18,9,0,224,225,5,4,0,0,225,
-		227,3,18,9,0,226,224,1,0,0,0,227,230,1,0,0,0,228,226,1,0,0,0,228,229,1,
-		0,0,0,229,17,1,0,0,0,230,228,1,0,0,0,231,239,3,162,81,0,232,239,5,134,
-		0,0,233,236,5,130,0,0,234,237,3,162,81,0,235,237,5,13,0,0,236,234,1,0,
-		0,0,236,235,1,0,0,0,236,237,1,0,0,0,237,239,1,0,0,0,238,231,1,0,0,0,238,
-		232,1,0,0,0,238,233,1,0,0,0,239,19,1,0,0,0,240,241,5,40,0,0,241,242,5,
-		134,0,0,242,21,1,0,0,0,243,244,5,30,0,0,244,245,5,134,0,0,245,23,1,0,0,
-		0,246,247,5,45,0,0,247,248,3,162,81,0,248,25,1,0,0,0,249,250,5,3,0,0,250,
-		27,1,0,0,0,251,252,5,47,0,0,252,254,3,162,81,0,253,255,5,134,0,0,254,253,
-		1,0,0,0,254,255,1,0,0,0,255,260,1,0,0,0,256,257,5,4,0,0,257,259,3,30,15,
-		0,258,256,1,0,0,0,259,262,1,0,0,0,260,258,1,0,0,0,260,261,1,0,0,0,261,
-		29,1,0,0,0,262,260,1,0,0,0,263,264,5,118,0,0,264,269,3,158,79,0,265,266,
-		3,158,79,0,266,267,7,0,0,0,267,269,1,0,0,0,268,263,1,0,0,0,268,265,1,0,
-		0,0,269,31,1,0,0,0,270,271,5,24,0,0,271,272,3,158,79,0,272,273,5,126,0,
-		0,273,33,1,0,0,0,274,275,5,23,0,0,275,276,3,136,68,0,276,277,5,6,0,0,277,
-		278,3,158,79,0,278,293,3,140,70,0,279,280,5,52,0,0,280,281,3,158,79,0,
-		281,282,3,138,69,0,282,283,5,112,0,0,283,284,3,36,18,0,284,294,1,0,0,0,
-		285,286,5,112,0,0,286,287,3,36,18,0,287,288,5,4,0,0,288,289,3,158,79,0,
-		289,290,3,138,69,0,290,291,5,112,0,0,291,292,3,36,18,0,292,294,1,0,0,0,
-		293,279,1,0,0,0,293,285,1,0,0,0,294,35,1,0,0,0,295,296,3,158,79,0,296,
-		297,3,160,80,0,297,37,1,0,0,0,298,299,5,43,0,0,299,303,3,136,68,0,300,
-		301,5,4,0,0,301,302,5,87,0,0,302,304,5,35,0,0,303,300,1,0,0,0,303,304,
-		1,0,0,0,304,305,1,0,0,0,305,306,5,6,0,0,306,307,5,59,0,0,307,312,3,158,
-		79,0,308,313,5,61,0,0,309,310,5,63,0,0,310,311,5,88,0,0,311,313,5,18,0,
-		0,312,308,1,0,0,0,312,309,1,0,0,0,312,313,1,0,0,0,313,318,1,0,0,0,314,
-		315,5,4,0,0,315,317,3,40,20,0,316,314,1,0,0,0,317,320,1,0,0,0,318,316,
-		1,0,0,0,318,319,1,0,0,0,319,39,1,0,0,0,320,318,1,0,0,0,321,322,5,75,0,
-		0,322,323,5,107,0,0,323,324,5,79,0,0,324,325,5,132,0,0,325,331,7,1,0,0,
-		326,327,5,88,0,0,327,328,5,79,0,0,328,329,5,109,0,0,329,331,5,77,0,0,330,
-		321,1,0,0,0,330,326,1,0,0,0,331,41,1,0,0,0,332,333,5,28,0,0,333,334,3,
-		162,81,0,334,335,5,81,0,0,335,336,3,142,71,0,336,43,1,0,0,0,337,338,5,
-		18,0,0,338,339,3,162,81,0,339,349,5,81,0,0,340,341,7,2,0,0,341,342,5,76,
-		0,0,342,350,3,142,71,0,343,347,3,142,71,0,344,345,7,2,0,0,345,346,5,76,
-		0,0,346,348,3,142,71,0,347,344,1,0,0,0,347,348,1,0,0,0,348,350,1,0,0,0,
-		349,340,1,0,0,0,349,343,1,0,0,0,350,355,1,0,0,0,351,352,5,4,0,0,352,354,
-		3,46,23,0,353,351,1,0,0,0,354,357,1,0,0,0,355,353,1,0,0,0,355,356,1,0,
-		0,0,356,45,1,0,0,0,357,355,1,0,0,0,358,370,5,89,0,0,359,370,5,71,0,0,360,
-		361,5,86,0,0,361,362,5,90,0,0,362,365,3,152,76,0,363,364,5,10,0,0,364,
-		366,3,152,76,0,365,363,1,0,0,0,365,366,1,0,0,0,366,370,1,0,0,0,367,368,
-		5,102,0,0,368,370,7,3,0,0,369,358,1,0,0,0,369,359,1,0,0,0,369,360,1,0,
-		0,0,369,367,1,0,0,0,370,47,1,0,0,0,371,372,5,32,0,0,372,374,3,162,81,0,
-		373,375,3,50,25,0,374,373,1,0,0,0,374,375,1,0,0,0,375,377,1,0,0,0,376,
-		378,3,126,63,0,377,376,1,0,0,0,377,378,1,0,0,0,378,49,1,0,0,0,379,380,
-		5,22,0,0,380,381,3,162,81,0,381,382,5,6,0,0,382,387,3,148,74,0,383,384,
-		3,140,70,0,384,385,5,56,0,0,385,386,3,130,65,0,386,388,1,0,0,0,387,383,
-		1,0,0,0,387,388,1,0,0,0,388,418,1,0,0,0,389,390,5,81,0,0,390,391,3,162,
-		81,0,391,395,5,84,0,0,392,393,5,4,0,0,393,394,5,113,0,0,394,396,5,96,0,
-		0,395,392,1,0,0,0,395,396,1,0,0,0,396,418,1,0,0,0,397,398,5,98,0,0,398,
-		399,5,117,0,0,399,400,5,51,0,0,400,405,3,52,26,0,401,402,5,52,0,0,402,
-		404,3,52,26,0,403,401,1,0,0,0,404,407,1,0,0,0,405,403,1,0,0,0,405,406,
-		1,0,0,0,406,408,1,0,0,0,407,405,1,0,0,0,408,409,5,6,0,0,409,414,3,120,
-		60,0,410,411,5,4,0,0,411,413,3,120,60,0,412,410,1,0,0,0,413,416,1,0,0,
-		0,414,412,1,0,0,0,414,415,1,0,0,0,415,418,1,0,0,0,416,414,1,0,0,0,417,
-		379,1,0,0,0,417,389,1,0,0,0,417,397,1,0,0,0,418,51,1,0,0,0,419,421,3,116,
-		58,0,420,419,1,0,0,0,421,422,1,0,0,0,422,420,1,0,0,0,422,423,1,0,0,0,423,
-		428,1,0,0,0,424,425,5,4,0,0,425,427,3,54,27,0,426,424,1,0,0,0,427,430,
-		1,0,0,0,428,426,1,0,0,0,428,429,1,0,0,0,429,53,1,0,0,0,430,428,1,0,0,0,
-		431,436,3,118,59,0,432,433,3,132,66,0,433,434,5,74,0,0,434,436,1,0,0,0,
-		435,431,1,0,0,0,435,432,1,0,0,0,436,55,1,0,0,0,437,438,5,15,0,0,438,439,
-		5,119,0,0,439,440,3,148,74,0,440,442,3,140,70,0,441,443,3,126,63,0,442,
-		441,1,0,0,0,442,443,1,0,0,0,443,57,1,0,0,0,444,445,5,17,0,0,445,447,3,
-		148,74,0,446,448,3,126,63,0,447,446,1,0,0,0,447,448,1,0,0,0,448,59,1,0,
-		0,0,449,450,5,22,0,0,450,451,5,78,0,0,451,452,3,130,65,0,452,453,7,4,0,
-		0,453,454,3,162,81,0,454,464,1,0,0,0,455,456,5,16,0,0,456,460,5,68,0,0,
-		457,458,7,5,0,0,458,460,5,67,0,0,459,455,1,0,0,0,459,457,1,0,0,0,460,461,
-		1,0,0,0,461,462,7,4,0,0,462,464,3,162,81,0,463,449,1,0,0,0,463,459,1,0,
-		0,0,464,61,1,0,0,0,465,466,5,27,0,0,466,467,5,87,0,0,467,468,5,35,0,0,
-		468,469,3,162,81,0,469,63,1,0,0,0,470,471,5,19,0,0,471,472,5,6,0,0,472,
-		477,3,66,33,0,473,474,5,4,0,0,474,476,3,66,33,0,475,473,1,0,0,0,476,479,
-		1,0,0,0,477,475,1,0,0,0,477,478,1,0,0,0,478,65,1,0,0,0,479,477,1,0,0,0,
-		480,481,5,105,0,0,481,487,3,148,74,0,482,483,3,148,74,0,483,484,5,76,0,
-		0,484,485,3,162,81,0,485,487,1,0,0,0,486,480,1,0,0,0,486,482,1,0,0,0,487,
-		67,1,0,0,0,488,489,5,21,0,0,489,490,5,91,0,0,490,69,1,0,0,0,491,492,5,
-		46,0,0,492,493,5,79,0,0,493,494,5,70,0,0,494,71,1,0,0,0,495,497,5,35,0,
-		0,496,498,3,148,74,0,497,496,1,0,0,0,497,498,1,0,0,0,498,500,1,0,0,0,499,
-		501,3,132,66,0,500,499,1,0,0,0,500,501,1,0,0,0,501,502,1,0,0,0,502,503,
-		5,6,0,0,503,505,3,76,38,0,504,506,3,126,63,0,505,504,1,0,0,0,505,506,1,
-		0,0,0,506,73,1,0,0,0,507,508,5,36,0,0,508,509,3,148,74,0,509,510,5,112,
-		0,0,510,512,3,148,74,0,511,513,3,132,66,0,512,511,1,0,0,0,512,513,1,0,
-		0,0,513,514,1,0,0,0,514,515,5,6,0,0,515,517,3,76,38,0,516,518,3,126,63,
-		0,517,516,1,0,0,0,517,518,1,0,0,0,518,75,1,0,0,0,519,524,3,78,39,0,520,
-		521,5,4,0,0,521,523,3,78,39,0,522,520,1,0,0,0,523,526,1,0,0,0,524,522,
-		1,0,0,0,524,525,1,0,0,0,525,77,1,0,0,0,526,524,1,0,0,0,527,528,5,7,0,0,
-		528,529,3,76,38,0,529,534,5,8,0,0,530,531,3,148,74,0,531,532,5,111,0,0,
-		532,535,1,0,0,0,533,535,3,84,42,0,534,530,1,0,0,0,534,533,1,0,0,0,534,
-		535,1,0,0,0,535,537,1,0,0,0,536,538,3,86,43,0,537,536,1,0,0,0,537,538,
-		1,0,0,0,538,577,1,0,0,0,539,541,5,105,0,0,540,542,3,148,74,0,541,540,1,
-		0,0,0,541,542,1,0,0,0,542,577,1,0,0,0,543,544,5,106,0,0,544,545,5,96,0,
-		0,545,577,3,148,74,0,546,550,5,25,0,0,547,548,5,109,0,0,548,551,5,101,
-		0,0,549,551,3,148,74,0,550,547,1,0,0,0,550,549,1,0,0,0,551,577,1,0,0,0,
-		552,554,3,156,78,0,553,552,1,0,0,0,553,554,1,0,0,0,554,571,1,0,0,0,555,
-		557,3,162,81,0,556,555,1,0,0,0,557,558,1,0,0,0,558,556,1,0,0,0,558,559,
-		1,0,0,0,559,565,1,0,0,0,560,562,3,134,67,0,561,563,3,82,41,0,562,561,1,
-		0,0,0,562,563,1,0,0,0,563,566,1,0,0,0,564,566,3,80,40,0,565,560,1,0,0,
-		0,565,564,1,0,0,0,565,566,1,0,0,0,566,572,1,0,0,0,567,569,3,134,67,0,568,
-		570,3,82,41,0,569,568,1,0,0,0,569,570,1,0,0,0,570,572,1,0,0,0,571,556,
-		1,0,0,0,571,567,1,0,0,0,572,574,1,0,0,0,573,575,3,86,43,0,574,573,1,0,
-		0,0,574,575,1,0,0,0,575,577,1,0,0,0,576,527,1,0,0,0,576,539,1,0,0,0,576,
-		543,1,0,0,0,576,546,1,0,0,0,576,553,1,0,0,0,577,79,1,0,0,0,578,580,3,150,
-		75,0,579,578,1,0,0,0,580,581,1,0,0,0,581,579,1,0,0,0,581,582,1,0,0,0,582,
-		592,1,0,0,0,583,587,3,156,78,0,584,586,3,150,75,0,585,584,1,0,0,0,586,
-		589,1,0,0,0,587,585,1,0,0,0,587,588,1,0,0,0,588,592,1,0,0,0,589,587,1,
-		0,0,0,590,592,3,84,42,0,591,579,1,0,0,0,591,583,1,0,0,0,591,590,1,0,0,
-		0,592,81,1,0,0,0,593,595,3,148,74,0,594,596,5,72,0,0,595,594,1,0,0,0,595,
-		596,1,0,0,0,596,599,1,0,0,0,597,599,3,84,42,0,598,593,1,0,0,0,598,597,
-		1,0,0,0,599,83,1,0,0,0,600,607,5,48,0,0,601,607,5,55,0,0,602,603,5,116,
-		0,0,603,604,3,148,74,0,604,605,5,100,0,0,605,607,1,0,0,0,606,600,1,0,0,
-		0,606,601,1,0,0,0,606,602,1,0,0,0,607,85,1,0,0,0,608,609,5,79,0,0,609,
-		613,7,6,0,0,610,612,3,162,81,0,611,610,1,0,0,0,612,615,1,0,0,0,613,611,
-		1,0,0,0,613,614,1,0,0,0,614,622,1,0,0,0,615,613,1,0,0,0,616,618,5,52,0,
-		0,617,619,3,162,81,0,618,617,1,0,0,0,619,620,1,0,0,0,620,618,1,0,0,0,620,
-		621,1,0,0,0,621,623,1,0,0,0,622,616,1,0,0,0,622,623,1,0,0,0,623,87,1,0,
-		0,0,624,632,5,33,0,0,625,626,5,36,0,0,626,627,3,148,74,0,627,628,5,112,
-		0,0,628,629,3,148,74,0,629,633,1,0,0,0,630,631,5,35,0,0,631,633,3,148,
-		74,0,632,625,1,0,0,0,632,630,1,0,0,0,633,634,1,0,0,0,634,635,5,4,0,0,635,
-		643,3,148,74,0,636,637,5,85,0,0,637,644,5,111,0,0,638,641,5,111,0,0,639,
-		640,5,79,0,0,640,642,5,50,0,0,641,639,1,0,0,0,641,642,1,0,0,0,642,644,
-		1,0,0,0,643,636,1,0,0,0,643,638,1,0,0,0,644,646,1,0,0,0,645,647,3,126,
-		63,0,646,645,1,0,0,0,646,647,1,0,0,0,647,89,1,0,0,0,648,656,5,41,0,0,649,
-		650,5,112,0,0,650,657,3,142,71,0,651,652,5,76,0,0,652,657,3,142,71,0,653,
-		654,3,148,74,0,654,655,3,138,69,0,655,657,1,0,0,0,656,649,1,0,0,0,656,
-		651,1,0,0,0,656,653,1,0,0,0,657,660,1,0,0,0,658,659,5,22,0,0,659,661,3,
-		162,81,0,660,658,1,0,0,0,660,661,1,0,0,0,661,666,1,0,0,0,662,663,5,4,0,
-		0,663,665,3,92,46,0,664,662,1,0,0,0,665,668,1,0,0,0,666,664,1,0,0,0,666,
-		667,1,0,0,0,667,670,1,0,0,0,668,666,1,0,0,0,669,671,3,126,63,0,670,669,
-		1,0,0,0,670,671,1,0,0,0,671,91,1,0,0,0,672,673,5,71,0,0,673,679,3,138,
-		69,0,674,675,5,89,0,0,675,679,3,138,69,0,676,677,5,69,0,0,677,679,3,132,
-		66,0,678,672,1,0,0,0,678,674,1,0,0,0,678,676,1,0,0,0,679,93,1,0,0,0,680,
-		681,5,25,0,0,681,682,3,148,74,0,682,683,5,56,0,0,683,685,3,130,65,0,684,
-		686,3,126,63,0,685,684,1,0,0,0,685,686,1,0,0,0,686,95,1,0,0,0,687,688,
-		5,14,0,0,688,689,3,148,74,0,689,690,5,56,0,0,690,695,3,130,65,0,691,692,
-		5,4,0,0,692,693,5,93,0,0,693,694,5,35,0,0,694,696,5,53,0,0,695,691,1,0,
-		0,0,695,696,1,0,0,0,696,698,1,0,0,0,697,699,3,126,63,0,698,697,1,0,0,0,
-		698,699,1,0,0,0,699,97,1,0,0,0,700,709,5,38,0,0,701,702,5,36,0,0,702,703,
-		3,148,74,0,703,704,5,112,0,0,704,705,3,148,74,0,705,710,1,0,0,0,706,707,
-		3,148,74,0,707,708,3,138,69,0,708,710,1,0,0,0,709,701,1,0,0,0,709,706,
-		1,0,0,0,710,721,1,0,0,0,711,712,5,6,0,0,712,717,3,100,50,0,713,714,5,5,
-		0,0,714,716,3,100,50,0,715,713,1,0,0,0,716,719,1,0,0,0,717,715,1,0,0,0,
-		717,718,1,0,0,0,718,722,1,0,0,0,719,717,1,0,0,0,720,722,3,108,54,0,721,
-		711,1,0,0,0,721,720,1,0,0,0,722,724,1,0,0,0,723,725,3,126,63,0,724,723,
-		1,0,0,0,724,725,1,0,0,0,725,99,1,0,0,0,726,727,5,49,0,0,727,728,3,148,
-		74,0,728,729,3,138,69,0,729,730,5,4,0,0,730,732,1,0,0,0,731,726,1,0,0,
-		0,731,732,1,0,0,0,732,733,1,0,0,0,733,734,3,134,67,0,734,735,3,148,74,
-		0,735,736,5,56,0,0,736,738,3,130,65,0,737,739,3,104,52,0,738,737,1,0,0,
-		0,738,739,1,0,0,0,739,744,1,0,0,0,740,741,5,4,0,0,741,743,3,102,51,0,742,
-		740,1,0,0,0,743,746,1,0,0,0,744,742,1,0,0,0,744,745,1,0,0,0,745,101,1,
-		0,0,0,746,744,1,0,0,0,747,749,5,110,0,0,748,747,1,0,0,0,748,749,1,0,0,
-		0,749,750,1,0,0,0,750,753,3,104,52,0,751,753,3,106,53,0,752,748,1,0,0,
-		0,752,751,1,0,0,0,753,103,1,0,0,0,754,759,5,73,0,0,755,760,5,35,0,0,756,
-		757,3,148,74,0,757,758,3,138,69,0,758,760,1,0,0,0,759,755,1,0,0,0,759,
-		756,1,0,0,0,760,764,1,0,0,0,761,762,3,148,74,0,762,763,5,111,0,0,763,765,
-		1,0,0,0,764,761,1,0,0,0,764,765,1,0,0,0,765,779,1,0,0,0,766,767,5,58,0,
-		0,767,768,5,115,0,0,768,769,5,73,0,0,769,770,3,148,74,0,770,771,5,52,0,
-		0,771,772,3,148,74,0,772,776,3,138,69,0,773,774,3,148,74,0,774,775,5,111,
-		0,0,775,777,1,0,0,0,776,773,1,0,0,0,776,777,1,0,0,0,777,779,1,0,0,0,778,
-		754,1,0,0,0,778,766,1,0,0,0,779,105,1,0,0,0,780,783,5,129,0,0,781,783,
-		3,156,78,0,782,780,1,0,0,0,782,781,1,0,0,0,783,784,1,0,0,0,784,785,3,140,
-		70,0,785,786,5,79,0,0,786,107,1,0,0,0,787,788,5,72,0,0,788,789,5,112,0,
-		0,789,790,3,148,74,0,790,791,5,4,0,0,791,792,5,56,0,0,792,797,3,130,65,
-		0,793,794,5,4,0,0,794,796,3,110,55,0,795,793,1,0,0,0,796,799,1,0,0,0,797,
-		795,1,0,0,0,797,798,1,0,0,0,798,109,1,0,0,0,799,797,1,0,0,0,800,801,5,
-		92,0,0,801,802,5,103,0,0,802,814,3,138,69,0,803,804,5,83,0,0,804,814,5,
-		75,0,0,805,806,5,58,0,0,806,814,5,115,0,0,807,808,7,7,0,0,808,809,3,148,
-		74,0,809,810,3,138,69,0,810,811,5,99,0,0,811,814,1,0,0,0,812,814,3,106,
-		53,0,813,800,1,0,0,0,813,803,1,0,0,0,813,805,1,0,0,0,813,807,1,0,0,0,813,
-		812,1,0,0,0,814,111,1,0,0,0,815,817,5,37,0,0,816,818,3,116,58,0,817,816,
-		1,0,0,0,818,819,1,0,0,0,819,817,1,0,0,0,819,820,1,0,0,0,820,828,1,0,0,
-		0,821,826,5,4,0,0,822,824,3,118,59,0,823,825,5,4,0,0,824,823,1,0,0,0,824,
-		825,1,0,0,0,825,827,1,0,0,0,826,822,1,0,0,0,826,827,1,0,0,0,827,829,1,
-		0,0,0,828,821,1,0,0,0,828,829,1,0,0,0,829,830,1,0,0,0,830,832,5,119,0,
-		0,831,833,3,116,58,0,832,831,1,0,0,0,833,834,1,0,0,0,834,832,1,0,0,0,834,
-		835,1,0,0,0,835,840,1,0,0,0,836,837,5,4,0,0,837,839,3,114,57,0,838,836,
-		1,0,0,0,839,842,1,0,0,0,840,838,1,0,0,0,840,841,1,0,0,0,841,845,1,0,0,
-		0,842,840,1,0,0,0,843,844,5,6,0,0,844,846,3,120,60,0,845,843,1,0,0,0,845,
-		846,1,0,0,0,846,113,1,0,0,0,847,857,3,118,59,0,848,857,5,66,0,0,849,853,
-		5,79,0,0,850,851,5,109,0,0,851,854,5,104,0,0,852,854,5,94,0,0,853,850,
-		1,0,0,0,853,852,1,0,0,0,854,855,1,0,0,0,855,857,5,95,0,0,856,847,1,0,0,
-		0,856,848,1,0,0,0,856,849,1,0,0,0,857,115,1,0,0,0,858,865,3,162,81,0,859,
-		865,5,75,0,0,860,865,5,82,0,0,861,865,5,35,0,0,862,865,5,36,0,0,863,865,
-		5,108,0,0,864,858,1,0,0,0,864,859,1,0,0,0,864,860,1,0,0,0,864,861,1,0,
-		0,0,864,862,1,0,0,0,864,863,1,0,0,0,865,117,1,0,0,0,866,867,5,50,0,0,867,
-		869,5,57,0,0,868,866,1,0,0,0,868,869,1,0,0,0,869,870,1,0,0,0,870,875,7,
-		7,0,0,871,876,5,35,0,0,872,873,3,148,74,0,873,874,3,138,69,0,874,876,1,
-		0,0,0,875,871,1,0,0,0,875,872,1,0,0,0,876,883,1,0,0,0,877,878,5,36,0,0,
-		878,879,3,148,74,0,879,880,5,112,0,0,880,881,3,148,74,0,881,883,1,0,0,
-		0,882,868,1,0,0,0,882,877,1,0,0,0,883,119,1,0,0,0,884,886,3,156,78,0,885,
-		884,1,0,0,0,885,886,1,0,0,0,886,888,1,0,0,0,887,889,3,162,81,0,888,887,
-		1,0,0,0,889,890,1,0,0,0,890,888,1,0,0,0,890,891,1,0,0,0,891,912,1,0,0,
-		0,892,893,5,79,0,0,893,900,5,65,0,0,894,901,5,35,0,0,895,897,3,162,81,
-		0,896,895,1,0,0,0,897,898,1,0,0,0,898,896,1,0,0,0,898,899,1,0,0,0,899,
-		901,1,0,0,0,900,894,1,0,0,0,900,896,1,0,0,0,901,913,1,0,0,0,902,910,5,
-		97,0,0,903,911,5,35,0,0,904,908,3,148,74,0,905,909,3,138,69,0,906,909,
-		5,108,0,0,907,909,3,162,81,0,908,905,1,0,0,0,908,906,1,0,0,0,908,907,1,
-		0,0,0,909,911,1,0,0,0,910,903,1,0,0,0,910,904,1,0,0,0,911,913,1,0,0,0,
-		912,892,1,0,0,0,912,902,1,0,0,0,912,913,1,0,0,0,913,121,1,0,0,0,914,915,
-		5,20,0,0,915,925,3,124,62,0,916,917,5,28,0,0,917,921,3,142,71,0,918,919,
-		5,4,0,0,919,920,5,120,0,0,920,922,3,142,71,0,921,918,1,0,0,0,921,922,1,
-		0,0,0,922,926,1,0,0,0,923,924,7,4,0,0,924,926,3,124,62,0,925,916,1,0,0,
-		0,925,923,1,0,0,0,926,123,1,0,0,0,927,932,3,142,71,0,928,930,5,129,0,0,
-		929,928,1,0,0,0,929,930,1,0,0,0,930,931,1,0,0,0,931,933,7,2,0,0,932,929,
-		1,0,0,0,932,933,1,0,0,0,933,125,1,0,0,0,934,935,5,9,0,0,935,940,3,128,
-		64,0,936,937,5,4,0,0,937,939,3,128,64,0,938,936,1,0,0,0,939,942,1,0,0,
-		0,940,938,1,0,0,0,940,941,1,0,0,0,941,948,1,0,0,0,942,940,1,0,0,0,943,
-		944,5,121,0,0,944,945,5,114,0,0,945,949,7,1,0,0,946,947,5,119,0,0,947,
-		949,5,60,0,0,948,943,1,0,0,0,948,946,1,0,0,0,948,949,1,0,0,0,949,127,1,
-		0,0,0,950,957,3,148,74,0,951,953,3,162,81,0,952,951,1,0,0,0,953,954,1,
-		0,0,0,954,952,1,0,0,0,954,955,1,0,0,0,955,958,1,0,0,0,956,958,5,108,0,
-		0,957,952,1,0,0,0,957,956,1,0,0,0,957,958,1,0,0,0,958,129,1,0,0,0,959,
-		960,5,16,0,0,960,966,5,68,0,0,961,963,3,162,81,0,962,964,5,67,0,0,963,
-		962,1,0,0,0,963,964,1,0,0,0,964,966,1,0,0,0,965,959,1,0,0,0,965,961,1,
-		0,0,0,966,131,1,0,0,0,967,968,7,8,0,0,968,133,1,0,0,0,969,970,7,9,0,0,
-		970,135,1,0,0,0,971,973,3,162,81,0,972,971,1,0,0,0,973,974,1,0,0,0,974,
-		972,1,0,0,0,974,975,1,0,0,0,975,137,1,0,0,0,976,977,7,10,0,0,977,139,1,
-		0,0,0,978,979,7,11,0,0,979,141,1,0,0,0,980,984,3,146,73,0,981,983,3,144,
-		72,0,982,981,1,0,0,0,983,986,1,0,0,0,984,982,1,0,0,0,984,985,1,0,0,0,985,
-		143,1,0,0,0,986,984,1,0,0,0,987,988,3,154,77,0,988,989,3,146,73,0,989,
-		145,1,0,0,0,990,992,3,156,78,0,991,993,3,160,80,0,992,991,1,0,0,0,992,
-		993,1,0,0,0,993,1000,1,0,0,0,994,1000,3,162,81,0,995,996,5,7,0,0,996,997,
-		3,142,71,0,997,998,5,8,0,0,998,1000,1,0,0,0,999,990,1,0,0,0,999,994,1,
-		0,0,0,999,995,1,0,0,0,1000,147,1,0,0,0,1001,1005,3,152,76,0,1002,1004,
-		3,150,75,0,1003,1002,1,0,0,0,1004,1007,1,0,0,0,1005,1003,1,0,0,0,1005,
-		1006,1,0,0,0,1006,149,1,0,0,0,1007,1005,1,0,0,0,1008,1009,3,154,77,0,1009,
-		1010,3,152,76,0,1010,151,1,0,0,0,1011,1018,3,156,78,0,1012,1018,3,162,
-		81,0,1013,1014,5,7,0,0,1014,1015,3,148,74,0,1015,1016,5,8,0,0,1016,1018,
-		1,0,0,0,1017,1011,1,0,0,0,1017,1012,1,0,0,0,1017,1013,1,0,0,0,1018,153,
-		1,0,0,0,1019,1020,7,12,0,0,1020,155,1,0,0,0,1021,1033,3,158,79,0,1022,
-		1023,5,7,0,0,1023,1028,3,158,79,0,1024,1025,5,4,0,0,1025,1027,3,158,79,
-		0,1026,1024,1,0,0,0,1027,1030,1,0,0,0,1028,1026,1,0,0,0,1028,1029,1,0,
-		0,0,1029,1031,1,0,0,0,1030,1028,1,0,0,0,1031,1032,5,8,0,0,1032,1034,1,
-		0,0,0,1033,1022,1,0,0,0,1033,1034,1,0,0,0,1034,157,1,0,0,0,1035,1037,5,
-		130,0,0,1036,1038,5,131,0,0,1037,1036,1,0,0,0,1037,1038,1,0,0,0,1038,1041,
-		1,0,0,0,1039,1041,5,131,0,0,1040,1035,1,0,0,0,1040,1039,1,0,0,0,1041,159,
-		1,0,0,0,1042,1043,7,13,0,0,1043,161,1,0,0,0,1044,1045,7,14,0,0,1045,163,
-		1,0,0,0,129,202,217,228,236,238,254,260,268,293,303,312,318,330,347,349,
-		355,365,369,374,377,387,395,405,414,417,422,428,435,442,447,459,463,477,
-		486,497,500,505,512,517,524,534,537,541,550,553,558,562,565,569,571,574,
-		576,581,587,591,595,598,606,613,620,622,632,641,643,646,656,660,666,670,
-		678,685,695,698,709,717,721,724,731,738,744,748,752,759,764,776,778,782,
-		797,813,819,824,826,828,834,840,845,853,856,864,868,875,882,885,890,898,
-		900,908,910,912,921,925,929,932,940,948,954,957,963,965,974,984,992,999,
-		1005,1017,1028,1033,1037,1040
+		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,1,0,1,0,1,0,1,1,1,1,
+		1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,
+		206,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,221,8,
+		6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,230,8,8,10,8,12,8,233,9,8,1,9,1,9,1,
+		9,1,9,1,9,3,9,240,8,9,3,9,242,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,
+		12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,258,8,14,1,14,1,14,5,14,262,8,14,
+		10,14,12,14,265,9,14,1,15,1,15,1,15,1,15,1,15,3,15,272,8,15,1,16,1,16,
+		1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
+		1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,297,8,17,1,18,1,18,1,18,1,19,1,
+		19,1,19,1,19,1,19,3,19,307,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,
+		316,8,19,1,19,1,19,5,19,320,8,19,10,19,12,19,323,9,19,1,20,1,20,1,20,1,
+		20,1,20,1,20,1,20,1,20,1,20,3,20,334,8,20,1,21,1,21,1,21,1,21,1,21,1,22,
+		1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,351,8,22,3,22,353,8,
+		22,1,22,1,22,5,22,357,8,22,10,22,12,22,360,9,22,1,23,1,23,1,23,1,23,1,
+		23,1,23,3,23,368,8,23,1,24,1,24,1,24,1,24,1,24,1,24,1,24,3,24,377,8,24,
+		1,24,1,24,3,24,381,8,24,1,25,1,25,1,25,3,25,386,8,25,1,25,3,25,389,8,25,
+		1,26,1,26,1,26,1,26,1,26,1,26,1,26,1,26,3,26,399,8,26,1,26,1,26,1,26,1,
+		26,1,26,1,26,3,26,407,8,26,1,26,1,26,1,26,1,26,1,26,1,26,5,26,415,8,26,
+		10,26,12,26,418,9,26,1,26,1,26,1,26,1,26,5,26,424,8,26,10,26,12,26,427,
+		9,26,3,26,429,8,26,1,27,4,27,432,8,27,11,27,12,27,433,1,27,1,27,5,27,438,
+		8,27,10,27,12,27,441,9,27,1,28,1,28,1,28,1,28,3,28,447,8,28,1,29,1,29,
+		1,29,1,29,1,29,3,29,454,8,29,1,30,1,30,1,30,3,30,459,8,30,1,31,1,31,1,
+		31,1,31,1,31,1,31,1,31,1,31,1,31,1,31,3,31,471,8,31,1,31,1,31,3,31,475,
+		8,31,1,32,1,32,1,32,1,32,1,32,1,33,1,33,1,33,1,33,1,33,5,33,487,8,33,10,
+		33,12,33,490,9,33,1,34,1,34,1,34,1,34,1,34,1,34,3,34,498,8,34,1,35,1,35,
+		1,35,1,36,1,36,1,36,1,36,1,37,1,37,3,37,509,8,37,1,37,3,37,512,8,37,1,
+		37,1,37,1,37,3,37,517,8,37,1,38,1,38,1,38,1,38,1,38,3,38,524,8,38,1,38,
+		1,38,1,38,3,38,529,8,38,1,39,1,39,1,39,5,39,534,8,39,10,39,12,39,537,9,
+		39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,546,8,40,1,40,3,40,549,8,40,
+		1,40,1,40,3,40,553,8,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,562,8,
+		40,1,40,3,40,565,8,40,1,40,4,40,568,8,40,11,40,12,40,569,1,40,1,40,3,40,
+		574,8,40,1,40,3,40,577,8,40,1,40,1,40,3,40,581,8,40,3,40,583,8,40,1,40,
+		3,40,586,8,40,3,40,588,8,40,1,41,4,41,591,8,41,11,41,12,41,592,1,41,1,
+		41,5,41,597,8,41,10,41,12,41,600,9,41,1,41,3,41,603,8,41,1,42,1,42,3,42,
+		607,8,42,1,42,3,42,610,8,42,1,43,1,43,1,43,1,43,1,43,1,43,3,43,618,8,43,
+		1,44,1,44,1,44,5,44,623,8,44,10,44,12,44,626,9,44,1,44,1,44,4,44,630,8,
+		44,11,44,12,44,631,3,44,634,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,
+		45,3,45,644,8,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,653,8,45,3,45,
+		655,8,45,1,45,3,45,658,8,45,1,46,1,46,1,46,1,46,1,46,1,46,1,46,1,46,3,
+		46,668,8,46,1,46,1,46,3,46,672,8,46,1,46,1,46,5,46,676,8,46,10,46,12,46,
+		679,9,46,1,46,3,46,682,8,46,1,47,1,47,1,47,1,47,1,47,1,47,3,47,690,8,47,
+		1,48,1,48,1,48,1,48,1,48,3,48,697,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,
+		49,1,49,3,49,707,8,49,1,49,3,49,710,8,49,1,50,1,50,1,50,1,50,1,50,1,50,
+		1,50,1,50,1,50,3,50,721,8,50,1,50,1,50,1,50,1,50,5,50,727,8,50,10,50,12,
+		50,730,9,50,1,50,3,50,733,8,50,1,50,3,50,736,8,50,1,51,1,51,1,51,1,51,
+		1,51,3,51,743,8,51,1,51,1,51,1,51,1,51,1,51,3,51,750,8,51,1,51,1,51,5,
+		51,754,8,51,10,51,12,51,757,9,51,1,52,3,52,760,8,52,1,52,1,52,3,52,764,
+		8,52,1,53,1,53,1,53,1,53,1,53,3,53,771,8,53,1,53,1,53,1,53,3,53,776,8,
+		53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,788,8,53,3,53,
+		790,8,53,1,54,1,54,3,54,794,8,54,1,54,1,54,1,54,1,55,1,55,1,55,1,55,1,
+		55,1,55,1,55,1,55,5,55,807,8,55,10,55,12,55,810,9,55,1,56,1,56,1,56,1,
+		56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,825,8,56,1,57,1,57,
+		4,57,829,8,57,11,57,12,57,830,1,57,1,57,1,57,3,57,836,8,57,3,57,838,8,
+		57,3,57,840,8,57,1,57,1,57,4,57,844,8,57,11,57,12,57,845,1,57,1,57,5,57,
+		850,8,57,10,57,12,57,853,9,57,1,57,1,57,3,57,857,8,57,1,58,1,58,1,58,1,
+		58,1,58,1,58,3,58,865,8,58,1,58,3,58,868,8,58,1,59,1,59,1,59,1,59,1,59,
+		1,59,3,59,876,8,59,1,60,1,60,3,60,880,8,60,1,60,1,60,1,60,1,60,1,60,3,
+		60,887,8,60,1,60,1,60,1,60,1,60,1,60,3,60,894,8,60,1,61,3,61,897,8,61,
+		1,61,4,61,900,8,61,11,61,12,61,901,1,61,1,61,1,61,1,61,4,61,908,8,61,11,
+		61,12,61,909,3,61,912,8,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,920,8,61,
+		3,61,922,8,61,3,61,924,8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,933,
+		8,62,1,62,1,62,3,62,937,8,62,1,63,1,63,3,63,941,8,63,1,63,3,63,944,8,63,
+		1,64,1,64,1,64,1,64,5,64,950,8,64,10,64,12,64,953,9,64,1,64,1,64,1,64,
+		1,64,1,64,3,64,960,8,64,1,65,1,65,4,65,964,8,65,11,65,12,65,965,1,65,3,
+		65,969,8,65,1,66,1,66,1,66,1,66,3,66,975,8,66,3,66,977,8,66,1,67,1,67,
+		1,68,1,68,1,69,4,69,984,8,69,11,69,12,69,985,1,70,1,70,1,71,1,71,1,72,
+		1,72,5,72,994,8,72,10,72,12,72,997,9,72,1,73,1,73,1,73,1,74,1,74,3,74,
+		1004,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1011,8,74,1,75,1,75,5,75,1015,
+		8,75,10,75,12,75,1018,9,75,1,76,1,76,1,76,1,77,1,77,1,77,1,77,1,77,1,77,
+		3,77,1029,8,77,1,78,1,78,1,79,1,79,1,79,1,79,1,79,5,79,1038,8,79,10,79,
+		12,79,1041,9,79,1,79,1,79,3,79,1045,8,79,1,80,1,80,3,80,1049,8,80,1,80,
+		3,80,1052,8,80,1,81,1,81,1,82,1,82,1,82,0,0,83,0,2,4,6,8,10,12,14,16,18,
+		20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,
+		68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,
+		112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,
+		148,150,152,154,156,158,160,162,164,0,15,2,0,125,126,128,129,2,0,17,17,
+		60,60,2,0,37,37,109,109,2,0,65,65,118,118,2,0,55,55,82,82,2,0,27,27,35,
+		35,5,0,66,66,76,76,83,83,88,88,105,105,2,0,76,76,83,83,2,0,104,104,123,
+		123,2,0,63,63,81,81,1,0,36,37,1,0,108,109,1,0,10,13,4,0,80,80,124,124,
+		126,127,129,129,22,0,14,15,17,25,27,35,38,48,50,52,54,55,58,62,64,72,74,
+		75,78,79,82,82,84,97,99,103,105,105,108,108,111,112,114,116,118,119,121,
+		121,125,125,128,128,130,130,1166,0,166,1,0,0,0,2,169,1,0,0,0,4,205,1,0,
+		0,0,6,207,1,0,0,0,8,210,1,0,0,0,10,213,1,0,0,0,12,220,1,0,0,0,14,222,1,
+		0,0,0,16,225,1,0,0,0,18,241,1,0,0,0,20,243,1,0,0,0,22,246,1,0,0,0,24,249,
+		1,0,0,0,26,252,1,0,0,0,28,254,1,0,0,0,30,271,1,0,0,0,32,273,1,0,0,0,34,
+		277,1,0,0,0,36,298,1,0,0,0,38,301,1,0,0,0,40,333,1,0,0,0,42,335,1,0,0,
+		0,44,340,1,0,0,0,46,361,1,0,0,0,48,380,1,0,0,0,50,382,1,0,0,0,52,428,1,
+		0,0,0,54,431,1,0,0,0,56,446,1,0,0,0,58,448,1,0,0,0,60,455,1,0,0,0,62,474,
+		1,0,0,0,64,476,1,0,0,0,66,481,1,0,0,0,68,497,1,0,0,0,70,499,1,0,0,0,72,
+		502,1,0,0,0,74,506,1,0,0,0,76,518,1,0,0,0,78,530,1,0,0,0,80,587,1,0,0,
+		0,82,602,1,0,0,0,84,609,1,0,0,0,86,617,1,0,0,0,88,619,1,0,0,0,90,635,1,
+		0,0,0,92,659,1,0,0,0,94,689,1,0,0,0,96,691,1,0,0,0,98,698,1,0,0,0,100,
+		711,1,0,0,0,102,742,1,0,0,0,104,763,1,0,0,0,106,789,1,0,0,0,108,793,1,
+		0,0,0,110,798,1,0,0,0,112,824,1,0,0,0,114,826,1,0,0,0,116,867,1,0,0,0,
+		118,875,1,0,0,0,120,893,1,0,0,0,122,896,1,0,0,0,124,925,1,0,0,0,126,938,
+		1,0,0,0,128,945,1,0,0,0,130,961,1,0,0,0,132,976,1,0,0,0,134,978,1,0,0,
+		0,136,980,1,0,0,0,138,983,1,0,0,0,140,987,1,0,0,0,142,989,1,0,0,0,144,
+		991,1,0,0,0,146,998,1,0,0,0,148,1010,1,0,0,0,150,1012,1,0,0,0,152,1019,
+		1,0,0,0,154,1028,1,0,0,0,156,1030,1,0,0,0,158,1032,1,0,0,0,160,1051,1,
+		0,0,0,162,1053,1,0,0,0,164,1055,1,0,0,0,166,167,3,4,2,0,167,168,5,0,0,
+		1,168,1,1,0,0,0,169,170,3,128,64,0,170,171,5,0,0,1,171,3,1,0,0,0,172,206,
+		3,6,3,0,173,206,3,8,4,0,174,206,3,10,5,0,175,206,3,14,7,0,176,206,3,16,
+		8,0,177,206,3,20,10,0,178,206,3,22,11,0,179,206,3,24,12,0,180,206,3,26,
+		13,0,181,206,3,28,14,0,182,206,3,32,16,0,183,206,3,34,17,0,184,206,3,38,
+		19,0,185,206,3,42,21,0,186,206,3,44,22,0,187,206,3,50,25,0,188,206,3,58,
+		29,0,189,206,3,60,30,0,190,206,3,62,31,0,191,206,3,64,32,0,192,206,3,66,
+		33,0,193,206,3,70,35,0,194,206,3,72,36,0,195,206,3,74,37,0,196,206,3,76,
+		38,0,197,206,3,90,45,0,198,206,3,92,46,0,199,206,3,96,48,0,200,206,3,98,
+		49,0,201,206,3,100,50,0,202,206,3,114,57,0,203,206,3,124,62,0,204,206,
+		3,46,23,0,205,172,1,0,0,0,205,173,1,0,0,0,205,174,1,0,0,0,205,175,1,0,
+		0,0,205,176,1,0,0,0,205,177,1,0,0,0,205,178,1,0,0,0,205,179,1,0,0,0,205,
+		180,1,0,0,0,205,181,1,0,0,0,205,182,1,0,0,0,205,183,1,0,0,0,205,184,1,
+		0,0,0,205,185,1,0,0,0,205,186,1,0,0,0,205,187,1,0,0,0,205,188,1,0,0,0,
+		205,189,1,0,0,0,205,190,1,0,0,0,205,191,1,0,0,0,205,192,1,0,0,0,205,193,
+		1,0,0,0,205,194,1,0,0,0,205,195,1,0,0,0,205,196,1,0,0,0,205,197,1,0,0,
+		0,205,198,1,0,0,0,205,199,1,0,0,0,205,200,1,0,0,0,205,201,1,0,0,0,205,
+		202,1,0,0,0,205,203,1,0,0,0,205,204,1,0,0,0,206,5,1,0,0,0,207,208,5,30,
+		0,0,208,209,3,160,80,0,209,7,1,0,0,0,210,211,5,32,0,0,211,212,5,135,0,
+		0,212,9,1,0,0,0,213,214,5,45,0,0,214,215,3,12,6,0,215,11,1,0,0,0,216,221,
+		5,131,0,0,217,221,5,134,0,0,218,221,5,135,0,0,219,221,3,164,82,0,220,216,
+		1,0,0,0,220,217,1,0,0,0,220,218,1,0,0,0,220,219,1,0,0,0,221,13,1,0,0,0,
+		222,223,5,43,0,0,223,224,3,164,82,0,224,15,1,0,0,0,225,226,5,40,0,0,226,
+		231,3,18,9,0,227,228,5,4,0,0,228,230,3,18,9,0,229,227,1,0,0,0,230,233,
+		1,0,0,0,231,229,1,0,0,0,231,232,1,0,0,0,232,17,1,0,0,0,233,231,1,0,0,0,
+		234,242,3,164,82,0,235,242,5,135,0,0,236,239,5,131,0,0,237,240,3,164,82,
+		0,238,240,5,13,0,0,239,237,1,0,0,0,239,238,1,0,0,0,239,240,1,0,0,0,240,
+		242,1,0,0,0,241,234,1,0,0,0,241,235,1,0,0,0,241,236,1,0,0,0,242,19,1,0,
+		0,0,243,244,5,41,0,0,244,245,5,135,0,0,245,21,1,0,0,0,246,247,5,31,0,0,
+		247,248,5,135,0,0,248,23,1,0,0,0,249,250,5,46,0,0,250,251,3,164,82,0,251,
+		25,1,0,0,0,252,253,5,3,0,0,253,27,1,0,0,0,254,255,5,48,0,0,255,257,3,164,
+		82,0,256,258,5,135,0,0,257,256,1,0,0,0,257,258,1,0,0,0,258,263,1,0,0,0,
+		259,260,5,4,0,0,260,262,3,30,15,0,261,259,1,0,0,0,262,265,1,0,0,0,263,
+		261,1,0,0,0,263,264,1,0,0,0,264,29,1,0,0,0,265,263,1,0,0,0,266,267,5,119,
+		0,0,267,272,3,160,80,0,268,269,3,160,80,0,269,270,7,0,0,0,270,272,1,0,
+		0,0,271,266,1,0,0,0,271,268,1,0,0,0,272,31,1,0,0,0,273,274,5,25,0,0,274,
+		275,3,160,80,0,275,276,5,127,0,0,276,33,1,0,0,0,277,278,5,24,0,0,278,279,
+		3,138,69,0,279,280,5,6,0,0,280,281,3,160,80,0,281,296,3,142,71,0,282,283,
+		5,53,0,0,283,284,3,160,80,0,284,285,3,140,70,0,285,286,5,113,0,0,286,287,
+		3,36,18,0,287,297,1,0,0,0,288,289,5,113,0,0,289,290,3,36,18,0,290,291,
+		5,4,0,0,291,292,3,160,80,0,292,293,3,140,70,0,293,294,5,113,0,0,294,295,
+		3,36,18,0,295,297,1,0,0,0,296,282,1,0,0,0,296,288,1,0,0,0,297,35,1,0,0,
+		0,298,299,3,160,80,0,299,300,3,162,81,0,300,37,1,0,0,0,301,302,5,44,0,
+		0,302,306,3,138,69,0,303,304,5,4,0,0,304,305,5,88,0,0,305,307,5,36,0,0,
+		306,303,1,0,0,0,306,307,1,0,0,0,307,308,1,0,0,0,308,309,5,6,0,0,309,310,
+		5,60,0,0,310,315,3,160,80,0,311,316,5,62,0,0,312,313,5,64,0,0,313,314,
+		5,89,0,0,314,316,5,19,0,0,315,311,1,0,0,0,315,312,1,0,0,0,315,316,1,0,
+		0,0,316,321,1,0,0,0,317,318,5,4,0,0,318,320,3,40,20,0,319,317,1,0,0,0,
+		320,323,1,0,0,0,321,319,1,0,0,0,321,322,1,0,0,0,322,39,1,0,0,0,323,321,
+		1,0,0,0,324,325,5,76,0,0,325,326,5,108,0,0,326,327,5,80,0,0,327,328,5,
+		133,0,0,328,334,7,1,0,0,329,330,5,89,0,0,330,331,5,80,0,0,331,332,5,110,
+		0,0,332,334,5,78,0,0,333,324,1,0,0,0,333,329,1,0,0,0,334,41,1,0,0,0,335,
+		336,5,29,0,0,336,337,3,164,82,0,337,338,5,82,0,0,338,339,3,144,72,0,339,
+		43,1,0,0,0,340,341,5,19,0,0,341,342,3,164,82,0,342,352,5,82,0,0,343,344,
+		7,2,0,0,344,345,5,77,0,0,345,353,3,144,72,0,346,350,3,144,72,0,347,348,
+		7,2,0,0,348,349,5,77,0,0,349,351,3,144,72,0,350,347,1,0,0,0,350,351,1,
+		0,0,0,351,353,1,0,0,0,352,343,1,0,0,0,352,346,1,0,0,0,353,358,1,0,0,0,
+		354,355,5,4,0,0,355,357,3,48,24,0,356,354,1,0,0,0,357,360,1,0,0,0,358,
+		356,1,0,0,0,358,359,1,0,0,0,359,45,1,0,0,0,360,358,1,0,0,0,361,367,5,18,
+		0,0,362,363,5,122,0,0,363,364,5,115,0,0,364,368,7,1,0,0,365,366,5,120,
+		0,0,366,368,5,61,0,0,367,362,1,0,0,0,367,365,1,0,0,0,368,47,1,0,0,0,369,
+		381,5,90,0,0,370,381,5,72,0,0,371,372,5,87,0,0,372,373,5,91,0,0,373,376,
+		3,154,77,0,374,375,5,10,0,0,375,377,3,154,77,0,376,374,1,0,0,0,376,377,
+		1,0,0,0,377,381,1,0,0,0,378,379,5,103,0,0,379,381,7,3,0,0,380,369,1,0,
+		0,0,380,370,1,0,0,0,380,371,1,0,0,0,380,378,1,0,0,0,381,49,1,0,0,0,382,
+		383,5,33,0,0,383,385,3,164,82,0,384,386,3,52,26,0,385,384,1,0,0,0,385,
+		386,1,0,0,0,386,388,1,0,0,0,387,389,3,128,64,0,388,387,1,0,0,0,388,389,
+		1,0,0,0,389,51,1,0,0,0,390,391,5,23,0,0,391,392,3,164,82,0,392,393,5,6,
+		0,0,393,398,3,150,75,0,394,395,3,142,71,0,395,396,5,57,0,0,396,397,3,132,
+		66,0,397,399,1,0,0,0,398,394,1,0,0,0,398,399,1,0,0,0,399,429,1,0,0,0,400,
+		401,5,82,0,0,401,402,3,164,82,0,402,406,5,85,0,0,403,404,5,4,0,0,404,405,
+		5,114,0,0,405,407,5,97,0,0,406,403,1,0,0,0,406,407,1,0,0,0,407,429,1,0,
+		0,0,408,409,5,99,0,0,409,410,5,118,0,0,410,411,5,52,0,0,411,416,3,54,27,
+		0,412,413,5,53,0,0,413,415,3,54,27,0,414,412,1,0,0,0,415,418,1,0,0,0,416,
+		414,1,0,0,0,416,417,1,0,0,0,417,419,1,0,0,0,418,416,1,0,0,0,419,420,5,
+		6,0,0,420,425,3,122,61,0,421,422,5,4,0,0,422,424,3,122,61,0,423,421,1,
+		0,0,0,424,427,1,0,0,0,425,423,1,0,0,0,425,426,1,0,0,0,426,429,1,0,0,0,
+		427,425,1,0,0,0,428,390,1,0,0,0,428,400,1,0,0,0,428,408,1,0,0,0,429,53,
+		1,0,0,0,430,432,3,118,59,0,431,430,1,0,0,0,432,433,1,0,0,0,433,431,1,0,
+		0,0,433,434,1,0,0,0,434,439,1,0,0,0,435,436,5,4,0,0,436,438,3,56,28,0,
+		437,435,1,0,0,0,438,441,1,0,0,0,439,437,1,0,0,0,439,440,1,0,0,0,440,55,
+		1,0,0,0,441,439,1,0,0,0,442,447,3,120,60,0,443,444,3,134,67,0,444,445,
+		5,75,0,0,445,447,1,0,0,0,446,442,1,0,0,0,446,443,1,0,0,0,447,57,1,0,0,
+		0,448,449,5,15,0,0,449,450,5,120,0,0,450,451,3,150,75,0,451,453,3,142,
+		71,0,452,454,3,128,64,0,453,452,1,0,0,0,453,454,1,0,0,0,454,59,1,0,0,0,
+		455,456,5,17,0,0,456,458,3,150,75,0,457,459,3,128,64,0,458,457,1,0,0,0,
+		458,459,1,0,0,0,459,61,1,0,0,0,460,461,5,23,0,0,461,462,5,79,0,0,462,463,
+		3,132,66,0,463,464,7,4,0,0,464,465,3,164,82,0,465,475,1,0,0,0,466,467,
+		5,16,0,0,467,471,5,69,0,0,468,469,7,5,0,0,469,471,5,68,0,0,470,466,1,0,
+		0,0,470,468,1,0,0,0,471,472,1,0,0,0,472,473,7,4,0,0,473,475,3,164,82,0,
+		474,460,1,0,0,0,474,470,1,0,0,0,475,63,1,0,0,0,476,477,5,28,0,0,477,478,
+		5,88,0,0,478,479,5,36,0,0,479,480,3,164,82,0,480,65,1,0,0,0,481,482,5,
+		20,0,0,482,483,5,6,0,0,483,488,3,68,34,0,484,485,5,4,0,0,485,487,3,68,
+		34,0,486,484,1,0,0,0,487,490,1,0,0,0,488,486,1,0,0,0,488,489,1,0,0,0,489,
+		67,1,0,0,0,490,488,1,0,0,0,491,492,5,106,0,0,492,498,3,150,75,0,493,494,
+		3,150,75,0,494,495,5,77,0,0,495,496,3,164,82,0,496,498,1,0,0,0,497,491,
+		1,0,0,0,497,493,1,0,0,0,498,69,1,0,0,0,499,500,5,22,0,0,500,501,5,92,0,
+		0,501,71,1,0,0,0,502,503,5,47,0,0,503,504,5,80,0,0,504,505,5,71,0,0,505,
+		73,1,0,0,0,506,508,5,36,0,0,507,509,3,150,75,0,508,507,1,0,0,0,508,509,
+		1,0,0,0,509,511,1,0,0,0,510,512,3,134,67,0,511,510,1,0,0,0,511,512,1,0,
+		0,0,512,513,1,0,0,0,513,514,5,6,0,0,514,516,3,78,39,0,515,517,3,128,64,
+		0,516,515,1,0,0,0,516,517,1,0,0,0,517,75,1,0,0,0,518,519,5,37,0,0,519,
+		520,3,150,75,0,520,521,5,113,0,0,521,523,3,150,75,0,522,524,3,134,67,0,
+		523,522,1,0,0,0,523,524,1,0,0,0,524,525,1,0,0,0,525,526,5,6,0,0,526,528,
+		3,78,39,0,527,529,3,128,64,0,528,527,1,0,0,0,528,529,1,0,0,0,529,77,1,
+		0,0,0,530,535,3,80,40,0,531,532,5,4,0,0,532,534,3,80,40,0,533,531,1,0,
+		0,0,534,537,1,0,0,0,535,533,1,0,0,0,535,536,1,0,0,0,536,79,1,0,0,0,537,
+		535,1,0,0,0,538,539,5,7,0,0,539,540,3,78,39,0,540,545,5,8,0,0,541,542,
+		3,150,75,0,542,543,5,112,0,0,543,546,1,0,0,0,544,546,3,86,43,0,545,541,
+		1,0,0,0,545,544,1,0,0,0,545,546,1,0,0,0,546,548,1,0,0,0,547,549,3,88,44,
+		0,548,547,1,0,0,0,548,549,1,0,0,0,549,588,1,0,0,0,550,552,5,106,0,0,551,
+		553,3,150,75,0,552,551,1,0,0,0,552,553,1,0,0,0,553,588,1,0,0,0,554,555,
+		5,107,0,0,555,556,5,97,0,0,556,588,3,150,75,0,557,561,5,26,0,0,558,559,
+		5,110,0,0,559,562,5,102,0,0,560,562,3,150,75,0,561,558,1,0,0,0,561,560,
+		1,0,0,0,562,588,1,0,0,0,563,565,3,158,79,0,564,563,1,0,0,0,564,565,1,0,
+		0,0,565,582,1,0,0,0,566,568,3,164,82,0,567,566,1,0,0,0,568,569,1,0,0,0,
+		569,567,1,0,0,0,569,570,1,0,0,0,570,576,1,0,0,0,571,573,3,136,68,0,572,
+		574,3,84,42,0,573,572,1,0,0,0,573,574,1,0,0,0,574,577,1,0,0,0,575,577,
+		3,82,41,0,576,571,1,0,0,0,576,575,1,0,0,0,576,577,1,0,0,0,577,583,1,0,
+		0,0,578,580,3,136,68,0,579,581,3,84,42,0,580,579,1,0,0,0,580,581,1,0,0,
+		0,581,583,1,0,0,0,582,567,1,0,0,0,582,578,1,0,0,0,583,585,1,0,0,0,584,
+		586,3,88,44,0,585,584,1,0,0,0,585,586,1,0,0,0,586,588,1,0,0,0,587,538,
+		1,0,0,0,587,550,1,0,0,0,587,554,1,0,0,0,587,557,1,0,0,0,587,564,1,0,0,
+		0,588,81,1,0,0,0,589,591,3,152,76,0,590,589,1,0,0,0,591,592,1,0,0,0,592,
+		590,1,0,0,0,592,593,1,0,0,0,593,603,1,0,0,0,594,598,3,158,79,0,595,597,
+		3,152,76,0,596,595,1,0,0,0,597,600,1,0,0,0,598,596,1,0,0,0,598,599,1,0,
+		0,0,599,603,1,0,0,0,600,598,1,0,0,0,601,603,3,86,43,0,602,590,1,0,0,0,
+		602,594,1,0,0,0,602,601,1,0,0,0,603,83,1,0,0,0,604,606,3,150,75,0,605,
+		607,5,73,0,0,606,605,1,0,0,0,606,607,1,0,0,0,607,610,1,0,0,0,608,610,3,
+		86,43,0,609,604,1,0,0,0,609,608,1,0,0,0,610,85,1,0,0,0,611,618,5,49,0,
+		0,612,618,5,56,0,0,613,614,5,117,0,0,614,615,3,150,75,0,615,616,5,101,
+		0,0,616,618,1,0,0,0,617,611,1,0,0,0,617,612,1,0,0,0,617,613,1,0,0,0,618,
+		87,1,0,0,0,619,620,5,80,0,0,620,624,7,6,0,0,621,623,3,164,82,0,622,621,
+		1,0,0,0,623,626,1,0,0,0,624,622,1,0,0,0,624,625,1,0,0,0,625,633,1,0,0,
+		0,626,624,1,0,0,0,627,629,5,53,0,0,628,630,3,164,82,0,629,628,1,0,0,0,
+		630,631,1,0,0,0,631,629,1,0,0,0,631,632,1,0,0,0,632,634,1,0,0,0,633,627,
+		1,0,0,0,633,634,1,0,0,0,634,89,1,0,0,0,635,643,5,34,0,0,636,637,5,37,0,
+		0,637,638,3,150,75,0,638,639,5,113,0,0,639,640,3,150,75,0,640,644,1,0,
+		0,0,641,642,5,36,0,0,642,644,3,150,75,0,643,636,1,0,0,0,643,641,1,0,0,
+		0,644,645,1,0,0,0,645,646,5,4,0,0,646,654,3,150,75,0,647,648,5,86,0,0,
+		648,655,5,112,0,0,649,652,5,112,0,0,650,651,5,80,0,0,651,653,5,51,0,0,
+		652,650,1,0,0,0,652,653,1,0,0,0,653,655,1,0,0,0,654,647,1,0,0,0,654,649,
+		1,0,0,0,655,657,1,0,0,0,656,658,3,128,64,0,657,656,1,0,0,0,657,658,1,0,
+		0,0,658,91,1,0,0,0,659,667,5,42,0,0,660,661,5,113,0,0,661,668,3,144,72,
+		0,662,663,5,77,0,0,663,668,3,144,72,0,664,665,3,150,75,0,665,666,3,140,
+		70,0,666,668,1,0,0,0,667,660,1,0,0,0,667,662,1,0,0,0,667,664,1,0,0,0,668,
+		671,1,0,0,0,669,670,5,23,0,0,670,672,3,164,82,0,671,669,1,0,0,0,671,672,
+		1,0,0,0,672,677,1,0,0,0,673,674,5,4,0,0,674,676,3,94,47,0,675,673,1,0,
+		0,0,676,679,1,0,0,0,677,675,1,0,0,0,677,678,1,0,0,0,678,681,1,0,0,0,679,
+		677,1,0,0,0,680,682,3,128,64,0,681,680,1,0,0,0,681,682,1,0,0,0,682,93,
+		1,0,0,0,683,684,5,72,0,0,684,690,3,140,70,0,685,686,5,90,0,0,686,690,3,
+		140,70,0,687,688,5,70,0,0,688,690,3,134,67,0,689,683,1,0,0,0,689,685,1,
+		0,0,0,689,687,1,0,0,0,690,95,1,0,0,0,691,692,5,26,0,0,692,693,3,150,75,
+		0,693,694,5,57,0,0,694,696,3,132,66,0,695,697,3,128,64,0,696,695,1,0,0,
+		0,696,697,1,0,0,0,697,97,1,0,0,0,698,699,5,14,0,0,699,700,3,150,75,0,700,
+		701,5,57,0,0,701,706,3,132,66,0,702,703,5,4,0,0,703,704,5,94,0,0,704,705,
+		5,36,0,0,705,707,5,54,0,0,706,702,1,0,0,0,706,707,1,0,0,0,707,709,1,0,
+		0,0,708,710,3,128,64,0,709,708,1,0,0,0,709,710,1,0,0,0,710,99,1,0,0,0,
+		711,720,5,39,0,0,712,713,5,37,0,0,713,714,3,150,75,0,714,715,5,113,0,0,
+		715,716,3,150,75,0,716,721,1,0,0,0,717,718,3,150,75,0,718,719,3,140,70,
+		0,719,721,1,0,0,0,720,712,1,0,0,0,720,717,1,0,0,0,721,732,1,0,0,0,722,
+		723,5,6,0,0,723,728,3,102,51,0,724,725,5,5,0,0,725,727,3,102,51,0,726,
+		724,1,0,0,0,727,730,1,0,0,0,728,726,1,0,0,0,728,729,1,0,0,0,729,733,1,
+		0,0,0,730,728,1,0,0,0,731,733,3,110,55,0,732,722,1,0,0,0,732,731,1,0,0,
+		0,733,735,1,0,0,0,734,736,3,128,64,0,735,734,1,0,0,0,735,736,1,0,0,0,736,
+		101,1,0,0,0,737,738,5,50,0,0,738,739,3,150,75,0,739,740,3,140,70,0,740,
+		741,5,4,0,0,741,743,1,0,0,0,742,737,1,0,0,0,742,743,1,0,0,0,743,744,1,
+		0,0,0,744,745,3,136,68,0,745,746,3,150,75,0,746,747,5,57,0,0,747,749,3,
+		132,66,0,748,750,3,106,53,0,749,748,1,0,0,0,749,750,1,0,0,0,750,755,1,
+		0,0,0,751,752,5,4,0,0,752,754,3,104,52,0,753,751,1,0,0,0,754,757,1,0,0,
+		0,755,753,1,0,0,0,755,756,1,0,0,0,756,103,1,0,0,0,757,755,1,0,0,0,758,
+		760,5,111,0,0,759,758,1,0,0,0,759,760,1,0,0,0,760,761,1,0,0,0,761,764,
+		3,106,53,0,762,764,3,108,54,0,763,759,1,0,0,0,763,762,1,0,0,0,764,105,
+		1,0,0,0,765,770,5,74,0,0,766,771,5,36,0,0,767,768,3,150,75,0,768,769,3,
+		140,70,0,769,771,1,0,0,0,770,766,1,0,0,0,770,767,1,0,0,0,771,775,1,0,0,
+		0,772,773,3,150,75,0,773,774,5,112,0,0,774,776,1,0,0,0,775,772,1,0,0,0,
+		775,776,1,0,0,0,776,790,1,0,0,0,777,778,5,59,0,0,778,779,5,116,0,0,779,
+		780,5,74,0,0,780,781,3,150,75,0,781,782,5,53,0,0,782,783,3,150,75,0,783,
+		787,3,140,70,0,784,785,3,150,75,0,785,786,5,112,0,0,786,788,1,0,0,0,787,
+		784,1,0,0,0,787,788,1,0,0,0,788,790,1,0,0,0,789,765,1,0,0,0,789,777,1,
+		0,0,0,790,107,1,0,0,0,791,794,5,130,0,0,792,794,3,158,79,0,793,791,1,0,
+		0,0,793,792,1,0,0,0,794,795,1,0,0,0,795,796,3,142,71,0,796,797,5,80,0,
+		0,797,109,1,0,0,0,798,799,5,73,0,0,799,800,5,113,0,0,800,801,3,150,75,
+		0,801,802,5,4,0,0,802,803,5,57,0,0,803,808,3,132,66,0,804,805,5,4,0,0,
+		805,807,3,112,56,0,806,804,1,0,0,0,807,810,1,0,0,0,808,806,1,0,0,0,808,
+		809,1,0,0,0,809,111,1,0,0,0,810,808,1,0,0,0,811,812,5,93,0,0,812,813,5,
+		104,0,0,813,825,3,140,70,0,814,815,5,84,0,0,815,825,5,76,0,0,816,817,5,
+		59,0,0,817,825,5,116,0,0,818,819,7,7,0,0,819,820,3,150,75,0,820,821,3,
+		140,70,0,821,822,5,100,0,0,822,825,1,0,0,0,823,825,3,108,54,0,824,811,
+		1,0,0,0,824,814,1,0,0,0,824,816,1,0,0,0,824,818,1,0,0,0,824,823,1,0,0,
+		0,825,113,1,0,0,0,826,828,5,38,0,0,827,829,3,118,59,0,828,827,1,0,0,0,
+		829,830,1,0,0,0,830,828,1,0,0,0,830,831,1,0,0,0,831,839,1,0,0,0,832,837,
+		5,4,0,0,833,835,3,120,60,0,834,836,5,4,0,0,835,834,1,0,0,0,835,836,1,0,
+		0,0,836,838,1,0,0,0,837,833,1,0,0,0,837,838,1,0,0,0,838,840,1,0,0,0,839,
+		832,1,0,0,0,839,840,1,0,0,0,840,841,1,0,0,0,841,843,5,120,0,0,842,844,
+		3,118,59,0,843,842,1,0,0,0,844,845,1,0,0,0,845,843,1,0,0,0,845,846,1,0,
+		0,0,846,851,1,0,0,0,847,848,5,4,0,0,848,850,3,116,58,0,849,847,1,0,0,0,
+		850,853,1,0,0,0,851,849,1,0,0,0,851,852,1,0,0,0,852,856,1,0,0,0,853,851,
+		1,0,0,0,854,855,5,6,0,0,855,857,3,122,61,0,856,854,1,0,0,0,856,857,1,0,
+		0,0,857,115,1,0,0,0,858,868,3,120,60,0,859,868,5,67,0,0,860,864,5,80,0,
+		0,861,862,5,110,0,0,862,865,5,105,0,0,863,865,5,95,0,0,864,861,1,0,0,0,
+		864,863,1,0,0,0,865,866,1,0,0,0,866,868,5,96,0,0,867,858,1,0,0,0,867,859,
+		1,0,0,0,867,860,1,0,0,0,868,117,1,0,0,0,869,876,3,164,82,0,870,876,5,76,
+		0,0,871,876,5,83,0,0,872,876,5,36,0,0,873,876,5,37,0,0,874,876,5,109,0,
+		0,875,869,1,0,0,0,875,870,1,0,0,0,875,871,1,0,0,0,875,872,1,0,0,0,875,
+		873,1,0,0,0,875,874,1,0,0,0,876,119,1,0,0,0,877,878,5,51,0,0,878,880,5,
+		58,0,0,879,877,1,0,0,0,879,880,1,0,0,0,880,881,1,0,0,0,881,886,7,7,0,0,
+		882,887,5,36,0,0,883,884,3,150,75,0,884,885,3,140,70,0,885,887,1,0,0,0,
+		886,882,1,0,0,0,886,883,1,0,0,0,887,894,1,0,0,0,888,889,5,37,0,0,889,890,
+		3,150,75,0,890,891,5,113,0,0,891,892,3,150,75,0,892,894,1,0,0,0,893,879,
+		1,0,0,0,893,888,1,0,0,0,894,121,1,0,0,0,895,897,3,158,79,0,896,895,1,0,
+		0,0,896,897,1,0,0,0,897,899,1,0,0,0,898,900,3,164,82,0,899,898,1,0,0,0,
+		900,901,1,0,0,0,901,899,1,0,0,0,901,902,1,0,0,0,902,923,1,0,0,0,903,904,
+		5,80,0,0,904,911,5,66,0,0,905,912,5,36,0,0,906,908,3,164,82,0,907,906,
+		1,0,0,0,908,909,1,0,0,0,909,907,1,0,0,0,909,910,1,0,0,0,910,912,1,0,0,
+		0,911,905,1,0,0,0,911,907,1,0,0,0,912,924,1,0,0,0,913,921,5,98,0,0,914,
+		922,5,36,0,0,915,919,3,150,75,0,916,920,3,140,70,0,917,920,5,109,0,0,918,
+		920,3,164,82,0,919,916,1,0,0,0,919,917,1,0,0,0,919,918,1,0,0,0,920,922,
+		1,0,0,0,921,914,1,0,0,0,921,915,1,0,0,0,922,924,1,0,0,0,923,903,1,0,0,
+		0,923,913,1,0,0,0,923,924,1,0,0,0,924,123,1,0,0,0,925,926,5,21,0,0,926,
+		936,3,126,63,0,927,928,5,29,0,0,928,932,3,144,72,0,929,930,5,4,0,0,930,
+		931,5,121,0,0,931,933,3,144,72,0,932,929,1,0,0,0,932,933,1,0,0,0,933,937,
+		1,0,0,0,934,935,7,4,0,0,935,937,3,126,63,0,936,927,1,0,0,0,936,934,1,0,
+		0,0,937,125,1,0,0,0,938,943,3,144,72,0,939,941,5,130,0,0,940,939,1,0,0,
+		0,940,941,1,0,0,0,941,942,1,0,0,0,942,944,7,2,0,0,943,940,1,0,0,0,943,
+		944,1,0,0,0,944,127,1,0,0,0,945,946,5,9,0,0,946,951,3,130,65,0,947,948,
+		5,4,0,0,948,950,3,130,65,0,949,947,1,0,0,0,950,953,1,0,0,0,951,949,1,0,
+		0,0,951,952,1,0,0,0,952,959,1,0,0,0,953,951,1,0,0,0,954,955,5,122,0,0,
+		955,956,5,115,0,0,956,960,7,1,0,0,957,958,5,120,0,0,958,960,5,61,0,0,959,
+		954,1,0,0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,129,1,0,0,0,961,968,3,
+		150,75,0,962,964,3,164,82,0,963,962,1,0,0,0,964,965,1,0,0,0,965,963,1,
+		0,0,0,965,966,1,0,0,0,966,969,1,0,0,0,967,969,5,109,0,0,968,963,1,0,0,
+		0,968,967,1,0,0,0,968,969,1,0,0,0,969,131,1,0,0,0,970,971,5,16,0,0,971,
+		977,5,69,0,0,972,974,3,164,82,0,973,975,5,68,0,0,974,973,1,0,0,0,974,975,
+		1,0,0,0,975,977,1,0,0,0,976,970,1,0,0,0,976,972,1,0,0,0,977,133,1,0,0,
+		0,978,979,7,8,0,0,979,135,1,0,0,0,980,981,7,9,0,0,981,137,1,0,0,0,982,
+		984,3,164,82,0,983,982,1,0,0,0,984,985,1,0,0,0,985,983,1,0,0,0,985,986,
+		1,0,0,0,986,139,1,0,0,0,987,988,7,10,0,0,988,141,1,0,0,0,989,990,7,11,
+		0,0,990,143,1,0,0,0,991,995,3,148,74,0,992,994,3,146,73,0,993,992,1,0,
+		0,0,994,997,1,0,0,0,995,993,1,0,0,0,995,996,1,0,0,0,996,145,1,0,0,0,997,
+		995,1,0,0,0,998,999,3,156,78,0,999,1000,3,148,74,0,1000,147,1,0,0,0,1001,
+		1003,3,158,79,0,1002,1004,3,162,81,0,1003,1002,1,0,0,0,1003,1004,1,0,0,
+		0,1004,1011,1,0,0,0,1005,1011,3,164,82,0,1006,1007,5,7,0,0,1007,1008,3,
+		144,72,0,1008,1009,5,8,0,0,1009,1011,1,0,0,0,1010,1001,1,0,0,0,1010,1005,
+		1,0,0,0,1010,1006,1,0,0,0,1011,149,1,0,0,0,1012,1016,3,154,77,0,1013,1015,
+		3,152,76,0,1014,1013,1,0,0,0,1015,1018,1,0,0,0,1016,1014,1,0,0,0,1016,
+		1017,1,0,0,0,1017,151,1,0,0,0,1018,1016,1,0,0,0,1019,1020,3,156,78,0,1020,
+		1021,3,154,77,0,1021,153,1,0,0,0,1022,1029,3,158,79,0,1023,1029,3,164,
+		82,0,1024,1025,5,7,0,0,1025,1026,3,150,75,0,1026,1027,5,8,0,0,1027,1029,
+		1,0,0,0,1028,1022,1,0,0,0,1028,1023,1,0,0,0,1028,1024,1,0,0,0,1029,155,
+		1,0,0,0,1030,1031,7,12,0,0,1031,157,1,0,0,0,1032,1044,3,160,80,0,1033,
+		1034,5,7,0,0,1034,1039,3,160,80,0,1035,1036,5,4,0,0,1036,1038,3,160,80,
+		0,1037,1035,1,0,0,0,1038,1041,1,0,0,0,1039,1037,1,0,0,0,1039,1040,1,0,
+		0,0,1040,1042,1,0,0,0,1041,1039,1,0,0,0,1042,1043,5,8,0,0,1043,1045,1,
+		0,0,0,1044,1033,1,0,0,0,1044,1045,1,0,0,0,1045,159,1,0,0,0,1046,1048,5,
+		131,0,0,1047,1049,5,132,0,0,1048,1047,1,0,0,0,1048,1049,1,0,0,0,1049,1052,
+		1,0,0,0,1050,1052,5,132,0,0,1051,1046,1,0,0,0,1051,1050,1,0,0,0,1052,161,
+		1,0,0,0,1053,1054,7,13,0,0,1054,163,1,0,0,0,1055,1056,7,14,0,0,1056,165,
+		1,0,0,0,130,205,220,231,239,241,257,263,271,296,306,315,321,333,350,352,
+		358,367,376,380,385,388,398,406,416,425,428,433,439,446,453,458,470,474,
+		488,497,508,511,516,523,528,535,545,548,552,561,564,569,573,576,580,582,
+		585,587,592,598,602,606,609,617,624,631,633,643,652,654,657,667,671,677,
+		681,689,696,706,709,720,728,732,735,742,749,755,759,763,770,775,787,789,
+		793,808,824,830,835,837,839,845,851,856,864,867,875,879,886,893,896,901,
+		909,911,919,921,923,932,936,940,943,951,959,965,968,974,976,985,995,1003,
+		1010,1016,1028,1039,1044,1048,1051
 	};
 
 	public static readonly ATN _ATN =

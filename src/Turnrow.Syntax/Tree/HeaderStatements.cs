@@ -55,6 +55,9 @@ public enum YarnFact
     Yards,
 }
 
+/// <summary><c>claims without turning chain</c>, <c>claims with chains</c>: how all claims of the file count.</summary>
+public sealed record ClaimsStatement(ClaimScope Scope, TextSpan Span) : StatementSyntax(Span);
+
 /// <summary><c>hook 3.5 mm</c></summary>
 public sealed record HookStatement(NumberSyntax Millimetres, TextSpan Span) : StatementSyntax(Span);
 

@@ -76,14 +76,12 @@ public sealed class ChartTests
         Assert.Contains("rows 4–999 like rows 2 and 3", svg, StringComparison.Ordinal);
         Assert.Contains(" dc</text>", svg, StringComparison.Ordinal);
         Assert.True(svg.Length < 20_000);
-        var t1 = " a " + clock.Elapsed;
         var mesh = SamplePieces.Begun("net", 1_000_001);
         SamplePieces.Row(mesh, Work.Plain(StitchBook.Double, Amount.Of(1)), new Repeat([new Chains(1), new Skip(1), Work.Plain(StitchBook.Double, Amount.Of(1))], Amount.Across));
-        var t2 = " b " + clock.Elapsed;
         var net = Svg(mesh.Finish(), Terms.US);
         Assert.True(net.Length < 40_000);
         Assert.Matches(@">4\d\d\d\d\d sp, 4\d\d\d\d\d dc|>4\d\d\d\d\d dc, 4\d\d\d\d\d sp", net);
-        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(0), clock.Elapsed.ToString() + t1 + t2);
+        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(3), clock.Elapsed.ToString());
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -31,9 +32,12 @@ public static class ChainPlace
               row 2: dc, (ch 1, skip 1, dc) across
             """));
 
-    internal static Diagnostic At(TextSpan span) =>
-        new(Kind, span, "chains go over the work and into nothing")
+    internal static Diagnostic At(StitchItem item) =>
+        new(Kind, item.Span, item.Place is null ? "chains go over the work, so nothing in the row below says how many they are" : "chains go over the work and into nothing")
         {
-            Help = "write how many: ch 3; the places below them are skipped with `skip 3`",
+            Help = item.Place is null ? "write how many: `ch 3`" : "write only how many, `ch 1`; what lies below them is passed with `skip 1`",
+            Mends = item is { Before: null, Change: null, Amount: CountAmount amount, Place: { } place }
+                ? [new Mend("take the place out", TextSpan.FromBounds(amount.Span.End, place.Span.End), string.Empty)]
+                : [],
         };
 }

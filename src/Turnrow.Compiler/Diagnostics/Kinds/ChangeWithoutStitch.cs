@@ -31,9 +31,15 @@ public static class ChangeWithoutStitch
               row 2: sc 10, dc inc, dc across
             """));
 
-    internal static Diagnostic At(TextSpan span, bool increase) =>
-        new(Kind, span, $"the row has several stitches, or none yet: of which is this {(increase ? "inc" : "dec")}?")
+    internal static Diagnostic At(TextSpan span, bool increase, IReadOnlyList<string> stitches)
+    {
+        var word = increase ? "inc" : "dec";
+        return new(Kind, span, stitches.Count == 0
+            ? $"no stitch is named in this row: of which is this `{word}`?"
+            : $"the row has {Findings.Join(stitches)}: of which is this `{word}`?")
         {
-            Help = $"name the stitch: dc {(increase ? "inc" : "dec")}",
+            Help = $"name the stitch in front of it: `{(stitches.Count == 0 ? "dc" : stitches[0])} {word}`",
+            Mends = [.. stitches.Take(3).Select(s => new Mend($"write `{s} {word}`", new TextSpan(span.Start, 0), s + " "))],
         };
+    }
 }

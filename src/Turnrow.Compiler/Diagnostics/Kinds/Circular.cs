@@ -36,11 +36,14 @@ public static class Circular
             """));
 
     internal static Diagnostic At(TextSpan span, IReadOnlyList<string> circle, TextSpan later) =>
-        new(Kind, span, circle.Count == 1
-            ? $"`{circle[0]}` is defined by itself"
-            : $"{Findings.Join([.. circle.Select(n => $"`{n}`")])} are each defined by the next, and the last by the first")
+        new(Kind, span, circle.Count switch
         {
-            Help = "give one of them a number",
-            Related = circle.Count == 1 ? [] : [new Related(later, "one of them is here")],
+            1 => $"`{circle[0]}` is made of itself",
+            2 => $"`{circle[0]}` is made of `{circle[1]}`, and `{circle[1]}` of `{circle[0]}`",
+            _ => $"{Findings.Join([.. circle.Select(n => $"`{n}`")])} are made of each other in a circle",
+        })
+        {
+            Help = circle.Count == 1 ? "give it a number" : "give one of them a number; the others can follow from it",
+            Related = circle.Count == 1 ? [] : [new Related(later, $"`{circle[0]}` is made here")],
         };
 }

@@ -37,9 +37,9 @@ public static class DefinedBelow
             """));
 
     internal static Diagnostic At(TextSpan span, string name, TextSpan later) =>
-        new(Kind, span, $"`{name}` is defined further down")
+        new(Kind, span, $"what `{name}` is, is said only further down")
         {
-            Help = "move its line above this one",
-            Related = [new Related(later, $"`{name}` is defined here")],
+            Help = "move that line above this one",
+            Related = [new Related(later, "it is said here")],
         };
 }

@@ -36,12 +36,17 @@ public static class DefinedTwice
               row 1 RS: dc across
             """));
 
-    internal static Diagnostic At(TextSpan span, string name, TextSpan? earlier) =>
-        new(Kind, span, $"{Quoted(name)} is given twice")
+    internal static Diagnostic At(TextSpan span, string name, TextSpan earlier) =>
+        new(Kind, span, $"the name `{name}` is given a second time")
         {
             Help = "give one of the two another name, or take one out",
-            Related = earlier is { } first ? [new Related(first, "it is given here")] : [],
+            Related = [new Related(earlier, "it is given here")],
         };
 
-    private static string Quoted(string name) => name.Contains(' ', StringComparison.Ordinal) ? name : $"`{name}`";
+    internal static Diagnostic Gauge(TextSpan span, string stitch, TextSpan earlier) =>
+        new(Kind, span, $"the gauge of {stitch} is given a second time")
+        {
+            Help = "keep the one that you measured with this yarn and hook",
+            Related = [new Related(earlier, "it is given here")],
+        };
 }

@@ -1,5 +1,5 @@
 using Turnrow.Syntax.Diagnostics;
-using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
@@ -44,11 +44,19 @@ public static class DivideSum
               row 1: dc across
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, int?[] sums, Func<int, int> there) =>
-        new(Kind, span, Invariant($"the parts are {sums[sizes[0]]} stitches together, and the row has {there(sizes[0])}{context.Findings.InSize(sizes[0])}"))
+    internal static Diagnostic At(Context context, DivideStatement statement, int[] sizes, int?[] sums, IReadOnlyList<int?[]> parts, Func<int, int> there)
+    {
+        var first = sizes[0];
+        var off = there(first) - sums[first]!.Value;
+        return new(Kind, statement.Parts[0].Span.To(statement.Parts[^1].Span), Invariant($"the parts come to {Counted.Stitches(sums[first]!.Value)}{context.Findings.InSize(first)}, and the row has {there(first)}: {Math.Abs(off)} too {(off > 0 ? "few" : "many")}"))
         {
             Sizes = context.Findings.Names(sizes),
-            Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => Invariant($"parts {sums[i]}, row {there(i)}"))] : [],
-            Help = "every stitch of the row belongs to a part or is skipped; change one of the numbers",
+            Ledger =
+            [
+                Invariant($"{string.Join(" + ", parts.Select(p => Counted.Plain(p[first]!.Value)))} = {sums[first]}"),
+                .. sizes.Length > 1 ? (string[])[context.Findings.Each(sizes, i => Invariant($"parts {sums[i]}, row {there(i)}"))] : [],
+            ],
+            Help = "every stitch of the row belongs to a part or is skipped: change one of the numbers",
         };
+    }
 }

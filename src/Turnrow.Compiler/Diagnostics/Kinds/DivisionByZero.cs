@@ -36,9 +36,9 @@ public static class DivisionByZero
             """));
 
     internal static Diagnostic At(TextSpan span, Findings findings, int[] sizes) =>
-        new(Kind, span, $"divided by 0{findings.InSizes(sizes)}")
+        new(Kind, span, $"this is 0{findings.InSizes(sizes)}, and nothing can be divided by 0")
         {
             Sizes = findings.Names(sizes),
-            Help = "nothing can be shared out among none; give another number here",
+            Help = "a piece can be shared out among 1, 2 or more, not among none: give another number",
         };
 }

@@ -34,12 +34,14 @@ public static class EdgeShort
               row 2: dc across
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, int?[] counts, Func<int, int> there, int edges) =>
-        new(Kind, span, edges == 1
-            ? Invariant($"leaving {counts[sizes[0]]} leaves nothing of {there(sizes[0])} stitches{context.Findings.InSize(sizes[0])}")
-            : Invariant($"leaving {counts[sizes[0]]} at each edge, {2 * counts[sizes[0]]} in all, leaves nothing of {there(sizes[0])} stitches{context.Findings.InSize(sizes[0])}"))
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, int?[] counts, Func<int, int> there, int edges)
+    {
+        var (count, have) = (counts[sizes[0]]!.Value, there(sizes[0]));
+        return new(Kind, span, Invariant($"{count}{(edges == 1 ? string.Empty : Invariant($" at each edge, {2L * count} in all,"))} can't be left of {Counted.Stitches(have)}{context.Findings.InSize(sizes[0])}: at least 1 has to remain"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "leave fewer, or begin with more stitches, in these sizes",
+            Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => Invariant($"{counts[i]}{(edges == 1 ? string.Empty : " at each edge")} of {there(i)}"))] : [],
+            Help = Invariant($"leave {(have - 1) / edges} or fewer{(edges == 1 ? string.Empty : " at each edge")}{context.Findings.InSize(sizes[0])}"),
         };
+    }
 }

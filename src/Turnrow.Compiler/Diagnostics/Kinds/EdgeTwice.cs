@@ -49,10 +49,10 @@ public static class EdgeTwice
             """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, TextSpan before) =>
-        new(Kind, span, $"rows of this edge are joined or picked up along already{context.Findings.InSizes(sizes)}")
+        new(Kind, span, $"rows of this edge are joined or picked up along a second time{context.Findings.InSizes(sizes)}")
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "take other rows, if this is not meant",
-            Related = [new Related(before, "here")],
+            Help = "look whether the other edge or other rows were meant; if not, leave it so",
+            Related = [new Related(before, "the first time is here")],
         };
 }

@@ -44,7 +44,7 @@ public static class EdgeUnknown
         {
             Help = near is not null && !string.Equals(near, name, StringComparison.OrdinalIgnoreCase) ? $"did you mean `{near}`?"
                 : names.Count > 0 ? $"its edges are {Findings.Join(names)}; or say `right edge` or `left edge`"
-                : $"name it first (right edge is {name}), or say `right edge` or `left edge`",
+                : $"name it first (`right edge is {name}`), or say `right edge` or `left edge`",
             Mends = near is null || string.Equals(near, name, StringComparison.OrdinalIgnoreCase) ? [] : [new Mend($"write {near}", span, near)],
         };
     }

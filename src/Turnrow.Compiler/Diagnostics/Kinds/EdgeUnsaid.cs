@@ -46,8 +46,8 @@ public static class EdgeUnsaid
             """));
 
     internal static Diagnostic At(TextSpan span, string piece) =>
-        new(Kind, span, $"which edge of {piece}?")
+        new(Kind, span, $"which edge of {piece} is not said")
         {
-            Help = $"name it: {piece} right edge, {piece} left edge, {piece} foundation, {piece} last row, or an edge by its name",
+            Help = $"write `{piece} right edge`, `{piece} left edge`, `{piece} foundation` or `{piece} last row`, or the edge by its name",
         };
 }

@@ -1,5 +1,5 @@
 using Turnrow.Syntax.Diagnostics;
-using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -46,9 +46,13 @@ public static class EdgeWordsTooMany
             seam front right side-seam with back left edge: 2 sc in each row
             """));
 
-    internal static Diagnostic At(TextSpan span, string before) =>
-        new(Kind, span, $"after `{before}` nothing more can name an edge")
+    internal static Diagnostic At(IReadOnlyList<NameSyntax> words, bool joinedIsKnown)
+    {
+        var joined = string.Join('-', words.Select(w => w.Text));
+        return new(Kind, words[1].Span.To(words[^1].Span), $"after `{words[0].Text}` nothing more can name an edge")
         {
-            Help = "an edge is: the piece, `right` or `left` if need be, and the edge's name",
+            Help = joinedIsKnown ? $"did you mean `{joined}`?" : "an edge is the piece, `right` or `left` if need be, and one name; a name of two words has a hyphen",
+            Mends = joinedIsKnown ? [new Mend($"write {joined}", words[0].Span.To(words[^1].Span), joined)] : [],
         };
+    }
 }

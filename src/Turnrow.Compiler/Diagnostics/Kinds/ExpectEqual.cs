@@ -48,11 +48,11 @@ public static class ExpectEqual
             """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Value?[] left, Value?[] right) =>
-        new(Kind, span, $"these are not equal{context.Findings.InSizes(sizes)}")
+        new(Kind, span, $"these are not the same: {Text(context, left[sizes[0]]!.Value)} and {Text(context, right[sizes[0]]!.Value)}{context.Findings.InSize(sizes[0])}")
         {
             Sizes = context.Findings.Names(sizes),
-            Ledger = [context.Findings.Each(sizes, i => $"{Text(context, left[i]!.Value)} and {Text(context, right[i]!.Value)}")],
-            Help = "one of the two is not what you expect: look at the rows that it comes from",
+            Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => $"{Text(context, left[i]!.Value)} and {Text(context, right[i]!.Value)}")] : [],
+            Help = "one of the two is not what you expect: look at the lines that it comes from",
         };
 
     private static string Text(Context context, Value value) => value.IsLength ? context.Length(value.Number) : value.Number.ToString();

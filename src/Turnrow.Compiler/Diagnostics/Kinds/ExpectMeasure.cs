@@ -1,6 +1,7 @@
 using Turnrow.Fabric.Numbers;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Tree;
+using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -39,16 +40,22 @@ public static class ExpectMeasure
     internal static Diagnostic At(Context context, ExpectMeasureStatement expect, int[] sizes, Func<int, Rational> counts, Rational?[] measured, Rational?[] asked, Rational?[] within)
     {
         var first = sizes[0];
-        return new(Kind, expect.Span, $"{counts(first)} {(expect.OfRows ? "rows" : "stitches")} measure {context.Length(measured[first]!.Value)}{context.Findings.InSize(first)}, not {context.Length(asked[first]!.Value)}{Within(context, within[first]!.Value)}")
+        var (made, wanted) = (measured[first]!.Value, asked[first]!.Value);
+        var off = (made - wanted)!.Value;
+        var what = expect.OfRows ? "rows" : "stitches";
+        return new(Kind, expect.Span, $"{counts(first)} {what} measure {context.Length(made)}{context.Findings.InSize(first)}, {context.Length(off.Magnitude())} {(off > Rational.Zero ? "more" : "less")} than {context.Length(wanted)}{Within(context, within[first]!.Value)}")
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => $"{context.Length(measured[i]!.Value)} for {context.Length(asked[i]!.Value)}")] : [],
-            Help = "change the count, the gauge or what is expected; or allow more (`within 1 cm`)",
+            Help = $"{Nearest(context, counts(first), made, wanted, what)}change the count, or look at the gauge; a greater distance is allowed by `within`",
         };
     }
 
-    private static string Within(Context context, Rational within)
-    {
-        return within == Rational.Zero ? string.Empty : $" within {context.Length(within)}";
-    }
+    private static string Within(Context context, Rational within) =>
+        within == Rational.Zero ? string.Empty : $", and only {context.Length(within)} is allowed";
+
+    private static string Nearest(Context context, Rational count, Rational made, Rational wanted, string what) =>
+        made > Rational.Zero && count * wanted is { } product && product / made is { } exact && exact + Rational.Of(1, 2)!.Value is { } half
+            ? Invariant($"{context.Length(wanted)} would be {half.Floor()} {what}: ")
+            : string.Empty;
 }

@@ -36,7 +36,7 @@ public static class FixesConflict
             """));
 
     internal static Diagnostic At(TextSpan span) =>
-        new(Kind, span, "no number meets this and what is asked before it")
+        new(Kind, span, "no number can be this and also what is asked before it")
         {
             Help = "take one of the two out",
         };

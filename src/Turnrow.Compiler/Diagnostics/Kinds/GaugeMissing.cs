@@ -39,6 +39,6 @@ public static class GaugeMissing
     internal static Diagnostic At(TextSpan span, string? stitch) =>
         new(Kind, span, stitch is null ? "the pattern has no gauge, so a length can't become a count" : $"there is no gauge for {stitch}, so a length can't become a count of it")
         {
-            Help = $"swatch it and say so at the top: gauge {stitch ?? "dc"}: 19 stitches and 10 rows to 10 cm",
+            Help = $"make a swatch and write at the top what it measures, such as `gauge {stitch ?? "dc"}: 19 stitches and 10 rows to 10 cm`",
         };
 }

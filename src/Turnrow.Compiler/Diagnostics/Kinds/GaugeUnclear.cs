@@ -38,8 +38,8 @@ public static class GaugeUnclear
             """));
 
     internal static Diagnostic At(TextSpan span, IReadOnlyList<string> stitches, bool rows) =>
-        new(Kind, span, $"the pattern has several gauges: {Findings.Join(stitches)}")
+        new(Kind, span, $"the pattern has a gauge for {Findings.Join(stitches)}, and by which to count is not said")
         {
-            Help = $"say which: {stitches[0]} {(rows ? "rows" : "stitches")} for …",
+            Help = $"name the stitch before the word: `{stitches[0]} {(rows ? "rows" : "stitches")}`",
         };
 }

@@ -37,8 +37,8 @@ public static class GaugeZero
             """));
 
     internal static Diagnostic At(TextSpan span) =>
-        new(Kind, span, "a gauge needs numbers above 0")
+        new(Kind, span, "a gauge is counted over a swatch, so its numbers are above 0")
         {
-            Help = "count on the swatch: gauge dc: 19 stitches and 10 rows to 10 cm",
+            Help = "write what you counted: `gauge dc: 19 stitches and 10 rows to 10 cm`",
         };
 }

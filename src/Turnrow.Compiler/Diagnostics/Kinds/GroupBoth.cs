@@ -32,8 +32,8 @@ public static class GroupBoth
             """));
 
     internal static Diagnostic At(TextSpan span) =>
-        new(Kind, span, "a bracket is either repeated or goes into one place, not both")
+        new(Kind, span, "this bracket is to be repeated and to go into one place, and it can do only one of them")
         {
-            Help = "put one bracket in the other: ((2 dc, ch 1, 2 dc) in next sp, skip 1) 4 times",
+            Help = "put one bracket into another: `((2 dc, ch 1, 2 dc) in next, skip 2) 7 times`",
         };
 }

@@ -1,5 +1,5 @@
 using Turnrow.Syntax.Diagnostics;
-using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -36,9 +36,12 @@ public static class LengthForCount
               row 1 RS: dc across
             """));
 
-    internal static Diagnostic At(TextSpan span) =>
-        new(Kind, span, "a count is needed here, and this is a length")
+    internal static Diagnostic At(ExpressionSyntax expression)
+    {
+        var name = (expression as NameExpression)?.Name.Text;
+        return new(Kind, expression.Span, name is null ? "a count is needed here, and this is a length" : $"a count is needed here, and `{name}` is a length")
         {
-            Help = "turn the length into a count first: count hem is stitches for 40 cm (or rows for 40 cm)",
+            Help = $"make a count of it at the top, `count hem is stitches for {name ?? "40 cm"}` (or `rows for {name ?? "40 cm"}`), and use that",
         };
+    }
 }

@@ -14,8 +14,8 @@ public static class LengthPassed
         Severity.Error,
         """
         `straight to 20 cm` works until the piece measures 20 cm from its beginning, and it is longer than that already. If you meant 20
-        cm more from here, write `straight for 20 cm`. Otherwise give a greater length, or work fewer rows above. With several sizes this
-        happens in the large ones first, where the shaping above takes more rows.
+        cm more from here, write `straight for 20 cm`. Otherwise give a greater length, or work fewer rows before. With several sizes this
+        happens in the large ones first, where the shaping before takes more rows.
 
         Tip: `to 20 cm from armhole` measures from a row that you have marked.
         """,
@@ -40,10 +40,11 @@ public static class LengthPassed
               straight for 20 cm
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, Rational> there, Func<int, Rational> asked) =>
-        new(Kind, span, $"the piece is {context.Length(there(sizes[0]))} long already{context.Findings.InSize(sizes[0])}, more than {context.Length(asked(sizes[0]))}")
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, Rational> there, Func<int, Rational> asked, bool fromMark) =>
+        new(Kind, span, $"{context.Length(there(sizes[0]))} are worked already{(fromMark ? " from the mark" : string.Empty)}{context.Findings.InSize(sizes[0])}, more than {context.Length(asked(sizes[0]))}")
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "`to` measures from the beginning of the piece, `for` from here",
+            Ledger = sizes.Length > 1 ? ["worked: " + context.Findings.Each(sizes, i => context.Length(there(i)))] : [],
+            Help = "`to` measures from the beginning of the piece or from a mark; for so much more from here write `for`",
         };
 }

@@ -35,7 +35,6 @@ public static class NameIsStitch
     internal static Diagnostic At(TextSpan span, string name) =>
         new(Kind, span, $"`{name}` is a stitch, so it can't be a name too")
         {
-            Help = $"call it {name}-count, or anything that is not a stitch",
-            Mends = [new Mend($"call it {name}-count", span, $"{name}-count")],
+            Help = "choose another name, here and wherever it is used",
         };
 }

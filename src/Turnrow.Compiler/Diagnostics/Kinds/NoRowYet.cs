@@ -32,6 +32,6 @@ public static class NoRowYet
     internal static Diagnostic At(TextSpan span, string word) =>
         new(Kind, span, $"`{word}` goes on with the stitch of the row before, and there is no row yet")
         {
-            Help = "write the first row: row 1 RS: dc across",
+            Help = "write the first row above it: `row 1 RS: dc across`",
         };
 }

@@ -33,10 +33,10 @@ public static class NoSuchPlace
               row 3: dc 4, dc in next sp, dc 3, dc in next st
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string word) =>
-        new(Kind, span, $"there is no such place left for `{word}`{context.Findings.InSizes(sizes)}")
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string word, string place) =>
+        new(Kind, span, $"`{word}` finds no {place} in what is left of the row below{context.Findings.InSizes(sizes)}")
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "look at the row below: it has fewer of these places than this row wants",
+            Help = "count these places along the row below: it makes fewer than this row asks for, or they are behind you already",
         };
 }

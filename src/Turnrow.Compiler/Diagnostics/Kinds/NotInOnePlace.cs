@@ -33,6 +33,6 @@ public static class NotInOnePlace
     internal static Diagnostic At(TextSpan span) =>
         new(Kind, span, "this can't be worked in one place together with the rest of the bracket")
         {
-            Help = "a bracket in one place holds stitches and chains: (2 dc, ch 2, 2 dc) in next sp",
+            Help = "write it behind the bracket; in it stand stitches and chains, as in `(2 dc, ch 2, 2 dc) in next sp`",
         };
 }

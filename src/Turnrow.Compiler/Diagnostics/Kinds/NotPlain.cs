@@ -38,6 +38,6 @@ public static class NotPlain
     internal static Diagnostic At(TextSpan span, string word, int row) =>
         new(Kind, span, Invariant($"row {row} is not one plain stitch into each place, so `{word}` can't go on with it"))
         {
-            Help = "write the rows (row: dc across), or repeat the ones you mean (repeat rows 3 to 4, 5 more times)",
+            Help = "work a plain row first (`row: dc in each st and sp`), or repeat the rows you mean (`repeat rows 3 to 4, 5 more times`)",
         };
 }

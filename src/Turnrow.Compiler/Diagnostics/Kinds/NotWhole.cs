@@ -37,9 +37,9 @@ public static class NotWhole
             """));
 
     internal static Diagnostic At(TextSpan span, Findings findings, int[] sizes, Func<int, Rational> value) =>
-        new(Kind, span, $"a count must be a whole number, and this is {findings.Each(sizes, i => value(i).ToString())}")
+        new(Kind, span, $"a count is a whole number, and this makes {findings.Each(sizes, i => value(i).ToString())}")
         {
             Sizes = findings.Names(sizes),
-            Help = "choose other numbers, or define it by a `count` line that says how to round: `count half is hem / 2, rounded down`",
+            Help = "choose numbers that come out, or say in a `count` line how to round: `count half is width / 2, rounded down`",
         };
 }

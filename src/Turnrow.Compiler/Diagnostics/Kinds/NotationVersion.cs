@@ -40,9 +40,9 @@ public static class NotationVersion
         """);
 
     internal static Diagnostic At(TextSpan span) =>
-        new(Kind, span, "this program reads notation 1")
+        new(Kind, span, "this program reads notation 1 and no other")
         {
-            Help = "write `notation 1`, or take a newer turnrow",
-            Mends = [new Mend("write 1", span, "1")],
+            Help = "write `notation 1`; if the file is really in a later notation, take a newer turnrow",
+            Mends = [new Mend("write `notation 1`", span, "1")],
         };
 }

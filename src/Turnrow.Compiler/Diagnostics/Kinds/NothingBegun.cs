@@ -29,8 +29,8 @@ public static class NothingBegun
             """));
 
     internal static Diagnostic At(TextSpan span, string piece) =>
-        new(Kind, span, $"{piece} has not begun: there is nothing to work into")
+        new(Kind, span, $"{piece} has not begun, so there is nothing to work into")
         {
-            Help = "begin it first: begin with 40 stitches, or chain 42",
+            Help = "begin it above: `begin with 40 stitches`, or `chain 42`",
         };
 }

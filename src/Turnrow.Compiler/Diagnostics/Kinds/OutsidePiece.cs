@@ -29,8 +29,8 @@ public static class OutsidePiece
             """));
 
     internal static Diagnostic At(TextSpan span) =>
-        new(Kind, span, "this line makes rows or edges, and no piece is open here")
+        new(Kind, span, "this line belongs in a piece, and none is open here")
         {
-            Help = "open one above it: piece back",
+            Help = "open one with a line above it, such as `piece back`",
         };
 }

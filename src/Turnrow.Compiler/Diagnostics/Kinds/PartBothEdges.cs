@@ -38,9 +38,9 @@ public static class PartBothEdges
             """));
 
     internal static Diagnostic At(TextSpan span) =>
-        new(Kind, span, "a part begins at one edge")
+        new(Kind, span, "a part begins at one edge; at both there are two parts")
         {
-            Help = "say `right edge` or `left edge`; the other part is another piece, or `mirrored`",
+            Help = "say `right edge` or `left edge`; the other part is a piece of its own, or this one `mirrored`",
             Mends = [new Mend("right edge", span, "right edge"), new Mend("left edge", span, "left edge")],
         };
 }

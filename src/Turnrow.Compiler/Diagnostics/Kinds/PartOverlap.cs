@@ -1,5 +1,6 @@
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -41,10 +42,18 @@ public static class PartOverlap
               row 1: dc across
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string other) =>
-        new(Kind, span, $"some of these stitches are taken by {other} already{context.Findings.InSizes(sizes)}")
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string other, Func<int, int> taken, int?[] counts, Func<int, int> there) =>
+        new(Kind, span, Invariant($"{taken(sizes[0])} of these {Counted.Stitches(counts[sizes[0]]!.Value)} {(taken(sizes[0]) == 1 ? "belongs" : "belong")} to {other} already{context.Findings.InSize(sizes[0])}: the row has only {there(sizes[0])}"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "both parts together are wider than the row: take fewer stitches for one of them",
+            Ledger = sizes.Length > 1 ? ["taken already: " + context.Findings.Each(sizes, i => Invariant($"{taken(i)}"))] : [],
+            Help = "take fewer stitches for one of the two, or take this part at the other edge",
+        };
+
+    internal static Diagnostic Mirrored(Context context, TextSpan span, int[] sizes, string original) =>
+        new(Kind, span, $"the mirror of {original} would begin on stitches that a part has taken already{context.Findings.InSizes(sizes)}")
+        {
+            Sizes = context.Findings.Names(sizes),
+            Help = $"{original} and its mirror have to lie side by side in the row: take fewer stitches for {original}",
         };
 }

@@ -15,7 +15,7 @@ public static class PartTooWide
         Severity.Error,
         """
         A part takes some of the stitches of another piece's last row, and it wants more than that row has. The row may have become
-        narrower than you think, by stitches left or decreased above. Take fewer for this part; if it happens in some sizes only, give
+        narrower than you think, by stitches left or decreased before. Take fewer for this part; if it happens in some sizes only, give
         each size its own number: `5 (6, 8) stitches at right edge`.
         """,
         SmallPattern.With("Bib",
@@ -38,9 +38,10 @@ public static class PartTooWide
             """));
 
     internal static Diagnostic At(Context context, TextSpan span, PieceState from, int[] sizes, int?[] counts, Func<int, int> there) =>
-        new(Kind, span, Invariant($"the last row of {from.Name} has {there(sizes[0])} stitches{context.Findings.InSize(sizes[0])}, not {counts[sizes[0]]}"))
+        new(Kind, span, Invariant($"the last row of {from.Name} has only {Counted.Stitches(there(sizes[0]))}{context.Findings.InSize(sizes[0])}, not {counts[sizes[0]]}"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "take fewer stitches for this part in these sizes",
+            Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => Invariant($"{counts[i]} of {there(i)}"))] : [],
+            Help = "take fewer stitches for this part",
         };
 }

@@ -49,7 +49,7 @@ public static class PartUnknown
         var near = Spelling.Nearest(name, parts);
         return new(Kind, span, $"{piece} has no part `{name}`")
         {
-            Help = near is not null ? $"did you mean `{near}`?" : parts.Count > 0 ? $"its parts are {Findings.Join(parts)}" : $"name it in {piece}: divide: 22 for {name}, …",
+            Help = near is not null ? $"did you mean `{near}`?" : parts.Count > 0 ? $"its parts are {Findings.Join(parts)}" : $"name it in {piece}: `divide: 22 for {name}, …`",
             Mends = near is null ? [] : [new Mend($"write {near}", span, near)],
         };
     }

@@ -44,8 +44,8 @@ public static class PartUnused
             """));
 
     internal static Diagnostic At(TextSpan span, string name, string piece) =>
-        new(Kind, span, $"no piece goes on from the part `{name}`: its stitches would ravel out of nothing")
+        new(Kind, span, $"no piece goes on from the part `{name}`, so its stitches would wait for ever")
         {
-            Help = $"go on from it (piece {name} from {piece}: {name}), or skip these stitches",
+            Help = $"open a piece that goes on from it, `piece {name} from {piece}: {name}`, or write `skip` instead of giving these stitches a name",
         };
 }

@@ -44,10 +44,15 @@ public static class PickUpRemainder
         var (size, leg) = uneven[0];
         var sizes = uneven.Select(u => u.Size).Distinct().ToArray();
         var what = leg.Stretch.Kind == StretchKind.RowEnds ? "rows" : "stitches";
-        return new(Kind, span, Invariant($"{leg.Rate} in {leg.Per} {what} does not come out over {leg.Stretch.Count} {what}{context.Findings.InSize(size)}"))
+        var one = what == "rows" ? "row" : "stitch";
+        var over = leg.Stretch.Count % leg.Per;
+        var less = leg.Stretch.Count - over;
+        var near = less > 0 ? Invariant($"{less} or {less + leg.Per}") : Invariant($"{less + leg.Per}");
+        return new(Kind, span, Invariant($"{leg.Rate} in {leg.Per} {what} does not come out over {leg.Stretch.Count} {(leg.Stretch.Count == 1 ? one : what)}{context.Findings.InSize(size)}: {over} {(over == 1 ? one + " is" : what + " are")} left over"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = Invariant($"take a part of the edge whose number of {what} is a multiple of {leg.Per}, or give another rate"),
+            Ledger = sizes.Length > 1 ? [what + ": " + context.Findings.Each([.. sizes], i => Invariant($"{uneven.First(u => u.Size == i).Leg.Stretch.Count}"))] : [],
+            Help = Invariant($"{near} {what} would come out{context.Findings.InSize(size)}; pick up along a part of the edge, or give another rate"),
         };
     }
 }

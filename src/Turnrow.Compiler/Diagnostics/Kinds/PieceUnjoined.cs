@@ -53,6 +53,6 @@ public static class PieceUnjoined
     internal static Diagnostic At(TextSpan span, string name) =>
         new(Kind, span, $"{name} is joined to no other piece")
         {
-            Help = "join it by a `seam` line, if it is part of the garment",
+            Help = "write a `seam` line that joins it; if it is worn by itself, leave it so",
         };
 }

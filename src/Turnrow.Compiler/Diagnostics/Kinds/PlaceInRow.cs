@@ -1,7 +1,6 @@
 using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
-using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -40,19 +39,20 @@ public static class PlaceInRow
             Help = kind switch
             {
                 RowFaultKind.NotFirst => "put it at the beginning of the row, or write `in next`",
-                RowFaultKind.NotLast => "work up to the last stitch before it: dc until 1 remain",
+                RowFaultKind.NotLast => "work up to the last place before it, `dc until 1 remain`, or write `in next`",
                 RowFaultKind.NothingBefore => "write `in next`",
-                RowFaultKind.SlipOverInside => "slip over stitches at the beginning of a row; further on, `skip` them",
+                RowFaultKind.SlipOverInside => "slip over stitches at the beginning of a row; further on write `skip`",
                 _ => "put `leave` at the end of the row",
             },
         };
 
     private static string Message(RowFaultKind kind, string word, int there) => kind switch
     {
-        RowFaultKind.NotFirst => $"`{word}` means the first place of the row, and that is behind already",
-        RowFaultKind.NotLast => Invariant($"`{word}` means the last place of the row, and {there} places come before its end"),
-        RowFaultKind.NothingBefore => $"`{word}`: nothing has been worked yet",
-        RowFaultKind.SlipOverInside => $"`{word}` does not stand at the beginning of the row",
-        _ => $"`{word}` comes after stitches that are left",
+        RowFaultKind.NotFirst => $"`{word}` means the first place of the row, which is worked already",
+        RowFaultKind.NotLast when there == 0 => $"`{word}` means the last place of the row, which is worked already",
+        RowFaultKind.NotLast => $"`{word}` means the last place of the row, and {Counted.Places(there - 1)} {(there == 2 ? "comes" : "come")} before it",
+        RowFaultKind.NothingBefore => $"`{word}` means the place of the stitch before, and none has been worked yet",
+        RowFaultKind.SlipOverInside => $"`{word}` stands further on in the row, where stitches have been worked already",
+        _ => $"`{word}` comes after stitches that are left unworked",
     };
 }

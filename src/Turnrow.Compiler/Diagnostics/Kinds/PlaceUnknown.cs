@@ -1,5 +1,6 @@
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -32,9 +33,20 @@ public static class PlaceUnknown
               row 3: dc, (dc in next sp, dc in next dc) across
             """));
 
-    internal static Diagnostic At(TextSpan span) =>
-        new(Kind, span, "this names no kind of place")
+    internal static Diagnostic At(IReadOnlyList<NameSyntax> words, bool lastIsPlace)
+    {
+        var span = words[0].Span.To(words[^1].Span);
+        var last = words[^1].Text;
+        return new(Kind, span, $"`{string.Join(' ', words.Select(w => w.Text))}` is no kind of place")
         {
-            Help = "places are: st, sp, st and sp, a stitch (dc), or a space by its chains (ch-3 sp)",
+            Help = "places are `st`, `sp`, a stitch such as `dc`, or a space by its chains, `ch-3 sp`",
+            Mends = lastIsPlace ? [new Mend($"write `{last}`", span, last)] : [],
+        };
+    }
+
+    internal static Diagnostic Both(TextSpan span) =>
+        new(Kind, span, "of two kinds of place one has to be a stitch and the other a space")
+        {
+            Help = "write `in each st and sp`",
         };
 }

@@ -34,6 +34,6 @@ public static class RepeatEndless
     internal static Diagnostic At(TextSpan span, string word) =>
         new(Kind, span, $"`{word}` uses up no stitches, so it would never come to the end of the row")
         {
-            Help = "say how many times, or work or skip a stitch in it: (dc, ch 1, skip 1) across",
+            Help = "work or skip a stitch in it, `(ch 1, skip 1, dc) across`, or say how many times",
         };
 }

@@ -1,4 +1,5 @@
 using Turnrow.Compiler.Pieces;
+using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 using static System.FormattableString;
@@ -34,23 +35,79 @@ public static class RepeatRemainder
               row 2: (dc 4, inc) until 2 remain, dc 2
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, RowFailure> failureOf, string word, IReadOnlyList<string> ledger)
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, RowFailure> failureOf, string word, IReadOnlyList<string> ledger, Mend? mend)
     {
         var findings = context.Findings;
         var first = failureOf(sizes[0]);
         var per = Math.Max(1, first.Fault.Needed);
-        var places = first.Places - first.Fault.Before;
-        var less = places - first.Fault.There;
-        return new(Kind, span, $"the repeat does not come out{findings.InSizes(sizes)}")
+        var over = first.Fault.There;
+        var inSize = findings.InSize(sizes[0]);
+        if (PassesPlaces(first.Fault.Word))
+        {
+            return new(Kind, span, $"the repeat does not come out{findings.InSizes(sizes)}: it ends in its middle")
+            {
+                Sizes = findings.Names(sizes),
+                Ledger = ledger,
+                Help = "count the places of the row below against what each time takes, or stop it earlier: `until 2 remain`",
+            };
+        }
+
+        var places = Within(first);
+        return new(Kind, span, Invariant($"the repeat does not come out{inSize}: each time takes {per}, and of {Counted.Stitches(places)} {over} {(over == 1 ? "is" : "are")} left over"))
         {
             Sizes = findings.Names(sizes),
             Ledger =
             [
                 .. ledger,
-                Invariant($"{places} stitches to work over{findings.InSize(sizes[0])}, {word} takes {per} each time: {less / per} times is {less}, left over {first.Fault.There}"),
+                Invariant($"{word}: {Math.Max(0, places - over) / per} times {per} is {Math.Max(0, places - over)}, and {over} {(over == 1 ? "is" : "are")} left over of {places}"),
                 .. sizes.Length > 1 ? (string[])["left over: " + findings.Each(sizes, i => Invariant($"{failureOf(i).Fault.There}"))] : [],
             ],
-            Help = Invariant($"{Math.Max(0, less)} or {less + per} would fit{findings.InSize(sizes[0])}; or work the rest plainly: repeat until {first.Fault.There} remain, then say what these are"),
+            Help = $"it would come out over a row of {Fitting(findings, sizes, failureOf, per)}; or work the rest in words: {UntilRest(sizes, failureOf)}",
+            Mends = mend is null ? [] : [mend],
         };
+    }
+
+    // What the repeat has for itself: without what stands before it and what it is to leave.
+    private static int Within(RowFailure failure) => failure.Places - failure.Fault.Before - Kept(failure);
+
+    private static int Kept(RowFailure failure)
+    {
+        var amount = (failure.Fault.Word as Repeat)?.Amount ?? (failure.Fault.Word as Work)?.Amount ?? Amount.Across;
+        return amount.Reach == Reach.Until ? amount.Count : 0;
+    }
+
+    private static string Fitting(Findings findings, int[] sizes, Func<int, RowFailure> failureOf, int per)
+    {
+        var first = Near(failureOf(sizes[0]), per);
+        return Array.TrueForAll(sizes, i => Near(failureOf(i), per) == first) ? first : findings.Each(sizes, i => Near(failureOf(i), per));
+    }
+
+    private static string UntilRest(int[] sizes, Func<int, RowFailure> failureOf)
+    {
+        var rest = Kept(failureOf(sizes[0])) + failureOf(sizes[0]).Fault.There;
+        return Array.TrueForAll(sizes, i => Kept(failureOf(i)) + failureOf(i).Fault.There == rest)
+            ? Invariant($"`until {rest} remain`, and then what these are")
+            : "stop it with `until`, then say what remains in each size";
+    }
+
+    private static string Near(RowFailure failure, int per)
+    {
+        var less = failure.Places - failure.Fault.There;
+        return less > 0 ? Invariant($"{less} or {less + per}") : Invariant($"{less + per}");
+    }
+
+    // Over spaces a time takes more than its words say, so that no number of stitches can be given.
+    private static bool PassesPlaces(Word? word)
+    {
+        var open = new Stack<Word>();
+        if (word is not null) open.Push(word);
+        while (open.TryPop(out var next))
+        {
+            if (next is Work { Target.Aim: Aim.NextOfKind or Aim.EachOfKind } or Group { Target.Aim: Aim.NextOfKind or Aim.EachOfKind }) return true;
+            if (next is not Repeat repeat) continue;
+            foreach (var inner in repeat.Words) open.Push(inner);
+        }
+
+        return false;
     }
 }

@@ -15,7 +15,7 @@ public static class RepeatRows
         Severity.Error,
         """
         Only rows that are there already can be repeated, and they are named by their numbers in this piece, the lower one first. Here
-        rows are named that come later or that no line makes. Look at the numbers; if a `straight` line stands above, its rows are counted
+        rows are named that come later or that no line makes. Look at the numbers; if a `straight` line comes before, its rows are counted
         too.
         """,
         SmallPattern.With("Scarf",
@@ -35,10 +35,17 @@ public static class RepeatRows
               repeat rows 1 to 2, 5 more times
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes) =>
-        new(Kind, span, Invariant($"{piece.Name} has {piece.Builders[sizes[0]].RowCount} rows here{context.Findings.InSize(sizes[0])}: these are not all there to repeat"))
+    internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, int?[] first, int?[] last)
+    {
+        var (from, to) = (first[sizes[0]], last[sizes[0]]);
+        var inSize = context.Findings.InSize(sizes[0]);
+        var rows = from == to ? Invariant($"row {from}") : Invariant($"rows {from} to {to}");
+        return new(Kind, span, from > to
+            ? Invariant($"{rows} run backwards{inSize}")
+            : Invariant($"{rows} can't be repeated{inSize}: {piece.Name} has only {Counted.Rows(piece.Builders[sizes[0]].RowCount)} so far"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "only rows that stand above can be repeated, the lower number first",
+            Help = from > to ? "write the lower number first" : "repeat rows that come before this line",
         };
+    }
 }

@@ -1,5 +1,5 @@
+using Turnrow.Compiler.Claims;
 using Turnrow.Syntax.Diagnostics;
-using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 using static System.FormattableString;
 
@@ -18,9 +18,9 @@ public static class RowCount
         stitches that the row below really has, and it makes another number. One of the two is wrong, and the garment would not fit
         together further up, so look before you change anything. The list under the line shows each part of the row: how many stitches it
         takes, how many it makes, and the sum so far. Go down it and stop where it is not what you meant. If the row is right, write the
-        new number; if your number is right, mend the row, or the row above it.
+        new number; if your number is right, mend the row, or one before it.
 
-        Tip: each row counted wrong makes all rows above it wrong; begin with the first message.
+        Tip: a row that is wrong makes all rows worked on it wrong, so begin with the first message.
         """,
         SmallPattern.With("Coaster",
             """
@@ -37,21 +37,23 @@ public static class RowCount
               row 2: dec, dc until 2 remain, dec = 18
             """));
 
-    internal static Diagnostic At(Context context, ClaimPartSyntax claim, string kind, int[] wrong, int?[] claimed, int?[] calculated, IReadOnlyList<string> ledger, int followers, TextSpan statement)
+    internal static Diagnostic At(Context context, ClaimPartSyntax claim, ClaimKind kind, bool ahead, int[] wrong, int?[] claimed, int?[] calculated, IReadOnlyList<string> ledger, int followers)
     {
         var findings = context.Findings;
         var first = wrong[0];
         var off = calculated[first]!.Value - claimed[first]!.Value;
         var text = Findings.InBrackets(calculated);
-        return new(Kind, claim.Span, Invariant($"the claim is {claimed[first]} {kind}{findings.InSize(first)}, and the row makes {calculated[first]}: {Math.Abs(off)} {(off > 0 ? "more" : "fewer")}"))
+        var known = Array.TrueForAll(calculated, c => c is not null);
+        var makes = ahead ? "the next row is worked over" : "the row makes";
+        var areClaimed = claimed[first] == 1 ? "is claimed" : "are claimed";
+        return new(Kind, claim.Span, Invariant($"{kind.Counted(context, claimed[first]!.Value)} {areClaimed}{findings.InSize(first)}, and {makes} {calculated[first]}: {Math.Abs(off)} {(off > 0 ? "more" : "fewer")}"))
         {
             Sizes = findings.Names(wrong),
             Ledger = [.. ledger, .. Others(findings, wrong, claimed, calculated), .. Quiet(followers, off)],
-            Help = Array.TrueForAll(calculated, c => c is not null)
-                ? $"if the row is right, claim {text}; if the claim is right, the row or one above it is not"
-                : "the row, or one above it, does not make what is claimed",
-            Mends = Array.TrueForAll(calculated, c => c is not null) ? [new Mend($"claim {text}", claim.Count.Span, text)] : [],
-            Related = [new Related(statement, "the row is here")],
+            Help = known
+                ? $"if {(ahead ? "that" : "the row")} is right, claim {text}; if the claim is right, change {(ahead ? "this line" : "the row")} or one before it"
+                : "this row, or one before it, does not make what is claimed",
+            Mends = known ? [new Mend($"claim {text}", claim.Count.Span, text)] : [],
         };
     }
 

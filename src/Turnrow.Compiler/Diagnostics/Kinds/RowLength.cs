@@ -1,4 +1,5 @@
 using Turnrow.Compiler.Pieces;
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
@@ -17,7 +18,8 @@ public static class RowLength
         """
         A row has to use up exactly the stitches of the row below: this one wants more than there are, or leaves some over. On the hook
         you would notice at its end, and rip back. If stitches are left over, work them (`dc across` always comes out), or say that they
-        stay unworked: `leave 2`, `leave the rest`. If there are too few, work fewer, or look further up: a row above may have lost some.
+        stay unworked: `leave 2`, `leave the rest`. If there are too few, work fewer, or look further back: an earlier row may have lost
+        some.
 
         Tip: `until 4 remain` keeps a border of 4 in every size, whatever the row's length.
         """,
@@ -38,24 +40,40 @@ public static class RowLength
 
     internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, Func<int, RowFailure> failureOf, string word, IReadOnlyList<string> ledger)
     {
-        var findings = context.Findings;
         var first = failureOf(sizes[0]);
-        var left = first.Fault.Kind == RowFaultKind.LeftOver;
-        var message = left
-            ? Invariant($"{Places(first.Fault.There)} left at the end of row {first.Row} of {piece.Name}{findings.InSize(sizes[0])}")
-            : Invariant($"`{word}` needs {Places(first.Fault.Needed)}, and {first.Fault.There} {(first.Fault.There == 1 ? "is" : "are")} there{findings.InSize(sizes[0])} in row {first.Row} of {piece.Name}");
-        return new(Kind, span, message)
+        return first.Fault.Kind == RowFaultKind.LeftOver
+            ? LeftOver(context, span, piece, sizes, failureOf, ledger)
+            : TooFew(context, span, piece, sizes, failureOf, word, ledger);
+    }
+
+    private static Diagnostic LeftOver(Context context, TextSpan span, PieceState piece, int[] sizes, Func<int, RowFailure> failureOf, IReadOnlyList<string> ledger)
+    {
+        var first = failureOf(sizes[0]);
+        var there = first.Fault.There;
+        var end = new TextSpan(span.End, 0);
+        var last = first.Plan is WordsPlan { Words: [.., Work { Target.Aim: Aim.Next } work] } ? context.Word(work.Stitch) : null;
+        var leave = new Mend("leave them", end, ", leave the rest");
+        return new(Kind, span, Invariant($"{Counted.Stitches(there)} {(there == 1 ? "is" : "are")} left over at the end of row {first.Row} of {piece.Name}{context.Findings.InSize(sizes[0])}"))
         {
-            Sizes = findings.Names(sizes),
-            Ledger = sizes.Length > 1
-                ? [.. ledger, (left ? "left over: " : "there: ") + findings.Each(sizes, i => Invariant($"{failureOf(i).Fault.There}"))]
-                : ledger,
-            Help = left ? "work them (`dc across`), skip them, or say `leave the rest`" : "work fewer, or look at the rows above: one of them may make too few",
+            Sizes = context.Findings.Names(sizes),
+            Ledger = [.. ledger, .. InEach(context, "left over: ", sizes, failureOf)],
+            Help = $"work them (`{last ?? "dc"} across`), or say that they stay unworked (`leave the rest`)",
+            Mends = last is null ? [leave] : [new Mend("work them", end, $", {last} across"), leave],
         };
     }
 
-    private static string Places(int count)
+    private static Diagnostic TooFew(Context context, TextSpan span, PieceState piece, int[] sizes, Func<int, RowFailure> failureOf, string word, IReadOnlyList<string> ledger)
     {
-        return count == 1 ? "1 stitch" : Invariant($"{count} stitches");
+        var first = failureOf(sizes[0]);
+        var there = first.Fault.There;
+        return new(Kind, span, Invariant($"`{word}` needs {Counted.Stitches(first.Fault.Needed)}, and row {first.Row} of {piece.Name} has {(there == 0 ? "none" : Invariant($"{there}"))} left to work over{context.Findings.InSize(sizes[0])}"))
+        {
+            Sizes = context.Findings.Names(sizes),
+            Ledger = [.. ledger, .. InEach(context, "there: ", sizes, failureOf)],
+            Help = "work fewer, or look at the rows before: one of them may make too few",
+        };
     }
+
+    private static string[] InEach(Context context, string title, int[] sizes, Func<int, RowFailure> failureOf) =>
+        sizes.Length > 1 ? [title + context.Findings.Each(sizes, i => Invariant($"{failureOf(i).Fault.There}"))] : [];
 }

@@ -31,8 +31,8 @@ public static class RowTooLong
             """));
 
     internal static Diagnostic At(TextSpan span) =>
-        new(Kind, span, "this row is longer than any row can be")
+        new(Kind, span, "no row can be as long as this one would be")
         {
-            Help = "look for a digit too many",
+            Help = "look for a digit too many, here or in the rows below",
         };
 }

@@ -1,5 +1,6 @@
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -30,10 +31,10 @@ public static class RowsBackwards
               rows 5 to 7: dc across
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes) =>
-        new(Kind, span, $"these rows run backwards{context.Findings.InSizes(sizes)}")
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, int?[] first, int?[] last) =>
+        new(Kind, span, Invariant($"rows {first[sizes[0]]} to {last[sizes[0]]} run backwards{context.Findings.InSize(sizes[0])}"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "write the lower number first",
+            Help = Invariant($"the second number has to be {first[sizes[0]]} or more{context.Findings.InSize(sizes[0])}"),
         };
 }

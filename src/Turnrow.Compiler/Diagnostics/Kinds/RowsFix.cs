@@ -1,6 +1,5 @@
 using Turnrow.Syntax.Diagnostics;
-using Turnrow.Syntax.Text;
-using static System.FormattableString;
+using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -32,10 +31,21 @@ public static class RowsFix
               straight 6 rows, even rows
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, int?[] rows) =>
-        new(Kind, span, $"the number of rows is another: {context.Findings.Each(sizes, i => Invariant($"{rows[i]}"))}")
+    internal static Diagnostic At(Context context, RowFixSyntax fix, int[] sizes, int?[] rows)
+    {
+        var count = rows[sizes[0]]!.Value;
+        var first = Counted.Rows(count);
+        var are = count == 1 ? "is" : "are";
+        return new(Kind, fix.Span, (fix.Fix switch
+        {
+            RowFix.EvenRows => $"{first} {are} not an even number",
+            RowFix.OddRows => $"{first} {are} not an odd number",
+            RowFix.EndRightSide => $"after {first} more the last is a wrong-side row",
+            _ => $"after {first} more the last is a right-side row",
+        }) + context.Findings.InSizes(sizes))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "a number that is given is never changed; give another one, or take this out",
+            Help = "a number that you give is never changed for you: write one more or one fewer, or take this out",
         };
+    }
 }

@@ -36,10 +36,11 @@ public static class RowsPassed
               straight 16 rows from armhole
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, int> over) =>
-        new(Kind, span, $"there are more rows than that since the mark already: {context.Findings.Each(sizes, i => Invariant($"{over(i)} too many"))}")
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, int> over, Func<int, int> there) =>
+        new(Kind, span, Invariant($"there are {Counted.Rows(there(sizes[0]))} from the mark already{context.Findings.InSize(sizes[0])}, {over(sizes[0])} too many"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "the number counts from the marked row",
+            Ledger = sizes.Length > 1 ? ["rows from the mark: " + context.Findings.Each(sizes, i => Invariant($"{there(i)}"))] : [],
+            Help = "the number counts from the marked row on; for so many more rows from here take `from` and the name out",
         };
 }

@@ -1,5 +1,6 @@
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -34,10 +35,26 @@ public static class SaidTwice
               row 1 RS: dc across
             """));
 
-    internal static Diagnostic At(TextSpan span, TextSpan first) =>
-        new(Kind, span, "this was said before")
+    internal static Diagnostic At(StatementSyntax statement, TextSpan first)
+    {
+        var word = Word(statement);
+        return new(Kind, statement.Span, $"a pattern has one `{word}` line, and this is the second")
         {
-            Help = "a pattern has one of these lines; take one out",
-            Related = [new Related(first, "here")],
+            Help = "take one of the two out",
+            Related = [new Related(first, "the first is here")],
         };
+    }
+
+    private static string Word(StatementSyntax statement) => statement switch
+    {
+        NotationStatement => "notation",
+        PatternStatement => "pattern",
+        VersionStatement => "version",
+        SkillStatement => "skill",
+        WearerStatement => "wearer",
+        HookStatement => "hook",
+        TermsStatement => "terms",
+        ClaimsStatement => "claims",
+        _ => "sizes",
+    };
 }

@@ -1,8 +1,6 @@
 using Turnrow.Compiler.Joins;
 using Turnrow.Fabric.Joins;
 using Turnrow.Syntax.Diagnostics;
-using Turnrow.Syntax.Tree;
-using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -49,22 +47,27 @@ public static class SeamLength
             seam front right edge, all but last 2 rows, with back left edge: 2 sc in each row
             """));
 
-    internal static Diagnostic At(Context context, SeamStatement seam, BoundWalk first, BoundWalk second, int[] sizes, Func<int, Seam> of)
+    internal static Diagnostic At(Context context, BoundWalk first, BoundWalk second, int[] sizes, Func<int, Seam> of)
     {
         var one = of(sizes[0]);
-        return new(Kind, seam.Span, $"{first.Piece.Name} has {Of(one.First)} along this seam, {second.Piece.Name} has {Of(one.Second)}{context.Findings.InSize(sizes[0])}")
+        return new(Kind, first.Span.To(second.Span), $"{first.Piece.Name} has {Of(one.First)} along this seam, and {second.Piece.Name} has {Of(one.Second)}{context.Findings.InSize(sizes[0])}")
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => $"{Of(of(i).First)} to {Of(of(i).Second)}")] : [],
-            Help = "row-ends meet row for row; leave rows open (`all but last 2 rows`), work one piece longer, or say `, easing` if one edge is to be eased into the other",
-            Related = [new Related(first.Span, $"{first.Piece.Name}: {Of(one.First)}"), new Related(second.Span, $"{second.Piece.Name}: {Of(one.Second)}")],
+            Help = Open(first, second, one) + "make one piece longer or shorter, or say `, easing` if one edge is to be eased into the other",
         };
     }
 
-    private static string Of(JoinSide side)
+    // Where only rows differ, the longer piece can leave some open.
+    private static string Open(BoundWalk first, BoundWalk second, Seam seam)
     {
-        var rows = Invariant($"{side.RowEnds} {(side.RowEnds == 1 ? "row" : "rows")}");
-        var stitches = Invariant($"{side.Stitches} {(side.Stitches == 1 ? "stitch" : "stitches")}");
-        return side.Stitches == 0 ? rows : side.RowEnds == 0 ? stitches : $"{rows} and {stitches}";
+        var more = seam.First.RowEnds - seam.Second.RowEnds;
+        if (more == 0 || seam.First.Stitches != seam.Second.Stitches) return string.Empty;
+        return $"leave {Counted.Rows(Math.Abs(more))} of {(more > 0 ? first : second).Piece.Name} open (`, all but last {Counted.Rows(Math.Abs(more))}`), ";
     }
+
+    private static string Of(JoinSide side) =>
+        side.Stitches == 0 ? Counted.Rows(side.RowEnds)
+        : side.RowEnds == 0 ? Counted.Stitches(side.Stitches)
+        : $"{Counted.Rows(side.RowEnds)} and {Counted.Stitches(side.Stitches)}";
 }

@@ -48,12 +48,15 @@ public static class SeamOrderWrong
             """));
 
     internal static Diagnostic At(TextSpan span, bool opposite, Hand first, Hand second) =>
-        new(Kind, span, $"a {Word(first)} edge and a {Word(second)} edge can only lie side by side in {(opposite ? "opposite" : "the same")} row order")
+        new(Kind, span, $"{Edges(first, second)} can only lie side by side in {(opposite ? "opposite" : "the same")} row order")
         {
             Help = opposite
-                ? "the first row of one meets the last row of the other; the other way one piece would be joined inside out"
-                : "first row meets first row; the other way one piece would be joined inside out",
+                ? "write `in opposite order` (the first row of one meets the last row of the other), or take the other edge of one piece"
+                : "write `in the same order` (first row meets first row), or take the other edge of one piece",
         };
+
+    private static string Edges(Hand first, Hand second) =>
+        first == second ? $"two {Word(first)} edges" : "a right edge and a left edge";
 
     private static string Word(Hand hand) => hand == Hand.Right ? "right" : "left";
 }

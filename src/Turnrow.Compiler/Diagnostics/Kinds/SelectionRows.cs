@@ -38,9 +38,10 @@ public static class SelectionRows
             """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, int> there, string piece) =>
-        new(Kind, span, Invariant($"this part of the edge of {piece} has {there(sizes[0])} rows{context.Findings.InSize(sizes[0])}, fewer than that"))
+        new(Kind, span, Invariant($"this edge of {piece} does not have all of these rows{context.Findings.InSize(sizes[0])}: it has {there(sizes[0])}"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "take fewer rows",
+            Ledger = sizes.Length > 1 ? ["rows: " + context.Findings.Each(sizes, i => Invariant($"{there(i)}"))] : [],
+            Help = "take fewer rows, or leave the choice out for the whole edge",
         };
 }

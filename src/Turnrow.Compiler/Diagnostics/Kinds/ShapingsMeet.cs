@@ -36,8 +36,8 @@ public static class ShapingsMeet
             """));
 
     internal static Diagnostic At(Context context, TextSpan span, int size, int row, string? edge, Hand hand) =>
-        new(Kind, span, Invariant($"row {row} of these is shaped twice at {edge ?? (hand == Hand.Right ? "the right edge" : "the left edge")}{context.Findings.InSize(size)}"))
+        new(Kind, span, Invariant($"{edge ?? (hand == Hand.Right ? "the right edge" : "the left edge")} is shaped already in row {row} of these{context.Findings.InSize(size)}"))
         {
-            Help = "one edge has one schedule at a time: put both into one, or one after the other with `then`",
+            Help = "an edge has one schedule at a time: put the two together (`dec 2`), let one follow the other (`, then every 4 rows`), or name the other edge",
         };
 }

@@ -36,13 +36,16 @@ public static class SizesList
               row 1 RS: dc across
             """));
 
-    internal static Diagnostic At(TextSpan span, Findings findings, int values) =>
-        new(Kind, span, findings.Sizes == 1 && findings.SizeNames[0].Length == 0
-            ? Invariant($"{values} values, but the pattern has no sizes")
-            : Invariant($"{values} values for {findings.Sizes} sizes ({string.Join(", ", findings.SizeNames)})"))
+    internal static Diagnostic At(TextSpan span, Findings findings, int values)
+    {
+        var inOneSize = findings.SizeNames is [""];
+        return new(Kind, span, inOneSize
+            ? Invariant($"{values} numbers are given, and the pattern has no sizes")
+            : Invariant($"{Counted.Numbers(values)} for {Counted.Sizes(findings.Sizes)}: {Findings.Join(findings.SizeNames)}"))
         {
-            Help = findings.Sizes == 1 && findings.SizeNames[0].Length == 0
-                ? "name the sizes at the top: sizes S, M, L"
-                : "write one value for all sizes, or one for each: the first, then the others in brackets",
+            Help = inOneSize
+                ? "name the sizes at the top, `sizes S, M, L`, or write one number"
+                : "write one number for all sizes, or one for each: the first size's, then the others' in brackets",
         };
+    }
 }

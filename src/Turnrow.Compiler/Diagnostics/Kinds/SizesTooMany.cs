@@ -29,8 +29,8 @@ public static class SizesTooMany
         """);
 
     internal static Diagnostic At(TextSpan span, int most) =>
-        new(Kind, span, Invariant($"a pattern can have {most} sizes at most"))
+        new(Kind, span, Invariant($"this size is one too many: a pattern can have {most}"))
         {
-            Help = "make two patterns of it",
+            Help = "take some out, or make two patterns of it",
         };
 }

@@ -1,5 +1,6 @@
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
@@ -34,10 +35,16 @@ public static class SpaceAhead
               row 3: dc in each st and sp
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string word, int chains) =>
-        new(Kind, span, Invariant($"the next place for `{word}` is a ch-{chains} space, not a stitch{context.Findings.InSizes(sizes)}"))
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string word, int chains, StitchItem? across) =>
+        new(Kind, span, Invariant($"`{word}` comes to a ch-{chains} space, and it is not said whether to work into it{context.Findings.InSizes(sizes)}"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "a row over spaces says its places: `in next sp`, `in next dc`, `in each st`, `in each st and sp`",
+            Help = "say the places: `in each st and sp`, `in each st`, `in next sp`, `in next dc`",
+            Mends = across is { Words: [var stitch] } ?
+                [
+                    new Mend("work into all stitches and spaces", across.Span, $"{stitch.Text} in each st and sp"),
+                    new Mend("work into the stitches alone", across.Span, $"{stitch.Text} in each st"),
+                ]
+                : [],
         };
 }

@@ -1,4 +1,5 @@
 using Turnrow.Compiler.Pieces;
+using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 using static System.FormattableString;
@@ -23,7 +24,7 @@ public static class SpreadTooMany
             piece crown
               begin with 20 stitches
               row 1 RS: dc across
-              row 2: dec 12 evenly
+              row 2: dc dec 12 evenly
             """),
         SmallPattern.With("Hat",
             """
@@ -33,10 +34,16 @@ public static class SpreadTooMany
               row 2: dc dec 8 evenly
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, RowFailure> failureOf, string word) =>
-        new(Kind, span, Invariant($"`{word}` does not fit in {failureOf(sizes[0]).Fault.There} stitches{context.Findings.InSize(sizes[0])}"))
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, RowFailure> failureOf, string word)
+    {
+        var fault = failureOf(sizes[0]).Fault;
+        var increase = fault.Word is Spread { Change: > 0 };
+        var most = increase ? fault.There : fault.There / 2;
+        return new(Kind, span, Invariant($"`{word}` does not fit into {Counted.Stitches(fault.There)}{context.Findings.InSize(sizes[0])}: {most} would be the most"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = "an increase needs a stitch of its own, a decrease two; spread them over two rows",
+            Ledger = sizes.Length > 1 ? ["stitches: " + context.Findings.Each(sizes, i => Invariant($"{failureOf(i).Fault.There}"))] : [],
+            Help = increase ? "each increase needs a stitch of its own; spread them over two rows" : "each decrease needs two stitches; spread them over two rows",
         };
+    }
 }

@@ -12,37 +12,27 @@ public static class StepsMeet
         "TR0327",
         Severity.Error,
         """
-        `leave` lets stitches at an edge go unworked, `add` puts new chains at an edge. At one edge, before one row, only one of the two
-        can be done: chains added to stitches that stay unworked would hang in the air. Work a row between the two, or say the one
-        that you mean with the difference of both numbers. (`add … one row apart` adds its second chain one row later.)
+        `leave` lets stitches at an edge go unworked, and `add` puts new chains at an edge. At one edge, before one row, only one of the
+        two can be done: chains added to stitches that stay unworked would hang in the air. Work a row between the two, or keep one of
+        them, with the difference of both numbers.
         """,
-        """
-        notation 1
-        terms US
-        sizes One
-        turn sc: ch 1 does not count
-
-        piece flap
-          begin with 20 stitches
-          row 1 RS: sc across
-          leave 4 at right edge
-          add 2 at right edge
-          row: sc across
-        """,
-        """
-        notation 1
-        terms US
-        sizes One
-        turn sc: ch 1 does not count
-
-        piece flap
-          begin with 20 stitches
-          row 1 RS: sc across
-          leave 4 at right edge
-          row: sc across
-          add 2 at right edge
-          row: sc across
-        """);
+        SmallPattern.With("Bag flap",
+            """
+            piece flap
+              begin with 20 stitches
+              row 1 RS: sc across
+              leave 4 at right edge
+              add 2 at right edge
+              row 2: sc across
+            """),
+        SmallPattern.With("Bag flap",
+            """
+            piece flap
+              begin with 20 stitches
+              row 1 RS: sc across
+              leave 2 at right edge
+              row 2: sc across
+            """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, bool adds) =>
         new(Kind, span, $"{(adds ? "stitches are left" : "chains are added")} at this edge before the same row already{context.Findings.InSizes(sizes)}")

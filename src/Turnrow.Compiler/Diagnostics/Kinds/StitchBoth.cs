@@ -1,5 +1,7 @@
+using System.Globalization;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -31,9 +33,16 @@ public static class StitchBoth
               row 2: dc 9, 3 dc in next, dc across
             """));
 
-    internal static Diagnostic At(TextSpan span) =>
-        new(Kind, span, "this says at once how many go into one place and how many places there are")
+    internal static Diagnostic At(StitchItem item) =>
+        new(Kind, item.Span, "this says at once how many stitches go into one place and in how many places they are")
         {
-            Help = "`3 dc in next` puts three in one place, `dc 3` one in each of three; for both write a repeat: (2 dc in next) 3 times",
+            Help = "`3 dc in next` puts three in one place, `dc 3` puts one in each of three; two in each of three are `(2 dc in next) 3 times`",
+            Mends = item is { Before: null, Change: null, Words: [var stitch], Amount: CountAmount { Count: NumberExpression number } amount, Place: { } place }
+                ?
+                [
+                    new Mend("put them all in one place", TextSpan.FromBounds(stitch.Span.Start, place.Span.Start), $"{number.Number.Numerator.ToString(CultureInfo.InvariantCulture)} {stitch.Text} "),
+                    new Mend("put one in each", TextSpan.FromBounds(amount.Span.End, place.Span.End), string.Empty),
+                ]
+                : [],
         };
 }

@@ -1,5 +1,5 @@
 using Turnrow.Syntax.Diagnostics;
-using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
@@ -32,11 +32,17 @@ public static class TaperOdd
               shape 30 rows evenly to 32, at both edges
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, int?[] differences, int?[] targets) =>
-        new(Kind, span, Invariant($"{Math.Abs(differences[sizes[0]]!.Value)} stitches can't be shared equally between both edges{context.Findings.InSize(sizes[0])}"))
+    internal static Diagnostic At(Context context, ExpressionSyntax to, int[] sizes, int?[] differences, int?[] targets)
+    {
+        var first = sizes[0];
+        var target = targets[first]!.Value;
+        var all = sizes.Length == context.Sizes && to is NumberExpression;
+        return new(Kind, to.Span, Invariant($"{Counted.Stitches(Math.Abs(differences[first]!.Value))} can't be shared equally between both edges{context.Findings.InSize(first)}"))
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = [context.Findings.Each(sizes, i => Invariant($"from {targets[i] - differences[i]} to {targets[i]}"))],
-            Help = "aim at one stitch more or fewer in these sizes",
+            Help = sizes.Length == context.Sizes ? "aim at one stitch more or fewer" : "aim at one stitch more or fewer in these sizes",
+            Mends = all ? [new Mend("one stitch more", to.Span, Counted.Plain(target + 1)), .. target > 1 ? (Mend[])[new Mend("one stitch fewer", to.Span, Counted.Plain(target - 1))] : []] : [],
         };
+    }
 }

@@ -33,14 +33,15 @@ public static class TaperTooSteep
               shape 8 rows evenly to 4, at both edges
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, Taper> taper, int edges)
+    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, Taper> taper, int edges, int?[] differences)
     {
         var first = taper(sizes[0]);
         var most = TaperSolver.MostChanges(first);
-        return new(Kind, span, Invariant($"{first.Changes} times{(edges == 2 ? " at each edge" : string.Empty)} do not fit in {first.Rows} rows{context.Findings.InSize(sizes[0])}: {(first.EveryOtherRow ? "each right-side row" : "once a row")} is {most} times, {most * edges} stitches"))
+        var each = edges == 2 ? " at each edge" : string.Empty;
+        return new(Kind, span, Invariant($"{Counted.Times(first.Changes)}{each} do not fit into {Counted.Rows(first.Rows)}{context.Findings.InSize(sizes[0])}: {(first.EveryOtherRow ? "each right-side row" : "once a row")} is {Counted.Times(most)}, {Counted.Stitches(most * edges)}"))
         {
             Sizes = context.Findings.Names(sizes),
-            Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => Invariant($"{taper(i).Changes} times in {taper(i).Rows} rows"))] : [],
+            Ledger = [context.Findings.Each(sizes, i => Invariant($"{Counted.Stitches(Math.Abs(differences[i]!.Value))} {(differences[i] > 0 ? "more" : "fewer")} in {Counted.Rows(taper(i).Rows)}"))],
             Help = "give it more rows, or aim at a count that is nearer",
         };
     }

@@ -42,7 +42,7 @@ public static class TermsUnknown
     internal static Diagnostic At(TextSpan span, string word) =>
         new(Kind, span, $"there are US terms and UK terms, not `{word}`")
         {
-            Help = "write `terms US` if dc is yarn over once and a tall stitch, `terms UK` if dc is the short one",
+            Help = "write `US` if your dc begins with a yarn-over, `UK` if it does not",
             Mends = [new Mend("write US", span, "US"), new Mend("write UK", span, "UK")],
         };
 }

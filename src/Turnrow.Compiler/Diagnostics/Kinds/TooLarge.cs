@@ -30,7 +30,7 @@ public static class TooLarge
             """));
 
     internal static Diagnostic At(TextSpan span, Findings findings, IReadOnlyList<int> sizes, int most) =>
-        new(Kind, span, Invariant($"no count in crochet is above {most}, and this is{findings.InSizes(sizes)}"))
+        new(Kind, span, Invariant($"this is more than {most:N0}, the most that can stand here{findings.InSizes(sizes)}"))
         {
             Sizes = findings.Names(sizes),
             Help = "look for a digit too many",

@@ -32,7 +32,7 @@ public static class TooManyRows
             """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, int most) =>
-        new(Kind, span, Invariant($"no piece has more than {most} rows{context.Findings.InSizes(sizes)}"))
+        new(Kind, span, Invariant($"a piece can have {most:N0} rows, and this makes more{context.Findings.InSizes(sizes)}"))
         {
             Sizes = context.Findings.Names(sizes),
             Help = "look for a digit too many",

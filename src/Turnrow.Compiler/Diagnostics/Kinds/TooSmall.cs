@@ -38,9 +38,16 @@ public static class TooSmall
             """));
 
     internal static Diagnostic At(TextSpan span, Findings findings, int[] sizes, int least, Func<int, Rational> value) =>
-        new(Kind, span, Invariant($"this must be {least} or more, and is {findings.Each(sizes, i => value(i).ToString())}"))
+        new(Kind, span, Invariant($"this makes {findings.Each(sizes, i => value(i).ToString())}, and it has to be {least} or more"))
         {
             Sizes = findings.Names(sizes),
-            Help = "look at the numbers that it is made of, in these sizes",
+            Help = sizes.Length == findings.Sizes ? "look at the numbers that it is made of" : "look at the numbers that it is made of, in these sizes",
+        };
+
+    internal static Diagnostic Length(TextSpan span, Findings findings, int[] sizes) =>
+        new(Kind, span, $"this length comes out below 0{findings.InSizes(sizes)}")
+        {
+            Sizes = findings.Names(sizes),
+            Help = "more is taken away than there is: look at the lengths that it is made of",
         };
 }

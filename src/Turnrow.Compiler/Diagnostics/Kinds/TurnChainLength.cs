@@ -35,7 +35,7 @@ public static class TurnChainLength
             """));
 
     internal static Diagnostic At(TextSpan span, int longest) =>
-        new(Kind, span, Invariant($"a turning chain has 0 to {longest} chains"))
+        new(Kind, span, Invariant($"a turning chain is 0 to {longest} whole chains"))
         {
             Help = "customary are 1 for sc, 2 for hdc, 3 for dc, 4 for tr (US terms)",
         };

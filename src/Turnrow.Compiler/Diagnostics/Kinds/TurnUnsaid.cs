@@ -34,9 +34,17 @@ public static class TurnUnsaid
               row 1 RS: hdc across
             """));
 
-    internal static Diagnostic At(TextSpan span, string stitch, int chains) =>
-        new(Kind, span, Invariant($"print turns {stitch} in two ways: the ch {chains} counts as a stitch in older books, and does not in many newer patterns"))
+    internal static Diagnostic At(TextSpan span, string stitch, int chains, TextSpan header, string lineEnd)
+    {
+        var line = Invariant($"turn {stitch}: ch {chains}");
+        return new(Kind, span, Invariant($"the ch {chains} at the turn of {stitch} counts as a stitch in some patterns and not in others, and this one does not say"))
         {
-            Help = Invariant($"say which at the top: turn {stitch}: ch {chains} counts, or turn {stitch}: ch {chains} does not count; here it is taken to count"),
+            Help = $"write at the top `{line} counts`, as it is taken to be for now, or `{line} does not count`",
+            Mends =
+            [
+                new Mend($"`{line} counts`", header, $"{line} counts{lineEnd}{lineEnd}"),
+                new Mend($"`{line} does not count`", header, $"{line} does not count{lineEnd}{lineEnd}"),
+            ],
         };
+    }
 }

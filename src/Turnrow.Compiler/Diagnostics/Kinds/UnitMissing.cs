@@ -1,5 +1,6 @@
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -34,9 +35,16 @@ public static class UnitMissing
               straight to 150 cm
             """));
 
-    internal static Diagnostic At(TextSpan span) =>
-        new(Kind, span, "a length is needed here, and this is a plain number")
+    internal static Diagnostic At(ExpressionSyntax expression) =>
+        new(Kind, expression.Span, "a length is needed here, and this is a plain number")
         {
-            Help = "write the unit behind it: 20 cm, or 8 in",
+            Help = "write the unit behind it, `cm` or `in`",
+            Mends = expression is NumberExpression or SizesExpression ? Mends(expression) : [],
         };
+
+    internal static IReadOnlyList<Mend> Mends(ExpressionSyntax number)
+    {
+        var end = new TextSpan(number.Span.End, 0);
+        return [new Mend("make it centimetres", end, " cm"), new Mend("make it inches", end, " in")];
+    }
 }

@@ -1,5 +1,7 @@
+using Turnrow.Fabric.Numbers;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -37,14 +39,26 @@ public static class UnitMix
               row 1 RS: dc across
             """));
 
-    internal static Diagnostic At(TextSpan span, bool? lengthFirst) =>
-        new(Kind, span, lengthFirst switch
+    internal static Diagnostic Sum(OperationSyntax operation, bool lengthFirst)
+    {
+        var number = operation.Operand is NumberExpression { Unit: null } plain && Rational.Of(plain.Number.Numerator, plain.Number.Denominator) is { } value
+            ? value.ToString()
+            : null;
+        var verb = operation.Operator == Operator.Minus ? "taken from" : "added to";
+        return new(Kind, operation.Span, lengthFirst
+            ? $"a plain number can't be {verb} a length{(number is null ? string.Empty : $": {number} of what?")}"
+            : $"a length can't be {verb} a plain number")
         {
-            true => "a plain number can't be added to a length: 2 of what?",
-            false => "a length can't be added to a plain number",
-            null => "two lengths can only be added, subtracted, or one divided by the other",
-        })
+            Help = !lengthFirst ? "write the unit behind the plain number, or divide the length by another length"
+                : number is null ? "the one behind the sign has to be a length as well"
+                : $"write the unit: `{number} cm`, or `{number} in`",
+            Mends = !lengthFirst || number is null ? [] : UnitMissing.Mends(operation.Operand),
+        };
+    }
+
+    internal static Diagnostic Product(TextSpan span) =>
+        new(Kind, span, "a length can be multiplied or divided by a plain number, and divided by a length; not this way round")
         {
-            Help = lengthFirst is null ? "one of the two is most likely a plain number" : "write the unit behind the number: 2 cm, or 1 in",
+            Help = "one of the two is most likely to be a plain number, without a unit",
         };
 }

@@ -38,9 +38,9 @@ public static class UnknownName
     internal static Diagnostic At(TextSpan span, string name, IEnumerable<string> known)
     {
         var near = Spelling.Nearest(name, known);
-        return new(Kind, span, $"`{name}` is not defined")
+        return new(Kind, span, $"no line says what `{name}` is")
         {
-            Help = near is null ? $"define it above the first piece: count {name} is 12, or measure {name} is 30 cm" : $"did you mean `{near}`?",
+            Help = near is null ? $"say it above the first piece: `count {name} is 12`, or `measure {name} is 30 cm`" : $"did you mean `{near}`?",
             Mends = near is null ? [] : [new Mend($"write {near}", span, near)],
         };
     }

@@ -40,9 +40,9 @@ public static class UnknownPiece
     internal static Diagnostic At(TextSpan span, string name, IEnumerable<string> known)
     {
         var near = Spelling.Nearest(name, known);
-        return new(Kind, span, $"there is no piece `{name}`")
+        return new(Kind, span, $"there is no piece called `{name}`")
         {
-            Help = near is null ? "a piece must be opened, with a line that begins with `piece`, before another line can name it" : $"did you mean `{near}`?",
+            Help = near is null ? $"open it above with a line `piece {name}`, or look how the piece you mean is called there" : $"did you mean `{near}`?",
             Mends = near is null ? [] : [new Mend($"write {near}", span, near)],
         };
     }

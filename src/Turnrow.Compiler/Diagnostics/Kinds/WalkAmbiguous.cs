@@ -42,7 +42,7 @@ public static class WalkAmbiguous
     internal static Diagnostic At(TextSpan span, string piece, string name) =>
         new(Kind, span, $"both edges of {piece} are called `{name}`")
         {
-            Help = $"say which: {piece} right {name}, or {piece} left {name}",
+            Help = $"say which: `{piece} right {name}`, or `{piece} left {name}`",
             Mends = [new Mend($"right {name}", span, $"right {name}"), new Mend($"left {name}", span, $"left {name}")],
         };
 }

@@ -36,6 +36,7 @@ public static class WearerUnknown
     internal static Diagnostic At(TextSpan span, string word) =>
         new(Kind, span, $"the wearer is an adult, a child or a baby, not `{word}`")
         {
-            Help = "write `wearer child` or `wearer baby` so that the cautions for children are printed",
+            Help = "write `child` or `baby`, and the cautions for them are printed; or `adult`",
+            Mends = [new Mend("write child", span, "child"), new Mend("write baby", span, "baby"), new Mend("write adult", span, "adult")],
         };
 }

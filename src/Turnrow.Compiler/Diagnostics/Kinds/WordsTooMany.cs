@@ -1,5 +1,7 @@
+using Turnrow.Compiler.Rows;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -31,9 +33,23 @@ public static class WordsTooMany
               row 2: back-loop dc across
             """));
 
-    internal static Diagnostic At(TextSpan span, string stitch) =>
-        new(Kind, span, $"after `{stitch}` there can be one number or one name of a count")
+    internal static Diagnostic At(IReadOnlyList<NameSyntax> words, int stitch)
+    {
+        var first = words[stitch];
+        var extra = TextSpan.FromBounds(words[stitch + 1].Span.Start, words[^1].Span.End);
+        var hook = string.Join('-', words.Skip(stitch + 1).Select(w => w.Text));
+        if (StitchWord.HookOf(hook) is null)
         {
-            Help = "put a comma between two things to do",
+            return new(Kind, extra, $"after `{first.Text}` there can be one number or the name of one count")
+            {
+                Help = "put a comma between two things to do",
+            };
+        }
+
+        return new(Kind, extra, $"where the hook goes is said in front of `{first.Text}`, not behind it")
+        {
+            Help = $"write `{hook} {first.Text}`",
+            Mends = [new Mend($"write `{hook} {first.Text}`", first.Span.To(extra), $"{hook} {first.Text}")],
         };
+    }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Charts.Layout;
+using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Charts.Drawing;
 
@@ -38,9 +39,9 @@ internal sealed class BasePainter(Sheet sheet)
         switch (piece.Start)
         {
             case PartStart part:
-                return string.Create(culture, $"on {part.Count} stitches of the last row of {PieceNames.Spoken(part.Base.Name)}, {(part.Joined ? "yarn joined anew" : "the yarn goes on")}");
+                return string.Create(culture, $"on {part.Count} stitches of the last row of {Names.Words(part.Base.Name)}, {(part.Joined ? "yarn joined anew" : "the yarn goes on")}");
             case PickUpStart pickUp:
-                var names = pickUp.Walk.Select(leg => PieceNames.Spoken(leg.Piece.Name)).Distinct();
+                var names = pickUp.Walk.Select(leg => Names.Words(leg.Piece.Name)).Distinct();
                 return $"picked up along {string.Join(", ", names)}, {(pickUp.RightSide ? "right" : "wrong")} side facing";
         }
 

@@ -69,7 +69,7 @@ internal sealed class CellPainter(Sheet sheet, RowBand band, Ink ink)
             }
 
             if (top == lastHead) continue;
-            symbol.Head(ink, head, _row.Pitch);
+            symbol.Head(ink, head, Math.Min(1, _row.Pitch));
             lastHead = top;
         }
 

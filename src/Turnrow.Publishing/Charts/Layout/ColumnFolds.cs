@@ -10,10 +10,13 @@ internal sealed class ColumnFolds
     private const int NarrowEnough = 28;
 
     /// <summary>Up to so many columns a pattern is drawn whole.</summary>
-    private const int WideEnough = 56;
+    private const int WideEnough = 44;
 
     private const double ShortestFold = 7;
-    private const double KeptOfPattern = 14;
+    private const double LongPattern = 22;
+
+    /// <summary>Columns that stay at each end of a pattern: as few as it takes.</summary>
+    private static readonly double[] KeptOfPattern = [11, 7];
 
     private readonly List<Columns> _details = [];
     private readonly List<Columns> _patterns = [];
@@ -32,10 +35,14 @@ internal sealed class ColumnFolds
     {
         var folds = new ColumnFolds(drawn);
         if (folds._extent.Length <= NarrowEnough) return new ColumnAxis(folds._extent, []);
-        var calm = folds.Gaps([.. folds._details, .. folds._patterns], ShortestFold, widthOf);
-        var axis = new ColumnAxis(folds._extent, calm);
-        if (axis.Width <= WideEnough * ChartScale.Column) return axis;
-        return new ColumnAxis(folds._extent, folds.Gaps([.. folds._details, .. folds.RimsOfPatterns()], ShortestFold, widthOf));
+        var axis = new ColumnAxis(folds._extent, folds.Gaps([.. folds._details, .. folds._patterns], widthOf));
+        foreach (var kept in KeptOfPattern)
+        {
+            if (axis.Width <= WideEnough * ChartScale.Column) break;
+            axis = new ColumnAxis(folds._extent, folds.Gaps([.. folds._details, .. folds.RimsOfPatterns(kept)], widthOf));
+        }
+
+        return axis;
     }
 
     private void Look(RowLayout row)
@@ -59,7 +66,7 @@ internal sealed class ColumnFolds
         }
 
         var feet = Feet(row, section);
-        (section.Columns.Length > KeptOfPattern * 2 ? _patterns : _details).Add(columns.With(feet));
+        (section.Columns.Length > LongPattern ? _patterns : _details).Add(columns.With(feet));
     }
 
     private static double LeanOf(RowLayout row, PlacedCell cell) =>
@@ -83,33 +90,33 @@ internal sealed class ColumnFolds
     private void AddDetail(double at, double reach) => _details.Add(new Columns(at - reach, at + reach));
 
     // Of a pattern the ends stay, as many columns as show how it repeats.
-    private IEnumerable<Columns> RimsOfPatterns()
+    private IEnumerable<Columns> RimsOfPatterns(double kept)
     {
         foreach (var pattern in _patterns)
         {
-            yield return new Columns(pattern.From, pattern.From + KeptOfPattern);
-            yield return new Columns(pattern.To - KeptOfPattern, pattern.To);
+            yield return new Columns(pattern.From, pattern.From + kept);
+            yield return new Columns(pattern.To - kept, pattern.To);
         }
     }
 
-    private List<Fold> Gaps(List<Columns> kept, double shortest, Func<Columns, double> widthOf)
+    private List<Fold> Gaps(List<Columns> kept, Func<Columns, double> widthOf)
     {
         kept.Sort(static (a, b) => a.From.CompareTo(b.From));
         var folds = new List<Fold>();
         var from = _extent.From;
         foreach (var columns in kept)
         {
-            AddFold(folds, new Columns(Math.Ceiling(from), Math.Floor(columns.From)), shortest, widthOf);
+            AddFold(folds, new Columns(Math.Ceiling(from), Math.Floor(columns.From)), widthOf);
             from = Math.Max(from, columns.To);
         }
 
-        AddFold(folds, new Columns(Math.Ceiling(from), Math.Floor(_extent.To)), shortest, widthOf);
+        AddFold(folds, new Columns(Math.Ceiling(from), Math.Floor(_extent.To)), widthOf);
         return folds;
     }
 
-    private static void AddFold(List<Fold> folds, Columns columns, double shortest, Func<Columns, double> widthOf)
+    private static void AddFold(List<Fold> folds, Columns columns, Func<Columns, double> widthOf)
     {
-        if (columns.Length < shortest) return;
+        if (columns.Length < ShortestFold) return;
         var width = widthOf(columns);
         if (width < columns.Length - 1) folds.Add(new Fold(columns, width));
     }

@@ -20,7 +20,7 @@ internal readonly record struct Columns(double From, double To)
 /// <param name="below">What it is worked over.</param>
 /// <param name="belowStart">The column where what it is worked over starts, in working order.</param>
 /// <param name="topStart">The column where what it makes starts.</param>
-/// <param name="pitch">Columns from one stitch to the next: 1, or less where many more are made than there is room for.</param>
+/// <param name="pitch">Columns from one stitch to the next: 1, or what keeps stitches over their places where changes are spread over the row.</param>
 internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double belowStart, double topStart, double pitch)
 {
     /// <summary>Columns from one stitch to the next.</summary>

@@ -10,9 +10,11 @@ namespace Turnrow.Publishing.Charts.Layout;
 internal static class RowStack
 {
     private const int SamplesOfPattern = 32;
-    private const double RoomToSpread = 6;
-    private const double ShareToSpread = 0.2;
+    private const double FarLean = 1.6;
+    private const double ShareToLean = 0.25;
+    private const int NarrowEnoughToLean = 16;
     private const double ClosestPitch = 0.65;
+    private const double WidestPitch = 1.5;
 
     /// <summary>The rows in order.</summary>
     public static IReadOnlyList<RowLayout> Of(Piece piece)
@@ -35,8 +37,13 @@ internal static class RowStack
         if (row.Work is not { } work) return new RowLayout(row, null, scale, start, start, 1);
         var strip = StripBuilder.Build(work.Words, work.Below, scale);
         var direction = row.RightSide ? 1 : -1;
-        var pitch = PitchOf(strip, scale, before?.Pitch ?? 1);
-        return new RowLayout(row, strip, scale, start, start + (direction * ShiftOf(strip, scale, pitch)), pitch);
+        var leans = LeansOf(strip, scale, before?.Pitch ?? 1);
+        if (strip.Columns < NarrowEnoughToLean || ShareOff(leans) <= ShareToLean) return At(before?.Pitch ?? 1, leans);
+        var pitch = Math.Clamp(scale.Columns / strip.Columns, ClosestPitch, WidestPitch);
+        return At(pitch, LeansOf(strip, scale, pitch));
+
+        RowLayout At(double pitch, List<Lean> leans) =>
+            new(row, strip, scale, start, start + (direction * (leans.Count == 0 ? 0 : MiddleOf(leans).Columns)), pitch);
     }
 
     private static BelowScale ScaleOf(Row row, RowLayout? before)
@@ -60,49 +67,63 @@ internal static class RowStack
         return edge + (row.RightSide ? inwards : -inwards);
     }
 
-    // As wide as the row before as long as it fits; where much more is made than there is room for, as a pattern of groups does, the
-    // stitches stand closer rather than fan out.
-    private static double PitchOf(Strip strip, BelowScale scale, double before)
+    // How many of the stitches would lean far if they stood as close as in the row before. Where it is not only some at an edge,
+    // changes are spread over the row: it is drawn as wide as the row below, its stitches closer or wider apart.
+    private static double ShareOff(List<Lean> leans)
     {
-        var off = Math.Abs((strip.Columns * before) - scale.Columns);
-        var keeps = off <= Math.Max(RoomToSpread, scale.Columns * ShareToSpread) || strip.Columns == 0;
-        return keeps ? before : Math.Clamp(scale.Columns / strip.Columns, ClosestPitch, 1);
-    }
-
-    // Columns from the first place below to the first place made: what the middle one of all stitches asks for.
-    private static double ShiftOf(Strip strip, BelowScale scale, double pitch)
-    {
-        var leans = new List<(double Lean, long Weight)>();
-        foreach (var section in Sections.Of(strip)) AddLeans(strip, scale, pitch, section, leans);
         if (leans.Count == 0) return 0;
-        leans.Sort(static (a, b) => a.Lean.CompareTo(b.Lean));
-        var half = leans.Sum(static lean => lean.Weight) / 2;
-        foreach (var (lean, weight) in leans)
-        {
-            if (half < weight) return lean;
-            half -= weight;
-        }
-
-        return leans[^1].Lean;
+        var middle = MiddleOf(leans).Columns;
+        var off = 0L;
+        foreach (var lean in leans) off += Math.Abs(lean.Columns - middle) > FarLean ? lean.Weight : 0;
+        return (double)off / leans.Sum(static lean => lean.Weight);
     }
 
-    private static void AddLeans(Strip strip, BelowScale scale, double pitch, Section section, List<(double Lean, long Weight)> leans)
+    // What the middle one of all stitches asks for: the row is set so that it stands straight.
+    private static Lean MiddleOf(List<Lean> leans)
     {
-        if (section.Plain is { } plain)
+        leans.Sort(static (a, b) => a.Columns.CompareTo(b.Columns));
+        var half = leans.Sum(static lean => lean.Weight) / 2;
+        foreach (var lean in leans)
         {
-            leans.Add((scale.Middle(plain.Foot) - (plain.Middle * pitch), section.Tops));
-            return;
+            if (half < lean.Weight) return lean;
+            half -= lean.Weight;
         }
 
-        var step = Math.Max(1.0, section.Columns.Length / SamplesOfPattern);
-        for (var column = section.Columns.From; column < section.Columns.To; column += step)
+        return leans[^1];
+    }
+
+    private static List<Lean> LeansOf(Strip strip, BelowScale scale, double pitch)
+    {
+        var leans = new List<Lean>();
+        foreach (var section in Sections.Of(strip))
         {
-            strip.Visit(column, column + 1, cell =>
+            if (section.Plain is { } plain)
             {
-                if (cell.Cell.Stitch is null) return;
-                var foot = (scale.Middle(cell.Foot) + scale.Middle(cell.Foot + cell.Cell.Feet - 1)) / 2;
-                leans.Add((foot - (cell.Middle * pitch), Math.Max(1, (long)(step * cell.Cell.Tops))));
-            });
+                // Plain stitches lean alike, unless the row is wider or narrower than the one below: then from one end to the other.
+                leans.Add(LeanOf(plain, section.Tops - (section.Tops / 2)));
+                leans.Add(LeanOf(section.LastPlain, section.Tops / 2));
+                continue;
+            }
+
+            var step = Math.Max(1.0, section.Columns.Length / SamplesOfPattern);
+            for (var column = section.Columns.From; column < section.Columns.To; column += step)
+            {
+                strip.Visit(column, column + 1, cell =>
+                {
+                    if (cell.Cell.Stitch is not null) leans.Add(LeanOf(cell, Math.Max(1, (long)(step * cell.Cell.Tops))));
+                });
+            }
+        }
+
+        return leans;
+
+        Lean LeanOf(PlacedCell cell, long weight)
+        {
+            var foot = (scale.Middle(cell.Foot) + scale.Middle(cell.Foot + cell.Cell.Feet - 1)) / 2;
+            return new Lean(foot - (cell.Middle * pitch), weight);
         }
     }
+
+    /// <summary>Columns from where a stitch would stand to where it is worked into, and how many stitches that is said of.</summary>
+    private readonly record struct Lean(double Columns, long Weight);
 }

@@ -9,7 +9,9 @@ internal readonly record struct Section(Columns Columns, int Tops, PlacedCell? P
     /// <summary>Of plain stitches, the last.</summary>
     public PlacedCell LastPlain => Plain!.Value with
     {
-        Place = Plain.Value.Place + Tops - 1, Top = Plain.Value.Top + Tops - 1, Column = Plain.Value.Column + Tops - 1,
+        Place = Plain.Value.Place + Tops - 1,
+        Top = Plain.Value.Top + Tops - 1,
+        Column = Plain.Value.Column + Tops - 1,
     };
 }
 

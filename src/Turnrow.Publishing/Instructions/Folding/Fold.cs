@@ -56,12 +56,11 @@ internal readonly record struct Fold(int Start, int Period, int Times, int Rest)
         return folds;
     }
 
-    /// <summary>The rounds of so many runs from a run on; an unfinished round counts only if nothing follows it.</summary>
+    /// <summary>The rounds of so many runs from a run on, the last perhaps not finished.</summary>
     public static Fold At(IReadOnlyList<RowRun> runs, int start, int period)
     {
         var end = start + period;
         while (end < runs.Count && runs[end].IsLike(runs[end - period])) end++;
-        var rest = (end - start) % period;
-        return new Fold(start, period, (end - start) / period, end == runs.Count ? rest : 0);
+        return new Fold(start, period, (end - start) / period, (end - start) % period);
     }
 }

@@ -6,8 +6,34 @@ namespace Turnrow.Publishing.Instructions.Folding;
 /// <summary>Rows of a piece that have been written out, so that later ones can be worked "as" them.</summary>
 internal sealed class RowReferences
 {
+    private readonly Dictionary<(int Size, int Row), RowDescription> _told = [];
     private readonly Dictionary<(int Size, RowDescription), int> _written = [];
     private readonly Dictionary<(int Size, RowDescription), (int Row, RowDescription As)> _nearly = [];
+
+    /// <summary>Keeps in mind how rows went, however they were said.</summary>
+    public void AddTold(IReadOnlyList<SizeRows> sizes)
+    {
+        foreach (var size in sizes)
+        {
+            foreach (var row in size.Rows) _told[(size.Size, row.Row.Number)] = row.Description;
+        }
+    }
+
+    /// <summary>True if in every size the first so many rows are worked as the rows just before them.</summary>
+    public bool AreTheLast(IReadOnlyList<SizeRows> sizes, Sized<int> rows)
+    {
+        for (var s = 0; s < sizes.Count; s++)
+        {
+            var count = rows.Values[s];
+            for (var i = 0; i < count; i++)
+            {
+                var row = sizes[s].Rows[i];
+                if (!_told.TryGetValue((sizes[s].Size, row.Row.Number - count), out var told) || !told.Equals(row.Description)) return false;
+            }
+        }
+
+        return true;
+    }
 
     /// <summary>Keeps a row in mind that is written out in full.</summary>
     public void Add(IReadOnlyList<SizeRows> sizes, int index)

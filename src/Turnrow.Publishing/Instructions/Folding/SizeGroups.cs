@@ -7,8 +7,8 @@ namespace Turnrow.Publishing.Instructions.Folding;
 internal static class SizeGroups
 {
     /// <summary>
-    /// Groups of sizes whose rows are alike, each with its folds. The size that comes round the least shows how they fold; sizes that fit
-    /// that are told with it, the others by themselves.
+    /// Groups of sizes whose rows are alike, each with its folds. The size whose folds fit the most sizes shows how they fold; those are told
+    /// with it, the others by themselves.
     /// </summary>
     public static IReadOnlyList<IReadOnlyList<FoldedRows>> Of(IReadOnlyList<SizeRows> sizes)
     {
@@ -16,19 +16,25 @@ internal static class SizeGroups
         var left = sizes.Where(static s => s.Rows.Count > 0).Select(static s => new FoldedSize(s)).ToList();
         while (left.Count > 0)
         {
-            var model = left.MaxBy(static s => (s.Folds.Count, s.Size.Rows.Count))!;
-            var fitting = new List<FoldedSize>();
-            foreach (var size in left)
-            {
-                if (size == model) fitting.Add(size);
-                else if (size.AsFolded(model) is { } fitted) fitting.Add(fitted);
-            }
-
+            var (model, fitting) = BestModel(left);
             groups.Add(Join(fitting, model.Folds.Count));
             left.RemoveAll(s => fitting.Exists(f => f.Size == s.Size));
         }
 
         return [.. groups.OrderBy(static g => g[0].Sizes[0].Size)];
+    }
+
+    private static (FoldedSize Model, List<FoldedSize> Fitting) BestModel(List<FoldedSize> sizes)
+    {
+        (FoldedSize Model, List<FoldedSize> Fitting)? best = null;
+        foreach (var model in sizes.OrderByDescending(static s => s.Size.Rows.Count))
+        {
+            var fitting = sizes.Select(s => s == model ? s : s.AsFolded(model)).OfType<FoldedSize>().ToList();
+            if (best is null || fitting.Count > best.Value.Fitting.Count) best = (model, fitting);
+            if (fitting.Count == sizes.Count) break;
+        }
+
+        return best!.Value;
     }
 
     /// <summary>Descriptions as one over their sizes; null if they are not alike.</summary>

@@ -5,8 +5,8 @@ namespace Turnrow.Publishing.Instructions.Phrases;
 /// <summary>Places passed over: <c>skip first dc</c>, <c>skip next 2 sts</c>.</summary>
 internal sealed record SkipPlaces(Sized<int> Count, PlaceName Place, bool FromFirst) : Phrase
 {
-    protected override Phrase? Join(Phrase other) => other is SkipPlaces skip && skip.Place == Place && skip.FromFirst == FromFirst
-        ? this with { Count = Count.And(skip.Count) }
+    protected override Phrase? Join(Phrase other) => other is SkipPlaces skip && Place.And(skip.Place) is { } place && skip.FromFirst == FromFirst
+        ? this with { Count = Count.And(skip.Count), Place = place }
         : null;
 
     protected override string Text(Wording words)

@@ -25,7 +25,9 @@ internal sealed record EdgeStretch(
     {
         Fabric.Pieces.StretchKind.LastRow => $"the last row of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.Foundation => $"the beginning edge of {Names.Title(Piece)}",
-        _ => $"the {Wording.Edge(Edge, Hand ?? Fabric.Rows.Hand.Right)} of {Names.Title(Piece)}",
+        Fabric.Pieces.StretchKind.LeftStitches => $"the {words.Sts} left unworked at {Named}",
+        Fabric.Pieces.StretchKind.AddedChain => $"the added {words.Ch} at {Named}",
+        _ => Named,
     };
 
     /// <summary>Its first place.</summary>
@@ -37,8 +39,7 @@ internal sealed record EdgeStretch(
             Fabric.Pieces.StretchKind.RowEnds => $"the end of {RowIn(First)}",
             Fabric.Pieces.StretchKind.LastRow => $"its first {words.St} at the {end} edge",
             Fabric.Pieces.StretchKind.Foundation => $"its first {words.Ch} at the {end} edge",
-            Fabric.Pieces.StretchKind.AddedChain => $"the first added {words.Ch}",
-            _ => $"the first {words.St} left unworked",
+            _ => "the first of them",
         };
     }
 
@@ -49,6 +50,8 @@ internal sealed record EdgeStretch(
     public string? End() => Kind != Fabric.Pieces.StretchKind.RowEnds || First.Equals(Last)
         ? null
         : $"{(Forwards ? "up" : "back")} to {RowIn(Last)}";
+
+    private string Named => $"the {Wording.Edge(Edge, Hand ?? Fabric.Rows.Hand.Right)} of {Names.Title(Piece)}";
 
     private string RowIn(Sized<int> row) => row.Equals(PieceRows) ? "its last row" : $"Row {row.Written()}";
 }

@@ -70,6 +70,13 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
             : new(chains ? PlaceNameKind.ChainAndStitch : PlaceNameKind.Stitch, one);
     }
 
+    /// <summary>A name that holds in both of two sizes: stitches of different kinds are just stitches. Null if there is none.</summary>
+    public PlaceName? And(PlaceName other)
+    {
+        if (this == other) return this;
+        return IsStitch && other.IsStitch ? AnyStitch : null;
+    }
+
     /// <summary>One of them: <c>dc</c>, <c>st</c>, <c>ch-2 sp</c>.</summary>
     public string One(Wording words) => Kind switch
     {
@@ -99,6 +106,8 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
     /// <summary>So many of them: <c>4 sts</c>, <c>1 st</c>.</summary>
     public string Counted(Sized<int> number, Wording words) =>
         $"{number.Written()} {(number.All(static n => n == 1) ? One(words) : Many(words))}";
+
+    private bool IsStitch => Kind is PlaceNameKind.Stitch or PlaceNameKind.AnyStitch;
 
     private bool IsSpace => Kind is PlaceNameKind.Space or PlaceNameKind.AnySpace or PlaceNameKind.StitchAndSpace;
 

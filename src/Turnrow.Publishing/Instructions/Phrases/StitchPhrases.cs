@@ -57,7 +57,9 @@ internal sealed record Together(
     Stitch Stitch, HookInto Hook, int Takes, Sized<int> Times, PlaceName Place, TogetherAt At, ChainTop? Top) : Phrase
 {
     protected override Phrase? Join(Phrase other) =>
-        other is Together t && t with { Times = Times, Shaping = Shaping } == this ? this with { Times = Times.And(t.Times) } : null;
+        other is Together t && Place.And(t.Place) is { } place && t with { Times = Times, Place = Place, Shaping = Shaping } == this
+            ? this with { Times = Times.And(t.Times), Place = place }
+            : null;
 
     protected override string Text(Wording words)
     {

@@ -15,8 +15,8 @@ internal abstract record Where
 /// <summary><c>next dc</c>, <c>each of next 5 dc</c>; of a row's beginning <c>first dc</c>.</summary>
 internal sealed record NextPlaces(Sized<int> Count, PlaceName Place, bool FromFirst) : Where
 {
-    public override Where? And(Where other) => other is NextPlaces next && next.Place == Place && next.FromFirst == FromFirst
-        ? this with { Count = Count.And(next.Count) }
+    public override Where? And(Where other) => other is NextPlaces next && Place.And(next.Place) is { } place && next.FromFirst == FromFirst
+        ? this with { Count = Count.And(next.Count), Place = place }
         : null;
 
     public override string Written(Wording words)
@@ -31,7 +31,7 @@ internal sealed record NextPlaces(Sized<int> Count, PlaceName Place, bool FromFi
 /// <summary>All there are, to the row's end or the chain that stands for its last stitch.</summary>
 internal sealed record EachAcross(PlaceName Place) : Where
 {
-    public override Where? And(Where other) => Equals(other) ? this : null;
+    public override Where? And(Where other) => other is EachAcross where && Place.And(where.Place) is { } place ? new EachAcross(place) : null;
 
     public override string Written(Wording words) => $"each {Place.One(words)} across";
 }
@@ -40,9 +40,13 @@ internal sealed record EachAcross(PlaceName Place) : Where
 internal sealed record EachToLast(PlaceName Place, Sized<int> Last) : Where
 {
     public override Where? And(Where other) =>
-        other is EachToLast to && to.Place == Place ? this with { Last = Last.And(to.Last) } : null;
+        other is EachToLast to && Place.And(to.Place) is { } place ? new EachToLast(place, Last.And(to.Last)) : null;
 
-    public override string Written(Wording words) => $"each {Place.One(words)} to last {PlaceName.AnyStitch.Counted(Last, words)}";
+    public override string Written(Wording words)
+    {
+        var last = Last.All(static n => n == 1) ? words.St : PlaceName.AnyStitch.Counted(Last, words);
+        return $"each {Place.One(words)} to last {last}";
+    }
 }
 
 /// <summary>All chains of a separate length added at the row's end.</summary>
@@ -57,7 +61,7 @@ internal sealed record AddedChains(Sized<int> Count) : Where
 /// <summary>The place just worked into.</summary>
 internal sealed record SamePlace(PlaceName Place) : Where
 {
-    public override Where? And(Where other) => Equals(other) ? this : null;
+    public override Where? And(Where other) => other is SamePlace where && Place.And(where.Place) is { } place ? new SamePlace(place) : null;
 
     public override string Written(Wording words) => $"same {Place.One(words)}";
 }
@@ -65,7 +69,7 @@ internal sealed record SamePlace(PlaceName Place) : Where
 /// <summary>The row's last place.</summary>
 internal sealed record LastPlace(PlaceName Place) : Where
 {
-    public override Where? And(Where other) => Equals(other) ? this : null;
+    public override Where? And(Where other) => other is LastPlace where && Place.And(where.Place) is { } place ? new LastPlace(place) : null;
 
     public override string Written(Wording words) => $"last {Place.One(words)}";
 }

@@ -12,7 +12,7 @@ internal static class MaterialsSection
 
     public static IEnumerable<string> Write(Pattern pattern, Wording words)
     {
-        var materials = pattern.Yarns.Select(YarnLine).ToList();
+        var materials = pattern.Yarns.Select(y => YarnLine(y, pattern.InInches)).ToList();
         if (pattern.HookMillimetres is { } hook) materials.Add(HookLine(hook, words));
         materials.AddRange(pattern.Notions.Select(static n => $"- {Wording.Sentence(MarkdownText.Of(n))}"));
         if (materials.Count > 0)
@@ -26,21 +26,25 @@ internal static class MaterialsSection
         yield return string.Join('\n', pattern.Gauges.Gauges.Select(g => GaugeLine(g, words)));
     }
 
-    private static string YarnLine(Yarn yarn)
+    private static string YarnLine(Yarn yarn, bool inInches)
     {
         var parts = new List<string>();
         if (yarn.Description is { } description) parts.Add(MarkdownText.Of(description));
         if (yarn.Weight is { } weight)
             parts.Add(YarnWeights.NameOf(weight) is { } name ? $"weight {Numbers.Plain(weight)} ({name})" : $"weight {Numbers.Plain(weight)}");
         if (yarn.Grams is { } grams) parts.Add($"{Lengths.Decimal(grams)} g a ball");
-        if (yarn.Metres is { } metres) parts.Add($"{Lengths.Decimal(metres)} m{Yards(metres)} a ball");
+        if (yarn.Metres is { } metres) parts.Add($"{Length(metres, inInches)} a ball");
         var yarnName = $"- Yarn, {Names.Words(yarn.Name)}";
         return parts.Count > 0 ? $"{yarnName}: {string.Join(", ", parts)}" : yarnName;
     }
 
-    private static string Yards(Rational metres) => metres * YardsInMetre is { } yards
-        ? $" ({Lengths.Decimal(Allowed.Any.Nearest(yards))} yd)"
-        : string.Empty;
+    private static string Length(Rational metres, bool inInches)
+    {
+        if (metres * YardsInMetre is not { } yards) return $"{Lengths.Decimal(metres)} m";
+        return inInches ? $"{Lengths.Decimal(yards)} yd ({Whole(metres)} m)" : $"{Lengths.Decimal(metres)} m ({Whole(yards)} yd)";
+    }
+
+    private static string Whole(Rational number) => Lengths.Decimal(Allowed.Any.Nearest(number));
 
     private static string HookLine(Rational millimetres, Wording words)
     {

@@ -36,7 +36,7 @@ internal static class SizesSection
     {
         var line = Line(count.Name, count.Measured, inInches);
         var asked = Sized.Over(count.Asked);
-        return asked.Select(Lengths.HalfCentimetres).Equals(Sized.Over(count.Measured).Select(Lengths.HalfCentimetres))
+        return Lengths.Own(asked, inInches) == Lengths.Own(Sized.Over(count.Measured), inInches)
             ? line
             : $"{line}; planned: {Lengths.Own(asked, inInches)}";
     }
@@ -75,8 +75,9 @@ internal static class SizesSection
         object? last = null;
         foreach (var row in piece.Rows)
         {
-            if (row.Work is null || gauges.WidthOf(row) is not { } width) return null;
-            if (!ReferenceEquals(row.Work, last) && (widest is null || width > widest)) widest = width;
+            if (row.Work is not null && ReferenceEquals(row.Work, last)) continue;
+            if (gauges.WidthOf(row) is not { } width) return null;
+            if (widest is null || width > widest) widest = width;
             last = row.Work;
         }
 

@@ -8,39 +8,39 @@ internal static class WorkSection
     public static IReadOnlyList<string> Write(Pattern pattern, SizeNames names, Wording words)
     {
         var paragraphs = new List<string>();
+        var items = pattern.Items.SkipWhile(static i => i is ProseItem).ToList();
         var inPieces = false;
-        string? prose = null;
-        foreach (var item in pattern.Items.SkipWhile(static i => i is ProseItem))
+        for (var i = 0; i < items.Count; i++)
         {
-            if (item is ProseItem next)
+            if (i == 0 || inPieces != items[i] is PieceInSizes) paragraphs.Add(Heading(items, i));
+            inPieces = items[i] is PieceInSizes;
+            switch (items[i])
             {
-                Join(paragraphs, ref inPieces);
-                prose = prose is null ? next.Text : $"{prose}\n{next.Text}";
-                continue;
+                case PieceInSizes piece:
+                    paragraphs.AddRange(new PieceWriter(pattern, names, words).Write(piece));
+                    break;
+                case SeamInSizes seam:
+                    paragraphs.AddRange(SeamWriter.Write(seam, names, words));
+                    break;
+                case WeaveInItem:
+                    paragraphs.Add("Weave in all ends.");
+                    break;
+                // Lines of prose one after the other are one paragraph.
+                case ProseItem prose when i > 0 && items[i - 1] is ProseItem:
+                    paragraphs[^1] += $"\n{prose.Text}";
+                    break;
+                case ProseItem prose:
+                    paragraphs.Add(prose.Text);
+                    break;
             }
-
-            if (prose is not null) paragraphs.Add(prose);
-            prose = null;
-            if (item is PieceInSizes piece)
-            {
-                if (!inPieces) paragraphs.Add("## Instructions");
-                inPieces = true;
-                paragraphs.AddRange(new PieceWriter(pattern, names, words).Write(piece));
-                continue;
-            }
-
-            Join(paragraphs, ref inPieces);
-            if (item is SeamInSizes seam) paragraphs.AddRange(SeamWriter.Write(seam, names, words));
-            else if (item is WeaveInItem) paragraphs.Add("Weave in all ends.");
         }
 
-        if (prose is not null) paragraphs.Add(prose);
         return paragraphs;
     }
 
-    private static void Join(List<string> paragraphs, ref bool inPieces)
+    private static string Heading(List<PatternItem> items, int at)
     {
-        if (inPieces || paragraphs.Count == 0) paragraphs.Add("## Joining and finishing");
-        inPieces = false;
+        if (items[at] is PieceInSizes) return at == 0 ? "## Instructions" : "## Instructions, continued";
+        return items.Skip(at).Any(static i => i is PieceInSizes) ? "## Joining" : "## Joining and finishing";
     }
 }

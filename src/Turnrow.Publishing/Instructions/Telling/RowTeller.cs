@@ -117,15 +117,7 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public int LeftAtEnd => Row.End is { Adds: false } end ? end.Count : 0;
 
     /// <summary>The name of an edge at this row; null if it has none.</summary>
-    public string? EdgeName(Hand hand)
-    {
-        foreach (var stretch in Piece.At(hand).Stretches)
-        {
-            if (stretch.Kind == StretchKind.RowEnds && stretch.FirstRow <= Row.Number && Row.Number <= stretch.LastRow) return stretch.Name;
-        }
-
-        return null;
-    }
+    public string? EdgeName(Hand hand) => EdgeNames.At(Piece, hand, Row.Number);
 
     private static Opening? BelowOpening(Piece piece, int index) => index > 0
         ? piece.Rows[index - 1].Work?.Opening

@@ -1,0 +1,33 @@
+using Turnrow.Fabric.Stitches;
+
+namespace Turnrow.Fabric.Rows;
+
+/// <summary>What a count of stitches takes in.</summary>
+public enum Counting
+{
+    /// <summary>The trade's way: a turning chain if its rule says so, no chains of spaces.</summary>
+    Usual,
+
+    /// <summary>A turning chain is left out even where it stands for a stitch.</summary>
+    WithoutTurningChain,
+
+    /// <summary>Chains of spaces are taken in.</summary>
+    WithChains,
+}
+
+/// <summary>Counts of a worked row.</summary>
+public static class RowCounts
+{
+    /// <summary>Stitches of a row, or of one kind in it.</summary>
+    /// <param name="work">The row.</param>
+    /// <param name="counting">What the count takes in.</param>
+    /// <param name="stitch">The kind; null for all.</param>
+    public static int Count(this RowWork work, Counting counting, Stitch? stitch = null)
+    {
+        var count = stitch is null ? work.Stitches : work.Tops.CountWhere(p => p.IsStitch && p.Stitch == stitch);
+        if (counting == Counting.WithoutTurningChain && work.Opening.Counts && (stitch is null || stitch == work.Opening.Stitch)) count--;
+        if (counting != Counting.WithChains || stitch is not null) return count;
+        foreach (var kind in work.Tops.Kinds()) count += kind.Place.Chains * kind.Count;
+        return count;
+    }
+}

@@ -1,0 +1,46 @@
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+
+namespace Turnrow.Publishing.Instructions.Telling;
+
+/// <summary>Tells a piece's rows; rows that share their work, as like rows do, are told once.</summary>
+internal sealed class PieceTeller(Piece piece)
+{
+    private readonly Dictionary<object, List<(Surroundings At, RowDescription Told)>> _told = new(ReferenceEqualityComparer.Instance);
+
+    /// <summary>The description of the row at an index.</summary>
+    public RowDescription Tell(int index)
+    {
+        var row = piece.Rows[index];
+        if (index == 0 || row is not { Work: { } work, Start: null, End: null } || piece.Rows[index - 1] is not { Start: null, Work: { } above })
+            return RowTeller.Tell(piece, index);
+        var at = new Surroundings(above.Opening, row.Plan, EdgeNames.At(piece, Hand.Right, row.Number), EdgeNames.At(piece, Hand.Left, row.Number));
+        if (!_told.TryGetValue(work, out var known)) _told[work] = known = [];
+        foreach (var (there, told) in known)
+        {
+            if (there == at) return told;
+        }
+
+        var description = RowTeller.Tell(piece, index);
+        known.Add((at, description));
+        return description;
+    }
+
+    // All besides its work that a row is told by.
+    private sealed record Surroundings(Opening Above, RowPlan Plan, string? Right, string? Left);
+}
+
+/// <summary>The names of a piece's edges, row by row.</summary>
+internal static class EdgeNames
+{
+    /// <summary>The name of an edge at a row; null if it has none.</summary>
+    public static string? At(Piece piece, Hand hand, int row)
+    {
+        foreach (var stretch in piece.At(hand).Stretches)
+        {
+            if (stretch.Kind == StretchKind.RowEnds && stretch.FirstRow <= row && row <= stretch.LastRow) return stretch.Name;
+        }
+
+        return null;
+    }
+}

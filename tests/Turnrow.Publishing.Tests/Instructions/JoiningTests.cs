@@ -1,0 +1,37 @@
+using Xunit;
+
+namespace Turnrow.Publishing.Tests.Instructions;
+
+/// <summary>Pick-ups and seams: which edge, which side, in which row order.</summary>
+public class JoiningTests
+{
+    private const string Panel = "pattern \"P\"\npiece panel\nbegin with 10 stitches\nright edge is front\nleft edge is neck\nrow 1 RS: hdc across\nstraight 7 rows\nfasten off\n";
+
+    [Fact]
+    public void A_left_edge_is_picked_up_from_its_last_row_down()
+    {
+        var band = Written.Piece(Panel + "piece band picked up along panel neck: 3 sc per 2 rows", piece: "Band");
+        Assert.Equal(
+            "With RS facing, join yarn with sl st at the neck edge of Panel, in the end of its last row; work along the edge from there back to Row 1.\nRow 1 (RS): Ch 1 (does not count as a st), 2 sc in same row-end, sc in next row-end, [2 sc in next row-end, sc in next row-end] 3 times. [12 sc]\nFasten off.",
+            band);
+    }
+
+    [Fact]
+    public void A_right_edge_is_picked_up_from_its_first_row_up()
+    {
+        var band = Written.Piece(Panel + "piece band picked up along panel front: 2 dc in each row", piece: "Band");
+        Assert.StartsWith(
+            "With RS facing, join yarn with sl st at the front edge of Panel, in the end of Row 1; work along the edge from there up to its last row.\nRow 1 (RS): Ch 3 (counts as 1 dc), dc in same row-end, 2 dc in each of next 7 row-ends. [16 dc]",
+            band, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_seam_says_which_row_meets_which_and_what_stays_open()
+    {
+        var text = Written.Of(Panel + "piece other\nbegin with 10 stitches\nright edge is front\nrow 1 RS: hdc across\nstraight 7 rows\nseam panel front, all but first 2 rows, with other front, all but last 2 rows: 1 sc in each row\nseam panel neck with other left edge");
+        Assert.Contains(
+            "**Right edge (front) of Panel to right edge (front) of Other:** Lay the two edges side by side, RS of both up. Match them row for row, Row 3 of Panel with Row 6 of Other, and so on to Row 8 of Panel with Row 1 of Other. Join yarn and work 1 sc in each row through both edges. Fasten off. Leave Rows 1-2 of Panel and Rows 7-8 of Other open.",
+            text, StringComparison.Ordinal);
+        Assert.Contains("**Left edge (neck) of Panel to left edge of Other:** Lay the two edges side by side, RS of both up. Match them row for row, Row 1 of Panel with Row 8 of Other, and so on to Row 8 of Panel with Row 1 of Other. Sew them together.", text, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,70 @@
+using Xunit;
+
+namespace Turnrow.Publishing.Tests.Instructions;
+
+/// <summary>How rows begin, under every turning-chain rule.</summary>
+public class OpeningTests
+{
+    [Theory]
+    [InlineData("", "sc", "Ch 21.", "Sc in 2nd ch from hook (skipped 1 ch does not count), sc in each ch across. [20 sc]")]
+    [InlineData("turn hdc: ch 2 counts", "hdc", "Ch 21.", "Hdc in 3rd ch from hook (skipped 2 ch count as 1 hdc), hdc in each ch across. [20 hdc]")]
+    [InlineData("turn hdc: ch 2 does not count", "hdc", "Ch 22.", "Hdc in 3rd ch from hook (skipped 2 ch do not count), hdc in each ch across. [20 hdc]")]
+    [InlineData("", "dc", "Ch 22.", "Dc in 4th ch from hook (skipped 3 ch count as 1 dc), dc in each ch across. [20 dc]")]
+    [InlineData("", "tr", "Ch 23.", "Tr in 5th ch from hook (skipped 4 ch count as 1 tr), tr in each ch across. [20 tr]")]
+    public void A_foundation_says_its_chains_and_which_chain_comes_first(string rule, string stitch, string chain, string row)
+    {
+        var panel = Written.Piece($"pattern \"P\"\n{rule}\npiece panel\nbegin with 20 stitches\nrow 1 RS: {stitch} across");
+        Assert.StartsWith($"{chain}\nRow 1 (RS): {row}", panel, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_chain_that_counts_takes_the_first_place_and_the_last_stitch_goes_in_it()
+    {
+        var panel = Panel("begin with 10 stitches\nrow 1 RS: dc across\nrow: dc across\nrow: dc across");
+        Assert.Contains("Row 2 (WS): Ch 3 (counts as 1 dc here and throughout), turn, skip first dc, dc in each dc across, dc in top of beginning ch. [10 dc]", panel, StringComparison.Ordinal);
+        Assert.Contains("Row 3 (RS): As Row 2, ending in top of turning ch. [10 dc]", panel, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_chain_that_does_not_count_leaves_the_first_place_to_the_first_stitch()
+    {
+        var panel = Panel("begin with 10 stitches\nrow 1 RS: sc across\nrow: sc 4, 2 sc in next, sc across");
+        Assert.Contains("Row 2 (WS): Ch 1 (does not count as a st here and throughout), turn, sc in each of first 4 sc, 2 sc in next sc, sc in each sc across. [11 sc]", panel, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_first_increase_goes_in_the_base_of_the_chain_and_a_first_decrease_shortens_it()
+    {
+        var panel = Panel("begin with 10 stitches\nrow 1 RS: dc across\nrow: dc inc, dc until 1 remain, dc inc\nrow: dc dec, dc until 2 remain, dc dec");
+        Assert.Contains("Row 2 (WS): Ch 3 (counts as 1 dc here and throughout), turn, dc in first dc, dc in each dc across, 2 dc in top of beginning ch. [12 dc]", panel, StringComparison.Ordinal);
+        Assert.Contains("Row 3 (RS): Ch 2, turn, skip first dc, dc in next dc (the ch 2 and this dc count as dc2tog), dc in each dc to last 2 sts, dc2tog over last dc and top of turning ch. [10 dc]", panel, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_row_that_opens_with_a_space_makes_one_chain_for_both_and_the_next_row_may_end_in_it()
+    {
+        var panel = Panel("begin with 9 stitches\nrow 1 RS: dc across\nrow: dc, ch 2, skip 2, dc across\nrow: dc 6, 2 dc in next sp, dc");
+        Assert.Contains("Row 2 (WS): Ch 5 (counts as 1 dc and ch 2), turn, skip first 3 dc, dc in each dc across, dc in top of beginning ch. [7 dc, 1 ch-2 sp]", panel, StringComparison.Ordinal);
+        Assert.Contains("2 dc in next ch-2 sp, dc in 3rd ch of turning ch-5. [9 dc]", panel, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Chains_skipped_on_purpose_are_counted_from_the_hook_too()
+    {
+        var panel = Panel("begin with 25 stitches\nrow 1 RS: (dc, ch 1, skip 1) until 1 remain, dc");
+        Assert.Equal(
+            "Ch 28.\nRow 1 (RS): Dc in 6th ch from hook (skipped 5 ch count as 1 dc, ch 1 and 1 skipped ch), ch 1, skip next ch, [dc in next ch, ch 1, skip next ch] 10 times, dc in next ch. [13 dc, 12 ch-1 sps]\nFasten off.",
+            panel);
+    }
+
+    [Fact]
+    public void Where_the_rule_changes_every_row_says_whether_its_chain_counts()
+    {
+        var panel = Panel("begin with 8 stitches\nrow 1 RS: hdc across\nrow: hdc across\nturn hdc, next row: ch 2 does not count\nrow: hdc across");
+        Assert.Contains("Ch 2 (counts as 1 hdc), turn", panel, StringComparison.Ordinal);
+        Assert.Contains("Ch 2 (does not count as a st), turn", panel, StringComparison.Ordinal);
+        Assert.DoesNotContain("throughout", panel, StringComparison.Ordinal);
+    }
+
+    private static string Panel(string lines) => Written.Piece($"pattern \"P\"\npiece panel\n{lines}");
+}
