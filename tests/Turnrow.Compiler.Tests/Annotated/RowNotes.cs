@@ -63,7 +63,7 @@ internal static class RowNotes
             (false, true) => "slipped over",
             _ => "left",
         };
-        return $"row {row.Number} {step.Count} {how}{(step.Edge is { } name ? " at " + name : string.Empty)}";
+        return $"row {row.Number}: {step.Count} {how}{(step.Edge is { } name ? " at " + name : string.Empty)}";
     }
 
     private static string Name(Hand hand) => hand == Hand.Right ? "right" : "left";

@@ -40,7 +40,7 @@ public sealed class CountTests
     [Fact]
     public void Stitches_and_rows_may_have_spans_of_their_own()
     {
-        var pattern = Compiled.Whole("terms US\ngauge sc: 18 stitches to 4 in, 11 rows to 3 in\ncount n is stitches for 10 in\ncount m is rows for 6 in").Clean().Pattern;
+        var pattern = Compiled.Whole("terms US\ngauge sc: 18 stitches to 4 in, 11 rows to 3 in\ncount n is stitches for 10 in\ncount k is rows for 6 in").Clean().Pattern;
         Assert.Equal([45, 22], pattern.FittedCounts.Select(f => f.Counts[0]));
         Assert.True(pattern.InInches);
     }

@@ -38,7 +38,7 @@ public sealed class SeamTests
     [Fact]
     public void Stitches_meet_stitch_for_stitch()
     {
-        var seam = Joined("seam back last row with front foundation: sc in each st").Seam(0);
+        var seam = Joined("seam back last row with front foundation: 1 sc in each st").Seam(0);
         Assert.Equal((20, 20, 0), (seam.First.Stitches, seam.Second.Stitches, seam.First.RowEnds));
     }
 

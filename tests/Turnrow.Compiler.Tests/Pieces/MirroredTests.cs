@@ -43,8 +43,8 @@ public sealed class MirroredTests
     [Fact]
     public void Turned_over_chains_worked_on_stay_worked_on_and_mirrored_they_become_a_length_apart()
     {
-        var compiled = Compiled.Piece("straight 1 rows\nadd 4 at right edge\nstraight 1 rows\npiece m is back mirrored\npiece o is back mirrored, turned over\nseam back right edge with m left edge\nseam m right edge with o right edge").Clean();
-        Assert.Equal((true, false, true), (compiled.Row(3).Start is not null, compiled.Row(3, "m").Start is not null, compiled.Row(3, "o").Start is not null));
+        var compiled = Compiled.Piece("straight 1 rows\nadd 4 at right edge\nstraight 1 rows\npiece other is back mirrored\npiece over is back mirrored, turned over\nseam back right edge with other left edge\nseam other right edge with over right edge").Clean();
+        Assert.Equal((true, false, true), (compiled.Row(3).Start is not null, compiled.Row(3, "other").Start is not null, compiled.Row(3, "over").Start is not null));
     }
 
     [Fact]
