@@ -124,10 +124,12 @@ internal sealed class PatternBinder
         foreach (var line in _tree.Lines)
         {
             inPiece |= line.Keyword == "piece";
-            if (line.Broken || line.Statement is null || (inPiece && line.Statement is TurnStatement)) continue;
+            if (line.Broken || line.Statement is null || IsOfPiece(line.Statement, inPiece)) continue;
             yield return line.Statement;
         }
     }
+
+    private static bool IsOfPiece(StatementSyntax statement, bool inPiece) => statement is TurnStatement turn && (inPiece || turn.NextRowOnly);
 
     private void One(LineSyntax line)
     {
