@@ -126,10 +126,12 @@ internal sealed class PatternBinder
         foreach (var line in _tree.Lines)
         {
             inPiece |= line.Keyword == "piece";
-            if (line.Broken || line.Statement is null || (inPiece && line.Statement is TurnStatement)) continue;
+            if (line.Broken || line.Statement is null || IsOfPiece(line.Statement, inPiece)) continue;
             yield return line.Statement;
         }
     }
+
+    private static bool IsOfPiece(StatementSyntax statement, bool inPiece) => statement is TurnStatement turn && (inPiece || turn.NextRowOnly);
 
     private void One(LineSyntax line)
     {
@@ -148,7 +150,7 @@ internal sealed class PatternBinder
         switch (line.Statement)
         {
             case null or TermsStatement or SizesStatement: break;
-            case TurnStatement turn when _piece is not null: InPiece(turn); break;
+            case TurnStatement turn when _book.All.Count > 0 || turn.NextRowOnly: InPiece(turn); break;
             case SeamStatement seam: Join(seam); break;
             case WeaveInStatement: _items.Add(() => new WeaveInItem()); break;
             case ProseStatement prose: Prose(prose); break;
@@ -187,6 +189,12 @@ internal sealed class PatternBinder
             // Lines that follow are outside for the same reason.
             if (!_book.InDoubt && !_outsideTold) _context.Findings.Add(OutsidePiece.At(statement.Span));
             _outsideTold = true;
+            return;
+        }
+
+        if (_piece.Builders[0].IsFastenedOff && statement is not (FastenOffStatement or EdgeNameStatement))
+        {
+            _context.Findings.Add(AfterFastenOff.At(statement.Span, _piece.Name));
             return;
         }
 

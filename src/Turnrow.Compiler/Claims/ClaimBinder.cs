@@ -78,7 +78,7 @@ internal sealed class ClaimBinder(Context context)
             var wrong = Sized.Where(context.Sizes, i => difference[i] is { } d && d != 0);
             if (wrong.Length == 0 || piece.Causes.Explains(difference, true)) continue;
             var followers = piece.Causes.Tell(difference);
-            var ledger = ahead ? new RowLedger(context).OfAhead(piece, wrong[0]) : new RowLedger(context).OfLast(piece, wrong[0]);
+            var ledger = ahead ? new RowLedger(context).OfAhead(piece, wrong[0]) : new RowLedger(context).OfLast(piece, wrong[0], claim.Counting, calculated[wrong[0]]!.Value);
             context.Findings.AddLater(() => RowCount.At(context, syntax, kind, ahead, wrong, claimed, calculated, ledger, followers.Claims));
         }
     }

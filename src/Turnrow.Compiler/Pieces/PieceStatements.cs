@@ -1,3 +1,4 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Header;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Syntax.Tree;
@@ -10,7 +11,7 @@ internal static class PieceStatements
     /// <summary>True if a statement belongs in a piece.</summary>
     public static bool IsOne(StatementSyntax statement) => statement is
         BeginStatement or ChainStatement or EdgeNameStatement or RowStatement or StraightStatement or LeaveStatement or AddStatement
-        or ShapeStatement or MarkStatement or RepeatStatement or DivideStatement or FastenOffStatement or TurnStatement { NextRowOnly: true };
+        or ShapeStatement or MarkStatement or RepeatStatement or DivideStatement or FastenOffStatement;
 
     /// <summary>Does what a statement says.</summary>
     public static void Bind(Context context, PieceState piece, StatementSyntax statement)
@@ -27,10 +28,16 @@ internal static class PieceStatements
             case ShapeStatement shape: ShapeBinding.Bind(context, piece, shape); break;
             case RepeatStatement repeat: RepeatBinding.Bind(context, piece, repeat); break;
             case DivideStatement divide: DivideBinding.Bind(context, piece, divide); break;
-            case MarkStatement mark: piece.Marks[mark.Name.Text] = Array.ConvertAll(piece.Builders, b => b.RowCount + 1); break;
+            case MarkStatement mark: Mark(context, piece, mark); break;
             case FastenOffStatement: FastenOff(piece); break;
             case TurnStatement turn: Turn(context, piece, turn); break;
         }
+    }
+
+    private static void Mark(Context context, PieceState piece, MarkStatement mark)
+    {
+        if (piece.MarkSpans.TryAdd(mark.Name.Text, mark.Name.Span)) piece.Marks[mark.Name.Text] = Array.ConvertAll(piece.Builders, b => b.RowCount + 1);
+        else context.Findings.Add(DefinedTwice.At(mark.Name.Span, mark.Name.Text, piece.MarkSpans[mark.Name.Text]));
     }
 
     private static void FastenOff(PieceState piece)

@@ -31,7 +31,7 @@ internal sealed class RowWorking(Context context, PieceState piece, StatementSyn
         var fault = builder.WorkRow(plan ?? new WordsPlan([]), new Origin(statement), ordinal);
         if (fault is null && builder.Rows[^1].Work is { Tops.Count: 0 })
         {
-            // Told once: the rows above it have nothing to work over for the same reason.
+            // Told once: the rows that follow have nothing to work over for the same reason.
             _empty[size] = number;
             builder.Doubt(false);
         }

@@ -11,7 +11,11 @@ internal sealed class RowLedger(Context context)
     private const int MostLines = 14;
 
     /// <summary>The ledger of a piece's last row in one size; empty if that row is not known.</summary>
-    public IReadOnlyList<string> OfLast(PieceState piece, int size)
+    /// <param name="piece">The piece.</param>
+    /// <param name="size">The size.</param>
+    /// <param name="counting">What a claim on it leaves out or takes in.</param>
+    /// <param name="counted">What is counted so.</param>
+    public IReadOnlyList<string> OfLast(PieceState piece, int size, Counting counting, int counted)
     {
         var builder = piece.Builders[size];
         if (builder.Rows is not [.., { Work: { } work } row]) return [];
@@ -19,7 +23,10 @@ internal sealed class RowLedger(Context context)
         if (row.Start is { } start) lines.Add(StepLine(start, row.StartsAt));
         foreach (var word in work.Words) lines.Add((new WordText(context).Of(word), WordCounts.Takes(word), WordCounts.Makes(word)));
         if (row.End is { } end) lines.Add(StepLine(end, row.EndsAt));
-        return Lay(Title(piece, row, size), lines, work.Stitches);
+        var laid = Lay(Title(piece, row, size), lines, work.Stitches);
+        if (counting == Counting.WithoutTurningChain) laid.Add($"without the turning chain: {Number(counted)}");
+        if (counting == Counting.WithChains) laid.Add($"with the chains of spaces: {Number(counted)}");
+        return laid;
     }
 
     /// <summary>What the next row has to work over in one size, and how that comes from the last row.</summary>

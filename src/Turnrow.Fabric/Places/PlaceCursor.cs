@@ -77,9 +77,9 @@ public struct PlaceCursor
         }
 
         var units = _repeat - before._repeat;
-        return units > 0 && _run == before._run && _offset == before._offset && _offset == 0 && _run == 0
-            ? (segment.Times - _repeat) / units
-            : 0;
+        if (units <= 0 || _run != before._run || _offset != before._offset) return 0;
+        // From the middle of a unit the last one can only be begun, not passed.
+        return (segment.Times - _repeat - (_run == 0 && _offset == 0 ? 0 : 1)) / units;
     }
 
     private void ToNextRun(PlaceSegment segment)

@@ -7,6 +7,8 @@ namespace Turnrow.Fabric.Places;
 public sealed class PlaceSequence : IEquatable<PlaceSequence>
 {
     private PlaceSequence? _reversed;
+    private int? _hash;
+    private IReadOnlyList<PlaceRun>? _kinds;
 
     internal PlaceSequence(IReadOnlyList<PlaceSegment> segments)
     {
@@ -107,22 +109,7 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     }
 
     /// <summary>The kinds of place there are, in order of first appearance, each with its number.</summary>
-    public IReadOnlyList<PlaceRun> Kinds()
-    {
-        var kinds = new List<PlaceRun>();
-        foreach (var segment in Segments)
-        {
-            foreach (var run in segment.Unit)
-            {
-                var at = kinds.FindIndex(k => k.Place == run.Place);
-                var count = run.Count * segment.Times;
-                if (at < 0) kinds.Add(new PlaceRun(run.Place, count));
-                else kinds[at] = new PlaceRun(run.Place, kinds[at].Count + count);
-            }
-        }
-
-        return kinds;
-    }
+    public IReadOnlyList<PlaceRun> Kinds() => _kinds ??= FindKinds();
 
     /// <summary>True if both hold the same places in the same order and are written down the same way.</summary>
     public bool Equals(PlaceSequence? other)
@@ -146,7 +133,9 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     public override bool Equals(object? obj) => Equals(obj as PlaceSequence);
 
     /// <inheritdoc/>
-    public override int GetHashCode()
+    public override int GetHashCode() => _hash ??= Hash();
+
+    private int Hash()
     {
         var hash = new HashCode();
         foreach (var segment in Segments)
@@ -156,5 +145,22 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
         }
 
         return hash.ToHashCode();
+    }
+
+    private List<PlaceRun> FindKinds()
+    {
+        var kinds = new List<PlaceRun>();
+        foreach (var segment in Segments)
+        {
+            foreach (var run in segment.Unit)
+            {
+                var at = kinds.FindIndex(k => k.Place == run.Place);
+                var count = run.Count * segment.Times;
+                if (at < 0) kinds.Add(new PlaceRun(run.Place, count));
+                else kinds[at] = new PlaceRun(run.Place, kinds[at].Count + count);
+            }
+        }
+
+        return kinds;
     }
 }

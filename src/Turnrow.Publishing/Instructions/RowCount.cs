@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Publishing.Instructions.Phrases;
@@ -15,8 +16,8 @@ internal sealed class RowCount
     /// <summary>The one stitch that the row is made of; null if it has several kinds.</summary>
     public Stitch? OnlyStitch => _kinds is [{ Kind: { Kind: PlaceNameKind.Stitch, Stitch: var stitch } }] ? stitch : null;
 
-    /// <summary>Reads it off a row's work, in each size; null where a size's is not known.</summary>
-    public static RowCount? Of(IEnumerable<RowWork?> works)
+    /// <summary>Reads it off a row's work, in each size, in the pattern's own way of counting; null where a size's is not known.</summary>
+    public static RowCount? Of(IEnumerable<RowWork?> works, Counting counting)
     {
         List<(PlaceName, Sized<int>)>? all = null;
         var totals = new List<int>();
@@ -24,15 +25,15 @@ internal sealed class RowCount
         foreach (var work in works)
         {
             if (work is null) return null;
-            var kinds = KindsOf(work);
-            totals.Add(work.Stitches);
+            var kinds = KindsOf(work, counting);
+            totals.Add(work.Count(counting));
             if (all is null) all = kinds;
             else if (alike) alike = Join(all, kinds);
         }
 
         if (all is null) return null;
         // Sizes that differ in their kinds share the total alone.
-        return alike ? new RowCount(all) : new RowCount([(PlaceName.AnyStitch, Sized.Over(totals))]);
+        return alike && counting != Counting.WithChains ? new RowCount(all) : new RowCount([(PlaceName.AnyStitch, Sized.Over(totals))]);
     }
 
     /// <summary>The counts in words.</summary>
@@ -51,11 +52,12 @@ internal sealed class RowCount
         return true;
     }
 
-    private static List<(PlaceName Kind, Sized<int> Count)> KindsOf(RowWork work)
+    private static List<(PlaceName Kind, Sized<int> Count)> KindsOf(RowWork work, Counting counting)
     {
         var kinds = new List<(PlaceName Kind, Sized<int> Count)>();
         foreach (var run in work.Tops.Kinds())
         {
+            if (counting == Counting.WithoutTurningChain && run.Place.Kind is (PlaceKind.TurningChain or PlaceKind.SkippedChains)) continue;
             var name = PlaceName.Of(run.Place);
             var at = kinds.FindIndex(k => k.Kind == name);
             if (at < 0) kinds.Add((name, Sized.Of(run.Count)));

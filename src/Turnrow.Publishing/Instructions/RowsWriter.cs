@@ -231,6 +231,6 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         Counted(rows, index) is { } count ? $" [{count.Written(words)}{(inEach ? " in each row" : string.Empty)}]" : string.Empty;
 
     // Of the last row where no index is given.
-    private static RowCount? Counted(FoldedRows rows, Sized<int>? index) =>
-        RowCount.Of(rows.Sizes.Select((s, i) => s.Rows[index?.Values[i] ?? (s.Rows.Count - 1)].Row.Work));
+    private RowCount? Counted(FoldedRows rows, Sized<int>? index) =>
+        RowCount.Of(rows.Sizes.Select((s, i) => s.Rows[index?.Values[i] ?? (s.Rows.Count - 1)].Row.Work), pattern.Counting);
 }

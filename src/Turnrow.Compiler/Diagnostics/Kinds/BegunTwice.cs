@@ -12,7 +12,7 @@ public static class BegunTwice
         "TR0316",
         Severity.Error,
         """
-        A piece begins once. This line begins it again, and the rows above it would be left hanging. If you meant a second piece, open it
+        A piece begins once. This line begins it again, and the rows before it would be left hanging. If you meant a second piece, open it
         with a line `piece` and its name. If you gave the stitches and the chains both, keep one: `begin with 20 stitches` finds the
         chains by the turning chain, `chain 22` finds the stitches. To add chains at an edge further up, write `add 6 at right edge`.
         """,

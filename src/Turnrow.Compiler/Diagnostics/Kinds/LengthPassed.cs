@@ -14,8 +14,8 @@ public static class LengthPassed
         Severity.Error,
         """
         `straight to 20 cm` works until the piece measures 20 cm from its beginning, and it is longer than that already. If you meant 20
-        cm more from here, write `straight for 20 cm`. Otherwise give a greater length, or work fewer rows above. With several sizes this
-        happens in the large ones first, where the shaping above takes more rows.
+        cm more from here, write `straight for 20 cm`. Otherwise give a greater length, or work fewer rows before. With several sizes this
+        happens in the large ones first, where the shaping before takes more rows.
 
         Tip: `to 20 cm from armhole` measures from a row that you have marked.
         """,

@@ -36,7 +36,7 @@ public static class MarkUnknown
     internal static Diagnostic At(TextSpan span, string name, IEnumerable<string> known)
     {
         var near = Spelling.Nearest(name, known);
-        return new(Kind, span, $"no row above is marked `{name}`")
+        return new(Kind, span, $"no row before this is marked `{name}`")
         {
             Help = near is null ? $"mark the row where it comes: `mark next row {name}`" : $"did you mean `{near}`?",
             Mends = near is null ? [] : [new Mend($"write {near}", span, near)],

@@ -15,7 +15,7 @@ public static class PartTooWide
         Severity.Error,
         """
         A part takes some of the stitches of another piece's last row, and it wants more than that row has. The row may have become
-        narrower than you think, by stitches left or decreased above. Take fewer for this part; if it happens in some sizes only, give
+        narrower than you think, by stitches left or decreased before. Take fewer for this part; if it happens in some sizes only, give
         each size its own number: `5 (6, 8) stitches at right edge`.
         """,
         SmallPattern.With("Bib",

@@ -15,7 +15,7 @@ public static class RepeatRows
         Severity.Error,
         """
         Only rows that are there already can be repeated, and they are named by their numbers in this piece, the lower one first. Here
-        rows are named that come later or that no line makes. Look at the numbers; if a `straight` line stands above, its rows are counted
+        rows are named that come later or that no line makes. Look at the numbers; if a `straight` line comes before, its rows are counted
         too.
         """,
         SmallPattern.With("Scarf",
@@ -45,7 +45,7 @@ public static class RepeatRows
             : Invariant($"{rows} can't be repeated{inSize}: {piece.Name} has only {Counted.Rows(piece.Builders[sizes[0]].RowCount)} so far"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = from > to ? "write the lower number first" : "repeat rows that stand above this line",
+            Help = from > to ? "write the lower number first" : "repeat rows that come before this line",
         };
     }
 }

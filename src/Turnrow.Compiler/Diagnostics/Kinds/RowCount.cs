@@ -18,9 +18,9 @@ public static class RowCount
         stitches that the row below really has, and it makes another number. One of the two is wrong, and the garment would not fit
         together further up, so look before you change anything. The list under the line shows each part of the row: how many stitches it
         takes, how many it makes, and the sum so far. Go down it and stop where it is not what you meant. If the row is right, write the
-        new number; if your number is right, mend the row, or the row above it.
+        new number; if your number is right, mend the row, or one before it.
 
-        Tip: each row counted wrong makes all rows above it wrong; begin with the first message.
+        Tip: a row that is wrong makes all rows worked on it wrong, so begin with the first message.
         """,
         SmallPattern.With("Coaster",
             """
@@ -51,8 +51,8 @@ public static class RowCount
             Sizes = findings.Names(wrong),
             Ledger = [.. ledger, .. Others(findings, wrong, claimed, calculated), .. Quiet(followers, off)],
             Help = known
-                ? $"if {(ahead ? "that" : "the row")} is right, claim {text}; if the claim is right, change {(ahead ? "this line" : "the row")} or one above it"
-                : "this row, or one above it, does not make what is claimed",
+                ? $"if {(ahead ? "that" : "the row")} is right, claim {text}; if the claim is right, change {(ahead ? "this line" : "the row")} or one before it"
+                : "this row, or one before it, does not make what is claimed",
             Mends = known ? [new Mend($"claim {text}", claim.Count.Span, text)] : [],
         };
     }

@@ -18,7 +18,8 @@ public static class RowLength
         """
         A row has to use up exactly the stitches of the row below: this one wants more than there are, or leaves some over. On the hook
         you would notice at its end, and rip back. If stitches are left over, work them (`dc across` always comes out), or say that they
-        stay unworked: `leave 2`, `leave the rest`. If there are too few, work fewer, or look further up: a row above may have lost some.
+        stay unworked: `leave 2`, `leave the rest`. If there are too few, work fewer, or look further back: an earlier row may have lost
+        some.
 
         Tip: `until 4 remain` keeps a border of 4 in every size, whatever the row's length.
         """,
@@ -69,7 +70,7 @@ public static class RowLength
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = [.. ledger, .. InEach(context, "there: ", sizes, failureOf)],
-            Help = "work fewer, or look at the rows above: one of them may make too few",
+            Help = "work fewer, or look at the rows before: one of them may make too few",
         };
     }
 

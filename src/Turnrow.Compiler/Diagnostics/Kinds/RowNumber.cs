@@ -15,7 +15,7 @@ public static class RowNumber
         Severity.Error,
         """
         Rows are counted from the beginning of the piece, and this is not the number that comes next. A row may be missing or be there
-        twice, or a `straight` line above makes more or fewer rows than you think. Since right and wrong sides change with every row, a
+        twice, or a `straight` line before makes more or fewer rows than you think. Since right and wrong sides change with every row, a
         row too few also puts what follows on the wrong side. Correct the number, or leave it out: `row: dc across` is always the next
         one.
 

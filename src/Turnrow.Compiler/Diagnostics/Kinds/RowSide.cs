@@ -15,8 +15,8 @@ public static class RowSide
         Severity.Error,
         """
         The work is turned after each row, so right-side and wrong-side rows take turns. This row is said to have the side that it can't
-        have. On a garment that matters: shaping at the neck would land at the side seam. Perhaps a row above is missing or is one too
-        many. If the number of rows above is right, change the side here or leave it out.
+        have. On a garment that matters: shaping at the neck would land at the side seam. Perhaps an earlier row is missing or is one too
+        many. If the number of rows before is right, change the side here or leave it out.
 
         Tip: to end on a certain side, write `straight for 10 cm, end WS`.
         """,
@@ -42,8 +42,8 @@ public static class RowSide
         {
             Sizes = context.Findings.Names(sizes),
             Help = sizes.Length == context.Sizes
-                ? $"write `{side}`, or leave the side out; if the side is right, a row above is missing or one too many"
-                : "leave the side out; if the side is right, a row above is missing or one too many in these sizes",
+                ? $"write `{side}`, or leave the side out; if the side is right, an earlier row is missing or one too many"
+                : "leave the side out; if the side is right, an earlier row is missing or one too many in these sizes",
             Mends = sizes.Length == context.Sizes ? [new Mend($"write {side}", span, side)] : [],
         };
     }

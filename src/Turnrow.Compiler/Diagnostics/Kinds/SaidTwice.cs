@@ -54,6 +54,7 @@ public static class SaidTwice
         WearerStatement => "wearer",
         HookStatement => "hook",
         TermsStatement => "terms",
+        ClaimsStatement => "claims",
         _ => "sizes",
     };
 }

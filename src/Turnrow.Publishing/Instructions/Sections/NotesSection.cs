@@ -12,7 +12,12 @@ internal static class NotesSection
         var notes = new List<string>();
         if (names.AreSeveral)
             notes.Add($"Numbers are for the first size, with those for the other sizes in parentheses behind: {names.All}. One number is for all sizes. Where a paragraph is for some sizes only, its numbers are for those sizes in their order.");
-        notes.Add($"The count of a row stands in square brackets behind it.");
+        notes.Add("The count of a row stands in square brackets behind it." + pattern.Counting switch
+        {
+            Counting.WithoutTurningChain => $" A turning {words.Ch} is not in the count, even where it stands for a st.",
+            Counting.WithChains => $" Each {words.Ch} of a {words.Ch} sp is in the count.",
+            _ => string.Empty,
+        });
         var chains = TurningChains.Of(pattern);
         foreach (var way in chains.Ways) notes.Add(TurningNote(way, chains, words));
         if (Uses(work, "beginning ch"))

@@ -75,8 +75,9 @@ internal static class SizesSection
         object? last = null;
         foreach (var row in piece.Rows)
         {
-            if (row.Work is null || gauges.WidthOf(row) is not { } width) return null;
-            if (!ReferenceEquals(row.Work, last) && (widest is null || width > widest)) widest = width;
+            if (row.Work is not null && ReferenceEquals(row.Work, last)) continue;
+            if (gauges.WidthOf(row) is not { } width) return null;
+            if (widest is null || width > widest) widest = width;
             last = row.Work;
         }
 
