@@ -59,7 +59,7 @@ public sealed partial class CoverageTests
     [InlineData("leave the rest")]
     [InlineData("(dc 4, inc) 6 times")]
     [InlineData("(dc 4, inc) across")]
-    [InlineData("(dc 4, inc) until 3 remain")]
+    [InlineData("(dc 4, inc) until 5 remain")]
     [InlineData("in next dc")]
     [InlineData("in next ch-3 sp")]
     [InlineData("in each st")]

@@ -26,7 +26,7 @@ public sealed class ExampleTests
             if (block.IsNotation) example = block;
             if (!block.IsMessage) continue;
             Assert.NotNull(example);
-            Assert.Equal(string.Join('\n', block.Lines), Printed(example, NameIn(block)));
+            Assert.Equal(string.Join('\n', block.Lines), Printed(example));
         }
     }
 
@@ -48,12 +48,9 @@ public sealed class ExampleTests
         foreach (var missing in expected) yield return $"{block}: said and not found: {missing} ({block.Page}:{block.Line + missing.Line - 1})";
     }
 
-    private static string Printed(ManualBlock block, string name)
+    private static string Printed(ManualBlock block)
     {
-        var compilation = ManualFrames.Compile(ManualFrames.All.Frame(block), name);
+        var compilation = ManualFrames.Compile(ManualFrames.All.Frame(block), block.FileName ?? "example");
         return string.Join('\n', compilation.Diagnostics.Select(found => DiagnosticPrinter.Print(found, compilation.Tree.Source))).TrimEnd();
     }
-
-    // `error row-count [TR0301] scarf.turnrow:12:3: …`
-    private static string NameIn(ManualBlock block) => block.Lines[0].Split("] ")[1].Split(':')[0];
 }

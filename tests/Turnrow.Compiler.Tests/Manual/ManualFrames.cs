@@ -18,7 +18,6 @@ internal sealed class ManualFrames
     private const string Notation = "turnrow";
     private const string Here = "…";
     private const string CountWord = "COUNT";
-    private const string FileWord = "file ";
 
     private readonly IReadOnlyList<(string Name, IReadOnlyList<string> Lines)> _frames;
 
@@ -38,7 +37,7 @@ internal sealed class ManualFrames
     {
         var lines = block.Lines.Select(Expectation.TakenOut).ToList();
         var wanted = block.Info[Notation.Length..].Trim();
-        if (wanted.Length == 0 || wanted.StartsWith(FileWord, StringComparison.Ordinal)) return new FramedExample(Joined(lines), 1);
+        if (wanted.Length == 0 || block.FileName is not null) return new FramedExample(Joined(lines), 1);
         foreach (var (name, frame) in _frames)
         {
             if (wanted != name && !wanted.StartsWith(name + " ", StringComparison.Ordinal)) continue;

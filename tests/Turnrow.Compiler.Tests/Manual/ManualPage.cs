@@ -9,8 +9,13 @@ namespace Turnrow.Compiler.Tests.Manual;
 /// <param name="Lines">What it holds.</param>
 internal sealed record ManualBlock(string Page, int Line, string Info, IReadOnlyList<string> Lines)
 {
+    private const string FileInfo = "turnrow file ";
+
     /// <summary>Whether it is written in the notation: such blocks are compiled.</summary>
     public bool IsNotation => Info.Split(' ')[0] == "turnrow" && !Info.StartsWith(ManualFrames.FrameInfo, StringComparison.Ordinal);
+
+    /// <summary>The name of the file that it is said to be (<c>turnrow file cloth.turnrow</c>); null if it is none.</summary>
+    public string? FileName => Info.StartsWith(FileInfo, StringComparison.Ordinal) ? Info[FileInfo.Length..] : null;
 
     /// <summary>Whether it is what the block before it prints when it is compiled.</summary>
     public bool IsMessage => Info == "text message";
