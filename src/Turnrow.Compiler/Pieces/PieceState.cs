@@ -24,6 +24,9 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     /// <summary>Number of the row after a mark, a size.</summary>
     public Dictionary<string, int[]> Marks { get; } = new(StringComparer.OrdinalIgnoreCase);
 
+    /// <summary>Where the marks are set.</summary>
+    public Dictionary<string, TextSpan> MarkSpans { get; } = new(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The parts that <c>divide</c> named: stitches from the right edge, and how many, a size.</summary>
     public Dictionary<string, NamedPart> Parts { get; } = new(StringComparer.OrdinalIgnoreCase);
 

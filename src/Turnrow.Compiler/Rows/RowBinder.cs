@@ -16,7 +16,7 @@ internal sealed class RowBinder(Context context)
 
     /// <summary>The words, a size; null in a size where they are not known.</summary>
     /// <param name="items">What was written.</param>
-    /// <param name="fabric">The one stitch that the row below is made of; null if there is none.</param>
+    /// <param name="fabric">The one stitch that the row below is made of, which a row goes on with that names none; null if there is none.</param>
     public IReadOnlyList<Word>?[] Bind(IReadOnlyList<RowItemSyntax> items, Stitch? fabric)
     {
         AddStitches(items);
@@ -24,7 +24,7 @@ internal sealed class RowBinder(Context context)
         return List(items, false);
     }
 
-    // The row's stitches: a bare `inc` or `dec` means that one, if there is only one; `inc 8 evenly` alone goes on with the fabric's.
+    // The row's stitches: a bare `inc` or `dec` means that one, if there is only one; a row that names none goes on with the fabric's.
     private void AddStitches(IReadOnlyList<RowItemSyntax> items)
     {
         foreach (var item in items)
