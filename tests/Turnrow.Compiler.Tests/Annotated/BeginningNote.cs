@@ -40,7 +40,13 @@ internal static class SeamNote
 {
     public static string Of(SeamInSizes seam) => InSizes.Text(seam.InSizes.Select(s => s is null
         ? "not known"
-        : $"{s.First.Piece.Name} {Side(s.First)} to {s.Second.Piece.Name} {Side(s.Second)}, {(s.OppositeOrder ? "first row to last" : "first row to first")}"));
+        : $"{s.First.Piece.Name} {Side(s.First)} to {s.Second.Piece.Name} {Side(s.Second)}, {Order(s)}"));
+
+    private static string Order(Turnrow.Fabric.Joins.Seam seam) => (seam.First.Hand, seam.Second.Hand) switch
+    {
+        (null, _) or (_, null) => "stitch to stitch",
+        _ => seam.OppositeOrder ? "first row to last" : "first row to first",
+    };
 
     private static string Side(Turnrow.Fabric.Joins.JoinSide side) => $"{side.RowEnds} rows {side.Stitches} sts";
 }
