@@ -97,7 +97,12 @@ item
 stitchAmount : operations+=countOperation+ | first=list operations+=countOperation* | far=reach ;
 changeAmount : amount=count evenly=EVENLY? | far=reach ;
 reach        : ACROSS | AROUND | UNTIL remain=count REMAIN ;
-place        : IN which=(NEXT | FIRST | LAST | SAME | EACH) kind+=name* (AND also+=name+)? ;
+// Print says `in each st across`; the last word adds nothing, and is let stand.
+place
+  : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)?
+       | which=EACH kind+=name* (AND also+=name+)? (ACROSS | AROUND)?
+       )
+  ;
 
 repeatLine
   : REPEAT (ROWS from=count TO to=count | ROW from=count) COMMA times=count
@@ -152,7 +157,7 @@ rate
 expectLine
   : EXPECT left=expected (MEASURE length=sum (COMMA WITHIN within=sum)? | (IS | ARE) right=expected)
   ;
-expected  : value=sum (by=WORD? of=(STITCHES | ROWS))? ;
+expected  : value=sum (by=WORD? of=(STITCHES | ROWS) more+=countOperation*)? ;
 
 claim     : EQUALS parts+=claimPart (COMMA parts+=claimPart)* (without=WITHOUT TURNING (CHAIN | CH) | with=WITH CHAINS)? ;
 claimPart : amount=count (words+=name+ | stitches=STITCHES)? ;

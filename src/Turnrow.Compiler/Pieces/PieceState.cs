@@ -84,6 +84,19 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     public Hand[] HandsNamed(string edge) =>
         [.. new[] { Hand.Right, Hand.Left }.Where(h => string.Equals(Builders[0].NameOf(h), edge, StringComparison.OrdinalIgnoreCase))];
 
+    /// <summary>The one stitch that the last row is made of, the same in all sizes; null if there are several, or none.</summary>
+    public Stitch? OnlyStitch()
+    {
+        foreach (var builder in Builders)
+        {
+            if (builder.Rows is not [.., { Work: { } work }]) continue;
+            var kinds = work.Tops.Kinds();
+            return kinds.Count > 0 && kinds.All(k => k.Place.Stitch == kinds[0].Place.Stitch) ? kinds[0].Place.Stitch : null;
+        }
+
+        return PlainStitch();
+    }
+
     /// <summary>The plain stitch that the piece goes on with, the same in all sizes; null if there is none.</summary>
     public Stitch? PlainStitch()
     {

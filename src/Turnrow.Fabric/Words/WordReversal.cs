@@ -4,88 +4,155 @@ namespace Turnrow.Fabric.Words;
 internal static class WordReversal
 {
     /// <summary>The words in reverse, with every number as it was worked.</summary>
-    public static IReadOnlyList<Word> Reverse(IReadOnlyList<Word> worked)
+    public static IReadOnlyList<Word> Reverse(IReadOnlyList<Word> worked) => Reverse(worked, true);
+
+    // first: nothing before these words takes a place, so what goes to each place of a kind may say so from the other end too.
+    private static List<Word> Reverse(IReadOnlyList<Word> worked, bool first)
     {
-        var result = new List<Word>(worked.Count);
-        for (var i = worked.Count - 1; i >= 0; i--)
+        var words = SamePlaces.LayOut(worked);
+        var open = OnlyOpen(words);
+        var result = new List<Word>(words.Count);
+        for (var i = words.Count - 1; i >= 0; i--)
         {
-            // Words "in the same place" belong to the word before them: together they are one group in one place.
-            var together = new List<Word>();
-            while (i > 0 && IsInSame(worked[i])) together.Add(worked[i--]);
-            if (together.Count == 0) AddReversed(result, worked[i]);
-            else AddTogether(result, worked[i], together);
+            if (SamePlaces.Stays(words[i]) && SamePlaces.PlaceOf(words, i) is >= 0 and var at)
+            {
+                AddOnePlace(result, words, at, i, first);
+                i = at;
+                continue;
+            }
+
+            var from = result.Count;
+            AddReversed(result, words[i], first && TakesNothing(words, i));
+            if (i == open) result[from] = WithReach(result[from], words, i);
         }
 
-        KeepOpenReach(worked, result);
         return result;
     }
 
     // What went "across" or "until 5 remain" still does, from the other end: so it reads as the original does.
-    private static void KeepOpenReach(IReadOnlyList<Word> worked, List<Word> reversed)
+    private static Word WithReach(Word word, List<Word> words, int index)
     {
-        var open = 0;
-        foreach (var word in worked) open += IsOpen(word) ? 1 : 0;
-        if (open != 1 || reversed.Count != worked.Count) return;
-        var after = 0;
-        for (var i = reversed.Count - 1; i >= 0; i--)
+        var before = 0;
+        for (var i = 0; i < index; i++) before += WordCounts.Takes(words[i]);
+        var reach = before == 0 ? Amount.Across : Amount.Until(before);
+        return word switch
         {
-            if (IsOpen(worked[reversed.Count - 1 - i]))
-            {
-                var reach = after == 0 ? Amount.Across : Amount.Until(after);
-                reversed[i] = reversed[i] switch
-                {
-                    Work work => work with { Amount = reach },
-                    Repeat repeat => repeat with { Amount = reach },
-                    var other => other,
-                };
-                return;
-            }
+            Work work => work with { Amount = reach },
+            Repeat repeat => repeat with { Amount = reach },
+            _ => word,
+        };
+    }
 
-            after += WordCounts.Takes(reversed[i]);
-        }
+    private static int OnlyOpen(List<Word> words)
+    {
+        var only = words.FindIndex(IsOpen);
+        return only >= 0 && words.FindLastIndex(IsOpen) == only ? only : -1;
     }
 
     private static bool IsOpen(Word word) =>
-        word is Work { Amount.Reach: not Reach.Fixed, Target.Aim: Aim.Next } or Repeat { Amount.Reach: not Reach.Fixed, Ways.Count: 0 };
+        word is Work { Amount.Reach: not Reach.Fixed, Target.Aim: Aim.Next } or Repeat { Amount.Reach: not Reach.Fixed };
 
-    private static bool IsInSame(Word word) =>
-        word is Work { Target.Aim: Aim.Same } or Group { Target.Aim: Aim.Same };
-
-    private static void AddTogether(List<Word> result, Word first, List<Word> others)
+    private static bool TakesNothing(List<Word> words, int before)
     {
-        // Last worked comes first, in the place that the first one went to.
-        for (var i = 0; i < others.Count; i++)
+        for (var i = 0; i < before; i++)
         {
-            result.Add(i == 0 ? WithAim(others[i], Target.Next) : others[i]);
+            if (WordCounts.Takes(words[i]) > 0) return false;
         }
 
-        result.Add(WithAim(first, new Target(Aim.Same, PlaceFilter.AnyStitch)));
+        return true;
     }
 
-    private static Word WithAim(Word word, Target target) => word switch
+    // All that is worked in one place: what was worked last comes first and goes there, the others stay.
+    private static void AddOnePlace(List<Word> result, List<Word> words, int at, int last, bool first)
     {
-        Work work => work with { Target = target, Amount = Amount.Of(work.Amount.Times), Passed = 0, PassedBefore = 0 },
-        Group group => group with { Target = target, Passed = 0, PassedBefore = 0, Words = Reverse(group.Words) },
+        var there = new List<Word>();
+        for (var i = last; i > at; i--)
+        {
+            // What was passed over on the way lies behind the place; from the other end it comes before it.
+            if (WordCounts.Takes(words[i]) is > 0 and var over) result.Add(new Skip(over) { Origin = words[i].Origin });
+            if (words[i] is not (Skip or SlipOver)) there.Add(Staying(words[i]));
+        }
+
+        var (once, others) = LastOf(words[at]);
+        if (once is Work { Takes: > 1 })
+        {
+            // A decrease can't be finished where others are: it goes first, and they join it.
+            AddReversed(result, once, false);
+            result.AddRange(there);
+        }
+        else
+        {
+            GoTo(there, TargetOf(once));
+            result.AddRange(there);
+            result.Add(WithTarget(Staying(once), new Target(Aim.Same, PlaceFilter.AnyStitch)));
+        }
+
+        if (others is not null) AddReversed(result, others, first && TakesNothing(words, at));
+        else AddSkip(result, once);
+    }
+
+    private static (Word Once, Word? Others) LastOf(Word word) => word switch
+    {
+        Work { Amount.Times: > 1 and var n } work => (work with { Amount = Amount.Once }, work with { Amount = Amount.Of(n - 1) }),
+        Group { Times: > 1 and var n } group => (group with { Times = 1 }, group with { Times = n - 1 }),
+        _ => (word, null),
+    };
+
+    private static Word Staying(Word word) => word switch
+    {
+        Group group => group with { Words = Reverse(group.Words) },
+        Repeat repeat => repeat with { Words = [.. repeat.Words.Where(w => w is not Skip).Reverse().Select(Staying)], Amount = Fixed(repeat.Amount) },
         _ => word,
     };
 
-    private static void AddReversed(List<Word> result, Word word)
+    // The first of the words goes to the place; of a repeat, its first time.
+    private static void GoTo(List<Word> there, Target target)
+    {
+        for (var i = 0; i < there.Count; i++)
+        {
+            if (there[i] is Repeat repeat)
+            {
+                there.RemoveAt(i);
+                if (repeat.Amount.Times > 1) there.Insert(i, repeat with { Amount = Amount.Of(repeat.Amount.Times - 1) });
+                there.InsertRange(i, repeat.Words);
+            }
+
+            if (there[i] is not (Work { Amount.Times: > 0 } or Group)) continue;
+            there[i] = WithTarget(there[i], target);
+            return;
+        }
+    }
+
+    private static Target TargetOf(Word word) => word switch
+    {
+        Work work => TargetOfOne(work.Target),
+        Group group => TargetOfOne(group.Target),
+        _ => Target.Next,
+    };
+
+    private static Target TargetOfOne(Target target) => target.Aim == Aim.EachOfKind ? target with { Aim = Aim.NextOfKind } : Turned(target);
+
+    private static Word WithTarget(Word word, Target target) => word switch
+    {
+        Work work => work with { Target = target, Amount = Fixed(work.Amount), Passed = 0, PassedBefore = 0 },
+        Group group => group with { Target = target, Passed = 0, PassedBefore = 0 },
+        _ => word,
+    };
+
+    private static void AddReversed(List<Word> result, Word word, bool first)
     {
         switch (word)
         {
             case Work work:
-                result.Add(work with { Amount = Fixed(work.Amount), Target = Turned(work.Target), Passed = 0, PassedBefore = 0 });
-                if (work.PassedBefore > 0) result.Add(new Skip(work.PassedBefore) { Origin = work.Origin });
+                result.Add(OfEach(work with { Amount = Fixed(work.Amount), Target = Turned(work.Target), Passed = 0, PassedBefore = 0 }, first));
+                AddSkip(result, work);
                 break;
             case Group group:
-                result.Add(group with { Words = Reverse(group.Words), Target = Turned(group.Target), Passed = 0, PassedBefore = 0 });
-                if (group.PassedBefore > 0) result.Add(new Skip(group.PassedBefore) { Origin = group.Origin });
-                break;
-            case Repeat { Ways.Count: > 0 } repeat:
-                for (var i = repeat.Ways.Count - 1; i >= 0; i--) AddReversed(result, repeat.Ways[i]);
+                result.Add(OfEach(group with { Words = Reverse(group.Words), Target = Turned(group.Target), Passed = 0, PassedBefore = 0 }, first));
+                AddSkip(result, group);
                 break;
             case Repeat repeat:
-                if (repeat.Amount.Times > 0) result.Add(repeat with { Words = Reverse(repeat.Words), Amount = Fixed(repeat.Amount) });
+                result.Add(repeat with { Words = Reverse(repeat.Words, first), Amount = Fixed(repeat.Amount) });
                 break;
             case SlipOver slip:
                 result.Add(new Leave(slip.Count) { Origin = slip.Origin });
@@ -97,6 +164,22 @@ internal static class WordReversal
                 result.Add(word);
                 break;
         }
+    }
+
+    // "In each sp" goes to the end of the row. From the other end that end is where the words before it were: then it is so many.
+    private static Word OfEach(Word word, bool first) => word switch
+    {
+        Work { Target: { Aim: Aim.EachOfKind } target, Takes: 1 } work when !first =>
+            new Repeat([work with { Target = target with { Aim = Aim.NextOfKind }, Amount = Amount.Once }], Fixed(work.Amount)) { Origin = work.Origin },
+        Group { Target: { Aim: Aim.EachOfKind } target } group when !first =>
+            new Repeat([group with { Target = target with { Aim = Aim.NextOfKind }, Times = 1 }], Amount.Of(group.Times)) { Origin = group.Origin },
+        _ => word,
+    };
+
+    private static void AddSkip(List<Word> result, Word word)
+    {
+        var before = word is Work work ? work.PassedBefore : word is Group group ? group.PassedBefore : 0;
+        if (before > 0) result.Add(new Skip(before) { Origin = word.Origin });
     }
 
     private static Amount Fixed(Amount amount) => Amount.Of(amount.Times);
