@@ -5,11 +5,8 @@ namespace Turnrow.Publishing.Tests.Reader;
 /// <summary>
 /// Picking up along edges, the edge on top and from right to left: with the right side facing she works up a right edge and down a left one.
 /// </summary>
-internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pieces, bool rightSide, List<string> walked, List<string> doubts)
+internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pieces, bool rightSide, List<string> walked)
 {
-    /// <summary>The edge that she went along last.</summary>
-    private (string Piece, Side Side)? _before;
-
     /// <summary>What stands behind `join yarn with sl st at`: the places from there on.</summary>
     public IReadOnlyList<Place> From(string text)
     {
@@ -27,10 +24,8 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     {
         if (Rows().Match(text) is { Success: true } rows)
         {
-            var piece = Piece(rows);
-            var all = !rows.Groups["from"].Success;
-            if (all && piece.Rows.Count > 1) throw new Misread($"along which rows of {piece.Title} is not said");
-            return RowEnds(piece, rows.Groups["edge"].Value, all ? "Row 1" : rows.Groups["from"].Value, rows.Groups["way"].Value, all ? "Row 1" : rows.Groups["to"].Value);
+            var from = rows.Groups["from"].Value;
+            return RowEnds(Piece(rows), rows.Groups["edge"].Value, from, rows.Groups["way"].Value, rows.Groups["to"].Success ? rows.Groups["to"].Value : from);
         }
 
         if (AtStep().Match(text) is { Success: true } step) return Step(Piece(step), step.Groups["edge"].Value, step.Groups["what"].Value == "added ch");
@@ -43,22 +38,19 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     {
         var (first, last) = (RowOf(piece, from), RowOf(piece, to));
         if (way == "up" && first > last || way == "back" && first < last) throw new Misread($"{from} {way} to {to} is the other way round");
-        Side? tells = way.Length == 0 ? null : way == "up" == rightSide ? Side.Right : Side.Left;
-        var side = Find(piece, name, tells);
+        var side = Called(name);
+        if (way.Length > 0 && way == "up" != (rightSide == (side == Side.Right))) throw new Misread($"with this side facing she would go {way} the {name} edge from left to right");
         var rows = first <= last ? Enumerable.Range(first, last - first + 1) : Enumerable.Range(last, first - last + 1).Reverse();
         foreach (var row in rows) walked.Add($"{piece.Title}, {side}, row {row}");
-        _before = (piece.Title, side);
         return [.. rows.Select(_ => new Place(Seen.RowEnd))];
     }
 
     private List<Place> Step(ReadPiece piece, string name, bool added)
     {
-        Side? near = _before?.Piece == piece.Title ? _before.Value.Side : null;
-        var side = Find(piece, name, near ?? (piece.Called(name).Count == 1 ? null : rightSide ? Side.Right : Side.Left));
+        var side = Called(name);
         var parts = piece.Edge(side).Where(part => part.Lies == (added ? Lies.AddedChain : Lies.LeftStitches)).ToList();
         if (parts.Count != 1) throw new Misread($"the {side} edge of {piece.Title} has {parts.Count} steps like that");
         walked.Add($"{piece.Title}, {side}, {(added ? "added" : "left")} {parts[0].Count}");
-        _before = (piece.Title, side);
         return [.. Enumerable.Repeat(added ? new Place(Seen.Chain) : new Place(Seen.Stitch, "?"), parts[0].Count)];
     }
 
@@ -75,15 +67,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         return [.. Enumerable.Repeat(new Place(Seen.Chain), piece.FoundationStitches ?? throw new Misread($"{piece.Title} has no foundation"))];
     }
 
-    /// <summary>Which edge a name means: what the piece's text has shown, or failing that the way she is told to go.</summary>
-    private Side Find(ReadPiece piece, string name, Side? tells)
-    {
-        var called = piece.Called(name);
-        if (called.Count == 1 && tells is { } told && told != called[0]) throw new Misread($"the {name} edge of {piece.Title} is its {called[0]} edge, and she is sent along the {told} one");
-        if (called.Count == 1) return called[0];
-        doubts.Add($"which edge of {piece.Title} is its {name} edge: {(called.Count == 0 ? "its text does not show it" : "both are")}");
-        return tells ?? throw new Misread($"which edge of {piece.Title} is its {name} edge");
-    }
+    private static Side Called(string edge) => edge == "right" ? Side.Right : Side.Left;
 
     private static int RowOf(ReadPiece piece, string words)
     {
@@ -96,16 +80,18 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
 
     private const string Row = @"Row \d+|its last row";
 
-    [GeneratedRegex($@"^the (?<edge>.+) edge of (?<piece>.+), in the end of (?<from>{Row})(?:; work along the edge from there (?<way>up|back) to (?<to>{Row}))?\.$")]
+    private const string Edge = @"(?<edge>right|left) edge(?: \([^)]+\))? of (?<piece>[^,.]+?)";
+
+    [GeneratedRegex($@"^the {Edge}, in the end of (?<from>{Row})(?:; work along the edge from there (?<way>up|back) to (?<to>{Row}))?\.$")]
     private static partial Regex InTheEndOf();
 
     [GeneratedRegex(@", in (?:the first of them|its first (?:st|ch) at the (?:right|left) edge)(?=\.$)")]
     private static partial Regex FirstOfThem();
 
-    [GeneratedRegex($@"^the (?!beginning )(?!sts )(?!added )(?<edge>.+?) edge of (?<piece>.+?)(?: from (?<from>{Row}) (?<way>up|back) to (?<to>{Row}))?$")]
+    [GeneratedRegex($@"^the {Edge} (?:from|at) (?<from>{Row})(?: (?<way>up|back) to (?<to>{Row}))?$")]
     private static partial Regex Rows();
 
-    [GeneratedRegex(@"^the (?<what>sts left unworked|added ch) at the (?<edge>.+) edge of (?<piece>.+)$")]
+    [GeneratedRegex($@"^the (?<what>sts left unworked|added ch) at the {Edge}$")]
     private static partial Regex AtStep();
 
     [GeneratedRegex(@"^the last row of (?<piece>.+)$")]

@@ -91,7 +91,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         MustBegin();
         _firstSide = match.Groups["side"].Value == "RS";
         piece.IsJoined = !match.Groups["same"].Success;
-        var walk = new EdgeWalk(pieces, _firstSide.Value, piece.PickedUp, doubts);
+        var walk = new EdgeWalk(pieces, _firstSide.Value, piece.PickedUp);
         var places = piece.IsJoined ? walk.From(match.Groups["where"].Value) : walk.Along(match.Groups["where"].Value.TrimEnd('.'));
         if (!piece.IsJoined) TakeYarn(pieces[match.Groups["piece"].Value]);
         // Yarn that goes on hangs at the first place already.
@@ -176,7 +176,10 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         if (from.IsFastenedOff || from.YarnGoesTo != piece.Title) throw new Misread($"the yarn of {from.Title} is not kept for {piece.Title}");
     }
 
-    private void At(string edge, Side side) => piece.Learn(edge.EndsWith(" edge", StringComparison.Ordinal) ? edge[..^5] : edge, side);
+    private static void At(string edge, Side side)
+    {
+        if (edge is "right" or "left" && edge == "right" != (side == Side.Right)) throw new Misread($"the hook is at the {side} edge");
+    }
 
     private void MustBegin()
     {
@@ -198,7 +201,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^With (?<side>RS|WS) of (?<piece>.+) facing, join yarn with sl st in the (?<n>\w+) st of its last row, counted from its (?<edge>right|left) edge\.$")]
     private static partial Regex JoinPart();
 
-    [GeneratedRegex(@"^With (?<same>the same yarn and )?(?<side>RS|WS) facing, (?:join yarn with sl st at|go on along) (?<where>the .*? of (?<piece>.+?)(?:,.*| from .*)?\.)$")]
+    [GeneratedRegex(@"^With (?<same>the same yarn and )?(?<side>RS|WS) facing, (?:join yarn with sl st at|go on along) (?<where>the .*? of (?<piece>.+?)(?:,.*| from .*| at .*)?\.)$")]
     private static partial Regex PickUp();
 
     [GeneratedRegex(@"^The yarn is at the (?<edge>.+) edge: ch (?<n>\d+)\.$")]

@@ -36,7 +36,6 @@ internal sealed record EdgePart(Lies Lies, int Row, int Count);
 internal sealed class ReadPiece(string title)
 {
     private readonly List<EdgePart>[] _edges = [[], []];
-    private readonly HashSet<(string, Side)> _names = [];
 
     public string Title => title;
 
@@ -73,24 +72,4 @@ internal sealed class ReadPiece(string title)
     public IReadOnlyList<EdgePart> Edge(Side side) => _edges[(int)side];
 
     public void AddToEdge(Side side, EdgePart part) => _edges[(int)side].Add(part);
-
-    /// <summary>The piece's own text shows at which edge a name is.</summary>
-    public void Learn(string name, Side side)
-    {
-        if (name is "right" or "left")
-        {
-            if (name == "right" != (side == Side.Right)) throw new Misread($"the {name} edge is not here");
-            return;
-        }
-
-        _names.Add((name, side));
-    }
-
-    /// <summary>The edges that bear a name, as far as the text has shown it.</summary>
-    public IReadOnlyList<Side> Called(string name) => name switch
-    {
-        "right" => [Side.Right],
-        "left" => [Side.Left],
-        _ => [.. new[] { Side.Right, Side.Left }.Where(side => _names.Contains((name, side)))],
-    };
 }

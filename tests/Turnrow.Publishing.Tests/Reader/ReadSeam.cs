@@ -19,7 +19,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
             return text.Contains("Match them st for st.", StringComparison.Ordinal) ? new(first, second, [], true) : throw new Misread("how the edges meet is not said");
         Check(rows, "p1", first.Piece);
         Check(rows, "p2", second.Piece);
-        return new(first, second, Pairs(rows), text.Contains("st for st", StringComparison.Ordinal));
+        return new(first, second, Pairs(rows), rows.Groups["steps"].Success);
     }
 
     private static List<(int, int)> Pairs(Match rows)
@@ -43,6 +43,6 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|Last row|Beginning edge)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|last row|beginning edge)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
     private static partial Regex Seam();
 
-    [GeneratedRegex(@"Match them row for row, Row (?<a>\d+) of (?<p1>.+?) with Row (?<b>\d+) of (?<p2>.+?)(?:, and so on to Row (?<c>\d+) of (?<p1>.+?) with Row (?<d>\d+) of (?<p2>.+?))?\.")]
+    [GeneratedRegex(@"Match them row for row, Row (?<a>\d+) of (?<p1>.+?) with Row (?<b>\d+) of (?<p2>.+?)(?:, and so on to Row (?<c>\d+) of (?<p1>.+?) with Row (?<d>\d+) of (?<p2>.+?))?(?<steps>, and the edges between rows st for st)?\.")]
     private static partial Regex RowForRow();
 }

@@ -43,14 +43,22 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
     {
         IsSkipped = true;
         if (chains > ground.HangingChains) throw new Misread($"{chains} ch are to be skipped, {ground.HangingChains} hang from the hook");
+        if (Together() is { } together)
+        {
+            if (!together.Groups["skipped"].Success || Number.Of(together.Groups["chains"].Value) != chains) throw new Misread("the ch of the remark are not those that are skipped");
+            return [new Place(Seen.BeginningChain)];
+        }
+
         var match = remarks.Select(remark => SkippedRemark().Match(remark)).FirstOrDefault(m => m.Success)
             ?? throw new Misread("whether the skipped ch count is not said");
         if (match.Groups["chains"].Success && Number.Of(match.Groups["chains"].Value) != chains) throw new Misread($"{chains} ch are skipped, {match.Groups["chains"].Value} are spoken of");
         if (!match.Groups["stitch"].Success) return [];
-        if (Together() is not null) doubts.Add("the skipped ch count as 1 st by themselves, and with the next st as one decrease");
         var first = FirstStitch(steps) ?? ground.Hint ?? "";
         if (rules.Words.Find(match.Groups["stitch"].Value) != first) throw new Misread($"the skipped ch count as {match.Groups["stitch"].Value}, the row begins with {first}");
-        return [new Place(Seen.BeginningChain, first, chains, chains)];
+        var space = match.Groups["space"].Success ? Number.Of(match.Groups["space"].Value) : 0;
+        var passed = match.Groups["passed"].Success ? Number.Of(match.Groups["passed"].Value) : 0;
+        var stands = new Place(Seen.BeginningChain, first, chains - passed, chains - passed - space);
+        return space > 0 ? [stands, new Place(Seen.Space, Chains: space)] : [stands];
     }
 
     /// <summary>True of the stitch that is one decrease with the row's chain.</summary>
@@ -103,9 +111,9 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
     [GeneratedRegex(@"^(?:counts as 1 (?<stitch>\w+)(?: and ch (?<space>\d+))?(?<slipped>, in the place of the last sl st)?(?<joined>, in the joined st)?|does not count as a st)(?<throughout> here and throughout)?$")]
     private static partial Regex Remark();
 
-    [GeneratedRegex(@"^(?:(?:skipped|missed) (?<chains>\d+) ch |they )(?:counts? as 1 (?<stitch>\w+)|do(?:es)? not count)$")]
+    [GeneratedRegex(@"^(?:(?:skipped|missed) (?<chains>\d+) ch |they )(?:counts? as 1 (?<stitch>\w+)(?:, ch (?<space>\d+) and (?<passed>\d+) (?:skipped|missed) ch| and ch (?<space>\d+)| and (?<passed>\d+) (?:skipped|missed) ch)?|do(?:es)? not count)$")]
     private static partial Regex SkippedRemark();
 
-    [GeneratedRegex(@"^the ch (?<chains>\d+) and this \w+ count as \w+2tog$")]
+    [GeneratedRegex(@"^the (?:(?<skipped>skipped|missed) (?<chains>\d+) ch|ch (?<chains>\d+)) and this \w+ count as \w+2tog$")]
     private static partial Regex TogetherRemark();
 }

@@ -83,6 +83,7 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
         for (var i = at; i < to; i++)
         {
             if (Fits(names, i)) found.Add(i);
+            else if (places[i].Seen == Seen.Stitch && names.All(name => name.Word == "sp")) continue;
             else if (places[i].Seen is Seen.Stitch or Seen.Chain) throw new Misread($"a {places[i]} is among what is called `each {names[0].Word}`");
             else if (places[i].Seen != Seen.Space) break;
         }

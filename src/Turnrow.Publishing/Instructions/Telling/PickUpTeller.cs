@@ -18,10 +18,11 @@ internal static class PickUpTeller
         Phrase before = start.Joined ? new JoinAtEdge(start.RightSide, first) : new GoOnAlong(start.RightSide, first);
         var phrases = new List<Phrase>();
         if (work.Opening.Chains > 0) phrases.Add(new PickUpChain(stitch, work.Opening.Chains, work.Opening.Counts));
+        var phases = new Dictionary<(int, int), int>();
         for (var i = 0; i < start.Walk.Count; i++)
         {
             if (i > 0) phrases.Add(new ThenAlong(StretchOf(start.Walk[i])));
-            Along(phrases, start.Walk[i], stitch, i == 0, i == 0 && work.Opening.Counts);
+            Along(phrases, start.Walk[i], stitch, phases, i == 0, i == 0 && work.Opening.Counts);
         }
 
         return new RowDescription(new([before]), new(phrases), PhraseList.None);
@@ -35,10 +36,14 @@ internal static class PickUpTeller
             leg.Piece.Name, stretch.Name, leg.Hand, stretch.Kind, Sized.Of(first), Sized.Of(last), Sized.Of(leg.Piece.Rows.Count), leg.Upwards);
     }
 
-    // Stitches a place, in rounds of as many places as the rate is given for; the larger numbers come first.
-    private static void Along(List<Phrase> phrases, PickUpLeg leg, Stitch stitch, bool isFirst, bool chainCounts)
+    // Stitches a place, in rounds of as many places as the rate is given for; the larger numbers come first. A round begun along one edge is
+    // ended along the next.
+    private static void Along(
+        List<Phrase> phrases, PickUpLeg leg, Stitch stitch, Dictionary<(int, int), int> phases, bool isFirst, bool chainCounts)
     {
         var (rate, per) = Lowest(leg.Rate, leg.Per);
+        var phase = phases.GetValueOrDefault((rate, per));
+        phases[(rate, per)] = (phase + leg.Stretch.Count) % per;
         var name = NameOf(leg.Stretch.Kind);
         var places = leg.Stretch.Count;
         var done = 0;
@@ -50,9 +55,9 @@ internal static class PickUpTeller
             done = 1;
         }
 
-        while (done < places && done % per != 0)
+        while (done < places && ((phase + done) % per != 0 || places - done < per))
         {
-            Add(phrases, stitch, InPlace(rate, per, done % per), 1, name);
+            Add(phrases, stitch, InPlace(rate, per, (phase + done) % per), 1, name);
             done++;
         }
 
@@ -68,6 +73,7 @@ internal static class PickUpTeller
         for (var i = 0; i < per; i++) Add(round, stitch, InPlace(rate, per, i), 1, name);
         if (rounds == 1) phrases.AddRange(round);
         else phrases.Add(new Repeated(new(round), Sized.Of(rounds)));
+        for (var i = 0; i < (places - done) % per; i++) Add(phrases, stitch, InPlace(rate, per, i), 1, name);
     }
 
     private static int InPlace(int rate, int per, int place) => (rate / per) + (place < rate % per ? 1 : 0);

@@ -14,7 +14,8 @@ internal readonly record struct PlaceStretch(int Count, PlaceName Name, ChainTop
 /// <summary>Where the hook is along the row below, and what is ahead.</summary>
 /// <param name="below">The places the row is worked over.</param>
 /// <param name="openingBelow">How the row below opened; null if it is not known.</param>
-internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow)
+/// <param name="firstIsDecrease">True if that chain is one decrease with the stitch beside it: then the place is the top of that stitch.</param>
+internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool firstIsDecrease = false)
 {
     private PlaceCursor _cursor = new(below);
 
@@ -65,9 +66,6 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow)
         ahead.Pass(offset);
         return Named(ref ahead, ahead.Remaining);
     }
-
-    /// <summary>The row's last place; there must be one ahead.</summary>
-    public Place LastAhead => below.Last;
 
     /// <summary>The name of the spaces ahead: by their chains, if all are alike.</summary>
     public PlaceName SpaceName()
@@ -136,6 +134,13 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow)
         return count;
     }
 
+    /// <summary>How many places ahead there are up to the last that satisfies a condition.</summary>
+    public int UntilBehindLast(Func<Place, bool> condition)
+    {
+        var behind = new RowPlaces(below.Reversed(), null).Until(condition);
+        return Math.Max(0, Remaining - behind);
+    }
+
     /// <summary>True if any of the places ahead was added as chains.</summary>
     public bool HasAddedAhead => _cursor.Remaining > 0 && below.Last.Kind == PlaceKind.AddedChain;
 
@@ -186,7 +191,7 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow)
             : new ChainTop(beginning, 0, 0);
     }
 
-    private static bool HasTop(PlaceSegment segment)
+    private bool HasTop(PlaceSegment segment)
     {
         foreach (var run in segment.Unit)
         {
@@ -196,5 +201,5 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow)
         return false;
     }
 
-    private static bool IsTop(Place place) => place.Kind is PlaceKind.TurningChain or PlaceKind.SkippedChains;
+    private bool IsTop(Place place) => !firstIsDecrease && place.Kind is PlaceKind.TurningChain or PlaceKind.SkippedChains;
 }
