@@ -6,9 +6,10 @@ internal static class EdgeMemory
     public static void Keep(ReadPiece piece, ReadRow row, WorkedRow worked, Ground ground, int added, IReadOnlyList<Step> steps)
     {
         var isFirst = piece.Rows.Count == 0;
-        var stands = worked.Made.Count > 0 && worked.Made[0].Seen == Seen.BeginningChain ? 1 : 0;
+        var stands = worked.SkippedChains > 0 && worked.Made[0].Seen is Seen.BeginningChain or Seen.ChainAndStitch ? 1 : 0;
         // An increase there goes into the ch that the skipped ones stand on: that ch is one place.
-        var shared = steps.Any(step => step is WorkInto { Places.Where: Where.FromHook } && step.Remarks.Any(remark => remark.Contains("increase", StringComparison.Ordinal))) ? 1 : 0;
+        var shared = steps.TakeWhile(step => step is not WorkInto { Places.Where: Where.Across or Where.ToLast })
+            .SelectMany(step => step.Remarks).Any(remark => remark.Contains("increase", StringComparison.Ordinal)) ? 1 : 0;
         var chained = ground.HangingChains - worked.SkippedChains + (stands > 0 ? stands - shared : 0);
         if (isFirst) piece.FoundationStitches = piece.Foundation is null ? null : chained;
         else if (ground.HangingChains > 0) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.AddedChain, row.Number, chained));

@@ -15,16 +15,13 @@ internal static partial class Fold
         if (InOrder().Match(text) is { Success: true } order)
         {
             var unit = Enumerable.Range(Int(order, "a"), Int(order, "b") - Int(order, "a") + 1).ToList();
-            return Exactly(Times(unit, Int(order, "times")), count);
+            return Exactly(WithRest(Times(unit, Int(order, "times")), unit, order), count);
         }
 
         if (LastRows().Match(text) is not { Success: true } last) throw new Misread("a repeat that cannot be read");
         var rows = last.Groups["n"].Success ? Int(last, "n") : 1;
         var models = Enumerable.Range(from - rows, rows).ToList();
-        var result = Times(models, last.Groups["times"].Success ? Int(last, "times") : 1).ToList();
-        if (last.Groups["row"].Success) result.Add(Int(last, "row"));
-        if (last.Groups["some"].Success) result.AddRange(models.Take(last.Groups["m"].Success ? Int(last, "m") : 1));
-        return Exactly(result, count);
+        return Exactly(WithRest(Times(models, last.Groups["times"].Success ? Int(last, "times") : 1), models, last), count);
     }
 
     /// <summary>`2 dc more every 2 rows`: what the rows are said to gain, and in how many rows; null if nothing is said.</summary>
@@ -37,6 +34,12 @@ internal static partial class Fold
 
     private static IEnumerable<int> Times(IReadOnlyList<int> unit, int times) => Enumerable.Repeat(unit, times).SelectMany(rows => rows);
 
+    private static IEnumerable<int> WithRest(IEnumerable<int> rows, IEnumerable<int> unit, Match match)
+    {
+        if (match.Groups["row"].Success) return rows.Append(Int(match, "row"));
+        return match.Groups["some"].Success ? rows.Concat(unit.Take(match.Groups["m"].Success ? Int(match, "m") : 1)) : rows;
+    }
+
     private static List<int> Exactly(IEnumerable<int> rows, int count)
     {
         var list = rows.ToList();
@@ -45,15 +48,17 @@ internal static partial class Fold
 
     private static int Int(Match match, string group) => Number.Of(match.Groups[group].Value);
 
+    private const string Rest = @"(?:, then (?:Row (?<row>\d+)|the (?<some>first)(?: (?<m>\d+))? of them) once more)?";
+
     private const string Tail = @"(?:; \d+ [a-z ]+ (?:more|fewer) (?:each row|every \d+ rows))?\.$";
 
     [GeneratedRegex($@"^Repeat Row (?<row>\d+){Tail}")]
     private static partial Regex OneRow();
 
-    [GeneratedRegex($@"^Repeat Rows (?<a>\d+)-(?<b>\d+) in order, (?<times>\d+) times{Tail}")]
+    [GeneratedRegex($@"^Repeat Rows (?<a>\d+)-(?<b>\d+) in order, (?<times>\d+) times?{Rest}{Tail}")]
     private static partial Regex InOrder();
 
-    [GeneratedRegex($@"^Repeat the last (?:(?<n>\d+) rows|row) (?:(?<times>\d+) more times?|once more)(?:, then (?:Row (?<row>\d+)|the (?<some>first)(?: (?<m>\d+))? of them) once more)?{Tail}")]
+    [GeneratedRegex($@"^Repeat the last (?:(?<n>\d+) rows|row) (?:(?<times>\d+) more times?|once more){Rest}{Tail}")]
     private static partial Regex LastRows();
 
     [GeneratedRegex(@"; (?<n>\d+) [a-z ]+ (?<way>more|fewer) (?:each row|every (?<every>\d+) rows)\.$")]

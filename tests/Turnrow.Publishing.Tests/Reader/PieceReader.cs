@@ -111,7 +111,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         At(match.Groups["yarn"].Value, piece.HookAt);
         At(match.Groups["edge"].Value, other);
         var edge = piece.Rows[^1].Made.First(place => place.Seen != Seen.SlipStitch);
-        if ($"{edge}" != match.Groups["place"].Value && !(edge.Seen == Seen.Stitch && match.Groups["place"].Value == "last st")) throw new Misread($"at that edge is a {edge}");
+        if ($"{edge}" != match.Groups["place"].Value && !(edge.Seen is Seen.Stitch or Seen.ChainAndStitch && match.Groups["place"].Value == "last st")) throw new Misread($"at that edge is a {edge}");
         _added = Number.Of(match.Groups["n"].Value);
     }
 

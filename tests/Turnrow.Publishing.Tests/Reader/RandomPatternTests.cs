@@ -1,8 +1,10 @@
 using CsCheck;
 using Turnrow.Compiler;
 using Turnrow.Compiler.Tests.Naive;
+using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Publishing.Instructions;
+using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 using Xunit;
 
@@ -12,52 +14,39 @@ namespace Turnrow.Publishing.Tests.Reader;
 public sealed class RandomPatternTests
 {
     [Fact]
-    public void Random_patterns_read_back_in_every_size() => NaiveGen.Valid.Sample(
+    public void Random_patterns_read_back_in_every_size_and_both_terms() => NaiveGen.Valid.Sample(
         pattern =>
         {
-            var notation = NotationWriter.Write(pattern);
-            var compiled = Compilation.Of(new SourceText("random.turnrow", notation)).Pattern;
-            var found = ReadBack.Differences(compiled, WrittenInstructions.Write(compiled, Terms.US));
+            var compiled = Compiled(NotationWriter.Write(pattern));
+            var found = new[] { Terms.US, Terms.UK }.SelectMany(terms => ReadBack.Differences(compiled, WrittenInstructions.Write(compiled, terms))).ToList();
             Assert.True(found.Count == 0, string.Join('\n', found.Take(5)));
         },
-        iter: 500,
+        iter: 300,
         threads: 1,
         print: NotationWriter.Write);
 
-    [Fact]
-    public void Survey()
+    /// <summary>The pattern with a seam of each kind that its pieces can have.</summary>
+    private static Pattern Compiled(string notation)
     {
-        var texts = new Dictionary<string, List<string>>();
-        var n = 0;
-        NaiveGen.Valid.Sample(
-            pattern =>
-            {
-                n++;
-                var notation = NotationWriter.Write(pattern);
-                var compiled = Compilation.Of(new SourceText("random.turnrow", notation)).Pattern;
-                string page;
-                try
-                {
-                    page = WrittenInstructions.Write(compiled, Terms.US);
-                }
-                catch (ArgumentOutOfRangeException)
-                {
-                    page = "";
-                }
-
-                foreach (var d in page == "" ? ["crash"] :  ReadBack.Differences(compiled, page))
-                {
-                    if (d.Contains("there is no piece", StringComparison.Ordinal)) continue;
-                    var why = System.Text.RegularExpressions.Regex.Replace(d.Split('\n')[0], @"\d+", "#");
-                    why = System.Text.RegularExpressions.Regex.Replace(why, @"\b(sc|hdc|dc|tr)\b", "dc");
-                    why = System.Text.RegularExpressions.Regex.Replace(why, @" \(size .*|^[A-Z][a-z]+: |Back|Front|Sleeve|Cuff|Collar|Pocket", "");
-                    if (why.Length > 90) why = why[..90];
-                    if (!texts.TryGetValue(why, out var list)) texts[why] = list = [];
-                    list.Add(d + "\n" + notation[(notation.IndexOf("turn", StringComparison.Ordinal) is var t and > 0 ? t : 0)..] + page[(page.IndexOf("## Instr", StringComparison.Ordinal) is var q and > 0 ? q : 0)..] + "\n");
-                }
-            },
-            iter: 2000,
-            threads: 1);
-        File.WriteAllText("/tmp/survey.txt", $"{n}\n" + string.Join('\n', texts.OrderByDescending(t => t.Value.Count).Select(t => $"== {t.Value.Count} {t.Key}\n" + string.Join("", t.Value.OrderBy(x => x.Length).Take(2)))));
+        var compilation = Of(notation);
+        var names = compilation.Pattern.Pieces.Select(piece => piece.Name).ToList();
+        var seams = from first in names
+                    from second in names
+                    where string.CompareOrdinal(first, second) < 0
+                    from seam in new[]
+                    {
+                        $"seam {first} right edge with {second} left edge",
+                        $"seam {first} left edge with {second} left edge: 1 sc in each row",
+                        $"seam {first} right edge, all but last 1 rows, with {second} right edge, all but first 1 rows",
+                        $"seam {first} last row with {second} last row: 1 sc in each st",
+                        $"seam {first} right edge with {second} right edge, eased",
+                    }
+                    where IsPossible($"{notation}{seam}\n")
+                    select seam;
+        return Of(notation + string.Join('\n', seams.Take(4)) + "\n").Pattern;
     }
+
+    private static bool IsPossible(string notation) => Of(notation).Diagnostics.All(d => d.Kind.Severity != Severity.Error);
+
+    private static Compilation Of(string notation) => Compilation.Of(new SourceText("random.turnrow", notation));
 }

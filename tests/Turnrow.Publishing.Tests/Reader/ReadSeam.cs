@@ -28,6 +28,8 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         var (a, b) = (Row("a"), Row("b"));
         if (!rows.Groups["c"].Success) return [(a, b)];
         var (c, d) = (Row("c"), Row("d"));
+        // Eased, only the ends meet for certain.
+        if (rows.Groups["ease"].Success) return [(a, b), (c, d)];
         if (Math.Abs(c - a) != Math.Abs(d - b)) throw new Misread($"{Math.Abs(c - a) + 1} rows meet {Math.Abs(d - b) + 1}");
         return [.. Enumerable.Range(0, Math.Abs(c - a) + 1).Select(i => (a + Math.Sign(c - a) * i, b + Math.Sign(d - b) * i))];
     }
@@ -43,6 +45,6 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|Last row|Beginning edge)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|last row|beginning edge)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
     private static partial Regex Seam();
 
-    [GeneratedRegex(@"Match them row for row, Row (?<a>\d+) of (?<p1>.+?) with Row (?<b>\d+) of (?<p2>.+?)(?:, and so on to Row (?<c>\d+) of (?<p1>.+?) with Row (?<d>\d+) of (?<p2>.+?))?(?<steps>, and the edges between rows st for st)?\.")]
+    [GeneratedRegex(@"Match them row for row, Row (?<a>\d+) of (?<p1>.+?) with Row (?<b>\d+) of (?<p2>.+?)(?:, and so on to Row (?<c>\d+) of (?<p1>.+?) with Row (?<d>\d+) of (?<p2>.+?))?(?<steps>, and the edges between rows st for st)?\.(?<ease> Ease the longer edge to fit\.)?")]
     private static partial Regex RowForRow();
 }

@@ -45,7 +45,7 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
         if (chains > ground.HangingChains) throw new Misread($"{chains} ch are to be skipped, {ground.HangingChains} hang from the hook");
         if (Together() is { } together)
         {
-            if (!together.Groups["skipped"].Success || Number.Of(together.Groups["chains"].Value) != chains) throw new Misread("the ch of the remark are not those that are skipped");
+            if (Number.Of(together.Groups["chains"].Value) != chains) throw new Misread("the ch of the remark are not those that are skipped");
             return [new Place(Seen.BeginningChain)];
         }
 

@@ -46,7 +46,7 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
         for (var i = at; found.Count < words.Count; i++)
         {
             if (i >= end) throw new Misread($"of {words.Count} {words.Names[0].Word} only {found.Count} are there");
-            if (Fits(words.Names, i)) found.Add(i);
+            if (Fits(words.Names, i) || IsSt(words, i)) found.Add(i);
             else if (places[i].Seen != Seen.Space) throw new Misread($"a {places[i]} comes where {words.Names[0].Word} is expected");
         }
 
@@ -72,7 +72,7 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
         // `last dc and top of turning ch`: the chain behind the last dc is no dc.
         var after = tail.Count - words.Count > 0 && places[tail[^1]].Seen is Seen.TurningChain or Seen.BeginningChain && !Fits(words.Names, tail[^1]) ? 1 : 0;
         var found = tail.SkipLast(after).TakeLast(words.Count).ToList();
-        if (found.Count < words.Count || found.Any(i => !Fits(words.Names, i))) throw new Misread($"the last {words.Count} are no {words.Names[0].Word}");
+        if (found.Count < words.Count || found.Any(i => !Fits(words.Names, i) && !IsSt(words, i))) throw new Misread($"the last {words.Count} are no {words.Names[0].Word}");
         if (found[0] != at) throw new Misread($"{found[0] - at} places before the last are passed over in silence");
         return found;
     }
@@ -106,9 +106,15 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
 
     private int Top(PlaceName name, Func<Place, bool> fits)
     {
-        if (at >= end || !name.Fits(places[at])) throw new Misread($"what comes is {(at < end ? places[at].ToString() : "nothing")}, not the {name.Word} ch");
-        return fits(places[at]) ? at : throw new Misread($"the {name.Word} ch is {places[at].Chains} ch, and its {places[at].Top}th is the top");
+        // There is one such ch, at the row's end: a space before it may be passed, a stitch may not.
+        var i = at;
+        while (i < end && places[i].Seen == Seen.Space) i++;
+        if (i >= end || !name.Fits(places[i])) throw new Misread($"what comes is {(i < end ? places[i].ToString() : "nothing")}, not the {name.Word} ch");
+        return fits(places[i]) ? i : throw new Misread($"the {name.Word} ch is {places[i].Chains} ch, and its {places[i].Top}th is the top");
     }
+
+    // Where sts are counted, the ch that stands for one is one.
+    private bool IsSt(PlaceWords words, int i) => words is { Count: > 1, Names: [{ Word: "st" }] } && places[i].IsLikeAStitch;
 
     private bool Fits(IReadOnlyList<PlaceName> names, int i) => names.Any(name => name.Fits(places[i]));
 }

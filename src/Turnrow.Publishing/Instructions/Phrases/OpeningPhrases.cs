@@ -106,11 +106,11 @@ internal sealed record Turn : Phrase
     protected override string Text(Wording words) => "turn";
 }
 
-/// <summary>Chains made before that stand for the row's first stitch, where nothing is worked into a chain after them.</summary>
-internal sealed record PassChains(Stitch Stitch, int Chains) : Phrase
+/// <summary>Chains made before, where nothing is worked into a chain after them; the stitch that they stand for, if it is one by itself.</summary>
+internal sealed record PassChains(Stitch? Stitch, int Chains) : Phrase
 {
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
     protected override string Text(Wording words) =>
-        $"{words.Terms.Skip} the {Numbers.Plain(Chains)} {words.Ch} (they count as 1 {words.Stitch(Stitch)})";
+        $"{words.Terms.Skip} the {Numbers.Plain(Chains)} {words.Ch}{(Stitch is null ? string.Empty : $" (they count as 1 {words.Stitch(Stitch)})")}";
 }

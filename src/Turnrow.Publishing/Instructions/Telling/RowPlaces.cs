@@ -186,9 +186,9 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     {
         if (!IsTop(place)) return null;
         var beginning = place.Kind == PlaceKind.SkippedChains;
-        return openingBelow is { Space: > 0, Counts: true } longer && !beginning
-            ? new ChainTop(beginning, longer.Chains - longer.Space, longer.Chains)
-            : new ChainTop(beginning, 0, 0);
+        if (openingBelow is not { Space: > 0, Counts: true } longer) return new ChainTop(beginning, 0, 0);
+        var chains = beginning ? longer.FirstStitchIn - 1 : longer.Chains;
+        return new ChainTop(beginning, chains - longer.Space, chains);
     }
 
     private bool HasTop(PlaceSegment segment)

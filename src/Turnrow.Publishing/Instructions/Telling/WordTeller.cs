@@ -220,7 +220,7 @@ internal sealed class WordTeller(RowContext row)
         // What stands behind the last of them is told by the words that follow.
         var reached = _places.UntilBehindLast(filter.Has);
         var top = _places.TopAt(reached - 1);
-        Phrases.Add(phrase(new EachAcross(NameOf(filter))));
+        if (top is null || _places.Until(filter.Has) < reached - 1) Phrases.Add(phrase(new EachAcross(NameOf(filter))));
         _places.Pass(reached);
         if (top is not null) Phrases.Add(phrase(top));
     }
