@@ -97,7 +97,7 @@ item
 stitchAmount : operations+=countOperation+ | first=list operations+=countOperation* | far=reach ;
 changeAmount : amount=count evenly=EVENLY? | far=reach ;
 reach        : ACROSS | AROUND | UNTIL remain=count REMAIN ;
-place        : IN which=(NEXT | FIRST | LAST | SAME | EACH) kind+=name* (AND also+=name+)? ;
+place        : IN which=(NEXT | FIRST | LAST | SAME | EACH) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)? ;
 
 repeatLine
   : REPEAT (ROWS from=count TO to=count | ROW from=count) COMMA times=count

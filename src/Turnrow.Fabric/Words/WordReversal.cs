@@ -7,12 +7,20 @@ internal static class WordReversal
     public static IReadOnlyList<Word> Reverse(IReadOnlyList<Word> worked)
     {
         var result = new List<Word>(worked.Count);
+        var before = WordCounts.Takes(worked);
         for (var i = worked.Count - 1; i >= 0; i--)
         {
+            before -= WordCounts.Takes(worked[i]);
+
             // Words "in the same place" belong to the word before them: together they are one group in one place.
             var together = new List<Word>();
-            while (i > 0 && IsInSame(worked[i])) together.Add(worked[i--]);
-            if (together.Count == 0) AddReversed(result, worked[i]);
+            while (i > 0 && IsInSame(worked[i]))
+            {
+                together.Add(worked[i--]);
+                before -= WordCounts.Takes(worked[i]);
+            }
+
+            if (together.Count == 0) AddReversed(result, worked[i], before);
             else AddTogether(result, worked[i], together);
         }
 
@@ -69,20 +77,20 @@ internal static class WordReversal
         _ => word,
     };
 
-    private static void AddReversed(List<Word> result, Word word)
+    private static void AddReversed(List<Word> result, Word word, int before)
     {
         switch (word)
         {
             case Work work:
-                result.Add(work with { Amount = Fixed(work.Amount), Target = Turned(work.Target), Passed = 0, PassedBefore = 0 });
+                result.Add(work with { Amount = Fixed(work.Amount), Target = Turned(work.Target, before + work.PassedBefore), Passed = 0, PassedBefore = 0 });
                 if (work.PassedBefore > 0) result.Add(new Skip(work.PassedBefore) { Origin = work.Origin });
                 break;
             case Group group:
-                result.Add(group with { Words = Reverse(group.Words), Target = Turned(group.Target), Passed = 0, PassedBefore = 0 });
+                result.Add(group with { Words = Reverse(group.Words), Target = Turned(group.Target, before + group.PassedBefore), Passed = 0, PassedBefore = 0 });
                 if (group.PassedBefore > 0) result.Add(new Skip(group.PassedBefore) { Origin = group.Origin });
                 break;
             case Repeat { Ways.Count: > 0 } repeat:
-                for (var i = repeat.Ways.Count - 1; i >= 0; i--) AddReversed(result, repeat.Ways[i]);
+                for (var i = repeat.Ways.Count - 1; i >= 0; i--) AddReversed(result, repeat.Ways[i], before);
                 break;
             case Repeat repeat:
                 if (repeat.Amount.Times > 0) result.Add(repeat with { Words = Reverse(repeat.Words), Amount = Fixed(repeat.Amount) });
@@ -102,10 +110,12 @@ internal static class WordReversal
     private static Amount Fixed(Amount amount) => Amount.Of(amount.Times);
 
     // The nth place from one end is not the next one from the other: aims become plain places, which the skips put right.
-    private static Target Turned(Target target) => target.Aim switch
+    // "In each" goes on as far as there was something before it.
+    private static Target Turned(Target target, int before) => target.Aim switch
     {
         Aim.First => target with { Aim = Aim.Last },
         Aim.Last => target with { Aim = Aim.First },
+        Aim.EachOfKind => target with { Remain = before },
         _ => target,
     };
 }

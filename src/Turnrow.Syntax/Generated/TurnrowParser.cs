@@ -4537,6 +4537,8 @@ internal partial class TurnrowParser : Parser {
 		public NameContext _name;
 		public IList<NameContext> _kind = new List<NameContext>();
 		public IList<NameContext> _also = new List<NameContext>();
+		public IToken until;
+		public CountContext remain;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
@@ -4544,11 +4546,16 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
 			return GetRuleContexts<NameContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
 			return GetRuleContext<NameContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNTIL() { return GetToken(TurnrowParser.UNTIL, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
 		}
 		public PlaceContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -4617,6 +4624,20 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
+			State = 639;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==UNTIL) {
+				{
+				State = 635;
+				_localctx.until = Match(UNTIL);
+				State = 636;
+				_localctx.remain = count();
+				State = 637;
+				Match(REMAIN);
+				}
+			}
+
 			}
 		}
 		catch (RecognitionException re) {
@@ -4671,61 +4692,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 635;
+			State = 641;
 			Match(REPEAT);
-			State = 643;
+			State = 649;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 636;
+				State = 642;
 				Match(ROWS);
-				State = 637;
+				State = 643;
 				_localctx.from = count();
-				State = 638;
+				State = 644;
 				Match(TO);
-				State = 639;
+				State = 645;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 641;
+				State = 647;
 				Match(ROW);
-				State = 642;
+				State = 648;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 645;
+			State = 651;
 			Match(COMMA);
-			State = 646;
+			State = 652;
 			_localctx.times = count();
-			State = 654;
+			State = 660;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 647;
+				State = 653;
 				_localctx.more = Match(MORE_WORD);
-				State = 648;
+				State = 654;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 649;
+				State = 655;
 				_localctx.end = Match(TIMES);
-				State = 652;
+				State = 658;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 650;
+					State = 656;
 					_localctx.inAll = Match(IN);
-					State = 651;
+					State = 657;
 					Match(ALL);
 					}
 				}
@@ -4735,12 +4756,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 657;
+			State = 663;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 656;
+				State = 662;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4810,24 +4831,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 659;
+			State = 665;
 			Match(STRAIGHT);
-			State = 667;
+			State = 673;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 660;
+				State = 666;
 				Match(TO);
-				State = 661;
+				State = 667;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 662;
+				State = 668;
 				_localctx.further = Match(FOR);
-				State = 663;
+				State = 669;
 				_localctx.length = sum();
 				}
 				break;
@@ -4922,50 +4943,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 664;
+				State = 670;
 				_localctx.amount = count();
-				State = 665;
+				State = 671;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 671;
+			State = 677;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 669;
+				State = 675;
 				Match(FROM);
-				State = 670;
+				State = 676;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 677;
+			State = 683;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 673;
+				State = 679;
 				Match(COMMA);
-				State = 674;
+				State = 680;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 679;
+				State = 685;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 681;
+			State = 687;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 680;
+				State = 686;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5006,33 +5027,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 94, RULE_rowFix);
 		try {
-			State = 689;
+			State = 695;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 683;
+				State = 689;
 				Match(EVEN);
-				State = 684;
+				State = 690;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 685;
+				State = 691;
 				Match(ODD);
-				State = 686;
+				State = 692;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 687;
+				State = 693;
 				Match(END);
-				State = 688;
+				State = 694;
 				_localctx.facing = side();
 				}
 				break;
@@ -5081,20 +5102,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 691;
+			State = 697;
 			Match(LEAVE);
-			State = 692;
+			State = 698;
 			_localctx.amount = count();
-			State = 693;
+			State = 699;
 			Match(AT);
-			State = 694;
+			State = 700;
 			_localctx.at = edge();
-			State = 696;
+			State = 702;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 695;
+				State = 701;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5147,36 +5168,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 698;
+			State = 704;
 			Match(ADD);
-			State = 699;
+			State = 705;
 			_localctx.amount = count();
-			State = 700;
-			Match(AT);
-			State = 701;
-			_localctx.at = edge();
 			State = 706;
+			Match(AT);
+			State = 707;
+			_localctx.at = edge();
+			State = 712;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 702;
+				State = 708;
 				Match(COMMA);
-				State = 703;
+				State = 709;
 				_localctx.apart = Match(ONE);
-				State = 704;
+				State = 710;
 				Match(ROW);
-				State = 705;
+				State = 711;
 				Match(APART);
 				}
 			}
 
-			State = 709;
+			State = 715;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 708;
+				State = 714;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5246,20 +5267,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 711;
+			State = 717;
 			Match(SHAPE);
-			State = 720;
+			State = 726;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 712;
+				State = 718;
 				Match(ROWS);
-				State = 713;
+				State = 719;
 				_localctx.from = count();
-				State = 714;
+				State = 720;
 				Match(TO);
-				State = 715;
+				State = 721;
 				_localctx.to = count();
 				}
 				break;
@@ -5354,39 +5375,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 717;
+				State = 723;
 				_localctx.rows = count();
-				State = 718;
+				State = 724;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 732;
+			State = 738;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 722;
+				State = 728;
 				Match(COLON);
-				State = 723;
+				State = 729;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 728;
+				State = 734;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 724;
+					State = 730;
 					Match(SEMICOLON);
-					State = 725;
+					State = 731;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 730;
+					State = 736;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5394,19 +5415,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 731;
+				State = 737;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 735;
+			State = 741;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 734;
+				State = 740;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5477,54 +5498,54 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 742;
+			State = 748;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 737;
+				State = 743;
 				Match(AFTER);
-				State = 738;
+				State = 744;
 				_localctx.after = count();
-				State = 739;
+				State = 745;
 				rowsWord();
-				State = 740;
+				State = 746;
 				Match(COMMA);
 				}
 			}
 
-			State = 744;
+			State = 750;
 			_localctx.changed = change();
-			State = 745;
+			State = 751;
 			_localctx.amount = count();
-			State = 746;
+			State = 752;
 			Match(AT);
-			State = 747;
+			State = 753;
 			_localctx.at = edge();
-			State = 749;
+			State = 755;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 748;
+				State = 754;
 				_localctx.first = frequency();
 				}
 			}
 
-			State = 755;
+			State = 761;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 751;
+				State = 757;
 				Match(COMMA);
-				State = 752;
+				State = 758;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 757;
+				State = 763;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5564,7 +5585,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 104, RULE_shapingPart);
 		int _la;
 		try {
-			State = 763;
+			State = 769;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -5572,17 +5593,17 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 759;
+				State = 765;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 758;
+					State = 764;
 					Match(THEN);
 					}
 				}
 
-				State = 761;
+				State = 767;
 				_localctx.when = frequency();
 				}
 				break;
@@ -5591,7 +5612,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 762;
+				State = 768;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -5642,20 +5663,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 106, RULE_frequency);
 		int _la;
 		try {
-			State = 789;
+			State = 795;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 765;
+				State = 771;
 				Match(EVERY);
-				State = 770;
+				State = 776;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 766;
+					State = 772;
 					Match(ROW);
 					}
 					break;
@@ -5750,23 +5771,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 767;
+					State = 773;
 					_localctx.interval = count();
-					State = 768;
+					State = 774;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 775;
+				State = 781;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 					{
-					State = 772;
+					State = 778;
 					_localctx.times = count();
-					State = 773;
+					State = 779;
 					Match(TIMES);
 					}
 				}
@@ -5776,28 +5797,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 777;
-				Match(BY);
-				State = 778;
-				Match(TURNS);
-				State = 779;
-				Match(EVERY);
-				State = 780;
-				_localctx.interval = count();
-				State = 781;
-				Match(AND);
-				State = 782;
-				_localctx.byTurns = count();
 				State = 783;
-				rowsWord();
+				Match(BY);
+				State = 784;
+				Match(TURNS);
+				State = 785;
+				Match(EVERY);
+				State = 786;
+				_localctx.interval = count();
 				State = 787;
+				Match(AND);
+				State = 788;
+				_localctx.byTurns = count();
+				State = 789;
+				rowsWord();
+				State = 793;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 					{
-					State = 784;
+					State = 790;
 					_localctx.times = count();
-					State = 785;
+					State = 791;
 					Match(TIMES);
 					}
 				}
@@ -5844,28 +5865,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 793;
+			State = 799;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 791;
+				State = 797;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 792;
+				State = 798;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 795;
+			State = 801;
 			stitchesWord();
-			State = 796;
+			State = 802;
 			Match(IN);
 			}
 		}
@@ -5919,32 +5940,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 798;
+			State = 804;
 			Match(EVENLY);
-			State = 799;
+			State = 805;
 			Match(TO);
-			State = 800;
+			State = 806;
 			_localctx.target = count();
-			State = 801;
+			State = 807;
 			Match(COMMA);
-			State = 802;
-			Match(AT);
-			State = 803;
-			_localctx.at = edge();
 			State = 808;
+			Match(AT);
+			State = 809;
+			_localctx.at = edge();
+			State = 814;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 804;
+				State = 810;
 				Match(COMMA);
-				State = 805;
+				State = 811;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 810;
+				State = 816;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5995,35 +6016,35 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 112, RULE_solveOption);
 		int _la;
 		try {
-			State = 824;
+			State = 830;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 811;
+				State = 817;
 				Match(ON);
-				State = 812;
+				State = 818;
 				Match(RS);
-				State = 813;
+				State = 819;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 814;
+				State = 820;
 				Match(LONGER);
-				State = 815;
+				State = 821;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 816;
+				State = 822;
 				Match(BY);
-				State = 817;
+				State = 823;
 				Match(TURNS);
 				}
 				break;
@@ -6031,7 +6052,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 818;
+				State = 824;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6041,11 +6062,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 819;
+				State = 825;
 				_localctx.rows = count();
-				State = 820;
+				State = 826;
 				rowsWord();
-				State = 821;
+				State = 827;
 				Match(PLAIN);
 				}
 				break;
@@ -6054,7 +6075,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 823;
+				State = 829;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6121,43 +6142,43 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 826;
+			State = 832;
 			Match(SEAM);
-			State = 828;
+			State = 834;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 827;
+				State = 833;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 830;
+				State = 836;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
-			State = 839;
+			State = 845;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 832;
+				State = 838;
 				Match(COMMA);
-				State = 837;
+				State = 843;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 37)) & ~0x3f) == 0 && ((1L << (_la - 37)) & 70918500007937L) != 0)) {
 					{
-					State = 833;
+					State = 839;
 					_localctx.rows = selection();
-					State = 835;
+					State = 841;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 834;
+						State = 840;
 						Match(COMMA);
 						}
 					}
@@ -6168,48 +6189,48 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 841;
+			State = 847;
 			Match(WITH);
-			State = 843;
+			State = 849;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 842;
+				State = 848;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 845;
+				State = 851;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
-			State = 851;
+			State = 857;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 847;
+				State = 853;
 				Match(COMMA);
-				State = 848;
+				State = 854;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 853;
+				State = 859;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 856;
+			State = 862;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 854;
+				State = 860;
 				Match(COLON);
-				State = 855;
+				State = 861;
 				_localctx.worked = rate();
 				}
 			}
@@ -6251,7 +6272,7 @@ internal partial class TurnrowParser : Parser {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
 		EnterRule(_localctx, 116, RULE_seamPart);
 		try {
-			State = 867;
+			State = 873;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -6260,43 +6281,43 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 858;
+				State = 864;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 859;
+				State = 865;
 				Match(EASING);
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 860;
+				State = 866;
 				Match(IN);
-				State = 864;
+				State = 870;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 861;
+					State = 867;
 					Match(THE);
-					State = 862;
+					State = 868;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 863;
+					State = 869;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 866;
+				State = 872;
 				Match(ORDER);
 				}
 				break;
@@ -6336,7 +6357,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 118, RULE_walkWord);
 		try {
-			State = 875;
+			State = 881;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
@@ -6428,42 +6449,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 869;
+				State = 875;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 870;
+				State = 876;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 871;
+				State = 877;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 872;
+				State = 878;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 873;
+				State = 879;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 874;
+				State = 880;
 				Match(STITCHES);
 				}
 				break;
@@ -6517,7 +6538,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_selection);
 		int _la;
 		try {
-			State = 893;
+			State = 899;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -6525,19 +6546,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 879;
+				State = 885;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 877;
+					State = 883;
 					_localctx.all = Match(ALL);
-					State = 878;
+					State = 884;
 					Match(BUT);
 					}
 				}
 
-				State = 881;
+				State = 887;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6547,12 +6568,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 886;
+				State = 892;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 882;
+					State = 888;
 					Match(ROW);
 					}
 					break;
@@ -6647,9 +6668,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 883;
+					State = 889;
 					_localctx.amount = count();
-					State = 884;
+					State = 890;
 					rowsWord();
 					}
 					break;
@@ -6661,13 +6682,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 888;
+				State = 894;
 				Match(ROWS);
-				State = 889;
+				State = 895;
 				_localctx.from = count();
-				State = 890;
+				State = 896;
 				Match(TO);
-				State = 891;
+				State = 897;
 				_localctx.to = count();
 				}
 				break;
@@ -6730,46 +6751,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 896;
+			State = 902;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 895;
+				State = 901;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 899;
+			State = 905;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 898;
+				State = 904;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 901;
+				State = 907;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
-			State = 923;
+			State = 929;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 903;
+				State = 909;
 				_localctx.way = Match(IN);
-				State = 904;
+				State = 910;
 				Match(EACH);
-				State = 911;
+				State = 917;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 905;
+					State = 911;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -6861,18 +6882,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 907;
+					State = 913;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 906;
+						State = 912;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 909;
+						State = 915;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -6885,14 +6906,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 913;
+				State = 919;
 				_localctx.way = Match(PER);
-				State = 921;
+				State = 927;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 914;
+					State = 920;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -6987,21 +7008,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 915;
+					State = 921;
 					_localctx.over = count();
-					State = 919;
+					State = 925;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 916;
+						State = 922;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 917;
+						State = 923;
 						Match(STITCHES);
 						}
 						break;
@@ -7093,7 +7114,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 918;
+						State = 924;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -7166,29 +7187,29 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 925;
+			State = 931;
 			Match(EXPECT);
-			State = 926;
+			State = 932;
 			_localctx.left = expected();
-			State = 936;
+			State = 942;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 927;
+				State = 933;
 				Match(MEASURE);
-				State = 928;
+				State = 934;
 				_localctx.length = sum();
-				State = 932;
+				State = 938;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 929;
+					State = 935;
 					Match(COMMA);
-					State = 930;
+					State = 936;
 					Match(WITHIN);
-					State = 931;
+					State = 937;
 					_localctx.within = sum();
 					}
 				}
@@ -7198,7 +7219,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 934;
+				State = 940;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7207,7 +7228,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 935;
+				State = 941;
 				_localctx.right = expected();
 				}
 				break;
@@ -7252,24 +7273,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 938;
+			State = 944;
 			_localctx.value = sum();
-			State = 943;
+			State = 949;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 940;
+				State = 946;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 939;
+					State = 945;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 942;
+				State = 948;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -7332,38 +7353,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 945;
+			State = 951;
 			Match(EQUALS);
-			State = 946;
+			State = 952;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 951;
+			State = 957;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 947;
+				State = 953;
 				Match(COMMA);
-				State = 948;
+				State = 954;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 953;
+				State = 959;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 959;
+			State = 965;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 954;
+				State = 960;
 				_localctx.without = Match(WITHOUT);
-				State = 955;
+				State = 961;
 				Match(TURNING);
-				State = 956;
+				State = 962;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7376,9 +7397,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 957;
+				State = 963;
 				_localctx.with = Match(WITH);
-				State = 958;
+				State = 964;
 				Match(CHAINS);
 				}
 				break;
@@ -7430,9 +7451,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 961;
+			State = 967;
 			_localctx.amount = count();
-			State = 968;
+			State = 974;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
@@ -7523,18 +7544,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 963;
+				State = 969;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 962;
+					State = 968;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 965;
+					State = 971;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -7542,7 +7563,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 967;
+				State = 973;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -7588,15 +7609,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 132, RULE_edge);
 		int _la;
 		try {
-			State = 976;
+			State = 982;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 970;
+				State = 976;
 				Match(BOTH);
-				State = 971;
+				State = 977;
 				Match(EDGES);
 				}
 				break;
@@ -7689,14 +7710,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 972;
+				State = 978;
 				_localctx.called = name();
-				State = 974;
+				State = 980;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 973;
+					State = 979;
 					Match(EDGE);
 					}
 				}
@@ -7736,7 +7757,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 978;
+			State = 984;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7776,7 +7797,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 980;
+			State = 986;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7822,18 +7843,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 983;
+			State = 989;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 982;
+				State = 988;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 985;
+				State = 991;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -7868,7 +7889,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 987;
+			State = 993;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7908,7 +7929,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 989;
+			State = 995;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7958,20 +7979,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 991;
+			State = 997;
 			_localctx.first = factor();
-			State = 995;
+			State = 1001;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 				{
 				{
-				State = 992;
+				State = 998;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 997;
+				State = 1003;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8011,9 +8032,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 998;
+			State = 1004;
 			_localctx.by = sign();
-			State = 999;
+			State = 1005;
 			_localctx.value = factor();
 			}
 		}
@@ -8060,21 +8081,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 148, RULE_factor);
 		int _la;
 		try {
-			State = 1010;
+			State = 1016;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1001;
+				State = 1007;
 				_localctx.amount = list();
-				State = 1003;
+				State = 1009;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 791648371998721L) != 0)) {
 					{
-					State = 1002;
+					State = 1008;
 					_localctx.measure = unit();
 					}
 				}
@@ -8170,18 +8191,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1005;
+				State = 1011;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1006;
+				State = 1012;
 				Match(OPEN);
-				State = 1007;
+				State = 1013;
 				_localctx.inside = sum();
-				State = 1008;
+				State = 1014;
 				Match(CLOSE);
 				}
 				break;
@@ -8228,20 +8249,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1012;
+			State = 1018;
 			_localctx.first = single();
-			State = 1016;
+			State = 1022;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 				{
 				{
-				State = 1013;
+				State = 1019;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1018;
+				State = 1024;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8281,9 +8302,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1019;
+			State = 1025;
 			_localctx.by = sign();
-			State = 1020;
+			State = 1026;
 			_localctx.value = single();
 			}
 		}
@@ -8325,14 +8346,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 154, RULE_single);
 		try {
-			State = 1028;
+			State = 1034;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1022;
+				State = 1028;
 				_localctx.amount = list();
 				}
 				break;
@@ -8425,18 +8446,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1023;
+				State = 1029;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1024;
+				State = 1030;
 				Match(OPEN);
-				State = 1025;
+				State = 1031;
 				_localctx.inside = count();
-				State = 1026;
+				State = 1032;
 				Match(CLOSE);
 				}
 				break;
@@ -8475,7 +8496,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1030;
+			State = 1036;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8528,36 +8549,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1032;
+			State = 1038;
 			_localctx.first = number();
-			State = 1044;
+			State = 1050;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1033;
+				State = 1039;
 				Match(OPEN);
-				State = 1034;
+				State = 1040;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1039;
+				State = 1045;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1035;
+					State = 1041;
 					Match(COMMA);
-					State = 1036;
+					State = 1042;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1041;
+					State = 1047;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1042;
+				State = 1048;
 				Match(CLOSE);
 				}
 			}
@@ -8593,20 +8614,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 160, RULE_number);
 		int _la;
 		try {
-			State = 1051;
+			State = 1057;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1046;
+				State = 1052;
 				_localctx.whole = Match(NUMBER);
-				State = 1048;
+				State = 1054;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1047;
+					State = 1053;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -8616,7 +8637,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1050;
+				State = 1056;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -8656,7 +8677,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1053;
+			State = 1059;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 791648371998721L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8781,7 +8802,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1055;
+			State = 1061;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8804,7 +8825,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,138,1058,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,138,1064,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -8852,335 +8873,337 @@ internal partial class TurnrowParser : Parser {
 		41,5,41,597,8,41,10,41,12,41,600,9,41,1,41,3,41,603,8,41,1,42,1,42,3,42,
 		607,8,42,1,42,3,42,610,8,42,1,43,1,43,1,43,1,43,1,43,1,43,3,43,618,8,43,
 		1,44,1,44,1,44,5,44,623,8,44,10,44,12,44,626,9,44,1,44,1,44,4,44,630,8,
-		44,11,44,12,44,631,3,44,634,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,
-		45,3,45,644,8,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,653,8,45,3,45,
-		655,8,45,1,45,3,45,658,8,45,1,46,1,46,1,46,1,46,1,46,1,46,1,46,1,46,3,
-		46,668,8,46,1,46,1,46,3,46,672,8,46,1,46,1,46,5,46,676,8,46,10,46,12,46,
-		679,9,46,1,46,3,46,682,8,46,1,47,1,47,1,47,1,47,1,47,1,47,3,47,690,8,47,
-		1,48,1,48,1,48,1,48,1,48,3,48,697,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,
-		49,1,49,3,49,707,8,49,1,49,3,49,710,8,49,1,50,1,50,1,50,1,50,1,50,1,50,
-		1,50,1,50,1,50,3,50,721,8,50,1,50,1,50,1,50,1,50,5,50,727,8,50,10,50,12,
-		50,730,9,50,1,50,3,50,733,8,50,1,50,3,50,736,8,50,1,51,1,51,1,51,1,51,
-		1,51,3,51,743,8,51,1,51,1,51,1,51,1,51,1,51,3,51,750,8,51,1,51,1,51,5,
-		51,754,8,51,10,51,12,51,757,9,51,1,52,3,52,760,8,52,1,52,1,52,3,52,764,
-		8,52,1,53,1,53,1,53,1,53,1,53,3,53,771,8,53,1,53,1,53,1,53,3,53,776,8,
-		53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,788,8,53,3,53,
-		790,8,53,1,54,1,54,3,54,794,8,54,1,54,1,54,1,54,1,55,1,55,1,55,1,55,1,
-		55,1,55,1,55,1,55,5,55,807,8,55,10,55,12,55,810,9,55,1,56,1,56,1,56,1,
-		56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,825,8,56,1,57,1,57,
-		4,57,829,8,57,11,57,12,57,830,1,57,1,57,1,57,3,57,836,8,57,3,57,838,8,
-		57,3,57,840,8,57,1,57,1,57,4,57,844,8,57,11,57,12,57,845,1,57,1,57,5,57,
-		850,8,57,10,57,12,57,853,9,57,1,57,1,57,3,57,857,8,57,1,58,1,58,1,58,1,
-		58,1,58,1,58,3,58,865,8,58,1,58,3,58,868,8,58,1,59,1,59,1,59,1,59,1,59,
-		1,59,3,59,876,8,59,1,60,1,60,3,60,880,8,60,1,60,1,60,1,60,1,60,1,60,3,
-		60,887,8,60,1,60,1,60,1,60,1,60,1,60,3,60,894,8,60,1,61,3,61,897,8,61,
-		1,61,4,61,900,8,61,11,61,12,61,901,1,61,1,61,1,61,1,61,4,61,908,8,61,11,
-		61,12,61,909,3,61,912,8,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,920,8,61,
-		3,61,922,8,61,3,61,924,8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,933,
-		8,62,1,62,1,62,3,62,937,8,62,1,63,1,63,3,63,941,8,63,1,63,3,63,944,8,63,
-		1,64,1,64,1,64,1,64,5,64,950,8,64,10,64,12,64,953,9,64,1,64,1,64,1,64,
-		1,64,1,64,3,64,960,8,64,1,65,1,65,4,65,964,8,65,11,65,12,65,965,1,65,3,
-		65,969,8,65,1,66,1,66,1,66,1,66,3,66,975,8,66,3,66,977,8,66,1,67,1,67,
-		1,68,1,68,1,69,4,69,984,8,69,11,69,12,69,985,1,70,1,70,1,71,1,71,1,72,
-		1,72,5,72,994,8,72,10,72,12,72,997,9,72,1,73,1,73,1,73,1,74,1,74,3,74,
-		1004,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1011,8,74,1,75,1,75,5,75,1015,
-		8,75,10,75,12,75,1018,9,75,1,76,1,76,1,76,1,77,1,77,1,77,1,77,1,77,1,77,
-		3,77,1029,8,77,1,78,1,78,1,79,1,79,1,79,1,79,1,79,5,79,1038,8,79,10,79,
-		12,79,1041,9,79,1,79,1,79,3,79,1045,8,79,1,80,1,80,3,80,1049,8,80,1,80,
-		3,80,1052,8,80,1,81,1,81,1,82,1,82,1,82,0,0,83,0,2,4,6,8,10,12,14,16,18,
-		20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,
-		68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,
-		112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,
-		148,150,152,154,156,158,160,162,164,0,15,2,0,125,126,128,129,2,0,17,17,
-		60,60,2,0,37,37,109,109,2,0,65,65,118,118,2,0,55,55,82,82,2,0,27,27,35,
-		35,5,0,66,66,76,76,83,83,88,88,105,105,2,0,76,76,83,83,2,0,104,104,123,
-		123,2,0,63,63,81,81,1,0,36,37,1,0,108,109,1,0,10,13,4,0,80,80,124,124,
-		126,127,129,129,22,0,14,15,17,25,27,35,38,48,50,52,54,55,58,62,64,72,74,
-		75,78,79,82,82,84,97,99,103,105,105,108,108,111,112,114,116,118,119,121,
-		121,125,125,128,128,130,130,1166,0,166,1,0,0,0,2,169,1,0,0,0,4,205,1,0,
-		0,0,6,207,1,0,0,0,8,210,1,0,0,0,10,213,1,0,0,0,12,220,1,0,0,0,14,222,1,
-		0,0,0,16,225,1,0,0,0,18,241,1,0,0,0,20,243,1,0,0,0,22,246,1,0,0,0,24,249,
-		1,0,0,0,26,252,1,0,0,0,28,254,1,0,0,0,30,271,1,0,0,0,32,273,1,0,0,0,34,
-		277,1,0,0,0,36,298,1,0,0,0,38,301,1,0,0,0,40,333,1,0,0,0,42,335,1,0,0,
-		0,44,340,1,0,0,0,46,361,1,0,0,0,48,380,1,0,0,0,50,382,1,0,0,0,52,428,1,
-		0,0,0,54,431,1,0,0,0,56,446,1,0,0,0,58,448,1,0,0,0,60,455,1,0,0,0,62,474,
-		1,0,0,0,64,476,1,0,0,0,66,481,1,0,0,0,68,497,1,0,0,0,70,499,1,0,0,0,72,
-		502,1,0,0,0,74,506,1,0,0,0,76,518,1,0,0,0,78,530,1,0,0,0,80,587,1,0,0,
-		0,82,602,1,0,0,0,84,609,1,0,0,0,86,617,1,0,0,0,88,619,1,0,0,0,90,635,1,
-		0,0,0,92,659,1,0,0,0,94,689,1,0,0,0,96,691,1,0,0,0,98,698,1,0,0,0,100,
-		711,1,0,0,0,102,742,1,0,0,0,104,763,1,0,0,0,106,789,1,0,0,0,108,793,1,
-		0,0,0,110,798,1,0,0,0,112,824,1,0,0,0,114,826,1,0,0,0,116,867,1,0,0,0,
-		118,875,1,0,0,0,120,893,1,0,0,0,122,896,1,0,0,0,124,925,1,0,0,0,126,938,
-		1,0,0,0,128,945,1,0,0,0,130,961,1,0,0,0,132,976,1,0,0,0,134,978,1,0,0,
-		0,136,980,1,0,0,0,138,983,1,0,0,0,140,987,1,0,0,0,142,989,1,0,0,0,144,
-		991,1,0,0,0,146,998,1,0,0,0,148,1010,1,0,0,0,150,1012,1,0,0,0,152,1019,
-		1,0,0,0,154,1028,1,0,0,0,156,1030,1,0,0,0,158,1032,1,0,0,0,160,1051,1,
-		0,0,0,162,1053,1,0,0,0,164,1055,1,0,0,0,166,167,3,4,2,0,167,168,5,0,0,
-		1,168,1,1,0,0,0,169,170,3,128,64,0,170,171,5,0,0,1,171,3,1,0,0,0,172,206,
-		3,6,3,0,173,206,3,8,4,0,174,206,3,10,5,0,175,206,3,14,7,0,176,206,3,16,
-		8,0,177,206,3,20,10,0,178,206,3,22,11,0,179,206,3,24,12,0,180,206,3,26,
-		13,0,181,206,3,28,14,0,182,206,3,32,16,0,183,206,3,34,17,0,184,206,3,38,
-		19,0,185,206,3,42,21,0,186,206,3,44,22,0,187,206,3,50,25,0,188,206,3,58,
-		29,0,189,206,3,60,30,0,190,206,3,62,31,0,191,206,3,64,32,0,192,206,3,66,
-		33,0,193,206,3,70,35,0,194,206,3,72,36,0,195,206,3,74,37,0,196,206,3,76,
-		38,0,197,206,3,90,45,0,198,206,3,92,46,0,199,206,3,96,48,0,200,206,3,98,
-		49,0,201,206,3,100,50,0,202,206,3,114,57,0,203,206,3,124,62,0,204,206,
-		3,46,23,0,205,172,1,0,0,0,205,173,1,0,0,0,205,174,1,0,0,0,205,175,1,0,
-		0,0,205,176,1,0,0,0,205,177,1,0,0,0,205,178,1,0,0,0,205,179,1,0,0,0,205,
-		180,1,0,0,0,205,181,1,0,0,0,205,182,1,0,0,0,205,183,1,0,0,0,205,184,1,
-		0,0,0,205,185,1,0,0,0,205,186,1,0,0,0,205,187,1,0,0,0,205,188,1,0,0,0,
-		205,189,1,0,0,0,205,190,1,0,0,0,205,191,1,0,0,0,205,192,1,0,0,0,205,193,
-		1,0,0,0,205,194,1,0,0,0,205,195,1,0,0,0,205,196,1,0,0,0,205,197,1,0,0,
-		0,205,198,1,0,0,0,205,199,1,0,0,0,205,200,1,0,0,0,205,201,1,0,0,0,205,
-		202,1,0,0,0,205,203,1,0,0,0,205,204,1,0,0,0,206,5,1,0,0,0,207,208,5,30,
-		0,0,208,209,3,160,80,0,209,7,1,0,0,0,210,211,5,32,0,0,211,212,5,135,0,
-		0,212,9,1,0,0,0,213,214,5,45,0,0,214,215,3,12,6,0,215,11,1,0,0,0,216,221,
-		5,131,0,0,217,221,5,134,0,0,218,221,5,135,0,0,219,221,3,164,82,0,220,216,
-		1,0,0,0,220,217,1,0,0,0,220,218,1,0,0,0,220,219,1,0,0,0,221,13,1,0,0,0,
-		222,223,5,43,0,0,223,224,3,164,82,0,224,15,1,0,0,0,225,226,5,40,0,0,226,
-		231,3,18,9,0,227,228,5,4,0,0,228,230,3,18,9,0,229,227,1,0,0,0,230,233,
-		1,0,0,0,231,229,1,0,0,0,231,232,1,0,0,0,232,17,1,0,0,0,233,231,1,0,0,0,
-		234,242,3,164,82,0,235,242,5,135,0,0,236,239,5,131,0,0,237,240,3,164,82,
-		0,238,240,5,13,0,0,239,237,1,0,0,0,239,238,1,0,0,0,239,240,1,0,0,0,240,
-		242,1,0,0,0,241,234,1,0,0,0,241,235,1,0,0,0,241,236,1,0,0,0,242,19,1,0,
-		0,0,243,244,5,41,0,0,244,245,5,135,0,0,245,21,1,0,0,0,246,247,5,31,0,0,
-		247,248,5,135,0,0,248,23,1,0,0,0,249,250,5,46,0,0,250,251,3,164,82,0,251,
-		25,1,0,0,0,252,253,5,3,0,0,253,27,1,0,0,0,254,255,5,48,0,0,255,257,3,164,
-		82,0,256,258,5,135,0,0,257,256,1,0,0,0,257,258,1,0,0,0,258,263,1,0,0,0,
-		259,260,5,4,0,0,260,262,3,30,15,0,261,259,1,0,0,0,262,265,1,0,0,0,263,
-		261,1,0,0,0,263,264,1,0,0,0,264,29,1,0,0,0,265,263,1,0,0,0,266,267,5,119,
-		0,0,267,272,3,160,80,0,268,269,3,160,80,0,269,270,7,0,0,0,270,272,1,0,
-		0,0,271,266,1,0,0,0,271,268,1,0,0,0,272,31,1,0,0,0,273,274,5,25,0,0,274,
-		275,3,160,80,0,275,276,5,127,0,0,276,33,1,0,0,0,277,278,5,24,0,0,278,279,
-		3,138,69,0,279,280,5,6,0,0,280,281,3,160,80,0,281,296,3,142,71,0,282,283,
-		5,53,0,0,283,284,3,160,80,0,284,285,3,140,70,0,285,286,5,113,0,0,286,287,
-		3,36,18,0,287,297,1,0,0,0,288,289,5,113,0,0,289,290,3,36,18,0,290,291,
-		5,4,0,0,291,292,3,160,80,0,292,293,3,140,70,0,293,294,5,113,0,0,294,295,
-		3,36,18,0,295,297,1,0,0,0,296,282,1,0,0,0,296,288,1,0,0,0,297,35,1,0,0,
-		0,298,299,3,160,80,0,299,300,3,162,81,0,300,37,1,0,0,0,301,302,5,44,0,
-		0,302,306,3,138,69,0,303,304,5,4,0,0,304,305,5,88,0,0,305,307,5,36,0,0,
-		306,303,1,0,0,0,306,307,1,0,0,0,307,308,1,0,0,0,308,309,5,6,0,0,309,310,
-		5,60,0,0,310,315,3,160,80,0,311,316,5,62,0,0,312,313,5,64,0,0,313,314,
-		5,89,0,0,314,316,5,19,0,0,315,311,1,0,0,0,315,312,1,0,0,0,315,316,1,0,
-		0,0,316,321,1,0,0,0,317,318,5,4,0,0,318,320,3,40,20,0,319,317,1,0,0,0,
-		320,323,1,0,0,0,321,319,1,0,0,0,321,322,1,0,0,0,322,39,1,0,0,0,323,321,
-		1,0,0,0,324,325,5,76,0,0,325,326,5,108,0,0,326,327,5,80,0,0,327,328,5,
-		133,0,0,328,334,7,1,0,0,329,330,5,89,0,0,330,331,5,80,0,0,331,332,5,110,
-		0,0,332,334,5,78,0,0,333,324,1,0,0,0,333,329,1,0,0,0,334,41,1,0,0,0,335,
-		336,5,29,0,0,336,337,3,164,82,0,337,338,5,82,0,0,338,339,3,144,72,0,339,
-		43,1,0,0,0,340,341,5,19,0,0,341,342,3,164,82,0,342,352,5,82,0,0,343,344,
-		7,2,0,0,344,345,5,77,0,0,345,353,3,144,72,0,346,350,3,144,72,0,347,348,
-		7,2,0,0,348,349,5,77,0,0,349,351,3,144,72,0,350,347,1,0,0,0,350,351,1,
-		0,0,0,351,353,1,0,0,0,352,343,1,0,0,0,352,346,1,0,0,0,353,358,1,0,0,0,
-		354,355,5,4,0,0,355,357,3,48,24,0,356,354,1,0,0,0,357,360,1,0,0,0,358,
-		356,1,0,0,0,358,359,1,0,0,0,359,45,1,0,0,0,360,358,1,0,0,0,361,367,5,18,
-		0,0,362,363,5,122,0,0,363,364,5,115,0,0,364,368,7,1,0,0,365,366,5,120,
-		0,0,366,368,5,61,0,0,367,362,1,0,0,0,367,365,1,0,0,0,368,47,1,0,0,0,369,
-		381,5,90,0,0,370,381,5,72,0,0,371,372,5,87,0,0,372,373,5,91,0,0,373,376,
-		3,154,77,0,374,375,5,10,0,0,375,377,3,154,77,0,376,374,1,0,0,0,376,377,
-		1,0,0,0,377,381,1,0,0,0,378,379,5,103,0,0,379,381,7,3,0,0,380,369,1,0,
-		0,0,380,370,1,0,0,0,380,371,1,0,0,0,380,378,1,0,0,0,381,49,1,0,0,0,382,
-		383,5,33,0,0,383,385,3,164,82,0,384,386,3,52,26,0,385,384,1,0,0,0,385,
-		386,1,0,0,0,386,388,1,0,0,0,387,389,3,128,64,0,388,387,1,0,0,0,388,389,
-		1,0,0,0,389,51,1,0,0,0,390,391,5,23,0,0,391,392,3,164,82,0,392,393,5,6,
-		0,0,393,398,3,150,75,0,394,395,3,142,71,0,395,396,5,57,0,0,396,397,3,132,
-		66,0,397,399,1,0,0,0,398,394,1,0,0,0,398,399,1,0,0,0,399,429,1,0,0,0,400,
-		401,5,82,0,0,401,402,3,164,82,0,402,406,5,85,0,0,403,404,5,4,0,0,404,405,
-		5,114,0,0,405,407,5,97,0,0,406,403,1,0,0,0,406,407,1,0,0,0,407,429,1,0,
-		0,0,408,409,5,99,0,0,409,410,5,118,0,0,410,411,5,52,0,0,411,416,3,54,27,
-		0,412,413,5,53,0,0,413,415,3,54,27,0,414,412,1,0,0,0,415,418,1,0,0,0,416,
-		414,1,0,0,0,416,417,1,0,0,0,417,419,1,0,0,0,418,416,1,0,0,0,419,420,5,
-		6,0,0,420,425,3,122,61,0,421,422,5,4,0,0,422,424,3,122,61,0,423,421,1,
-		0,0,0,424,427,1,0,0,0,425,423,1,0,0,0,425,426,1,0,0,0,426,429,1,0,0,0,
-		427,425,1,0,0,0,428,390,1,0,0,0,428,400,1,0,0,0,428,408,1,0,0,0,429,53,
-		1,0,0,0,430,432,3,118,59,0,431,430,1,0,0,0,432,433,1,0,0,0,433,431,1,0,
-		0,0,433,434,1,0,0,0,434,439,1,0,0,0,435,436,5,4,0,0,436,438,3,56,28,0,
-		437,435,1,0,0,0,438,441,1,0,0,0,439,437,1,0,0,0,439,440,1,0,0,0,440,55,
-		1,0,0,0,441,439,1,0,0,0,442,447,3,120,60,0,443,444,3,134,67,0,444,445,
-		5,75,0,0,445,447,1,0,0,0,446,442,1,0,0,0,446,443,1,0,0,0,447,57,1,0,0,
-		0,448,449,5,15,0,0,449,450,5,120,0,0,450,451,3,150,75,0,451,453,3,142,
-		71,0,452,454,3,128,64,0,453,452,1,0,0,0,453,454,1,0,0,0,454,59,1,0,0,0,
-		455,456,5,17,0,0,456,458,3,150,75,0,457,459,3,128,64,0,458,457,1,0,0,0,
-		458,459,1,0,0,0,459,61,1,0,0,0,460,461,5,23,0,0,461,462,5,79,0,0,462,463,
-		3,132,66,0,463,464,7,4,0,0,464,465,3,164,82,0,465,475,1,0,0,0,466,467,
-		5,16,0,0,467,471,5,69,0,0,468,469,7,5,0,0,469,471,5,68,0,0,470,466,1,0,
-		0,0,470,468,1,0,0,0,471,472,1,0,0,0,472,473,7,4,0,0,473,475,3,164,82,0,
-		474,460,1,0,0,0,474,470,1,0,0,0,475,63,1,0,0,0,476,477,5,28,0,0,477,478,
-		5,88,0,0,478,479,5,36,0,0,479,480,3,164,82,0,480,65,1,0,0,0,481,482,5,
-		20,0,0,482,483,5,6,0,0,483,488,3,68,34,0,484,485,5,4,0,0,485,487,3,68,
-		34,0,486,484,1,0,0,0,487,490,1,0,0,0,488,486,1,0,0,0,488,489,1,0,0,0,489,
-		67,1,0,0,0,490,488,1,0,0,0,491,492,5,106,0,0,492,498,3,150,75,0,493,494,
-		3,150,75,0,494,495,5,77,0,0,495,496,3,164,82,0,496,498,1,0,0,0,497,491,
-		1,0,0,0,497,493,1,0,0,0,498,69,1,0,0,0,499,500,5,22,0,0,500,501,5,92,0,
-		0,501,71,1,0,0,0,502,503,5,47,0,0,503,504,5,80,0,0,504,505,5,71,0,0,505,
-		73,1,0,0,0,506,508,5,36,0,0,507,509,3,150,75,0,508,507,1,0,0,0,508,509,
-		1,0,0,0,509,511,1,0,0,0,510,512,3,134,67,0,511,510,1,0,0,0,511,512,1,0,
-		0,0,512,513,1,0,0,0,513,514,5,6,0,0,514,516,3,78,39,0,515,517,3,128,64,
-		0,516,515,1,0,0,0,516,517,1,0,0,0,517,75,1,0,0,0,518,519,5,37,0,0,519,
-		520,3,150,75,0,520,521,5,113,0,0,521,523,3,150,75,0,522,524,3,134,67,0,
-		523,522,1,0,0,0,523,524,1,0,0,0,524,525,1,0,0,0,525,526,5,6,0,0,526,528,
-		3,78,39,0,527,529,3,128,64,0,528,527,1,0,0,0,528,529,1,0,0,0,529,77,1,
-		0,0,0,530,535,3,80,40,0,531,532,5,4,0,0,532,534,3,80,40,0,533,531,1,0,
-		0,0,534,537,1,0,0,0,535,533,1,0,0,0,535,536,1,0,0,0,536,79,1,0,0,0,537,
-		535,1,0,0,0,538,539,5,7,0,0,539,540,3,78,39,0,540,545,5,8,0,0,541,542,
-		3,150,75,0,542,543,5,112,0,0,543,546,1,0,0,0,544,546,3,86,43,0,545,541,
-		1,0,0,0,545,544,1,0,0,0,545,546,1,0,0,0,546,548,1,0,0,0,547,549,3,88,44,
-		0,548,547,1,0,0,0,548,549,1,0,0,0,549,588,1,0,0,0,550,552,5,106,0,0,551,
-		553,3,150,75,0,552,551,1,0,0,0,552,553,1,0,0,0,553,588,1,0,0,0,554,555,
-		5,107,0,0,555,556,5,97,0,0,556,588,3,150,75,0,557,561,5,26,0,0,558,559,
-		5,110,0,0,559,562,5,102,0,0,560,562,3,150,75,0,561,558,1,0,0,0,561,560,
-		1,0,0,0,562,588,1,0,0,0,563,565,3,158,79,0,564,563,1,0,0,0,564,565,1,0,
-		0,0,565,582,1,0,0,0,566,568,3,164,82,0,567,566,1,0,0,0,568,569,1,0,0,0,
-		569,567,1,0,0,0,569,570,1,0,0,0,570,576,1,0,0,0,571,573,3,136,68,0,572,
-		574,3,84,42,0,573,572,1,0,0,0,573,574,1,0,0,0,574,577,1,0,0,0,575,577,
-		3,82,41,0,576,571,1,0,0,0,576,575,1,0,0,0,576,577,1,0,0,0,577,583,1,0,
-		0,0,578,580,3,136,68,0,579,581,3,84,42,0,580,579,1,0,0,0,580,581,1,0,0,
-		0,581,583,1,0,0,0,582,567,1,0,0,0,582,578,1,0,0,0,583,585,1,0,0,0,584,
-		586,3,88,44,0,585,584,1,0,0,0,585,586,1,0,0,0,586,588,1,0,0,0,587,538,
-		1,0,0,0,587,550,1,0,0,0,587,554,1,0,0,0,587,557,1,0,0,0,587,564,1,0,0,
-		0,588,81,1,0,0,0,589,591,3,152,76,0,590,589,1,0,0,0,591,592,1,0,0,0,592,
-		590,1,0,0,0,592,593,1,0,0,0,593,603,1,0,0,0,594,598,3,158,79,0,595,597,
-		3,152,76,0,596,595,1,0,0,0,597,600,1,0,0,0,598,596,1,0,0,0,598,599,1,0,
-		0,0,599,603,1,0,0,0,600,598,1,0,0,0,601,603,3,86,43,0,602,590,1,0,0,0,
-		602,594,1,0,0,0,602,601,1,0,0,0,603,83,1,0,0,0,604,606,3,150,75,0,605,
-		607,5,73,0,0,606,605,1,0,0,0,606,607,1,0,0,0,607,610,1,0,0,0,608,610,3,
-		86,43,0,609,604,1,0,0,0,609,608,1,0,0,0,610,85,1,0,0,0,611,618,5,49,0,
-		0,612,618,5,56,0,0,613,614,5,117,0,0,614,615,3,150,75,0,615,616,5,101,
-		0,0,616,618,1,0,0,0,617,611,1,0,0,0,617,612,1,0,0,0,617,613,1,0,0,0,618,
-		87,1,0,0,0,619,620,5,80,0,0,620,624,7,6,0,0,621,623,3,164,82,0,622,621,
-		1,0,0,0,623,626,1,0,0,0,624,622,1,0,0,0,624,625,1,0,0,0,625,633,1,0,0,
-		0,626,624,1,0,0,0,627,629,5,53,0,0,628,630,3,164,82,0,629,628,1,0,0,0,
-		630,631,1,0,0,0,631,629,1,0,0,0,631,632,1,0,0,0,632,634,1,0,0,0,633,627,
-		1,0,0,0,633,634,1,0,0,0,634,89,1,0,0,0,635,643,5,34,0,0,636,637,5,37,0,
-		0,637,638,3,150,75,0,638,639,5,113,0,0,639,640,3,150,75,0,640,644,1,0,
-		0,0,641,642,5,36,0,0,642,644,3,150,75,0,643,636,1,0,0,0,643,641,1,0,0,
-		0,644,645,1,0,0,0,645,646,5,4,0,0,646,654,3,150,75,0,647,648,5,86,0,0,
-		648,655,5,112,0,0,649,652,5,112,0,0,650,651,5,80,0,0,651,653,5,51,0,0,
-		652,650,1,0,0,0,652,653,1,0,0,0,653,655,1,0,0,0,654,647,1,0,0,0,654,649,
-		1,0,0,0,655,657,1,0,0,0,656,658,3,128,64,0,657,656,1,0,0,0,657,658,1,0,
-		0,0,658,91,1,0,0,0,659,667,5,42,0,0,660,661,5,113,0,0,661,668,3,144,72,
-		0,662,663,5,77,0,0,663,668,3,144,72,0,664,665,3,150,75,0,665,666,3,140,
-		70,0,666,668,1,0,0,0,667,660,1,0,0,0,667,662,1,0,0,0,667,664,1,0,0,0,668,
-		671,1,0,0,0,669,670,5,23,0,0,670,672,3,164,82,0,671,669,1,0,0,0,671,672,
-		1,0,0,0,672,677,1,0,0,0,673,674,5,4,0,0,674,676,3,94,47,0,675,673,1,0,
-		0,0,676,679,1,0,0,0,677,675,1,0,0,0,677,678,1,0,0,0,678,681,1,0,0,0,679,
-		677,1,0,0,0,680,682,3,128,64,0,681,680,1,0,0,0,681,682,1,0,0,0,682,93,
-		1,0,0,0,683,684,5,72,0,0,684,690,3,140,70,0,685,686,5,90,0,0,686,690,3,
-		140,70,0,687,688,5,70,0,0,688,690,3,134,67,0,689,683,1,0,0,0,689,685,1,
-		0,0,0,689,687,1,0,0,0,690,95,1,0,0,0,691,692,5,26,0,0,692,693,3,150,75,
-		0,693,694,5,57,0,0,694,696,3,132,66,0,695,697,3,128,64,0,696,695,1,0,0,
-		0,696,697,1,0,0,0,697,97,1,0,0,0,698,699,5,14,0,0,699,700,3,150,75,0,700,
-		701,5,57,0,0,701,706,3,132,66,0,702,703,5,4,0,0,703,704,5,94,0,0,704,705,
-		5,36,0,0,705,707,5,54,0,0,706,702,1,0,0,0,706,707,1,0,0,0,707,709,1,0,
-		0,0,708,710,3,128,64,0,709,708,1,0,0,0,709,710,1,0,0,0,710,99,1,0,0,0,
-		711,720,5,39,0,0,712,713,5,37,0,0,713,714,3,150,75,0,714,715,5,113,0,0,
-		715,716,3,150,75,0,716,721,1,0,0,0,717,718,3,150,75,0,718,719,3,140,70,
-		0,719,721,1,0,0,0,720,712,1,0,0,0,720,717,1,0,0,0,721,732,1,0,0,0,722,
-		723,5,6,0,0,723,728,3,102,51,0,724,725,5,5,0,0,725,727,3,102,51,0,726,
-		724,1,0,0,0,727,730,1,0,0,0,728,726,1,0,0,0,728,729,1,0,0,0,729,733,1,
-		0,0,0,730,728,1,0,0,0,731,733,3,110,55,0,732,722,1,0,0,0,732,731,1,0,0,
-		0,733,735,1,0,0,0,734,736,3,128,64,0,735,734,1,0,0,0,735,736,1,0,0,0,736,
-		101,1,0,0,0,737,738,5,50,0,0,738,739,3,150,75,0,739,740,3,140,70,0,740,
-		741,5,4,0,0,741,743,1,0,0,0,742,737,1,0,0,0,742,743,1,0,0,0,743,744,1,
-		0,0,0,744,745,3,136,68,0,745,746,3,150,75,0,746,747,5,57,0,0,747,749,3,
-		132,66,0,748,750,3,106,53,0,749,748,1,0,0,0,749,750,1,0,0,0,750,755,1,
-		0,0,0,751,752,5,4,0,0,752,754,3,104,52,0,753,751,1,0,0,0,754,757,1,0,0,
-		0,755,753,1,0,0,0,755,756,1,0,0,0,756,103,1,0,0,0,757,755,1,0,0,0,758,
-		760,5,111,0,0,759,758,1,0,0,0,759,760,1,0,0,0,760,761,1,0,0,0,761,764,
-		3,106,53,0,762,764,3,108,54,0,763,759,1,0,0,0,763,762,1,0,0,0,764,105,
-		1,0,0,0,765,770,5,74,0,0,766,771,5,36,0,0,767,768,3,150,75,0,768,769,3,
-		140,70,0,769,771,1,0,0,0,770,766,1,0,0,0,770,767,1,0,0,0,771,775,1,0,0,
-		0,772,773,3,150,75,0,773,774,5,112,0,0,774,776,1,0,0,0,775,772,1,0,0,0,
-		775,776,1,0,0,0,776,790,1,0,0,0,777,778,5,59,0,0,778,779,5,116,0,0,779,
-		780,5,74,0,0,780,781,3,150,75,0,781,782,5,53,0,0,782,783,3,150,75,0,783,
-		787,3,140,70,0,784,785,3,150,75,0,785,786,5,112,0,0,786,788,1,0,0,0,787,
-		784,1,0,0,0,787,788,1,0,0,0,788,790,1,0,0,0,789,765,1,0,0,0,789,777,1,
-		0,0,0,790,107,1,0,0,0,791,794,5,130,0,0,792,794,3,158,79,0,793,791,1,0,
-		0,0,793,792,1,0,0,0,794,795,1,0,0,0,795,796,3,142,71,0,796,797,5,80,0,
-		0,797,109,1,0,0,0,798,799,5,73,0,0,799,800,5,113,0,0,800,801,3,150,75,
-		0,801,802,5,4,0,0,802,803,5,57,0,0,803,808,3,132,66,0,804,805,5,4,0,0,
-		805,807,3,112,56,0,806,804,1,0,0,0,807,810,1,0,0,0,808,806,1,0,0,0,808,
-		809,1,0,0,0,809,111,1,0,0,0,810,808,1,0,0,0,811,812,5,93,0,0,812,813,5,
-		104,0,0,813,825,3,140,70,0,814,815,5,84,0,0,815,825,5,76,0,0,816,817,5,
-		59,0,0,817,825,5,116,0,0,818,819,7,7,0,0,819,820,3,150,75,0,820,821,3,
-		140,70,0,821,822,5,100,0,0,822,825,1,0,0,0,823,825,3,108,54,0,824,811,
-		1,0,0,0,824,814,1,0,0,0,824,816,1,0,0,0,824,818,1,0,0,0,824,823,1,0,0,
-		0,825,113,1,0,0,0,826,828,5,38,0,0,827,829,3,118,59,0,828,827,1,0,0,0,
-		829,830,1,0,0,0,830,828,1,0,0,0,830,831,1,0,0,0,831,839,1,0,0,0,832,837,
-		5,4,0,0,833,835,3,120,60,0,834,836,5,4,0,0,835,834,1,0,0,0,835,836,1,0,
-		0,0,836,838,1,0,0,0,837,833,1,0,0,0,837,838,1,0,0,0,838,840,1,0,0,0,839,
-		832,1,0,0,0,839,840,1,0,0,0,840,841,1,0,0,0,841,843,5,120,0,0,842,844,
-		3,118,59,0,843,842,1,0,0,0,844,845,1,0,0,0,845,843,1,0,0,0,845,846,1,0,
-		0,0,846,851,1,0,0,0,847,848,5,4,0,0,848,850,3,116,58,0,849,847,1,0,0,0,
-		850,853,1,0,0,0,851,849,1,0,0,0,851,852,1,0,0,0,852,856,1,0,0,0,853,851,
-		1,0,0,0,854,855,5,6,0,0,855,857,3,122,61,0,856,854,1,0,0,0,856,857,1,0,
-		0,0,857,115,1,0,0,0,858,868,3,120,60,0,859,868,5,67,0,0,860,864,5,80,0,
-		0,861,862,5,110,0,0,862,865,5,105,0,0,863,865,5,95,0,0,864,861,1,0,0,0,
-		864,863,1,0,0,0,865,866,1,0,0,0,866,868,5,96,0,0,867,858,1,0,0,0,867,859,
-		1,0,0,0,867,860,1,0,0,0,868,117,1,0,0,0,869,876,3,164,82,0,870,876,5,76,
-		0,0,871,876,5,83,0,0,872,876,5,36,0,0,873,876,5,37,0,0,874,876,5,109,0,
-		0,875,869,1,0,0,0,875,870,1,0,0,0,875,871,1,0,0,0,875,872,1,0,0,0,875,
-		873,1,0,0,0,875,874,1,0,0,0,876,119,1,0,0,0,877,878,5,51,0,0,878,880,5,
-		58,0,0,879,877,1,0,0,0,879,880,1,0,0,0,880,881,1,0,0,0,881,886,7,7,0,0,
-		882,887,5,36,0,0,883,884,3,150,75,0,884,885,3,140,70,0,885,887,1,0,0,0,
-		886,882,1,0,0,0,886,883,1,0,0,0,887,894,1,0,0,0,888,889,5,37,0,0,889,890,
-		3,150,75,0,890,891,5,113,0,0,891,892,3,150,75,0,892,894,1,0,0,0,893,879,
-		1,0,0,0,893,888,1,0,0,0,894,121,1,0,0,0,895,897,3,158,79,0,896,895,1,0,
-		0,0,896,897,1,0,0,0,897,899,1,0,0,0,898,900,3,164,82,0,899,898,1,0,0,0,
-		900,901,1,0,0,0,901,899,1,0,0,0,901,902,1,0,0,0,902,923,1,0,0,0,903,904,
-		5,80,0,0,904,911,5,66,0,0,905,912,5,36,0,0,906,908,3,164,82,0,907,906,
-		1,0,0,0,908,909,1,0,0,0,909,907,1,0,0,0,909,910,1,0,0,0,910,912,1,0,0,
-		0,911,905,1,0,0,0,911,907,1,0,0,0,912,924,1,0,0,0,913,921,5,98,0,0,914,
-		922,5,36,0,0,915,919,3,150,75,0,916,920,3,140,70,0,917,920,5,109,0,0,918,
-		920,3,164,82,0,919,916,1,0,0,0,919,917,1,0,0,0,919,918,1,0,0,0,920,922,
-		1,0,0,0,921,914,1,0,0,0,921,915,1,0,0,0,922,924,1,0,0,0,923,903,1,0,0,
-		0,923,913,1,0,0,0,923,924,1,0,0,0,924,123,1,0,0,0,925,926,5,21,0,0,926,
-		936,3,126,63,0,927,928,5,29,0,0,928,932,3,144,72,0,929,930,5,4,0,0,930,
-		931,5,121,0,0,931,933,3,144,72,0,932,929,1,0,0,0,932,933,1,0,0,0,933,937,
-		1,0,0,0,934,935,7,4,0,0,935,937,3,126,63,0,936,927,1,0,0,0,936,934,1,0,
-		0,0,937,125,1,0,0,0,938,943,3,144,72,0,939,941,5,130,0,0,940,939,1,0,0,
-		0,940,941,1,0,0,0,941,942,1,0,0,0,942,944,7,2,0,0,943,940,1,0,0,0,943,
-		944,1,0,0,0,944,127,1,0,0,0,945,946,5,9,0,0,946,951,3,130,65,0,947,948,
-		5,4,0,0,948,950,3,130,65,0,949,947,1,0,0,0,950,953,1,0,0,0,951,949,1,0,
-		0,0,951,952,1,0,0,0,952,959,1,0,0,0,953,951,1,0,0,0,954,955,5,122,0,0,
-		955,956,5,115,0,0,956,960,7,1,0,0,957,958,5,120,0,0,958,960,5,61,0,0,959,
-		954,1,0,0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,129,1,0,0,0,961,968,3,
-		150,75,0,962,964,3,164,82,0,963,962,1,0,0,0,964,965,1,0,0,0,965,963,1,
-		0,0,0,965,966,1,0,0,0,966,969,1,0,0,0,967,969,5,109,0,0,968,963,1,0,0,
-		0,968,967,1,0,0,0,968,969,1,0,0,0,969,131,1,0,0,0,970,971,5,16,0,0,971,
-		977,5,69,0,0,972,974,3,164,82,0,973,975,5,68,0,0,974,973,1,0,0,0,974,975,
-		1,0,0,0,975,977,1,0,0,0,976,970,1,0,0,0,976,972,1,0,0,0,977,133,1,0,0,
-		0,978,979,7,8,0,0,979,135,1,0,0,0,980,981,7,9,0,0,981,137,1,0,0,0,982,
-		984,3,164,82,0,983,982,1,0,0,0,984,985,1,0,0,0,985,983,1,0,0,0,985,986,
-		1,0,0,0,986,139,1,0,0,0,987,988,7,10,0,0,988,141,1,0,0,0,989,990,7,11,
-		0,0,990,143,1,0,0,0,991,995,3,148,74,0,992,994,3,146,73,0,993,992,1,0,
-		0,0,994,997,1,0,0,0,995,993,1,0,0,0,995,996,1,0,0,0,996,145,1,0,0,0,997,
-		995,1,0,0,0,998,999,3,156,78,0,999,1000,3,148,74,0,1000,147,1,0,0,0,1001,
-		1003,3,158,79,0,1002,1004,3,162,81,0,1003,1002,1,0,0,0,1003,1004,1,0,0,
-		0,1004,1011,1,0,0,0,1005,1011,3,164,82,0,1006,1007,5,7,0,0,1007,1008,3,
-		144,72,0,1008,1009,5,8,0,0,1009,1011,1,0,0,0,1010,1001,1,0,0,0,1010,1005,
-		1,0,0,0,1010,1006,1,0,0,0,1011,149,1,0,0,0,1012,1016,3,154,77,0,1013,1015,
-		3,152,76,0,1014,1013,1,0,0,0,1015,1018,1,0,0,0,1016,1014,1,0,0,0,1016,
-		1017,1,0,0,0,1017,151,1,0,0,0,1018,1016,1,0,0,0,1019,1020,3,156,78,0,1020,
-		1021,3,154,77,0,1021,153,1,0,0,0,1022,1029,3,158,79,0,1023,1029,3,164,
-		82,0,1024,1025,5,7,0,0,1025,1026,3,150,75,0,1026,1027,5,8,0,0,1027,1029,
-		1,0,0,0,1028,1022,1,0,0,0,1028,1023,1,0,0,0,1028,1024,1,0,0,0,1029,155,
-		1,0,0,0,1030,1031,7,12,0,0,1031,157,1,0,0,0,1032,1044,3,160,80,0,1033,
-		1034,5,7,0,0,1034,1039,3,160,80,0,1035,1036,5,4,0,0,1036,1038,3,160,80,
-		0,1037,1035,1,0,0,0,1038,1041,1,0,0,0,1039,1037,1,0,0,0,1039,1040,1,0,
-		0,0,1040,1042,1,0,0,0,1041,1039,1,0,0,0,1042,1043,5,8,0,0,1043,1045,1,
-		0,0,0,1044,1033,1,0,0,0,1044,1045,1,0,0,0,1045,159,1,0,0,0,1046,1048,5,
-		131,0,0,1047,1049,5,132,0,0,1048,1047,1,0,0,0,1048,1049,1,0,0,0,1049,1052,
-		1,0,0,0,1050,1052,5,132,0,0,1051,1046,1,0,0,0,1051,1050,1,0,0,0,1052,161,
-		1,0,0,0,1053,1054,7,13,0,0,1054,163,1,0,0,0,1055,1056,7,14,0,0,1056,165,
-		1,0,0,0,130,205,220,231,239,241,257,263,271,296,306,315,321,333,350,352,
-		358,367,376,380,385,388,398,406,416,425,428,433,439,446,453,458,470,474,
-		488,497,508,511,516,523,528,535,545,548,552,561,564,569,573,576,580,582,
-		585,587,592,598,602,606,609,617,624,631,633,643,652,654,657,667,671,677,
-		681,689,696,706,709,720,728,732,735,742,749,755,759,763,770,775,787,789,
-		793,808,824,830,835,837,839,845,851,856,864,867,875,879,886,893,896,901,
-		909,911,919,921,923,932,936,940,943,951,959,965,968,974,976,985,995,1003,
-		1010,1016,1028,1039,1044,1048,1051
+		44,11,44,12,44,631,3,44,634,8,44,1,44,1,44,1,44,1,44,3,44,640,8,44,1,45,
+		1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,650,8,45,1,45,1,45,1,45,1,45,1,
+		45,1,45,1,45,3,45,659,8,45,3,45,661,8,45,1,45,3,45,664,8,45,1,46,1,46,
+		1,46,1,46,1,46,1,46,1,46,1,46,3,46,674,8,46,1,46,1,46,3,46,678,8,46,1,
+		46,1,46,5,46,682,8,46,10,46,12,46,685,9,46,1,46,3,46,688,8,46,1,47,1,47,
+		1,47,1,47,1,47,1,47,3,47,696,8,47,1,48,1,48,1,48,1,48,1,48,3,48,703,8,
+		48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,713,8,49,1,49,3,49,716,
+		8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,3,50,727,8,50,1,50,1,
+		50,1,50,1,50,5,50,733,8,50,10,50,12,50,736,9,50,1,50,3,50,739,8,50,1,50,
+		3,50,742,8,50,1,51,1,51,1,51,1,51,1,51,3,51,749,8,51,1,51,1,51,1,51,1,
+		51,1,51,3,51,756,8,51,1,51,1,51,5,51,760,8,51,10,51,12,51,763,9,51,1,52,
+		3,52,766,8,52,1,52,1,52,3,52,770,8,52,1,53,1,53,1,53,1,53,1,53,3,53,777,
+		8,53,1,53,1,53,1,53,3,53,782,8,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,
+		53,1,53,1,53,3,53,794,8,53,3,53,796,8,53,1,54,1,54,3,54,800,8,54,1,54,
+		1,54,1,54,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,5,55,813,8,55,10,55,
+		12,55,816,9,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,
+		1,56,1,56,3,56,831,8,56,1,57,1,57,4,57,835,8,57,11,57,12,57,836,1,57,1,
+		57,1,57,3,57,842,8,57,3,57,844,8,57,3,57,846,8,57,1,57,1,57,4,57,850,8,
+		57,11,57,12,57,851,1,57,1,57,5,57,856,8,57,10,57,12,57,859,9,57,1,57,1,
+		57,3,57,863,8,57,1,58,1,58,1,58,1,58,1,58,1,58,3,58,871,8,58,1,58,3,58,
+		874,8,58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,882,8,59,1,60,1,60,3,60,886,
+		8,60,1,60,1,60,1,60,1,60,1,60,3,60,893,8,60,1,60,1,60,1,60,1,60,1,60,3,
+		60,900,8,60,1,61,3,61,903,8,61,1,61,4,61,906,8,61,11,61,12,61,907,1,61,
+		1,61,1,61,1,61,4,61,914,8,61,11,61,12,61,915,3,61,918,8,61,1,61,1,61,1,
+		61,1,61,1,61,1,61,3,61,926,8,61,3,61,928,8,61,3,61,930,8,61,1,62,1,62,
+		1,62,1,62,1,62,1,62,1,62,3,62,939,8,62,1,62,1,62,3,62,943,8,62,1,63,1,
+		63,3,63,947,8,63,1,63,3,63,950,8,63,1,64,1,64,1,64,1,64,5,64,956,8,64,
+		10,64,12,64,959,9,64,1,64,1,64,1,64,1,64,1,64,3,64,966,8,64,1,65,1,65,
+		4,65,970,8,65,11,65,12,65,971,1,65,3,65,975,8,65,1,66,1,66,1,66,1,66,3,
+		66,981,8,66,3,66,983,8,66,1,67,1,67,1,68,1,68,1,69,4,69,990,8,69,11,69,
+		12,69,991,1,70,1,70,1,71,1,71,1,72,1,72,5,72,1000,8,72,10,72,12,72,1003,
+		9,72,1,73,1,73,1,73,1,74,1,74,3,74,1010,8,74,1,74,1,74,1,74,1,74,1,74,
+		3,74,1017,8,74,1,75,1,75,5,75,1021,8,75,10,75,12,75,1024,9,75,1,76,1,76,
+		1,76,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1035,8,77,1,78,1,78,1,79,1,79,
+		1,79,1,79,1,79,5,79,1044,8,79,10,79,12,79,1047,9,79,1,79,1,79,3,79,1051,
+		8,79,1,80,1,80,3,80,1055,8,80,1,80,3,80,1058,8,80,1,81,1,81,1,82,1,82,
+		1,82,0,0,83,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,
+		42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,
+		90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,
+		128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,
+		164,0,15,2,0,125,126,128,129,2,0,17,17,60,60,2,0,37,37,109,109,2,0,65,
+		65,118,118,2,0,55,55,82,82,2,0,27,27,35,35,5,0,66,66,76,76,83,83,88,88,
+		105,105,2,0,76,76,83,83,2,0,104,104,123,123,2,0,63,63,81,81,1,0,36,37,
+		1,0,108,109,1,0,10,13,4,0,80,80,124,124,126,127,129,129,22,0,14,15,17,
+		25,27,35,38,48,50,52,54,55,58,62,64,72,74,75,78,79,82,82,84,97,99,103,
+		105,105,108,108,111,112,114,116,118,119,121,121,125,125,128,128,130,130,
+		1173,0,166,1,0,0,0,2,169,1,0,0,0,4,205,1,0,0,0,6,207,1,0,0,0,8,210,1,0,
+		0,0,10,213,1,0,0,0,12,220,1,0,0,0,14,222,1,0,0,0,16,225,1,0,0,0,18,241,
+		1,0,0,0,20,243,1,0,0,0,22,246,1,0,0,0,24,249,1,0,0,0,26,252,1,0,0,0,28,
+		254,1,0,0,0,30,271,1,0,0,0,32,273,1,0,0,0,34,277,1,0,0,0,36,298,1,0,0,
+		0,38,301,1,0,0,0,40,333,1,0,0,0,42,335,1,0,0,0,44,340,1,0,0,0,46,361,1,
+		0,0,0,48,380,1,0,0,0,50,382,1,0,0,0,52,428,1,0,0,0,54,431,1,0,0,0,56,446,
+		1,0,0,0,58,448,1,0,0,0,60,455,1,0,0,0,62,474,1,0,0,0,64,476,1,0,0,0,66,
+		481,1,0,0,0,68,497,1,0,0,0,70,499,1,0,0,0,72,502,1,0,0,0,74,506,1,0,0,
+		0,76,518,1,0,0,0,78,530,1,0,0,0,80,587,1,0,0,0,82,602,1,0,0,0,84,609,1,
+		0,0,0,86,617,1,0,0,0,88,619,1,0,0,0,90,641,1,0,0,0,92,665,1,0,0,0,94,695,
+		1,0,0,0,96,697,1,0,0,0,98,704,1,0,0,0,100,717,1,0,0,0,102,748,1,0,0,0,
+		104,769,1,0,0,0,106,795,1,0,0,0,108,799,1,0,0,0,110,804,1,0,0,0,112,830,
+		1,0,0,0,114,832,1,0,0,0,116,873,1,0,0,0,118,881,1,0,0,0,120,899,1,0,0,
+		0,122,902,1,0,0,0,124,931,1,0,0,0,126,944,1,0,0,0,128,951,1,0,0,0,130,
+		967,1,0,0,0,132,982,1,0,0,0,134,984,1,0,0,0,136,986,1,0,0,0,138,989,1,
+		0,0,0,140,993,1,0,0,0,142,995,1,0,0,0,144,997,1,0,0,0,146,1004,1,0,0,0,
+		148,1016,1,0,0,0,150,1018,1,0,0,0,152,1025,1,0,0,0,154,1034,1,0,0,0,156,
+		1036,1,0,0,0,158,1038,1,0,0,0,160,1057,1,0,0,0,162,1059,1,0,0,0,164,1061,
+		1,0,0,0,166,167,3,4,2,0,167,168,5,0,0,1,168,1,1,0,0,0,169,170,3,128,64,
+		0,170,171,5,0,0,1,171,3,1,0,0,0,172,206,3,6,3,0,173,206,3,8,4,0,174,206,
+		3,10,5,0,175,206,3,14,7,0,176,206,3,16,8,0,177,206,3,20,10,0,178,206,3,
+		22,11,0,179,206,3,24,12,0,180,206,3,26,13,0,181,206,3,28,14,0,182,206,
+		3,32,16,0,183,206,3,34,17,0,184,206,3,38,19,0,185,206,3,42,21,0,186,206,
+		3,44,22,0,187,206,3,50,25,0,188,206,3,58,29,0,189,206,3,60,30,0,190,206,
+		3,62,31,0,191,206,3,64,32,0,192,206,3,66,33,0,193,206,3,70,35,0,194,206,
+		3,72,36,0,195,206,3,74,37,0,196,206,3,76,38,0,197,206,3,90,45,0,198,206,
+		3,92,46,0,199,206,3,96,48,0,200,206,3,98,49,0,201,206,3,100,50,0,202,206,
+		3,114,57,0,203,206,3,124,62,0,204,206,3,46,23,0,205,172,1,0,0,0,205,173,
+		1,0,0,0,205,174,1,0,0,0,205,175,1,0,0,0,205,176,1,0,0,0,205,177,1,0,0,
+		0,205,178,1,0,0,0,205,179,1,0,0,0,205,180,1,0,0,0,205,181,1,0,0,0,205,
+		182,1,0,0,0,205,183,1,0,0,0,205,184,1,0,0,0,205,185,1,0,0,0,205,186,1,
+		0,0,0,205,187,1,0,0,0,205,188,1,0,0,0,205,189,1,0,0,0,205,190,1,0,0,0,
+		205,191,1,0,0,0,205,192,1,0,0,0,205,193,1,0,0,0,205,194,1,0,0,0,205,195,
+		1,0,0,0,205,196,1,0,0,0,205,197,1,0,0,0,205,198,1,0,0,0,205,199,1,0,0,
+		0,205,200,1,0,0,0,205,201,1,0,0,0,205,202,1,0,0,0,205,203,1,0,0,0,205,
+		204,1,0,0,0,206,5,1,0,0,0,207,208,5,30,0,0,208,209,3,160,80,0,209,7,1,
+		0,0,0,210,211,5,32,0,0,211,212,5,135,0,0,212,9,1,0,0,0,213,214,5,45,0,
+		0,214,215,3,12,6,0,215,11,1,0,0,0,216,221,5,131,0,0,217,221,5,134,0,0,
+		218,221,5,135,0,0,219,221,3,164,82,0,220,216,1,0,0,0,220,217,1,0,0,0,220,
+		218,1,0,0,0,220,219,1,0,0,0,221,13,1,0,0,0,222,223,5,43,0,0,223,224,3,
+		164,82,0,224,15,1,0,0,0,225,226,5,40,0,0,226,231,3,18,9,0,227,228,5,4,
+		0,0,228,230,3,18,9,0,229,227,1,0,0,0,230,233,1,0,0,0,231,229,1,0,0,0,231,
+		232,1,0,0,0,232,17,1,0,0,0,233,231,1,0,0,0,234,242,3,164,82,0,235,242,
+		5,135,0,0,236,239,5,131,0,0,237,240,3,164,82,0,238,240,5,13,0,0,239,237,
+		1,0,0,0,239,238,1,0,0,0,239,240,1,0,0,0,240,242,1,0,0,0,241,234,1,0,0,
+		0,241,235,1,0,0,0,241,236,1,0,0,0,242,19,1,0,0,0,243,244,5,41,0,0,244,
+		245,5,135,0,0,245,21,1,0,0,0,246,247,5,31,0,0,247,248,5,135,0,0,248,23,
+		1,0,0,0,249,250,5,46,0,0,250,251,3,164,82,0,251,25,1,0,0,0,252,253,5,3,
+		0,0,253,27,1,0,0,0,254,255,5,48,0,0,255,257,3,164,82,0,256,258,5,135,0,
+		0,257,256,1,0,0,0,257,258,1,0,0,0,258,263,1,0,0,0,259,260,5,4,0,0,260,
+		262,3,30,15,0,261,259,1,0,0,0,262,265,1,0,0,0,263,261,1,0,0,0,263,264,
+		1,0,0,0,264,29,1,0,0,0,265,263,1,0,0,0,266,267,5,119,0,0,267,272,3,160,
+		80,0,268,269,3,160,80,0,269,270,7,0,0,0,270,272,1,0,0,0,271,266,1,0,0,
+		0,271,268,1,0,0,0,272,31,1,0,0,0,273,274,5,25,0,0,274,275,3,160,80,0,275,
+		276,5,127,0,0,276,33,1,0,0,0,277,278,5,24,0,0,278,279,3,138,69,0,279,280,
+		5,6,0,0,280,281,3,160,80,0,281,296,3,142,71,0,282,283,5,53,0,0,283,284,
+		3,160,80,0,284,285,3,140,70,0,285,286,5,113,0,0,286,287,3,36,18,0,287,
+		297,1,0,0,0,288,289,5,113,0,0,289,290,3,36,18,0,290,291,5,4,0,0,291,292,
+		3,160,80,0,292,293,3,140,70,0,293,294,5,113,0,0,294,295,3,36,18,0,295,
+		297,1,0,0,0,296,282,1,0,0,0,296,288,1,0,0,0,297,35,1,0,0,0,298,299,3,160,
+		80,0,299,300,3,162,81,0,300,37,1,0,0,0,301,302,5,44,0,0,302,306,3,138,
+		69,0,303,304,5,4,0,0,304,305,5,88,0,0,305,307,5,36,0,0,306,303,1,0,0,0,
+		306,307,1,0,0,0,307,308,1,0,0,0,308,309,5,6,0,0,309,310,5,60,0,0,310,315,
+		3,160,80,0,311,316,5,62,0,0,312,313,5,64,0,0,313,314,5,89,0,0,314,316,
+		5,19,0,0,315,311,1,0,0,0,315,312,1,0,0,0,315,316,1,0,0,0,316,321,1,0,0,
+		0,317,318,5,4,0,0,318,320,3,40,20,0,319,317,1,0,0,0,320,323,1,0,0,0,321,
+		319,1,0,0,0,321,322,1,0,0,0,322,39,1,0,0,0,323,321,1,0,0,0,324,325,5,76,
+		0,0,325,326,5,108,0,0,326,327,5,80,0,0,327,328,5,133,0,0,328,334,7,1,0,
+		0,329,330,5,89,0,0,330,331,5,80,0,0,331,332,5,110,0,0,332,334,5,78,0,0,
+		333,324,1,0,0,0,333,329,1,0,0,0,334,41,1,0,0,0,335,336,5,29,0,0,336,337,
+		3,164,82,0,337,338,5,82,0,0,338,339,3,144,72,0,339,43,1,0,0,0,340,341,
+		5,19,0,0,341,342,3,164,82,0,342,352,5,82,0,0,343,344,7,2,0,0,344,345,5,
+		77,0,0,345,353,3,144,72,0,346,350,3,144,72,0,347,348,7,2,0,0,348,349,5,
+		77,0,0,349,351,3,144,72,0,350,347,1,0,0,0,350,351,1,0,0,0,351,353,1,0,
+		0,0,352,343,1,0,0,0,352,346,1,0,0,0,353,358,1,0,0,0,354,355,5,4,0,0,355,
+		357,3,48,24,0,356,354,1,0,0,0,357,360,1,0,0,0,358,356,1,0,0,0,358,359,
+		1,0,0,0,359,45,1,0,0,0,360,358,1,0,0,0,361,367,5,18,0,0,362,363,5,122,
+		0,0,363,364,5,115,0,0,364,368,7,1,0,0,365,366,5,120,0,0,366,368,5,61,0,
+		0,367,362,1,0,0,0,367,365,1,0,0,0,368,47,1,0,0,0,369,381,5,90,0,0,370,
+		381,5,72,0,0,371,372,5,87,0,0,372,373,5,91,0,0,373,376,3,154,77,0,374,
+		375,5,10,0,0,375,377,3,154,77,0,376,374,1,0,0,0,376,377,1,0,0,0,377,381,
+		1,0,0,0,378,379,5,103,0,0,379,381,7,3,0,0,380,369,1,0,0,0,380,370,1,0,
+		0,0,380,371,1,0,0,0,380,378,1,0,0,0,381,49,1,0,0,0,382,383,5,33,0,0,383,
+		385,3,164,82,0,384,386,3,52,26,0,385,384,1,0,0,0,385,386,1,0,0,0,386,388,
+		1,0,0,0,387,389,3,128,64,0,388,387,1,0,0,0,388,389,1,0,0,0,389,51,1,0,
+		0,0,390,391,5,23,0,0,391,392,3,164,82,0,392,393,5,6,0,0,393,398,3,150,
+		75,0,394,395,3,142,71,0,395,396,5,57,0,0,396,397,3,132,66,0,397,399,1,
+		0,0,0,398,394,1,0,0,0,398,399,1,0,0,0,399,429,1,0,0,0,400,401,5,82,0,0,
+		401,402,3,164,82,0,402,406,5,85,0,0,403,404,5,4,0,0,404,405,5,114,0,0,
+		405,407,5,97,0,0,406,403,1,0,0,0,406,407,1,0,0,0,407,429,1,0,0,0,408,409,
+		5,99,0,0,409,410,5,118,0,0,410,411,5,52,0,0,411,416,3,54,27,0,412,413,
+		5,53,0,0,413,415,3,54,27,0,414,412,1,0,0,0,415,418,1,0,0,0,416,414,1,0,
+		0,0,416,417,1,0,0,0,417,419,1,0,0,0,418,416,1,0,0,0,419,420,5,6,0,0,420,
+		425,3,122,61,0,421,422,5,4,0,0,422,424,3,122,61,0,423,421,1,0,0,0,424,
+		427,1,0,0,0,425,423,1,0,0,0,425,426,1,0,0,0,426,429,1,0,0,0,427,425,1,
+		0,0,0,428,390,1,0,0,0,428,400,1,0,0,0,428,408,1,0,0,0,429,53,1,0,0,0,430,
+		432,3,118,59,0,431,430,1,0,0,0,432,433,1,0,0,0,433,431,1,0,0,0,433,434,
+		1,0,0,0,434,439,1,0,0,0,435,436,5,4,0,0,436,438,3,56,28,0,437,435,1,0,
+		0,0,438,441,1,0,0,0,439,437,1,0,0,0,439,440,1,0,0,0,440,55,1,0,0,0,441,
+		439,1,0,0,0,442,447,3,120,60,0,443,444,3,134,67,0,444,445,5,75,0,0,445,
+		447,1,0,0,0,446,442,1,0,0,0,446,443,1,0,0,0,447,57,1,0,0,0,448,449,5,15,
+		0,0,449,450,5,120,0,0,450,451,3,150,75,0,451,453,3,142,71,0,452,454,3,
+		128,64,0,453,452,1,0,0,0,453,454,1,0,0,0,454,59,1,0,0,0,455,456,5,17,0,
+		0,456,458,3,150,75,0,457,459,3,128,64,0,458,457,1,0,0,0,458,459,1,0,0,
+		0,459,61,1,0,0,0,460,461,5,23,0,0,461,462,5,79,0,0,462,463,3,132,66,0,
+		463,464,7,4,0,0,464,465,3,164,82,0,465,475,1,0,0,0,466,467,5,16,0,0,467,
+		471,5,69,0,0,468,469,7,5,0,0,469,471,5,68,0,0,470,466,1,0,0,0,470,468,
+		1,0,0,0,471,472,1,0,0,0,472,473,7,4,0,0,473,475,3,164,82,0,474,460,1,0,
+		0,0,474,470,1,0,0,0,475,63,1,0,0,0,476,477,5,28,0,0,477,478,5,88,0,0,478,
+		479,5,36,0,0,479,480,3,164,82,0,480,65,1,0,0,0,481,482,5,20,0,0,482,483,
+		5,6,0,0,483,488,3,68,34,0,484,485,5,4,0,0,485,487,3,68,34,0,486,484,1,
+		0,0,0,487,490,1,0,0,0,488,486,1,0,0,0,488,489,1,0,0,0,489,67,1,0,0,0,490,
+		488,1,0,0,0,491,492,5,106,0,0,492,498,3,150,75,0,493,494,3,150,75,0,494,
+		495,5,77,0,0,495,496,3,164,82,0,496,498,1,0,0,0,497,491,1,0,0,0,497,493,
+		1,0,0,0,498,69,1,0,0,0,499,500,5,22,0,0,500,501,5,92,0,0,501,71,1,0,0,
+		0,502,503,5,47,0,0,503,504,5,80,0,0,504,505,5,71,0,0,505,73,1,0,0,0,506,
+		508,5,36,0,0,507,509,3,150,75,0,508,507,1,0,0,0,508,509,1,0,0,0,509,511,
+		1,0,0,0,510,512,3,134,67,0,511,510,1,0,0,0,511,512,1,0,0,0,512,513,1,0,
+		0,0,513,514,5,6,0,0,514,516,3,78,39,0,515,517,3,128,64,0,516,515,1,0,0,
+		0,516,517,1,0,0,0,517,75,1,0,0,0,518,519,5,37,0,0,519,520,3,150,75,0,520,
+		521,5,113,0,0,521,523,3,150,75,0,522,524,3,134,67,0,523,522,1,0,0,0,523,
+		524,1,0,0,0,524,525,1,0,0,0,525,526,5,6,0,0,526,528,3,78,39,0,527,529,
+		3,128,64,0,528,527,1,0,0,0,528,529,1,0,0,0,529,77,1,0,0,0,530,535,3,80,
+		40,0,531,532,5,4,0,0,532,534,3,80,40,0,533,531,1,0,0,0,534,537,1,0,0,0,
+		535,533,1,0,0,0,535,536,1,0,0,0,536,79,1,0,0,0,537,535,1,0,0,0,538,539,
+		5,7,0,0,539,540,3,78,39,0,540,545,5,8,0,0,541,542,3,150,75,0,542,543,5,
+		112,0,0,543,546,1,0,0,0,544,546,3,86,43,0,545,541,1,0,0,0,545,544,1,0,
+		0,0,545,546,1,0,0,0,546,548,1,0,0,0,547,549,3,88,44,0,548,547,1,0,0,0,
+		548,549,1,0,0,0,549,588,1,0,0,0,550,552,5,106,0,0,551,553,3,150,75,0,552,
+		551,1,0,0,0,552,553,1,0,0,0,553,588,1,0,0,0,554,555,5,107,0,0,555,556,
+		5,97,0,0,556,588,3,150,75,0,557,561,5,26,0,0,558,559,5,110,0,0,559,562,
+		5,102,0,0,560,562,3,150,75,0,561,558,1,0,0,0,561,560,1,0,0,0,562,588,1,
+		0,0,0,563,565,3,158,79,0,564,563,1,0,0,0,564,565,1,0,0,0,565,582,1,0,0,
+		0,566,568,3,164,82,0,567,566,1,0,0,0,568,569,1,0,0,0,569,567,1,0,0,0,569,
+		570,1,0,0,0,570,576,1,0,0,0,571,573,3,136,68,0,572,574,3,84,42,0,573,572,
+		1,0,0,0,573,574,1,0,0,0,574,577,1,0,0,0,575,577,3,82,41,0,576,571,1,0,
+		0,0,576,575,1,0,0,0,576,577,1,0,0,0,577,583,1,0,0,0,578,580,3,136,68,0,
+		579,581,3,84,42,0,580,579,1,0,0,0,580,581,1,0,0,0,581,583,1,0,0,0,582,
+		567,1,0,0,0,582,578,1,0,0,0,583,585,1,0,0,0,584,586,3,88,44,0,585,584,
+		1,0,0,0,585,586,1,0,0,0,586,588,1,0,0,0,587,538,1,0,0,0,587,550,1,0,0,
+		0,587,554,1,0,0,0,587,557,1,0,0,0,587,564,1,0,0,0,588,81,1,0,0,0,589,591,
+		3,152,76,0,590,589,1,0,0,0,591,592,1,0,0,0,592,590,1,0,0,0,592,593,1,0,
+		0,0,593,603,1,0,0,0,594,598,3,158,79,0,595,597,3,152,76,0,596,595,1,0,
+		0,0,597,600,1,0,0,0,598,596,1,0,0,0,598,599,1,0,0,0,599,603,1,0,0,0,600,
+		598,1,0,0,0,601,603,3,86,43,0,602,590,1,0,0,0,602,594,1,0,0,0,602,601,
+		1,0,0,0,603,83,1,0,0,0,604,606,3,150,75,0,605,607,5,73,0,0,606,605,1,0,
+		0,0,606,607,1,0,0,0,607,610,1,0,0,0,608,610,3,86,43,0,609,604,1,0,0,0,
+		609,608,1,0,0,0,610,85,1,0,0,0,611,618,5,49,0,0,612,618,5,56,0,0,613,614,
+		5,117,0,0,614,615,3,150,75,0,615,616,5,101,0,0,616,618,1,0,0,0,617,611,
+		1,0,0,0,617,612,1,0,0,0,617,613,1,0,0,0,618,87,1,0,0,0,619,620,5,80,0,
+		0,620,624,7,6,0,0,621,623,3,164,82,0,622,621,1,0,0,0,623,626,1,0,0,0,624,
+		622,1,0,0,0,624,625,1,0,0,0,625,633,1,0,0,0,626,624,1,0,0,0,627,629,5,
+		53,0,0,628,630,3,164,82,0,629,628,1,0,0,0,630,631,1,0,0,0,631,629,1,0,
+		0,0,631,632,1,0,0,0,632,634,1,0,0,0,633,627,1,0,0,0,633,634,1,0,0,0,634,
+		639,1,0,0,0,635,636,5,117,0,0,636,637,3,150,75,0,637,638,5,101,0,0,638,
+		640,1,0,0,0,639,635,1,0,0,0,639,640,1,0,0,0,640,89,1,0,0,0,641,649,5,34,
+		0,0,642,643,5,37,0,0,643,644,3,150,75,0,644,645,5,113,0,0,645,646,3,150,
+		75,0,646,650,1,0,0,0,647,648,5,36,0,0,648,650,3,150,75,0,649,642,1,0,0,
+		0,649,647,1,0,0,0,650,651,1,0,0,0,651,652,5,4,0,0,652,660,3,150,75,0,653,
+		654,5,86,0,0,654,661,5,112,0,0,655,658,5,112,0,0,656,657,5,80,0,0,657,
+		659,5,51,0,0,658,656,1,0,0,0,658,659,1,0,0,0,659,661,1,0,0,0,660,653,1,
+		0,0,0,660,655,1,0,0,0,661,663,1,0,0,0,662,664,3,128,64,0,663,662,1,0,0,
+		0,663,664,1,0,0,0,664,91,1,0,0,0,665,673,5,42,0,0,666,667,5,113,0,0,667,
+		674,3,144,72,0,668,669,5,77,0,0,669,674,3,144,72,0,670,671,3,150,75,0,
+		671,672,3,140,70,0,672,674,1,0,0,0,673,666,1,0,0,0,673,668,1,0,0,0,673,
+		670,1,0,0,0,674,677,1,0,0,0,675,676,5,23,0,0,676,678,3,164,82,0,677,675,
+		1,0,0,0,677,678,1,0,0,0,678,683,1,0,0,0,679,680,5,4,0,0,680,682,3,94,47,
+		0,681,679,1,0,0,0,682,685,1,0,0,0,683,681,1,0,0,0,683,684,1,0,0,0,684,
+		687,1,0,0,0,685,683,1,0,0,0,686,688,3,128,64,0,687,686,1,0,0,0,687,688,
+		1,0,0,0,688,93,1,0,0,0,689,690,5,72,0,0,690,696,3,140,70,0,691,692,5,90,
+		0,0,692,696,3,140,70,0,693,694,5,70,0,0,694,696,3,134,67,0,695,689,1,0,
+		0,0,695,691,1,0,0,0,695,693,1,0,0,0,696,95,1,0,0,0,697,698,5,26,0,0,698,
+		699,3,150,75,0,699,700,5,57,0,0,700,702,3,132,66,0,701,703,3,128,64,0,
+		702,701,1,0,0,0,702,703,1,0,0,0,703,97,1,0,0,0,704,705,5,14,0,0,705,706,
+		3,150,75,0,706,707,5,57,0,0,707,712,3,132,66,0,708,709,5,4,0,0,709,710,
+		5,94,0,0,710,711,5,36,0,0,711,713,5,54,0,0,712,708,1,0,0,0,712,713,1,0,
+		0,0,713,715,1,0,0,0,714,716,3,128,64,0,715,714,1,0,0,0,715,716,1,0,0,0,
+		716,99,1,0,0,0,717,726,5,39,0,0,718,719,5,37,0,0,719,720,3,150,75,0,720,
+		721,5,113,0,0,721,722,3,150,75,0,722,727,1,0,0,0,723,724,3,150,75,0,724,
+		725,3,140,70,0,725,727,1,0,0,0,726,718,1,0,0,0,726,723,1,0,0,0,727,738,
+		1,0,0,0,728,729,5,6,0,0,729,734,3,102,51,0,730,731,5,5,0,0,731,733,3,102,
+		51,0,732,730,1,0,0,0,733,736,1,0,0,0,734,732,1,0,0,0,734,735,1,0,0,0,735,
+		739,1,0,0,0,736,734,1,0,0,0,737,739,3,110,55,0,738,728,1,0,0,0,738,737,
+		1,0,0,0,739,741,1,0,0,0,740,742,3,128,64,0,741,740,1,0,0,0,741,742,1,0,
+		0,0,742,101,1,0,0,0,743,744,5,50,0,0,744,745,3,150,75,0,745,746,3,140,
+		70,0,746,747,5,4,0,0,747,749,1,0,0,0,748,743,1,0,0,0,748,749,1,0,0,0,749,
+		750,1,0,0,0,750,751,3,136,68,0,751,752,3,150,75,0,752,753,5,57,0,0,753,
+		755,3,132,66,0,754,756,3,106,53,0,755,754,1,0,0,0,755,756,1,0,0,0,756,
+		761,1,0,0,0,757,758,5,4,0,0,758,760,3,104,52,0,759,757,1,0,0,0,760,763,
+		1,0,0,0,761,759,1,0,0,0,761,762,1,0,0,0,762,103,1,0,0,0,763,761,1,0,0,
+		0,764,766,5,111,0,0,765,764,1,0,0,0,765,766,1,0,0,0,766,767,1,0,0,0,767,
+		770,3,106,53,0,768,770,3,108,54,0,769,765,1,0,0,0,769,768,1,0,0,0,770,
+		105,1,0,0,0,771,776,5,74,0,0,772,777,5,36,0,0,773,774,3,150,75,0,774,775,
+		3,140,70,0,775,777,1,0,0,0,776,772,1,0,0,0,776,773,1,0,0,0,777,781,1,0,
+		0,0,778,779,3,150,75,0,779,780,5,112,0,0,780,782,1,0,0,0,781,778,1,0,0,
+		0,781,782,1,0,0,0,782,796,1,0,0,0,783,784,5,59,0,0,784,785,5,116,0,0,785,
+		786,5,74,0,0,786,787,3,150,75,0,787,788,5,53,0,0,788,789,3,150,75,0,789,
+		793,3,140,70,0,790,791,3,150,75,0,791,792,5,112,0,0,792,794,1,0,0,0,793,
+		790,1,0,0,0,793,794,1,0,0,0,794,796,1,0,0,0,795,771,1,0,0,0,795,783,1,
+		0,0,0,796,107,1,0,0,0,797,800,5,130,0,0,798,800,3,158,79,0,799,797,1,0,
+		0,0,799,798,1,0,0,0,800,801,1,0,0,0,801,802,3,142,71,0,802,803,5,80,0,
+		0,803,109,1,0,0,0,804,805,5,73,0,0,805,806,5,113,0,0,806,807,3,150,75,
+		0,807,808,5,4,0,0,808,809,5,57,0,0,809,814,3,132,66,0,810,811,5,4,0,0,
+		811,813,3,112,56,0,812,810,1,0,0,0,813,816,1,0,0,0,814,812,1,0,0,0,814,
+		815,1,0,0,0,815,111,1,0,0,0,816,814,1,0,0,0,817,818,5,93,0,0,818,819,5,
+		104,0,0,819,831,3,140,70,0,820,821,5,84,0,0,821,831,5,76,0,0,822,823,5,
+		59,0,0,823,831,5,116,0,0,824,825,7,7,0,0,825,826,3,150,75,0,826,827,3,
+		140,70,0,827,828,5,100,0,0,828,831,1,0,0,0,829,831,3,108,54,0,830,817,
+		1,0,0,0,830,820,1,0,0,0,830,822,1,0,0,0,830,824,1,0,0,0,830,829,1,0,0,
+		0,831,113,1,0,0,0,832,834,5,38,0,0,833,835,3,118,59,0,834,833,1,0,0,0,
+		835,836,1,0,0,0,836,834,1,0,0,0,836,837,1,0,0,0,837,845,1,0,0,0,838,843,
+		5,4,0,0,839,841,3,120,60,0,840,842,5,4,0,0,841,840,1,0,0,0,841,842,1,0,
+		0,0,842,844,1,0,0,0,843,839,1,0,0,0,843,844,1,0,0,0,844,846,1,0,0,0,845,
+		838,1,0,0,0,845,846,1,0,0,0,846,847,1,0,0,0,847,849,5,120,0,0,848,850,
+		3,118,59,0,849,848,1,0,0,0,850,851,1,0,0,0,851,849,1,0,0,0,851,852,1,0,
+		0,0,852,857,1,0,0,0,853,854,5,4,0,0,854,856,3,116,58,0,855,853,1,0,0,0,
+		856,859,1,0,0,0,857,855,1,0,0,0,857,858,1,0,0,0,858,862,1,0,0,0,859,857,
+		1,0,0,0,860,861,5,6,0,0,861,863,3,122,61,0,862,860,1,0,0,0,862,863,1,0,
+		0,0,863,115,1,0,0,0,864,874,3,120,60,0,865,874,5,67,0,0,866,870,5,80,0,
+		0,867,868,5,110,0,0,868,871,5,105,0,0,869,871,5,95,0,0,870,867,1,0,0,0,
+		870,869,1,0,0,0,871,872,1,0,0,0,872,874,5,96,0,0,873,864,1,0,0,0,873,865,
+		1,0,0,0,873,866,1,0,0,0,874,117,1,0,0,0,875,882,3,164,82,0,876,882,5,76,
+		0,0,877,882,5,83,0,0,878,882,5,36,0,0,879,882,5,37,0,0,880,882,5,109,0,
+		0,881,875,1,0,0,0,881,876,1,0,0,0,881,877,1,0,0,0,881,878,1,0,0,0,881,
+		879,1,0,0,0,881,880,1,0,0,0,882,119,1,0,0,0,883,884,5,51,0,0,884,886,5,
+		58,0,0,885,883,1,0,0,0,885,886,1,0,0,0,886,887,1,0,0,0,887,892,7,7,0,0,
+		888,893,5,36,0,0,889,890,3,150,75,0,890,891,3,140,70,0,891,893,1,0,0,0,
+		892,888,1,0,0,0,892,889,1,0,0,0,893,900,1,0,0,0,894,895,5,37,0,0,895,896,
+		3,150,75,0,896,897,5,113,0,0,897,898,3,150,75,0,898,900,1,0,0,0,899,885,
+		1,0,0,0,899,894,1,0,0,0,900,121,1,0,0,0,901,903,3,158,79,0,902,901,1,0,
+		0,0,902,903,1,0,0,0,903,905,1,0,0,0,904,906,3,164,82,0,905,904,1,0,0,0,
+		906,907,1,0,0,0,907,905,1,0,0,0,907,908,1,0,0,0,908,929,1,0,0,0,909,910,
+		5,80,0,0,910,917,5,66,0,0,911,918,5,36,0,0,912,914,3,164,82,0,913,912,
+		1,0,0,0,914,915,1,0,0,0,915,913,1,0,0,0,915,916,1,0,0,0,916,918,1,0,0,
+		0,917,911,1,0,0,0,917,913,1,0,0,0,918,930,1,0,0,0,919,927,5,98,0,0,920,
+		928,5,36,0,0,921,925,3,150,75,0,922,926,3,140,70,0,923,926,5,109,0,0,924,
+		926,3,164,82,0,925,922,1,0,0,0,925,923,1,0,0,0,925,924,1,0,0,0,926,928,
+		1,0,0,0,927,920,1,0,0,0,927,921,1,0,0,0,928,930,1,0,0,0,929,909,1,0,0,
+		0,929,919,1,0,0,0,929,930,1,0,0,0,930,123,1,0,0,0,931,932,5,21,0,0,932,
+		942,3,126,63,0,933,934,5,29,0,0,934,938,3,144,72,0,935,936,5,4,0,0,936,
+		937,5,121,0,0,937,939,3,144,72,0,938,935,1,0,0,0,938,939,1,0,0,0,939,943,
+		1,0,0,0,940,941,7,4,0,0,941,943,3,126,63,0,942,933,1,0,0,0,942,940,1,0,
+		0,0,943,125,1,0,0,0,944,949,3,144,72,0,945,947,5,130,0,0,946,945,1,0,0,
+		0,946,947,1,0,0,0,947,948,1,0,0,0,948,950,7,2,0,0,949,946,1,0,0,0,949,
+		950,1,0,0,0,950,127,1,0,0,0,951,952,5,9,0,0,952,957,3,130,65,0,953,954,
+		5,4,0,0,954,956,3,130,65,0,955,953,1,0,0,0,956,959,1,0,0,0,957,955,1,0,
+		0,0,957,958,1,0,0,0,958,965,1,0,0,0,959,957,1,0,0,0,960,961,5,122,0,0,
+		961,962,5,115,0,0,962,966,7,1,0,0,963,964,5,120,0,0,964,966,5,61,0,0,965,
+		960,1,0,0,0,965,963,1,0,0,0,965,966,1,0,0,0,966,129,1,0,0,0,967,974,3,
+		150,75,0,968,970,3,164,82,0,969,968,1,0,0,0,970,971,1,0,0,0,971,969,1,
+		0,0,0,971,972,1,0,0,0,972,975,1,0,0,0,973,975,5,109,0,0,974,969,1,0,0,
+		0,974,973,1,0,0,0,974,975,1,0,0,0,975,131,1,0,0,0,976,977,5,16,0,0,977,
+		983,5,69,0,0,978,980,3,164,82,0,979,981,5,68,0,0,980,979,1,0,0,0,980,981,
+		1,0,0,0,981,983,1,0,0,0,982,976,1,0,0,0,982,978,1,0,0,0,983,133,1,0,0,
+		0,984,985,7,8,0,0,985,135,1,0,0,0,986,987,7,9,0,0,987,137,1,0,0,0,988,
+		990,3,164,82,0,989,988,1,0,0,0,990,991,1,0,0,0,991,989,1,0,0,0,991,992,
+		1,0,0,0,992,139,1,0,0,0,993,994,7,10,0,0,994,141,1,0,0,0,995,996,7,11,
+		0,0,996,143,1,0,0,0,997,1001,3,148,74,0,998,1000,3,146,73,0,999,998,1,
+		0,0,0,1000,1003,1,0,0,0,1001,999,1,0,0,0,1001,1002,1,0,0,0,1002,145,1,
+		0,0,0,1003,1001,1,0,0,0,1004,1005,3,156,78,0,1005,1006,3,148,74,0,1006,
+		147,1,0,0,0,1007,1009,3,158,79,0,1008,1010,3,162,81,0,1009,1008,1,0,0,
+		0,1009,1010,1,0,0,0,1010,1017,1,0,0,0,1011,1017,3,164,82,0,1012,1013,5,
+		7,0,0,1013,1014,3,144,72,0,1014,1015,5,8,0,0,1015,1017,1,0,0,0,1016,1007,
+		1,0,0,0,1016,1011,1,0,0,0,1016,1012,1,0,0,0,1017,149,1,0,0,0,1018,1022,
+		3,154,77,0,1019,1021,3,152,76,0,1020,1019,1,0,0,0,1021,1024,1,0,0,0,1022,
+		1020,1,0,0,0,1022,1023,1,0,0,0,1023,151,1,0,0,0,1024,1022,1,0,0,0,1025,
+		1026,3,156,78,0,1026,1027,3,154,77,0,1027,153,1,0,0,0,1028,1035,3,158,
+		79,0,1029,1035,3,164,82,0,1030,1031,5,7,0,0,1031,1032,3,150,75,0,1032,
+		1033,5,8,0,0,1033,1035,1,0,0,0,1034,1028,1,0,0,0,1034,1029,1,0,0,0,1034,
+		1030,1,0,0,0,1035,155,1,0,0,0,1036,1037,7,12,0,0,1037,157,1,0,0,0,1038,
+		1050,3,160,80,0,1039,1040,5,7,0,0,1040,1045,3,160,80,0,1041,1042,5,4,0,
+		0,1042,1044,3,160,80,0,1043,1041,1,0,0,0,1044,1047,1,0,0,0,1045,1043,1,
+		0,0,0,1045,1046,1,0,0,0,1046,1048,1,0,0,0,1047,1045,1,0,0,0,1048,1049,
+		5,8,0,0,1049,1051,1,0,0,0,1050,1039,1,0,0,0,1050,1051,1,0,0,0,1051,159,
+		1,0,0,0,1052,1054,5,131,0,0,1053,1055,5,132,0,0,1054,1053,1,0,0,0,1054,
+		1055,1,0,0,0,1055,1058,1,0,0,0,1056,1058,5,132,0,0,1057,1052,1,0,0,0,1057,
+		1056,1,0,0,0,1058,161,1,0,0,0,1059,1060,7,13,0,0,1060,163,1,0,0,0,1061,
+		1062,7,14,0,0,1062,165,1,0,0,0,131,205,220,231,239,241,257,263,271,296,
+		306,315,321,333,350,352,358,367,376,380,385,388,398,406,416,425,428,433,
+		439,446,453,458,470,474,488,497,508,511,516,523,528,535,545,548,552,561,
+		564,569,573,576,580,582,585,587,592,598,602,606,609,617,624,631,633,639,
+		649,658,660,663,673,677,683,687,695,702,712,715,726,734,738,741,748,755,
+		761,765,769,776,781,793,795,799,814,830,836,841,843,845,851,857,862,870,
+		873,881,885,892,899,902,907,915,917,925,927,929,938,942,946,949,957,965,
+		971,974,980,982,991,1001,1009,1016,1022,1034,1045,1050,1054,1057
 	};
 
 	public static readonly ATN _ATN =
