@@ -152,7 +152,7 @@ rate
 expectLine
   : EXPECT left=expected (MEASURE length=sum (COMMA WITHIN within=sum)? | (IS | ARE) right=expected)
   ;
-expected  : value=sum (by=WORD? of=(STITCHES | ROWS))? ;
+expected  : value=sum (by=WORD? of=(STITCHES | ROWS) more+=countOperation*)? ;
 
 claim     : EQUALS parts+=claimPart (COMMA parts+=claimPart)* (without=WITHOUT TURNING (CHAIN | CH) | with=WITH CHAINS)? ;
 claimPart : amount=count (words+=name+ | stitches=STITCHES)? ;

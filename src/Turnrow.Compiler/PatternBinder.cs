@@ -52,7 +52,7 @@ internal sealed class PatternBinder
 
     private static Terms TermsOf(SyntaxTree tree, Findings findings, out bool inDoubt)
     {
-        inDoubt = tree.Lines.Any(l => l.Broken && l.Keyword is null or "terms");
+        inDoubt = false;
         TermsStatement? first = null;
         foreach (var line in tree.Lines)
         {
@@ -69,6 +69,8 @@ internal sealed class PatternBinder
             inDoubt = true;
         }
 
+        // A line that can't be told may be the one that says the terms, unless another says them.
+        inDoubt |= tree.Lines.Any(l => l.Broken && (l.Keyword == "terms" || (l.Keyword is null && first is null)));
         return first is not null && IsUk(first) ? Terms.UK : Terms.US;
     }
 
@@ -124,10 +126,12 @@ internal sealed class PatternBinder
         foreach (var line in _tree.Lines)
         {
             inPiece |= line.Keyword == "piece";
-            if (line.Broken || line.Statement is null || (inPiece && line.Statement is TurnStatement)) continue;
+            if (line.Broken || line.Statement is null || IsOfPiece(line.Statement, inPiece)) continue;
             yield return line.Statement;
         }
     }
+
+    private static bool IsOfPiece(StatementSyntax statement, bool inPiece) => statement is TurnStatement turn && (inPiece || turn.NextRowOnly);
 
     private void One(LineSyntax line)
     {
@@ -147,7 +151,6 @@ internal sealed class PatternBinder
         {
             case null or TermsStatement or SizesStatement: break;
             case TurnStatement turn when _book.All.Count > 0 || turn.NextRowOnly: InPiece(turn); break;
-            case TurnStatement turn when _piece is not null: InPiece(turn); break;
             case SeamStatement seam: Join(seam); break;
             case WeaveInStatement: _items.Add(() => new WeaveInItem()); break;
             case ProseStatement prose: Prose(prose); break;
@@ -186,6 +189,12 @@ internal sealed class PatternBinder
             // Lines that follow are outside for the same reason.
             if (!_book.InDoubt && !_outsideTold) _context.Findings.Add(OutsidePiece.At(statement.Span));
             _outsideTold = true;
+            return;
+        }
+
+        if (_piece.Builders[0].IsFastenedOff && statement is not (FastenOffStatement or EdgeNameStatement))
+        {
+            _context.Findings.Add(AfterFastenOff.At(statement.Span, _piece.Name));
             return;
         }
 

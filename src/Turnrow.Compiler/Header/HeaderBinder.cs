@@ -16,6 +16,7 @@ internal sealed class HeaderBinder(Context context)
     private readonly List<Gauge> _gauges = [];
     private readonly Dictionary<Stitch, TextSpan> _gaugeSpans = [];
     private readonly List<Yarn> _yarns = [];
+    private readonly Dictionary<string, TextSpan> _yarnNames = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<string> _notions = [];
     private readonly List<Measure> _measures = [];
     private readonly List<FittedCount> _fitted = [];
@@ -61,6 +62,7 @@ internal sealed class HeaderBinder(Context context)
                 _notions.Add(notion.Text.Text);
                 return pattern;
             case YarnStatement yarn:
+                if (!_yarnNames.TryAdd(yarn.Name.Text, yarn.Name.Span)) context.Findings.Add(DefinedTwice.At(yarn.Name.Span, yarn.Name.Text, _yarnNames[yarn.Name.Text]));
                 _yarns.Add(YarnOf(yarn));
                 return pattern;
             case GaugeStatement gauge:

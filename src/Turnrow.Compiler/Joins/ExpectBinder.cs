@@ -10,9 +10,10 @@ namespace Turnrow.Compiler.Joins;
 /// <summary>Checks <c>expect</c> lines: measurements and relations.</summary>
 internal sealed class ExpectBinder(Context context, PieceBook book)
 {
-    /// <summary>Values of <c>back rows</c> and <c>back stitches</c>.</summary>
+    /// <summary>Values of <c>back rows</c> and <c>back stitches</c>; a count may be followed by its word too (<c>hem stitches</c>).</summary>
     public Value?[] ValuesOf(PieceExpression expression)
     {
+        if (book.Find(expression.Piece.Text) is null && context.Scope.Find(expression.Piece.Text) is { } count) return count.Values;
         var values = new Value?[context.Sizes];
         if (book.Bind(expression.Piece) is not { } piece) return values;
         for (var i = 0; i < values.Length; i++)

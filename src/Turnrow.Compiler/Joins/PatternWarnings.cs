@@ -10,6 +10,7 @@ internal static class PatternWarnings
 {
     public static void Add(Context context, PieceBook book, SyntaxTree tree)
     {
+        foreach (var piece in book.All) Unworked(context, piece);
         if (!book.InDoubt && !book.JoinsInDoubt)
         {
             Unjoined(context, book);
@@ -17,6 +18,17 @@ internal static class PatternWarnings
         }
 
         if (!context.TurnsInDoubt) HowIsItTurned(context, book, tree);
+    }
+
+    private static void Unworked(Context context, PieceState piece)
+    {
+        if (piece.RowsInDoubt || piece.NamesInDoubt) return;
+        var builder = piece.Builders[0];
+        if (builder.RowCount == 0 && piece.MirrorOf is null) context.Findings.Add(PieceEmpty.At(piece.Span, piece.Name));
+        foreach (var step in piece.Builders.SelectMany(b => b.UnworkedSteps()))
+        {
+            if (builder.RowCount > 0 && step.Origin.Value is SyntaxNode line) context.Findings.Add(StepUnworked.At(line.Span, step.Adds, piece.Name));
+        }
     }
 
     private static void Unjoined(Context context, PieceBook book)

@@ -24,6 +24,9 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     /// <summary>Number of the row after a mark, a size.</summary>
     public Dictionary<string, int[]> Marks { get; } = new(StringComparer.OrdinalIgnoreCase);
 
+    /// <summary>Where the marks are set.</summary>
+    public Dictionary<string, TextSpan> MarkSpans { get; } = new(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The parts that <c>divide</c> named: stitches from the right edge, and how many, a size.</summary>
     public Dictionary<string, NamedPart> Parts { get; } = new(StringComparer.OrdinalIgnoreCase);
 
@@ -80,6 +83,19 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     /// <summary>The edges that have a name now.</summary>
     public Hand[] HandsNamed(string edge) =>
         [.. new[] { Hand.Right, Hand.Left }.Where(h => string.Equals(Builders[0].NameOf(h), edge, StringComparison.OrdinalIgnoreCase))];
+
+    /// <summary>The one stitch that the last row is made of, the same in all sizes; null if there are several, or none.</summary>
+    public Stitch? OnlyStitch()
+    {
+        foreach (var builder in Builders)
+        {
+            if (builder.Rows is not [.., { Work: { } work }]) continue;
+            var kinds = work.Tops.Kinds();
+            return kinds.Count > 0 && kinds.All(k => k.Place.Stitch == kinds[0].Place.Stitch) ? kinds[0].Place.Stitch : null;
+        }
+
+        return PlainStitch();
+    }
 
     /// <summary>The plain stitch that the piece goes on with, the same in all sizes; null if there is none.</summary>
     public Stitch? PlainStitch()

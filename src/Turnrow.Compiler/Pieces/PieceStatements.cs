@@ -1,3 +1,4 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Header;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Syntax.Tree;
@@ -27,10 +28,16 @@ internal static class PieceStatements
             case ShapeStatement shape: ShapeBinding.Bind(context, piece, shape); break;
             case RepeatStatement repeat: RepeatBinding.Bind(context, piece, repeat); break;
             case DivideStatement divide: DivideBinding.Bind(context, piece, divide); break;
-            case MarkStatement mark: piece.Marks[mark.Name.Text] = Array.ConvertAll(piece.Builders, b => b.RowCount + 1); break;
+            case MarkStatement mark: Mark(context, piece, mark); break;
             case FastenOffStatement: FastenOff(piece); break;
             case TurnStatement turn: Turn(context, piece, turn); break;
         }
+    }
+
+    private static void Mark(Context context, PieceState piece, MarkStatement mark)
+    {
+        if (piece.MarkSpans.TryAdd(mark.Name.Text, mark.Name.Span)) piece.Marks[mark.Name.Text] = Array.ConvertAll(piece.Builders, b => b.RowCount + 1);
+        else context.Findings.Add(DefinedTwice.At(mark.Name.Span, mark.Name.Text, piece.MarkSpans[mark.Name.Text]));
     }
 
     private static void FastenOff(PieceState piece)

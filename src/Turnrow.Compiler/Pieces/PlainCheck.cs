@@ -7,6 +7,12 @@ namespace Turnrow.Compiler.Pieces;
 /// <summary>Finds the plain stitch that <c>straight</c> and <c>shape</c> go on with.</summary>
 internal static class PlainCheck
 {
+    /// <summary>
+    /// Whether there was no row at all: that is told, and where the rows of such a line belong is then anyone's guess, so that those below
+    /// are not faulted for their numbers.
+    /// </summary>
+    public static bool NothingToGoOnWith(PieceState piece, Stitch? stitch) => stitch is null && piece.Builders[0].RowCount == 0;
+
     /// <summary>The stitch; null, and reported, if the last row is not plain.</summary>
     public static Stitch? Stitch(Context context, PieceState piece, TextSpan span, string word)
     {

@@ -14,7 +14,8 @@ internal static class ShapeBinding
         Begun.Check(context, piece, statement.Span);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
         var stitch = PlainCheck.Stitch(context, piece, statement.Span, "shape");
-        var counts = statement.Rows is { } rows ? context.Evaluate.Counts(rows)
+        var counts = PlainCheck.NothingToGoOnWith(piece, stitch) ? Sized.Same<int?>(context.Sizes, null)
+            : statement.Rows is { } rows ? context.Evaluate.Counts(rows)
             : statement.First is null ? Sized.Same<int?>(context.Sizes, null)
             : RowBinding.CountRows(context, piece, statement.First, statement.Last);
         if (RowWorking.TooMany(context, piece, statement.Span, counts)) return;

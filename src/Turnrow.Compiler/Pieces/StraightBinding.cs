@@ -33,6 +33,7 @@ internal static class StraightBinding
 
     private static int?[] RowsOf(Context context, PieceState piece, StraightStatement statement, Stitch? stitch)
     {
+        if (PlainCheck.NothingToGoOnWith(piece, stitch)) return Sized.Same<int?>(context.Sizes, null);
         var marks = MarkOf(context, piece, statement);
         if (statement.From is not null && marks is null) return Sized.Same<int?>(context.Sizes, null);
         if (statement.Extent == StraightExtent.Rows) return GivenRows(context, piece, statement, marks);

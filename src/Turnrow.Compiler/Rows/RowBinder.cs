@@ -15,13 +15,16 @@ internal sealed class RowBinder(Context context)
     private readonly HashSet<Stitch> _stitches = [];
 
     /// <summary>The words, a size; null in a size where they are not known.</summary>
-    public IReadOnlyList<Word>?[] Bind(IReadOnlyList<RowItemSyntax> items)
+    /// <param name="items">What was written.</param>
+    /// <param name="fabric">The one stitch that the row below is made of, which a row goes on with that names none; null if there is none.</param>
+    public IReadOnlyList<Word>?[] Bind(IReadOnlyList<RowItemSyntax> items, Stitch? fabric)
     {
         AddStitches(items);
+        if (_stitches.Count == 0 && fabric is not null) _stitches.Add(fabric);
         return List(items, false);
     }
 
-    // The row's stitches: a bare `inc` or `dec` means that one, if there is only one.
+    // The row's stitches: a bare `inc` or `dec` means that one, if there is only one; a row that names none goes on with the fabric's.
     private void AddStitches(IReadOnlyList<RowItemSyntax> items)
     {
         foreach (var item in items)

@@ -164,6 +164,12 @@ public sealed class PieceBuilder
         return hand == HookAt ? start : end;
     }
 
+    /// <summary>Steps said for a row that is not there yet.</summary>
+    public IEnumerable<Step> UnworkedSteps() => _steps.Where(s => s.Row > _rows.Count).Select(s => s.Step);
+
+    /// <summary>True if the yarn is cut after the last row.</summary>
+    public bool IsFastenedOff => _fastenedOff;
+
     /// <summary>
     /// Adds chains at both edges, one row apart, so that none is a length by itself: first where the hook is, then where it is after the
     /// next row.

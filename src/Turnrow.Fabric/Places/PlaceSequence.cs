@@ -7,6 +7,7 @@ namespace Turnrow.Fabric.Places;
 public sealed class PlaceSequence : IEquatable<PlaceSequence>
 {
     private PlaceSequence? _reversed;
+    private int? _hash;
     private IReadOnlyList<PlaceRun>? _kinds;
 
     internal PlaceSequence(IReadOnlyList<PlaceSegment> segments)
@@ -132,7 +133,9 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     public override bool Equals(object? obj) => Equals(obj as PlaceSequence);
 
     /// <inheritdoc/>
-    public override int GetHashCode()
+    public override int GetHashCode() => _hash ??= Hash();
+
+    private int Hash()
     {
         var hash = new HashCode();
         foreach (var segment in Segments)

@@ -52,7 +52,7 @@ public sealed record ShapedPlan(Stitch Stitch, EdgeChange Right, EdgeChange Left
     /// <inheritdoc/>
     public override IReadOnlyList<Word> WordsFrom(Hand start) => start == Hand.Right
         ? _fromRight ??= Build(Right, Left)
-        : _fromLeft ??= Build(Left, Right);
+        : _fromLeft ??= Right == Left ? WordsFrom(Hand.Right) : Build(Left, Right);
 
     /// <inheritdoc/>
     public bool Equals(ShapedPlan? other) =>

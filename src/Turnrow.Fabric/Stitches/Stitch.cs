@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Turnrow.Fabric.Stitches;
 
 /// <summary>Whose words are used: the same stitch has one name in the US and another in the UK.</summary>
@@ -28,6 +30,12 @@ public sealed record StitchName(string Abbreviation, string Name);
 public sealed record Stitch(
     string Id, StitchName Us, StitchName Uk, int Height, bool? TurningChainCounts, PickUpRate PickUp, StitchSymbol Symbol)
 {
+    /// <summary>There is one object for each stitch: comparing two asks for no more than that.</summary>
+    public bool Equals(Stitch? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
+
     /// <summary>Its names in the terms asked for.</summary>
     public StitchName In(Terms terms) => terms == Terms.US ? Us : Uk;
 

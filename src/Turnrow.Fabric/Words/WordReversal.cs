@@ -4,96 +4,151 @@ namespace Turnrow.Fabric.Words;
 internal static class WordReversal
 {
     /// <summary>The words in reverse, with every number as it was worked.</summary>
-    public static IReadOnlyList<Word> Reverse(IReadOnlyList<Word> worked)
-    {
-        var result = new List<Word>(worked.Count);
-        var before = WordCounts.Takes(worked);
-        for (var i = worked.Count - 1; i >= 0; i--)
-        {
-            before -= WordCounts.Takes(worked[i]);
+    public static IReadOnlyList<Word> Reverse(IReadOnlyList<Word> worked) => Reverse(worked, 0);
 
-            // Words "in the same place" belong to the word before them: together they are one group in one place.
-            var together = new List<Word>();
-            while (i > 0 && IsInSame(worked[i]))
+    // before: the places that what stands before these words takes; null in a repeat, where that is not the same each time.
+    private static List<Word> Reverse(IReadOnlyList<Word> worked, int? before)
+    {
+        var words = SamePlaces.LayOut(worked);
+        var open = OnlyOpen(words);
+        var result = new List<Word>(words.Count);
+        for (var i = words.Count - 1; i >= 0; i--)
+        {
+            if (SamePlaces.Stays(words[i]) && SamePlaces.PlaceOf(words, i) is >= 0 and var at)
             {
-                together.Add(worked[i--]);
-                before -= WordCounts.Takes(worked[i]);
+                AddOnePlace(result, words, at, i, before);
+                i = at;
+                continue;
             }
 
-            if (together.Count == 0) AddReversed(result, worked[i], before);
-            else AddTogether(result, worked[i], together);
+            var from = result.Count;
+            AddReversed(result, words[i], before + TakenBefore(words, i));
+            if (i == open) result[from] = WithReach(result[from], words, i);
         }
 
-        KeepOpenReach(worked, result);
         return result;
     }
 
     // What went "across" or "until 5 remain" still does, from the other end: so it reads as the original does.
-    private static void KeepOpenReach(IReadOnlyList<Word> worked, List<Word> reversed)
+    private static Word WithReach(Word word, List<Word> words, int index)
     {
-        var open = 0;
-        foreach (var word in worked) open += IsOpen(word) ? 1 : 0;
-        if (open != 1 || reversed.Count != worked.Count) return;
-        var after = 0;
-        for (var i = reversed.Count - 1; i >= 0; i--)
+        var before = TakenBefore(words, index);
+        var reach = before == 0 ? Amount.Across : Amount.Until(before);
+        return word switch
         {
-            if (IsOpen(worked[reversed.Count - 1 - i]))
-            {
-                var reach = after == 0 ? Amount.Across : Amount.Until(after);
-                reversed[i] = reversed[i] switch
-                {
-                    Work work => work with { Amount = reach },
-                    Repeat repeat => repeat with { Amount = reach },
-                    var other => other,
-                };
-                return;
-            }
+            Work work => work with { Amount = reach },
+            Repeat repeat => repeat with { Amount = reach },
+            _ => word,
+        };
+    }
 
-            after += WordCounts.Takes(reversed[i]);
-        }
+    private static int OnlyOpen(List<Word> words)
+    {
+        var only = words.FindIndex(IsOpen);
+        return only >= 0 && words.FindLastIndex(IsOpen) == only ? only : -1;
     }
 
     private static bool IsOpen(Word word) =>
-        word is Work { Amount.Reach: not Reach.Fixed, Target.Aim: Aim.Next } or Repeat { Amount.Reach: not Reach.Fixed, Ways.Count: 0 };
+        word is Work { Amount.Reach: not Reach.Fixed, Target.Aim: Aim.Next } or Repeat { Amount.Reach: not Reach.Fixed };
 
-    private static bool IsInSame(Word word) =>
-        word is Work { Target.Aim: Aim.Same } or Group { Target.Aim: Aim.Same };
-
-    private static void AddTogether(List<Word> result, Word first, List<Word> others)
+    private static int TakenBefore(List<Word> words, int index)
     {
-        // Last worked comes first, in the place that the first one went to.
-        for (var i = 0; i < others.Count; i++)
-        {
-            result.Add(i == 0 ? WithAim(others[i], Target.Next) : others[i]);
-        }
-
-        result.Add(WithAim(first, new Target(Aim.Same, PlaceFilter.AnyStitch)));
+        var taken = 0;
+        for (var i = 0; i < index; i++) taken += WordCounts.Takes(words[i]);
+        return taken;
     }
 
-    private static Word WithAim(Word word, Target target) => word switch
+    // All that is worked in one place: what was worked last comes first and goes there, the others stay.
+    private static void AddOnePlace(List<Word> result, List<Word> words, int at, int last, int? before)
     {
-        Work work => work with { Target = target, Amount = Amount.Of(work.Amount.Times), Passed = 0, PassedBefore = 0 },
-        Group group => group with { Target = target, Passed = 0, PassedBefore = 0, Words = Reverse(group.Words) },
+        var there = new List<Word>();
+        for (var i = last; i > at; i--)
+        {
+            // What was passed over on the way lies behind the place; from the other end it comes before it.
+            if (WordCounts.Takes(words[i]) is > 0 and var over) result.Add(new Skip(over) { Origin = words[i].Origin });
+            if (words[i] is not (Skip or SlipOver)) there.Add(Staying(words[i]));
+        }
+
+        var (once, others) = LastOf(words[at]);
+        if (once is Work { Takes: > 1 })
+        {
+            // A decrease can't be finished where others are: it goes first, and they join it.
+            AddReversed(result, once, null);
+            result.AddRange(there);
+        }
+        else
+        {
+            GoTo(there, TargetOf(once));
+            result.AddRange(there);
+            result.Add(WithTarget(Staying(once), new Target(Aim.Same, PlaceFilter.AnyStitch)));
+        }
+
+        if (others is not null) AddReversed(result, others, before + TakenBefore(words, at));
+        else AddSkip(result, once);
+    }
+
+    private static (Word Once, Word? Others) LastOf(Word word) => word switch
+    {
+        Work { Amount.Times: > 1 and var n } work => (work with { Amount = Amount.Once }, work with { Amount = Amount.Of(n - 1) }),
+        Group { Times: > 1 and var n } group => (group with { Times = 1 }, group with { Times = n - 1 }),
+        _ => (word, null),
+    };
+
+    private static Word Staying(Word word) => word switch
+    {
+        Group group => group with { Words = Reverse(group.Words) },
+        Repeat repeat => repeat with { Words = [.. repeat.Words.Where(w => w is not Skip).Reverse().Select(Staying)], Amount = Fixed(repeat.Amount) },
         _ => word,
     };
 
-    private static void AddReversed(List<Word> result, Word word, int before)
+    // The first of the words goes to the place; of a repeat, its first time.
+    private static void GoTo(List<Word> there, Target target)
+    {
+        for (var i = 0; i < there.Count; i++)
+        {
+            if (there[i] is Repeat repeat)
+            {
+                there.RemoveAt(i);
+                if (repeat.Amount.Times > 1) there.Insert(i, repeat with { Amount = Amount.Of(repeat.Amount.Times - 1) });
+                there.InsertRange(i, repeat.Words);
+            }
+
+            if (there[i] is not (Work { Amount.Times: > 0 } or Group)) continue;
+            there[i] = WithTarget(there[i], target);
+            return;
+        }
+    }
+
+    private static Target TargetOf(Word word) => word switch
+    {
+        Work work => TargetOfOne(work.Target),
+        Group group => TargetOfOne(group.Target),
+        _ => Target.Next,
+    };
+
+    private static Target TargetOfOne(Target target) => target.Aim == Aim.EachOfKind ? new Target(Aim.NextOfKind, target.Filter) : Turned(target);
+
+    private static Word WithTarget(Word word, Target target) => word switch
+    {
+        Work work => work with { Target = target, Amount = Fixed(work.Amount), Passed = 0, PassedBefore = 0 },
+        Group group => group with { Target = target, Passed = 0, PassedBefore = 0 },
+        _ => word,
+    };
+
+    private static void AddReversed(List<Word> result, Word word, int? before)
     {
         switch (word)
         {
             case Work work:
-                result.Add(work with { Amount = Fixed(work.Amount), Target = Turned(work.Target, before + work.PassedBefore), Passed = 0, PassedBefore = 0 });
-                if (work.PassedBefore > 0) result.Add(new Skip(work.PassedBefore) { Origin = work.Origin });
+                result.Add(OfEach(work with { Amount = Fixed(work.Amount), Target = Turned(work.Target), Passed = 0, PassedBefore = 0 }, before + work.PassedBefore));
+                AddSkip(result, work);
                 break;
             case Group group:
-                result.Add(group with { Words = Reverse(group.Words), Target = Turned(group.Target, before + group.PassedBefore), Passed = 0, PassedBefore = 0 });
-                if (group.PassedBefore > 0) result.Add(new Skip(group.PassedBefore) { Origin = group.Origin });
-                break;
-            case Repeat { Ways.Count: > 0 } repeat:
-                for (var i = repeat.Ways.Count - 1; i >= 0; i--) AddReversed(result, repeat.Ways[i], before);
+                result.Add(OfEach(group with { Words = Reverse(group.Words), Target = Turned(group.Target), Passed = 0, PassedBefore = 0 }, before + group.PassedBefore));
+                AddSkip(result, group);
                 break;
             case Repeat repeat:
-                if (repeat.Amount.Times > 0) result.Add(repeat with { Words = Reverse(repeat.Words), Amount = Fixed(repeat.Amount) });
+                result.Add(repeat with { Words = Reverse(repeat.Words, before == 0 ? 0 : null), Amount = Fixed(repeat.Amount) });
                 break;
             case SlipOver slip:
                 result.Add(new Leave(slip.Count) { Origin = slip.Origin });
@@ -107,15 +162,32 @@ internal static class WordReversal
         }
     }
 
+    // "In each sp" goes as far as it can. From the other end it stays away from what was worked before it; where that is not known, it is
+    // so many.
+    private static Word OfEach(Word word, int? before) => (word, before) switch
+    {
+        (Work { Target.Aim: Aim.EachOfKind } work, { } remain) => work with { Target = work.Target with { Remain = remain } },
+        (Group { Target.Aim: Aim.EachOfKind } group, { } remain) => group with { Target = group.Target with { Remain = remain } },
+        (Work { Target: { Aim: Aim.EachOfKind } target, Takes: 1 } work, null) =>
+            new Repeat([work with { Target = new Target(Aim.NextOfKind, target.Filter), Amount = Amount.Once }], Fixed(work.Amount)) { Origin = work.Origin },
+        (Group { Target: { Aim: Aim.EachOfKind } target } group, null) =>
+            new Repeat([group with { Target = new Target(Aim.NextOfKind, target.Filter), Times = 1 }], Amount.Of(group.Times)) { Origin = group.Origin },
+        _ => word,
+    };
+
+    private static void AddSkip(List<Word> result, Word word)
+    {
+        var before = word is Work work ? work.PassedBefore : word is Group group ? group.PassedBefore : 0;
+        if (before > 0) result.Add(new Skip(before) { Origin = word.Origin });
+    }
+
     private static Amount Fixed(Amount amount) => Amount.Of(amount.Times);
 
     // The nth place from one end is not the next one from the other: aims become plain places, which the skips put right.
-    // "In each" goes on as far as there was something before it.
-    private static Target Turned(Target target, int before) => target.Aim switch
+    private static Target Turned(Target target) => target.Aim switch
     {
         Aim.First => target with { Aim = Aim.Last },
         Aim.Last => target with { Aim = Aim.First },
-        Aim.EachOfKind => target with { Remain = before },
         _ => target,
     };
 }

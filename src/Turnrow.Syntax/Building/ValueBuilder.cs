@@ -44,7 +44,7 @@ internal static class ValueBuilder
             return new ExpectEqualStatement(ExpectedValue(left, line), ExpectedValue(context.right, line), span);
         var within = context.within is null ? null : ExpressionBuilder.Sum(context.within, line);
         return new ExpectMeasureStatement(
-            ExpressionBuilder.Sum(left.value, line),
+            ExpressionBuilder.Calculation(ExpressionBuilder.Sum(left.value, line), left._more, line),
             left.of?.Type == TurnrowLexer.ROWS,
             left.by is null ? null : line.Name(left.by),
             ExpressionBuilder.Sum(context.length, line),
@@ -70,15 +70,19 @@ internal static class ValueBuilder
         return new ClaimSyntax(parts, scope, LineBuilding.Span(context));
     }
 
-    // `back rows` asks a piece; `hem` and `77 stitches` are values.
+    // `back rows` asks a piece, and `back rows + 6` goes on from what it answers; `hem` and `77 stitches` are values.
     private static ExpressionSyntax ExpectedValue(TurnrowParser.ExpectedContext context, LineBuilding line)
     {
         var value = ExpressionBuilder.Sum(context.value, line);
         if (context.of is null) return value;
         if (context.by is not null) line.Report(UnexpectedWord.ManyNames(LineBuilding.Span(context.by), line.Text(context.by)));
-        if (value is not NameExpression { Name: var piece }) return value;
-        var quantity = context.of.Type == TurnrowLexer.ROWS ? PieceQuantity.Rows : PieceQuantity.Stitches;
-        return new PieceExpression(piece, quantity, LineBuilding.Span(context));
+        if (value is NameExpression { Name: var piece })
+        {
+            var quantity = context.of.Type == TurnrowLexer.ROWS ? PieceQuantity.Rows : PieceQuantity.Stitches;
+            value = new PieceExpression(piece, quantity, value.Span.To(LineBuilding.Span(context.of)));
+        }
+
+        return ExpressionBuilder.Calculation(value, context._more, line);
     }
 
     private static CountFixSyntax Fix(TurnrowParser.CountFixContext context, LineBuilding line)

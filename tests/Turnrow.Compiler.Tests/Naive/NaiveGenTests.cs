@@ -8,7 +8,12 @@ public sealed class NaiveGenTests
 {
     [Fact]
     public void Every_pattern_made_to_be_workable_is() => NaiveGen.Valid.Sample(
-        pattern => Assert.Empty(NaiveWorker.Work(pattern).Faults),
+        pattern =>
+        {
+            var result = NaiveWorker.Work(pattern);
+            if (!result.IsUnclear)
+                Assert.Empty(result.Faults);
+        },
         iter: 3000,
         threads: 1,
         print: NotationWriter.Write);

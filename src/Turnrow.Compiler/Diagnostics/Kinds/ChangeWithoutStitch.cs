@@ -12,9 +12,9 @@ public static class ChangeWithoutStitch
         "TR0235",
         Severity.Error,
         """
-        `inc` is two stitches in one place and `dec` two drawn together, in the stitch of the row. This row has several kinds of stitch,
-        or names none, so it can't be told which one is meant, and they differ in height. Write the stitch in front of it: `dc inc`, `hdc
-        dec`.
+        `inc` is two stitches in one place and `dec` two drawn together, in the stitch of the row. A row that names no stitch goes
+        on with the one stitch of the row below. This row has several kinds of stitch, or it has none and the row below has several, so it
+        can't be told which one is meant, and they differ in height. Write the stitch in front of it: `dc inc`, `hdc dec`.
         """,
         SmallPattern.With("Coaster",
             """

@@ -6,6 +6,8 @@ public static class Claims
     public static NaivePattern Added(NaivePattern pattern, ChoiceTape tape)
     {
         var result = NaiveWorker.Work(pattern);
+        if (!result.IsValid)
+            return pattern;
         return pattern with { Pieces = pattern.Pieces.Select(piece => Added(pattern, piece, result, tape)).ToList() };
     }
 

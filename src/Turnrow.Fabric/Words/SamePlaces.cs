@@ -1,0 +1,88 @@
+namespace Turnrow.Fabric.Words;
+
+/// <summary>
+/// What is worked "in same" belongs to the place before it, and that place may be the last of a run, of a repeat or of the time before.
+/// Here a worked row is laid out so that the word which went to the place stands in the same list, straight before what joined it there.
+/// </summary>
+internal static class SamePlaces
+{
+    /// <summary>The same row, with each place that was gone back to taken out of the repeats around it.</summary>
+    public static List<Word> LayOut(IReadOnlyList<Word> worked)
+    {
+        var result = new List<Word>(worked.Count);
+        foreach (var word in worked) Add(result, word);
+        return result;
+    }
+
+    /// <summary>True if a word works stitches and stays in the place that was worked last.</summary>
+    public static bool Stays(Word word) => word switch
+    {
+        Work { Target.Aim: Aim.Same } or Group { Target.Aim: Aim.Same } => true,
+        Repeat repeat => repeat.Words.Any(Stays) && repeat.Words.All(w => Stays(w) || GoesNowhere(w)),
+        _ => false,
+    };
+
+    /// <summary>Index of the word that went to the place where the word at <paramref name="index"/> stays; below 0 if it went nowhere.</summary>
+    public static int PlaceOf(List<Word> words, int index)
+    {
+        while (index >= 0 && (Stays(words[index]) || GoesNowhere(words[index]))) index--;
+        return index;
+    }
+
+    /// <summary>True if a word works no stitch: what is passed over is not the place that was worked last.</summary>
+    public static bool GoesNowhere(Word word) => word is Chains or Skip or SlipOver or Work { Amount.Times: 0 };
+
+    private static void Add(List<Word> result, Word word)
+    {
+        switch (word)
+        {
+            case Repeat { Ways.Count: > 0 } repeat:
+                foreach (var way in repeat.Ways) Add(result, way);
+                break;
+            // "In each sp" where there was none ahead: from the other end there may be some.
+            case Repeat { Amount.Times: 0 } or Group { Times: 0 } or Work { Target.Aim: Aim.EachOfKind, Amount.Times: 0 }:
+                break;
+            case Repeat repeat when !Stays(repeat) && GoesBack(repeat.Words, out var leading):
+                AddRotated(result, repeat, leading);
+                break;
+            default:
+                if (Stays(word)) TakeOut(result);
+                result.Add(word);
+                break;
+        }
+    }
+
+    // How many words at the beginning stay where the time before ended.
+    private static bool GoesBack(IReadOnlyList<Word> words, out int leading)
+    {
+        leading = 0;
+        for (var i = 0; i < words.Count && (Stays(words[i]) || GoesNowhere(words[i])); i++)
+        {
+            if (Stays(words[i])) leading = i + 1;
+        }
+
+        return leading > 0;
+    }
+
+    // A, (B, C) 5 times is A, B, (C, B) 4 times, C.
+    private static void AddRotated(List<Word> result, Repeat repeat, int leading)
+    {
+        var (back, on) = (repeat.Words.Take(leading).ToList(), repeat.Words.Skip(leading).ToList());
+        foreach (var word in back) Add(result, word);
+        if (repeat.Amount.Times > 1) result.Add(repeat with { Words = [.. on, .. back], Amount = Amount.Of(repeat.Amount.Times - 1) });
+        foreach (var word in on) Add(result, word);
+    }
+
+    // The place is the last one of a repeat: its last time stands by itself.
+    private static void TakeOut(List<Word> result)
+    {
+        while (PlaceOf(result, result.Count - 1) is >= 0 and var at && result[at] is Repeat repeat)
+        {
+            var after = result.GetRange(at + 1, result.Count - at - 1);
+            result.RemoveRange(at, result.Count - at);
+            if (repeat.Amount.Times > 1) result.Add(repeat with { Amount = Amount.Of(repeat.Amount.Times - 1) });
+            foreach (var word in repeat.Words) Add(result, word);
+            result.AddRange(after);
+        }
+    }
+}

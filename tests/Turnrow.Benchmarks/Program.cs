@@ -1,0 +1,4 @@
+using BenchmarkDotNet.Running;
+using Turnrow.Benchmarks;
+
+BenchmarkRunner.Run<CheckBenchmarks>(args: args);

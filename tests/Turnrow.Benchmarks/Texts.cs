@@ -1,0 +1,54 @@
+using System.Text;
+
+namespace Turnrow.Benchmarks;
+
+/// <summary>The patterns that are measured.</summary>
+internal static class Texts
+{
+    /// <summary>The waistcoat of the patterns folder.</summary>
+    public static string Waistcoat { get; } = File.ReadAllText(Path.Combine(Root(), "patterns", "fenland-wrap-waistcoat.turnrow"));
+
+    /// <summary>Pieces of ten lines each, about a thousand lines in all.</summary>
+    public static string ThousandLines()
+    {
+        var text = new StringBuilder("notation 1\npattern \"Many pieces\"\nterms US\nsizes S, M, L\ngauge dc: 19 stitches and 10 rows to 10 cm\nturn dc: ch 3 counts\n\n");
+        for (var i = 1; i <= 100; i++)
+        {
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"""
+                piece panel-{i}
+                  begin with 40 (44, 50) stitches
+                  both edges are side
+                  row 1 RS: dc across = 40 (44, 50)
+                  straight 9 rows
+                  leave 3 at both edges
+                  row: (dc 3, inc) 4 times, dc across
+                  shape 8 rows: dec 1 at both edges every 2 rows
+                  row: dc across
+                  fasten off
+
+                """);
+        }
+
+        return text.ToString().ReplaceLineEndings("\n");
+    }
+
+    /// <summary>A blanket of a thousand stitches and so many rows.</summary>
+    public static string Blanket(int rows) => $"""
+        notation 1
+        pattern "Blanket"
+        terms US
+        turn dc: ch 3 counts
+
+        piece blanket
+          begin with 1000 stitches
+          row 1 RS: dc across
+          rows 2 to {rows}: dc across = 1000
+        """.ReplaceLineEndings("\n") + "\n";
+
+    private static string Root()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Compiler.sln"))) folder = folder.Parent;
+        return folder?.FullName ?? throw new InvalidOperationException("run it from within the project's folder");
+    }
+}

@@ -1,0 +1,48 @@
+using CsCheck;
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Tests.Places;
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Fabric.Tests.Words;
+
+/// <summary>Random words and rows to work them over.</summary>
+internal static class WordGen
+{
+    private static readonly PlaceFilter[] _filters =
+        [PlaceFilter.AnyStitch, Say.AnySpace, Say.SpaceOf(2), Say.DcOnly, new(PlaceFilterKind.StitchOrSpace, null, 0)];
+
+    private static readonly Gen<PlaceFilter> _filter = Gen.Int[0, _filters.Length - 1].Select(static i => _filters[i]);
+
+    private static readonly Gen<Word> _plain = Gen.Select(Gen.Bool, Gen.Int[0, 3], static (tall, n) =>
+        (Word)Work.Plain(tall ? StitchBook.Double : StitchBook.Single, Amount.Of(n)));
+
+    private static readonly Gen<Word> _aimed = Gen.Select(_filter, Gen.Int[1, 3], static (f, n) => (Word)Say.In(Aim.NextOfKind, f, n));
+
+    private static readonly Gen<Word> _same = Gen.Select(Gen.Bool, Gen.Int[1, 2], static (tall, n) =>
+        (Word)new Work(tall ? StitchBook.Double : StitchBook.Treble, 1, n, Amount.Once, new Target(Aim.Same, PlaceFilter.AnyStitch), HookInto.BothLoops));
+
+    private static readonly Gen<Word> _group = Gen.Select(_filter, Gen.Bool, static (f, same) =>
+        (Word)new Group([Say.In(Aim.Next, 2), new Chains(2), Work.Plain(StitchBook.Single, Amount.Once)], new Target(same ? Aim.Same : Aim.NextOfKind, f)));
+
+    private static readonly Gen<Word> _simple = Gen.Frequency(
+        (4, _plain), (3, _aimed), (2, _same), (1, _group),
+        (1, Gen.Int[1, 2].Select(static n => (Word)Work.Increase(StitchBook.Double, n))),
+        (1, Gen.Int[1, 3].Select(static n => (Word)new Chains(n))),
+        (1, Gen.Int[0, 2].Select(static n => (Word)new Skip(n))));
+
+    /// <summary>A few words to be repeated.</summary>
+    public static Gen<Word[]> Unit { get; } = _simple.Array[1, 4];
+
+    /// <summary>A row of words that takes what it takes; the rest is to be left.</summary>
+    public static Gen<Word[]> Row { get; } = Gen.Frequency(
+        (4, _simple),
+        // "In each ch-2 sp" may pass over other spaces, which "in next ch-2 sp" never does: only alone can it be said from the other end.
+        (1, _filter.Where(static f => f.Kind != PlaceFilterKind.SpaceOf).Select(static f => (Word)Say.In(Aim.EachOfKind, f))),
+        (2, Gen.Select(Unit, Gen.Int[0, 4], static (unit, n) => (Word)new Repeat(unit, Amount.Of(n))))).Array[1, 6];
+
+    /// <summary>A row to work over.</summary>
+    public static Gen<PlaceSequence> Below { get; } = PlaceGen.Sequence;
+
+    public static List<Place> Flat(PlaceSequence places) => PlaceGen.Flat(places);
+}
