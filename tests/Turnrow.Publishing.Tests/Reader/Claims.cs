@@ -1,16 +1,27 @@
 namespace Turnrow.Publishing.Tests.Reader;
 
-/// <summary>What stands behind a row must be what came out.</summary>
-internal static class Claims
+/// <summary>What stands behind a row must be what came out, counted as the notes say.</summary>
+internal sealed class Claims(IReadOnlyList<string> notes)
 {
-    public static void Check(IReadOnlyDictionary<string, int> printed, ReadRow row)
+    private readonly bool _withoutFirst = notes.Any(note => note.EndsWith("The ch that stands for a row's first st is not in the count.", StringComparison.Ordinal));
+    private readonly bool _withChains = notes.Any(note => note.EndsWith("Each ch of a ch sp is in the count.", StringComparison.Ordinal));
+
+    public void Check(IReadOnlyDictionary<string, int> printed, ReadRow row)
     {
         var made = new SortedDictionary<string, int>(StringComparer.Ordinal);
         foreach (var place in row.Made)
         {
-            if (place.Seen == Seen.SlipStitch) continue;
+            if (place.Seen == Seen.SlipStitch || (_withoutFirst && place.Seen is Seen.TurningChain or Seen.BeginningChain)) continue;
             var key = place.Seen == Seen.Space ? $"ch-{place.Chains} sp" : place.Stitch;
             made[key] = made.GetValueOrDefault(key) + 1;
+        }
+
+        // Where kinds are not told apart, or not the same in all sizes, the sts are counted together.
+        if (printed.ContainsKey("st"))
+        {
+            var sts = made.Where(kind => !kind.Key.EndsWith("sp", StringComparison.Ordinal)).Sum(kind => kind.Value);
+            var chains = _withChains ? row.Made.Where(place => place.Seen == Seen.Space).Sum(place => place.Chains) : 0;
+            made = new(StringComparer.Ordinal) { ["st"] = sts + chains };
         }
 
         var said = new SortedDictionary<string, int>(printed.ToDictionary(), StringComparer.Ordinal);

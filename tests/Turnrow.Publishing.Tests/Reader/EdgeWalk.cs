@@ -29,6 +29,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         }
 
         if (AtStep().Match(text) is { Success: true } step) return Step(Piece(step), step.Groups["edge"].Value, step.Groups["what"].Value == "added ch");
+        if (OpenStitches().Match(text) is { Success: true } open) return Between(Piece(open));
         if (LastRow().Match(text) is { Success: true } last) return Top(Piece(last));
         if (Beginning().Match(text) is { Success: true } beginning) return Foot(Piece(beginning));
         throw new Misread($"`{text}` is no edge to go along");
@@ -59,6 +60,14 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         walked.Add($"{piece.Title}, last row");
         var places = piece.Rows[^1].FromRight.Where(place => place.Seen != Seen.SlipStitch).Select(place => place.Counts ? new Place(Seen.Stitch, "?") : place);
         return [.. rightSide ? places : places.Reverse()];
+    }
+
+    // What the parts that stand on a last row leave of it.
+    private List<Place> Between(ReadPiece piece)
+    {
+        var places = piece.Rows[^1].FromRight.Where((place, i) => place.Counts && !piece.Taken.Contains(i)).Select(_ => new Place(Seen.Stitch, "?")).ToList();
+        walked.Add($"{piece.Title}, {places.Count} open");
+        return places;
     }
 
     private List<Place> Foot(ReadPiece piece)
@@ -93,6 +102,9 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
 
     [GeneratedRegex($@"^the (?<what>sts left unworked|added ch) at the {Edge}$")]
     private static partial Regex AtStep();
+
+    [GeneratedRegex(@"^the sts left unworked in the last row of (?<piece>.+)$")]
+    private static partial Regex OpenStitches();
 
     [GeneratedRegex(@"^the last row of (?<piece>.+)$")]
     private static partial Regex LastRow();

@@ -19,15 +19,12 @@ internal sealed class Ground(IEnumerable<Place> places)
     /// <summary>The stitch that the row's count speaks of, for a row that works none.</summary>
     public string? Hint { get; init; }
 
-    /// <summary>True if the row is picked up along edges.</summary>
-    public bool IsPickedUp { get; init; }
-
     /// <summary>Finds the edge that a row goes on along; null where rows do not go along edges.</summary>
     public Func<string, IReadOnlyList<Place>>? Along { get; init; }
 
     /// <summary>The same with what the row's count speaks of.</summary>
     public Ground With(string? hint) => new(Places)
     {
-        HangingChains = HangingChains, IsTurned = IsTurned, JoinedAt = JoinedAt, IsPickedUp = IsPickedUp, Along = Along, Hint = hint,
+        HangingChains = HangingChains, IsTurned = IsTurned, JoinedAt = JoinedAt, Along = Along, Hint = hint,
     };
 }

@@ -48,14 +48,14 @@ internal sealed class PatternReader
     {
         var piece = new ReadPiece(part.Title);
         var doubts = new List<string>();
-        var reader = new PieceReader(piece, _pieces, _stitches, _rules, doubts);
+        var reader = new PieceReader(piece, _pieces, _stitches, _rules, new Claims(_text.Notes), doubts);
         var done = Each(part, doubts, paragraph => reader.Read(paragraph) || _prose.Contains(paragraph));
         if (done && Try(part.Title, "(the end of the piece)", reader.End)) _pieces[part.Title] = piece;
     }
 
     private void Joins(PublishedPart part) => Each(part, [], paragraph =>
     {
-        if (ReadSeam.Of(paragraph) is { } seam) _seams.Add(seam);
+        if (ReadSeam.Of(paragraph, _stitches) is { } seam) _seams.Add(seam);
         else if (paragraph != "Weave in all ends." && !_prose.Contains(paragraph)) return false;
         return true;
     });

@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 namespace Turnrow.Publishing.Tests.Reader;
 
 /// <summary>Makes one piece, paragraph by paragraph.</summary>
-internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, ReadPiece> pieces, StitchWords stitches, ChainRules rules, List<string> doubts)
+internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, ReadPiece> pieces, StitchWords stitches, ChainRules rules, Claims claims, List<string> doubts)
 {
     private Ground? _first;
     private bool? _firstSide;
@@ -95,7 +95,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         var places = piece.IsJoined ? walk.From(match.Groups["where"].Value) : walk.Along(match.Groups["where"].Value.TrimEnd('.'));
         if (!piece.IsJoined) TakeYarn(pieces[match.Groups["piece"].Value]);
         // Yarn that goes on hangs at the first place already.
-        _first = new Ground(places) { JoinedAt = 0, IsPickedUp = true, Along = walk.Along };
+        _first = new Ground(places) { JoinedAt = 0, Along = walk.Along };
     }
 
     private void AddAtHook(Match match)
@@ -125,10 +125,10 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         {
             // A row repeated may be one of those that the same paragraph makes.
             Work(row, row.From + i, steps[i]);
-            if (row.InEachRow) Claims.Check(row.Count!, piece.Rows[^1]);
+            if (row.InEachRow) claims.Check(row.Count!, piece.Rows[^1]);
         }
 
-        Claims.Check(row.Count ?? throw new Misread("the row has no count"), piece.Rows[^1]);
+        claims.Check(row.Count ?? throw new Misread("the row has no count"), piece.Rows[^1]);
         if (Fold.Gain(row.Text) is { } gain) Claims.Check(gain, piece, row.From);
     }
 
@@ -140,7 +140,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         var side = piece.Rows.Count > 0 ? !piece.Rows[^1].RightSide : _firstSide ?? row.RightSide ?? throw new Misread("which side faces is not said");
         if (row.RightSide is { } said && (row.From != row.To ? false : said != side)) throw new Misread($"the row is a {(side ? "RS" : "WS")} row");
         var worked = RowInHand.Work(ground, steps, rules, doubts);
-        var made = new ReadRow(number, side, worked.Made);
+        var made = new ReadRow(number, side, worked.Made) { Shaped = Shaping.Of(steps, side) };
         EdgeMemory.Keep(piece, made, worked, ground, _added, steps);
         if (number == 1) EdgeMemory.Take(piece, ground, worked, side);
         piece.Rows.Add(made);

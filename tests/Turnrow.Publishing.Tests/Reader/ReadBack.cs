@@ -13,19 +13,26 @@ internal static class ReadBack
     public static IReadOnlyList<string> Differences(Pattern pattern, string page)
     {
         var found = new List<string>();
+        for (var size = 0; size < pattern.Sizes.Count; size++) found.AddRange(Differences(pattern, page, size));
+        return [.. found.Distinct()];
+    }
+
+    /// <summary>True if all reads back in every size.</summary>
+    public static bool Agrees(Pattern pattern, string page) =>
+        Enumerable.Range(0, pattern.Sizes.Count).All(size => Differences(pattern, page, size).Count == 0);
+
+    private static List<string> Differences(Pattern pattern, string page, int size)
+    {
+        var found = new List<string>();
         var prose = pattern.Items.OfType<ProseItem>().Select(p => p.Text)
             .Concat(pattern.Pieces.SelectMany(p => p.Passages).OfType<ProsePassage>().Select(p => p.Text)).ToHashSet();
-        for (var size = 0; size < pattern.Sizes.Count; size++)
-        {
-            var read = PatternReader.Read(page, size, prose);
-            found.AddRange(read.Stumbles.Select(stumble => $"{stumble}"));
-            found.AddRange(read.Doubts.Select(doubt => $"two ways: {doubt}"));
-            if (read.Stumbles.Count > 0) continue;
-            foreach (var piece in pattern.Pieces) Piece(piece.InSizes[size], read, found);
-            Seams([.. pattern.Items.OfType<SeamInSizes>().Select(s => s.InSizes[size]).OfType<Seam>()], read.Seams, found);
-        }
-
-        return [.. found.Distinct()];
+        var read = PatternReader.Read(page, size, prose);
+        found.AddRange(read.Stumbles.Select(stumble => $"{stumble}"));
+        found.AddRange(read.Doubts.Select(doubt => $"two ways: {doubt}"));
+        if (read.Stumbles.Count > 0) return found;
+        foreach (var piece in pattern.Pieces) Piece(piece.InSizes[size], read, found);
+        Seams([.. pattern.Items.OfType<SeamInSizes>().Select(s => s.InSizes[size]).OfType<Seam>()], read.Seams, found);
+        return found;
     }
 
     private static void Piece(Piece piece, ReadPattern read, List<string> found)
@@ -49,6 +56,7 @@ internal static class ReadBack
             Same($"side of row {row.Number}", row.RightSide, worked.RightSide);
             Same($"hook after row {row.Number}", $"{row.EndsAt}", $"{worked.EndsAt}");
             Same($"count of row {row.Number}", row.Work!.Stitches, worked.Stitches);
+            if (row.Plan is ShapedPlan plan && worked.Shaped is { } shaped) Same($"shaping of row {row.Number}", (plan.Right.Change, plan.Left.Change), shaped);
             Same($"places of row {row.Number}", Places(row.Work.Tops), string.Join(", ", worked.Made.Where(p => p.Seen != Seen.SlipStitch).Select(Name)));
         }
 
@@ -86,6 +94,7 @@ internal static class ReadBack
         return [stretch.Kind switch
         {
             StretchKind.Foundation => $"{title}, foundation",
+            StretchKind.OpenStitches => $"{title}, {stretch.Count} open",
             StretchKind.LastRow => $"{title}, last row",
             StretchKind.AddedChain => $"{title}, {leg.Hand}, added {stretch.Count}",
             _ => $"{title}, {leg.Hand}, left {stretch.Count}",
@@ -126,9 +135,24 @@ internal static class ReadBack
         {
             var expected = $"{Edge(seam.First)} to {Edge(seam.Second)}, rows {string.Join(" ", Pairs(seam))}";
             var actual = $"{made.First.Edge} of {made.First.Piece} to {made.Second.Edge} of {made.Second.Piece}, rows {string.Join(" ", made.RowPairs.Select(p => $"{p.First}+{p.Second}"))}";
+            expected += $", {Rate(seam.Rate)}, open {string.Join(", ", new[] { Open(seam.First), Open(seam.Second) }.Where(o => o.Length > 0))}";
+            actual += $", {made.Rate}, open {string.Join(", ", made.Open)}";
             if (expected != actual) found.Add($"a seam is {expected} in the row model, {actual} as read");
-            if (!seam.Eased && seam.First.Stitches > 0 != made.StitchForStitch) found.Add($"{actual}: what becomes of the stitches between the rows is not said");
+            if (!seam.Eased && seam.First.Stitches > 0 && !made.StitchForStitch) found.Add($"{actual}: what becomes of the stitches between the rows is not said");
         }
+    }
+
+    private static string Rate(SeamRate? rate) => rate is null ? "sewn"
+        : $"{rate.Stitches} {rate.Stitch} in {rate.Per} {(rate.OfStitches ? "st" : "row")}";
+
+    // Rows of the same name that are not in the seam.
+    private static string Open(JoinSide side)
+    {
+        if (side.Hand is not { } hand || side.RowEnds == 0) return string.Empty;
+        var name = side.Stretches.Select(s => s.Name).FirstOrDefault(n => n is not null);
+        var all = side.Piece.At(hand).Stretches.Where(s => s.Kind == StretchKind.RowEnds && s.Name == name);
+        var open = all.SelectMany(s => Enumerable.Range(s.FirstRow, s.Count)).Except(Rows(side)).ToList();
+        return open.Count == 0 ? string.Empty : $"{Title(side.Piece)} {string.Join(" ", open)}";
     }
 
     private static string Edge(JoinSide side) => side.Hand is { } hand

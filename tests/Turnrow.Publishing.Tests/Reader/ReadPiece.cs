@@ -10,6 +10,9 @@ internal enum Side
 /// <summary>A row as it came out.</summary>
 internal sealed record ReadRow(int Number, bool RightSide, IReadOnlyList<Place> Made)
 {
+    /// <summary>What its remarks say that it does at the right and the left edge: increases above 0; null where they do not tell which.</summary>
+    public (int Right, int Left)? Shaped { get; init; }
+
     /// <summary>A right-side row runs from the right edge to the left: there the hook is after it.</summary>
     public Side EndsAt => RightSide ? Side.Left : Side.Right;
 

@@ -8,13 +8,60 @@ internal sealed record SeamEdge(string Piece, string Edge);
 /// <summary>A seam: which row of one piece meets which of the other, or stitch meets stitch.</summary>
 internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOnlyList<(int First, int Second)> RowPairs, bool StitchForStitch)
 {
-    public static ReadSeam? Of(string paragraph)
+    /// <summary>How it is worked: `2 sc in 1 row`; `sewn`.</summary>
+    public string Rate { get; private init; } = "";
+
+    /// <summary>The rows left open, by piece.</summary>
+    public IReadOnlyList<string> Open { get; private init; } = [];
+
+    public static ReadSeam? Of(string paragraph, StitchWords stitches)
     {
         if (Seam().Match(paragraph) is not { Success: true } seam) return null;
         var first = new SeamEdge(seam.Groups["piece1"].Value, seam.Groups["edge1"].Value.ToLowerInvariant());
         var second = new SeamEdge(seam.Groups["piece2"].Value, seam.Groups["edge2"].Value.ToLowerInvariant());
         var text = seam.Groups["text"].Value;
         if (!text.StartsWith("Lay the two edges side by side, RS of both up. ", StringComparison.Ordinal)) throw new Misread("how the edges lie is not said");
+        return Met(first, second, text) with { Rate = Rated(text, stitches), Open = [.. Opened(text)] };
+    }
+
+    private static string Rated(string text, StitchWords stitches)
+    {
+        if (text.Contains(" Sew them together.", StringComparison.Ordinal)) return "sewn";
+        if (Worked().Match(text) is not { Success: true } work) throw new Misread("how the seam is worked is not said");
+        var per = work.Groups["per"].Success ? Number.Of(work.Groups["per"].Value) : 1;
+        return $"{Number.Of(work.Groups["n"].Value)} {stitches.Find(work.Groups["stitch"].Value)} in {per} {work.Groups["unit"].Value}";
+    }
+
+    private static IEnumerable<string> Opened(string text)
+    {
+        if (Leave().Match(text) is not { Success: true } leave) yield break;
+        for (var i = 0; i < leave.Groups["piece"].Captures.Count; i++)
+        {
+            var rows = leave.Groups["rows"].Captures[i].Value.Split(" and ").SelectMany(span =>
+            {
+                var ends = span[(span.IndexOf(' ', StringComparison.Ordinal) + 1)..].Split('-').Select(Number.Of).ToArray();
+                return Enumerable.Range(ends[0], ends[^1] - ends[0] + 1);
+            });
+            yield return $"{leave.Groups["piece"].Captures[i].Value} {string.Join(" ", rows)}";
+        }
+    }
+
+    private static ReadSeam Met(SeamEdge first, SeamEdge second, string text)
+    {
+        if (OneRow().Match(text) is { Success: true } one)
+        {
+            Check(one, "p1", first.Piece);
+            Check(one, "p2", second.Piece);
+            return new(first, second, [(Number.Of(one.Groups["a"].Value), Number.Of(one.Groups["b"].Value))], false);
+        }
+
+        if (TwoEnds().Match(text) is { Success: true } ends)
+        {
+            if (first.Piece != second.Piece) throw new Misread("the two ends of a row are not at two pieces");
+            var (from, to) = (Number.Of(ends.Groups["a"].Value), Number.Of(ends.Groups[ends.Groups["b"].Success ? "b" : "a"].Value));
+            return new(first, second, [.. Enumerable.Range(from, to - from + 1).Select(row => (row, row))], false);
+        }
+
         if (RowForRow().Match(text) is not { Success: true } rows)
             return text.Contains("Match them st for st.", StringComparison.Ordinal) ? new(first, second, [], true) : throw new Misread("how the edges meet is not said");
         Check(rows, "p1", first.Piece);
@@ -44,6 +91,18 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
 
     [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|Last row|Beginning edge)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|last row|beginning edge)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
     private static partial Regex Seam();
+
+    [GeneratedRegex(@" Join yarn and work (?<n>\d+) (?<stitch>\w+) in (?:each|every (?<per>\d+)) (?<unit>row|st)s? through both edges\. Fasten off\.")]
+    private static partial Regex Worked();
+
+    [GeneratedRegex(@" Leave (?:(?: and )?(?<rows>Rows? \d+(?:-\d+)?(?: and Rows? \d+(?:-\d+)?)?) of (?<piece>.+?))+ open\.$")]
+    private static partial Regex Leave();
+
+    [GeneratedRegex(@"Match the end of Row (?<a>\d+) of (?<p1>.+?) with the end of Row (?<b>\d+) of (?<p2>.+?)\.")]
+    private static partial Regex OneRow();
+
+    [GeneratedRegex(@"Match the two ends of (?:each row from Row (?<a>\d+) to Row (?<b>\d+)|Row (?<a>\d+))\.")]
+    private static partial Regex TwoEnds();
 
     [GeneratedRegex(@"Match them row for row, Row (?<a>\d+) of (?<p1>.+?) with Row (?<b>\d+) of (?<p2>.+?)(?:, and so on to Row (?<c>\d+) of (?<p1>.+?) with Row (?<d>\d+) of (?<p2>.+?))?(?<steps>, and the edges between rows st for st)?\.(?<ease> Ease the longer edge to fit\.)?")]
     private static partial Regex RowForRow();

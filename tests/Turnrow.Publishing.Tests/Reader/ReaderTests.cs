@@ -1,12 +1,16 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using Turnrow.Compiler;
+using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Stitches;
+using Turnrow.Publishing.Instructions;
 using Turnrow.Syntax.Text;
 using Xunit;
 
 namespace Turnrow.Publishing.Tests.Reader;
 
 /// <summary>What is published reads back: a maker with the page in hand arrives at the row model's counts and at the hook's place.</summary>
-public sealed class ReaderTests
+public sealed partial class ReaderTests
 {
     public static TheoryData<string, Terms> Patterns
     {
@@ -27,10 +31,65 @@ public sealed class ReaderTests
     [MemberData(nameof(Patterns))]
     public void A_pattern_reads_back_in_every_size(string name, Terms terms)
     {
-        var file = new SourceText(name + ".turnrow", File.ReadAllText(Repository.PathOf($"patterns/{name}.turnrow")));
-        var pattern = Compilation.Of(file).Pattern;
-        var page = Publisher.Publish(pattern, new PublishOptions(name, terms, 0)).Single(f => f.Name == name + ".md").Text;
+        var (pattern, page) = Published(name, terms);
         var found = ReadBack.Differences(pattern, page);
         Assert.True(found.Count == 0, string.Join('\n', found));
     }
+
+    [Theory]
+    [InlineData("claims without turning chain\n")]
+    [InlineData("claims with chains\n")]
+    public void Counts_read_back_however_they_are_counted(string counting)
+    {
+        var pattern = Compilation.Of(new SourceText("net.turnrow", counting + Net)).Pattern;
+        Assert.Equal(0, pattern.Errors);
+        Assert.Empty(ReadBack.Differences(pattern, WrittenInstructions.Write(pattern, Terms.US)));
+    }
+
+    /// <summary>The reader would be worth nothing if it read whatever stands there.</summary>
+    [Fact]
+    public void A_number_that_is_one_off_is_noticed()
+    {
+        var (pattern, page) = Published("fenland-wrap-waistcoat", Terms.US);
+        var from = page.IndexOf("## Instructions", StringComparison.Ordinal);
+        var unnoticed = new List<string>();
+        var tried = 0;
+        foreach (var number in NumberInWork().Matches(page[from..]).Where((_, i) => i % 5 == 0))
+        {
+            var at = from + number.Index;
+            var more = (int.Parse(number.Value, CultureInfo.InvariantCulture) + 1).ToString(CultureInfo.InvariantCulture);
+            var changed = page[..at] + more + page[(at + number.Length)..];
+            tried++;
+            if (ReadBack.Agrees(pattern, changed)) unnoticed.Add(page[(at - 40)..(at + 20)].Replace('\n', ' '));
+        }
+
+        Assert.True(tried > 100, $"only {tried} numbers");
+        // "As Row 4" is no mistake where Row 4 is as Row 3.
+        unnoticed.RemoveAll(where => where.Contains("As Row ", StringComparison.Ordinal));
+        Assert.True(unnoticed.Count == 0, $"{unnoticed.Count} of {tried}:\n{string.Join('\n', unnoticed)}");
+    }
+
+    private static (Pattern Pattern, string Page) Published(string name, Terms terms)
+    {
+        var file = new SourceText(name + ".turnrow", File.ReadAllText(Repository.PathOf($"patterns/{name}.turnrow")));
+        var pattern = Compilation.Of(file).Pattern;
+        return (pattern, Publisher.Publish(pattern, new PublishOptions(name, terms, 0)).Single(f => f.Name == name + ".md").Text);
+    }
+
+    private const string Net = """
+        pattern "Net"
+        terms US
+        sizes S, M
+        piece net
+          begin with 21 (25) stitches
+          row 1 RS: dc across
+          row: dc, (ch 1, skip 1, dc) across
+          row: dc in each st and sp
+          row: (dc, ch 1, skip 1) until 1 remain, dc
+          row: dc, (ch 1, dc in next dc) across
+        """;
+
+    // Numbers, but not those of a length, which the maker measures and does not count.
+    [GeneratedRegex(@"(?<![\d./])\d+(?![\d.]|/| \d+/| (?:cm|in)\b|(?:, [^()]*)?\) (?:cm|in)\b| \([^()]*\) (?:cm|in)\b)")]
+    private static partial Regex NumberInWork();
 }

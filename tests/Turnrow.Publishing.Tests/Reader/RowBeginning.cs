@@ -75,6 +75,7 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
         first = rules.Words.Find(remark.Groups["stitch"].Value) ?? throw new Misread($"the ch counts as {remark.Groups["stitch"].Value}");
         var space = remark.Groups["space"].Success ? Number.Of(remark.Groups["space"].Value) : 0;
         if (remark.Groups["throughout"].Success) rules.Set(first, new ChainRule(chains, true));
+        if (rules.Of(first) is { } rule && rule.Chains != chains - space) throw new Misread($"of a row of {first} the notes say ch {rule.Chains}, not ch {chains - space}");
         if (remark.Groups["slipped"].Success != steps.Any(s => s is WorkInto { Stitch: "sl st" })) throw new Misread("the ch takes the place of a sl st, or does it not?");
         if (remark.Groups["joined"].Success && ground.JoinedAt < 0) throw new Misread("there is no joined st");
         return Standing(true, chains, chains - space, first, space);

@@ -147,100 +147,6 @@ internal sealed partial class RowSentence
         return new WorkTogether(stitch, over, places, 0);
     }
 
-    private PlaceWords In()
-    {
-        Expect("in");
-        if (Accept("top")) return TopOf();
-        if (Accept("each")) return Each();
-        if (Accept("the")) return new PlaceWords(Where.The, 1, [Name()]);
-        if (Peek is "first" or "next" or "last" or "same") return Ranged();
-        return FromHook();
-    }
-
-    private PlaceWords Each()
-    {
-        if (Accept("of"))
-        {
-            if (!Accept("the")) return Ranged();
-            var count = Count();
-            return new PlaceWords(Where.The, count, [Name()]);
-        }
-
-        var names = new List<PlaceName>();
-        do names.Add(Name());
-        while (Accept("and"));
-        if (Accept("across")) return new PlaceWords(Where.Across, 0, names);
-        Expect("to");
-        Expect("last");
-        var keep = Number.TryOf(Peek) is { } number ? Next(number) : 1;
-        if (Name().Word is not ("st" or "ch")) throw new Misread("`to last` wants sts or ch");
-        return new PlaceWords(Where.ToLast, keep, names);
-    }
-
-    private PlaceWords Ranged()
-    {
-        var which = Take() switch
-        {
-            "first" => Where.First,
-            "next" => Where.Next,
-            "last" => Where.Last,
-            "same" => Where.Same,
-            var other => throw new Misread($"`{other}` says no place"),
-        };
-        var count = Number.TryOf(Peek) is { } number ? Next(number) : 1;
-        return new PlaceWords(which, count, [Name()]);
-    }
-
-    private PlaceWords TopOf()
-    {
-        Expect("of");
-        var word = Take();
-        if (word is not ("turning" or "beginning")) throw new Misread($"`top of {word}` is no place");
-        Expect("ch");
-        return new PlaceWords(Where.TopOf, 1, [new PlaceName(word)]);
-    }
-
-    private PlaceWords FromHook()
-    {
-        var count = Count();
-        Expect("ch");
-        if (Accept("from"))
-        {
-            Expect("hook");
-            return new PlaceWords(Where.FromHook, count, []);
-        }
-
-        Expect("of");
-        var word = Take();
-        if (word is not ("turning" or "beginning")) throw new Misread($"`{word} ch` is no chain that there can be");
-        return new PlaceWords(Where.ChainOf, count, [new PlaceName(word, LengthOf(Take()))]);
-    }
-
-    private PlaceName Name()
-    {
-        var word = Take();
-        if (word.StartsWith("ch-", StringComparison.Ordinal))
-        {
-            if (!Accept("sps")) Expect("sp");
-            return new PlaceName("sp", LengthOf(word));
-        }
-
-        if (word == "added")
-        {
-            Expect("ch");
-            return new PlaceName("ch");
-        }
-
-        return word switch
-        {
-            "st" or "sts" => new PlaceName("st"),
-            "sp" or "sps" => new PlaceName("sp"),
-            "row-end" or "row-ends" => new PlaceName("row-end"),
-            "ch" => new PlaceName("ch"),
-            _ => new PlaceName(_stitches.Find(word) ?? throw new Misread($"`{word}` is no place")),
-        };
-    }
-
     private static int LengthOf(string word) => Number.Of(word[(word.IndexOf('-', StringComparison.Ordinal) + 1)..]);
 
     private string Stitch()
@@ -266,28 +172,6 @@ internal sealed partial class RowSentence
         var from = _at;
         while (Peek is not ("" or "," or "." or ";")) _at++;
         return string.Join(' ', _words[from.._at]);
-    }
-
-    private int Count() => Number.Of(Take());
-
-    private int Next(int number)
-    {
-        _at++;
-        return number;
-    }
-
-    private string Take() => _at < _words.Count ? _words[_at++] : throw new Misread("the sentence breaks off");
-
-    private bool Accept(string word)
-    {
-        if (!string.Equals(Peek, word, StringComparison.OrdinalIgnoreCase)) return false;
-        _at++;
-        return true;
-    }
-
-    private void Expect(string word)
-    {
-        if (!Accept(word)) throw new Misread($"`{word}` is expected, not `{Peek}`");
     }
 
     [GeneratedRegex(@"[A-Za-z0-9][A-Za-z0-9'/-]*|[\[\]().,;:]")]

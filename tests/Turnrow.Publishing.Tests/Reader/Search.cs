@@ -100,7 +100,9 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
         }
 
         var found = Across(words.Names, to);
-        if (found.Count > 0 && to - found[^1] > 1) throw new Misread($"a {places[found[^1] + 1]} comes before the last {words.Count}");
+        // A space right before them is still to come.
+        var behind = found.Count > 0 ? found[^1] + 1 : at;
+        if (Enumerable.Range(behind, to - behind).Any(i => places[i].Seen != Seen.Space)) throw new Misread($"a {places[behind]} comes before the last {words.Count}");
         return found;
     }
 

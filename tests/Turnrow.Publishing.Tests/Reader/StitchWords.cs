@@ -11,6 +11,7 @@ internal sealed class StitchWords(bool uk)
     /// <summary>The stitch's US word; null if this is no stitch's word.</summary>
     public string? Find(string word)
     {
+        if (word.StartsWith("FP", StringComparison.Ordinal) || word.StartsWith("BP", StringComparison.Ordinal)) word = word[2..];
         var at = Array.FindIndex(uk ? s_uk : s_us, known => string.Equals(known, word, StringComparison.OrdinalIgnoreCase));
         return at < 0 ? null : s_us[at];
     }

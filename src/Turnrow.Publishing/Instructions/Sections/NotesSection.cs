@@ -14,7 +14,7 @@ internal static class NotesSection
             notes.Add($"Numbers are for the first size, with those for the other sizes in parentheses behind: {names.All}. One number is for all sizes. Where a paragraph is for some sizes only, its numbers are for those sizes in their order.");
         notes.Add("The count of a row stands in square brackets behind it." + pattern.Counting switch
         {
-            Counting.WithoutTurningChain => $" A turning {words.Ch} is not in the count, even where it stands for a st.",
+            Counting.WithoutTurningChain => $" The {words.Ch} that stands for a row's first {words.St} is not in the count.",
             Counting.WithChains => $" Each {words.Ch} of a {words.Ch} sp is in the count.",
             _ => string.Empty,
         });

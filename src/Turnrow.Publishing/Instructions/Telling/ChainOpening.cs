@@ -30,6 +30,7 @@ internal static class ChainOpening
             case Work { Takes: > 1 } decrease:
                 teller.Phrases.AddRange(RestOf(row, decrease, stitch, passed));
                 row.Places.Pass(decrease.Takes);
+                if (decrease.Amount.Times == 1) teller.Shape(decrease);
                 break;
             case Work { Makes: 1 } work:
                 row.Places.Pass(1);

@@ -134,12 +134,20 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
         return count;
     }
 
-    /// <summary>How many places ahead there are up to the last that satisfies a condition.</summary>
-    public int UntilBehindLast(Func<Place, bool> condition)
+    /// <summary>How many places there are ahead up to the last that satisfies a condition, so many at the end aside; 0 if none does.</summary>
+    public int UpToLast(Func<Place, bool> condition, int aside)
     {
-        var behind = new RowPlaces(below.Reversed(), null).Until(condition);
-        return Math.Max(0, Remaining - behind);
+        var ahead = new PlaceCursor(below.Slice(Passed, Remaining - aside).Reversed());
+        while (ahead.Remaining > 0 && ahead.CurrentRun(int.MaxValue) is var run && !condition(run.Place)) ahead.Pass(run.Count);
+        return ahead.Remaining;
     }
+
+    /// <summary>True if any of the places from so many ahead on satisfies a condition.</summary>
+    public bool AnyFrom(int offset, Func<Place, bool> condition) =>
+        offset < Remaining && below.Slice(Passed + offset, Remaining - offset).CountWhere(condition) > 0;
+
+    /// <summary>Places ahead without the spaces: those that a maker counts as stitches.</summary>
+    public int StitchesAhead => below.Slice(Passed, Remaining).CountWhere(static p => p.Kind != PlaceKind.Space);
 
     /// <summary>True if any of the places ahead was added as chains.</summary>
     public bool HasAddedAhead => _cursor.Remaining > 0 && below.Last.Kind == PlaceKind.AddedChain;

@@ -125,7 +125,7 @@ internal sealed class WordTeller(RowContext row)
                 Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes * work.Amount.Times), Same()));
                 break;
             case Aim.EachOfKind:
-                EachOfKind(work.Target.Filter, where => new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
+                EachOfKind(work.Target, where => new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
                 break;
             case Aim.NextOfKind:
                 _places.Pass(work.Passed);
@@ -163,11 +163,11 @@ internal sealed class WordTeller(RowContext row)
         if (stretch.Added) return new AddedChains(Sized.Of(stretch.Count));
         var open = amount.Reach != Reach.Fixed && _inRepeat == 0 && !row.IsFirstOfPart;
         if (!open) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
-        var beyond = _places.Remaining + row.LeftAtEnd;
+        var beyond = _places.StitchesAhead + row.LeftAtEnd;
         // Chains before the hook and chains added at the end are both "ch": only a top between them parts them by itself.
         var alike = stretch.Name.HasChains && _places.TopAt(0) is null && _places.HasAddedAhead;
         if (row.LeftAtEnd == 0 && !alike && IsAtEndOfStitches()) return new EachAcross(stretch.Name);
-        return !alike && (leftOfWord > 0 || _places.HasAddedAhead)
+        return beyond == 0 || !alike && (leftOfWord > 0 || _places.HasAddedAhead)
             ? new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst)
             : new EachToLast(stretch.Name, Sized.Of(beyond));
     }
@@ -215,13 +215,18 @@ internal sealed class WordTeller(RowContext row)
         OneByOne(work with { Amount = Amount.Of(work.Amount.Times) });
     }
 
-    private void EachOfKind(PlaceFilter filter, Func<Where, Phrase> phrase)
+    // "Across" where nothing of the kind is behind, but the chain that stands for the last stitch, which is told by itself.
+    private void EachOfKind(Target target, Func<Where, Phrase> phrase)
     {
-        // What stands behind the last of them is told by the words that follow.
-        var reached = _places.UntilBehindLast(filter.Has);
-        var top = _places.TopAt(reached - 1);
-        if (top is null || _places.Until(filter.Has) < reached - 1) Phrases.Add(phrase(new EachAcross(NameOf(filter))));
-        _places.Pass(reached);
+        var reach = _places.UpToLast(target.Filter.Has, target.Remain);
+        var top = reach == _places.Remaining && reach > 0 ? _places.TopAt(reach - 1) : null;
+        var last = _places.Remaining - reach;
+        var onlyTop = last == 1 && _places.TopAt(reach) is not null;
+        Where where = last > 0 && !onlyTop && _places.AnyFrom(reach, target.Filter.Has)
+            ? new EachToLast(NameOf(target.Filter), Sized.Of(last + row.LeftAtEnd))
+            : new EachAcross(NameOf(target.Filter));
+        if (top is null || _places.Until(target.Filter.Has) < reach - 1) Phrases.Add(phrase(where));
+        _places.Pass(reach);
         if (top is not null) Phrases.Add(phrase(top));
     }
 
@@ -243,7 +248,7 @@ internal sealed class WordTeller(RowContext row)
                 Phrases.Add(InPlace(inside, Same()));
                 return;
             case Aim.EachOfKind:
-                EachOfKind(group.Target.Filter, where => InPlace(inside, where));
+                EachOfKind(group.Target, where => InPlace(inside, where));
                 return;
             case Aim.Last:
                 Phrases.Add(InPlace(inside, Last()));
