@@ -130,7 +130,9 @@ internal static class WordReversal
         _ => Target.Next,
     };
 
-    private static Target TargetOfOne(Target target) => target.Aim == Aim.EachOfKind ? target with { Aim = Aim.NextOfKind } : Turned(target);
+    private static Target TargetOfOne(Target target) => target.Aim == Aim.EachOfKind ? OneOf(target) : Turned(target);
+
+    private static Target OneOf(Target each) => new(Aim.NextOfKind, each.Filter, true);
 
     private static Word WithTarget(Word word, Target target) => word switch
     {
@@ -170,9 +172,9 @@ internal static class WordReversal
     private static Word OfEach(Word word, bool first) => word switch
     {
         Work { Target: { Aim: Aim.EachOfKind } target, Takes: 1 } work when !first =>
-            new Repeat([work with { Target = target with { Aim = Aim.NextOfKind }, Amount = Amount.Once }], Fixed(work.Amount)) { Origin = work.Origin },
+            new Repeat([work with { Target = OneOf(target), Amount = Amount.Once }], Fixed(work.Amount)) { Origin = work.Origin },
         Group { Target: { Aim: Aim.EachOfKind } target } group when !first =>
-            new Repeat([group with { Target = target with { Aim = Aim.NextOfKind }, Times = 1 }], Amount.Of(group.Times)) { Origin = group.Origin },
+            new Repeat([group with { Target = OneOf(target), Times = 1 }], Amount.Of(group.Times)) { Origin = group.Origin },
         _ => word,
     };
 
