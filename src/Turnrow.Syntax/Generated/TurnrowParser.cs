@@ -4538,11 +4538,11 @@ internal partial class TurnrowParser : Parser {
 		public IList<NameContext> _kind = new List<NameContext>();
 		public IList<NameContext> _also = new List<NameContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
 			return GetRuleContexts<NameContext>();
@@ -4550,6 +4550,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
 			return GetRuleContext<NameContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
 		public PlaceContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -4567,56 +4569,132 @@ internal partial class TurnrowParser : Parser {
 			{
 			State = 619;
 			Match(IN);
-			State = 620;
-			_localctx.which = TokenStream.LT(1);
-			_la = TokenStream.LA(1);
-			if ( !(((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 549760140289L) != 0)) ) {
-				_localctx.which = ErrorHandler.RecoverInline(this);
-			}
-			else {
-				ErrorHandler.ReportMatch(this);
-			    Consume();
-			}
-			State = 624;
+			State = 653;
 			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			while (((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) {
+			switch (TokenStream.LA(1)) {
+			case FIRST:
+			case LAST:
+			case NEXT:
+			case SAME:
 				{
-				{
-				State = 621;
-				_localctx._name = name();
-				_localctx._kind.Add(_localctx._name);
+				State = 620;
+				_localctx.which = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(((((_la - 76)) & ~0x3f) == 0 && ((1L << (_la - 76)) & 536875137L) != 0)) ) {
+					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
 				}
-				State = 626;
+				State = 624;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			}
-			State = 633;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==AND) {
-				{
-				State = 627;
-				Match(AND);
-				State = 629;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				do {
+				while (((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) {
 					{
 					{
-					State = 628;
+					State = 621;
 					_localctx._name = name();
-					_localctx._also.Add(_localctx._name);
+					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 631;
+					State = 626;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
 				}
-			}
+				State = 633;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 627;
+					Match(AND);
+					State = 629;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					do {
+						{
+						{
+						State = 628;
+						_localctx._name = name();
+						_localctx._also.Add(_localctx._name);
+						}
+						}
+						State = 631;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
+					}
+				}
 
+				}
+				break;
+			case EACH:
+				{
+				State = 635;
+				_localctx.which = Match(EACH);
+				State = 639;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while (((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) {
+					{
+					{
+					State = 636;
+					_localctx._name = name();
+					_localctx._kind.Add(_localctx._name);
+					}
+					}
+					State = 641;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				State = 648;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 642;
+					Match(AND);
+					State = 644;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					do {
+						{
+						{
+						State = 643;
+						_localctx._name = name();
+						_localctx._also.Add(_localctx._name);
+						}
+						}
+						State = 646;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
+					}
+				}
+
+				State = 651;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==ACROSS || _la==AROUND) {
+					{
+					State = 650;
+					_la = TokenStream.LA(1);
+					if ( !(_la==ACROSS || _la==AROUND) ) {
+					ErrorHandler.RecoverInline(this);
+					}
+					else {
+						ErrorHandler.ReportMatch(this);
+					    Consume();
+					}
+					}
+				}
+
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
 			}
 		}
 		catch (RecognitionException re) {
@@ -4671,61 +4749,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 635;
+			State = 655;
 			Match(REPEAT);
-			State = 643;
+			State = 663;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 636;
+				State = 656;
 				Match(ROWS);
-				State = 637;
+				State = 657;
 				_localctx.from = count();
-				State = 638;
+				State = 658;
 				Match(TO);
-				State = 639;
+				State = 659;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 641;
+				State = 661;
 				Match(ROW);
-				State = 642;
+				State = 662;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 645;
+			State = 665;
 			Match(COMMA);
-			State = 646;
+			State = 666;
 			_localctx.times = count();
-			State = 654;
+			State = 674;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 647;
+				State = 667;
 				_localctx.more = Match(MORE_WORD);
-				State = 648;
+				State = 668;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 649;
+				State = 669;
 				_localctx.end = Match(TIMES);
-				State = 652;
+				State = 672;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 650;
+					State = 670;
 					_localctx.inAll = Match(IN);
-					State = 651;
+					State = 671;
 					Match(ALL);
 					}
 				}
@@ -4735,12 +4813,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 657;
+			State = 677;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 656;
+				State = 676;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4810,24 +4888,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 659;
+			State = 679;
 			Match(STRAIGHT);
-			State = 667;
+			State = 687;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 660;
+				State = 680;
 				Match(TO);
-				State = 661;
+				State = 681;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 662;
+				State = 682;
 				_localctx.further = Match(FOR);
-				State = 663;
+				State = 683;
 				_localctx.length = sum();
 				}
 				break;
@@ -4922,50 +5000,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 664;
+				State = 684;
 				_localctx.amount = count();
-				State = 665;
+				State = 685;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 671;
+			State = 691;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 669;
+				State = 689;
 				Match(FROM);
-				State = 670;
+				State = 690;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 677;
+			State = 697;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 673;
+				State = 693;
 				Match(COMMA);
-				State = 674;
+				State = 694;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 679;
+				State = 699;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 681;
+			State = 701;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 680;
+				State = 700;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5006,33 +5084,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 94, RULE_rowFix);
 		try {
-			State = 689;
+			State = 709;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 683;
+				State = 703;
 				Match(EVEN);
-				State = 684;
+				State = 704;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 685;
+				State = 705;
 				Match(ODD);
-				State = 686;
+				State = 706;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 687;
+				State = 707;
 				Match(END);
-				State = 688;
+				State = 708;
 				_localctx.facing = side();
 				}
 				break;
@@ -5081,20 +5159,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 691;
+			State = 711;
 			Match(LEAVE);
-			State = 692;
+			State = 712;
 			_localctx.amount = count();
-			State = 693;
+			State = 713;
 			Match(AT);
-			State = 694;
+			State = 714;
 			_localctx.at = edge();
-			State = 696;
+			State = 716;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 695;
+				State = 715;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5147,36 +5225,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 698;
+			State = 718;
 			Match(ADD);
-			State = 699;
+			State = 719;
 			_localctx.amount = count();
-			State = 700;
+			State = 720;
 			Match(AT);
-			State = 701;
+			State = 721;
 			_localctx.at = edge();
-			State = 706;
+			State = 726;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 702;
+				State = 722;
 				Match(COMMA);
-				State = 703;
+				State = 723;
 				_localctx.apart = Match(ONE);
-				State = 704;
+				State = 724;
 				Match(ROW);
-				State = 705;
+				State = 725;
 				Match(APART);
 				}
 			}
 
-			State = 709;
+			State = 729;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 708;
+				State = 728;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5246,20 +5324,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 711;
+			State = 731;
 			Match(SHAPE);
-			State = 720;
+			State = 740;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 712;
+				State = 732;
 				Match(ROWS);
-				State = 713;
+				State = 733;
 				_localctx.from = count();
-				State = 714;
+				State = 734;
 				Match(TO);
-				State = 715;
+				State = 735;
 				_localctx.to = count();
 				}
 				break;
@@ -5354,39 +5432,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 717;
+				State = 737;
 				_localctx.rows = count();
-				State = 718;
+				State = 738;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 732;
+			State = 752;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 722;
+				State = 742;
 				Match(COLON);
-				State = 723;
+				State = 743;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 728;
+				State = 748;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 724;
+					State = 744;
 					Match(SEMICOLON);
-					State = 725;
+					State = 745;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 730;
+					State = 750;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5394,19 +5472,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 731;
+				State = 751;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 735;
+			State = 755;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 734;
+				State = 754;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5477,54 +5555,54 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 742;
+			State = 762;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 737;
+				State = 757;
 				Match(AFTER);
-				State = 738;
+				State = 758;
 				_localctx.after = count();
-				State = 739;
+				State = 759;
 				rowsWord();
-				State = 740;
+				State = 760;
 				Match(COMMA);
 				}
 			}
 
-			State = 744;
+			State = 764;
 			_localctx.changed = change();
-			State = 745;
+			State = 765;
 			_localctx.amount = count();
-			State = 746;
+			State = 766;
 			Match(AT);
-			State = 747;
+			State = 767;
 			_localctx.at = edge();
-			State = 749;
+			State = 769;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 748;
+				State = 768;
 				_localctx.first = frequency();
 				}
 			}
 
-			State = 755;
+			State = 775;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 751;
+				State = 771;
 				Match(COMMA);
-				State = 752;
+				State = 772;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 757;
+				State = 777;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5564,7 +5642,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 104, RULE_shapingPart);
 		int _la;
 		try {
-			State = 763;
+			State = 783;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -5572,17 +5650,17 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 759;
+				State = 779;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 758;
+					State = 778;
 					Match(THEN);
 					}
 				}
 
-				State = 761;
+				State = 781;
 				_localctx.when = frequency();
 				}
 				break;
@@ -5591,7 +5669,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 762;
+				State = 782;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -5642,20 +5720,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 106, RULE_frequency);
 		int _la;
 		try {
-			State = 789;
+			State = 809;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 765;
+				State = 785;
 				Match(EVERY);
-				State = 770;
+				State = 790;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 766;
+					State = 786;
 					Match(ROW);
 					}
 					break;
@@ -5750,23 +5828,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 767;
+					State = 787;
 					_localctx.interval = count();
-					State = 768;
+					State = 788;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 775;
+				State = 795;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 					{
-					State = 772;
+					State = 792;
 					_localctx.times = count();
-					State = 773;
+					State = 793;
 					Match(TIMES);
 					}
 				}
@@ -5776,28 +5854,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 777;
+				State = 797;
 				Match(BY);
-				State = 778;
+				State = 798;
 				Match(TURNS);
-				State = 779;
+				State = 799;
 				Match(EVERY);
-				State = 780;
+				State = 800;
 				_localctx.interval = count();
-				State = 781;
+				State = 801;
 				Match(AND);
-				State = 782;
+				State = 802;
 				_localctx.byTurns = count();
-				State = 783;
+				State = 803;
 				rowsWord();
-				State = 787;
+				State = 807;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 					{
-					State = 784;
+					State = 804;
 					_localctx.times = count();
-					State = 785;
+					State = 805;
 					Match(TIMES);
 					}
 				}
@@ -5844,28 +5922,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 793;
+			State = 813;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 791;
+				State = 811;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 792;
+				State = 812;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 795;
+			State = 815;
 			stitchesWord();
-			State = 796;
+			State = 816;
 			Match(IN);
 			}
 		}
@@ -5919,32 +5997,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 798;
+			State = 818;
 			Match(EVENLY);
-			State = 799;
+			State = 819;
 			Match(TO);
-			State = 800;
+			State = 820;
 			_localctx.target = count();
-			State = 801;
+			State = 821;
 			Match(COMMA);
-			State = 802;
+			State = 822;
 			Match(AT);
-			State = 803;
+			State = 823;
 			_localctx.at = edge();
-			State = 808;
+			State = 828;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 804;
+				State = 824;
 				Match(COMMA);
-				State = 805;
+				State = 825;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 810;
+				State = 830;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5995,35 +6073,35 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 112, RULE_solveOption);
 		int _la;
 		try {
-			State = 824;
+			State = 844;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 811;
+				State = 831;
 				Match(ON);
-				State = 812;
+				State = 832;
 				Match(RS);
-				State = 813;
+				State = 833;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 814;
+				State = 834;
 				Match(LONGER);
-				State = 815;
+				State = 835;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 816;
+				State = 836;
 				Match(BY);
-				State = 817;
+				State = 837;
 				Match(TURNS);
 				}
 				break;
@@ -6031,7 +6109,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 818;
+				State = 838;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6041,11 +6119,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 819;
+				State = 839;
 				_localctx.rows = count();
-				State = 820;
+				State = 840;
 				rowsWord();
-				State = 821;
+				State = 841;
 				Match(PLAIN);
 				}
 				break;
@@ -6054,7 +6132,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 823;
+				State = 843;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6121,43 +6199,43 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 826;
+			State = 846;
 			Match(SEAM);
-			State = 828;
+			State = 848;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 827;
+				State = 847;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 830;
+				State = 850;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
-			State = 839;
+			State = 859;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 832;
+				State = 852;
 				Match(COMMA);
-				State = 837;
+				State = 857;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 37)) & ~0x3f) == 0 && ((1L << (_la - 37)) & 70918500007937L) != 0)) {
 					{
-					State = 833;
+					State = 853;
 					_localctx.rows = selection();
-					State = 835;
+					State = 855;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 834;
+						State = 854;
 						Match(COMMA);
 						}
 					}
@@ -6168,48 +6246,48 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 841;
+			State = 861;
 			Match(WITH);
-			State = 843;
+			State = 863;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 842;
+				State = 862;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 845;
+				State = 865;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
-			State = 851;
+			State = 871;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 847;
+				State = 867;
 				Match(COMMA);
-				State = 848;
+				State = 868;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 853;
+				State = 873;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 856;
+			State = 876;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 854;
+				State = 874;
 				Match(COLON);
-				State = 855;
+				State = 875;
 				_localctx.worked = rate();
 				}
 			}
@@ -6251,7 +6329,7 @@ internal partial class TurnrowParser : Parser {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
 		EnterRule(_localctx, 116, RULE_seamPart);
 		try {
-			State = 867;
+			State = 887;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -6260,43 +6338,43 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 858;
+				State = 878;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 859;
+				State = 879;
 				Match(EASING);
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 860;
+				State = 880;
 				Match(IN);
-				State = 864;
+				State = 884;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 861;
+					State = 881;
 					Match(THE);
-					State = 862;
+					State = 882;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 863;
+					State = 883;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 866;
+				State = 886;
 				Match(ORDER);
 				}
 				break;
@@ -6336,7 +6414,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 118, RULE_walkWord);
 		try {
-			State = 875;
+			State = 895;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
@@ -6428,42 +6506,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 869;
+				State = 889;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 870;
+				State = 890;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 871;
+				State = 891;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 872;
+				State = 892;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 873;
+				State = 893;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 874;
+				State = 894;
 				Match(STITCHES);
 				}
 				break;
@@ -6517,7 +6595,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_selection);
 		int _la;
 		try {
-			State = 893;
+			State = 913;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -6525,19 +6603,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 879;
+				State = 899;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 877;
+					State = 897;
 					_localctx.all = Match(ALL);
-					State = 878;
+					State = 898;
 					Match(BUT);
 					}
 				}
 
-				State = 881;
+				State = 901;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6547,12 +6625,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 886;
+				State = 906;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 882;
+					State = 902;
 					Match(ROW);
 					}
 					break;
@@ -6647,9 +6725,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 883;
+					State = 903;
 					_localctx.amount = count();
-					State = 884;
+					State = 904;
 					rowsWord();
 					}
 					break;
@@ -6661,13 +6739,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 888;
+				State = 908;
 				Match(ROWS);
-				State = 889;
+				State = 909;
 				_localctx.from = count();
-				State = 890;
+				State = 910;
 				Match(TO);
-				State = 891;
+				State = 911;
 				_localctx.to = count();
 				}
 				break;
@@ -6730,46 +6808,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 896;
+			State = 916;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 895;
+				State = 915;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 899;
+			State = 919;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 898;
+				State = 918;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 901;
+				State = 921;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
-			State = 923;
+			State = 943;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 903;
+				State = 923;
 				_localctx.way = Match(IN);
-				State = 904;
+				State = 924;
 				Match(EACH);
-				State = 911;
+				State = 931;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 905;
+					State = 925;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -6861,18 +6939,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 907;
+					State = 927;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 906;
+						State = 926;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 909;
+						State = 929;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -6885,14 +6963,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 913;
+				State = 933;
 				_localctx.way = Match(PER);
-				State = 921;
+				State = 941;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 914;
+					State = 934;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -6987,21 +7065,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 915;
+					State = 935;
 					_localctx.over = count();
-					State = 919;
+					State = 939;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 916;
+						State = 936;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 917;
+						State = 937;
 						Match(STITCHES);
 						}
 						break;
@@ -7093,7 +7171,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 918;
+						State = 938;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -7166,29 +7244,29 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 925;
+			State = 945;
 			Match(EXPECT);
-			State = 926;
+			State = 946;
 			_localctx.left = expected();
-			State = 936;
+			State = 956;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 927;
+				State = 947;
 				Match(MEASURE);
-				State = 928;
+				State = 948;
 				_localctx.length = sum();
-				State = 932;
+				State = 952;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 929;
+					State = 949;
 					Match(COMMA);
-					State = 930;
+					State = 950;
 					Match(WITHIN);
-					State = 931;
+					State = 951;
 					_localctx.within = sum();
 					}
 				}
@@ -7198,7 +7276,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 934;
+				State = 954;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7207,7 +7285,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 935;
+				State = 955;
 				_localctx.right = expected();
 				}
 				break;
@@ -7260,24 +7338,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 938;
+			State = 958;
 			_localctx.value = sum();
-			State = 949;
+			State = 969;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 940;
+				State = 960;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 939;
+					State = 959;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 942;
+				State = 962;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -7287,18 +7365,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 946;
+				State = 966;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 					{
 					{
-					State = 943;
+					State = 963;
 					_localctx._countOperation = countOperation();
 					_localctx._more.Add(_localctx._countOperation);
 					}
 					}
-					State = 948;
+					State = 968;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7355,38 +7433,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 951;
+			State = 971;
 			Match(EQUALS);
-			State = 952;
+			State = 972;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 957;
+			State = 977;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 953;
+				State = 973;
 				Match(COMMA);
-				State = 954;
+				State = 974;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 959;
+				State = 979;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 965;
+			State = 985;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 960;
+				State = 980;
 				_localctx.without = Match(WITHOUT);
-				State = 961;
+				State = 981;
 				Match(TURNING);
-				State = 962;
+				State = 982;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7399,9 +7477,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 963;
+				State = 983;
 				_localctx.with = Match(WITH);
-				State = 964;
+				State = 984;
 				Match(CHAINS);
 				}
 				break;
@@ -7453,9 +7531,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 967;
+			State = 987;
 			_localctx.amount = count();
-			State = 974;
+			State = 994;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
@@ -7546,18 +7624,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 969;
+				State = 989;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 968;
+					State = 988;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 971;
+					State = 991;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -7565,7 +7643,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 973;
+				State = 993;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -7611,15 +7689,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 132, RULE_edge);
 		int _la;
 		try {
-			State = 982;
+			State = 1002;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 976;
+				State = 996;
 				Match(BOTH);
-				State = 977;
+				State = 997;
 				Match(EDGES);
 				}
 				break;
@@ -7712,14 +7790,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 978;
+				State = 998;
 				_localctx.called = name();
-				State = 980;
+				State = 1000;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 979;
+					State = 999;
 					Match(EDGE);
 					}
 				}
@@ -7759,7 +7837,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 984;
+			State = 1004;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7799,7 +7877,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 986;
+			State = 1006;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7845,18 +7923,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 989;
+			State = 1009;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 988;
+				State = 1008;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 991;
+				State = 1011;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -7891,7 +7969,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 993;
+			State = 1013;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7931,7 +8009,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 995;
+			State = 1015;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7981,20 +8059,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 997;
+			State = 1017;
 			_localctx.first = factor();
-			State = 1001;
+			State = 1021;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 				{
 				{
-				State = 998;
+				State = 1018;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1003;
+				State = 1023;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8034,9 +8112,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1004;
+			State = 1024;
 			_localctx.by = sign();
-			State = 1005;
+			State = 1025;
 			_localctx.value = factor();
 			}
 		}
@@ -8083,21 +8161,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 148, RULE_factor);
 		int _la;
 		try {
-			State = 1016;
+			State = 1036;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1007;
+				State = 1027;
 				_localctx.amount = list();
-				State = 1009;
+				State = 1029;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 791648371998721L) != 0)) {
 					{
-					State = 1008;
+					State = 1028;
 					_localctx.measure = unit();
 					}
 				}
@@ -8193,18 +8271,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1011;
+				State = 1031;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1012;
+				State = 1032;
 				Match(OPEN);
-				State = 1013;
+				State = 1033;
 				_localctx.inside = sum();
-				State = 1014;
+				State = 1034;
 				Match(CLOSE);
 				}
 				break;
@@ -8251,20 +8329,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1018;
+			State = 1038;
 			_localctx.first = single();
-			State = 1022;
+			State = 1042;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 				{
 				{
-				State = 1019;
+				State = 1039;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1024;
+				State = 1044;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8304,9 +8382,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1025;
+			State = 1045;
 			_localctx.by = sign();
-			State = 1026;
+			State = 1046;
 			_localctx.value = single();
 			}
 		}
@@ -8348,14 +8426,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 154, RULE_single);
 		try {
-			State = 1034;
+			State = 1054;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1028;
+				State = 1048;
 				_localctx.amount = list();
 				}
 				break;
@@ -8448,18 +8526,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1029;
+				State = 1049;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1030;
+				State = 1050;
 				Match(OPEN);
-				State = 1031;
+				State = 1051;
 				_localctx.inside = count();
-				State = 1032;
+				State = 1052;
 				Match(CLOSE);
 				}
 				break;
@@ -8498,7 +8576,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1036;
+			State = 1056;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8551,36 +8629,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1038;
+			State = 1058;
 			_localctx.first = number();
-			State = 1050;
+			State = 1070;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1039;
+				State = 1059;
 				Match(OPEN);
-				State = 1040;
+				State = 1060;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1045;
+				State = 1065;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1041;
+					State = 1061;
 					Match(COMMA);
-					State = 1042;
+					State = 1062;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1047;
+					State = 1067;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1048;
+				State = 1068;
 				Match(CLOSE);
 				}
 			}
@@ -8616,20 +8694,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 160, RULE_number);
 		int _la;
 		try {
-			State = 1057;
+			State = 1077;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1052;
+				State = 1072;
 				_localctx.whole = Match(NUMBER);
-				State = 1054;
+				State = 1074;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1053;
+					State = 1073;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -8639,7 +8717,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1056;
+				State = 1076;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -8679,7 +8757,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1059;
+			State = 1079;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 791648371998721L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8804,7 +8882,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1061;
+			State = 1081;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8827,7 +8905,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,138,1064,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,138,1084,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -8875,53 +8953,55 @@ internal partial class TurnrowParser : Parser {
 		41,5,41,597,8,41,10,41,12,41,600,9,41,1,41,3,41,603,8,41,1,42,1,42,3,42,
 		607,8,42,1,42,3,42,610,8,42,1,43,1,43,1,43,1,43,1,43,1,43,3,43,618,8,43,
 		1,44,1,44,1,44,5,44,623,8,44,10,44,12,44,626,9,44,1,44,1,44,4,44,630,8,
-		44,11,44,12,44,631,3,44,634,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,
-		45,3,45,644,8,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,653,8,45,3,45,
-		655,8,45,1,45,3,45,658,8,45,1,46,1,46,1,46,1,46,1,46,1,46,1,46,1,46,3,
-		46,668,8,46,1,46,1,46,3,46,672,8,46,1,46,1,46,5,46,676,8,46,10,46,12,46,
-		679,9,46,1,46,3,46,682,8,46,1,47,1,47,1,47,1,47,1,47,1,47,3,47,690,8,47,
-		1,48,1,48,1,48,1,48,1,48,3,48,697,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,
-		49,1,49,3,49,707,8,49,1,49,3,49,710,8,49,1,50,1,50,1,50,1,50,1,50,1,50,
-		1,50,1,50,1,50,3,50,721,8,50,1,50,1,50,1,50,1,50,5,50,727,8,50,10,50,12,
-		50,730,9,50,1,50,3,50,733,8,50,1,50,3,50,736,8,50,1,51,1,51,1,51,1,51,
-		1,51,3,51,743,8,51,1,51,1,51,1,51,1,51,1,51,3,51,750,8,51,1,51,1,51,5,
-		51,754,8,51,10,51,12,51,757,9,51,1,52,3,52,760,8,52,1,52,1,52,3,52,764,
-		8,52,1,53,1,53,1,53,1,53,1,53,3,53,771,8,53,1,53,1,53,1,53,3,53,776,8,
-		53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,788,8,53,3,53,
-		790,8,53,1,54,1,54,3,54,794,8,54,1,54,1,54,1,54,1,55,1,55,1,55,1,55,1,
-		55,1,55,1,55,1,55,5,55,807,8,55,10,55,12,55,810,9,55,1,56,1,56,1,56,1,
-		56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,825,8,56,1,57,1,57,
-		4,57,829,8,57,11,57,12,57,830,1,57,1,57,1,57,3,57,836,8,57,3,57,838,8,
-		57,3,57,840,8,57,1,57,1,57,4,57,844,8,57,11,57,12,57,845,1,57,1,57,5,57,
-		850,8,57,10,57,12,57,853,9,57,1,57,1,57,3,57,857,8,57,1,58,1,58,1,58,1,
-		58,1,58,1,58,3,58,865,8,58,1,58,3,58,868,8,58,1,59,1,59,1,59,1,59,1,59,
-		1,59,3,59,876,8,59,1,60,1,60,3,60,880,8,60,1,60,1,60,1,60,1,60,1,60,3,
-		60,887,8,60,1,60,1,60,1,60,1,60,1,60,3,60,894,8,60,1,61,3,61,897,8,61,
-		1,61,4,61,900,8,61,11,61,12,61,901,1,61,1,61,1,61,1,61,4,61,908,8,61,11,
-		61,12,61,909,3,61,912,8,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,920,8,61,
-		3,61,922,8,61,3,61,924,8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,933,
-		8,62,1,62,1,62,3,62,937,8,62,1,63,1,63,3,63,941,8,63,1,63,1,63,5,63,945,
-		8,63,10,63,12,63,948,9,63,3,63,950,8,63,1,64,1,64,1,64,1,64,5,64,956,8,
-		64,10,64,12,64,959,9,64,1,64,1,64,1,64,1,64,1,64,3,64,966,8,64,1,65,1,
-		65,4,65,970,8,65,11,65,12,65,971,1,65,3,65,975,8,65,1,66,1,66,1,66,1,66,
-		3,66,981,8,66,3,66,983,8,66,1,67,1,67,1,68,1,68,1,69,4,69,990,8,69,11,
-		69,12,69,991,1,70,1,70,1,71,1,71,1,72,1,72,5,72,1000,8,72,10,72,12,72,
-		1003,9,72,1,73,1,73,1,73,1,74,1,74,3,74,1010,8,74,1,74,1,74,1,74,1,74,
-		1,74,3,74,1017,8,74,1,75,1,75,5,75,1021,8,75,10,75,12,75,1024,9,75,1,76,
-		1,76,1,76,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1035,8,77,1,78,1,78,1,79,
-		1,79,1,79,1,79,1,79,5,79,1044,8,79,10,79,12,79,1047,9,79,1,79,1,79,3,79,
-		1051,8,79,1,80,1,80,3,80,1055,8,80,1,80,3,80,1058,8,80,1,81,1,81,1,82,
-		1,82,1,82,0,0,83,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,
-		40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,
-		88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,
-		126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,
-		162,164,0,15,2,0,125,126,128,129,2,0,17,17,60,60,2,0,37,37,109,109,2,0,
-		65,65,118,118,2,0,55,55,82,82,2,0,27,27,35,35,5,0,66,66,76,76,83,83,88,
-		88,105,105,2,0,76,76,83,83,2,0,104,104,123,123,2,0,63,63,81,81,1,0,36,
+		44,11,44,12,44,631,3,44,634,8,44,1,44,1,44,5,44,638,8,44,10,44,12,44,641,
+		9,44,1,44,1,44,4,44,645,8,44,11,44,12,44,646,3,44,649,8,44,1,44,3,44,652,
+		8,44,3,44,654,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,664,8,
+		45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,673,8,45,3,45,675,8,45,1,45,
+		3,45,678,8,45,1,46,1,46,1,46,1,46,1,46,1,46,1,46,1,46,3,46,688,8,46,1,
+		46,1,46,3,46,692,8,46,1,46,1,46,5,46,696,8,46,10,46,12,46,699,9,46,1,46,
+		3,46,702,8,46,1,47,1,47,1,47,1,47,1,47,1,47,3,47,710,8,47,1,48,1,48,1,
+		48,1,48,1,48,3,48,717,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,
+		727,8,49,1,49,3,49,730,8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,
+		50,3,50,741,8,50,1,50,1,50,1,50,1,50,5,50,747,8,50,10,50,12,50,750,9,50,
+		1,50,3,50,753,8,50,1,50,3,50,756,8,50,1,51,1,51,1,51,1,51,1,51,3,51,763,
+		8,51,1,51,1,51,1,51,1,51,1,51,3,51,770,8,51,1,51,1,51,5,51,774,8,51,10,
+		51,12,51,777,9,51,1,52,3,52,780,8,52,1,52,1,52,3,52,784,8,52,1,53,1,53,
+		1,53,1,53,1,53,3,53,791,8,53,1,53,1,53,1,53,3,53,796,8,53,1,53,1,53,1,
+		53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,808,8,53,3,53,810,8,53,1,54,
+		1,54,3,54,814,8,54,1,54,1,54,1,54,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,
+		55,5,55,827,8,55,10,55,12,55,830,9,55,1,56,1,56,1,56,1,56,1,56,1,56,1,
+		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,845,8,56,1,57,1,57,4,57,849,8,57,
+		11,57,12,57,850,1,57,1,57,1,57,3,57,856,8,57,3,57,858,8,57,3,57,860,8,
+		57,1,57,1,57,4,57,864,8,57,11,57,12,57,865,1,57,1,57,5,57,870,8,57,10,
+		57,12,57,873,9,57,1,57,1,57,3,57,877,8,57,1,58,1,58,1,58,1,58,1,58,1,58,
+		3,58,885,8,58,1,58,3,58,888,8,58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,896,
+		8,59,1,60,1,60,3,60,900,8,60,1,60,1,60,1,60,1,60,1,60,3,60,907,8,60,1,
+		60,1,60,1,60,1,60,1,60,3,60,914,8,60,1,61,3,61,917,8,61,1,61,4,61,920,
+		8,61,11,61,12,61,921,1,61,1,61,1,61,1,61,4,61,928,8,61,11,61,12,61,929,
+		3,61,932,8,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,940,8,61,3,61,942,8,61,
+		3,61,944,8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,953,8,62,1,62,1,
+		62,3,62,957,8,62,1,63,1,63,3,63,961,8,63,1,63,1,63,5,63,965,8,63,10,63,
+		12,63,968,9,63,3,63,970,8,63,1,64,1,64,1,64,1,64,5,64,976,8,64,10,64,12,
+		64,979,9,64,1,64,1,64,1,64,1,64,1,64,3,64,986,8,64,1,65,1,65,4,65,990,
+		8,65,11,65,12,65,991,1,65,3,65,995,8,65,1,66,1,66,1,66,1,66,3,66,1001,
+		8,66,3,66,1003,8,66,1,67,1,67,1,68,1,68,1,69,4,69,1010,8,69,11,69,12,69,
+		1011,1,70,1,70,1,71,1,71,1,72,1,72,5,72,1020,8,72,10,72,12,72,1023,9,72,
+		1,73,1,73,1,73,1,74,1,74,3,74,1030,8,74,1,74,1,74,1,74,1,74,1,74,3,74,
+		1037,8,74,1,75,1,75,5,75,1041,8,75,10,75,12,75,1044,9,75,1,76,1,76,1,76,
+		1,77,1,77,1,77,1,77,1,77,1,77,3,77,1055,8,77,1,78,1,78,1,79,1,79,1,79,
+		1,79,1,79,5,79,1064,8,79,10,79,12,79,1067,9,79,1,79,1,79,3,79,1071,8,79,
+		1,80,1,80,3,80,1075,8,80,1,80,3,80,1078,8,80,1,81,1,81,1,82,1,82,1,82,
+		0,0,83,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
+		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
+		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
+		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,0,
+		16,2,0,125,126,128,129,2,0,17,17,60,60,2,0,37,37,109,109,2,0,65,65,118,
+		118,2,0,55,55,82,82,2,0,27,27,35,35,4,0,76,76,83,83,88,88,105,105,2,0,
+		49,49,56,56,2,0,76,76,83,83,2,0,104,104,123,123,2,0,63,63,81,81,1,0,36,
 		37,1,0,108,109,1,0,10,13,4,0,80,80,124,124,126,127,129,129,22,0,14,15,
 		17,25,27,35,38,48,50,52,54,55,58,62,64,72,74,75,78,79,82,82,84,97,99,103,
 		105,105,108,108,111,112,114,116,118,119,121,121,125,125,128,128,130,130,
-		1173,0,166,1,0,0,0,2,169,1,0,0,0,4,205,1,0,0,0,6,207,1,0,0,0,8,210,1,0,
+		1198,0,166,1,0,0,0,2,169,1,0,0,0,4,205,1,0,0,0,6,207,1,0,0,0,8,210,1,0,
 		0,0,10,213,1,0,0,0,12,220,1,0,0,0,14,222,1,0,0,0,16,225,1,0,0,0,18,241,
 		1,0,0,0,20,243,1,0,0,0,22,246,1,0,0,0,24,249,1,0,0,0,26,252,1,0,0,0,28,
 		254,1,0,0,0,30,271,1,0,0,0,32,273,1,0,0,0,34,277,1,0,0,0,36,298,1,0,0,
@@ -8930,47 +9010,47 @@ internal partial class TurnrowParser : Parser {
 		1,0,0,0,58,448,1,0,0,0,60,455,1,0,0,0,62,474,1,0,0,0,64,476,1,0,0,0,66,
 		481,1,0,0,0,68,497,1,0,0,0,70,499,1,0,0,0,72,502,1,0,0,0,74,506,1,0,0,
 		0,76,518,1,0,0,0,78,530,1,0,0,0,80,587,1,0,0,0,82,602,1,0,0,0,84,609,1,
-		0,0,0,86,617,1,0,0,0,88,619,1,0,0,0,90,635,1,0,0,0,92,659,1,0,0,0,94,689,
-		1,0,0,0,96,691,1,0,0,0,98,698,1,0,0,0,100,711,1,0,0,0,102,742,1,0,0,0,
-		104,763,1,0,0,0,106,789,1,0,0,0,108,793,1,0,0,0,110,798,1,0,0,0,112,824,
-		1,0,0,0,114,826,1,0,0,0,116,867,1,0,0,0,118,875,1,0,0,0,120,893,1,0,0,
-		0,122,896,1,0,0,0,124,925,1,0,0,0,126,938,1,0,0,0,128,951,1,0,0,0,130,
-		967,1,0,0,0,132,982,1,0,0,0,134,984,1,0,0,0,136,986,1,0,0,0,138,989,1,
-		0,0,0,140,993,1,0,0,0,142,995,1,0,0,0,144,997,1,0,0,0,146,1004,1,0,0,0,
-		148,1016,1,0,0,0,150,1018,1,0,0,0,152,1025,1,0,0,0,154,1034,1,0,0,0,156,
-		1036,1,0,0,0,158,1038,1,0,0,0,160,1057,1,0,0,0,162,1059,1,0,0,0,164,1061,
-		1,0,0,0,166,167,3,4,2,0,167,168,5,0,0,1,168,1,1,0,0,0,169,170,3,128,64,
-		0,170,171,5,0,0,1,171,3,1,0,0,0,172,206,3,6,3,0,173,206,3,8,4,0,174,206,
-		3,10,5,0,175,206,3,14,7,0,176,206,3,16,8,0,177,206,3,20,10,0,178,206,3,
-		22,11,0,179,206,3,24,12,0,180,206,3,26,13,0,181,206,3,28,14,0,182,206,
-		3,32,16,0,183,206,3,34,17,0,184,206,3,38,19,0,185,206,3,42,21,0,186,206,
-		3,44,22,0,187,206,3,50,25,0,188,206,3,58,29,0,189,206,3,60,30,0,190,206,
-		3,62,31,0,191,206,3,64,32,0,192,206,3,66,33,0,193,206,3,70,35,0,194,206,
-		3,72,36,0,195,206,3,74,37,0,196,206,3,76,38,0,197,206,3,90,45,0,198,206,
-		3,92,46,0,199,206,3,96,48,0,200,206,3,98,49,0,201,206,3,100,50,0,202,206,
-		3,114,57,0,203,206,3,124,62,0,204,206,3,46,23,0,205,172,1,0,0,0,205,173,
-		1,0,0,0,205,174,1,0,0,0,205,175,1,0,0,0,205,176,1,0,0,0,205,177,1,0,0,
-		0,205,178,1,0,0,0,205,179,1,0,0,0,205,180,1,0,0,0,205,181,1,0,0,0,205,
-		182,1,0,0,0,205,183,1,0,0,0,205,184,1,0,0,0,205,185,1,0,0,0,205,186,1,
-		0,0,0,205,187,1,0,0,0,205,188,1,0,0,0,205,189,1,0,0,0,205,190,1,0,0,0,
-		205,191,1,0,0,0,205,192,1,0,0,0,205,193,1,0,0,0,205,194,1,0,0,0,205,195,
-		1,0,0,0,205,196,1,0,0,0,205,197,1,0,0,0,205,198,1,0,0,0,205,199,1,0,0,
-		0,205,200,1,0,0,0,205,201,1,0,0,0,205,202,1,0,0,0,205,203,1,0,0,0,205,
-		204,1,0,0,0,206,5,1,0,0,0,207,208,5,30,0,0,208,209,3,160,80,0,209,7,1,
-		0,0,0,210,211,5,32,0,0,211,212,5,135,0,0,212,9,1,0,0,0,213,214,5,45,0,
-		0,214,215,3,12,6,0,215,11,1,0,0,0,216,221,5,131,0,0,217,221,5,134,0,0,
-		218,221,5,135,0,0,219,221,3,164,82,0,220,216,1,0,0,0,220,217,1,0,0,0,220,
-		218,1,0,0,0,220,219,1,0,0,0,221,13,1,0,0,0,222,223,5,43,0,0,223,224,3,
-		164,82,0,224,15,1,0,0,0,225,226,5,40,0,0,226,231,3,18,9,0,227,228,5,4,
-		0,0,228,230,3,18,9,0,229,227,1,0,0,0,230,233,1,0,0,0,231,229,1,0,0,0,231,
-		232,1,0,0,0,232,17,1,0,0,0,233,231,1,0,0,0,234,242,3,164,82,0,235,242,
-		5,135,0,0,236,239,5,131,0,0,237,240,3,164,82,0,238,240,5,13,0,0,239,237,
-		1,0,0,0,239,238,1,0,0,0,239,240,1,0,0,0,240,242,1,0,0,0,241,234,1,0,0,
-		0,241,235,1,0,0,0,241,236,1,0,0,0,242,19,1,0,0,0,243,244,5,41,0,0,244,
-		245,5,135,0,0,245,21,1,0,0,0,246,247,5,31,0,0,247,248,5,135,0,0,248,23,
-		1,0,0,0,249,250,5,46,0,0,250,251,3,164,82,0,251,25,1,0,0,0,252,253,5,3,
-		0,0,253,27,1,0,0,0,254,255,5,48,0,0,255,257,3,164,82,0,256,258,5,135,0,
-		0,257,256,1,0,0,0,257,258,1,0,0,0,258,263,1,0,0,0,259,260,5,4,0,0,260,
+		0,0,0,86,617,1,0,0,0,88,619,1,0,0,0,90,655,1,0,0,0,92,679,1,0,0,0,94,709,
+		1,0,0,0,96,711,1,0,0,0,98,718,1,0,0,0,100,731,1,0,0,0,102,762,1,0,0,0,
+		104,783,1,0,0,0,106,809,1,0,0,0,108,813,1,0,0,0,110,818,1,0,0,0,112,844,
+		1,0,0,0,114,846,1,0,0,0,116,887,1,0,0,0,118,895,1,0,0,0,120,913,1,0,0,
+		0,122,916,1,0,0,0,124,945,1,0,0,0,126,958,1,0,0,0,128,971,1,0,0,0,130,
+		987,1,0,0,0,132,1002,1,0,0,0,134,1004,1,0,0,0,136,1006,1,0,0,0,138,1009,
+		1,0,0,0,140,1013,1,0,0,0,142,1015,1,0,0,0,144,1017,1,0,0,0,146,1024,1,
+		0,0,0,148,1036,1,0,0,0,150,1038,1,0,0,0,152,1045,1,0,0,0,154,1054,1,0,
+		0,0,156,1056,1,0,0,0,158,1058,1,0,0,0,160,1077,1,0,0,0,162,1079,1,0,0,
+		0,164,1081,1,0,0,0,166,167,3,4,2,0,167,168,5,0,0,1,168,1,1,0,0,0,169,170,
+		3,128,64,0,170,171,5,0,0,1,171,3,1,0,0,0,172,206,3,6,3,0,173,206,3,8,4,
+		0,174,206,3,10,5,0,175,206,3,14,7,0,176,206,3,16,8,0,177,206,3,20,10,0,
+		178,206,3,22,11,0,179,206,3,24,12,0,180,206,3,26,13,0,181,206,3,28,14,
+		0,182,206,3,32,16,0,183,206,3,34,17,0,184,206,3,38,19,0,185,206,3,42,21,
+		0,186,206,3,44,22,0,187,206,3,50,25,0,188,206,3,58,29,0,189,206,3,60,30,
+		0,190,206,3,62,31,0,191,206,3,64,32,0,192,206,3,66,33,0,193,206,3,70,35,
+		0,194,206,3,72,36,0,195,206,3,74,37,0,196,206,3,76,38,0,197,206,3,90,45,
+		0,198,206,3,92,46,0,199,206,3,96,48,0,200,206,3,98,49,0,201,206,3,100,
+		50,0,202,206,3,114,57,0,203,206,3,124,62,0,204,206,3,46,23,0,205,172,1,
+		0,0,0,205,173,1,0,0,0,205,174,1,0,0,0,205,175,1,0,0,0,205,176,1,0,0,0,
+		205,177,1,0,0,0,205,178,1,0,0,0,205,179,1,0,0,0,205,180,1,0,0,0,205,181,
+		1,0,0,0,205,182,1,0,0,0,205,183,1,0,0,0,205,184,1,0,0,0,205,185,1,0,0,
+		0,205,186,1,0,0,0,205,187,1,0,0,0,205,188,1,0,0,0,205,189,1,0,0,0,205,
+		190,1,0,0,0,205,191,1,0,0,0,205,192,1,0,0,0,205,193,1,0,0,0,205,194,1,
+		0,0,0,205,195,1,0,0,0,205,196,1,0,0,0,205,197,1,0,0,0,205,198,1,0,0,0,
+		205,199,1,0,0,0,205,200,1,0,0,0,205,201,1,0,0,0,205,202,1,0,0,0,205,203,
+		1,0,0,0,205,204,1,0,0,0,206,5,1,0,0,0,207,208,5,30,0,0,208,209,3,160,80,
+		0,209,7,1,0,0,0,210,211,5,32,0,0,211,212,5,135,0,0,212,9,1,0,0,0,213,214,
+		5,45,0,0,214,215,3,12,6,0,215,11,1,0,0,0,216,221,5,131,0,0,217,221,5,134,
+		0,0,218,221,5,135,0,0,219,221,3,164,82,0,220,216,1,0,0,0,220,217,1,0,0,
+		0,220,218,1,0,0,0,220,219,1,0,0,0,221,13,1,0,0,0,222,223,5,43,0,0,223,
+		224,3,164,82,0,224,15,1,0,0,0,225,226,5,40,0,0,226,231,3,18,9,0,227,228,
+		5,4,0,0,228,230,3,18,9,0,229,227,1,0,0,0,230,233,1,0,0,0,231,229,1,0,0,
+		0,231,232,1,0,0,0,232,17,1,0,0,0,233,231,1,0,0,0,234,242,3,164,82,0,235,
+		242,5,135,0,0,236,239,5,131,0,0,237,240,3,164,82,0,238,240,5,13,0,0,239,
+		237,1,0,0,0,239,238,1,0,0,0,239,240,1,0,0,0,240,242,1,0,0,0,241,234,1,
+		0,0,0,241,235,1,0,0,0,241,236,1,0,0,0,242,19,1,0,0,0,243,244,5,41,0,0,
+		244,245,5,135,0,0,245,21,1,0,0,0,246,247,5,31,0,0,247,248,5,135,0,0,248,
+		23,1,0,0,0,249,250,5,46,0,0,250,251,3,164,82,0,251,25,1,0,0,0,252,253,
+		5,3,0,0,253,27,1,0,0,0,254,255,5,48,0,0,255,257,3,164,82,0,256,258,5,135,
+		0,0,257,256,1,0,0,0,257,258,1,0,0,0,258,263,1,0,0,0,259,260,5,4,0,0,260,
 		262,3,30,15,0,261,259,1,0,0,0,262,265,1,0,0,0,263,261,1,0,0,0,263,264,
 		1,0,0,0,264,29,1,0,0,0,265,263,1,0,0,0,266,267,5,119,0,0,267,272,3,160,
 		80,0,268,269,3,160,80,0,269,270,7,0,0,0,270,272,1,0,0,0,271,266,1,0,0,
@@ -9070,143 +9150,149 @@ internal partial class TurnrowParser : Parser {
 		0,0,606,607,1,0,0,0,607,610,1,0,0,0,608,610,3,86,43,0,609,604,1,0,0,0,
 		609,608,1,0,0,0,610,85,1,0,0,0,611,618,5,49,0,0,612,618,5,56,0,0,613,614,
 		5,117,0,0,614,615,3,150,75,0,615,616,5,101,0,0,616,618,1,0,0,0,617,611,
-		1,0,0,0,617,612,1,0,0,0,617,613,1,0,0,0,618,87,1,0,0,0,619,620,5,80,0,
+		1,0,0,0,617,612,1,0,0,0,617,613,1,0,0,0,618,87,1,0,0,0,619,653,5,80,0,
 		0,620,624,7,6,0,0,621,623,3,164,82,0,622,621,1,0,0,0,623,626,1,0,0,0,624,
 		622,1,0,0,0,624,625,1,0,0,0,625,633,1,0,0,0,626,624,1,0,0,0,627,629,5,
 		53,0,0,628,630,3,164,82,0,629,628,1,0,0,0,630,631,1,0,0,0,631,629,1,0,
 		0,0,631,632,1,0,0,0,632,634,1,0,0,0,633,627,1,0,0,0,633,634,1,0,0,0,634,
-		89,1,0,0,0,635,643,5,34,0,0,636,637,5,37,0,0,637,638,3,150,75,0,638,639,
-		5,113,0,0,639,640,3,150,75,0,640,644,1,0,0,0,641,642,5,36,0,0,642,644,
-		3,150,75,0,643,636,1,0,0,0,643,641,1,0,0,0,644,645,1,0,0,0,645,646,5,4,
-		0,0,646,654,3,150,75,0,647,648,5,86,0,0,648,655,5,112,0,0,649,652,5,112,
-		0,0,650,651,5,80,0,0,651,653,5,51,0,0,652,650,1,0,0,0,652,653,1,0,0,0,
-		653,655,1,0,0,0,654,647,1,0,0,0,654,649,1,0,0,0,655,657,1,0,0,0,656,658,
-		3,128,64,0,657,656,1,0,0,0,657,658,1,0,0,0,658,91,1,0,0,0,659,667,5,42,
-		0,0,660,661,5,113,0,0,661,668,3,144,72,0,662,663,5,77,0,0,663,668,3,144,
-		72,0,664,665,3,150,75,0,665,666,3,140,70,0,666,668,1,0,0,0,667,660,1,0,
-		0,0,667,662,1,0,0,0,667,664,1,0,0,0,668,671,1,0,0,0,669,670,5,23,0,0,670,
-		672,3,164,82,0,671,669,1,0,0,0,671,672,1,0,0,0,672,677,1,0,0,0,673,674,
-		5,4,0,0,674,676,3,94,47,0,675,673,1,0,0,0,676,679,1,0,0,0,677,675,1,0,
-		0,0,677,678,1,0,0,0,678,681,1,0,0,0,679,677,1,0,0,0,680,682,3,128,64,0,
-		681,680,1,0,0,0,681,682,1,0,0,0,682,93,1,0,0,0,683,684,5,72,0,0,684,690,
-		3,140,70,0,685,686,5,90,0,0,686,690,3,140,70,0,687,688,5,70,0,0,688,690,
-		3,134,67,0,689,683,1,0,0,0,689,685,1,0,0,0,689,687,1,0,0,0,690,95,1,0,
-		0,0,691,692,5,26,0,0,692,693,3,150,75,0,693,694,5,57,0,0,694,696,3,132,
-		66,0,695,697,3,128,64,0,696,695,1,0,0,0,696,697,1,0,0,0,697,97,1,0,0,0,
-		698,699,5,14,0,0,699,700,3,150,75,0,700,701,5,57,0,0,701,706,3,132,66,
-		0,702,703,5,4,0,0,703,704,5,94,0,0,704,705,5,36,0,0,705,707,5,54,0,0,706,
-		702,1,0,0,0,706,707,1,0,0,0,707,709,1,0,0,0,708,710,3,128,64,0,709,708,
-		1,0,0,0,709,710,1,0,0,0,710,99,1,0,0,0,711,720,5,39,0,0,712,713,5,37,0,
-		0,713,714,3,150,75,0,714,715,5,113,0,0,715,716,3,150,75,0,716,721,1,0,
-		0,0,717,718,3,150,75,0,718,719,3,140,70,0,719,721,1,0,0,0,720,712,1,0,
-		0,0,720,717,1,0,0,0,721,732,1,0,0,0,722,723,5,6,0,0,723,728,3,102,51,0,
-		724,725,5,5,0,0,725,727,3,102,51,0,726,724,1,0,0,0,727,730,1,0,0,0,728,
-		726,1,0,0,0,728,729,1,0,0,0,729,733,1,0,0,0,730,728,1,0,0,0,731,733,3,
-		110,55,0,732,722,1,0,0,0,732,731,1,0,0,0,733,735,1,0,0,0,734,736,3,128,
-		64,0,735,734,1,0,0,0,735,736,1,0,0,0,736,101,1,0,0,0,737,738,5,50,0,0,
-		738,739,3,150,75,0,739,740,3,140,70,0,740,741,5,4,0,0,741,743,1,0,0,0,
-		742,737,1,0,0,0,742,743,1,0,0,0,743,744,1,0,0,0,744,745,3,136,68,0,745,
-		746,3,150,75,0,746,747,5,57,0,0,747,749,3,132,66,0,748,750,3,106,53,0,
-		749,748,1,0,0,0,749,750,1,0,0,0,750,755,1,0,0,0,751,752,5,4,0,0,752,754,
-		3,104,52,0,753,751,1,0,0,0,754,757,1,0,0,0,755,753,1,0,0,0,755,756,1,0,
-		0,0,756,103,1,0,0,0,757,755,1,0,0,0,758,760,5,111,0,0,759,758,1,0,0,0,
-		759,760,1,0,0,0,760,761,1,0,0,0,761,764,3,106,53,0,762,764,3,108,54,0,
-		763,759,1,0,0,0,763,762,1,0,0,0,764,105,1,0,0,0,765,770,5,74,0,0,766,771,
-		5,36,0,0,767,768,3,150,75,0,768,769,3,140,70,0,769,771,1,0,0,0,770,766,
-		1,0,0,0,770,767,1,0,0,0,771,775,1,0,0,0,772,773,3,150,75,0,773,774,5,112,
-		0,0,774,776,1,0,0,0,775,772,1,0,0,0,775,776,1,0,0,0,776,790,1,0,0,0,777,
-		778,5,59,0,0,778,779,5,116,0,0,779,780,5,74,0,0,780,781,3,150,75,0,781,
-		782,5,53,0,0,782,783,3,150,75,0,783,787,3,140,70,0,784,785,3,150,75,0,
-		785,786,5,112,0,0,786,788,1,0,0,0,787,784,1,0,0,0,787,788,1,0,0,0,788,
-		790,1,0,0,0,789,765,1,0,0,0,789,777,1,0,0,0,790,107,1,0,0,0,791,794,5,
-		130,0,0,792,794,3,158,79,0,793,791,1,0,0,0,793,792,1,0,0,0,794,795,1,0,
-		0,0,795,796,3,142,71,0,796,797,5,80,0,0,797,109,1,0,0,0,798,799,5,73,0,
-		0,799,800,5,113,0,0,800,801,3,150,75,0,801,802,5,4,0,0,802,803,5,57,0,
-		0,803,808,3,132,66,0,804,805,5,4,0,0,805,807,3,112,56,0,806,804,1,0,0,
-		0,807,810,1,0,0,0,808,806,1,0,0,0,808,809,1,0,0,0,809,111,1,0,0,0,810,
-		808,1,0,0,0,811,812,5,93,0,0,812,813,5,104,0,0,813,825,3,140,70,0,814,
-		815,5,84,0,0,815,825,5,76,0,0,816,817,5,59,0,0,817,825,5,116,0,0,818,819,
-		7,7,0,0,819,820,3,150,75,0,820,821,3,140,70,0,821,822,5,100,0,0,822,825,
-		1,0,0,0,823,825,3,108,54,0,824,811,1,0,0,0,824,814,1,0,0,0,824,816,1,0,
-		0,0,824,818,1,0,0,0,824,823,1,0,0,0,825,113,1,0,0,0,826,828,5,38,0,0,827,
-		829,3,118,59,0,828,827,1,0,0,0,829,830,1,0,0,0,830,828,1,0,0,0,830,831,
-		1,0,0,0,831,839,1,0,0,0,832,837,5,4,0,0,833,835,3,120,60,0,834,836,5,4,
-		0,0,835,834,1,0,0,0,835,836,1,0,0,0,836,838,1,0,0,0,837,833,1,0,0,0,837,
-		838,1,0,0,0,838,840,1,0,0,0,839,832,1,0,0,0,839,840,1,0,0,0,840,841,1,
-		0,0,0,841,843,5,120,0,0,842,844,3,118,59,0,843,842,1,0,0,0,844,845,1,0,
-		0,0,845,843,1,0,0,0,845,846,1,0,0,0,846,851,1,0,0,0,847,848,5,4,0,0,848,
-		850,3,116,58,0,849,847,1,0,0,0,850,853,1,0,0,0,851,849,1,0,0,0,851,852,
-		1,0,0,0,852,856,1,0,0,0,853,851,1,0,0,0,854,855,5,6,0,0,855,857,3,122,
-		61,0,856,854,1,0,0,0,856,857,1,0,0,0,857,115,1,0,0,0,858,868,3,120,60,
-		0,859,868,5,67,0,0,860,864,5,80,0,0,861,862,5,110,0,0,862,865,5,105,0,
-		0,863,865,5,95,0,0,864,861,1,0,0,0,864,863,1,0,0,0,865,866,1,0,0,0,866,
-		868,5,96,0,0,867,858,1,0,0,0,867,859,1,0,0,0,867,860,1,0,0,0,868,117,1,
-		0,0,0,869,876,3,164,82,0,870,876,5,76,0,0,871,876,5,83,0,0,872,876,5,36,
-		0,0,873,876,5,37,0,0,874,876,5,109,0,0,875,869,1,0,0,0,875,870,1,0,0,0,
-		875,871,1,0,0,0,875,872,1,0,0,0,875,873,1,0,0,0,875,874,1,0,0,0,876,119,
-		1,0,0,0,877,878,5,51,0,0,878,880,5,58,0,0,879,877,1,0,0,0,879,880,1,0,
-		0,0,880,881,1,0,0,0,881,886,7,7,0,0,882,887,5,36,0,0,883,884,3,150,75,
-		0,884,885,3,140,70,0,885,887,1,0,0,0,886,882,1,0,0,0,886,883,1,0,0,0,887,
-		894,1,0,0,0,888,889,5,37,0,0,889,890,3,150,75,0,890,891,5,113,0,0,891,
-		892,3,150,75,0,892,894,1,0,0,0,893,879,1,0,0,0,893,888,1,0,0,0,894,121,
-		1,0,0,0,895,897,3,158,79,0,896,895,1,0,0,0,896,897,1,0,0,0,897,899,1,0,
-		0,0,898,900,3,164,82,0,899,898,1,0,0,0,900,901,1,0,0,0,901,899,1,0,0,0,
-		901,902,1,0,0,0,902,923,1,0,0,0,903,904,5,80,0,0,904,911,5,66,0,0,905,
-		912,5,36,0,0,906,908,3,164,82,0,907,906,1,0,0,0,908,909,1,0,0,0,909,907,
-		1,0,0,0,909,910,1,0,0,0,910,912,1,0,0,0,911,905,1,0,0,0,911,907,1,0,0,
-		0,912,924,1,0,0,0,913,921,5,98,0,0,914,922,5,36,0,0,915,919,3,150,75,0,
-		916,920,3,140,70,0,917,920,5,109,0,0,918,920,3,164,82,0,919,916,1,0,0,
-		0,919,917,1,0,0,0,919,918,1,0,0,0,920,922,1,0,0,0,921,914,1,0,0,0,921,
-		915,1,0,0,0,922,924,1,0,0,0,923,903,1,0,0,0,923,913,1,0,0,0,923,924,1,
-		0,0,0,924,123,1,0,0,0,925,926,5,21,0,0,926,936,3,126,63,0,927,928,5,29,
-		0,0,928,932,3,144,72,0,929,930,5,4,0,0,930,931,5,121,0,0,931,933,3,144,
-		72,0,932,929,1,0,0,0,932,933,1,0,0,0,933,937,1,0,0,0,934,935,7,4,0,0,935,
-		937,3,126,63,0,936,927,1,0,0,0,936,934,1,0,0,0,937,125,1,0,0,0,938,949,
-		3,144,72,0,939,941,5,130,0,0,940,939,1,0,0,0,940,941,1,0,0,0,941,942,1,
-		0,0,0,942,946,7,2,0,0,943,945,3,152,76,0,944,943,1,0,0,0,945,948,1,0,0,
-		0,946,944,1,0,0,0,946,947,1,0,0,0,947,950,1,0,0,0,948,946,1,0,0,0,949,
-		940,1,0,0,0,949,950,1,0,0,0,950,127,1,0,0,0,951,952,5,9,0,0,952,957,3,
-		130,65,0,953,954,5,4,0,0,954,956,3,130,65,0,955,953,1,0,0,0,956,959,1,
-		0,0,0,957,955,1,0,0,0,957,958,1,0,0,0,958,965,1,0,0,0,959,957,1,0,0,0,
-		960,961,5,122,0,0,961,962,5,115,0,0,962,966,7,1,0,0,963,964,5,120,0,0,
-		964,966,5,61,0,0,965,960,1,0,0,0,965,963,1,0,0,0,965,966,1,0,0,0,966,129,
-		1,0,0,0,967,974,3,150,75,0,968,970,3,164,82,0,969,968,1,0,0,0,970,971,
-		1,0,0,0,971,969,1,0,0,0,971,972,1,0,0,0,972,975,1,0,0,0,973,975,5,109,
-		0,0,974,969,1,0,0,0,974,973,1,0,0,0,974,975,1,0,0,0,975,131,1,0,0,0,976,
-		977,5,16,0,0,977,983,5,69,0,0,978,980,3,164,82,0,979,981,5,68,0,0,980,
-		979,1,0,0,0,980,981,1,0,0,0,981,983,1,0,0,0,982,976,1,0,0,0,982,978,1,
-		0,0,0,983,133,1,0,0,0,984,985,7,8,0,0,985,135,1,0,0,0,986,987,7,9,0,0,
-		987,137,1,0,0,0,988,990,3,164,82,0,989,988,1,0,0,0,990,991,1,0,0,0,991,
-		989,1,0,0,0,991,992,1,0,0,0,992,139,1,0,0,0,993,994,7,10,0,0,994,141,1,
-		0,0,0,995,996,7,11,0,0,996,143,1,0,0,0,997,1001,3,148,74,0,998,1000,3,
-		146,73,0,999,998,1,0,0,0,1000,1003,1,0,0,0,1001,999,1,0,0,0,1001,1002,
-		1,0,0,0,1002,145,1,0,0,0,1003,1001,1,0,0,0,1004,1005,3,156,78,0,1005,1006,
-		3,148,74,0,1006,147,1,0,0,0,1007,1009,3,158,79,0,1008,1010,3,162,81,0,
-		1009,1008,1,0,0,0,1009,1010,1,0,0,0,1010,1017,1,0,0,0,1011,1017,3,164,
-		82,0,1012,1013,5,7,0,0,1013,1014,3,144,72,0,1014,1015,5,8,0,0,1015,1017,
-		1,0,0,0,1016,1007,1,0,0,0,1016,1011,1,0,0,0,1016,1012,1,0,0,0,1017,149,
-		1,0,0,0,1018,1022,3,154,77,0,1019,1021,3,152,76,0,1020,1019,1,0,0,0,1021,
-		1024,1,0,0,0,1022,1020,1,0,0,0,1022,1023,1,0,0,0,1023,151,1,0,0,0,1024,
-		1022,1,0,0,0,1025,1026,3,156,78,0,1026,1027,3,154,77,0,1027,153,1,0,0,
-		0,1028,1035,3,158,79,0,1029,1035,3,164,82,0,1030,1031,5,7,0,0,1031,1032,
-		3,150,75,0,1032,1033,5,8,0,0,1033,1035,1,0,0,0,1034,1028,1,0,0,0,1034,
-		1029,1,0,0,0,1034,1030,1,0,0,0,1035,155,1,0,0,0,1036,1037,7,12,0,0,1037,
-		157,1,0,0,0,1038,1050,3,160,80,0,1039,1040,5,7,0,0,1040,1045,3,160,80,
-		0,1041,1042,5,4,0,0,1042,1044,3,160,80,0,1043,1041,1,0,0,0,1044,1047,1,
-		0,0,0,1045,1043,1,0,0,0,1045,1046,1,0,0,0,1046,1048,1,0,0,0,1047,1045,
-		1,0,0,0,1048,1049,5,8,0,0,1049,1051,1,0,0,0,1050,1039,1,0,0,0,1050,1051,
-		1,0,0,0,1051,159,1,0,0,0,1052,1054,5,131,0,0,1053,1055,5,132,0,0,1054,
-		1053,1,0,0,0,1054,1055,1,0,0,0,1055,1058,1,0,0,0,1056,1058,5,132,0,0,1057,
-		1052,1,0,0,0,1057,1056,1,0,0,0,1058,161,1,0,0,0,1059,1060,7,13,0,0,1060,
-		163,1,0,0,0,1061,1062,7,14,0,0,1062,165,1,0,0,0,131,205,220,231,239,241,
+		654,1,0,0,0,635,639,5,66,0,0,636,638,3,164,82,0,637,636,1,0,0,0,638,641,
+		1,0,0,0,639,637,1,0,0,0,639,640,1,0,0,0,640,648,1,0,0,0,641,639,1,0,0,
+		0,642,644,5,53,0,0,643,645,3,164,82,0,644,643,1,0,0,0,645,646,1,0,0,0,
+		646,644,1,0,0,0,646,647,1,0,0,0,647,649,1,0,0,0,648,642,1,0,0,0,648,649,
+		1,0,0,0,649,651,1,0,0,0,650,652,7,7,0,0,651,650,1,0,0,0,651,652,1,0,0,
+		0,652,654,1,0,0,0,653,620,1,0,0,0,653,635,1,0,0,0,654,89,1,0,0,0,655,663,
+		5,34,0,0,656,657,5,37,0,0,657,658,3,150,75,0,658,659,5,113,0,0,659,660,
+		3,150,75,0,660,664,1,0,0,0,661,662,5,36,0,0,662,664,3,150,75,0,663,656,
+		1,0,0,0,663,661,1,0,0,0,664,665,1,0,0,0,665,666,5,4,0,0,666,674,3,150,
+		75,0,667,668,5,86,0,0,668,675,5,112,0,0,669,672,5,112,0,0,670,671,5,80,
+		0,0,671,673,5,51,0,0,672,670,1,0,0,0,672,673,1,0,0,0,673,675,1,0,0,0,674,
+		667,1,0,0,0,674,669,1,0,0,0,675,677,1,0,0,0,676,678,3,128,64,0,677,676,
+		1,0,0,0,677,678,1,0,0,0,678,91,1,0,0,0,679,687,5,42,0,0,680,681,5,113,
+		0,0,681,688,3,144,72,0,682,683,5,77,0,0,683,688,3,144,72,0,684,685,3,150,
+		75,0,685,686,3,140,70,0,686,688,1,0,0,0,687,680,1,0,0,0,687,682,1,0,0,
+		0,687,684,1,0,0,0,688,691,1,0,0,0,689,690,5,23,0,0,690,692,3,164,82,0,
+		691,689,1,0,0,0,691,692,1,0,0,0,692,697,1,0,0,0,693,694,5,4,0,0,694,696,
+		3,94,47,0,695,693,1,0,0,0,696,699,1,0,0,0,697,695,1,0,0,0,697,698,1,0,
+		0,0,698,701,1,0,0,0,699,697,1,0,0,0,700,702,3,128,64,0,701,700,1,0,0,0,
+		701,702,1,0,0,0,702,93,1,0,0,0,703,704,5,72,0,0,704,710,3,140,70,0,705,
+		706,5,90,0,0,706,710,3,140,70,0,707,708,5,70,0,0,708,710,3,134,67,0,709,
+		703,1,0,0,0,709,705,1,0,0,0,709,707,1,0,0,0,710,95,1,0,0,0,711,712,5,26,
+		0,0,712,713,3,150,75,0,713,714,5,57,0,0,714,716,3,132,66,0,715,717,3,128,
+		64,0,716,715,1,0,0,0,716,717,1,0,0,0,717,97,1,0,0,0,718,719,5,14,0,0,719,
+		720,3,150,75,0,720,721,5,57,0,0,721,726,3,132,66,0,722,723,5,4,0,0,723,
+		724,5,94,0,0,724,725,5,36,0,0,725,727,5,54,0,0,726,722,1,0,0,0,726,727,
+		1,0,0,0,727,729,1,0,0,0,728,730,3,128,64,0,729,728,1,0,0,0,729,730,1,0,
+		0,0,730,99,1,0,0,0,731,740,5,39,0,0,732,733,5,37,0,0,733,734,3,150,75,
+		0,734,735,5,113,0,0,735,736,3,150,75,0,736,741,1,0,0,0,737,738,3,150,75,
+		0,738,739,3,140,70,0,739,741,1,0,0,0,740,732,1,0,0,0,740,737,1,0,0,0,741,
+		752,1,0,0,0,742,743,5,6,0,0,743,748,3,102,51,0,744,745,5,5,0,0,745,747,
+		3,102,51,0,746,744,1,0,0,0,747,750,1,0,0,0,748,746,1,0,0,0,748,749,1,0,
+		0,0,749,753,1,0,0,0,750,748,1,0,0,0,751,753,3,110,55,0,752,742,1,0,0,0,
+		752,751,1,0,0,0,753,755,1,0,0,0,754,756,3,128,64,0,755,754,1,0,0,0,755,
+		756,1,0,0,0,756,101,1,0,0,0,757,758,5,50,0,0,758,759,3,150,75,0,759,760,
+		3,140,70,0,760,761,5,4,0,0,761,763,1,0,0,0,762,757,1,0,0,0,762,763,1,0,
+		0,0,763,764,1,0,0,0,764,765,3,136,68,0,765,766,3,150,75,0,766,767,5,57,
+		0,0,767,769,3,132,66,0,768,770,3,106,53,0,769,768,1,0,0,0,769,770,1,0,
+		0,0,770,775,1,0,0,0,771,772,5,4,0,0,772,774,3,104,52,0,773,771,1,0,0,0,
+		774,777,1,0,0,0,775,773,1,0,0,0,775,776,1,0,0,0,776,103,1,0,0,0,777,775,
+		1,0,0,0,778,780,5,111,0,0,779,778,1,0,0,0,779,780,1,0,0,0,780,781,1,0,
+		0,0,781,784,3,106,53,0,782,784,3,108,54,0,783,779,1,0,0,0,783,782,1,0,
+		0,0,784,105,1,0,0,0,785,790,5,74,0,0,786,791,5,36,0,0,787,788,3,150,75,
+		0,788,789,3,140,70,0,789,791,1,0,0,0,790,786,1,0,0,0,790,787,1,0,0,0,791,
+		795,1,0,0,0,792,793,3,150,75,0,793,794,5,112,0,0,794,796,1,0,0,0,795,792,
+		1,0,0,0,795,796,1,0,0,0,796,810,1,0,0,0,797,798,5,59,0,0,798,799,5,116,
+		0,0,799,800,5,74,0,0,800,801,3,150,75,0,801,802,5,53,0,0,802,803,3,150,
+		75,0,803,807,3,140,70,0,804,805,3,150,75,0,805,806,5,112,0,0,806,808,1,
+		0,0,0,807,804,1,0,0,0,807,808,1,0,0,0,808,810,1,0,0,0,809,785,1,0,0,0,
+		809,797,1,0,0,0,810,107,1,0,0,0,811,814,5,130,0,0,812,814,3,158,79,0,813,
+		811,1,0,0,0,813,812,1,0,0,0,814,815,1,0,0,0,815,816,3,142,71,0,816,817,
+		5,80,0,0,817,109,1,0,0,0,818,819,5,73,0,0,819,820,5,113,0,0,820,821,3,
+		150,75,0,821,822,5,4,0,0,822,823,5,57,0,0,823,828,3,132,66,0,824,825,5,
+		4,0,0,825,827,3,112,56,0,826,824,1,0,0,0,827,830,1,0,0,0,828,826,1,0,0,
+		0,828,829,1,0,0,0,829,111,1,0,0,0,830,828,1,0,0,0,831,832,5,93,0,0,832,
+		833,5,104,0,0,833,845,3,140,70,0,834,835,5,84,0,0,835,845,5,76,0,0,836,
+		837,5,59,0,0,837,845,5,116,0,0,838,839,7,8,0,0,839,840,3,150,75,0,840,
+		841,3,140,70,0,841,842,5,100,0,0,842,845,1,0,0,0,843,845,3,108,54,0,844,
+		831,1,0,0,0,844,834,1,0,0,0,844,836,1,0,0,0,844,838,1,0,0,0,844,843,1,
+		0,0,0,845,113,1,0,0,0,846,848,5,38,0,0,847,849,3,118,59,0,848,847,1,0,
+		0,0,849,850,1,0,0,0,850,848,1,0,0,0,850,851,1,0,0,0,851,859,1,0,0,0,852,
+		857,5,4,0,0,853,855,3,120,60,0,854,856,5,4,0,0,855,854,1,0,0,0,855,856,
+		1,0,0,0,856,858,1,0,0,0,857,853,1,0,0,0,857,858,1,0,0,0,858,860,1,0,0,
+		0,859,852,1,0,0,0,859,860,1,0,0,0,860,861,1,0,0,0,861,863,5,120,0,0,862,
+		864,3,118,59,0,863,862,1,0,0,0,864,865,1,0,0,0,865,863,1,0,0,0,865,866,
+		1,0,0,0,866,871,1,0,0,0,867,868,5,4,0,0,868,870,3,116,58,0,869,867,1,0,
+		0,0,870,873,1,0,0,0,871,869,1,0,0,0,871,872,1,0,0,0,872,876,1,0,0,0,873,
+		871,1,0,0,0,874,875,5,6,0,0,875,877,3,122,61,0,876,874,1,0,0,0,876,877,
+		1,0,0,0,877,115,1,0,0,0,878,888,3,120,60,0,879,888,5,67,0,0,880,884,5,
+		80,0,0,881,882,5,110,0,0,882,885,5,105,0,0,883,885,5,95,0,0,884,881,1,
+		0,0,0,884,883,1,0,0,0,885,886,1,0,0,0,886,888,5,96,0,0,887,878,1,0,0,0,
+		887,879,1,0,0,0,887,880,1,0,0,0,888,117,1,0,0,0,889,896,3,164,82,0,890,
+		896,5,76,0,0,891,896,5,83,0,0,892,896,5,36,0,0,893,896,5,37,0,0,894,896,
+		5,109,0,0,895,889,1,0,0,0,895,890,1,0,0,0,895,891,1,0,0,0,895,892,1,0,
+		0,0,895,893,1,0,0,0,895,894,1,0,0,0,896,119,1,0,0,0,897,898,5,51,0,0,898,
+		900,5,58,0,0,899,897,1,0,0,0,899,900,1,0,0,0,900,901,1,0,0,0,901,906,7,
+		8,0,0,902,907,5,36,0,0,903,904,3,150,75,0,904,905,3,140,70,0,905,907,1,
+		0,0,0,906,902,1,0,0,0,906,903,1,0,0,0,907,914,1,0,0,0,908,909,5,37,0,0,
+		909,910,3,150,75,0,910,911,5,113,0,0,911,912,3,150,75,0,912,914,1,0,0,
+		0,913,899,1,0,0,0,913,908,1,0,0,0,914,121,1,0,0,0,915,917,3,158,79,0,916,
+		915,1,0,0,0,916,917,1,0,0,0,917,919,1,0,0,0,918,920,3,164,82,0,919,918,
+		1,0,0,0,920,921,1,0,0,0,921,919,1,0,0,0,921,922,1,0,0,0,922,943,1,0,0,
+		0,923,924,5,80,0,0,924,931,5,66,0,0,925,932,5,36,0,0,926,928,3,164,82,
+		0,927,926,1,0,0,0,928,929,1,0,0,0,929,927,1,0,0,0,929,930,1,0,0,0,930,
+		932,1,0,0,0,931,925,1,0,0,0,931,927,1,0,0,0,932,944,1,0,0,0,933,941,5,
+		98,0,0,934,942,5,36,0,0,935,939,3,150,75,0,936,940,3,140,70,0,937,940,
+		5,109,0,0,938,940,3,164,82,0,939,936,1,0,0,0,939,937,1,0,0,0,939,938,1,
+		0,0,0,940,942,1,0,0,0,941,934,1,0,0,0,941,935,1,0,0,0,942,944,1,0,0,0,
+		943,923,1,0,0,0,943,933,1,0,0,0,943,944,1,0,0,0,944,123,1,0,0,0,945,946,
+		5,21,0,0,946,956,3,126,63,0,947,948,5,29,0,0,948,952,3,144,72,0,949,950,
+		5,4,0,0,950,951,5,121,0,0,951,953,3,144,72,0,952,949,1,0,0,0,952,953,1,
+		0,0,0,953,957,1,0,0,0,954,955,7,4,0,0,955,957,3,126,63,0,956,947,1,0,0,
+		0,956,954,1,0,0,0,957,125,1,0,0,0,958,969,3,144,72,0,959,961,5,130,0,0,
+		960,959,1,0,0,0,960,961,1,0,0,0,961,962,1,0,0,0,962,966,7,2,0,0,963,965,
+		3,152,76,0,964,963,1,0,0,0,965,968,1,0,0,0,966,964,1,0,0,0,966,967,1,0,
+		0,0,967,970,1,0,0,0,968,966,1,0,0,0,969,960,1,0,0,0,969,970,1,0,0,0,970,
+		127,1,0,0,0,971,972,5,9,0,0,972,977,3,130,65,0,973,974,5,4,0,0,974,976,
+		3,130,65,0,975,973,1,0,0,0,976,979,1,0,0,0,977,975,1,0,0,0,977,978,1,0,
+		0,0,978,985,1,0,0,0,979,977,1,0,0,0,980,981,5,122,0,0,981,982,5,115,0,
+		0,982,986,7,1,0,0,983,984,5,120,0,0,984,986,5,61,0,0,985,980,1,0,0,0,985,
+		983,1,0,0,0,985,986,1,0,0,0,986,129,1,0,0,0,987,994,3,150,75,0,988,990,
+		3,164,82,0,989,988,1,0,0,0,990,991,1,0,0,0,991,989,1,0,0,0,991,992,1,0,
+		0,0,992,995,1,0,0,0,993,995,5,109,0,0,994,989,1,0,0,0,994,993,1,0,0,0,
+		994,995,1,0,0,0,995,131,1,0,0,0,996,997,5,16,0,0,997,1003,5,69,0,0,998,
+		1000,3,164,82,0,999,1001,5,68,0,0,1000,999,1,0,0,0,1000,1001,1,0,0,0,1001,
+		1003,1,0,0,0,1002,996,1,0,0,0,1002,998,1,0,0,0,1003,133,1,0,0,0,1004,1005,
+		7,9,0,0,1005,135,1,0,0,0,1006,1007,7,10,0,0,1007,137,1,0,0,0,1008,1010,
+		3,164,82,0,1009,1008,1,0,0,0,1010,1011,1,0,0,0,1011,1009,1,0,0,0,1011,
+		1012,1,0,0,0,1012,139,1,0,0,0,1013,1014,7,11,0,0,1014,141,1,0,0,0,1015,
+		1016,7,12,0,0,1016,143,1,0,0,0,1017,1021,3,148,74,0,1018,1020,3,146,73,
+		0,1019,1018,1,0,0,0,1020,1023,1,0,0,0,1021,1019,1,0,0,0,1021,1022,1,0,
+		0,0,1022,145,1,0,0,0,1023,1021,1,0,0,0,1024,1025,3,156,78,0,1025,1026,
+		3,148,74,0,1026,147,1,0,0,0,1027,1029,3,158,79,0,1028,1030,3,162,81,0,
+		1029,1028,1,0,0,0,1029,1030,1,0,0,0,1030,1037,1,0,0,0,1031,1037,3,164,
+		82,0,1032,1033,5,7,0,0,1033,1034,3,144,72,0,1034,1035,5,8,0,0,1035,1037,
+		1,0,0,0,1036,1027,1,0,0,0,1036,1031,1,0,0,0,1036,1032,1,0,0,0,1037,149,
+		1,0,0,0,1038,1042,3,154,77,0,1039,1041,3,152,76,0,1040,1039,1,0,0,0,1041,
+		1044,1,0,0,0,1042,1040,1,0,0,0,1042,1043,1,0,0,0,1043,151,1,0,0,0,1044,
+		1042,1,0,0,0,1045,1046,3,156,78,0,1046,1047,3,154,77,0,1047,153,1,0,0,
+		0,1048,1055,3,158,79,0,1049,1055,3,164,82,0,1050,1051,5,7,0,0,1051,1052,
+		3,150,75,0,1052,1053,5,8,0,0,1053,1055,1,0,0,0,1054,1048,1,0,0,0,1054,
+		1049,1,0,0,0,1054,1050,1,0,0,0,1055,155,1,0,0,0,1056,1057,7,13,0,0,1057,
+		157,1,0,0,0,1058,1070,3,160,80,0,1059,1060,5,7,0,0,1060,1065,3,160,80,
+		0,1061,1062,5,4,0,0,1062,1064,3,160,80,0,1063,1061,1,0,0,0,1064,1067,1,
+		0,0,0,1065,1063,1,0,0,0,1065,1066,1,0,0,0,1066,1068,1,0,0,0,1067,1065,
+		1,0,0,0,1068,1069,5,8,0,0,1069,1071,1,0,0,0,1070,1059,1,0,0,0,1070,1071,
+		1,0,0,0,1071,159,1,0,0,0,1072,1074,5,131,0,0,1073,1075,5,132,0,0,1074,
+		1073,1,0,0,0,1074,1075,1,0,0,0,1075,1078,1,0,0,0,1076,1078,5,132,0,0,1077,
+		1072,1,0,0,0,1077,1076,1,0,0,0,1078,161,1,0,0,0,1079,1080,7,14,0,0,1080,
+		163,1,0,0,0,1081,1082,7,15,0,0,1082,165,1,0,0,0,136,205,220,231,239,241,
 		257,263,271,296,306,315,321,333,350,352,358,367,376,380,385,388,398,406,
 		416,425,428,433,439,446,453,458,470,474,488,497,508,511,516,523,528,535,
 		545,548,552,561,564,569,573,576,580,582,585,587,592,598,602,606,609,617,
-		624,631,633,643,652,654,657,667,671,677,681,689,696,706,709,720,728,732,
-		735,742,749,755,759,763,770,775,787,789,793,808,824,830,835,837,839,845,
-		851,856,864,867,875,879,886,893,896,901,909,911,919,921,923,932,936,940,
-		946,949,957,965,971,974,980,982,991,1001,1009,1016,1022,1034,1045,1050,
-		1054,1057
+		624,631,633,639,646,648,651,653,663,672,674,677,687,691,697,701,709,716,
+		726,729,740,748,752,755,762,769,775,779,783,790,795,807,809,813,828,844,
+		850,855,857,859,865,871,876,884,887,895,899,906,913,916,921,929,931,939,
+		941,943,952,956,960,966,969,977,985,991,994,1000,1002,1011,1021,1029,1036,
+		1042,1054,1065,1070,1074,1077
 	};
 
 	public static readonly ATN _ATN =
