@@ -38,7 +38,9 @@ internal static class PatternFinder
         if (!Directory.Exists(path))
         {
             if (File.Exists(path)) return [path];
-            refuse($"{path} is not there{DidYouMean.Clause(path, Neighbours(path))}");
+            refuse(File.Exists(path + Ending)
+                ? $"{path} is not there; did you mean `{path}{Ending}`?"
+                : $"{path} is not there{DidYouMean.Clause(path, Neighbours(path))}");
             return [];
         }
 

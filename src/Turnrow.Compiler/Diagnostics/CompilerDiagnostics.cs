@@ -98,5 +98,6 @@ public static class CompilerDiagnostics
         PartUnused.Kind,
         PieceUnjoined.Kind,
         TurnUnsaid.Kind,
+        TurningChainWritten.Kind,
     ];
 }

@@ -17,6 +17,7 @@ internal static class RowBinding
         var counts = CountRows(context, piece, statement);
         if (RowWorking.TooMany(context, piece, statement.Span, counts)) return;
         CheckSide(context, piece, statement);
+        TurningChainCheck.Add(context, statement.Items);
         var words = new RowBinder(context).Bind(statement.Items, piece.OnlyStitch());
         var working = new RowWorking(context, piece, statement);
         for (var i = 0; i < context.Sizes; i++)

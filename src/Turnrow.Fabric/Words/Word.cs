@@ -71,7 +71,9 @@ public enum PlaceFilterKind : byte
     /// <summary>Stitches and spaces alike.</summary>
     StitchOrSpace,
 
-    /// <summary>Tops of one stitch, the chain that stands for it included.</summary>
+    /// <summary>
+    /// Tops of one stitch, the chain that stands for it included; of the chain stitch, the chains of a foundation or of an added length.
+    /// </summary>
     OneStitch,
 
     /// <summary>Spaces of so many chains.</summary>
@@ -90,6 +92,7 @@ public readonly record struct PlaceFilter(PlaceFilterKind Kind, Stitch? Stitch, 
         PlaceFilterKind.AnyStitch => place.TakesStitches,
         PlaceFilterKind.AnySpace => place.Kind == PlaceKind.Space,
         PlaceFilterKind.StitchOrSpace => true,
+        PlaceFilterKind.OneStitch when Stitch == StitchBook.Chain => place.TakesStitches && place.Kind is not (PlaceKind.Stitch or PlaceKind.TurningChain),
         PlaceFilterKind.OneStitch => place.IsStitch && place.Stitch == Stitch,
         _ => place.Kind == PlaceKind.Space && place.Chains == Chains,
     };

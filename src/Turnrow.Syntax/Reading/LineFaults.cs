@@ -30,6 +30,9 @@ internal sealed class LineFaults(LineParser parser)
         if (error.Token.Type == TokenConstants.EOF)
         {
             var last = tokens[^1];
+            if (tokens is [.., { Type: TurnrowLexer.CLOSE }, { Type: TurnrowLexer.WORD }]
+                && Spelling.Nearest(line.Text(last), ["across", "around"]) is { } meant)
+                return UnexpectedWord.Misspelt(LineBuilding.Span(last), line.Text(last), meant);
             return LineUnfinished.At(
                 LineBuilding.Span(last).End, line.Text(last), expected, example, _mends.Find(tokens, error, line));
         }
@@ -40,7 +43,24 @@ internal sealed class LineFaults(LineParser parser)
         if (Words.IsKeyword(error.Token.Type) && tokens[0].Type == TurnrowLexer.SIZES) return SizeWord.At(span, word);
         if (Words.IsKeyword(error.Token.Type) && WantsName(error.Expected)) return WordAsName.At(span, word);
         if (IsOperator(error.Token.Type) && error.Expected.Contains(TurnrowLexer.INC)) return UnexpectedWord.SumBeforeStitch(span, word);
-        return UnexpectedWord.At(span, word, expected, example, _mends.Find(tokens, error, line));
+        return Habit(tokens, error.Token, line) ?? UnexpectedWord.At(span, word, expected, example, _mends.Find(tokens, error, line));
+    }
+
+    // What print says in other words: `in next 5`, `skip next st`, `8 inches`.
+    private static Diagnostic? Habit(IReadOnlyList<IToken> tokens, IToken wrong, LineBuilding line)
+    {
+        var (first, second) = (TokenConstants.InvalidType, TokenConstants.InvalidType);
+        foreach (var token in tokens)
+        {
+            if (ReferenceEquals(token, wrong)) break;
+            (first, second) = (second, token.Type);
+        }
+
+        var (span, word) = (LineBuilding.Span(wrong), line.Text(wrong));
+        if (second == TurnrowLexer.NUMBER && PrintHabits.Unit(word) is { } unit) return UnexpectedWord.Unit(span, word, unit);
+        if (second != TurnrowLexer.NEXT) return null;
+        if (first == TurnrowLexer.SKIP_WORD) return UnexpectedWord.SkipNext(span, word);
+        return first == TurnrowLexer.IN && wrong.Type == TurnrowLexer.NUMBER ? UnexpectedWord.SeveralNext(span, word) : null;
     }
 
     private static bool IsOperator(int type) =>
@@ -58,6 +78,7 @@ internal sealed class LineFaults(LineParser parser)
         if (tokens[0].Type != TurnrowLexer.WORD && !Words.IsKeyword(tokens[0].Type)) return UnknownStatement.Rest(span, word);
         var nearest = Spelling.Nearest(word, NotationWords.Statements.Select(statement => statement.Text));
         if (nearest is not null) return UnknownStatement.At(span, word, nearest);
+        if (tokens[0].Type == TurnrowLexer.CH && tokens.Count == 2) return UnknownStatement.Foundation(span, word);
         return _mends.IsRow(tokens) ? UnknownStatement.RowWords(span, word) : UnknownStatement.At(span, word, null);
     }
 }

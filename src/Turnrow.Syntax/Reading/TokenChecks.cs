@@ -18,7 +18,7 @@ internal static class TokenChecks
             var fault = tokens[i].Type switch
             {
                 TurnrowLexer.JUNK => Junk(tokens, i, line),
-                TurnrowLexer.WRONG_QUOTE => QuoteOpen.At(LineBuilding.Span(tokens[i]), line.Text(tokens[i])),
+                TurnrowLexer.WRONG_QUOTE => QuoteOpen.At(LineBuilding.Span(tokens[i]), line.Text(tokens[i]), line.Before(tokens[i])),
                 TurnrowLexer.WRONG_COMMA => NumberComma.At(LineBuilding.Span(tokens[i]), line.Text(tokens[i]), InList(tokens, i)),
                 TurnrowLexer.NUMBER => Number(tokens, i, line),
                 TurnrowLexer.FRACTION => Fraction(tokens, i, line),

@@ -35,9 +35,12 @@ public static class UnknownName
               row 1 RS: dc across
             """));
 
+    // Where a count may stand in a row, these may too.
+    private static readonly string[] RowWords = ["across", "around"];
+
     internal static Diagnostic At(TextSpan span, string name, IEnumerable<string> known)
     {
-        var near = Spelling.Nearest(name, known);
+        var near = Spelling.Nearest(name, known.Concat(RowWords));
         return new(Kind, span, $"no line says what `{name}` is")
         {
             Help = near is null ? $"say it above the first piece: `count {name} is 12`, or `measure {name} is 30 cm`" : $"did you mean `{near}`?",

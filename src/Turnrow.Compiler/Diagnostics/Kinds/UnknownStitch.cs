@@ -36,6 +36,7 @@ public static class UnknownStitch
     internal static Diagnostic At(TextSpan span, string word, IEnumerable<string> known)
     {
         var stitches = known.ToList();
+        if (PrintHabits.InRow(word) is { } habit) return new(Kind, span, $"`{word}` is not a stitch") { Help = habit };
         var near = Spelling.Nearest(word, stitches);
         return new(Kind, span, $"`{word}` is not a stitch")
         {

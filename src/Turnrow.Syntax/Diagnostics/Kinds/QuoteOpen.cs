@@ -17,8 +17,17 @@ public static class QuoteOpen
         Coaster.With("row 2: dc across", "skill \"easy\n"),
         Coaster.With("row 2: dc across", "skill \"easy\"\n"));
 
-    internal static Diagnostic At(TextSpan span, string text)
+    internal static Diagnostic At(TextSpan span, string text, char before)
     {
+        if (char.IsAsciiDigit(before))
+        {
+            return new Diagnostic(Kind, new TextSpan(span.Start, 1), "a quotation mark is no unit, and this text has none at its end")
+            {
+                Help = "write `in` for inches: `4 in`",
+                Mends = [new Mend("write `in`", new TextSpan(span.Start, 1), " in")],
+            };
+        }
+
         var end = span.Start + text.TrimEnd().Length;
         return new Diagnostic(Kind, TextSpan.FromBounds(span.Start, end), "this text has no quotation mark at its end")
         {

@@ -45,6 +45,8 @@ public static class StrangeCharacter
                 : With(span, message, "write the short one, `-`", new Mend("write `-`", span, "-"));
         if (SingleQuotes.Contains(text, StringComparison.Ordinal))
             return new Diagnostic(Kind, span, message) { Help = "quotation marks are written `\"`" };
+        if (text == "*" && (after == '(' || char.IsLetter(after)))
+            return new Diagnostic(Kind, span, message) { Help = "a repeat stands in brackets, and behind them how often: `(dc 4, inc) 6 times`, `(dc 4, inc) across`" };
         var likeness = LookAlikes.IndexOf(text, StringComparison.Ordinal);
         if (likeness < 0)
             return With(span, message, "leave it out; free text goes in quotes, behind `>` or behind `#`", new Mend("leave it out", span, ""));

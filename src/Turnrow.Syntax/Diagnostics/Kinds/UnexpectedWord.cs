@@ -30,6 +30,32 @@ public static class UnexpectedWord
             Mends = mends,
         };
 
+    internal static Diagnostic Misspelt(TextSpan span, string word, string meant) =>
+        new(Kind, span, $"`{Quote.Short(word)}` can't stand here")
+        {
+            Help = $"did you mean `{meant}`?",
+            Mends = [new Mend($"write `{meant}`", span, meant)],
+        };
+
+    internal static Diagnostic SeveralNext(TextSpan number, string text) =>
+        new(Kind, number, $"`{text}` can't stand here; `in next` is one place")
+        {
+            Help = $"one in each of the next {text} is `dc {text}`; all {text} into one is `{text} dc in next`",
+        };
+
+    internal static Diagnostic SkipNext(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; what is skipped is a number of stitches")
+        {
+            Help = "write `skip 1`, or `skip 2` for the next two",
+        };
+
+    internal static Diagnostic Unit(TextSpan span, string text, string unit) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; units are `cm`, `mm`, `m`, `in` and `yd`")
+        {
+            Help = $"write `{unit}`",
+            Mends = [new Mend($"write `{unit}`", span, unit)],
+        };
+
     internal static Diagnostic Twice(TextSpan span, string text) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; the line says such a thing already")
         {

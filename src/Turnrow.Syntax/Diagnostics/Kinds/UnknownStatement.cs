@@ -21,9 +21,10 @@ public static class UnknownStatement
     internal static Diagnostic At(TextSpan span, string word, string? nearest) =>
         new(Kind, span, $"no line begins with `{Quote.Short(word)}`")
         {
-            Help = nearest is null
-                ? "lines begin with words such as `row`, `straight` or `seam`; a line for the maker begins with `>`, a comment with `#`"
-                : $"did you mean `{nearest}`?",
+            Help = nearest is not null
+                ? $"did you mean `{nearest}`?"
+                : PrintHabits.AtLineStart(word)
+                    ?? "lines begin with words such as `row`, `straight` or `seam`; a line for the maker begins with `>`, a comment with `#`",
             Mends = nearest is null ? [] : [new Mend($"write `{nearest}`", span, nearest)],
         };
 
@@ -31,6 +32,13 @@ public static class UnknownStatement
         new(Kind, span, $"no line begins with `{Quote.Short(text)}`")
         {
             Help = "a line goes on in the next only after a comma, a semicolon or in an open bracket",
+        };
+
+    internal static Diagnostic Foundation(TextSpan span, string word) =>
+        new(Kind, span, $"no line begins with `{Quote.Short(word)}`")
+        {
+            Help = "a foundation reads `chain 32`; or say how many stitches you want, `begin with 30 stitches`, and the chains are worked out",
+            Mends = [new Mend("write `chain`", span, "chain")],
         };
 
     internal static Diagnostic RowWords(TextSpan span, string word) =>
