@@ -49,6 +49,13 @@ public class OpeningTests
     }
 
     [Fact]
+    public void A_space_that_begins_a_repeat_is_made_with_the_turning_chain_the_first_time()
+    {
+        var panel = Panel("begin with 9 stitches\nrow 1 RS: dc across\nrow: dc, (ch 1, skip 1, dc) across");
+        Assert.Contains("Row 2 (WS): Ch 4 (counts as 1 dc and ch 1), turn, skip first 2 dc, dc in next dc, [ch 1, skip next dc, dc in next dc] 2 times, ch 1, skip next dc, dc in top of beginning ch. [5 dc, 4 ch-1 sps]", panel, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Chains_skipped_on_purpose_are_counted_from_the_hook_too()
     {
         var panel = Panel("begin with 25 stitches\nrow 1 RS: (dc, ch 1, skip 1) until 1 remain, dc");
