@@ -36,12 +36,7 @@ internal sealed class EdgeBuilder(Hand hand)
     /// <summary>Adds a row's end, and before it what a step left or added.</summary>
     public void Add(Row row, Step? step)
     {
-        if (step is not null)
-        {
-            var kind = step.Adds ? StretchKind.AddedChain : StretchKind.LeftStitches;
-            _stretches.Add(new Stretch(kind, row.Number - 1, step.Count, null, step.Edge));
-        }
-
+        if (step is not null) Add(row.Number - 1, step);
         var stitch = EndStitch(row);
         var name = UseName();
         if (_stretches.Count > 0 && _stretches[^1] is { Kind: StretchKind.RowEnds } last && last.Stitch == stitch && last.Name == name)
@@ -51,6 +46,17 @@ internal sealed class EdgeBuilder(Hand hand)
         }
 
         _stretches.Add(new Stretch(StretchKind.RowEnds, row.Number, 1, stitch, name));
+    }
+
+    // A step that was made under two names is two stretches, the earlier one first.
+    private void Add(int rowBefore, Step step)
+    {
+        var at = _stretches.Count;
+        var kind = step.Adds ? StretchKind.AddedChain : StretchKind.LeftStitches;
+        for (Step? part = step; part is not null; part = part.Earlier)
+        {
+            _stretches.Insert(at, new Stretch(kind, rowBefore, part.Count - (part.Earlier?.Count ?? 0), null, part.Edge));
+        }
     }
 
     public EdgeWalk Walk() => new(hand, [.. _stretches]);

@@ -268,7 +268,9 @@ public sealed class PieceBuilder
     }
 
     private static Step Together(Step? first, Step second) =>
-        first is not null && first.Adds == second.Adds ? second with { Count = first.Count + second.Count } : second;
+        first is not null && first.Adds == second.Adds
+            ? second with { Count = first.Count + second.Count, Earlier = first.Edge == second.Edge ? first.Earlier : first }
+            : second;
 
     private static PlaceSequence? WithSteps(PlaceSequence places, Step? start, Step? end)
     {

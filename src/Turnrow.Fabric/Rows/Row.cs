@@ -10,6 +10,9 @@ namespace Turnrow.Fabric.Rows;
 /// <param name="Edge">The name that the edge has there; null if it has none.</param>
 public sealed record Step(bool Adds, int Count, string? Edge)
 {
+    /// <summary>Of the stitches or chains, those that were left or added before, where the edge had another name; null for none.</summary>
+    public Step? Earlier { get; init; }
+
     /// <summary>What it was made from.</summary>
     public Origin Origin { get; init; }
 }

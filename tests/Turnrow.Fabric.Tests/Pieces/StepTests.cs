@@ -64,6 +64,18 @@ public sealed class StepTests
     public void Two_steps_at_one_place_are_one() => Assert.Equal(5, Made.Begun(20, 2).Leave(Hand.Right, 2).Leave(Hand.Right, 3).Plain(1).Rows[^1].Start!.Count);
 
     [Fact]
+    public void Two_steps_at_one_place_under_two_names_are_two_stretches()
+    {
+        var builder = Made.Begun(20, 2).Add(Hand.Right, 2);
+        builder.NameEdge(Hand.Right, "neck");
+        builder.Add(Hand.Right, 4).Add(Hand.Right, 1).Plain(1);
+        Assert.Equal(7, builder.Rows[^1].Start!.Count);
+        Assert.Equal(
+            [(StretchKind.RowEnds, 1, 2, null), (StretchKind.AddedChain, 2, 2, null), (StretchKind.AddedChain, 2, 5, "neck"), (StretchKind.RowEnds, 3, 1, "neck")],
+            Stretches(builder, Hand.Right));
+    }
+
+    [Fact]
     public void Words_that_slip_over_and_leave_make_the_same_steps()
     {
         var words = Made.Begun(20, 2).Row(new SlipOver(3), Words.Say.Stitches(Amount.Until(5)), new Leave(5));

@@ -1,0 +1,111 @@
+using Turnrow.Fabric.Words;
+using Xunit;
+
+namespace Turnrow.Compiler.Tests.Rows;
+
+/// <summary>Each word that the notation lists, over twenty plain dc or over a mesh.</summary>
+public sealed class WordTests
+{
+    [Theory]
+    [InlineData("dc, dc, dc 18", "20")]
+    [InlineData("dc across", "20")]
+    [InlineData("dc around", "20")]
+    [InlineData("dc until 5 remain, sc 5", "20")]
+    [InlineData("3 dc in next, dc across", "22")]
+    [InlineData("3 dc in first, dc until 1 remain, 2 dc in last", "23")]
+    [InlineData("dc, 2 dc in same, dc across", "22")]
+    [InlineData("inc, dc until 1 remain, inc", "22")]
+    [InlineData("dec, dc until 2 remain, dec", "18")]
+    [InlineData("inc 3, dc across", "23")]
+    [InlineData("dec 3, dc across", "17")]
+    [InlineData("sc 4, hdc dec, dc across", "19")]
+    [InlineData("dc3tog, dc across", "18")]
+    [InlineData("dc2tog across", "10")]
+    [InlineData("dc, skip 2, dc across", "18")]
+    [InlineData("slip over 5, dc across", "15")]
+    [InlineData("sl st 5, dc across", "20")]
+    [InlineData("dc until 5 remain, leave 5", "15")]
+    [InlineData("dc 12, leave the rest", "12")]
+    [InlineData("(dc 4, inc) 4 times", "24")]
+    [InlineData("(dc 4, inc) across", "24")]
+    [InlineData("(dc 4, inc) until 5 remain, dc 5", "23")]
+    [InlineData("dc in each st", "20")]
+    [InlineData("back-loop dc 5, front-loop dc 5, front-post dc 5, back-post dc 5", "20")]
+    [InlineData("BLO dc 5, FLO dc 5, FPdc 5, BPdc 5", "20")]
+    [InlineData("dc inc 8 evenly", "28")]
+    [InlineData("dc dec 8 evenly", "12")]
+    [InlineData("inc 8 evenly", "28")]
+    [InlineData("dec 8 evenly", "12")]
+    [InlineData("sc inc across", "40")]
+    [InlineData("(2 dc, ch 2, 2 dc) in first, dc across", "23")]
+    [InlineData("sc 2, ch 3, skip 3, sc 15", "17")]
+    [InlineData("dc 5 (4), sc across", "20")]
+    [InlineData("dc 0 (2), (dc, inc) 0 (3) times, dc across", "20 (23)")]
+    [InlineData("n dc in next, dc n, dc across", "22 (23)")]
+    [InlineData("ch 3, skip 1, dc across", "19")]
+    public void A_row_of_these_words_makes_so_many(string words, string expected) =>
+        Assert.Equal(expected, Compiled.Of($"count n is 3 (4)\npiece back\nbegin with 20 stitches\nrow 1 RS: dc across\nrow 2: {words}").Clean().Last());
+
+    [Theory]
+    [InlineData("dc in each st and sp", 13, 0)]
+    [InlineData("dc, 3 dc in each sp, dc in last", 20, 0)]
+    [InlineData("dc, (ch 1, dc in next dc) across", 7, 6)]
+    [InlineData("dc, (2 dc in next sp, dc in next dc) across", 19, 0)]
+    [InlineData("(sc, ch 2, sc) in next ch-2 sp, (skip 1, 2 dc in next sp) until 1 remain, leave 1", 12, 1)]
+    [InlineData("dc in each sp, leave the rest", 6, 0)]
+    [InlineData("skip 1, (sc in next sp, sc in next st) across", 12, 0)]
+    [InlineData("(2 dc, ch 1, 2 dc) in each sp, dc in last", 25, 6)]
+    public void A_row_over_a_mesh_says_its_places(string words, int stitches, int spaces)
+    {
+        var compiled = Compiled.Of($"piece back\nbegin with 19 stitches\nrow 1: dc, (ch 2, skip 2, dc) across = 7 dc, 6 sp\nrow 2: {words}").Clean();
+        Assert.Equal((stitches, spaces), (compiled.Counts().Last(), compiled.Spaces()));
+    }
+
+    [Theory]
+    [InlineData("5 dc", "stitch-number")]
+    [InlineData("dc 5", "row-length")]
+    [InlineData("dc 21", "row-length")]
+    [InlineData("dc until 21 remain, dc 21", "row-length")]
+    [InlineData("(dc 5, inc) across", "repeat-remainder")]
+    [InlineData("dc3tog across", "repeat-remainder")]
+    [InlineData("dc, ch across", "chain-place")]
+    [InlineData("(ch 2) across", "repeat-endless")]
+    [InlineData("dc in next sp, dc across", "no-such-place")]
+    [InlineData("dc across, dc in last", "row-length")]
+    [InlineData("dc in last, dc across", "place-in-row")]
+    [InlineData("dc 4, dc in first, dc across", "place-in-row")]
+    [InlineData("dc, slip over 3, dc across", "place-in-row")]
+    [InlineData("dc in same, dc across", "place-in-row")]
+    [InlineData("leave 3, dc across", "place-in-row")]
+    [InlineData("dc dec 11 evenly", "spread-too-many")]
+    [InlineData("sc 4, inc, dc across", "change-without-stitch")]
+    [InlineData("(dc, ch 1)", "bracket-alone")]
+    [InlineData("(dc, skip 1) in next, dc across", "not-in-one-place")]
+    [InlineData("dc 3 in next, dc across", "stitch-both")]
+    [InlineData("2 dc 3, dc across", "stitch-both")]
+    [InlineData("dc in next banana, dc across", "unknown-stitch")]
+    public void What_can_not_be_worked_is_told_once(string words, string name) =>
+        Assert.Equal([name], Compiled.Piece($"row 2: {words}").Found);
+
+    [Fact]
+    public void A_stitch_does_not_go_into_a_space_unasked() => Assert.Equal(
+        ["space-ahead"], Compiled.Of("piece back\nbegin with 19 stitches\nrow 1: dc, (ch 2, skip 2, dc) across\nrow 2: dc across").Found);
+
+    [Fact]
+    public void A_repeat_says_in_which_sizes_it_does_not_come_out()
+    {
+        var compiled = Compiled.Of("piece back\nbegin with 20 (21) stitches\nrow 1: dc across\nrow 2: (dc 4, inc) across");
+        var found = Assert.Single(compiled.Compilation.Diagnostics);
+        Assert.Equal(("repeat-remainder", "L"), (found.Kind.Name, Assert.Single(found.Sizes)));
+        Assert.Equal(24, compiled.Counts().Last());
+    }
+
+    [Fact]
+    public void Where_the_hook_goes_is_kept() => Assert.Equal(
+        [HookInto.BackLoop, HookInto.FrontPost, HookInto.BothLoops],
+        Compiled.Piece("row 2: BLO dc 5, FPdc 2, dc across").Clean().Row(2).Work!.Words.Cast<Work>().Select(w => w.Hook));
+
+    [Fact]
+    public void A_row_that_opens_with_a_space_turns_with_one_chain_for_both() =>
+        Assert.Equal(5, Compiled.Piece("row 2: dc, ch 2, skip 2, dc across").Clean().Row(2).Work!.Opening.Chains);
+}
