@@ -33,5 +33,11 @@ internal sealed record Beginning(int Skipped, Word? First, IReadOnlyList<Word> R
     };
 
     /// <summary>The rest where the chain that stands for the first stitch is also the space behind it.</summary>
-    public IReadOnlyList<Word> RestAfter(bool space) => space && Rest.Count > 0 && Rest[0] is Chains ? Rest.Skip(1).ToList() : Rest;
+    public IReadOnlyList<Word> RestAfter(bool space)
+    {
+        if (!space) return Rest;
+        // The space may be the first thing in a repeat: then its first time is told without it.
+        var rest = Leading.Unrolled(Rest);
+        return rest is [Chains, ..] ? rest[1..] : Rest;
+    }
 }
