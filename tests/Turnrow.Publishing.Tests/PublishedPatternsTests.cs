@@ -36,7 +36,8 @@ public sealed class PublishedPatternsTests
     {
         var folder = Repository.PathOf($"patterns/{name}");
         var there = Directory.GetFiles(folder, "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(folder, f).Replace('\\', '/'));
-        Assert.Equal(Published(name).Keys.Order(StringComparer.Ordinal), there.Order(StringComparer.Ordinal));
+        // Its rows in text are held to by the compiler's tests.
+        Assert.Equal(Published(name).Keys.Order(StringComparer.Ordinal), there.Where(f => f != name + ".rows.txt").Order(StringComparer.Ordinal));
     }
 
     [Theory]
