@@ -106,6 +106,9 @@ public readonly record struct PlaceFilter(PlaceFilterKind Kind, Stitch? Stitch, 
 /// </param>
 public readonly record struct Target(Aim Aim, PlaceFilter Filter, bool OverOthers = false)
 {
+    /// <summary>Of <see cref="Aim.EachOfKind"/>, how many places at the row's end it stays away from.</summary>
+    public int Remain { get; init; }
+
     /// <summary>The next stitch.</summary>
     public static Target Next => new(Aim.Next, PlaceFilter.AnyStitch);
 }

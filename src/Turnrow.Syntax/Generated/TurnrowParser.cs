@@ -4537,6 +4537,8 @@ internal partial class TurnrowParser : Parser {
 		public NameContext _name;
 		public IList<NameContext> _kind = new List<NameContext>();
 		public IList<NameContext> _also = new List<NameContext>();
+		public IToken until;
+		public CountContext remain;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
@@ -4544,14 +4546,19 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
 			return GetRuleContexts<NameContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
 			return GetRuleContext<NameContext>(i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNTIL() { return GetToken(TurnrowParser.UNTIL, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
 		public PlaceContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -4569,7 +4576,7 @@ internal partial class TurnrowParser : Parser {
 			{
 			State = 619;
 			Match(IN);
-			State = 653;
+			State = 664;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -4627,69 +4634,99 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
+				State = 639;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==UNTIL) {
+					{
+					State = 635;
+					_localctx.until = Match(UNTIL);
+					State = 636;
+					_localctx.remain = count();
+					State = 637;
+					Match(REMAIN);
+					}
+				}
+
 				}
 				break;
 			case EACH:
 				{
-				State = 635;
+				State = 641;
 				_localctx.which = Match(EACH);
-				State = 639;
+				State = 645;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) {
 					{
 					{
-					State = 636;
+					State = 642;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 641;
+					State = 647;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 648;
+				State = 654;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 642;
+					State = 648;
 					Match(AND);
-					State = 644;
+					State = 650;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 643;
+						State = 649;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 646;
+						State = 652;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
 					}
 				}
 
-				State = 651;
+				State = 662;
 				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==ACROSS || _la==AROUND) {
+				switch (TokenStream.LA(1)) {
+				case ACROSS:
 					{
-					State = 650;
-					_la = TokenStream.LA(1);
-					if ( !(_la==ACROSS || _la==AROUND) ) {
-					ErrorHandler.RecoverInline(this);
+					State = 656;
+					Match(ACROSS);
 					}
-					else {
-						ErrorHandler.ReportMatch(this);
-					    Consume();
+					break;
+				case AROUND:
+					{
+					State = 657;
+					Match(AROUND);
 					}
+					break;
+				case UNTIL:
+					{
+					State = 658;
+					_localctx.until = Match(UNTIL);
+					State = 659;
+					_localctx.remain = count();
+					State = 660;
+					Match(REMAIN);
 					}
+					break;
+				case Eof:
+				case COMMA:
+				case CLOSE:
+				case EQUALS:
+					break;
+				default:
+					break;
 				}
-
 				}
 				break;
 			default:
@@ -4749,61 +4786,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 655;
+			State = 666;
 			Match(REPEAT);
-			State = 663;
+			State = 674;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 656;
+				State = 667;
 				Match(ROWS);
-				State = 657;
+				State = 668;
 				_localctx.from = count();
-				State = 658;
+				State = 669;
 				Match(TO);
-				State = 659;
+				State = 670;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 661;
+				State = 672;
 				Match(ROW);
-				State = 662;
+				State = 673;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 665;
+			State = 676;
 			Match(COMMA);
-			State = 666;
+			State = 677;
 			_localctx.times = count();
-			State = 674;
+			State = 685;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 667;
+				State = 678;
 				_localctx.more = Match(MORE_WORD);
-				State = 668;
+				State = 679;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 669;
+				State = 680;
 				_localctx.end = Match(TIMES);
-				State = 672;
+				State = 683;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 670;
+					State = 681;
 					_localctx.inAll = Match(IN);
-					State = 671;
+					State = 682;
 					Match(ALL);
 					}
 				}
@@ -4813,12 +4850,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 677;
+			State = 688;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 676;
+				State = 687;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4888,24 +4925,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 679;
+			State = 690;
 			Match(STRAIGHT);
-			State = 687;
+			State = 698;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 680;
+				State = 691;
 				Match(TO);
-				State = 681;
+				State = 692;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 682;
+				State = 693;
 				_localctx.further = Match(FOR);
-				State = 683;
+				State = 694;
 				_localctx.length = sum();
 				}
 				break;
@@ -5000,50 +5037,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 684;
+				State = 695;
 				_localctx.amount = count();
-				State = 685;
+				State = 696;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 691;
+			State = 702;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 689;
+				State = 700;
 				Match(FROM);
-				State = 690;
+				State = 701;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 697;
+			State = 708;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 693;
+				State = 704;
 				Match(COMMA);
-				State = 694;
+				State = 705;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 699;
+				State = 710;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 701;
+			State = 712;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 700;
+				State = 711;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5084,33 +5121,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 94, RULE_rowFix);
 		try {
-			State = 709;
+			State = 720;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 703;
+				State = 714;
 				Match(EVEN);
-				State = 704;
+				State = 715;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 705;
+				State = 716;
 				Match(ODD);
-				State = 706;
+				State = 717;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 707;
+				State = 718;
 				Match(END);
-				State = 708;
+				State = 719;
 				_localctx.facing = side();
 				}
 				break;
@@ -5159,20 +5196,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 711;
+			State = 722;
 			Match(LEAVE);
-			State = 712;
+			State = 723;
 			_localctx.amount = count();
-			State = 713;
+			State = 724;
 			Match(AT);
-			State = 714;
+			State = 725;
 			_localctx.at = edge();
-			State = 716;
+			State = 727;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 715;
+				State = 726;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5225,36 +5262,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 718;
+			State = 729;
 			Match(ADD);
-			State = 719;
+			State = 730;
 			_localctx.amount = count();
-			State = 720;
+			State = 731;
 			Match(AT);
-			State = 721;
+			State = 732;
 			_localctx.at = edge();
-			State = 726;
+			State = 737;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 722;
+				State = 733;
 				Match(COMMA);
-				State = 723;
+				State = 734;
 				_localctx.apart = Match(ONE);
-				State = 724;
+				State = 735;
 				Match(ROW);
-				State = 725;
+				State = 736;
 				Match(APART);
 				}
 			}
 
-			State = 729;
+			State = 740;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 728;
+				State = 739;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5324,20 +5361,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 731;
+			State = 742;
 			Match(SHAPE);
-			State = 740;
+			State = 751;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 732;
+				State = 743;
 				Match(ROWS);
-				State = 733;
+				State = 744;
 				_localctx.from = count();
-				State = 734;
+				State = 745;
 				Match(TO);
-				State = 735;
+				State = 746;
 				_localctx.to = count();
 				}
 				break;
@@ -5432,39 +5469,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 737;
+				State = 748;
 				_localctx.rows = count();
-				State = 738;
+				State = 749;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 752;
+			State = 763;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 742;
+				State = 753;
 				Match(COLON);
-				State = 743;
+				State = 754;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 748;
+				State = 759;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 744;
+					State = 755;
 					Match(SEMICOLON);
-					State = 745;
+					State = 756;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 750;
+					State = 761;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5472,19 +5509,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 751;
+				State = 762;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 755;
+			State = 766;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 754;
+				State = 765;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5555,54 +5592,54 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 762;
+			State = 773;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 757;
+				State = 768;
 				Match(AFTER);
-				State = 758;
+				State = 769;
 				_localctx.after = count();
-				State = 759;
+				State = 770;
 				rowsWord();
-				State = 760;
+				State = 771;
 				Match(COMMA);
 				}
 			}
 
-			State = 764;
+			State = 775;
 			_localctx.changed = change();
-			State = 765;
+			State = 776;
 			_localctx.amount = count();
-			State = 766;
+			State = 777;
 			Match(AT);
-			State = 767;
+			State = 778;
 			_localctx.at = edge();
-			State = 769;
+			State = 780;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 768;
+				State = 779;
 				_localctx.first = frequency();
 				}
 			}
 
-			State = 775;
+			State = 786;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 771;
+				State = 782;
 				Match(COMMA);
-				State = 772;
+				State = 783;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 777;
+				State = 788;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5642,7 +5679,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 104, RULE_shapingPart);
 		int _la;
 		try {
-			State = 783;
+			State = 794;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -5650,17 +5687,17 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 779;
+				State = 790;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 778;
+					State = 789;
 					Match(THEN);
 					}
 				}
 
-				State = 781;
+				State = 792;
 				_localctx.when = frequency();
 				}
 				break;
@@ -5669,7 +5706,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 782;
+				State = 793;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -5720,20 +5757,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 106, RULE_frequency);
 		int _la;
 		try {
-			State = 809;
+			State = 820;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 785;
+				State = 796;
 				Match(EVERY);
-				State = 790;
+				State = 801;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 786;
+					State = 797;
 					Match(ROW);
 					}
 					break;
@@ -5828,23 +5865,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 787;
+					State = 798;
 					_localctx.interval = count();
-					State = 788;
+					State = 799;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 795;
+				State = 806;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 					{
-					State = 792;
+					State = 803;
 					_localctx.times = count();
-					State = 793;
+					State = 804;
 					Match(TIMES);
 					}
 				}
@@ -5854,28 +5891,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 797;
+				State = 808;
 				Match(BY);
-				State = 798;
+				State = 809;
 				Match(TURNS);
-				State = 799;
+				State = 810;
 				Match(EVERY);
-				State = 800;
+				State = 811;
 				_localctx.interval = count();
-				State = 801;
+				State = 812;
 				Match(AND);
-				State = 802;
+				State = 813;
 				_localctx.byTurns = count();
-				State = 803;
+				State = 814;
 				rowsWord();
-				State = 807;
+				State = 818;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 					{
-					State = 804;
+					State = 815;
 					_localctx.times = count();
-					State = 805;
+					State = 816;
 					Match(TIMES);
 					}
 				}
@@ -5922,28 +5959,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 813;
+			State = 824;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 811;
+				State = 822;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 812;
+				State = 823;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 815;
+			State = 826;
 			stitchesWord();
-			State = 816;
+			State = 827;
 			Match(IN);
 			}
 		}
@@ -5997,32 +6034,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 818;
+			State = 829;
 			Match(EVENLY);
-			State = 819;
+			State = 830;
 			Match(TO);
-			State = 820;
+			State = 831;
 			_localctx.target = count();
-			State = 821;
+			State = 832;
 			Match(COMMA);
-			State = 822;
+			State = 833;
 			Match(AT);
-			State = 823;
+			State = 834;
 			_localctx.at = edge();
-			State = 828;
+			State = 839;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 824;
+				State = 835;
 				Match(COMMA);
-				State = 825;
+				State = 836;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 830;
+				State = 841;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6073,35 +6110,35 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 112, RULE_solveOption);
 		int _la;
 		try {
-			State = 844;
+			State = 855;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 831;
+				State = 842;
 				Match(ON);
-				State = 832;
+				State = 843;
 				Match(RS);
-				State = 833;
+				State = 844;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 834;
+				State = 845;
 				Match(LONGER);
-				State = 835;
+				State = 846;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 836;
+				State = 847;
 				Match(BY);
-				State = 837;
+				State = 848;
 				Match(TURNS);
 				}
 				break;
@@ -6109,7 +6146,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 838;
+				State = 849;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6119,11 +6156,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 839;
+				State = 850;
 				_localctx.rows = count();
-				State = 840;
+				State = 851;
 				rowsWord();
-				State = 841;
+				State = 852;
 				Match(PLAIN);
 				}
 				break;
@@ -6132,7 +6169,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 843;
+				State = 854;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6199,43 +6236,43 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 846;
+			State = 857;
 			Match(SEAM);
-			State = 848;
+			State = 859;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 847;
+				State = 858;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 850;
+				State = 861;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
-			State = 859;
+			State = 870;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 852;
+				State = 863;
 				Match(COMMA);
-				State = 857;
+				State = 868;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 37)) & ~0x3f) == 0 && ((1L << (_la - 37)) & 70918500007937L) != 0)) {
 					{
-					State = 853;
+					State = 864;
 					_localctx.rows = selection();
-					State = 855;
+					State = 866;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 854;
+						State = 865;
 						Match(COMMA);
 						}
 					}
@@ -6246,48 +6283,48 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 861;
+			State = 872;
 			Match(WITH);
-			State = 863;
+			State = 874;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 862;
+				State = 873;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 865;
+				State = 876;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
-			State = 871;
+			State = 882;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 867;
+				State = 878;
 				Match(COMMA);
-				State = 868;
+				State = 879;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 873;
+				State = 884;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 876;
+			State = 887;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 874;
+				State = 885;
 				Match(COLON);
-				State = 875;
+				State = 886;
 				_localctx.worked = rate();
 				}
 			}
@@ -6329,7 +6366,7 @@ internal partial class TurnrowParser : Parser {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
 		EnterRule(_localctx, 116, RULE_seamPart);
 		try {
-			State = 887;
+			State = 898;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -6338,43 +6375,43 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 878;
+				State = 889;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 879;
+				State = 890;
 				Match(EASING);
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 880;
+				State = 891;
 				Match(IN);
-				State = 884;
+				State = 895;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 881;
+					State = 892;
 					Match(THE);
-					State = 882;
+					State = 893;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 883;
+					State = 894;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 886;
+				State = 897;
 				Match(ORDER);
 				}
 				break;
@@ -6414,7 +6451,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 118, RULE_walkWord);
 		try {
-			State = 895;
+			State = 906;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
@@ -6506,42 +6543,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 889;
+				State = 900;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 890;
+				State = 901;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 891;
+				State = 902;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 892;
+				State = 903;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 893;
+				State = 904;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 894;
+				State = 905;
 				Match(STITCHES);
 				}
 				break;
@@ -6595,7 +6632,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_selection);
 		int _la;
 		try {
-			State = 913;
+			State = 924;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -6603,19 +6640,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 899;
+				State = 910;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 897;
+					State = 908;
 					_localctx.all = Match(ALL);
-					State = 898;
+					State = 909;
 					Match(BUT);
 					}
 				}
 
-				State = 901;
+				State = 912;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6625,12 +6662,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 906;
+				State = 917;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 902;
+					State = 913;
 					Match(ROW);
 					}
 					break;
@@ -6725,9 +6762,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 903;
+					State = 914;
 					_localctx.amount = count();
-					State = 904;
+					State = 915;
 					rowsWord();
 					}
 					break;
@@ -6739,13 +6776,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 908;
+				State = 919;
 				Match(ROWS);
-				State = 909;
+				State = 920;
 				_localctx.from = count();
-				State = 910;
+				State = 921;
 				Match(TO);
-				State = 911;
+				State = 922;
 				_localctx.to = count();
 				}
 				break;
@@ -6808,46 +6845,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 916;
+			State = 927;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 915;
+				State = 926;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 919;
+			State = 930;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 918;
+				State = 929;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 921;
+				State = 932;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
-			State = 943;
+			State = 954;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 923;
+				State = 934;
 				_localctx.way = Match(IN);
-				State = 924;
+				State = 935;
 				Match(EACH);
-				State = 931;
+				State = 942;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 925;
+					State = 936;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -6939,18 +6976,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 927;
+					State = 938;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 926;
+						State = 937;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 929;
+						State = 940;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -6963,14 +7000,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 933;
+				State = 944;
 				_localctx.way = Match(PER);
-				State = 941;
+				State = 952;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 934;
+					State = 945;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -7065,21 +7102,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 935;
+					State = 946;
 					_localctx.over = count();
-					State = 939;
+					State = 950;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 936;
+						State = 947;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 937;
+						State = 948;
 						Match(STITCHES);
 						}
 						break;
@@ -7171,7 +7208,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 938;
+						State = 949;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -7244,29 +7281,29 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 945;
-			Match(EXPECT);
-			State = 946;
-			_localctx.left = expected();
 			State = 956;
+			Match(EXPECT);
+			State = 957;
+			_localctx.left = expected();
+			State = 967;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 947;
+				State = 958;
 				Match(MEASURE);
-				State = 948;
+				State = 959;
 				_localctx.length = sum();
-				State = 952;
+				State = 963;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 949;
+					State = 960;
 					Match(COMMA);
-					State = 950;
+					State = 961;
 					Match(WITHIN);
-					State = 951;
+					State = 962;
 					_localctx.within = sum();
 					}
 				}
@@ -7276,7 +7313,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 954;
+				State = 965;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7285,7 +7322,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 955;
+				State = 966;
 				_localctx.right = expected();
 				}
 				break;
@@ -7338,24 +7375,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 958;
-			_localctx.value = sum();
 			State = 969;
+			_localctx.value = sum();
+			State = 980;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 960;
+				State = 971;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 959;
+					State = 970;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 962;
+				State = 973;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -7365,18 +7402,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 966;
+				State = 977;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 					{
 					{
-					State = 963;
+					State = 974;
 					_localctx._countOperation = countOperation();
 					_localctx._more.Add(_localctx._countOperation);
 					}
 					}
-					State = 968;
+					State = 979;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7433,38 +7470,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 971;
+			State = 982;
 			Match(EQUALS);
-			State = 972;
+			State = 983;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 977;
+			State = 988;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 973;
+				State = 984;
 				Match(COMMA);
-				State = 974;
+				State = 985;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 979;
+				State = 990;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 985;
+			State = 996;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 980;
+				State = 991;
 				_localctx.without = Match(WITHOUT);
-				State = 981;
+				State = 992;
 				Match(TURNING);
-				State = 982;
+				State = 993;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7477,9 +7514,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 983;
+				State = 994;
 				_localctx.with = Match(WITH);
-				State = 984;
+				State = 995;
 				Match(CHAINS);
 				}
 				break;
@@ -7531,9 +7568,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 987;
+			State = 998;
 			_localctx.amount = count();
-			State = 994;
+			State = 1005;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
@@ -7624,18 +7661,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 989;
+				State = 1000;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 988;
+					State = 999;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 991;
+					State = 1002;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -7643,7 +7680,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 993;
+				State = 1004;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -7689,15 +7726,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 132, RULE_edge);
 		int _la;
 		try {
-			State = 1002;
+			State = 1013;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 996;
+				State = 1007;
 				Match(BOTH);
-				State = 997;
+				State = 1008;
 				Match(EDGES);
 				}
 				break;
@@ -7790,14 +7827,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 998;
+				State = 1009;
 				_localctx.called = name();
-				State = 1000;
+				State = 1011;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 999;
+					State = 1010;
 					Match(EDGE);
 					}
 				}
@@ -7837,7 +7874,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1004;
+			State = 1015;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7877,7 +7914,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1006;
+			State = 1017;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7923,18 +7960,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1009;
+			State = 1020;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1008;
+				State = 1019;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1011;
+				State = 1022;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -7969,7 +8006,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1013;
+			State = 1024;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8009,7 +8046,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1015;
+			State = 1026;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8059,20 +8096,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1017;
+			State = 1028;
 			_localctx.first = factor();
-			State = 1021;
+			State = 1032;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 				{
 				{
-				State = 1018;
+				State = 1029;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1023;
+				State = 1034;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8112,9 +8149,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1024;
+			State = 1035;
 			_localctx.by = sign();
-			State = 1025;
+			State = 1036;
 			_localctx.value = factor();
 			}
 		}
@@ -8161,21 +8198,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 148, RULE_factor);
 		int _la;
 		try {
-			State = 1036;
+			State = 1047;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1027;
+				State = 1038;
 				_localctx.amount = list();
-				State = 1029;
+				State = 1040;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 791648371998721L) != 0)) {
 					{
-					State = 1028;
+					State = 1039;
 					_localctx.measure = unit();
 					}
 				}
@@ -8271,18 +8308,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1031;
+				State = 1042;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1032;
+				State = 1043;
 				Match(OPEN);
-				State = 1033;
+				State = 1044;
 				_localctx.inside = sum();
-				State = 1034;
+				State = 1045;
 				Match(CLOSE);
 				}
 				break;
@@ -8329,20 +8366,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1038;
+			State = 1049;
 			_localctx.first = single();
-			State = 1042;
+			State = 1053;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 				{
 				{
-				State = 1039;
+				State = 1050;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1044;
+				State = 1055;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8382,9 +8419,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1045;
+			State = 1056;
 			_localctx.by = sign();
-			State = 1046;
+			State = 1057;
 			_localctx.value = single();
 			}
 		}
@@ -8426,14 +8463,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 154, RULE_single);
 		try {
-			State = 1054;
+			State = 1065;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1048;
+				State = 1059;
 				_localctx.amount = list();
 				}
 				break;
@@ -8526,18 +8563,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1049;
+				State = 1060;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1050;
+				State = 1061;
 				Match(OPEN);
-				State = 1051;
+				State = 1062;
 				_localctx.inside = count();
-				State = 1052;
+				State = 1063;
 				Match(CLOSE);
 				}
 				break;
@@ -8576,7 +8613,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1056;
+			State = 1067;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8629,36 +8666,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1058;
+			State = 1069;
 			_localctx.first = number();
-			State = 1070;
+			State = 1081;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1059;
+				State = 1070;
 				Match(OPEN);
-				State = 1060;
+				State = 1071;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1065;
+				State = 1076;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1061;
+					State = 1072;
 					Match(COMMA);
-					State = 1062;
+					State = 1073;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1067;
+					State = 1078;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1068;
+				State = 1079;
 				Match(CLOSE);
 				}
 			}
@@ -8694,20 +8731,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 160, RULE_number);
 		int _la;
 		try {
-			State = 1077;
+			State = 1088;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1072;
+				State = 1083;
 				_localctx.whole = Match(NUMBER);
-				State = 1074;
+				State = 1085;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1073;
+					State = 1084;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -8717,7 +8754,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1076;
+				State = 1087;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -8757,7 +8794,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1079;
+			State = 1090;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 791648371998721L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8882,7 +8919,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1081;
+			State = 1092;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8905,7 +8942,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,138,1084,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,138,1095,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -8953,346 +8990,350 @@ internal partial class TurnrowParser : Parser {
 		41,5,41,597,8,41,10,41,12,41,600,9,41,1,41,3,41,603,8,41,1,42,1,42,3,42,
 		607,8,42,1,42,3,42,610,8,42,1,43,1,43,1,43,1,43,1,43,1,43,3,43,618,8,43,
 		1,44,1,44,1,44,5,44,623,8,44,10,44,12,44,626,9,44,1,44,1,44,4,44,630,8,
-		44,11,44,12,44,631,3,44,634,8,44,1,44,1,44,5,44,638,8,44,10,44,12,44,641,
-		9,44,1,44,1,44,4,44,645,8,44,11,44,12,44,646,3,44,649,8,44,1,44,3,44,652,
-		8,44,3,44,654,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,664,8,
-		45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,673,8,45,3,45,675,8,45,1,45,
-		3,45,678,8,45,1,46,1,46,1,46,1,46,1,46,1,46,1,46,1,46,3,46,688,8,46,1,
-		46,1,46,3,46,692,8,46,1,46,1,46,5,46,696,8,46,10,46,12,46,699,9,46,1,46,
-		3,46,702,8,46,1,47,1,47,1,47,1,47,1,47,1,47,3,47,710,8,47,1,48,1,48,1,
-		48,1,48,1,48,3,48,717,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,
-		727,8,49,1,49,3,49,730,8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,
-		50,3,50,741,8,50,1,50,1,50,1,50,1,50,5,50,747,8,50,10,50,12,50,750,9,50,
-		1,50,3,50,753,8,50,1,50,3,50,756,8,50,1,51,1,51,1,51,1,51,1,51,3,51,763,
-		8,51,1,51,1,51,1,51,1,51,1,51,3,51,770,8,51,1,51,1,51,5,51,774,8,51,10,
-		51,12,51,777,9,51,1,52,3,52,780,8,52,1,52,1,52,3,52,784,8,52,1,53,1,53,
-		1,53,1,53,1,53,3,53,791,8,53,1,53,1,53,1,53,3,53,796,8,53,1,53,1,53,1,
-		53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,808,8,53,3,53,810,8,53,1,54,
-		1,54,3,54,814,8,54,1,54,1,54,1,54,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,
-		55,5,55,827,8,55,10,55,12,55,830,9,55,1,56,1,56,1,56,1,56,1,56,1,56,1,
-		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,845,8,56,1,57,1,57,4,57,849,8,57,
-		11,57,12,57,850,1,57,1,57,1,57,3,57,856,8,57,3,57,858,8,57,3,57,860,8,
-		57,1,57,1,57,4,57,864,8,57,11,57,12,57,865,1,57,1,57,5,57,870,8,57,10,
-		57,12,57,873,9,57,1,57,1,57,3,57,877,8,57,1,58,1,58,1,58,1,58,1,58,1,58,
-		3,58,885,8,58,1,58,3,58,888,8,58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,896,
-		8,59,1,60,1,60,3,60,900,8,60,1,60,1,60,1,60,1,60,1,60,3,60,907,8,60,1,
-		60,1,60,1,60,1,60,1,60,3,60,914,8,60,1,61,3,61,917,8,61,1,61,4,61,920,
-		8,61,11,61,12,61,921,1,61,1,61,1,61,1,61,4,61,928,8,61,11,61,12,61,929,
-		3,61,932,8,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,940,8,61,3,61,942,8,61,
-		3,61,944,8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,953,8,62,1,62,1,
-		62,3,62,957,8,62,1,63,1,63,3,63,961,8,63,1,63,1,63,5,63,965,8,63,10,63,
-		12,63,968,9,63,3,63,970,8,63,1,64,1,64,1,64,1,64,5,64,976,8,64,10,64,12,
-		64,979,9,64,1,64,1,64,1,64,1,64,1,64,3,64,986,8,64,1,65,1,65,4,65,990,
-		8,65,11,65,12,65,991,1,65,3,65,995,8,65,1,66,1,66,1,66,1,66,3,66,1001,
-		8,66,3,66,1003,8,66,1,67,1,67,1,68,1,68,1,69,4,69,1010,8,69,11,69,12,69,
-		1011,1,70,1,70,1,71,1,71,1,72,1,72,5,72,1020,8,72,10,72,12,72,1023,9,72,
-		1,73,1,73,1,73,1,74,1,74,3,74,1030,8,74,1,74,1,74,1,74,1,74,1,74,3,74,
-		1037,8,74,1,75,1,75,5,75,1041,8,75,10,75,12,75,1044,9,75,1,76,1,76,1,76,
-		1,77,1,77,1,77,1,77,1,77,1,77,3,77,1055,8,77,1,78,1,78,1,79,1,79,1,79,
-		1,79,1,79,5,79,1064,8,79,10,79,12,79,1067,9,79,1,79,1,79,3,79,1071,8,79,
-		1,80,1,80,3,80,1075,8,80,1,80,3,80,1078,8,80,1,81,1,81,1,82,1,82,1,82,
-		0,0,83,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
-		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
-		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
-		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,0,
-		16,2,0,125,126,128,129,2,0,17,17,60,60,2,0,37,37,109,109,2,0,65,65,118,
-		118,2,0,55,55,82,82,2,0,27,27,35,35,4,0,76,76,83,83,88,88,105,105,2,0,
-		49,49,56,56,2,0,76,76,83,83,2,0,104,104,123,123,2,0,63,63,81,81,1,0,36,
-		37,1,0,108,109,1,0,10,13,4,0,80,80,124,124,126,127,129,129,22,0,14,15,
-		17,25,27,35,38,48,50,52,54,55,58,62,64,72,74,75,78,79,82,82,84,97,99,103,
-		105,105,108,108,111,112,114,116,118,119,121,121,125,125,128,128,130,130,
-		1198,0,166,1,0,0,0,2,169,1,0,0,0,4,205,1,0,0,0,6,207,1,0,0,0,8,210,1,0,
-		0,0,10,213,1,0,0,0,12,220,1,0,0,0,14,222,1,0,0,0,16,225,1,0,0,0,18,241,
-		1,0,0,0,20,243,1,0,0,0,22,246,1,0,0,0,24,249,1,0,0,0,26,252,1,0,0,0,28,
-		254,1,0,0,0,30,271,1,0,0,0,32,273,1,0,0,0,34,277,1,0,0,0,36,298,1,0,0,
-		0,38,301,1,0,0,0,40,333,1,0,0,0,42,335,1,0,0,0,44,340,1,0,0,0,46,361,1,
-		0,0,0,48,380,1,0,0,0,50,382,1,0,0,0,52,428,1,0,0,0,54,431,1,0,0,0,56,446,
-		1,0,0,0,58,448,1,0,0,0,60,455,1,0,0,0,62,474,1,0,0,0,64,476,1,0,0,0,66,
-		481,1,0,0,0,68,497,1,0,0,0,70,499,1,0,0,0,72,502,1,0,0,0,74,506,1,0,0,
-		0,76,518,1,0,0,0,78,530,1,0,0,0,80,587,1,0,0,0,82,602,1,0,0,0,84,609,1,
-		0,0,0,86,617,1,0,0,0,88,619,1,0,0,0,90,655,1,0,0,0,92,679,1,0,0,0,94,709,
-		1,0,0,0,96,711,1,0,0,0,98,718,1,0,0,0,100,731,1,0,0,0,102,762,1,0,0,0,
-		104,783,1,0,0,0,106,809,1,0,0,0,108,813,1,0,0,0,110,818,1,0,0,0,112,844,
-		1,0,0,0,114,846,1,0,0,0,116,887,1,0,0,0,118,895,1,0,0,0,120,913,1,0,0,
-		0,122,916,1,0,0,0,124,945,1,0,0,0,126,958,1,0,0,0,128,971,1,0,0,0,130,
-		987,1,0,0,0,132,1002,1,0,0,0,134,1004,1,0,0,0,136,1006,1,0,0,0,138,1009,
-		1,0,0,0,140,1013,1,0,0,0,142,1015,1,0,0,0,144,1017,1,0,0,0,146,1024,1,
-		0,0,0,148,1036,1,0,0,0,150,1038,1,0,0,0,152,1045,1,0,0,0,154,1054,1,0,
-		0,0,156,1056,1,0,0,0,158,1058,1,0,0,0,160,1077,1,0,0,0,162,1079,1,0,0,
-		0,164,1081,1,0,0,0,166,167,3,4,2,0,167,168,5,0,0,1,168,1,1,0,0,0,169,170,
-		3,128,64,0,170,171,5,0,0,1,171,3,1,0,0,0,172,206,3,6,3,0,173,206,3,8,4,
-		0,174,206,3,10,5,0,175,206,3,14,7,0,176,206,3,16,8,0,177,206,3,20,10,0,
-		178,206,3,22,11,0,179,206,3,24,12,0,180,206,3,26,13,0,181,206,3,28,14,
-		0,182,206,3,32,16,0,183,206,3,34,17,0,184,206,3,38,19,0,185,206,3,42,21,
-		0,186,206,3,44,22,0,187,206,3,50,25,0,188,206,3,58,29,0,189,206,3,60,30,
-		0,190,206,3,62,31,0,191,206,3,64,32,0,192,206,3,66,33,0,193,206,3,70,35,
-		0,194,206,3,72,36,0,195,206,3,74,37,0,196,206,3,76,38,0,197,206,3,90,45,
-		0,198,206,3,92,46,0,199,206,3,96,48,0,200,206,3,98,49,0,201,206,3,100,
-		50,0,202,206,3,114,57,0,203,206,3,124,62,0,204,206,3,46,23,0,205,172,1,
-		0,0,0,205,173,1,0,0,0,205,174,1,0,0,0,205,175,1,0,0,0,205,176,1,0,0,0,
-		205,177,1,0,0,0,205,178,1,0,0,0,205,179,1,0,0,0,205,180,1,0,0,0,205,181,
-		1,0,0,0,205,182,1,0,0,0,205,183,1,0,0,0,205,184,1,0,0,0,205,185,1,0,0,
-		0,205,186,1,0,0,0,205,187,1,0,0,0,205,188,1,0,0,0,205,189,1,0,0,0,205,
-		190,1,0,0,0,205,191,1,0,0,0,205,192,1,0,0,0,205,193,1,0,0,0,205,194,1,
-		0,0,0,205,195,1,0,0,0,205,196,1,0,0,0,205,197,1,0,0,0,205,198,1,0,0,0,
-		205,199,1,0,0,0,205,200,1,0,0,0,205,201,1,0,0,0,205,202,1,0,0,0,205,203,
-		1,0,0,0,205,204,1,0,0,0,206,5,1,0,0,0,207,208,5,30,0,0,208,209,3,160,80,
-		0,209,7,1,0,0,0,210,211,5,32,0,0,211,212,5,135,0,0,212,9,1,0,0,0,213,214,
-		5,45,0,0,214,215,3,12,6,0,215,11,1,0,0,0,216,221,5,131,0,0,217,221,5,134,
-		0,0,218,221,5,135,0,0,219,221,3,164,82,0,220,216,1,0,0,0,220,217,1,0,0,
-		0,220,218,1,0,0,0,220,219,1,0,0,0,221,13,1,0,0,0,222,223,5,43,0,0,223,
-		224,3,164,82,0,224,15,1,0,0,0,225,226,5,40,0,0,226,231,3,18,9,0,227,228,
-		5,4,0,0,228,230,3,18,9,0,229,227,1,0,0,0,230,233,1,0,0,0,231,229,1,0,0,
-		0,231,232,1,0,0,0,232,17,1,0,0,0,233,231,1,0,0,0,234,242,3,164,82,0,235,
-		242,5,135,0,0,236,239,5,131,0,0,237,240,3,164,82,0,238,240,5,13,0,0,239,
-		237,1,0,0,0,239,238,1,0,0,0,239,240,1,0,0,0,240,242,1,0,0,0,241,234,1,
-		0,0,0,241,235,1,0,0,0,241,236,1,0,0,0,242,19,1,0,0,0,243,244,5,41,0,0,
-		244,245,5,135,0,0,245,21,1,0,0,0,246,247,5,31,0,0,247,248,5,135,0,0,248,
-		23,1,0,0,0,249,250,5,46,0,0,250,251,3,164,82,0,251,25,1,0,0,0,252,253,
-		5,3,0,0,253,27,1,0,0,0,254,255,5,48,0,0,255,257,3,164,82,0,256,258,5,135,
-		0,0,257,256,1,0,0,0,257,258,1,0,0,0,258,263,1,0,0,0,259,260,5,4,0,0,260,
-		262,3,30,15,0,261,259,1,0,0,0,262,265,1,0,0,0,263,261,1,0,0,0,263,264,
-		1,0,0,0,264,29,1,0,0,0,265,263,1,0,0,0,266,267,5,119,0,0,267,272,3,160,
-		80,0,268,269,3,160,80,0,269,270,7,0,0,0,270,272,1,0,0,0,271,266,1,0,0,
-		0,271,268,1,0,0,0,272,31,1,0,0,0,273,274,5,25,0,0,274,275,3,160,80,0,275,
-		276,5,127,0,0,276,33,1,0,0,0,277,278,5,24,0,0,278,279,3,138,69,0,279,280,
-		5,6,0,0,280,281,3,160,80,0,281,296,3,142,71,0,282,283,5,53,0,0,283,284,
-		3,160,80,0,284,285,3,140,70,0,285,286,5,113,0,0,286,287,3,36,18,0,287,
-		297,1,0,0,0,288,289,5,113,0,0,289,290,3,36,18,0,290,291,5,4,0,0,291,292,
-		3,160,80,0,292,293,3,140,70,0,293,294,5,113,0,0,294,295,3,36,18,0,295,
-		297,1,0,0,0,296,282,1,0,0,0,296,288,1,0,0,0,297,35,1,0,0,0,298,299,3,160,
-		80,0,299,300,3,162,81,0,300,37,1,0,0,0,301,302,5,44,0,0,302,306,3,138,
-		69,0,303,304,5,4,0,0,304,305,5,88,0,0,305,307,5,36,0,0,306,303,1,0,0,0,
-		306,307,1,0,0,0,307,308,1,0,0,0,308,309,5,6,0,0,309,310,5,60,0,0,310,315,
-		3,160,80,0,311,316,5,62,0,0,312,313,5,64,0,0,313,314,5,89,0,0,314,316,
-		5,19,0,0,315,311,1,0,0,0,315,312,1,0,0,0,315,316,1,0,0,0,316,321,1,0,0,
-		0,317,318,5,4,0,0,318,320,3,40,20,0,319,317,1,0,0,0,320,323,1,0,0,0,321,
-		319,1,0,0,0,321,322,1,0,0,0,322,39,1,0,0,0,323,321,1,0,0,0,324,325,5,76,
-		0,0,325,326,5,108,0,0,326,327,5,80,0,0,327,328,5,133,0,0,328,334,7,1,0,
-		0,329,330,5,89,0,0,330,331,5,80,0,0,331,332,5,110,0,0,332,334,5,78,0,0,
-		333,324,1,0,0,0,333,329,1,0,0,0,334,41,1,0,0,0,335,336,5,29,0,0,336,337,
-		3,164,82,0,337,338,5,82,0,0,338,339,3,144,72,0,339,43,1,0,0,0,340,341,
-		5,19,0,0,341,342,3,164,82,0,342,352,5,82,0,0,343,344,7,2,0,0,344,345,5,
-		77,0,0,345,353,3,144,72,0,346,350,3,144,72,0,347,348,7,2,0,0,348,349,5,
-		77,0,0,349,351,3,144,72,0,350,347,1,0,0,0,350,351,1,0,0,0,351,353,1,0,
-		0,0,352,343,1,0,0,0,352,346,1,0,0,0,353,358,1,0,0,0,354,355,5,4,0,0,355,
-		357,3,48,24,0,356,354,1,0,0,0,357,360,1,0,0,0,358,356,1,0,0,0,358,359,
-		1,0,0,0,359,45,1,0,0,0,360,358,1,0,0,0,361,367,5,18,0,0,362,363,5,122,
-		0,0,363,364,5,115,0,0,364,368,7,1,0,0,365,366,5,120,0,0,366,368,5,61,0,
-		0,367,362,1,0,0,0,367,365,1,0,0,0,368,47,1,0,0,0,369,381,5,90,0,0,370,
-		381,5,72,0,0,371,372,5,87,0,0,372,373,5,91,0,0,373,376,3,154,77,0,374,
-		375,5,10,0,0,375,377,3,154,77,0,376,374,1,0,0,0,376,377,1,0,0,0,377,381,
-		1,0,0,0,378,379,5,103,0,0,379,381,7,3,0,0,380,369,1,0,0,0,380,370,1,0,
-		0,0,380,371,1,0,0,0,380,378,1,0,0,0,381,49,1,0,0,0,382,383,5,33,0,0,383,
-		385,3,164,82,0,384,386,3,52,26,0,385,384,1,0,0,0,385,386,1,0,0,0,386,388,
-		1,0,0,0,387,389,3,128,64,0,388,387,1,0,0,0,388,389,1,0,0,0,389,51,1,0,
-		0,0,390,391,5,23,0,0,391,392,3,164,82,0,392,393,5,6,0,0,393,398,3,150,
-		75,0,394,395,3,142,71,0,395,396,5,57,0,0,396,397,3,132,66,0,397,399,1,
-		0,0,0,398,394,1,0,0,0,398,399,1,0,0,0,399,429,1,0,0,0,400,401,5,82,0,0,
-		401,402,3,164,82,0,402,406,5,85,0,0,403,404,5,4,0,0,404,405,5,114,0,0,
-		405,407,5,97,0,0,406,403,1,0,0,0,406,407,1,0,0,0,407,429,1,0,0,0,408,409,
-		5,99,0,0,409,410,5,118,0,0,410,411,5,52,0,0,411,416,3,54,27,0,412,413,
-		5,53,0,0,413,415,3,54,27,0,414,412,1,0,0,0,415,418,1,0,0,0,416,414,1,0,
-		0,0,416,417,1,0,0,0,417,419,1,0,0,0,418,416,1,0,0,0,419,420,5,6,0,0,420,
-		425,3,122,61,0,421,422,5,4,0,0,422,424,3,122,61,0,423,421,1,0,0,0,424,
-		427,1,0,0,0,425,423,1,0,0,0,425,426,1,0,0,0,426,429,1,0,0,0,427,425,1,
-		0,0,0,428,390,1,0,0,0,428,400,1,0,0,0,428,408,1,0,0,0,429,53,1,0,0,0,430,
-		432,3,118,59,0,431,430,1,0,0,0,432,433,1,0,0,0,433,431,1,0,0,0,433,434,
-		1,0,0,0,434,439,1,0,0,0,435,436,5,4,0,0,436,438,3,56,28,0,437,435,1,0,
-		0,0,438,441,1,0,0,0,439,437,1,0,0,0,439,440,1,0,0,0,440,55,1,0,0,0,441,
-		439,1,0,0,0,442,447,3,120,60,0,443,444,3,134,67,0,444,445,5,75,0,0,445,
-		447,1,0,0,0,446,442,1,0,0,0,446,443,1,0,0,0,447,57,1,0,0,0,448,449,5,15,
-		0,0,449,450,5,120,0,0,450,451,3,150,75,0,451,453,3,142,71,0,452,454,3,
-		128,64,0,453,452,1,0,0,0,453,454,1,0,0,0,454,59,1,0,0,0,455,456,5,17,0,
-		0,456,458,3,150,75,0,457,459,3,128,64,0,458,457,1,0,0,0,458,459,1,0,0,
-		0,459,61,1,0,0,0,460,461,5,23,0,0,461,462,5,79,0,0,462,463,3,132,66,0,
-		463,464,7,4,0,0,464,465,3,164,82,0,465,475,1,0,0,0,466,467,5,16,0,0,467,
-		471,5,69,0,0,468,469,7,5,0,0,469,471,5,68,0,0,470,466,1,0,0,0,470,468,
-		1,0,0,0,471,472,1,0,0,0,472,473,7,4,0,0,473,475,3,164,82,0,474,460,1,0,
-		0,0,474,470,1,0,0,0,475,63,1,0,0,0,476,477,5,28,0,0,477,478,5,88,0,0,478,
-		479,5,36,0,0,479,480,3,164,82,0,480,65,1,0,0,0,481,482,5,20,0,0,482,483,
-		5,6,0,0,483,488,3,68,34,0,484,485,5,4,0,0,485,487,3,68,34,0,486,484,1,
-		0,0,0,487,490,1,0,0,0,488,486,1,0,0,0,488,489,1,0,0,0,489,67,1,0,0,0,490,
-		488,1,0,0,0,491,492,5,106,0,0,492,498,3,150,75,0,493,494,3,150,75,0,494,
-		495,5,77,0,0,495,496,3,164,82,0,496,498,1,0,0,0,497,491,1,0,0,0,497,493,
-		1,0,0,0,498,69,1,0,0,0,499,500,5,22,0,0,500,501,5,92,0,0,501,71,1,0,0,
-		0,502,503,5,47,0,0,503,504,5,80,0,0,504,505,5,71,0,0,505,73,1,0,0,0,506,
-		508,5,36,0,0,507,509,3,150,75,0,508,507,1,0,0,0,508,509,1,0,0,0,509,511,
-		1,0,0,0,510,512,3,134,67,0,511,510,1,0,0,0,511,512,1,0,0,0,512,513,1,0,
-		0,0,513,514,5,6,0,0,514,516,3,78,39,0,515,517,3,128,64,0,516,515,1,0,0,
-		0,516,517,1,0,0,0,517,75,1,0,0,0,518,519,5,37,0,0,519,520,3,150,75,0,520,
-		521,5,113,0,0,521,523,3,150,75,0,522,524,3,134,67,0,523,522,1,0,0,0,523,
-		524,1,0,0,0,524,525,1,0,0,0,525,526,5,6,0,0,526,528,3,78,39,0,527,529,
-		3,128,64,0,528,527,1,0,0,0,528,529,1,0,0,0,529,77,1,0,0,0,530,535,3,80,
-		40,0,531,532,5,4,0,0,532,534,3,80,40,0,533,531,1,0,0,0,534,537,1,0,0,0,
-		535,533,1,0,0,0,535,536,1,0,0,0,536,79,1,0,0,0,537,535,1,0,0,0,538,539,
-		5,7,0,0,539,540,3,78,39,0,540,545,5,8,0,0,541,542,3,150,75,0,542,543,5,
-		112,0,0,543,546,1,0,0,0,544,546,3,86,43,0,545,541,1,0,0,0,545,544,1,0,
-		0,0,545,546,1,0,0,0,546,548,1,0,0,0,547,549,3,88,44,0,548,547,1,0,0,0,
-		548,549,1,0,0,0,549,588,1,0,0,0,550,552,5,106,0,0,551,553,3,150,75,0,552,
-		551,1,0,0,0,552,553,1,0,0,0,553,588,1,0,0,0,554,555,5,107,0,0,555,556,
-		5,97,0,0,556,588,3,150,75,0,557,561,5,26,0,0,558,559,5,110,0,0,559,562,
-		5,102,0,0,560,562,3,150,75,0,561,558,1,0,0,0,561,560,1,0,0,0,562,588,1,
-		0,0,0,563,565,3,158,79,0,564,563,1,0,0,0,564,565,1,0,0,0,565,582,1,0,0,
-		0,566,568,3,164,82,0,567,566,1,0,0,0,568,569,1,0,0,0,569,567,1,0,0,0,569,
-		570,1,0,0,0,570,576,1,0,0,0,571,573,3,136,68,0,572,574,3,84,42,0,573,572,
-		1,0,0,0,573,574,1,0,0,0,574,577,1,0,0,0,575,577,3,82,41,0,576,571,1,0,
-		0,0,576,575,1,0,0,0,576,577,1,0,0,0,577,583,1,0,0,0,578,580,3,136,68,0,
-		579,581,3,84,42,0,580,579,1,0,0,0,580,581,1,0,0,0,581,583,1,0,0,0,582,
-		567,1,0,0,0,582,578,1,0,0,0,583,585,1,0,0,0,584,586,3,88,44,0,585,584,
-		1,0,0,0,585,586,1,0,0,0,586,588,1,0,0,0,587,538,1,0,0,0,587,550,1,0,0,
-		0,587,554,1,0,0,0,587,557,1,0,0,0,587,564,1,0,0,0,588,81,1,0,0,0,589,591,
-		3,152,76,0,590,589,1,0,0,0,591,592,1,0,0,0,592,590,1,0,0,0,592,593,1,0,
-		0,0,593,603,1,0,0,0,594,598,3,158,79,0,595,597,3,152,76,0,596,595,1,0,
-		0,0,597,600,1,0,0,0,598,596,1,0,0,0,598,599,1,0,0,0,599,603,1,0,0,0,600,
-		598,1,0,0,0,601,603,3,86,43,0,602,590,1,0,0,0,602,594,1,0,0,0,602,601,
-		1,0,0,0,603,83,1,0,0,0,604,606,3,150,75,0,605,607,5,73,0,0,606,605,1,0,
-		0,0,606,607,1,0,0,0,607,610,1,0,0,0,608,610,3,86,43,0,609,604,1,0,0,0,
-		609,608,1,0,0,0,610,85,1,0,0,0,611,618,5,49,0,0,612,618,5,56,0,0,613,614,
-		5,117,0,0,614,615,3,150,75,0,615,616,5,101,0,0,616,618,1,0,0,0,617,611,
-		1,0,0,0,617,612,1,0,0,0,617,613,1,0,0,0,618,87,1,0,0,0,619,653,5,80,0,
-		0,620,624,7,6,0,0,621,623,3,164,82,0,622,621,1,0,0,0,623,626,1,0,0,0,624,
-		622,1,0,0,0,624,625,1,0,0,0,625,633,1,0,0,0,626,624,1,0,0,0,627,629,5,
-		53,0,0,628,630,3,164,82,0,629,628,1,0,0,0,630,631,1,0,0,0,631,629,1,0,
-		0,0,631,632,1,0,0,0,632,634,1,0,0,0,633,627,1,0,0,0,633,634,1,0,0,0,634,
-		654,1,0,0,0,635,639,5,66,0,0,636,638,3,164,82,0,637,636,1,0,0,0,638,641,
-		1,0,0,0,639,637,1,0,0,0,639,640,1,0,0,0,640,648,1,0,0,0,641,639,1,0,0,
-		0,642,644,5,53,0,0,643,645,3,164,82,0,644,643,1,0,0,0,645,646,1,0,0,0,
-		646,644,1,0,0,0,646,647,1,0,0,0,647,649,1,0,0,0,648,642,1,0,0,0,648,649,
-		1,0,0,0,649,651,1,0,0,0,650,652,7,7,0,0,651,650,1,0,0,0,651,652,1,0,0,
-		0,652,654,1,0,0,0,653,620,1,0,0,0,653,635,1,0,0,0,654,89,1,0,0,0,655,663,
-		5,34,0,0,656,657,5,37,0,0,657,658,3,150,75,0,658,659,5,113,0,0,659,660,
-		3,150,75,0,660,664,1,0,0,0,661,662,5,36,0,0,662,664,3,150,75,0,663,656,
-		1,0,0,0,663,661,1,0,0,0,664,665,1,0,0,0,665,666,5,4,0,0,666,674,3,150,
-		75,0,667,668,5,86,0,0,668,675,5,112,0,0,669,672,5,112,0,0,670,671,5,80,
-		0,0,671,673,5,51,0,0,672,670,1,0,0,0,672,673,1,0,0,0,673,675,1,0,0,0,674,
-		667,1,0,0,0,674,669,1,0,0,0,675,677,1,0,0,0,676,678,3,128,64,0,677,676,
-		1,0,0,0,677,678,1,0,0,0,678,91,1,0,0,0,679,687,5,42,0,0,680,681,5,113,
-		0,0,681,688,3,144,72,0,682,683,5,77,0,0,683,688,3,144,72,0,684,685,3,150,
-		75,0,685,686,3,140,70,0,686,688,1,0,0,0,687,680,1,0,0,0,687,682,1,0,0,
-		0,687,684,1,0,0,0,688,691,1,0,0,0,689,690,5,23,0,0,690,692,3,164,82,0,
-		691,689,1,0,0,0,691,692,1,0,0,0,692,697,1,0,0,0,693,694,5,4,0,0,694,696,
-		3,94,47,0,695,693,1,0,0,0,696,699,1,0,0,0,697,695,1,0,0,0,697,698,1,0,
-		0,0,698,701,1,0,0,0,699,697,1,0,0,0,700,702,3,128,64,0,701,700,1,0,0,0,
-		701,702,1,0,0,0,702,93,1,0,0,0,703,704,5,72,0,0,704,710,3,140,70,0,705,
-		706,5,90,0,0,706,710,3,140,70,0,707,708,5,70,0,0,708,710,3,134,67,0,709,
-		703,1,0,0,0,709,705,1,0,0,0,709,707,1,0,0,0,710,95,1,0,0,0,711,712,5,26,
-		0,0,712,713,3,150,75,0,713,714,5,57,0,0,714,716,3,132,66,0,715,717,3,128,
-		64,0,716,715,1,0,0,0,716,717,1,0,0,0,717,97,1,0,0,0,718,719,5,14,0,0,719,
-		720,3,150,75,0,720,721,5,57,0,0,721,726,3,132,66,0,722,723,5,4,0,0,723,
-		724,5,94,0,0,724,725,5,36,0,0,725,727,5,54,0,0,726,722,1,0,0,0,726,727,
-		1,0,0,0,727,729,1,0,0,0,728,730,3,128,64,0,729,728,1,0,0,0,729,730,1,0,
-		0,0,730,99,1,0,0,0,731,740,5,39,0,0,732,733,5,37,0,0,733,734,3,150,75,
-		0,734,735,5,113,0,0,735,736,3,150,75,0,736,741,1,0,0,0,737,738,3,150,75,
-		0,738,739,3,140,70,0,739,741,1,0,0,0,740,732,1,0,0,0,740,737,1,0,0,0,741,
-		752,1,0,0,0,742,743,5,6,0,0,743,748,3,102,51,0,744,745,5,5,0,0,745,747,
-		3,102,51,0,746,744,1,0,0,0,747,750,1,0,0,0,748,746,1,0,0,0,748,749,1,0,
-		0,0,749,753,1,0,0,0,750,748,1,0,0,0,751,753,3,110,55,0,752,742,1,0,0,0,
-		752,751,1,0,0,0,753,755,1,0,0,0,754,756,3,128,64,0,755,754,1,0,0,0,755,
-		756,1,0,0,0,756,101,1,0,0,0,757,758,5,50,0,0,758,759,3,150,75,0,759,760,
-		3,140,70,0,760,761,5,4,0,0,761,763,1,0,0,0,762,757,1,0,0,0,762,763,1,0,
-		0,0,763,764,1,0,0,0,764,765,3,136,68,0,765,766,3,150,75,0,766,767,5,57,
-		0,0,767,769,3,132,66,0,768,770,3,106,53,0,769,768,1,0,0,0,769,770,1,0,
-		0,0,770,775,1,0,0,0,771,772,5,4,0,0,772,774,3,104,52,0,773,771,1,0,0,0,
-		774,777,1,0,0,0,775,773,1,0,0,0,775,776,1,0,0,0,776,103,1,0,0,0,777,775,
-		1,0,0,0,778,780,5,111,0,0,779,778,1,0,0,0,779,780,1,0,0,0,780,781,1,0,
-		0,0,781,784,3,106,53,0,782,784,3,108,54,0,783,779,1,0,0,0,783,782,1,0,
-		0,0,784,105,1,0,0,0,785,790,5,74,0,0,786,791,5,36,0,0,787,788,3,150,75,
-		0,788,789,3,140,70,0,789,791,1,0,0,0,790,786,1,0,0,0,790,787,1,0,0,0,791,
-		795,1,0,0,0,792,793,3,150,75,0,793,794,5,112,0,0,794,796,1,0,0,0,795,792,
-		1,0,0,0,795,796,1,0,0,0,796,810,1,0,0,0,797,798,5,59,0,0,798,799,5,116,
-		0,0,799,800,5,74,0,0,800,801,3,150,75,0,801,802,5,53,0,0,802,803,3,150,
-		75,0,803,807,3,140,70,0,804,805,3,150,75,0,805,806,5,112,0,0,806,808,1,
-		0,0,0,807,804,1,0,0,0,807,808,1,0,0,0,808,810,1,0,0,0,809,785,1,0,0,0,
-		809,797,1,0,0,0,810,107,1,0,0,0,811,814,5,130,0,0,812,814,3,158,79,0,813,
-		811,1,0,0,0,813,812,1,0,0,0,814,815,1,0,0,0,815,816,3,142,71,0,816,817,
-		5,80,0,0,817,109,1,0,0,0,818,819,5,73,0,0,819,820,5,113,0,0,820,821,3,
-		150,75,0,821,822,5,4,0,0,822,823,5,57,0,0,823,828,3,132,66,0,824,825,5,
-		4,0,0,825,827,3,112,56,0,826,824,1,0,0,0,827,830,1,0,0,0,828,826,1,0,0,
-		0,828,829,1,0,0,0,829,111,1,0,0,0,830,828,1,0,0,0,831,832,5,93,0,0,832,
-		833,5,104,0,0,833,845,3,140,70,0,834,835,5,84,0,0,835,845,5,76,0,0,836,
-		837,5,59,0,0,837,845,5,116,0,0,838,839,7,8,0,0,839,840,3,150,75,0,840,
-		841,3,140,70,0,841,842,5,100,0,0,842,845,1,0,0,0,843,845,3,108,54,0,844,
-		831,1,0,0,0,844,834,1,0,0,0,844,836,1,0,0,0,844,838,1,0,0,0,844,843,1,
-		0,0,0,845,113,1,0,0,0,846,848,5,38,0,0,847,849,3,118,59,0,848,847,1,0,
-		0,0,849,850,1,0,0,0,850,848,1,0,0,0,850,851,1,0,0,0,851,859,1,0,0,0,852,
-		857,5,4,0,0,853,855,3,120,60,0,854,856,5,4,0,0,855,854,1,0,0,0,855,856,
-		1,0,0,0,856,858,1,0,0,0,857,853,1,0,0,0,857,858,1,0,0,0,858,860,1,0,0,
-		0,859,852,1,0,0,0,859,860,1,0,0,0,860,861,1,0,0,0,861,863,5,120,0,0,862,
-		864,3,118,59,0,863,862,1,0,0,0,864,865,1,0,0,0,865,863,1,0,0,0,865,866,
-		1,0,0,0,866,871,1,0,0,0,867,868,5,4,0,0,868,870,3,116,58,0,869,867,1,0,
-		0,0,870,873,1,0,0,0,871,869,1,0,0,0,871,872,1,0,0,0,872,876,1,0,0,0,873,
-		871,1,0,0,0,874,875,5,6,0,0,875,877,3,122,61,0,876,874,1,0,0,0,876,877,
-		1,0,0,0,877,115,1,0,0,0,878,888,3,120,60,0,879,888,5,67,0,0,880,884,5,
-		80,0,0,881,882,5,110,0,0,882,885,5,105,0,0,883,885,5,95,0,0,884,881,1,
-		0,0,0,884,883,1,0,0,0,885,886,1,0,0,0,886,888,5,96,0,0,887,878,1,0,0,0,
-		887,879,1,0,0,0,887,880,1,0,0,0,888,117,1,0,0,0,889,896,3,164,82,0,890,
-		896,5,76,0,0,891,896,5,83,0,0,892,896,5,36,0,0,893,896,5,37,0,0,894,896,
-		5,109,0,0,895,889,1,0,0,0,895,890,1,0,0,0,895,891,1,0,0,0,895,892,1,0,
-		0,0,895,893,1,0,0,0,895,894,1,0,0,0,896,119,1,0,0,0,897,898,5,51,0,0,898,
-		900,5,58,0,0,899,897,1,0,0,0,899,900,1,0,0,0,900,901,1,0,0,0,901,906,7,
-		8,0,0,902,907,5,36,0,0,903,904,3,150,75,0,904,905,3,140,70,0,905,907,1,
-		0,0,0,906,902,1,0,0,0,906,903,1,0,0,0,907,914,1,0,0,0,908,909,5,37,0,0,
-		909,910,3,150,75,0,910,911,5,113,0,0,911,912,3,150,75,0,912,914,1,0,0,
-		0,913,899,1,0,0,0,913,908,1,0,0,0,914,121,1,0,0,0,915,917,3,158,79,0,916,
-		915,1,0,0,0,916,917,1,0,0,0,917,919,1,0,0,0,918,920,3,164,82,0,919,918,
-		1,0,0,0,920,921,1,0,0,0,921,919,1,0,0,0,921,922,1,0,0,0,922,943,1,0,0,
-		0,923,924,5,80,0,0,924,931,5,66,0,0,925,932,5,36,0,0,926,928,3,164,82,
-		0,927,926,1,0,0,0,928,929,1,0,0,0,929,927,1,0,0,0,929,930,1,0,0,0,930,
-		932,1,0,0,0,931,925,1,0,0,0,931,927,1,0,0,0,932,944,1,0,0,0,933,941,5,
-		98,0,0,934,942,5,36,0,0,935,939,3,150,75,0,936,940,3,140,70,0,937,940,
-		5,109,0,0,938,940,3,164,82,0,939,936,1,0,0,0,939,937,1,0,0,0,939,938,1,
-		0,0,0,940,942,1,0,0,0,941,934,1,0,0,0,941,935,1,0,0,0,942,944,1,0,0,0,
-		943,923,1,0,0,0,943,933,1,0,0,0,943,944,1,0,0,0,944,123,1,0,0,0,945,946,
-		5,21,0,0,946,956,3,126,63,0,947,948,5,29,0,0,948,952,3,144,72,0,949,950,
-		5,4,0,0,950,951,5,121,0,0,951,953,3,144,72,0,952,949,1,0,0,0,952,953,1,
-		0,0,0,953,957,1,0,0,0,954,955,7,4,0,0,955,957,3,126,63,0,956,947,1,0,0,
-		0,956,954,1,0,0,0,957,125,1,0,0,0,958,969,3,144,72,0,959,961,5,130,0,0,
-		960,959,1,0,0,0,960,961,1,0,0,0,961,962,1,0,0,0,962,966,7,2,0,0,963,965,
-		3,152,76,0,964,963,1,0,0,0,965,968,1,0,0,0,966,964,1,0,0,0,966,967,1,0,
-		0,0,967,970,1,0,0,0,968,966,1,0,0,0,969,960,1,0,0,0,969,970,1,0,0,0,970,
-		127,1,0,0,0,971,972,5,9,0,0,972,977,3,130,65,0,973,974,5,4,0,0,974,976,
-		3,130,65,0,975,973,1,0,0,0,976,979,1,0,0,0,977,975,1,0,0,0,977,978,1,0,
-		0,0,978,985,1,0,0,0,979,977,1,0,0,0,980,981,5,122,0,0,981,982,5,115,0,
-		0,982,986,7,1,0,0,983,984,5,120,0,0,984,986,5,61,0,0,985,980,1,0,0,0,985,
-		983,1,0,0,0,985,986,1,0,0,0,986,129,1,0,0,0,987,994,3,150,75,0,988,990,
-		3,164,82,0,989,988,1,0,0,0,990,991,1,0,0,0,991,989,1,0,0,0,991,992,1,0,
-		0,0,992,995,1,0,0,0,993,995,5,109,0,0,994,989,1,0,0,0,994,993,1,0,0,0,
-		994,995,1,0,0,0,995,131,1,0,0,0,996,997,5,16,0,0,997,1003,5,69,0,0,998,
-		1000,3,164,82,0,999,1001,5,68,0,0,1000,999,1,0,0,0,1000,1001,1,0,0,0,1001,
-		1003,1,0,0,0,1002,996,1,0,0,0,1002,998,1,0,0,0,1003,133,1,0,0,0,1004,1005,
-		7,9,0,0,1005,135,1,0,0,0,1006,1007,7,10,0,0,1007,137,1,0,0,0,1008,1010,
-		3,164,82,0,1009,1008,1,0,0,0,1010,1011,1,0,0,0,1011,1009,1,0,0,0,1011,
-		1012,1,0,0,0,1012,139,1,0,0,0,1013,1014,7,11,0,0,1014,141,1,0,0,0,1015,
-		1016,7,12,0,0,1016,143,1,0,0,0,1017,1021,3,148,74,0,1018,1020,3,146,73,
-		0,1019,1018,1,0,0,0,1020,1023,1,0,0,0,1021,1019,1,0,0,0,1021,1022,1,0,
-		0,0,1022,145,1,0,0,0,1023,1021,1,0,0,0,1024,1025,3,156,78,0,1025,1026,
-		3,148,74,0,1026,147,1,0,0,0,1027,1029,3,158,79,0,1028,1030,3,162,81,0,
-		1029,1028,1,0,0,0,1029,1030,1,0,0,0,1030,1037,1,0,0,0,1031,1037,3,164,
-		82,0,1032,1033,5,7,0,0,1033,1034,3,144,72,0,1034,1035,5,8,0,0,1035,1037,
-		1,0,0,0,1036,1027,1,0,0,0,1036,1031,1,0,0,0,1036,1032,1,0,0,0,1037,149,
-		1,0,0,0,1038,1042,3,154,77,0,1039,1041,3,152,76,0,1040,1039,1,0,0,0,1041,
-		1044,1,0,0,0,1042,1040,1,0,0,0,1042,1043,1,0,0,0,1043,151,1,0,0,0,1044,
-		1042,1,0,0,0,1045,1046,3,156,78,0,1046,1047,3,154,77,0,1047,153,1,0,0,
-		0,1048,1055,3,158,79,0,1049,1055,3,164,82,0,1050,1051,5,7,0,0,1051,1052,
-		3,150,75,0,1052,1053,5,8,0,0,1053,1055,1,0,0,0,1054,1048,1,0,0,0,1054,
-		1049,1,0,0,0,1054,1050,1,0,0,0,1055,155,1,0,0,0,1056,1057,7,13,0,0,1057,
-		157,1,0,0,0,1058,1070,3,160,80,0,1059,1060,5,7,0,0,1060,1065,3,160,80,
-		0,1061,1062,5,4,0,0,1062,1064,3,160,80,0,1063,1061,1,0,0,0,1064,1067,1,
-		0,0,0,1065,1063,1,0,0,0,1065,1066,1,0,0,0,1066,1068,1,0,0,0,1067,1065,
-		1,0,0,0,1068,1069,5,8,0,0,1069,1071,1,0,0,0,1070,1059,1,0,0,0,1070,1071,
-		1,0,0,0,1071,159,1,0,0,0,1072,1074,5,131,0,0,1073,1075,5,132,0,0,1074,
-		1073,1,0,0,0,1074,1075,1,0,0,0,1075,1078,1,0,0,0,1076,1078,5,132,0,0,1077,
-		1072,1,0,0,0,1077,1076,1,0,0,0,1078,161,1,0,0,0,1079,1080,7,14,0,0,1080,
-		163,1,0,0,0,1081,1082,7,15,0,0,1082,165,1,0,0,0,136,205,220,231,239,241,
-		257,263,271,296,306,315,321,333,350,352,358,367,376,380,385,388,398,406,
-		416,425,428,433,439,446,453,458,470,474,488,497,508,511,516,523,528,535,
-		545,548,552,561,564,569,573,576,580,582,585,587,592,598,602,606,609,617,
-		624,631,633,639,646,648,651,653,663,672,674,677,687,691,697,701,709,716,
-		726,729,740,748,752,755,762,769,775,779,783,790,795,807,809,813,828,844,
-		850,855,857,859,865,871,876,884,887,895,899,906,913,916,921,929,931,939,
-		941,943,952,956,960,966,969,977,985,991,994,1000,1002,1011,1021,1029,1036,
-		1042,1054,1065,1070,1074,1077
+		44,11,44,12,44,631,3,44,634,8,44,1,44,1,44,1,44,1,44,3,44,640,8,44,1,44,
+		1,44,5,44,644,8,44,10,44,12,44,647,9,44,1,44,1,44,4,44,651,8,44,11,44,
+		12,44,652,3,44,655,8,44,1,44,1,44,1,44,1,44,1,44,1,44,3,44,663,8,44,3,
+		44,665,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,675,8,45,1,45,
+		1,45,1,45,1,45,1,45,1,45,1,45,3,45,684,8,45,3,45,686,8,45,1,45,3,45,689,
+		8,45,1,46,1,46,1,46,1,46,1,46,1,46,1,46,1,46,3,46,699,8,46,1,46,1,46,3,
+		46,703,8,46,1,46,1,46,5,46,707,8,46,10,46,12,46,710,9,46,1,46,3,46,713,
+		8,46,1,47,1,47,1,47,1,47,1,47,1,47,3,47,721,8,47,1,48,1,48,1,48,1,48,1,
+		48,3,48,728,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,738,8,49,
+		1,49,3,49,741,8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,3,50,752,
+		8,50,1,50,1,50,1,50,1,50,5,50,758,8,50,10,50,12,50,761,9,50,1,50,3,50,
+		764,8,50,1,50,3,50,767,8,50,1,51,1,51,1,51,1,51,1,51,3,51,774,8,51,1,51,
+		1,51,1,51,1,51,1,51,3,51,781,8,51,1,51,1,51,5,51,785,8,51,10,51,12,51,
+		788,9,51,1,52,3,52,791,8,52,1,52,1,52,3,52,795,8,52,1,53,1,53,1,53,1,53,
+		1,53,3,53,802,8,53,1,53,1,53,1,53,3,53,807,8,53,1,53,1,53,1,53,1,53,1,
+		53,1,53,1,53,1,53,1,53,1,53,3,53,819,8,53,3,53,821,8,53,1,54,1,54,3,54,
+		825,8,54,1,54,1,54,1,54,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,5,55,838,
+		8,55,10,55,12,55,841,9,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,
+		1,56,1,56,1,56,1,56,3,56,856,8,56,1,57,1,57,4,57,860,8,57,11,57,12,57,
+		861,1,57,1,57,1,57,3,57,867,8,57,3,57,869,8,57,3,57,871,8,57,1,57,1,57,
+		4,57,875,8,57,11,57,12,57,876,1,57,1,57,5,57,881,8,57,10,57,12,57,884,
+		9,57,1,57,1,57,3,57,888,8,57,1,58,1,58,1,58,1,58,1,58,1,58,3,58,896,8,
+		58,1,58,3,58,899,8,58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,907,8,59,1,60,
+		1,60,3,60,911,8,60,1,60,1,60,1,60,1,60,1,60,3,60,918,8,60,1,60,1,60,1,
+		60,1,60,1,60,3,60,925,8,60,1,61,3,61,928,8,61,1,61,4,61,931,8,61,11,61,
+		12,61,932,1,61,1,61,1,61,1,61,4,61,939,8,61,11,61,12,61,940,3,61,943,8,
+		61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,951,8,61,3,61,953,8,61,3,61,955,
+		8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,964,8,62,1,62,1,62,3,62,968,
+		8,62,1,63,1,63,3,63,972,8,63,1,63,1,63,5,63,976,8,63,10,63,12,63,979,9,
+		63,3,63,981,8,63,1,64,1,64,1,64,1,64,5,64,987,8,64,10,64,12,64,990,9,64,
+		1,64,1,64,1,64,1,64,1,64,3,64,997,8,64,1,65,1,65,4,65,1001,8,65,11,65,
+		12,65,1002,1,65,3,65,1006,8,65,1,66,1,66,1,66,1,66,3,66,1012,8,66,3,66,
+		1014,8,66,1,67,1,67,1,68,1,68,1,69,4,69,1021,8,69,11,69,12,69,1022,1,70,
+		1,70,1,71,1,71,1,72,1,72,5,72,1031,8,72,10,72,12,72,1034,9,72,1,73,1,73,
+		1,73,1,74,1,74,3,74,1041,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1048,8,74,
+		1,75,1,75,5,75,1052,8,75,10,75,12,75,1055,9,75,1,76,1,76,1,76,1,77,1,77,
+		1,77,1,77,1,77,1,77,3,77,1066,8,77,1,78,1,78,1,79,1,79,1,79,1,79,1,79,
+		5,79,1075,8,79,10,79,12,79,1078,9,79,1,79,1,79,3,79,1082,8,79,1,80,1,80,
+		3,80,1086,8,80,1,80,3,80,1089,8,80,1,81,1,81,1,82,1,82,1,82,0,0,83,0,2,
+		4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,
+		54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,
+		102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,
+		138,140,142,144,146,148,150,152,154,156,158,160,162,164,0,15,2,0,125,126,
+		128,129,2,0,17,17,60,60,2,0,37,37,109,109,2,0,65,65,118,118,2,0,55,55,
+		82,82,2,0,27,27,35,35,4,0,76,76,83,83,88,88,105,105,2,0,76,76,83,83,2,
+		0,104,104,123,123,2,0,63,63,81,81,1,0,36,37,1,0,108,109,1,0,10,13,4,0,
+		80,80,124,124,126,127,129,129,22,0,14,15,17,25,27,35,38,48,50,52,54,55,
+		58,62,64,72,74,75,78,79,82,82,84,97,99,103,105,105,108,108,111,112,114,
+		116,118,119,121,121,125,125,128,128,130,130,1212,0,166,1,0,0,0,2,169,1,
+		0,0,0,4,205,1,0,0,0,6,207,1,0,0,0,8,210,1,0,0,0,10,213,1,0,0,0,12,220,
+		1,0,0,0,14,222,1,0,0,0,16,225,1,0,0,0,18,241,1,0,0,0,20,243,1,0,0,0,22,
+		246,1,0,0,0,24,249,1,0,0,0,26,252,1,0,0,0,28,254,1,0,0,0,30,271,1,0,0,
+		0,32,273,1,0,0,0,34,277,1,0,0,0,36,298,1,0,0,0,38,301,1,0,0,0,40,333,1,
+		0,0,0,42,335,1,0,0,0,44,340,1,0,0,0,46,361,1,0,0,0,48,380,1,0,0,0,50,382,
+		1,0,0,0,52,428,1,0,0,0,54,431,1,0,0,0,56,446,1,0,0,0,58,448,1,0,0,0,60,
+		455,1,0,0,0,62,474,1,0,0,0,64,476,1,0,0,0,66,481,1,0,0,0,68,497,1,0,0,
+		0,70,499,1,0,0,0,72,502,1,0,0,0,74,506,1,0,0,0,76,518,1,0,0,0,78,530,1,
+		0,0,0,80,587,1,0,0,0,82,602,1,0,0,0,84,609,1,0,0,0,86,617,1,0,0,0,88,619,
+		1,0,0,0,90,666,1,0,0,0,92,690,1,0,0,0,94,720,1,0,0,0,96,722,1,0,0,0,98,
+		729,1,0,0,0,100,742,1,0,0,0,102,773,1,0,0,0,104,794,1,0,0,0,106,820,1,
+		0,0,0,108,824,1,0,0,0,110,829,1,0,0,0,112,855,1,0,0,0,114,857,1,0,0,0,
+		116,898,1,0,0,0,118,906,1,0,0,0,120,924,1,0,0,0,122,927,1,0,0,0,124,956,
+		1,0,0,0,126,969,1,0,0,0,128,982,1,0,0,0,130,998,1,0,0,0,132,1013,1,0,0,
+		0,134,1015,1,0,0,0,136,1017,1,0,0,0,138,1020,1,0,0,0,140,1024,1,0,0,0,
+		142,1026,1,0,0,0,144,1028,1,0,0,0,146,1035,1,0,0,0,148,1047,1,0,0,0,150,
+		1049,1,0,0,0,152,1056,1,0,0,0,154,1065,1,0,0,0,156,1067,1,0,0,0,158,1069,
+		1,0,0,0,160,1088,1,0,0,0,162,1090,1,0,0,0,164,1092,1,0,0,0,166,167,3,4,
+		2,0,167,168,5,0,0,1,168,1,1,0,0,0,169,170,3,128,64,0,170,171,5,0,0,1,171,
+		3,1,0,0,0,172,206,3,6,3,0,173,206,3,8,4,0,174,206,3,10,5,0,175,206,3,14,
+		7,0,176,206,3,16,8,0,177,206,3,20,10,0,178,206,3,22,11,0,179,206,3,24,
+		12,0,180,206,3,26,13,0,181,206,3,28,14,0,182,206,3,32,16,0,183,206,3,34,
+		17,0,184,206,3,38,19,0,185,206,3,42,21,0,186,206,3,44,22,0,187,206,3,50,
+		25,0,188,206,3,58,29,0,189,206,3,60,30,0,190,206,3,62,31,0,191,206,3,64,
+		32,0,192,206,3,66,33,0,193,206,3,70,35,0,194,206,3,72,36,0,195,206,3,74,
+		37,0,196,206,3,76,38,0,197,206,3,90,45,0,198,206,3,92,46,0,199,206,3,96,
+		48,0,200,206,3,98,49,0,201,206,3,100,50,0,202,206,3,114,57,0,203,206,3,
+		124,62,0,204,206,3,46,23,0,205,172,1,0,0,0,205,173,1,0,0,0,205,174,1,0,
+		0,0,205,175,1,0,0,0,205,176,1,0,0,0,205,177,1,0,0,0,205,178,1,0,0,0,205,
+		179,1,0,0,0,205,180,1,0,0,0,205,181,1,0,0,0,205,182,1,0,0,0,205,183,1,
+		0,0,0,205,184,1,0,0,0,205,185,1,0,0,0,205,186,1,0,0,0,205,187,1,0,0,0,
+		205,188,1,0,0,0,205,189,1,0,0,0,205,190,1,0,0,0,205,191,1,0,0,0,205,192,
+		1,0,0,0,205,193,1,0,0,0,205,194,1,0,0,0,205,195,1,0,0,0,205,196,1,0,0,
+		0,205,197,1,0,0,0,205,198,1,0,0,0,205,199,1,0,0,0,205,200,1,0,0,0,205,
+		201,1,0,0,0,205,202,1,0,0,0,205,203,1,0,0,0,205,204,1,0,0,0,206,5,1,0,
+		0,0,207,208,5,30,0,0,208,209,3,160,80,0,209,7,1,0,0,0,210,211,5,32,0,0,
+		211,212,5,135,0,0,212,9,1,0,0,0,213,214,5,45,0,0,214,215,3,12,6,0,215,
+		11,1,0,0,0,216,221,5,131,0,0,217,221,5,134,0,0,218,221,5,135,0,0,219,221,
+		3,164,82,0,220,216,1,0,0,0,220,217,1,0,0,0,220,218,1,0,0,0,220,219,1,0,
+		0,0,221,13,1,0,0,0,222,223,5,43,0,0,223,224,3,164,82,0,224,15,1,0,0,0,
+		225,226,5,40,0,0,226,231,3,18,9,0,227,228,5,4,0,0,228,230,3,18,9,0,229,
+		227,1,0,0,0,230,233,1,0,0,0,231,229,1,0,0,0,231,232,1,0,0,0,232,17,1,0,
+		0,0,233,231,1,0,0,0,234,242,3,164,82,0,235,242,5,135,0,0,236,239,5,131,
+		0,0,237,240,3,164,82,0,238,240,5,13,0,0,239,237,1,0,0,0,239,238,1,0,0,
+		0,239,240,1,0,0,0,240,242,1,0,0,0,241,234,1,0,0,0,241,235,1,0,0,0,241,
+		236,1,0,0,0,242,19,1,0,0,0,243,244,5,41,0,0,244,245,5,135,0,0,245,21,1,
+		0,0,0,246,247,5,31,0,0,247,248,5,135,0,0,248,23,1,0,0,0,249,250,5,46,0,
+		0,250,251,3,164,82,0,251,25,1,0,0,0,252,253,5,3,0,0,253,27,1,0,0,0,254,
+		255,5,48,0,0,255,257,3,164,82,0,256,258,5,135,0,0,257,256,1,0,0,0,257,
+		258,1,0,0,0,258,263,1,0,0,0,259,260,5,4,0,0,260,262,3,30,15,0,261,259,
+		1,0,0,0,262,265,1,0,0,0,263,261,1,0,0,0,263,264,1,0,0,0,264,29,1,0,0,0,
+		265,263,1,0,0,0,266,267,5,119,0,0,267,272,3,160,80,0,268,269,3,160,80,
+		0,269,270,7,0,0,0,270,272,1,0,0,0,271,266,1,0,0,0,271,268,1,0,0,0,272,
+		31,1,0,0,0,273,274,5,25,0,0,274,275,3,160,80,0,275,276,5,127,0,0,276,33,
+		1,0,0,0,277,278,5,24,0,0,278,279,3,138,69,0,279,280,5,6,0,0,280,281,3,
+		160,80,0,281,296,3,142,71,0,282,283,5,53,0,0,283,284,3,160,80,0,284,285,
+		3,140,70,0,285,286,5,113,0,0,286,287,3,36,18,0,287,297,1,0,0,0,288,289,
+		5,113,0,0,289,290,3,36,18,0,290,291,5,4,0,0,291,292,3,160,80,0,292,293,
+		3,140,70,0,293,294,5,113,0,0,294,295,3,36,18,0,295,297,1,0,0,0,296,282,
+		1,0,0,0,296,288,1,0,0,0,297,35,1,0,0,0,298,299,3,160,80,0,299,300,3,162,
+		81,0,300,37,1,0,0,0,301,302,5,44,0,0,302,306,3,138,69,0,303,304,5,4,0,
+		0,304,305,5,88,0,0,305,307,5,36,0,0,306,303,1,0,0,0,306,307,1,0,0,0,307,
+		308,1,0,0,0,308,309,5,6,0,0,309,310,5,60,0,0,310,315,3,160,80,0,311,316,
+		5,62,0,0,312,313,5,64,0,0,313,314,5,89,0,0,314,316,5,19,0,0,315,311,1,
+		0,0,0,315,312,1,0,0,0,315,316,1,0,0,0,316,321,1,0,0,0,317,318,5,4,0,0,
+		318,320,3,40,20,0,319,317,1,0,0,0,320,323,1,0,0,0,321,319,1,0,0,0,321,
+		322,1,0,0,0,322,39,1,0,0,0,323,321,1,0,0,0,324,325,5,76,0,0,325,326,5,
+		108,0,0,326,327,5,80,0,0,327,328,5,133,0,0,328,334,7,1,0,0,329,330,5,89,
+		0,0,330,331,5,80,0,0,331,332,5,110,0,0,332,334,5,78,0,0,333,324,1,0,0,
+		0,333,329,1,0,0,0,334,41,1,0,0,0,335,336,5,29,0,0,336,337,3,164,82,0,337,
+		338,5,82,0,0,338,339,3,144,72,0,339,43,1,0,0,0,340,341,5,19,0,0,341,342,
+		3,164,82,0,342,352,5,82,0,0,343,344,7,2,0,0,344,345,5,77,0,0,345,353,3,
+		144,72,0,346,350,3,144,72,0,347,348,7,2,0,0,348,349,5,77,0,0,349,351,3,
+		144,72,0,350,347,1,0,0,0,350,351,1,0,0,0,351,353,1,0,0,0,352,343,1,0,0,
+		0,352,346,1,0,0,0,353,358,1,0,0,0,354,355,5,4,0,0,355,357,3,48,24,0,356,
+		354,1,0,0,0,357,360,1,0,0,0,358,356,1,0,0,0,358,359,1,0,0,0,359,45,1,0,
+		0,0,360,358,1,0,0,0,361,367,5,18,0,0,362,363,5,122,0,0,363,364,5,115,0,
+		0,364,368,7,1,0,0,365,366,5,120,0,0,366,368,5,61,0,0,367,362,1,0,0,0,367,
+		365,1,0,0,0,368,47,1,0,0,0,369,381,5,90,0,0,370,381,5,72,0,0,371,372,5,
+		87,0,0,372,373,5,91,0,0,373,376,3,154,77,0,374,375,5,10,0,0,375,377,3,
+		154,77,0,376,374,1,0,0,0,376,377,1,0,0,0,377,381,1,0,0,0,378,379,5,103,
+		0,0,379,381,7,3,0,0,380,369,1,0,0,0,380,370,1,0,0,0,380,371,1,0,0,0,380,
+		378,1,0,0,0,381,49,1,0,0,0,382,383,5,33,0,0,383,385,3,164,82,0,384,386,
+		3,52,26,0,385,384,1,0,0,0,385,386,1,0,0,0,386,388,1,0,0,0,387,389,3,128,
+		64,0,388,387,1,0,0,0,388,389,1,0,0,0,389,51,1,0,0,0,390,391,5,23,0,0,391,
+		392,3,164,82,0,392,393,5,6,0,0,393,398,3,150,75,0,394,395,3,142,71,0,395,
+		396,5,57,0,0,396,397,3,132,66,0,397,399,1,0,0,0,398,394,1,0,0,0,398,399,
+		1,0,0,0,399,429,1,0,0,0,400,401,5,82,0,0,401,402,3,164,82,0,402,406,5,
+		85,0,0,403,404,5,4,0,0,404,405,5,114,0,0,405,407,5,97,0,0,406,403,1,0,
+		0,0,406,407,1,0,0,0,407,429,1,0,0,0,408,409,5,99,0,0,409,410,5,118,0,0,
+		410,411,5,52,0,0,411,416,3,54,27,0,412,413,5,53,0,0,413,415,3,54,27,0,
+		414,412,1,0,0,0,415,418,1,0,0,0,416,414,1,0,0,0,416,417,1,0,0,0,417,419,
+		1,0,0,0,418,416,1,0,0,0,419,420,5,6,0,0,420,425,3,122,61,0,421,422,5,4,
+		0,0,422,424,3,122,61,0,423,421,1,0,0,0,424,427,1,0,0,0,425,423,1,0,0,0,
+		425,426,1,0,0,0,426,429,1,0,0,0,427,425,1,0,0,0,428,390,1,0,0,0,428,400,
+		1,0,0,0,428,408,1,0,0,0,429,53,1,0,0,0,430,432,3,118,59,0,431,430,1,0,
+		0,0,432,433,1,0,0,0,433,431,1,0,0,0,433,434,1,0,0,0,434,439,1,0,0,0,435,
+		436,5,4,0,0,436,438,3,56,28,0,437,435,1,0,0,0,438,441,1,0,0,0,439,437,
+		1,0,0,0,439,440,1,0,0,0,440,55,1,0,0,0,441,439,1,0,0,0,442,447,3,120,60,
+		0,443,444,3,134,67,0,444,445,5,75,0,0,445,447,1,0,0,0,446,442,1,0,0,0,
+		446,443,1,0,0,0,447,57,1,0,0,0,448,449,5,15,0,0,449,450,5,120,0,0,450,
+		451,3,150,75,0,451,453,3,142,71,0,452,454,3,128,64,0,453,452,1,0,0,0,453,
+		454,1,0,0,0,454,59,1,0,0,0,455,456,5,17,0,0,456,458,3,150,75,0,457,459,
+		3,128,64,0,458,457,1,0,0,0,458,459,1,0,0,0,459,61,1,0,0,0,460,461,5,23,
+		0,0,461,462,5,79,0,0,462,463,3,132,66,0,463,464,7,4,0,0,464,465,3,164,
+		82,0,465,475,1,0,0,0,466,467,5,16,0,0,467,471,5,69,0,0,468,469,7,5,0,0,
+		469,471,5,68,0,0,470,466,1,0,0,0,470,468,1,0,0,0,471,472,1,0,0,0,472,473,
+		7,4,0,0,473,475,3,164,82,0,474,460,1,0,0,0,474,470,1,0,0,0,475,63,1,0,
+		0,0,476,477,5,28,0,0,477,478,5,88,0,0,478,479,5,36,0,0,479,480,3,164,82,
+		0,480,65,1,0,0,0,481,482,5,20,0,0,482,483,5,6,0,0,483,488,3,68,34,0,484,
+		485,5,4,0,0,485,487,3,68,34,0,486,484,1,0,0,0,487,490,1,0,0,0,488,486,
+		1,0,0,0,488,489,1,0,0,0,489,67,1,0,0,0,490,488,1,0,0,0,491,492,5,106,0,
+		0,492,498,3,150,75,0,493,494,3,150,75,0,494,495,5,77,0,0,495,496,3,164,
+		82,0,496,498,1,0,0,0,497,491,1,0,0,0,497,493,1,0,0,0,498,69,1,0,0,0,499,
+		500,5,22,0,0,500,501,5,92,0,0,501,71,1,0,0,0,502,503,5,47,0,0,503,504,
+		5,80,0,0,504,505,5,71,0,0,505,73,1,0,0,0,506,508,5,36,0,0,507,509,3,150,
+		75,0,508,507,1,0,0,0,508,509,1,0,0,0,509,511,1,0,0,0,510,512,3,134,67,
+		0,511,510,1,0,0,0,511,512,1,0,0,0,512,513,1,0,0,0,513,514,5,6,0,0,514,
+		516,3,78,39,0,515,517,3,128,64,0,516,515,1,0,0,0,516,517,1,0,0,0,517,75,
+		1,0,0,0,518,519,5,37,0,0,519,520,3,150,75,0,520,521,5,113,0,0,521,523,
+		3,150,75,0,522,524,3,134,67,0,523,522,1,0,0,0,523,524,1,0,0,0,524,525,
+		1,0,0,0,525,526,5,6,0,0,526,528,3,78,39,0,527,529,3,128,64,0,528,527,1,
+		0,0,0,528,529,1,0,0,0,529,77,1,0,0,0,530,535,3,80,40,0,531,532,5,4,0,0,
+		532,534,3,80,40,0,533,531,1,0,0,0,534,537,1,0,0,0,535,533,1,0,0,0,535,
+		536,1,0,0,0,536,79,1,0,0,0,537,535,1,0,0,0,538,539,5,7,0,0,539,540,3,78,
+		39,0,540,545,5,8,0,0,541,542,3,150,75,0,542,543,5,112,0,0,543,546,1,0,
+		0,0,544,546,3,86,43,0,545,541,1,0,0,0,545,544,1,0,0,0,545,546,1,0,0,0,
+		546,548,1,0,0,0,547,549,3,88,44,0,548,547,1,0,0,0,548,549,1,0,0,0,549,
+		588,1,0,0,0,550,552,5,106,0,0,551,553,3,150,75,0,552,551,1,0,0,0,552,553,
+		1,0,0,0,553,588,1,0,0,0,554,555,5,107,0,0,555,556,5,97,0,0,556,588,3,150,
+		75,0,557,561,5,26,0,0,558,559,5,110,0,0,559,562,5,102,0,0,560,562,3,150,
+		75,0,561,558,1,0,0,0,561,560,1,0,0,0,562,588,1,0,0,0,563,565,3,158,79,
+		0,564,563,1,0,0,0,564,565,1,0,0,0,565,582,1,0,0,0,566,568,3,164,82,0,567,
+		566,1,0,0,0,568,569,1,0,0,0,569,567,1,0,0,0,569,570,1,0,0,0,570,576,1,
+		0,0,0,571,573,3,136,68,0,572,574,3,84,42,0,573,572,1,0,0,0,573,574,1,0,
+		0,0,574,577,1,0,0,0,575,577,3,82,41,0,576,571,1,0,0,0,576,575,1,0,0,0,
+		576,577,1,0,0,0,577,583,1,0,0,0,578,580,3,136,68,0,579,581,3,84,42,0,580,
+		579,1,0,0,0,580,581,1,0,0,0,581,583,1,0,0,0,582,567,1,0,0,0,582,578,1,
+		0,0,0,583,585,1,0,0,0,584,586,3,88,44,0,585,584,1,0,0,0,585,586,1,0,0,
+		0,586,588,1,0,0,0,587,538,1,0,0,0,587,550,1,0,0,0,587,554,1,0,0,0,587,
+		557,1,0,0,0,587,564,1,0,0,0,588,81,1,0,0,0,589,591,3,152,76,0,590,589,
+		1,0,0,0,591,592,1,0,0,0,592,590,1,0,0,0,592,593,1,0,0,0,593,603,1,0,0,
+		0,594,598,3,158,79,0,595,597,3,152,76,0,596,595,1,0,0,0,597,600,1,0,0,
+		0,598,596,1,0,0,0,598,599,1,0,0,0,599,603,1,0,0,0,600,598,1,0,0,0,601,
+		603,3,86,43,0,602,590,1,0,0,0,602,594,1,0,0,0,602,601,1,0,0,0,603,83,1,
+		0,0,0,604,606,3,150,75,0,605,607,5,73,0,0,606,605,1,0,0,0,606,607,1,0,
+		0,0,607,610,1,0,0,0,608,610,3,86,43,0,609,604,1,0,0,0,609,608,1,0,0,0,
+		610,85,1,0,0,0,611,618,5,49,0,0,612,618,5,56,0,0,613,614,5,117,0,0,614,
+		615,3,150,75,0,615,616,5,101,0,0,616,618,1,0,0,0,617,611,1,0,0,0,617,612,
+		1,0,0,0,617,613,1,0,0,0,618,87,1,0,0,0,619,664,5,80,0,0,620,624,7,6,0,
+		0,621,623,3,164,82,0,622,621,1,0,0,0,623,626,1,0,0,0,624,622,1,0,0,0,624,
+		625,1,0,0,0,625,633,1,0,0,0,626,624,1,0,0,0,627,629,5,53,0,0,628,630,3,
+		164,82,0,629,628,1,0,0,0,630,631,1,0,0,0,631,629,1,0,0,0,631,632,1,0,0,
+		0,632,634,1,0,0,0,633,627,1,0,0,0,633,634,1,0,0,0,634,639,1,0,0,0,635,
+		636,5,117,0,0,636,637,3,150,75,0,637,638,5,101,0,0,638,640,1,0,0,0,639,
+		635,1,0,0,0,639,640,1,0,0,0,640,665,1,0,0,0,641,645,5,66,0,0,642,644,3,
+		164,82,0,643,642,1,0,0,0,644,647,1,0,0,0,645,643,1,0,0,0,645,646,1,0,0,
+		0,646,654,1,0,0,0,647,645,1,0,0,0,648,650,5,53,0,0,649,651,3,164,82,0,
+		650,649,1,0,0,0,651,652,1,0,0,0,652,650,1,0,0,0,652,653,1,0,0,0,653,655,
+		1,0,0,0,654,648,1,0,0,0,654,655,1,0,0,0,655,662,1,0,0,0,656,663,5,49,0,
+		0,657,663,5,56,0,0,658,659,5,117,0,0,659,660,3,150,75,0,660,661,5,101,
+		0,0,661,663,1,0,0,0,662,656,1,0,0,0,662,657,1,0,0,0,662,658,1,0,0,0,662,
+		663,1,0,0,0,663,665,1,0,0,0,664,620,1,0,0,0,664,641,1,0,0,0,665,89,1,0,
+		0,0,666,674,5,34,0,0,667,668,5,37,0,0,668,669,3,150,75,0,669,670,5,113,
+		0,0,670,671,3,150,75,0,671,675,1,0,0,0,672,673,5,36,0,0,673,675,3,150,
+		75,0,674,667,1,0,0,0,674,672,1,0,0,0,675,676,1,0,0,0,676,677,5,4,0,0,677,
+		685,3,150,75,0,678,679,5,86,0,0,679,686,5,112,0,0,680,683,5,112,0,0,681,
+		682,5,80,0,0,682,684,5,51,0,0,683,681,1,0,0,0,683,684,1,0,0,0,684,686,
+		1,0,0,0,685,678,1,0,0,0,685,680,1,0,0,0,686,688,1,0,0,0,687,689,3,128,
+		64,0,688,687,1,0,0,0,688,689,1,0,0,0,689,91,1,0,0,0,690,698,5,42,0,0,691,
+		692,5,113,0,0,692,699,3,144,72,0,693,694,5,77,0,0,694,699,3,144,72,0,695,
+		696,3,150,75,0,696,697,3,140,70,0,697,699,1,0,0,0,698,691,1,0,0,0,698,
+		693,1,0,0,0,698,695,1,0,0,0,699,702,1,0,0,0,700,701,5,23,0,0,701,703,3,
+		164,82,0,702,700,1,0,0,0,702,703,1,0,0,0,703,708,1,0,0,0,704,705,5,4,0,
+		0,705,707,3,94,47,0,706,704,1,0,0,0,707,710,1,0,0,0,708,706,1,0,0,0,708,
+		709,1,0,0,0,709,712,1,0,0,0,710,708,1,0,0,0,711,713,3,128,64,0,712,711,
+		1,0,0,0,712,713,1,0,0,0,713,93,1,0,0,0,714,715,5,72,0,0,715,721,3,140,
+		70,0,716,717,5,90,0,0,717,721,3,140,70,0,718,719,5,70,0,0,719,721,3,134,
+		67,0,720,714,1,0,0,0,720,716,1,0,0,0,720,718,1,0,0,0,721,95,1,0,0,0,722,
+		723,5,26,0,0,723,724,3,150,75,0,724,725,5,57,0,0,725,727,3,132,66,0,726,
+		728,3,128,64,0,727,726,1,0,0,0,727,728,1,0,0,0,728,97,1,0,0,0,729,730,
+		5,14,0,0,730,731,3,150,75,0,731,732,5,57,0,0,732,737,3,132,66,0,733,734,
+		5,4,0,0,734,735,5,94,0,0,735,736,5,36,0,0,736,738,5,54,0,0,737,733,1,0,
+		0,0,737,738,1,0,0,0,738,740,1,0,0,0,739,741,3,128,64,0,740,739,1,0,0,0,
+		740,741,1,0,0,0,741,99,1,0,0,0,742,751,5,39,0,0,743,744,5,37,0,0,744,745,
+		3,150,75,0,745,746,5,113,0,0,746,747,3,150,75,0,747,752,1,0,0,0,748,749,
+		3,150,75,0,749,750,3,140,70,0,750,752,1,0,0,0,751,743,1,0,0,0,751,748,
+		1,0,0,0,752,763,1,0,0,0,753,754,5,6,0,0,754,759,3,102,51,0,755,756,5,5,
+		0,0,756,758,3,102,51,0,757,755,1,0,0,0,758,761,1,0,0,0,759,757,1,0,0,0,
+		759,760,1,0,0,0,760,764,1,0,0,0,761,759,1,0,0,0,762,764,3,110,55,0,763,
+		753,1,0,0,0,763,762,1,0,0,0,764,766,1,0,0,0,765,767,3,128,64,0,766,765,
+		1,0,0,0,766,767,1,0,0,0,767,101,1,0,0,0,768,769,5,50,0,0,769,770,3,150,
+		75,0,770,771,3,140,70,0,771,772,5,4,0,0,772,774,1,0,0,0,773,768,1,0,0,
+		0,773,774,1,0,0,0,774,775,1,0,0,0,775,776,3,136,68,0,776,777,3,150,75,
+		0,777,778,5,57,0,0,778,780,3,132,66,0,779,781,3,106,53,0,780,779,1,0,0,
+		0,780,781,1,0,0,0,781,786,1,0,0,0,782,783,5,4,0,0,783,785,3,104,52,0,784,
+		782,1,0,0,0,785,788,1,0,0,0,786,784,1,0,0,0,786,787,1,0,0,0,787,103,1,
+		0,0,0,788,786,1,0,0,0,789,791,5,111,0,0,790,789,1,0,0,0,790,791,1,0,0,
+		0,791,792,1,0,0,0,792,795,3,106,53,0,793,795,3,108,54,0,794,790,1,0,0,
+		0,794,793,1,0,0,0,795,105,1,0,0,0,796,801,5,74,0,0,797,802,5,36,0,0,798,
+		799,3,150,75,0,799,800,3,140,70,0,800,802,1,0,0,0,801,797,1,0,0,0,801,
+		798,1,0,0,0,802,806,1,0,0,0,803,804,3,150,75,0,804,805,5,112,0,0,805,807,
+		1,0,0,0,806,803,1,0,0,0,806,807,1,0,0,0,807,821,1,0,0,0,808,809,5,59,0,
+		0,809,810,5,116,0,0,810,811,5,74,0,0,811,812,3,150,75,0,812,813,5,53,0,
+		0,813,814,3,150,75,0,814,818,3,140,70,0,815,816,3,150,75,0,816,817,5,112,
+		0,0,817,819,1,0,0,0,818,815,1,0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,
+		796,1,0,0,0,820,808,1,0,0,0,821,107,1,0,0,0,822,825,5,130,0,0,823,825,
+		3,158,79,0,824,822,1,0,0,0,824,823,1,0,0,0,825,826,1,0,0,0,826,827,3,142,
+		71,0,827,828,5,80,0,0,828,109,1,0,0,0,829,830,5,73,0,0,830,831,5,113,0,
+		0,831,832,3,150,75,0,832,833,5,4,0,0,833,834,5,57,0,0,834,839,3,132,66,
+		0,835,836,5,4,0,0,836,838,3,112,56,0,837,835,1,0,0,0,838,841,1,0,0,0,839,
+		837,1,0,0,0,839,840,1,0,0,0,840,111,1,0,0,0,841,839,1,0,0,0,842,843,5,
+		93,0,0,843,844,5,104,0,0,844,856,3,140,70,0,845,846,5,84,0,0,846,856,5,
+		76,0,0,847,848,5,59,0,0,848,856,5,116,0,0,849,850,7,7,0,0,850,851,3,150,
+		75,0,851,852,3,140,70,0,852,853,5,100,0,0,853,856,1,0,0,0,854,856,3,108,
+		54,0,855,842,1,0,0,0,855,845,1,0,0,0,855,847,1,0,0,0,855,849,1,0,0,0,855,
+		854,1,0,0,0,856,113,1,0,0,0,857,859,5,38,0,0,858,860,3,118,59,0,859,858,
+		1,0,0,0,860,861,1,0,0,0,861,859,1,0,0,0,861,862,1,0,0,0,862,870,1,0,0,
+		0,863,868,5,4,0,0,864,866,3,120,60,0,865,867,5,4,0,0,866,865,1,0,0,0,866,
+		867,1,0,0,0,867,869,1,0,0,0,868,864,1,0,0,0,868,869,1,0,0,0,869,871,1,
+		0,0,0,870,863,1,0,0,0,870,871,1,0,0,0,871,872,1,0,0,0,872,874,5,120,0,
+		0,873,875,3,118,59,0,874,873,1,0,0,0,875,876,1,0,0,0,876,874,1,0,0,0,876,
+		877,1,0,0,0,877,882,1,0,0,0,878,879,5,4,0,0,879,881,3,116,58,0,880,878,
+		1,0,0,0,881,884,1,0,0,0,882,880,1,0,0,0,882,883,1,0,0,0,883,887,1,0,0,
+		0,884,882,1,0,0,0,885,886,5,6,0,0,886,888,3,122,61,0,887,885,1,0,0,0,887,
+		888,1,0,0,0,888,115,1,0,0,0,889,899,3,120,60,0,890,899,5,67,0,0,891,895,
+		5,80,0,0,892,893,5,110,0,0,893,896,5,105,0,0,894,896,5,95,0,0,895,892,
+		1,0,0,0,895,894,1,0,0,0,896,897,1,0,0,0,897,899,5,96,0,0,898,889,1,0,0,
+		0,898,890,1,0,0,0,898,891,1,0,0,0,899,117,1,0,0,0,900,907,3,164,82,0,901,
+		907,5,76,0,0,902,907,5,83,0,0,903,907,5,36,0,0,904,907,5,37,0,0,905,907,
+		5,109,0,0,906,900,1,0,0,0,906,901,1,0,0,0,906,902,1,0,0,0,906,903,1,0,
+		0,0,906,904,1,0,0,0,906,905,1,0,0,0,907,119,1,0,0,0,908,909,5,51,0,0,909,
+		911,5,58,0,0,910,908,1,0,0,0,910,911,1,0,0,0,911,912,1,0,0,0,912,917,7,
+		7,0,0,913,918,5,36,0,0,914,915,3,150,75,0,915,916,3,140,70,0,916,918,1,
+		0,0,0,917,913,1,0,0,0,917,914,1,0,0,0,918,925,1,0,0,0,919,920,5,37,0,0,
+		920,921,3,150,75,0,921,922,5,113,0,0,922,923,3,150,75,0,923,925,1,0,0,
+		0,924,910,1,0,0,0,924,919,1,0,0,0,925,121,1,0,0,0,926,928,3,158,79,0,927,
+		926,1,0,0,0,927,928,1,0,0,0,928,930,1,0,0,0,929,931,3,164,82,0,930,929,
+		1,0,0,0,931,932,1,0,0,0,932,930,1,0,0,0,932,933,1,0,0,0,933,954,1,0,0,
+		0,934,935,5,80,0,0,935,942,5,66,0,0,936,943,5,36,0,0,937,939,3,164,82,
+		0,938,937,1,0,0,0,939,940,1,0,0,0,940,938,1,0,0,0,940,941,1,0,0,0,941,
+		943,1,0,0,0,942,936,1,0,0,0,942,938,1,0,0,0,943,955,1,0,0,0,944,952,5,
+		98,0,0,945,953,5,36,0,0,946,950,3,150,75,0,947,951,3,140,70,0,948,951,
+		5,109,0,0,949,951,3,164,82,0,950,947,1,0,0,0,950,948,1,0,0,0,950,949,1,
+		0,0,0,951,953,1,0,0,0,952,945,1,0,0,0,952,946,1,0,0,0,953,955,1,0,0,0,
+		954,934,1,0,0,0,954,944,1,0,0,0,954,955,1,0,0,0,955,123,1,0,0,0,956,957,
+		5,21,0,0,957,967,3,126,63,0,958,959,5,29,0,0,959,963,3,144,72,0,960,961,
+		5,4,0,0,961,962,5,121,0,0,962,964,3,144,72,0,963,960,1,0,0,0,963,964,1,
+		0,0,0,964,968,1,0,0,0,965,966,7,4,0,0,966,968,3,126,63,0,967,958,1,0,0,
+		0,967,965,1,0,0,0,968,125,1,0,0,0,969,980,3,144,72,0,970,972,5,130,0,0,
+		971,970,1,0,0,0,971,972,1,0,0,0,972,973,1,0,0,0,973,977,7,2,0,0,974,976,
+		3,152,76,0,975,974,1,0,0,0,976,979,1,0,0,0,977,975,1,0,0,0,977,978,1,0,
+		0,0,978,981,1,0,0,0,979,977,1,0,0,0,980,971,1,0,0,0,980,981,1,0,0,0,981,
+		127,1,0,0,0,982,983,5,9,0,0,983,988,3,130,65,0,984,985,5,4,0,0,985,987,
+		3,130,65,0,986,984,1,0,0,0,987,990,1,0,0,0,988,986,1,0,0,0,988,989,1,0,
+		0,0,989,996,1,0,0,0,990,988,1,0,0,0,991,992,5,122,0,0,992,993,5,115,0,
+		0,993,997,7,1,0,0,994,995,5,120,0,0,995,997,5,61,0,0,996,991,1,0,0,0,996,
+		994,1,0,0,0,996,997,1,0,0,0,997,129,1,0,0,0,998,1005,3,150,75,0,999,1001,
+		3,164,82,0,1000,999,1,0,0,0,1001,1002,1,0,0,0,1002,1000,1,0,0,0,1002,1003,
+		1,0,0,0,1003,1006,1,0,0,0,1004,1006,5,109,0,0,1005,1000,1,0,0,0,1005,1004,
+		1,0,0,0,1005,1006,1,0,0,0,1006,131,1,0,0,0,1007,1008,5,16,0,0,1008,1014,
+		5,69,0,0,1009,1011,3,164,82,0,1010,1012,5,68,0,0,1011,1010,1,0,0,0,1011,
+		1012,1,0,0,0,1012,1014,1,0,0,0,1013,1007,1,0,0,0,1013,1009,1,0,0,0,1014,
+		133,1,0,0,0,1015,1016,7,8,0,0,1016,135,1,0,0,0,1017,1018,7,9,0,0,1018,
+		137,1,0,0,0,1019,1021,3,164,82,0,1020,1019,1,0,0,0,1021,1022,1,0,0,0,1022,
+		1020,1,0,0,0,1022,1023,1,0,0,0,1023,139,1,0,0,0,1024,1025,7,10,0,0,1025,
+		141,1,0,0,0,1026,1027,7,11,0,0,1027,143,1,0,0,0,1028,1032,3,148,74,0,1029,
+		1031,3,146,73,0,1030,1029,1,0,0,0,1031,1034,1,0,0,0,1032,1030,1,0,0,0,
+		1032,1033,1,0,0,0,1033,145,1,0,0,0,1034,1032,1,0,0,0,1035,1036,3,156,78,
+		0,1036,1037,3,148,74,0,1037,147,1,0,0,0,1038,1040,3,158,79,0,1039,1041,
+		3,162,81,0,1040,1039,1,0,0,0,1040,1041,1,0,0,0,1041,1048,1,0,0,0,1042,
+		1048,3,164,82,0,1043,1044,5,7,0,0,1044,1045,3,144,72,0,1045,1046,5,8,0,
+		0,1046,1048,1,0,0,0,1047,1038,1,0,0,0,1047,1042,1,0,0,0,1047,1043,1,0,
+		0,0,1048,149,1,0,0,0,1049,1053,3,154,77,0,1050,1052,3,152,76,0,1051,1050,
+		1,0,0,0,1052,1055,1,0,0,0,1053,1051,1,0,0,0,1053,1054,1,0,0,0,1054,151,
+		1,0,0,0,1055,1053,1,0,0,0,1056,1057,3,156,78,0,1057,1058,3,154,77,0,1058,
+		153,1,0,0,0,1059,1066,3,158,79,0,1060,1066,3,164,82,0,1061,1062,5,7,0,
+		0,1062,1063,3,150,75,0,1063,1064,5,8,0,0,1064,1066,1,0,0,0,1065,1059,1,
+		0,0,0,1065,1060,1,0,0,0,1065,1061,1,0,0,0,1066,155,1,0,0,0,1067,1068,7,
+		12,0,0,1068,157,1,0,0,0,1069,1081,3,160,80,0,1070,1071,5,7,0,0,1071,1076,
+		3,160,80,0,1072,1073,5,4,0,0,1073,1075,3,160,80,0,1074,1072,1,0,0,0,1075,
+		1078,1,0,0,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1079,1,0,0,0,1078,
+		1076,1,0,0,0,1079,1080,5,8,0,0,1080,1082,1,0,0,0,1081,1070,1,0,0,0,1081,
+		1082,1,0,0,0,1082,159,1,0,0,0,1083,1085,5,131,0,0,1084,1086,5,132,0,0,
+		1085,1084,1,0,0,0,1085,1086,1,0,0,0,1086,1089,1,0,0,0,1087,1089,5,132,
+		0,0,1088,1083,1,0,0,0,1088,1087,1,0,0,0,1089,161,1,0,0,0,1090,1091,7,13,
+		0,0,1091,163,1,0,0,0,1092,1093,7,14,0,0,1093,165,1,0,0,0,137,205,220,231,
+		239,241,257,263,271,296,306,315,321,333,350,352,358,367,376,380,385,388,
+		398,406,416,425,428,433,439,446,453,458,470,474,488,497,508,511,516,523,
+		528,535,545,548,552,561,564,569,573,576,580,582,585,587,592,598,602,606,
+		609,617,624,631,633,639,645,652,654,662,664,674,683,685,688,698,702,708,
+		712,720,727,737,740,751,759,763,766,773,780,786,790,794,801,806,818,820,
+		824,839,855,861,866,868,870,876,882,887,895,898,906,910,917,924,927,932,
+		940,942,950,952,954,963,967,971,977,980,988,996,1002,1005,1011,1013,1022,
+		1032,1040,1047,1053,1065,1076,1081,1085,1088
 	};
 
 	public static readonly ATN _ATN =

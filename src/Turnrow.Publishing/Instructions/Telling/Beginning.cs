@@ -32,6 +32,6 @@ internal sealed record Beginning(int Skipped, Word? First, IReadOnlyList<Word> R
         _ => 0,
     };
 
-    /// <summary>The rest where the chain that stands for the first stitch is also the space behind it.</summary>
-    public IReadOnlyList<Word> RestAfter(bool space) => space && Rest.Count > 0 && Rest[0] is Chains ? Rest.Skip(1).ToList() : Rest;
+    /// <summary>The rest where the chain that stands for the first stitch is also the space behind it, alone or as a repeat's beginning.</summary>
+    public IReadOnlyList<Word> RestAfter(bool space) => space && Leading.Unrolled(Rest) is [Chains, .. var rest] ? rest : Rest;
 }
