@@ -37,7 +37,9 @@ internal sealed partial class RowSentence
         Expect("last");
         var keep = Number.TryOf(Peek) is { } number ? Next(number) : 1;
         if (Name().Word is not ("st" or "ch")) throw new Misread("`to last` wants sts or ch");
-        return new PlaceWords(Where.ToLast, keep, names);
+        var spaces = Accept("and");
+        if (spaces && Name().Word != "sp") throw new Misread("`to last sts and` wants sps");
+        return new PlaceWords(Where.ToLast, keep, names, spaces);
     }
 
     private PlaceWords Ranged()

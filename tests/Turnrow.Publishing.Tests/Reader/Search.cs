@@ -94,7 +94,7 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
     private List<int> ToLast(PlaceWords words)
     {
         var to = end;
-        for (var kept = 0; kept < words.Count; kept += places[to].IsLikeAStitch ? 1 : 0)
+        for (var kept = 0; kept < words.Count; kept += places[to].IsLikeAStitch || words.WithSpaces ? 1 : 0)
         {
             if (--to < at) throw new Misread($"there are no {words.Count} left");
         }

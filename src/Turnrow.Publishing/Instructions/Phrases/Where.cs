@@ -37,14 +37,14 @@ internal sealed record EachAcross(PlaceName Place) : Where
 }
 
 /// <summary>All but the last so many stitches, chains that stand for one included.</summary>
-internal sealed record EachToLast(PlaceName Place, Sized<int> Last) : Where
+internal sealed record EachToLast(PlaceName Place, Sized<int> Last, bool WithSpaces = false) : Where
 {
     public override Where? And(Where other) =>
-        other is EachToLast to && Place.And(to.Place) is { } place ? new EachToLast(place, Last.And(to.Last)) : null;
+        other is EachToLast to && WithSpaces == to.WithSpaces && Place.And(to.Place) is { } place ? new EachToLast(place, Last.And(to.Last), WithSpaces) : null;
 
     public override string Written(Wording words)
     {
-        var name = Place == PlaceName.Chain ? Place : PlaceName.AnyStitch;
+        var name = Place == PlaceName.Chain || WithSpaces ? Place : PlaceName.AnyStitch;
         var last = Last.All(static n => n == 1) ? name.One(words) : name.Counted(Last, words);
         return $"each {Place.One(words)} to last {last}";
     }

@@ -146,8 +146,9 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     public bool AnyFrom(int offset, Func<Place, bool> condition) =>
         offset < Remaining && below.Slice(Passed + offset, Remaining - offset).CountWhere(condition) > 0;
 
-    /// <summary>Places ahead without the spaces: those that a maker counts as stitches.</summary>
-    public int StitchesAhead => below.Slice(Passed, Remaining).CountWhere(static p => p.Kind != PlaceKind.Space);
+    /// <summary>Places from so many ahead on without the spaces: those that a maker counts as stitches.</summary>
+    public int StitchesFrom(int offset) =>
+        below.Slice(Passed + offset, Remaining - offset).CountWhere(static p => p.Kind != PlaceKind.Space);
 
     /// <summary>True if any of the places ahead was added as chains.</summary>
     public bool HasAddedAhead => _cursor.Remaining > 0 && below.Last.Kind == PlaceKind.AddedChain;
