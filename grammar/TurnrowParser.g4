@@ -157,7 +157,8 @@ rate
 expectLine
   : EXPECT left=expected (MEASURE length=sum (COMMA WITHIN within=sum)? | (IS | ARE) right=expected)
   ;
-expected  : value=sum (by=WORD? of=(STITCHES | ROWS) more+=countOperation*)? ;
+expected  : value=sum (by=WORD? of=(STITCHES | ROWS) more+=expectedMore*)? ;
+expectedMore : by=sign value=single of=(STITCHES | ROWS)? ;
 
 claim     : EQUALS parts+=claimPart (COMMA parts+=claimPart)* (without=WITHOUT TURNING (CHAIN | CH) | with=WITH CHAINS)? ;
 claimPart : amount=count (words+=name+ | stitches=STITCHES)? ;

@@ -41,6 +41,15 @@ public sealed class PatternFinderTests : IDisposable
     }
 
     [Fact]
+    public void A_name_without_its_ending_is_told_with_it()
+    {
+        var path = _folder.Write("poncho.turnrow", "");
+        var faults = new List<string>();
+        Assert.Empty(PatternFinder.Find([_folder["poncho"]], faults.Add));
+        Assert.Contains($"did you mean `{path}`?", Assert.Single(faults), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_link_that_leads_round_in_a_circle_is_not_followed()
     {
         if (OperatingSystem.IsWindows()) return;

@@ -72,7 +72,7 @@ internal static class ExpressionBuilder
         return context.called is null ? Sum(context.inside, line) : Name(context.called, line);
     }
 
-    private static OperationSyntax Operation(TurnrowParser.SignContext sign, ExpressionSyntax operand) =>
+    public static OperationSyntax Operation(TurnrowParser.SignContext sign, ExpressionSyntax operand) =>
         new(
             sign.Start.Type switch
             {
@@ -84,8 +84,8 @@ internal static class ExpressionBuilder
             operand,
             LineBuilding.Span(sign).To(operand.Span));
 
-    // The parser gives operations in one row; products bind before sums.
-    private static ExpressionSyntax Calculation(ExpressionSyntax first, List<OperationSyntax> operations)
+    /// <summary>The parser gives operations in one row; products bind before sums.</summary>
+    public static ExpressionSyntax Calculation(ExpressionSyntax first, List<OperationSyntax> operations)
     {
         ExpressionSyntax? sumFirst = null;
         var sumRest = new List<OperationSyntax>();

@@ -1,3 +1,4 @@
+using Antlr4.Runtime;
 using Turnrow.Syntax.Diagnostics.Kinds;
 using Turnrow.Syntax.Generated;
 using Turnrow.Syntax.Tree;
@@ -44,7 +45,7 @@ internal static class ValueBuilder
             return new ExpectEqualStatement(ExpectedValue(left, line), ExpectedValue(context.right, line), span);
         var within = context.within is null ? null : ExpressionBuilder.Sum(context.within, line);
         return new ExpectMeasureStatement(
-            ExpressionBuilder.Calculation(ExpressionBuilder.Sum(left.value, line), left._more, line),
+            ExpressionBuilder.Calculation(ExpressionBuilder.Sum(left.value, line), MoreOf(left, line)),
             left.of?.Type == TurnrowLexer.ROWS,
             left.by is null ? null : line.Name(left.by),
             ExpressionBuilder.Sum(context.length, line),
@@ -73,17 +74,23 @@ internal static class ValueBuilder
     // `back rows` asks a piece, and `back rows + 6` goes on from what it answers; `hem` and `77 stitches` are values.
     private static ExpressionSyntax ExpectedValue(TurnrowParser.ExpectedContext context, LineBuilding line)
     {
-        var value = ExpressionBuilder.Sum(context.value, line);
-        if (context.of is null) return value;
-        if (context.by is not null) line.Report(UnexpectedWord.ManyNames(LineBuilding.Span(context.by), line.Text(context.by)));
-        if (value is NameExpression { Name: var piece })
-        {
-            var quantity = context.of.Type == TurnrowLexer.ROWS ? PieceQuantity.Rows : PieceQuantity.Stitches;
-            value = new PieceExpression(piece, quantity, value.Span.To(LineBuilding.Span(context.of)));
-        }
-
-        return ExpressionBuilder.Calculation(value, context._more, line);
+        if (context.of is not null && context.by is not null)
+            line.Report(UnexpectedWord.ManyNames(LineBuilding.Span(context.by), line.Text(context.by)));
+        return ExpressionBuilder.Calculation(Asked(ExpressionBuilder.Sum(context.value, line), context.of), MoreOf(context, line));
     }
+
+    private static List<OperationSyntax> MoreOf(TurnrowParser.ExpectedContext context, LineBuilding line)
+    {
+        var more = new List<OperationSyntax>(context._more.Count);
+        foreach (var operation in context._more)
+            more.Add(ExpressionBuilder.Operation(operation.by, Asked(ExpressionBuilder.Single(operation.value, line), operation.of)));
+        return more;
+    }
+
+    private static ExpressionSyntax Asked(ExpressionSyntax value, IToken? of) =>
+        of is not null && value is NameExpression { Name: var piece }
+            ? new PieceExpression(piece, of.Type == TurnrowLexer.ROWS ? PieceQuantity.Rows : PieceQuantity.Stitches, value.Span.To(LineBuilding.Span(of)))
+            : value;
 
     private static CountFixSyntax Fix(TurnrowParser.CountFixContext context, LineBuilding line)
     {

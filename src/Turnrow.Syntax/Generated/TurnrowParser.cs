@@ -74,11 +74,11 @@ internal partial class TurnrowParser : Parser {
 		RULE_shapingPart = 52, RULE_frequency = 53, RULE_stitchesIn = 54, RULE_solve = 55, 
 		RULE_solveOption = 56, RULE_seamLine = 57, RULE_seamPart = 58, RULE_walkWord = 59, 
 		RULE_selection = 60, RULE_rate = 61, RULE_expectLine = 62, RULE_expected = 63, 
-		RULE_claim = 64, RULE_claimPart = 65, RULE_edge = 66, RULE_side = 67, 
-		RULE_change = 68, RULE_stitch = 69, RULE_rowsWord = 70, RULE_stitchesWord = 71, 
-		RULE_sum = 72, RULE_sumOperation = 73, RULE_factor = 74, RULE_count = 75, 
-		RULE_countOperation = 76, RULE_single = 77, RULE_sign = 78, RULE_list = 79, 
-		RULE_number = 80, RULE_unit = 81, RULE_name = 82;
+		RULE_expectedMore = 64, RULE_claim = 65, RULE_claimPart = 66, RULE_edge = 67, 
+		RULE_side = 68, RULE_change = 69, RULE_stitch = 70, RULE_rowsWord = 71, 
+		RULE_stitchesWord = 72, RULE_sum = 73, RULE_sumOperation = 74, RULE_factor = 75, 
+		RULE_count = 76, RULE_countOperation = 77, RULE_single = 78, RULE_sign = 79, 
+		RULE_list = 80, RULE_number = 81, RULE_unit = 82, RULE_name = 83;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -90,10 +90,10 @@ internal partial class TurnrowParser : Parser {
 		"reach", "place", "repeatLine", "straightLine", "rowFix", "leaveLine", 
 		"addLine", "shapeLine", "shaping", "shapingPart", "frequency", "stitchesIn", 
 		"solve", "solveOption", "seamLine", "seamPart", "walkWord", "selection", 
-		"rate", "expectLine", "expected", "claim", "claimPart", "edge", "side", 
-		"change", "stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", 
-		"factor", "count", "countOperation", "single", "sign", "list", "number", 
-		"unit", "name"
+		"rate", "expectLine", "expected", "expectedMore", "claim", "claimPart", 
+		"edge", "side", "change", "stitch", "rowsWord", "stitchesWord", "sum", 
+		"sumOperation", "factor", "count", "countOperation", "single", "sign", 
+		"list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -187,9 +187,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 166;
+			State = 168;
 			_localctx.said = statement();
-			State = 167;
+			State = 169;
 			Match(Eof);
 			}
 		}
@@ -224,9 +224,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 169;
+			State = 171;
 			_localctx.claimed = claim();
-			State = 170;
+			State = 172;
 			Match(Eof);
 			}
 		}
@@ -383,132 +383,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 205;
+			State = 207;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 172;
+				State = 174;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 173;
+				State = 175;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 174;
+				State = 176;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 175;
+				State = 177;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 176;
+				State = 178;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 177;
+				State = 179;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 178;
+				State = 180;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 179;
+				State = 181;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 180;
+				State = 182;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 181;
+				State = 183;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 182;
+				State = 184;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 183;
+				State = 185;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 184;
+				State = 186;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 185;
+				State = 187;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 186;
+				State = 188;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 187;
+				State = 189;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 188;
+				State = 190;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 189;
+				State = 191;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -518,105 +518,105 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 190;
+				State = 192;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 191;
+				State = 193;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 192;
+				State = 194;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 193;
+				State = 195;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 194;
+				State = 196;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 195;
+				State = 197;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 196;
+				State = 198;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 197;
+				State = 199;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 198;
+				State = 200;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 199;
+				State = 201;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 200;
+				State = 202;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 201;
+				State = 203;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 202;
+				State = 204;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 203;
+				State = 205;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 204;
+				State = 206;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
@@ -655,9 +655,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 207;
+			State = 209;
 			Match(NOTATION);
-			State = 208;
+			State = 210;
 			_localctx.value = number();
 			}
 		}
@@ -690,9 +690,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 210;
+			State = 212;
 			Match(PATTERN);
-			State = 211;
+			State = 213;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -727,9 +727,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 213;
+			State = 215;
 			Match(VERSION);
-			State = 214;
+			State = 216;
 			_localctx.text = version();
 			}
 		}
@@ -763,27 +763,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 220;
+			State = 222;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 216;
+				State = 218;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 217;
+				State = 219;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 218;
+				State = 220;
 				Match(QUOTED);
 				}
 				break;
@@ -876,7 +876,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 219;
+				State = 221;
 				name();
 				}
 				break;
@@ -915,9 +915,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 222;
+			State = 224;
 			Match(TERMS);
-			State = 223;
+			State = 225;
 			_localctx.called = name();
 			}
 		}
@@ -961,25 +961,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 225;
+			State = 227;
 			Match(SIZES);
-			State = 226;
+			State = 228;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 231;
+			State = 233;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 227;
+				State = 229;
 				Match(COMMA);
-				State = 228;
+				State = 230;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 233;
+				State = 235;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1015,7 +1015,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 241;
+			State = 243;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
@@ -1107,23 +1107,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 234;
+				State = 236;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 235;
+				State = 237;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 236;
+				State = 238;
 				Match(NUMBER);
-				State = 239;
+				State = 241;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ADD:
@@ -1214,13 +1214,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 237;
+					State = 239;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 238;
+					State = 240;
 					Match(X);
 					}
 					break;
@@ -1265,9 +1265,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 243;
+			State = 245;
 			Match(SKILL);
-			State = 244;
+			State = 246;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1300,9 +1300,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 246;
+			State = 248;
 			Match(NOTION);
-			State = 247;
+			State = 249;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1337,9 +1337,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 249;
+			State = 251;
 			Match(WEARER);
-			State = 250;
+			State = 252;
 			_localctx.called = name();
 			}
 		}
@@ -1370,7 +1370,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 252;
+			State = 254;
 			Match(PROSE);
 			}
 		}
@@ -1420,34 +1420,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 254;
+			State = 256;
 			Match(YARN);
-			State = 255;
-			_localctx.called = name();
 			State = 257;
+			_localctx.called = name();
+			State = 259;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 256;
+				State = 258;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 263;
+			State = 265;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 259;
+				State = 261;
 				Match(COMMA);
-				State = 260;
+				State = 262;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 265;
+				State = 267;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1488,15 +1488,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 271;
+			State = 273;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 266;
+				State = 268;
 				Match(WEIGHT);
-				State = 267;
+				State = 269;
 				_localctx.value = number();
 				}
 				break;
@@ -1504,9 +1504,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 268;
+				State = 270;
 				_localctx.value = number();
-				State = 269;
+				State = 271;
 				_localctx.unitWord = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 125)) & ~0x3f) == 0 && ((1L << (_la - 125)) & 27L) != 0)) ) {
@@ -1554,11 +1554,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 273;
-			Match(HOOK);
-			State = 274;
-			_localctx.value = number();
 			State = 275;
+			Match(HOOK);
+			State = 276;
+			_localctx.value = number();
+			State = 277;
 			Match(MM);
 			}
 		}
@@ -1622,48 +1622,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 277;
-			Match(GAUGE);
-			State = 278;
-			_localctx.by = stitch();
 			State = 279;
-			Match(COLON);
+			Match(GAUGE);
 			State = 280;
-			_localctx.stitches = number();
+			_localctx.by = stitch();
 			State = 281;
+			Match(COLON);
+			State = 282;
+			_localctx.stitches = number();
+			State = 283;
 			stitchesWord();
-			State = 296;
+			State = 298;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 282;
-				Match(AND);
-				State = 283;
-				_localctx.rows = number();
 				State = 284;
-				rowsWord();
+				Match(AND);
 				State = 285;
-				Match(TO);
+				_localctx.rows = number();
 				State = 286;
+				rowsWord();
+				State = 287;
+				Match(TO);
+				State = 288;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 288;
-				Match(TO);
-				State = 289;
-				_localctx.stitchesLength = gaugeLength();
 				State = 290;
-				Match(COMMA);
-				State = 291;
-				_localctx.rows = number();
-				State = 292;
-				rowsWord();
-				State = 293;
 				Match(TO);
+				State = 291;
+				_localctx.stitchesLength = gaugeLength();
+				State = 292;
+				Match(COMMA);
+				State = 293;
+				_localctx.rows = number();
 				State = 294;
+				rowsWord();
+				State = 295;
+				Match(TO);
+				State = 296;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1706,9 +1706,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 298;
+			State = 300;
 			_localctx.value = number();
-			State = 299;
+			State = 301;
 			_localctx.measure = unit();
 			}
 		}
@@ -1771,46 +1771,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 301;
+			State = 303;
 			Match(TURN);
-			State = 302;
+			State = 304;
 			_localctx.by = stitch();
-			State = 306;
+			State = 308;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 303;
-				Match(COMMA);
-				State = 304;
-				_localctx.nextRow = Match(NEXT);
 				State = 305;
+				Match(COMMA);
+				State = 306;
+				_localctx.nextRow = Match(NEXT);
+				State = 307;
 				Match(ROW);
 				}
 			}
 
-			State = 308;
-			Match(COLON);
-			State = 309;
-			Match(CH);
 			State = 310;
+			Match(COLON);
+			State = 311;
+			Match(CH);
+			State = 312;
 			_localctx.chains = number();
-			State = 315;
+			State = 317;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 311;
+				State = 313;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 312;
-				_localctx.doesNot = Match(DOES);
-				State = 313;
-				Match(NOT);
 				State = 314;
+				_localctx.doesNot = Match(DOES);
+				State = 315;
+				Match(NOT);
+				State = 316;
 				Match(COUNT);
 				}
 				break;
@@ -1820,20 +1820,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 321;
+			State = 323;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 317;
+				State = 319;
 				Match(COMMA);
-				State = 318;
+				State = 320;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 323;
+				State = 325;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1874,21 +1874,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 333;
+			State = 335;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 324;
-				Match(FIRST);
-				State = 325;
-				Match(STITCH);
 				State = 326;
-				Match(IN);
+				Match(FIRST);
 				State = 327;
-				_localctx.nth = Match(ORDINAL);
+				Match(STITCH);
 				State = 328;
+				Match(IN);
+				State = 329;
+				_localctx.nth = Match(ORDINAL);
+				State = 330;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -1902,13 +1902,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 329;
-				Match(NOT);
-				State = 330;
-				Match(IN);
 				State = 331;
-				Match(THE);
+				Match(NOT);
 				State = 332;
+				Match(IN);
+				State = 333;
+				Match(THE);
+				State = 334;
 				Match(FOUNDATION);
 				}
 				break;
@@ -1952,13 +1952,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 335;
-			Match(MEASURE);
-			State = 336;
-			_localctx.called = name();
 			State = 337;
-			Match(IS);
+			Match(MEASURE);
 			State = 338;
+			_localctx.called = name();
+			State = 339;
+			Match(IS);
+			State = 340;
 			_localctx.value = sum();
 			}
 		}
@@ -2019,19 +2019,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 340;
-			Match(COUNT);
-			State = 341;
-			_localctx.called = name();
 			State = 342;
+			Match(COUNT);
+			State = 343;
+			_localctx.called = name();
+			State = 344;
 			Match(IS);
-			State = 352;
+			State = 354;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 343;
+				State = 345;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2041,9 +2041,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 344;
+				State = 346;
 				Match(FOR);
-				State = 345;
+				State = 347;
 				_localctx.length = sum();
 				}
 				break;
@@ -2138,14 +2138,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 346;
+				State = 348;
 				_localctx.value = sum();
-				State = 350;
+				State = 352;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 347;
+					State = 349;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2155,9 +2155,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 348;
+					State = 350;
 					Match(FOR);
-					State = 349;
+					State = 351;
 					_localctx.length = sum();
 					}
 				}
@@ -2167,20 +2167,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 358;
+			State = 360;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 354;
+				State = 356;
 				Match(COMMA);
-				State = 355;
+				State = 357;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 360;
+				State = 362;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2222,18 +2222,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 361;
+			State = 363;
 			Match(CLAIMS);
-			State = 367;
+			State = 369;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 362;
-				_localctx.without = Match(WITHOUT);
-				State = 363;
-				Match(TURNING);
 				State = 364;
+				_localctx.without = Match(WITHOUT);
+				State = 365;
+				Match(TURNING);
+				State = 366;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2246,9 +2246,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 365;
+				State = 367;
 				_localctx.with = Match(WITH);
-				State = 366;
+				State = 368;
 				Match(CHAINS);
 				}
 				break;
@@ -2299,40 +2299,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 48, RULE_countFix);
 		int _la;
 		try {
-			State = 380;
+			State = 382;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 369;
+				State = 371;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 370;
+				State = 372;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 371;
-				Match(MULTIPLE);
-				State = 372;
-				Match(OF);
 				State = 373;
+				Match(MULTIPLE);
+				State = 374;
+				Match(OF);
+				State = 375;
 				_localctx.multiple = single();
-				State = 376;
+				State = 378;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 374;
+					State = 376;
 					Match(PLUS);
-					State = 375;
+					State = 377;
 					_localctx.plus = single();
 					}
 				}
@@ -2342,9 +2342,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 378;
+				State = 380;
 				Match(ROUNDED);
-				State = 379;
+				State = 381;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -2400,26 +2400,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 382;
+			State = 384;
 			Match(PIECE);
-			State = 383;
-			_localctx.called = name();
 			State = 385;
+			_localctx.called = name();
+			State = 387;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==IS || _la==PICKED) {
 				{
-				State = 384;
+				State = 386;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 388;
+			State = 390;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 387;
+				State = 389;
 				_localctx.claimed = claim();
 				}
 			}
@@ -2501,30 +2501,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 52, RULE_origin);
 		int _la;
 		try {
-			State = 428;
+			State = 430;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 390;
-				Match(FROM);
-				State = 391;
-				_localctx.piece = name();
 				State = 392;
-				Match(COLON);
+				Match(FROM);
 				State = 393;
+				_localctx.piece = name();
+				State = 394;
+				Match(COLON);
+				State = 395;
 				_localctx.part = count();
-				State = 398;
+				State = 400;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 394;
-					stitchesWord();
-					State = 395;
-					Match(AT);
 					State = 396;
+					stitchesWord();
+					State = 397;
+					Match(AT);
+					State = 398;
 					_localctx.at = edge();
 					}
 				}
@@ -2534,22 +2534,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 400;
-				Match(IS);
-				State = 401;
-				_localctx.piece = name();
 				State = 402;
+				Match(IS);
+				State = 403;
+				_localctx.piece = name();
+				State = 404;
 				Match(MIRRORED);
-				State = 406;
+				State = 408;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 403;
-					Match(COMMA);
-					State = 404;
-					_localctx.turned = Match(TURNED);
 					State = 405;
+					Match(COMMA);
+					State = 406;
+					_localctx.turned = Match(TURNED);
+					State = 407;
 					Match(OVER);
 					}
 				}
@@ -2559,51 +2559,51 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 408;
-				Match(PICKED);
-				State = 409;
-				Match(UP);
 				State = 410;
-				Match(ALONG);
+				Match(PICKED);
 				State = 411;
+				Match(UP);
+				State = 412;
+				Match(ALONG);
+				State = 413;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 416;
+				State = 418;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 412;
+					State = 414;
 					Match(AND);
-					State = 413;
+					State = 415;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 418;
+					State = 420;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 419;
+				State = 421;
 				Match(COLON);
-				State = 420;
+				State = 422;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 425;
+				State = 427;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 421;
+					State = 423;
 					Match(COMMA);
-					State = 422;
+					State = 424;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 427;
+					State = 429;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -2660,35 +2660,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 431;
+			State = 433;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 430;
+				State = 432;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 433;
+				State = 435;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
-			State = 439;
+			State = 441;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 435;
+				State = 437;
 				Match(COMMA);
-				State = 436;
+				State = 438;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 441;
+				State = 443;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2727,7 +2727,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 56, RULE_alongPart);
 		try {
-			State = 446;
+			State = 448;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -2736,7 +2736,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 442;
+				State = 444;
 				_localctx.rows = selection();
 				}
 				break;
@@ -2744,9 +2744,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 443;
+				State = 445;
 				_localctx.facing = side();
-				State = 444;
+				State = 446;
 				Match(FACING);
 				}
 				break;
@@ -2794,20 +2794,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 448;
-			Match(BEGIN);
-			State = 449;
-			Match(WITH);
 			State = 450;
-			_localctx.amount = count();
+			Match(BEGIN);
 			State = 451;
-			stitchesWord();
+			Match(WITH);
+			State = 452;
+			_localctx.amount = count();
 			State = 453;
+			stitchesWord();
+			State = 455;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 452;
+				State = 454;
 				_localctx.claimed = claim();
 				}
 			}
@@ -2850,16 +2850,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 455;
+			State = 457;
 			Match(CHAIN);
-			State = 456;
-			_localctx.amount = count();
 			State = 458;
+			_localctx.amount = count();
+			State = 460;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 457;
+				State = 459;
 				_localctx.claimed = claim();
 				}
 			}
@@ -2910,19 +2910,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 62, RULE_edgeLine);
 		int _la;
 		try {
-			State = 474;
+			State = 476;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 460;
-				Match(FROM);
-				State = 461;
-				Match(HERE);
 				State = 462;
-				_localctx.at = edge();
+				Match(FROM);
 				State = 463;
+				Match(HERE);
+				State = 464;
+				_localctx.at = edge();
+				State = 465;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2931,7 +2931,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 464;
+				State = 466;
 				_localctx.called = name();
 				}
 				break;
@@ -2940,21 +2940,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 470;
+				State = 472;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 466;
+					State = 468;
 					Match(BOTH);
-					State = 467;
+					State = 469;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 468;
+					State = 470;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -2964,14 +2964,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 469;
+					State = 471;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 472;
+				State = 474;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2980,7 +2980,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 473;
+				State = 475;
 				_localctx.called = name();
 				}
 				break;
@@ -3021,13 +3021,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 476;
-			Match(MARK);
-			State = 477;
-			Match(NEXT);
 			State = 478;
-			Match(ROW);
+			Match(MARK);
 			State = 479;
+			Match(NEXT);
+			State = 480;
+			Match(ROW);
+			State = 481;
 			_localctx.called = name();
 			}
 		}
@@ -3072,27 +3072,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 481;
-			Match(DIVIDE);
-			State = 482;
-			Match(COLON);
 			State = 483;
+			Match(DIVIDE);
+			State = 484;
+			Match(COLON);
+			State = 485;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 488;
+			State = 490;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 484;
+				State = 486;
 				Match(COMMA);
-				State = 485;
+				State = 487;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 490;
+				State = 492;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3132,15 +3132,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 68, RULE_dividePart);
 		try {
-			State = 497;
+			State = 499;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 491;
+				State = 493;
 				Match(SKIP_WORD);
-				State = 492;
+				State = 494;
 				_localctx.amount = count();
 				}
 				break;
@@ -3236,11 +3236,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 493;
-				_localctx.amount = count();
-				State = 494;
-				Match(FOR);
 				State = 495;
+				_localctx.amount = count();
+				State = 496;
+				Match(FOR);
+				State = 497;
 				_localctx.called = name();
 				}
 				break;
@@ -3276,9 +3276,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 499;
+			State = 501;
 			Match(FASTEN);
-			State = 500;
+			State = 502;
 			Match(OFF);
 			}
 		}
@@ -3311,11 +3311,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 502;
-			Match(WEAVE);
-			State = 503;
-			Match(IN);
 			State = 504;
+			Match(WEAVE);
+			State = 505;
+			Match(IN);
+			State = 506;
 			Match(ENDS);
 			}
 		}
@@ -3364,38 +3364,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 506;
-			Match(ROW);
 			State = 508;
+			Match(ROW);
+			State = 510;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 				{
-				State = 507;
+				State = 509;
 				_localctx.from = count();
 				}
 			}
 
-			State = 511;
+			State = 513;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 510;
+				State = 512;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 513;
+			State = 515;
 			Match(COLON);
-			State = 514;
-			_localctx.words = items();
 			State = 516;
+			_localctx.words = items();
+			State = 518;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 515;
+				State = 517;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3452,34 +3452,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 518;
-			Match(ROWS);
-			State = 519;
-			_localctx.from = count();
 			State = 520;
-			Match(TO);
+			Match(ROWS);
 			State = 521;
-			_localctx.to = count();
+			_localctx.from = count();
+			State = 522;
+			Match(TO);
 			State = 523;
+			_localctx.to = count();
+			State = 525;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 522;
+				State = 524;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 525;
+			State = 527;
 			Match(COLON);
-			State = 526;
-			_localctx.words = items();
 			State = 528;
+			_localctx.words = items();
+			State = 530;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 527;
+				State = 529;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3525,23 +3525,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 530;
+			State = 532;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 535;
+			State = 537;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 531;
+				State = 533;
 				Match(COMMA);
-				State = 532;
+				State = 534;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 537;
+				State = 539;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3622,19 +3622,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 80, RULE_item);
 		int _la;
 		try {
-			State = 587;
+			State = 589;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 538;
-				Match(OPEN);
-				State = 539;
-				_localctx.inside = items();
 				State = 540;
+				Match(OPEN);
+				State = 541;
+				_localctx.inside = items();
+				State = 542;
 				Match(CLOSE);
-				State = 545;
+				State = 547;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -3728,9 +3728,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 541;
+					State = 543;
 					_localctx.amount = count();
-					State = 542;
+					State = 544;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -3738,7 +3738,7 @@ internal partial class TurnrowParser : Parser {
 				case AROUND:
 				case UNTIL:
 					{
-					State = 544;
+					State = 546;
 					_localctx.far = reach();
 					}
 					break;
@@ -3751,12 +3751,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 548;
+				State = 550;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 547;
+					State = 549;
 					_localctx.at = place();
 					}
 				}
@@ -3766,14 +3766,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 550;
-				Match(SKIP_WORD);
 				State = 552;
+				Match(SKIP_WORD);
+				State = 554;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 					{
-					State = 551;
+					State = 553;
 					_localctx.amount = count();
 					}
 				}
@@ -3783,27 +3783,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 554;
-				Match(SLIP);
-				State = 555;
-				Match(OVER);
 				State = 556;
+				Match(SLIP);
+				State = 557;
+				Match(OVER);
+				State = 558;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 557;
+				State = 559;
 				Match(LEAVE);
-				State = 561;
+				State = 563;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 558;
+					State = 560;
 					Match(THE);
-					State = 559;
+					State = 561;
 					Match(REST);
 					}
 					break;
@@ -3898,7 +3898,7 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 560;
+					State = 562;
 					_localctx.amount = count();
 					}
 					break;
@@ -4000,17 +4000,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 564;
+				State = 566;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 563;
+					State = 565;
 					_localctx.before = list();
 					}
 				}
 
-				State = 582;
+				State = 584;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ADD:
@@ -4101,35 +4101,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 567;
+					State = 569;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 566;
+						State = 568;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 569;
+						State = 571;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
-					State = 576;
+					State = 578;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 571;
-						_localctx.changed = change();
 						State = 573;
+						_localctx.changed = change();
+						State = 575;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73253864300085887L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4199038368085961115L) != 0)) {
 							{
-							State = 572;
+							State = 574;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -4146,7 +4146,7 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 575;
+						State = 577;
 						_localctx.worked = stitchAmount();
 						}
 						break;
@@ -4164,14 +4164,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 578;
-					_localctx.changed = change();
 					State = 580;
+					_localctx.changed = change();
+					State = 582;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73253864300085887L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4199038368085961115L) != 0)) {
 						{
-						State = 579;
+						State = 581;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -4181,12 +4181,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 585;
+				State = 587;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 584;
+					State = 586;
 					_localctx.at = place();
 					}
 				}
@@ -4238,7 +4238,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 82, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 602;
+			State = 604;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -4247,18 +4247,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 590;
+				State = 592;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 589;
+					State = 591;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 592;
+					State = 594;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0) );
@@ -4268,20 +4268,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 594;
+				State = 596;
 				_localctx.first = list();
-				State = 598;
+				State = 600;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 					{
 					{
-					State = 595;
+					State = 597;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 600;
+					State = 602;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -4292,7 +4292,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 601;
+				State = 603;
 				_localctx.far = reach();
 				}
 				break;
@@ -4335,7 +4335,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 84, RULE_changeAmount);
 		int _la;
 		try {
-			State = 609;
+			State = 611;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -4430,14 +4430,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 604;
-				_localctx.amount = count();
 				State = 606;
+				_localctx.amount = count();
+				State = 608;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 605;
+					State = 607;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -4449,7 +4449,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 608;
+				State = 610;
 				_localctx.far = reach();
 				}
 				break;
@@ -4489,31 +4489,31 @@ internal partial class TurnrowParser : Parser {
 		ReachContext _localctx = new ReachContext(Context, State);
 		EnterRule(_localctx, 86, RULE_reach);
 		try {
-			State = 617;
+			State = 619;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 611;
+				State = 613;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 612;
+				State = 614;
 				Match(AROUND);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 613;
-				Match(UNTIL);
-				State = 614;
-				_localctx.remain = count();
 				State = 615;
+				Match(UNTIL);
+				State = 616;
+				_localctx.remain = count();
+				State = 617;
 				Match(REMAIN);
 				}
 				break;
@@ -4574,9 +4574,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 619;
+			State = 621;
 			Match(IN);
-			State = 664;
+			State = 666;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -4584,7 +4584,7 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 620;
+				State = 622;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 76)) & ~0x3f) == 0 && ((1L << (_la - 76)) & 536875137L) != 0)) ) {
@@ -4594,56 +4594,56 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 624;
+				State = 626;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) {
 					{
 					{
-					State = 621;
+					State = 623;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 626;
+					State = 628;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 633;
+				State = 635;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 627;
-					Match(AND);
 					State = 629;
+					Match(AND);
+					State = 631;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 628;
+						State = 630;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 631;
+						State = 633;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
 					}
 				}
 
-				State = 639;
+				State = 641;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 635;
-					_localctx.until = Match(UNTIL);
-					State = 636;
-					_localctx.remain = count();
 					State = 637;
+					_localctx.until = Match(UNTIL);
+					State = 638;
+					_localctx.remain = count();
+					State = 639;
 					Match(REMAIN);
 					}
 				}
@@ -4652,70 +4652,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 641;
+				State = 643;
 				_localctx.which = Match(EACH);
-				State = 645;
+				State = 647;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) {
 					{
 					{
-					State = 642;
+					State = 644;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 647;
+					State = 649;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 654;
+				State = 656;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 648;
-					Match(AND);
 					State = 650;
+					Match(AND);
+					State = 652;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 649;
+						State = 651;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 652;
+						State = 654;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
 					}
 				}
 
-				State = 662;
+				State = 664;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 656;
+					State = 658;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 657;
+					State = 659;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 658;
-					_localctx.until = Match(UNTIL);
-					State = 659;
-					_localctx.remain = count();
 					State = 660;
+					_localctx.until = Match(UNTIL);
+					State = 661;
+					_localctx.remain = count();
+					State = 662;
 					Match(REMAIN);
 					}
 					break;
@@ -4786,61 +4786,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 666;
+			State = 668;
 			Match(REPEAT);
-			State = 674;
+			State = 676;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 667;
-				Match(ROWS);
-				State = 668;
-				_localctx.from = count();
 				State = 669;
-				Match(TO);
+				Match(ROWS);
 				State = 670;
+				_localctx.from = count();
+				State = 671;
+				Match(TO);
+				State = 672;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 672;
+				State = 674;
 				Match(ROW);
-				State = 673;
+				State = 675;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 676;
+			State = 678;
 			Match(COMMA);
-			State = 677;
+			State = 679;
 			_localctx.times = count();
-			State = 685;
+			State = 687;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 678;
+				State = 680;
 				_localctx.more = Match(MORE_WORD);
-				State = 679;
+				State = 681;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 680;
+				State = 682;
 				_localctx.end = Match(TIMES);
-				State = 683;
+				State = 685;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 681;
+					State = 683;
 					_localctx.inAll = Match(IN);
-					State = 682;
+					State = 684;
 					Match(ALL);
 					}
 				}
@@ -4850,12 +4850,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 688;
+			State = 690;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 687;
+				State = 689;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4925,24 +4925,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 690;
+			State = 692;
 			Match(STRAIGHT);
-			State = 698;
+			State = 700;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 691;
+				State = 693;
 				Match(TO);
-				State = 692;
+				State = 694;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 693;
+				State = 695;
 				_localctx.further = Match(FOR);
-				State = 694;
+				State = 696;
 				_localctx.length = sum();
 				}
 				break;
@@ -5037,50 +5037,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 695;
+				State = 697;
 				_localctx.amount = count();
-				State = 696;
+				State = 698;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 702;
+			State = 704;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 700;
+				State = 702;
 				Match(FROM);
-				State = 701;
+				State = 703;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 708;
+			State = 710;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 704;
+				State = 706;
 				Match(COMMA);
-				State = 705;
+				State = 707;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 710;
+				State = 712;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 712;
+			State = 714;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 711;
+				State = 713;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5121,33 +5121,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 94, RULE_rowFix);
 		try {
-			State = 720;
+			State = 722;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 714;
+				State = 716;
 				Match(EVEN);
-				State = 715;
+				State = 717;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 716;
+				State = 718;
 				Match(ODD);
-				State = 717;
+				State = 719;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 718;
+				State = 720;
 				Match(END);
-				State = 719;
+				State = 721;
 				_localctx.facing = side();
 				}
 				break;
@@ -5196,20 +5196,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 722;
-			Match(LEAVE);
-			State = 723;
-			_localctx.amount = count();
 			State = 724;
-			Match(AT);
+			Match(LEAVE);
 			State = 725;
-			_localctx.at = edge();
+			_localctx.amount = count();
+			State = 726;
+			Match(AT);
 			State = 727;
+			_localctx.at = edge();
+			State = 729;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 726;
+				State = 728;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5262,36 +5262,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 729;
-			Match(ADD);
-			State = 730;
-			_localctx.amount = count();
 			State = 731;
-			Match(AT);
+			Match(ADD);
 			State = 732;
+			_localctx.amount = count();
+			State = 733;
+			Match(AT);
+			State = 734;
 			_localctx.at = edge();
-			State = 737;
+			State = 739;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 733;
-				Match(COMMA);
-				State = 734;
-				_localctx.apart = Match(ONE);
 				State = 735;
-				Match(ROW);
+				Match(COMMA);
 				State = 736;
+				_localctx.apart = Match(ONE);
+				State = 737;
+				Match(ROW);
+				State = 738;
 				Match(APART);
 				}
 			}
 
-			State = 740;
+			State = 742;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 739;
+				State = 741;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5361,20 +5361,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 742;
+			State = 744;
 			Match(SHAPE);
-			State = 751;
+			State = 753;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 743;
-				Match(ROWS);
-				State = 744;
-				_localctx.from = count();
 				State = 745;
-				Match(TO);
+				Match(ROWS);
 				State = 746;
+				_localctx.from = count();
+				State = 747;
+				Match(TO);
+				State = 748;
 				_localctx.to = count();
 				}
 				break;
@@ -5469,39 +5469,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 748;
+				State = 750;
 				_localctx.rows = count();
-				State = 749;
+				State = 751;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 763;
+			State = 765;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 753;
+				State = 755;
 				Match(COLON);
-				State = 754;
+				State = 756;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 759;
+				State = 761;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 755;
+					State = 757;
 					Match(SEMICOLON);
-					State = 756;
+					State = 758;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 761;
+					State = 763;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5509,19 +5509,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 762;
+				State = 764;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 766;
+			State = 768;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 765;
+				State = 767;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5592,54 +5592,54 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 773;
+			State = 775;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 768;
-				Match(AFTER);
-				State = 769;
-				_localctx.after = count();
 				State = 770;
-				rowsWord();
+				Match(AFTER);
 				State = 771;
+				_localctx.after = count();
+				State = 772;
+				rowsWord();
+				State = 773;
 				Match(COMMA);
 				}
 			}
 
-			State = 775;
-			_localctx.changed = change();
-			State = 776;
-			_localctx.amount = count();
 			State = 777;
-			Match(AT);
+			_localctx.changed = change();
 			State = 778;
-			_localctx.at = edge();
+			_localctx.amount = count();
+			State = 779;
+			Match(AT);
 			State = 780;
+			_localctx.at = edge();
+			State = 782;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 779;
+				State = 781;
 				_localctx.first = frequency();
 				}
 			}
 
-			State = 786;
+			State = 788;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 782;
+				State = 784;
 				Match(COMMA);
-				State = 783;
+				State = 785;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 788;
+				State = 790;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5679,7 +5679,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 104, RULE_shapingPart);
 		int _la;
 		try {
-			State = 794;
+			State = 796;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -5687,17 +5687,17 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 790;
+				State = 792;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 789;
+					State = 791;
 					Match(THEN);
 					}
 				}
 
-				State = 792;
+				State = 794;
 				_localctx.when = frequency();
 				}
 				break;
@@ -5706,7 +5706,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 793;
+				State = 795;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -5757,20 +5757,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 106, RULE_frequency);
 		int _la;
 		try {
-			State = 820;
+			State = 822;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 796;
+				State = 798;
 				Match(EVERY);
-				State = 801;
+				State = 803;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 797;
+					State = 799;
 					Match(ROW);
 					}
 					break;
@@ -5865,23 +5865,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 798;
+					State = 800;
 					_localctx.interval = count();
-					State = 799;
+					State = 801;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 806;
+				State = 808;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 					{
-					State = 803;
+					State = 805;
 					_localctx.times = count();
-					State = 804;
+					State = 806;
 					Match(TIMES);
 					}
 				}
@@ -5891,28 +5891,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 808;
-				Match(BY);
-				State = 809;
-				Match(TURNS);
 				State = 810;
-				Match(EVERY);
+				Match(BY);
 				State = 811;
-				_localctx.interval = count();
+				Match(TURNS);
 				State = 812;
-				Match(AND);
+				Match(EVERY);
 				State = 813;
-				_localctx.byTurns = count();
+				_localctx.interval = count();
 				State = 814;
+				Match(AND);
+				State = 815;
+				_localctx.byTurns = count();
+				State = 816;
 				rowsWord();
-				State = 818;
+				State = 820;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 					{
-					State = 815;
+					State = 817;
 					_localctx.times = count();
-					State = 816;
+					State = 818;
 					Match(TIMES);
 					}
 				}
@@ -5959,28 +5959,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 824;
+			State = 826;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 822;
+				State = 824;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 823;
+				State = 825;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 826;
+			State = 828;
 			stitchesWord();
-			State = 827;
+			State = 829;
 			Match(IN);
 			}
 		}
@@ -6034,32 +6034,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 829;
-			Match(EVENLY);
-			State = 830;
-			Match(TO);
 			State = 831;
-			_localctx.target = count();
+			Match(EVENLY);
 			State = 832;
-			Match(COMMA);
+			Match(TO);
 			State = 833;
-			Match(AT);
+			_localctx.target = count();
 			State = 834;
+			Match(COMMA);
+			State = 835;
+			Match(AT);
+			State = 836;
 			_localctx.at = edge();
-			State = 839;
+			State = 841;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 835;
+				State = 837;
 				Match(COMMA);
-				State = 836;
+				State = 838;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 841;
+				State = 843;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6110,35 +6110,35 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 112, RULE_solveOption);
 		int _la;
 		try {
-			State = 855;
+			State = 857;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 842;
-				Match(ON);
-				State = 843;
-				Match(RS);
 				State = 844;
+				Match(ON);
+				State = 845;
+				Match(RS);
+				State = 846;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 845;
+				State = 847;
 				Match(LONGER);
-				State = 846;
+				State = 848;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 847;
+				State = 849;
 				Match(BY);
-				State = 848;
+				State = 850;
 				Match(TURNS);
 				}
 				break;
@@ -6146,7 +6146,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 849;
+				State = 851;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6156,11 +6156,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 850;
-				_localctx.rows = count();
-				State = 851;
-				rowsWord();
 				State = 852;
+				_localctx.rows = count();
+				State = 853;
+				rowsWord();
+				State = 854;
 				Match(PLAIN);
 				}
 				break;
@@ -6169,7 +6169,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 854;
+				State = 856;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6236,43 +6236,43 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 857;
-			Match(SEAM);
 			State = 859;
+			Match(SEAM);
+			State = 861;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 858;
+				State = 860;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 861;
+				State = 863;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
-			State = 870;
+			State = 872;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 863;
+				State = 865;
 				Match(COMMA);
-				State = 868;
+				State = 870;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 37)) & ~0x3f) == 0 && ((1L << (_la - 37)) & 70918500007937L) != 0)) {
 					{
-					State = 864;
-					_localctx.rows = selection();
 					State = 866;
+					_localctx.rows = selection();
+					State = 868;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 865;
+						State = 867;
 						Match(COMMA);
 						}
 					}
@@ -6283,48 +6283,48 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 872;
-			Match(WITH);
 			State = 874;
+			Match(WITH);
+			State = 876;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 873;
+				State = 875;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 876;
+				State = 878;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
-			State = 882;
+			State = 884;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 878;
+				State = 880;
 				Match(COMMA);
-				State = 879;
+				State = 881;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 884;
+				State = 886;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 887;
+			State = 889;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 885;
+				State = 887;
 				Match(COLON);
-				State = 886;
+				State = 888;
 				_localctx.worked = rate();
 				}
 			}
@@ -6366,7 +6366,7 @@ internal partial class TurnrowParser : Parser {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
 		EnterRule(_localctx, 116, RULE_seamPart);
 		try {
-			State = 898;
+			State = 900;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -6375,43 +6375,43 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 889;
+				State = 891;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 890;
+				State = 892;
 				Match(EASING);
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 891;
+				State = 893;
 				Match(IN);
-				State = 895;
+				State = 897;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 892;
+					State = 894;
 					Match(THE);
-					State = 893;
+					State = 895;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 894;
+					State = 896;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 897;
+				State = 899;
 				Match(ORDER);
 				}
 				break;
@@ -6451,7 +6451,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 118, RULE_walkWord);
 		try {
-			State = 906;
+			State = 908;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
@@ -6543,42 +6543,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 900;
+				State = 902;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 901;
+				State = 903;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 902;
+				State = 904;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 903;
+				State = 905;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 904;
+				State = 906;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 905;
+				State = 907;
 				Match(STITCHES);
 				}
 				break;
@@ -6632,7 +6632,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_selection);
 		int _la;
 		try {
-			State = 924;
+			State = 926;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -6640,19 +6640,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 910;
+				State = 912;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 908;
+					State = 910;
 					_localctx.all = Match(ALL);
-					State = 909;
+					State = 911;
 					Match(BUT);
 					}
 				}
 
-				State = 912;
+				State = 914;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6662,12 +6662,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 917;
+				State = 919;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 913;
+					State = 915;
 					Match(ROW);
 					}
 					break;
@@ -6762,9 +6762,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 914;
+					State = 916;
 					_localctx.amount = count();
-					State = 915;
+					State = 917;
 					rowsWord();
 					}
 					break;
@@ -6776,13 +6776,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 919;
-				Match(ROWS);
-				State = 920;
-				_localctx.from = count();
 				State = 921;
-				Match(TO);
+				Match(ROWS);
 				State = 922;
+				_localctx.from = count();
+				State = 923;
+				Match(TO);
+				State = 924;
 				_localctx.to = count();
 				}
 				break;
@@ -6845,46 +6845,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 927;
+			State = 929;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 926;
+				State = 928;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 930;
+			State = 932;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 929;
+				State = 931;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 932;
+				State = 934;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
-			State = 954;
+			State = 956;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 934;
+				State = 936;
 				_localctx.way = Match(IN);
-				State = 935;
+				State = 937;
 				Match(EACH);
-				State = 942;
+				State = 944;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 936;
+					State = 938;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -6976,18 +6976,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 938;
+					State = 940;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 937;
+						State = 939;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 940;
+						State = 942;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -7000,14 +7000,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 944;
+				State = 946;
 				_localctx.way = Match(PER);
-				State = 952;
+				State = 954;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 945;
+					State = 947;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -7102,21 +7102,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 946;
+					State = 948;
 					_localctx.over = count();
-					State = 950;
+					State = 952;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 947;
+						State = 949;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 948;
+						State = 950;
 						Match(STITCHES);
 						}
 						break;
@@ -7208,7 +7208,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 949;
+						State = 951;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -7281,29 +7281,29 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 956;
+			State = 958;
 			Match(EXPECT);
-			State = 957;
+			State = 959;
 			_localctx.left = expected();
-			State = 967;
+			State = 969;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 958;
+				State = 960;
 				Match(MEASURE);
-				State = 959;
+				State = 961;
 				_localctx.length = sum();
-				State = 963;
+				State = 965;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 960;
-					Match(COMMA);
-					State = 961;
-					Match(WITHIN);
 					State = 962;
+					Match(COMMA);
+					State = 963;
+					Match(WITHIN);
+					State = 964;
 					_localctx.within = sum();
 					}
 				}
@@ -7313,7 +7313,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 965;
+				State = 967;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7322,7 +7322,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 966;
+				State = 968;
 				_localctx.right = expected();
 				}
 				break;
@@ -7346,19 +7346,19 @@ internal partial class TurnrowParser : Parser {
 		public SumContext value;
 		public IToken by;
 		public IToken of;
-		public CountOperationContext _countOperation;
-		public IList<CountOperationContext> _more = new List<CountOperationContext>();
+		public ExpectedMoreContext _expectedMore;
+		public IList<ExpectedMoreContext> _more = new List<ExpectedMoreContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
 			return GetRuleContext<SumContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCHES() { return GetToken(TurnrowParser.STITCHES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD() { return GetToken(TurnrowParser.WORD, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public CountOperationContext[] countOperation() {
-			return GetRuleContexts<CountOperationContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ExpectedMoreContext[] expectedMore() {
+			return GetRuleContexts<ExpectedMoreContext>();
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public CountOperationContext countOperation(int i) {
-			return GetRuleContext<CountOperationContext>(i);
+		[System.Diagnostics.DebuggerNonUserCode] public ExpectedMoreContext expectedMore(int i) {
+			return GetRuleContext<ExpectedMoreContext>(i);
 		}
 		public ExpectedContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -7375,24 +7375,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 969;
+			State = 971;
 			_localctx.value = sum();
-			State = 980;
+			State = 982;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 971;
+				State = 973;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 970;
+					State = 972;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 973;
+				State = 975;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -7402,20 +7402,82 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 977;
+				State = 979;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 					{
 					{
-					State = 974;
-					_localctx._countOperation = countOperation();
-					_localctx._more.Add(_localctx._countOperation);
+					State = 976;
+					_localctx._expectedMore = expectedMore();
+					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 979;
+					State = 981;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
+				}
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ExpectedMoreContext : ParserRuleContext {
+		public SignContext by;
+		public SingleContext value;
+		public IToken of;
+		[System.Diagnostics.DebuggerNonUserCode] public SignContext sign() {
+			return GetRuleContext<SignContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SingleContext single() {
+			return GetRuleContext<SingleContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCHES() { return GetToken(TurnrowParser.STITCHES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		public ExpectedMoreContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_expectedMore; } }
+	}
+
+	[RuleVersion(0)]
+	public ExpectedMoreContext expectedMore() {
+		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
+		EnterRule(_localctx, 128, RULE_expectedMore);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 984;
+			_localctx.by = sign();
+			State = 985;
+			_localctx.value = single();
+			State = 987;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==ROWS || _la==STITCHES) {
+				{
+				State = 986;
+				_localctx.of = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==ROWS || _la==STITCHES) ) {
+					_localctx.of = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
 				}
 				}
 			}
@@ -7465,43 +7527,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 128, RULE_claim);
+		EnterRule(_localctx, 130, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 982;
+			State = 989;
 			Match(EQUALS);
-			State = 983;
+			State = 990;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 988;
+			State = 995;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 984;
+				State = 991;
 				Match(COMMA);
-				State = 985;
+				State = 992;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 990;
+				State = 997;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 996;
+			State = 1003;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 991;
+				State = 998;
 				_localctx.without = Match(WITHOUT);
-				State = 992;
+				State = 999;
 				Match(TURNING);
-				State = 993;
+				State = 1000;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7514,9 +7576,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 994;
+				State = 1001;
 				_localctx.with = Match(WITH);
-				State = 995;
+				State = 1002;
 				Match(CHAINS);
 				}
 				break;
@@ -7563,14 +7625,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 130, RULE_claimPart);
+		EnterRule(_localctx, 132, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 998;
-			_localctx.amount = count();
 			State = 1005;
+			_localctx.amount = count();
+			State = 1012;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
@@ -7661,18 +7723,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1000;
+				State = 1007;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 999;
+					State = 1006;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1002;
+					State = 1009;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -7680,7 +7742,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1004;
+				State = 1011;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -7723,18 +7785,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 132, RULE_edge);
+		EnterRule(_localctx, 134, RULE_edge);
 		int _la;
 		try {
-			State = 1013;
+			State = 1020;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1007;
+				State = 1014;
 				Match(BOTH);
-				State = 1008;
+				State = 1015;
 				Match(EDGES);
 				}
 				break;
@@ -7827,14 +7889,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1009;
+				State = 1016;
 				_localctx.called = name();
-				State = 1011;
+				State = 1018;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1010;
+					State = 1017;
 					Match(EDGE);
 					}
 				}
@@ -7869,12 +7931,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 134, RULE_side);
+		EnterRule(_localctx, 136, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1015;
+			State = 1022;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7909,12 +7971,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 136, RULE_change);
+		EnterRule(_localctx, 138, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1017;
+			State = 1024;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7955,23 +8017,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 138, RULE_stitch);
+		EnterRule(_localctx, 140, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1020;
+			State = 1027;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1019;
+				State = 1026;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1022;
+				State = 1029;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -8001,12 +8063,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 140, RULE_rowsWord);
+		EnterRule(_localctx, 142, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1024;
+			State = 1031;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8041,12 +8103,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 142, RULE_stitchesWord);
+		EnterRule(_localctx, 144, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1026;
+			State = 1033;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8091,25 +8153,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 144, RULE_sum);
+		EnterRule(_localctx, 146, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1028;
+			State = 1035;
 			_localctx.first = factor();
-			State = 1032;
+			State = 1039;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 				{
 				{
-				State = 1029;
+				State = 1036;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1034;
+				State = 1041;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8145,13 +8207,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 146, RULE_sumOperation);
+		EnterRule(_localctx, 148, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1035;
+			State = 1042;
 			_localctx.by = sign();
-			State = 1036;
+			State = 1043;
 			_localctx.value = factor();
 			}
 		}
@@ -8195,24 +8257,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 148, RULE_factor);
+		EnterRule(_localctx, 150, RULE_factor);
 		int _la;
 		try {
-			State = 1047;
+			State = 1054;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1038;
+				State = 1045;
 				_localctx.amount = list();
-				State = 1040;
+				State = 1047;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 791648371998721L) != 0)) {
 					{
-					State = 1039;
+					State = 1046;
 					_localctx.measure = unit();
 					}
 				}
@@ -8308,18 +8370,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1042;
+				State = 1049;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1043;
+				State = 1050;
 				Match(OPEN);
-				State = 1044;
+				State = 1051;
 				_localctx.inside = sum();
-				State = 1045;
+				State = 1052;
 				Match(CLOSE);
 				}
 				break;
@@ -8361,25 +8423,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 150, RULE_count);
+		EnterRule(_localctx, 152, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1049;
+			State = 1056;
 			_localctx.first = single();
-			State = 1053;
+			State = 1060;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 				{
 				{
-				State = 1050;
+				State = 1057;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1055;
+				State = 1062;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8415,13 +8477,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 152, RULE_countOperation);
+		EnterRule(_localctx, 154, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1056;
+			State = 1063;
 			_localctx.by = sign();
-			State = 1057;
+			State = 1064;
 			_localctx.value = single();
 			}
 		}
@@ -8461,16 +8523,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 154, RULE_single);
+		EnterRule(_localctx, 156, RULE_single);
 		try {
-			State = 1065;
+			State = 1072;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1059;
+				State = 1066;
 				_localctx.amount = list();
 				}
 				break;
@@ -8563,18 +8625,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1060;
+				State = 1067;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1061;
+				State = 1068;
 				Match(OPEN);
-				State = 1062;
+				State = 1069;
 				_localctx.inside = count();
-				State = 1063;
+				State = 1070;
 				Match(CLOSE);
 				}
 				break;
@@ -8608,12 +8670,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 156, RULE_sign);
+		EnterRule(_localctx, 158, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1067;
+			State = 1074;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8661,41 +8723,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 158, RULE_list);
+		EnterRule(_localctx, 160, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1069;
+			State = 1076;
 			_localctx.first = number();
-			State = 1081;
+			State = 1088;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1070;
+				State = 1077;
 				Match(OPEN);
-				State = 1071;
+				State = 1078;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1076;
+				State = 1083;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1072;
+					State = 1079;
 					Match(COMMA);
-					State = 1073;
+					State = 1080;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1078;
+					State = 1085;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1079;
+				State = 1086;
 				Match(CLOSE);
 				}
 			}
@@ -8728,23 +8790,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 160, RULE_number);
+		EnterRule(_localctx, 162, RULE_number);
 		int _la;
 		try {
-			State = 1088;
+			State = 1095;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1083;
+				State = 1090;
 				_localctx.whole = Match(NUMBER);
-				State = 1085;
+				State = 1092;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1084;
+					State = 1091;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -8754,7 +8816,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1087;
+				State = 1094;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -8789,12 +8851,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 162, RULE_unit);
+		EnterRule(_localctx, 164, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1090;
+			State = 1097;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 791648371998721L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8914,12 +8976,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 164, RULE_name);
+		EnterRule(_localctx, 166, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1092;
+			State = 1099;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8942,7 +9004,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,138,1095,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,138,1102,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -8953,387 +9015,390 @@ internal partial class TurnrowParser : Parser {
 		2,57,7,57,2,58,7,58,2,59,7,59,2,60,7,60,2,61,7,61,2,62,7,62,2,63,7,63,
 		2,64,7,64,2,65,7,65,2,66,7,66,2,67,7,67,2,68,7,68,2,69,7,69,2,70,7,70,
 		2,71,7,71,2,72,7,72,2,73,7,73,2,74,7,74,2,75,7,75,2,76,7,76,2,77,7,77,
-		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,1,0,1,0,1,0,1,1,1,1,
-		1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,
-		206,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,221,8,
-		6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,230,8,8,10,8,12,8,233,9,8,1,9,1,9,1,
-		9,1,9,1,9,3,9,240,8,9,3,9,242,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,
-		12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,258,8,14,1,14,1,14,5,14,262,8,14,
-		10,14,12,14,265,9,14,1,15,1,15,1,15,1,15,1,15,3,15,272,8,15,1,16,1,16,
-		1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
-		1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,297,8,17,1,18,1,18,1,18,1,19,1,
-		19,1,19,1,19,1,19,3,19,307,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,
-		316,8,19,1,19,1,19,5,19,320,8,19,10,19,12,19,323,9,19,1,20,1,20,1,20,1,
-		20,1,20,1,20,1,20,1,20,1,20,3,20,334,8,20,1,21,1,21,1,21,1,21,1,21,1,22,
-		1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,351,8,22,3,22,353,8,
-		22,1,22,1,22,5,22,357,8,22,10,22,12,22,360,9,22,1,23,1,23,1,23,1,23,1,
-		23,1,23,3,23,368,8,23,1,24,1,24,1,24,1,24,1,24,1,24,1,24,3,24,377,8,24,
-		1,24,1,24,3,24,381,8,24,1,25,1,25,1,25,3,25,386,8,25,1,25,3,25,389,8,25,
-		1,26,1,26,1,26,1,26,1,26,1,26,1,26,1,26,3,26,399,8,26,1,26,1,26,1,26,1,
-		26,1,26,1,26,3,26,407,8,26,1,26,1,26,1,26,1,26,1,26,1,26,5,26,415,8,26,
-		10,26,12,26,418,9,26,1,26,1,26,1,26,1,26,5,26,424,8,26,10,26,12,26,427,
-		9,26,3,26,429,8,26,1,27,4,27,432,8,27,11,27,12,27,433,1,27,1,27,5,27,438,
-		8,27,10,27,12,27,441,9,27,1,28,1,28,1,28,1,28,3,28,447,8,28,1,29,1,29,
-		1,29,1,29,1,29,3,29,454,8,29,1,30,1,30,1,30,3,30,459,8,30,1,31,1,31,1,
-		31,1,31,1,31,1,31,1,31,1,31,1,31,1,31,3,31,471,8,31,1,31,1,31,3,31,475,
-		8,31,1,32,1,32,1,32,1,32,1,32,1,33,1,33,1,33,1,33,1,33,5,33,487,8,33,10,
-		33,12,33,490,9,33,1,34,1,34,1,34,1,34,1,34,1,34,3,34,498,8,34,1,35,1,35,
-		1,35,1,36,1,36,1,36,1,36,1,37,1,37,3,37,509,8,37,1,37,3,37,512,8,37,1,
-		37,1,37,1,37,3,37,517,8,37,1,38,1,38,1,38,1,38,1,38,3,38,524,8,38,1,38,
-		1,38,1,38,3,38,529,8,38,1,39,1,39,1,39,5,39,534,8,39,10,39,12,39,537,9,
-		39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,546,8,40,1,40,3,40,549,8,40,
-		1,40,1,40,3,40,553,8,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,562,8,
-		40,1,40,3,40,565,8,40,1,40,4,40,568,8,40,11,40,12,40,569,1,40,1,40,3,40,
-		574,8,40,1,40,3,40,577,8,40,1,40,1,40,3,40,581,8,40,3,40,583,8,40,1,40,
-		3,40,586,8,40,3,40,588,8,40,1,41,4,41,591,8,41,11,41,12,41,592,1,41,1,
-		41,5,41,597,8,41,10,41,12,41,600,9,41,1,41,3,41,603,8,41,1,42,1,42,3,42,
-		607,8,42,1,42,3,42,610,8,42,1,43,1,43,1,43,1,43,1,43,1,43,3,43,618,8,43,
-		1,44,1,44,1,44,5,44,623,8,44,10,44,12,44,626,9,44,1,44,1,44,4,44,630,8,
-		44,11,44,12,44,631,3,44,634,8,44,1,44,1,44,1,44,1,44,3,44,640,8,44,1,44,
-		1,44,5,44,644,8,44,10,44,12,44,647,9,44,1,44,1,44,4,44,651,8,44,11,44,
-		12,44,652,3,44,655,8,44,1,44,1,44,1,44,1,44,1,44,1,44,3,44,663,8,44,3,
-		44,665,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,675,8,45,1,45,
-		1,45,1,45,1,45,1,45,1,45,1,45,3,45,684,8,45,3,45,686,8,45,1,45,3,45,689,
-		8,45,1,46,1,46,1,46,1,46,1,46,1,46,1,46,1,46,3,46,699,8,46,1,46,1,46,3,
-		46,703,8,46,1,46,1,46,5,46,707,8,46,10,46,12,46,710,9,46,1,46,3,46,713,
-		8,46,1,47,1,47,1,47,1,47,1,47,1,47,3,47,721,8,47,1,48,1,48,1,48,1,48,1,
-		48,3,48,728,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,738,8,49,
-		1,49,3,49,741,8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,3,50,752,
-		8,50,1,50,1,50,1,50,1,50,5,50,758,8,50,10,50,12,50,761,9,50,1,50,3,50,
-		764,8,50,1,50,3,50,767,8,50,1,51,1,51,1,51,1,51,1,51,3,51,774,8,51,1,51,
-		1,51,1,51,1,51,1,51,3,51,781,8,51,1,51,1,51,5,51,785,8,51,10,51,12,51,
-		788,9,51,1,52,3,52,791,8,52,1,52,1,52,3,52,795,8,52,1,53,1,53,1,53,1,53,
-		1,53,3,53,802,8,53,1,53,1,53,1,53,3,53,807,8,53,1,53,1,53,1,53,1,53,1,
-		53,1,53,1,53,1,53,1,53,1,53,3,53,819,8,53,3,53,821,8,53,1,54,1,54,3,54,
-		825,8,54,1,54,1,54,1,54,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,5,55,838,
-		8,55,10,55,12,55,841,9,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,
-		1,56,1,56,1,56,1,56,3,56,856,8,56,1,57,1,57,4,57,860,8,57,11,57,12,57,
-		861,1,57,1,57,1,57,3,57,867,8,57,3,57,869,8,57,3,57,871,8,57,1,57,1,57,
-		4,57,875,8,57,11,57,12,57,876,1,57,1,57,5,57,881,8,57,10,57,12,57,884,
-		9,57,1,57,1,57,3,57,888,8,57,1,58,1,58,1,58,1,58,1,58,1,58,3,58,896,8,
-		58,1,58,3,58,899,8,58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,907,8,59,1,60,
-		1,60,3,60,911,8,60,1,60,1,60,1,60,1,60,1,60,3,60,918,8,60,1,60,1,60,1,
-		60,1,60,1,60,3,60,925,8,60,1,61,3,61,928,8,61,1,61,4,61,931,8,61,11,61,
-		12,61,932,1,61,1,61,1,61,1,61,4,61,939,8,61,11,61,12,61,940,3,61,943,8,
-		61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,951,8,61,3,61,953,8,61,3,61,955,
-		8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,964,8,62,1,62,1,62,3,62,968,
-		8,62,1,63,1,63,3,63,972,8,63,1,63,1,63,5,63,976,8,63,10,63,12,63,979,9,
-		63,3,63,981,8,63,1,64,1,64,1,64,1,64,5,64,987,8,64,10,64,12,64,990,9,64,
-		1,64,1,64,1,64,1,64,1,64,3,64,997,8,64,1,65,1,65,4,65,1001,8,65,11,65,
-		12,65,1002,1,65,3,65,1006,8,65,1,66,1,66,1,66,1,66,3,66,1012,8,66,3,66,
-		1014,8,66,1,67,1,67,1,68,1,68,1,69,4,69,1021,8,69,11,69,12,69,1022,1,70,
-		1,70,1,71,1,71,1,72,1,72,5,72,1031,8,72,10,72,12,72,1034,9,72,1,73,1,73,
-		1,73,1,74,1,74,3,74,1041,8,74,1,74,1,74,1,74,1,74,1,74,3,74,1048,8,74,
-		1,75,1,75,5,75,1052,8,75,10,75,12,75,1055,9,75,1,76,1,76,1,76,1,77,1,77,
-		1,77,1,77,1,77,1,77,3,77,1066,8,77,1,78,1,78,1,79,1,79,1,79,1,79,1,79,
-		5,79,1075,8,79,10,79,12,79,1078,9,79,1,79,1,79,3,79,1082,8,79,1,80,1,80,
-		3,80,1086,8,80,1,80,3,80,1089,8,80,1,81,1,81,1,82,1,82,1,82,0,0,83,0,2,
-		4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,
-		54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,
-		102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,
-		138,140,142,144,146,148,150,152,154,156,158,160,162,164,0,15,2,0,125,126,
-		128,129,2,0,17,17,60,60,2,0,37,37,109,109,2,0,65,65,118,118,2,0,55,55,
-		82,82,2,0,27,27,35,35,4,0,76,76,83,83,88,88,105,105,2,0,76,76,83,83,2,
-		0,104,104,123,123,2,0,63,63,81,81,1,0,36,37,1,0,108,109,1,0,10,13,4,0,
-		80,80,124,124,126,127,129,129,22,0,14,15,17,25,27,35,38,48,50,52,54,55,
-		58,62,64,72,74,75,78,79,82,82,84,97,99,103,105,105,108,108,111,112,114,
-		116,118,119,121,121,125,125,128,128,130,130,1212,0,166,1,0,0,0,2,169,1,
-		0,0,0,4,205,1,0,0,0,6,207,1,0,0,0,8,210,1,0,0,0,10,213,1,0,0,0,12,220,
-		1,0,0,0,14,222,1,0,0,0,16,225,1,0,0,0,18,241,1,0,0,0,20,243,1,0,0,0,22,
-		246,1,0,0,0,24,249,1,0,0,0,26,252,1,0,0,0,28,254,1,0,0,0,30,271,1,0,0,
-		0,32,273,1,0,0,0,34,277,1,0,0,0,36,298,1,0,0,0,38,301,1,0,0,0,40,333,1,
-		0,0,0,42,335,1,0,0,0,44,340,1,0,0,0,46,361,1,0,0,0,48,380,1,0,0,0,50,382,
-		1,0,0,0,52,428,1,0,0,0,54,431,1,0,0,0,56,446,1,0,0,0,58,448,1,0,0,0,60,
-		455,1,0,0,0,62,474,1,0,0,0,64,476,1,0,0,0,66,481,1,0,0,0,68,497,1,0,0,
-		0,70,499,1,0,0,0,72,502,1,0,0,0,74,506,1,0,0,0,76,518,1,0,0,0,78,530,1,
-		0,0,0,80,587,1,0,0,0,82,602,1,0,0,0,84,609,1,0,0,0,86,617,1,0,0,0,88,619,
-		1,0,0,0,90,666,1,0,0,0,92,690,1,0,0,0,94,720,1,0,0,0,96,722,1,0,0,0,98,
-		729,1,0,0,0,100,742,1,0,0,0,102,773,1,0,0,0,104,794,1,0,0,0,106,820,1,
-		0,0,0,108,824,1,0,0,0,110,829,1,0,0,0,112,855,1,0,0,0,114,857,1,0,0,0,
-		116,898,1,0,0,0,118,906,1,0,0,0,120,924,1,0,0,0,122,927,1,0,0,0,124,956,
-		1,0,0,0,126,969,1,0,0,0,128,982,1,0,0,0,130,998,1,0,0,0,132,1013,1,0,0,
-		0,134,1015,1,0,0,0,136,1017,1,0,0,0,138,1020,1,0,0,0,140,1024,1,0,0,0,
-		142,1026,1,0,0,0,144,1028,1,0,0,0,146,1035,1,0,0,0,148,1047,1,0,0,0,150,
-		1049,1,0,0,0,152,1056,1,0,0,0,154,1065,1,0,0,0,156,1067,1,0,0,0,158,1069,
-		1,0,0,0,160,1088,1,0,0,0,162,1090,1,0,0,0,164,1092,1,0,0,0,166,167,3,4,
-		2,0,167,168,5,0,0,1,168,1,1,0,0,0,169,170,3,128,64,0,170,171,5,0,0,1,171,
-		3,1,0,0,0,172,206,3,6,3,0,173,206,3,8,4,0,174,206,3,10,5,0,175,206,3,14,
-		7,0,176,206,3,16,8,0,177,206,3,20,10,0,178,206,3,22,11,0,179,206,3,24,
-		12,0,180,206,3,26,13,0,181,206,3,28,14,0,182,206,3,32,16,0,183,206,3,34,
-		17,0,184,206,3,38,19,0,185,206,3,42,21,0,186,206,3,44,22,0,187,206,3,50,
-		25,0,188,206,3,58,29,0,189,206,3,60,30,0,190,206,3,62,31,0,191,206,3,64,
-		32,0,192,206,3,66,33,0,193,206,3,70,35,0,194,206,3,72,36,0,195,206,3,74,
-		37,0,196,206,3,76,38,0,197,206,3,90,45,0,198,206,3,92,46,0,199,206,3,96,
-		48,0,200,206,3,98,49,0,201,206,3,100,50,0,202,206,3,114,57,0,203,206,3,
-		124,62,0,204,206,3,46,23,0,205,172,1,0,0,0,205,173,1,0,0,0,205,174,1,0,
-		0,0,205,175,1,0,0,0,205,176,1,0,0,0,205,177,1,0,0,0,205,178,1,0,0,0,205,
-		179,1,0,0,0,205,180,1,0,0,0,205,181,1,0,0,0,205,182,1,0,0,0,205,183,1,
-		0,0,0,205,184,1,0,0,0,205,185,1,0,0,0,205,186,1,0,0,0,205,187,1,0,0,0,
-		205,188,1,0,0,0,205,189,1,0,0,0,205,190,1,0,0,0,205,191,1,0,0,0,205,192,
-		1,0,0,0,205,193,1,0,0,0,205,194,1,0,0,0,205,195,1,0,0,0,205,196,1,0,0,
-		0,205,197,1,0,0,0,205,198,1,0,0,0,205,199,1,0,0,0,205,200,1,0,0,0,205,
-		201,1,0,0,0,205,202,1,0,0,0,205,203,1,0,0,0,205,204,1,0,0,0,206,5,1,0,
-		0,0,207,208,5,30,0,0,208,209,3,160,80,0,209,7,1,0,0,0,210,211,5,32,0,0,
-		211,212,5,135,0,0,212,9,1,0,0,0,213,214,5,45,0,0,214,215,3,12,6,0,215,
-		11,1,0,0,0,216,221,5,131,0,0,217,221,5,134,0,0,218,221,5,135,0,0,219,221,
-		3,164,82,0,220,216,1,0,0,0,220,217,1,0,0,0,220,218,1,0,0,0,220,219,1,0,
-		0,0,221,13,1,0,0,0,222,223,5,43,0,0,223,224,3,164,82,0,224,15,1,0,0,0,
-		225,226,5,40,0,0,226,231,3,18,9,0,227,228,5,4,0,0,228,230,3,18,9,0,229,
-		227,1,0,0,0,230,233,1,0,0,0,231,229,1,0,0,0,231,232,1,0,0,0,232,17,1,0,
-		0,0,233,231,1,0,0,0,234,242,3,164,82,0,235,242,5,135,0,0,236,239,5,131,
-		0,0,237,240,3,164,82,0,238,240,5,13,0,0,239,237,1,0,0,0,239,238,1,0,0,
-		0,239,240,1,0,0,0,240,242,1,0,0,0,241,234,1,0,0,0,241,235,1,0,0,0,241,
-		236,1,0,0,0,242,19,1,0,0,0,243,244,5,41,0,0,244,245,5,135,0,0,245,21,1,
-		0,0,0,246,247,5,31,0,0,247,248,5,135,0,0,248,23,1,0,0,0,249,250,5,46,0,
-		0,250,251,3,164,82,0,251,25,1,0,0,0,252,253,5,3,0,0,253,27,1,0,0,0,254,
-		255,5,48,0,0,255,257,3,164,82,0,256,258,5,135,0,0,257,256,1,0,0,0,257,
-		258,1,0,0,0,258,263,1,0,0,0,259,260,5,4,0,0,260,262,3,30,15,0,261,259,
-		1,0,0,0,262,265,1,0,0,0,263,261,1,0,0,0,263,264,1,0,0,0,264,29,1,0,0,0,
-		265,263,1,0,0,0,266,267,5,119,0,0,267,272,3,160,80,0,268,269,3,160,80,
-		0,269,270,7,0,0,0,270,272,1,0,0,0,271,266,1,0,0,0,271,268,1,0,0,0,272,
-		31,1,0,0,0,273,274,5,25,0,0,274,275,3,160,80,0,275,276,5,127,0,0,276,33,
-		1,0,0,0,277,278,5,24,0,0,278,279,3,138,69,0,279,280,5,6,0,0,280,281,3,
-		160,80,0,281,296,3,142,71,0,282,283,5,53,0,0,283,284,3,160,80,0,284,285,
-		3,140,70,0,285,286,5,113,0,0,286,287,3,36,18,0,287,297,1,0,0,0,288,289,
-		5,113,0,0,289,290,3,36,18,0,290,291,5,4,0,0,291,292,3,160,80,0,292,293,
-		3,140,70,0,293,294,5,113,0,0,294,295,3,36,18,0,295,297,1,0,0,0,296,282,
-		1,0,0,0,296,288,1,0,0,0,297,35,1,0,0,0,298,299,3,160,80,0,299,300,3,162,
-		81,0,300,37,1,0,0,0,301,302,5,44,0,0,302,306,3,138,69,0,303,304,5,4,0,
-		0,304,305,5,88,0,0,305,307,5,36,0,0,306,303,1,0,0,0,306,307,1,0,0,0,307,
-		308,1,0,0,0,308,309,5,6,0,0,309,310,5,60,0,0,310,315,3,160,80,0,311,316,
-		5,62,0,0,312,313,5,64,0,0,313,314,5,89,0,0,314,316,5,19,0,0,315,311,1,
-		0,0,0,315,312,1,0,0,0,315,316,1,0,0,0,316,321,1,0,0,0,317,318,5,4,0,0,
-		318,320,3,40,20,0,319,317,1,0,0,0,320,323,1,0,0,0,321,319,1,0,0,0,321,
-		322,1,0,0,0,322,39,1,0,0,0,323,321,1,0,0,0,324,325,5,76,0,0,325,326,5,
-		108,0,0,326,327,5,80,0,0,327,328,5,133,0,0,328,334,7,1,0,0,329,330,5,89,
-		0,0,330,331,5,80,0,0,331,332,5,110,0,0,332,334,5,78,0,0,333,324,1,0,0,
-		0,333,329,1,0,0,0,334,41,1,0,0,0,335,336,5,29,0,0,336,337,3,164,82,0,337,
-		338,5,82,0,0,338,339,3,144,72,0,339,43,1,0,0,0,340,341,5,19,0,0,341,342,
-		3,164,82,0,342,352,5,82,0,0,343,344,7,2,0,0,344,345,5,77,0,0,345,353,3,
-		144,72,0,346,350,3,144,72,0,347,348,7,2,0,0,348,349,5,77,0,0,349,351,3,
-		144,72,0,350,347,1,0,0,0,350,351,1,0,0,0,351,353,1,0,0,0,352,343,1,0,0,
-		0,352,346,1,0,0,0,353,358,1,0,0,0,354,355,5,4,0,0,355,357,3,48,24,0,356,
-		354,1,0,0,0,357,360,1,0,0,0,358,356,1,0,0,0,358,359,1,0,0,0,359,45,1,0,
-		0,0,360,358,1,0,0,0,361,367,5,18,0,0,362,363,5,122,0,0,363,364,5,115,0,
-		0,364,368,7,1,0,0,365,366,5,120,0,0,366,368,5,61,0,0,367,362,1,0,0,0,367,
-		365,1,0,0,0,368,47,1,0,0,0,369,381,5,90,0,0,370,381,5,72,0,0,371,372,5,
-		87,0,0,372,373,5,91,0,0,373,376,3,154,77,0,374,375,5,10,0,0,375,377,3,
-		154,77,0,376,374,1,0,0,0,376,377,1,0,0,0,377,381,1,0,0,0,378,379,5,103,
-		0,0,379,381,7,3,0,0,380,369,1,0,0,0,380,370,1,0,0,0,380,371,1,0,0,0,380,
-		378,1,0,0,0,381,49,1,0,0,0,382,383,5,33,0,0,383,385,3,164,82,0,384,386,
-		3,52,26,0,385,384,1,0,0,0,385,386,1,0,0,0,386,388,1,0,0,0,387,389,3,128,
-		64,0,388,387,1,0,0,0,388,389,1,0,0,0,389,51,1,0,0,0,390,391,5,23,0,0,391,
-		392,3,164,82,0,392,393,5,6,0,0,393,398,3,150,75,0,394,395,3,142,71,0,395,
-		396,5,57,0,0,396,397,3,132,66,0,397,399,1,0,0,0,398,394,1,0,0,0,398,399,
-		1,0,0,0,399,429,1,0,0,0,400,401,5,82,0,0,401,402,3,164,82,0,402,406,5,
-		85,0,0,403,404,5,4,0,0,404,405,5,114,0,0,405,407,5,97,0,0,406,403,1,0,
-		0,0,406,407,1,0,0,0,407,429,1,0,0,0,408,409,5,99,0,0,409,410,5,118,0,0,
-		410,411,5,52,0,0,411,416,3,54,27,0,412,413,5,53,0,0,413,415,3,54,27,0,
-		414,412,1,0,0,0,415,418,1,0,0,0,416,414,1,0,0,0,416,417,1,0,0,0,417,419,
-		1,0,0,0,418,416,1,0,0,0,419,420,5,6,0,0,420,425,3,122,61,0,421,422,5,4,
-		0,0,422,424,3,122,61,0,423,421,1,0,0,0,424,427,1,0,0,0,425,423,1,0,0,0,
-		425,426,1,0,0,0,426,429,1,0,0,0,427,425,1,0,0,0,428,390,1,0,0,0,428,400,
-		1,0,0,0,428,408,1,0,0,0,429,53,1,0,0,0,430,432,3,118,59,0,431,430,1,0,
-		0,0,432,433,1,0,0,0,433,431,1,0,0,0,433,434,1,0,0,0,434,439,1,0,0,0,435,
-		436,5,4,0,0,436,438,3,56,28,0,437,435,1,0,0,0,438,441,1,0,0,0,439,437,
-		1,0,0,0,439,440,1,0,0,0,440,55,1,0,0,0,441,439,1,0,0,0,442,447,3,120,60,
-		0,443,444,3,134,67,0,444,445,5,75,0,0,445,447,1,0,0,0,446,442,1,0,0,0,
-		446,443,1,0,0,0,447,57,1,0,0,0,448,449,5,15,0,0,449,450,5,120,0,0,450,
-		451,3,150,75,0,451,453,3,142,71,0,452,454,3,128,64,0,453,452,1,0,0,0,453,
-		454,1,0,0,0,454,59,1,0,0,0,455,456,5,17,0,0,456,458,3,150,75,0,457,459,
-		3,128,64,0,458,457,1,0,0,0,458,459,1,0,0,0,459,61,1,0,0,0,460,461,5,23,
-		0,0,461,462,5,79,0,0,462,463,3,132,66,0,463,464,7,4,0,0,464,465,3,164,
-		82,0,465,475,1,0,0,0,466,467,5,16,0,0,467,471,5,69,0,0,468,469,7,5,0,0,
-		469,471,5,68,0,0,470,466,1,0,0,0,470,468,1,0,0,0,471,472,1,0,0,0,472,473,
-		7,4,0,0,473,475,3,164,82,0,474,460,1,0,0,0,474,470,1,0,0,0,475,63,1,0,
-		0,0,476,477,5,28,0,0,477,478,5,88,0,0,478,479,5,36,0,0,479,480,3,164,82,
-		0,480,65,1,0,0,0,481,482,5,20,0,0,482,483,5,6,0,0,483,488,3,68,34,0,484,
-		485,5,4,0,0,485,487,3,68,34,0,486,484,1,0,0,0,487,490,1,0,0,0,488,486,
-		1,0,0,0,488,489,1,0,0,0,489,67,1,0,0,0,490,488,1,0,0,0,491,492,5,106,0,
-		0,492,498,3,150,75,0,493,494,3,150,75,0,494,495,5,77,0,0,495,496,3,164,
-		82,0,496,498,1,0,0,0,497,491,1,0,0,0,497,493,1,0,0,0,498,69,1,0,0,0,499,
-		500,5,22,0,0,500,501,5,92,0,0,501,71,1,0,0,0,502,503,5,47,0,0,503,504,
-		5,80,0,0,504,505,5,71,0,0,505,73,1,0,0,0,506,508,5,36,0,0,507,509,3,150,
-		75,0,508,507,1,0,0,0,508,509,1,0,0,0,509,511,1,0,0,0,510,512,3,134,67,
-		0,511,510,1,0,0,0,511,512,1,0,0,0,512,513,1,0,0,0,513,514,5,6,0,0,514,
-		516,3,78,39,0,515,517,3,128,64,0,516,515,1,0,0,0,516,517,1,0,0,0,517,75,
-		1,0,0,0,518,519,5,37,0,0,519,520,3,150,75,0,520,521,5,113,0,0,521,523,
-		3,150,75,0,522,524,3,134,67,0,523,522,1,0,0,0,523,524,1,0,0,0,524,525,
-		1,0,0,0,525,526,5,6,0,0,526,528,3,78,39,0,527,529,3,128,64,0,528,527,1,
-		0,0,0,528,529,1,0,0,0,529,77,1,0,0,0,530,535,3,80,40,0,531,532,5,4,0,0,
-		532,534,3,80,40,0,533,531,1,0,0,0,534,537,1,0,0,0,535,533,1,0,0,0,535,
-		536,1,0,0,0,536,79,1,0,0,0,537,535,1,0,0,0,538,539,5,7,0,0,539,540,3,78,
-		39,0,540,545,5,8,0,0,541,542,3,150,75,0,542,543,5,112,0,0,543,546,1,0,
-		0,0,544,546,3,86,43,0,545,541,1,0,0,0,545,544,1,0,0,0,545,546,1,0,0,0,
-		546,548,1,0,0,0,547,549,3,88,44,0,548,547,1,0,0,0,548,549,1,0,0,0,549,
-		588,1,0,0,0,550,552,5,106,0,0,551,553,3,150,75,0,552,551,1,0,0,0,552,553,
-		1,0,0,0,553,588,1,0,0,0,554,555,5,107,0,0,555,556,5,97,0,0,556,588,3,150,
-		75,0,557,561,5,26,0,0,558,559,5,110,0,0,559,562,5,102,0,0,560,562,3,150,
-		75,0,561,558,1,0,0,0,561,560,1,0,0,0,562,588,1,0,0,0,563,565,3,158,79,
-		0,564,563,1,0,0,0,564,565,1,0,0,0,565,582,1,0,0,0,566,568,3,164,82,0,567,
-		566,1,0,0,0,568,569,1,0,0,0,569,567,1,0,0,0,569,570,1,0,0,0,570,576,1,
-		0,0,0,571,573,3,136,68,0,572,574,3,84,42,0,573,572,1,0,0,0,573,574,1,0,
-		0,0,574,577,1,0,0,0,575,577,3,82,41,0,576,571,1,0,0,0,576,575,1,0,0,0,
-		576,577,1,0,0,0,577,583,1,0,0,0,578,580,3,136,68,0,579,581,3,84,42,0,580,
-		579,1,0,0,0,580,581,1,0,0,0,581,583,1,0,0,0,582,567,1,0,0,0,582,578,1,
-		0,0,0,583,585,1,0,0,0,584,586,3,88,44,0,585,584,1,0,0,0,585,586,1,0,0,
-		0,586,588,1,0,0,0,587,538,1,0,0,0,587,550,1,0,0,0,587,554,1,0,0,0,587,
-		557,1,0,0,0,587,564,1,0,0,0,588,81,1,0,0,0,589,591,3,152,76,0,590,589,
-		1,0,0,0,591,592,1,0,0,0,592,590,1,0,0,0,592,593,1,0,0,0,593,603,1,0,0,
-		0,594,598,3,158,79,0,595,597,3,152,76,0,596,595,1,0,0,0,597,600,1,0,0,
-		0,598,596,1,0,0,0,598,599,1,0,0,0,599,603,1,0,0,0,600,598,1,0,0,0,601,
-		603,3,86,43,0,602,590,1,0,0,0,602,594,1,0,0,0,602,601,1,0,0,0,603,83,1,
-		0,0,0,604,606,3,150,75,0,605,607,5,73,0,0,606,605,1,0,0,0,606,607,1,0,
-		0,0,607,610,1,0,0,0,608,610,3,86,43,0,609,604,1,0,0,0,609,608,1,0,0,0,
-		610,85,1,0,0,0,611,618,5,49,0,0,612,618,5,56,0,0,613,614,5,117,0,0,614,
-		615,3,150,75,0,615,616,5,101,0,0,616,618,1,0,0,0,617,611,1,0,0,0,617,612,
-		1,0,0,0,617,613,1,0,0,0,618,87,1,0,0,0,619,664,5,80,0,0,620,624,7,6,0,
-		0,621,623,3,164,82,0,622,621,1,0,0,0,623,626,1,0,0,0,624,622,1,0,0,0,624,
-		625,1,0,0,0,625,633,1,0,0,0,626,624,1,0,0,0,627,629,5,53,0,0,628,630,3,
-		164,82,0,629,628,1,0,0,0,630,631,1,0,0,0,631,629,1,0,0,0,631,632,1,0,0,
-		0,632,634,1,0,0,0,633,627,1,0,0,0,633,634,1,0,0,0,634,639,1,0,0,0,635,
-		636,5,117,0,0,636,637,3,150,75,0,637,638,5,101,0,0,638,640,1,0,0,0,639,
-		635,1,0,0,0,639,640,1,0,0,0,640,665,1,0,0,0,641,645,5,66,0,0,642,644,3,
-		164,82,0,643,642,1,0,0,0,644,647,1,0,0,0,645,643,1,0,0,0,645,646,1,0,0,
-		0,646,654,1,0,0,0,647,645,1,0,0,0,648,650,5,53,0,0,649,651,3,164,82,0,
-		650,649,1,0,0,0,651,652,1,0,0,0,652,650,1,0,0,0,652,653,1,0,0,0,653,655,
-		1,0,0,0,654,648,1,0,0,0,654,655,1,0,0,0,655,662,1,0,0,0,656,663,5,49,0,
-		0,657,663,5,56,0,0,658,659,5,117,0,0,659,660,3,150,75,0,660,661,5,101,
-		0,0,661,663,1,0,0,0,662,656,1,0,0,0,662,657,1,0,0,0,662,658,1,0,0,0,662,
-		663,1,0,0,0,663,665,1,0,0,0,664,620,1,0,0,0,664,641,1,0,0,0,665,89,1,0,
-		0,0,666,674,5,34,0,0,667,668,5,37,0,0,668,669,3,150,75,0,669,670,5,113,
-		0,0,670,671,3,150,75,0,671,675,1,0,0,0,672,673,5,36,0,0,673,675,3,150,
-		75,0,674,667,1,0,0,0,674,672,1,0,0,0,675,676,1,0,0,0,676,677,5,4,0,0,677,
-		685,3,150,75,0,678,679,5,86,0,0,679,686,5,112,0,0,680,683,5,112,0,0,681,
-		682,5,80,0,0,682,684,5,51,0,0,683,681,1,0,0,0,683,684,1,0,0,0,684,686,
-		1,0,0,0,685,678,1,0,0,0,685,680,1,0,0,0,686,688,1,0,0,0,687,689,3,128,
-		64,0,688,687,1,0,0,0,688,689,1,0,0,0,689,91,1,0,0,0,690,698,5,42,0,0,691,
-		692,5,113,0,0,692,699,3,144,72,0,693,694,5,77,0,0,694,699,3,144,72,0,695,
-		696,3,150,75,0,696,697,3,140,70,0,697,699,1,0,0,0,698,691,1,0,0,0,698,
-		693,1,0,0,0,698,695,1,0,0,0,699,702,1,0,0,0,700,701,5,23,0,0,701,703,3,
-		164,82,0,702,700,1,0,0,0,702,703,1,0,0,0,703,708,1,0,0,0,704,705,5,4,0,
-		0,705,707,3,94,47,0,706,704,1,0,0,0,707,710,1,0,0,0,708,706,1,0,0,0,708,
-		709,1,0,0,0,709,712,1,0,0,0,710,708,1,0,0,0,711,713,3,128,64,0,712,711,
-		1,0,0,0,712,713,1,0,0,0,713,93,1,0,0,0,714,715,5,72,0,0,715,721,3,140,
-		70,0,716,717,5,90,0,0,717,721,3,140,70,0,718,719,5,70,0,0,719,721,3,134,
-		67,0,720,714,1,0,0,0,720,716,1,0,0,0,720,718,1,0,0,0,721,95,1,0,0,0,722,
-		723,5,26,0,0,723,724,3,150,75,0,724,725,5,57,0,0,725,727,3,132,66,0,726,
-		728,3,128,64,0,727,726,1,0,0,0,727,728,1,0,0,0,728,97,1,0,0,0,729,730,
-		5,14,0,0,730,731,3,150,75,0,731,732,5,57,0,0,732,737,3,132,66,0,733,734,
-		5,4,0,0,734,735,5,94,0,0,735,736,5,36,0,0,736,738,5,54,0,0,737,733,1,0,
-		0,0,737,738,1,0,0,0,738,740,1,0,0,0,739,741,3,128,64,0,740,739,1,0,0,0,
-		740,741,1,0,0,0,741,99,1,0,0,0,742,751,5,39,0,0,743,744,5,37,0,0,744,745,
-		3,150,75,0,745,746,5,113,0,0,746,747,3,150,75,0,747,752,1,0,0,0,748,749,
-		3,150,75,0,749,750,3,140,70,0,750,752,1,0,0,0,751,743,1,0,0,0,751,748,
-		1,0,0,0,752,763,1,0,0,0,753,754,5,6,0,0,754,759,3,102,51,0,755,756,5,5,
-		0,0,756,758,3,102,51,0,757,755,1,0,0,0,758,761,1,0,0,0,759,757,1,0,0,0,
-		759,760,1,0,0,0,760,764,1,0,0,0,761,759,1,0,0,0,762,764,3,110,55,0,763,
-		753,1,0,0,0,763,762,1,0,0,0,764,766,1,0,0,0,765,767,3,128,64,0,766,765,
-		1,0,0,0,766,767,1,0,0,0,767,101,1,0,0,0,768,769,5,50,0,0,769,770,3,150,
-		75,0,770,771,3,140,70,0,771,772,5,4,0,0,772,774,1,0,0,0,773,768,1,0,0,
-		0,773,774,1,0,0,0,774,775,1,0,0,0,775,776,3,136,68,0,776,777,3,150,75,
-		0,777,778,5,57,0,0,778,780,3,132,66,0,779,781,3,106,53,0,780,779,1,0,0,
-		0,780,781,1,0,0,0,781,786,1,0,0,0,782,783,5,4,0,0,783,785,3,104,52,0,784,
-		782,1,0,0,0,785,788,1,0,0,0,786,784,1,0,0,0,786,787,1,0,0,0,787,103,1,
-		0,0,0,788,786,1,0,0,0,789,791,5,111,0,0,790,789,1,0,0,0,790,791,1,0,0,
-		0,791,792,1,0,0,0,792,795,3,106,53,0,793,795,3,108,54,0,794,790,1,0,0,
-		0,794,793,1,0,0,0,795,105,1,0,0,0,796,801,5,74,0,0,797,802,5,36,0,0,798,
-		799,3,150,75,0,799,800,3,140,70,0,800,802,1,0,0,0,801,797,1,0,0,0,801,
-		798,1,0,0,0,802,806,1,0,0,0,803,804,3,150,75,0,804,805,5,112,0,0,805,807,
-		1,0,0,0,806,803,1,0,0,0,806,807,1,0,0,0,807,821,1,0,0,0,808,809,5,59,0,
-		0,809,810,5,116,0,0,810,811,5,74,0,0,811,812,3,150,75,0,812,813,5,53,0,
-		0,813,814,3,150,75,0,814,818,3,140,70,0,815,816,3,150,75,0,816,817,5,112,
-		0,0,817,819,1,0,0,0,818,815,1,0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,
-		796,1,0,0,0,820,808,1,0,0,0,821,107,1,0,0,0,822,825,5,130,0,0,823,825,
-		3,158,79,0,824,822,1,0,0,0,824,823,1,0,0,0,825,826,1,0,0,0,826,827,3,142,
-		71,0,827,828,5,80,0,0,828,109,1,0,0,0,829,830,5,73,0,0,830,831,5,113,0,
-		0,831,832,3,150,75,0,832,833,5,4,0,0,833,834,5,57,0,0,834,839,3,132,66,
-		0,835,836,5,4,0,0,836,838,3,112,56,0,837,835,1,0,0,0,838,841,1,0,0,0,839,
-		837,1,0,0,0,839,840,1,0,0,0,840,111,1,0,0,0,841,839,1,0,0,0,842,843,5,
-		93,0,0,843,844,5,104,0,0,844,856,3,140,70,0,845,846,5,84,0,0,846,856,5,
-		76,0,0,847,848,5,59,0,0,848,856,5,116,0,0,849,850,7,7,0,0,850,851,3,150,
-		75,0,851,852,3,140,70,0,852,853,5,100,0,0,853,856,1,0,0,0,854,856,3,108,
-		54,0,855,842,1,0,0,0,855,845,1,0,0,0,855,847,1,0,0,0,855,849,1,0,0,0,855,
-		854,1,0,0,0,856,113,1,0,0,0,857,859,5,38,0,0,858,860,3,118,59,0,859,858,
-		1,0,0,0,860,861,1,0,0,0,861,859,1,0,0,0,861,862,1,0,0,0,862,870,1,0,0,
-		0,863,868,5,4,0,0,864,866,3,120,60,0,865,867,5,4,0,0,866,865,1,0,0,0,866,
-		867,1,0,0,0,867,869,1,0,0,0,868,864,1,0,0,0,868,869,1,0,0,0,869,871,1,
-		0,0,0,870,863,1,0,0,0,870,871,1,0,0,0,871,872,1,0,0,0,872,874,5,120,0,
-		0,873,875,3,118,59,0,874,873,1,0,0,0,875,876,1,0,0,0,876,874,1,0,0,0,876,
-		877,1,0,0,0,877,882,1,0,0,0,878,879,5,4,0,0,879,881,3,116,58,0,880,878,
-		1,0,0,0,881,884,1,0,0,0,882,880,1,0,0,0,882,883,1,0,0,0,883,887,1,0,0,
-		0,884,882,1,0,0,0,885,886,5,6,0,0,886,888,3,122,61,0,887,885,1,0,0,0,887,
-		888,1,0,0,0,888,115,1,0,0,0,889,899,3,120,60,0,890,899,5,67,0,0,891,895,
-		5,80,0,0,892,893,5,110,0,0,893,896,5,105,0,0,894,896,5,95,0,0,895,892,
-		1,0,0,0,895,894,1,0,0,0,896,897,1,0,0,0,897,899,5,96,0,0,898,889,1,0,0,
-		0,898,890,1,0,0,0,898,891,1,0,0,0,899,117,1,0,0,0,900,907,3,164,82,0,901,
-		907,5,76,0,0,902,907,5,83,0,0,903,907,5,36,0,0,904,907,5,37,0,0,905,907,
-		5,109,0,0,906,900,1,0,0,0,906,901,1,0,0,0,906,902,1,0,0,0,906,903,1,0,
-		0,0,906,904,1,0,0,0,906,905,1,0,0,0,907,119,1,0,0,0,908,909,5,51,0,0,909,
-		911,5,58,0,0,910,908,1,0,0,0,910,911,1,0,0,0,911,912,1,0,0,0,912,917,7,
-		7,0,0,913,918,5,36,0,0,914,915,3,150,75,0,915,916,3,140,70,0,916,918,1,
-		0,0,0,917,913,1,0,0,0,917,914,1,0,0,0,918,925,1,0,0,0,919,920,5,37,0,0,
-		920,921,3,150,75,0,921,922,5,113,0,0,922,923,3,150,75,0,923,925,1,0,0,
-		0,924,910,1,0,0,0,924,919,1,0,0,0,925,121,1,0,0,0,926,928,3,158,79,0,927,
-		926,1,0,0,0,927,928,1,0,0,0,928,930,1,0,0,0,929,931,3,164,82,0,930,929,
-		1,0,0,0,931,932,1,0,0,0,932,930,1,0,0,0,932,933,1,0,0,0,933,954,1,0,0,
-		0,934,935,5,80,0,0,935,942,5,66,0,0,936,943,5,36,0,0,937,939,3,164,82,
-		0,938,937,1,0,0,0,939,940,1,0,0,0,940,938,1,0,0,0,940,941,1,0,0,0,941,
-		943,1,0,0,0,942,936,1,0,0,0,942,938,1,0,0,0,943,955,1,0,0,0,944,952,5,
-		98,0,0,945,953,5,36,0,0,946,950,3,150,75,0,947,951,3,140,70,0,948,951,
-		5,109,0,0,949,951,3,164,82,0,950,947,1,0,0,0,950,948,1,0,0,0,950,949,1,
-		0,0,0,951,953,1,0,0,0,952,945,1,0,0,0,952,946,1,0,0,0,953,955,1,0,0,0,
-		954,934,1,0,0,0,954,944,1,0,0,0,954,955,1,0,0,0,955,123,1,0,0,0,956,957,
-		5,21,0,0,957,967,3,126,63,0,958,959,5,29,0,0,959,963,3,144,72,0,960,961,
-		5,4,0,0,961,962,5,121,0,0,962,964,3,144,72,0,963,960,1,0,0,0,963,964,1,
-		0,0,0,964,968,1,0,0,0,965,966,7,4,0,0,966,968,3,126,63,0,967,958,1,0,0,
-		0,967,965,1,0,0,0,968,125,1,0,0,0,969,980,3,144,72,0,970,972,5,130,0,0,
-		971,970,1,0,0,0,971,972,1,0,0,0,972,973,1,0,0,0,973,977,7,2,0,0,974,976,
-		3,152,76,0,975,974,1,0,0,0,976,979,1,0,0,0,977,975,1,0,0,0,977,978,1,0,
-		0,0,978,981,1,0,0,0,979,977,1,0,0,0,980,971,1,0,0,0,980,981,1,0,0,0,981,
-		127,1,0,0,0,982,983,5,9,0,0,983,988,3,130,65,0,984,985,5,4,0,0,985,987,
-		3,130,65,0,986,984,1,0,0,0,987,990,1,0,0,0,988,986,1,0,0,0,988,989,1,0,
-		0,0,989,996,1,0,0,0,990,988,1,0,0,0,991,992,5,122,0,0,992,993,5,115,0,
-		0,993,997,7,1,0,0,994,995,5,120,0,0,995,997,5,61,0,0,996,991,1,0,0,0,996,
-		994,1,0,0,0,996,997,1,0,0,0,997,129,1,0,0,0,998,1005,3,150,75,0,999,1001,
-		3,164,82,0,1000,999,1,0,0,0,1001,1002,1,0,0,0,1002,1000,1,0,0,0,1002,1003,
-		1,0,0,0,1003,1006,1,0,0,0,1004,1006,5,109,0,0,1005,1000,1,0,0,0,1005,1004,
-		1,0,0,0,1005,1006,1,0,0,0,1006,131,1,0,0,0,1007,1008,5,16,0,0,1008,1014,
-		5,69,0,0,1009,1011,3,164,82,0,1010,1012,5,68,0,0,1011,1010,1,0,0,0,1011,
-		1012,1,0,0,0,1012,1014,1,0,0,0,1013,1007,1,0,0,0,1013,1009,1,0,0,0,1014,
-		133,1,0,0,0,1015,1016,7,8,0,0,1016,135,1,0,0,0,1017,1018,7,9,0,0,1018,
-		137,1,0,0,0,1019,1021,3,164,82,0,1020,1019,1,0,0,0,1021,1022,1,0,0,0,1022,
-		1020,1,0,0,0,1022,1023,1,0,0,0,1023,139,1,0,0,0,1024,1025,7,10,0,0,1025,
-		141,1,0,0,0,1026,1027,7,11,0,0,1027,143,1,0,0,0,1028,1032,3,148,74,0,1029,
-		1031,3,146,73,0,1030,1029,1,0,0,0,1031,1034,1,0,0,0,1032,1030,1,0,0,0,
-		1032,1033,1,0,0,0,1033,145,1,0,0,0,1034,1032,1,0,0,0,1035,1036,3,156,78,
-		0,1036,1037,3,148,74,0,1037,147,1,0,0,0,1038,1040,3,158,79,0,1039,1041,
-		3,162,81,0,1040,1039,1,0,0,0,1040,1041,1,0,0,0,1041,1048,1,0,0,0,1042,
-		1048,3,164,82,0,1043,1044,5,7,0,0,1044,1045,3,144,72,0,1045,1046,5,8,0,
-		0,1046,1048,1,0,0,0,1047,1038,1,0,0,0,1047,1042,1,0,0,0,1047,1043,1,0,
-		0,0,1048,149,1,0,0,0,1049,1053,3,154,77,0,1050,1052,3,152,76,0,1051,1050,
-		1,0,0,0,1052,1055,1,0,0,0,1053,1051,1,0,0,0,1053,1054,1,0,0,0,1054,151,
-		1,0,0,0,1055,1053,1,0,0,0,1056,1057,3,156,78,0,1057,1058,3,154,77,0,1058,
-		153,1,0,0,0,1059,1066,3,158,79,0,1060,1066,3,164,82,0,1061,1062,5,7,0,
-		0,1062,1063,3,150,75,0,1063,1064,5,8,0,0,1064,1066,1,0,0,0,1065,1059,1,
-		0,0,0,1065,1060,1,0,0,0,1065,1061,1,0,0,0,1066,155,1,0,0,0,1067,1068,7,
-		12,0,0,1068,157,1,0,0,0,1069,1081,3,160,80,0,1070,1071,5,7,0,0,1071,1076,
-		3,160,80,0,1072,1073,5,4,0,0,1073,1075,3,160,80,0,1074,1072,1,0,0,0,1075,
-		1078,1,0,0,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1079,1,0,0,0,1078,
-		1076,1,0,0,0,1079,1080,5,8,0,0,1080,1082,1,0,0,0,1081,1070,1,0,0,0,1081,
-		1082,1,0,0,0,1082,159,1,0,0,0,1083,1085,5,131,0,0,1084,1086,5,132,0,0,
-		1085,1084,1,0,0,0,1085,1086,1,0,0,0,1086,1089,1,0,0,0,1087,1089,5,132,
-		0,0,1088,1083,1,0,0,0,1088,1087,1,0,0,0,1089,161,1,0,0,0,1090,1091,7,13,
-		0,0,1091,163,1,0,0,0,1092,1093,7,14,0,0,1093,165,1,0,0,0,137,205,220,231,
-		239,241,257,263,271,296,306,315,321,333,350,352,358,367,376,380,385,388,
-		398,406,416,425,428,433,439,446,453,458,470,474,488,497,508,511,516,523,
-		528,535,545,548,552,561,564,569,573,576,580,582,585,587,592,598,602,606,
-		609,617,624,631,633,639,645,652,654,662,664,674,683,685,688,698,702,708,
-		712,720,727,737,740,751,759,763,766,773,780,786,790,794,801,806,818,820,
-		824,839,855,861,866,868,870,876,882,887,895,898,906,910,917,924,927,932,
-		940,942,950,952,954,963,967,971,977,980,988,996,1002,1005,1011,1013,1022,
-		1032,1040,1047,1053,1065,1076,1081,1085,1088
+		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,1,0,1,0,1,
+		0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,1,2,3,2,208,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,
+		3,6,223,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,232,8,8,10,8,12,8,235,9,8,
+		1,9,1,9,1,9,1,9,1,9,3,9,242,8,9,3,9,244,8,9,1,10,1,10,1,10,1,11,1,11,1,
+		11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,260,8,14,1,14,1,14,5,14,
+		264,8,14,10,14,12,14,267,9,14,1,15,1,15,1,15,1,15,1,15,3,15,274,8,15,1,
+		16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
+		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,299,8,17,1,18,1,18,1,18,
+		1,19,1,19,1,19,1,19,1,19,3,19,309,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,
+		19,3,19,318,8,19,1,19,1,19,5,19,322,8,19,10,19,12,19,325,9,19,1,20,1,20,
+		1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,336,8,20,1,21,1,21,1,21,1,21,1,
+		21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,353,8,22,3,22,
+		355,8,22,1,22,1,22,5,22,359,8,22,10,22,12,22,362,9,22,1,23,1,23,1,23,1,
+		23,1,23,1,23,3,23,370,8,23,1,24,1,24,1,24,1,24,1,24,1,24,1,24,3,24,379,
+		8,24,1,24,1,24,3,24,383,8,24,1,25,1,25,1,25,3,25,388,8,25,1,25,3,25,391,
+		8,25,1,26,1,26,1,26,1,26,1,26,1,26,1,26,1,26,3,26,401,8,26,1,26,1,26,1,
+		26,1,26,1,26,1,26,3,26,409,8,26,1,26,1,26,1,26,1,26,1,26,1,26,5,26,417,
+		8,26,10,26,12,26,420,9,26,1,26,1,26,1,26,1,26,5,26,426,8,26,10,26,12,26,
+		429,9,26,3,26,431,8,26,1,27,4,27,434,8,27,11,27,12,27,435,1,27,1,27,5,
+		27,440,8,27,10,27,12,27,443,9,27,1,28,1,28,1,28,1,28,3,28,449,8,28,1,29,
+		1,29,1,29,1,29,1,29,3,29,456,8,29,1,30,1,30,1,30,3,30,461,8,30,1,31,1,
+		31,1,31,1,31,1,31,1,31,1,31,1,31,1,31,1,31,3,31,473,8,31,1,31,1,31,3,31,
+		477,8,31,1,32,1,32,1,32,1,32,1,32,1,33,1,33,1,33,1,33,1,33,5,33,489,8,
+		33,10,33,12,33,492,9,33,1,34,1,34,1,34,1,34,1,34,1,34,3,34,500,8,34,1,
+		35,1,35,1,35,1,36,1,36,1,36,1,36,1,37,1,37,3,37,511,8,37,1,37,3,37,514,
+		8,37,1,37,1,37,1,37,3,37,519,8,37,1,38,1,38,1,38,1,38,1,38,3,38,526,8,
+		38,1,38,1,38,1,38,3,38,531,8,38,1,39,1,39,1,39,5,39,536,8,39,10,39,12,
+		39,539,9,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,548,8,40,1,40,3,40,
+		551,8,40,1,40,1,40,3,40,555,8,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,
+		40,564,8,40,1,40,3,40,567,8,40,1,40,4,40,570,8,40,11,40,12,40,571,1,40,
+		1,40,3,40,576,8,40,1,40,3,40,579,8,40,1,40,1,40,3,40,583,8,40,3,40,585,
+		8,40,1,40,3,40,588,8,40,3,40,590,8,40,1,41,4,41,593,8,41,11,41,12,41,594,
+		1,41,1,41,5,41,599,8,41,10,41,12,41,602,9,41,1,41,3,41,605,8,41,1,42,1,
+		42,3,42,609,8,42,1,42,3,42,612,8,42,1,43,1,43,1,43,1,43,1,43,1,43,3,43,
+		620,8,43,1,44,1,44,1,44,5,44,625,8,44,10,44,12,44,628,9,44,1,44,1,44,4,
+		44,632,8,44,11,44,12,44,633,3,44,636,8,44,1,44,1,44,1,44,1,44,3,44,642,
+		8,44,1,44,1,44,5,44,646,8,44,10,44,12,44,649,9,44,1,44,1,44,4,44,653,8,
+		44,11,44,12,44,654,3,44,657,8,44,1,44,1,44,1,44,1,44,1,44,1,44,3,44,665,
+		8,44,3,44,667,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,677,8,
+		45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,686,8,45,3,45,688,8,45,1,45,
+		3,45,691,8,45,1,46,1,46,1,46,1,46,1,46,1,46,1,46,1,46,3,46,701,8,46,1,
+		46,1,46,3,46,705,8,46,1,46,1,46,5,46,709,8,46,10,46,12,46,712,9,46,1,46,
+		3,46,715,8,46,1,47,1,47,1,47,1,47,1,47,1,47,3,47,723,8,47,1,48,1,48,1,
+		48,1,48,1,48,3,48,730,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,
+		740,8,49,1,49,3,49,743,8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,
+		50,3,50,754,8,50,1,50,1,50,1,50,1,50,5,50,760,8,50,10,50,12,50,763,9,50,
+		1,50,3,50,766,8,50,1,50,3,50,769,8,50,1,51,1,51,1,51,1,51,1,51,3,51,776,
+		8,51,1,51,1,51,1,51,1,51,1,51,3,51,783,8,51,1,51,1,51,5,51,787,8,51,10,
+		51,12,51,790,9,51,1,52,3,52,793,8,52,1,52,1,52,3,52,797,8,52,1,53,1,53,
+		1,53,1,53,1,53,3,53,804,8,53,1,53,1,53,1,53,3,53,809,8,53,1,53,1,53,1,
+		53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,821,8,53,3,53,823,8,53,1,54,
+		1,54,3,54,827,8,54,1,54,1,54,1,54,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,
+		55,5,55,840,8,55,10,55,12,55,843,9,55,1,56,1,56,1,56,1,56,1,56,1,56,1,
+		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,858,8,56,1,57,1,57,4,57,862,8,57,
+		11,57,12,57,863,1,57,1,57,1,57,3,57,869,8,57,3,57,871,8,57,3,57,873,8,
+		57,1,57,1,57,4,57,877,8,57,11,57,12,57,878,1,57,1,57,5,57,883,8,57,10,
+		57,12,57,886,9,57,1,57,1,57,3,57,890,8,57,1,58,1,58,1,58,1,58,1,58,1,58,
+		3,58,898,8,58,1,58,3,58,901,8,58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,909,
+		8,59,1,60,1,60,3,60,913,8,60,1,60,1,60,1,60,1,60,1,60,3,60,920,8,60,1,
+		60,1,60,1,60,1,60,1,60,3,60,927,8,60,1,61,3,61,930,8,61,1,61,4,61,933,
+		8,61,11,61,12,61,934,1,61,1,61,1,61,1,61,4,61,941,8,61,11,61,12,61,942,
+		3,61,945,8,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,953,8,61,3,61,955,8,61,
+		3,61,957,8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,966,8,62,1,62,1,
+		62,3,62,970,8,62,1,63,1,63,3,63,974,8,63,1,63,1,63,5,63,978,8,63,10,63,
+		12,63,981,9,63,3,63,983,8,63,1,64,1,64,1,64,3,64,988,8,64,1,65,1,65,1,
+		65,1,65,5,65,994,8,65,10,65,12,65,997,9,65,1,65,1,65,1,65,1,65,1,65,3,
+		65,1004,8,65,1,66,1,66,4,66,1008,8,66,11,66,12,66,1009,1,66,3,66,1013,
+		8,66,1,67,1,67,1,67,1,67,3,67,1019,8,67,3,67,1021,8,67,1,68,1,68,1,69,
+		1,69,1,70,4,70,1028,8,70,11,70,12,70,1029,1,71,1,71,1,72,1,72,1,73,1,73,
+		5,73,1038,8,73,10,73,12,73,1041,9,73,1,74,1,74,1,74,1,75,1,75,3,75,1048,
+		8,75,1,75,1,75,1,75,1,75,1,75,3,75,1055,8,75,1,76,1,76,5,76,1059,8,76,
+		10,76,12,76,1062,9,76,1,77,1,77,1,77,1,78,1,78,1,78,1,78,1,78,1,78,3,78,
+		1073,8,78,1,79,1,79,1,80,1,80,1,80,1,80,1,80,5,80,1082,8,80,10,80,12,80,
+		1085,9,80,1,80,1,80,3,80,1089,8,80,1,81,1,81,3,81,1093,8,81,1,81,3,81,
+		1096,8,81,1,82,1,82,1,83,1,83,1,83,0,0,84,0,2,4,6,8,10,12,14,16,18,20,
+		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
+		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
+		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
+		150,152,154,156,158,160,162,164,166,0,15,2,0,125,126,128,129,2,0,17,17,
+		60,60,2,0,37,37,109,109,2,0,65,65,118,118,2,0,55,55,82,82,2,0,27,27,35,
+		35,4,0,76,76,83,83,88,88,105,105,2,0,76,76,83,83,2,0,104,104,123,123,2,
+		0,63,63,81,81,1,0,36,37,1,0,108,109,1,0,10,13,4,0,80,80,124,124,126,127,
+		129,129,22,0,14,15,17,25,27,35,38,48,50,52,54,55,58,62,64,72,74,75,78,
+		79,82,82,84,97,99,103,105,105,108,108,111,112,114,116,118,119,121,121,
+		125,125,128,128,130,130,1219,0,168,1,0,0,0,2,171,1,0,0,0,4,207,1,0,0,0,
+		6,209,1,0,0,0,8,212,1,0,0,0,10,215,1,0,0,0,12,222,1,0,0,0,14,224,1,0,0,
+		0,16,227,1,0,0,0,18,243,1,0,0,0,20,245,1,0,0,0,22,248,1,0,0,0,24,251,1,
+		0,0,0,26,254,1,0,0,0,28,256,1,0,0,0,30,273,1,0,0,0,32,275,1,0,0,0,34,279,
+		1,0,0,0,36,300,1,0,0,0,38,303,1,0,0,0,40,335,1,0,0,0,42,337,1,0,0,0,44,
+		342,1,0,0,0,46,363,1,0,0,0,48,382,1,0,0,0,50,384,1,0,0,0,52,430,1,0,0,
+		0,54,433,1,0,0,0,56,448,1,0,0,0,58,450,1,0,0,0,60,457,1,0,0,0,62,476,1,
+		0,0,0,64,478,1,0,0,0,66,483,1,0,0,0,68,499,1,0,0,0,70,501,1,0,0,0,72,504,
+		1,0,0,0,74,508,1,0,0,0,76,520,1,0,0,0,78,532,1,0,0,0,80,589,1,0,0,0,82,
+		604,1,0,0,0,84,611,1,0,0,0,86,619,1,0,0,0,88,621,1,0,0,0,90,668,1,0,0,
+		0,92,692,1,0,0,0,94,722,1,0,0,0,96,724,1,0,0,0,98,731,1,0,0,0,100,744,
+		1,0,0,0,102,775,1,0,0,0,104,796,1,0,0,0,106,822,1,0,0,0,108,826,1,0,0,
+		0,110,831,1,0,0,0,112,857,1,0,0,0,114,859,1,0,0,0,116,900,1,0,0,0,118,
+		908,1,0,0,0,120,926,1,0,0,0,122,929,1,0,0,0,124,958,1,0,0,0,126,971,1,
+		0,0,0,128,984,1,0,0,0,130,989,1,0,0,0,132,1005,1,0,0,0,134,1020,1,0,0,
+		0,136,1022,1,0,0,0,138,1024,1,0,0,0,140,1027,1,0,0,0,142,1031,1,0,0,0,
+		144,1033,1,0,0,0,146,1035,1,0,0,0,148,1042,1,0,0,0,150,1054,1,0,0,0,152,
+		1056,1,0,0,0,154,1063,1,0,0,0,156,1072,1,0,0,0,158,1074,1,0,0,0,160,1076,
+		1,0,0,0,162,1095,1,0,0,0,164,1097,1,0,0,0,166,1099,1,0,0,0,168,169,3,4,
+		2,0,169,170,5,0,0,1,170,1,1,0,0,0,171,172,3,130,65,0,172,173,5,0,0,1,173,
+		3,1,0,0,0,174,208,3,6,3,0,175,208,3,8,4,0,176,208,3,10,5,0,177,208,3,14,
+		7,0,178,208,3,16,8,0,179,208,3,20,10,0,180,208,3,22,11,0,181,208,3,24,
+		12,0,182,208,3,26,13,0,183,208,3,28,14,0,184,208,3,32,16,0,185,208,3,34,
+		17,0,186,208,3,38,19,0,187,208,3,42,21,0,188,208,3,44,22,0,189,208,3,50,
+		25,0,190,208,3,58,29,0,191,208,3,60,30,0,192,208,3,62,31,0,193,208,3,64,
+		32,0,194,208,3,66,33,0,195,208,3,70,35,0,196,208,3,72,36,0,197,208,3,74,
+		37,0,198,208,3,76,38,0,199,208,3,90,45,0,200,208,3,92,46,0,201,208,3,96,
+		48,0,202,208,3,98,49,0,203,208,3,100,50,0,204,208,3,114,57,0,205,208,3,
+		124,62,0,206,208,3,46,23,0,207,174,1,0,0,0,207,175,1,0,0,0,207,176,1,0,
+		0,0,207,177,1,0,0,0,207,178,1,0,0,0,207,179,1,0,0,0,207,180,1,0,0,0,207,
+		181,1,0,0,0,207,182,1,0,0,0,207,183,1,0,0,0,207,184,1,0,0,0,207,185,1,
+		0,0,0,207,186,1,0,0,0,207,187,1,0,0,0,207,188,1,0,0,0,207,189,1,0,0,0,
+		207,190,1,0,0,0,207,191,1,0,0,0,207,192,1,0,0,0,207,193,1,0,0,0,207,194,
+		1,0,0,0,207,195,1,0,0,0,207,196,1,0,0,0,207,197,1,0,0,0,207,198,1,0,0,
+		0,207,199,1,0,0,0,207,200,1,0,0,0,207,201,1,0,0,0,207,202,1,0,0,0,207,
+		203,1,0,0,0,207,204,1,0,0,0,207,205,1,0,0,0,207,206,1,0,0,0,208,5,1,0,
+		0,0,209,210,5,30,0,0,210,211,3,162,81,0,211,7,1,0,0,0,212,213,5,32,0,0,
+		213,214,5,135,0,0,214,9,1,0,0,0,215,216,5,45,0,0,216,217,3,12,6,0,217,
+		11,1,0,0,0,218,223,5,131,0,0,219,223,5,134,0,0,220,223,5,135,0,0,221,223,
+		3,166,83,0,222,218,1,0,0,0,222,219,1,0,0,0,222,220,1,0,0,0,222,221,1,0,
+		0,0,223,13,1,0,0,0,224,225,5,43,0,0,225,226,3,166,83,0,226,15,1,0,0,0,
+		227,228,5,40,0,0,228,233,3,18,9,0,229,230,5,4,0,0,230,232,3,18,9,0,231,
+		229,1,0,0,0,232,235,1,0,0,0,233,231,1,0,0,0,233,234,1,0,0,0,234,17,1,0,
+		0,0,235,233,1,0,0,0,236,244,3,166,83,0,237,244,5,135,0,0,238,241,5,131,
+		0,0,239,242,3,166,83,0,240,242,5,13,0,0,241,239,1,0,0,0,241,240,1,0,0,
+		0,241,242,1,0,0,0,242,244,1,0,0,0,243,236,1,0,0,0,243,237,1,0,0,0,243,
+		238,1,0,0,0,244,19,1,0,0,0,245,246,5,41,0,0,246,247,5,135,0,0,247,21,1,
+		0,0,0,248,249,5,31,0,0,249,250,5,135,0,0,250,23,1,0,0,0,251,252,5,46,0,
+		0,252,253,3,166,83,0,253,25,1,0,0,0,254,255,5,3,0,0,255,27,1,0,0,0,256,
+		257,5,48,0,0,257,259,3,166,83,0,258,260,5,135,0,0,259,258,1,0,0,0,259,
+		260,1,0,0,0,260,265,1,0,0,0,261,262,5,4,0,0,262,264,3,30,15,0,263,261,
+		1,0,0,0,264,267,1,0,0,0,265,263,1,0,0,0,265,266,1,0,0,0,266,29,1,0,0,0,
+		267,265,1,0,0,0,268,269,5,119,0,0,269,274,3,162,81,0,270,271,3,162,81,
+		0,271,272,7,0,0,0,272,274,1,0,0,0,273,268,1,0,0,0,273,270,1,0,0,0,274,
+		31,1,0,0,0,275,276,5,25,0,0,276,277,3,162,81,0,277,278,5,127,0,0,278,33,
+		1,0,0,0,279,280,5,24,0,0,280,281,3,140,70,0,281,282,5,6,0,0,282,283,3,
+		162,81,0,283,298,3,144,72,0,284,285,5,53,0,0,285,286,3,162,81,0,286,287,
+		3,142,71,0,287,288,5,113,0,0,288,289,3,36,18,0,289,299,1,0,0,0,290,291,
+		5,113,0,0,291,292,3,36,18,0,292,293,5,4,0,0,293,294,3,162,81,0,294,295,
+		3,142,71,0,295,296,5,113,0,0,296,297,3,36,18,0,297,299,1,0,0,0,298,284,
+		1,0,0,0,298,290,1,0,0,0,299,35,1,0,0,0,300,301,3,162,81,0,301,302,3,164,
+		82,0,302,37,1,0,0,0,303,304,5,44,0,0,304,308,3,140,70,0,305,306,5,4,0,
+		0,306,307,5,88,0,0,307,309,5,36,0,0,308,305,1,0,0,0,308,309,1,0,0,0,309,
+		310,1,0,0,0,310,311,5,6,0,0,311,312,5,60,0,0,312,317,3,162,81,0,313,318,
+		5,62,0,0,314,315,5,64,0,0,315,316,5,89,0,0,316,318,5,19,0,0,317,313,1,
+		0,0,0,317,314,1,0,0,0,317,318,1,0,0,0,318,323,1,0,0,0,319,320,5,4,0,0,
+		320,322,3,40,20,0,321,319,1,0,0,0,322,325,1,0,0,0,323,321,1,0,0,0,323,
+		324,1,0,0,0,324,39,1,0,0,0,325,323,1,0,0,0,326,327,5,76,0,0,327,328,5,
+		108,0,0,328,329,5,80,0,0,329,330,5,133,0,0,330,336,7,1,0,0,331,332,5,89,
+		0,0,332,333,5,80,0,0,333,334,5,110,0,0,334,336,5,78,0,0,335,326,1,0,0,
+		0,335,331,1,0,0,0,336,41,1,0,0,0,337,338,5,29,0,0,338,339,3,166,83,0,339,
+		340,5,82,0,0,340,341,3,146,73,0,341,43,1,0,0,0,342,343,5,19,0,0,343,344,
+		3,166,83,0,344,354,5,82,0,0,345,346,7,2,0,0,346,347,5,77,0,0,347,355,3,
+		146,73,0,348,352,3,146,73,0,349,350,7,2,0,0,350,351,5,77,0,0,351,353,3,
+		146,73,0,352,349,1,0,0,0,352,353,1,0,0,0,353,355,1,0,0,0,354,345,1,0,0,
+		0,354,348,1,0,0,0,355,360,1,0,0,0,356,357,5,4,0,0,357,359,3,48,24,0,358,
+		356,1,0,0,0,359,362,1,0,0,0,360,358,1,0,0,0,360,361,1,0,0,0,361,45,1,0,
+		0,0,362,360,1,0,0,0,363,369,5,18,0,0,364,365,5,122,0,0,365,366,5,115,0,
+		0,366,370,7,1,0,0,367,368,5,120,0,0,368,370,5,61,0,0,369,364,1,0,0,0,369,
+		367,1,0,0,0,370,47,1,0,0,0,371,383,5,90,0,0,372,383,5,72,0,0,373,374,5,
+		87,0,0,374,375,5,91,0,0,375,378,3,156,78,0,376,377,5,10,0,0,377,379,3,
+		156,78,0,378,376,1,0,0,0,378,379,1,0,0,0,379,383,1,0,0,0,380,381,5,103,
+		0,0,381,383,7,3,0,0,382,371,1,0,0,0,382,372,1,0,0,0,382,373,1,0,0,0,382,
+		380,1,0,0,0,383,49,1,0,0,0,384,385,5,33,0,0,385,387,3,166,83,0,386,388,
+		3,52,26,0,387,386,1,0,0,0,387,388,1,0,0,0,388,390,1,0,0,0,389,391,3,130,
+		65,0,390,389,1,0,0,0,390,391,1,0,0,0,391,51,1,0,0,0,392,393,5,23,0,0,393,
+		394,3,166,83,0,394,395,5,6,0,0,395,400,3,152,76,0,396,397,3,144,72,0,397,
+		398,5,57,0,0,398,399,3,134,67,0,399,401,1,0,0,0,400,396,1,0,0,0,400,401,
+		1,0,0,0,401,431,1,0,0,0,402,403,5,82,0,0,403,404,3,166,83,0,404,408,5,
+		85,0,0,405,406,5,4,0,0,406,407,5,114,0,0,407,409,5,97,0,0,408,405,1,0,
+		0,0,408,409,1,0,0,0,409,431,1,0,0,0,410,411,5,99,0,0,411,412,5,118,0,0,
+		412,413,5,52,0,0,413,418,3,54,27,0,414,415,5,53,0,0,415,417,3,54,27,0,
+		416,414,1,0,0,0,417,420,1,0,0,0,418,416,1,0,0,0,418,419,1,0,0,0,419,421,
+		1,0,0,0,420,418,1,0,0,0,421,422,5,6,0,0,422,427,3,122,61,0,423,424,5,4,
+		0,0,424,426,3,122,61,0,425,423,1,0,0,0,426,429,1,0,0,0,427,425,1,0,0,0,
+		427,428,1,0,0,0,428,431,1,0,0,0,429,427,1,0,0,0,430,392,1,0,0,0,430,402,
+		1,0,0,0,430,410,1,0,0,0,431,53,1,0,0,0,432,434,3,118,59,0,433,432,1,0,
+		0,0,434,435,1,0,0,0,435,433,1,0,0,0,435,436,1,0,0,0,436,441,1,0,0,0,437,
+		438,5,4,0,0,438,440,3,56,28,0,439,437,1,0,0,0,440,443,1,0,0,0,441,439,
+		1,0,0,0,441,442,1,0,0,0,442,55,1,0,0,0,443,441,1,0,0,0,444,449,3,120,60,
+		0,445,446,3,136,68,0,446,447,5,75,0,0,447,449,1,0,0,0,448,444,1,0,0,0,
+		448,445,1,0,0,0,449,57,1,0,0,0,450,451,5,15,0,0,451,452,5,120,0,0,452,
+		453,3,152,76,0,453,455,3,144,72,0,454,456,3,130,65,0,455,454,1,0,0,0,455,
+		456,1,0,0,0,456,59,1,0,0,0,457,458,5,17,0,0,458,460,3,152,76,0,459,461,
+		3,130,65,0,460,459,1,0,0,0,460,461,1,0,0,0,461,61,1,0,0,0,462,463,5,23,
+		0,0,463,464,5,79,0,0,464,465,3,134,67,0,465,466,7,4,0,0,466,467,3,166,
+		83,0,467,477,1,0,0,0,468,469,5,16,0,0,469,473,5,69,0,0,470,471,7,5,0,0,
+		471,473,5,68,0,0,472,468,1,0,0,0,472,470,1,0,0,0,473,474,1,0,0,0,474,475,
+		7,4,0,0,475,477,3,166,83,0,476,462,1,0,0,0,476,472,1,0,0,0,477,63,1,0,
+		0,0,478,479,5,28,0,0,479,480,5,88,0,0,480,481,5,36,0,0,481,482,3,166,83,
+		0,482,65,1,0,0,0,483,484,5,20,0,0,484,485,5,6,0,0,485,490,3,68,34,0,486,
+		487,5,4,0,0,487,489,3,68,34,0,488,486,1,0,0,0,489,492,1,0,0,0,490,488,
+		1,0,0,0,490,491,1,0,0,0,491,67,1,0,0,0,492,490,1,0,0,0,493,494,5,106,0,
+		0,494,500,3,152,76,0,495,496,3,152,76,0,496,497,5,77,0,0,497,498,3,166,
+		83,0,498,500,1,0,0,0,499,493,1,0,0,0,499,495,1,0,0,0,500,69,1,0,0,0,501,
+		502,5,22,0,0,502,503,5,92,0,0,503,71,1,0,0,0,504,505,5,47,0,0,505,506,
+		5,80,0,0,506,507,5,71,0,0,507,73,1,0,0,0,508,510,5,36,0,0,509,511,3,152,
+		76,0,510,509,1,0,0,0,510,511,1,0,0,0,511,513,1,0,0,0,512,514,3,136,68,
+		0,513,512,1,0,0,0,513,514,1,0,0,0,514,515,1,0,0,0,515,516,5,6,0,0,516,
+		518,3,78,39,0,517,519,3,130,65,0,518,517,1,0,0,0,518,519,1,0,0,0,519,75,
+		1,0,0,0,520,521,5,37,0,0,521,522,3,152,76,0,522,523,5,113,0,0,523,525,
+		3,152,76,0,524,526,3,136,68,0,525,524,1,0,0,0,525,526,1,0,0,0,526,527,
+		1,0,0,0,527,528,5,6,0,0,528,530,3,78,39,0,529,531,3,130,65,0,530,529,1,
+		0,0,0,530,531,1,0,0,0,531,77,1,0,0,0,532,537,3,80,40,0,533,534,5,4,0,0,
+		534,536,3,80,40,0,535,533,1,0,0,0,536,539,1,0,0,0,537,535,1,0,0,0,537,
+		538,1,0,0,0,538,79,1,0,0,0,539,537,1,0,0,0,540,541,5,7,0,0,541,542,3,78,
+		39,0,542,547,5,8,0,0,543,544,3,152,76,0,544,545,5,112,0,0,545,548,1,0,
+		0,0,546,548,3,86,43,0,547,543,1,0,0,0,547,546,1,0,0,0,547,548,1,0,0,0,
+		548,550,1,0,0,0,549,551,3,88,44,0,550,549,1,0,0,0,550,551,1,0,0,0,551,
+		590,1,0,0,0,552,554,5,106,0,0,553,555,3,152,76,0,554,553,1,0,0,0,554,555,
+		1,0,0,0,555,590,1,0,0,0,556,557,5,107,0,0,557,558,5,97,0,0,558,590,3,152,
+		76,0,559,563,5,26,0,0,560,561,5,110,0,0,561,564,5,102,0,0,562,564,3,152,
+		76,0,563,560,1,0,0,0,563,562,1,0,0,0,564,590,1,0,0,0,565,567,3,160,80,
+		0,566,565,1,0,0,0,566,567,1,0,0,0,567,584,1,0,0,0,568,570,3,166,83,0,569,
+		568,1,0,0,0,570,571,1,0,0,0,571,569,1,0,0,0,571,572,1,0,0,0,572,578,1,
+		0,0,0,573,575,3,138,69,0,574,576,3,84,42,0,575,574,1,0,0,0,575,576,1,0,
+		0,0,576,579,1,0,0,0,577,579,3,82,41,0,578,573,1,0,0,0,578,577,1,0,0,0,
+		578,579,1,0,0,0,579,585,1,0,0,0,580,582,3,138,69,0,581,583,3,84,42,0,582,
+		581,1,0,0,0,582,583,1,0,0,0,583,585,1,0,0,0,584,569,1,0,0,0,584,580,1,
+		0,0,0,585,587,1,0,0,0,586,588,3,88,44,0,587,586,1,0,0,0,587,588,1,0,0,
+		0,588,590,1,0,0,0,589,540,1,0,0,0,589,552,1,0,0,0,589,556,1,0,0,0,589,
+		559,1,0,0,0,589,566,1,0,0,0,590,81,1,0,0,0,591,593,3,154,77,0,592,591,
+		1,0,0,0,593,594,1,0,0,0,594,592,1,0,0,0,594,595,1,0,0,0,595,605,1,0,0,
+		0,596,600,3,160,80,0,597,599,3,154,77,0,598,597,1,0,0,0,599,602,1,0,0,
+		0,600,598,1,0,0,0,600,601,1,0,0,0,601,605,1,0,0,0,602,600,1,0,0,0,603,
+		605,3,86,43,0,604,592,1,0,0,0,604,596,1,0,0,0,604,603,1,0,0,0,605,83,1,
+		0,0,0,606,608,3,152,76,0,607,609,5,73,0,0,608,607,1,0,0,0,608,609,1,0,
+		0,0,609,612,1,0,0,0,610,612,3,86,43,0,611,606,1,0,0,0,611,610,1,0,0,0,
+		612,85,1,0,0,0,613,620,5,49,0,0,614,620,5,56,0,0,615,616,5,117,0,0,616,
+		617,3,152,76,0,617,618,5,101,0,0,618,620,1,0,0,0,619,613,1,0,0,0,619,614,
+		1,0,0,0,619,615,1,0,0,0,620,87,1,0,0,0,621,666,5,80,0,0,622,626,7,6,0,
+		0,623,625,3,166,83,0,624,623,1,0,0,0,625,628,1,0,0,0,626,624,1,0,0,0,626,
+		627,1,0,0,0,627,635,1,0,0,0,628,626,1,0,0,0,629,631,5,53,0,0,630,632,3,
+		166,83,0,631,630,1,0,0,0,632,633,1,0,0,0,633,631,1,0,0,0,633,634,1,0,0,
+		0,634,636,1,0,0,0,635,629,1,0,0,0,635,636,1,0,0,0,636,641,1,0,0,0,637,
+		638,5,117,0,0,638,639,3,152,76,0,639,640,5,101,0,0,640,642,1,0,0,0,641,
+		637,1,0,0,0,641,642,1,0,0,0,642,667,1,0,0,0,643,647,5,66,0,0,644,646,3,
+		166,83,0,645,644,1,0,0,0,646,649,1,0,0,0,647,645,1,0,0,0,647,648,1,0,0,
+		0,648,656,1,0,0,0,649,647,1,0,0,0,650,652,5,53,0,0,651,653,3,166,83,0,
+		652,651,1,0,0,0,653,654,1,0,0,0,654,652,1,0,0,0,654,655,1,0,0,0,655,657,
+		1,0,0,0,656,650,1,0,0,0,656,657,1,0,0,0,657,664,1,0,0,0,658,665,5,49,0,
+		0,659,665,5,56,0,0,660,661,5,117,0,0,661,662,3,152,76,0,662,663,5,101,
+		0,0,663,665,1,0,0,0,664,658,1,0,0,0,664,659,1,0,0,0,664,660,1,0,0,0,664,
+		665,1,0,0,0,665,667,1,0,0,0,666,622,1,0,0,0,666,643,1,0,0,0,667,89,1,0,
+		0,0,668,676,5,34,0,0,669,670,5,37,0,0,670,671,3,152,76,0,671,672,5,113,
+		0,0,672,673,3,152,76,0,673,677,1,0,0,0,674,675,5,36,0,0,675,677,3,152,
+		76,0,676,669,1,0,0,0,676,674,1,0,0,0,677,678,1,0,0,0,678,679,5,4,0,0,679,
+		687,3,152,76,0,680,681,5,86,0,0,681,688,5,112,0,0,682,685,5,112,0,0,683,
+		684,5,80,0,0,684,686,5,51,0,0,685,683,1,0,0,0,685,686,1,0,0,0,686,688,
+		1,0,0,0,687,680,1,0,0,0,687,682,1,0,0,0,688,690,1,0,0,0,689,691,3,130,
+		65,0,690,689,1,0,0,0,690,691,1,0,0,0,691,91,1,0,0,0,692,700,5,42,0,0,693,
+		694,5,113,0,0,694,701,3,146,73,0,695,696,5,77,0,0,696,701,3,146,73,0,697,
+		698,3,152,76,0,698,699,3,142,71,0,699,701,1,0,0,0,700,693,1,0,0,0,700,
+		695,1,0,0,0,700,697,1,0,0,0,701,704,1,0,0,0,702,703,5,23,0,0,703,705,3,
+		166,83,0,704,702,1,0,0,0,704,705,1,0,0,0,705,710,1,0,0,0,706,707,5,4,0,
+		0,707,709,3,94,47,0,708,706,1,0,0,0,709,712,1,0,0,0,710,708,1,0,0,0,710,
+		711,1,0,0,0,711,714,1,0,0,0,712,710,1,0,0,0,713,715,3,130,65,0,714,713,
+		1,0,0,0,714,715,1,0,0,0,715,93,1,0,0,0,716,717,5,72,0,0,717,723,3,142,
+		71,0,718,719,5,90,0,0,719,723,3,142,71,0,720,721,5,70,0,0,721,723,3,136,
+		68,0,722,716,1,0,0,0,722,718,1,0,0,0,722,720,1,0,0,0,723,95,1,0,0,0,724,
+		725,5,26,0,0,725,726,3,152,76,0,726,727,5,57,0,0,727,729,3,134,67,0,728,
+		730,3,130,65,0,729,728,1,0,0,0,729,730,1,0,0,0,730,97,1,0,0,0,731,732,
+		5,14,0,0,732,733,3,152,76,0,733,734,5,57,0,0,734,739,3,134,67,0,735,736,
+		5,4,0,0,736,737,5,94,0,0,737,738,5,36,0,0,738,740,5,54,0,0,739,735,1,0,
+		0,0,739,740,1,0,0,0,740,742,1,0,0,0,741,743,3,130,65,0,742,741,1,0,0,0,
+		742,743,1,0,0,0,743,99,1,0,0,0,744,753,5,39,0,0,745,746,5,37,0,0,746,747,
+		3,152,76,0,747,748,5,113,0,0,748,749,3,152,76,0,749,754,1,0,0,0,750,751,
+		3,152,76,0,751,752,3,142,71,0,752,754,1,0,0,0,753,745,1,0,0,0,753,750,
+		1,0,0,0,754,765,1,0,0,0,755,756,5,6,0,0,756,761,3,102,51,0,757,758,5,5,
+		0,0,758,760,3,102,51,0,759,757,1,0,0,0,760,763,1,0,0,0,761,759,1,0,0,0,
+		761,762,1,0,0,0,762,766,1,0,0,0,763,761,1,0,0,0,764,766,3,110,55,0,765,
+		755,1,0,0,0,765,764,1,0,0,0,766,768,1,0,0,0,767,769,3,130,65,0,768,767,
+		1,0,0,0,768,769,1,0,0,0,769,101,1,0,0,0,770,771,5,50,0,0,771,772,3,152,
+		76,0,772,773,3,142,71,0,773,774,5,4,0,0,774,776,1,0,0,0,775,770,1,0,0,
+		0,775,776,1,0,0,0,776,777,1,0,0,0,777,778,3,138,69,0,778,779,3,152,76,
+		0,779,780,5,57,0,0,780,782,3,134,67,0,781,783,3,106,53,0,782,781,1,0,0,
+		0,782,783,1,0,0,0,783,788,1,0,0,0,784,785,5,4,0,0,785,787,3,104,52,0,786,
+		784,1,0,0,0,787,790,1,0,0,0,788,786,1,0,0,0,788,789,1,0,0,0,789,103,1,
+		0,0,0,790,788,1,0,0,0,791,793,5,111,0,0,792,791,1,0,0,0,792,793,1,0,0,
+		0,793,794,1,0,0,0,794,797,3,106,53,0,795,797,3,108,54,0,796,792,1,0,0,
+		0,796,795,1,0,0,0,797,105,1,0,0,0,798,803,5,74,0,0,799,804,5,36,0,0,800,
+		801,3,152,76,0,801,802,3,142,71,0,802,804,1,0,0,0,803,799,1,0,0,0,803,
+		800,1,0,0,0,804,808,1,0,0,0,805,806,3,152,76,0,806,807,5,112,0,0,807,809,
+		1,0,0,0,808,805,1,0,0,0,808,809,1,0,0,0,809,823,1,0,0,0,810,811,5,59,0,
+		0,811,812,5,116,0,0,812,813,5,74,0,0,813,814,3,152,76,0,814,815,5,53,0,
+		0,815,816,3,152,76,0,816,820,3,142,71,0,817,818,3,152,76,0,818,819,5,112,
+		0,0,819,821,1,0,0,0,820,817,1,0,0,0,820,821,1,0,0,0,821,823,1,0,0,0,822,
+		798,1,0,0,0,822,810,1,0,0,0,823,107,1,0,0,0,824,827,5,130,0,0,825,827,
+		3,160,80,0,826,824,1,0,0,0,826,825,1,0,0,0,827,828,1,0,0,0,828,829,3,144,
+		72,0,829,830,5,80,0,0,830,109,1,0,0,0,831,832,5,73,0,0,832,833,5,113,0,
+		0,833,834,3,152,76,0,834,835,5,4,0,0,835,836,5,57,0,0,836,841,3,134,67,
+		0,837,838,5,4,0,0,838,840,3,112,56,0,839,837,1,0,0,0,840,843,1,0,0,0,841,
+		839,1,0,0,0,841,842,1,0,0,0,842,111,1,0,0,0,843,841,1,0,0,0,844,845,5,
+		93,0,0,845,846,5,104,0,0,846,858,3,142,71,0,847,848,5,84,0,0,848,858,5,
+		76,0,0,849,850,5,59,0,0,850,858,5,116,0,0,851,852,7,7,0,0,852,853,3,152,
+		76,0,853,854,3,142,71,0,854,855,5,100,0,0,855,858,1,0,0,0,856,858,3,108,
+		54,0,857,844,1,0,0,0,857,847,1,0,0,0,857,849,1,0,0,0,857,851,1,0,0,0,857,
+		856,1,0,0,0,858,113,1,0,0,0,859,861,5,38,0,0,860,862,3,118,59,0,861,860,
+		1,0,0,0,862,863,1,0,0,0,863,861,1,0,0,0,863,864,1,0,0,0,864,872,1,0,0,
+		0,865,870,5,4,0,0,866,868,3,120,60,0,867,869,5,4,0,0,868,867,1,0,0,0,868,
+		869,1,0,0,0,869,871,1,0,0,0,870,866,1,0,0,0,870,871,1,0,0,0,871,873,1,
+		0,0,0,872,865,1,0,0,0,872,873,1,0,0,0,873,874,1,0,0,0,874,876,5,120,0,
+		0,875,877,3,118,59,0,876,875,1,0,0,0,877,878,1,0,0,0,878,876,1,0,0,0,878,
+		879,1,0,0,0,879,884,1,0,0,0,880,881,5,4,0,0,881,883,3,116,58,0,882,880,
+		1,0,0,0,883,886,1,0,0,0,884,882,1,0,0,0,884,885,1,0,0,0,885,889,1,0,0,
+		0,886,884,1,0,0,0,887,888,5,6,0,0,888,890,3,122,61,0,889,887,1,0,0,0,889,
+		890,1,0,0,0,890,115,1,0,0,0,891,901,3,120,60,0,892,901,5,67,0,0,893,897,
+		5,80,0,0,894,895,5,110,0,0,895,898,5,105,0,0,896,898,5,95,0,0,897,894,
+		1,0,0,0,897,896,1,0,0,0,898,899,1,0,0,0,899,901,5,96,0,0,900,891,1,0,0,
+		0,900,892,1,0,0,0,900,893,1,0,0,0,901,117,1,0,0,0,902,909,3,166,83,0,903,
+		909,5,76,0,0,904,909,5,83,0,0,905,909,5,36,0,0,906,909,5,37,0,0,907,909,
+		5,109,0,0,908,902,1,0,0,0,908,903,1,0,0,0,908,904,1,0,0,0,908,905,1,0,
+		0,0,908,906,1,0,0,0,908,907,1,0,0,0,909,119,1,0,0,0,910,911,5,51,0,0,911,
+		913,5,58,0,0,912,910,1,0,0,0,912,913,1,0,0,0,913,914,1,0,0,0,914,919,7,
+		7,0,0,915,920,5,36,0,0,916,917,3,152,76,0,917,918,3,142,71,0,918,920,1,
+		0,0,0,919,915,1,0,0,0,919,916,1,0,0,0,920,927,1,0,0,0,921,922,5,37,0,0,
+		922,923,3,152,76,0,923,924,5,113,0,0,924,925,3,152,76,0,925,927,1,0,0,
+		0,926,912,1,0,0,0,926,921,1,0,0,0,927,121,1,0,0,0,928,930,3,160,80,0,929,
+		928,1,0,0,0,929,930,1,0,0,0,930,932,1,0,0,0,931,933,3,166,83,0,932,931,
+		1,0,0,0,933,934,1,0,0,0,934,932,1,0,0,0,934,935,1,0,0,0,935,956,1,0,0,
+		0,936,937,5,80,0,0,937,944,5,66,0,0,938,945,5,36,0,0,939,941,3,166,83,
+		0,940,939,1,0,0,0,941,942,1,0,0,0,942,940,1,0,0,0,942,943,1,0,0,0,943,
+		945,1,0,0,0,944,938,1,0,0,0,944,940,1,0,0,0,945,957,1,0,0,0,946,954,5,
+		98,0,0,947,955,5,36,0,0,948,952,3,152,76,0,949,953,3,142,71,0,950,953,
+		5,109,0,0,951,953,3,166,83,0,952,949,1,0,0,0,952,950,1,0,0,0,952,951,1,
+		0,0,0,953,955,1,0,0,0,954,947,1,0,0,0,954,948,1,0,0,0,955,957,1,0,0,0,
+		956,936,1,0,0,0,956,946,1,0,0,0,956,957,1,0,0,0,957,123,1,0,0,0,958,959,
+		5,21,0,0,959,969,3,126,63,0,960,961,5,29,0,0,961,965,3,146,73,0,962,963,
+		5,4,0,0,963,964,5,121,0,0,964,966,3,146,73,0,965,962,1,0,0,0,965,966,1,
+		0,0,0,966,970,1,0,0,0,967,968,7,4,0,0,968,970,3,126,63,0,969,960,1,0,0,
+		0,969,967,1,0,0,0,970,125,1,0,0,0,971,982,3,146,73,0,972,974,5,130,0,0,
+		973,972,1,0,0,0,973,974,1,0,0,0,974,975,1,0,0,0,975,979,7,2,0,0,976,978,
+		3,128,64,0,977,976,1,0,0,0,978,981,1,0,0,0,979,977,1,0,0,0,979,980,1,0,
+		0,0,980,983,1,0,0,0,981,979,1,0,0,0,982,973,1,0,0,0,982,983,1,0,0,0,983,
+		127,1,0,0,0,984,985,3,158,79,0,985,987,3,156,78,0,986,988,7,2,0,0,987,
+		986,1,0,0,0,987,988,1,0,0,0,988,129,1,0,0,0,989,990,5,9,0,0,990,995,3,
+		132,66,0,991,992,5,4,0,0,992,994,3,132,66,0,993,991,1,0,0,0,994,997,1,
+		0,0,0,995,993,1,0,0,0,995,996,1,0,0,0,996,1003,1,0,0,0,997,995,1,0,0,0,
+		998,999,5,122,0,0,999,1000,5,115,0,0,1000,1004,7,1,0,0,1001,1002,5,120,
+		0,0,1002,1004,5,61,0,0,1003,998,1,0,0,0,1003,1001,1,0,0,0,1003,1004,1,
+		0,0,0,1004,131,1,0,0,0,1005,1012,3,152,76,0,1006,1008,3,166,83,0,1007,
+		1006,1,0,0,0,1008,1009,1,0,0,0,1009,1007,1,0,0,0,1009,1010,1,0,0,0,1010,
+		1013,1,0,0,0,1011,1013,5,109,0,0,1012,1007,1,0,0,0,1012,1011,1,0,0,0,1012,
+		1013,1,0,0,0,1013,133,1,0,0,0,1014,1015,5,16,0,0,1015,1021,5,69,0,0,1016,
+		1018,3,166,83,0,1017,1019,5,68,0,0,1018,1017,1,0,0,0,1018,1019,1,0,0,0,
+		1019,1021,1,0,0,0,1020,1014,1,0,0,0,1020,1016,1,0,0,0,1021,135,1,0,0,0,
+		1022,1023,7,8,0,0,1023,137,1,0,0,0,1024,1025,7,9,0,0,1025,139,1,0,0,0,
+		1026,1028,3,166,83,0,1027,1026,1,0,0,0,1028,1029,1,0,0,0,1029,1027,1,0,
+		0,0,1029,1030,1,0,0,0,1030,141,1,0,0,0,1031,1032,7,10,0,0,1032,143,1,0,
+		0,0,1033,1034,7,11,0,0,1034,145,1,0,0,0,1035,1039,3,150,75,0,1036,1038,
+		3,148,74,0,1037,1036,1,0,0,0,1038,1041,1,0,0,0,1039,1037,1,0,0,0,1039,
+		1040,1,0,0,0,1040,147,1,0,0,0,1041,1039,1,0,0,0,1042,1043,3,158,79,0,1043,
+		1044,3,150,75,0,1044,149,1,0,0,0,1045,1047,3,160,80,0,1046,1048,3,164,
+		82,0,1047,1046,1,0,0,0,1047,1048,1,0,0,0,1048,1055,1,0,0,0,1049,1055,3,
+		166,83,0,1050,1051,5,7,0,0,1051,1052,3,146,73,0,1052,1053,5,8,0,0,1053,
+		1055,1,0,0,0,1054,1045,1,0,0,0,1054,1049,1,0,0,0,1054,1050,1,0,0,0,1055,
+		151,1,0,0,0,1056,1060,3,156,78,0,1057,1059,3,154,77,0,1058,1057,1,0,0,
+		0,1059,1062,1,0,0,0,1060,1058,1,0,0,0,1060,1061,1,0,0,0,1061,153,1,0,0,
+		0,1062,1060,1,0,0,0,1063,1064,3,158,79,0,1064,1065,3,156,78,0,1065,155,
+		1,0,0,0,1066,1073,3,160,80,0,1067,1073,3,166,83,0,1068,1069,5,7,0,0,1069,
+		1070,3,152,76,0,1070,1071,5,8,0,0,1071,1073,1,0,0,0,1072,1066,1,0,0,0,
+		1072,1067,1,0,0,0,1072,1068,1,0,0,0,1073,157,1,0,0,0,1074,1075,7,12,0,
+		0,1075,159,1,0,0,0,1076,1088,3,162,81,0,1077,1078,5,7,0,0,1078,1083,3,
+		162,81,0,1079,1080,5,4,0,0,1080,1082,3,162,81,0,1081,1079,1,0,0,0,1082,
+		1085,1,0,0,0,1083,1081,1,0,0,0,1083,1084,1,0,0,0,1084,1086,1,0,0,0,1085,
+		1083,1,0,0,0,1086,1087,5,8,0,0,1087,1089,1,0,0,0,1088,1077,1,0,0,0,1088,
+		1089,1,0,0,0,1089,161,1,0,0,0,1090,1092,5,131,0,0,1091,1093,5,132,0,0,
+		1092,1091,1,0,0,0,1092,1093,1,0,0,0,1093,1096,1,0,0,0,1094,1096,5,132,
+		0,0,1095,1090,1,0,0,0,1095,1094,1,0,0,0,1096,163,1,0,0,0,1097,1098,7,13,
+		0,0,1098,165,1,0,0,0,1099,1100,7,14,0,0,1100,167,1,0,0,0,138,207,222,233,
+		241,243,259,265,273,298,308,317,323,335,352,354,360,369,378,382,387,390,
+		400,408,418,427,430,435,441,448,455,460,472,476,490,499,510,513,518,525,
+		530,537,547,550,554,563,566,571,575,578,582,584,587,589,594,600,604,608,
+		611,619,626,633,635,641,647,654,656,664,666,676,685,687,690,700,704,710,
+		714,722,729,739,742,753,761,765,768,775,782,788,792,796,803,808,820,822,
+		826,841,857,863,868,870,872,878,884,889,897,900,908,912,919,926,929,934,
+		942,944,952,954,956,965,969,973,979,982,987,995,1003,1009,1012,1018,1020,
+		1029,1039,1047,1054,1060,1072,1083,1088,1092,1095
 	};
 
 	public static readonly ATN _ATN =

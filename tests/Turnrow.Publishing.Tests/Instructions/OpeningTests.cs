@@ -49,10 +49,11 @@ public class OpeningTests
     }
 
     [Fact]
-    public void A_space_that_begins_a_repeat_is_made_with_the_turning_chain_the_first_time()
+    public void The_space_that_a_row_opens_with_may_be_the_first_of_a_repeat_and_is_told_once()
     {
-        var panel = Panel("begin with 9 stitches\nrow 1 RS: dc across\nrow: dc, (ch 1, skip 1, dc) across");
+        var panel = Panel("begin with 9 stitches\nrow 1 RS: dc across\nrow: dc, (ch 1, skip 1, dc) across\nrow: dc in each st and sp\nrow: sc across\nrow: dc, (ch 1, skip 1, dc) 4 times");
         Assert.Contains("Row 2 (WS): Ch 4 (counts as 1 dc and ch 1), turn, skip first 2 dc, dc in next dc, [ch 1, skip next dc, dc in next dc] 2 times, ch 1, skip next dc, dc in top of beginning ch. [5 dc, 4 ch-1 sps]", panel, StringComparison.Ordinal);
+        Assert.Contains("Row 5 (RS): Ch 4 (counts as 1 dc and ch 1), turn, skip first 2 sc, dc in next sc, [ch 1, skip next sc, dc in next sc] 3 times. [5 dc, 4 ch-1 sps]", panel, StringComparison.Ordinal);
     }
 
     [Fact]
