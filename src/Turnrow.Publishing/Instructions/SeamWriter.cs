@@ -55,12 +55,12 @@ internal sealed record SeamText(SeamSide First, SeamSide Second, bool Opposite, 
     {
         var ease = Eased ? " Ease the longer edge to fit." : string.Empty;
         if (First.Rows is not { } first || Second.Rows is not { } second) return $"Match them {words.St} for {words.St}.{ease}";
-        if (First.Piece == Second.Piece && first.Equals(second) && !Opposite) return $"Match the two ends of {first.Each()}.{ease}";
-        if (first.IsOne && second.IsOne)
-            return $"Match the end of {first} of {First.PieceName} with the end of {second} of {Second.PieceName}.{ease}";
+        if (First.Piece == Second.Piece && first.Equals(second) && !Opposite && !First.HasSteps) return $"Match the two ends of {first.Each()}.{ease}";
         var (meetsFirst, meetsLast) = Opposite ? (second.Last, second.First) : (second.First, second.Last);
-        return $"Match them row for row, Row {first.First.Written()} of {First.PieceName} with Row {meetsFirst.Written()} of {Second.PieceName}"
-            + $", and so on to Row {first.Last.Written()} of {First.PieceName} with Row {meetsLast.Written()} of {Second.PieceName}{AtSteps(words)}.{ease}";
+        var further = first.IsOne && second.IsOne
+            ? string.Empty
+            : $", and so on to Row {first.Last.Written()} of {First.PieceName} with Row {meetsLast.Written()} of {Second.PieceName}";
+        return $"Match them row for row, Row {first.First.Written()} of {First.PieceName} with Row {meetsFirst.Written()} of {Second.PieceName}{further}{AtSteps(words)}.{ease}";
     }
 
     private string AtSteps(Wording words) => First.HasSteps && Second.HasSteps ? $", and the edges between rows {words.St} for {words.St}" : string.Empty;

@@ -87,6 +87,7 @@ internal static class ReadBack
         {
             StretchKind.Foundation => $"{title}, foundation",
             StretchKind.LastRow => $"{title}, last row",
+            StretchKind.OpenStitches => $"{title}, open {stretch.Count}",
             StretchKind.AddedChain => $"{title}, {leg.Hand}, added {stretch.Count}",
             _ => $"{title}, {leg.Hand}, left {stretch.Count}",
         }];
