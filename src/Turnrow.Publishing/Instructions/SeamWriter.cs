@@ -15,7 +15,8 @@ internal static class SeamWriter
         var groups = new List<(List<int> Sizes, SeamText Text)>();
         for (var size = 0; size < seam.InSizes.Count; size++)
         {
-            if (seam.InSizes[size] is not { } one) continue;
+            // A seam of no rows in some size is no seam there.
+            if (seam.InSizes[size] is not { } one || one.First is { RowEnds: 0, Stitches: 0 }) continue;
             var text = SeamText.Of(one);
             var at = groups.FindIndex(g => g.Text.And(text) is not null);
             if (at < 0)
