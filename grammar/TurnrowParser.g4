@@ -99,8 +99,8 @@ changeAmount : amount=count evenly=EVENLY? | far=reach ;
 reach        : ACROSS | AROUND | UNTIL remain=count REMAIN ;
 // Print says `in each st across`; the last word adds nothing, and is let stand.
 place
-  : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)?
-       | which=EACH kind+=name* (AND also+=name+)? (ACROSS | AROUND)?
+  : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)?
+       | which=EACH kind+=name* (AND also+=name+)? (ACROSS | AROUND | until=UNTIL remain=count REMAIN)?
        )
   ;
 

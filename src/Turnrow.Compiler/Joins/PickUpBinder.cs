@@ -80,7 +80,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
     private static void AddLegs(List<PickUpLeg> legs, JoinSide side, bool rightSide, int size, List<BoundRate> rates, Stitch stitch)
     {
         var upwards = side.Hand is { } hand ? (hand == Hand.Right) == rightSide
-            : side.Stretches[0].Kind == StretchKind.LastRow == rightSide;
+            : (side.Stretches[0].Kind != StretchKind.Foundation) == rightSide;
         var stretches = upwards ? side.Stretches : [.. side.Stretches.Reverse()];
         foreach (var stretch in stretches)
         {

@@ -27,15 +27,15 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         var words = walk.Words.Skip(1).Where(w => !EdgeWords.Contains(w.Text, StringComparer.OrdinalIgnoreCase)).ToList();
         if (SideOf(piece, walk, words) is not { } find) return null;
         var sides = new JoinSide?[context.Sizes];
-        for (var i = 0; i < sides.Length; i++) sides[i] = find(piece.Finished[i]);
+        for (var i = 0; i < sides.Length; i++) sides[i] = find(i);
         if (walk.Selection is { } selection) sides = Select(walk, selection, piece, sides);
         return new BoundWalk(piece, sides, walk.Span);
     }
 
-    private Func<Piece, JoinSide>? SideOf(PieceState piece, WalkSyntax walk, List<NameSyntax> words)
+    private Func<int, JoinSide>? SideOf(PieceState piece, WalkSyntax walk, List<NameSyntax> words)
     {
-        if (words.Count == 1 && Is(words[0], "foundation")) return EdgeSelection.Foundation;
-        if (words.Count == 2 && Is(words[0], "last") && Is(words[1], "row")) return EdgeSelection.LastRow;
+        if (words.Count == 1 && Is(words[0], "foundation")) return i => EdgeSelection.Foundation(piece.Finished[i]);
+        if (words.Count == 2 && Is(words[0], "last") && Is(words[1], "row")) return i => EdgeSelection.LastRow(piece.Finished[i], [.. piece.Taken.Select(t => (t.FromRight[i], t.Count[i]))]);
         var hand = words.Count > 0 && Is(words[0], "right") ? Hand.Right : words.Count > 0 && Is(words[0], "left") ? Hand.Left : (Hand?)null;
         if (hand is not null) words.RemoveAt(0);
         if (words.Count > 1)
@@ -46,7 +46,7 @@ internal sealed class WalkBinder(Context context, PieceBook book)
 
         if (words.Count == 0)
         {
-            if (hand is { } only) return p => EdgeSelection.ByName(p, only, null);
+            if (hand is { } only) return i => EdgeSelection.ByName(piece.Finished[i], only, null);
             context.Findings.Add(EdgeUnsaid.At(walk.Span, piece.Name));
             return null;
         }
@@ -57,11 +57,11 @@ internal sealed class WalkBinder(Context context, PieceBook book)
     private static bool HasEdge(PieceState piece, string name) =>
         piece.Builders[0].NamesOf(Hand.Right).Concat(piece.Builders[0].NamesOf(Hand.Left)).Contains(name, StringComparer.OrdinalIgnoreCase);
 
-    private Func<Piece, JoinSide>? ByName(PieceState piece, NameSyntax name, Hand? hand)
+    private Func<int, JoinSide>? ByName(PieceState piece, NameSyntax name, Hand? hand)
     {
         var hands = new[] { Hand.Right, Hand.Left }
             .Where(h => (hand is null || hand == h) && piece.Builders[0].NamesOf(h).Contains(name.Text, StringComparer.OrdinalIgnoreCase)).ToArray();
-        if (hands.Length == 1) return p => EdgeSelection.ByName(p, hands[0], name.Text);
+        if (hands.Length == 1) return i => EdgeSelection.ByName(piece.Finished[i], hands[0], name.Text);
         if (hands.Length == 2)
         {
             context.Findings.Add(WalkAmbiguous.At(name.Span, piece.Name, name.Text));

@@ -90,7 +90,10 @@ internal sealed class RowBinder(Context context)
         var inside = List(group.Items, group.Place is not null);
         if (group.Place is { } place)
         {
-            return TargetOf(place) is { } target ? inside.Select(w => w is null ? null : (Word?)new Group(w, target)) : None();
+            var targets = TargetsOf(place);
+            var groups = new Word?[context.Sizes];
+            for (var i = 0; i < groups.Length; i++) groups[i] = inside[i] is { } list && targets[i] is { } target ? new Group(list, target) : null;
+            return groups;
         }
 
         var amounts = AmountsOf(group.Times!);
@@ -111,7 +114,14 @@ internal sealed class RowBinder(Context context)
         _ => Sized.Same<Amount?>(context.Sizes, null),
     };
 
-    private Target? TargetOf(PlaceSyntax place) => new PlaceBinder(context).Bind(place);
+    private Target?[] TargetsOf(PlaceSyntax? place)
+    {
+        if (place is null) return Sized.Same<Target?>(context.Sizes, Target.Next);
+        if (new PlaceBinder(context).Bind(place) is not { } target) return Sized.Same<Target?>(context.Sizes, null);
+        return place.Remain is null
+            ? Sized.Same<Target?>(context.Sizes, target)
+            : context.Evaluate.Counts(place.Remain).Select(n => n is { } remain ? (Target?)(target with { Remain = remain }) : null);
+    }
 
     private Word?[] StitchWords(StitchItem item, bool inOnePlace)
     {
@@ -119,8 +129,7 @@ internal sealed class RowBinder(Context context)
         if (read.Stitch == StitchBook.Chain) return ChainWords(item, read);
         if (inOnePlace && LeadsOut(item, read)) return Refuse(NotInOnePlace.At(item.Span));
         if (item.Change is not null) return ChangeWords(item, read);
-        var target = item.Place is null ? Target.Next : TargetOf(item.Place);
-        if (target is null) return None();
+        var targets = TargetsOf(item.Place);
         var before = BeforeOf(item, read);
         var amounts = read.CountWord is { } name ? AmountsOf(new CountAmount(new NameExpression(name, name.Span), name.Span))
             : item.Amount is { } said ? AmountsOf(said)
@@ -132,7 +141,7 @@ internal sealed class RowBinder(Context context)
         for (var i = 0; i < words.Length; i++)
         {
             var many = before is null ? 1 : before[i];
-            if (amounts[i] is { } amount && many is { } n) words[i] = new Work(read.Stitch, read.Together, n, amount, target.Value, read.Hook);
+            if (amounts[i] is { } amount && many is { } n && targets[i] is { } target) words[i] = new Work(read.Stitch, read.Together, n, amount, target, read.Hook);
         }
 
         return words;

@@ -62,7 +62,7 @@ internal sealed class WordText(Context context)
         Aim.First => "in first",
         Aim.Last => "in last",
         Aim.Same => "in same",
-        Aim.EachOfKind => "in each " + FilterText(target.Filter),
+        Aim.EachOfKind => "in each " + FilterText(target.Filter) + (target.Remain > 0 ? $" until {Number(target.Remain)} remain" : string.Empty),
         Aim.NextOfKind => "in next " + FilterText(target.Filter),
         _ => "in next",
     };

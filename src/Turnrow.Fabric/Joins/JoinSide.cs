@@ -30,9 +30,25 @@ public static class EdgeSelection
         return new(piece, null, [new Stretch(StretchKind.Foundation, 0, places, null, null)]);
     }
 
-    /// <summary>The last row's stitches.</summary>
-    public static JoinSide LastRow(Piece piece) =>
-        new(piece, null, [new Stretch(StretchKind.LastRow, piece.Rows.Count, piece.LastStitches, null, null)]);
+    /// <summary>The last row's stitches, as far as no part goes on from them.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="parts">The parts: stitches from the right edge, and how many.</param>
+    public static JoinSide LastRow(Piece piece, IReadOnlyCollection<(int FromRight, int Count)> parts)
+    {
+        if (parts.Count == 0) return new(piece, null, [Of(StretchKind.LastRow, piece.LastStitches)]);
+        var open = new List<Stretch>();
+        var reached = 0;
+        foreach (var (from, count) in parts.OrderBy(static p => p.FromRight))
+        {
+            if (from > reached) open.Add(Of(StretchKind.OpenStitches, from - reached));
+            reached = Math.Max(reached, from + count);
+        }
+
+        if (piece.LastStitches > reached) open.Add(Of(StretchKind.OpenStitches, piece.LastStitches - reached));
+        return new(piece, null, open.Count > 0 ? open : [Of(StretchKind.OpenStitches, 0)]);
+
+        Stretch Of(StretchKind kind, int count) => new(kind, piece.Rows.Count, count, null, null);
+    }
 
     /// <summary>Only the row-ends from <paramref name="skip"/> on, so many; what lies between them stays in. Null if there are fewer.</summary>
     public static JoinSide? Rows(JoinSide side, int skip, int take)

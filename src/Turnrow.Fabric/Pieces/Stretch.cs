@@ -20,6 +20,9 @@ public enum StretchKind : byte
 
     /// <summary>Stitches of the last row.</summary>
     LastRow,
+
+    /// <summary>Stitches of the last row that no part goes on from, where others do.</summary>
+    OpenStitches,
 }
 
 /// <summary>A part of an edge that is all of one kind and has one name.</summary>

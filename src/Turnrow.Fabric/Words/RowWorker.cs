@@ -225,7 +225,7 @@ public static class RowWorker
 
         private void Each(Work work, List<Word> done)
         {
-            var (found, passed, before) = CountAhead(work.Target.Filter);
+            var (found, passed, before) = CountAhead(work, work.Target);
             _cursor.Pass(found + passed);
             if (found % work.Takes != 0)
             {
@@ -247,9 +247,16 @@ public static class RowWorker
 
         // The places of a kind up to the last one, and what is passed over on the way. What stands after that one is not passed: it
         // must be worked, skipped or left in words.
-        private (int Found, int Passed, int Before) CountAhead(PlaceFilter filter)
+        private (int Found, int Passed, int Before) CountAhead(Word word, Target target)
         {
-            var ahead = below.Slice(Taken, _cursor.Remaining);
+            if (target.Remain > _cursor.Remaining)
+            {
+                Fail(RowFaultKind.NotEnough, word, target.Remain, _cursor.Remaining);
+                return (0, 0, 0);
+            }
+
+            var filter = target.Filter;
+            var ahead = below.Slice(Taken, _cursor.Remaining - target.Remain);
             var found = ahead.CountWhere(filter.Has);
             if (found == 0) return (0, 0, 0);
             return (found, ahead.Count - found - BeforeFirst(ahead.Reversed(), filter), BeforeFirst(ahead, filter));
@@ -268,7 +275,7 @@ public static class RowWorker
             int passed, before;
             if (group.Target.Aim == Aim.EachOfKind)
             {
-                (times, passed, before) = CountAhead(group.Target.Filter);
+                (times, passed, before) = CountAhead(group, group.Target);
                 _cursor.Pass(times + passed);
             }
             else

@@ -101,6 +101,9 @@ public readonly record struct PlaceFilter(PlaceFilterKind Kind, Stitch? Stitch, 
 /// <summary>Where a word goes, and of which kind the place is.</summary>
 public readonly record struct Target(Aim Aim, PlaceFilter Filter)
 {
+    /// <summary>Of <see cref="Aim.EachOfKind"/>, how many places at the row's end it stays away from.</summary>
+    public int Remain { get; init; }
+
     /// <summary>The next stitch.</summary>
     public static Target Next => new(Aim.Next, PlaceFilter.AnyStitch);
 }

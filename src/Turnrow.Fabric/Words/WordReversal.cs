@@ -4,10 +4,10 @@ namespace Turnrow.Fabric.Words;
 internal static class WordReversal
 {
     /// <summary>The words in reverse, with every number as it was worked.</summary>
-    public static IReadOnlyList<Word> Reverse(IReadOnlyList<Word> worked) => Reverse(worked, true);
+    public static IReadOnlyList<Word> Reverse(IReadOnlyList<Word> worked) => Reverse(worked, 0);
 
-    // first: nothing before these words takes a place, so what goes to each place of a kind may say so from the other end too.
-    private static List<Word> Reverse(IReadOnlyList<Word> worked, bool first)
+    // before: the places that what stands before these words takes; null in a repeat, where that is not the same each time.
+    private static List<Word> Reverse(IReadOnlyList<Word> worked, int? before)
     {
         var words = SamePlaces.LayOut(worked);
         var open = OnlyOpen(words);
@@ -16,13 +16,13 @@ internal static class WordReversal
         {
             if (SamePlaces.Stays(words[i]) && SamePlaces.PlaceOf(words, i) is >= 0 and var at)
             {
-                AddOnePlace(result, words, at, i, first);
+                AddOnePlace(result, words, at, i, before);
                 i = at;
                 continue;
             }
 
             var from = result.Count;
-            AddReversed(result, words[i], first && TakesNothing(words, i));
+            AddReversed(result, words[i], before + TakenBefore(words, i));
             if (i == open) result[from] = WithReach(result[from], words, i);
         }
 
@@ -32,8 +32,7 @@ internal static class WordReversal
     // What went "across" or "until 5 remain" still does, from the other end: so it reads as the original does.
     private static Word WithReach(Word word, List<Word> words, int index)
     {
-        var before = 0;
-        for (var i = 0; i < index; i++) before += WordCounts.Takes(words[i]);
+        var before = TakenBefore(words, index);
         var reach = before == 0 ? Amount.Across : Amount.Until(before);
         return word switch
         {
@@ -52,18 +51,15 @@ internal static class WordReversal
     private static bool IsOpen(Word word) =>
         word is Work { Amount.Reach: not Reach.Fixed, Target.Aim: Aim.Next } or Repeat { Amount.Reach: not Reach.Fixed };
 
-    private static bool TakesNothing(List<Word> words, int before)
+    private static int TakenBefore(List<Word> words, int index)
     {
-        for (var i = 0; i < before; i++)
-        {
-            if (WordCounts.Takes(words[i]) > 0) return false;
-        }
-
-        return true;
+        var taken = 0;
+        for (var i = 0; i < index; i++) taken += WordCounts.Takes(words[i]);
+        return taken;
     }
 
     // All that is worked in one place: what was worked last comes first and goes there, the others stay.
-    private static void AddOnePlace(List<Word> result, List<Word> words, int at, int last, bool first)
+    private static void AddOnePlace(List<Word> result, List<Word> words, int at, int last, int? before)
     {
         var there = new List<Word>();
         for (var i = last; i > at; i--)
@@ -77,7 +73,7 @@ internal static class WordReversal
         if (once is Work { Takes: > 1 })
         {
             // A decrease can't be finished where others are: it goes first, and they join it.
-            AddReversed(result, once, false);
+            AddReversed(result, once, null);
             result.AddRange(there);
         }
         else
@@ -87,7 +83,7 @@ internal static class WordReversal
             result.Add(WithTarget(Staying(once), new Target(Aim.Same, PlaceFilter.AnyStitch)));
         }
 
-        if (others is not null) AddReversed(result, others, first && TakesNothing(words, at));
+        if (others is not null) AddReversed(result, others, before + TakenBefore(words, at));
         else AddSkip(result, once);
     }
 
@@ -130,7 +126,7 @@ internal static class WordReversal
         _ => Target.Next,
     };
 
-    private static Target TargetOfOne(Target target) => target.Aim == Aim.EachOfKind ? target with { Aim = Aim.NextOfKind } : Turned(target);
+    private static Target TargetOfOne(Target target) => target.Aim == Aim.EachOfKind ? new Target(Aim.NextOfKind, target.Filter) : Turned(target);
 
     private static Word WithTarget(Word word, Target target) => word switch
     {
@@ -139,20 +135,20 @@ internal static class WordReversal
         _ => word,
     };
 
-    private static void AddReversed(List<Word> result, Word word, bool first)
+    private static void AddReversed(List<Word> result, Word word, int? before)
     {
         switch (word)
         {
             case Work work:
-                result.Add(OfEach(work with { Amount = Fixed(work.Amount), Target = Turned(work.Target), Passed = 0, PassedBefore = 0 }, first));
+                result.Add(OfEach(work with { Amount = Fixed(work.Amount), Target = Turned(work.Target), Passed = 0, PassedBefore = 0 }, before + work.PassedBefore));
                 AddSkip(result, work);
                 break;
             case Group group:
-                result.Add(OfEach(group with { Words = Reverse(group.Words), Target = Turned(group.Target), Passed = 0, PassedBefore = 0 }, first));
+                result.Add(OfEach(group with { Words = Reverse(group.Words), Target = Turned(group.Target), Passed = 0, PassedBefore = 0 }, before + group.PassedBefore));
                 AddSkip(result, group);
                 break;
             case Repeat repeat:
-                result.Add(repeat with { Words = Reverse(repeat.Words, first), Amount = Fixed(repeat.Amount) });
+                result.Add(repeat with { Words = Reverse(repeat.Words, before == 0 ? 0 : null), Amount = Fixed(repeat.Amount) });
                 break;
             case SlipOver slip:
                 result.Add(new Leave(slip.Count) { Origin = slip.Origin });
@@ -166,13 +162,16 @@ internal static class WordReversal
         }
     }
 
-    // "In each sp" goes to the end of the row. From the other end that end is where the words before it were: then it is so many.
-    private static Word OfEach(Word word, bool first) => word switch
+    // "In each sp" goes as far as it can. From the other end it stays away from what was worked before it; where that is not known, it is
+    // so many.
+    private static Word OfEach(Word word, int? before) => (word, before) switch
     {
-        Work { Target: { Aim: Aim.EachOfKind } target, Takes: 1 } work when !first =>
-            new Repeat([work with { Target = target with { Aim = Aim.NextOfKind }, Amount = Amount.Once }], Fixed(work.Amount)) { Origin = work.Origin },
-        Group { Target: { Aim: Aim.EachOfKind } target } group when !first =>
-            new Repeat([group with { Target = target with { Aim = Aim.NextOfKind }, Times = 1 }], Amount.Of(group.Times)) { Origin = group.Origin },
+        (Work { Target.Aim: Aim.EachOfKind } work, { } remain) => work with { Target = work.Target with { Remain = remain } },
+        (Group { Target.Aim: Aim.EachOfKind } group, { } remain) => group with { Target = group.Target with { Remain = remain } },
+        (Work { Target: { Aim: Aim.EachOfKind } target, Takes: 1 } work, null) =>
+            new Repeat([work with { Target = new Target(Aim.NextOfKind, target.Filter), Amount = Amount.Once }], Fixed(work.Amount)) { Origin = work.Origin },
+        (Group { Target: { Aim: Aim.EachOfKind } target } group, null) =>
+            new Repeat([group with { Target = new Target(Aim.NextOfKind, target.Filter), Times = 1 }], Amount.Of(group.Times)) { Origin = group.Origin },
         _ => word,
     };
 

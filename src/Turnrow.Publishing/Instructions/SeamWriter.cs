@@ -55,6 +55,9 @@ internal sealed record SeamText(SeamSide First, SeamSide Second, bool Opposite, 
     {
         var ease = Eased ? " Ease the longer edge to fit." : string.Empty;
         if (First.Rows is not { } first || Second.Rows is not { } second) return $"Match them {words.St} for {words.St}.{ease}";
+        if (First.Piece == Second.Piece && first.Equals(second) && !Opposite) return $"Match the two ends of {first.Each()}.{ease}";
+        if (first.IsOne && second.IsOne)
+            return $"Match the end of {first} of {First.PieceName} with the end of {second} of {Second.PieceName}.{ease}";
         var (meetsFirst, meetsLast) = Opposite ? (second.Last, second.First) : (second.First, second.Last);
         return $"Match them row for row, Row {first.First.Written()} of {First.PieceName} with Row {meetsFirst.Written()} of {Second.PieceName}"
             + $", and so on to Row {first.Last.Written()} of {First.PieceName} with Row {meetsLast.Written()} of {Second.PieceName}.{ease}";
@@ -76,8 +79,14 @@ internal sealed record RowSpan(Sized<int> First, Sized<int> Last)
 {
     public RowSpan And(RowSpan other) => new(First.And(other.First), Last.And(other.Last));
 
+    /// <summary>True if it is a single row in every size.</summary>
+    public bool IsOne => First.Equals(Last);
+
+    /// <summary><c>Row 1</c>, <c>each row from Row 1 to Row 4</c>.</summary>
+    public string Each() => IsOne ? ToString() : $"each row from Row {First.Written()} to Row {Last.Written()}";
+
     public override string ToString() =>
-        First.Equals(Last) ? $"Row {First.Written()}" : $"Rows {First.WrittenTo(Last)}";
+        IsOne ? $"Row {First.Written()}" : $"Rows {First.WrittenTo(Last)}";
 }
 
 /// <summary>One edge of a seam.</summary>

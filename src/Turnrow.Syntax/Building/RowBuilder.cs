@@ -153,6 +153,13 @@ internal static class RowBuilder
             TurnrowLexer.SAME => PlaceWord.Same,
             _ => PlaceWord.Each,
         };
-        return new PlaceSyntax(word, line.Words(context._kind), line.Words(context._also), LineBuilding.Span(context));
+        var remain = context.remain is null ? null : ExpressionBuilder.Count(context.remain, line);
+        if (remain is not null && word != PlaceWord.Each)
+        {
+            var said = LineBuilding.Span(context.until).To(LineBuilding.Span(context));
+            line.Report(UnexpectedWord.UntilWithoutEach(said, line.Text(said)));
+        }
+
+        return new PlaceSyntax(word, line.Words(context._kind), line.Words(context._also), remain, LineBuilding.Span(context));
     }
 }

@@ -4537,6 +4537,8 @@ internal partial class TurnrowParser : Parser {
 		public NameContext _name;
 		public IList<NameContext> _kind = new List<NameContext>();
 		public IList<NameContext> _also = new List<NameContext>();
+		public IToken until;
+		public CountContext remain;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
@@ -4544,14 +4546,19 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
 			return GetRuleContexts<NameContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
 			return GetRuleContext<NameContext>(i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNTIL() { return GetToken(TurnrowParser.UNTIL, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
 		public PlaceContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -4569,7 +4576,7 @@ internal partial class TurnrowParser : Parser {
 			{
 			State = 621;
 			Match(IN);
-			State = 655;
+			State = 666;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -4627,69 +4634,99 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
+				State = 641;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==UNTIL) {
+					{
+					State = 637;
+					_localctx.until = Match(UNTIL);
+					State = 638;
+					_localctx.remain = count();
+					State = 639;
+					Match(REMAIN);
+					}
+				}
+
 				}
 				break;
 			case EACH:
 				{
-				State = 637;
+				State = 643;
 				_localctx.which = Match(EACH);
-				State = 641;
+				State = 647;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) {
 					{
 					{
-					State = 638;
+					State = 644;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 643;
+					State = 649;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 650;
+				State = 656;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 644;
+					State = 650;
 					Match(AND);
-					State = 646;
+					State = 652;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 645;
+						State = 651;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 648;
+						State = 654;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
 					}
 				}
 
-				State = 653;
+				State = 664;
 				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==ACROSS || _la==AROUND) {
+				switch (TokenStream.LA(1)) {
+				case ACROSS:
 					{
-					State = 652;
-					_la = TokenStream.LA(1);
-					if ( !(_la==ACROSS || _la==AROUND) ) {
-					ErrorHandler.RecoverInline(this);
+					State = 658;
+					Match(ACROSS);
 					}
-					else {
-						ErrorHandler.ReportMatch(this);
-					    Consume();
+					break;
+				case AROUND:
+					{
+					State = 659;
+					Match(AROUND);
 					}
+					break;
+				case UNTIL:
+					{
+					State = 660;
+					_localctx.until = Match(UNTIL);
+					State = 661;
+					_localctx.remain = count();
+					State = 662;
+					Match(REMAIN);
 					}
+					break;
+				case Eof:
+				case COMMA:
+				case CLOSE:
+				case EQUALS:
+					break;
+				default:
+					break;
 				}
-
 				}
 				break;
 			default:
@@ -4749,61 +4786,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 657;
+			State = 668;
 			Match(REPEAT);
-			State = 665;
+			State = 676;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 658;
+				State = 669;
 				Match(ROWS);
-				State = 659;
+				State = 670;
 				_localctx.from = count();
-				State = 660;
+				State = 671;
 				Match(TO);
-				State = 661;
+				State = 672;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 663;
+				State = 674;
 				Match(ROW);
-				State = 664;
+				State = 675;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 667;
+			State = 678;
 			Match(COMMA);
-			State = 668;
+			State = 679;
 			_localctx.times = count();
-			State = 676;
+			State = 687;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 669;
+				State = 680;
 				_localctx.more = Match(MORE_WORD);
-				State = 670;
+				State = 681;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 671;
+				State = 682;
 				_localctx.end = Match(TIMES);
-				State = 674;
+				State = 685;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 672;
+					State = 683;
 					_localctx.inAll = Match(IN);
-					State = 673;
+					State = 684;
 					Match(ALL);
 					}
 				}
@@ -4813,12 +4850,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 679;
+			State = 690;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 678;
+				State = 689;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4888,24 +4925,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 681;
+			State = 692;
 			Match(STRAIGHT);
-			State = 689;
+			State = 700;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 682;
+				State = 693;
 				Match(TO);
-				State = 683;
+				State = 694;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 684;
+				State = 695;
 				_localctx.further = Match(FOR);
-				State = 685;
+				State = 696;
 				_localctx.length = sum();
 				}
 				break;
@@ -5000,50 +5037,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 686;
+				State = 697;
 				_localctx.amount = count();
-				State = 687;
+				State = 698;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 693;
+			State = 704;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 691;
+				State = 702;
 				Match(FROM);
-				State = 692;
+				State = 703;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 699;
+			State = 710;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 695;
+				State = 706;
 				Match(COMMA);
-				State = 696;
+				State = 707;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 701;
+				State = 712;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 703;
+			State = 714;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 702;
+				State = 713;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5084,33 +5121,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 94, RULE_rowFix);
 		try {
-			State = 711;
+			State = 722;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 705;
+				State = 716;
 				Match(EVEN);
-				State = 706;
+				State = 717;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 707;
+				State = 718;
 				Match(ODD);
-				State = 708;
+				State = 719;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 709;
+				State = 720;
 				Match(END);
-				State = 710;
+				State = 721;
 				_localctx.facing = side();
 				}
 				break;
@@ -5159,20 +5196,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 713;
+			State = 724;
 			Match(LEAVE);
-			State = 714;
+			State = 725;
 			_localctx.amount = count();
-			State = 715;
+			State = 726;
 			Match(AT);
-			State = 716;
+			State = 727;
 			_localctx.at = edge();
-			State = 718;
+			State = 729;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 717;
+				State = 728;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5225,36 +5262,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 720;
+			State = 731;
 			Match(ADD);
-			State = 721;
+			State = 732;
 			_localctx.amount = count();
-			State = 722;
+			State = 733;
 			Match(AT);
-			State = 723;
+			State = 734;
 			_localctx.at = edge();
-			State = 728;
+			State = 739;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 724;
+				State = 735;
 				Match(COMMA);
-				State = 725;
+				State = 736;
 				_localctx.apart = Match(ONE);
-				State = 726;
+				State = 737;
 				Match(ROW);
-				State = 727;
+				State = 738;
 				Match(APART);
 				}
 			}
 
-			State = 731;
+			State = 742;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 730;
+				State = 741;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5324,20 +5361,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 733;
+			State = 744;
 			Match(SHAPE);
-			State = 742;
+			State = 753;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 734;
+				State = 745;
 				Match(ROWS);
-				State = 735;
+				State = 746;
 				_localctx.from = count();
-				State = 736;
+				State = 747;
 				Match(TO);
-				State = 737;
+				State = 748;
 				_localctx.to = count();
 				}
 				break;
@@ -5432,39 +5469,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 739;
+				State = 750;
 				_localctx.rows = count();
-				State = 740;
+				State = 751;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 754;
+			State = 765;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 744;
+				State = 755;
 				Match(COLON);
-				State = 745;
+				State = 756;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 750;
+				State = 761;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 746;
+					State = 757;
 					Match(SEMICOLON);
-					State = 747;
+					State = 758;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 752;
+					State = 763;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5472,19 +5509,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 753;
+				State = 764;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 757;
+			State = 768;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 756;
+				State = 767;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5555,54 +5592,54 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 764;
+			State = 775;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 759;
+				State = 770;
 				Match(AFTER);
-				State = 760;
+				State = 771;
 				_localctx.after = count();
-				State = 761;
+				State = 772;
 				rowsWord();
-				State = 762;
+				State = 773;
 				Match(COMMA);
 				}
 			}
 
-			State = 766;
+			State = 777;
 			_localctx.changed = change();
-			State = 767;
+			State = 778;
 			_localctx.amount = count();
-			State = 768;
+			State = 779;
 			Match(AT);
-			State = 769;
+			State = 780;
 			_localctx.at = edge();
-			State = 771;
+			State = 782;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 770;
+				State = 781;
 				_localctx.first = frequency();
 				}
 			}
 
-			State = 777;
+			State = 788;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 773;
+				State = 784;
 				Match(COMMA);
-				State = 774;
+				State = 785;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 779;
+				State = 790;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5642,7 +5679,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 104, RULE_shapingPart);
 		int _la;
 		try {
-			State = 785;
+			State = 796;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -5650,17 +5687,17 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 781;
+				State = 792;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 780;
+					State = 791;
 					Match(THEN);
 					}
 				}
 
-				State = 783;
+				State = 794;
 				_localctx.when = frequency();
 				}
 				break;
@@ -5669,7 +5706,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 784;
+				State = 795;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -5720,20 +5757,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 106, RULE_frequency);
 		int _la;
 		try {
-			State = 811;
+			State = 822;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 787;
+				State = 798;
 				Match(EVERY);
-				State = 792;
+				State = 803;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 788;
+					State = 799;
 					Match(ROW);
 					}
 					break;
@@ -5828,23 +5865,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 789;
+					State = 800;
 					_localctx.interval = count();
-					State = 790;
+					State = 801;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 797;
+				State = 808;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 					{
-					State = 794;
+					State = 805;
 					_localctx.times = count();
-					State = 795;
+					State = 806;
 					Match(TIMES);
 					}
 				}
@@ -5854,28 +5891,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 799;
+				State = 810;
 				Match(BY);
-				State = 800;
+				State = 811;
 				Match(TURNS);
-				State = 801;
+				State = 812;
 				Match(EVERY);
-				State = 802;
+				State = 813;
 				_localctx.interval = count();
-				State = 803;
+				State = 814;
 				Match(AND);
-				State = 804;
+				State = 815;
 				_localctx.byTurns = count();
-				State = 805;
+				State = 816;
 				rowsWord();
-				State = 809;
+				State = 820;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
 					{
-					State = 806;
+					State = 817;
 					_localctx.times = count();
-					State = 807;
+					State = 818;
 					Match(TIMES);
 					}
 				}
@@ -5922,28 +5959,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 815;
+			State = 826;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 813;
+				State = 824;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 814;
+				State = 825;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 817;
+			State = 828;
 			stitchesWord();
-			State = 818;
+			State = 829;
 			Match(IN);
 			}
 		}
@@ -5997,32 +6034,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 820;
+			State = 831;
 			Match(EVENLY);
-			State = 821;
+			State = 832;
 			Match(TO);
-			State = 822;
+			State = 833;
 			_localctx.target = count();
-			State = 823;
+			State = 834;
 			Match(COMMA);
-			State = 824;
+			State = 835;
 			Match(AT);
-			State = 825;
+			State = 836;
 			_localctx.at = edge();
-			State = 830;
+			State = 841;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 826;
+				State = 837;
 				Match(COMMA);
-				State = 827;
+				State = 838;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 832;
+				State = 843;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6073,35 +6110,35 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 112, RULE_solveOption);
 		int _la;
 		try {
-			State = 846;
+			State = 857;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 833;
+				State = 844;
 				Match(ON);
-				State = 834;
+				State = 845;
 				Match(RS);
-				State = 835;
+				State = 846;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 836;
+				State = 847;
 				Match(LONGER);
-				State = 837;
+				State = 848;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 838;
+				State = 849;
 				Match(BY);
-				State = 839;
+				State = 850;
 				Match(TURNS);
 				}
 				break;
@@ -6109,7 +6146,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 840;
+				State = 851;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6119,11 +6156,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 841;
+				State = 852;
 				_localctx.rows = count();
-				State = 842;
+				State = 853;
 				rowsWord();
-				State = 843;
+				State = 854;
 				Match(PLAIN);
 				}
 				break;
@@ -6132,7 +6169,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 845;
+				State = 856;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6199,43 +6236,43 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 848;
+			State = 859;
 			Match(SEAM);
-			State = 850;
+			State = 861;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 849;
+				State = 860;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 852;
+				State = 863;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
-			State = 861;
+			State = 872;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 854;
+				State = 865;
 				Match(COMMA);
-				State = 859;
+				State = 870;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 37)) & ~0x3f) == 0 && ((1L << (_la - 37)) & 70918500007937L) != 0)) {
 					{
-					State = 855;
+					State = 866;
 					_localctx.rows = selection();
-					State = 857;
+					State = 868;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 856;
+						State = 867;
 						Match(COMMA);
 						}
 					}
@@ -6246,48 +6283,48 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 863;
+			State = 874;
 			Match(WITH);
-			State = 865;
+			State = 876;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 864;
+				State = 875;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 867;
+				State = 878;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
-			State = 873;
+			State = 884;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 869;
+				State = 880;
 				Match(COMMA);
-				State = 870;
+				State = 881;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 875;
+				State = 886;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 878;
+			State = 889;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 876;
+				State = 887;
 				Match(COLON);
-				State = 877;
+				State = 888;
 				_localctx.worked = rate();
 				}
 			}
@@ -6329,7 +6366,7 @@ internal partial class TurnrowParser : Parser {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
 		EnterRule(_localctx, 116, RULE_seamPart);
 		try {
-			State = 889;
+			State = 900;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -6338,43 +6375,43 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 880;
+				State = 891;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 881;
+				State = 892;
 				Match(EASING);
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 882;
+				State = 893;
 				Match(IN);
-				State = 886;
+				State = 897;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 883;
+					State = 894;
 					Match(THE);
-					State = 884;
+					State = 895;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 885;
+					State = 896;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 888;
+				State = 899;
 				Match(ORDER);
 				}
 				break;
@@ -6414,7 +6451,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 118, RULE_walkWord);
 		try {
-			State = 897;
+			State = 908;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
@@ -6506,42 +6543,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 891;
+				State = 902;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 892;
+				State = 903;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 893;
+				State = 904;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 894;
+				State = 905;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 895;
+				State = 906;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 896;
+				State = 907;
 				Match(STITCHES);
 				}
 				break;
@@ -6595,7 +6632,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_selection);
 		int _la;
 		try {
-			State = 915;
+			State = 926;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -6603,19 +6640,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 901;
+				State = 912;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 899;
+					State = 910;
 					_localctx.all = Match(ALL);
-					State = 900;
+					State = 911;
 					Match(BUT);
 					}
 				}
 
-				State = 903;
+				State = 914;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6625,12 +6662,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 908;
+				State = 919;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 904;
+					State = 915;
 					Match(ROW);
 					}
 					break;
@@ -6725,9 +6762,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 905;
+					State = 916;
 					_localctx.amount = count();
-					State = 906;
+					State = 917;
 					rowsWord();
 					}
 					break;
@@ -6739,13 +6776,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 910;
+				State = 921;
 				Match(ROWS);
-				State = 911;
+				State = 922;
 				_localctx.from = count();
-				State = 912;
+				State = 923;
 				Match(TO);
-				State = 913;
+				State = 924;
 				_localctx.to = count();
 				}
 				break;
@@ -6808,46 +6845,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 918;
+			State = 929;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 917;
+				State = 928;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 921;
+			State = 932;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 920;
+				State = 931;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 923;
+				State = 934;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
-			State = 945;
+			State = 956;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 925;
+				State = 936;
 				_localctx.way = Match(IN);
-				State = 926;
+				State = 937;
 				Match(EACH);
-				State = 933;
+				State = 944;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 927;
+					State = 938;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -6939,18 +6976,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 929;
+					State = 940;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 928;
+						State = 939;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 931;
+						State = 942;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -6963,14 +7000,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 935;
+				State = 946;
 				_localctx.way = Match(PER);
-				State = 943;
+				State = 954;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 936;
+					State = 947;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -7065,21 +7102,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 937;
+					State = 948;
 					_localctx.over = count();
-					State = 941;
+					State = 952;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 938;
+						State = 949;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 939;
+						State = 950;
 						Match(STITCHES);
 						}
 						break;
@@ -7171,7 +7208,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 940;
+						State = 951;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -7244,29 +7281,29 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 947;
-			Match(EXPECT);
-			State = 948;
-			_localctx.left = expected();
 			State = 958;
+			Match(EXPECT);
+			State = 959;
+			_localctx.left = expected();
+			State = 969;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 949;
+				State = 960;
 				Match(MEASURE);
-				State = 950;
+				State = 961;
 				_localctx.length = sum();
-				State = 954;
+				State = 965;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 951;
+					State = 962;
 					Match(COMMA);
-					State = 952;
+					State = 963;
 					Match(WITHIN);
-					State = 953;
+					State = 964;
 					_localctx.within = sum();
 					}
 				}
@@ -7276,7 +7313,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 956;
+				State = 967;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7285,7 +7322,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 957;
+				State = 968;
 				_localctx.right = expected();
 				}
 				break;
@@ -7338,24 +7375,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 960;
-			_localctx.value = sum();
 			State = 971;
+			_localctx.value = sum();
+			State = 982;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 962;
+				State = 973;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 961;
+					State = 972;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 964;
+				State = 975;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -7365,18 +7402,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 968;
+				State = 979;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 					{
 					{
-					State = 965;
+					State = 976;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 970;
+					State = 981;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7423,16 +7460,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 973;
+			State = 984;
 			_localctx.by = sign();
-			State = 974;
+			State = 985;
 			_localctx.value = single();
-			State = 976;
+			State = 987;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 975;
+				State = 986;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -7495,38 +7532,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 978;
+			State = 989;
 			Match(EQUALS);
-			State = 979;
+			State = 990;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 984;
+			State = 995;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 980;
+				State = 991;
 				Match(COMMA);
-				State = 981;
+				State = 992;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 986;
+				State = 997;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 992;
+			State = 1003;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 987;
+				State = 998;
 				_localctx.without = Match(WITHOUT);
-				State = 988;
+				State = 999;
 				Match(TURNING);
-				State = 989;
+				State = 1000;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7539,9 +7576,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 990;
+				State = 1001;
 				_localctx.with = Match(WITH);
-				State = 991;
+				State = 1002;
 				Match(CHAINS);
 				}
 				break;
@@ -7593,9 +7630,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 994;
+			State = 1005;
 			_localctx.amount = count();
-			State = 1001;
+			State = 1012;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
@@ -7686,18 +7723,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 996;
+				State = 1007;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 995;
+					State = 1006;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 998;
+					State = 1009;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -7705,7 +7742,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1000;
+				State = 1011;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -7751,15 +7788,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 134, RULE_edge);
 		int _la;
 		try {
-			State = 1009;
+			State = 1020;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1003;
+				State = 1014;
 				Match(BOTH);
-				State = 1004;
+				State = 1015;
 				Match(EDGES);
 				}
 				break;
@@ -7852,14 +7889,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1005;
+				State = 1016;
 				_localctx.called = name();
-				State = 1007;
+				State = 1018;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1006;
+					State = 1017;
 					Match(EDGE);
 					}
 				}
@@ -7899,7 +7936,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1011;
+			State = 1022;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7939,7 +7976,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1013;
+			State = 1024;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7985,18 +8022,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1016;
+			State = 1027;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1015;
+				State = 1026;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1018;
+				State = 1029;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
@@ -8031,7 +8068,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1020;
+			State = 1031;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8071,7 +8108,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1022;
+			State = 1033;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8121,20 +8158,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1024;
+			State = 1035;
 			_localctx.first = factor();
-			State = 1028;
+			State = 1039;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 				{
 				{
-				State = 1025;
+				State = 1036;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1030;
+				State = 1041;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8174,9 +8211,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1031;
+			State = 1042;
 			_localctx.by = sign();
-			State = 1032;
+			State = 1043;
 			_localctx.value = factor();
 			}
 		}
@@ -8223,21 +8260,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 150, RULE_factor);
 		int _la;
 		try {
-			State = 1043;
+			State = 1054;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1034;
+				State = 1045;
 				_localctx.amount = list();
-				State = 1036;
+				State = 1047;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 791648371998721L) != 0)) {
 					{
-					State = 1035;
+					State = 1046;
 					_localctx.measure = unit();
 					}
 				}
@@ -8333,18 +8370,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1038;
+				State = 1049;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1039;
+				State = 1050;
 				Match(OPEN);
-				State = 1040;
+				State = 1051;
 				_localctx.inside = sum();
-				State = 1041;
+				State = 1052;
 				Match(CLOSE);
 				}
 				break;
@@ -8391,20 +8428,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1045;
+			State = 1056;
 			_localctx.first = single();
-			State = 1049;
+			State = 1060;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
 				{
 				{
-				State = 1046;
+				State = 1057;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1051;
+				State = 1062;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8444,9 +8481,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1052;
+			State = 1063;
 			_localctx.by = sign();
-			State = 1053;
+			State = 1064;
 			_localctx.value = single();
 			}
 		}
@@ -8488,14 +8525,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 156, RULE_single);
 		try {
-			State = 1061;
+			State = 1072;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1055;
+				State = 1066;
 				_localctx.amount = list();
 				}
 				break;
@@ -8588,18 +8625,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1056;
+				State = 1067;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1057;
+				State = 1068;
 				Match(OPEN);
-				State = 1058;
+				State = 1069;
 				_localctx.inside = count();
-				State = 1059;
+				State = 1070;
 				Match(CLOSE);
 				}
 				break;
@@ -8638,7 +8675,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1063;
+			State = 1074;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8691,36 +8728,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1065;
+			State = 1076;
 			_localctx.first = number();
-			State = 1077;
+			State = 1088;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1066;
+				State = 1077;
 				Match(OPEN);
-				State = 1067;
+				State = 1078;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1072;
+				State = 1083;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1068;
+					State = 1079;
 					Match(COMMA);
-					State = 1069;
+					State = 1080;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1074;
+					State = 1085;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1075;
+				State = 1086;
 				Match(CLOSE);
 				}
 			}
@@ -8756,20 +8793,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 162, RULE_number);
 		int _la;
 		try {
-			State = 1084;
+			State = 1095;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1079;
+				State = 1090;
 				_localctx.whole = Match(NUMBER);
-				State = 1081;
+				State = 1092;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1080;
+					State = 1091;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -8779,7 +8816,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1083;
+				State = 1094;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -8819,7 +8856,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1086;
+			State = 1097;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 791648371998721L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8944,7 +8981,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1088;
+			State = 1099;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8967,7 +9004,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,138,1091,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,138,1102,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -9015,349 +9052,353 @@ internal partial class TurnrowParser : Parser {
 		1,41,1,41,5,41,599,8,41,10,41,12,41,602,9,41,1,41,3,41,605,8,41,1,42,1,
 		42,3,42,609,8,42,1,42,3,42,612,8,42,1,43,1,43,1,43,1,43,1,43,1,43,3,43,
 		620,8,43,1,44,1,44,1,44,5,44,625,8,44,10,44,12,44,628,9,44,1,44,1,44,4,
-		44,632,8,44,11,44,12,44,633,3,44,636,8,44,1,44,1,44,5,44,640,8,44,10,44,
-		12,44,643,9,44,1,44,1,44,4,44,647,8,44,11,44,12,44,648,3,44,651,8,44,1,
-		44,3,44,654,8,44,3,44,656,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,
-		3,45,666,8,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,675,8,45,3,45,677,
-		8,45,1,45,3,45,680,8,45,1,46,1,46,1,46,1,46,1,46,1,46,1,46,1,46,3,46,690,
-		8,46,1,46,1,46,3,46,694,8,46,1,46,1,46,5,46,698,8,46,10,46,12,46,701,9,
-		46,1,46,3,46,704,8,46,1,47,1,47,1,47,1,47,1,47,1,47,3,47,712,8,47,1,48,
-		1,48,1,48,1,48,1,48,3,48,719,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,
-		49,3,49,729,8,49,1,49,3,49,732,8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,
-		1,50,1,50,3,50,743,8,50,1,50,1,50,1,50,1,50,5,50,749,8,50,10,50,12,50,
-		752,9,50,1,50,3,50,755,8,50,1,50,3,50,758,8,50,1,51,1,51,1,51,1,51,1,51,
-		3,51,765,8,51,1,51,1,51,1,51,1,51,1,51,3,51,772,8,51,1,51,1,51,5,51,776,
-		8,51,10,51,12,51,779,9,51,1,52,3,52,782,8,52,1,52,1,52,3,52,786,8,52,1,
-		53,1,53,1,53,1,53,1,53,3,53,793,8,53,1,53,1,53,1,53,3,53,798,8,53,1,53,
-		1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,810,8,53,3,53,812,8,
-		53,1,54,1,54,3,54,816,8,54,1,54,1,54,1,54,1,55,1,55,1,55,1,55,1,55,1,55,
-		1,55,1,55,5,55,829,8,55,10,55,12,55,832,9,55,1,56,1,56,1,56,1,56,1,56,
-		1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,847,8,56,1,57,1,57,4,57,851,
-		8,57,11,57,12,57,852,1,57,1,57,1,57,3,57,858,8,57,3,57,860,8,57,3,57,862,
-		8,57,1,57,1,57,4,57,866,8,57,11,57,12,57,867,1,57,1,57,5,57,872,8,57,10,
-		57,12,57,875,9,57,1,57,1,57,3,57,879,8,57,1,58,1,58,1,58,1,58,1,58,1,58,
-		3,58,887,8,58,1,58,3,58,890,8,58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,898,
-		8,59,1,60,1,60,3,60,902,8,60,1,60,1,60,1,60,1,60,1,60,3,60,909,8,60,1,
-		60,1,60,1,60,1,60,1,60,3,60,916,8,60,1,61,3,61,919,8,61,1,61,4,61,922,
-		8,61,11,61,12,61,923,1,61,1,61,1,61,1,61,4,61,930,8,61,11,61,12,61,931,
-		3,61,934,8,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,942,8,61,3,61,944,8,61,
-		3,61,946,8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,955,8,62,1,62,1,
-		62,3,62,959,8,62,1,63,1,63,3,63,963,8,63,1,63,1,63,5,63,967,8,63,10,63,
-		12,63,970,9,63,3,63,972,8,63,1,64,1,64,1,64,3,64,977,8,64,1,65,1,65,1,
-		65,1,65,5,65,983,8,65,10,65,12,65,986,9,65,1,65,1,65,1,65,1,65,1,65,3,
-		65,993,8,65,1,66,1,66,4,66,997,8,66,11,66,12,66,998,1,66,3,66,1002,8,66,
-		1,67,1,67,1,67,1,67,3,67,1008,8,67,3,67,1010,8,67,1,68,1,68,1,69,1,69,
-		1,70,4,70,1017,8,70,11,70,12,70,1018,1,71,1,71,1,72,1,72,1,73,1,73,5,73,
-		1027,8,73,10,73,12,73,1030,9,73,1,74,1,74,1,74,1,75,1,75,3,75,1037,8,75,
-		1,75,1,75,1,75,1,75,1,75,3,75,1044,8,75,1,76,1,76,5,76,1048,8,76,10,76,
-		12,76,1051,9,76,1,77,1,77,1,77,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1062,
-		8,78,1,79,1,79,1,80,1,80,1,80,1,80,1,80,5,80,1071,8,80,10,80,12,80,1074,
-		9,80,1,80,1,80,3,80,1078,8,80,1,81,1,81,3,81,1082,8,81,1,81,3,81,1085,
-		8,81,1,82,1,82,1,83,1,83,1,83,0,0,84,0,2,4,6,8,10,12,14,16,18,20,22,24,
-		26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,
-		74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,
-		116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,
-		152,154,156,158,160,162,164,166,0,16,2,0,125,126,128,129,2,0,17,17,60,
-		60,2,0,37,37,109,109,2,0,65,65,118,118,2,0,55,55,82,82,2,0,27,27,35,35,
-		4,0,76,76,83,83,88,88,105,105,2,0,49,49,56,56,2,0,76,76,83,83,2,0,104,
-		104,123,123,2,0,63,63,81,81,1,0,36,37,1,0,108,109,1,0,10,13,4,0,80,80,
-		124,124,126,127,129,129,22,0,14,15,17,25,27,35,38,48,50,52,54,55,58,62,
-		64,72,74,75,78,79,82,82,84,97,99,103,105,105,108,108,111,112,114,116,118,
-		119,121,121,125,125,128,128,130,130,1205,0,168,1,0,0,0,2,171,1,0,0,0,4,
-		207,1,0,0,0,6,209,1,0,0,0,8,212,1,0,0,0,10,215,1,0,0,0,12,222,1,0,0,0,
-		14,224,1,0,0,0,16,227,1,0,0,0,18,243,1,0,0,0,20,245,1,0,0,0,22,248,1,0,
-		0,0,24,251,1,0,0,0,26,254,1,0,0,0,28,256,1,0,0,0,30,273,1,0,0,0,32,275,
-		1,0,0,0,34,279,1,0,0,0,36,300,1,0,0,0,38,303,1,0,0,0,40,335,1,0,0,0,42,
-		337,1,0,0,0,44,342,1,0,0,0,46,363,1,0,0,0,48,382,1,0,0,0,50,384,1,0,0,
-		0,52,430,1,0,0,0,54,433,1,0,0,0,56,448,1,0,0,0,58,450,1,0,0,0,60,457,1,
-		0,0,0,62,476,1,0,0,0,64,478,1,0,0,0,66,483,1,0,0,0,68,499,1,0,0,0,70,501,
-		1,0,0,0,72,504,1,0,0,0,74,508,1,0,0,0,76,520,1,0,0,0,78,532,1,0,0,0,80,
-		589,1,0,0,0,82,604,1,0,0,0,84,611,1,0,0,0,86,619,1,0,0,0,88,621,1,0,0,
-		0,90,657,1,0,0,0,92,681,1,0,0,0,94,711,1,0,0,0,96,713,1,0,0,0,98,720,1,
-		0,0,0,100,733,1,0,0,0,102,764,1,0,0,0,104,785,1,0,0,0,106,811,1,0,0,0,
-		108,815,1,0,0,0,110,820,1,0,0,0,112,846,1,0,0,0,114,848,1,0,0,0,116,889,
-		1,0,0,0,118,897,1,0,0,0,120,915,1,0,0,0,122,918,1,0,0,0,124,947,1,0,0,
-		0,126,960,1,0,0,0,128,973,1,0,0,0,130,978,1,0,0,0,132,994,1,0,0,0,134,
-		1009,1,0,0,0,136,1011,1,0,0,0,138,1013,1,0,0,0,140,1016,1,0,0,0,142,1020,
-		1,0,0,0,144,1022,1,0,0,0,146,1024,1,0,0,0,148,1031,1,0,0,0,150,1043,1,
-		0,0,0,152,1045,1,0,0,0,154,1052,1,0,0,0,156,1061,1,0,0,0,158,1063,1,0,
-		0,0,160,1065,1,0,0,0,162,1084,1,0,0,0,164,1086,1,0,0,0,166,1088,1,0,0,
-		0,168,169,3,4,2,0,169,170,5,0,0,1,170,1,1,0,0,0,171,172,3,130,65,0,172,
-		173,5,0,0,1,173,3,1,0,0,0,174,208,3,6,3,0,175,208,3,8,4,0,176,208,3,10,
-		5,0,177,208,3,14,7,0,178,208,3,16,8,0,179,208,3,20,10,0,180,208,3,22,11,
-		0,181,208,3,24,12,0,182,208,3,26,13,0,183,208,3,28,14,0,184,208,3,32,16,
-		0,185,208,3,34,17,0,186,208,3,38,19,0,187,208,3,42,21,0,188,208,3,44,22,
-		0,189,208,3,50,25,0,190,208,3,58,29,0,191,208,3,60,30,0,192,208,3,62,31,
-		0,193,208,3,64,32,0,194,208,3,66,33,0,195,208,3,70,35,0,196,208,3,72,36,
-		0,197,208,3,74,37,0,198,208,3,76,38,0,199,208,3,90,45,0,200,208,3,92,46,
-		0,201,208,3,96,48,0,202,208,3,98,49,0,203,208,3,100,50,0,204,208,3,114,
-		57,0,205,208,3,124,62,0,206,208,3,46,23,0,207,174,1,0,0,0,207,175,1,0,
-		0,0,207,176,1,0,0,0,207,177,1,0,0,0,207,178,1,0,0,0,207,179,1,0,0,0,207,
-		180,1,0,0,0,207,181,1,0,0,0,207,182,1,0,0,0,207,183,1,0,0,0,207,184,1,
-		0,0,0,207,185,1,0,0,0,207,186,1,0,0,0,207,187,1,0,0,0,207,188,1,0,0,0,
-		207,189,1,0,0,0,207,190,1,0,0,0,207,191,1,0,0,0,207,192,1,0,0,0,207,193,
-		1,0,0,0,207,194,1,0,0,0,207,195,1,0,0,0,207,196,1,0,0,0,207,197,1,0,0,
-		0,207,198,1,0,0,0,207,199,1,0,0,0,207,200,1,0,0,0,207,201,1,0,0,0,207,
-		202,1,0,0,0,207,203,1,0,0,0,207,204,1,0,0,0,207,205,1,0,0,0,207,206,1,
-		0,0,0,208,5,1,0,0,0,209,210,5,30,0,0,210,211,3,162,81,0,211,7,1,0,0,0,
-		212,213,5,32,0,0,213,214,5,135,0,0,214,9,1,0,0,0,215,216,5,45,0,0,216,
-		217,3,12,6,0,217,11,1,0,0,0,218,223,5,131,0,0,219,223,5,134,0,0,220,223,
-		5,135,0,0,221,223,3,166,83,0,222,218,1,0,0,0,222,219,1,0,0,0,222,220,1,
-		0,0,0,222,221,1,0,0,0,223,13,1,0,0,0,224,225,5,43,0,0,225,226,3,166,83,
-		0,226,15,1,0,0,0,227,228,5,40,0,0,228,233,3,18,9,0,229,230,5,4,0,0,230,
-		232,3,18,9,0,231,229,1,0,0,0,232,235,1,0,0,0,233,231,1,0,0,0,233,234,1,
-		0,0,0,234,17,1,0,0,0,235,233,1,0,0,0,236,244,3,166,83,0,237,244,5,135,
-		0,0,238,241,5,131,0,0,239,242,3,166,83,0,240,242,5,13,0,0,241,239,1,0,
-		0,0,241,240,1,0,0,0,241,242,1,0,0,0,242,244,1,0,0,0,243,236,1,0,0,0,243,
-		237,1,0,0,0,243,238,1,0,0,0,244,19,1,0,0,0,245,246,5,41,0,0,246,247,5,
-		135,0,0,247,21,1,0,0,0,248,249,5,31,0,0,249,250,5,135,0,0,250,23,1,0,0,
-		0,251,252,5,46,0,0,252,253,3,166,83,0,253,25,1,0,0,0,254,255,5,3,0,0,255,
-		27,1,0,0,0,256,257,5,48,0,0,257,259,3,166,83,0,258,260,5,135,0,0,259,258,
-		1,0,0,0,259,260,1,0,0,0,260,265,1,0,0,0,261,262,5,4,0,0,262,264,3,30,15,
-		0,263,261,1,0,0,0,264,267,1,0,0,0,265,263,1,0,0,0,265,266,1,0,0,0,266,
-		29,1,0,0,0,267,265,1,0,0,0,268,269,5,119,0,0,269,274,3,162,81,0,270,271,
-		3,162,81,0,271,272,7,0,0,0,272,274,1,0,0,0,273,268,1,0,0,0,273,270,1,0,
-		0,0,274,31,1,0,0,0,275,276,5,25,0,0,276,277,3,162,81,0,277,278,5,127,0,
-		0,278,33,1,0,0,0,279,280,5,24,0,0,280,281,3,140,70,0,281,282,5,6,0,0,282,
-		283,3,162,81,0,283,298,3,144,72,0,284,285,5,53,0,0,285,286,3,162,81,0,
-		286,287,3,142,71,0,287,288,5,113,0,0,288,289,3,36,18,0,289,299,1,0,0,0,
-		290,291,5,113,0,0,291,292,3,36,18,0,292,293,5,4,0,0,293,294,3,162,81,0,
-		294,295,3,142,71,0,295,296,5,113,0,0,296,297,3,36,18,0,297,299,1,0,0,0,
-		298,284,1,0,0,0,298,290,1,0,0,0,299,35,1,0,0,0,300,301,3,162,81,0,301,
-		302,3,164,82,0,302,37,1,0,0,0,303,304,5,44,0,0,304,308,3,140,70,0,305,
-		306,5,4,0,0,306,307,5,88,0,0,307,309,5,36,0,0,308,305,1,0,0,0,308,309,
-		1,0,0,0,309,310,1,0,0,0,310,311,5,6,0,0,311,312,5,60,0,0,312,317,3,162,
-		81,0,313,318,5,62,0,0,314,315,5,64,0,0,315,316,5,89,0,0,316,318,5,19,0,
-		0,317,313,1,0,0,0,317,314,1,0,0,0,317,318,1,0,0,0,318,323,1,0,0,0,319,
-		320,5,4,0,0,320,322,3,40,20,0,321,319,1,0,0,0,322,325,1,0,0,0,323,321,
-		1,0,0,0,323,324,1,0,0,0,324,39,1,0,0,0,325,323,1,0,0,0,326,327,5,76,0,
-		0,327,328,5,108,0,0,328,329,5,80,0,0,329,330,5,133,0,0,330,336,7,1,0,0,
-		331,332,5,89,0,0,332,333,5,80,0,0,333,334,5,110,0,0,334,336,5,78,0,0,335,
-		326,1,0,0,0,335,331,1,0,0,0,336,41,1,0,0,0,337,338,5,29,0,0,338,339,3,
-		166,83,0,339,340,5,82,0,0,340,341,3,146,73,0,341,43,1,0,0,0,342,343,5,
-		19,0,0,343,344,3,166,83,0,344,354,5,82,0,0,345,346,7,2,0,0,346,347,5,77,
-		0,0,347,355,3,146,73,0,348,352,3,146,73,0,349,350,7,2,0,0,350,351,5,77,
-		0,0,351,353,3,146,73,0,352,349,1,0,0,0,352,353,1,0,0,0,353,355,1,0,0,0,
-		354,345,1,0,0,0,354,348,1,0,0,0,355,360,1,0,0,0,356,357,5,4,0,0,357,359,
-		3,48,24,0,358,356,1,0,0,0,359,362,1,0,0,0,360,358,1,0,0,0,360,361,1,0,
-		0,0,361,45,1,0,0,0,362,360,1,0,0,0,363,369,5,18,0,0,364,365,5,122,0,0,
-		365,366,5,115,0,0,366,370,7,1,0,0,367,368,5,120,0,0,368,370,5,61,0,0,369,
-		364,1,0,0,0,369,367,1,0,0,0,370,47,1,0,0,0,371,383,5,90,0,0,372,383,5,
-		72,0,0,373,374,5,87,0,0,374,375,5,91,0,0,375,378,3,156,78,0,376,377,5,
-		10,0,0,377,379,3,156,78,0,378,376,1,0,0,0,378,379,1,0,0,0,379,383,1,0,
-		0,0,380,381,5,103,0,0,381,383,7,3,0,0,382,371,1,0,0,0,382,372,1,0,0,0,
-		382,373,1,0,0,0,382,380,1,0,0,0,383,49,1,0,0,0,384,385,5,33,0,0,385,387,
-		3,166,83,0,386,388,3,52,26,0,387,386,1,0,0,0,387,388,1,0,0,0,388,390,1,
-		0,0,0,389,391,3,130,65,0,390,389,1,0,0,0,390,391,1,0,0,0,391,51,1,0,0,
-		0,392,393,5,23,0,0,393,394,3,166,83,0,394,395,5,6,0,0,395,400,3,152,76,
-		0,396,397,3,144,72,0,397,398,5,57,0,0,398,399,3,134,67,0,399,401,1,0,0,
-		0,400,396,1,0,0,0,400,401,1,0,0,0,401,431,1,0,0,0,402,403,5,82,0,0,403,
-		404,3,166,83,0,404,408,5,85,0,0,405,406,5,4,0,0,406,407,5,114,0,0,407,
-		409,5,97,0,0,408,405,1,0,0,0,408,409,1,0,0,0,409,431,1,0,0,0,410,411,5,
-		99,0,0,411,412,5,118,0,0,412,413,5,52,0,0,413,418,3,54,27,0,414,415,5,
-		53,0,0,415,417,3,54,27,0,416,414,1,0,0,0,417,420,1,0,0,0,418,416,1,0,0,
-		0,418,419,1,0,0,0,419,421,1,0,0,0,420,418,1,0,0,0,421,422,5,6,0,0,422,
-		427,3,122,61,0,423,424,5,4,0,0,424,426,3,122,61,0,425,423,1,0,0,0,426,
-		429,1,0,0,0,427,425,1,0,0,0,427,428,1,0,0,0,428,431,1,0,0,0,429,427,1,
-		0,0,0,430,392,1,0,0,0,430,402,1,0,0,0,430,410,1,0,0,0,431,53,1,0,0,0,432,
-		434,3,118,59,0,433,432,1,0,0,0,434,435,1,0,0,0,435,433,1,0,0,0,435,436,
-		1,0,0,0,436,441,1,0,0,0,437,438,5,4,0,0,438,440,3,56,28,0,439,437,1,0,
-		0,0,440,443,1,0,0,0,441,439,1,0,0,0,441,442,1,0,0,0,442,55,1,0,0,0,443,
-		441,1,0,0,0,444,449,3,120,60,0,445,446,3,136,68,0,446,447,5,75,0,0,447,
-		449,1,0,0,0,448,444,1,0,0,0,448,445,1,0,0,0,449,57,1,0,0,0,450,451,5,15,
-		0,0,451,452,5,120,0,0,452,453,3,152,76,0,453,455,3,144,72,0,454,456,3,
-		130,65,0,455,454,1,0,0,0,455,456,1,0,0,0,456,59,1,0,0,0,457,458,5,17,0,
-		0,458,460,3,152,76,0,459,461,3,130,65,0,460,459,1,0,0,0,460,461,1,0,0,
-		0,461,61,1,0,0,0,462,463,5,23,0,0,463,464,5,79,0,0,464,465,3,134,67,0,
-		465,466,7,4,0,0,466,467,3,166,83,0,467,477,1,0,0,0,468,469,5,16,0,0,469,
-		473,5,69,0,0,470,471,7,5,0,0,471,473,5,68,0,0,472,468,1,0,0,0,472,470,
-		1,0,0,0,473,474,1,0,0,0,474,475,7,4,0,0,475,477,3,166,83,0,476,462,1,0,
-		0,0,476,472,1,0,0,0,477,63,1,0,0,0,478,479,5,28,0,0,479,480,5,88,0,0,480,
-		481,5,36,0,0,481,482,3,166,83,0,482,65,1,0,0,0,483,484,5,20,0,0,484,485,
-		5,6,0,0,485,490,3,68,34,0,486,487,5,4,0,0,487,489,3,68,34,0,488,486,1,
-		0,0,0,489,492,1,0,0,0,490,488,1,0,0,0,490,491,1,0,0,0,491,67,1,0,0,0,492,
-		490,1,0,0,0,493,494,5,106,0,0,494,500,3,152,76,0,495,496,3,152,76,0,496,
-		497,5,77,0,0,497,498,3,166,83,0,498,500,1,0,0,0,499,493,1,0,0,0,499,495,
-		1,0,0,0,500,69,1,0,0,0,501,502,5,22,0,0,502,503,5,92,0,0,503,71,1,0,0,
-		0,504,505,5,47,0,0,505,506,5,80,0,0,506,507,5,71,0,0,507,73,1,0,0,0,508,
-		510,5,36,0,0,509,511,3,152,76,0,510,509,1,0,0,0,510,511,1,0,0,0,511,513,
-		1,0,0,0,512,514,3,136,68,0,513,512,1,0,0,0,513,514,1,0,0,0,514,515,1,0,
-		0,0,515,516,5,6,0,0,516,518,3,78,39,0,517,519,3,130,65,0,518,517,1,0,0,
-		0,518,519,1,0,0,0,519,75,1,0,0,0,520,521,5,37,0,0,521,522,3,152,76,0,522,
-		523,5,113,0,0,523,525,3,152,76,0,524,526,3,136,68,0,525,524,1,0,0,0,525,
-		526,1,0,0,0,526,527,1,0,0,0,527,528,5,6,0,0,528,530,3,78,39,0,529,531,
-		3,130,65,0,530,529,1,0,0,0,530,531,1,0,0,0,531,77,1,0,0,0,532,537,3,80,
-		40,0,533,534,5,4,0,0,534,536,3,80,40,0,535,533,1,0,0,0,536,539,1,0,0,0,
-		537,535,1,0,0,0,537,538,1,0,0,0,538,79,1,0,0,0,539,537,1,0,0,0,540,541,
-		5,7,0,0,541,542,3,78,39,0,542,547,5,8,0,0,543,544,3,152,76,0,544,545,5,
-		112,0,0,545,548,1,0,0,0,546,548,3,86,43,0,547,543,1,0,0,0,547,546,1,0,
-		0,0,547,548,1,0,0,0,548,550,1,0,0,0,549,551,3,88,44,0,550,549,1,0,0,0,
-		550,551,1,0,0,0,551,590,1,0,0,0,552,554,5,106,0,0,553,555,3,152,76,0,554,
-		553,1,0,0,0,554,555,1,0,0,0,555,590,1,0,0,0,556,557,5,107,0,0,557,558,
-		5,97,0,0,558,590,3,152,76,0,559,563,5,26,0,0,560,561,5,110,0,0,561,564,
-		5,102,0,0,562,564,3,152,76,0,563,560,1,0,0,0,563,562,1,0,0,0,564,590,1,
-		0,0,0,565,567,3,160,80,0,566,565,1,0,0,0,566,567,1,0,0,0,567,584,1,0,0,
-		0,568,570,3,166,83,0,569,568,1,0,0,0,570,571,1,0,0,0,571,569,1,0,0,0,571,
-		572,1,0,0,0,572,578,1,0,0,0,573,575,3,138,69,0,574,576,3,84,42,0,575,574,
-		1,0,0,0,575,576,1,0,0,0,576,579,1,0,0,0,577,579,3,82,41,0,578,573,1,0,
-		0,0,578,577,1,0,0,0,578,579,1,0,0,0,579,585,1,0,0,0,580,582,3,138,69,0,
-		581,583,3,84,42,0,582,581,1,0,0,0,582,583,1,0,0,0,583,585,1,0,0,0,584,
-		569,1,0,0,0,584,580,1,0,0,0,585,587,1,0,0,0,586,588,3,88,44,0,587,586,
-		1,0,0,0,587,588,1,0,0,0,588,590,1,0,0,0,589,540,1,0,0,0,589,552,1,0,0,
-		0,589,556,1,0,0,0,589,559,1,0,0,0,589,566,1,0,0,0,590,81,1,0,0,0,591,593,
-		3,154,77,0,592,591,1,0,0,0,593,594,1,0,0,0,594,592,1,0,0,0,594,595,1,0,
-		0,0,595,605,1,0,0,0,596,600,3,160,80,0,597,599,3,154,77,0,598,597,1,0,
-		0,0,599,602,1,0,0,0,600,598,1,0,0,0,600,601,1,0,0,0,601,605,1,0,0,0,602,
-		600,1,0,0,0,603,605,3,86,43,0,604,592,1,0,0,0,604,596,1,0,0,0,604,603,
-		1,0,0,0,605,83,1,0,0,0,606,608,3,152,76,0,607,609,5,73,0,0,608,607,1,0,
-		0,0,608,609,1,0,0,0,609,612,1,0,0,0,610,612,3,86,43,0,611,606,1,0,0,0,
-		611,610,1,0,0,0,612,85,1,0,0,0,613,620,5,49,0,0,614,620,5,56,0,0,615,616,
-		5,117,0,0,616,617,3,152,76,0,617,618,5,101,0,0,618,620,1,0,0,0,619,613,
-		1,0,0,0,619,614,1,0,0,0,619,615,1,0,0,0,620,87,1,0,0,0,621,655,5,80,0,
-		0,622,626,7,6,0,0,623,625,3,166,83,0,624,623,1,0,0,0,625,628,1,0,0,0,626,
-		624,1,0,0,0,626,627,1,0,0,0,627,635,1,0,0,0,628,626,1,0,0,0,629,631,5,
-		53,0,0,630,632,3,166,83,0,631,630,1,0,0,0,632,633,1,0,0,0,633,631,1,0,
-		0,0,633,634,1,0,0,0,634,636,1,0,0,0,635,629,1,0,0,0,635,636,1,0,0,0,636,
-		656,1,0,0,0,637,641,5,66,0,0,638,640,3,166,83,0,639,638,1,0,0,0,640,643,
-		1,0,0,0,641,639,1,0,0,0,641,642,1,0,0,0,642,650,1,0,0,0,643,641,1,0,0,
-		0,644,646,5,53,0,0,645,647,3,166,83,0,646,645,1,0,0,0,647,648,1,0,0,0,
-		648,646,1,0,0,0,648,649,1,0,0,0,649,651,1,0,0,0,650,644,1,0,0,0,650,651,
-		1,0,0,0,651,653,1,0,0,0,652,654,7,7,0,0,653,652,1,0,0,0,653,654,1,0,0,
-		0,654,656,1,0,0,0,655,622,1,0,0,0,655,637,1,0,0,0,656,89,1,0,0,0,657,665,
-		5,34,0,0,658,659,5,37,0,0,659,660,3,152,76,0,660,661,5,113,0,0,661,662,
-		3,152,76,0,662,666,1,0,0,0,663,664,5,36,0,0,664,666,3,152,76,0,665,658,
-		1,0,0,0,665,663,1,0,0,0,666,667,1,0,0,0,667,668,5,4,0,0,668,676,3,152,
-		76,0,669,670,5,86,0,0,670,677,5,112,0,0,671,674,5,112,0,0,672,673,5,80,
-		0,0,673,675,5,51,0,0,674,672,1,0,0,0,674,675,1,0,0,0,675,677,1,0,0,0,676,
-		669,1,0,0,0,676,671,1,0,0,0,677,679,1,0,0,0,678,680,3,130,65,0,679,678,
-		1,0,0,0,679,680,1,0,0,0,680,91,1,0,0,0,681,689,5,42,0,0,682,683,5,113,
-		0,0,683,690,3,146,73,0,684,685,5,77,0,0,685,690,3,146,73,0,686,687,3,152,
-		76,0,687,688,3,142,71,0,688,690,1,0,0,0,689,682,1,0,0,0,689,684,1,0,0,
-		0,689,686,1,0,0,0,690,693,1,0,0,0,691,692,5,23,0,0,692,694,3,166,83,0,
-		693,691,1,0,0,0,693,694,1,0,0,0,694,699,1,0,0,0,695,696,5,4,0,0,696,698,
-		3,94,47,0,697,695,1,0,0,0,698,701,1,0,0,0,699,697,1,0,0,0,699,700,1,0,
-		0,0,700,703,1,0,0,0,701,699,1,0,0,0,702,704,3,130,65,0,703,702,1,0,0,0,
-		703,704,1,0,0,0,704,93,1,0,0,0,705,706,5,72,0,0,706,712,3,142,71,0,707,
-		708,5,90,0,0,708,712,3,142,71,0,709,710,5,70,0,0,710,712,3,136,68,0,711,
-		705,1,0,0,0,711,707,1,0,0,0,711,709,1,0,0,0,712,95,1,0,0,0,713,714,5,26,
-		0,0,714,715,3,152,76,0,715,716,5,57,0,0,716,718,3,134,67,0,717,719,3,130,
-		65,0,718,717,1,0,0,0,718,719,1,0,0,0,719,97,1,0,0,0,720,721,5,14,0,0,721,
-		722,3,152,76,0,722,723,5,57,0,0,723,728,3,134,67,0,724,725,5,4,0,0,725,
-		726,5,94,0,0,726,727,5,36,0,0,727,729,5,54,0,0,728,724,1,0,0,0,728,729,
-		1,0,0,0,729,731,1,0,0,0,730,732,3,130,65,0,731,730,1,0,0,0,731,732,1,0,
-		0,0,732,99,1,0,0,0,733,742,5,39,0,0,734,735,5,37,0,0,735,736,3,152,76,
-		0,736,737,5,113,0,0,737,738,3,152,76,0,738,743,1,0,0,0,739,740,3,152,76,
-		0,740,741,3,142,71,0,741,743,1,0,0,0,742,734,1,0,0,0,742,739,1,0,0,0,743,
-		754,1,0,0,0,744,745,5,6,0,0,745,750,3,102,51,0,746,747,5,5,0,0,747,749,
-		3,102,51,0,748,746,1,0,0,0,749,752,1,0,0,0,750,748,1,0,0,0,750,751,1,0,
-		0,0,751,755,1,0,0,0,752,750,1,0,0,0,753,755,3,110,55,0,754,744,1,0,0,0,
-		754,753,1,0,0,0,755,757,1,0,0,0,756,758,3,130,65,0,757,756,1,0,0,0,757,
-		758,1,0,0,0,758,101,1,0,0,0,759,760,5,50,0,0,760,761,3,152,76,0,761,762,
-		3,142,71,0,762,763,5,4,0,0,763,765,1,0,0,0,764,759,1,0,0,0,764,765,1,0,
-		0,0,765,766,1,0,0,0,766,767,3,138,69,0,767,768,3,152,76,0,768,769,5,57,
-		0,0,769,771,3,134,67,0,770,772,3,106,53,0,771,770,1,0,0,0,771,772,1,0,
-		0,0,772,777,1,0,0,0,773,774,5,4,0,0,774,776,3,104,52,0,775,773,1,0,0,0,
-		776,779,1,0,0,0,777,775,1,0,0,0,777,778,1,0,0,0,778,103,1,0,0,0,779,777,
-		1,0,0,0,780,782,5,111,0,0,781,780,1,0,0,0,781,782,1,0,0,0,782,783,1,0,
-		0,0,783,786,3,106,53,0,784,786,3,108,54,0,785,781,1,0,0,0,785,784,1,0,
-		0,0,786,105,1,0,0,0,787,792,5,74,0,0,788,793,5,36,0,0,789,790,3,152,76,
-		0,790,791,3,142,71,0,791,793,1,0,0,0,792,788,1,0,0,0,792,789,1,0,0,0,793,
-		797,1,0,0,0,794,795,3,152,76,0,795,796,5,112,0,0,796,798,1,0,0,0,797,794,
-		1,0,0,0,797,798,1,0,0,0,798,812,1,0,0,0,799,800,5,59,0,0,800,801,5,116,
-		0,0,801,802,5,74,0,0,802,803,3,152,76,0,803,804,5,53,0,0,804,805,3,152,
-		76,0,805,809,3,142,71,0,806,807,3,152,76,0,807,808,5,112,0,0,808,810,1,
-		0,0,0,809,806,1,0,0,0,809,810,1,0,0,0,810,812,1,0,0,0,811,787,1,0,0,0,
-		811,799,1,0,0,0,812,107,1,0,0,0,813,816,5,130,0,0,814,816,3,160,80,0,815,
-		813,1,0,0,0,815,814,1,0,0,0,816,817,1,0,0,0,817,818,3,144,72,0,818,819,
-		5,80,0,0,819,109,1,0,0,0,820,821,5,73,0,0,821,822,5,113,0,0,822,823,3,
-		152,76,0,823,824,5,4,0,0,824,825,5,57,0,0,825,830,3,134,67,0,826,827,5,
-		4,0,0,827,829,3,112,56,0,828,826,1,0,0,0,829,832,1,0,0,0,830,828,1,0,0,
-		0,830,831,1,0,0,0,831,111,1,0,0,0,832,830,1,0,0,0,833,834,5,93,0,0,834,
-		835,5,104,0,0,835,847,3,142,71,0,836,837,5,84,0,0,837,847,5,76,0,0,838,
-		839,5,59,0,0,839,847,5,116,0,0,840,841,7,8,0,0,841,842,3,152,76,0,842,
-		843,3,142,71,0,843,844,5,100,0,0,844,847,1,0,0,0,845,847,3,108,54,0,846,
-		833,1,0,0,0,846,836,1,0,0,0,846,838,1,0,0,0,846,840,1,0,0,0,846,845,1,
-		0,0,0,847,113,1,0,0,0,848,850,5,38,0,0,849,851,3,118,59,0,850,849,1,0,
-		0,0,851,852,1,0,0,0,852,850,1,0,0,0,852,853,1,0,0,0,853,861,1,0,0,0,854,
-		859,5,4,0,0,855,857,3,120,60,0,856,858,5,4,0,0,857,856,1,0,0,0,857,858,
-		1,0,0,0,858,860,1,0,0,0,859,855,1,0,0,0,859,860,1,0,0,0,860,862,1,0,0,
-		0,861,854,1,0,0,0,861,862,1,0,0,0,862,863,1,0,0,0,863,865,5,120,0,0,864,
-		866,3,118,59,0,865,864,1,0,0,0,866,867,1,0,0,0,867,865,1,0,0,0,867,868,
-		1,0,0,0,868,873,1,0,0,0,869,870,5,4,0,0,870,872,3,116,58,0,871,869,1,0,
-		0,0,872,875,1,0,0,0,873,871,1,0,0,0,873,874,1,0,0,0,874,878,1,0,0,0,875,
-		873,1,0,0,0,876,877,5,6,0,0,877,879,3,122,61,0,878,876,1,0,0,0,878,879,
-		1,0,0,0,879,115,1,0,0,0,880,890,3,120,60,0,881,890,5,67,0,0,882,886,5,
-		80,0,0,883,884,5,110,0,0,884,887,5,105,0,0,885,887,5,95,0,0,886,883,1,
-		0,0,0,886,885,1,0,0,0,887,888,1,0,0,0,888,890,5,96,0,0,889,880,1,0,0,0,
-		889,881,1,0,0,0,889,882,1,0,0,0,890,117,1,0,0,0,891,898,3,166,83,0,892,
-		898,5,76,0,0,893,898,5,83,0,0,894,898,5,36,0,0,895,898,5,37,0,0,896,898,
-		5,109,0,0,897,891,1,0,0,0,897,892,1,0,0,0,897,893,1,0,0,0,897,894,1,0,
-		0,0,897,895,1,0,0,0,897,896,1,0,0,0,898,119,1,0,0,0,899,900,5,51,0,0,900,
-		902,5,58,0,0,901,899,1,0,0,0,901,902,1,0,0,0,902,903,1,0,0,0,903,908,7,
-		8,0,0,904,909,5,36,0,0,905,906,3,152,76,0,906,907,3,142,71,0,907,909,1,
-		0,0,0,908,904,1,0,0,0,908,905,1,0,0,0,909,916,1,0,0,0,910,911,5,37,0,0,
-		911,912,3,152,76,0,912,913,5,113,0,0,913,914,3,152,76,0,914,916,1,0,0,
-		0,915,901,1,0,0,0,915,910,1,0,0,0,916,121,1,0,0,0,917,919,3,160,80,0,918,
-		917,1,0,0,0,918,919,1,0,0,0,919,921,1,0,0,0,920,922,3,166,83,0,921,920,
-		1,0,0,0,922,923,1,0,0,0,923,921,1,0,0,0,923,924,1,0,0,0,924,945,1,0,0,
-		0,925,926,5,80,0,0,926,933,5,66,0,0,927,934,5,36,0,0,928,930,3,166,83,
-		0,929,928,1,0,0,0,930,931,1,0,0,0,931,929,1,0,0,0,931,932,1,0,0,0,932,
-		934,1,0,0,0,933,927,1,0,0,0,933,929,1,0,0,0,934,946,1,0,0,0,935,943,5,
-		98,0,0,936,944,5,36,0,0,937,941,3,152,76,0,938,942,3,142,71,0,939,942,
-		5,109,0,0,940,942,3,166,83,0,941,938,1,0,0,0,941,939,1,0,0,0,941,940,1,
-		0,0,0,942,944,1,0,0,0,943,936,1,0,0,0,943,937,1,0,0,0,944,946,1,0,0,0,
-		945,925,1,0,0,0,945,935,1,0,0,0,945,946,1,0,0,0,946,123,1,0,0,0,947,948,
-		5,21,0,0,948,958,3,126,63,0,949,950,5,29,0,0,950,954,3,146,73,0,951,952,
-		5,4,0,0,952,953,5,121,0,0,953,955,3,146,73,0,954,951,1,0,0,0,954,955,1,
-		0,0,0,955,959,1,0,0,0,956,957,7,4,0,0,957,959,3,126,63,0,958,949,1,0,0,
-		0,958,956,1,0,0,0,959,125,1,0,0,0,960,971,3,146,73,0,961,963,5,130,0,0,
-		962,961,1,0,0,0,962,963,1,0,0,0,963,964,1,0,0,0,964,968,7,2,0,0,965,967,
-		3,128,64,0,966,965,1,0,0,0,967,970,1,0,0,0,968,966,1,0,0,0,968,969,1,0,
-		0,0,969,972,1,0,0,0,970,968,1,0,0,0,971,962,1,0,0,0,971,972,1,0,0,0,972,
-		127,1,0,0,0,973,974,3,158,79,0,974,976,3,156,78,0,975,977,7,2,0,0,976,
-		975,1,0,0,0,976,977,1,0,0,0,977,129,1,0,0,0,978,979,5,9,0,0,979,984,3,
-		132,66,0,980,981,5,4,0,0,981,983,3,132,66,0,982,980,1,0,0,0,983,986,1,
-		0,0,0,984,982,1,0,0,0,984,985,1,0,0,0,985,992,1,0,0,0,986,984,1,0,0,0,
-		987,988,5,122,0,0,988,989,5,115,0,0,989,993,7,1,0,0,990,991,5,120,0,0,
-		991,993,5,61,0,0,992,987,1,0,0,0,992,990,1,0,0,0,992,993,1,0,0,0,993,131,
-		1,0,0,0,994,1001,3,152,76,0,995,997,3,166,83,0,996,995,1,0,0,0,997,998,
-		1,0,0,0,998,996,1,0,0,0,998,999,1,0,0,0,999,1002,1,0,0,0,1000,1002,5,109,
-		0,0,1001,996,1,0,0,0,1001,1000,1,0,0,0,1001,1002,1,0,0,0,1002,133,1,0,
-		0,0,1003,1004,5,16,0,0,1004,1010,5,69,0,0,1005,1007,3,166,83,0,1006,1008,
-		5,68,0,0,1007,1006,1,0,0,0,1007,1008,1,0,0,0,1008,1010,1,0,0,0,1009,1003,
-		1,0,0,0,1009,1005,1,0,0,0,1010,135,1,0,0,0,1011,1012,7,9,0,0,1012,137,
-		1,0,0,0,1013,1014,7,10,0,0,1014,139,1,0,0,0,1015,1017,3,166,83,0,1016,
-		1015,1,0,0,0,1017,1018,1,0,0,0,1018,1016,1,0,0,0,1018,1019,1,0,0,0,1019,
-		141,1,0,0,0,1020,1021,7,11,0,0,1021,143,1,0,0,0,1022,1023,7,12,0,0,1023,
-		145,1,0,0,0,1024,1028,3,150,75,0,1025,1027,3,148,74,0,1026,1025,1,0,0,
-		0,1027,1030,1,0,0,0,1028,1026,1,0,0,0,1028,1029,1,0,0,0,1029,147,1,0,0,
-		0,1030,1028,1,0,0,0,1031,1032,3,158,79,0,1032,1033,3,150,75,0,1033,149,
-		1,0,0,0,1034,1036,3,160,80,0,1035,1037,3,164,82,0,1036,1035,1,0,0,0,1036,
-		1037,1,0,0,0,1037,1044,1,0,0,0,1038,1044,3,166,83,0,1039,1040,5,7,0,0,
-		1040,1041,3,146,73,0,1041,1042,5,8,0,0,1042,1044,1,0,0,0,1043,1034,1,0,
-		0,0,1043,1038,1,0,0,0,1043,1039,1,0,0,0,1044,151,1,0,0,0,1045,1049,3,156,
-		78,0,1046,1048,3,154,77,0,1047,1046,1,0,0,0,1048,1051,1,0,0,0,1049,1047,
-		1,0,0,0,1049,1050,1,0,0,0,1050,153,1,0,0,0,1051,1049,1,0,0,0,1052,1053,
-		3,158,79,0,1053,1054,3,156,78,0,1054,155,1,0,0,0,1055,1062,3,160,80,0,
-		1056,1062,3,166,83,0,1057,1058,5,7,0,0,1058,1059,3,152,76,0,1059,1060,
-		5,8,0,0,1060,1062,1,0,0,0,1061,1055,1,0,0,0,1061,1056,1,0,0,0,1061,1057,
-		1,0,0,0,1062,157,1,0,0,0,1063,1064,7,13,0,0,1064,159,1,0,0,0,1065,1077,
-		3,162,81,0,1066,1067,5,7,0,0,1067,1072,3,162,81,0,1068,1069,5,4,0,0,1069,
-		1071,3,162,81,0,1070,1068,1,0,0,0,1071,1074,1,0,0,0,1072,1070,1,0,0,0,
-		1072,1073,1,0,0,0,1073,1075,1,0,0,0,1074,1072,1,0,0,0,1075,1076,5,8,0,
-		0,1076,1078,1,0,0,0,1077,1066,1,0,0,0,1077,1078,1,0,0,0,1078,161,1,0,0,
-		0,1079,1081,5,131,0,0,1080,1082,5,132,0,0,1081,1080,1,0,0,0,1081,1082,
-		1,0,0,0,1082,1085,1,0,0,0,1083,1085,5,132,0,0,1084,1079,1,0,0,0,1084,1083,
-		1,0,0,0,1085,163,1,0,0,0,1086,1087,7,14,0,0,1087,165,1,0,0,0,1088,1089,
-		7,15,0,0,1089,167,1,0,0,0,137,207,222,233,241,243,259,265,273,298,308,
-		317,323,335,352,354,360,369,378,382,387,390,400,408,418,427,430,435,441,
-		448,455,460,472,476,490,499,510,513,518,525,530,537,547,550,554,563,566,
-		571,575,578,582,584,587,589,594,600,604,608,611,619,626,633,635,641,648,
-		650,653,655,665,674,676,679,689,693,699,703,711,718,728,731,742,750,754,
-		757,764,771,777,781,785,792,797,809,811,815,830,846,852,857,859,861,867,
-		873,878,886,889,897,901,908,915,918,923,931,933,941,943,945,954,958,962,
-		968,971,976,984,992,998,1001,1007,1009,1018,1028,1036,1043,1049,1061,1072,
-		1077,1081,1084
+		44,632,8,44,11,44,12,44,633,3,44,636,8,44,1,44,1,44,1,44,1,44,3,44,642,
+		8,44,1,44,1,44,5,44,646,8,44,10,44,12,44,649,9,44,1,44,1,44,4,44,653,8,
+		44,11,44,12,44,654,3,44,657,8,44,1,44,1,44,1,44,1,44,1,44,1,44,3,44,665,
+		8,44,3,44,667,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,677,8,
+		45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,686,8,45,3,45,688,8,45,1,45,
+		3,45,691,8,45,1,46,1,46,1,46,1,46,1,46,1,46,1,46,1,46,3,46,701,8,46,1,
+		46,1,46,3,46,705,8,46,1,46,1,46,5,46,709,8,46,10,46,12,46,712,9,46,1,46,
+		3,46,715,8,46,1,47,1,47,1,47,1,47,1,47,1,47,3,47,723,8,47,1,48,1,48,1,
+		48,1,48,1,48,3,48,730,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,
+		740,8,49,1,49,3,49,743,8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,
+		50,3,50,754,8,50,1,50,1,50,1,50,1,50,5,50,760,8,50,10,50,12,50,763,9,50,
+		1,50,3,50,766,8,50,1,50,3,50,769,8,50,1,51,1,51,1,51,1,51,1,51,3,51,776,
+		8,51,1,51,1,51,1,51,1,51,1,51,3,51,783,8,51,1,51,1,51,5,51,787,8,51,10,
+		51,12,51,790,9,51,1,52,3,52,793,8,52,1,52,1,52,3,52,797,8,52,1,53,1,53,
+		1,53,1,53,1,53,3,53,804,8,53,1,53,1,53,1,53,3,53,809,8,53,1,53,1,53,1,
+		53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,821,8,53,3,53,823,8,53,1,54,
+		1,54,3,54,827,8,54,1,54,1,54,1,54,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,
+		55,5,55,840,8,55,10,55,12,55,843,9,55,1,56,1,56,1,56,1,56,1,56,1,56,1,
+		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,858,8,56,1,57,1,57,4,57,862,8,57,
+		11,57,12,57,863,1,57,1,57,1,57,3,57,869,8,57,3,57,871,8,57,3,57,873,8,
+		57,1,57,1,57,4,57,877,8,57,11,57,12,57,878,1,57,1,57,5,57,883,8,57,10,
+		57,12,57,886,9,57,1,57,1,57,3,57,890,8,57,1,58,1,58,1,58,1,58,1,58,1,58,
+		3,58,898,8,58,1,58,3,58,901,8,58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,909,
+		8,59,1,60,1,60,3,60,913,8,60,1,60,1,60,1,60,1,60,1,60,3,60,920,8,60,1,
+		60,1,60,1,60,1,60,1,60,3,60,927,8,60,1,61,3,61,930,8,61,1,61,4,61,933,
+		8,61,11,61,12,61,934,1,61,1,61,1,61,1,61,4,61,941,8,61,11,61,12,61,942,
+		3,61,945,8,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,953,8,61,3,61,955,8,61,
+		3,61,957,8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,966,8,62,1,62,1,
+		62,3,62,970,8,62,1,63,1,63,3,63,974,8,63,1,63,1,63,5,63,978,8,63,10,63,
+		12,63,981,9,63,3,63,983,8,63,1,64,1,64,1,64,3,64,988,8,64,1,65,1,65,1,
+		65,1,65,5,65,994,8,65,10,65,12,65,997,9,65,1,65,1,65,1,65,1,65,1,65,3,
+		65,1004,8,65,1,66,1,66,4,66,1008,8,66,11,66,12,66,1009,1,66,3,66,1013,
+		8,66,1,67,1,67,1,67,1,67,3,67,1019,8,67,3,67,1021,8,67,1,68,1,68,1,69,
+		1,69,1,70,4,70,1028,8,70,11,70,12,70,1029,1,71,1,71,1,72,1,72,1,73,1,73,
+		5,73,1038,8,73,10,73,12,73,1041,9,73,1,74,1,74,1,74,1,75,1,75,3,75,1048,
+		8,75,1,75,1,75,1,75,1,75,1,75,3,75,1055,8,75,1,76,1,76,5,76,1059,8,76,
+		10,76,12,76,1062,9,76,1,77,1,77,1,77,1,78,1,78,1,78,1,78,1,78,1,78,3,78,
+		1073,8,78,1,79,1,79,1,80,1,80,1,80,1,80,1,80,5,80,1082,8,80,10,80,12,80,
+		1085,9,80,1,80,1,80,3,80,1089,8,80,1,81,1,81,3,81,1093,8,81,1,81,3,81,
+		1096,8,81,1,82,1,82,1,83,1,83,1,83,0,0,84,0,2,4,6,8,10,12,14,16,18,20,
+		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
+		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
+		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
+		150,152,154,156,158,160,162,164,166,0,15,2,0,125,126,128,129,2,0,17,17,
+		60,60,2,0,37,37,109,109,2,0,65,65,118,118,2,0,55,55,82,82,2,0,27,27,35,
+		35,4,0,76,76,83,83,88,88,105,105,2,0,76,76,83,83,2,0,104,104,123,123,2,
+		0,63,63,81,81,1,0,36,37,1,0,108,109,1,0,10,13,4,0,80,80,124,124,126,127,
+		129,129,22,0,14,15,17,25,27,35,38,48,50,52,54,55,58,62,64,72,74,75,78,
+		79,82,82,84,97,99,103,105,105,108,108,111,112,114,116,118,119,121,121,
+		125,125,128,128,130,130,1219,0,168,1,0,0,0,2,171,1,0,0,0,4,207,1,0,0,0,
+		6,209,1,0,0,0,8,212,1,0,0,0,10,215,1,0,0,0,12,222,1,0,0,0,14,224,1,0,0,
+		0,16,227,1,0,0,0,18,243,1,0,0,0,20,245,1,0,0,0,22,248,1,0,0,0,24,251,1,
+		0,0,0,26,254,1,0,0,0,28,256,1,0,0,0,30,273,1,0,0,0,32,275,1,0,0,0,34,279,
+		1,0,0,0,36,300,1,0,0,0,38,303,1,0,0,0,40,335,1,0,0,0,42,337,1,0,0,0,44,
+		342,1,0,0,0,46,363,1,0,0,0,48,382,1,0,0,0,50,384,1,0,0,0,52,430,1,0,0,
+		0,54,433,1,0,0,0,56,448,1,0,0,0,58,450,1,0,0,0,60,457,1,0,0,0,62,476,1,
+		0,0,0,64,478,1,0,0,0,66,483,1,0,0,0,68,499,1,0,0,0,70,501,1,0,0,0,72,504,
+		1,0,0,0,74,508,1,0,0,0,76,520,1,0,0,0,78,532,1,0,0,0,80,589,1,0,0,0,82,
+		604,1,0,0,0,84,611,1,0,0,0,86,619,1,0,0,0,88,621,1,0,0,0,90,668,1,0,0,
+		0,92,692,1,0,0,0,94,722,1,0,0,0,96,724,1,0,0,0,98,731,1,0,0,0,100,744,
+		1,0,0,0,102,775,1,0,0,0,104,796,1,0,0,0,106,822,1,0,0,0,108,826,1,0,0,
+		0,110,831,1,0,0,0,112,857,1,0,0,0,114,859,1,0,0,0,116,900,1,0,0,0,118,
+		908,1,0,0,0,120,926,1,0,0,0,122,929,1,0,0,0,124,958,1,0,0,0,126,971,1,
+		0,0,0,128,984,1,0,0,0,130,989,1,0,0,0,132,1005,1,0,0,0,134,1020,1,0,0,
+		0,136,1022,1,0,0,0,138,1024,1,0,0,0,140,1027,1,0,0,0,142,1031,1,0,0,0,
+		144,1033,1,0,0,0,146,1035,1,0,0,0,148,1042,1,0,0,0,150,1054,1,0,0,0,152,
+		1056,1,0,0,0,154,1063,1,0,0,0,156,1072,1,0,0,0,158,1074,1,0,0,0,160,1076,
+		1,0,0,0,162,1095,1,0,0,0,164,1097,1,0,0,0,166,1099,1,0,0,0,168,169,3,4,
+		2,0,169,170,5,0,0,1,170,1,1,0,0,0,171,172,3,130,65,0,172,173,5,0,0,1,173,
+		3,1,0,0,0,174,208,3,6,3,0,175,208,3,8,4,0,176,208,3,10,5,0,177,208,3,14,
+		7,0,178,208,3,16,8,0,179,208,3,20,10,0,180,208,3,22,11,0,181,208,3,24,
+		12,0,182,208,3,26,13,0,183,208,3,28,14,0,184,208,3,32,16,0,185,208,3,34,
+		17,0,186,208,3,38,19,0,187,208,3,42,21,0,188,208,3,44,22,0,189,208,3,50,
+		25,0,190,208,3,58,29,0,191,208,3,60,30,0,192,208,3,62,31,0,193,208,3,64,
+		32,0,194,208,3,66,33,0,195,208,3,70,35,0,196,208,3,72,36,0,197,208,3,74,
+		37,0,198,208,3,76,38,0,199,208,3,90,45,0,200,208,3,92,46,0,201,208,3,96,
+		48,0,202,208,3,98,49,0,203,208,3,100,50,0,204,208,3,114,57,0,205,208,3,
+		124,62,0,206,208,3,46,23,0,207,174,1,0,0,0,207,175,1,0,0,0,207,176,1,0,
+		0,0,207,177,1,0,0,0,207,178,1,0,0,0,207,179,1,0,0,0,207,180,1,0,0,0,207,
+		181,1,0,0,0,207,182,1,0,0,0,207,183,1,0,0,0,207,184,1,0,0,0,207,185,1,
+		0,0,0,207,186,1,0,0,0,207,187,1,0,0,0,207,188,1,0,0,0,207,189,1,0,0,0,
+		207,190,1,0,0,0,207,191,1,0,0,0,207,192,1,0,0,0,207,193,1,0,0,0,207,194,
+		1,0,0,0,207,195,1,0,0,0,207,196,1,0,0,0,207,197,1,0,0,0,207,198,1,0,0,
+		0,207,199,1,0,0,0,207,200,1,0,0,0,207,201,1,0,0,0,207,202,1,0,0,0,207,
+		203,1,0,0,0,207,204,1,0,0,0,207,205,1,0,0,0,207,206,1,0,0,0,208,5,1,0,
+		0,0,209,210,5,30,0,0,210,211,3,162,81,0,211,7,1,0,0,0,212,213,5,32,0,0,
+		213,214,5,135,0,0,214,9,1,0,0,0,215,216,5,45,0,0,216,217,3,12,6,0,217,
+		11,1,0,0,0,218,223,5,131,0,0,219,223,5,134,0,0,220,223,5,135,0,0,221,223,
+		3,166,83,0,222,218,1,0,0,0,222,219,1,0,0,0,222,220,1,0,0,0,222,221,1,0,
+		0,0,223,13,1,0,0,0,224,225,5,43,0,0,225,226,3,166,83,0,226,15,1,0,0,0,
+		227,228,5,40,0,0,228,233,3,18,9,0,229,230,5,4,0,0,230,232,3,18,9,0,231,
+		229,1,0,0,0,232,235,1,0,0,0,233,231,1,0,0,0,233,234,1,0,0,0,234,17,1,0,
+		0,0,235,233,1,0,0,0,236,244,3,166,83,0,237,244,5,135,0,0,238,241,5,131,
+		0,0,239,242,3,166,83,0,240,242,5,13,0,0,241,239,1,0,0,0,241,240,1,0,0,
+		0,241,242,1,0,0,0,242,244,1,0,0,0,243,236,1,0,0,0,243,237,1,0,0,0,243,
+		238,1,0,0,0,244,19,1,0,0,0,245,246,5,41,0,0,246,247,5,135,0,0,247,21,1,
+		0,0,0,248,249,5,31,0,0,249,250,5,135,0,0,250,23,1,0,0,0,251,252,5,46,0,
+		0,252,253,3,166,83,0,253,25,1,0,0,0,254,255,5,3,0,0,255,27,1,0,0,0,256,
+		257,5,48,0,0,257,259,3,166,83,0,258,260,5,135,0,0,259,258,1,0,0,0,259,
+		260,1,0,0,0,260,265,1,0,0,0,261,262,5,4,0,0,262,264,3,30,15,0,263,261,
+		1,0,0,0,264,267,1,0,0,0,265,263,1,0,0,0,265,266,1,0,0,0,266,29,1,0,0,0,
+		267,265,1,0,0,0,268,269,5,119,0,0,269,274,3,162,81,0,270,271,3,162,81,
+		0,271,272,7,0,0,0,272,274,1,0,0,0,273,268,1,0,0,0,273,270,1,0,0,0,274,
+		31,1,0,0,0,275,276,5,25,0,0,276,277,3,162,81,0,277,278,5,127,0,0,278,33,
+		1,0,0,0,279,280,5,24,0,0,280,281,3,140,70,0,281,282,5,6,0,0,282,283,3,
+		162,81,0,283,298,3,144,72,0,284,285,5,53,0,0,285,286,3,162,81,0,286,287,
+		3,142,71,0,287,288,5,113,0,0,288,289,3,36,18,0,289,299,1,0,0,0,290,291,
+		5,113,0,0,291,292,3,36,18,0,292,293,5,4,0,0,293,294,3,162,81,0,294,295,
+		3,142,71,0,295,296,5,113,0,0,296,297,3,36,18,0,297,299,1,0,0,0,298,284,
+		1,0,0,0,298,290,1,0,0,0,299,35,1,0,0,0,300,301,3,162,81,0,301,302,3,164,
+		82,0,302,37,1,0,0,0,303,304,5,44,0,0,304,308,3,140,70,0,305,306,5,4,0,
+		0,306,307,5,88,0,0,307,309,5,36,0,0,308,305,1,0,0,0,308,309,1,0,0,0,309,
+		310,1,0,0,0,310,311,5,6,0,0,311,312,5,60,0,0,312,317,3,162,81,0,313,318,
+		5,62,0,0,314,315,5,64,0,0,315,316,5,89,0,0,316,318,5,19,0,0,317,313,1,
+		0,0,0,317,314,1,0,0,0,317,318,1,0,0,0,318,323,1,0,0,0,319,320,5,4,0,0,
+		320,322,3,40,20,0,321,319,1,0,0,0,322,325,1,0,0,0,323,321,1,0,0,0,323,
+		324,1,0,0,0,324,39,1,0,0,0,325,323,1,0,0,0,326,327,5,76,0,0,327,328,5,
+		108,0,0,328,329,5,80,0,0,329,330,5,133,0,0,330,336,7,1,0,0,331,332,5,89,
+		0,0,332,333,5,80,0,0,333,334,5,110,0,0,334,336,5,78,0,0,335,326,1,0,0,
+		0,335,331,1,0,0,0,336,41,1,0,0,0,337,338,5,29,0,0,338,339,3,166,83,0,339,
+		340,5,82,0,0,340,341,3,146,73,0,341,43,1,0,0,0,342,343,5,19,0,0,343,344,
+		3,166,83,0,344,354,5,82,0,0,345,346,7,2,0,0,346,347,5,77,0,0,347,355,3,
+		146,73,0,348,352,3,146,73,0,349,350,7,2,0,0,350,351,5,77,0,0,351,353,3,
+		146,73,0,352,349,1,0,0,0,352,353,1,0,0,0,353,355,1,0,0,0,354,345,1,0,0,
+		0,354,348,1,0,0,0,355,360,1,0,0,0,356,357,5,4,0,0,357,359,3,48,24,0,358,
+		356,1,0,0,0,359,362,1,0,0,0,360,358,1,0,0,0,360,361,1,0,0,0,361,45,1,0,
+		0,0,362,360,1,0,0,0,363,369,5,18,0,0,364,365,5,122,0,0,365,366,5,115,0,
+		0,366,370,7,1,0,0,367,368,5,120,0,0,368,370,5,61,0,0,369,364,1,0,0,0,369,
+		367,1,0,0,0,370,47,1,0,0,0,371,383,5,90,0,0,372,383,5,72,0,0,373,374,5,
+		87,0,0,374,375,5,91,0,0,375,378,3,156,78,0,376,377,5,10,0,0,377,379,3,
+		156,78,0,378,376,1,0,0,0,378,379,1,0,0,0,379,383,1,0,0,0,380,381,5,103,
+		0,0,381,383,7,3,0,0,382,371,1,0,0,0,382,372,1,0,0,0,382,373,1,0,0,0,382,
+		380,1,0,0,0,383,49,1,0,0,0,384,385,5,33,0,0,385,387,3,166,83,0,386,388,
+		3,52,26,0,387,386,1,0,0,0,387,388,1,0,0,0,388,390,1,0,0,0,389,391,3,130,
+		65,0,390,389,1,0,0,0,390,391,1,0,0,0,391,51,1,0,0,0,392,393,5,23,0,0,393,
+		394,3,166,83,0,394,395,5,6,0,0,395,400,3,152,76,0,396,397,3,144,72,0,397,
+		398,5,57,0,0,398,399,3,134,67,0,399,401,1,0,0,0,400,396,1,0,0,0,400,401,
+		1,0,0,0,401,431,1,0,0,0,402,403,5,82,0,0,403,404,3,166,83,0,404,408,5,
+		85,0,0,405,406,5,4,0,0,406,407,5,114,0,0,407,409,5,97,0,0,408,405,1,0,
+		0,0,408,409,1,0,0,0,409,431,1,0,0,0,410,411,5,99,0,0,411,412,5,118,0,0,
+		412,413,5,52,0,0,413,418,3,54,27,0,414,415,5,53,0,0,415,417,3,54,27,0,
+		416,414,1,0,0,0,417,420,1,0,0,0,418,416,1,0,0,0,418,419,1,0,0,0,419,421,
+		1,0,0,0,420,418,1,0,0,0,421,422,5,6,0,0,422,427,3,122,61,0,423,424,5,4,
+		0,0,424,426,3,122,61,0,425,423,1,0,0,0,426,429,1,0,0,0,427,425,1,0,0,0,
+		427,428,1,0,0,0,428,431,1,0,0,0,429,427,1,0,0,0,430,392,1,0,0,0,430,402,
+		1,0,0,0,430,410,1,0,0,0,431,53,1,0,0,0,432,434,3,118,59,0,433,432,1,0,
+		0,0,434,435,1,0,0,0,435,433,1,0,0,0,435,436,1,0,0,0,436,441,1,0,0,0,437,
+		438,5,4,0,0,438,440,3,56,28,0,439,437,1,0,0,0,440,443,1,0,0,0,441,439,
+		1,0,0,0,441,442,1,0,0,0,442,55,1,0,0,0,443,441,1,0,0,0,444,449,3,120,60,
+		0,445,446,3,136,68,0,446,447,5,75,0,0,447,449,1,0,0,0,448,444,1,0,0,0,
+		448,445,1,0,0,0,449,57,1,0,0,0,450,451,5,15,0,0,451,452,5,120,0,0,452,
+		453,3,152,76,0,453,455,3,144,72,0,454,456,3,130,65,0,455,454,1,0,0,0,455,
+		456,1,0,0,0,456,59,1,0,0,0,457,458,5,17,0,0,458,460,3,152,76,0,459,461,
+		3,130,65,0,460,459,1,0,0,0,460,461,1,0,0,0,461,61,1,0,0,0,462,463,5,23,
+		0,0,463,464,5,79,0,0,464,465,3,134,67,0,465,466,7,4,0,0,466,467,3,166,
+		83,0,467,477,1,0,0,0,468,469,5,16,0,0,469,473,5,69,0,0,470,471,7,5,0,0,
+		471,473,5,68,0,0,472,468,1,0,0,0,472,470,1,0,0,0,473,474,1,0,0,0,474,475,
+		7,4,0,0,475,477,3,166,83,0,476,462,1,0,0,0,476,472,1,0,0,0,477,63,1,0,
+		0,0,478,479,5,28,0,0,479,480,5,88,0,0,480,481,5,36,0,0,481,482,3,166,83,
+		0,482,65,1,0,0,0,483,484,5,20,0,0,484,485,5,6,0,0,485,490,3,68,34,0,486,
+		487,5,4,0,0,487,489,3,68,34,0,488,486,1,0,0,0,489,492,1,0,0,0,490,488,
+		1,0,0,0,490,491,1,0,0,0,491,67,1,0,0,0,492,490,1,0,0,0,493,494,5,106,0,
+		0,494,500,3,152,76,0,495,496,3,152,76,0,496,497,5,77,0,0,497,498,3,166,
+		83,0,498,500,1,0,0,0,499,493,1,0,0,0,499,495,1,0,0,0,500,69,1,0,0,0,501,
+		502,5,22,0,0,502,503,5,92,0,0,503,71,1,0,0,0,504,505,5,47,0,0,505,506,
+		5,80,0,0,506,507,5,71,0,0,507,73,1,0,0,0,508,510,5,36,0,0,509,511,3,152,
+		76,0,510,509,1,0,0,0,510,511,1,0,0,0,511,513,1,0,0,0,512,514,3,136,68,
+		0,513,512,1,0,0,0,513,514,1,0,0,0,514,515,1,0,0,0,515,516,5,6,0,0,516,
+		518,3,78,39,0,517,519,3,130,65,0,518,517,1,0,0,0,518,519,1,0,0,0,519,75,
+		1,0,0,0,520,521,5,37,0,0,521,522,3,152,76,0,522,523,5,113,0,0,523,525,
+		3,152,76,0,524,526,3,136,68,0,525,524,1,0,0,0,525,526,1,0,0,0,526,527,
+		1,0,0,0,527,528,5,6,0,0,528,530,3,78,39,0,529,531,3,130,65,0,530,529,1,
+		0,0,0,530,531,1,0,0,0,531,77,1,0,0,0,532,537,3,80,40,0,533,534,5,4,0,0,
+		534,536,3,80,40,0,535,533,1,0,0,0,536,539,1,0,0,0,537,535,1,0,0,0,537,
+		538,1,0,0,0,538,79,1,0,0,0,539,537,1,0,0,0,540,541,5,7,0,0,541,542,3,78,
+		39,0,542,547,5,8,0,0,543,544,3,152,76,0,544,545,5,112,0,0,545,548,1,0,
+		0,0,546,548,3,86,43,0,547,543,1,0,0,0,547,546,1,0,0,0,547,548,1,0,0,0,
+		548,550,1,0,0,0,549,551,3,88,44,0,550,549,1,0,0,0,550,551,1,0,0,0,551,
+		590,1,0,0,0,552,554,5,106,0,0,553,555,3,152,76,0,554,553,1,0,0,0,554,555,
+		1,0,0,0,555,590,1,0,0,0,556,557,5,107,0,0,557,558,5,97,0,0,558,590,3,152,
+		76,0,559,563,5,26,0,0,560,561,5,110,0,0,561,564,5,102,0,0,562,564,3,152,
+		76,0,563,560,1,0,0,0,563,562,1,0,0,0,564,590,1,0,0,0,565,567,3,160,80,
+		0,566,565,1,0,0,0,566,567,1,0,0,0,567,584,1,0,0,0,568,570,3,166,83,0,569,
+		568,1,0,0,0,570,571,1,0,0,0,571,569,1,0,0,0,571,572,1,0,0,0,572,578,1,
+		0,0,0,573,575,3,138,69,0,574,576,3,84,42,0,575,574,1,0,0,0,575,576,1,0,
+		0,0,576,579,1,0,0,0,577,579,3,82,41,0,578,573,1,0,0,0,578,577,1,0,0,0,
+		578,579,1,0,0,0,579,585,1,0,0,0,580,582,3,138,69,0,581,583,3,84,42,0,582,
+		581,1,0,0,0,582,583,1,0,0,0,583,585,1,0,0,0,584,569,1,0,0,0,584,580,1,
+		0,0,0,585,587,1,0,0,0,586,588,3,88,44,0,587,586,1,0,0,0,587,588,1,0,0,
+		0,588,590,1,0,0,0,589,540,1,0,0,0,589,552,1,0,0,0,589,556,1,0,0,0,589,
+		559,1,0,0,0,589,566,1,0,0,0,590,81,1,0,0,0,591,593,3,154,77,0,592,591,
+		1,0,0,0,593,594,1,0,0,0,594,592,1,0,0,0,594,595,1,0,0,0,595,605,1,0,0,
+		0,596,600,3,160,80,0,597,599,3,154,77,0,598,597,1,0,0,0,599,602,1,0,0,
+		0,600,598,1,0,0,0,600,601,1,0,0,0,601,605,1,0,0,0,602,600,1,0,0,0,603,
+		605,3,86,43,0,604,592,1,0,0,0,604,596,1,0,0,0,604,603,1,0,0,0,605,83,1,
+		0,0,0,606,608,3,152,76,0,607,609,5,73,0,0,608,607,1,0,0,0,608,609,1,0,
+		0,0,609,612,1,0,0,0,610,612,3,86,43,0,611,606,1,0,0,0,611,610,1,0,0,0,
+		612,85,1,0,0,0,613,620,5,49,0,0,614,620,5,56,0,0,615,616,5,117,0,0,616,
+		617,3,152,76,0,617,618,5,101,0,0,618,620,1,0,0,0,619,613,1,0,0,0,619,614,
+		1,0,0,0,619,615,1,0,0,0,620,87,1,0,0,0,621,666,5,80,0,0,622,626,7,6,0,
+		0,623,625,3,166,83,0,624,623,1,0,0,0,625,628,1,0,0,0,626,624,1,0,0,0,626,
+		627,1,0,0,0,627,635,1,0,0,0,628,626,1,0,0,0,629,631,5,53,0,0,630,632,3,
+		166,83,0,631,630,1,0,0,0,632,633,1,0,0,0,633,631,1,0,0,0,633,634,1,0,0,
+		0,634,636,1,0,0,0,635,629,1,0,0,0,635,636,1,0,0,0,636,641,1,0,0,0,637,
+		638,5,117,0,0,638,639,3,152,76,0,639,640,5,101,0,0,640,642,1,0,0,0,641,
+		637,1,0,0,0,641,642,1,0,0,0,642,667,1,0,0,0,643,647,5,66,0,0,644,646,3,
+		166,83,0,645,644,1,0,0,0,646,649,1,0,0,0,647,645,1,0,0,0,647,648,1,0,0,
+		0,648,656,1,0,0,0,649,647,1,0,0,0,650,652,5,53,0,0,651,653,3,166,83,0,
+		652,651,1,0,0,0,653,654,1,0,0,0,654,652,1,0,0,0,654,655,1,0,0,0,655,657,
+		1,0,0,0,656,650,1,0,0,0,656,657,1,0,0,0,657,664,1,0,0,0,658,665,5,49,0,
+		0,659,665,5,56,0,0,660,661,5,117,0,0,661,662,3,152,76,0,662,663,5,101,
+		0,0,663,665,1,0,0,0,664,658,1,0,0,0,664,659,1,0,0,0,664,660,1,0,0,0,664,
+		665,1,0,0,0,665,667,1,0,0,0,666,622,1,0,0,0,666,643,1,0,0,0,667,89,1,0,
+		0,0,668,676,5,34,0,0,669,670,5,37,0,0,670,671,3,152,76,0,671,672,5,113,
+		0,0,672,673,3,152,76,0,673,677,1,0,0,0,674,675,5,36,0,0,675,677,3,152,
+		76,0,676,669,1,0,0,0,676,674,1,0,0,0,677,678,1,0,0,0,678,679,5,4,0,0,679,
+		687,3,152,76,0,680,681,5,86,0,0,681,688,5,112,0,0,682,685,5,112,0,0,683,
+		684,5,80,0,0,684,686,5,51,0,0,685,683,1,0,0,0,685,686,1,0,0,0,686,688,
+		1,0,0,0,687,680,1,0,0,0,687,682,1,0,0,0,688,690,1,0,0,0,689,691,3,130,
+		65,0,690,689,1,0,0,0,690,691,1,0,0,0,691,91,1,0,0,0,692,700,5,42,0,0,693,
+		694,5,113,0,0,694,701,3,146,73,0,695,696,5,77,0,0,696,701,3,146,73,0,697,
+		698,3,152,76,0,698,699,3,142,71,0,699,701,1,0,0,0,700,693,1,0,0,0,700,
+		695,1,0,0,0,700,697,1,0,0,0,701,704,1,0,0,0,702,703,5,23,0,0,703,705,3,
+		166,83,0,704,702,1,0,0,0,704,705,1,0,0,0,705,710,1,0,0,0,706,707,5,4,0,
+		0,707,709,3,94,47,0,708,706,1,0,0,0,709,712,1,0,0,0,710,708,1,0,0,0,710,
+		711,1,0,0,0,711,714,1,0,0,0,712,710,1,0,0,0,713,715,3,130,65,0,714,713,
+		1,0,0,0,714,715,1,0,0,0,715,93,1,0,0,0,716,717,5,72,0,0,717,723,3,142,
+		71,0,718,719,5,90,0,0,719,723,3,142,71,0,720,721,5,70,0,0,721,723,3,136,
+		68,0,722,716,1,0,0,0,722,718,1,0,0,0,722,720,1,0,0,0,723,95,1,0,0,0,724,
+		725,5,26,0,0,725,726,3,152,76,0,726,727,5,57,0,0,727,729,3,134,67,0,728,
+		730,3,130,65,0,729,728,1,0,0,0,729,730,1,0,0,0,730,97,1,0,0,0,731,732,
+		5,14,0,0,732,733,3,152,76,0,733,734,5,57,0,0,734,739,3,134,67,0,735,736,
+		5,4,0,0,736,737,5,94,0,0,737,738,5,36,0,0,738,740,5,54,0,0,739,735,1,0,
+		0,0,739,740,1,0,0,0,740,742,1,0,0,0,741,743,3,130,65,0,742,741,1,0,0,0,
+		742,743,1,0,0,0,743,99,1,0,0,0,744,753,5,39,0,0,745,746,5,37,0,0,746,747,
+		3,152,76,0,747,748,5,113,0,0,748,749,3,152,76,0,749,754,1,0,0,0,750,751,
+		3,152,76,0,751,752,3,142,71,0,752,754,1,0,0,0,753,745,1,0,0,0,753,750,
+		1,0,0,0,754,765,1,0,0,0,755,756,5,6,0,0,756,761,3,102,51,0,757,758,5,5,
+		0,0,758,760,3,102,51,0,759,757,1,0,0,0,760,763,1,0,0,0,761,759,1,0,0,0,
+		761,762,1,0,0,0,762,766,1,0,0,0,763,761,1,0,0,0,764,766,3,110,55,0,765,
+		755,1,0,0,0,765,764,1,0,0,0,766,768,1,0,0,0,767,769,3,130,65,0,768,767,
+		1,0,0,0,768,769,1,0,0,0,769,101,1,0,0,0,770,771,5,50,0,0,771,772,3,152,
+		76,0,772,773,3,142,71,0,773,774,5,4,0,0,774,776,1,0,0,0,775,770,1,0,0,
+		0,775,776,1,0,0,0,776,777,1,0,0,0,777,778,3,138,69,0,778,779,3,152,76,
+		0,779,780,5,57,0,0,780,782,3,134,67,0,781,783,3,106,53,0,782,781,1,0,0,
+		0,782,783,1,0,0,0,783,788,1,0,0,0,784,785,5,4,0,0,785,787,3,104,52,0,786,
+		784,1,0,0,0,787,790,1,0,0,0,788,786,1,0,0,0,788,789,1,0,0,0,789,103,1,
+		0,0,0,790,788,1,0,0,0,791,793,5,111,0,0,792,791,1,0,0,0,792,793,1,0,0,
+		0,793,794,1,0,0,0,794,797,3,106,53,0,795,797,3,108,54,0,796,792,1,0,0,
+		0,796,795,1,0,0,0,797,105,1,0,0,0,798,803,5,74,0,0,799,804,5,36,0,0,800,
+		801,3,152,76,0,801,802,3,142,71,0,802,804,1,0,0,0,803,799,1,0,0,0,803,
+		800,1,0,0,0,804,808,1,0,0,0,805,806,3,152,76,0,806,807,5,112,0,0,807,809,
+		1,0,0,0,808,805,1,0,0,0,808,809,1,0,0,0,809,823,1,0,0,0,810,811,5,59,0,
+		0,811,812,5,116,0,0,812,813,5,74,0,0,813,814,3,152,76,0,814,815,5,53,0,
+		0,815,816,3,152,76,0,816,820,3,142,71,0,817,818,3,152,76,0,818,819,5,112,
+		0,0,819,821,1,0,0,0,820,817,1,0,0,0,820,821,1,0,0,0,821,823,1,0,0,0,822,
+		798,1,0,0,0,822,810,1,0,0,0,823,107,1,0,0,0,824,827,5,130,0,0,825,827,
+		3,160,80,0,826,824,1,0,0,0,826,825,1,0,0,0,827,828,1,0,0,0,828,829,3,144,
+		72,0,829,830,5,80,0,0,830,109,1,0,0,0,831,832,5,73,0,0,832,833,5,113,0,
+		0,833,834,3,152,76,0,834,835,5,4,0,0,835,836,5,57,0,0,836,841,3,134,67,
+		0,837,838,5,4,0,0,838,840,3,112,56,0,839,837,1,0,0,0,840,843,1,0,0,0,841,
+		839,1,0,0,0,841,842,1,0,0,0,842,111,1,0,0,0,843,841,1,0,0,0,844,845,5,
+		93,0,0,845,846,5,104,0,0,846,858,3,142,71,0,847,848,5,84,0,0,848,858,5,
+		76,0,0,849,850,5,59,0,0,850,858,5,116,0,0,851,852,7,7,0,0,852,853,3,152,
+		76,0,853,854,3,142,71,0,854,855,5,100,0,0,855,858,1,0,0,0,856,858,3,108,
+		54,0,857,844,1,0,0,0,857,847,1,0,0,0,857,849,1,0,0,0,857,851,1,0,0,0,857,
+		856,1,0,0,0,858,113,1,0,0,0,859,861,5,38,0,0,860,862,3,118,59,0,861,860,
+		1,0,0,0,862,863,1,0,0,0,863,861,1,0,0,0,863,864,1,0,0,0,864,872,1,0,0,
+		0,865,870,5,4,0,0,866,868,3,120,60,0,867,869,5,4,0,0,868,867,1,0,0,0,868,
+		869,1,0,0,0,869,871,1,0,0,0,870,866,1,0,0,0,870,871,1,0,0,0,871,873,1,
+		0,0,0,872,865,1,0,0,0,872,873,1,0,0,0,873,874,1,0,0,0,874,876,5,120,0,
+		0,875,877,3,118,59,0,876,875,1,0,0,0,877,878,1,0,0,0,878,876,1,0,0,0,878,
+		879,1,0,0,0,879,884,1,0,0,0,880,881,5,4,0,0,881,883,3,116,58,0,882,880,
+		1,0,0,0,883,886,1,0,0,0,884,882,1,0,0,0,884,885,1,0,0,0,885,889,1,0,0,
+		0,886,884,1,0,0,0,887,888,5,6,0,0,888,890,3,122,61,0,889,887,1,0,0,0,889,
+		890,1,0,0,0,890,115,1,0,0,0,891,901,3,120,60,0,892,901,5,67,0,0,893,897,
+		5,80,0,0,894,895,5,110,0,0,895,898,5,105,0,0,896,898,5,95,0,0,897,894,
+		1,0,0,0,897,896,1,0,0,0,898,899,1,0,0,0,899,901,5,96,0,0,900,891,1,0,0,
+		0,900,892,1,0,0,0,900,893,1,0,0,0,901,117,1,0,0,0,902,909,3,166,83,0,903,
+		909,5,76,0,0,904,909,5,83,0,0,905,909,5,36,0,0,906,909,5,37,0,0,907,909,
+		5,109,0,0,908,902,1,0,0,0,908,903,1,0,0,0,908,904,1,0,0,0,908,905,1,0,
+		0,0,908,906,1,0,0,0,908,907,1,0,0,0,909,119,1,0,0,0,910,911,5,51,0,0,911,
+		913,5,58,0,0,912,910,1,0,0,0,912,913,1,0,0,0,913,914,1,0,0,0,914,919,7,
+		7,0,0,915,920,5,36,0,0,916,917,3,152,76,0,917,918,3,142,71,0,918,920,1,
+		0,0,0,919,915,1,0,0,0,919,916,1,0,0,0,920,927,1,0,0,0,921,922,5,37,0,0,
+		922,923,3,152,76,0,923,924,5,113,0,0,924,925,3,152,76,0,925,927,1,0,0,
+		0,926,912,1,0,0,0,926,921,1,0,0,0,927,121,1,0,0,0,928,930,3,160,80,0,929,
+		928,1,0,0,0,929,930,1,0,0,0,930,932,1,0,0,0,931,933,3,166,83,0,932,931,
+		1,0,0,0,933,934,1,0,0,0,934,932,1,0,0,0,934,935,1,0,0,0,935,956,1,0,0,
+		0,936,937,5,80,0,0,937,944,5,66,0,0,938,945,5,36,0,0,939,941,3,166,83,
+		0,940,939,1,0,0,0,941,942,1,0,0,0,942,940,1,0,0,0,942,943,1,0,0,0,943,
+		945,1,0,0,0,944,938,1,0,0,0,944,940,1,0,0,0,945,957,1,0,0,0,946,954,5,
+		98,0,0,947,955,5,36,0,0,948,952,3,152,76,0,949,953,3,142,71,0,950,953,
+		5,109,0,0,951,953,3,166,83,0,952,949,1,0,0,0,952,950,1,0,0,0,952,951,1,
+		0,0,0,953,955,1,0,0,0,954,947,1,0,0,0,954,948,1,0,0,0,955,957,1,0,0,0,
+		956,936,1,0,0,0,956,946,1,0,0,0,956,957,1,0,0,0,957,123,1,0,0,0,958,959,
+		5,21,0,0,959,969,3,126,63,0,960,961,5,29,0,0,961,965,3,146,73,0,962,963,
+		5,4,0,0,963,964,5,121,0,0,964,966,3,146,73,0,965,962,1,0,0,0,965,966,1,
+		0,0,0,966,970,1,0,0,0,967,968,7,4,0,0,968,970,3,126,63,0,969,960,1,0,0,
+		0,969,967,1,0,0,0,970,125,1,0,0,0,971,982,3,146,73,0,972,974,5,130,0,0,
+		973,972,1,0,0,0,973,974,1,0,0,0,974,975,1,0,0,0,975,979,7,2,0,0,976,978,
+		3,128,64,0,977,976,1,0,0,0,978,981,1,0,0,0,979,977,1,0,0,0,979,980,1,0,
+		0,0,980,983,1,0,0,0,981,979,1,0,0,0,982,973,1,0,0,0,982,983,1,0,0,0,983,
+		127,1,0,0,0,984,985,3,158,79,0,985,987,3,156,78,0,986,988,7,2,0,0,987,
+		986,1,0,0,0,987,988,1,0,0,0,988,129,1,0,0,0,989,990,5,9,0,0,990,995,3,
+		132,66,0,991,992,5,4,0,0,992,994,3,132,66,0,993,991,1,0,0,0,994,997,1,
+		0,0,0,995,993,1,0,0,0,995,996,1,0,0,0,996,1003,1,0,0,0,997,995,1,0,0,0,
+		998,999,5,122,0,0,999,1000,5,115,0,0,1000,1004,7,1,0,0,1001,1002,5,120,
+		0,0,1002,1004,5,61,0,0,1003,998,1,0,0,0,1003,1001,1,0,0,0,1003,1004,1,
+		0,0,0,1004,131,1,0,0,0,1005,1012,3,152,76,0,1006,1008,3,166,83,0,1007,
+		1006,1,0,0,0,1008,1009,1,0,0,0,1009,1007,1,0,0,0,1009,1010,1,0,0,0,1010,
+		1013,1,0,0,0,1011,1013,5,109,0,0,1012,1007,1,0,0,0,1012,1011,1,0,0,0,1012,
+		1013,1,0,0,0,1013,133,1,0,0,0,1014,1015,5,16,0,0,1015,1021,5,69,0,0,1016,
+		1018,3,166,83,0,1017,1019,5,68,0,0,1018,1017,1,0,0,0,1018,1019,1,0,0,0,
+		1019,1021,1,0,0,0,1020,1014,1,0,0,0,1020,1016,1,0,0,0,1021,135,1,0,0,0,
+		1022,1023,7,8,0,0,1023,137,1,0,0,0,1024,1025,7,9,0,0,1025,139,1,0,0,0,
+		1026,1028,3,166,83,0,1027,1026,1,0,0,0,1028,1029,1,0,0,0,1029,1027,1,0,
+		0,0,1029,1030,1,0,0,0,1030,141,1,0,0,0,1031,1032,7,10,0,0,1032,143,1,0,
+		0,0,1033,1034,7,11,0,0,1034,145,1,0,0,0,1035,1039,3,150,75,0,1036,1038,
+		3,148,74,0,1037,1036,1,0,0,0,1038,1041,1,0,0,0,1039,1037,1,0,0,0,1039,
+		1040,1,0,0,0,1040,147,1,0,0,0,1041,1039,1,0,0,0,1042,1043,3,158,79,0,1043,
+		1044,3,150,75,0,1044,149,1,0,0,0,1045,1047,3,160,80,0,1046,1048,3,164,
+		82,0,1047,1046,1,0,0,0,1047,1048,1,0,0,0,1048,1055,1,0,0,0,1049,1055,3,
+		166,83,0,1050,1051,5,7,0,0,1051,1052,3,146,73,0,1052,1053,5,8,0,0,1053,
+		1055,1,0,0,0,1054,1045,1,0,0,0,1054,1049,1,0,0,0,1054,1050,1,0,0,0,1055,
+		151,1,0,0,0,1056,1060,3,156,78,0,1057,1059,3,154,77,0,1058,1057,1,0,0,
+		0,1059,1062,1,0,0,0,1060,1058,1,0,0,0,1060,1061,1,0,0,0,1061,153,1,0,0,
+		0,1062,1060,1,0,0,0,1063,1064,3,158,79,0,1064,1065,3,156,78,0,1065,155,
+		1,0,0,0,1066,1073,3,160,80,0,1067,1073,3,166,83,0,1068,1069,5,7,0,0,1069,
+		1070,3,152,76,0,1070,1071,5,8,0,0,1071,1073,1,0,0,0,1072,1066,1,0,0,0,
+		1072,1067,1,0,0,0,1072,1068,1,0,0,0,1073,157,1,0,0,0,1074,1075,7,12,0,
+		0,1075,159,1,0,0,0,1076,1088,3,162,81,0,1077,1078,5,7,0,0,1078,1083,3,
+		162,81,0,1079,1080,5,4,0,0,1080,1082,3,162,81,0,1081,1079,1,0,0,0,1082,
+		1085,1,0,0,0,1083,1081,1,0,0,0,1083,1084,1,0,0,0,1084,1086,1,0,0,0,1085,
+		1083,1,0,0,0,1086,1087,5,8,0,0,1087,1089,1,0,0,0,1088,1077,1,0,0,0,1088,
+		1089,1,0,0,0,1089,161,1,0,0,0,1090,1092,5,131,0,0,1091,1093,5,132,0,0,
+		1092,1091,1,0,0,0,1092,1093,1,0,0,0,1093,1096,1,0,0,0,1094,1096,5,132,
+		0,0,1095,1090,1,0,0,0,1095,1094,1,0,0,0,1096,163,1,0,0,0,1097,1098,7,13,
+		0,0,1098,165,1,0,0,0,1099,1100,7,14,0,0,1100,167,1,0,0,0,138,207,222,233,
+		241,243,259,265,273,298,308,317,323,335,352,354,360,369,378,382,387,390,
+		400,408,418,427,430,435,441,448,455,460,472,476,490,499,510,513,518,525,
+		530,537,547,550,554,563,566,571,575,578,582,584,587,589,594,600,604,608,
+		611,619,626,633,635,641,647,654,656,664,666,676,685,687,690,700,704,710,
+		714,722,729,739,742,753,761,765,768,775,782,788,792,796,803,808,820,822,
+		826,841,857,863,868,870,872,878,884,889,897,900,908,912,919,926,929,934,
+		942,944,952,954,956,965,969,973,979,982,987,995,1003,1009,1012,1018,1020,
+		1029,1039,1047,1054,1060,1072,1083,1088,1092,1095
 	};
 
 	public static readonly ATN _ATN =

@@ -65,13 +65,14 @@ public sealed record UntilAmount(ExpressionSyntax Remain, TextSpan Span) : Amoun
 /// <summary><c>8 evenly</c>.</summary>
 public sealed record EvenlyAmount(ExpressionSyntax Count, TextSpan Span) : AmountSyntax(Span);
 
-/// <summary><c>in next</c>, <c>in first</c>, <c>in each st and sp</c>, <c>in next ch-3 sp</c>.</summary>
+/// <summary><c>in next</c>, <c>in first</c>, <c>in each st and sp until 1 remains</c>, <c>in next ch-3 sp</c>.</summary>
 /// <param name="Word">Which place.</param>
 /// <param name="Kind">The words that name the kind of place (<c>sp</c>; <c>ch-3 sp</c>; <c>dc</c>); empty if unsaid.</param>
 /// <param name="AndKind">What stands behind <c>and</c>; empty if unsaid.</param>
+/// <param name="Remain">Of <c>in each …</c>, how many places at the row's end it stays away from; null if unsaid.</param>
 /// <param name="Span">Where it stands, with its <c>in</c>.</param>
 public sealed record PlaceSyntax(
-    PlaceWord Word, IReadOnlyList<NameSyntax> Kind, IReadOnlyList<NameSyntax> AndKind, TextSpan Span) : SyntaxNode(Span);
+    PlaceWord Word, IReadOnlyList<NameSyntax> Kind, IReadOnlyList<NameSyntax> AndKind, ExpressionSyntax? Remain, TextSpan Span) : SyntaxNode(Span);
 
 /// <summary>Which place of the row below.</summary>
 public enum PlaceWord

@@ -34,7 +34,7 @@ public sealed class EdgeSelectionTests
     public void The_foundation_and_the_last_row_are_edges_too()
     {
         Assert.Equal(30, EdgeSelection.Foundation(Shaped()).Stitches);
-        Assert.Equal(26, EdgeSelection.LastRow(Shaped()).Stitches);
+        Assert.Equal(26, EdgeSelection.LastRow(Shaped(), []).Stitches);
     }
 
     [Fact]

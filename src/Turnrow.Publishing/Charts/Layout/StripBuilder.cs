@@ -26,7 +26,7 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
         switch (word)
         {
             case Work { Target.Aim: Aim.EachOfKind } work:
-                InEach(work.Target.Filter, count => AddLoop(count, 1, () => _open.Add(CellOf(work, work.Makes), work.Takes)));
+                InEach(work, work.Target.Filter, count => AddLoop(count, 1, () => _open.Add(CellOf(work, work.Makes), work.Takes)));
                 break;
             case Work work:
                 _open.Pass(work.Passed);
@@ -34,7 +34,7 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
                 AddLoop(work.Amount.Times, takes, () => _open.Add(CellOf(work, work.Makes), takes));
                 break;
             case Group { Target.Aim: Aim.EachOfKind } group:
-                InEach(group.Target.Filter, count => AddLoop(count, 1, () => InOnePlace(group)));
+                InEach(group, group.Target.Filter, count => AddLoop(count, 1, () => InOnePlace(group)));
                 break;
             case Group group:
                 _open.Pass(group.Passed);
@@ -99,10 +99,11 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
         else _open.Add(loop, loop.Unit.Place * times, worked: takes > 0);
     }
 
-    // Goes on to the end of the row, to each place of a kind, repeat by repeat of what is below.
-    private void InEach(PlaceFilter filter, Action<int> work)
+    // Goes to each place of a kind as far as the word does, repeat by repeat of what is below.
+    private void InEach(Word word, PlaceFilter filter, Action<int> work)
     {
-        foreach (var (runs, times) in PlaceRuns.From(below, _open.Place))
+        var reached = below.Slice(0, _open.Place + WordCounts.Takes(word));
+        foreach (var (runs, times) in PlaceRuns.From(reached, _open.Place))
         {
             AddLoop(times, 1, () =>
             {

@@ -24,6 +24,7 @@ internal sealed record EdgeStretch(
     public string Whole(Wording words) => Kind switch
     {
         Fabric.Pieces.StretchKind.LastRow => $"the last row of {Names.Title(Piece)}",
+        Fabric.Pieces.StretchKind.OpenStitches => $"the {words.Sts} left unworked in the last row of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.Foundation => $"the beginning edge of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.LeftStitches => $"the {words.Sts} left unworked at {Named}",
         Fabric.Pieces.StretchKind.AddedChain => $"the added {words.Ch} at {Named}",

@@ -32,12 +32,6 @@ internal sealed record Beginning(int Skipped, Word? First, IReadOnlyList<Word> R
         _ => 0,
     };
 
-    /// <summary>The rest where the chain that stands for the first stitch is also the space behind it.</summary>
-    public IReadOnlyList<Word> RestAfter(bool space)
-    {
-        if (!space) return Rest;
-        // The space may be the first thing in a repeat: then its first time is told without it.
-        var rest = Leading.Unrolled(Rest);
-        return rest is [Chains, ..] ? rest[1..] : Rest;
-    }
+    /// <summary>The rest where the chain that stands for the first stitch is also the space behind it, alone or as a repeat's beginning.</summary>
+    public IReadOnlyList<Word> RestAfter(bool space) => space && Leading.Unrolled(Rest) is [Chains, .. var rest] ? rest : Rest;
 }

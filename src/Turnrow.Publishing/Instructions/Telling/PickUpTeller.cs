@@ -14,67 +14,119 @@ internal static class PickUpTeller
     public static RowDescription Tell(PickUpStart start, RowWork work)
     {
         if (start.Walk.Count == 0 || work.Opening.Stitch is not { } stitch) return RowDescription.Unknown;
-        var first = StretchOf(start.Walk[0]);
+        var stretches = Stretches(start.Walk);
+        var first = StretchOf(stretches[0]);
         Phrase before = start.Joined ? new JoinAtEdge(start.RightSide, first) : new GoOnAlong(start.RightSide, first);
         var phrases = new List<Phrase>();
         if (work.Opening.Chains > 0) phrases.Add(new PickUpChain(stitch, work.Opening.Chains, work.Opening.Counts));
-        for (var i = 0; i < start.Walk.Count; i++)
+        var rounds = new Rounds(phrases, stitch, work.Opening.Counts);
+        foreach (var legs in stretches)
         {
-            if (i > 0) phrases.Add(new ThenAlong(StretchOf(start.Walk[i])));
-            Along(phrases, start.Walk[i], stitch, i == 0, i == 0 && work.Opening.Counts);
+            if (legs != stretches[0]) phrases.Add(new ThenAlong(StretchOf(legs)));
+            foreach (var leg in legs) rounds.Along(leg);
         }
 
         return new RowDescription(new([before]), new(phrases), PhraseList.None);
     }
 
-    private static EdgeStretch StretchOf(PickUpLeg leg)
+    // Row-ends of one edge that follow each other are one stretch to the maker, whatever the rows' stitch is.
+    private static List<List<PickUpLeg>> Stretches(IReadOnlyList<PickUpLeg> walk)
     {
-        var stretch = leg.Stretch;
-        var (first, last) = leg.Upwards ? (stretch.FirstRow, stretch.LastRow) : (stretch.LastRow, stretch.FirstRow);
-        return new EdgeStretch(
-            leg.Piece.Name, stretch.Name, leg.Hand, stretch.Kind, Sized.Of(first), Sized.Of(last), Sized.Of(leg.Piece.Rows.Count), leg.Upwards);
+        var stretches = new List<List<PickUpLeg>>();
+        foreach (var leg in walk)
+        {
+            if (stretches.Count == 0 || !GoesOn(stretches[^1][^1], leg)) stretches.Add([leg]);
+            else if (Together(stretches[^1][^1], leg) is { } together) stretches[^1][^1] = together;
+            else stretches[^1].Add(leg);
+        }
+
+        return stretches;
     }
 
-    // Stitches a place, in rounds of as many places as the rate is given for; the larger numbers come first.
-    private static void Along(List<Phrase> phrases, PickUpLeg leg, Stitch stitch, bool isFirst, bool chainCounts)
+    // Both as one, if so many are worked in both alike.
+    private static PickUpLeg? Together(PickUpLeg before, PickUpLeg leg)
     {
-        var (rate, per) = Lowest(leg.Rate, leg.Per);
-        var name = NameOf(leg.Stretch.Kind);
-        var places = leg.Stretch.Count;
-        var done = 0;
-        if (isFirst && places > 0)
+        if ((before.Rate, before.Per) != (leg.Rate, leg.Per)) return null;
+        var lower = leg.Upwards ? before.Stretch : leg.Stretch;
+        return before with { Stretch = lower with { Count = before.Stretch.Count + leg.Stretch.Count } };
+    }
+
+    private static bool GoesOn(PickUpLeg before, PickUpLeg leg) =>
+        before.Piece == leg.Piece && before.Hand == leg.Hand && before.Stretch.Name == leg.Stretch.Name
+        && before.Stretch.Kind == StretchKind.RowEnds && leg.Stretch.Kind == StretchKind.RowEnds
+        && (leg.Upwards ? leg.Stretch.FirstRow == before.Stretch.LastRow + 1 : leg.Stretch.LastRow == before.Stretch.FirstRow - 1);
+
+    private static EdgeStretch StretchOf(List<PickUpLeg> legs)
+    {
+        var leg = legs[0];
+        var (first, last) = leg.Upwards
+            ? (leg.Stretch.FirstRow, legs[^1].Stretch.LastRow)
+            : (leg.Stretch.LastRow, legs[^1].Stretch.FirstRow);
+        return new EdgeStretch(
+            leg.Piece.Name, leg.Stretch.Name, leg.Hand, leg.Stretch.Kind, Sized.Of(first), Sized.Of(last), Sized.Of(leg.Piece.Rows.Count), leg.Upwards);
+    }
+
+    // Stitches a place, in rounds of as many places as the rate is given for; the larger numbers come first. What is said of several
+    // stretches together goes on from one to the next in the middle of a round.
+    private sealed class Rounds(List<Phrase> phrases, Stitch stitch, bool chainCounts)
+    {
+        private readonly Dictionary<(int Rate, int Per), int> _done = [];
+        private bool _begun;
+
+        public void Along(PickUpLeg leg)
         {
-            // Rounds begin with the larger number, so the first place has a stitch at least.
-            var here = InPlace(rate, per, 0) - (chainCounts ? 1 : 0);
+            var (rate, per) = Lowest(leg.Rate, leg.Per);
+            var name = NameOf(leg.Stretch.Kind);
+            var at = _done.GetValueOrDefault((leg.Rate, leg.Per));
+            var end = at + leg.Stretch.Count;
+            _done[(leg.Rate, leg.Per)] = end % per;
+            if (!_begun && at < end) Begin(InPlace(rate, per, at++), name);
+            while (at < end && at % per != 0) Add(InPlace(rate, per, at++ % per), 1, name);
+            var rounds = (end - at) / per;
+            if (per == 1) Add(rate, rounds, name);
+            else if (rounds > 0) AddRounds(rate, per, rounds, name);
+            for (at += rounds * per; at < end; at++) Add(InPlace(rate, per, at % per), 1, name);
+        }
+
+        // Rounds begin with the larger number, so the first place has a stitch at least; the chain may stand for it.
+        private void Begin(int each, PlaceName name)
+        {
+            _begun = true;
+            var here = each - (chainCounts ? 1 : 0);
             if (here > 0) phrases.Add(new StitchesIn(stitch, HookInto.BothLoops, Sized.Of(here), new SamePlace(name)));
-            done = 1;
         }
 
-        while (done < places && done % per != 0)
+        private void AddRounds(int rate, int per, int rounds, PlaceName name)
         {
-            Add(phrases, stitch, InPlace(rate, per, done % per), 1, name);
-            done++;
+            var round = new Rounds([], stitch, false);
+            for (var i = 0; i < per; i++) round.Add(InPlace(rate, per, i), 1, name);
+            if (rounds == 1) phrases.AddRange(round.Told);
+            else phrases.Add(new Repeated(new(round.Told), Sized.Of(rounds)));
         }
 
-        var rounds = (places - done) / per;
-        if (rounds == 0) return;
-        if (per == 1)
+        private List<Phrase> Told => phrases;
+
+        // Like numbers side by side are said at once.
+        private void Add(int each, int places, PlaceName name)
         {
-            Add(phrases, stitch, rate, rounds, name);
-            return;
-        }
+            if (places == 0) return;
+            if (each == 0)
+            {
+                phrases.Add(new SkipPlaces(Sized.Of(places), name, false));
+                return;
+            }
 
-        var round = new List<Phrase>();
-        for (var i = 0; i < per; i++) Add(round, stitch, InPlace(rate, per, i), 1, name);
-        if (rounds == 1) phrases.AddRange(round);
-        else phrases.Add(new Repeated(new(round), Sized.Of(rounds)));
+            if (phrases.Count > 0 && phrases[^1] is StitchesIn { Where: NextPlaces next } before && before.Each.First == each && next.Place == name)
+            {
+                places += next.Count.First;
+                phrases.RemoveAt(phrases.Count - 1);
+            }
+
+            phrases.Add(new StitchesIn(stitch, HookInto.BothLoops, Sized.Of(each), new NextPlaces(Sized.Of(places), name, false)));
+        }
     }
 
     private static int InPlace(int rate, int per, int place) => (rate / per) + (place < rate % per ? 1 : 0);
-
-    private static void Add(List<Phrase> phrases, Stitch stitch, int each, int places, PlaceName name) => phrases.Add(each == 0
-        ? new SkipPlaces(Sized.Of(places), name, false)
-        : new StitchesIn(stitch, HookInto.BothLoops, Sized.Of(each), new NextPlaces(Sized.Of(places), name, false)));
 
     private static (int Rate, int Per) Lowest(int rate, int per)
     {

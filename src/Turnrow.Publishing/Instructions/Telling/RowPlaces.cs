@@ -66,9 +66,6 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow)
         return Named(ref ahead, ahead.Remaining);
     }
 
-    /// <summary>The row's last place; there must be one ahead.</summary>
-    public Place LastAhead => below.Last;
-
     /// <summary>The name of the spaces ahead: by their chains, if all are alike.</summary>
     public PlaceName SpaceName()
     {
@@ -135,6 +132,18 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow)
 
         return count;
     }
+
+    /// <summary>How many places there are ahead up to the last that satisfies a condition, so many at the end aside; 0 if none does.</summary>
+    public int UpToLast(Func<Place, bool> condition, int aside)
+    {
+        var ahead = new PlaceCursor(below.Slice(Passed, Remaining - aside).Reversed());
+        while (ahead.Remaining > 0 && ahead.CurrentRun(int.MaxValue) is var run && !condition(run.Place)) ahead.Pass(run.Count);
+        return ahead.Remaining;
+    }
+
+    /// <summary>True if any of the places from so many ahead on satisfies a condition.</summary>
+    public bool AnyFrom(int offset, Func<Place, bool> condition) =>
+        offset < Remaining && below.Slice(Passed + offset, Remaining - offset).CountWhere(condition) > 0;
 
     /// <summary>True if any of the places ahead was added as chains.</summary>
     public bool HasAddedAhead => _cursor.Remaining > 0 && below.Last.Kind == PlaceKind.AddedChain;

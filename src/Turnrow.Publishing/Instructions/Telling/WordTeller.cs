@@ -125,7 +125,7 @@ internal sealed class WordTeller(RowContext row)
                 Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes * work.Amount.Times), Same()));
                 break;
             case Aim.EachOfKind:
-                EachOfKind(work.Target.Filter, where => new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
+                EachOfKind(work.Target, where => new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
                 break;
             case Aim.NextOfKind:
                 _places.Pass(work.Passed);
@@ -213,11 +213,17 @@ internal sealed class WordTeller(RowContext row)
         OneByOne(work with { Amount = Amount.Of(work.Amount.Times) });
     }
 
-    private void EachOfKind(PlaceFilter filter, Func<Where, Phrase> phrase)
+    // "Across" where nothing of the kind is behind, but the chain that stands for the last stitch, which is told by itself.
+    private void EachOfKind(Target target, Func<Where, Phrase> phrase)
     {
-        var top = _places.Remaining > 0 && filter.Has(_places.LastAhead) ? _places.TopAt(_places.Remaining - 1) : null;
-        Phrases.Add(phrase(new EachAcross(NameOf(filter))));
-        _places.Pass(_places.Remaining);
+        var reach = _places.UpToLast(target.Filter.Has, target.Remain);
+        var top = reach == _places.Remaining && reach > 0 ? _places.TopAt(reach - 1) : null;
+        var last = _places.Remaining - reach;
+        var onlyTop = last == 1 && _places.TopAt(reach) is not null;
+        Phrases.Add(phrase(last > 0 && !onlyTop && _places.AnyFrom(reach, target.Filter.Has)
+            ? new EachToLast(NameOf(target.Filter), Sized.Of(last + row.LeftAtEnd))
+            : new EachAcross(NameOf(target.Filter))));
+        _places.Pass(reach);
         if (top is not null) Phrases.Add(phrase(top));
     }
 
@@ -239,7 +245,7 @@ internal sealed class WordTeller(RowContext row)
                 Phrases.Add(InPlace(inside, Same()));
                 return;
             case Aim.EachOfKind:
-                EachOfKind(group.Target.Filter, where => InPlace(inside, where));
+                EachOfKind(group.Target, where => InPlace(inside, where));
                 return;
             case Aim.Last:
                 Phrases.Add(InPlace(inside, Last()));

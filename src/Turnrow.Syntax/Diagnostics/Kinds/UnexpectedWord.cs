@@ -101,6 +101,12 @@ public static class UnexpectedWord
             Mends = [new Mend("put it in quotes", span, $"\"{text}\"")],
         };
 
+    internal static Diagnostic UntilWithoutEach(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; only `in each …` goes on until something remains")
+        {
+            Help = "such words read: dc in each st and sp until 1 remains",
+        };
+
     internal static Diagnostic SumWithoutStitch(TextSpan span, string text) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; a stitch should stand before it")
         {
