@@ -14,16 +14,6 @@ public sealed class WaistcoatTests
         Compilation.Of(new SourceText(Name + ".turnrow", File.ReadAllText(Repository.PathOf($"patterns/{Name}.turnrow"))));
 
     [Theory]
-    [InlineData(Name + ".back.svg")]
-    [InlineData(Name + ".right-front.svg")]
-    [InlineData(Name + ".left-front.svg")]
-    [InlineData(Name + ".right-tie.svg")]
-    [InlineData(Name + ".left-tie.svg")]
-    [InlineData(Name + ".counts.csv")]
-    [InlineData(Name + ".rows.json")]
-    public void It_is_published_as_it_was(string file) => Golden.Matches($"patterns/{Name}/{file}", Published(0, file));
-
-    [Theory]
     [InlineData(3, "left-front")]
     [InlineData(6, "back")]
     [InlineData(6, "right-front")]

@@ -21,7 +21,7 @@ internal static class TurnRules
         }
 
         var counts = statement.Counts ?? stitch.TurningChainCounts ?? true;
-        var first = chains + 1;
+        var first = TurnRule.Of(chains, counts).FirstStitchIn;
         if (statement.FirstStitchIn is { } said)
         {
             if (Whole(context, said) is not { } k || k < 1) return;

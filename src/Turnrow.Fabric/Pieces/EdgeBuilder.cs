@@ -1,5 +1,6 @@
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
 
 namespace Turnrow.Fabric.Pieces;
 
@@ -37,6 +38,7 @@ internal sealed class EdgeBuilder(Hand hand)
     public void Add(Row row, Step? step)
     {
         if (step is not null) Add(row.Number - 1, step);
+        if (LeftInWords(row) is > 0 and var left) _stretches.Add(new Stretch(StretchKind.LeftStitches, row.Number - 1, left, null, Name));
         var stitch = EndStitch(row);
         var name = UseName();
         if (_stretches.Count > 0 && _stretches[^1] is { Kind: StretchKind.RowEnds } last && last.Stitch == stitch && last.Name == name)
@@ -47,6 +49,14 @@ internal sealed class EdgeBuilder(Hand hand)
 
         _stretches.Add(new Stretch(StretchKind.RowEnds, row.Number, 1, stitch, name));
     }
+
+    // What the words leave where a step is already: chains added, or stitches left by a statement.
+    private int LeftInWords(Row row) => row.Work?.Words switch
+    {
+        [SlipOver slip, ..] when hand == row.StartsAt => slip.Count,
+        [.., Leave leave] when hand == row.EndsAt => leave.Count,
+        _ => 0,
+    };
 
     // A step that was made under two names is two stretches, the earlier one first.
     private void Add(int rowBefore, Step step)

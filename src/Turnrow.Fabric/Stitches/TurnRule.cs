@@ -7,8 +7,11 @@ namespace Turnrow.Fabric.Stitches;
 /// <param name="FirstStitchIn">Which chain from the hook the foundation's first stitch goes into.</param>
 public sealed record TurnRule(int Chains, bool Counts, bool CountsInFoundation, int FirstStitchIn)
 {
-    /// <summary>A rule that is the same in the foundation, its first stitch in the chain after the turning chain's.</summary>
-    public static TurnRule Of(int chains, bool counts) => new(chains, counts, counts, chains + 1);
+    /// <summary>
+    /// A rule that is the same in the foundation, its first stitch in the chain after the turning chain's; but never in the one next to
+    /// the hook, which can't be worked into.
+    /// </summary>
+    public static TurnRule Of(int chains, bool counts) => new(chains, counts, counts, Math.Max(chains, 1) + 1);
 
     /// <summary>The trade's custom; where print does both, the chain counts.</summary>
     public static TurnRule CustomOf(Stitch stitch) => Of(stitch.Height, stitch.TurningChainCounts ?? true);

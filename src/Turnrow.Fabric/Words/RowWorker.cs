@@ -153,21 +153,21 @@ public static class RowWorker
                     Fail(RowFaultKind.NothingBefore, word, 0, 0);
                     return -1;
                 case Aim.NextOfKind:
-                    return PassTo(word, target.Filter);
+                    return PassTo(word, target);
                 default:
                     return 0;
             }
         }
 
-        private int PassTo(Word word, PlaceFilter filter)
+        private int PassTo(Word word, Target target)
         {
             var passed = 0;
             while (_cursor.Remaining > 0)
             {
                 var run = _cursor.CurrentRun(int.MaxValue);
-                if (filter.Has(run.Place)) return passed;
+                if (target.Filter.Has(run.Place)) return passed;
                 // "Next ch-3 sp" never passes over another space: that is left to the designer to say.
-                if (filter.Kind == PlaceFilterKind.SpaceOf && run.Place.Kind == PlaceKind.Space) break;
+                if (target is { OverOthers: false, Filter.Kind: PlaceFilterKind.SpaceOf } && run.Place.Kind == PlaceKind.Space) break;
                 _cursor.Pass(run.Count);
                 passed += run.Count;
                 if (++_steps > MostSteps) break;

@@ -99,7 +99,12 @@ public readonly record struct PlaceFilter(PlaceFilterKind Kind, Stitch? Stitch, 
 }
 
 /// <summary>Where a word goes, and of which kind the place is.</summary>
-public readonly record struct Target(Aim Aim, PlaceFilter Filter)
+/// <param name="Aim">Which place.</param>
+/// <param name="Filter">Of which kind.</param>
+/// <param name="OverOthers">
+/// True if the way to a space of so many chains may lead over other spaces, as it does with <see cref="Aim.EachOfKind"/>.
+/// </param>
+public readonly record struct Target(Aim Aim, PlaceFilter Filter, bool OverOthers = false)
 {
     /// <summary>Of <see cref="Aim.EachOfKind"/>, how many places at the row's end it stays away from.</summary>
     public int Remain { get; init; }

@@ -18,9 +18,6 @@ public static class WordCounts
         _ => 0,
     };
 
-    /// <summary>Places that words use up.</summary>
-    public static int Takes(IReadOnlyList<Word> words) => Sum(words, Takes);
-
     /// <summary>Stitches that a word makes.</summary>
     public static int Makes(Word word) => word switch
     {

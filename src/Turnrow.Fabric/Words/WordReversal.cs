@@ -126,7 +126,9 @@ internal static class WordReversal
         _ => Target.Next,
     };
 
-    private static Target TargetOfOne(Target target) => target.Aim == Aim.EachOfKind ? new Target(Aim.NextOfKind, target.Filter) : Turned(target);
+    private static Target TargetOfOne(Target target) => target.Aim == Aim.EachOfKind ? OneOf(target) : Turned(target);
+
+    private static Target OneOf(Target each) => new(Aim.NextOfKind, each.Filter, true);
 
     private static Word WithTarget(Word word, Target target) => word switch
     {
@@ -169,9 +171,9 @@ internal static class WordReversal
         (Work { Target.Aim: Aim.EachOfKind } work, { } remain) => work with { Target = work.Target with { Remain = remain } },
         (Group { Target.Aim: Aim.EachOfKind } group, { } remain) => group with { Target = group.Target with { Remain = remain } },
         (Work { Target: { Aim: Aim.EachOfKind } target, Takes: 1 } work, null) =>
-            new Repeat([work with { Target = new Target(Aim.NextOfKind, target.Filter), Amount = Amount.Once }], Fixed(work.Amount)) { Origin = work.Origin },
+            new Repeat([work with { Target = OneOf(target), Amount = Amount.Once }], Fixed(work.Amount)) { Origin = work.Origin },
         (Group { Target: { Aim: Aim.EachOfKind } target } group, null) =>
-            new Repeat([group with { Target = new Target(Aim.NextOfKind, target.Filter), Times = 1 }], Amount.Of(group.Times)) { Origin = group.Origin },
+            new Repeat([group with { Target = OneOf(target), Times = 1 }], Amount.Of(group.Times)) { Origin = group.Origin },
         _ => word,
     };
 

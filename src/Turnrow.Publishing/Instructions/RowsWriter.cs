@@ -67,6 +67,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             var number = NumberOf(more, None(more));
             var single = more.Sizes.All(static s => s.Rows.Count == 2);
             Add(more, first, (single ? "As Row " : "Repeat Row ") + number.Written(), Growth.Of(more, first));
+            rows = more;
             _repeating = (more with { Sizes = [.. more.Sizes.Select(static s => s with { Rows = [.. s.Rows.Skip(1)] })] }, number, paragraphs.Count - 1);
         }
 

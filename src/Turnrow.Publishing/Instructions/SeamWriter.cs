@@ -60,8 +60,10 @@ internal sealed record SeamText(SeamSide First, SeamSide Second, bool Opposite, 
             return $"Match the end of {first} of {First.PieceName} with the end of {second} of {Second.PieceName}.{ease}";
         var (meetsFirst, meetsLast) = Opposite ? (second.Last, second.First) : (second.First, second.Last);
         return $"Match them row for row, Row {first.First.Written()} of {First.PieceName} with Row {meetsFirst.Written()} of {Second.PieceName}"
-            + $", and so on to Row {first.Last.Written()} of {First.PieceName} with Row {meetsLast.Written()} of {Second.PieceName}.{ease}";
+            + $", and so on to Row {first.Last.Written()} of {First.PieceName} with Row {meetsLast.Written()} of {Second.PieceName}{AtSteps(words)}.{ease}";
     }
+
+    private string AtSteps(Wording words) => First.HasSteps && Second.HasSteps ? $", and the edges between rows {words.St} for {words.St}" : string.Empty;
 
     private string Worked(Wording words)
     {
@@ -90,7 +92,7 @@ internal sealed record RowSpan(Sized<int> First, Sized<int> Last)
 }
 
 /// <summary>One edge of a seam.</summary>
-internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchKind Kind, RowSpan? Rows, RowSpan? OpenBefore, RowSpan? OpenBehind)
+internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchKind Kind, RowSpan? Rows, RowSpan? OpenBefore, RowSpan? OpenBehind, bool HasSteps)
 {
     public string PieceName => Names.Title(Piece);
 
@@ -109,19 +111,19 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
         var ends = side.Stretches.Where(static s => s.Kind == StretchKind.RowEnds).ToList();
         var name = side.Stretches.Select(static s => s.Name).FirstOrDefault(static n => n is not null);
         var kind = side.Stretches.Count > 0 ? side.Stretches[0].Kind : StretchKind.RowEnds;
-        if (side.Hand is not { } hand || ends.Count == 0) return new SeamSide(side.Piece.Name, name, side.Hand, kind, null, null, null);
+        if (side.Hand is not { } hand || ends.Count == 0) return new SeamSide(side.Piece.Name, name, side.Hand, kind, null, null, null, false);
         var rows = Span(ends[0].FirstRow, ends[^1].LastRow);
         // Rows of the same name that are not in the seam stay open.
         var named = side.Piece.At(hand).Stretches.Where(s => s.Kind == StretchKind.RowEnds && s.Name == name).ToList();
         var before = named.Count > 0 && named[0].FirstRow < ends[0].FirstRow ? Span(named[0].FirstRow, ends[0].FirstRow - 1) : null;
         var behind = named.Count > 0 && named[^1].LastRow > ends[^1].LastRow ? Span(ends[^1].LastRow + 1, named[^1].LastRow) : null;
-        return new SeamSide(side.Piece.Name, name, hand, StretchKind.RowEnds, rows, before, behind);
+        return new SeamSide(side.Piece.Name, name, hand, StretchKind.RowEnds, rows, before, behind, ends.Count < side.Stretches.Count);
     }
 
     public SeamSide? And(SeamSide other)
     {
         var alike = Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind
-            && Rows is null == other.Rows is null && OpenBefore is null == other.OpenBefore is null
+            && HasSteps == other.HasSteps && Rows is null == other.Rows is null && OpenBefore is null == other.OpenBefore is null
             && OpenBehind is null == other.OpenBehind is null;
         return alike
             ? this with

@@ -47,8 +47,6 @@ internal static class AnnotatedRows
                 return pattern.Pieces.Where(p => Same(p.Name, opened.Name.Text)).Select(BeginningNote.Of).Concat(RowNotes.Of(compilation, line));
             case SeamStatement when seams.TryDequeue(out var seam):
                 return [SeamNote.Of(seam)];
-            case null:
-                return [];
             default:
                 return RowNotes.Of(compilation, line);
         }

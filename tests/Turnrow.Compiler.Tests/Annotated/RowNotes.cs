@@ -22,7 +22,7 @@ internal static class RowNotes
     }
 
     private static bool IsOf(Row row, LineSyntax line) =>
-        row.Origin.Value is SyntaxNode node ? ReferenceEquals(node, line.Statement) : ReferenceEquals(row.Origin.Value, line);
+        row.Origin.Value is { } made && (ReferenceEquals(made, line.Statement) || ReferenceEquals(made, line));
 
     private static string Rows(string piece, List<List<Row>> rows)
     {

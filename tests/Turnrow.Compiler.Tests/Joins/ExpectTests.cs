@@ -6,6 +6,8 @@ public sealed class ExpectTests
 {
     [Theory]
     [InlineData("expect back rows are 6")]
+    [InlineData("expect back rows are back rows")]
+    [InlineData("expect back stitches + 2 are 22 (26)")]
     [InlineData("expect back rows are 2 x 3")]
     [InlineData("expect back stitches are 20 (24)")]
     [InlineData("expect 20 dc stitches measure 10 cm")]

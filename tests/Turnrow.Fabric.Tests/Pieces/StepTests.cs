@@ -86,6 +86,16 @@ public sealed class StepTests
     }
 
     [Fact]
+    public void Words_that_slip_over_chains_just_added_leave_these()
+    {
+        var builder = Made.Begun(20, 2).Add(Hand.Right, 8).Row(new SlipOver(2), Words.Say.Stitches(Amount.Across));
+        Assert.Equal(26, builder.Last());
+        Assert.Equal(
+            [(StretchKind.RowEnds, 1, 2, (string?)null), (StretchKind.AddedChain, 2, 8, null), (StretchKind.LeftStitches, 2, 2, null), (StretchKind.RowEnds, 3, 1, null)],
+            Stretches(builder, Hand.Right));
+    }
+
+    [Fact]
     public void Leaving_more_than_there_is_is_a_fault()
     {
         var builder = Made.Begun(5, 1).Leave(Hand.Right, 3).Leave(Hand.Left, 3);

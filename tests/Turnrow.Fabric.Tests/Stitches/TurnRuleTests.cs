@@ -8,6 +8,7 @@ public sealed class TurnRuleTests
 {
     // Arithmetic, no source needed: c chains, the first stitch in the k-th, s = 1 if the skipped chains count: c - (k - 1) + s.
     [Theory]
+    [InlineData("sl st", 0, false, 20, 21, 2)] // the 2nd chain of slip stitches: common practice
     [InlineData("sc", 1, false, 20, 21, 2)]
     [InlineData("hdc", 2, true, 20, 21, 3)]
     [InlineData("hdc", 2, false, 20, 22, 3)]

@@ -112,6 +112,20 @@ public sealed class RowWordsTests
         9, Say.Good(Say.Mesh(4), Say.In(Aim.EachOfKind, new PlaceFilter(PlaceFilterKind.StitchOrSpace, null, 0))).Stitches);
 
     [Fact]
+    public void In_each_stays_away_from_what_remains()
+    {
+        var row = Say.Good(Say.Mesh(4), Say.In(Aim.First, 3), new Work(StitchBook.Double, 1, 1, Amount.Once, Say.EachUntil(1), HookInto.BothLoops), Say.In(Aim.Last, 3));
+        Assert.Equal(13, row.Stitches);
+    }
+
+    [Fact]
+    public void More_can_not_remain_than_is_there()
+    {
+        var fault = Say.Bad(Say.Mesh(4), new Work(StitchBook.Double, 1, 1, Amount.Once, Say.EachUntil(10), HookInto.BothLoops));
+        Assert.Equal((RowFaultKind.NotEnough, 10, 9), (fault.Kind, fault.Needed, fault.There));
+    }
+
+    [Fact]
     public void The_chain_that_stands_for_a_dc_is_a_dc_to_go_to() => Assert.Equal(
         1, Say.Good(Say.Of((Say.Space(2), 1), (Say.Dc with { Kind = PlaceKind.TurningChain }, 1)), Say.In(Aim.NextOfKind, Say.DcOnly)).Stitches);
 

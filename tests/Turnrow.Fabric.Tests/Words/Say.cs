@@ -42,6 +42,9 @@ internal static class Say
     public static Work In(Aim aim, PlaceFilter filter, int many = 1) =>
         new(StitchBook.Double, 1, many, Amount.Once, new Target(aim, filter), HookInto.BothLoops);
 
+    public static Target EachUntil(int remain) =>
+        new(Aim.EachOfKind, new PlaceFilter(PlaceFilterKind.StitchOrSpace, null, 0)) { Remain = remain };
+
     public static PlaceFilter AnySpace { get; } = new(PlaceFilterKind.AnySpace, null, 0);
 
     public static PlaceFilter SpaceOf(int chains) => new(PlaceFilterKind.SpaceOf, null, chains);

@@ -37,8 +37,7 @@ internal static class WordGen
     /// <summary>A row of words that takes what it takes; the rest is to be left.</summary>
     public static Gen<Word[]> Row { get; } = Gen.Frequency(
         (4, _simple),
-        // "In each ch-2 sp" may pass over other spaces, which "in next ch-2 sp" never does: only alone can it be said from the other end.
-        (1, _filter.Where(static f => f.Kind != PlaceFilterKind.SpaceOf).Select(static f => (Word)Say.In(Aim.EachOfKind, f))),
+        (1, _filter.Select(static f => (Word)Say.In(Aim.EachOfKind, f))),
         (2, Gen.Select(Unit, Gen.Int[0, 4], static (unit, n) => (Word)new Repeat(unit, Amount.Of(n))))).Array[1, 6];
 
     /// <summary>A row to work over.</summary>

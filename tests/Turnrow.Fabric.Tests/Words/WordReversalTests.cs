@@ -49,6 +49,14 @@ public sealed class WordReversalTests
     }
 
     [Fact]
+    public void In_each_stays_away_from_what_was_worked_before_it()
+    {
+        Work Each(int remain) => new(StitchBook.Double, 1, 1, Amount.Of(8), Say.EachUntil(remain), HookInto.BothLoops);
+        var row = Say.Good(Say.Mesh(4), Say.Stitches(1), Each(0));
+        Assert.Equal([Each(1), Say.Stitches(1)], WordReversal.Reverse(row.Words));
+    }
+
+    [Fact]
     public void A_place_that_was_gone_to_is_gone_to_from_the_other_end()
     {
         var below = Say.Of((Say.Dc, 2), (Say.Space(2), 1), (Say.Dc, 1));

@@ -26,6 +26,39 @@ public class JoiningTests
     }
 
     [Fact]
+    public void What_is_said_of_several_edges_together_goes_on_in_the_middle_of_a_round()
+    {
+        const string Ends = "pattern \"P\"\npiece panel\nbegin with 10 stitches\nright edge is front\nrow 1 RS: hdc across\nstraight 4 rows\nfasten off\n";
+        var band = Written.Piece(Ends + "piece band picked up along panel front and panel left edge: 3 sc per 2 rows", piece: "Band");
+        Assert.Contains(
+            "2 sc in same row-end, sc in next row-end, 2 sc in next row-end, sc in next row-end, 2 sc in next row-end, then along the left edge of Panel from its last row back to Row 1, sc in next row-end, [2 sc in next row-end, sc in next row-end] 2 times. [15 sc]",
+            band, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Rows_of_several_stitches_are_one_edge_to_the_maker()
+    {
+        var band = Written.Piece("pattern \"P\"\npiece panel\nbegin with 10 stitches\nrow 1 RS: sc across\nrow: sc across\nrow: dc across\nrow: dc across\nfasten off\npiece band picked up along panel right edge: sc", piece: "Band");
+        Assert.Contains("work along the edge from there up to its last row.\nRow 1 (RS): Ch 1 (does not count as a st), sc in same row-end, sc in next row-end, 2 sc in each of next 2 row-ends. [6 sc]", band, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Between_two_parts_the_last_row_is_what_they_leave()
+    {
+        var band = Written.Piece(Panel.Replace("fasten off", "piece a from panel: 3 stitches at right edge\nrow: hdc across\nfasten off\npiece b from panel: 3 stitches at left edge\nrow: hdc across\nfasten off", StringComparison.Ordinal) + "piece band picked up along panel last row: sc", piece: "Band");
+        Assert.StartsWith("With RS facing, join yarn with sl st at the sts left unworked in the last row of Panel, in the first of them.\nRow 1 (RS): Ch 1 (does not count as a st), sc in same st, sc in each of next 3 sts. [4 sc]", band, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("", "Match the two ends of Row 1. Sew")]
+    [InlineData("straight 1 row\n", "Match the two ends of each row from Row 1 to Row 2. Sew")]
+    public void A_band_closed_to_a_ring_has_its_own_ends_matched(string more, string expected)
+    {
+        var text = Written.Of(Panel + $"piece band picked up along panel neck: 3 sc per 2 rows\n{more}fasten off\nseam band right edge with band left edge");
+        Assert.Contains(expected, text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_seam_says_which_row_meets_which_and_what_stays_open()
     {
         var text = Written.Of(Panel + "piece other\nbegin with 10 stitches\nright edge is front\nrow 1 RS: hdc across\nstraight 7 rows\nseam panel front, all but first 2 rows, with other front, all but last 2 rows: 1 sc in each row\nseam panel neck with other left edge");

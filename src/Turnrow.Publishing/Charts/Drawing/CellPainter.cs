@@ -54,7 +54,7 @@ internal sealed class CellPainter(Sheet sheet, RowBand band, Ink ink)
             if (leg == 0 && chainFirst)
             {
                 OvalSymbol.Chain(ink, foot, head, _row.StandingChains);
-                sheet.Legend.Add(LegendSign.CountedChain, _row.Row.Work!.Opening.Stitch, count: _row.StandingChains);
+                sheet.Legend.Add(cell.Tops < cell.Legs ? LegendSign.DecreasingChain : LegendSign.CountedChain, _row.Row.Work!.Opening.Stitch, count: _row.StandingChains);
                 if (cell.Tops == cell.Legs) lastHead = top;
             }
             else if (cell.Legs > cell.Feet && cell.Legs > cell.Tops)

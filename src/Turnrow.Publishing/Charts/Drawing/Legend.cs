@@ -27,6 +27,9 @@ internal enum LegendSign
     /// <summary>Chains that stand for a row's first stitch.</summary>
     CountedChain,
 
+    /// <summary>Chains that stand for the first leg of a decrease at a row's start.</summary>
+    DecreasingChain,
+
     /// <summary>Chains that stand at a row's start and count for nothing.</summary>
     UncountedChain,
 

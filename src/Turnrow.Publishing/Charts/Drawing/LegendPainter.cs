@@ -58,7 +58,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms)
     private static double HeightOf(LegendEntry entry) => entry.Sign switch
     {
         LegendSign.Stitch or LegendSign.Increase or LegendSign.Decrease or LegendSign.Cluster => ChartScale.HeightOf(entry.Stitch),
-        LegendSign.CountedChain or LegendSign.UncountedChain => ChartScale.HeightOf(entry.Stitch),
+        LegendSign.CountedChain or LegendSign.DecreasingChain or LegendSign.UncountedChain => ChartScale.HeightOf(entry.Stitch),
         LegendSign.Sides or LegendSign.Hook => 30,
         _ => LowestLine,
     };
@@ -80,7 +80,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms)
             case LegendSign.Chain:
                 ink.Oval(middle, new Point(1, 0), 8, OvalSymbol.Across);
                 break;
-            case LegendSign.CountedChain or LegendSign.UncountedChain:
+            case LegendSign.CountedChain or LegendSign.DecreasingChain or LegendSign.UncountedChain:
                 OvalSymbol.Chain(ink, foot, head, entry.Count);
                 break;
             case LegendSign.SlipOver:
@@ -169,6 +169,7 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms)
             LegendSign.Hook => HookText(entry.Hook),
             LegendSign.Chain => "chain (ch)",
             LegendSign.CountedChain => $"ch {count} at a row’s start: the first {name!.Abbreviation}",
+            LegendSign.DecreasingChain => $"ch {count} at a row’s start: the first leg of a decrease",
             LegendSign.UncountedChain => $"ch {count} at a row’s start: not a stitch",
             LegendSign.SlipOver => "slip stitch (sl st)",
             LegendSign.Unworked => "stitch left unworked",

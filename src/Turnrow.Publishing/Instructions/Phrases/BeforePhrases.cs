@@ -80,5 +80,5 @@ internal sealed record SeparateChain(Sized<int> Chains, string? Edge, string? Ya
             : null;
 
     protected override string Text(Wording words) =>
-        $"leave the yarn at the {Wording.Edge(YarnEdge, Hand.Opposite())}; at the {Wording.Edge(Edge, Hand)}, join another length of yarn with {words.SlipStitch} in {At.Written(words)}, {words.Ch} {Chains.Written()}, fasten off";
+        $"leave the yarn at the {Wording.Edge(YarnEdge == Edge ? null : YarnEdge, Hand.Opposite())}; at the {Wording.Edge(YarnEdge == Edge ? null : Edge, Hand)}, join another length of yarn with {words.SlipStitch} in {At.Written(words)}, {words.Ch} {Chains.Written()}, fasten off";
 }

@@ -9,6 +9,9 @@ internal enum ChainRole : byte
     /// <summary>The row's first stitch, as everywhere in the pattern.</summary>
     Stitch,
 
+    /// <summary>The row's first stitch, where the next is another: it is said once more.</summary>
+    StitchAlone,
+
     /// <summary>Nothing: it only gives height.</summary>
     Height,
 
@@ -55,11 +58,13 @@ internal sealed record OpeningChain(Stitch? Stitch, int Chains, int Space, Chain
     {
         switch (Role)
         {
-            case ChainRole.Stitch when Space > 0:
+            case ChainRole.StitchAlone when Space == 0 && At is ChainAt.Turn or ChainAt.Here:
+                return $" (counts as 1 {words.Stitch(Stitch!)})";
+            case ChainRole.Stitch or ChainRole.StitchAlone when Space > 0:
                 return $" (counts as 1 {words.Stitch(Stitch!)} and {words.Ch} {Numbers.Plain(Space)})";
-            case ChainRole.Stitch when At == ChainAt.LastSlip:
+            case ChainRole.Stitch or ChainRole.StitchAlone when At == ChainAt.LastSlip:
                 return $" (counts as 1 {words.Stitch(Stitch!)}, in the place of the last {words.SlipStitch})";
-            case ChainRole.Stitch when At == ChainAt.Joined:
+            case ChainRole.Stitch or ChainRole.StitchAlone when At == ChainAt.Joined:
                 return $" (counts as 1 {words.Stitch(Stitch!)}, in the joined {words.St})";
             case ChainRole.Stitch:
                 return words.TurningChainCounts(Stitch!, Chains);
@@ -87,6 +92,8 @@ internal sealed record RestOfDecrease(Stitch Stitch, int Takes, int Chains, Wher
         var rest = Takes == 2 ? words.Stitch(Stitch) : words.Together(Stitch, Fabric.Words.HookInto.BothLoops, Takes - 1);
         var whole = words.Together(Stitch, Fabric.Words.HookInto.BothLoops, Takes);
         var over = Takes == 2 ? "in" : "over";
+        if (Where is ChainFromHook from)
+            return $"{rest} {over} {from.Place(words)} (the {words.Terms.Skipped} {from.Chains} {words.Ch} and this {rest} count as {whole})";
         return $"{rest} {over} {Where.Written(words)} (the {words.Ch} {Numbers.Plain(Chains)} and this {rest} count as {whole})";
     }
 }
@@ -99,11 +106,11 @@ internal sealed record Turn : Phrase
     protected override string Text(Wording words) => "turn";
 }
 
-/// <summary>Chains made before that stand for the row's first stitch, where nothing is worked into a chain after them.</summary>
-internal sealed record PassChains(Stitch Stitch, int Chains) : Phrase
+/// <summary>Chains made before, where nothing is worked into a chain after them; the stitch that they stand for, if it is one by itself.</summary>
+internal sealed record PassChains(Stitch? Stitch, int Chains) : Phrase
 {
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
     protected override string Text(Wording words) =>
-        $"{words.Terms.Skip} the {Numbers.Plain(Chains)} {words.Ch} (they count as 1 {words.Stitch(Stitch)})";
+        $"{words.Terms.Skip} the {Numbers.Plain(Chains)} {words.Ch}{(Stitch is null ? string.Empty : $" (they count as 1 {words.Stitch(Stitch)})")}";
 }

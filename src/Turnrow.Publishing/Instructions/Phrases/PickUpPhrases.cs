@@ -20,7 +20,7 @@ internal sealed record EdgeStretch(
             ? this with { First = First.And(other.First), Last = Last.And(other.Last), PieceRows = PieceRows.And(other.PieceRows) }
             : null;
 
-    /// <summary><c>the neck edge of Right front</c>.</summary>
+    /// <summary><c>the left edge (neck) of Right front</c>.</summary>
     public string Whole(Wording words) => Kind switch
     {
         Fabric.Pieces.StretchKind.LastRow => $"the last row of {Names.Title(Piece)}",
@@ -44,15 +44,16 @@ internal sealed record EdgeStretch(
         };
     }
 
-    /// <summary><c>from its last row back to Row 34</c>; null where it has no rows.</summary>
-    public string? Rows() => End() is { } end ? $"from {RowIn(First)} {end}" : null;
+    /// <summary><c>from its last row back to Row 34</c>, of one row <c>at Row 34</c>; null where it has no rows.</summary>
+    public string? Rows() => Kind != Fabric.Pieces.StretchKind.RowEnds ? null : End() is { } end ? $"from {RowIn(First)} {end}" : $"at {RowIn(First)}";
 
     /// <summary><c>back to Row 34</c>; null where it has no rows, or one.</summary>
     public string? End() => Kind != Fabric.Pieces.StretchKind.RowEnds || First.Equals(Last)
         ? null
         : $"{(Forwards ? "up" : "back")} to {RowIn(Last)}";
 
-    private string Named => $"the {Wording.Edge(Edge, Hand ?? Fabric.Rows.Hand.Right)} of {Names.Title(Piece)}";
+    // Right or left is always said: both edges may have one name, and a piece's own text need not have shown which has it.
+    private string Named => $"the {Wording.Hand(Hand ?? Fabric.Rows.Hand.Right)} edge{(Edge is null ? string.Empty : $" ({Names.Words(Edge)})")} of {Names.Title(Piece)}";
 
     private string RowIn(Sized<int> row) => row.Equals(PieceRows) ? "its last row" : $"Row {row.Written()}";
 }

@@ -105,13 +105,17 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
 
     /// <summary>So many of them: <c>4 sts</c>, <c>1 st</c>.</summary>
     public string Counted(Sized<int> number, Wording words) =>
-        $"{number.Written()} {(number.All(static n => n == 1) ? One(words) : Many(words))}";
+        $"{number.Written()} {(number.All(static n => n == 1) ? One(words) : IsMixed ? words.Sts : Many(words))}";
+
+    // "2 ch and dc" might be three: chains and stitches counted together are sts.
+    private bool IsMixed => Kind is PlaceNameKind.ChainAndStitch or PlaceNameKind.ChainAndAnyStitch;
 
     private bool IsStitch => Kind is PlaceNameKind.Stitch or PlaceNameKind.AnyStitch;
 
     private bool IsSpace => Kind is PlaceNameKind.Space or PlaceNameKind.AnySpace or PlaceNameKind.StitchAndSpace;
 
-    private bool HasChains => Kind is PlaceNameKind.Chain or PlaceNameKind.ChainAndStitch or PlaceNameKind.ChainAndAnyStitch;
+    /// <summary>True if some of them are chains.</summary>
+    public bool HasChains => Kind is PlaceNameKind.Chain or PlaceNameKind.ChainAndStitch or PlaceNameKind.ChainAndAnyStitch;
 
     private Stitch? StitchOrNone => Stitch;
 }

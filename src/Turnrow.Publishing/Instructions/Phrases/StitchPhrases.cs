@@ -66,6 +66,7 @@ internal sealed record Together(
         var next = Sized.Of(Top is null ? Takes : Takes - 1);
         var places = Place.Counted(next, words);
         if (next.First == 1) places = Place.One(words);
+        if (At == TogetherAt.Same) return $"{words.Together(Stitch, Hook, Takes)} over {FromSame(words)}";
         var at = $"{Position} {places}{(Top is null ? string.Empty : $" and {Top.Written(words)}")}";
         var one = $"{words.Together(Stitch, Hook, Takes)} over {at}";
         return Times.All(static n => n == 1) ? one : $"[{one}] {Numbers.Times(Times)}";
@@ -77,6 +78,13 @@ internal sealed record Together(
         TogetherAt.Last => "last",
         _ => "next",
     };
+
+    private string FromSame(Wording words)
+    {
+        var rest = Takes - (Top is null ? 1 : 2);
+        var next = rest == 0 ? string.Empty : $" and next {(rest == 1 ? Place.One(words) : Place.Counted(Sized.Of(rest), words))}";
+        return $"same {Place.One(words)}{next}{(Top is null ? string.Empty : $" and {Top.Written(words)}")}";
+    }
 }
 
 /// <summary>Where in a row stitches are worked together.</summary>
@@ -88,20 +96,23 @@ internal enum TogetherAt : byte
     /// <summary>Over the next places.</summary>
     Next,
 
+    /// <summary>Over the place where the yarn is joined and the next ones.</summary>
+    Same,
+
     /// <summary>Over its last places.</summary>
     Last,
 }
 
 /// <summary>Stitches worked together over a chain's first places: <c>dc2tog over next 2 ch, beginning in 4th ch from hook</c>.</summary>
-internal sealed record TogetherFromHook(Stitch Stitch, HookInto Hook, int Takes, Where From) : Phrase
+internal sealed record TogetherFromHook(Stitch Stitch, HookInto Hook, int Takes, PlaceName Place, Where From) : Phrase
 {
     protected override Phrase? Join(Phrase other) =>
-        other is TogetherFromHook t && t.Stitch == Stitch && t.Hook == Hook && t.Takes == Takes && From.And(t.From) is { } from
+        other is TogetherFromHook t && t.Stitch == Stitch && t.Hook == Hook && t.Takes == Takes && t.Place == Place && From.And(t.From) is { } from
             ? this with { From = from }
             : null;
 
     protected override string Text(Wording words) =>
-        $"{words.Together(Stitch, Hook, Takes)} over {Numbers.Plain(Takes)} {words.Ch}, beginning in {From.Written(words)}";
+        $"{words.Together(Stitch, Hook, Takes)} over {Place.Counted(Sized.Of(Takes), words)}, beginning in {From.Written(words)}";
 }
 
 /// <summary>Chains over the work: <c>ch 3</c>.</summary>

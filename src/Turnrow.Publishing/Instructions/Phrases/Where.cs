@@ -44,7 +44,8 @@ internal sealed record EachToLast(PlaceName Place, Sized<int> Last) : Where
 
     public override string Written(Wording words)
     {
-        var last = Last.All(static n => n == 1) ? words.St : PlaceName.AnyStitch.Counted(Last, words);
+        var name = Place == PlaceName.Chain ? Place : PlaceName.AnyStitch;
+        var last = Last.All(static n => n == 1) ? name.One(words) : name.Counted(Last, words);
         return $"each {Place.One(words)} to last {last}";
     }
 }
@@ -103,13 +104,19 @@ internal sealed record ChainFromHook(Sized<int> Nth, Fabric.Stitches.Stitch? Cou
             ? this with { Nth = Nth.And(chain.Nth), Passed = Passed.And(chain.Passed) }
             : null;
 
-    public override string Written(Wording words) => $"{Nth.WrittenNth()} {words.Ch} from hook ({Before(words)})";
+    public override string Written(Wording words) => $"{Place(words)} ({Before(words)})";
+
+    /// <summary>The place alone.</summary>
+    public string Place(Wording words) => $"{Nth.WrittenNth()} {words.Ch} from hook";
+
+    /// <summary>How many chains are before it.</summary>
+    public string Chains => Nth.Select(static n => n - 1).Written();
 
     private bool IsPassing => Passed.First > 0;
 
     private string Before(Wording words)
     {
-        var before = $"{words.Terms.Skipped} {Nth.Select(static n => n - 1).Written()} {words.Ch}";
+        var before = $"{words.Terms.Skipped} {Chains} {words.Ch}";
         var one = Nth.All(static n => n == 2);
         if (CountsAs is null) return $"{before} {(one ? "does" : "do")} not count";
         var parts = new List<string> { $"1 {words.Stitch(CountsAs)}" };

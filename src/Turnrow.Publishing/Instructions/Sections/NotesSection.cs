@@ -21,7 +21,7 @@ internal static class NotesSection
         var chains = TurningChains.Of(pattern);
         foreach (var way in chains.Ways) notes.Add(TurningNote(way, chains, words));
         if (Uses(work, "beginning ch"))
-            notes.Add($"Turning {words.Ch}: the {words.Ch} made where the row before was turned. Beginning {words.Ch}: the {words.Ch} {words.Terms.Skipped} at the beginning of a row that is worked into a chain.");
+            notes.Add($"Turning {words.Ch}: the {words.Ch} made at the beginning of the row before. Beginning {words.Ch}: the {words.Ch} {words.Terms.Skipped} at the beginning of a row that is worked into a chain.");
         if (Uses(work, "right edge") || Uses(work, "left edge"))
             notes.Add($"Right edge and left edge are those of the piece held with its {words.Side(true)} facing you and its first row at the bottom.");
         return notes.Count == 0 ? [] : ["## Notes", string.Join('\n', notes.Select(static n => $"- {n}"))];

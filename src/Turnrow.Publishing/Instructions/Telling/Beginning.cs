@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 
 namespace Turnrow.Publishing.Instructions.Telling;
@@ -22,6 +23,20 @@ internal sealed record Beginning(int Skipped, Word? First, IReadOnlyList<Word> R
         return at < unrolled.Count ? new(skipped, unrolled[at], unrolled[(at + 1)..]) : new(skipped, null, []);
     }
 
+    /// <summary>True if the stitch named next is the one that the row begins with.</summary>
+    public bool Goes(Stitch? stitch)
+    {
+        if (First is Work { Makes: 1, Amount.Times: 1 }) return Stitched(Leading.First(Rest)) == stitch;
+        return Stitched(First) == stitch;
+    }
+
+    private static Stitch? Stitched(Word? word) => word switch
+    {
+        Work work => work.Stitch,
+        Group group => group.Words.OfType<Work>().FirstOrDefault()?.Stitch,
+        _ => null,
+    };
+
     /// <summary>Places passed over before the first stitch, whether skipped or on the way to its kind of place.</summary>
     public int Passed(RowPlaces places) => Skipped + First switch
     {
@@ -32,6 +47,13 @@ internal sealed record Beginning(int Skipped, Word? First, IReadOnlyList<Word> R
         _ => 0,
     };
 
-    /// <summary>The rest where the chain that stands for the first stitch is also the space behind it, alone or as a repeat's beginning.</summary>
-    public IReadOnlyList<Word> RestAfter(bool space) => space && Leading.Unrolled(Rest) is [Chains, .. var rest] ? rest : Rest;
+    /// <summary>The rest where the chain that stands for the first stitch is also the space behind it, which may stand in a repeat.</summary>
+    public IReadOnlyList<Word> RestAfter(bool space)
+    {
+        if (!space) return Rest;
+        var rest = Leading.Unrolled(Rest);
+        var chains = rest.FindIndex(static w => w is not Skip);
+        if (chains >= 0 && rest[chains] is Chains) rest.RemoveAt(chains);
+        return rest;
+    }
 }

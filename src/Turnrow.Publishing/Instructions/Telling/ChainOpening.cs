@@ -28,9 +28,8 @@ internal static class ChainOpening
         switch (beginning.First)
         {
             case Work { Takes: > 1 } decrease:
+                teller.Phrases.AddRange(RestOf(row, decrease, stitch, passed));
                 row.Places.Pass(decrease.Takes);
-                teller.Phrases.Add(new RestOfDecrease(
-                    stitch, decrease.Takes, row.Work.Opening.FirstStitchIn - 1, FromHook(row, passed, stitch)));
                 break;
             case Work { Makes: 1 } work:
                 row.Places.Pass(1);
@@ -46,6 +45,20 @@ internal static class ChainOpening
 
         if (beginning.First is { } again) OpeningTeller.TellAgain(teller, again);
         teller.Tell(beginning.RestAfter(row.Work.Opening.Space > 0 && beginning.First is Work));
+    }
+
+    // The chain is one decrease with what follows; where it is all there is of chains, that goes into the row below.
+    private static IEnumerable<Phrase> RestOf(RowContext row, Work decrease, Stitch stitch, int passed)
+    {
+        var chains = row.Work.Opening.FirstStitchIn - 1;
+        Where where = FromHook(row, passed, stitch);
+        if (row.Places.At(1) is not { Kind: PlaceKind.FoundationChain or PlaceKind.AddedChain } and { } next)
+        {
+            yield return new PassChains(null, chains);
+            where = new NextPlaces(Sized.Of(decrease.Takes - 1), PlaceName.Of(next), false);
+        }
+
+        yield return new RestOfDecrease(stitch, decrease.Takes, chains, where);
     }
 
     // The next word goes, for its first time, into a chain counted from the hook.

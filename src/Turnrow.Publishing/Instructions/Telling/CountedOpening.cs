@@ -15,8 +15,15 @@ internal static class CountedOpening
     public static void Tell(RowContext row, WordTeller teller)
     {
         var beginning = Beginning.Of(row.Work.Words);
+        if (row.Work.Opening.Chains == 0)
+        {
+            // A decrease that a chain of one would have stood for is worked without any.
+            UncountedOpening.Tell(row, teller);
+            return;
+        }
+
         var passed = beginning.Passed(row.Places);
-        var at = MakeChain(row, teller, beginning.First, passed);
+        var at = MakeChain(row, teller, beginning, passed);
         if (at != ChainAt.Turn)
         {
             row.Places.Pass(passed);
@@ -44,7 +51,7 @@ internal static class CountedOpening
     }
 
     // Gets to the place where the chain stands, and makes it there.
-    private static ChainAt MakeChain(RowContext row, WordTeller teller, Word? first, int passed)
+    private static ChainAt MakeChain(RowContext row, WordTeller teller, Beginning beginning, int passed)
     {
         var left = row.Row.Start is { Adds: false } start ? start.Count : 0;
         var at = ChainAt.Turn;
@@ -66,7 +73,9 @@ internal static class CountedOpening
         }
 
         var opening = row.Work.Opening;
-        var role = first is Work { Takes: > 1 } ? ChainRole.PartOfDecrease : ChainRole.Stitch;
+        var role = beginning.First is Work { Takes: > 1 } ? ChainRole.PartOfDecrease
+            : beginning.Goes(opening.Stitch) ? ChainRole.Stitch
+            : ChainRole.StitchAlone;
         teller.Phrases.Add(new OpeningChain(opening.Stitch, opening.Chains, opening.Space, role, at));
         return at;
     }

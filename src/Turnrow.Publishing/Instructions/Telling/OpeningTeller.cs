@@ -41,8 +41,9 @@ internal static class OpeningTeller
         switch (first)
         {
             case Work { Takes: > 1 } work:
+                var name = row.Places.NameOf(work.Takes);
                 row.Places.Pass(work.Takes);
-                teller.Phrases.Add(new TogetherFromHook(work.Stitch, work.Hook, work.Takes, where));
+                teller.Phrases.Add(new TogetherFromHook(work.Stitch, work.Hook, work.Takes, name, where));
                 break;
             case Work work:
                 row.Places.Pass(1);

@@ -14,7 +14,8 @@ internal readonly record struct PlaceStretch(int Count, PlaceName Name, ChainTop
 /// <summary>Where the hook is along the row below, and what is ahead.</summary>
 /// <param name="below">The places the row is worked over.</param>
 /// <param name="openingBelow">How the row below opened; null if it is not known.</param>
-internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow)
+/// <param name="firstIsDecrease">True if that chain is one decrease with the stitch beside it: then the place is the top of that stitch.</param>
+internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool firstIsDecrease = false)
 {
     private PlaceCursor _cursor = new(below);
 
@@ -190,12 +191,12 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow)
     {
         if (!IsTop(place)) return null;
         var beginning = place.Kind == PlaceKind.SkippedChains;
-        return openingBelow is { Space: > 0, Counts: true } longer && !beginning
-            ? new ChainTop(beginning, longer.Chains - longer.Space, longer.Chains)
-            : new ChainTop(beginning, 0, 0);
+        if (openingBelow is not { Space: > 0, Counts: true } longer) return new ChainTop(beginning, 0, 0);
+        var chains = beginning ? longer.FirstStitchIn - 1 : longer.Chains;
+        return new ChainTop(beginning, chains - longer.Space, chains);
     }
 
-    private static bool HasTop(PlaceSegment segment)
+    private bool HasTop(PlaceSegment segment)
     {
         foreach (var run in segment.Unit)
         {
@@ -205,5 +206,5 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow)
         return false;
     }
 
-    private static bool IsTop(Place place) => place.Kind is PlaceKind.TurningChain or PlaceKind.SkippedChains;
+    private bool IsTop(Place place) => !firstIsDecrease && place.Kind is PlaceKind.TurningChain or PlaceKind.SkippedChains;
 }

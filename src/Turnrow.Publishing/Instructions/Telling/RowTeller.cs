@@ -1,5 +1,6 @@
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Instructions.Phrases;
 using Turnrow.Publishing.Trade;
 
@@ -90,7 +91,16 @@ internal static class RowTeller
     }
 
     private static List<Phrase> RemarksOf(RowContext place) =>
-        place.Above is { Start.Adds: false, Begins: RowBegins.Turned } ? [new LeaveSlipStitches()] : [];
+        EndsAtSlipStitches(place) ? [new LeaveSlipStitches()] : [];
+
+    // The row below began with slip stitches, and this one comes back to them.
+    private static bool EndsAtSlipStitches(RowContext place)
+    {
+        if (place.Index > 0) return place.Above is { Start.Adds: false, Begins: RowBegins.Turned };
+        if (place.Piece.Start is not PartStart { Base.Rows: { Count: > 0 } rows } part) return false;
+        var reached = place.Row.EndsAt == Hand.Left ? part.FromLeft == 0 : part.FromRight == 0;
+        return reached && rows[^1] is { Start.Adds: false, Begins: RowBegins.Turned } below && below.StartsAt == place.Row.EndsAt;
+    }
 }
 
 /// <summary>A row and what has to be known to tell it.</summary>
@@ -108,7 +118,7 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public Row? Above { get; } = index > 0 ? piece.Rows[index - 1] : null;
 
     /// <summary>Where the hook is.</summary>
-    public RowPlaces Places { get; } = new(work.Below, BelowOpening(piece, index));
+    public RowPlaces Places { get; } = new(work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)));
 
     /// <summary>True if the row is the first one over a part of an earlier row: then it gives numbers, as more lies beside it.</summary>
     public bool IsFirstOfPart => Index == 0 && Piece.Start is PartStart;
@@ -119,7 +129,10 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     /// <summary>The name of an edge at this row; null if it has none.</summary>
     public string? EdgeName(Hand hand) => EdgeNames.At(Piece, hand, Row.Number);
 
-    private static Opening? BelowOpening(Piece piece, int index) => index > 0
-        ? piece.Rows[index - 1].Work?.Opening
-        : piece.Start is PartStart { Base.Rows: { Count: > 0 } rows } ? rows[^1].Work?.Opening : null;
+    /// <summary>True if a row's chain is one decrease with the stitch beside it.</summary>
+    public static bool BeginsWithDecrease(RowWork? work) => work is { Opening.Counts: true } && Leading.First(work.Words) is Work { Takes: > 1 };
+
+    private static RowWork? RowBelow(Piece piece, int index) => index > 0
+        ? piece.Rows[index - 1].Work
+        : piece.Start is PartStart { Base.Rows: { Count: > 0 } rows } ? rows[^1].Work : null;
 }

@@ -45,8 +45,20 @@ internal static class UncountedOpening
     private static IReadOnlyList<Word> InJoinedPlace(RowContext row, WordTeller teller, IReadOnlyList<Word> words)
     {
         var beginning = Beginning.Of(words);
-        if (beginning.First is not (Work { Takes: 1 } or Group)) return words;
+        if (beginning.First is not (Work or Group)) return words;
         row.Places.Pass(beginning.Passed(row.Places));
+        if (beginning.First is Work { Takes: > 1 } decrease)
+        {
+            var top = row.Places.TopAt(decrease.Takes - 1);
+            var name = row.Places.NameOf(top is null ? decrease.Takes : decrease.Takes - 1);
+            row.Places.Pass(decrease.Takes);
+            teller.Phrases.Add(new Together(decrease.Stitch, decrease.Hook, decrease.Takes, Sized.Of(1), name, TogetherAt.Same, top));
+            teller.AtFirst = false;
+            if (decrease.Amount.Times == 1) teller.Shape(decrease);
+            OpeningTeller.TellAgain(teller, decrease);
+            return beginning.Rest;
+        }
+
         OpeningTeller.TellOnce(row, teller, beginning.First, new SamePlace(row.Places.NameOf(1)), false);
         OpeningTeller.TellAgain(teller, beginning.First);
         return beginning.Rest;

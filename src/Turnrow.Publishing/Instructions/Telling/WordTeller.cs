@@ -164,8 +164,10 @@ internal sealed class WordTeller(RowContext row)
         var open = amount.Reach != Reach.Fixed && _inRepeat == 0 && !row.IsFirstOfPart;
         if (!open) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
         var beyond = _places.Remaining + row.LeftAtEnd;
-        if (row.LeftAtEnd == 0 && IsAtEndOfStitches()) return new EachAcross(stretch.Name);
-        return leftOfWord > 0 || _places.HasAddedAhead
+        // Chains before the hook and chains added at the end are both "ch": only a top between them parts them by itself.
+        var alike = stretch.Name.HasChains && _places.TopAt(0) is null && _places.HasAddedAhead;
+        if (row.LeftAtEnd == 0 && !alike && IsAtEndOfStitches()) return new EachAcross(stretch.Name);
+        return !alike && (leftOfWord > 0 || _places.HasAddedAhead)
             ? new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst)
             : new EachToLast(stretch.Name, Sized.Of(beyond));
     }
@@ -197,7 +199,7 @@ internal sealed class WordTeller(RowContext row)
         var name = _places.NameOf(top is null ? places : places - 1);
         var first = AtFirst;
         _places.Pass(places);
-        var at = first ? TogetherAt.First : times == 1 && IsAtEnd ? TogetherAt.Last : TogetherAt.Next;
+        var at = times > 1 ? TogetherAt.Next : first ? TogetherAt.First : IsAtEnd ? TogetherAt.Last : TogetherAt.Next;
         Phrases.Add(new Together(work.Stitch, work.Hook, work.Takes, Sized.Of(times), name, at, top));
         AtFirst = false;
     }
@@ -220,7 +222,7 @@ internal sealed class WordTeller(RowContext row)
         var top = reach == _places.Remaining && reach > 0 ? _places.TopAt(reach - 1) : null;
         var last = _places.Remaining - reach;
         var onlyTop = last == 1 && _places.TopAt(reach) is not null;
-        Phrases.Add(phrase(last > 0 && !onlyTop && _places.AnyFrom(reach, target.Filter.Has)
+        if (top is null || _places.Until(target.Filter.Has) < reach - 1) Phrases.Add(phrase(last > 0 && !onlyTop && _places.AnyFrom(reach, target.Filter.Has)
             ? new EachToLast(NameOf(target.Filter), Sized.Of(last + row.LeftAtEnd))
             : new EachAcross(NameOf(target.Filter))));
         _places.Pass(reach);
@@ -268,7 +270,9 @@ internal sealed class WordTeller(RowContext row)
     private Where Last()
     {
         var stretch = _places.Take(1);
-        return stretch.Top is { } top ? top : new LastPlace(stretch.Name);
+        if (stretch.Top is { } top) return top;
+        // The last stitch of a part is not the last that is there.
+        return row.IsFirstOfPart ? new NextPlaces(Sized.Of(1), stretch.Name, AtFirst) : new LastPlace(stretch.Name);
     }
 
     // Told time by time, but times that meet the same places are told once.

@@ -1,0 +1,32 @@
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>What a row leaves at the edges of a piece, and takes of an earlier one.</summary>
+internal static class EdgeMemory
+{
+    public static void Keep(ReadPiece piece, ReadRow row, WorkedRow worked, Ground ground, int added, IReadOnlyList<Step> steps)
+    {
+        var isFirst = piece.Rows.Count == 0;
+        var stands = worked.SkippedChains > 0 && worked.Made[0].Seen is Seen.BeginningChain or Seen.ChainAndStitch ? 1 : 0;
+        // An increase there goes into the ch that the skipped ones stand on: that ch is one place.
+        var shared = steps.TakeWhile(step => step is not WorkInto { Places.Where: Where.Across or Where.ToLast })
+            .SelectMany(step => step.Remarks).Any(remark => remark.Contains("increase", StringComparison.Ordinal)) ? 1 : 0;
+        var chained = ground.HangingChains - worked.SkippedChains + (stands > 0 ? stands - shared : 0);
+        if (isFirst) piece.FoundationStitches = piece.Foundation is null ? null : chained;
+        else if (ground.HangingChains > 0) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.AddedChain, row.Number, chained));
+        if (worked.Slipped > 0) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.LeftStitches, row.Number, worked.Slipped));
+        if (added > 0) piece.AddToEdge(row.EndsAt, new EdgePart(Lies.AddedChain, row.Number, added));
+        if (worked.Left > 0 && !isFirst) piece.AddToEdge(row.EndsAt, new EdgePart(Lies.LeftStitches, row.Number, worked.Left));
+        foreach (var side in new[] { Side.Right, Side.Left }) piece.AddToEdge(side, new EdgePart(Lies.RowEnd, row.Number, 1));
+    }
+
+    /// <summary>The stitches of an earlier piece that a part stands on are there only once.</summary>
+    public static void Take(ReadPiece piece, Ground ground, WorkedRow worked, bool rightSide)
+    {
+        if (piece.StandsOn is not { } on) return;
+        var count = ground.Places.Count;
+        for (var i = Math.Max(ground.JoinedAt, 0); i < worked.Reached; i++)
+        {
+            if (!on.Base.Taken.Add(rightSide ? i : count - 1 - i)) throw new Misread($"a st of {on.Base.Title} is worked into that an earlier piece stands on");
+        }
+    }
+}

@@ -1,0 +1,102 @@
+using System.Text.RegularExpressions;
+
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>
+/// Picking up along edges, the edge on top and from right to left: with the right side facing she works up a right edge and down a left one.
+/// </summary>
+internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pieces, bool rightSide, List<string> walked)
+{
+    /// <summary>What stands behind `join yarn with sl st at`: the places from there on.</summary>
+    public IReadOnlyList<Place> From(string text)
+    {
+        if (InTheEndOf().Match(text) is { Success: true } end)
+        {
+            var from = end.Groups["from"].Value;
+            return RowEnds(Piece(end), end.Groups["edge"].Value, from, end.Groups["way"].Value, end.Groups["to"].Success ? end.Groups["to"].Value : from);
+        }
+
+        return Along(FirstOfThem().Replace(text, string.Empty).TrimEnd('.'));
+    }
+
+    /// <summary>`the armhole edge of Back from Row 9 up to its last row`, and what else lies along an edge.</summary>
+    public IReadOnlyList<Place> Along(string text)
+    {
+        if (Rows().Match(text) is { Success: true } rows)
+        {
+            var from = rows.Groups["from"].Value;
+            return RowEnds(Piece(rows), rows.Groups["edge"].Value, from, rows.Groups["way"].Value, rows.Groups["to"].Success ? rows.Groups["to"].Value : from);
+        }
+
+        if (AtStep().Match(text) is { Success: true } step) return Step(Piece(step), step.Groups["edge"].Value, step.Groups["what"].Value == "added ch");
+        if (LastRow().Match(text) is { Success: true } last) return Top(Piece(last));
+        if (Beginning().Match(text) is { Success: true } beginning) return Foot(Piece(beginning));
+        throw new Misread($"`{text}` is no edge to go along");
+    }
+
+    private List<Place> RowEnds(ReadPiece piece, string name, string from, string way, string to)
+    {
+        var (first, last) = (RowOf(piece, from), RowOf(piece, to));
+        if (way == "up" && first > last || way == "back" && first < last) throw new Misread($"{from} {way} to {to} is the other way round");
+        var side = Called(name);
+        if (way.Length > 0 && way == "up" != (rightSide == (side == Side.Right))) throw new Misread($"with this side facing she would go {way} the {name} edge from left to right");
+        var rows = first <= last ? Enumerable.Range(first, last - first + 1) : Enumerable.Range(last, first - last + 1).Reverse();
+        foreach (var row in rows) walked.Add($"{piece.Title}, {side}, row {row}");
+        return [.. rows.Select(_ => new Place(Seen.RowEnd))];
+    }
+
+    private List<Place> Step(ReadPiece piece, string name, bool added)
+    {
+        var side = Called(name);
+        var parts = piece.Edge(side).Where(part => part.Lies == (added ? Lies.AddedChain : Lies.LeftStitches)).ToList();
+        if (parts.Count != 1) throw new Misread($"the {side} edge of {piece.Title} has {parts.Count} steps like that");
+        walked.Add($"{piece.Title}, {side}, {(added ? "added" : "left")} {parts[0].Count}");
+        return [.. Enumerable.Repeat(added ? new Place(Seen.Chain) : new Place(Seen.Stitch, "?"), parts[0].Count)];
+    }
+
+    private List<Place> Top(ReadPiece piece)
+    {
+        walked.Add($"{piece.Title}, last row");
+        var places = piece.Rows[^1].FromRight.Where(place => place.Seen != Seen.SlipStitch).Select(place => place.Counts ? new Place(Seen.Stitch, "?") : place);
+        return [.. rightSide ? places : places.Reverse()];
+    }
+
+    private List<Place> Foot(ReadPiece piece)
+    {
+        walked.Add($"{piece.Title}, foundation");
+        return [.. Enumerable.Repeat(new Place(Seen.Chain), piece.FoundationStitches ?? throw new Misread($"{piece.Title} has no foundation"))];
+    }
+
+    private static Side Called(string edge) => edge == "right" ? Side.Right : Side.Left;
+
+    private static int RowOf(ReadPiece piece, string words)
+    {
+        var row = words == "its last row" ? piece.Rows.Count : Number.Of(words["Row ".Length..]);
+        return row >= 1 && row <= piece.Rows.Count ? row : throw new Misread($"{piece.Title} has no {words}");
+    }
+
+    private ReadPiece Piece(Match match) =>
+        pieces.GetValueOrDefault(match.Groups["piece"].Value) ?? throw new Misread($"there is no piece {match.Groups["piece"].Value}");
+
+    private const string Row = @"Row \d+|its last row";
+
+    private const string Edge = @"(?<edge>right|left) edge(?: \([^)]+\))? of (?<piece>[^,.]+?)";
+
+    [GeneratedRegex($@"^the {Edge}, in the end of (?<from>{Row})(?:; work along the edge from there (?<way>up|back) to (?<to>{Row}))?\.$")]
+    private static partial Regex InTheEndOf();
+
+    [GeneratedRegex(@", in (?:the first of them|its first (?:st|ch) at the (?:right|left) edge)(?=\.$)")]
+    private static partial Regex FirstOfThem();
+
+    [GeneratedRegex($@"^the {Edge} (?:from|at) (?<from>{Row})(?: (?<way>up|back) to (?<to>{Row}))?$")]
+    private static partial Regex Rows();
+
+    [GeneratedRegex($@"^the (?<what>sts left unworked|added ch) at the {Edge}$")]
+    private static partial Regex AtStep();
+
+    [GeneratedRegex(@"^the last row of (?<piece>.+)$")]
+    private static partial Regex LastRow();
+
+    [GeneratedRegex(@"^the beginning edge of (?<piece>.+)$")]
+    private static partial Regex Beginning();
+}

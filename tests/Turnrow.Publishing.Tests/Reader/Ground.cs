@@ -1,0 +1,33 @@
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>
+/// What lies before the maker when she begins a row: its places in the order in which she meets them, and where her hook is.
+/// </summary>
+internal sealed class Ground(IEnumerable<Place> places)
+{
+    public List<Place> Places { get; } = [.. places];
+
+    /// <summary>Chains at its beginning that hang from the hook: a foundation, or chains made at the end of the last row.</summary>
+    public int HangingChains { get; init; }
+
+    /// <summary>True if the row is begun by turning.</summary>
+    public bool IsTurned { get; init; }
+
+    /// <summary>The place where the yarn is joined; -1 for none.</summary>
+    public int JoinedAt { get; init; } = -1;
+
+    /// <summary>The stitch that the row's count speaks of, for a row that works none.</summary>
+    public string? Hint { get; init; }
+
+    /// <summary>True if the row is picked up along edges.</summary>
+    public bool IsPickedUp { get; init; }
+
+    /// <summary>Finds the edge that a row goes on along; null where rows do not go along edges.</summary>
+    public Func<string, IReadOnlyList<Place>>? Along { get; init; }
+
+    /// <summary>The same with what the row's count speaks of.</summary>
+    public Ground With(string? hint) => new(Places)
+    {
+        HangingChains = HangingChains, IsTurned = IsTurned, JoinedAt = JoinedAt, IsPickedUp = IsPickedUp, Along = Along, Hint = hint,
+    };
+}

@@ -1,0 +1,92 @@
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>A pattern as a maker of one size made it from the published page.</summary>
+internal sealed record ReadPattern(
+    IReadOnlyDictionary<string, ReadPiece> Pieces, IReadOnlyList<ReadSeam> Seams, IReadOnlyList<Stumble> Stumbles, IReadOnlyList<Stumble> Doubts);
+
+/// <summary>
+/// Reads the published instructions as a maker would who has chosen her size: row by row, stitch by stitch. It shares no code with what
+/// writes them; it knows the trade's conventions and what the page says.
+/// </summary>
+internal sealed class PatternReader
+{
+    private readonly Dictionary<string, ReadPiece> _pieces = [];
+    private readonly List<ReadSeam> _seams = [];
+    private readonly List<Stumble> _stumbles = [];
+    private readonly List<Stumble> _doubts = [];
+    private readonly PublishedText _text;
+    private readonly StitchWords _stitches;
+    private readonly SizeChoice _size;
+    private readonly ChainRules _rules;
+    private readonly IReadOnlySet<string> _prose;
+
+    private PatternReader(PublishedText text, int size, IReadOnlySet<string> prose)
+    {
+        _text = text;
+        _stitches = new StitchWords(text.Uk);
+        _size = new SizeChoice(text.Sizes, size);
+        _rules = new ChainRules(text.Notes, _stitches);
+        _prose = prose;
+    }
+
+    /// <param name="markdown">The page.</param>
+    /// <param name="size">Her size, by index.</param>
+    /// <param name="prose">The designer's own words, which say nothing of stitches.</param>
+    public static ReadPattern Read(string markdown, int size, IReadOnlySet<string>? prose = null)
+    {
+        var reader = new PatternReader(PublishedText.Of(markdown), size, prose ?? new HashSet<string>());
+        foreach (var part in reader._text.Parts)
+        {
+            if (part.IsPiece) reader.Piece(part);
+            else reader.Joins(part);
+        }
+
+        return new ReadPattern(reader._pieces, reader._seams, reader._stumbles, reader._doubts);
+    }
+
+    private void Piece(PublishedPart part)
+    {
+        var piece = new ReadPiece(part.Title);
+        var doubts = new List<string>();
+        var reader = new PieceReader(piece, _pieces, _stitches, _rules, doubts);
+        var done = Each(part, doubts, paragraph => reader.Read(paragraph) || _prose.Contains(paragraph));
+        if (done && Try(part.Title, "(the end of the piece)", reader.End)) _pieces[part.Title] = piece;
+    }
+
+    private void Joins(PublishedPart part) => Each(part, [], paragraph =>
+    {
+        if (ReadSeam.Of(paragraph) is { } seam) _seams.Add(seam);
+        else if (paragraph != "Weave in all ends." && !_prose.Contains(paragraph)) return false;
+        return true;
+    });
+
+    private bool Each(PublishedPart part, List<string> doubts, Func<string, bool> read)
+    {
+        foreach (var paragraph in part.Paragraphs)
+        {
+            var done = Try(part.Title, paragraph, () =>
+            {
+                if (_size.Choose(paragraph) is { } mine && !read(mine)) throw new Misread("it cannot be read");
+            });
+            foreach (var doubt in doubts) _doubts.Add(new Stumble(part.Title, paragraph, doubt));
+            doubts.Clear();
+            if (!done) return false;
+        }
+
+        return true;
+    }
+
+    private bool Try(string part, string sentence, Action action)
+    {
+        try
+        {
+            action();
+            return true;
+        }
+        catch (Misread misread)
+        {
+            _stumbles.Add(new Stumble(part, sentence, $"{misread.Message} (size {_size.Name})"));
+            return false;
+        }
+    }
+}

@@ -1,0 +1,215 @@
+using System.Text.RegularExpressions;
+
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>Makes one piece, paragraph by paragraph.</summary>
+internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, ReadPiece> pieces, StitchWords stitches, ChainRules rules, List<string> doubts)
+{
+    private Ground? _first;
+    private bool? _firstSide;
+    private int _hanging;
+    private int _added;
+
+    /// <summary>Does what a paragraph says; false if it says nothing that a maker does.</summary>
+    public bool Read(string paragraph)
+    {
+        if (RowParagraph.Of(paragraph, stitches) is { } row)
+        {
+            Rows(row);
+            return true;
+        }
+
+        if (Heading().IsMatch(paragraph)) return true;
+        if (Chain().Match(paragraph) is { Success: true } chain) Begin(Number.Of(chain.Groups["n"].Value));
+        else if (paragraph == "Fasten off.") FastenOff();
+        else if (YarnStays().Match(paragraph) is { Success: true } stays) Stay(stays);
+        else if (GoOn().Match(paragraph) is { Success: true } goOn) Part(goOn);
+        else if (JoinPart().Match(paragraph) is { Success: true } join) Join(join);
+        else if (PickUp().Match(paragraph) is { Success: true } pickUp) Pick(pickUp);
+        else if (ChainAtHook().Match(paragraph) is { Success: true } atHook) AddAtHook(atHook);
+        else if (ChainElsewhere().Match(paragraph) is { Success: true } elsewhere) AddElsewhere(elsewhere);
+        else return false;
+        return true;
+    }
+
+    /// <summary>What must be said before the piece is put aside.</summary>
+    public void End()
+    {
+        if (piece.Rows.Count == 0) throw new Misread("the piece has no row");
+        if (_hanging > 0 || _added > 0) throw new Misread("chains are made that nothing is worked into");
+        if (!piece.IsFastenedOff && piece.YarnGoesTo is null) throw new Misread("what becomes of the yarn is not said");
+    }
+
+    private void Begin(int chains)
+    {
+        MustBegin();
+        piece.Foundation = chains;
+        _first = new Ground(Enumerable.Repeat(new Place(Seen.Chain), chains)) { HangingChains = chains };
+    }
+
+    private void FastenOff()
+    {
+        if (piece.IsFastenedOff || piece.Rows.Count == 0) throw new Misread("there is no yarn to cut");
+        piece.IsFastenedOff = true;
+    }
+
+    private void Stay(Match match)
+    {
+        At(match.Groups["edge"].Value, piece.HookAt);
+        piece.YarnGoesTo = match.Groups["piece"].Value;
+    }
+
+    private void Part(Match match)
+    {
+        MustBegin();
+        var from = Earlier(match.Groups["piece"].Value);
+        TakeYarn(from);
+        piece.StandsOn = (from, 0);
+        _firstSide = !from.Rows[^1].RightSide;
+        _first = new Ground(from.Rows[^1].Made.Reverse()) { IsTurned = true };
+    }
+
+    private void Join(Match match)
+    {
+        MustBegin();
+        var from = Earlier(match.Groups["piece"].Value);
+        var facesRight = match.Groups["side"].Value == "RS";
+        var places = facesRight ? from.Rows[^1].FromRight.ToList() : [.. from.Rows[^1].FromRight.Reverse()];
+        var sts = Enumerable.Range(0, places.Count).Where(i => places[i].Counts).ToList();
+        // She works from right to left as the side faces her: a right-side row from the right edge.
+        var countsAlong = match.Groups["edge"].Value == "right" == facesRight;
+        var number = match.Groups["n"].Value == "first" ? 1 : Number.Of(match.Groups["n"].Value);
+        if (number > sts.Count) throw new Misread($"the last row has {sts.Count} sts");
+        piece.StandsOn = (from, 0);
+        piece.IsJoined = true;
+        _firstSide = facesRight;
+        _first = new Ground(places) { JoinedAt = countsAlong ? sts[number - 1] : sts[^number] };
+    }
+
+    private void Pick(Match match)
+    {
+        MustBegin();
+        _firstSide = match.Groups["side"].Value == "RS";
+        piece.IsJoined = !match.Groups["same"].Success;
+        var walk = new EdgeWalk(pieces, _firstSide.Value, piece.PickedUp);
+        var places = piece.IsJoined ? walk.From(match.Groups["where"].Value) : walk.Along(match.Groups["where"].Value.TrimEnd('.'));
+        if (!piece.IsJoined) TakeYarn(pieces[match.Groups["piece"].Value]);
+        // Yarn that goes on hangs at the first place already.
+        _first = new Ground(places) { JoinedAt = 0, IsPickedUp = true, Along = walk.Along };
+    }
+
+    private void AddAtHook(Match match)
+    {
+        At(match.Groups["edge"].Value, piece.HookAt);
+        _hanging = Number.Of(match.Groups["n"].Value);
+    }
+
+    private void AddElsewhere(Match match)
+    {
+        var other = piece.HookAt == Side.Right ? Side.Left : Side.Right;
+        if (match.Groups["yarn"].Value == match.Groups["edge"].Value) doubts.Add("the yarn is left at one edge and a length joined at the other, and both have one name");
+        At(match.Groups["yarn"].Value, piece.HookAt);
+        At(match.Groups["edge"].Value, other);
+        var edge = piece.Rows[^1].Made.First(place => place.Seen != Seen.SlipStitch);
+        if ($"{edge}" != match.Groups["place"].Value && !(edge.Seen is Seen.Stitch or Seen.ChainAndStitch && match.Groups["place"].Value == "last st")) throw new Misread($"at that edge is a {edge}");
+        _added = Number.Of(match.Groups["n"].Value);
+    }
+
+    private void Rows(RowParagraph row)
+    {
+        var steps = row.Text.StartsWith("Repeat ", StringComparison.Ordinal)
+            ? Fold.Models(row.Text, row.From, row.To).Select(Model).ToList()
+            : [One(row.Text)];
+        if (steps.Count != row.To - row.From + 1) throw new Misread("the heading names more rows than are told");
+        for (var i = 0; i < steps.Count; i++)
+        {
+            // A row repeated may be one of those that the same paragraph makes.
+            Work(row, row.From + i, steps[i]);
+            if (row.InEachRow) Claims.Check(row.Count!, piece.Rows[^1]);
+        }
+
+        Claims.Check(row.Count ?? throw new Misread("the row has no count"), piece.Rows[^1]);
+        if (Fold.Gain(row.Text) is { } gain) Claims.Check(gain, piece, row.From);
+    }
+
+    private void Work(RowParagraph row, int number, IReadOnlyList<Step> steps)
+    {
+        if (number != piece.Rows.Count + 1) throw new Misread($"after Row {piece.Rows.Count} comes Row {number}");
+        if (piece.IsFastenedOff) throw new Misread("the yarn is cut");
+        var ground = Under(row);
+        var side = piece.Rows.Count > 0 ? !piece.Rows[^1].RightSide : _firstSide ?? row.RightSide ?? throw new Misread("which side faces is not said");
+        if (row.RightSide is { } said && (row.From != row.To ? false : said != side)) throw new Misread($"the row is a {(side ? "RS" : "WS")} row");
+        var worked = RowInHand.Work(ground, steps, rules, doubts);
+        var made = new ReadRow(number, side, worked.Made);
+        EdgeMemory.Keep(piece, made, worked, ground, _added, steps);
+        if (number == 1) EdgeMemory.Take(piece, ground, worked, side);
+        piece.Rows.Add(made);
+        piece.Steps[number] = steps;
+        (_hanging, _added) = (0, 0);
+    }
+
+    private Ground Under(RowParagraph row)
+    {
+        var hint = row.Count is { Count: 1 } count ? count.Keys.Single() : null;
+        if (piece.Rows.Count == 0) return (_first ?? throw new Misread("what the piece begins from is not said")).With(hint);
+        // A length joined at the edge reaches over the sl sts there, which are left behind it.
+        var below = piece.Rows[^1].Made.Reverse().ToLookup(place => place.Seen == Seen.SlipStitch);
+        var places = Enumerable.Repeat(new Place(Seen.Chain), _hanging).Concat(below[false]).Concat(Enumerable.Repeat(new Place(Seen.AddedChain), _added)).Concat(below[true]);
+        return new Ground(places) { IsTurned = true, HangingChains = _hanging, Hint = hint };
+    }
+
+    private IReadOnlyList<Step> One(string text)
+    {
+        if (AsRow().Match(text) is not { Success: true } match) return RowSentence.Read(text, stitches);
+        var steps = Model(Number.Of(match.Groups["row"].Value)).ToList();
+        if (match.Groups["top"].Success) steps = Ending.In(match.Groups["top"].Value, steps);
+        if (match.Groups["leave"].Success) steps.Add(new LeaveUnworked(null, true));
+        return steps;
+    }
+
+    private IReadOnlyList<Step> Model(int row) => piece.Steps.GetValueOrDefault(row) ?? throw new Misread($"there is no Row {row} to repeat");
+
+    private ReadPiece Earlier(string title) => pieces.GetValueOrDefault(title) ?? throw new Misread($"there is no piece {title}");
+
+    private void TakeYarn(ReadPiece from)
+    {
+        if (from.IsFastenedOff || from.YarnGoesTo != piece.Title) throw new Misread($"the yarn of {from.Title} is not kept for {piece.Title}");
+    }
+
+    private static void At(string edge, Side side)
+    {
+        if (edge is "right" or "left" && edge == "right" != (side == Side.Right)) throw new Misread($"the hook is at the {side} edge");
+    }
+
+    private void MustBegin()
+    {
+        if (_first is not null) throw new Misread("the piece has begun already");
+    }
+
+    [GeneratedRegex(@"^\*[^*]+\*$")]
+    private static partial Regex Heading();
+
+    [GeneratedRegex(@"^Ch (?<n>\d+)\.$")]
+    private static partial Regex Chain();
+
+    [GeneratedRegex(@"^Do not fasten off: the yarn is at the (?<edge>.+) edge, where (?<piece>.+) goes on(?: with a (?<side>RS|WS) row)?\.$")]
+    private static partial Regex YarnStays();
+
+    [GeneratedRegex(@"^Go on from the last row of (?<piece>.+), with the same yarn\.$")]
+    private static partial Regex GoOn();
+
+    [GeneratedRegex(@"^With (?<side>RS|WS) of (?<piece>.+) facing, join yarn with sl st in the (?<n>\w+) st of its last row, counted from its (?<edge>right|left) edge\.$")]
+    private static partial Regex JoinPart();
+
+    [GeneratedRegex(@"^With (?<same>the same yarn and )?(?<side>RS|WS) facing, (?:join yarn with sl st at|go on along) (?<where>the .*? of (?<piece>.+?)(?:,.*| from .*| at .*)?\.)$")]
+    private static partial Regex PickUp();
+
+    [GeneratedRegex(@"^The yarn is at the (?<edge>.+) edge: ch (?<n>\d+)\.$")]
+    private static partial Regex ChainAtHook();
+
+    [GeneratedRegex(@"^Leave the yarn at the (?<yarn>.+) edge; at the (?<edge>.+) edge, join another length of yarn with sl st in (?<place>.+), ch (?<n>\d+), fasten off\.$")]
+    private static partial Regex ChainElsewhere();
+
+    [GeneratedRegex(@"^As Row (?<row>\d+)(?:, ending in top of (?<top>turning|beginning) ch)?(?<leave>; leave the sl sts unworked)?\.$")]
+    private static partial Regex AsRow();
+}

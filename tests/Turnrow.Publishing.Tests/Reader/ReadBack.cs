@@ -1,0 +1,149 @@
+using Turnrow.Fabric.Joins;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Rows;
+
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>Lays what was read beside the row model.</summary>
+internal static class ReadBack
+{
+    /// <summary>All that does not read back, or not in one way only, in any size; nothing if all does.</summary>
+    public static IReadOnlyList<string> Differences(Pattern pattern, string page)
+    {
+        var found = new List<string>();
+        var prose = pattern.Items.OfType<ProseItem>().Select(p => p.Text)
+            .Concat(pattern.Pieces.SelectMany(p => p.Passages).OfType<ProsePassage>().Select(p => p.Text)).ToHashSet();
+        for (var size = 0; size < pattern.Sizes.Count; size++)
+        {
+            var read = PatternReader.Read(page, size, prose);
+            found.AddRange(read.Stumbles.Select(stumble => $"{stumble}"));
+            found.AddRange(read.Doubts.Select(doubt => $"two ways: {doubt}"));
+            if (read.Stumbles.Count > 0) continue;
+            foreach (var piece in pattern.Pieces) Piece(piece.InSizes[size], read, found);
+            Seams([.. pattern.Items.OfType<SeamInSizes>().Select(s => s.InSizes[size]).OfType<Seam>()], read.Seams, found);
+        }
+
+        return [.. found.Distinct()];
+    }
+
+    private static void Piece(Piece piece, ReadPattern read, List<string> found)
+    {
+        var title = Title(piece);
+        if (read.Pieces.GetValueOrDefault(title) is not { } made)
+        {
+            found.Add($"{title}: there is no such piece on the page");
+            return;
+        }
+
+        void Same<T>(string what, T expected, T actual)
+        {
+            if (!Equals(expected, actual)) found.Add($"{title}: {what} is {expected} in the row model, {actual} as read");
+        }
+
+        Same("number of rows", piece.Rows.Count, made.Rows.Count);
+        Start(piece, made, Same);
+        foreach (var (row, worked) in piece.Rows.Zip(made.Rows))
+        {
+            Same($"side of row {row.Number}", row.RightSide, worked.RightSide);
+            Same($"hook after row {row.Number}", $"{row.EndsAt}", $"{worked.EndsAt}");
+            Same($"count of row {row.Number}", row.Work!.Stitches, worked.Stitches);
+            Same($"places of row {row.Number}", Places(row.Work.Tops), string.Join(", ", worked.Made.Where(p => p.Seen != Seen.SlipStitch).Select(Name)));
+        }
+
+        foreach (var side in new[] { Side.Right, Side.Left })
+            Same($"{side} edge", string.Join(", ", piece.At(side == Side.Right ? Hand.Right : Hand.Left).Stretches.SelectMany(Parts)), string.Join(", ", made.Edge(side).Select(Part)));
+    }
+
+    private static void Start(Piece piece, ReadPiece made, Action<string, object?, object?> same)
+    {
+        switch (piece.Start)
+        {
+            case FoundationStart foundation:
+                same("foundation", foundation.Chains, made.Foundation);
+                break;
+            case PartStart part:
+                same("base", Title(part.Base), made.StandsOn?.Base.Title);
+                same("joined anew", part.Joined, made.IsJoined);
+                break;
+            case PickUpStart pickUp:
+                same("joined anew", pickUp.Joined, made.IsJoined);
+                same("edges picked up along", string.Join("; ", pickUp.Walk.SelectMany(Walked)), string.Join("; ", made.PickedUp));
+                break;
+        }
+    }
+
+    private static IEnumerable<string> Walked(PickUpLeg leg)
+    {
+        var (title, stretch) = (Title(leg.Piece), leg.Stretch);
+        if (stretch.Kind == StretchKind.RowEnds)
+        {
+            var rows = Enumerable.Range(stretch.FirstRow, stretch.Count);
+            return (leg.Upwards ? rows : rows.Reverse()).Select(row => $"{title}, {leg.Hand}, row {row}");
+        }
+
+        return [stretch.Kind switch
+        {
+            StretchKind.Foundation => $"{title}, foundation",
+            StretchKind.LastRow => $"{title}, last row",
+            StretchKind.AddedChain => $"{title}, {leg.Hand}, added {stretch.Count}",
+            _ => $"{title}, {leg.Hand}, left {stretch.Count}",
+        }];
+    }
+
+    private static IEnumerable<string> Parts(Stretch stretch) => stretch.Kind == StretchKind.RowEnds
+        ? Enumerable.Range(stretch.FirstRow, stretch.Count).Select(row => $"row {row}")
+        : [$"{(stretch.Kind == StretchKind.AddedChain ? "added" : "left")} {stretch.Count}"];
+
+    private static string Part(EdgePart part) => part.Lies switch
+    {
+        Lies.RowEnd => $"row {part.Row}",
+        Lies.AddedChain => $"added {part.Count}",
+        _ => $"left {part.Count}",
+    };
+
+    private static string Places(PlaceSequence places)
+    {
+        var names = new List<string>();
+        foreach (var segment in places.Segments)
+        {
+            for (var i = 0; i < segment.Times; i++)
+                names.AddRange(segment.Unit.SelectMany(run => Enumerable.Repeat(Name(run.Place), run.Count)));
+        }
+
+        return string.Join(", ", names);
+    }
+
+    private static string Name(Fabric.Places.Place place) => place.Kind == PlaceKind.Space ? $"ch-{place.Chains} sp" : place.Stitch!.Id;
+
+    private static string Name(Place place) => place.Seen == Seen.Space ? $"ch-{place.Chains} sp" : place.Stitch;
+
+    private static void Seams(List<Seam> seams, IReadOnlyList<ReadSeam> read, List<string> found)
+    {
+        if (seams.Count != read.Count) found.Add($"{seams.Count} seams in the row model, {read.Count} as read");
+        foreach (var (seam, made) in seams.Zip(read))
+        {
+            var expected = $"{Edge(seam.First)} to {Edge(seam.Second)}, rows {string.Join(" ", Pairs(seam))}";
+            var actual = $"{made.First.Edge} of {made.First.Piece} to {made.Second.Edge} of {made.Second.Piece}, rows {string.Join(" ", made.RowPairs.Select(p => $"{p.First}+{p.Second}"))}";
+            if (expected != actual) found.Add($"a seam is {expected} in the row model, {actual} as read");
+            if (!seam.Eased && seam.First.Stitches > 0 != made.StitchForStitch) found.Add($"{actual}: what becomes of the stitches between the rows is not said");
+        }
+    }
+
+    private static string Edge(JoinSide side) => side.Hand is { } hand
+        ? $"{(hand == Hand.Right ? "right" : "left")} edge of {Title(side.Piece)}"
+        : $"{(side.Stretches[0].Kind == StretchKind.Foundation ? "beginning edge" : "last row")} of {Title(side.Piece)}";
+
+    private static IEnumerable<string> Pairs(Seam seam)
+    {
+        var first = Rows(seam.First).ToList();
+        var second = (seam.OppositeOrder ? Rows(seam.Second).Reverse() : Rows(seam.Second)).ToList();
+        return seam.Eased && first.Count > 0 ? [$"{first[0]}+{second[0]}", $"{first[^1]}+{second[^1]}"] : first.Zip(second, (a, b) => $"{a}+{b}");
+    }
+
+    private static IEnumerable<int> Rows(JoinSide side) =>
+        side.Stretches.Where(s => s.Kind == StretchKind.RowEnds).SelectMany(s => Enumerable.Range(s.FirstRow, s.Count));
+
+    private static string Title(Piece piece) => char.ToUpperInvariant(piece.Name[0]) + piece.Name[1..].Replace('-', ' ');
+}

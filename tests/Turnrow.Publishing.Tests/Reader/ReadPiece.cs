@@ -1,0 +1,75 @@
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>Right or left of a piece held with its right side facing and its first row at the bottom.</summary>
+internal enum Side
+{
+    Right,
+    Left,
+}
+
+/// <summary>A row as it came out.</summary>
+internal sealed record ReadRow(int Number, bool RightSide, IReadOnlyList<Place> Made)
+{
+    /// <summary>A right-side row runs from the right edge to the left: there the hook is after it.</summary>
+    public Side EndsAt => RightSide ? Side.Left : Side.Right;
+
+    public Side StartsAt => RightSide ? Side.Right : Side.Left;
+
+    public int Stitches => Made.Count(place => place.Counts);
+
+    /// <summary>The places that later stitches go into, from the right edge to the left.</summary>
+    public IReadOnlyList<Place> FromRight => RightSide ? Made : [.. Made.Reverse()];
+}
+
+/// <summary>What lies along an edge, first row first.</summary>
+internal enum Lies
+{
+    RowEnd,
+    LeftStitches,
+    AddedChain,
+}
+
+/// <summary>A part of an edge: the end of a row, or stitches or chains at a step.</summary>
+internal sealed record EdgePart(Lies Lies, int Row, int Count);
+
+/// <summary>A piece as the maker made it.</summary>
+internal sealed class ReadPiece(string title)
+{
+    private readonly List<EdgePart>[] _edges = [[], []];
+
+    public string Title => title;
+
+    public List<ReadRow> Rows { get; } = [];
+
+    /// <summary>The steps of each row, by number, for `As Row 3`.</summary>
+    public Dictionary<int, IReadOnlyList<Step>> Steps { get; } = [];
+
+    /// <summary>Chains of the foundation; null if it begins otherwise.</summary>
+    public int? Foundation { get; set; }
+
+    /// <summary>Stitches that the foundation's other side would take.</summary>
+    public int? FoundationStitches { get; set; }
+
+    /// <summary>Of a part: the piece that it stands on, and the stitch (from the right edge, from 0) where it begins.</summary>
+    public (ReadPiece Base, int At)? StandsOn { get; set; }
+
+    /// <summary>Of a piece that is picked up: what it was picked up along, in order.</summary>
+    public List<string> PickedUp { get; } = [];
+
+    public bool IsJoined { get; set; }
+
+    /// <summary>True once the yarn is cut.</summary>
+    public bool IsFastenedOff { get; set; }
+
+    /// <summary>The piece that goes on with this one's yarn.</summary>
+    public string? YarnGoesTo { get; set; }
+
+    /// <summary>Stitches of the last row that a part stands on, from the right edge.</summary>
+    public HashSet<int> Taken { get; } = [];
+
+    public Side HookAt => Rows[^1].EndsAt;
+
+    public IReadOnlyList<EdgePart> Edge(Side side) => _edges[(int)side];
+
+    public void AddToEdge(Side side, EdgePart part) => _edges[(int)side].Add(part);
+}

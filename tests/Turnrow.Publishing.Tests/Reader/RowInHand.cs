@@ -1,0 +1,233 @@
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>A row being worked, stitch by stitch. Whatever cannot be done with the places that are there is a misreading.</summary>
+internal sealed class RowInHand
+{
+    private readonly Ground _ground;
+    private readonly List<Place> _made = [];
+    private readonly RowBeginning _beginning;
+    private int _at;
+    private int _last = -1;
+    private int _turns;
+    private int _kept = -1;
+    private int _entered;
+
+    private RowInHand(Ground ground, ChainRules rules, IReadOnlyList<Step> steps, List<string> doubts)
+    {
+        _ground = ground;
+        _beginning = new RowBeginning(ground, rules, steps, doubts);
+        if (ground.JoinedAt >= 0) (_at, _last) = (ground.JoinedAt + 1, ground.JoinedAt);
+    }
+
+    public static WorkedRow Work(Ground ground, IReadOnlyList<Step> steps, ChainRules rules, List<string> doubts)
+    {
+        var row = new RowInHand(ground, rules, steps, doubts);
+        row.Do(steps);
+        return row.Finish();
+    }
+
+    private List<Place> Below => _ground.Places;
+
+    /// <summary>The end of what is there to be worked: slip stitches behind it are nobody's places.</summary>
+    private int End
+    {
+        get
+        {
+            var end = Below.Count;
+            while (end > 0 && Below[end - 1].Seen == Seen.SlipStitch) end--;
+            return end;
+        }
+    }
+
+    private int Slipped { get; set; }
+
+    private int Left { get; set; }
+
+    private bool LeftSlipStitches { get; set; }
+
+    private bool JoinedIsUsed { get; set; }
+
+    private void Do(IReadOnlyList<Step> steps)
+    {
+        foreach (var step in steps) Do(step);
+    }
+
+    private void Do(Step step)
+    {
+        switch (step)
+        {
+            case Turn:
+                _turns++;
+                break;
+            case MakeChains chains:
+                Chain(chains);
+                break;
+            case SkipBeginning skip:
+                Enter(_beginning.Skipped(skip.Chains, skip.Remarks), skip.Chains);
+                break;
+            case SkipPlaces skip:
+                Skip(skip);
+                break;
+            case WorkInto { Stitch: "sl st" } slip:
+                Slip(slip);
+                break;
+            case WorkInto work:
+                Stitches(work);
+                break;
+            case WorkTogether work:
+                Together(work);
+                break;
+            case WorkGroup group:
+                Group(group);
+                break;
+            case RepeatSteps repeat:
+                for (var i = 0; i < repeat.Times; i++) Do(repeat.Steps);
+                break;
+            case LeaveUnworked leave:
+                Leave(leave);
+                break;
+            case GoAlong along:
+                if (_at < End) throw new Misread($"{End - _at} places of the edge before are left");
+                Below.AddRange((_ground.Along ?? throw new Misread("this row goes along no edge"))(along.Edge));
+                break;
+        }
+    }
+
+    private void Skip(SkipPlaces skip)
+    {
+        PassFirst(skip.Places);
+        // In a row of one stitch the first dc may be the ch that stands for it.
+        if (skip.Places is { Where: Where.First, Count: 1 } && _at == 0 && Below[0] is { Seen: Seen.TurningChain or Seen.BeginningChain } only && skip.Places.Names[0].Word == only.Stitch) _at = 1;
+        else foreach (var at in Reach(skip.Places)) _at = at + 1;
+    }
+
+    private void Chain(MakeChains chains)
+    {
+        if (_made.All(place => place.Seen == Seen.SlipStitch) && !_beginning.IsChained && !_beginning.IsSkipped && _at <= Math.Max(Slipped, _ground.JoinedAt + 1))
+        {
+            var opening = _beginning.Chained(chains);
+            if (opening.Count > 0 && _made.Count > 0) _made.RemoveAt(_made.Count - 1);
+            _made.AddRange(opening);
+            if (opening.Count > 0) JoinedIsUsed = true;
+            return;
+        }
+
+        if (_beginning.IsSkipped && _made is [{ Seen: Seen.BeginningChain }]) throw new Misread($"ch {chains.Count} is made where the skipped ch already hang");
+        if (_made.Count > 0 && _made[^1] is { Seen: Seen.Space } space) _made[^1] = space with { Chains = space.Chains + chains.Count };
+        else _made.Add(new Place(Seen.Space, Chains: chains.Count));
+    }
+
+    private void Enter(IReadOnlyList<Place> opening, int chains)
+    {
+        if (_at != 0 || _made.Count > 0) throw new Misread("chains from the hook are only at the beginning of a row");
+        _made.AddRange(opening);
+        _at = _entered = chains;
+    }
+
+    private void Slip(WorkInto slip)
+    {
+        if (_made.Count > 0 || _at != 0 || slip.Places.Where != Where.First) throw new Misread("sl sts to get past sts are at the beginning of a row");
+        foreach (var at in Reach(slip.Places))
+        {
+            (_at, _last) = (at + 1, at);
+            _made.Add(new Place(Seen.SlipStitch));
+            Slipped++;
+        }
+    }
+
+    private void Stitches(WorkInto work)
+    {
+        if (work.Places.Where == Where.FromHook) Enter(_beginning.Skipped(work.Places.Count - 1, work.Remarks), work.Places.Count - 1);
+        PassFirst(work.Places);
+        var partner = RowBeginning.PartnerOf(work);
+        if (partner && _made.Count > 0) _made.RemoveAt(_made.Count - 1);
+        var places = Reach(work.Places);
+        if (places.Count == 0) throw new Misread($"there is nothing for `{work.Stitch}` to go into");
+        foreach (var at in places)
+        {
+            for (var i = 0; i < work.Each; i++) _made.Add(new Place(Seen.Stitch, work.Stitch));
+            Used(at);
+        }
+
+        if (partner) _made[^work.Each] = new Place(Seen.ChainAndStitch, work.Stitch);
+    }
+
+    private void Together(WorkTogether work)
+    {
+        if (work.FromHook > 0) Enter(_beginning.Skipped(work.FromHook - 1, work.Remarks), work.FromHook - 1);
+        var over = 0;
+        foreach (var words in work.Places)
+        {
+            PassFirst(words);
+            foreach (var at in Reach(words))
+            {
+                over++;
+                Used(at);
+            }
+        }
+
+        if (over != work.Over) throw new Misread($"{work.Stitch}{work.Over}tog is over {over} places");
+        _made.Add(new Place(Seen.Stitch, work.Stitch));
+    }
+
+    private void Group(WorkGroup group)
+    {
+        PassFirst(group.Places);
+        var at = Reach(group.Places).Single();
+        foreach (var (count, stitch) in group.Parts)
+        {
+            if (stitch is null) _made.Add(new Place(Seen.Space, Chains: count));
+            else _made.AddRange(Enumerable.Repeat(new Place(Seen.Stitch, stitch), count));
+        }
+
+        Used(at);
+    }
+
+    private void Used(int at)
+    {
+        if (at == _ground.JoinedAt) JoinedIsUsed = true;
+        _last = at;
+        _at = Math.Max(_at, at + 1);
+    }
+
+    /// <summary>Where the ch stands for the first st, that st is passed over unless it is named: so the notes say.</summary>
+    private void PassFirst(PlaceWords places)
+    {
+        if (_at == 0 && _ground.IsTurned && _beginning.StandsForFirst && places.Where is not (Where.First or Where.Same)) _at = 1;
+    }
+
+    private IReadOnlyList<int> Reach(PlaceWords words) => new Search(Below, _at, End, _last).Find(words, keep => _kept = keep);
+
+    private void Leave(LeaveUnworked leave)
+    {
+        if (leave.SlipStitches)
+        {
+            if (End == Below.Count) throw new Misread("there are no sl sts to leave");
+            LeftSlipStitches = true;
+            return;
+        }
+
+        var rest = Below.Take(_at..End).Count(place => place.IsLikeAStitch);
+        var said = leave.Count ?? _kept;
+        if (rest != said) throw new Misread($"{said} sts are to be left, {rest} are there");
+        Left = rest;
+        _at = End;
+    }
+
+    private WorkedRow Finish()
+    {
+        if (_turns != (_ground.IsTurned ? 1 : 0)) throw new Misread(_ground.IsTurned ? "it does not say to turn" : "it says to turn where no row is to turn from");
+        if (_ground.JoinedAt >= 0 && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
+        if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");
+        if (End < Below.Count && !LeftSlipStitches && Left == 0) throw new Misread("what is to happen with the sl sts is not said");
+        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, End - Left);
+    }
+}
+
+/// <summary>A row that is done.</summary>
+/// <param name="Made">Its places in working order.</param>
+/// <param name="Slipped">Stitches at its beginning that were only slipped over.</param>
+/// <param name="Left">Stitches at its end that were left.</param>
+/// <param name="SkippedChains">Chains from the hook that were skipped.</param>
+/// <param name="Reached">Behind the last place of the row below that was used.</param>
+internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Left, int SkippedChains, int Reached);

@@ -1,0 +1,48 @@
+using System.Text.RegularExpressions;
+
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>A paragraph `**Row 3 (RS):** … [77 dc]` or `**Rows 3-20:** …`, cut into its parts.</summary>
+/// <param name="From">Its first row.</param>
+/// <param name="To">Its last row.</param>
+/// <param name="RightSide">The side that its heading names; null for none.</param>
+/// <param name="Text">What is to be done.</param>
+/// <param name="Count">What stands in the square brackets; null for none.</param>
+/// <param name="InEachRow">True if the count is said of each of the rows.</param>
+internal sealed partial record RowParagraph(
+    int From, int To, bool? RightSide, string Text, IReadOnlyDictionary<string, int>? Count, bool InEachRow)
+{
+    /// <summary>Null if the paragraph is no row.</summary>
+    public static RowParagraph? Of(string paragraph, StitchWords stitches)
+    {
+        if (Row().Match(paragraph) is not { Success: true } row) return null;
+        var from = Number.Of(row.Groups["from"].Value);
+        var to = row.Groups["to"].Success ? Number.Of(row.Groups["to"].Value) : from;
+        var count = row.Groups["count"].Success ? row.Groups["count"].Value : null;
+        var inEach = count?.EndsWith(" in each row", StringComparison.Ordinal) == true;
+        return new RowParagraph(
+            from,
+            to,
+            row.Groups["side"].Success ? row.Groups["side"].Value == "RS" : null,
+            row.Groups["text"].Value,
+            count is null ? null : Counts(inEach ? count[..^12] : count, stitches),
+            inEach);
+    }
+
+    private static Dictionary<string, int> Counts(string text, StitchWords stitches)
+    {
+        var counts = new Dictionary<string, int>();
+        foreach (var one in text.Split(", "))
+        {
+            var words = one.Split(' ', 2);
+            var key = words[1] is "st" or "sts" ? "st" : words[1].EndsWith("sp", StringComparison.Ordinal) ? words[1] : words[1].EndsWith("sps", StringComparison.Ordinal) ? words[1][..^1]
+                : stitches.Find(words[1]) ?? throw new Misread($"the count speaks of `{words[1]}`");
+            counts[key] = counts.GetValueOrDefault(key) + Number.Of(words[0]);
+        }
+
+        return counts;
+    }
+
+    [GeneratedRegex(@"^\*\*Rows? (?<from>\d+)(?:-(?<to>\d+))?(?: \((?<side>RS|WS)\))?:\*\* (?<text>.*?)(?: \[(?<count>\d+ [^\[\]]*)\])?(?: Piece measures .*\.)?$")]
+    private static partial Regex Row();
+}

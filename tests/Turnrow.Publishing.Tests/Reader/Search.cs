@@ -1,0 +1,120 @@
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>Finds the places that words mean, from where the hook is to the end of what can be worked.</summary>
+/// <param name="places">The places of the row below, in the order in which they are met.</param>
+/// <param name="at">The next of them.</param>
+/// <param name="end">Behind the last of them.</param>
+/// <param name="last">The place worked into last; -1 for none.</param>
+internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int last)
+{
+    public IReadOnlyList<int> Find(PlaceWords words, Action<int> keeping)
+    {
+        switch (words.Where)
+        {
+            case Where.First when at > 0:
+                throw new Misread("the first places are behind the hook");
+            case Where.First:
+                return Following(words);
+            case Where.Next:
+                return words.Count == 1 ? [NextCalled(words.Names[0])] : Following(words);
+            case Where.The:
+                var added = Following(words);
+                return added.All(i => places[i].Seen == Seen.AddedChain) ? added : throw new Misread("these are no added ch");
+            case Where.Last:
+                return Last(words);
+            case Where.Same:
+                if (last < 0 || !Fits(words.Names, last)) throw new Misread($"the same place is no {words.Names[0].Word}");
+                return [last];
+            case Where.Across:
+                return Across(words.Names, end);
+            case Where.ToLast:
+                keeping(words.Count);
+                return ToLast(words);
+            case Where.TopOf:
+                return [Top(words.Names[0], place => place.Top == place.Chains)];
+            case Where.ChainOf:
+                return [Top(words.Names[0], place => place.Top == words.Count && place.Chains == words.Names[0].Chains)];
+            default:
+                return at < end && places[at].Seen == Seen.Chain ? [at] : throw new Misread("there is no such ch from the hook");
+        }
+    }
+
+    /// <summary>So many, one after the other; only spaces are passed over, for a stitch never goes into one unsaid.</summary>
+    private List<int> Following(PlaceWords words)
+    {
+        var found = new List<int>();
+        for (var i = at; found.Count < words.Count; i++)
+        {
+            if (i >= end) throw new Misread($"of {words.Count} {words.Names[0].Word} only {found.Count} are there");
+            if (Fits(words.Names, i) || IsSt(words, i)) found.Add(i);
+            else if (places[i].Seen != Seen.Space) throw new Misread($"a {places[i]} comes where {words.Names[0].Word} is expected");
+        }
+
+        return found;
+    }
+
+    /// <summary>`next dc`, `next sp`: going there, the hook passes what is called otherwise, but never another space nor the end chain.</summary>
+    private int NextCalled(PlaceName name)
+    {
+        for (var i = at; i < end; i++)
+        {
+            if (name.Fits(places[i])) return i;
+            var mayPass = name.Word == "sp" ? places[i].Seen == Seen.Stitch : places[i].Seen is Seen.Space or Seen.Stitch && name.Word != "st";
+            if (!mayPass) throw new Misread($"a {places[i]} comes where the next {name.Word} is expected");
+        }
+
+        throw new Misread($"there is no next {name.Word}");
+    }
+
+    private List<int> Last(PlaceWords words)
+    {
+        var tail = Enumerable.Range(at, end - at).Where(i => places[i].IsLikeAStitch).ToList();
+        // `last dc and top of turning ch`: the chain behind the last dc is no dc.
+        var after = tail.Count - words.Count > 0 && places[tail[^1]].Seen is Seen.TurningChain or Seen.BeginningChain && !Fits(words.Names, tail[^1]) ? 1 : 0;
+        var found = tail.SkipLast(after).TakeLast(words.Count).ToList();
+        if (found.Count < words.Count || found.Any(i => !Fits(words.Names, i) && !IsSt(words, i))) throw new Misread($"the last {words.Count} are no {words.Names[0].Word}");
+        if (found[0] != at) throw new Misread($"{found[0] - at} places before the last are passed over in silence");
+        return found;
+    }
+
+    private List<int> Across(IReadOnlyList<PlaceName> names, int to)
+    {
+        var found = new List<int>();
+        for (var i = at; i < to; i++)
+        {
+            if (Fits(names, i)) found.Add(i);
+            else if (places[i].Seen == Seen.Stitch && names.All(name => name.Word == "sp")) continue;
+            else if (places[i].Seen is Seen.Stitch or Seen.Chain) throw new Misread($"a {places[i]} is among what is called `each {names[0].Word}`");
+            else if (places[i].Seen != Seen.Space) break;
+        }
+
+        return found;
+    }
+
+    private List<int> ToLast(PlaceWords words)
+    {
+        var to = end;
+        for (var kept = 0; kept < words.Count; kept += places[to].IsLikeAStitch ? 1 : 0)
+        {
+            if (--to < at) throw new Misread($"there are no {words.Count} left");
+        }
+
+        var found = Across(words.Names, to);
+        if (found.Count > 0 && to - found[^1] > 1) throw new Misread($"a {places[found[^1] + 1]} comes before the last {words.Count}");
+        return found;
+    }
+
+    private int Top(PlaceName name, Func<Place, bool> fits)
+    {
+        // There is one such ch, at the row's end: a space before it may be passed, a stitch may not.
+        var i = at;
+        while (i < end && places[i].Seen == Seen.Space) i++;
+        if (i >= end || !name.Fits(places[i])) throw new Misread($"what comes is {(i < end ? places[i].ToString() : "nothing")}, not the {name.Word} ch");
+        return fits(places[i]) ? i : throw new Misread($"the {name.Word} ch is {places[i].Chains} ch, and its {places[i].Top}th is the top");
+    }
+
+    // Where sts are counted, the ch that stands for one is one.
+    private bool IsSt(PlaceWords words, int i) => words is { Count: > 1, Names: [{ Word: "st" }] } && places[i].IsLikeAStitch;
+
+    private bool Fits(IReadOnlyList<PlaceName> names, int i) => names.Any(name => name.Fits(places[i]));
+}

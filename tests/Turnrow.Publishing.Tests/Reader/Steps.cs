@@ -1,0 +1,74 @@
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>One thing that a row tells the maker to do; what stands in parentheses behind it are its remarks.</summary>
+internal abstract record Step
+{
+    public IReadOnlyList<string> Remarks { get; init; } = [];
+}
+
+internal sealed record Turn : Step;
+
+/// <summary>`ch 3`.</summary>
+internal sealed record MakeChains(int Count) : Step;
+
+/// <summary>`skip first dc`, `skip next 2 ch`.</summary>
+internal sealed record SkipPlaces(PlaceWords Places) : Step;
+
+/// <summary>`skip the 4 ch (they count as 1 dc)`, at the beginning of a row worked into chains.</summary>
+internal sealed record SkipBeginning(int Chains) : Step;
+
+/// <summary>`2 dc in next dc`, `dc in each dc across`.</summary>
+internal sealed record WorkInto(int Each, string Stitch, PlaceWords Places) : Step;
+
+/// <summary>`dc2tog over next 2 dc`; in a row worked into chains perhaps `beginning in 4th ch from hook`.</summary>
+internal sealed record WorkTogether(string Stitch, int Over, IReadOnlyList<PlaceWords> Places, int FromHook) : Step;
+
+/// <summary>`(2 dc, ch 2, 2 dc) in next sp`: stitches and chains, each with how many.</summary>
+internal sealed record WorkGroup(IReadOnlyList<(int Count, string? Stitch)> Parts, PlaceWords Places) : Step;
+
+/// <summary>`[…] 6 times`.</summary>
+internal sealed record RepeatSteps(IReadOnlyList<Step> Steps, int Times) : Step;
+
+/// <summary>`leave these unworked` (no number), `leave the other 50 sts unworked`, `leave the sl sts unworked`.</summary>
+internal sealed record LeaveUnworked(int? Count, bool SlipStitches) : Step;
+
+/// <summary>`then along the armhole edge of Back from Row 9 up to its last row`.</summary>
+internal sealed record GoAlong(string Edge) : Step;
+
+/// <summary>How a row says where its stitches go.</summary>
+internal enum Where
+{
+    First,
+    Next,
+    Last,
+    Same,
+    The,
+    Across,
+    ToLast,
+    TopOf,
+    ChainOf,
+    FromHook,
+}
+
+/// <summary>Places, in words.</summary>
+/// <param name="Where">Which of them.</param>
+/// <param name="Count">How many; of `to last 4 sts` how many are kept; of a chain which one.</param>
+/// <param name="Names">What they are called: a stitch, ch, st, sp, row-end.</param>
+internal sealed record PlaceWords(Where Where, int Count, IReadOnlyList<PlaceName> Names);
+
+/// <summary>What one place is called.</summary>
+/// <param name="Word">US word of a stitch, or ch, st, sp, row-end, turning, beginning.</param>
+/// <param name="Chains">Chains of `ch-2 sp` and of `turning ch-5`; 0 if unsaid.</param>
+internal sealed record PlaceName(string Word, int Chains = 0)
+{
+    public bool Fits(Place place) => Word switch
+    {
+        "st" => place.Seen is Seen.Stitch or Seen.Chain or Seen.AddedChain or Seen.ChainAndStitch,
+        "ch" => place.Seen is Seen.Chain or Seen.AddedChain,
+        "sp" => place.Seen == Seen.Space && (Chains == 0 || Chains == place.Chains),
+        "row-end" => place.Seen == Seen.RowEnd,
+        "turning" => place.Seen == Seen.TurningChain,
+        "beginning" => place.Seen == Seen.BeginningChain,
+        _ => place.Seen is Seen.Stitch or Seen.ChainAndStitch && place.Stitch == Word,
+    };
+}
