@@ -8,7 +8,7 @@ internal static class EdgeMemory
         var isFirst = piece.Rows.Count == 0;
         var stands = worked.SkippedChains > 0 && worked.Made[0].Seen is Seen.BeginningChain or Seen.ChainAndStitch ? 1 : 0;
         // An increase there goes into the ch that the skipped ones stand on: that ch is one place.
-        var shared = steps.TakeWhile(step => step is not WorkInto { Places.Where: Where.Across or Where.ToLast })
+        var shared = steps.TakeWhile(step => step is not WorkInto { Places.Where: Where.Across or Where.ToLast or Where.ToNext })
             .SelectMany(step => step.Remarks).Any(remark => remark.Contains("increase", StringComparison.Ordinal)) ? 1 : 0;
         var chained = ground.HangingChains - worked.SkippedChains + (stands > 0 ? stands - shared : 0);
         if (isFirst) piece.FoundationStitches = piece.Foundation is null ? null : chained;

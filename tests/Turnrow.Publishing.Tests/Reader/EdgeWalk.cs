@@ -29,7 +29,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         }
 
         if (AtStep().Match(text) is { Success: true } step) return Step(Piece(step), step.Groups["edge"].Value, step.Groups["what"].Value == "added ch");
-        if (OpenStitches().Match(text) is { Success: true } open) return Between(Piece(open));
+        if (Open().Match(text) is { Success: true } open) return Between(Piece(open));
         if (LastRow().Match(text) is { Success: true } last) return Top(Piece(last));
         if (Beginning().Match(text) is { Success: true } beginning) return Foot(Piece(beginning));
         throw new Misread($"`{text}` is no edge to go along");
@@ -62,12 +62,15 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         return [.. rightSide ? places : places.Reverse()];
     }
 
-    // What the parts that stand on a last row leave of it.
+    // Between the parts that stand on the row.
     private List<Place> Between(ReadPiece piece)
     {
-        var places = piece.Rows[^1].FromRight.Where((place, i) => place.Counts && !piece.Taken.Contains(i)).Select(_ => new Place(Seen.Stitch, "?")).ToList();
-        walked.Add($"{piece.Title}, {places.Count} open");
-        return places;
+        var row = piece.Rows[^1].FromRight;
+        var open = Enumerable.Range(0, row.Count).Where(at => !piece.Taken.Contains(at)).ToList();
+        if (open.Count == 0 || open[^1] - open[0] >= open.Count) throw new Misread($"the sts left unworked in the last row of {piece.Title} do not lie side by side");
+        walked.Add($"{piece.Title}, open {open.Count}");
+        var places = open.Select(at => row[at].Counts ? new Place(Seen.Stitch, "?") : row[at]);
+        return [.. rightSide ? places : places.Reverse()];
     }
 
     private List<Place> Foot(ReadPiece piece)
@@ -104,7 +107,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     private static partial Regex AtStep();
 
     [GeneratedRegex(@"^the sts left unworked in the last row of (?<piece>.+)$")]
-    private static partial Regex OpenStitches();
+    private static partial Regex Open();
 
     [GeneratedRegex(@"^the last row of (?<piece>.+)$")]
     private static partial Regex LastRow();

@@ -34,12 +34,11 @@ internal sealed partial class RowSentence
         while (Accept("and"));
         if (Accept("across")) return new PlaceWords(Where.Across, 0, names);
         Expect("to");
+        if (Accept("next")) return new PlaceWords(Where.ToNext, 1, [.. names, Name()]);
         Expect("last");
         var keep = Number.TryOf(Peek) is { } number ? Next(number) : 1;
         if (Name().Word is not ("st" or "ch")) throw new Misread("`to last` wants sts or ch");
-        var spaces = Accept("and");
-        if (spaces && Name().Word != "sp") throw new Misread("`to last sts and` wants sps");
-        return new PlaceWords(Where.ToLast, keep, names, spaces);
+        return new PlaceWords(Where.ToLast, keep, names);
     }
 
     private PlaceWords Ranged()

@@ -30,6 +30,8 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
             case Where.ToLast:
                 keeping(words.Count);
                 return ToLast(words);
+            case Where.ToNext:
+                return ToNext(words);
             case Where.TopOf:
                 return [Top(words.Names[0], place => place.Top == place.Chains)];
             case Where.ChainOf:
@@ -47,6 +49,7 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
         {
             if (i >= end) throw new Misread($"of {words.Count} {words.Names[0].Word} only {found.Count} are there");
             if (Fits(words.Names, i) || IsSt(words, i)) found.Add(i);
+            else if (places[i].Seen == Seen.Stitch && words.Names.All(name => name.Word == "sp")) continue;
             else if (places[i].Seen != Seen.Space) throw new Misread($"a {places[i]} comes where {words.Names[0].Word} is expected");
         }
 
@@ -94,7 +97,7 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
     private List<int> ToLast(PlaceWords words)
     {
         var to = end;
-        for (var kept = 0; kept < words.Count; kept += places[to].IsLikeAStitch || words.WithSpaces ? 1 : 0)
+        for (var kept = 0; kept < words.Count; kept += places[to].IsLikeAStitch ? 1 : 0)
         {
             if (--to < at) throw new Misread($"there are no {words.Count} left");
         }
@@ -103,6 +106,17 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
         // A space right before them is still to come.
         var behind = found.Count > 0 ? found[^1] + 1 : at;
         if (Enumerable.Range(behind, to - behind).Any(i => places[i].Seen != Seen.Space)) throw new Misread($"a {places[behind]} comes before the last {words.Count}");
+        return found;
+    }
+
+    // `sc in each sc to next sp`: that place is the last of the names.
+    private List<int> ToNext(PlaceWords words)
+    {
+        var to = at;
+        while (to < end && !words.Names[^1].Fits(places[to])) to++;
+        if (to == end) throw new Misread($"there is no {words.Names[^1]} to come to");
+        var found = Across([.. words.Names.SkipLast(1)], to);
+        if (found.Count > 0 && found[^1] != to - 1) throw new Misread($"a {places[found[^1] + 1]} comes before it");
         return found;
     }
 

@@ -7,7 +7,7 @@ internal static partial class Shaping
 {
     public static (int Right, int Left)? Of(IReadOnlyList<Step> steps, bool rightSide)
     {
-        var across = steps.ToList().FindIndex(step => step is WorkInto { Places.Where: Where.Across or Where.ToLast });
+        var across = steps.ToList().FindIndex(step => step is WorkInto { Places.Where: Where.Across or Where.ToLast or Where.ToNext });
         var (start, end) = (0, 0);
         for (var i = 0; i < steps.Count; i++)
         {

@@ -45,6 +45,7 @@ internal enum Where
     The,
     Across,
     ToLast,
+    ToNext,
     TopOf,
     ChainOf,
     FromHook,
@@ -54,8 +55,7 @@ internal enum Where
 /// <param name="Where">Which of them.</param>
 /// <param name="Count">How many; of `to last 4 sts` how many are kept; of a chain which one.</param>
 /// <param name="Names">What they are called: a stitch, ch, st, sp, row-end.</param>
-/// <param name="WithSpaces">True if spaces are counted among those kept.</param>
-internal sealed record PlaceWords(Where Where, int Count, IReadOnlyList<PlaceName> Names, bool WithSpaces = false);
+internal sealed record PlaceWords(Where Where, int Count, IReadOnlyList<PlaceName> Names);
 
 /// <summary>What one place is called.</summary>
 /// <param name="Word">US word of a stitch, or ch, st, sp, row-end, turning, beginning.</param>

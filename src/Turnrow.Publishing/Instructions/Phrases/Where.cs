@@ -37,17 +37,26 @@ internal sealed record EachAcross(PlaceName Place) : Where
 }
 
 /// <summary>All but the last so many stitches, chains that stand for one included.</summary>
-internal sealed record EachToLast(PlaceName Place, Sized<int> Last, bool WithSpaces = false) : Where
+internal sealed record EachToLast(PlaceName Place, Sized<int> Last) : Where
 {
     public override Where? And(Where other) =>
-        other is EachToLast to && WithSpaces == to.WithSpaces && Place.And(to.Place) is { } place ? new EachToLast(place, Last.And(to.Last), WithSpaces) : null;
+        other is EachToLast to && Place.And(to.Place) is { } place ? new EachToLast(place, Last.And(to.Last)) : null;
 
     public override string Written(Wording words)
     {
-        var name = Place == PlaceName.Chain || WithSpaces ? Place : PlaceName.AnyStitch;
+        var name = Place == PlaceName.Chain ? Place : PlaceName.AnyStitch;
         var last = Last.All(static n => n == 1) ? name.One(words) : name.Counted(Last, words);
         return $"each {Place.One(words)} to last {last}";
     }
+}
+
+/// <summary>All up to a space.</summary>
+internal sealed record EachToSpace(PlaceName Place, PlaceName Space) : Where
+{
+    public override Where? And(Where other) =>
+        other is EachToSpace to && Place.And(to.Place) is { } place && Space.And(to.Space) is { } space ? new EachToSpace(place, space) : null;
+
+    public override string Written(Wording words) => $"each {Place.One(words)} to next {Space.One(words)}";
 }
 
 /// <summary>All chains of a separate length added at the row's end.</summary>

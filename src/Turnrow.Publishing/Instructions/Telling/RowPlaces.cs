@@ -142,13 +142,12 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
         return ahead.Remaining;
     }
 
+    /// <summary>How many of so many places ahead satisfy a condition.</summary>
+    public int CountOf(Func<Place, bool> condition, int count) => below.Slice(Passed, count).CountWhere(condition);
+
     /// <summary>True if any of the places from so many ahead on satisfies a condition.</summary>
     public bool AnyFrom(int offset, Func<Place, bool> condition) =>
         offset < Remaining && below.Slice(Passed + offset, Remaining - offset).CountWhere(condition) > 0;
-
-    /// <summary>Places from so many ahead on without the spaces: those that a maker counts as stitches.</summary>
-    public int StitchesFrom(int offset) =>
-        below.Slice(Passed + offset, Remaining - offset).CountWhere(static p => p.Kind != PlaceKind.Space);
 
     /// <summary>True if any of the places ahead was added as chains.</summary>
     public bool HasAddedAhead => _cursor.Remaining > 0 && below.Last.Kind == PlaceKind.AddedChain;
