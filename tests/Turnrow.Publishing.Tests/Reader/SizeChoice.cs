@@ -59,7 +59,7 @@ internal sealed partial class SizeChoice(IReadOnlyList<string> sizes, int mine)
     [GeneratedRegex(@"^\*Sizes? (?<names>.+?) only:\* ")]
     private static partial Regex ForSomeSizes();
 
-    [GeneratedRegex(@", then \(sizes? (?<names>.+?) only\) (?<what>[^,;.]*)")]
+    [GeneratedRegex(@", then \(sizes? (?<names>.+?) only\) (?<what>(?:\([^)]*\)|[^,;.])*)")]
     private static partial Regex PhraseForSomeSizes();
 
     [GeneratedRegex($@"(?<![\w.])(?<first>{Item}) \((?<rest>{Item}(?:, {Item})*)\)")]
