@@ -25,6 +25,10 @@ internal sealed class Ground(IEnumerable<Place> places)
     /// <summary>The same with what the row's count speaks of.</summary>
     public Ground With(string? hint) => new(Places)
     {
-        HangingChains = HangingChains, IsTurned = IsTurned, JoinedAt = JoinedAt, Along = Along, Hint = hint,
+        HangingChains = HangingChains,
+        IsTurned = IsTurned,
+        JoinedAt = JoinedAt,
+        Along = Along,
+        Hint = hint,
     };
 }
