@@ -17,6 +17,7 @@ namespace Turnrow.Compiler;
 internal sealed class PatternBinder
 {
     private readonly SyntaxTree _tree;
+    private readonly UnreadLines _unread;
     private readonly Context _context;
     private readonly PieceBook _book;
     private readonly ExpectBinder _expect;
@@ -24,9 +25,10 @@ internal sealed class PatternBinder
     private PieceState? _piece;
     private bool _outsideTold;
 
-    private PatternBinder(SyntaxTree tree, Context context)
+    private PatternBinder(SyntaxTree tree, UnreadLines unread, Context context)
     {
         _tree = tree;
+        _unread = unread;
         _context = context;
         _book = new PieceBook(context);
         _expect = new ExpectBinder(context, _book);
@@ -39,18 +41,19 @@ internal sealed class PatternBinder
     /// <summary>The model of a tree, and what was found.</summary>
     public static (Pattern Pattern, Findings Findings, IReadOnlyList<MissingClaim> MissingClaims) Bind(SyntaxTree tree)
     {
-        var sizes = SizesFinder.Find(tree, out var inDoubt, out var report);
+        var unread = new UnreadLines(tree);
+        var sizes = SizesFinder.Find(tree, unread, out var inDoubt, out var report);
         var findings = new Findings(sizes);
         foreach (var diagnostic in report) findings.Add(diagnostic);
-        var terms = TermsOf(tree, findings, out var termsInDoubt);
+        var terms = TermsOf(tree, unread, findings, out var termsInDoubt);
         var scope = new Scope();
         var context = new Context(findings, scope, new Evaluator(findings, scope, inDoubt), terms, termsInDoubt);
-        var binder = new PatternBinder(tree, context);
+        var binder = new PatternBinder(tree, unread, context);
         var pattern = binder.Whole(sizes);
         return (pattern, findings, binder.MissingClaims);
     }
 
-    private static Terms TermsOf(SyntaxTree tree, Findings findings, out bool inDoubt)
+    private static Terms TermsOf(SyntaxTree tree, UnreadLines unread, Findings findings, out bool inDoubt)
     {
         inDoubt = false;
         TermsStatement? first = null;
@@ -64,13 +67,14 @@ internal sealed class PatternBinder
             }
 
             first = statement;
+            inDoubt = line.Broken;
             if (IsUs(statement) || IsUk(statement)) continue;
             if (!line.Broken) findings.Add(TermsUnknown.At(statement.Terms.Span, statement.Terms.Text));
             inDoubt = true;
         }
 
         // A line that can't be told may be the one that says the terms, unless another says them.
-        inDoubt |= tree.Lines.Any(l => l.Broken && (l.Keyword == "terms" || (l.Keyword is null && first is null)));
+        inDoubt |= first is null && unread.Any("terms");
         return first is not null && IsUk(first) ? Terms.UK : Terms.US;
     }
 
@@ -101,6 +105,7 @@ internal sealed class PatternBinder
             NoteDoubt(line);
             switch (line.Statement)
             {
+                case MeasureStatement or CountStatement when line.Broken: break;
                 case MeasureStatement measure: _context.Scope.Announce(measure.Name.Text, measure.Name.Span, NamesIn.Expression(measure.Value)); break;
                 case CountStatement count: _context.Scope.Announce(count.Name.Text, count.Name.Span, NamesIn.Expression(count.Value)); break;
                 case PieceStatement piece: _book.Announce(piece.Name); break;
@@ -111,12 +116,12 @@ internal sealed class PatternBinder
     private void NoteDoubt(LineSyntax line)
     {
         if (!line.Broken) return;
-        if (line.Keyword is null or "measure" or "count") _context.Scope.InDoubt = true;
+        // A name that nobody knows may be one that this line gives.
+        _context.Scope.InDoubt = _book.InDoubt = true;
         _context.CountingInDoubt |= line.Keyword is "claims";
-        if (line.Keyword is null or "gauge" or "terms") _context.GaugesInDoubt = true;
-        if (line.Keyword is null or "piece" or "seam") _book.JoinsInDoubt = true;
-        if (line.Keyword is null or "turn") _context.TurnsInDoubt = true;
-        if (line.Keyword is null or "piece" && line.Statement is not PieceStatement) _book.InDoubt = true;
+        _context.GaugesInDoubt |= _unread.MayBe(line, "gauge") || _unread.MayBe(line, "terms");
+        _context.TurnsInDoubt |= _unread.MayBe(line, "turn") || _unread.MayBe(line, "terms");
+        _book.JoinsInDoubt |= _unread.MayBe(line, "seam") || _unread.MayBe(line, "piece");
     }
 
     // Turning chains are set for the pattern only before the first piece; within a piece they hold for it from there on.
@@ -162,6 +167,7 @@ internal sealed class PatternBinder
 
     private void Open(PieceStatement statement, bool broken)
     {
+        if (broken && _piece is not null) BrokenLines.Doubt(_piece);
         var piece = new PieceOpening(_context, _book).Open(statement, broken);
         _piece = piece;
         _outsideTold = false;
@@ -184,15 +190,17 @@ internal sealed class PatternBinder
 
     private void InPiece(StatementSyntax statement)
     {
-        if (_piece is null)
+        if (_piece is null && !_book.InDoubt)
         {
             // Lines that follow are outside for the same reason.
-            if (!_book.InDoubt && !_outsideTold) _context.Findings.Add(OutsidePiece.At(statement.Span));
+            if (!_outsideTold) _context.Findings.Add(OutsidePiece.At(statement.Span));
             _outsideTold = true;
-            return;
         }
 
-        if (_piece.Builders[0].IsFastenedOff && statement is not (FastenOffStatement or EdgeNameStatement))
+        // A second beginning below a line that could not be read: that line was the next piece's.
+        if (_piece is null || (statement is BeginStatement or ChainStatement && _piece is { Unread: true } && _piece.Builders[0].RowCount > 0))
+            _piece = new PieceOpening(_context, _book).OpenUnread(statement.Span);
+        if (_piece.Builders[0].IsFastenedOff && !_piece.Unread && statement is not (FastenOffStatement or EdgeNameStatement))
         {
             _context.Findings.Add(AfterFastenOff.At(statement.Span, _piece.Name));
             return;
@@ -204,7 +212,6 @@ internal sealed class PatternBinder
 
     private void Broken(LineSyntax line)
     {
-        if (_piece is null) return;
-        BrokenLines.Apply(_context, _piece, line);
+        if (_piece is not null) BrokenLines.Apply(_context, _piece, line, _unread);
     }
 }

@@ -1,5 +1,6 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Fabric.Numbers;
+using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Values;
@@ -19,7 +20,7 @@ internal sealed class Evaluator(Findings findings, Scope scope, bool sizesInDoub
     /// <summary>The values of an expression.</summary>
     public Value?[] Of(ExpressionSyntax expression) => expression switch
     {
-        NumberExpression number => Sized.Same(findings.Sizes, Literal(number.Number, number.Unit)),
+        NumberExpression number => Sized.Same(findings.Sizes, Literal(number.Number, number.Unit, number.Span)),
         SizesExpression list => InSizes(list),
         NameExpression name => OfName(name.Name),
         PieceExpression piece => PieceValues?.Invoke(piece) ?? Sized.Same<Value?>(findings.Sizes, null),
@@ -62,16 +63,23 @@ internal sealed class Evaluator(Findings findings, Scope scope, bool sizesInDoub
         return values.Select(v => v is { } x && x.Number >= Rational.Zero ? x.Number : (Rational?)null);
     }
 
-    private static Value? Literal(NumberSyntax number, UnitSyntax? unit)
+    private Value? Literal(NumberSyntax number, UnitSyntax? unit, TextSpan span)
     {
-        if (Rational.Of(number.Numerator, number.Denominator) is not { } value) return null;
-        if (unit is null) return new Value(value, false);
-        return value * Units.Centimetres(unit.Unit) is { } length ? new Value(length, true) : null;
+        if (Rational.Of(number.Numerator, number.Denominator) is { } value)
+        {
+            if (unit is null) return new Value(value, false);
+            if (value * Units.Centimetres(unit.Unit) is { } length) return new Value(length, true);
+        }
+
+        findings.Add(TooLarge.At(span, findings, All, LargestCount));
+        return null;
     }
+
+    private int[] All => Sized.Where(findings.Sizes, _ => true);
 
     private Value?[] InSizes(SizesExpression list)
     {
-        if (list.Values.Count == findings.Sizes) return [.. list.Values.Select(v => Literal(v, list.Unit))];
+        if (list.Values.Count == findings.Sizes) return [.. list.Values.Select(v => Literal(v, list.Unit, list.Span))];
         if (!sizesInDoubt) findings.Add(SizesList.At(list.Span, findings, list.Values.Count));
         return Sized.Same<Value?>(findings.Sizes, null);
     }
