@@ -15,7 +15,8 @@ internal static class SeamWriter
         var groups = new List<(List<int> Sizes, SeamText Text)>();
         for (var size = 0; size < seam.InSizes.Count; size++)
         {
-            if (seam.InSizes[size] is not { } one) continue;
+            // A seam of no rows in some size is no seam there.
+            if (seam.InSizes[size] is not { } one || one.First is { RowEnds: 0, Stitches: 0 }) continue;
             var text = SeamText.Of(one);
             var at = groups.FindIndex(g => g.Text.And(text) is not null);
             if (at < 0)
@@ -55,12 +56,12 @@ internal sealed record SeamText(SeamSide First, SeamSide Second, bool Opposite, 
     {
         var ease = Eased ? " Ease the longer edge to fit." : string.Empty;
         if (First.Rows is not { } first || Second.Rows is not { } second) return $"Match them {words.St} for {words.St}.{ease}";
-        if (First.Piece == Second.Piece && first.Equals(second) && !Opposite) return $"Match the two ends of {first.Each()}.{ease}";
-        if (first.IsOne && second.IsOne)
-            return $"Match the end of {first} of {First.PieceName} with the end of {second} of {Second.PieceName}.{ease}";
+        if (First.Piece == Second.Piece && first.Equals(second) && !Opposite && !First.HasSteps) return $"Match the two ends of {first.Each()}.{ease}";
         var (meetsFirst, meetsLast) = Opposite ? (second.Last, second.First) : (second.First, second.Last);
-        return $"Match them row for row, Row {first.First.Written()} of {First.PieceName} with Row {meetsFirst.Written()} of {Second.PieceName}"
-            + $", and so on to Row {first.Last.Written()} of {First.PieceName} with Row {meetsLast.Written()} of {Second.PieceName}{AtSteps(words)}.{ease}";
+        var further = first.IsOne && second.IsOne
+            ? string.Empty
+            : $", and so on to Row {first.Last.Written()} of {First.PieceName} with Row {meetsLast.Written()} of {Second.PieceName}";
+        return $"Match them row for row, Row {first.First.Written()} of {First.PieceName} with Row {meetsFirst.Written()} of {Second.PieceName}{further}{AtSteps(words)}.{ease}";
     }
 
     private string AtSteps(Wording words) => First.HasSteps && Second.HasSteps ? $", and the edges between rows {words.St} for {words.St}" : string.Empty;

@@ -12,7 +12,7 @@ public class JoiningTests
     {
         var band = Written.Piece(Panel + "piece band picked up along panel neck: 3 sc per 2 rows", piece: "Band");
         Assert.Equal(
-            "With RS facing, join yarn with sl st at the neck edge of Panel, in the end of its last row; work along the edge from there back to Row 1.\nRow 1 (RS): Ch 1 (does not count as a st), 2 sc in same row-end, sc in next row-end, [2 sc in next row-end, sc in next row-end] 3 times. [12 sc]\nFasten off.",
+            "With RS facing, join yarn with sl st at the left edge (neck) of Panel, in the end of its last row; work along the edge from there back to Row 1.\nRow 1 (RS): Ch 1 (does not count as a st), 2 sc in same row-end, sc in next row-end, [2 sc in next row-end, sc in next row-end] 3 times. [12 sc]\nFasten off.",
             band);
     }
 
@@ -21,7 +21,7 @@ public class JoiningTests
     {
         var band = Written.Piece(Panel + "piece band picked up along panel front: 2 dc in each row", piece: "Band");
         Assert.StartsWith(
-            "With RS facing, join yarn with sl st at the front edge of Panel, in the end of Row 1; work along the edge from there up to its last row.\nRow 1 (RS): Ch 3 (counts as 1 dc), dc in same row-end, 2 dc in each of next 7 row-ends. [16 dc]",
+            "With RS facing, join yarn with sl st at the right edge (front) of Panel, in the end of Row 1; work along the edge from there up to its last row.\nRow 1 (RS): Ch 3 (counts as 1 dc), dc in same row-end, 2 dc in each of next 7 row-ends. [16 dc]",
             band, StringComparison.Ordinal);
     }
 

@@ -40,7 +40,7 @@ public class WordsTests
     [InlineData("3 dc in first, dc in each st and sp until 1 remains, 3 dc in last", "2 dc in first dc, dc in each st and sp across, 3 dc in top of turning ch. [13 dc]")]
     [InlineData("dc in each st and sp until 2 remain, dc, 3 dc in last", "skip first dc, dc in each st and sp to last 2 sts, dc in next dc, 3 dc in top of turning ch. [11 dc]")]
     [InlineData("dc, 2 dc in each sp, dc 2", "skip first dc, 2 dc in each ch-1 sp across, dc in next dc, dc in top of turning ch. [9 dc]")]
-    [InlineData("dc, 2 dc in each sp until 3 remain, dc, dc in next sp, dc 2", "skip first dc, 2 dc in each ch-1 sp to last 4 sts, dc in next dc, dc in next ch-1 sp, dc in next dc, dc in top of turning ch. [9 dc]")]
+    [InlineData("dc, 2 dc in each sp until 3 remain, dc, dc in next sp, dc 2", "skip first dc, 2 dc in each of next 2 ch-1 sps, dc in next dc, dc in next ch-1 sp, dc in next dc, dc in top of turning ch. [9 dc]")]
     public void A_row_over_spaces_may_stop_before_its_end(string words, string expected)
     {
         var panel = Written.Piece($"pattern \"P\"\npiece panel\nbegin with 9 stitches\nrow 1 RS: dc across\nrow: dc 1, dc, skip 1, ch 1, (dc, ch 1, skip 1) 2 times, dc 2\nrow: {words}");

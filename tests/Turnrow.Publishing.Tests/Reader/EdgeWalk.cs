@@ -29,6 +29,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         }
 
         if (AtStep().Match(text) is { Success: true } step) return Step(Piece(step), step.Groups["edge"].Value, step.Groups["what"].Value == "added ch");
+        if (Open().Match(text) is { Success: true } open) return Between(Piece(open));
         if (LastRow().Match(text) is { Success: true } last) return Top(Piece(last));
         if (Beginning().Match(text) is { Success: true } beginning) return Foot(Piece(beginning));
         throw new Misread($"`{text}` is no edge to go along");
@@ -58,6 +59,17 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     {
         walked.Add($"{piece.Title}, last row");
         var places = piece.Rows[^1].FromRight.Where(place => place.Seen != Seen.SlipStitch).Select(place => place.Counts ? new Place(Seen.Stitch, "?") : place);
+        return [.. rightSide ? places : places.Reverse()];
+    }
+
+    // Between the parts that stand on the row.
+    private List<Place> Between(ReadPiece piece)
+    {
+        var row = piece.Rows[^1].FromRight;
+        var open = Enumerable.Range(0, row.Count).Where(at => !piece.Taken.Contains(at)).ToList();
+        if (open.Count == 0 || open[^1] - open[0] >= open.Count) throw new Misread($"the sts left unworked in the last row of {piece.Title} do not lie side by side");
+        walked.Add($"{piece.Title}, open {open.Count}");
+        var places = open.Select(at => row[at].Counts ? new Place(Seen.Stitch, "?") : row[at]);
         return [.. rightSide ? places : places.Reverse()];
     }
 
@@ -93,6 +105,9 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
 
     [GeneratedRegex($@"^the (?<what>sts left unworked|added ch) at the {Edge}$")]
     private static partial Regex AtStep();
+
+    [GeneratedRegex(@"^the sts left unworked in the last row of (?<piece>.+)$")]
+    private static partial Regex Open();
 
     [GeneratedRegex(@"^the last row of (?<piece>.+)$")]
     private static partial Regex LastRow();

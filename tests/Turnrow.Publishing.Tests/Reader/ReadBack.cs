@@ -22,7 +22,7 @@ internal static class ReadBack
             found.AddRange(read.Doubts.Select(doubt => $"two ways: {doubt}"));
             if (read.Stumbles.Count > 0) continue;
             foreach (var piece in pattern.Pieces) Piece(piece.InSizes[size], read, found);
-            Seams([.. pattern.Items.OfType<SeamInSizes>().Select(s => s.InSizes[size]).OfType<Seam>()], read.Seams, found);
+            Seams([.. pattern.Items.OfType<SeamInSizes>().Select(s => s.InSizes[size]).OfType<Seam>().Where(s => s.First.RowEnds + s.First.Stitches > 0)], read.Seams, found);
         }
 
         return [.. found.Distinct()];
@@ -87,6 +87,7 @@ internal static class ReadBack
         {
             StretchKind.Foundation => $"{title}, foundation",
             StretchKind.LastRow => $"{title}, last row",
+            StretchKind.OpenStitches => $"{title}, open {stretch.Count}",
             StretchKind.AddedChain => $"{title}, {leg.Hand}, added {stretch.Count}",
             _ => $"{title}, {leg.Hand}, left {stretch.Count}",
         }];

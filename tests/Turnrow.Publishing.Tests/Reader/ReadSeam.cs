@@ -15,6 +15,13 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         var second = new SeamEdge(seam.Groups["piece2"].Value, seam.Groups["edge2"].Value.ToLowerInvariant());
         var text = seam.Groups["text"].Value;
         if (!text.StartsWith("Lay the two edges side by side, RS of both up. ", StringComparison.Ordinal)) throw new Misread("how the edges lie is not said");
+        if (TwoEnds().Match(text) is { Success: true } ends)
+        {
+            if (first.Piece != second.Piece) throw new Misread("two pieces have more than two ends");
+            var (from, to) = (Number.Of(ends.Groups["a"].Value), Number.Of(ends.Groups[ends.Groups["c"].Success ? "c" : "a"].Value));
+            return new(first, second, [.. Enumerable.Range(from, to - from + 1).Select(row => (row, row))], false);
+        }
+
         if (RowForRow().Match(text) is not { Success: true } rows)
             return text.Contains("Match them st for st.", StringComparison.Ordinal) ? new(first, second, [], true) : throw new Misread("how the edges meet is not said");
         Check(rows, "p1", first.Piece);
@@ -44,6 +51,9 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
 
     [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|Last row|Beginning edge)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|last row|beginning edge)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
     private static partial Regex Seam();
+
+    [GeneratedRegex(@"Match the two ends of (?:each row from )?Row (?<a>\d+)(?: to Row (?<c>\d+))?\.")]
+    private static partial Regex TwoEnds();
 
     [GeneratedRegex(@"Match them row for row, Row (?<a>\d+) of (?<p1>.+?) with Row (?<b>\d+) of (?<p2>.+?)(?:, and so on to Row (?<c>\d+) of (?<p1>.+?) with Row (?<d>\d+) of (?<p2>.+?))?(?<steps>, and the edges between rows st for st)?\.(?<ease> Ease the longer edge to fit\.)?")]
     private static partial Regex RowForRow();

@@ -150,6 +150,13 @@ internal sealed partial class RowSentence
     private PlaceWords In()
     {
         Expect("in");
+        if (Accept("front") || Accept("back"))
+        {
+            Expect("loop");
+            Expect("only");
+            Expect("of");
+        }
+
         if (Accept("top")) return TopOf();
         if (Accept("each")) return Each();
         if (Accept("the")) return new PlaceWords(Where.The, 1, [Name()]);
@@ -171,6 +178,7 @@ internal sealed partial class RowSentence
         while (Accept("and"));
         if (Accept("across")) return new PlaceWords(Where.Across, 0, names);
         Expect("to");
+        if (Accept("next")) return new PlaceWords(Where.ToNext, 1, [.. names, Name()]);
         Expect("last");
         var keep = Number.TryOf(Peek) is { } number ? Next(number) : 1;
         if (Name().Word is not ("st" or "ch")) throw new Misread("`to last` wants sts or ch");

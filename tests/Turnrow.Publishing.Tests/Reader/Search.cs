@@ -30,6 +30,8 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
             case Where.ToLast:
                 keeping(words.Count);
                 return ToLast(words);
+            case Where.ToNext:
+                return ToNext(words);
             case Where.TopOf:
                 return [Top(words.Names[0], place => place.Top == place.Chains)];
             case Where.ChainOf:
@@ -101,6 +103,17 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
 
         var found = Across(words.Names, to);
         if (found.Count > 0 && to - found[^1] > 1) throw new Misread($"a {places[found[^1] + 1]} comes before the last {words.Count}");
+        return found;
+    }
+
+    // `sc in each sc to next sp`: that place is the last of the names.
+    private List<int> ToNext(PlaceWords words)
+    {
+        var to = at;
+        while (to < end && !words.Names[^1].Fits(places[to])) to++;
+        if (to == end) throw new Misread($"there is no {words.Names[^1]} to come to");
+        var found = Across([.. words.Names.SkipLast(1)], to);
+        if (found.Count > 0 && found[^1] != to - 1) throw new Misread($"a {places[found[^1] + 1]} comes before it");
         return found;
     }
 

@@ -45,6 +45,7 @@ internal enum Where
     The,
     Across,
     ToLast,
+    ToNext,
     TopOf,
     ChainOf,
     FromHook,

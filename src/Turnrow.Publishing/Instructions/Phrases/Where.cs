@@ -50,6 +50,15 @@ internal sealed record EachToLast(PlaceName Place, Sized<int> Last) : Where
     }
 }
 
+/// <summary>All up to a space.</summary>
+internal sealed record EachToSpace(PlaceName Place, PlaceName Space) : Where
+{
+    public override Where? And(Where other) =>
+        other is EachToSpace to && Place.And(to.Place) is { } place && Space.And(to.Space) is { } space ? new EachToSpace(place, space) : null;
+
+    public override string Written(Wording words) => $"each {Place.One(words)} to next {Space.One(words)}";
+}
+
 /// <summary>All chains of a separate length added at the row's end.</summary>
 internal sealed record AddedChains(Sized<int> Count) : Where
 {

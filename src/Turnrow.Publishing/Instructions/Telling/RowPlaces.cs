@@ -142,6 +142,9 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
         return ahead.Remaining;
     }
 
+    /// <summary>How many of so many places ahead satisfy a condition.</summary>
+    public int CountOf(Func<Place, bool> condition, int count) => below.Slice(Passed, count).CountWhere(condition);
+
     /// <summary>True if any of the places from so many ahead on satisfies a condition.</summary>
     public bool AnyFrom(int offset, Func<Place, bool> condition) =>
         offset < Remaining && below.Slice(Passed + offset, Remaining - offset).CountWhere(condition) > 0;

@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Instructions.Phrases;
@@ -163,6 +164,9 @@ internal sealed class WordTeller(RowContext row)
         if (stretch.Added) return new AddedChains(Sized.Of(stretch.Count));
         var open = amount.Reach != Reach.Fixed && _inRepeat == 0 && !row.IsFirstOfPart;
         if (!open) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
+        // "To last 5 sts" would leave open whether spaces among them are counted.
+        if (leftOfWord == 0 && _places.At(0) is { Kind: PlaceKind.Space } space) return new EachToSpace(stretch.Name, PlaceName.Of(space));
+        if (_places.AnyFrom(0, IsSpace)) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
         var beyond = _places.Remaining + row.LeftAtEnd;
         // Chains before the hook and chains added at the end are both "ch": only a top between them parts them by itself.
         var alike = stretch.Name.HasChains && _places.TopAt(0) is null && _places.HasAddedAhead;
@@ -222,12 +226,16 @@ internal sealed class WordTeller(RowContext row)
         var top = reach == _places.Remaining && reach > 0 ? _places.TopAt(reach - 1) : null;
         var last = _places.Remaining - reach;
         var onlyTop = last == 1 && _places.TopAt(reach) is not null;
-        if (top is null || _places.Until(target.Filter.Has) < reach - 1) Phrases.Add(phrase(last > 0 && !onlyTop && _places.AnyFrom(reach, target.Filter.Has)
-            ? new EachToLast(NameOf(target.Filter), Sized.Of(last + row.LeftAtEnd))
-            : new EachAcross(NameOf(target.Filter))));
+        var name = NameOf(target.Filter);
+        Where where = last == 0 || onlyTop || !_places.AnyFrom(reach, target.Filter.Has) ? new EachAcross(name)
+            : _places.AnyFrom(reach, IsSpace) ? new NextPlaces(Sized.Of(_places.CountOf(target.Filter.Has, reach)), name, AtFirst)
+            : new EachToLast(name, Sized.Of(last + row.LeftAtEnd));
+        if (top is null || _places.Until(target.Filter.Has) < reach - 1) Phrases.Add(phrase(where));
         _places.Pass(reach);
         if (top is not null) Phrases.Add(phrase(top));
     }
+
+    private static bool IsSpace(Place place) => place.Kind == PlaceKind.Space;
 
     private PlaceName NameOf(PlaceFilter filter) => filter.Kind switch
     {
