@@ -117,7 +117,6 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     private void BeginFrom(PieceState piece, PieceState from, int?[] fromRight, int?[] counts, SyntaxNode place)
     {
         CheckOverlap(piece, from, fromRight, counts, place);
-        piece.Causes = from.Causes.Further();
         from.Joined = piece.Joined = true;
         for (var i = 0; i < context.Sizes; i++)
         {
@@ -210,6 +209,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         piece.MirrorOf = original;
         piece.Causes = original.Causes.Further();
         piece.NamesInDoubt = original.NamesInDoubt;
+        piece.StepsInDoubt = original.StepsInDoubt;
         piece.Joined = original.Finished[0].Start is PartStart or PickUpStart;
         var beginning = new MirrorBeginning(book, piece, original, mirror.TurnedOver, new Origin(statement));
         for (var i = 0; i < context.Sizes; i++) beginning.Work(i);

@@ -61,7 +61,10 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     public bool Unread { get; set; }
 
     /// <summary>True if it is not certain how long its edges are and what they are called.</summary>
-    public bool EdgesInDoubt => RowsInDoubt || NamesInDoubt;
+    public bool EdgesInDoubt => RowsInDoubt || NamesInDoubt || StepsInDoubt;
+
+    /// <summary>True if it is not known how many stitches were left or added at an edge.</summary>
+    public bool StepsInDoubt { get; set; }
 
     /// <summary>Something was added: the finished piece is made anew when it is asked for.</summary>
     public void Changed() => _finished = null;

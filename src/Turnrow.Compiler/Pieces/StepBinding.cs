@@ -17,6 +17,7 @@ internal static class StepBinding
         var counts = context.Evaluate.Counts(statement.Count);
         if (EdgeBinder.Bind(context, piece, statement.Edge) is not { } hands)
         {
+            piece.StepsInDoubt = true;
             piece.Doubt(false);
             return;
         }
@@ -35,6 +36,7 @@ internal static class StepBinding
         var counts = context.Evaluate.Counts(statement.Count);
         if (EdgeBinder.Bind(context, piece, statement.Edge) is not { } hands)
         {
+            piece.StepsInDoubt = true;
             piece.Doubt(false);
             return;
         }
@@ -61,6 +63,7 @@ internal static class StepBinding
             var builder = piece.Builders[i];
             if (counts[i] is not { } count || Array.IndexOf(skip, i) >= 0 || Array.IndexOf(large, i) >= 0)
             {
+                piece.StepsInDoubt = true;
                 builder.Doubt(false);
                 continue;
             }

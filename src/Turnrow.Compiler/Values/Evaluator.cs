@@ -117,13 +117,24 @@ internal sealed class Evaluator(Findings findings, Scope scope, bool sizesInDoub
         return values;
     }
 
-    private static Value? Apply(Operator operation, Value a, Value b) => operation switch
+    private static Value? Apply(Operator operation, Value a, Value b)
     {
-        Operator.Plus when a.IsLength == b.IsLength => Make(a.Number + b.Number, a.IsLength),
-        Operator.Minus when a.IsLength == b.IsLength => Make(a.Number - b.Number, a.IsLength),
-        Operator.Times when !(a.IsLength && b.IsLength) => Make(a.Number * b.Number, a.IsLength || b.IsLength),
-        Operator.Over when a.IsLength || !b.IsLength => Make(a.Number / b.Number, a.IsLength && !b.IsLength),
-        _ => null,
+        if (!Applies(operation, a, b)) return null;
+        return operation switch
+        {
+            Operator.Plus => Make(a.Number + b.Number, a.IsLength),
+            Operator.Minus => Make(a.Number - b.Number, a.IsLength),
+            Operator.Times => Make(a.Number * b.Number, a.IsLength || b.IsLength),
+            _ => Make(a.Number / b.Number, a.IsLength && !b.IsLength),
+        };
+    }
+
+    // Whether the units of two values let them be calculated with each other.
+    private static bool Applies(Operator operation, Value a, Value b) => operation switch
+    {
+        Operator.Plus or Operator.Minus => a.IsLength == b.IsLength,
+        Operator.Times => !(a.IsLength && b.IsLength),
+        _ => a.IsLength || !b.IsLength,
     };
 
     private static Value? Make(Rational? number, bool isLength) => number is { } n ? new Value(n, isLength) : null;
@@ -135,8 +146,8 @@ internal sealed class Evaluator(Findings findings, Scope scope, bool sizesInDoub
         var (a, b) = (left[failed[0]]!.Value, right[failed[0]]!.Value);
         var zero = Sized.Where(result.Length, i => right[i] is { } r && r.Number == Rational.Zero);
         if (operation.Operator == Operator.Over && zero.Length > 0) findings.Add(DivisionByZero.At(operation.Operand.Span, findings, zero));
-        else if (operation.Operator is Operator.Plus or Operator.Minus && a.IsLength != b.IsLength) findings.Add(UnitMix.Sum(operation, a.IsLength));
-        else if (a.IsLength && b.IsLength || b.IsLength) findings.Add(UnitMix.Product(operation.Span));
-        else findings.Add(TooLarge.At(operation.Span, findings, failed, LargestCount));
+        else if (Applies(operation.Operator, a, b)) findings.Add(TooLarge.At(operation.Span, findings, failed, LargestCount));
+        else if (operation.Operator is Operator.Plus or Operator.Minus) findings.Add(UnitMix.Sum(operation, a.IsLength));
+        else findings.Add(UnitMix.Product(operation.Span));
     }
 }
