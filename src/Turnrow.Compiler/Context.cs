@@ -25,6 +25,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     /// <summary>True if a gauge line could not be read: a missing gauge then says nothing new.</summary>
     public bool GaugesInDoubt { get; set; }
 
+    /// <summary>True if a line that may have said how rows are turned could not be read.</summary>
+    public bool TurnsInDoubt { get; set; }
+
     /// <summary>The pattern's turning-chain rules, in order.</summary>
     public Dictionary<Stitch, TurnRule> Rules { get; } = [];
 

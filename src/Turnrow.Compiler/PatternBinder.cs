@@ -17,15 +17,17 @@ namespace Turnrow.Compiler;
 internal sealed class PatternBinder
 {
     private readonly SyntaxTree _tree;
+    private readonly UnreadLines _unread;
     private readonly Context _context;
     private readonly PieceBook _book;
     private readonly ExpectBinder _expect;
     private readonly List<Func<PatternItem?>> _items = [];
     private PieceState? _piece;
 
-    private PatternBinder(SyntaxTree tree, Context context)
+    private PatternBinder(SyntaxTree tree, UnreadLines unread, Context context)
     {
         _tree = tree;
+        _unread = unread;
         _context = context;
         _book = new PieceBook(context);
         _expect = new ExpectBinder(context, _book);
@@ -38,23 +40,24 @@ internal sealed class PatternBinder
     /// <summary>The model of a tree, and what was found.</summary>
     public static (Pattern Pattern, Findings Findings, IReadOnlyList<MissingClaim> MissingClaims) Bind(SyntaxTree tree)
     {
-        var sizes = SizesFinder.Find(tree, out var inDoubt, out var report);
+        var unread = new UnreadLines(tree);
+        var sizes = SizesFinder.Find(tree, unread, out var inDoubt, out var report);
         var findings = new Findings(sizes);
         foreach (var diagnostic in report) findings.Add(diagnostic);
-        var terms = TermsOf(tree, findings, out var termsInDoubt);
+        var terms = TermsOf(tree, unread, findings, out var termsInDoubt);
         var scope = new Scope();
         var context = new Context(findings, scope, new Evaluator(findings, scope, inDoubt), terms, termsInDoubt);
-        var binder = new PatternBinder(tree, context);
+        var binder = new PatternBinder(tree, unread, context);
         var pattern = binder.Whole(sizes);
         return (pattern, findings, binder.MissingClaims);
     }
 
-    private static Terms TermsOf(SyntaxTree tree, Findings findings, out bool inDoubt)
+    private static Terms TermsOf(SyntaxTree tree, UnreadLines unread, Findings findings, out bool inDoubt)
     {
-        inDoubt = tree.Lines.Any(l => l.Broken && l.Keyword is null or "terms");
         foreach (var line in tree.Lines)
         {
             if (line.Statement is not TermsStatement statement) continue;
+            inDoubt = line.Broken;
             if (string.Equals(statement.Terms.Text, "UK", StringComparison.OrdinalIgnoreCase)) return Terms.UK;
             if (!string.Equals(statement.Terms.Text, "US", StringComparison.OrdinalIgnoreCase))
             {
@@ -65,6 +68,7 @@ internal sealed class PatternBinder
             return Terms.US;
         }
 
+        inDoubt = unread.Any("terms");
         return Terms.US;
     }
 
@@ -91,6 +95,7 @@ internal sealed class PatternBinder
             NoteDoubt(line);
             switch (line.Statement)
             {
+                case MeasureStatement or CountStatement when line.Broken: break;
                 case MeasureStatement measure: _context.Scope.Announce(measure.Name.Text, measure.Name.Span, NamesIn.Expression(measure.Value)); break;
                 case CountStatement count: _context.Scope.Announce(count.Name.Text, count.Name.Span, NamesIn.Expression(count.Value)); break;
                 case PieceStatement piece: _book.Announce(piece.Name); break;
@@ -101,9 +106,11 @@ internal sealed class PatternBinder
     private void NoteDoubt(LineSyntax line)
     {
         if (!line.Broken) return;
-        if (line.Keyword is null or "measure" or "count") _context.Scope.InDoubt = true;
-        if (line.Keyword is null or "gauge" or "terms") _context.GaugesInDoubt = true;
-        if (line.Keyword is null or "piece" && line.Statement is not PieceStatement) _book.InDoubt = true;
+        // A name that nobody knows may be one that this line gives.
+        _context.Scope.InDoubt = _book.InDoubt = true;
+        _context.GaugesInDoubt |= _unread.MayBe(line, "gauge") || _unread.MayBe(line, "terms");
+        _context.TurnsInDoubt |= _unread.MayBe(line, "turn") || _unread.MayBe(line, "terms");
+        _book.JoinsInDoubt |= _unread.MayBe(line, "seam") || _unread.MayBe(line, "piece");
     }
 
     // Turning chains are set for the pattern only before the first piece; within a piece they hold for it from there on.
@@ -146,6 +153,7 @@ internal sealed class PatternBinder
 
     private void Open(PieceStatement statement, bool broken)
     {
+        if (broken && _piece is not null) BrokenLines.Doubt(_piece);
         var piece = new PieceOpening(_context, _book).Open(statement, broken);
         _piece = piece;
         _items.Add(() => new PieceInSizes(piece.Name, piece.Finished, piece.Passages, piece.MirrorOf?.Name));
@@ -166,19 +174,16 @@ internal sealed class PatternBinder
 
     private void InPiece(StatementSyntax statement)
     {
-        if (_piece is null)
-        {
-            if (!_book.InDoubt) _context.Findings.Add(OutsidePiece.At(statement.Span));
-            return;
-        }
-
+        if (_piece is null && !_book.InDoubt) _context.Findings.Add(OutsidePiece.At(statement.Span));
+        // A second beginning below a line that could not be read: that line was the next piece's.
+        if (_piece is null || (statement is BeginStatement or ChainStatement && _piece is { Unread: true } && _piece.Builders[0].RowCount > 0))
+            _piece = new PieceOpening(_context, _book).OpenUnread(statement.Span);
         PieceStatements.Bind(_context, _piece, statement);
         if (ClaimProposal.For(_context, _piece, statement) is { } missing) MissingClaims.Add(missing);
     }
 
     private void Broken(LineSyntax line)
     {
-        if (_piece is null) return;
-        BrokenLines.Apply(_context, _piece, line);
+        if (_piece is not null) BrokenLines.Apply(_context, _piece, line, _unread);
     }
 }

@@ -9,9 +9,9 @@ internal static class PatternWarnings
 {
     public static void Add(Context context, PieceBook book)
     {
-        if (!book.InDoubt) Unjoined(context, book);
+        if (!book.InDoubt && !book.JoinsInDoubt) Unjoined(context, book);
         foreach (var piece in book.All) UnusedParts(context, piece);
-        HowIsItTurned(context, book);
+        if (!context.TurnsInDoubt) HowIsItTurned(context, book);
     }
 
     private static void Unjoined(Context context, PieceBook book)

@@ -47,7 +47,7 @@ internal sealed class SeamBinder(Context context, PieceBook book)
 
     private void CheckLengths(SeamStatement statement, BoundWalk first, BoundWalk second, Seam?[] seams)
     {
-        if (statement.Eased || first.Piece.RowsInDoubt || second.Piece.RowsInDoubt) return;
+        if (statement.Eased || first.Piece.EdgesInDoubt || second.Piece.EdgesInDoubt) return;
         var uneven = Sized.Where(context.Sizes, i => seams[i] is { IsEven: false });
         if (uneven.Length > 0) context.Findings.Add(SeamLength.At(context, statement, first, second, uneven, i => seams[i]!));
     }

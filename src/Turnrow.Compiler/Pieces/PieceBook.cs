@@ -9,6 +9,7 @@ internal sealed class PieceBook(Context context)
 {
     private readonly List<PieceState> _pieces = [];
     private readonly Dictionary<string, PieceState> _byName = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<PieceState, PieceState> _mirrors = [];
     private readonly Dictionary<string, TextSpan> _later = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The pieces in order.</summary>
@@ -20,27 +21,23 @@ internal sealed class PieceBook(Context context)
     /// <summary>True if a line that may have opened a piece could not be read.</summary>
     public bool InDoubt { get; set; }
 
+    /// <summary>True if a line that may have joined pieces could not be read.</summary>
+    public bool JoinsInDoubt { get; set; }
+
     public void Announce(NameSyntax name) => _later.TryAdd(name.Text, name.Span);
 
     public void Add(PieceState piece)
     {
         _pieces.Add(piece);
         _byName.TryAdd(piece.Name, piece);
+        if (piece.MirrorOf is { } original) _mirrors.TryAdd(original, piece);
     }
 
     public PieceState? Find(string name) => _byName.GetValueOrDefault(name);
 
     /// <summary>The mirror of a piece: what mirrors it, or what it mirrors; null for none.</summary>
-    public PieceState? MirrorOf(string name)
-    {
-        if (Find(name) is not { } piece) return null;
-        foreach (var other in _pieces)
-        {
-            if (other.MirrorOf == piece) return other;
-        }
-
-        return piece.MirrorOf;
-    }
+    public PieceState? MirrorOf(string name) =>
+        Find(name) is { } piece ? _mirrors.GetValueOrDefault(piece) ?? piece.MirrorOf : null;
 
     /// <summary>The piece that a word names; null, and reported, if there is none yet.</summary>
     public PieceState? Bind(NameSyntax name)

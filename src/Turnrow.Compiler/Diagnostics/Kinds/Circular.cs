@@ -1,5 +1,6 @@
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -35,12 +36,18 @@ public static class Circular
               row 1 RS: dc across
             """));
 
+    private const int MostShown = 8;
+
     internal static Diagnostic At(TextSpan span, IReadOnlyList<string> circle, TextSpan later) =>
         new(Kind, span, circle.Count == 1
             ? $"`{circle[0]}` is defined by itself"
-            : $"{Findings.Join([.. circle.Select(n => $"`{n}`")])} are each defined by the next, and the last by the first")
+            : $"{Shown(circle)} are each defined by the next, and the last by the first")
         {
             Help = "give one of them a number",
             Related = circle.Count == 1 ? [] : [new Related(later, "one of them is here")],
         };
+
+    private static string Shown(IReadOnlyList<string> circle) => circle.Count <= MostShown
+        ? Findings.Join([.. circle.Select(n => $"`{n}`")])
+        : Invariant($"`{circle[0]}`, `{circle[1]}` … `{circle[^1]}`, {circle.Count} names in all,");
 }
