@@ -115,7 +115,6 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     private void BeginFrom(PieceState piece, PieceState from, int?[] fromRight, int?[] counts, SyntaxNode place)
     {
         CheckOverlap(piece, from, fromRight, counts, place);
-        piece.Causes = from.Causes.Further();
         from.Joined = piece.Joined = true;
         for (var i = 0; i < context.Sizes; i++)
         {

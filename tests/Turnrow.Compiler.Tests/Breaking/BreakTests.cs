@@ -84,7 +84,7 @@ public sealed class BreakTests(ITestOutputHelper output)
         var edits = Breaks.Of(pattern.Tree).Where((_, i) => Breaks.Thorough || i % Sample == 0);
         Parallel.ForEach(edits, edit =>
         {
-            var broken = new BrokenPattern(pattern.Tree, edit);
+            var broken = new BrokenPattern(pattern.Words, edit);
             shapes.AddOrUpdate(broken.Shape, (broken, 1), (_, known) => (known.Broken, known.Times + 1));
         });
         return shapes.Values;

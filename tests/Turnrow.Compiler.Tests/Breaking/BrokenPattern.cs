@@ -11,14 +11,15 @@ internal sealed class BrokenPattern
     private readonly SyntaxTree _before;
     private readonly Edit _edit;
 
-    public BrokenPattern(SyntaxTree before, Edit edit)
+    public BrokenPattern(PatternWords pattern, Edit edit)
     {
+        var before = pattern.Tree;
         (_before, _edit) = (before, edit);
         var after = SyntaxReader.Read(new SourceText(before.Source.FileName, edit.Text));
         Changed = Enumerable.Range(0, before.Lines.Count).Where(i => edit.Touches(Extent(before.Lines[i].Span))).ToHashSet();
         var untouched = before.Lines.Where((_, i) => !Changed.Contains(i)).Select(line => AfterEdit(line.Span.Start)).ToHashSet();
         Now = [.. after.Lines.Where(line => !untouched.Contains(line.Span.Start))];
-        Known = new KnownCounts(before, Changed, Now);
+        Known = new KnownCounts(pattern, Changed, Now);
     }
 
     /// <summary>Indexes of the lines that the break touches.</summary>

@@ -9,14 +9,17 @@ namespace Turnrow.Compiler.Tests.Breaking;
 /// becomes a count, the number of rows never does, and what a part begins with is said by its own line. A line that can be read but says
 /// something else is not believed less for it: all counts below it in its piece come from it, whatever is claimed.
 /// </summary>
-/// <param name="tree">The pattern, whole.</param>
+/// <param name="words">The pattern, whole.</param>
 /// <param name="changed">Indexes of the lines that are broken.</param>
 /// <param name="now">What has become of them.</param>
-internal sealed class KnownCounts(SyntaxTree tree, IReadOnlySet<int> changed, IReadOnlyList<LineSyntax> now)
+internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed, IReadOnlyList<LineSyntax> now)
 {
     // What begins like this leaves every count as it was, whatever else is wrong with it.
     private static readonly string[] Plain = ["straight", "both", "right", "left", "from", "mark", "expect", "seam", "weave", "fasten", "divide", ">"];
 
+    private readonly SyntaxTree _tree = words.Tree;
+    private readonly Dictionary<TextSpan, bool> _names = [];
+    private readonly Dictionary<int, bool> _pieces = [];
     private readonly bool _readable = now.Count == 0 || now.Any(line => !line.Broken);
     private readonly bool _keepsCounts = changed.Count == 1 && now.Count > 0 && now.All(line => line.Broken && line.Keyword is { } word && Plain.Contains(word));
     private readonly bool _mayOpenPiece = now.Any(line => line.Keyword == "piece");
@@ -24,96 +27,66 @@ internal sealed class KnownCounts(SyntaxTree tree, IReadOnlySet<int> changed, IR
     /// <summary>True if a wrong claim of a line can still be told from a right one.</summary>
     public bool CanCheck(int line) => !changed.Contains(line) && Before(line) && ClaimKnown(line) && NamesKnown(line);
 
-    private bool Before(int line) => tree.Lines[line].Statement is PieceStatement || After(line - 1);
+    private bool Before(int line) => _tree.Lines[line].Statement is PieceStatement || After(line - 1);
 
     private bool After(int line)
     {
         if (changed.Contains(line)) return StillClaims(line) || (_keepsCounts && Before(line));
-        var statement = tree.Lines[line].Statement;
+        var statement = _tree.Lines[line].Statement;
         if (ClaimKnown(line) && !_readable) return true;
         return statement switch
         {
             PieceStatement or BeginStatement => NamesKnown(line),
             ChainStatement => NamesKnown(line) && !IsChanged(line => line.Statement is TurnStatement),
-            RepeatStatement => LinesOfPiece(line).All(other => other >= line || (!changed.Contains(other) && NamesKnown(other))),
+            RepeatStatement => words.LinesOfPiece(line).All(other => other >= line || (!changed.Contains(other) && NamesKnown(other))),
             RowStatement or LeaveStatement or AddStatement or ShapeStatement => Before(line) && NamesKnown(line),
             _ => Before(line),
         };
     }
 
-    private bool ClaimKnown(int line) => Claims.Of(tree.Lines[line].Statement) is { } claim && NamesKnown(line, claim.Span);
+    private bool ClaimKnown(int line) => Claims.Of(_tree.Lines[line].Statement) is { } claim && NamesKnown(line, claim.Span);
 
     private bool StillClaims(int line) =>
         changed.Count == 1 && now is [{ Broken: true, Statement: UnfinishedStatement { Claim: { } claim } }]
-        && TreeText.Of(claim) == TreeText.Of(Claims.Of(tree.Lines[line].Statement)) && ClaimKnown(line);
+        && TreeText.Of(claim) == TreeText.Of(Claims.Of(_tree.Lines[line].Statement)) && ClaimKnown(line);
 
     // A straight stretch makes the count that it finds, however long it is.
-    private bool NamesKnown(int line) => tree.Lines[line].Statement is StraightStatement || NamesKnown(line, tree.Lines[line].Span);
+    private bool NamesKnown(int line) => _tree.Lines[line].Statement is StraightStatement || NamesKnown(line, _tree.Lines[line].Span);
 
     // All that stands there under a name of the designer's, through however many definitions.
-    private bool NamesKnown(int line, TextSpan span)
+    private bool NamesKnown(int line, TextSpan span) =>
+        _names.TryGetValue(span, out var known) ? known : _names[span] = FindNames(line, span);
+
+    private bool FindNames(int line, TextSpan span)
     {
         // Which of several sizes a number is for, is told by the lists themselves unless the line says something else now.
         if (_readable && IsChanged(other => other.Statement is SizesStatement)) return false;
         if (_readable && IsChanged(other => other.Statement is TermsStatement)) return false;
-        return WordsIn(span).All(word => NameKnown(line, word));
+        return words.In(span).All(word => NameKnown(line, word));
     }
 
     private bool NameKnown(int line, string word)
     {
-        if (DefinitionOf(word) is { } definition && definition != line)
+        if (words.DefinitionOf(word) is { } definition && definition != line)
         {
             if (changed.Contains(definition) || !NamesKnown(definition)) return false;
-            if (tree.Lines[definition].Statement is CountStatement { Of: not CountOf.Number } count && IsChanged(l => IsGaugeFor(count, l))) return false;
+            if (_tree.Lines[definition].Statement is CountStatement { Of: not CountOf.Number } count && IsChanged(l => IsGaugeFor(count, l))) return false;
         }
 
-        if (tree.Lines[line].Statement is PieceStatement { Origin: PickUpOriginSyntax or NamedPartOriginSyntax or MirrorOriginSyntax } && PieceOf(word) is { } piece && piece != line)
+        if (_tree.Lines[line].Statement is PieceStatement { Origin: PickUpOriginSyntax or NamedPartOriginSyntax or MirrorOriginSyntax } && words.PieceOf(word) is { } piece && piece != line)
             return PieceKnown(piece);
-        return !IsEdgeOf(line, word) || !LinesOfPiece(line).Any(other => changed.Contains(other) && (_mayOpenPiece || tree.Lines[other].Statement is EdgeNameStatement));
+        return !words.IsEdgeOf(line, word) || !words.LinesOfPiece(line).Any(other => changed.Contains(other) && (_mayOpenPiece || _tree.Lines[other].Statement is EdgeNameStatement));
     }
 
     // An edge is what all lines of its piece make of it, and of what that piece goes on from; the line below the last may have been one.
-    private bool PieceKnown(int piece) =>
-        LinesOfPiece(piece).Append(LinesOfPiece(piece).Last() + 1).All(line => !changed.Contains(line) && (line == tree.Lines.Count || NamesKnown(line, tree.Lines[line].Span)))
-        && WordsIn(tree.Lines[piece].Span).All(word => PieceOf(word) is not { } other || other == piece || PieceKnown(other));
+    private bool PieceKnown(int piece) => _pieces.TryGetValue(piece, out var known) ? known : _pieces[piece] = FindPiece(piece);
 
-    private bool IsChanged(Func<LineSyntax, bool> is_) => changed.Any(line => is_(tree.Lines[line]));
+    private bool FindPiece(int piece) =>
+        words.LinesOfPiece(piece).Append(words.LinesOfPiece(piece).Last() + 1).All(line => !changed.Contains(line) && (line == _tree.Lines.Count || NamesKnown(line, _tree.Lines[line].Span)))
+        && words.In(_tree.Lines[piece].Span).All(word => words.PieceOf(word) is not { } other || other == piece || PieceKnown(other));
+
+    private bool IsChanged(Func<LineSyntax, bool> is_) => changed.Any(line => is_(_tree.Lines[line]));
 
     private static bool IsGaugeFor(CountStatement count, LineSyntax line) =>
         line.Statement is GaugeStatement gauge && (count.Stitch is null || count.Stitch.Text == gauge.Stitch.Text);
-
-    private IEnumerable<string> WordsIn(TextSpan span) =>
-        tree.Tokens.Where(t => t.Span.Start >= span.Start && t.Span.End <= span.End && t.Kind is TokenKind.Word or TokenKind.Keyword)
-            .Select(t => tree.Source.ToString(t.Span)).Distinct();
-
-    private int? DefinitionOf(string word) => IndexOf(line => line.Statement switch
-    {
-        MeasureStatement measure => measure.Name.Text == word,
-        CountStatement count => count.Name.Text == word,
-        _ => false,
-    });
-
-    private int? PieceOf(string word) => IndexOf(line => line.Statement is PieceStatement piece && piece.Name.Text == word);
-
-    private bool IsEdgeOf(int line, string word) =>
-        LinesOfPiece(line).Any(other => tree.Lines[other].Statement is EdgeNameStatement named && named.Name.Text == word);
-
-    private int? IndexOf(Func<LineSyntax, bool> is_)
-    {
-        for (var i = 0; i < tree.Lines.Count; i++)
-        {
-            if (is_(tree.Lines[i])) return i;
-        }
-
-        return null;
-    }
-
-    private IEnumerable<int> LinesOfPiece(int line)
-    {
-        var first = line;
-        while (first > 0 && tree.Lines[first].Statement is not PieceStatement) first--;
-        var last = first + 1;
-        while (last < tree.Lines.Count && tree.Lines[last].Statement is not PieceStatement) last++;
-        return Enumerable.Range(first, last - first);
-    }
 }

@@ -28,7 +28,7 @@ public sealed class OneCauseTests
     }
 
     [Fact]
-    public void A_part_that_goes_on_has_the_same_cause()
+    public void A_part_begins_with_what_its_own_line_says_so_it_has_causes_of_its_own()
     {
         var text = Beginning + "  fasten off\npiece end from scarf: 20 stitches at right edge\n  row: dc across = 18\n  row: dc across = 20\n";
         Assert.Equal(2, Compilation.Of(new SourceText("scarf", text)).Diagnostics.Count);

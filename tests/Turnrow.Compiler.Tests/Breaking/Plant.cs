@@ -19,11 +19,14 @@ internal sealed class ClaimedPattern
     {
         Tree = SyntaxReader.Read(source);
         Plants = [.. PlantsOf(Tree)];
+        Words = new PatternWords(Tree);
     }
 
     public SyntaxTree Tree { get; }
 
     public IReadOnlyList<Plant> Plants { get; }
+
+    public PatternWords Words { get; }
 
     /// <summary>A pattern of the repository with the claims that it lacks.</summary>
     public static ClaimedPattern Read(string path)
