@@ -34,6 +34,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     public int Sizes => Findings.Sizes;
 
+    /// <summary>The rows that the pattern may still have.</summary>
+    public RowBudget Rows { get; } = new(findings);
+
     /// <summary>The stitch that a word names in this file's terms; null, and reported, if it names none.</summary>
     public Stitch? StitchOf(NameSyntax word)
     {

@@ -8,6 +8,7 @@ internal sealed class Findings(IReadOnlyList<string> sizes)
 {
     private readonly List<Func<Diagnostic>> _found = [];
     private readonly HashSet<(string Code, TextSpan Span)> _told = [];
+    private bool _quiet;
 
     /// <summary>The sizes' names; one empty name for a pattern without sizes.</summary>
     public IReadOnlyList<string> SizeNames { get; } = sizes;
@@ -18,14 +19,26 @@ internal sealed class Findings(IReadOnlyList<string> sizes)
     /// <summary>All that was found, in the order in which it was found.</summary>
     public IReadOnlyList<Diagnostic> All => [.. _found.Select(f => f())];
 
+    /// <summary>Does something of which nothing is to be told.</summary>
+    public void Quietly(Action work)
+    {
+        var before = _quiet;
+        _quiet = true;
+        work();
+        _quiet = before;
+    }
+
     /// <summary>Adds a finding; the same fault of the same words is told once.</summary>
     public void Add(Diagnostic diagnostic)
     {
-        if (_told.Add((diagnostic.Kind.Code, diagnostic.Span))) _found.Add(() => diagnostic);
+        if (!_quiet && _told.Add((diagnostic.Kind.Code, diagnostic.Span))) _found.Add(() => diagnostic);
     }
 
     /// <summary>Adds a finding whose text is known only at the end.</summary>
-    public void AddLater(Func<Diagnostic> diagnostic) => _found.Add(diagnostic);
+    public void AddLater(Func<Diagnostic> diagnostic)
+    {
+        if (!_quiet) _found.Add(diagnostic);
+    }
 
     /// <summary>Names of sizes; none if it is all of them, since then there is nothing to tell apart.</summary>
     public IReadOnlyList<string> Names(IReadOnlyList<int> indexes) =>

@@ -6,6 +6,7 @@ using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Stitches;
+using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler;
@@ -17,16 +18,18 @@ namespace Turnrow.Compiler;
 internal sealed class PatternBinder
 {
     private readonly SyntaxTree _tree;
+    private readonly UnreadLines _unread;
     private readonly Context _context;
     private readonly PieceBook _book;
     private readonly ExpectBinder _expect;
     private readonly List<Func<PatternItem?>> _items = [];
     private PieceState? _piece;
-    private bool _outsideTold;
+    private bool _full;
 
-    private PatternBinder(SyntaxTree tree, Context context)
+    private PatternBinder(SyntaxTree tree, UnreadLines unread, Context context)
     {
         _tree = tree;
+        _unread = unread;
         _context = context;
         _book = new PieceBook(context);
         _expect = new ExpectBinder(context, _book);
@@ -39,18 +42,19 @@ internal sealed class PatternBinder
     /// <summary>The model of a tree, and what was found.</summary>
     public static (Pattern Pattern, Findings Findings, IReadOnlyList<MissingClaim> MissingClaims) Bind(SyntaxTree tree)
     {
-        var sizes = SizesFinder.Find(tree, out var inDoubt, out var report);
+        var unread = new UnreadLines(tree);
+        var sizes = SizesFinder.Find(tree, unread, out var inDoubt, out var report);
         var findings = new Findings(sizes);
         foreach (var diagnostic in report) findings.Add(diagnostic);
-        var terms = TermsOf(tree, findings, out var termsInDoubt);
+        var terms = TermsOf(tree, unread, findings, out var termsInDoubt);
         var scope = new Scope();
         var context = new Context(findings, scope, new Evaluator(findings, scope, inDoubt), terms, termsInDoubt);
-        var binder = new PatternBinder(tree, context);
+        var binder = new PatternBinder(tree, unread, context);
         var pattern = binder.Whole(sizes);
         return (pattern, findings, binder.MissingClaims);
     }
 
-    private static Terms TermsOf(SyntaxTree tree, Findings findings, out bool inDoubt)
+    private static Terms TermsOf(SyntaxTree tree, UnreadLines unread, Findings findings, out bool inDoubt)
     {
         inDoubt = false;
         TermsStatement? first = null;
@@ -64,14 +68,29 @@ internal sealed class PatternBinder
             }
 
             first = statement;
+            inDoubt = line.Broken;
             if (IsUs(statement) || IsUk(statement)) continue;
             if (!line.Broken) findings.Add(TermsUnknown.At(statement.Terms.Span, statement.Terms.Text));
             inDoubt = true;
         }
 
         // A line that can't be told may be the one that says the terms, unless another says them.
-        inDoubt |= tree.Lines.Any(l => l.Broken && (l.Keyword == "terms" || (l.Keyword is null && first is null)));
+        if (first is null) inDoubt = unread.Any("terms");
+        if (inDoubt) return WordsAreUk(tree) ? Terms.UK : Terms.US;
         return first is not null && IsUk(first) ? Terms.UK : Terms.US;
+    }
+
+    // The line that says the terms can't be read: a word that only one of the two has tells them as well.
+    private static bool WordsAreUk(SyntaxTree tree)
+    {
+        foreach (var token in tree.Tokens)
+        {
+            if (token.Kind != TokenKind.Word) continue;
+            var word = tree.Source.ToString(token.Span);
+            if (StitchBook.Find(word, Terms.US) is null && StitchBook.Find(word, Terms.UK) is not null) return true;
+        }
+
+        return false;
     }
 
     private static bool IsUs(TermsStatement statement) => string.Equals(statement.Terms.Text, "US", StringComparison.OrdinalIgnoreCase);
@@ -101,6 +120,7 @@ internal sealed class PatternBinder
             NoteDoubt(line);
             switch (line.Statement)
             {
+                case MeasureStatement or CountStatement when line.Broken: break;
                 case MeasureStatement measure: _context.Scope.Announce(measure.Name.Text, measure.Name.Span, NamesIn.Expression(measure.Value)); break;
                 case CountStatement count: _context.Scope.Announce(count.Name.Text, count.Name.Span, NamesIn.Expression(count.Value)); break;
                 case PieceStatement piece: _book.Announce(piece.Name); break;
@@ -111,12 +131,14 @@ internal sealed class PatternBinder
     private void NoteDoubt(LineSyntax line)
     {
         if (!line.Broken) return;
-        if (line.Keyword is null or "measure" or "count") _context.Scope.InDoubt = true;
-        _context.CountingInDoubt |= line.Keyword is "claims";
-        if (line.Keyword is null or "gauge" or "terms") _context.GaugesInDoubt = true;
-        if (line.Keyword is null or "piece" or "seam") _book.JoinsInDoubt = true;
-        if (line.Keyword is null or "turn") _context.TurnsInDoubt = true;
-        if (line.Keyword is null or "piece" && line.Statement is not PieceStatement) _book.InDoubt = true;
+        // A piece that nobody knows may be one that this line opens, whatever it begins with now.
+        _book.InDoubt = true;
+        _context.Scope.InDoubt |= _unread.MayBe(line, "measure") || _unread.MayBe(line, "count");
+        // All claims hang on this one, so it is not doubted for every line that has lost its first word.
+        _context.CountingInDoubt |= _unread.MayBe(line, "claims") && _tree.Source.ToString(line.Span).Contains("chain", StringComparison.OrdinalIgnoreCase);
+        _context.GaugesInDoubt |= _unread.MayBe(line, "gauge") || _unread.MayBe(line, "terms");
+        _context.TurnsInDoubt |= _unread.MayBe(line, "turn") || _unread.MayBe(line, "terms");
+        _book.JoinsInDoubt |= _unread.MayBe(line, "seam") || _unread.MayBe(line, "piece");
     }
 
     // Turning chains are set for the pattern only before the first piece; within a piece they hold for it from there on.
@@ -162,17 +184,25 @@ internal sealed class PatternBinder
 
     private void Open(PieceStatement statement, bool broken)
     {
+        if (broken && _piece is not null) BrokenLines.Doubt(_piece);
+        if (IsFull(statement.Span)) return;
         var piece = new PieceOpening(_context, _book).Open(statement, broken);
         _piece = piece;
-        _outsideTold = false;
         _items.Add(() => new PieceInSizes(piece.Name, piece.Finished, piece.Passages, piece.MirrorOf?.Name));
+    }
+
+    private bool IsFull(TextSpan span)
+    {
+        _full |= !_context.Rows.Take(_context.Sizes * RowBudget.RowsLikePiece, span);
+        _book.InDoubt |= _full;
+        if (_full) _piece = null;
+        return _full;
     }
 
     private void Join(SeamStatement statement)
     {
         if (new SeamBinder(_context, _book).Bind(statement) is { } seam) _items.Add(() => seam);
         _piece = null;
-        _outsideTold = false;
     }
 
     // Prose in a piece stands before the rows that follow; before the first piece and after the last it stands by itself.
@@ -184,27 +214,39 @@ internal sealed class PatternBinder
 
     private void InPiece(StatementSyntax statement)
     {
-        if (_piece is null)
+        if (_piece is null || LostItsOpening(_piece, statement) || IsAfterTheEnd(_piece, statement))
         {
-            // Lines that follow are outside for the same reason.
-            if (!_book.InDoubt && !_outsideTold) _context.Findings.Add(OutsidePiece.At(statement.Span));
-            _outsideTold = true;
-            return;
-        }
-
-        if (_piece.Builders[0].IsFastenedOff && statement is not (FastenOffStatement or EdgeNameStatement))
-        {
-            _context.Findings.Add(AfterFastenOff.At(statement.Span, _piece.Name));
-            return;
+            TellOutside(statement);
+            if (IsFull(statement.Span)) return;
+            _piece = new PieceOpening(_context, _book).OpenUnread(statement.Span);
         }
 
         PieceStatements.Bind(_context, _piece, statement);
         if (ClaimProposal.For(_context, _piece, statement) is { } missing) MissingClaims.Add(missing);
     }
 
+    // The line that opens a piece is missing or could not be read: what follows is told once, and counted all the same.
+    private void TellOutside(StatementSyntax statement)
+    {
+        if (_piece is null && !_book.InDoubt) _context.Findings.Add(OutsidePiece.At(statement.Span));
+        else if (_piece is { Unread: false }) _context.Findings.Add(AfterFastenOff.At(statement.Span, _piece.Name));
+    }
+
+    // A second beginning below a line that could not be read: that line was the next piece's.
+    private static bool LostItsOpening(PieceState piece, StatementSyntax statement) =>
+        piece.Unread && statement is (BeginStatement or ChainStatement) && piece.Builders[0].RowCount > 0;
+
+    private static bool IsAfterTheEnd(PieceState piece, StatementSyntax statement) =>
+        piece.Builders[0].IsFastenedOff && statement is not (FastenOffStatement or EdgeNameStatement);
+
     private void Broken(LineSyntax line)
     {
         if (_piece is null) return;
-        BrokenLines.Apply(_context, _piece, line);
+        BrokenLines.Apply(_context, _piece, line, _unread);
+        if (!_piece.Unread || !_piece.Builders[0].IsFastenedOff) return;
+        // Nothing of a piece comes after its end: the line may have opened the next one.
+        if (IsFull(line.Span)) return;
+        _piece = new PieceOpening(_context, _book).OpenUnread(line.Span);
+        BrokenLines.Apply(_context, _piece, line, _unread);
     }
 }

@@ -10,61 +10,41 @@ namespace Turnrow.Syntax.Tests;
 /// </summary>
 public sealed class BreakTests
 {
-    private static readonly bool Thorough = Environment.GetEnvironmentVariable("TURNROW_THOROUGH") == "1";
-
-    /// <summary>A token of each kind, slips included.</summary>
-    private static readonly string[] Kinds =
-    [
-        "word", "row", "piece", "leave", "at", "edge", "RS", "cm", "7", "1/2", "5th", "1.2.3", "\"text\"", ",", ";", ":", "(", ")", "=",
-        "+", "-", "x", "/", "> prose", "# comment", "&", "\"open", "12,5", "\n", "\n\n", "\u0000", "\U0001F9F6",
-    ];
-
     public static TheoryData<string> Paths => [.. Patterns.All];
 
     [Theory]
     [MemberData(nameof(Paths))]
-    public void A_token_deleted_costs_its_own_line(string path) => Break(path, 3, (text, span) => [Edit.Of(text, span, "")]);
+    public void A_token_deleted_costs_its_own_line(string path) => Break(path, 3, Breaks.Deleted);
 
     [Theory]
     [MemberData(nameof(Paths))]
-    public void A_token_doubled_costs_its_own_line(string path) => Break(path, 3, (text, span) =>
-    [
-        Edit.Of(text, new TextSpan(span.End, 0), text.Substring(span.Start, span.Length)),
-        Edit.Of(text, new TextSpan(span.End, 0), $" {text.AsSpan(span.Start, span.Length)}"),
-    ]);
+    public void A_token_doubled_costs_its_own_line(string path) => Break(path, 3, Breaks.Doubled);
 
     [Theory]
     [MemberData(nameof(Paths))]
-    public void A_token_replaced_costs_its_own_line(string path) =>
-        Break(path, 97, (text, span) => Kinds.Select(kind => Edit.Of(text, span, kind)));
+    public void A_token_replaced_costs_its_own_line(string path) => Break(path, 97, Breaks.Replaced);
 
     [Theory]
     [MemberData(nameof(Paths))]
     public void A_line_cut_anywhere_costs_itself(string path)
     {
         var before = SyntaxReader.Read(Patterns.Read(path));
-        var source = before.Source;
-        for (var line = 1; line <= source.LineCount; line++)
-        {
-            var span = source.LineSpan(line);
-            for (var cut = span.Start; cut < span.End; cut += Step(path, 31))
-                Check(before, Edit.Of(source.Text, TextSpan.FromBounds(cut, span.End), ""));
-        }
+        foreach (var cut in Breaks.Cuts(before, Step(path, 31))) Check(before, cut);
     }
 
-    private static void Break(string path, int sample, Func<string, TextSpan, IEnumerable<Edit>> edits)
+    private static void Break(string path, int sample, Func<SyntaxTree, Token, IEnumerable<Edit>> edits)
     {
         var before = SyntaxReader.Read(Patterns.Read(path));
         for (var i = 0; i < before.Tokens.Count; i += Step(path, sample))
         {
-            if (before.Tokens[i].Kind == TokenKind.WhiteSpace && !Thorough) i++;
+            if (before.Tokens[i].Kind == TokenKind.WhiteSpace && !Breaks.Thorough) i++;
             if (i == before.Tokens.Count) return;
-            foreach (var edit in edits(before.Source.Text, before.Tokens[i].Span)) Check(before, edit);
+            foreach (var edit in edits(before, before.Tokens[i])) Check(before, edit);
         }
     }
 
     // The waistcoat is always broken everywhere, the others in samples.
-    private static int Step(string path, int sample) => Thorough || path == WaistcoatTests.Path ? 1 : sample;
+    private static int Step(string path, int sample) => Breaks.Thorough || path == WaistcoatTests.Path ? 1 : sample;
 
     private static void Check(SyntaxTree before, Edit edit)
     {

@@ -31,7 +31,7 @@ internal sealed class ClaimBinder(Context context)
     public void CheckRow(PieceState piece, BoundClaim? claim)
     {
         if (claim is null) return;
-        Check(piece, claim, false, i => piece.Builders[i].Rows is [.., { Work: { } work }] ? (k => ClaimCounting.Of(work, k, claim.Counting)) : null);
+        Check(piece, claim, false, i => piece.Builders[i].LastWork is { } work ? (k => ClaimCounting.Of(work, k, claim.Counting)) : null);
         Trust(piece, claim);
     }
 
@@ -83,8 +83,10 @@ internal sealed class ClaimBinder(Context context)
         }
     }
 
-    private static void Trust(PieceState piece, BoundClaim claim)
+    /// <summary>Believes a claim where the count is not known.</summary>
+    public static void Trust(PieceState piece, BoundClaim? claim)
     {
+        if (claim is null) return;
         for (var i = 0; i < piece.Builders.Length; i++)
         {
             var builder = piece.Builders[i];

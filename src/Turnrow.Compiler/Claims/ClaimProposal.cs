@@ -15,7 +15,7 @@ internal static class ClaimProposal
         var spaces = new int[context.Sizes];
         for (var i = 0; i < stitches.Length; i++)
         {
-            if (piece.Builders[i].Rows is not [.., { Work: { } work }]) return null;
+            if (piece.Builders[i].LastWork is not { } work) return null;
             stitches[i] = work.Count(context.Counting);
             spaces[i] = work.Spaces;
         }

@@ -4,26 +4,37 @@ namespace Turnrow.Compiler.Claims;
 /// The differences between claims and calculated counts that were already told. A later count that is off by the same in every size has
 /// the same cause: it is counted, not told again.
 /// </summary>
-internal sealed class CountCauses
+internal sealed class CountCauses(CountCauses? from = null)
 {
     private readonly List<(int?[] Difference, Followers Followers)> _told = [];
+    private readonly CountCauses? _from = from;
 
     /// <summary>True if a difference was told before; it is then counted with that one.</summary>
     public bool Explains(int?[] difference, bool claim)
     {
-        foreach (var (told, followers) in _told)
+        for (var causes = this; causes is not null; causes = causes._from)
         {
-            if (!Same(told, difference)) continue;
-            if (claim) followers.Claims++;
-            return true;
+            foreach (var (told, followers) in causes._told)
+            {
+                if (!Same(told, difference)) continue;
+                if (claim) followers.Claims++;
+                return true;
+            }
         }
 
         return false;
     }
 
     /// <summary>True if in one size a row is off by what a claim above was already off.</summary>
-    public bool Explains(int size, int difference) =>
-        _told.Exists(t => t.Difference[size] is { } told && Math.Abs(told) == Math.Abs(difference));
+    public bool Explains(int size, int difference)
+    {
+        for (var causes = this; causes is not null; causes = causes._from)
+        {
+            if (causes._told.Exists(t => t.Difference[size] is { } told && Math.Abs(told) == Math.Abs(difference))) return true;
+        }
+
+        return false;
+    }
 
     /// <summary>Remembers a difference that is told now.</summary>
     public Followers Tell(int?[] difference)
@@ -33,22 +44,20 @@ internal sealed class CountCauses
         return followers;
     }
 
-    /// <summary>The same causes for a piece that begins from this one.</summary>
-    public CountCauses Copy()
-    {
-        var copy = new CountCauses();
-        copy._told.AddRange(_told);
-        return copy;
-    }
+    /// <summary>The causes for a piece that begins from this one: the same, and its own.</summary>
+    public CountCauses Further() => new(_told.Count == 0 ? _from : this);
 
     private static bool Same(int?[] a, int?[] b)
     {
+        var compared = false;
         for (var i = 0; i < a.Length; i++)
         {
-            if (a[i] is { } x && b[i] is { } y && x != y) return false;
+            if (a[i] is not { } x || b[i] is not { } y) continue;
+            if (x != y) return false;
+            compared = true;
         }
 
-        return true;
+        return compared;
     }
 
     /// <summary>Claims kept quiet because of one that was told.</summary>

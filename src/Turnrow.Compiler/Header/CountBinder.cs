@@ -35,7 +35,7 @@ internal sealed class CountBinder(Context context)
         var rows = statement.Of == CountOf.Rows;
         var rounding = Rounding(statement);
         var counts = Check(statement, lengths.Select(l =>
-            l is { } cm && (rows ? gauge.RowsFor(cm) : gauge.StitchesFor(cm)) is { } exact ? Fit(exact, allowed, rounding) : null));
+            l is not { } cm ? null : (rows ? gauge.RowsFor(cm) : gauge.StitchesFor(cm)) is { } exact ? Fit(exact, allowed, rounding) : long.MaxValue));
         if (!Array.TrueForAll(counts, c => c is not null)) return (counts, null);
         var measured = counts.Select(c => rows ? gauge.HeightOf(c!.Value) : gauge.WidthOf(c!.Value));
         if (!Array.TrueForAll(measured, m => m is not null)) return (counts, null);
@@ -71,22 +71,23 @@ internal sealed class CountBinder(Context context)
         return null;
     }
 
-    private static int? Fit(Rational exact, Allowed allowed, CountFix? rounding)
+    private static long? Fit(Rational exact, Allowed allowed, CountFix? rounding)
     {
-        var count = rounding switch
+        return rounding switch
         {
             CountFix.RoundedDown => allowed.AtMost(exact),
             CountFix.RoundedUp => allowed.AtMost(exact) is var below && exact == below ? below : below + allowed.Every,
             _ => allowed.Nearest(exact),
         };
-        return count is >= 0 and <= Evaluator.LargestCount ? (int)count : -1;
     }
 
-    private int?[] Check(CountStatement statement, int?[] counts)
+    private int?[] Check(CountStatement statement, long?[] counts)
     {
-        var bad = Sized.Where(counts.Length, i => counts[i] is < 0);
-        if (bad.Length > 0) context.Findings.Add(TooLarge.At(statement.Value.Span, context.Findings, bad, Evaluator.LargestCount));
-        return counts.Select(c => c is < 0 ? null : c);
+        var small = Sized.Where(counts.Length, i => counts[i] is < 0);
+        if (small.Length > 0) context.Findings.Add(TooSmall.At(statement.Value.Span, context.Findings, small, 0, i => counts[i]!.Value));
+        var large = Sized.Where(counts.Length, i => counts[i] is > Evaluator.LargestCount);
+        if (large.Length > 0) context.Findings.Add(TooLarge.At(statement.Value.Span, context.Findings, large, Evaluator.LargestCount));
+        return counts.Select(c => c is >= 0 and <= Evaluator.LargestCount ? (int?)c.Value : null);
     }
 
     private Allowed? AllowedBy(CountStatement statement)

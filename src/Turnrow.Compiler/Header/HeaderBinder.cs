@@ -155,7 +155,9 @@ internal sealed class HeaderBinder(Context context)
             return null;
         }
 
-        return NumberOf(span.Count) is { } count && NumberOf(span.Length) is { } plain && plain * Units.Centimetres(span.Unit.Unit) is { } length ? (count, length) : null;
+        if (NumberOf(span.Count) is { } count && NumberOf(span.Length) is { } plain && plain * Units.Centimetres(span.Unit.Unit) is { } length) return (count, length);
+        context.Findings.Add(TooLarge.At(span.Span, context.Findings, Sized.Where(context.Sizes, _ => true), Evaluator.LargestCount));
+        return null;
     }
 
     private bool IsFree(NameSyntax name)

@@ -1,4 +1,5 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Values;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Tree;
 
@@ -11,21 +12,29 @@ internal static class SizesFinder
     public const int MostSizes = 60;
 
     /// <summary>The sizes' names; one empty name for a pattern in one size.</summary>
-    public static IReadOnlyList<string> Find(SyntaxTree tree, out bool inDoubt, out IReadOnlyList<Diagnostic> found)
+    public static IReadOnlyList<string> Find(SyntaxTree tree, UnreadLines unread, out bool inDoubt, out IReadOnlyList<Diagnostic> found)
     {
         var report = new List<Diagnostic>();
         found = report;
-        inDoubt = tree.Lines.Any(l => l.Broken && l.Keyword is null or "sizes");
         SizesStatement? first = null;
+        inDoubt = false;
         foreach (var line in tree.Lines)
         {
             if (line.Statement is not SizesStatement sizes || sizes.Names.Count == 0) continue;
-            if (first is not null) report.Add(SaidTwice.At(sizes, first.Span));
-            else first = sizes;
+            if (first is not null)
+            {
+                report.Add(SaidTwice.At(sizes, first.Span));
+                continue;
+            }
+
+            first = sizes;
+            inDoubt = line.Broken;
         }
 
-        if (first is null) return inDoubt ? Guess(tree) : [string.Empty];
-        Check(first, report);
+        if (first is null) inDoubt = unread.Any("sizes");
+        if (first is null && !inDoubt) return [string.Empty];
+        if (first is null || (inDoubt && ListsSay(tree) != first.Names.Count)) return Guess(tree);
+        if (!inDoubt) Check(first, report);
         return [.. first.Names.Take(MostSizes).Select(n => n.Text)];
     }
 
@@ -39,17 +48,28 @@ internal static class SizesFinder
         }
     }
 
-    // The sizes line can't be read: the longest list of values tells how many there are, so that the rest can still be checked.
+    // The sizes line can't be read: the lists of values tell how many there are, so that the rest can still be checked.
     private static string[] Guess(SyntaxTree tree)
     {
-        var count = 1;
+        var count = Math.Min(ListsSay(tree), MostSizes);
+        return count == 1 ? [string.Empty] : [.. Enumerable.Range(1, count).Select(i => $"size {i}")];
+    }
+
+    // How many values most lists have; 1 if there are no lists.
+    private static int ListsSay(SyntaxTree tree)
+    {
+        var lengths = new Dictionary<int, int>();
         foreach (var line in tree.Lines)
         {
-            if (line.Statement is MeasureStatement { Value: SizesExpression m }) count = Math.Max(count, m.Values.Count);
-            if (line.Statement is CountStatement { Value: SizesExpression c }) count = Math.Max(count, c.Values.Count);
+            var value = line.Statement switch
+            {
+                MeasureStatement measure => measure.Value,
+                CountStatement count => count.Value,
+                _ => null,
+            };
+            foreach (var list in value is null ? [] : ListsIn.Expression(value)) lengths[list.Values.Count] = lengths.GetValueOrDefault(list.Values.Count) + 1;
         }
 
-        count = Math.Min(count, MostSizes);
-        return count == 1 ? [string.Empty] : [.. Enumerable.Range(1, count).Select(i => $"size {i}")];
+        return lengths.Count == 0 ? 1 : lengths.OrderByDescending(l => l.Value).ThenBy(l => l.Key).First().Key;
     }
 }

@@ -20,7 +20,7 @@ internal sealed class ExpectBinder(Context context, PieceBook book)
         {
             var builder = piece.Builders[i];
             if (expression.Quantity == PieceQuantity.Rows && !builder.RowsInDoubt) values[i] = new Value(builder.RowCount, false);
-            else if (expression.Quantity == PieceQuantity.Stitches && builder.Rows is [.., { Work: { } work }]) values[i] = new Value(work.Stitches, false);
+            else if (expression.Quantity == PieceQuantity.Stitches && builder.LastWork is { } work) values[i] = new Value(work.Stitches, false);
         }
 
         return values;
@@ -34,6 +34,8 @@ internal sealed class ExpectBinder(Context context, PieceBook book)
         var within = statement.Within is { } w ? context.Evaluate.Lengths(w) : Sized.Same<Rational?>(context.Sizes, Rational.Zero);
         if (GaugeOf(statement) is not { } gauge) return;
         var measured = counts.Select(c => c is { IsLength: false } n ? statement.OfRows ? gauge.HeightOf(n.Number) : gauge.WidthOf(n.Number) : null);
+        var large = Sized.Where(context.Sizes, i => counts[i] is { IsLength: false } && measured[i] is null);
+        if (large.Length > 0) context.Findings.Add(TooLarge.At(statement.Count.Span, context.Findings, large, Evaluator.LargestCount));
         var off = new Rational?[context.Sizes];
         for (var i = 0; i < off.Length; i++) off[i] = measured[i] is { } m && asked[i] is { } a ? m - a : null;
         var wrong = Sized.Where(context.Sizes, i => off[i] is { } d && within[i] is { } most && d.Magnitude() > most);

@@ -33,8 +33,15 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         var sizes = new SizedPickUp?[context.Sizes];
         var uneven = new List<(int Size, PickUpLeg Leg)>();
         for (var i = 0; i < sizes.Length; i++) sizes[i] = InSize(i, pickUp, walks!, rates!, stitch, uneven);
+        if (walks.Exists(w => w!.Piece.EdgesInDoubt))
+        {
+            // How long the edges are is not certain, so neither is how many stitches they give; a claim may say it.
+            uneven.Clear();
+            sizes = sizes.Select(s => s is null ? null : s with { Stitches = null });
+        }
+
         var nothing = Sized.Where(context.Sizes, i => walks.TrueForAll(w => w!.Sides[i] is { RowEnds: 0, Stitches: 0 }));
-        if (nothing.Length > 0) context.Findings.Add(PickUpNothing.At(context, pickUp.Walks[0].Span, nothing));
+        if (nothing.Length > 0 && !walks.Exists(w => w!.Piece.EdgesInDoubt)) context.Findings.Add(PickUpNothing.At(context, pickUp.Walks[0].Span, nothing));
         if (uneven.Count > 0) context.Findings.Add(PickUpRemainder.At(context, pickUp.Rates.Count > 0 ? pickUp.Rates[0].Span : word.Span, uneven));
         foreach (var walk in walks)
         {

@@ -52,10 +52,14 @@ internal sealed class SeamBinder(Context context, PieceBook book)
 
     private void CheckLengths(SeamStatement statement, BoundWalk first, BoundWalk second, Seam?[] seams)
     {
-        if (statement.Eased || first.Piece.RowsInDoubt || second.Piece.RowsInDoubt) return;
-        var uneven = Sized.Where(context.Sizes, i => seams[i] is { IsEven: false });
+        if (statement.Eased || first.Piece.EdgesInDoubt || second.Piece.EdgesInDoubt) return;
+        var uneven = Sized.Where(context.Sizes, i => seams[i] is { IsEven: false } seam && IsKnown(first, seam.First, i) && IsKnown(second, seam.Second, i));
         if (uneven.Length > 0) context.Findings.Add(SeamLength.At(context, first, second, uneven, i => seams[i]!));
     }
+
+    // Row-ends are there whatever the rows are; how long a foundation or a last row is, only its count tells.
+    private static bool IsKnown(BoundWalk walk, JoinSide side, int size) =>
+        side.Hand is not null || (walk.Piece.Builders[size].LastWork is not null && walk.Piece.Builders[size].Rows[0].Work is not null);
 
     private void CheckOrder(SeamStatement statement, Seam?[] seams)
     {

@@ -66,7 +66,7 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         {
             context.Findings.Add(WalkAmbiguous.At(name.Span, piece.Name, name.Text));
         }
-        else if (!piece.NamesInDoubt && !piece.RowsInDoubt)
+        else if (!piece.EdgesInDoubt)
         {
             var builder = piece.Builders[0];
             context.Findings.Add(EdgeUnknown.At(name.Span, name.Text, piece.Name, builder.NameOf(Hand.Right), builder.NameOf(Hand.Left),
@@ -90,7 +90,7 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         {
             if (sides[i] is not { } side || skip[i] is not { } s || take[i] is not { } t) continue;
             result[i] = EdgeSelection.Rows(side, s, t);
-            if (result[i] is null && !piece.Builders[i].RowsInDoubt) short_.Add(i);
+            if (result[i] is null && !piece.EdgesInDoubt) short_.Add(i);
         }
 
         if (short_.Count > 0) context.Findings.Add(SelectionRows.At(context, selection.Span, [.. short_], i => sides[i]!.RowEnds, walk.Words[0].Text));

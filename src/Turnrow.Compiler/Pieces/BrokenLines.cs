@@ -10,43 +10,59 @@ internal static class BrokenLines
 {
     private static readonly string[] Harmless =
     [
-        "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "measure",
+        "claims", "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "measure",
         "count", "claims", "expect", "seam", "weave", "fasten", ">",
     ];
 
     private static readonly string[] Naming = ["both", "right", "left", "from", "mark", "divide"];
 
     /// <summary>Puts what a broken line may have said in doubt.</summary>
-    public static void Apply(Context context, PieceState piece, LineSyntax line)
+    public static void Apply(Context context, PieceState piece, LineSyntax line, UnreadLines unread)
     {
-        if (line.Keyword is { } harmless && Harmless.Contains(harmless)) return;
-        if (line.Keyword is { } naming && Naming.Contains(naming))
-        {
-            piece.NamesInDoubt = true;
-            return;
-        }
-
-        if (line.Keyword is "row") OneRow(piece, line);
-        else piece.Doubt(line.Keyword is not ("leave" or "add"));
-        if (line.Keyword is null) piece.NamesInDoubt = true;
+        var plain = unread.Inside(line).All(IsPlain);
+        if (plain && line.Keyword is { } harmless && Harmless.Contains(harmless)) return;
+        piece.Unread = piece.NamesInDoubt = true;
+        if (plain && line.Keyword is { } naming && Naming.Contains(naming)) return;
+        if (plain && line.Keyword == "straight") PlainRows(context, piece, line);
+        else Unknown(piece, line);
         Believe(context, piece, line.Statement);
     }
 
-    private static void OneRow(PieceState piece, LineSyntax line)
+    /// <summary>Puts all in doubt: a line that could not be read may have been any.</summary>
+    public static void Doubt(PieceState piece)
     {
+        piece.Unread = piece.NamesInDoubt = true;
+        piece.Doubt(true);
+    }
+
+    private static bool IsPlain(string word) => Harmless.Contains(word) || Naming.Contains(word);
+
+    private static void Unknown(PieceState piece, LineSyntax line)
+    {
+        piece.Doubt(true);
+        if (line.Keyword != "row") return;
+        foreach (var builder in piece.Builders) builder.WorkRow(new WordsPlan([]), new Origin(line), 0);
+        piece.AddRowsPassage(line);
+    }
+
+    // However many rows they were, the count stays the same: one stands for all of them.
+    private static void PlainRows(Context context, PieceState piece, LineSyntax line)
+    {
+        var plan = ShapedPlan.Plain(PlainCheck.Guess(context, piece));
         foreach (var builder in piece.Builders)
         {
             if (!builder.HasBegun) builder.BeginUnknown();
-            builder.Doubt(false);
-            builder.WorkRow(new WordsPlan([]), new Origin(line), 0);
+            builder.DoubtRows();
+            builder.WorkRow(plan, new Origin(line), 0);
         }
 
         piece.AddRowsPassage(line);
     }
 
+    // Nothing more is said about the line itself; what it claims is believed if it is a number.
     private static void Believe(Context context, PieceState piece, StatementSyntax? statement)
     {
         if (statement is not UnfinishedStatement { Claim: { } claim }) return;
-        if (new ClaimBinder(context).Bind(claim) is { } bound) new ClaimBinder(context).CheckRow(piece, bound);
+        context.Findings.Quietly(() => ClaimBinder.Trust(piece, new ClaimBinder(context).Bind(claim)));
     }
 }

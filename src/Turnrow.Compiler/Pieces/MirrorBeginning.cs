@@ -54,16 +54,21 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
     {
         var state = book.MirrorOf(part.Base.Name) ?? book.Find(part.Base.Name)!;
         var from = state.Finished[size];
+        if (from.Top is null || part.Base.Top is null || from.Rows.Count == 0)
+        {
+            InDoubt(builder, part.Count);
+            return;
+        }
+
         var turned = new PartStart(from, part.FromLeft, part.Count, true);
         foreach (var (_, right, count) in state.Taken)
         {
             if (turned.FromRight < right[size] + count[size] && right[size] < turned.FromRight + turned.Count) Overlaps.Add(size);
         }
 
-        if (turned.FromRight + turned.Count > from.LastStitches || from.Rows.Count == 0)
+        if (turned.FromRight + turned.Count > from.LastStitches)
         {
-            builder.BeginUnknown();
-            builder.Doubt(true);
+            InDoubt(builder, part.Count);
             return;
         }
 
@@ -77,6 +82,13 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         }
 
         builder.BeginPart(turned with { Joined = !goesOn });
+    }
+
+    private static void InDoubt(PieceBuilder builder, int count)
+    {
+        builder.BeginUnknown();
+        builder.Doubt(true);
+        builder.Trust(count);
     }
 
     private int[] Sizes(Func<PartStart, int> of) =>

@@ -9,6 +9,7 @@ internal sealed class PieceBook(Context context)
 {
     private readonly List<PieceState> _pieces = [];
     private readonly Dictionary<string, PieceState> _byName = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<PieceState, PieceState> _mirrors = [];
     private readonly Dictionary<string, TextSpan> _later = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The pieces in order.</summary>
@@ -29,21 +30,14 @@ internal sealed class PieceBook(Context context)
     {
         _pieces.Add(piece);
         _byName.TryAdd(piece.Name, piece);
+        if (piece.MirrorOf is { } original) _mirrors.TryAdd(original, piece);
     }
 
     public PieceState? Find(string name) => _byName.GetValueOrDefault(name);
 
     /// <summary>The mirror of a piece: what mirrors it, or what it mirrors; null for none.</summary>
-    public PieceState? MirrorOf(string name)
-    {
-        if (Find(name) is not { } piece) return null;
-        foreach (var other in _pieces)
-        {
-            if (other.MirrorOf == piece) return other;
-        }
-
-        return piece.MirrorOf;
-    }
+    public PieceState? MirrorOf(string name) =>
+        Find(name) is { } piece ? _mirrors.GetValueOrDefault(piece) ?? piece.MirrorOf : null;
 
     /// <summary>The piece that a word names; null, and reported, if there is none yet.</summary>
     public PieceState? Bind(NameSyntax name)

@@ -5,6 +5,7 @@ using Turnrow.Compiler.Values;
 using Turnrow.Fabric;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
+using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Pieces;
@@ -15,16 +16,39 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     /// <summary>The piece that a line opens. It is there even if the line is wrong.</summary>
     public PieceState Open(PieceStatement statement, bool broken)
     {
-        if (context.TryStitch(statement.Name.Text) is not null) context.Findings.Add(NameIsStitch.At(statement.Name.Span, statement.Name.Text));
-        if (book.Find(statement.Name.Text) is { } earlier) context.Findings.Add(DefinedTwice.At(statement.Name.Span, statement.Name.Text, earlier.Span));
+        if (!broken) CheckName(statement);
         var builders = new PieceBuilder[context.Sizes];
         for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder(statement.Name.Text, context.Rules);
         var piece = new PieceState(statement.Name.Text, statement.Name.Span, builders);
-        if (broken) piece.Doubt(true);
-        else Begin(piece, statement);
-        if (!broken) CheckClaim(piece, statement);
+        if (broken)
+        {
+            BrokenLines.Doubt(piece);
+            context.Findings.Quietly(() => CheckClaim(piece, statement));
+        }
+        else
+        {
+            Begin(piece, statement);
+            CheckClaim(piece, statement);
+        }
+
         book.Add(piece);
         return piece;
+    }
+
+    /// <summary>A piece whose own line can't be read: it has no name and is not published, but its rows are counted.</summary>
+    public PieceState OpenUnread(TextSpan span)
+    {
+        var builders = new PieceBuilder[context.Sizes];
+        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder("the piece", context.Rules);
+        var piece = new PieceState("the piece", span, builders);
+        BrokenLines.Doubt(piece);
+        return piece;
+    }
+
+    private void CheckName(PieceStatement statement)
+    {
+        if (context.TryStitch(statement.Name.Text) is not null) context.Findings.Add(NameIsStitch.At(statement.Name.Span, statement.Name.Text));
+        if (book.Find(statement.Name.Text) is { } earlier) context.Findings.Add(DefinedTwice.At(statement.Name.Span, statement.Name.Text, earlier.Span));
     }
 
     private void Begin(PieceState piece, PieceStatement statement)
@@ -43,7 +67,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         var binder = new ClaimBinder(context);
         if (binder.Bind(statement.Claim) is not { } claim) return;
         if (statement.Origin is PickUpOriginSyntax or MirrorOriginSyntax) binder.CheckRow(piece, claim);
-        else if (statement.Origin is not null) binder.CheckAhead(piece, claim);
+        else if (piece.Builders[0].HasBegun) binder.CheckAhead(piece, claim);
     }
 
     private void BeginPart(PieceState piece, PartOriginSyntax part)
@@ -55,7 +79,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         if (from is null || hands is null)
         {
             book.JoinsInDoubt = true;
-            piece.Doubt(true);
+            for (var i = 0; i < counts.Length; i++) BeginInDoubt(piece.Builders[i], counts[i]);
             return;
         }
 
@@ -93,15 +117,13 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     private void BeginFrom(PieceState piece, PieceState from, int?[] fromRight, int?[] counts, SyntaxNode place)
     {
         CheckOverlap(piece, from, fromRight, counts, place);
-        piece.Causes = from.Causes.Copy();
         from.Joined = piece.Joined = true;
         for (var i = 0; i < context.Sizes; i++)
         {
             var origin = from.Finished[i];
             if (fromRight[i] is not { } right || counts[i] is not { } count || right + count > (origin.Top?.Count ?? int.MaxValue) || origin.Rows.Count == 0)
             {
-                piece.Builders[i].BeginUnknown();
-                piece.Builders[i].Doubt(true);
+                BeginInDoubt(piece.Builders[i], counts[i]);
                 continue;
             }
 
@@ -110,27 +132,49 @@ internal sealed class PieceOpening(Context context, PieceBook book)
             var goesOn = atHook && !from.YarnTaken[i] && !origin.FastenedOff;
             from.YarnTaken[i] |= goesOn;
             piece.Builders[i].BeginPart(start with { Joined = !goesOn });
-            if (origin.Top is null) piece.Builders[i].Doubt(origin.RowsInDoubt);
+            if (origin.Top is null) piece.Builders[i].Trust(count);
         }
 
         piece.Changed();
+    }
+
+    // What a part begins with is said by its own line, whatever is wrong with the piece that it goes on from.
+    private static void BeginInDoubt(PieceBuilder builder, int? count)
+    {
+        builder.BeginUnknown();
+        builder.Doubt(true);
+        if (count is { } stitches) builder.Trust(stitches);
     }
 
     private void CheckOverlap(PieceState piece, PieceState from, int?[] fromRight, int?[] counts, SyntaxNode place)
     {
         foreach (var (name, right, count) in from.Taken)
         {
-            var sizes = Sized.Where(context.Sizes, i => fromRight[i] is { } a && counts[i] is { } n && a < right[i] + count[i] && right[i] < a + n);
-            if (sizes.Length == 0) continue;
+            if (!Overlaps(right, count, fromRight, counts)) continue;
+            var sizes = Sized.Where(context.Sizes, i => Overlap(right[i], count[i], fromRight[i], counts[i]));
             context.Findings.Add(PartOverlap.At(context, place.Span, sizes, name,
                 i => Math.Min(fromRight[i]!.Value + counts[i]!.Value, right[i] + count[i]) - Math.Max(fromRight[i]!.Value, right[i]),
                 counts,
                 i => from.Finished[i].LastStitches));
+            break;
         }
 
         if (Array.TrueForAll(fromRight, n => n is not null) && Array.TrueForAll(counts, n => n is not null))
             from.Taken.Add((piece.Name, fromRight.Select(n => n!.Value), counts.Select(n => n!.Value)));
     }
+
+    private static bool Overlaps(int[] right, int[] count, int?[] otherRight, int?[] otherCount)
+    {
+        for (var i = 0; i < right.Length; i++)
+        {
+            if (Overlap(right[i], count[i], otherRight[i], otherCount[i])) return true;
+        }
+
+        return false;
+    }
+
+    private static bool Overlap(int right, int count, int? otherRight, int? otherCount) =>
+        otherRight is { } from && otherCount is { } many && from < right + count && right < from + many;
 
     private void BeginPickUp(PieceState piece, PickUpOriginSyntax pickUp, PieceStatement statement)
     {
@@ -163,9 +207,16 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         }
 
         piece.MirrorOf = original;
-        piece.Causes = original.Causes.Copy();
+        piece.Causes = original.Causes.Further();
         piece.NamesInDoubt = original.NamesInDoubt;
+        piece.StepsInDoubt = original.StepsInDoubt;
         piece.Joined = original.Finished[0].Start is PartStart or PickUpStart;
+        if (!context.Rows.Take(original.Builders.Sum(b => (long)b.RowCount), mirror.Span))
+        {
+            piece.Doubt(true);
+            return;
+        }
+
         var beginning = new MirrorBeginning(book, piece, original, mirror.TurnedOver, new Origin(statement));
         for (var i = 0; i < context.Sizes; i++) beginning.Work(i);
         if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.Mirrored(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));

@@ -57,6 +57,15 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     /// <summary>True if the number of rows is not certain in a size.</summary>
     public bool RowsInDoubt => Array.Exists(Builders, b => b.RowsInDoubt);
 
+    /// <summary>True if any of its lines could not be read.</summary>
+    public bool Unread { get; set; }
+
+    /// <summary>True if it is not certain how long its edges are and what they are called.</summary>
+    public bool EdgesInDoubt => RowsInDoubt || NamesInDoubt || StepsInDoubt;
+
+    /// <summary>True if it is not known how many stitches were left or added at an edge.</summary>
+    public bool StepsInDoubt { get; set; }
+
     /// <summary>Something was added: the finished piece is made anew when it is asked for.</summary>
     public void Changed() => _finished = null;
 

@@ -19,20 +19,15 @@ internal static class PlainCheck
         if (piece.PlainStitch() is { } stitch) return stitch;
         var start = new TextSpan(span.Start, word.Length);
         var builder = piece.Builders[0];
-        if (builder.RowCount == 0)
-        {
-            if (builder.Ahead is not null || builder.WaitsForFirstStitch) context.Findings.Add(NoRowYet.At(start, word));
-        }
-        else if (builder.Rows[^1].Work is null)
-        {
-            // The row could not be read or worked: whatever it was, the pattern's own stitch is the best guess for counting on.
-            return context.Gauges.Gauges.Count > 0 ? context.Gauges.Gauges[0].Stitch : StitchBook.Single;
-        }
-        else
-        {
-            context.Findings.Add(NotPlain.At(start, word, builder.RowCount));
-        }
-
+        if (builder.RowsInDoubt || (builder.RowCount > 0 && builder.LastWork is null)) return Guess(context, piece);
+        if (builder.RowCount > 0) context.Findings.Add(NotPlain.At(start, word, builder.RowCount));
+        else if (builder.Ahead is not null || builder.WaitsForFirstStitch) context.Findings.Add(NoRowYet.At(start, word));
         return null;
     }
+
+    /// <summary>
+    /// The stitch to count on with where the last row could not be read or worked: whatever it was, the pattern's own is the best guess.
+    /// </summary>
+    public static Stitch Guess(Context context, PieceState piece) =>
+        piece.PlainStitch() ?? (context.Gauges.Gauges.Count > 0 ? context.Gauges.Gauges[0].Stitch : StitchBook.Single);
 }

@@ -45,7 +45,7 @@ internal static class RepeatBinding
             }
         }
 
-        if (RowWorking.TooMany(context, piece, statement.Times.Span, more)) return;
+        more = RowWorking.Bounded(context, piece, statement.Times.Span, more);
         var working = new RowWorking(context, piece, statement);
         for (var i = 0; i < more.Length; i++)
         {

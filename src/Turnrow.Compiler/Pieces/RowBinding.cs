@@ -14,8 +14,7 @@ internal static class RowBinding
     {
         if (!Begun.Check(context, piece, statement.Span)) return;
         var claim = new ClaimBinder(context).Bind(statement.Claim);
-        var counts = CountRows(context, piece, statement);
-        if (RowWorking.TooMany(context, piece, statement.Span, counts)) return;
+        var counts = RowWorking.Bounded(context, piece, statement.Span, CountRows(context, piece, statement));
         CheckSide(context, piece, statement);
         TurningChainCheck.Add(context, statement.Items);
         var words = new RowBinder(context).Bind(statement.Items, piece.OnlyStitch());

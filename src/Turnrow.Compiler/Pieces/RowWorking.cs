@@ -56,14 +56,13 @@ internal sealed class RowWorking(Context context, PieceState piece, StatementSyn
         }
     }
 
-    /// <summary>True if in some size the line makes more rows than a piece may have; reported.</summary>
-    public static bool TooMany(Context context, PieceState piece, TextSpan span, int?[] more)
+    /// <summary>The numbers of rows; null, and reported, in a size where a piece would get more than it may have.</summary>
+    public static int?[] Bounded(Context context, PieceState piece, TextSpan span, int?[] more)
     {
         var sizes = Sized.Where(context.Sizes, i => more[i] is { } n && piece.Builders[i].RowCount + (long)n > PieceBuilder.MostRows);
-        if (sizes.Length == 0) return false;
-        context.Findings.Add(TooManyRows.At(context, span, sizes, PieceBuilder.MostRows));
-        piece.Doubt(true);
-        return true;
+        if (sizes.Length > 0) context.Findings.Add(TooManyRows.At(context, span, sizes, PieceBuilder.MostRows));
+        else if (context.Rows.Take(more.Sum(n => (long)(n ?? 0)), span)) return more;
+        return Sized.Same<int?>(more.Length, null);
     }
 
     // A row that is short or over by what a claim above was already off has the same cause.

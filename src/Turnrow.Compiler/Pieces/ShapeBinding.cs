@@ -18,7 +18,7 @@ internal static class ShapeBinding
             : statement.Rows is { } rows ? context.Evaluate.Counts(rows)
             : statement.First is null ? Sized.Same<int?>(context.Sizes, null)
             : RowBinding.CountRows(context, piece, statement.First, statement.Last);
-        if (RowWorking.TooMany(context, piece, statement.Span, counts)) return;
+        counts = RowWorking.Bounded(context, piece, statement.Span, counts);
         var plans = statement.Solve is { } solve
             ? new SolvedShaping(context, piece, solve).Plans(counts)
             : new GivenShaping(context, piece, statement.Shapings).Plans(counts);

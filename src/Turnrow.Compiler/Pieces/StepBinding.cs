@@ -17,7 +17,7 @@ internal static class StepBinding
         var counts = context.Evaluate.Counts(statement.Count);
         if (EdgeBinder.Bind(context, piece, statement.Edge) is not { } hands)
         {
-            piece.Doubt(false);
+            Unknown(context, piece, statement.Claim);
             return;
         }
 
@@ -25,7 +25,7 @@ internal static class StepBinding
             counts[i] is { } n && piece.Builders[i].Ahead is { } ahead && (long)n * hands.Length >= ahead.Count && n > 0);
         if (short_.Length > 0) context.Findings.Add(EdgeShort.At(context, statement.Count.Span, short_, counts, i => piece.Builders[i].Ahead!.Count, hands.Length));
         CheckMeet(context, piece, statement.Edge.Span, hands, counts, false);
-        Step(piece, statement, hands, counts, false, false, short_);
+        Step(context, piece, statement, hands, counts, false, false, short_);
         new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim));
     }
 
@@ -35,13 +35,21 @@ internal static class StepBinding
         var counts = context.Evaluate.Counts(statement.Count);
         if (EdgeBinder.Bind(context, piece, statement.Edge) is not { } hands)
         {
-            piece.Doubt(false);
+            Unknown(context, piece, statement.Claim);
             return;
         }
 
         CheckMeet(context, piece, statement.Edge.Span, hands, counts, true);
-        Step(piece, statement, hands, counts, true, statement.OneRowApart, []);
+        Step(context, piece, statement, hands, counts, true, statement.OneRowApart, []);
         new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim));
+    }
+
+    // At which edge is not known, so neither is the count; a claim may say it.
+    private static void Unknown(Context context, PieceState piece, ClaimSyntax? claim)
+    {
+        piece.StepsInDoubt = true;
+        piece.Doubt(false);
+        ClaimBinder.Trust(piece, new ClaimBinder(context).Bind(claim));
     }
 
     // Stitches left and chains added at one edge before one row: the chains would hang on stitches that are not worked.
@@ -51,13 +59,17 @@ internal static class StepBinding
         if (meet.Length > 0) context.Findings.Add(StepsMeet.At(context, span, meet, adds));
     }
 
-    private static void Step(PieceState piece, StatementSyntax statement, Hand[] hands, int?[] counts, bool adds, bool apart, int[] skip)
+    private static void Step(
+        Context context, PieceState piece, StatementSyntax statement, Hand[] hands, int?[] counts, bool adds, bool apart, int[] skip)
     {
+        var large = Sized.Where(context.Sizes, i => counts[i] is { } n && Array.Exists(hands, h => piece.Builders[i].PendingStep(h)?.Count + n > Evaluator.LargestCount));
+        if (large.Length > 0) context.Findings.Add(TooLarge.At(statement.Span, context.Findings, large, Evaluator.LargestCount));
         for (var i = 0; i < counts.Length; i++)
         {
             var builder = piece.Builders[i];
-            if (counts[i] is not { } count || Array.IndexOf(skip, i) >= 0)
+            if (counts[i] is not { } count || Array.IndexOf(skip, i) >= 0 || Array.IndexOf(large, i) >= 0)
             {
+                piece.StepsInDoubt = true;
                 builder.Doubt(false);
                 continue;
             }

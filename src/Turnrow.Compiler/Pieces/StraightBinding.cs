@@ -17,14 +17,20 @@ internal static class StraightBinding
         Begun.Check(context, piece, statement.Span);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
         var stitch = PlainCheck.Stitch(context, piece, statement.Span, "straight");
-        var counts = RowsOf(context, piece, statement, stitch);
-        if (RowWorking.TooMany(context, piece, statement.Amount.Span, counts)) return;
+        var counts = RowWorking.Bounded(context, piece, statement.Amount.Span, RowsOf(context, piece, statement, stitch));
         var plan = stitch is null ? null : ShapedPlan.Plain(stitch);
         var working = new RowWorking(context, piece, statement);
         for (var i = 0; i < context.Sizes; i++)
         {
-            if (counts[i] is { } count) working.Rows(i, count, _ => plan);
-            else piece.Builders[i].Doubt(true);
+            if (counts[i] is { } count)
+            {
+                working.Rows(i, count, _ => plan);
+                continue;
+            }
+
+            // However many rows they are, the count stays the same: one stands for all of them.
+            piece.Builders[i].DoubtRows();
+            working.One(i, plan, 0);
         }
 
         working.Finish();
@@ -51,7 +57,7 @@ internal static class StraightBinding
     private static int?[] OfLength(
         Context context, PieceState piece, StraightStatement statement, Gauge gauge, Rational?[] lengths, int[]? marks)
     {
-        var passed = new List<int>();
+        var (passed, large) = (new List<int>(), new List<int>());
         var so = new Rational?[context.Sizes];
         var counts = new int?[context.Sizes];
         for (var i = 0; i < counts.Length; i++)
@@ -61,13 +67,20 @@ internal static class StraightBinding
             var since = marks is null ? 0 : marks[i] - 1;
             var height = statement.Extent == StraightExtent.To ? context.Gauges.HeightOf(builder.Rows, since) : Rational.Zero;
             so[i] = height;
-            if (height is not { } done || length - done is not { } left || gauge.RowsFor(left) is not { } exact) continue;
+            if (height is not { } done) continue;
+            if (length - done is not { } left || gauge.RowsFor(left) is not { } exact)
+            {
+                large.Add(i);
+                continue;
+            }
+
             if (AllowedRows(context, statement, statement.Extent == StraightExtent.To ? builder.RowCount - since : 0, builder.NextIsRightSide) is not { } allowed) continue;
             var rows = allowed.Nearest(exact);
             if (rows < 0) passed.Add(i);
             else counts[i] = (int)Math.Min(rows, int.MaxValue);
         }
 
+        if (large.Count > 0) context.Findings.Add(TooLarge.At(statement.Amount.Span, context.Findings, large, Evaluator.LargestCount));
         if (passed.Count > 0) context.Findings.Add(LengthPassed.At(context, statement.Amount.Span, [.. passed], i => so[i]!.Value, i => lengths[i]!.Value, marks is not null));
         return counts;
     }

@@ -11,9 +11,15 @@ internal sealed record Definition(string Name, Value?[] Values, TextSpan Span);
 /// <summary>The names defined so far, and those still to come.</summary>
 internal sealed class Scope
 {
+    // A longer circle is told as what it also is: names defined further down.
+    private const int LongestCircle = 100;
+
     private readonly Dictionary<string, Definition> _definitions = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, TextSpan> _later = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, IReadOnlyList<string>> _uses = new(StringComparer.OrdinalIgnoreCase);
+
+    private readonly Dictionary<string, string> _cameFrom = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Queue<string> _open = new();
 
     /// <summary>True if a line that may have defined a name could not be read: an unknown name then says nothing new.</summary>
     public bool InDoubt { get; set; }
@@ -33,31 +39,32 @@ internal sealed class Scope
 
     public void Define(Definition definition) => _definitions[definition.Name] = definition;
 
-    /// <summary>The names on the way from a definition back to itself; null if it does not come back.</summary>
+    /// <summary>The names on the way from a definition back to itself; null if it does not come back, or not soon.</summary>
     public IReadOnlyList<string>? Circle(string from)
     {
         // Breadth first, with the way kept: no recursion, however long the chain of names is.
-        var cameFrom = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
-        var queue = new Queue<string>([from]);
-        while (queue.TryDequeue(out var name))
+        _cameFrom.Clear();
+        _open.Clear();
+        _open.Enqueue(from);
+        while (_cameFrom.Count < LongestCircle && _open.TryDequeue(out var name))
         {
             foreach (var used in _uses.GetValueOrDefault(name) ?? [])
             {
-                if (string.Equals(used, from, StringComparison.OrdinalIgnoreCase)) return Way(cameFrom, from, name);
-                if (cameFrom.TryAdd(used, name)) queue.Enqueue(used);
+                if (string.Equals(used, from, StringComparison.OrdinalIgnoreCase)) return Way(from, name);
+                if (_cameFrom.TryAdd(used, name)) _open.Enqueue(used);
             }
         }
 
         return null;
     }
 
-    private static List<string> Way(Dictionary<string, string> cameFrom, string from, string name)
+    private List<string> Way(string from, string name)
     {
         var way = new List<string> { from };
         while (!string.Equals(name, from, StringComparison.OrdinalIgnoreCase))
         {
             way.Insert(1, name);
-            name = cameFrom[name];
+            name = _cameFrom[name];
         }
 
         return way;

@@ -40,21 +40,23 @@ public readonly record struct Allowed(int Every, int From)
         return exact < (Rational.Of((Int128)below + above, 2) ?? exact) ? below : above;
     }
 
-    /// <summary>Both hold at once; null if no count does.</summary>
+    /// <summary>Both hold at once; null if no count does, or none below two thousand million.</summary>
     public Allowed? And(Allowed other)
     {
-        for (long count = From; count < (long)Every * other.Every; count += Every)
+        var every = LeastMultiple(Every, other.Every);
+        if (every > int.MaxValue) return null;
+        for (long count = From; count < every; count += Every)
         {
-            if (other.Has(count)) return new Allowed(LeastMultiple(Every, other.Every), (int)(count % LeastMultiple(Every, other.Every)));
+            if (other.Has(count)) return new Allowed((int)every, (int)count);
         }
 
         return null;
     }
 
-    private static int LeastMultiple(int a, int b)
+    private static long LeastMultiple(int a, int b)
     {
         var (x, y) = (a, b);
         while (y != 0) (x, y) = (y, x % y);
-        return a / x * b;
+        return (long)a / x * b;
     }
 }

@@ -55,6 +55,9 @@ public sealed class Mirror(bool turnedOver)
             case FastenOffEvent:
                 mirrored.FastenOff();
                 break;
+            case RowsDoubtEvent:
+                mirrored.DoubtRows();
+                break;
             case DoubtEvent { KnownStitches: { } known }:
                 mirrored.Trust(known);
                 break;

@@ -20,7 +20,7 @@ public sealed class PieceBuilder
     private readonly List<PieceEvent> _events = [];
     private readonly EdgeBuilder _right = new(Hand.Right);
     private readonly EdgeBuilder _left = new(Hand.Left);
-    private readonly List<(Hand Hand, Step Step, int Row)> _steps = [];
+    private readonly Dictionary<(Hand Hand, int Row), Step> _steps = [];
     private readonly RowCache _cache = new();
     private PieceStart? _start;
     private RowBegins _begins = RowBegins.Foundation;
@@ -60,6 +60,9 @@ public sealed class PieceBuilder
 
     /// <summary>True if an error leaves the number of rows in doubt, and with it sides and ends.</summary>
     public bool RowsInDoubt { get; private set; }
+
+    /// <summary>The last row, as far as its count is known; null if an error put it in doubt since.</summary>
+    public RowWork? LastWork { get; private set; }
 
     /// <summary>True if the next row begins with chains whose number of stitches its first stitch decides.</summary>
     public bool WaitsForFirstStitch => _chainsGiven >= 0;
@@ -165,7 +168,7 @@ public sealed class PieceBuilder
     }
 
     /// <summary>Steps said for a row that is not there yet.</summary>
-    public IEnumerable<Step> UnworkedSteps() => _steps.Where(s => s.Row > _rows.Count).Select(s => s.Step);
+    public IEnumerable<Step> UnworkedSteps() => _steps.Where(s => s.Key.Row > _rows.Count).Select(s => s.Value);
 
     /// <summary>True if the yarn is cut after the last row.</summary>
     public bool IsFastenedOff => _fastenedOff;
@@ -193,6 +196,7 @@ public sealed class PieceBuilder
         Lay(row);
         if (_rows.Count == 1 && _start is FoundationStart { GivenAsChains: false }) _start = new FoundationStart(work?.Opening.Chains ?? 0, false);
         _ahead = work?.Tops.Reversed();
+        LastWork = work;
         _begins = RowBegins.Turned;
         _chainsGiven = -1;
         if (_rulesForNextRow.Count > 0)
@@ -211,21 +215,32 @@ public sealed class PieceBuilder
         _fastenedOff = true;
     }
 
+    /// <summary>From here on the number of rows is not known; the count is.</summary>
+    public void DoubtRows()
+    {
+        _events.Add(new RowsDoubtEvent());
+        RowsInDoubt = true;
+    }
+
     /// <summary>From here on the count is not known, and with <paramref name="rows"/> neither is the number of rows.</summary>
     public void Doubt(bool rows)
     {
         _events.Add(new DoubtEvent(rows, null));
         _ahead = null;
+        LastWork = null;
         _chainsGiven = -1;
         RowsInDoubt |= rows;
     }
 
-    /// <summary>The count of the last row is known again, by a claim: so many plain stitches.</summary>
+    /// <summary>It is known again what the next row has to work over, by a claim: so many plain stitches, steps taken into account.</summary>
     public void Trust(int stitches)
     {
         _events.Add(new DoubtEvent(false, stitches));
         var stitch = LastStitch() ?? StitchBook.Single;
-        _ahead = PlaceSequence.Of(Place.TopOf(stitch), stitches);
+        var (start, end) = StepsOf(_rows.Count + 1);
+        var before = (long)stitches - GainOf(start) - GainOf(end);
+        _ahead = before is >= 0 and <= int.MaxValue ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null;
+        LastWork = null;
         _chainsGiven = -1;
     }
 
@@ -252,25 +267,18 @@ public sealed class PieceBuilder
 
     private EdgeBuilder Edge(Hand hand) => hand == Hand.Right ? _right : _left;
 
-    // Where several steps meet at one edge of one row (left twice in a row, say), they are one.
     private (Step? Start, Step? End) StepsOf(int row)
     {
         var startsAt = Frame.StartOf((row - 1) % 2 == 0 ? _firstRowRightSide : !_firstRowRightSide);
-        Step? start = null, end = null;
-        foreach (var (hand, step, at) in _steps)
-        {
-            if (at != row) continue;
-            if (hand == startsAt) start = Together(start, step);
-            else end = Together(end, step);
-        }
-
-        return (start, end);
+        return (_steps.GetValueOrDefault((startsAt, row)), _steps.GetValueOrDefault((startsAt.Opposite(), row)));
     }
 
     private static Step Together(Step? first, Step second) =>
         first is not null && first.Adds == second.Adds
             ? second with { Count = first.Count + second.Count, Earlier = first.Edge == second.Edge ? first.Earlier : first }
             : second;
+
+    private static int GainOf(Step? step) => step is null ? 0 : step.Adds ? step.Count : -step.Count;
 
     private static PlaceSequence? WithSteps(PlaceSequence places, Step? start, Step? end)
     {
@@ -343,9 +351,10 @@ public sealed class PieceBuilder
         }
     }
 
+    // Where several steps meet at one edge of one row (left twice in a row, say), they are one.
     private void Lay(Hand hand, Step step, int row)
     {
-        if (step.Count > 0) _steps.Add((hand, step, row));
+        if (step.Count > 0) _steps[(hand, row)] = Together(_steps.GetValueOrDefault((hand, row)), step);
     }
 
     private void Lay(Row row)

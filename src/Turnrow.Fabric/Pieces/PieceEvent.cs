@@ -25,5 +25,8 @@ internal sealed record RowEvent(RowPlan Plan, bool Worked, Origin Origin, int Or
 
 internal sealed record FastenOffEvent : PieceEvent;
 
+/// <summary>The number of rows is in doubt from here on.</summary>
+internal sealed record RowsDoubtEvent : PieceEvent;
+
 /// <summary>The number of rows, of stitches or both are in doubt from here on, or stitches are known again.</summary>
 internal sealed record DoubtEvent(bool Rows, int? KnownStitches) : PieceEvent;

@@ -27,8 +27,8 @@ public static class RowWorker
         public WorkedRow Row(IReadOnlyList<Word> words)
         {
             var done = InOrder(words);
-            if (_fault is null && _cursor.Remaining > 0) Fail(RowFaultKind.LeftOver, null, 0, _cursor.Remaining);
             if (_fault is null && _tops.TooLong) Fail(RowFaultKind.TooLong, null, 0, 0);
+            if (_fault is null && _cursor.Remaining > 0) Fail(RowFaultKind.LeftOver, null, 0, _cursor.Remaining);
             return new WorkedRow(done, _tops.Build(), _fault);
         }
 
@@ -37,7 +37,7 @@ public static class RowWorker
             var done = new List<Word>(words.Count);
             foreach (var word in words)
             {
-                if (++_steps > MostSteps) Fail(RowFaultKind.TooLong, word, 0, 0);
+                if (++_steps > MostSteps || _tops.TooLong) Fail(RowFaultKind.TooLong, word, 0, 0);
                 if (_left && _fault is null) Fail(RowFaultKind.AfterLeave, word, 0, 0);
                 if (_fault is not null) break;
                 One(word, done);
@@ -398,27 +398,27 @@ public static class RowWorker
         {
             if (_fault is { Kind: not (RowFaultKind.NotEnough or RowFaultKind.NoneOfKind) }) return;
             var per = PerTime(repeat);
-            var over = per > 0 ? (below.Count - before - keep) % per : left;
-            _fault = new RowFault(RowFaultKind.RepeatDoesNotComeOut, repeat, per, over == 0 ? left : over, before);
+            var over = per > 0 ? (int)((below.Count - before - keep) % per) : left;
+            _fault = new RowFault(RowFaultKind.RepeatDoesNotComeOut, repeat, (int)Math.Min(per, int.MaxValue), over == 0 ? left : over, before);
         }
 
-        private static int PerTime(Repeat repeat)
+        private static long PerTime(Repeat repeat)
         {
-            var takes = 0;
+            var takes = 0L;
             foreach (var word in repeat.Words)
             {
                 takes += word switch
                 {
                     Work { Target.Aim: Aim.Same } => 0,
-                    Work { Amount.Reach: Reach.Fixed } work => work.Takes * work.Amount.Count,
+                    Work { Amount.Reach: Reach.Fixed } work => (long)work.Takes * work.Amount.Count,
                     Group { Target.Aim: not Aim.Same } => 1,
                     Skip skip => skip.Count,
-                    Repeat { Amount.Reach: Reach.Fixed } inner => PerTime(inner) * inner.Amount.Count,
+                    Repeat { Amount.Reach: Reach.Fixed } inner => Math.Min(PerTime(inner), int.MaxValue) * inner.Amount.Count,
                     _ => 0,
                 };
             }
 
-            return takes;
+            return Math.Min(takes, int.MaxValue);
         }
     }
 }

@@ -5,6 +5,9 @@ public static class Spelling
 {
     private const int LongestWord = 40;
 
+    // No pattern has more names; a file that has is not worth a look at all of them for each word.
+    private const int MostCandidates = 500;
+
     /// <summary>
     /// The candidate nearest to a word, counting a letter too many, too few, wrong, or two exchanged as one slip each; capitals don't count.
     /// Null if none is near: one slip for words up to four letters, two up to eight, three for longer ones. Of equals the
@@ -22,7 +25,7 @@ public static class Spelling
         };
         string? nearest = null;
         var least = allowed + 1;
-        foreach (var candidate in candidates)
+        foreach (var candidate in candidates.Take(MostCandidates))
         {
             if (Math.Abs(candidate.Length - word.Length) >= least || candidate.Length > LongestWord) continue;
             var slips = Slips(word, candidate);

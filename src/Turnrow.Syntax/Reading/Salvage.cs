@@ -75,13 +75,22 @@ internal static class Salvage
 
     private static ClaimSyntax? Claim(IReadOnlyList<IToken> tokens, LineBuilding line, LineParser parser)
     {
-        for (var i = tokens.Count - 1; i > 0; i--)
+        if (OnlyEquals(tokens) is not { } i) return null;
+        var isSound = TokenChecks.Fault(tokens, i, line) is null && Brackets.Fault(tokens, i) is null;
+        return isSound ? ValueBuilder.Claim(parser.Claim(tokens, i), line) : null;
+    }
+
+    // Of two, one was typed for something else, and no one knows which.
+    private static int? OnlyEquals(IReadOnlyList<IToken> tokens)
+    {
+        int? found = null;
+        for (var i = 1; i < tokens.Count; i++)
         {
             if (tokens[i].Type != TurnrowLexer.EQUALS) continue;
-            var isSound = TokenChecks.Fault(tokens, i, line) is null && Brackets.Fault(tokens, i) is null;
-            return isSound ? ValueBuilder.Claim(parser.Claim(tokens, i), line) : null;
+            if (found is not null) return null;
+            found = i;
         }
 
-        return null;
+        return found;
     }
 }

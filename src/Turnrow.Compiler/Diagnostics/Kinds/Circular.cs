@@ -1,5 +1,6 @@
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -35,15 +36,21 @@ public static class Circular
               row 1 RS: dc across
             """));
 
+    private const int MostShown = 8;
+
     internal static Diagnostic At(TextSpan span, IReadOnlyList<string> circle, TextSpan later) =>
         new(Kind, span, circle.Count switch
         {
             1 => $"`{circle[0]}` is made of itself",
             2 => $"`{circle[0]}` is made of `{circle[1]}`, and `{circle[1]}` of `{circle[0]}`",
-            _ => $"{Findings.Join([.. circle.Select(n => $"`{n}`")])} are made of each other in a circle",
+            _ => $"{Shown(circle)} are made of each other in a circle",
         })
         {
             Help = circle.Count == 1 ? "give it a number" : "give one of them a number; the others can follow from it",
             Related = circle.Count == 1 ? [] : [new Related(later, $"`{circle[0]}` is made here")],
         };
+
+    private static string Shown(IReadOnlyList<string> circle) => circle.Count <= MostShown
+        ? Findings.Join([.. circle.Select(n => $"`{n}`")])
+        : Invariant($"`{circle[0]}`, `{circle[1]}` … `{circle[^1]}`, {circle.Count} names in all,");
 }

@@ -1,6 +1,6 @@
 using Turnrow.Syntax.Text;
 
-namespace Turnrow.Syntax.Tests;
+namespace Turnrow.Tests;
 
 /// <summary>A change of a text.</summary>
 /// <param name="Span">What is replaced.</param>

@@ -5,7 +5,7 @@ using System.Text;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
-namespace Turnrow.Syntax.Tests;
+namespace Turnrow.Tests;
 
 /// <summary>A node as text, for goldens: what it says, without where it stands.</summary>
 internal static class TreeText

@@ -1,6 +1,6 @@
 using Turnrow.Syntax.Text;
 
-namespace Turnrow.Syntax.Tests;
+namespace Turnrow.Tests;
 
 /// <summary>The patterns that lie in the repository.</summary>
 internal static class Patterns

@@ -1,0 +1,116 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Syntax.Text;
+using Xunit;
+using Xunit.Abstractions;
+
+namespace Turnrow.Compiler.Tests.Breaking;
+
+/// <summary>
+/// One wrong token costs its own line: every wrong claim whose value does not come from the broken line is still found, and nothing is said
+/// that follows from the break alone.
+/// </summary>
+public sealed class BreakTests(ITestOutputHelper output)
+{
+    // One break in so many; the waistcoat is always broken everywhere.
+    private const int Sample = 397;
+    private const string Waistcoat = "patterns/fenland-wrap-waistcoat.turnrow";
+    private const double MostExcused = 0.22;
+    private const int Shown = 25;
+
+    private static readonly ConcurrentDictionary<string, ICollection<(BrokenPattern Broken, int Times)>> Shapes = [];
+
+    public static TheoryData<string> Paths => [.. Patterns.All];
+
+    [Theory]
+    [MemberData(nameof(Paths))]
+    public void A_claim_made_wrong_is_found(string path)
+    {
+        var pattern = ClaimedPattern.Read(path);
+        Assert.Empty(Compilation.Of(pattern.Tree.Source).Diagnostics);
+        Assert.Empty(Compilation.Of(pattern.Tree.Source).MissingClaims);
+        Assert.NotEmpty(pattern.Plants);
+        foreach (var plant in pattern.Plants)
+        {
+            var wrong = pattern.Tree.Source.Text.Insert(plant.Position, plant.Text);
+            var found = Assert.Single(Compilation.Of(new SourceText(path, wrong)).Diagnostics);
+            Assert.Equal(RowCount.Kind, found.Kind);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Paths))]
+    public void A_broken_line_hides_no_wrong_claim_that_does_not_depend_on_it(string path)
+    {
+        var pattern = ClaimedPattern.Read(path);
+        var (unreadable, changed) = (new Tally(), new Tally());
+        ForEachShape(pattern, (broken, times) =>
+        {
+            var plants = pattern.Plants.Where(plant => !broken.Changed.Contains(plant.Line)).ToList();
+            var due = plants.Where(plant => broken.Known.CanCheck(plant.Line)).ToList();
+            (broken.IsUnreadable ? unreadable : changed).Count(plants.Count, due.Count, times);
+            var found = broken.Compile(due).Where(f => f.Found.Kind == RowCount.Kind).Select(f => f.Line).ToHashSet();
+            foreach (var plant in due.Where(plant => !found.Contains(plant.Line)))
+                unreadable.Fault($"line {LineNumber(pattern, plant)} is not found wrong when {broken}");
+        });
+        output.WriteLine($"{path}: a wrong claim depends on a line that can't be read in {unreadable}, and on one that says something else in {changed}");
+        unreadable.AssertNone();
+        Assert.True(unreadable.Share < MostExcused, $"a line that can't be read excuses more than it should: {unreadable}");
+    }
+
+    [Theory]
+    [MemberData(nameof(Paths))]
+    public void A_broken_line_says_nothing_but_what_is_wrong_with_it(string path)
+    {
+        var tally = new Tally();
+        ForEachShape(ClaimedPattern.Read(path), (broken, _) =>
+        {
+            if (!broken.IsUnreadable) return;
+            foreach (var (_, found) in broken.Compile([])) tally.Fault($"{found.Kind.Name}: {found.Message}: when {broken}");
+        });
+        tally.AssertNone();
+    }
+
+    // The compiler sees a line's tree and nothing else of it: breaks that leave the same tree are one.
+    private static void ForEachShape(ClaimedPattern pattern, Action<BrokenPattern, int> check) =>
+        Parallel.ForEach(Shapes.GetOrAdd(pattern.Tree.Source.FileName, _ => ShapesOf(pattern)), shape => check(shape.Broken, shape.Times));
+
+    private static ICollection<(BrokenPattern Broken, int Times)> ShapesOf(ClaimedPattern pattern)
+    {
+        var shapes = new ConcurrentDictionary<string, (BrokenPattern Broken, int Times)>();
+        var step = Breaks.Thorough || pattern.Tree.Source.FileName == Waistcoat ? 1 : Sample;
+        var edits = Breaks.Of(pattern.Tree).Where((_, i) => i % step == 0);
+        Parallel.ForEach(edits, edit =>
+        {
+            var broken = new BrokenPattern(pattern.Words, edit);
+            shapes.AddOrUpdate(broken.Shape, (broken, 1), (_, known) => (known.Broken, known.Times + 1));
+        });
+        return shapes.Values;
+    }
+
+    private static int LineNumber(ClaimedPattern pattern, Plant plant) =>
+        pattern.Tree.Source.PositionOf(pattern.Tree.Lines[plant.Line].Span.Start).Line;
+
+    private sealed class Tally
+    {
+        private readonly ConcurrentQueue<string> _faults = [];
+        private long _pairs;
+        private long _excused;
+
+        public double Share => (double)_excused / Math.Max(1, _pairs);
+
+        public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{_excused} of {_pairs} cases ({100 * Share:0.0} %)");
+
+        public void Count(int pairs, int due, int times)
+        {
+            Interlocked.Add(ref _pairs, (long)pairs * times);
+            Interlocked.Add(ref _excused, (long)(pairs - due) * times);
+        }
+
+        public void Fault(string text) => _faults.Enqueue(text);
+
+        public void AssertNone() =>
+            Assert.True(_faults.IsEmpty, $"{_faults.Count} faults:\n{string.Join('\n', _faults.Order(StringComparer.Ordinal).Take(Shown))}");
+    }
+}

@@ -1,0 +1,106 @@
+using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Tests.Breaking;
+
+/// <summary>
+/// Which counts can still be known when lines are broken: the definition of "does not depend on the broken line". A count is known after
+/// a line if it is known before and all that the line names is known, or if the line claims it. That is all: gauges matter where a length
+/// becomes a count, the number of rows never does, and what a part begins with is said by its own line. A line that can be read but says
+/// something else is not believed less for it: all counts below it in its piece come from it, whatever is claimed.
+/// </summary>
+/// <param name="words">The pattern, whole.</param>
+/// <param name="changed">Indexes of the lines that are broken.</param>
+/// <param name="now">What has become of them.</param>
+/// <param name="another">True if a word got in that begins a statement.</param>
+internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed, IReadOnlyList<LineSyntax> now, bool another)
+{
+    // What begins like this leaves every count as it was, whatever else is wrong with it.
+    private static readonly string[] Plain = ["straight", "both", "right", "left", "from", "mark", "expect", "seam", "weave", "fasten", "divide", ">"];
+
+    private readonly SyntaxTree _tree = words.Tree;
+    private readonly Dictionary<TextSpan, bool> _names = [];
+    private readonly Dictionary<int, bool> _pieces = [];
+    private readonly bool _readable = now.Count == 0 || now.Any(line => !line.Broken);
+    private readonly bool _keepsCounts = !another && changed.Count == 1 && now.Count > 0 && now.All(line => line.Broken && line.Keyword is { } word && Plain.Contains(word));
+    private readonly bool _mayOpenPiece = now.Any(line => line.Keyword == "piece");
+
+    /// <summary>True if a wrong claim of a line can still be told from a right one.</summary>
+    public bool CanCheck(int line) => !IsChanged(other => other.Statement is ClaimsStatement) && !changed.Contains(line)
+        && Before(line) && ClaimKnown(line) && NamesKnown(line) && (_tree.Lines[line].Statement is not RepeatStatement || RowsKnown(line));
+
+    private bool Before(int line) => _tree.Lines[line].Statement is PieceStatement || After(line - 1);
+
+    private bool After(int line)
+    {
+        if (changed.Contains(line)) return StillClaims(line) || (_keepsCounts && Before(line));
+        var statement = _tree.Lines[line].Statement;
+        if (TellsCount(line) && !_readable) return true;
+        return statement switch
+        {
+            PieceStatement or BeginStatement => NamesKnown(line),
+            ChainStatement => NamesKnown(line) && !IsChanged(line => line.Statement is TurnStatement),
+            RepeatStatement => RowsKnown(line),
+            RowStatement or LeaveStatement or AddStatement or ShapeStatement => Before(line) && NamesKnown(line),
+            _ => Before(line),
+        };
+    }
+
+    // What is repeated is known by the numbers of its rows.
+    private bool RowsKnown(int line) =>
+        words.LinesOfPiece(line).All(other => other > line || (!changed.Contains(other) && NamesKnown(other, _tree.Lines[other].Span)));
+
+    private bool ClaimKnown(int line) => Claims.Of(_tree.Lines[line].Statement) is { } claim && NamesKnown(line, claim.Span);
+
+    // A claim by kind tells how many there are, not in what order they stand.
+    private bool TellsCount(int line) =>
+        ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
+
+    private bool StillClaims(int line) =>
+        changed.Count == 1 && now is [{ Broken: true, Statement: UnfinishedStatement { Claim: { } claim } }]
+        && TreeText.Of(claim) == TreeText.Of(Claims.Of(_tree.Lines[line].Statement)) && TellsCount(line);
+
+    // A straight stretch makes the count that it finds, however long it is.
+    private bool NamesKnown(int line) => _tree.Lines[line].Statement is StraightStatement || NamesKnown(line, _tree.Lines[line].Span);
+
+    // All that stands there under a name of the designer's, through however many definitions.
+    private bool NamesKnown(int line, TextSpan span) =>
+        _names.TryGetValue(span, out var known) ? known : _names[span] = FindNames(line, span);
+
+    private bool FindNames(int line, TextSpan span)
+    {
+        // Which of several sizes a number is for, is told by the lists themselves unless the line says something else now.
+        if (_readable && IsChanged(other => other.Statement is SizesStatement)) return false;
+        if (_readable && IsChanged(other => other.Statement is TermsStatement)) return false;
+        return words.In(span).All(word => NameKnown(line, word));
+    }
+
+    private bool NameKnown(int line, string word)
+    {
+        if (words.DefinitionOf(word) is { } definition && definition != line)
+        {
+            if (changed.Contains(definition) || !NamesKnown(definition)) return false;
+            if (_tree.Lines[definition].Statement is CountStatement { Of: not CountOf.Number } count && IsChanged(l => IsGaugeFor(count, l))) return false;
+        }
+
+        if (_tree.Lines[line].Statement is PieceStatement { Origin: PickUpOriginSyntax or NamedPartOriginSyntax or MirrorOriginSyntax } && words.PieceOf(word) is { } piece && piece != line)
+            return PieceKnown(piece);
+        return !words.IsEdgeOf(line, word) || !words.LinesOfPiece(line).Any(other => changed.Contains(other) && (_mayOpenPiece || _tree.Lines[other].Statement is EdgeNameStatement));
+    }
+
+    // An edge is what all lines of its piece make of it, and of what that piece goes on from; the line below the last may have been one.
+    private bool PieceKnown(int piece) => _pieces.TryGetValue(piece, out var known) ? known : _pieces[piece] = FindPiece(piece);
+
+    private bool FindPiece(int piece) =>
+        !changed.Contains(words.LinesOfPiece(piece)[^1] + 1)
+        && words.LinesOfPiece(piece).All(line => !changed.Contains(line) && NamesKnown(line, _tree.Lines[line].Span) && LengthKnown(line))
+        && words.In(_tree.Lines[piece].Span).All(word => words.PieceOf(word) is not { } other || other == piece || PieceKnown(other));
+
+    private bool LengthKnown(int line) =>
+        _tree.Lines[line].Statement is not StraightStatement { Extent: not StraightExtent.Rows } || !IsChanged(other => other.Statement is GaugeStatement);
+
+    private bool IsChanged(Func<LineSyntax, bool> is_) => changed.Any(line => is_(_tree.Lines[line]));
+
+    private static bool IsGaugeFor(CountStatement count, LineSyntax line) =>
+        line.Statement is GaugeStatement gauge && (count.Stitch is null || count.Stitch.Text == gauge.Stitch.Text);
+}
