@@ -18,6 +18,7 @@ statement
   | asBegin=beginLine | asChain=chainLine | asEdge=edgeLine | asMark=markLine | asDivide=divideLine | fastenLine
   | weaveLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine | asStraight=straightLine | asLeave=leaveLine
   | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asExpect=expectLine | asClaims=claimsLine
+  | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
   ;
 
 // What the pattern is.
@@ -34,7 +35,7 @@ notionLine   : NOTION text=QUOTED ;
 wearerLine   : WEARER called=name ;
 proseLine    : PROSE ;
 yarnLine     : YARN called=name text=QUOTED? (COMMA facts+=yarnFact)* ;
-yarnFact     : WEIGHT value=number | value=number unitWord=(G | OZ | M | YD) ;
+yarnFact     : WEIGHT value=number | value=number (unitWord=(G | OZ | M | YD) | PERCENT extra=EXTRA) ;
 hookLine     : HOOK value=number MM ;
 
 gaugeLine
@@ -56,6 +57,18 @@ countLine   : COUNT called=name IS (of=(STITCHES | ROWS) FOR length=sum | value=
               (COMMA fixes+=countFix)* ;
 // How all claims of the file count, where that differs from the trade's usual way.
 claimsLine  : CLAIMS (without=WITHOUT TURNING (CHAIN | CH) | with=WITH CHAINS) ;
+// Grading: a body's measures by a published table or the designer's own, and what the finished garment measures.
+bodyLine     : BODY (table=name COMMA measure=unit | file=QUOTED) ;
+easeLine     : EASE called=name IS value=sum ;
+finishedLine : FINISHED called=name IS value=expected ;
+acceptLine   : ACCEPT called=name COLON reason=QUOTED ;
+// Weighed and measured: a swatch, and the sample as it was made.
+swatchLine
+  : SWATCH by=stitch COLON stitches=number stitchesWord AND rows=number rowsWord WEIGH value=number unitWord=(G | OZ)
+    (COMMA yarn=name)?
+  ;
+madeLine : MADE size=sizeName COLON piece=name parts+=madePart (COMMA parts+=madePart)* ;
+madePart : value=number measure=unit way=(WIDE | HIGH) ;
 countFix    : ODD | EVEN | MULTIPLE OF multiple=single (PLUS plus=single)? | ROUNDED way=(UP | DOWN) ;
 
 // Pieces.
@@ -189,11 +202,12 @@ unit   : MM | CM | IN | M | YD ;
 // Every word that may be a name: all but the few that one-token reading needs for itself.
 name
   : WORD
+  | ACCEPT | BODY | EASE | FINISHED | MADE | SWATCH
   | ADD | BEGIN | CHAIN | CLAIMS | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | LEFT | MARK | MEASURE | NOTATION
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | WEARER | WEAVE | YARN
   | AFTER | ALL | ALONG | APART | ARE | BUT | BY | CH | CHAINS | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
-  | ENDS | EVEN | EVERY | FACING | FOUNDATION | HERE | IS | LONGER | MIRRORED | MORE_WORD | MULTIPLE | NEXT | NOT | ODD | OF | OFF
+  | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LONGER | MIRRORED | MORE_WORD | MULTIPLE | NEXT | NOT | ODD | OF | OFF
   | ON | ONE | OPPOSITE | ORDER | OVER | PICKED | PLAIN | REMAIN | REST | ROUNDED | SAME | STITCH | THEN | TIMES | TURNED
-  | TURNING | TURNS | UP | WEIGHT | WITHIN | G | OZ
+  | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | G | OZ
   ;

@@ -46,7 +46,8 @@ internal static class HeaderBuilder
         return new SizesStatement(names, LineBuilding.Span(context));
     }
 
-    private static NameSyntax SizeName(TurnrowParser.SizeNameContext context, LineBuilding line)
+    /// <summary>A size as it is written in the list of sizes.</summary>
+    public static NameSyntax SizeName(TurnrowParser.SizeNameContext context, LineBuilding line)
     {
         var name = line.Name(context);
         if (context.Start.Type == TurnrowLexer.QUOTED) return name with { Text = line.Quoted(context.Start).Text };

@@ -52,7 +52,7 @@ internal static class MaterialBuilder
         TurnrowLexer.OZ => YarnFact.Ounces,
         TurnrowLexer.M => YarnFact.Metres,
         TurnrowLexer.YD => YarnFact.Yards,
-        _ => YarnFact.Weight,
+        _ => context.extra is not null ? YarnFact.Extra : YarnFact.Weight,
     };
 
     private static GaugeSpanSyntax GaugeSpan(

@@ -41,6 +41,12 @@ internal static class StatementBuilder
         TurnrowLexer.SEAM => WalkBuilder.Seam(context.asSeam, line),
         TurnrowLexer.CLAIMS => ValueBuilder.Claims(context.asClaims),
         TurnrowLexer.EXPECT => ValueBuilder.Expect(context.asExpect, line),
+        TurnrowLexer.BODY => GradingBuilder.Body(context.asBody, line),
+        TurnrowLexer.EASE => GradingBuilder.Ease(context.asEase, line),
+        TurnrowLexer.FINISHED => GradingBuilder.Finished(context.asFinished, line),
+        TurnrowLexer.ACCEPT => GradingBuilder.Accept(context.asAccept, line),
+        TurnrowLexer.SWATCH => GradingBuilder.Swatch(context.asSwatch, line),
+        TurnrowLexer.MADE => GradingBuilder.Made(context.asMade, line),
         var other => throw new InvalidOperationException($"no builder for token type {other}"),
     };
 }

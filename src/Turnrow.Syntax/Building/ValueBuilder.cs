@@ -45,7 +45,7 @@ internal static class ValueBuilder
             return new ExpectEqualStatement(ExpectedValue(left, line), ExpectedValue(context.right, line), span);
         var within = context.within is null ? null : ExpressionBuilder.Sum(context.within, line);
         return new ExpectMeasureStatement(
-            ExpressionBuilder.Calculation(ExpressionBuilder.Sum(left.value, line), MoreOf(left, line)),
+            Counted(left, line),
             left.of?.Type == TurnrowLexer.ROWS,
             left.by is null ? null : line.Name(left.by),
             ExpressionBuilder.Sum(context.length, line),
@@ -70,6 +70,10 @@ internal static class ValueBuilder
             : ClaimScope.Usual;
         return new ClaimSyntax(parts, scope, LineBuilding.Span(context));
     }
+
+    /// <summary>The count, or length, of <c>2 x hem stitches</c> or <c>bust + 4 cm</c>.</summary>
+    public static ExpressionSyntax Counted(TurnrowParser.ExpectedContext context, LineBuilding line) =>
+        ExpressionBuilder.Calculation(ExpressionBuilder.Sum(context.value, line), MoreOf(context, line));
 
     // `back rows` asks a piece, and `back rows + 6` goes on from what it answers; `hem` and `77 stitches` are values.
     private static ExpressionSyntax ExpectedValue(TurnrowParser.ExpectedContext context, LineBuilding line)

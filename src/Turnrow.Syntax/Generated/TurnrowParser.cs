@@ -39,24 +39,26 @@ internal partial class TurnrowParser : Parser {
 	protected static PredictionContextCache sharedContextCache = new PredictionContextCache();
 	public const int
 		WHITE_SPACE=1, COMMENT=2, PROSE=3, COMMA=4, SEMICOLON=5, COLON=6, OPEN=7, 
-		CLOSE=8, EQUALS=9, PLUS=10, MINUS=11, OVER_SIGN=12, X=13, ADD=14, BEGIN=15, 
-		BOTH=16, CHAIN=17, CLAIMS=18, COUNT=19, DIVIDE=20, EXPECT=21, FASTEN=22, 
-		FROM=23, GAUGE=24, HOOK=25, LEAVE=26, LEFT=27, MARK=28, MEASURE=29, NOTATION=30, 
-		NOTION=31, PATTERN=32, PIECE=33, REPEAT=34, RIGHT=35, ROW=36, ROWS=37, 
-		SEAM=38, SHAPE=39, SIZES=40, SKILL=41, STRAIGHT=42, TERMS=43, TURN=44, 
-		VERSION=45, WEARER=46, WEAVE=47, YARN=48, ACROSS=49, AFTER=50, ALL=51, 
-		ALONG=52, AND=53, APART=54, ARE=55, AROUND=56, AT=57, BUT=58, BY=59, CH=60, 
-		CHAINS=61, COUNTS=62, DEC=63, DOES=64, DOWN=65, EACH=66, EASING=67, EDGE=68, 
-		EDGES=69, END=70, ENDS=71, EVEN=72, EVENLY=73, EVERY=74, FACING=75, FIRST=76, 
-		FOR=77, FOUNDATION=78, HERE=79, IN=80, INC=81, IS=82, LAST=83, LONGER=84, 
-		MIRRORED=85, MORE_WORD=86, MULTIPLE=87, NEXT=88, NOT=89, ODD=90, OF=91, 
-		OFF=92, ON=93, ONE=94, OPPOSITE=95, ORDER=96, OVER=97, PER=98, PICKED=99, 
-		PLAIN=100, REMAIN=101, REST=102, ROUNDED=103, RS=104, SAME=105, SKIP_WORD=106, 
-		SLIP=107, STITCH=108, STITCHES=109, THE=110, THEN=111, TIMES=112, TO=113, 
-		TURNED=114, TURNING=115, TURNS=116, UNTIL=117, UP=118, WEIGHT=119, WITH=120, 
-		WITHIN=121, WITHOUT=122, WS=123, CM=124, G=125, M=126, MM=127, OZ=128, 
-		YD=129, WORD=130, NUMBER=131, FRACTION=132, ORDINAL=133, DOTTED=134, QUOTED=135, 
-		WRONG_COMMA=136, WRONG_QUOTE=137, JUNK=138;
+		CLOSE=8, EQUALS=9, PLUS=10, MINUS=11, OVER_SIGN=12, PERCENT=13, X=14, 
+		ACCEPT=15, ADD=16, BEGIN=17, BODY=18, BOTH=19, CHAIN=20, CLAIMS=21, COUNT=22, 
+		DIVIDE=23, EASE=24, EXPECT=25, FASTEN=26, FINISHED=27, FROM=28, GAUGE=29, 
+		HOOK=30, LEAVE=31, LEFT=32, MADE=33, MARK=34, MEASURE=35, NOTATION=36, 
+		NOTION=37, PATTERN=38, PIECE=39, REPEAT=40, RIGHT=41, ROW=42, ROWS=43, 
+		SEAM=44, SHAPE=45, SIZES=46, SKILL=47, STRAIGHT=48, SWATCH=49, TERMS=50, 
+		TURN=51, VERSION=52, WEARER=53, WEAVE=54, YARN=55, ACROSS=56, AFTER=57, 
+		ALL=58, ALONG=59, AND=60, APART=61, ARE=62, AROUND=63, AT=64, BUT=65, 
+		BY=66, CH=67, CHAINS=68, COUNTS=69, DEC=70, DOES=71, DOWN=72, EACH=73, 
+		EASING=74, EDGE=75, EDGES=76, END=77, ENDS=78, EVEN=79, EVENLY=80, EVERY=81, 
+		EXTRA=82, FACING=83, FIRST=84, FOR=85, FOUNDATION=86, HERE=87, HIGH=88, 
+		IN=89, INC=90, IS=91, LAST=92, LONGER=93, MIRRORED=94, MORE_WORD=95, MULTIPLE=96, 
+		NEXT=97, NOT=98, ODD=99, OF=100, OFF=101, ON=102, ONE=103, OPPOSITE=104, 
+		ORDER=105, OVER=106, PER=107, PICKED=108, PLAIN=109, REMAIN=110, REST=111, 
+		ROUNDED=112, RS=113, SAME=114, SKIP_WORD=115, SLIP=116, STITCH=117, STITCHES=118, 
+		THE=119, THEN=120, TIMES=121, TO=122, TURNED=123, TURNING=124, TURNS=125, 
+		UNTIL=126, UP=127, WEIGH=128, WEIGHT=129, WIDE=130, WITH=131, WITHIN=132, 
+		WITHOUT=133, WS=134, CM=135, G=136, M=137, MM=138, OZ=139, YD=140, WORD=141, 
+		NUMBER=142, FRACTION=143, ORDINAL=144, DOTTED=145, QUOTED=146, WRONG_COMMA=147, 
+		WRONG_QUOTE=148, JUNK=149;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -64,27 +66,30 @@ internal partial class TurnrowParser : Parser {
 		RULE_wearerLine = 12, RULE_proseLine = 13, RULE_yarnLine = 14, RULE_yarnFact = 15, 
 		RULE_hookLine = 16, RULE_gaugeLine = 17, RULE_gaugeLength = 18, RULE_turnLine = 19, 
 		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_claimsLine = 23, 
-		RULE_countFix = 24, RULE_pieceLine = 25, RULE_origin = 26, RULE_along = 27, 
-		RULE_alongPart = 28, RULE_beginLine = 29, RULE_chainLine = 30, RULE_edgeLine = 31, 
-		RULE_markLine = 32, RULE_divideLine = 33, RULE_dividePart = 34, RULE_fastenLine = 35, 
-		RULE_weaveLine = 36, RULE_rowLine = 37, RULE_rowsLine = 38, RULE_items = 39, 
-		RULE_item = 40, RULE_stitchAmount = 41, RULE_changeAmount = 42, RULE_reach = 43, 
-		RULE_place = 44, RULE_repeatLine = 45, RULE_straightLine = 46, RULE_rowFix = 47, 
-		RULE_leaveLine = 48, RULE_addLine = 49, RULE_shapeLine = 50, RULE_shaping = 51, 
-		RULE_shapingPart = 52, RULE_frequency = 53, RULE_stitchesIn = 54, RULE_solve = 55, 
-		RULE_solveOption = 56, RULE_seamLine = 57, RULE_seamPart = 58, RULE_walkWord = 59, 
-		RULE_selection = 60, RULE_rate = 61, RULE_expectLine = 62, RULE_expected = 63, 
-		RULE_expectedMore = 64, RULE_claim = 65, RULE_claimPart = 66, RULE_edge = 67, 
-		RULE_side = 68, RULE_change = 69, RULE_stitch = 70, RULE_rowsWord = 71, 
-		RULE_stitchesWord = 72, RULE_sum = 73, RULE_sumOperation = 74, RULE_factor = 75, 
-		RULE_count = 76, RULE_countOperation = 77, RULE_single = 78, RULE_sign = 79, 
-		RULE_list = 80, RULE_number = 81, RULE_unit = 82, RULE_name = 83;
+		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_acceptLine = 27, 
+		RULE_swatchLine = 28, RULE_madeLine = 29, RULE_madePart = 30, RULE_countFix = 31, 
+		RULE_pieceLine = 32, RULE_origin = 33, RULE_along = 34, RULE_alongPart = 35, 
+		RULE_beginLine = 36, RULE_chainLine = 37, RULE_edgeLine = 38, RULE_markLine = 39, 
+		RULE_divideLine = 40, RULE_dividePart = 41, RULE_fastenLine = 42, RULE_weaveLine = 43, 
+		RULE_rowLine = 44, RULE_rowsLine = 45, RULE_items = 46, RULE_item = 47, 
+		RULE_stitchAmount = 48, RULE_changeAmount = 49, RULE_reach = 50, RULE_place = 51, 
+		RULE_repeatLine = 52, RULE_straightLine = 53, RULE_rowFix = 54, RULE_leaveLine = 55, 
+		RULE_addLine = 56, RULE_shapeLine = 57, RULE_shaping = 58, RULE_shapingPart = 59, 
+		RULE_frequency = 60, RULE_stitchesIn = 61, RULE_solve = 62, RULE_solveOption = 63, 
+		RULE_seamLine = 64, RULE_seamPart = 65, RULE_walkWord = 66, RULE_selection = 67, 
+		RULE_rate = 68, RULE_expectLine = 69, RULE_expected = 70, RULE_expectedMore = 71, 
+		RULE_claim = 72, RULE_claimPart = 73, RULE_edge = 74, RULE_side = 75, 
+		RULE_change = 76, RULE_stitch = 77, RULE_rowsWord = 78, RULE_stitchesWord = 79, 
+		RULE_sum = 80, RULE_sumOperation = 81, RULE_factor = 82, RULE_count = 83, 
+		RULE_countOperation = 84, RULE_single = 85, RULE_sign = 86, RULE_list = 87, 
+		RULE_number = 88, RULE_unit = 89, RULE_name = 90;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
 		"wearerLine", "proseLine", "yarnLine", "yarnFact", "hookLine", "gaugeLine", 
 		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
-		"countFix", "pieceLine", "origin", "along", "alongPart", "beginLine", 
+		"bodyLine", "easeLine", "finishedLine", "acceptLine", "swatchLine", "madeLine", 
+		"madePart", "countFix", "pieceLine", "origin", "along", "alongPart", "beginLine", 
 		"chainLine", "edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", 
 		"weaveLine", "rowLine", "rowsLine", "items", "item", "stitchAmount", "changeAmount", 
 		"reach", "place", "repeatLine", "straightLine", "rowFix", "leaveLine", 
@@ -98,42 +103,44 @@ internal partial class TurnrowParser : Parser {
 
 	private static readonly string[] _LiteralNames = {
 		null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", "'+'", 
-		"'-'", "'/'", null, "'add'", "'begin'", "'both'", "'chain'", "'claims'", 
-		"'count'", "'divide'", "'expect'", "'fasten'", "'from'", "'gauge'", "'hook'", 
-		"'leave'", "'left'", "'mark'", "'measure'", "'notation'", "'notion'", 
-		"'pattern'", "'piece'", "'repeat'", "'right'", "'row'", "'rows'", "'seam'", 
-		"'shape'", "'sizes'", "'skill'", "'straight'", "'terms'", "'turn'", "'version'", 
+		"'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'body'", "'both'", 
+		"'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", "'fasten'", 
+		"'finished'", "'from'", "'gauge'", "'hook'", "'leave'", "'left'", "'made'", 
+		"'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", "'piece'", 
+		"'repeat'", "'right'", "'row'", "'rows'", "'seam'", "'shape'", "'sizes'", 
+		"'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
 		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
 		"'and'", "'apart'", "'are'", "'around'", "'at'", "'but'", "'by'", "'ch'", 
 		"'chains'", "'counts'", "'dec'", "'does'", "'down'", "'each'", "'easing'", 
 		"'edge'", "'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", 
-		"'facing'", "'first'", "'for'", "'foundation'", "'here'", "'in'", "'inc'", 
-		"'is'", "'last'", "'longer'", "'mirrored'", "'more'", "'multiple'", "'next'", 
-		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opposite'", "'order'", 
-		"'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
-		"'RS'", "'same'", "'skip'", "'slip'", "'stitch'", null, "'the'", "'then'", 
-		null, "'to'", "'turned'", "'turning'", "'turns'", "'until'", "'up'", "'weight'", 
-		"'with'", "'within'", "'without'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
-		"'oz'", "'yd'"
+		"'extra'", "'facing'", "'first'", "'for'", "'foundation'", "'here'", "'high'", 
+		"'in'", "'inc'", "'is'", "'last'", "'longer'", "'mirrored'", "'more'", 
+		"'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", 
+		"'opposite'", "'order'", "'over'", "'per'", "'picked'", "'plain'", null, 
+		"'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'slip'", "'stitch'", 
+		null, "'the'", "'then'", null, "'to'", "'turned'", "'turning'", "'turns'", 
+		"'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", 
+		"'without'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
-		"OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "X", "ADD", "BEGIN", 
-		"BOTH", "CHAIN", "CLAIMS", "COUNT", "DIVIDE", "EXPECT", "FASTEN", "FROM", 
-		"GAUGE", "HOOK", "LEAVE", "LEFT", "MARK", "MEASURE", "NOTATION", "NOTION", 
-		"PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", 
-		"SIZES", "SKILL", "STRAIGHT", "TERMS", "TURN", "VERSION", "WEARER", "WEAVE", 
-		"YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", 
-		"AT", "BUT", "BY", "CH", "CHAINS", "COUNTS", "DEC", "DOES", "DOWN", "EACH", 
-		"EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "FACING", 
-		"FIRST", "FOR", "FOUNDATION", "HERE", "IN", "INC", "IS", "LAST", "LONGER", 
-		"MIRRORED", "MORE_WORD", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", 
-		"ON", "ONE", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", 
-		"REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SLIP", "STITCH", "STITCHES", 
-		"THE", "THEN", "TIMES", "TO", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", 
-		"WEIGHT", "WITH", "WITHIN", "WITHOUT", "WS", "CM", "G", "M", "MM", "OZ", 
-		"YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
-		"WRONG_QUOTE", "JUNK"
+		"OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", "X", 
+		"ACCEPT", "ADD", "BEGIN", "BODY", "BOTH", "CHAIN", "CLAIMS", "COUNT", 
+		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FROM", "GAUGE", "HOOK", 
+		"LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", "NOTION", "PATTERN", 
+		"PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", "SIZES", "SKILL", 
+		"STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", "WEAVE", "YARN", 
+		"ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", 
+		"BUT", "BY", "CH", "CHAINS", "COUNTS", "DEC", "DOES", "DOWN", "EACH", 
+		"EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", 
+		"FACING", "FIRST", "FOR", "FOUNDATION", "HERE", "HIGH", "IN", "INC", "IS", 
+		"LAST", "LONGER", "MIRRORED", "MORE_WORD", "MULTIPLE", "NEXT", "NOT", 
+		"ODD", "OF", "OFF", "ON", "ONE", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", 
+		"PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SLIP", 
+		"STITCH", "STITCHES", "THE", "THEN", "TIMES", "TO", "TURNED", "TURNING", 
+		"TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
+		"WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
+		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -187,9 +194,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 168;
+			State = 182;
 			_localctx.said = statement();
-			State = 169;
+			State = 183;
 			Match(Eof);
 			}
 		}
@@ -224,9 +231,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 171;
+			State = 185;
 			_localctx.claimed = claim();
-			State = 172;
+			State = 186;
 			Match(Eof);
 			}
 		}
@@ -272,6 +279,12 @@ internal partial class TurnrowParser : Parser {
 		public SeamLineContext asSeam;
 		public ExpectLineContext asExpect;
 		public ClaimsLineContext asClaims;
+		public BodyLineContext asBody;
+		public EaseLineContext asEase;
+		public FinishedLineContext asFinished;
+		public SwatchLineContext asSwatch;
+		public MadeLineContext asMade;
+		public AcceptLineContext asAccept;
 		[System.Diagnostics.DebuggerNonUserCode] public NotationLineContext notationLine() {
 			return GetRuleContext<NotationLineContext>(0);
 		}
@@ -371,6 +384,24 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimsLineContext claimsLine() {
 			return GetRuleContext<ClaimsLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public BodyLineContext bodyLine() {
+			return GetRuleContext<BodyLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public EaseLineContext easeLine() {
+			return GetRuleContext<EaseLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public FinishedLineContext finishedLine() {
+			return GetRuleContext<FinishedLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SwatchLineContext swatchLine() {
+			return GetRuleContext<SwatchLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public MadeLineContext madeLine() {
+			return GetRuleContext<MadeLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public AcceptLineContext acceptLine() {
+			return GetRuleContext<AcceptLineContext>(0);
+		}
 		public StatementContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -383,132 +414,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 207;
+			State = 227;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 174;
+				State = 188;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 175;
+				State = 189;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 176;
+				State = 190;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 177;
+				State = 191;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 178;
+				State = 192;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 179;
+				State = 193;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 180;
+				State = 194;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 181;
+				State = 195;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 182;
+				State = 196;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 183;
+				State = 197;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 184;
+				State = 198;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 185;
+				State = 199;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 186;
+				State = 200;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 187;
+				State = 201;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 188;
+				State = 202;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 189;
+				State = 203;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 190;
+				State = 204;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 191;
+				State = 205;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -518,106 +549,148 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 192;
+				State = 206;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 193;
+				State = 207;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 194;
+				State = 208;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 195;
+				State = 209;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 196;
+				State = 210;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 197;
+				State = 211;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 198;
+				State = 212;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 199;
+				State = 213;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 200;
+				State = 214;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 201;
+				State = 215;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 202;
+				State = 216;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 203;
+				State = 217;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 204;
+				State = 218;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 205;
+				State = 219;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 206;
+				State = 220;
 				_localctx.asClaims = claimsLine();
+				}
+				break;
+			case BODY:
+				EnterOuterAlt(_localctx, 34);
+				{
+				State = 221;
+				_localctx.asBody = bodyLine();
+				}
+				break;
+			case EASE:
+				EnterOuterAlt(_localctx, 35);
+				{
+				State = 222;
+				_localctx.asEase = easeLine();
+				}
+				break;
+			case FINISHED:
+				EnterOuterAlt(_localctx, 36);
+				{
+				State = 223;
+				_localctx.asFinished = finishedLine();
+				}
+				break;
+			case SWATCH:
+				EnterOuterAlt(_localctx, 37);
+				{
+				State = 224;
+				_localctx.asSwatch = swatchLine();
+				}
+				break;
+			case MADE:
+				EnterOuterAlt(_localctx, 38);
+				{
+				State = 225;
+				_localctx.asMade = madeLine();
+				}
+				break;
+			case ACCEPT:
+				EnterOuterAlt(_localctx, 39);
+				{
+				State = 226;
+				_localctx.asAccept = acceptLine();
 				}
 				break;
 			default:
@@ -655,9 +728,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 209;
+			State = 229;
 			Match(NOTATION);
-			State = 210;
+			State = 230;
 			_localctx.value = number();
 			}
 		}
@@ -690,9 +763,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 212;
+			State = 232;
 			Match(PATTERN);
-			State = 213;
+			State = 233;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -727,9 +800,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 215;
+			State = 235;
 			Match(VERSION);
-			State = 216;
+			State = 236;
 			_localctx.text = version();
 			}
 		}
@@ -763,42 +836,47 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 222;
+			State = 242;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 218;
+				State = 238;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 219;
+				State = 239;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 220;
+				State = 240;
 				Match(QUOTED);
 				}
 				break;
+			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BODY:
 			case CHAIN:
 			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
+			case EASE:
 			case EXPECT:
 			case FASTEN:
+			case FINISHED:
 			case FROM:
 			case GAUGE:
 			case HOOK:
 			case LEFT:
+			case MADE:
 			case MARK:
 			case MEASURE:
 			case NOTATION:
@@ -812,6 +890,7 @@ internal partial class TurnrowParser : Parser {
 			case SIZES:
 			case SKILL:
 			case STRAIGHT:
+			case SWATCH:
 			case TERMS:
 			case TURN:
 			case VERSION:
@@ -838,9 +917,11 @@ internal partial class TurnrowParser : Parser {
 			case ENDS:
 			case EVEN:
 			case EVERY:
+			case EXTRA:
 			case FACING:
 			case FOUNDATION:
 			case HERE:
+			case HIGH:
 			case IS:
 			case LONGER:
 			case MIRRORED:
@@ -869,14 +950,16 @@ internal partial class TurnrowParser : Parser {
 			case TURNING:
 			case TURNS:
 			case UP:
+			case WEIGH:
 			case WEIGHT:
+			case WIDE:
 			case WITHIN:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 221;
+				State = 241;
 				name();
 				}
 				break;
@@ -915,9 +998,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 224;
+			State = 244;
 			Match(TERMS);
-			State = 225;
+			State = 245;
 			_localctx.called = name();
 			}
 		}
@@ -961,25 +1044,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 227;
+			State = 247;
 			Match(SIZES);
-			State = 228;
+			State = 248;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 233;
+			State = 253;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 229;
+				State = 249;
 				Match(COMMA);
-				State = 230;
+				State = 250;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 235;
+				State = 255;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1015,21 +1098,26 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 243;
+			State = 263;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
+			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BODY:
 			case CHAIN:
 			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
+			case EASE:
 			case EXPECT:
 			case FASTEN:
+			case FINISHED:
 			case FROM:
 			case GAUGE:
 			case HOOK:
 			case LEFT:
+			case MADE:
 			case MARK:
 			case MEASURE:
 			case NOTATION:
@@ -1043,6 +1131,7 @@ internal partial class TurnrowParser : Parser {
 			case SIZES:
 			case SKILL:
 			case STRAIGHT:
+			case SWATCH:
 			case TERMS:
 			case TURN:
 			case VERSION:
@@ -1069,9 +1158,11 @@ internal partial class TurnrowParser : Parser {
 			case ENDS:
 			case EVEN:
 			case EVERY:
+			case EXTRA:
 			case FACING:
 			case FOUNDATION:
 			case HERE:
+			case HIGH:
 			case IS:
 			case LONGER:
 			case MIRRORED:
@@ -1100,44 +1191,51 @@ internal partial class TurnrowParser : Parser {
 			case TURNING:
 			case TURNS:
 			case UP:
+			case WEIGH:
 			case WEIGHT:
+			case WIDE:
 			case WITHIN:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 236;
+				State = 256;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 237;
+				State = 257;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 238;
+				State = 258;
 				Match(NUMBER);
-				State = 241;
+				State = 261;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
+				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BODY:
 				case CHAIN:
 				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
+				case EASE:
 				case EXPECT:
 				case FASTEN:
+				case FINISHED:
 				case FROM:
 				case GAUGE:
 				case HOOK:
 				case LEFT:
+				case MADE:
 				case MARK:
 				case MEASURE:
 				case NOTATION:
@@ -1151,6 +1249,7 @@ internal partial class TurnrowParser : Parser {
 				case SIZES:
 				case SKILL:
 				case STRAIGHT:
+				case SWATCH:
 				case TERMS:
 				case TURN:
 				case VERSION:
@@ -1177,9 +1276,11 @@ internal partial class TurnrowParser : Parser {
 				case ENDS:
 				case EVEN:
 				case EVERY:
+				case EXTRA:
 				case FACING:
 				case FOUNDATION:
 				case HERE:
+				case HIGH:
 				case IS:
 				case LONGER:
 				case MIRRORED:
@@ -1208,24 +1309,27 @@ internal partial class TurnrowParser : Parser {
 				case TURNING:
 				case TURNS:
 				case UP:
+				case WEIGH:
 				case WEIGHT:
+				case WIDE:
 				case WITHIN:
 				case G:
 				case OZ:
 				case WORD:
 					{
-					State = 239;
+					State = 259;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 240;
+					State = 260;
 					Match(X);
 					}
 					break;
 				case Eof:
 				case COMMA:
+				case COLON:
 					break;
 				default:
 					break;
@@ -1265,9 +1369,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 245;
+			State = 265;
 			Match(SKILL);
-			State = 246;
+			State = 266;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1300,9 +1404,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 248;
+			State = 268;
 			Match(NOTION);
-			State = 249;
+			State = 269;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1337,9 +1441,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 251;
+			State = 271;
 			Match(WEARER);
-			State = 252;
+			State = 272;
 			_localctx.called = name();
 			}
 		}
@@ -1370,7 +1474,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 254;
+			State = 274;
 			Match(PROSE);
 			}
 		}
@@ -1420,34 +1524,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 256;
+			State = 276;
 			Match(YARN);
-			State = 257;
+			State = 277;
 			_localctx.called = name();
-			State = 259;
+			State = 279;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 258;
+				State = 278;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 265;
+			State = 285;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 261;
+				State = 281;
 				Match(COMMA);
-				State = 262;
+				State = 282;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 267;
+				State = 287;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1467,10 +1571,13 @@ internal partial class TurnrowParser : Parser {
 	internal partial class YarnFactContext : ParserRuleContext {
 		public NumberContext value;
 		public IToken unitWord;
+		public IToken extra;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEIGHT() { return GetToken(TurnrowParser.WEIGHT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
 			return GetRuleContext<NumberContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PERCENT() { return GetToken(TurnrowParser.PERCENT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EXTRA() { return GetToken(TurnrowParser.EXTRA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode G() { return GetToken(TurnrowParser.G, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OZ() { return GetToken(TurnrowParser.OZ, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode M() { return GetToken(TurnrowParser.M, 0); }
@@ -1488,15 +1595,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 273;
+			State = 296;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 268;
+				State = 288;
 				Match(WEIGHT);
-				State = 269;
+				State = 289;
 				_localctx.value = number();
 				}
 				break;
@@ -1504,17 +1611,38 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 270;
+				State = 290;
 				_localctx.value = number();
-				State = 271;
-				_localctx.unitWord = TokenStream.LT(1);
-				_la = TokenStream.LA(1);
-				if ( !(((((_la - 125)) & ~0x3f) == 0 && ((1L << (_la - 125)) & 27L) != 0)) ) {
-					_localctx.unitWord = ErrorHandler.RecoverInline(this);
-				}
-				else {
-					ErrorHandler.ReportMatch(this);
-				    Consume();
+				State = 294;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case G:
+				case M:
+				case OZ:
+				case YD:
+					{
+					State = 291;
+					_localctx.unitWord = TokenStream.LT(1);
+					_la = TokenStream.LA(1);
+					if ( !(((((_la - 136)) & ~0x3f) == 0 && ((1L << (_la - 136)) & 27L) != 0)) ) {
+						_localctx.unitWord = ErrorHandler.RecoverInline(this);
+					}
+					else {
+						ErrorHandler.ReportMatch(this);
+					    Consume();
+					}
+					}
+					break;
+				case PERCENT:
+					{
+					State = 292;
+					Match(PERCENT);
+					State = 293;
+					_localctx.extra = Match(EXTRA);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
 				}
 				}
 				break;
@@ -1554,11 +1682,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 275;
+			State = 298;
 			Match(HOOK);
-			State = 276;
+			State = 299;
 			_localctx.value = number();
-			State = 277;
+			State = 300;
 			Match(MM);
 			}
 		}
@@ -1622,48 +1750,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 279;
+			State = 302;
 			Match(GAUGE);
-			State = 280;
+			State = 303;
 			_localctx.by = stitch();
-			State = 281;
+			State = 304;
 			Match(COLON);
-			State = 282;
+			State = 305;
 			_localctx.stitches = number();
-			State = 283;
+			State = 306;
 			stitchesWord();
-			State = 298;
+			State = 321;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 284;
+				State = 307;
 				Match(AND);
-				State = 285;
+				State = 308;
 				_localctx.rows = number();
-				State = 286;
+				State = 309;
 				rowsWord();
-				State = 287;
+				State = 310;
 				Match(TO);
-				State = 288;
+				State = 311;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 290;
+				State = 313;
 				Match(TO);
-				State = 291;
+				State = 314;
 				_localctx.stitchesLength = gaugeLength();
-				State = 292;
+				State = 315;
 				Match(COMMA);
-				State = 293;
+				State = 316;
 				_localctx.rows = number();
-				State = 294;
+				State = 317;
 				rowsWord();
-				State = 295;
+				State = 318;
 				Match(TO);
-				State = 296;
+				State = 319;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1706,9 +1834,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 300;
+			State = 323;
 			_localctx.value = number();
-			State = 301;
+			State = 324;
 			_localctx.measure = unit();
 			}
 		}
@@ -1771,46 +1899,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 303;
+			State = 326;
 			Match(TURN);
-			State = 304;
+			State = 327;
 			_localctx.by = stitch();
-			State = 308;
+			State = 331;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 305;
+				State = 328;
 				Match(COMMA);
-				State = 306;
+				State = 329;
 				_localctx.nextRow = Match(NEXT);
-				State = 307;
+				State = 330;
 				Match(ROW);
 				}
 			}
 
-			State = 310;
+			State = 333;
 			Match(COLON);
-			State = 311;
+			State = 334;
 			Match(CH);
-			State = 312;
+			State = 335;
 			_localctx.chains = number();
-			State = 317;
+			State = 340;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 313;
+				State = 336;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 314;
+				State = 337;
 				_localctx.doesNot = Match(DOES);
-				State = 315;
+				State = 338;
 				Match(NOT);
-				State = 316;
+				State = 339;
 				Match(COUNT);
 				}
 				break;
@@ -1820,20 +1948,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 323;
+			State = 346;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 319;
+				State = 342;
 				Match(COMMA);
-				State = 320;
+				State = 343;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 325;
+				State = 348;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1874,21 +2002,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 335;
+			State = 358;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 326;
+				State = 349;
 				Match(FIRST);
-				State = 327;
+				State = 350;
 				Match(STITCH);
-				State = 328;
+				State = 351;
 				Match(IN);
-				State = 329;
+				State = 352;
 				_localctx.nth = Match(ORDINAL);
-				State = 330;
+				State = 353;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -1902,13 +2030,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 331;
+				State = 354;
 				Match(NOT);
-				State = 332;
+				State = 355;
 				Match(IN);
-				State = 333;
+				State = 356;
 				Match(THE);
-				State = 334;
+				State = 357;
 				Match(FOUNDATION);
 				}
 				break;
@@ -1952,13 +2080,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 337;
+			State = 360;
 			Match(MEASURE);
-			State = 338;
+			State = 361;
 			_localctx.called = name();
-			State = 339;
+			State = 362;
 			Match(IS);
-			State = 340;
+			State = 363;
 			_localctx.value = sum();
 			}
 		}
@@ -2019,19 +2147,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 342;
+			State = 365;
 			Match(COUNT);
-			State = 343;
+			State = 366;
 			_localctx.called = name();
-			State = 344;
+			State = 367;
 			Match(IS);
-			State = 354;
+			State = 377;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 345;
+				State = 368;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2041,25 +2169,30 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 346;
+				State = 369;
 				Match(FOR);
-				State = 347;
+				State = 370;
 				_localctx.length = sum();
 				}
 				break;
 			case OPEN:
+			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BODY:
 			case CHAIN:
 			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
+			case EASE:
 			case EXPECT:
 			case FASTEN:
+			case FINISHED:
 			case FROM:
 			case GAUGE:
 			case HOOK:
 			case LEFT:
+			case MADE:
 			case MARK:
 			case MEASURE:
 			case NOTATION:
@@ -2073,6 +2206,7 @@ internal partial class TurnrowParser : Parser {
 			case SIZES:
 			case SKILL:
 			case STRAIGHT:
+			case SWATCH:
 			case TERMS:
 			case TURN:
 			case VERSION:
@@ -2099,9 +2233,11 @@ internal partial class TurnrowParser : Parser {
 			case ENDS:
 			case EVEN:
 			case EVERY:
+			case EXTRA:
 			case FACING:
 			case FOUNDATION:
 			case HERE:
+			case HIGH:
 			case IS:
 			case LONGER:
 			case MIRRORED:
@@ -2130,7 +2266,9 @@ internal partial class TurnrowParser : Parser {
 			case TURNING:
 			case TURNS:
 			case UP:
+			case WEIGH:
 			case WEIGHT:
+			case WIDE:
 			case WITHIN:
 			case G:
 			case OZ:
@@ -2138,14 +2276,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 348;
+				State = 371;
 				_localctx.value = sum();
-				State = 352;
+				State = 375;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 349;
+					State = 372;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2155,9 +2293,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 350;
+					State = 373;
 					Match(FOR);
-					State = 351;
+					State = 374;
 					_localctx.length = sum();
 					}
 				}
@@ -2167,20 +2305,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 360;
+			State = 383;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 356;
+				State = 379;
 				Match(COMMA);
-				State = 357;
+				State = 380;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 362;
+				State = 385;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2222,18 +2360,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 363;
+			State = 386;
 			Match(CLAIMS);
-			State = 369;
+			State = 392;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 364;
+				State = 387;
 				_localctx.without = Match(WITHOUT);
-				State = 365;
+				State = 388;
 				Match(TURNING);
-				State = 366;
+				State = 389;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2246,14 +2384,545 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 367;
+				State = 390;
 				_localctx.with = Match(WITH);
-				State = 368;
+				State = 391;
 				Match(CHAINS);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class BodyLineContext : ParserRuleContext {
+		public NameContext table;
+		public UnitContext measure;
+		public IToken file;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BODY() { return GetToken(TurnrowParser.BODY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public UnitContext unit() {
+			return GetRuleContext<UnitContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		public BodyLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_bodyLine; } }
+	}
+
+	[RuleVersion(0)]
+	public BodyLineContext bodyLine() {
+		BodyLineContext _localctx = new BodyLineContext(Context, State);
+		EnterRule(_localctx, 48, RULE_bodyLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 394;
+			Match(BODY);
+			State = 400;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BUT:
+			case BY:
+			case CH:
+			case CHAINS:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case G:
+			case OZ:
+			case WORD:
+				{
+				State = 395;
+				_localctx.table = name();
+				State = 396;
+				Match(COMMA);
+				State = 397;
+				_localctx.measure = unit();
+				}
+				break;
+			case QUOTED:
+				{
+				State = 399;
+				_localctx.file = Match(QUOTED);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class EaseLineContext : ParserRuleContext {
+		public NameContext called;
+		public SumContext value;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EASE() { return GetToken(TurnrowParser.EASE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
+			return GetRuleContext<SumContext>(0);
+		}
+		public EaseLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_easeLine; } }
+	}
+
+	[RuleVersion(0)]
+	public EaseLineContext easeLine() {
+		EaseLineContext _localctx = new EaseLineContext(Context, State);
+		EnterRule(_localctx, 50, RULE_easeLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 402;
+			Match(EASE);
+			State = 403;
+			_localctx.called = name();
+			State = 404;
+			Match(IS);
+			State = 405;
+			_localctx.value = sum();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class FinishedLineContext : ParserRuleContext {
+		public NameContext called;
+		public ExpectedContext value;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FINISHED() { return GetToken(TurnrowParser.FINISHED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ExpectedContext expected() {
+			return GetRuleContext<ExpectedContext>(0);
+		}
+		public FinishedLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_finishedLine; } }
+	}
+
+	[RuleVersion(0)]
+	public FinishedLineContext finishedLine() {
+		FinishedLineContext _localctx = new FinishedLineContext(Context, State);
+		EnterRule(_localctx, 52, RULE_finishedLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 407;
+			Match(FINISHED);
+			State = 408;
+			_localctx.called = name();
+			State = 409;
+			Match(IS);
+			State = 410;
+			_localctx.value = expected();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class AcceptLineContext : ParserRuleContext {
+		public NameContext called;
+		public IToken reason;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACCEPT() { return GetToken(TurnrowParser.ACCEPT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		public AcceptLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_acceptLine; } }
+	}
+
+	[RuleVersion(0)]
+	public AcceptLineContext acceptLine() {
+		AcceptLineContext _localctx = new AcceptLineContext(Context, State);
+		EnterRule(_localctx, 54, RULE_acceptLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 412;
+			Match(ACCEPT);
+			State = 413;
+			_localctx.called = name();
+			State = 414;
+			Match(COLON);
+			State = 415;
+			_localctx.reason = Match(QUOTED);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SwatchLineContext : ParserRuleContext {
+		public StitchContext by;
+		public NumberContext stitches;
+		public NumberContext rows;
+		public NumberContext value;
+		public IToken unitWord;
+		public NameContext yarn;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SWATCH() { return GetToken(TurnrowParser.SWATCH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
+			return GetRuleContext<StitchesWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEIGH() { return GetToken(TurnrowParser.WEIGH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
+			return GetRuleContext<StitchContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext[] number() {
+			return GetRuleContexts<NumberContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number(int i) {
+			return GetRuleContext<NumberContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode G() { return GetToken(TurnrowParser.G, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OZ() { return GetToken(TurnrowParser.OZ, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		public SwatchLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_swatchLine; } }
+	}
+
+	[RuleVersion(0)]
+	public SwatchLineContext swatchLine() {
+		SwatchLineContext _localctx = new SwatchLineContext(Context, State);
+		EnterRule(_localctx, 56, RULE_swatchLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 417;
+			Match(SWATCH);
+			State = 418;
+			_localctx.by = stitch();
+			State = 419;
+			Match(COLON);
+			State = 420;
+			_localctx.stitches = number();
+			State = 421;
+			stitchesWord();
+			State = 422;
+			Match(AND);
+			State = 423;
+			_localctx.rows = number();
+			State = 424;
+			rowsWord();
+			State = 425;
+			Match(WEIGH);
+			State = 426;
+			_localctx.value = number();
+			State = 427;
+			_localctx.unitWord = TokenStream.LT(1);
+			_la = TokenStream.LA(1);
+			if ( !(_la==G || _la==OZ) ) {
+				_localctx.unitWord = ErrorHandler.RecoverInline(this);
+			}
+			else {
+				ErrorHandler.ReportMatch(this);
+			    Consume();
+			}
+			State = 430;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==COMMA) {
+				{
+				State = 428;
+				Match(COMMA);
+				State = 429;
+				_localctx.yarn = name();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class MadeLineContext : ParserRuleContext {
+		public SizeNameContext size;
+		public NameContext piece;
+		public MadePartContext _madePart;
+		public IList<MadePartContext> _parts = new List<MadePartContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MADE() { return GetToken(TurnrowParser.MADE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SizeNameContext sizeName() {
+			return GetRuleContext<SizeNameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public MadePartContext[] madePart() {
+			return GetRuleContexts<MadePartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public MadePartContext madePart(int i) {
+			return GetRuleContext<MadePartContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		public MadeLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_madeLine; } }
+	}
+
+	[RuleVersion(0)]
+	public MadeLineContext madeLine() {
+		MadeLineContext _localctx = new MadeLineContext(Context, State);
+		EnterRule(_localctx, 58, RULE_madeLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 432;
+			Match(MADE);
+			State = 433;
+			_localctx.size = sizeName();
+			State = 434;
+			Match(COLON);
+			State = 435;
+			_localctx.piece = name();
+			State = 436;
+			_localctx._madePart = madePart();
+			_localctx._parts.Add(_localctx._madePart);
+			State = 441;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 437;
+				Match(COMMA);
+				State = 438;
+				_localctx._madePart = madePart();
+				_localctx._parts.Add(_localctx._madePart);
+				}
+				}
+				State = 443;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class MadePartContext : ParserRuleContext {
+		public NumberContext value;
+		public UnitContext measure;
+		public IToken way;
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
+			return GetRuleContext<NumberContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public UnitContext unit() {
+			return GetRuleContext<UnitContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WIDE() { return GetToken(TurnrowParser.WIDE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
+		public MadePartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_madePart; } }
+	}
+
+	[RuleVersion(0)]
+	public MadePartContext madePart() {
+		MadePartContext _localctx = new MadePartContext(Context, State);
+		EnterRule(_localctx, 60, RULE_madePart);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 444;
+			_localctx.value = number();
+			State = 445;
+			_localctx.measure = unit();
+			State = 446;
+			_localctx.way = TokenStream.LT(1);
+			_la = TokenStream.LA(1);
+			if ( !(_la==HIGH || _la==WIDE) ) {
+				_localctx.way = ErrorHandler.RecoverInline(this);
+			}
+			else {
+				ErrorHandler.ReportMatch(this);
+			    Consume();
 			}
 			}
 		}
@@ -2296,43 +2965,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountFixContext countFix() {
 		CountFixContext _localctx = new CountFixContext(Context, State);
-		EnterRule(_localctx, 48, RULE_countFix);
+		EnterRule(_localctx, 62, RULE_countFix);
 		int _la;
 		try {
-			State = 382;
+			State = 459;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 371;
+				State = 448;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 372;
+				State = 449;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 373;
+				State = 450;
 				Match(MULTIPLE);
-				State = 374;
+				State = 451;
 				Match(OF);
-				State = 375;
+				State = 452;
 				_localctx.multiple = single();
-				State = 378;
+				State = 455;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 376;
+					State = 453;
 					Match(PLUS);
-					State = 377;
+					State = 454;
 					_localctx.plus = single();
 					}
 				}
@@ -2342,9 +3011,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 380;
+				State = 457;
 				Match(ROUNDED);
-				State = 381;
+				State = 458;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -2395,31 +3064,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PieceLineContext pieceLine() {
 		PieceLineContext _localctx = new PieceLineContext(Context, State);
-		EnterRule(_localctx, 50, RULE_pieceLine);
+		EnterRule(_localctx, 64, RULE_pieceLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 384;
+			State = 461;
 			Match(PIECE);
-			State = 385;
+			State = 462;
 			_localctx.called = name();
-			State = 387;
+			State = 464;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==IS || _la==PICKED) {
 				{
-				State = 386;
+				State = 463;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 390;
+			State = 467;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 389;
+				State = 466;
 				_localctx.claimed = claim();
 				}
 			}
@@ -2498,33 +3167,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public OriginContext origin() {
 		OriginContext _localctx = new OriginContext(Context, State);
-		EnterRule(_localctx, 52, RULE_origin);
+		EnterRule(_localctx, 66, RULE_origin);
 		int _la;
 		try {
-			State = 430;
+			State = 507;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 392;
+				State = 469;
 				Match(FROM);
-				State = 393;
+				State = 470;
 				_localctx.piece = name();
-				State = 394;
+				State = 471;
 				Match(COLON);
-				State = 395;
+				State = 472;
 				_localctx.part = count();
-				State = 400;
+				State = 477;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 396;
+					State = 473;
 					stitchesWord();
-					State = 397;
+					State = 474;
 					Match(AT);
-					State = 398;
+					State = 475;
 					_localctx.at = edge();
 					}
 				}
@@ -2534,22 +3203,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 402;
+				State = 479;
 				Match(IS);
-				State = 403;
+				State = 480;
 				_localctx.piece = name();
-				State = 404;
+				State = 481;
 				Match(MIRRORED);
-				State = 408;
+				State = 485;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 405;
+					State = 482;
 					Match(COMMA);
-					State = 406;
+					State = 483;
 					_localctx.turned = Match(TURNED);
-					State = 407;
+					State = 484;
 					Match(OVER);
 					}
 				}
@@ -2559,51 +3228,51 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 410;
+				State = 487;
 				Match(PICKED);
-				State = 411;
+				State = 488;
 				Match(UP);
-				State = 412;
+				State = 489;
 				Match(ALONG);
-				State = 413;
+				State = 490;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 418;
+				State = 495;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 414;
+					State = 491;
 					Match(AND);
-					State = 415;
+					State = 492;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 420;
+					State = 497;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 421;
+				State = 498;
 				Match(COLON);
-				State = 422;
+				State = 499;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 427;
+				State = 504;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 423;
+					State = 500;
 					Match(COMMA);
-					State = 424;
+					State = 501;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 429;
+					State = 506;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -2655,40 +3324,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 54, RULE_along);
+		EnterRule(_localctx, 68, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 433;
+			State = 510;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 432;
+				State = 509;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 435;
+				State = 512;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
-			State = 441;
+			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082653292458941L) != 0) );
+			State = 518;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 437;
+				State = 514;
 				Match(COMMA);
-				State = 438;
+				State = 515;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 443;
+				State = 520;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2725,9 +3394,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 56, RULE_alongPart);
+		EnterRule(_localctx, 70, RULE_alongPart);
 		try {
-			State = 448;
+			State = 525;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -2736,7 +3405,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 444;
+				State = 521;
 				_localctx.rows = selection();
 				}
 				break;
@@ -2744,9 +3413,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 445;
+				State = 522;
 				_localctx.facing = side();
-				State = 446;
+				State = 523;
 				Match(FACING);
 				}
 				break;
@@ -2789,25 +3458,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 58, RULE_beginLine);
+		EnterRule(_localctx, 72, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 450;
+			State = 527;
 			Match(BEGIN);
-			State = 451;
+			State = 528;
 			Match(WITH);
-			State = 452;
+			State = 529;
 			_localctx.amount = count();
-			State = 453;
+			State = 530;
 			stitchesWord();
-			State = 455;
+			State = 532;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 454;
+				State = 531;
 				_localctx.claimed = claim();
 				}
 			}
@@ -2845,21 +3514,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 60, RULE_chainLine);
+		EnterRule(_localctx, 74, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 457;
+			State = 534;
 			Match(CHAIN);
-			State = 458;
+			State = 535;
 			_localctx.amount = count();
-			State = 460;
+			State = 537;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 459;
+				State = 536;
 				_localctx.claimed = claim();
 				}
 			}
@@ -2907,22 +3576,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 62, RULE_edgeLine);
+		EnterRule(_localctx, 76, RULE_edgeLine);
 		int _la;
 		try {
-			State = 476;
+			State = 553;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 462;
+				State = 539;
 				Match(FROM);
-				State = 463;
+				State = 540;
 				Match(HERE);
-				State = 464;
+				State = 541;
 				_localctx.at = edge();
-				State = 465;
+				State = 542;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2931,7 +3600,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 466;
+				State = 543;
 				_localctx.called = name();
 				}
 				break;
@@ -2940,21 +3609,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 472;
+				State = 549;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 468;
+					State = 545;
 					Match(BOTH);
-					State = 469;
+					State = 546;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 470;
+					State = 547;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -2964,14 +3633,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 471;
+					State = 548;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 474;
+				State = 551;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2980,7 +3649,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 475;
+				State = 552;
 				_localctx.called = name();
 				}
 				break;
@@ -3017,17 +3686,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 64, RULE_markLine);
+		EnterRule(_localctx, 78, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 478;
+			State = 555;
 			Match(MARK);
-			State = 479;
+			State = 556;
 			Match(NEXT);
-			State = 480;
+			State = 557;
 			Match(ROW);
-			State = 481;
+			State = 558;
 			_localctx.called = name();
 			}
 		}
@@ -3067,32 +3736,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 66, RULE_divideLine);
+		EnterRule(_localctx, 80, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 483;
+			State = 560;
 			Match(DIVIDE);
-			State = 484;
+			State = 561;
 			Match(COLON);
-			State = 485;
+			State = 562;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 490;
+			State = 567;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 486;
+				State = 563;
 				Match(COMMA);
-				State = 487;
+				State = 564;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 492;
+				State = 569;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3130,33 +3799,38 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 68, RULE_dividePart);
+		EnterRule(_localctx, 82, RULE_dividePart);
 		try {
-			State = 499;
+			State = 576;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 493;
+				State = 570;
 				Match(SKIP_WORD);
-				State = 494;
+				State = 571;
 				_localctx.amount = count();
 				}
 				break;
 			case OPEN:
+			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BODY:
 			case CHAIN:
 			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
+			case EASE:
 			case EXPECT:
 			case FASTEN:
+			case FINISHED:
 			case FROM:
 			case GAUGE:
 			case HOOK:
 			case LEFT:
+			case MADE:
 			case MARK:
 			case MEASURE:
 			case NOTATION:
@@ -3170,6 +3844,7 @@ internal partial class TurnrowParser : Parser {
 			case SIZES:
 			case SKILL:
 			case STRAIGHT:
+			case SWATCH:
 			case TERMS:
 			case TURN:
 			case VERSION:
@@ -3196,9 +3871,11 @@ internal partial class TurnrowParser : Parser {
 			case ENDS:
 			case EVEN:
 			case EVERY:
+			case EXTRA:
 			case FACING:
 			case FOUNDATION:
 			case HERE:
+			case HIGH:
 			case IS:
 			case LONGER:
 			case MIRRORED:
@@ -3227,7 +3904,9 @@ internal partial class TurnrowParser : Parser {
 			case TURNING:
 			case TURNS:
 			case UP:
+			case WEIGH:
 			case WEIGHT:
+			case WIDE:
 			case WITHIN:
 			case G:
 			case OZ:
@@ -3236,11 +3915,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 495;
+				State = 572;
 				_localctx.amount = count();
-				State = 496;
+				State = 573;
 				Match(FOR);
-				State = 497;
+				State = 574;
 				_localctx.called = name();
 				}
 				break;
@@ -3272,13 +3951,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 70, RULE_fastenLine);
+		EnterRule(_localctx, 84, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 501;
+			State = 578;
 			Match(FASTEN);
-			State = 502;
+			State = 579;
 			Match(OFF);
 			}
 		}
@@ -3307,15 +3986,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 72, RULE_weaveLine);
+		EnterRule(_localctx, 86, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 504;
+			State = 581;
 			Match(WEAVE);
-			State = 505;
+			State = 582;
 			Match(IN);
-			State = 506;
+			State = 583;
 			Match(ENDS);
 			}
 		}
@@ -3359,43 +4038,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 74, RULE_rowLine);
+		EnterRule(_localctx, 88, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 508;
+			State = 585;
 			Match(ROW);
-			State = 510;
+			State = 587;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -2480643367983677473L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
 				{
-				State = 509;
+				State = 586;
 				_localctx.from = count();
 				}
 			}
 
-			State = 513;
+			State = 590;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 512;
+				State = 589;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 515;
+			State = 592;
 			Match(COLON);
-			State = 516;
+			State = 593;
 			_localctx.words = items();
-			State = 518;
+			State = 595;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 517;
+				State = 594;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3447,39 +4126,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 76, RULE_rowsLine);
+		EnterRule(_localctx, 90, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 520;
+			State = 597;
 			Match(ROWS);
-			State = 521;
+			State = 598;
 			_localctx.from = count();
-			State = 522;
+			State = 599;
 			Match(TO);
-			State = 523;
+			State = 600;
 			_localctx.to = count();
-			State = 525;
+			State = 602;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 524;
+				State = 601;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 527;
+			State = 604;
 			Match(COLON);
-			State = 528;
+			State = 605;
 			_localctx.words = items();
-			State = 530;
+			State = 607;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 529;
+				State = 606;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3520,28 +4199,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 78, RULE_items);
+		EnterRule(_localctx, 92, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 532;
+			State = 609;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 537;
+			State = 614;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 533;
+				State = 610;
 				Match(COMMA);
-				State = 534;
+				State = 611;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 539;
+				State = 616;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3619,37 +4298,42 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 80, RULE_item);
+		EnterRule(_localctx, 94, RULE_item);
 		int _la;
 		try {
-			State = 589;
+			State = 666;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 540;
+				State = 617;
 				Match(OPEN);
-				State = 541;
+				State = 618;
 				_localctx.inside = items();
-				State = 542;
+				State = 619;
 				Match(CLOSE);
-				State = 547;
+				State = 624;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
+				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BODY:
 				case CHAIN:
 				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
+				case EASE:
 				case EXPECT:
 				case FASTEN:
+				case FINISHED:
 				case FROM:
 				case GAUGE:
 				case HOOK:
 				case LEFT:
+				case MADE:
 				case MARK:
 				case MEASURE:
 				case NOTATION:
@@ -3663,6 +4347,7 @@ internal partial class TurnrowParser : Parser {
 				case SIZES:
 				case SKILL:
 				case STRAIGHT:
+				case SWATCH:
 				case TERMS:
 				case TURN:
 				case VERSION:
@@ -3689,9 +4374,11 @@ internal partial class TurnrowParser : Parser {
 				case ENDS:
 				case EVEN:
 				case EVERY:
+				case EXTRA:
 				case FACING:
 				case FOUNDATION:
 				case HERE:
+				case HIGH:
 				case IS:
 				case LONGER:
 				case MIRRORED:
@@ -3720,7 +4407,9 @@ internal partial class TurnrowParser : Parser {
 				case TURNING:
 				case TURNS:
 				case UP:
+				case WEIGH:
 				case WEIGHT:
+				case WIDE:
 				case WITHIN:
 				case G:
 				case OZ:
@@ -3728,9 +4417,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 543;
+					State = 620;
 					_localctx.amount = count();
-					State = 544;
+					State = 621;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -3738,7 +4427,7 @@ internal partial class TurnrowParser : Parser {
 				case AROUND:
 				case UNTIL:
 					{
-					State = 546;
+					State = 623;
 					_localctx.far = reach();
 					}
 					break;
@@ -3751,12 +4440,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 550;
+				State = 627;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 549;
+					State = 626;
 					_localctx.at = place();
 					}
 				}
@@ -3766,14 +4455,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 552;
+				State = 629;
 				Match(SKIP_WORD);
-				State = 554;
+				State = 631;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -2480643367983677473L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
 					{
-					State = 553;
+					State = 630;
 					_localctx.amount = count();
 					}
 				}
@@ -3783,43 +4472,48 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 556;
+				State = 633;
 				Match(SLIP);
-				State = 557;
+				State = 634;
 				Match(OVER);
-				State = 558;
+				State = 635;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 559;
+				State = 636;
 				Match(LEAVE);
-				State = 563;
+				State = 640;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 560;
+					State = 637;
 					Match(THE);
-					State = 561;
+					State = 638;
 					Match(REST);
 					}
 					break;
 				case OPEN:
+				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BODY:
 				case CHAIN:
 				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
+				case EASE:
 				case EXPECT:
 				case FASTEN:
+				case FINISHED:
 				case FROM:
 				case GAUGE:
 				case HOOK:
 				case LEFT:
+				case MADE:
 				case MARK:
 				case MEASURE:
 				case NOTATION:
@@ -3833,6 +4527,7 @@ internal partial class TurnrowParser : Parser {
 				case SIZES:
 				case SKILL:
 				case STRAIGHT:
+				case SWATCH:
 				case TERMS:
 				case TURN:
 				case VERSION:
@@ -3859,9 +4554,11 @@ internal partial class TurnrowParser : Parser {
 				case ENDS:
 				case EVEN:
 				case EVERY:
+				case EXTRA:
 				case FACING:
 				case FOUNDATION:
 				case HERE:
+				case HIGH:
 				case IS:
 				case LONGER:
 				case MIRRORED:
@@ -3890,7 +4587,9 @@ internal partial class TurnrowParser : Parser {
 				case TURNING:
 				case TURNS:
 				case UP:
+				case WEIGH:
 				case WEIGHT:
+				case WIDE:
 				case WITHIN:
 				case G:
 				case OZ:
@@ -3898,7 +4597,7 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 562;
+					State = 639;
 					_localctx.amount = count();
 					}
 					break;
@@ -3907,18 +4606,23 @@ internal partial class TurnrowParser : Parser {
 				}
 				}
 				break;
+			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BODY:
 			case CHAIN:
 			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
+			case EASE:
 			case EXPECT:
 			case FASTEN:
+			case FINISHED:
 			case FROM:
 			case GAUGE:
 			case HOOK:
 			case LEFT:
+			case MADE:
 			case MARK:
 			case MEASURE:
 			case NOTATION:
@@ -3932,6 +4636,7 @@ internal partial class TurnrowParser : Parser {
 			case SIZES:
 			case SKILL:
 			case STRAIGHT:
+			case SWATCH:
 			case TERMS:
 			case TURN:
 			case VERSION:
@@ -3959,9 +4664,11 @@ internal partial class TurnrowParser : Parser {
 			case ENDS:
 			case EVEN:
 			case EVERY:
+			case EXTRA:
 			case FACING:
 			case FOUNDATION:
 			case HERE:
+			case HIGH:
 			case INC:
 			case IS:
 			case LONGER:
@@ -3991,7 +4698,9 @@ internal partial class TurnrowParser : Parser {
 			case TURNING:
 			case TURNS:
 			case UP:
+			case WEIGH:
 			case WEIGHT:
+			case WIDE:
 			case WITHIN:
 			case G:
 			case OZ:
@@ -4000,31 +4709,36 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 566;
+				State = 643;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 565;
+					State = 642;
 					_localctx.before = list();
 					}
 				}
 
-				State = 584;
+				State = 661;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
+				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BODY:
 				case CHAIN:
 				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
+				case EASE:
 				case EXPECT:
 				case FASTEN:
+				case FINISHED:
 				case FROM:
 				case GAUGE:
 				case HOOK:
 				case LEFT:
+				case MADE:
 				case MARK:
 				case MEASURE:
 				case NOTATION:
@@ -4038,6 +4752,7 @@ internal partial class TurnrowParser : Parser {
 				case SIZES:
 				case SKILL:
 				case STRAIGHT:
+				case SWATCH:
 				case TERMS:
 				case TURN:
 				case VERSION:
@@ -4064,9 +4779,11 @@ internal partial class TurnrowParser : Parser {
 				case ENDS:
 				case EVEN:
 				case EVERY:
+				case EXTRA:
 				case FACING:
 				case FOUNDATION:
 				case HERE:
+				case HIGH:
 				case IS:
 				case LONGER:
 				case MIRRORED:
@@ -4095,41 +4812,43 @@ internal partial class TurnrowParser : Parser {
 				case TURNING:
 				case TURNS:
 				case UP:
+				case WEIGH:
 				case WEIGHT:
+				case WIDE:
 				case WITHIN:
 				case G:
 				case OZ:
 				case WORD:
 					{
-					State = 569;
+					State = 646;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 568;
+						State = 645;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 571;
+						State = 648;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
-					State = 578;
+					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
+					State = 655;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 573;
+						State = 650;
 						_localctx.changed = change();
-						State = 575;
+						State = 652;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73253864300085887L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4199038368085961115L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -174800358769983521L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
 							{
-							State = 574;
+							State = 651;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -4146,7 +4865,7 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 577;
+						State = 654;
 						_localctx.worked = stitchAmount();
 						}
 						break;
@@ -4164,14 +4883,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 580;
+					State = 657;
 					_localctx.changed = change();
-					State = 582;
+					State = 659;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73253864300085887L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4199038368085961115L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -174800358769983521L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
 						{
-						State = 581;
+						State = 658;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -4181,12 +4900,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 587;
+				State = 664;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 586;
+					State = 663;
 					_localctx.at = place();
 					}
 				}
@@ -4235,10 +4954,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 82, RULE_stitchAmount);
+		EnterRule(_localctx, 96, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 604;
+			State = 681;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -4247,41 +4966,41 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 592;
+				State = 669;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 591;
+					State = 668;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 594;
+					State = 671;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 596;
+				State = 673;
 				_localctx.first = list();
-				State = 600;
+				State = 677;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 597;
+					State = 674;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 602;
+					State = 679;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -4292,7 +5011,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 603;
+				State = 680;
 				_localctx.far = reach();
 				}
 				break;
@@ -4332,25 +5051,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 84, RULE_changeAmount);
+		EnterRule(_localctx, 98, RULE_changeAmount);
 		int _la;
 		try {
-			State = 611;
+			State = 688;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
+			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BODY:
 			case CHAIN:
 			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
+			case EASE:
 			case EXPECT:
 			case FASTEN:
+			case FINISHED:
 			case FROM:
 			case GAUGE:
 			case HOOK:
 			case LEFT:
+			case MADE:
 			case MARK:
 			case MEASURE:
 			case NOTATION:
@@ -4364,6 +5088,7 @@ internal partial class TurnrowParser : Parser {
 			case SIZES:
 			case SKILL:
 			case STRAIGHT:
+			case SWATCH:
 			case TERMS:
 			case TURN:
 			case VERSION:
@@ -4390,9 +5115,11 @@ internal partial class TurnrowParser : Parser {
 			case ENDS:
 			case EVEN:
 			case EVERY:
+			case EXTRA:
 			case FACING:
 			case FOUNDATION:
 			case HERE:
+			case HIGH:
 			case IS:
 			case LONGER:
 			case MIRRORED:
@@ -4421,7 +5148,9 @@ internal partial class TurnrowParser : Parser {
 			case TURNING:
 			case TURNS:
 			case UP:
+			case WEIGH:
 			case WEIGHT:
+			case WIDE:
 			case WITHIN:
 			case G:
 			case OZ:
@@ -4430,14 +5159,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 606;
+				State = 683;
 				_localctx.amount = count();
-				State = 608;
+				State = 685;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 607;
+					State = 684;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -4449,7 +5178,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 610;
+				State = 687;
 				_localctx.far = reach();
 				}
 				break;
@@ -4487,33 +5216,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 86, RULE_reach);
+		EnterRule(_localctx, 100, RULE_reach);
 		try {
-			State = 619;
+			State = 696;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 613;
+				State = 690;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 614;
+				State = 691;
 				Match(AROUND);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 615;
+				State = 692;
 				Match(UNTIL);
-				State = 616;
+				State = 693;
 				_localctx.remain = count();
-				State = 617;
+				State = 694;
 				Match(REMAIN);
 				}
 				break;
@@ -4569,14 +5298,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 88, RULE_place);
+		EnterRule(_localctx, 102, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 621;
+			State = 698;
 			Match(IN);
-			State = 666;
+			State = 743;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -4584,66 +5313,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 622;
+				State = 699;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 76)) & ~0x3f) == 0 && ((1L << (_la - 76)) & 536875137L) != 0)) ) {
+				if ( !(((((_la - 84)) & ~0x3f) == 0 && ((1L << (_la - 84)) & 1073750273L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 626;
+				State = 703;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while (((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) {
+				while (((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0)) {
 					{
 					{
-					State = 623;
+					State = 700;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 628;
+					State = 705;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 635;
+				State = 712;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 629;
+					State = 706;
 					Match(AND);
-					State = 631;
+					State = 708;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 630;
+						State = 707;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 633;
+						State = 710;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
+					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
 					}
 				}
 
-				State = 641;
+				State = 718;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 637;
+					State = 714;
 					_localctx.until = Match(UNTIL);
-					State = 638;
+					State = 715;
 					_localctx.remain = count();
-					State = 639;
+					State = 716;
 					Match(REMAIN);
 					}
 				}
@@ -4652,70 +5381,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 643;
+				State = 720;
 				_localctx.which = Match(EACH);
-				State = 647;
+				State = 724;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while (((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) {
+				while (((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0)) {
 					{
 					{
-					State = 644;
+					State = 721;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 649;
+					State = 726;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 656;
+				State = 733;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 650;
+					State = 727;
 					Match(AND);
-					State = 652;
+					State = 729;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 651;
+						State = 728;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 654;
+						State = 731;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
+					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
 					}
 				}
 
-				State = 664;
+				State = 741;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 658;
+					State = 735;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 659;
+					State = 736;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 660;
+					State = 737;
 					_localctx.until = Match(UNTIL);
-					State = 661;
+					State = 738;
 					_localctx.remain = count();
-					State = 662;
+					State = 739;
 					Match(REMAIN);
 					}
 					break;
@@ -4781,66 +5510,66 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_repeatLine);
+		EnterRule(_localctx, 104, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 668;
+			State = 745;
 			Match(REPEAT);
-			State = 676;
+			State = 753;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 669;
+				State = 746;
 				Match(ROWS);
-				State = 670;
+				State = 747;
 				_localctx.from = count();
-				State = 671;
+				State = 748;
 				Match(TO);
-				State = 672;
+				State = 749;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 674;
+				State = 751;
 				Match(ROW);
-				State = 675;
+				State = 752;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 678;
+			State = 755;
 			Match(COMMA);
-			State = 679;
+			State = 756;
 			_localctx.times = count();
-			State = 687;
+			State = 764;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 680;
+				State = 757;
 				_localctx.more = Match(MORE_WORD);
-				State = 681;
+				State = 758;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 682;
+				State = 759;
 				_localctx.end = Match(TIMES);
-				State = 685;
+				State = 762;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 683;
+					State = 760;
 					_localctx.inAll = Match(IN);
-					State = 684;
+					State = 761;
 					Match(ALL);
 					}
 				}
@@ -4850,12 +5579,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 690;
+			State = 767;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 689;
+				State = 766;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4920,45 +5649,50 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 92, RULE_straightLine);
+		EnterRule(_localctx, 106, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 692;
+			State = 769;
 			Match(STRAIGHT);
-			State = 700;
+			State = 777;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 693;
+				State = 770;
 				Match(TO);
-				State = 694;
+				State = 771;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 695;
+				State = 772;
 				_localctx.further = Match(FOR);
-				State = 696;
+				State = 773;
 				_localctx.length = sum();
 				}
 				break;
 			case OPEN:
+			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BODY:
 			case CHAIN:
 			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
+			case EASE:
 			case EXPECT:
 			case FASTEN:
+			case FINISHED:
 			case FROM:
 			case GAUGE:
 			case HOOK:
 			case LEFT:
+			case MADE:
 			case MARK:
 			case MEASURE:
 			case NOTATION:
@@ -4972,6 +5706,7 @@ internal partial class TurnrowParser : Parser {
 			case SIZES:
 			case SKILL:
 			case STRAIGHT:
+			case SWATCH:
 			case TERMS:
 			case TURN:
 			case VERSION:
@@ -4998,9 +5733,11 @@ internal partial class TurnrowParser : Parser {
 			case ENDS:
 			case EVEN:
 			case EVERY:
+			case EXTRA:
 			case FACING:
 			case FOUNDATION:
 			case HERE:
+			case HIGH:
 			case IS:
 			case LONGER:
 			case MIRRORED:
@@ -5029,7 +5766,9 @@ internal partial class TurnrowParser : Parser {
 			case TURNING:
 			case TURNS:
 			case UP:
+			case WEIGH:
 			case WEIGHT:
+			case WIDE:
 			case WITHIN:
 			case G:
 			case OZ:
@@ -5037,50 +5776,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 697;
+				State = 774;
 				_localctx.amount = count();
-				State = 698;
+				State = 775;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 704;
+			State = 781;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 702;
+				State = 779;
 				Match(FROM);
-				State = 703;
+				State = 780;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 710;
+			State = 787;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 706;
+				State = 783;
 				Match(COMMA);
-				State = 707;
+				State = 784;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 712;
+				State = 789;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 714;
+			State = 791;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 713;
+				State = 790;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5119,35 +5858,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 94, RULE_rowFix);
+		EnterRule(_localctx, 108, RULE_rowFix);
 		try {
-			State = 722;
+			State = 799;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 716;
+				State = 793;
 				Match(EVEN);
-				State = 717;
+				State = 794;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 718;
+				State = 795;
 				Match(ODD);
-				State = 719;
+				State = 796;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 720;
+				State = 797;
 				Match(END);
-				State = 721;
+				State = 798;
 				_localctx.facing = side();
 				}
 				break;
@@ -5191,25 +5930,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 96, RULE_leaveLine);
+		EnterRule(_localctx, 110, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 724;
+			State = 801;
 			Match(LEAVE);
-			State = 725;
+			State = 802;
 			_localctx.amount = count();
-			State = 726;
+			State = 803;
 			Match(AT);
-			State = 727;
+			State = 804;
 			_localctx.at = edge();
-			State = 729;
+			State = 806;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 728;
+				State = 805;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5257,41 +5996,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 98, RULE_addLine);
+		EnterRule(_localctx, 112, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 731;
+			State = 808;
 			Match(ADD);
-			State = 732;
+			State = 809;
 			_localctx.amount = count();
-			State = 733;
+			State = 810;
 			Match(AT);
-			State = 734;
+			State = 811;
 			_localctx.at = edge();
-			State = 739;
+			State = 816;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 735;
+				State = 812;
 				Match(COMMA);
-				State = 736;
+				State = 813;
 				_localctx.apart = Match(ONE);
-				State = 737;
+				State = 814;
 				Match(ROW);
-				State = 738;
+				State = 815;
 				Match(APART);
 				}
 			}
 
-			State = 742;
+			State = 819;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 741;
+				State = 818;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5356,41 +6095,46 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 100, RULE_shapeLine);
+		EnterRule(_localctx, 114, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 744;
+			State = 821;
 			Match(SHAPE);
-			State = 753;
+			State = 830;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 745;
+				State = 822;
 				Match(ROWS);
-				State = 746;
+				State = 823;
 				_localctx.from = count();
-				State = 747;
+				State = 824;
 				Match(TO);
-				State = 748;
+				State = 825;
 				_localctx.to = count();
 				}
 				break;
 			case OPEN:
+			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BODY:
 			case CHAIN:
 			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
+			case EASE:
 			case EXPECT:
 			case FASTEN:
+			case FINISHED:
 			case FROM:
 			case GAUGE:
 			case HOOK:
 			case LEFT:
+			case MADE:
 			case MARK:
 			case MEASURE:
 			case NOTATION:
@@ -5404,6 +6148,7 @@ internal partial class TurnrowParser : Parser {
 			case SIZES:
 			case SKILL:
 			case STRAIGHT:
+			case SWATCH:
 			case TERMS:
 			case TURN:
 			case VERSION:
@@ -5430,9 +6175,11 @@ internal partial class TurnrowParser : Parser {
 			case ENDS:
 			case EVEN:
 			case EVERY:
+			case EXTRA:
 			case FACING:
 			case FOUNDATION:
 			case HERE:
+			case HIGH:
 			case IS:
 			case LONGER:
 			case MIRRORED:
@@ -5461,7 +6208,9 @@ internal partial class TurnrowParser : Parser {
 			case TURNING:
 			case TURNS:
 			case UP:
+			case WEIGH:
 			case WEIGHT:
+			case WIDE:
 			case WITHIN:
 			case G:
 			case OZ:
@@ -5469,39 +6218,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 750;
+				State = 827;
 				_localctx.rows = count();
-				State = 751;
+				State = 828;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 765;
+			State = 842;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 755;
+				State = 832;
 				Match(COLON);
-				State = 756;
+				State = 833;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 761;
+				State = 838;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 757;
+					State = 834;
 					Match(SEMICOLON);
-					State = 758;
+					State = 835;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 763;
+					State = 840;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5509,19 +6258,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 764;
+				State = 841;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 768;
+			State = 845;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 767;
+				State = 844;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5587,59 +6336,59 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 102, RULE_shaping);
+		EnterRule(_localctx, 116, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 775;
+			State = 852;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 770;
+				State = 847;
 				Match(AFTER);
-				State = 771;
+				State = 848;
 				_localctx.after = count();
-				State = 772;
+				State = 849;
 				rowsWord();
-				State = 773;
+				State = 850;
 				Match(COMMA);
 				}
 			}
 
-			State = 777;
+			State = 854;
 			_localctx.changed = change();
-			State = 778;
+			State = 855;
 			_localctx.amount = count();
-			State = 779;
+			State = 856;
 			Match(AT);
-			State = 780;
+			State = 857;
 			_localctx.at = edge();
-			State = 782;
+			State = 859;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 781;
+				State = 858;
 				_localctx.first = frequency();
 				}
 			}
 
-			State = 788;
+			State = 865;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 784;
+				State = 861;
 				Match(COMMA);
-				State = 785;
+				State = 862;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 790;
+				State = 867;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5676,10 +6425,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 104, RULE_shapingPart);
+		EnterRule(_localctx, 118, RULE_shapingPart);
 		int _la;
 		try {
-			State = 796;
+			State = 873;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -5687,17 +6436,17 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 792;
+				State = 869;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 791;
+					State = 868;
 					Match(THEN);
 					}
 				}
 
-				State = 794;
+				State = 871;
 				_localctx.when = frequency();
 				}
 				break;
@@ -5706,7 +6455,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 795;
+				State = 872;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -5754,39 +6503,44 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 106, RULE_frequency);
+		EnterRule(_localctx, 120, RULE_frequency);
 		int _la;
 		try {
-			State = 822;
+			State = 899;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 798;
+				State = 875;
 				Match(EVERY);
-				State = 803;
+				State = 880;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 799;
+					State = 876;
 					Match(ROW);
 					}
 					break;
 				case OPEN:
+				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BODY:
 				case CHAIN:
 				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
+				case EASE:
 				case EXPECT:
 				case FASTEN:
+				case FINISHED:
 				case FROM:
 				case GAUGE:
 				case HOOK:
 				case LEFT:
+				case MADE:
 				case MARK:
 				case MEASURE:
 				case NOTATION:
@@ -5800,6 +6554,7 @@ internal partial class TurnrowParser : Parser {
 				case SIZES:
 				case SKILL:
 				case STRAIGHT:
+				case SWATCH:
 				case TERMS:
 				case TURN:
 				case VERSION:
@@ -5826,9 +6581,11 @@ internal partial class TurnrowParser : Parser {
 				case ENDS:
 				case EVEN:
 				case EVERY:
+				case EXTRA:
 				case FACING:
 				case FOUNDATION:
 				case HERE:
+				case HIGH:
 				case IS:
 				case LONGER:
 				case MIRRORED:
@@ -5857,7 +6614,9 @@ internal partial class TurnrowParser : Parser {
 				case TURNING:
 				case TURNS:
 				case UP:
+				case WEIGH:
 				case WEIGHT:
+				case WIDE:
 				case WITHIN:
 				case G:
 				case OZ:
@@ -5865,23 +6624,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 800;
+					State = 877;
 					_localctx.interval = count();
-					State = 801;
+					State = 878;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 808;
+				State = 885;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -2480643367983677473L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
 					{
-					State = 805;
+					State = 882;
 					_localctx.times = count();
-					State = 806;
+					State = 883;
 					Match(TIMES);
 					}
 				}
@@ -5891,28 +6650,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 810;
+				State = 887;
 				Match(BY);
-				State = 811;
+				State = 888;
 				Match(TURNS);
-				State = 812;
+				State = 889;
 				Match(EVERY);
-				State = 813;
+				State = 890;
 				_localctx.interval = count();
-				State = 814;
+				State = 891;
 				Match(AND);
-				State = 815;
+				State = 892;
 				_localctx.byTurns = count();
-				State = 816;
+				State = 893;
 				rowsWord();
-				State = 820;
+				State = 897;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 7)) & ~0x3f) == 0 && ((1L << (_la - 7)) & -73821212300018303L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4198967999341783451L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -2480643367983677473L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
 					{
-					State = 817;
+					State = 894;
 					_localctx.times = count();
-					State = 818;
+					State = 895;
 					Match(TIMES);
 					}
 				}
@@ -5955,32 +6714,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 108, RULE_stitchesIn);
+		EnterRule(_localctx, 122, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 826;
+			State = 903;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 824;
+				State = 901;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 825;
+				State = 902;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 828;
+			State = 905;
 			stitchesWord();
-			State = 829;
+			State = 906;
 			Match(IN);
 			}
 		}
@@ -6029,37 +6788,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 110, RULE_solve);
+		EnterRule(_localctx, 124, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 831;
+			State = 908;
 			Match(EVENLY);
-			State = 832;
+			State = 909;
 			Match(TO);
-			State = 833;
+			State = 910;
 			_localctx.target = count();
-			State = 834;
+			State = 911;
 			Match(COMMA);
-			State = 835;
+			State = 912;
 			Match(AT);
-			State = 836;
+			State = 913;
 			_localctx.at = edge();
-			State = 841;
+			State = 918;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 837;
+				State = 914;
 				Match(COMMA);
-				State = 838;
+				State = 915;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 843;
+				State = 920;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6107,38 +6866,38 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 112, RULE_solveOption);
+		EnterRule(_localctx, 126, RULE_solveOption);
 		int _la;
 		try {
-			State = 857;
+			State = 934;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 844;
+				State = 921;
 				Match(ON);
-				State = 845;
+				State = 922;
 				Match(RS);
-				State = 846;
+				State = 923;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 847;
+				State = 924;
 				Match(LONGER);
-				State = 848;
+				State = 925;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 849;
+				State = 926;
 				Match(BY);
-				State = 850;
+				State = 927;
 				Match(TURNS);
 				}
 				break;
@@ -6146,7 +6905,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 851;
+				State = 928;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6156,11 +6915,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 852;
+				State = 929;
 				_localctx.rows = count();
-				State = 853;
+				State = 930;
 				rowsWord();
-				State = 854;
+				State = 931;
 				Match(PLAIN);
 				}
 				break;
@@ -6169,7 +6928,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 856;
+				State = 933;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6231,48 +6990,48 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 114, RULE_seamLine);
+		EnterRule(_localctx, 128, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 859;
+			State = 936;
 			Match(SEAM);
-			State = 861;
+			State = 938;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 860;
+				State = 937;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 863;
+				State = 940;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
-			State = 872;
+			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082653292458941L) != 0) );
+			State = 949;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 865;
+				State = 942;
 				Match(COMMA);
-				State = 870;
+				State = 947;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 37)) & ~0x3f) == 0 && ((1L << (_la - 37)) & 70918500007937L) != 0)) {
+				if (((((_la - 43)) & ~0x3f) == 0 && ((1L << (_la - 43)) & 565148976709633L) != 0)) {
 					{
-					State = 866;
+					State = 943;
 					_localctx.rows = selection();
-					State = 868;
+					State = 945;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 867;
+						State = 944;
 						Match(COMMA);
 						}
 					}
@@ -6283,48 +7042,48 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 874;
+			State = 951;
 			Match(WITH);
-			State = 876;
+			State = 953;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 875;
+				State = 952;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 878;
+				State = 955;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 8646334556342841339L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782841878118387L) != 0) );
-			State = 884;
+			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082653292458941L) != 0) );
+			State = 961;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 880;
+				State = 957;
 				Match(COMMA);
-				State = 881;
+				State = 958;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 886;
+				State = 963;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 889;
+			State = 966;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 887;
+				State = 964;
 				Match(COLON);
-				State = 888;
+				State = 965;
 				_localctx.worked = rate();
 				}
 			}
@@ -6364,9 +7123,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 116, RULE_seamPart);
+		EnterRule(_localctx, 130, RULE_seamPart);
 		try {
-			State = 900;
+			State = 977;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -6375,43 +7134,43 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 891;
+				State = 968;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 892;
+				State = 969;
 				Match(EASING);
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 893;
+				State = 970;
 				Match(IN);
-				State = 897;
+				State = 974;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 894;
+					State = 971;
 					Match(THE);
-					State = 895;
+					State = 972;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 896;
+					State = 973;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 899;
+				State = 976;
 				Match(ORDER);
 				}
 				break;
@@ -6449,23 +7208,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 118, RULE_walkWord);
+		EnterRule(_localctx, 132, RULE_walkWord);
 		try {
-			State = 908;
+			State = 985;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
+			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BODY:
 			case CHAIN:
 			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
+			case EASE:
 			case EXPECT:
 			case FASTEN:
+			case FINISHED:
 			case FROM:
 			case GAUGE:
 			case HOOK:
 			case LEFT:
+			case MADE:
 			case MARK:
 			case MEASURE:
 			case NOTATION:
@@ -6479,6 +7243,7 @@ internal partial class TurnrowParser : Parser {
 			case SIZES:
 			case SKILL:
 			case STRAIGHT:
+			case SWATCH:
 			case TERMS:
 			case TURN:
 			case VERSION:
@@ -6505,9 +7270,11 @@ internal partial class TurnrowParser : Parser {
 			case ENDS:
 			case EVEN:
 			case EVERY:
+			case EXTRA:
 			case FACING:
 			case FOUNDATION:
 			case HERE:
+			case HIGH:
 			case IS:
 			case LONGER:
 			case MIRRORED:
@@ -6536,49 +7303,51 @@ internal partial class TurnrowParser : Parser {
 			case TURNING:
 			case TURNS:
 			case UP:
+			case WEIGH:
 			case WEIGHT:
+			case WIDE:
 			case WITHIN:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 902;
+				State = 979;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 903;
+				State = 980;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 904;
+				State = 981;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 905;
+				State = 982;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 906;
+				State = 983;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 907;
+				State = 984;
 				Match(STITCHES);
 				}
 				break;
@@ -6629,10 +7398,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 120, RULE_selection);
+		EnterRule(_localctx, 134, RULE_selection);
 		int _la;
 		try {
-			State = 926;
+			State = 1003;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -6640,19 +7409,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 912;
+				State = 989;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 910;
+					State = 987;
 					_localctx.all = Match(ALL);
-					State = 911;
+					State = 988;
 					Match(BUT);
 					}
 				}
 
-				State = 914;
+				State = 991;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6662,28 +7431,33 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 919;
+				State = 996;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 915;
+					State = 992;
 					Match(ROW);
 					}
 					break;
 				case OPEN:
+				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BODY:
 				case CHAIN:
 				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
+				case EASE:
 				case EXPECT:
 				case FASTEN:
+				case FINISHED:
 				case FROM:
 				case GAUGE:
 				case HOOK:
 				case LEFT:
+				case MADE:
 				case MARK:
 				case MEASURE:
 				case NOTATION:
@@ -6697,6 +7471,7 @@ internal partial class TurnrowParser : Parser {
 				case SIZES:
 				case SKILL:
 				case STRAIGHT:
+				case SWATCH:
 				case TERMS:
 				case TURN:
 				case VERSION:
@@ -6723,9 +7498,11 @@ internal partial class TurnrowParser : Parser {
 				case ENDS:
 				case EVEN:
 				case EVERY:
+				case EXTRA:
 				case FACING:
 				case FOUNDATION:
 				case HERE:
+				case HIGH:
 				case IS:
 				case LONGER:
 				case MIRRORED:
@@ -6754,7 +7531,9 @@ internal partial class TurnrowParser : Parser {
 				case TURNING:
 				case TURNS:
 				case UP:
+				case WEIGH:
 				case WEIGHT:
+				case WIDE:
 				case WITHIN:
 				case G:
 				case OZ:
@@ -6762,9 +7541,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 916;
+					State = 993;
 					_localctx.amount = count();
-					State = 917;
+					State = 994;
 					rowsWord();
 					}
 					break;
@@ -6776,13 +7555,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 921;
+				State = 998;
 				Match(ROWS);
-				State = 922;
+				State = 999;
 				_localctx.from = count();
-				State = 923;
+				State = 1000;
 				Match(TO);
-				State = 924;
+				State = 1001;
 				_localctx.to = count();
 				}
 				break;
@@ -6840,66 +7619,71 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 122, RULE_rate);
+		EnterRule(_localctx, 136, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 929;
+			State = 1006;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 928;
+				State = 1005;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 932;
+			State = 1009;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 931;
+				State = 1008;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 934;
+				State = 1011;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
-			State = 956;
+			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
+			State = 1033;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 936;
+				State = 1013;
 				_localctx.way = Match(IN);
-				State = 937;
+				State = 1014;
 				Match(EACH);
-				State = 944;
+				State = 1021;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 938;
+					State = 1015;
 					_localctx.row = Match(ROW);
 					}
 					break;
+				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BODY:
 				case CHAIN:
 				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
+				case EASE:
 				case EXPECT:
 				case FASTEN:
+				case FINISHED:
 				case FROM:
 				case GAUGE:
 				case HOOK:
 				case LEFT:
+				case MADE:
 				case MARK:
 				case MEASURE:
 				case NOTATION:
@@ -6913,6 +7697,7 @@ internal partial class TurnrowParser : Parser {
 				case SIZES:
 				case SKILL:
 				case STRAIGHT:
+				case SWATCH:
 				case TERMS:
 				case TURN:
 				case VERSION:
@@ -6939,9 +7724,11 @@ internal partial class TurnrowParser : Parser {
 				case ENDS:
 				case EVEN:
 				case EVERY:
+				case EXTRA:
 				case FACING:
 				case FOUNDATION:
 				case HERE:
+				case HIGH:
 				case IS:
 				case LONGER:
 				case MIRRORED:
@@ -6970,27 +7757,29 @@ internal partial class TurnrowParser : Parser {
 				case TURNING:
 				case TURNS:
 				case UP:
+				case WEIGH:
 				case WEIGHT:
+				case WIDE:
 				case WITHIN:
 				case G:
 				case OZ:
 				case WORD:
 					{
-					State = 940;
+					State = 1017;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 939;
+						State = 1016;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 942;
+						State = 1019;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
+					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
 					}
 					break;
 				default:
@@ -7000,30 +7789,35 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 946;
+				State = 1023;
 				_localctx.way = Match(PER);
-				State = 954;
+				State = 1031;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 947;
+					State = 1024;
 					_localctx.row = Match(ROW);
 					}
 					break;
 				case OPEN:
+				case ACCEPT:
 				case ADD:
 				case BEGIN:
+				case BODY:
 				case CHAIN:
 				case CLAIMS:
 				case COUNT:
 				case DIVIDE:
+				case EASE:
 				case EXPECT:
 				case FASTEN:
+				case FINISHED:
 				case FROM:
 				case GAUGE:
 				case HOOK:
 				case LEFT:
+				case MADE:
 				case MARK:
 				case MEASURE:
 				case NOTATION:
@@ -7037,6 +7831,7 @@ internal partial class TurnrowParser : Parser {
 				case SIZES:
 				case SKILL:
 				case STRAIGHT:
+				case SWATCH:
 				case TERMS:
 				case TURN:
 				case VERSION:
@@ -7063,9 +7858,11 @@ internal partial class TurnrowParser : Parser {
 				case ENDS:
 				case EVEN:
 				case EVERY:
+				case EXTRA:
 				case FACING:
 				case FOUNDATION:
 				case HERE:
+				case HIGH:
 				case IS:
 				case LONGER:
 				case MIRRORED:
@@ -7094,7 +7891,9 @@ internal partial class TurnrowParser : Parser {
 				case TURNING:
 				case TURNS:
 				case UP:
+				case WEIGH:
 				case WEIGHT:
+				case WIDE:
 				case WITHIN:
 				case G:
 				case OZ:
@@ -7102,36 +7901,41 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 948;
+					State = 1025;
 					_localctx.over = count();
-					State = 952;
+					State = 1029;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 949;
+						State = 1026;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 950;
+						State = 1027;
 						Match(STITCHES);
 						}
 						break;
+					case ACCEPT:
 					case ADD:
 					case BEGIN:
+					case BODY:
 					case CHAIN:
 					case CLAIMS:
 					case COUNT:
 					case DIVIDE:
+					case EASE:
 					case EXPECT:
 					case FASTEN:
+					case FINISHED:
 					case FROM:
 					case GAUGE:
 					case HOOK:
 					case LEFT:
+					case MADE:
 					case MARK:
 					case MEASURE:
 					case NOTATION:
@@ -7145,6 +7949,7 @@ internal partial class TurnrowParser : Parser {
 					case SIZES:
 					case SKILL:
 					case STRAIGHT:
+					case SWATCH:
 					case TERMS:
 					case TURN:
 					case VERSION:
@@ -7171,9 +7976,11 @@ internal partial class TurnrowParser : Parser {
 					case ENDS:
 					case EVEN:
 					case EVERY:
+					case EXTRA:
 					case FACING:
 					case FOUNDATION:
 					case HERE:
+					case HIGH:
 					case IS:
 					case LONGER:
 					case MIRRORED:
@@ -7202,13 +8009,15 @@ internal partial class TurnrowParser : Parser {
 					case TURNING:
 					case TURNS:
 					case UP:
+					case WEIGH:
 					case WEIGHT:
+					case WIDE:
 					case WITHIN:
 					case G:
 					case OZ:
 					case WORD:
 						{
-						State = 951;
+						State = 1028;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -7276,34 +8085,34 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 124, RULE_expectLine);
+		EnterRule(_localctx, 138, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 958;
+			State = 1035;
 			Match(EXPECT);
-			State = 959;
+			State = 1036;
 			_localctx.left = expected();
-			State = 969;
+			State = 1046;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 960;
+				State = 1037;
 				Match(MEASURE);
-				State = 961;
+				State = 1038;
 				_localctx.length = sum();
-				State = 965;
+				State = 1042;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 962;
+					State = 1039;
 					Match(COMMA);
-					State = 963;
+					State = 1040;
 					Match(WITHIN);
-					State = 964;
+					State = 1041;
 					_localctx.within = sum();
 					}
 				}
@@ -7313,7 +8122,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 967;
+				State = 1044;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7322,7 +8131,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 968;
+				State = 1045;
 				_localctx.right = expected();
 				}
 				break;
@@ -7370,29 +8179,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 126, RULE_expected);
+		EnterRule(_localctx, 140, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 971;
+			State = 1048;
 			_localctx.value = sum();
-			State = 982;
+			State = 1059;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 973;
+				State = 1050;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 972;
+					State = 1049;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 975;
+				State = 1052;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -7402,18 +8211,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 979;
+				State = 1056;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 976;
+					State = 1053;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 981;
+					State = 1058;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7455,21 +8264,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 128, RULE_expectedMore);
+		EnterRule(_localctx, 142, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 984;
+			State = 1061;
 			_localctx.by = sign();
-			State = 985;
+			State = 1062;
 			_localctx.value = single();
-			State = 987;
+			State = 1064;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 986;
+				State = 1063;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -7527,43 +8336,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 130, RULE_claim);
+		EnterRule(_localctx, 144, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 989;
+			State = 1066;
 			Match(EQUALS);
-			State = 990;
+			State = 1067;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 995;
+			State = 1072;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 991;
+				State = 1068;
 				Match(COMMA);
-				State = 992;
+				State = 1069;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 997;
+				State = 1074;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1003;
+			State = 1080;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 998;
+				State = 1075;
 				_localctx.without = Match(WITHOUT);
-				State = 999;
+				State = 1076;
 				Match(TURNING);
-				State = 1000;
+				State = 1077;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7576,9 +8385,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1001;
+				State = 1078;
 				_localctx.with = Match(WITH);
-				State = 1002;
+				State = 1079;
 				Match(CHAINS);
 				}
 				break;
@@ -7625,28 +8434,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 132, RULE_claimPart);
+		EnterRule(_localctx, 146, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1005;
+			State = 1082;
 			_localctx.amount = count();
-			State = 1012;
+			State = 1089;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
+			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BODY:
 			case CHAIN:
 			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
+			case EASE:
 			case EXPECT:
 			case FASTEN:
+			case FINISHED:
 			case FROM:
 			case GAUGE:
 			case HOOK:
 			case LEFT:
+			case MADE:
 			case MARK:
 			case MEASURE:
 			case NOTATION:
@@ -7660,6 +8474,7 @@ internal partial class TurnrowParser : Parser {
 			case SIZES:
 			case SKILL:
 			case STRAIGHT:
+			case SWATCH:
 			case TERMS:
 			case TURN:
 			case VERSION:
@@ -7686,9 +8501,11 @@ internal partial class TurnrowParser : Parser {
 			case ENDS:
 			case EVEN:
 			case EVERY:
+			case EXTRA:
 			case FACING:
 			case FOUNDATION:
 			case HERE:
+			case HIGH:
 			case IS:
 			case LONGER:
 			case MIRRORED:
@@ -7717,32 +8534,34 @@ internal partial class TurnrowParser : Parser {
 			case TURNING:
 			case TURNS:
 			case UP:
+			case WEIGH:
 			case WEIGHT:
+			case WIDE:
 			case WITHIN:
 			case G:
 			case OZ:
 			case WORD:
 				{
-				State = 1007;
+				State = 1084;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1006;
+					State = 1083;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1009;
+					State = 1086;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
+				} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1011;
+				State = 1088;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -7785,33 +8604,38 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 134, RULE_edge);
+		EnterRule(_localctx, 148, RULE_edge);
 		int _la;
 		try {
-			State = 1020;
+			State = 1097;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1014;
+				State = 1091;
 				Match(BOTH);
-				State = 1015;
+				State = 1092;
 				Match(EDGES);
 				}
 				break;
+			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BODY:
 			case CHAIN:
 			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
+			case EASE:
 			case EXPECT:
 			case FASTEN:
+			case FINISHED:
 			case FROM:
 			case GAUGE:
 			case HOOK:
 			case LEFT:
+			case MADE:
 			case MARK:
 			case MEASURE:
 			case NOTATION:
@@ -7825,6 +8649,7 @@ internal partial class TurnrowParser : Parser {
 			case SIZES:
 			case SKILL:
 			case STRAIGHT:
+			case SWATCH:
 			case TERMS:
 			case TURN:
 			case VERSION:
@@ -7851,9 +8676,11 @@ internal partial class TurnrowParser : Parser {
 			case ENDS:
 			case EVEN:
 			case EVERY:
+			case EXTRA:
 			case FACING:
 			case FOUNDATION:
 			case HERE:
+			case HIGH:
 			case IS:
 			case LONGER:
 			case MIRRORED:
@@ -7882,21 +8709,23 @@ internal partial class TurnrowParser : Parser {
 			case TURNING:
 			case TURNS:
 			case UP:
+			case WEIGH:
 			case WEIGHT:
+			case WIDE:
 			case WITHIN:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1016;
+				State = 1093;
 				_localctx.called = name();
-				State = 1018;
+				State = 1095;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1017;
+					State = 1094;
 					Match(EDGE);
 					}
 				}
@@ -7931,12 +8760,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 136, RULE_side);
+		EnterRule(_localctx, 150, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1022;
+			State = 1099;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -7971,12 +8800,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 138, RULE_change);
+		EnterRule(_localctx, 152, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1024;
+			State = 1101;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8017,26 +8846,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 140, RULE_stitch);
+		EnterRule(_localctx, 154, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1027;
+			State = 1104;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1026;
+				State = 1103;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1029;
+				State = 1106;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0) );
+			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8063,12 +8892,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 142, RULE_rowsWord);
+		EnterRule(_localctx, 156, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1031;
+			State = 1108;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8103,12 +8932,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 144, RULE_stitchesWord);
+		EnterRule(_localctx, 158, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1033;
+			State = 1110;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8153,25 +8982,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 146, RULE_sum);
+		EnterRule(_localctx, 160, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1035;
+			State = 1112;
 			_localctx.first = factor();
-			State = 1039;
+			State = 1116;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1036;
+				State = 1113;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1041;
+				State = 1118;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8207,13 +9036,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 148, RULE_sumOperation);
+		EnterRule(_localctx, 162, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1042;
+			State = 1119;
 			_localctx.by = sign();
-			State = 1043;
+			State = 1120;
 			_localctx.value = factor();
 			}
 		}
@@ -8257,42 +9086,47 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 150, RULE_factor);
+		EnterRule(_localctx, 164, RULE_factor);
 		int _la;
 		try {
-			State = 1054;
+			State = 1131;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1045;
+				State = 1122;
 				_localctx.amount = list();
-				State = 1047;
+				State = 1124;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 791648371998721L) != 0)) {
+				if (((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 3166593487994881L) != 0)) {
 					{
-					State = 1046;
+					State = 1123;
 					_localctx.measure = unit();
 					}
 				}
 
 				}
 				break;
+			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BODY:
 			case CHAIN:
 			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
+			case EASE:
 			case EXPECT:
 			case FASTEN:
+			case FINISHED:
 			case FROM:
 			case GAUGE:
 			case HOOK:
 			case LEFT:
+			case MADE:
 			case MARK:
 			case MEASURE:
 			case NOTATION:
@@ -8306,6 +9140,7 @@ internal partial class TurnrowParser : Parser {
 			case SIZES:
 			case SKILL:
 			case STRAIGHT:
+			case SWATCH:
 			case TERMS:
 			case TURN:
 			case VERSION:
@@ -8332,9 +9167,11 @@ internal partial class TurnrowParser : Parser {
 			case ENDS:
 			case EVEN:
 			case EVERY:
+			case EXTRA:
 			case FACING:
 			case FOUNDATION:
 			case HERE:
+			case HIGH:
 			case IS:
 			case LONGER:
 			case MIRRORED:
@@ -8363,25 +9200,27 @@ internal partial class TurnrowParser : Parser {
 			case TURNING:
 			case TURNS:
 			case UP:
+			case WEIGH:
 			case WEIGHT:
+			case WIDE:
 			case WITHIN:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1049;
+				State = 1126;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1050;
+				State = 1127;
 				Match(OPEN);
-				State = 1051;
+				State = 1128;
 				_localctx.inside = sum();
-				State = 1052;
+				State = 1129;
 				Match(CLOSE);
 				}
 				break;
@@ -8423,25 +9262,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 152, RULE_count);
+		EnterRule(_localctx, 166, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1056;
+			State = 1133;
 			_localctx.first = single();
-			State = 1060;
+			State = 1137;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1057;
+				State = 1134;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1062;
+				State = 1139;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8477,13 +9316,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 154, RULE_countOperation);
+		EnterRule(_localctx, 168, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1063;
+			State = 1140;
 			_localctx.by = sign();
-			State = 1064;
+			State = 1141;
 			_localctx.value = single();
 			}
 		}
@@ -8523,31 +9362,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 156, RULE_single);
+		EnterRule(_localctx, 170, RULE_single);
 		try {
-			State = 1072;
+			State = 1149;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1066;
+				State = 1143;
 				_localctx.amount = list();
 				}
 				break;
+			case ACCEPT:
 			case ADD:
 			case BEGIN:
+			case BODY:
 			case CHAIN:
 			case CLAIMS:
 			case COUNT:
 			case DIVIDE:
+			case EASE:
 			case EXPECT:
 			case FASTEN:
+			case FINISHED:
 			case FROM:
 			case GAUGE:
 			case HOOK:
 			case LEFT:
+			case MADE:
 			case MARK:
 			case MEASURE:
 			case NOTATION:
@@ -8561,6 +9405,7 @@ internal partial class TurnrowParser : Parser {
 			case SIZES:
 			case SKILL:
 			case STRAIGHT:
+			case SWATCH:
 			case TERMS:
 			case TURN:
 			case VERSION:
@@ -8587,9 +9432,11 @@ internal partial class TurnrowParser : Parser {
 			case ENDS:
 			case EVEN:
 			case EVERY:
+			case EXTRA:
 			case FACING:
 			case FOUNDATION:
 			case HERE:
+			case HIGH:
 			case IS:
 			case LONGER:
 			case MIRRORED:
@@ -8618,25 +9465,27 @@ internal partial class TurnrowParser : Parser {
 			case TURNING:
 			case TURNS:
 			case UP:
+			case WEIGH:
 			case WEIGHT:
+			case WIDE:
 			case WITHIN:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1067;
+				State = 1144;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1068;
+				State = 1145;
 				Match(OPEN);
-				State = 1069;
+				State = 1146;
 				_localctx.inside = count();
-				State = 1070;
+				State = 1147;
 				Match(CLOSE);
 				}
 				break;
@@ -8670,14 +9519,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 158, RULE_sign);
+		EnterRule(_localctx, 172, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1074;
+			State = 1151;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 15360L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -8723,41 +9572,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 160, RULE_list);
+		EnterRule(_localctx, 174, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1076;
+			State = 1153;
 			_localctx.first = number();
-			State = 1088;
+			State = 1165;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1077;
+				State = 1154;
 				Match(OPEN);
-				State = 1078;
+				State = 1155;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1083;
+				State = 1160;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1079;
+					State = 1156;
 					Match(COMMA);
-					State = 1080;
+					State = 1157;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1085;
+					State = 1162;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1086;
+				State = 1163;
 				Match(CLOSE);
 				}
 			}
@@ -8790,23 +9639,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 162, RULE_number);
+		EnterRule(_localctx, 176, RULE_number);
 		int _la;
 		try {
-			State = 1095;
+			State = 1172;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1090;
+				State = 1167;
 				_localctx.whole = Match(NUMBER);
-				State = 1092;
+				State = 1169;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1091;
+					State = 1168;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -8816,7 +9665,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1094;
+				State = 1171;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -8851,14 +9700,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 164, RULE_unit);
+		EnterRule(_localctx, 178, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1097;
+			State = 1174;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 791648371998721L) != 0)) ) {
+			if ( !(((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 3166593487994881L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -8880,6 +9729,12 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class NameContext : ParserRuleContext {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD() { return GetToken(TurnrowParser.WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACCEPT() { return GetToken(TurnrowParser.ACCEPT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BODY() { return GetToken(TurnrowParser.BODY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EASE() { return GetToken(TurnrowParser.EASE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FINISHED() { return GetToken(TurnrowParser.FINISHED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MADE() { return GetToken(TurnrowParser.MADE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SWATCH() { return GetToken(TurnrowParser.SWATCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEGIN() { return GetToken(TurnrowParser.BEGIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAIN() { return GetToken(TurnrowParser.CHAIN, 0); }
@@ -8931,9 +9786,11 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ENDS() { return GetToken(TurnrowParser.ENDS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVEN() { return GetToken(TurnrowParser.EVEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVERY() { return GetToken(TurnrowParser.EVERY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EXTRA() { return GetToken(TurnrowParser.EXTRA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FACING() { return GetToken(TurnrowParser.FACING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOUNDATION() { return GetToken(TurnrowParser.FOUNDATION, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MIRRORED() { return GetToken(TurnrowParser.MIRRORED, 0); }
@@ -8962,7 +9819,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNING() { return GetToken(TurnrowParser.TURNING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UP() { return GetToken(TurnrowParser.UP, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEIGH() { return GetToken(TurnrowParser.WEIGH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEIGHT() { return GetToken(TurnrowParser.WEIGHT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WIDE() { return GetToken(TurnrowParser.WIDE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHIN() { return GetToken(TurnrowParser.WITHIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode G() { return GetToken(TurnrowParser.G, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OZ() { return GetToken(TurnrowParser.OZ, 0); }
@@ -8976,14 +9835,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 166, RULE_name);
+		EnterRule(_localctx, 180, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1099;
+			State = 1176;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 14)) & ~0x3f) == 0 && ((1L << (_la - 14)) & 4034648537902870523L) != 0) || ((((_la - 78)) & ~0x3f) == 0 && ((1L << (_la - 78)) & 5782839730634707L) != 0)) ) {
+			if ( !(((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9004,7 +9863,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,138,1102,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,149,1179,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -9015,390 +9874,420 @@ internal partial class TurnrowParser : Parser {
 		2,57,7,57,2,58,7,58,2,59,7,59,2,60,7,60,2,61,7,61,2,62,7,62,2,63,7,63,
 		2,64,7,64,2,65,7,65,2,66,7,66,2,67,7,67,2,68,7,68,2,69,7,69,2,70,7,70,
 		2,71,7,71,2,72,7,72,2,73,7,73,2,74,7,74,2,75,7,75,2,76,7,76,2,77,7,77,
-		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,1,0,1,0,1,
+		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
+		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,1,0,1,0,1,
 		0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
 		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,3,2,208,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,
-		3,6,223,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,232,8,8,10,8,12,8,235,9,8,
-		1,9,1,9,1,9,1,9,1,9,3,9,242,8,9,3,9,244,8,9,1,10,1,10,1,10,1,11,1,11,1,
-		11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,260,8,14,1,14,1,14,5,14,
-		264,8,14,10,14,12,14,267,9,14,1,15,1,15,1,15,1,15,1,15,3,15,274,8,15,1,
-		16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
-		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,299,8,17,1,18,1,18,1,18,
-		1,19,1,19,1,19,1,19,1,19,3,19,309,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,
-		19,3,19,318,8,19,1,19,1,19,5,19,322,8,19,10,19,12,19,325,9,19,1,20,1,20,
-		1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,336,8,20,1,21,1,21,1,21,1,21,1,
-		21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,353,8,22,3,22,
-		355,8,22,1,22,1,22,5,22,359,8,22,10,22,12,22,362,9,22,1,23,1,23,1,23,1,
-		23,1,23,1,23,3,23,370,8,23,1,24,1,24,1,24,1,24,1,24,1,24,1,24,3,24,379,
-		8,24,1,24,1,24,3,24,383,8,24,1,25,1,25,1,25,3,25,388,8,25,1,25,3,25,391,
-		8,25,1,26,1,26,1,26,1,26,1,26,1,26,1,26,1,26,3,26,401,8,26,1,26,1,26,1,
-		26,1,26,1,26,1,26,3,26,409,8,26,1,26,1,26,1,26,1,26,1,26,1,26,5,26,417,
-		8,26,10,26,12,26,420,9,26,1,26,1,26,1,26,1,26,5,26,426,8,26,10,26,12,26,
-		429,9,26,3,26,431,8,26,1,27,4,27,434,8,27,11,27,12,27,435,1,27,1,27,5,
-		27,440,8,27,10,27,12,27,443,9,27,1,28,1,28,1,28,1,28,3,28,449,8,28,1,29,
-		1,29,1,29,1,29,1,29,3,29,456,8,29,1,30,1,30,1,30,3,30,461,8,30,1,31,1,
-		31,1,31,1,31,1,31,1,31,1,31,1,31,1,31,1,31,3,31,473,8,31,1,31,1,31,3,31,
-		477,8,31,1,32,1,32,1,32,1,32,1,32,1,33,1,33,1,33,1,33,1,33,5,33,489,8,
-		33,10,33,12,33,492,9,33,1,34,1,34,1,34,1,34,1,34,1,34,3,34,500,8,34,1,
-		35,1,35,1,35,1,36,1,36,1,36,1,36,1,37,1,37,3,37,511,8,37,1,37,3,37,514,
-		8,37,1,37,1,37,1,37,3,37,519,8,37,1,38,1,38,1,38,1,38,1,38,3,38,526,8,
-		38,1,38,1,38,1,38,3,38,531,8,38,1,39,1,39,1,39,5,39,536,8,39,10,39,12,
-		39,539,9,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,548,8,40,1,40,3,40,
-		551,8,40,1,40,1,40,3,40,555,8,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,
-		40,564,8,40,1,40,3,40,567,8,40,1,40,4,40,570,8,40,11,40,12,40,571,1,40,
-		1,40,3,40,576,8,40,1,40,3,40,579,8,40,1,40,1,40,3,40,583,8,40,3,40,585,
-		8,40,1,40,3,40,588,8,40,3,40,590,8,40,1,41,4,41,593,8,41,11,41,12,41,594,
-		1,41,1,41,5,41,599,8,41,10,41,12,41,602,9,41,1,41,3,41,605,8,41,1,42,1,
-		42,3,42,609,8,42,1,42,3,42,612,8,42,1,43,1,43,1,43,1,43,1,43,1,43,3,43,
-		620,8,43,1,44,1,44,1,44,5,44,625,8,44,10,44,12,44,628,9,44,1,44,1,44,4,
-		44,632,8,44,11,44,12,44,633,3,44,636,8,44,1,44,1,44,1,44,1,44,3,44,642,
-		8,44,1,44,1,44,5,44,646,8,44,10,44,12,44,649,9,44,1,44,1,44,4,44,653,8,
-		44,11,44,12,44,654,3,44,657,8,44,1,44,1,44,1,44,1,44,1,44,1,44,3,44,665,
-		8,44,3,44,667,8,44,1,45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,677,8,
-		45,1,45,1,45,1,45,1,45,1,45,1,45,1,45,3,45,686,8,45,3,45,688,8,45,1,45,
-		3,45,691,8,45,1,46,1,46,1,46,1,46,1,46,1,46,1,46,1,46,3,46,701,8,46,1,
-		46,1,46,3,46,705,8,46,1,46,1,46,5,46,709,8,46,10,46,12,46,712,9,46,1,46,
-		3,46,715,8,46,1,47,1,47,1,47,1,47,1,47,1,47,3,47,723,8,47,1,48,1,48,1,
-		48,1,48,1,48,3,48,730,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,
-		740,8,49,1,49,3,49,743,8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,
-		50,3,50,754,8,50,1,50,1,50,1,50,1,50,5,50,760,8,50,10,50,12,50,763,9,50,
-		1,50,3,50,766,8,50,1,50,3,50,769,8,50,1,51,1,51,1,51,1,51,1,51,3,51,776,
-		8,51,1,51,1,51,1,51,1,51,1,51,3,51,783,8,51,1,51,1,51,5,51,787,8,51,10,
-		51,12,51,790,9,51,1,52,3,52,793,8,52,1,52,1,52,3,52,797,8,52,1,53,1,53,
-		1,53,1,53,1,53,3,53,804,8,53,1,53,1,53,1,53,3,53,809,8,53,1,53,1,53,1,
-		53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,821,8,53,3,53,823,8,53,1,54,
-		1,54,3,54,827,8,54,1,54,1,54,1,54,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,
-		55,5,55,840,8,55,10,55,12,55,843,9,55,1,56,1,56,1,56,1,56,1,56,1,56,1,
-		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,858,8,56,1,57,1,57,4,57,862,8,57,
-		11,57,12,57,863,1,57,1,57,1,57,3,57,869,8,57,3,57,871,8,57,3,57,873,8,
-		57,1,57,1,57,4,57,877,8,57,11,57,12,57,878,1,57,1,57,5,57,883,8,57,10,
-		57,12,57,886,9,57,1,57,1,57,3,57,890,8,57,1,58,1,58,1,58,1,58,1,58,1,58,
-		3,58,898,8,58,1,58,3,58,901,8,58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,909,
-		8,59,1,60,1,60,3,60,913,8,60,1,60,1,60,1,60,1,60,1,60,3,60,920,8,60,1,
-		60,1,60,1,60,1,60,1,60,3,60,927,8,60,1,61,3,61,930,8,61,1,61,4,61,933,
-		8,61,11,61,12,61,934,1,61,1,61,1,61,1,61,4,61,941,8,61,11,61,12,61,942,
-		3,61,945,8,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,953,8,61,3,61,955,8,61,
-		3,61,957,8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,966,8,62,1,62,1,
-		62,3,62,970,8,62,1,63,1,63,3,63,974,8,63,1,63,1,63,5,63,978,8,63,10,63,
-		12,63,981,9,63,3,63,983,8,63,1,64,1,64,1,64,3,64,988,8,64,1,65,1,65,1,
-		65,1,65,5,65,994,8,65,10,65,12,65,997,9,65,1,65,1,65,1,65,1,65,1,65,3,
-		65,1004,8,65,1,66,1,66,4,66,1008,8,66,11,66,12,66,1009,1,66,3,66,1013,
-		8,66,1,67,1,67,1,67,1,67,3,67,1019,8,67,3,67,1021,8,67,1,68,1,68,1,69,
-		1,69,1,70,4,70,1028,8,70,11,70,12,70,1029,1,71,1,71,1,72,1,72,1,73,1,73,
-		5,73,1038,8,73,10,73,12,73,1041,9,73,1,74,1,74,1,74,1,75,1,75,3,75,1048,
-		8,75,1,75,1,75,1,75,1,75,1,75,3,75,1055,8,75,1,76,1,76,5,76,1059,8,76,
-		10,76,12,76,1062,9,76,1,77,1,77,1,77,1,78,1,78,1,78,1,78,1,78,1,78,3,78,
-		1073,8,78,1,79,1,79,1,80,1,80,1,80,1,80,1,80,5,80,1082,8,80,10,80,12,80,
-		1085,9,80,1,80,1,80,3,80,1089,8,80,1,81,1,81,3,81,1093,8,81,1,81,3,81,
-		1096,8,81,1,82,1,82,1,83,1,83,1,83,0,0,84,0,2,4,6,8,10,12,14,16,18,20,
-		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
-		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
-		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
-		150,152,154,156,158,160,162,164,166,0,15,2,0,125,126,128,129,2,0,17,17,
-		60,60,2,0,37,37,109,109,2,0,65,65,118,118,2,0,55,55,82,82,2,0,27,27,35,
-		35,4,0,76,76,83,83,88,88,105,105,2,0,76,76,83,83,2,0,104,104,123,123,2,
-		0,63,63,81,81,1,0,36,37,1,0,108,109,1,0,10,13,4,0,80,80,124,124,126,127,
-		129,129,22,0,14,15,17,25,27,35,38,48,50,52,54,55,58,62,64,72,74,75,78,
-		79,82,82,84,97,99,103,105,105,108,108,111,112,114,116,118,119,121,121,
-		125,125,128,128,130,130,1219,0,168,1,0,0,0,2,171,1,0,0,0,4,207,1,0,0,0,
-		6,209,1,0,0,0,8,212,1,0,0,0,10,215,1,0,0,0,12,222,1,0,0,0,14,224,1,0,0,
-		0,16,227,1,0,0,0,18,243,1,0,0,0,20,245,1,0,0,0,22,248,1,0,0,0,24,251,1,
-		0,0,0,26,254,1,0,0,0,28,256,1,0,0,0,30,273,1,0,0,0,32,275,1,0,0,0,34,279,
-		1,0,0,0,36,300,1,0,0,0,38,303,1,0,0,0,40,335,1,0,0,0,42,337,1,0,0,0,44,
-		342,1,0,0,0,46,363,1,0,0,0,48,382,1,0,0,0,50,384,1,0,0,0,52,430,1,0,0,
-		0,54,433,1,0,0,0,56,448,1,0,0,0,58,450,1,0,0,0,60,457,1,0,0,0,62,476,1,
-		0,0,0,64,478,1,0,0,0,66,483,1,0,0,0,68,499,1,0,0,0,70,501,1,0,0,0,72,504,
-		1,0,0,0,74,508,1,0,0,0,76,520,1,0,0,0,78,532,1,0,0,0,80,589,1,0,0,0,82,
-		604,1,0,0,0,84,611,1,0,0,0,86,619,1,0,0,0,88,621,1,0,0,0,90,668,1,0,0,
-		0,92,692,1,0,0,0,94,722,1,0,0,0,96,724,1,0,0,0,98,731,1,0,0,0,100,744,
-		1,0,0,0,102,775,1,0,0,0,104,796,1,0,0,0,106,822,1,0,0,0,108,826,1,0,0,
-		0,110,831,1,0,0,0,112,857,1,0,0,0,114,859,1,0,0,0,116,900,1,0,0,0,118,
-		908,1,0,0,0,120,926,1,0,0,0,122,929,1,0,0,0,124,958,1,0,0,0,126,971,1,
-		0,0,0,128,984,1,0,0,0,130,989,1,0,0,0,132,1005,1,0,0,0,134,1020,1,0,0,
-		0,136,1022,1,0,0,0,138,1024,1,0,0,0,140,1027,1,0,0,0,142,1031,1,0,0,0,
-		144,1033,1,0,0,0,146,1035,1,0,0,0,148,1042,1,0,0,0,150,1054,1,0,0,0,152,
-		1056,1,0,0,0,154,1063,1,0,0,0,156,1072,1,0,0,0,158,1074,1,0,0,0,160,1076,
-		1,0,0,0,162,1095,1,0,0,0,164,1097,1,0,0,0,166,1099,1,0,0,0,168,169,3,4,
-		2,0,169,170,5,0,0,1,170,1,1,0,0,0,171,172,3,130,65,0,172,173,5,0,0,1,173,
-		3,1,0,0,0,174,208,3,6,3,0,175,208,3,8,4,0,176,208,3,10,5,0,177,208,3,14,
-		7,0,178,208,3,16,8,0,179,208,3,20,10,0,180,208,3,22,11,0,181,208,3,24,
-		12,0,182,208,3,26,13,0,183,208,3,28,14,0,184,208,3,32,16,0,185,208,3,34,
-		17,0,186,208,3,38,19,0,187,208,3,42,21,0,188,208,3,44,22,0,189,208,3,50,
-		25,0,190,208,3,58,29,0,191,208,3,60,30,0,192,208,3,62,31,0,193,208,3,64,
-		32,0,194,208,3,66,33,0,195,208,3,70,35,0,196,208,3,72,36,0,197,208,3,74,
-		37,0,198,208,3,76,38,0,199,208,3,90,45,0,200,208,3,92,46,0,201,208,3,96,
-		48,0,202,208,3,98,49,0,203,208,3,100,50,0,204,208,3,114,57,0,205,208,3,
-		124,62,0,206,208,3,46,23,0,207,174,1,0,0,0,207,175,1,0,0,0,207,176,1,0,
-		0,0,207,177,1,0,0,0,207,178,1,0,0,0,207,179,1,0,0,0,207,180,1,0,0,0,207,
-		181,1,0,0,0,207,182,1,0,0,0,207,183,1,0,0,0,207,184,1,0,0,0,207,185,1,
-		0,0,0,207,186,1,0,0,0,207,187,1,0,0,0,207,188,1,0,0,0,207,189,1,0,0,0,
-		207,190,1,0,0,0,207,191,1,0,0,0,207,192,1,0,0,0,207,193,1,0,0,0,207,194,
-		1,0,0,0,207,195,1,0,0,0,207,196,1,0,0,0,207,197,1,0,0,0,207,198,1,0,0,
-		0,207,199,1,0,0,0,207,200,1,0,0,0,207,201,1,0,0,0,207,202,1,0,0,0,207,
-		203,1,0,0,0,207,204,1,0,0,0,207,205,1,0,0,0,207,206,1,0,0,0,208,5,1,0,
-		0,0,209,210,5,30,0,0,210,211,3,162,81,0,211,7,1,0,0,0,212,213,5,32,0,0,
-		213,214,5,135,0,0,214,9,1,0,0,0,215,216,5,45,0,0,216,217,3,12,6,0,217,
-		11,1,0,0,0,218,223,5,131,0,0,219,223,5,134,0,0,220,223,5,135,0,0,221,223,
-		3,166,83,0,222,218,1,0,0,0,222,219,1,0,0,0,222,220,1,0,0,0,222,221,1,0,
-		0,0,223,13,1,0,0,0,224,225,5,43,0,0,225,226,3,166,83,0,226,15,1,0,0,0,
-		227,228,5,40,0,0,228,233,3,18,9,0,229,230,5,4,0,0,230,232,3,18,9,0,231,
-		229,1,0,0,0,232,235,1,0,0,0,233,231,1,0,0,0,233,234,1,0,0,0,234,17,1,0,
-		0,0,235,233,1,0,0,0,236,244,3,166,83,0,237,244,5,135,0,0,238,241,5,131,
-		0,0,239,242,3,166,83,0,240,242,5,13,0,0,241,239,1,0,0,0,241,240,1,0,0,
-		0,241,242,1,0,0,0,242,244,1,0,0,0,243,236,1,0,0,0,243,237,1,0,0,0,243,
-		238,1,0,0,0,244,19,1,0,0,0,245,246,5,41,0,0,246,247,5,135,0,0,247,21,1,
-		0,0,0,248,249,5,31,0,0,249,250,5,135,0,0,250,23,1,0,0,0,251,252,5,46,0,
-		0,252,253,3,166,83,0,253,25,1,0,0,0,254,255,5,3,0,0,255,27,1,0,0,0,256,
-		257,5,48,0,0,257,259,3,166,83,0,258,260,5,135,0,0,259,258,1,0,0,0,259,
-		260,1,0,0,0,260,265,1,0,0,0,261,262,5,4,0,0,262,264,3,30,15,0,263,261,
-		1,0,0,0,264,267,1,0,0,0,265,263,1,0,0,0,265,266,1,0,0,0,266,29,1,0,0,0,
-		267,265,1,0,0,0,268,269,5,119,0,0,269,274,3,162,81,0,270,271,3,162,81,
-		0,271,272,7,0,0,0,272,274,1,0,0,0,273,268,1,0,0,0,273,270,1,0,0,0,274,
-		31,1,0,0,0,275,276,5,25,0,0,276,277,3,162,81,0,277,278,5,127,0,0,278,33,
-		1,0,0,0,279,280,5,24,0,0,280,281,3,140,70,0,281,282,5,6,0,0,282,283,3,
-		162,81,0,283,298,3,144,72,0,284,285,5,53,0,0,285,286,3,162,81,0,286,287,
-		3,142,71,0,287,288,5,113,0,0,288,289,3,36,18,0,289,299,1,0,0,0,290,291,
-		5,113,0,0,291,292,3,36,18,0,292,293,5,4,0,0,293,294,3,162,81,0,294,295,
-		3,142,71,0,295,296,5,113,0,0,296,297,3,36,18,0,297,299,1,0,0,0,298,284,
-		1,0,0,0,298,290,1,0,0,0,299,35,1,0,0,0,300,301,3,162,81,0,301,302,3,164,
-		82,0,302,37,1,0,0,0,303,304,5,44,0,0,304,308,3,140,70,0,305,306,5,4,0,
-		0,306,307,5,88,0,0,307,309,5,36,0,0,308,305,1,0,0,0,308,309,1,0,0,0,309,
-		310,1,0,0,0,310,311,5,6,0,0,311,312,5,60,0,0,312,317,3,162,81,0,313,318,
-		5,62,0,0,314,315,5,64,0,0,315,316,5,89,0,0,316,318,5,19,0,0,317,313,1,
-		0,0,0,317,314,1,0,0,0,317,318,1,0,0,0,318,323,1,0,0,0,319,320,5,4,0,0,
-		320,322,3,40,20,0,321,319,1,0,0,0,322,325,1,0,0,0,323,321,1,0,0,0,323,
-		324,1,0,0,0,324,39,1,0,0,0,325,323,1,0,0,0,326,327,5,76,0,0,327,328,5,
-		108,0,0,328,329,5,80,0,0,329,330,5,133,0,0,330,336,7,1,0,0,331,332,5,89,
-		0,0,332,333,5,80,0,0,333,334,5,110,0,0,334,336,5,78,0,0,335,326,1,0,0,
-		0,335,331,1,0,0,0,336,41,1,0,0,0,337,338,5,29,0,0,338,339,3,166,83,0,339,
-		340,5,82,0,0,340,341,3,146,73,0,341,43,1,0,0,0,342,343,5,19,0,0,343,344,
-		3,166,83,0,344,354,5,82,0,0,345,346,7,2,0,0,346,347,5,77,0,0,347,355,3,
-		146,73,0,348,352,3,146,73,0,349,350,7,2,0,0,350,351,5,77,0,0,351,353,3,
-		146,73,0,352,349,1,0,0,0,352,353,1,0,0,0,353,355,1,0,0,0,354,345,1,0,0,
-		0,354,348,1,0,0,0,355,360,1,0,0,0,356,357,5,4,0,0,357,359,3,48,24,0,358,
-		356,1,0,0,0,359,362,1,0,0,0,360,358,1,0,0,0,360,361,1,0,0,0,361,45,1,0,
-		0,0,362,360,1,0,0,0,363,369,5,18,0,0,364,365,5,122,0,0,365,366,5,115,0,
-		0,366,370,7,1,0,0,367,368,5,120,0,0,368,370,5,61,0,0,369,364,1,0,0,0,369,
-		367,1,0,0,0,370,47,1,0,0,0,371,383,5,90,0,0,372,383,5,72,0,0,373,374,5,
-		87,0,0,374,375,5,91,0,0,375,378,3,156,78,0,376,377,5,10,0,0,377,379,3,
-		156,78,0,378,376,1,0,0,0,378,379,1,0,0,0,379,383,1,0,0,0,380,381,5,103,
-		0,0,381,383,7,3,0,0,382,371,1,0,0,0,382,372,1,0,0,0,382,373,1,0,0,0,382,
-		380,1,0,0,0,383,49,1,0,0,0,384,385,5,33,0,0,385,387,3,166,83,0,386,388,
-		3,52,26,0,387,386,1,0,0,0,387,388,1,0,0,0,388,390,1,0,0,0,389,391,3,130,
-		65,0,390,389,1,0,0,0,390,391,1,0,0,0,391,51,1,0,0,0,392,393,5,23,0,0,393,
-		394,3,166,83,0,394,395,5,6,0,0,395,400,3,152,76,0,396,397,3,144,72,0,397,
-		398,5,57,0,0,398,399,3,134,67,0,399,401,1,0,0,0,400,396,1,0,0,0,400,401,
-		1,0,0,0,401,431,1,0,0,0,402,403,5,82,0,0,403,404,3,166,83,0,404,408,5,
-		85,0,0,405,406,5,4,0,0,406,407,5,114,0,0,407,409,5,97,0,0,408,405,1,0,
-		0,0,408,409,1,0,0,0,409,431,1,0,0,0,410,411,5,99,0,0,411,412,5,118,0,0,
-		412,413,5,52,0,0,413,418,3,54,27,0,414,415,5,53,0,0,415,417,3,54,27,0,
-		416,414,1,0,0,0,417,420,1,0,0,0,418,416,1,0,0,0,418,419,1,0,0,0,419,421,
-		1,0,0,0,420,418,1,0,0,0,421,422,5,6,0,0,422,427,3,122,61,0,423,424,5,4,
-		0,0,424,426,3,122,61,0,425,423,1,0,0,0,426,429,1,0,0,0,427,425,1,0,0,0,
-		427,428,1,0,0,0,428,431,1,0,0,0,429,427,1,0,0,0,430,392,1,0,0,0,430,402,
-		1,0,0,0,430,410,1,0,0,0,431,53,1,0,0,0,432,434,3,118,59,0,433,432,1,0,
-		0,0,434,435,1,0,0,0,435,433,1,0,0,0,435,436,1,0,0,0,436,441,1,0,0,0,437,
-		438,5,4,0,0,438,440,3,56,28,0,439,437,1,0,0,0,440,443,1,0,0,0,441,439,
-		1,0,0,0,441,442,1,0,0,0,442,55,1,0,0,0,443,441,1,0,0,0,444,449,3,120,60,
-		0,445,446,3,136,68,0,446,447,5,75,0,0,447,449,1,0,0,0,448,444,1,0,0,0,
-		448,445,1,0,0,0,449,57,1,0,0,0,450,451,5,15,0,0,451,452,5,120,0,0,452,
-		453,3,152,76,0,453,455,3,144,72,0,454,456,3,130,65,0,455,454,1,0,0,0,455,
-		456,1,0,0,0,456,59,1,0,0,0,457,458,5,17,0,0,458,460,3,152,76,0,459,461,
-		3,130,65,0,460,459,1,0,0,0,460,461,1,0,0,0,461,61,1,0,0,0,462,463,5,23,
-		0,0,463,464,5,79,0,0,464,465,3,134,67,0,465,466,7,4,0,0,466,467,3,166,
-		83,0,467,477,1,0,0,0,468,469,5,16,0,0,469,473,5,69,0,0,470,471,7,5,0,0,
-		471,473,5,68,0,0,472,468,1,0,0,0,472,470,1,0,0,0,473,474,1,0,0,0,474,475,
-		7,4,0,0,475,477,3,166,83,0,476,462,1,0,0,0,476,472,1,0,0,0,477,63,1,0,
-		0,0,478,479,5,28,0,0,479,480,5,88,0,0,480,481,5,36,0,0,481,482,3,166,83,
-		0,482,65,1,0,0,0,483,484,5,20,0,0,484,485,5,6,0,0,485,490,3,68,34,0,486,
-		487,5,4,0,0,487,489,3,68,34,0,488,486,1,0,0,0,489,492,1,0,0,0,490,488,
-		1,0,0,0,490,491,1,0,0,0,491,67,1,0,0,0,492,490,1,0,0,0,493,494,5,106,0,
-		0,494,500,3,152,76,0,495,496,3,152,76,0,496,497,5,77,0,0,497,498,3,166,
-		83,0,498,500,1,0,0,0,499,493,1,0,0,0,499,495,1,0,0,0,500,69,1,0,0,0,501,
-		502,5,22,0,0,502,503,5,92,0,0,503,71,1,0,0,0,504,505,5,47,0,0,505,506,
-		5,80,0,0,506,507,5,71,0,0,507,73,1,0,0,0,508,510,5,36,0,0,509,511,3,152,
-		76,0,510,509,1,0,0,0,510,511,1,0,0,0,511,513,1,0,0,0,512,514,3,136,68,
-		0,513,512,1,0,0,0,513,514,1,0,0,0,514,515,1,0,0,0,515,516,5,6,0,0,516,
-		518,3,78,39,0,517,519,3,130,65,0,518,517,1,0,0,0,518,519,1,0,0,0,519,75,
-		1,0,0,0,520,521,5,37,0,0,521,522,3,152,76,0,522,523,5,113,0,0,523,525,
-		3,152,76,0,524,526,3,136,68,0,525,524,1,0,0,0,525,526,1,0,0,0,526,527,
-		1,0,0,0,527,528,5,6,0,0,528,530,3,78,39,0,529,531,3,130,65,0,530,529,1,
-		0,0,0,530,531,1,0,0,0,531,77,1,0,0,0,532,537,3,80,40,0,533,534,5,4,0,0,
-		534,536,3,80,40,0,535,533,1,0,0,0,536,539,1,0,0,0,537,535,1,0,0,0,537,
-		538,1,0,0,0,538,79,1,0,0,0,539,537,1,0,0,0,540,541,5,7,0,0,541,542,3,78,
-		39,0,542,547,5,8,0,0,543,544,3,152,76,0,544,545,5,112,0,0,545,548,1,0,
-		0,0,546,548,3,86,43,0,547,543,1,0,0,0,547,546,1,0,0,0,547,548,1,0,0,0,
-		548,550,1,0,0,0,549,551,3,88,44,0,550,549,1,0,0,0,550,551,1,0,0,0,551,
-		590,1,0,0,0,552,554,5,106,0,0,553,555,3,152,76,0,554,553,1,0,0,0,554,555,
-		1,0,0,0,555,590,1,0,0,0,556,557,5,107,0,0,557,558,5,97,0,0,558,590,3,152,
-		76,0,559,563,5,26,0,0,560,561,5,110,0,0,561,564,5,102,0,0,562,564,3,152,
-		76,0,563,560,1,0,0,0,563,562,1,0,0,0,564,590,1,0,0,0,565,567,3,160,80,
-		0,566,565,1,0,0,0,566,567,1,0,0,0,567,584,1,0,0,0,568,570,3,166,83,0,569,
-		568,1,0,0,0,570,571,1,0,0,0,571,569,1,0,0,0,571,572,1,0,0,0,572,578,1,
-		0,0,0,573,575,3,138,69,0,574,576,3,84,42,0,575,574,1,0,0,0,575,576,1,0,
-		0,0,576,579,1,0,0,0,577,579,3,82,41,0,578,573,1,0,0,0,578,577,1,0,0,0,
-		578,579,1,0,0,0,579,585,1,0,0,0,580,582,3,138,69,0,581,583,3,84,42,0,582,
-		581,1,0,0,0,582,583,1,0,0,0,583,585,1,0,0,0,584,569,1,0,0,0,584,580,1,
-		0,0,0,585,587,1,0,0,0,586,588,3,88,44,0,587,586,1,0,0,0,587,588,1,0,0,
-		0,588,590,1,0,0,0,589,540,1,0,0,0,589,552,1,0,0,0,589,556,1,0,0,0,589,
-		559,1,0,0,0,589,566,1,0,0,0,590,81,1,0,0,0,591,593,3,154,77,0,592,591,
-		1,0,0,0,593,594,1,0,0,0,594,592,1,0,0,0,594,595,1,0,0,0,595,605,1,0,0,
-		0,596,600,3,160,80,0,597,599,3,154,77,0,598,597,1,0,0,0,599,602,1,0,0,
-		0,600,598,1,0,0,0,600,601,1,0,0,0,601,605,1,0,0,0,602,600,1,0,0,0,603,
-		605,3,86,43,0,604,592,1,0,0,0,604,596,1,0,0,0,604,603,1,0,0,0,605,83,1,
-		0,0,0,606,608,3,152,76,0,607,609,5,73,0,0,608,607,1,0,0,0,608,609,1,0,
-		0,0,609,612,1,0,0,0,610,612,3,86,43,0,611,606,1,0,0,0,611,610,1,0,0,0,
-		612,85,1,0,0,0,613,620,5,49,0,0,614,620,5,56,0,0,615,616,5,117,0,0,616,
-		617,3,152,76,0,617,618,5,101,0,0,618,620,1,0,0,0,619,613,1,0,0,0,619,614,
-		1,0,0,0,619,615,1,0,0,0,620,87,1,0,0,0,621,666,5,80,0,0,622,626,7,6,0,
-		0,623,625,3,166,83,0,624,623,1,0,0,0,625,628,1,0,0,0,626,624,1,0,0,0,626,
-		627,1,0,0,0,627,635,1,0,0,0,628,626,1,0,0,0,629,631,5,53,0,0,630,632,3,
-		166,83,0,631,630,1,0,0,0,632,633,1,0,0,0,633,631,1,0,0,0,633,634,1,0,0,
-		0,634,636,1,0,0,0,635,629,1,0,0,0,635,636,1,0,0,0,636,641,1,0,0,0,637,
-		638,5,117,0,0,638,639,3,152,76,0,639,640,5,101,0,0,640,642,1,0,0,0,641,
-		637,1,0,0,0,641,642,1,0,0,0,642,667,1,0,0,0,643,647,5,66,0,0,644,646,3,
-		166,83,0,645,644,1,0,0,0,646,649,1,0,0,0,647,645,1,0,0,0,647,648,1,0,0,
-		0,648,656,1,0,0,0,649,647,1,0,0,0,650,652,5,53,0,0,651,653,3,166,83,0,
-		652,651,1,0,0,0,653,654,1,0,0,0,654,652,1,0,0,0,654,655,1,0,0,0,655,657,
-		1,0,0,0,656,650,1,0,0,0,656,657,1,0,0,0,657,664,1,0,0,0,658,665,5,49,0,
-		0,659,665,5,56,0,0,660,661,5,117,0,0,661,662,3,152,76,0,662,663,5,101,
-		0,0,663,665,1,0,0,0,664,658,1,0,0,0,664,659,1,0,0,0,664,660,1,0,0,0,664,
-		665,1,0,0,0,665,667,1,0,0,0,666,622,1,0,0,0,666,643,1,0,0,0,667,89,1,0,
-		0,0,668,676,5,34,0,0,669,670,5,37,0,0,670,671,3,152,76,0,671,672,5,113,
-		0,0,672,673,3,152,76,0,673,677,1,0,0,0,674,675,5,36,0,0,675,677,3,152,
-		76,0,676,669,1,0,0,0,676,674,1,0,0,0,677,678,1,0,0,0,678,679,5,4,0,0,679,
-		687,3,152,76,0,680,681,5,86,0,0,681,688,5,112,0,0,682,685,5,112,0,0,683,
-		684,5,80,0,0,684,686,5,51,0,0,685,683,1,0,0,0,685,686,1,0,0,0,686,688,
-		1,0,0,0,687,680,1,0,0,0,687,682,1,0,0,0,688,690,1,0,0,0,689,691,3,130,
-		65,0,690,689,1,0,0,0,690,691,1,0,0,0,691,91,1,0,0,0,692,700,5,42,0,0,693,
-		694,5,113,0,0,694,701,3,146,73,0,695,696,5,77,0,0,696,701,3,146,73,0,697,
-		698,3,152,76,0,698,699,3,142,71,0,699,701,1,0,0,0,700,693,1,0,0,0,700,
-		695,1,0,0,0,700,697,1,0,0,0,701,704,1,0,0,0,702,703,5,23,0,0,703,705,3,
-		166,83,0,704,702,1,0,0,0,704,705,1,0,0,0,705,710,1,0,0,0,706,707,5,4,0,
-		0,707,709,3,94,47,0,708,706,1,0,0,0,709,712,1,0,0,0,710,708,1,0,0,0,710,
-		711,1,0,0,0,711,714,1,0,0,0,712,710,1,0,0,0,713,715,3,130,65,0,714,713,
-		1,0,0,0,714,715,1,0,0,0,715,93,1,0,0,0,716,717,5,72,0,0,717,723,3,142,
-		71,0,718,719,5,90,0,0,719,723,3,142,71,0,720,721,5,70,0,0,721,723,3,136,
-		68,0,722,716,1,0,0,0,722,718,1,0,0,0,722,720,1,0,0,0,723,95,1,0,0,0,724,
-		725,5,26,0,0,725,726,3,152,76,0,726,727,5,57,0,0,727,729,3,134,67,0,728,
-		730,3,130,65,0,729,728,1,0,0,0,729,730,1,0,0,0,730,97,1,0,0,0,731,732,
-		5,14,0,0,732,733,3,152,76,0,733,734,5,57,0,0,734,739,3,134,67,0,735,736,
-		5,4,0,0,736,737,5,94,0,0,737,738,5,36,0,0,738,740,5,54,0,0,739,735,1,0,
-		0,0,739,740,1,0,0,0,740,742,1,0,0,0,741,743,3,130,65,0,742,741,1,0,0,0,
-		742,743,1,0,0,0,743,99,1,0,0,0,744,753,5,39,0,0,745,746,5,37,0,0,746,747,
-		3,152,76,0,747,748,5,113,0,0,748,749,3,152,76,0,749,754,1,0,0,0,750,751,
-		3,152,76,0,751,752,3,142,71,0,752,754,1,0,0,0,753,745,1,0,0,0,753,750,
-		1,0,0,0,754,765,1,0,0,0,755,756,5,6,0,0,756,761,3,102,51,0,757,758,5,5,
-		0,0,758,760,3,102,51,0,759,757,1,0,0,0,760,763,1,0,0,0,761,759,1,0,0,0,
-		761,762,1,0,0,0,762,766,1,0,0,0,763,761,1,0,0,0,764,766,3,110,55,0,765,
-		755,1,0,0,0,765,764,1,0,0,0,766,768,1,0,0,0,767,769,3,130,65,0,768,767,
-		1,0,0,0,768,769,1,0,0,0,769,101,1,0,0,0,770,771,5,50,0,0,771,772,3,152,
-		76,0,772,773,3,142,71,0,773,774,5,4,0,0,774,776,1,0,0,0,775,770,1,0,0,
-		0,775,776,1,0,0,0,776,777,1,0,0,0,777,778,3,138,69,0,778,779,3,152,76,
-		0,779,780,5,57,0,0,780,782,3,134,67,0,781,783,3,106,53,0,782,781,1,0,0,
-		0,782,783,1,0,0,0,783,788,1,0,0,0,784,785,5,4,0,0,785,787,3,104,52,0,786,
-		784,1,0,0,0,787,790,1,0,0,0,788,786,1,0,0,0,788,789,1,0,0,0,789,103,1,
-		0,0,0,790,788,1,0,0,0,791,793,5,111,0,0,792,791,1,0,0,0,792,793,1,0,0,
-		0,793,794,1,0,0,0,794,797,3,106,53,0,795,797,3,108,54,0,796,792,1,0,0,
-		0,796,795,1,0,0,0,797,105,1,0,0,0,798,803,5,74,0,0,799,804,5,36,0,0,800,
-		801,3,152,76,0,801,802,3,142,71,0,802,804,1,0,0,0,803,799,1,0,0,0,803,
-		800,1,0,0,0,804,808,1,0,0,0,805,806,3,152,76,0,806,807,5,112,0,0,807,809,
-		1,0,0,0,808,805,1,0,0,0,808,809,1,0,0,0,809,823,1,0,0,0,810,811,5,59,0,
-		0,811,812,5,116,0,0,812,813,5,74,0,0,813,814,3,152,76,0,814,815,5,53,0,
-		0,815,816,3,152,76,0,816,820,3,142,71,0,817,818,3,152,76,0,818,819,5,112,
-		0,0,819,821,1,0,0,0,820,817,1,0,0,0,820,821,1,0,0,0,821,823,1,0,0,0,822,
-		798,1,0,0,0,822,810,1,0,0,0,823,107,1,0,0,0,824,827,5,130,0,0,825,827,
-		3,160,80,0,826,824,1,0,0,0,826,825,1,0,0,0,827,828,1,0,0,0,828,829,3,144,
-		72,0,829,830,5,80,0,0,830,109,1,0,0,0,831,832,5,73,0,0,832,833,5,113,0,
-		0,833,834,3,152,76,0,834,835,5,4,0,0,835,836,5,57,0,0,836,841,3,134,67,
-		0,837,838,5,4,0,0,838,840,3,112,56,0,839,837,1,0,0,0,840,843,1,0,0,0,841,
-		839,1,0,0,0,841,842,1,0,0,0,842,111,1,0,0,0,843,841,1,0,0,0,844,845,5,
-		93,0,0,845,846,5,104,0,0,846,858,3,142,71,0,847,848,5,84,0,0,848,858,5,
-		76,0,0,849,850,5,59,0,0,850,858,5,116,0,0,851,852,7,7,0,0,852,853,3,152,
-		76,0,853,854,3,142,71,0,854,855,5,100,0,0,855,858,1,0,0,0,856,858,3,108,
-		54,0,857,844,1,0,0,0,857,847,1,0,0,0,857,849,1,0,0,0,857,851,1,0,0,0,857,
-		856,1,0,0,0,858,113,1,0,0,0,859,861,5,38,0,0,860,862,3,118,59,0,861,860,
-		1,0,0,0,862,863,1,0,0,0,863,861,1,0,0,0,863,864,1,0,0,0,864,872,1,0,0,
-		0,865,870,5,4,0,0,866,868,3,120,60,0,867,869,5,4,0,0,868,867,1,0,0,0,868,
-		869,1,0,0,0,869,871,1,0,0,0,870,866,1,0,0,0,870,871,1,0,0,0,871,873,1,
-		0,0,0,872,865,1,0,0,0,872,873,1,0,0,0,873,874,1,0,0,0,874,876,5,120,0,
-		0,875,877,3,118,59,0,876,875,1,0,0,0,877,878,1,0,0,0,878,876,1,0,0,0,878,
-		879,1,0,0,0,879,884,1,0,0,0,880,881,5,4,0,0,881,883,3,116,58,0,882,880,
-		1,0,0,0,883,886,1,0,0,0,884,882,1,0,0,0,884,885,1,0,0,0,885,889,1,0,0,
-		0,886,884,1,0,0,0,887,888,5,6,0,0,888,890,3,122,61,0,889,887,1,0,0,0,889,
-		890,1,0,0,0,890,115,1,0,0,0,891,901,3,120,60,0,892,901,5,67,0,0,893,897,
-		5,80,0,0,894,895,5,110,0,0,895,898,5,105,0,0,896,898,5,95,0,0,897,894,
-		1,0,0,0,897,896,1,0,0,0,898,899,1,0,0,0,899,901,5,96,0,0,900,891,1,0,0,
-		0,900,892,1,0,0,0,900,893,1,0,0,0,901,117,1,0,0,0,902,909,3,166,83,0,903,
-		909,5,76,0,0,904,909,5,83,0,0,905,909,5,36,0,0,906,909,5,37,0,0,907,909,
-		5,109,0,0,908,902,1,0,0,0,908,903,1,0,0,0,908,904,1,0,0,0,908,905,1,0,
-		0,0,908,906,1,0,0,0,908,907,1,0,0,0,909,119,1,0,0,0,910,911,5,51,0,0,911,
-		913,5,58,0,0,912,910,1,0,0,0,912,913,1,0,0,0,913,914,1,0,0,0,914,919,7,
-		7,0,0,915,920,5,36,0,0,916,917,3,152,76,0,917,918,3,142,71,0,918,920,1,
-		0,0,0,919,915,1,0,0,0,919,916,1,0,0,0,920,927,1,0,0,0,921,922,5,37,0,0,
-		922,923,3,152,76,0,923,924,5,113,0,0,924,925,3,152,76,0,925,927,1,0,0,
-		0,926,912,1,0,0,0,926,921,1,0,0,0,927,121,1,0,0,0,928,930,3,160,80,0,929,
-		928,1,0,0,0,929,930,1,0,0,0,930,932,1,0,0,0,931,933,3,166,83,0,932,931,
-		1,0,0,0,933,934,1,0,0,0,934,932,1,0,0,0,934,935,1,0,0,0,935,956,1,0,0,
-		0,936,937,5,80,0,0,937,944,5,66,0,0,938,945,5,36,0,0,939,941,3,166,83,
-		0,940,939,1,0,0,0,941,942,1,0,0,0,942,940,1,0,0,0,942,943,1,0,0,0,943,
-		945,1,0,0,0,944,938,1,0,0,0,944,940,1,0,0,0,945,957,1,0,0,0,946,954,5,
-		98,0,0,947,955,5,36,0,0,948,952,3,152,76,0,949,953,3,142,71,0,950,953,
-		5,109,0,0,951,953,3,166,83,0,952,949,1,0,0,0,952,950,1,0,0,0,952,951,1,
-		0,0,0,953,955,1,0,0,0,954,947,1,0,0,0,954,948,1,0,0,0,955,957,1,0,0,0,
-		956,936,1,0,0,0,956,946,1,0,0,0,956,957,1,0,0,0,957,123,1,0,0,0,958,959,
-		5,21,0,0,959,969,3,126,63,0,960,961,5,29,0,0,961,965,3,146,73,0,962,963,
-		5,4,0,0,963,964,5,121,0,0,964,966,3,146,73,0,965,962,1,0,0,0,965,966,1,
-		0,0,0,966,970,1,0,0,0,967,968,7,4,0,0,968,970,3,126,63,0,969,960,1,0,0,
-		0,969,967,1,0,0,0,970,125,1,0,0,0,971,982,3,146,73,0,972,974,5,130,0,0,
-		973,972,1,0,0,0,973,974,1,0,0,0,974,975,1,0,0,0,975,979,7,2,0,0,976,978,
-		3,128,64,0,977,976,1,0,0,0,978,981,1,0,0,0,979,977,1,0,0,0,979,980,1,0,
-		0,0,980,983,1,0,0,0,981,979,1,0,0,0,982,973,1,0,0,0,982,983,1,0,0,0,983,
-		127,1,0,0,0,984,985,3,158,79,0,985,987,3,156,78,0,986,988,7,2,0,0,987,
-		986,1,0,0,0,987,988,1,0,0,0,988,129,1,0,0,0,989,990,5,9,0,0,990,995,3,
-		132,66,0,991,992,5,4,0,0,992,994,3,132,66,0,993,991,1,0,0,0,994,997,1,
-		0,0,0,995,993,1,0,0,0,995,996,1,0,0,0,996,1003,1,0,0,0,997,995,1,0,0,0,
-		998,999,5,122,0,0,999,1000,5,115,0,0,1000,1004,7,1,0,0,1001,1002,5,120,
-		0,0,1002,1004,5,61,0,0,1003,998,1,0,0,0,1003,1001,1,0,0,0,1003,1004,1,
-		0,0,0,1004,131,1,0,0,0,1005,1012,3,152,76,0,1006,1008,3,166,83,0,1007,
-		1006,1,0,0,0,1008,1009,1,0,0,0,1009,1007,1,0,0,0,1009,1010,1,0,0,0,1010,
-		1013,1,0,0,0,1011,1013,5,109,0,0,1012,1007,1,0,0,0,1012,1011,1,0,0,0,1012,
-		1013,1,0,0,0,1013,133,1,0,0,0,1014,1015,5,16,0,0,1015,1021,5,69,0,0,1016,
-		1018,3,166,83,0,1017,1019,5,68,0,0,1018,1017,1,0,0,0,1018,1019,1,0,0,0,
-		1019,1021,1,0,0,0,1020,1014,1,0,0,0,1020,1016,1,0,0,0,1021,135,1,0,0,0,
-		1022,1023,7,8,0,0,1023,137,1,0,0,0,1024,1025,7,9,0,0,1025,139,1,0,0,0,
-		1026,1028,3,166,83,0,1027,1026,1,0,0,0,1028,1029,1,0,0,0,1029,1027,1,0,
-		0,0,1029,1030,1,0,0,0,1030,141,1,0,0,0,1031,1032,7,10,0,0,1032,143,1,0,
-		0,0,1033,1034,7,11,0,0,1034,145,1,0,0,0,1035,1039,3,150,75,0,1036,1038,
-		3,148,74,0,1037,1036,1,0,0,0,1038,1041,1,0,0,0,1039,1037,1,0,0,0,1039,
-		1040,1,0,0,0,1040,147,1,0,0,0,1041,1039,1,0,0,0,1042,1043,3,158,79,0,1043,
-		1044,3,150,75,0,1044,149,1,0,0,0,1045,1047,3,160,80,0,1046,1048,3,164,
-		82,0,1047,1046,1,0,0,0,1047,1048,1,0,0,0,1048,1055,1,0,0,0,1049,1055,3,
-		166,83,0,1050,1051,5,7,0,0,1051,1052,3,146,73,0,1052,1053,5,8,0,0,1053,
-		1055,1,0,0,0,1054,1045,1,0,0,0,1054,1049,1,0,0,0,1054,1050,1,0,0,0,1055,
-		151,1,0,0,0,1056,1060,3,156,78,0,1057,1059,3,154,77,0,1058,1057,1,0,0,
-		0,1059,1062,1,0,0,0,1060,1058,1,0,0,0,1060,1061,1,0,0,0,1061,153,1,0,0,
-		0,1062,1060,1,0,0,0,1063,1064,3,158,79,0,1064,1065,3,156,78,0,1065,155,
-		1,0,0,0,1066,1073,3,160,80,0,1067,1073,3,166,83,0,1068,1069,5,7,0,0,1069,
-		1070,3,152,76,0,1070,1071,5,8,0,0,1071,1073,1,0,0,0,1072,1066,1,0,0,0,
-		1072,1067,1,0,0,0,1072,1068,1,0,0,0,1073,157,1,0,0,0,1074,1075,7,12,0,
-		0,1075,159,1,0,0,0,1076,1088,3,162,81,0,1077,1078,5,7,0,0,1078,1083,3,
-		162,81,0,1079,1080,5,4,0,0,1080,1082,3,162,81,0,1081,1079,1,0,0,0,1082,
-		1085,1,0,0,0,1083,1081,1,0,0,0,1083,1084,1,0,0,0,1084,1086,1,0,0,0,1085,
-		1083,1,0,0,0,1086,1087,5,8,0,0,1087,1089,1,0,0,0,1088,1077,1,0,0,0,1088,
-		1089,1,0,0,0,1089,161,1,0,0,0,1090,1092,5,131,0,0,1091,1093,5,132,0,0,
-		1092,1091,1,0,0,0,1092,1093,1,0,0,0,1093,1096,1,0,0,0,1094,1096,5,132,
-		0,0,1095,1090,1,0,0,0,1095,1094,1,0,0,0,1096,163,1,0,0,0,1097,1098,7,13,
-		0,0,1098,165,1,0,0,0,1099,1100,7,14,0,0,1100,167,1,0,0,0,138,207,222,233,
-		241,243,259,265,273,298,308,317,323,335,352,354,360,369,378,382,387,390,
-		400,408,418,427,430,435,441,448,455,460,472,476,490,499,510,513,518,525,
-		530,537,547,550,554,563,566,571,575,578,582,584,587,589,594,600,604,608,
-		611,619,626,633,635,641,647,654,656,664,666,676,685,687,690,700,704,710,
-		714,722,729,739,742,753,761,765,768,775,782,788,792,796,803,808,820,822,
-		826,841,857,863,868,870,872,878,884,889,897,900,908,912,919,926,929,934,
-		942,944,952,954,956,965,969,973,979,982,987,995,1003,1009,1012,1018,1020,
-		1029,1039,1047,1054,1060,1072,1083,1088,1092,1095
+		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,228,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,
+		1,5,1,5,1,6,1,6,1,6,1,6,3,6,243,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,252,
+		8,8,10,8,12,8,255,9,8,1,9,1,9,1,9,1,9,1,9,3,9,262,8,9,3,9,264,8,9,1,10,
+		1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,
+		280,8,14,1,14,1,14,5,14,284,8,14,10,14,12,14,287,9,14,1,15,1,15,1,15,1,
+		15,1,15,1,15,3,15,295,8,15,3,15,297,8,15,1,16,1,16,1,16,1,16,1,17,1,17,
+		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
+		1,17,1,17,1,17,3,17,322,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,
+		19,332,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,341,8,19,1,19,1,19,
+		5,19,345,8,19,10,19,12,19,348,9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,
+		1,20,1,20,3,20,359,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,
+		22,1,22,1,22,1,22,1,22,1,22,3,22,376,8,22,3,22,378,8,22,1,22,1,22,5,22,
+		382,8,22,10,22,12,22,385,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,393,8,
+		23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,401,8,24,1,25,1,25,1,25,1,25,1,25,
+		1,26,1,26,1,26,1,26,1,26,1,27,1,27,1,27,1,27,1,27,1,28,1,28,1,28,1,28,
+		1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,3,28,431,8,28,1,29,1,29,1,
+		29,1,29,1,29,1,29,1,29,5,29,440,8,29,10,29,12,29,443,9,29,1,30,1,30,1,
+		30,1,30,1,31,1,31,1,31,1,31,1,31,1,31,1,31,3,31,456,8,31,1,31,1,31,3,31,
+		460,8,31,1,32,1,32,1,32,3,32,465,8,32,1,32,3,32,468,8,32,1,33,1,33,1,33,
+		1,33,1,33,1,33,1,33,1,33,3,33,478,8,33,1,33,1,33,1,33,1,33,1,33,1,33,3,
+		33,486,8,33,1,33,1,33,1,33,1,33,1,33,1,33,5,33,494,8,33,10,33,12,33,497,
+		9,33,1,33,1,33,1,33,1,33,5,33,503,8,33,10,33,12,33,506,9,33,3,33,508,8,
+		33,1,34,4,34,511,8,34,11,34,12,34,512,1,34,1,34,5,34,517,8,34,10,34,12,
+		34,520,9,34,1,35,1,35,1,35,1,35,3,35,526,8,35,1,36,1,36,1,36,1,36,1,36,
+		3,36,533,8,36,1,37,1,37,1,37,3,37,538,8,37,1,38,1,38,1,38,1,38,1,38,1,
+		38,1,38,1,38,1,38,1,38,3,38,550,8,38,1,38,1,38,3,38,554,8,38,1,39,1,39,
+		1,39,1,39,1,39,1,40,1,40,1,40,1,40,1,40,5,40,566,8,40,10,40,12,40,569,
+		9,40,1,41,1,41,1,41,1,41,1,41,1,41,3,41,577,8,41,1,42,1,42,1,42,1,43,1,
+		43,1,43,1,43,1,44,1,44,3,44,588,8,44,1,44,3,44,591,8,44,1,44,1,44,1,44,
+		3,44,596,8,44,1,45,1,45,1,45,1,45,1,45,3,45,603,8,45,1,45,1,45,1,45,3,
+		45,608,8,45,1,46,1,46,1,46,5,46,613,8,46,10,46,12,46,616,9,46,1,47,1,47,
+		1,47,1,47,1,47,1,47,1,47,3,47,625,8,47,1,47,3,47,628,8,47,1,47,1,47,3,
+		47,632,8,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,641,8,47,1,47,3,47,
+		644,8,47,1,47,4,47,647,8,47,11,47,12,47,648,1,47,1,47,3,47,653,8,47,1,
+		47,3,47,656,8,47,1,47,1,47,3,47,660,8,47,3,47,662,8,47,1,47,3,47,665,8,
+		47,3,47,667,8,47,1,48,4,48,670,8,48,11,48,12,48,671,1,48,1,48,5,48,676,
+		8,48,10,48,12,48,679,9,48,1,48,3,48,682,8,48,1,49,1,49,3,49,686,8,49,1,
+		49,3,49,689,8,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,697,8,50,1,51,1,51,
+		1,51,5,51,702,8,51,10,51,12,51,705,9,51,1,51,1,51,4,51,709,8,51,11,51,
+		12,51,710,3,51,713,8,51,1,51,1,51,1,51,1,51,3,51,719,8,51,1,51,1,51,5,
+		51,723,8,51,10,51,12,51,726,9,51,1,51,1,51,4,51,730,8,51,11,51,12,51,731,
+		3,51,734,8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,742,8,51,3,51,744,8,51,
+		1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,754,8,52,1,52,1,52,1,52,1,
+		52,1,52,1,52,1,52,3,52,763,8,52,3,52,765,8,52,1,52,3,52,768,8,52,1,53,
+		1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,778,8,53,1,53,1,53,3,53,782,8,
+		53,1,53,1,53,5,53,786,8,53,10,53,12,53,789,9,53,1,53,3,53,792,8,53,1,54,
+		1,54,1,54,1,54,1,54,1,54,3,54,800,8,54,1,55,1,55,1,55,1,55,1,55,3,55,807,
+		8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,817,8,56,1,56,3,56,820,
+		8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,831,8,57,1,57,1,
+		57,1,57,1,57,5,57,837,8,57,10,57,12,57,840,9,57,1,57,3,57,843,8,57,1,57,
+		3,57,846,8,57,1,58,1,58,1,58,1,58,1,58,3,58,853,8,58,1,58,1,58,1,58,1,
+		58,1,58,3,58,860,8,58,1,58,1,58,5,58,864,8,58,10,58,12,58,867,9,58,1,59,
+		3,59,870,8,59,1,59,1,59,3,59,874,8,59,1,60,1,60,1,60,1,60,1,60,3,60,881,
+		8,60,1,60,1,60,1,60,3,60,886,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,
+		60,1,60,1,60,3,60,898,8,60,3,60,900,8,60,1,61,1,61,3,61,904,8,61,1,61,
+		1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,5,62,917,8,62,10,62,
+		12,62,920,9,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
+		1,63,1,63,3,63,935,8,63,1,64,1,64,4,64,939,8,64,11,64,12,64,940,1,64,1,
+		64,1,64,3,64,946,8,64,3,64,948,8,64,3,64,950,8,64,1,64,1,64,4,64,954,8,
+		64,11,64,12,64,955,1,64,1,64,5,64,960,8,64,10,64,12,64,963,9,64,1,64,1,
+		64,3,64,967,8,64,1,65,1,65,1,65,1,65,1,65,1,65,3,65,975,8,65,1,65,3,65,
+		978,8,65,1,66,1,66,1,66,1,66,1,66,1,66,3,66,986,8,66,1,67,1,67,3,67,990,
+		8,67,1,67,1,67,1,67,1,67,1,67,3,67,997,8,67,1,67,1,67,1,67,1,67,1,67,3,
+		67,1004,8,67,1,68,3,68,1007,8,68,1,68,4,68,1010,8,68,11,68,12,68,1011,
+		1,68,1,68,1,68,1,68,4,68,1018,8,68,11,68,12,68,1019,3,68,1022,8,68,1,68,
+		1,68,1,68,1,68,1,68,1,68,3,68,1030,8,68,3,68,1032,8,68,3,68,1034,8,68,
+		1,69,1,69,1,69,1,69,1,69,1,69,1,69,3,69,1043,8,69,1,69,1,69,3,69,1047,
+		8,69,1,70,1,70,3,70,1051,8,70,1,70,1,70,5,70,1055,8,70,10,70,12,70,1058,
+		9,70,3,70,1060,8,70,1,71,1,71,1,71,3,71,1065,8,71,1,72,1,72,1,72,1,72,
+		5,72,1071,8,72,10,72,12,72,1074,9,72,1,72,1,72,1,72,1,72,1,72,3,72,1081,
+		8,72,1,73,1,73,4,73,1085,8,73,11,73,12,73,1086,1,73,3,73,1090,8,73,1,74,
+		1,74,1,74,1,74,3,74,1096,8,74,3,74,1098,8,74,1,75,1,75,1,76,1,76,1,77,
+		4,77,1105,8,77,11,77,12,77,1106,1,78,1,78,1,79,1,79,1,80,1,80,5,80,1115,
+		8,80,10,80,12,80,1118,9,80,1,81,1,81,1,81,1,82,1,82,3,82,1125,8,82,1,82,
+		1,82,1,82,1,82,1,82,3,82,1132,8,82,1,83,1,83,5,83,1136,8,83,10,83,12,83,
+		1139,9,83,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,1,85,3,85,1150,8,85,
+		1,86,1,86,1,87,1,87,1,87,1,87,1,87,5,87,1159,8,87,10,87,12,87,1162,9,87,
+		1,87,1,87,3,87,1166,8,87,1,88,1,88,3,88,1170,8,88,1,88,3,88,1173,8,88,
+		1,89,1,89,1,90,1,90,1,90,0,0,91,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
+		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
+		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
+		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
+		156,158,160,162,164,166,168,170,172,174,176,178,180,0,17,2,0,136,137,139,
+		140,2,0,20,20,67,67,2,0,43,43,118,118,2,0,136,136,139,139,2,0,88,88,130,
+		130,2,0,72,72,127,127,2,0,62,62,91,91,2,0,32,32,41,41,4,0,84,84,92,92,
+		97,97,114,114,2,0,84,84,92,92,2,0,113,113,134,134,2,0,70,70,90,90,1,0,
+		42,43,1,0,117,118,2,0,10,12,14,14,4,0,89,89,135,135,137,138,140,140,22,
+		0,15,18,20,30,32,41,44,55,57,59,61,62,65,69,71,79,81,83,86,88,91,91,93,
+		106,108,112,114,114,117,117,120,121,123,125,127,130,132,132,136,136,139,
+		139,141,141,1299,0,182,1,0,0,0,2,185,1,0,0,0,4,227,1,0,0,0,6,229,1,0,0,
+		0,8,232,1,0,0,0,10,235,1,0,0,0,12,242,1,0,0,0,14,244,1,0,0,0,16,247,1,
+		0,0,0,18,263,1,0,0,0,20,265,1,0,0,0,22,268,1,0,0,0,24,271,1,0,0,0,26,274,
+		1,0,0,0,28,276,1,0,0,0,30,296,1,0,0,0,32,298,1,0,0,0,34,302,1,0,0,0,36,
+		323,1,0,0,0,38,326,1,0,0,0,40,358,1,0,0,0,42,360,1,0,0,0,44,365,1,0,0,
+		0,46,386,1,0,0,0,48,394,1,0,0,0,50,402,1,0,0,0,52,407,1,0,0,0,54,412,1,
+		0,0,0,56,417,1,0,0,0,58,432,1,0,0,0,60,444,1,0,0,0,62,459,1,0,0,0,64,461,
+		1,0,0,0,66,507,1,0,0,0,68,510,1,0,0,0,70,525,1,0,0,0,72,527,1,0,0,0,74,
+		534,1,0,0,0,76,553,1,0,0,0,78,555,1,0,0,0,80,560,1,0,0,0,82,576,1,0,0,
+		0,84,578,1,0,0,0,86,581,1,0,0,0,88,585,1,0,0,0,90,597,1,0,0,0,92,609,1,
+		0,0,0,94,666,1,0,0,0,96,681,1,0,0,0,98,688,1,0,0,0,100,696,1,0,0,0,102,
+		698,1,0,0,0,104,745,1,0,0,0,106,769,1,0,0,0,108,799,1,0,0,0,110,801,1,
+		0,0,0,112,808,1,0,0,0,114,821,1,0,0,0,116,852,1,0,0,0,118,873,1,0,0,0,
+		120,899,1,0,0,0,122,903,1,0,0,0,124,908,1,0,0,0,126,934,1,0,0,0,128,936,
+		1,0,0,0,130,977,1,0,0,0,132,985,1,0,0,0,134,1003,1,0,0,0,136,1006,1,0,
+		0,0,138,1035,1,0,0,0,140,1048,1,0,0,0,142,1061,1,0,0,0,144,1066,1,0,0,
+		0,146,1082,1,0,0,0,148,1097,1,0,0,0,150,1099,1,0,0,0,152,1101,1,0,0,0,
+		154,1104,1,0,0,0,156,1108,1,0,0,0,158,1110,1,0,0,0,160,1112,1,0,0,0,162,
+		1119,1,0,0,0,164,1131,1,0,0,0,166,1133,1,0,0,0,168,1140,1,0,0,0,170,1149,
+		1,0,0,0,172,1151,1,0,0,0,174,1153,1,0,0,0,176,1172,1,0,0,0,178,1174,1,
+		0,0,0,180,1176,1,0,0,0,182,183,3,4,2,0,183,184,5,0,0,1,184,1,1,0,0,0,185,
+		186,3,144,72,0,186,187,5,0,0,1,187,3,1,0,0,0,188,228,3,6,3,0,189,228,3,
+		8,4,0,190,228,3,10,5,0,191,228,3,14,7,0,192,228,3,16,8,0,193,228,3,20,
+		10,0,194,228,3,22,11,0,195,228,3,24,12,0,196,228,3,26,13,0,197,228,3,28,
+		14,0,198,228,3,32,16,0,199,228,3,34,17,0,200,228,3,38,19,0,201,228,3,42,
+		21,0,202,228,3,44,22,0,203,228,3,64,32,0,204,228,3,72,36,0,205,228,3,74,
+		37,0,206,228,3,76,38,0,207,228,3,78,39,0,208,228,3,80,40,0,209,228,3,84,
+		42,0,210,228,3,86,43,0,211,228,3,88,44,0,212,228,3,90,45,0,213,228,3,104,
+		52,0,214,228,3,106,53,0,215,228,3,110,55,0,216,228,3,112,56,0,217,228,
+		3,114,57,0,218,228,3,128,64,0,219,228,3,138,69,0,220,228,3,46,23,0,221,
+		228,3,48,24,0,222,228,3,50,25,0,223,228,3,52,26,0,224,228,3,56,28,0,225,
+		228,3,58,29,0,226,228,3,54,27,0,227,188,1,0,0,0,227,189,1,0,0,0,227,190,
+		1,0,0,0,227,191,1,0,0,0,227,192,1,0,0,0,227,193,1,0,0,0,227,194,1,0,0,
+		0,227,195,1,0,0,0,227,196,1,0,0,0,227,197,1,0,0,0,227,198,1,0,0,0,227,
+		199,1,0,0,0,227,200,1,0,0,0,227,201,1,0,0,0,227,202,1,0,0,0,227,203,1,
+		0,0,0,227,204,1,0,0,0,227,205,1,0,0,0,227,206,1,0,0,0,227,207,1,0,0,0,
+		227,208,1,0,0,0,227,209,1,0,0,0,227,210,1,0,0,0,227,211,1,0,0,0,227,212,
+		1,0,0,0,227,213,1,0,0,0,227,214,1,0,0,0,227,215,1,0,0,0,227,216,1,0,0,
+		0,227,217,1,0,0,0,227,218,1,0,0,0,227,219,1,0,0,0,227,220,1,0,0,0,227,
+		221,1,0,0,0,227,222,1,0,0,0,227,223,1,0,0,0,227,224,1,0,0,0,227,225,1,
+		0,0,0,227,226,1,0,0,0,228,5,1,0,0,0,229,230,5,36,0,0,230,231,3,176,88,
+		0,231,7,1,0,0,0,232,233,5,38,0,0,233,234,5,146,0,0,234,9,1,0,0,0,235,236,
+		5,52,0,0,236,237,3,12,6,0,237,11,1,0,0,0,238,243,5,142,0,0,239,243,5,145,
+		0,0,240,243,5,146,0,0,241,243,3,180,90,0,242,238,1,0,0,0,242,239,1,0,0,
+		0,242,240,1,0,0,0,242,241,1,0,0,0,243,13,1,0,0,0,244,245,5,50,0,0,245,
+		246,3,180,90,0,246,15,1,0,0,0,247,248,5,46,0,0,248,253,3,18,9,0,249,250,
+		5,4,0,0,250,252,3,18,9,0,251,249,1,0,0,0,252,255,1,0,0,0,253,251,1,0,0,
+		0,253,254,1,0,0,0,254,17,1,0,0,0,255,253,1,0,0,0,256,264,3,180,90,0,257,
+		264,5,146,0,0,258,261,5,142,0,0,259,262,3,180,90,0,260,262,5,14,0,0,261,
+		259,1,0,0,0,261,260,1,0,0,0,261,262,1,0,0,0,262,264,1,0,0,0,263,256,1,
+		0,0,0,263,257,1,0,0,0,263,258,1,0,0,0,264,19,1,0,0,0,265,266,5,47,0,0,
+		266,267,5,146,0,0,267,21,1,0,0,0,268,269,5,37,0,0,269,270,5,146,0,0,270,
+		23,1,0,0,0,271,272,5,53,0,0,272,273,3,180,90,0,273,25,1,0,0,0,274,275,
+		5,3,0,0,275,27,1,0,0,0,276,277,5,55,0,0,277,279,3,180,90,0,278,280,5,146,
+		0,0,279,278,1,0,0,0,279,280,1,0,0,0,280,285,1,0,0,0,281,282,5,4,0,0,282,
+		284,3,30,15,0,283,281,1,0,0,0,284,287,1,0,0,0,285,283,1,0,0,0,285,286,
+		1,0,0,0,286,29,1,0,0,0,287,285,1,0,0,0,288,289,5,129,0,0,289,297,3,176,
+		88,0,290,294,3,176,88,0,291,295,7,0,0,0,292,293,5,13,0,0,293,295,5,82,
+		0,0,294,291,1,0,0,0,294,292,1,0,0,0,295,297,1,0,0,0,296,288,1,0,0,0,296,
+		290,1,0,0,0,297,31,1,0,0,0,298,299,5,30,0,0,299,300,3,176,88,0,300,301,
+		5,138,0,0,301,33,1,0,0,0,302,303,5,29,0,0,303,304,3,154,77,0,304,305,5,
+		6,0,0,305,306,3,176,88,0,306,321,3,158,79,0,307,308,5,60,0,0,308,309,3,
+		176,88,0,309,310,3,156,78,0,310,311,5,122,0,0,311,312,3,36,18,0,312,322,
+		1,0,0,0,313,314,5,122,0,0,314,315,3,36,18,0,315,316,5,4,0,0,316,317,3,
+		176,88,0,317,318,3,156,78,0,318,319,5,122,0,0,319,320,3,36,18,0,320,322,
+		1,0,0,0,321,307,1,0,0,0,321,313,1,0,0,0,322,35,1,0,0,0,323,324,3,176,88,
+		0,324,325,3,178,89,0,325,37,1,0,0,0,326,327,5,51,0,0,327,331,3,154,77,
+		0,328,329,5,4,0,0,329,330,5,97,0,0,330,332,5,42,0,0,331,328,1,0,0,0,331,
+		332,1,0,0,0,332,333,1,0,0,0,333,334,5,6,0,0,334,335,5,67,0,0,335,340,3,
+		176,88,0,336,341,5,69,0,0,337,338,5,71,0,0,338,339,5,98,0,0,339,341,5,
+		22,0,0,340,336,1,0,0,0,340,337,1,0,0,0,340,341,1,0,0,0,341,346,1,0,0,0,
+		342,343,5,4,0,0,343,345,3,40,20,0,344,342,1,0,0,0,345,348,1,0,0,0,346,
+		344,1,0,0,0,346,347,1,0,0,0,347,39,1,0,0,0,348,346,1,0,0,0,349,350,5,84,
+		0,0,350,351,5,117,0,0,351,352,5,89,0,0,352,353,5,144,0,0,353,359,7,1,0,
+		0,354,355,5,98,0,0,355,356,5,89,0,0,356,357,5,119,0,0,357,359,5,86,0,0,
+		358,349,1,0,0,0,358,354,1,0,0,0,359,41,1,0,0,0,360,361,5,35,0,0,361,362,
+		3,180,90,0,362,363,5,91,0,0,363,364,3,160,80,0,364,43,1,0,0,0,365,366,
+		5,22,0,0,366,367,3,180,90,0,367,377,5,91,0,0,368,369,7,2,0,0,369,370,5,
+		85,0,0,370,378,3,160,80,0,371,375,3,160,80,0,372,373,7,2,0,0,373,374,5,
+		85,0,0,374,376,3,160,80,0,375,372,1,0,0,0,375,376,1,0,0,0,376,378,1,0,
+		0,0,377,368,1,0,0,0,377,371,1,0,0,0,378,383,1,0,0,0,379,380,5,4,0,0,380,
+		382,3,62,31,0,381,379,1,0,0,0,382,385,1,0,0,0,383,381,1,0,0,0,383,384,
+		1,0,0,0,384,45,1,0,0,0,385,383,1,0,0,0,386,392,5,21,0,0,387,388,5,133,
+		0,0,388,389,5,124,0,0,389,393,7,1,0,0,390,391,5,131,0,0,391,393,5,68,0,
+		0,392,387,1,0,0,0,392,390,1,0,0,0,393,47,1,0,0,0,394,400,5,18,0,0,395,
+		396,3,180,90,0,396,397,5,4,0,0,397,398,3,178,89,0,398,401,1,0,0,0,399,
+		401,5,146,0,0,400,395,1,0,0,0,400,399,1,0,0,0,401,49,1,0,0,0,402,403,5,
+		24,0,0,403,404,3,180,90,0,404,405,5,91,0,0,405,406,3,160,80,0,406,51,1,
+		0,0,0,407,408,5,27,0,0,408,409,3,180,90,0,409,410,5,91,0,0,410,411,3,140,
+		70,0,411,53,1,0,0,0,412,413,5,15,0,0,413,414,3,180,90,0,414,415,5,6,0,
+		0,415,416,5,146,0,0,416,55,1,0,0,0,417,418,5,49,0,0,418,419,3,154,77,0,
+		419,420,5,6,0,0,420,421,3,176,88,0,421,422,3,158,79,0,422,423,5,60,0,0,
+		423,424,3,176,88,0,424,425,3,156,78,0,425,426,5,128,0,0,426,427,3,176,
+		88,0,427,430,7,3,0,0,428,429,5,4,0,0,429,431,3,180,90,0,430,428,1,0,0,
+		0,430,431,1,0,0,0,431,57,1,0,0,0,432,433,5,33,0,0,433,434,3,18,9,0,434,
+		435,5,6,0,0,435,436,3,180,90,0,436,441,3,60,30,0,437,438,5,4,0,0,438,440,
+		3,60,30,0,439,437,1,0,0,0,440,443,1,0,0,0,441,439,1,0,0,0,441,442,1,0,
+		0,0,442,59,1,0,0,0,443,441,1,0,0,0,444,445,3,176,88,0,445,446,3,178,89,
+		0,446,447,7,4,0,0,447,61,1,0,0,0,448,460,5,99,0,0,449,460,5,79,0,0,450,
+		451,5,96,0,0,451,452,5,100,0,0,452,455,3,170,85,0,453,454,5,10,0,0,454,
+		456,3,170,85,0,455,453,1,0,0,0,455,456,1,0,0,0,456,460,1,0,0,0,457,458,
+		5,112,0,0,458,460,7,5,0,0,459,448,1,0,0,0,459,449,1,0,0,0,459,450,1,0,
+		0,0,459,457,1,0,0,0,460,63,1,0,0,0,461,462,5,39,0,0,462,464,3,180,90,0,
+		463,465,3,66,33,0,464,463,1,0,0,0,464,465,1,0,0,0,465,467,1,0,0,0,466,
+		468,3,144,72,0,467,466,1,0,0,0,467,468,1,0,0,0,468,65,1,0,0,0,469,470,
+		5,28,0,0,470,471,3,180,90,0,471,472,5,6,0,0,472,477,3,166,83,0,473,474,
+		3,158,79,0,474,475,5,64,0,0,475,476,3,148,74,0,476,478,1,0,0,0,477,473,
+		1,0,0,0,477,478,1,0,0,0,478,508,1,0,0,0,479,480,5,91,0,0,480,481,3,180,
+		90,0,481,485,5,94,0,0,482,483,5,4,0,0,483,484,5,123,0,0,484,486,5,106,
+		0,0,485,482,1,0,0,0,485,486,1,0,0,0,486,508,1,0,0,0,487,488,5,108,0,0,
+		488,489,5,127,0,0,489,490,5,59,0,0,490,495,3,68,34,0,491,492,5,60,0,0,
+		492,494,3,68,34,0,493,491,1,0,0,0,494,497,1,0,0,0,495,493,1,0,0,0,495,
+		496,1,0,0,0,496,498,1,0,0,0,497,495,1,0,0,0,498,499,5,6,0,0,499,504,3,
+		136,68,0,500,501,5,4,0,0,501,503,3,136,68,0,502,500,1,0,0,0,503,506,1,
+		0,0,0,504,502,1,0,0,0,504,505,1,0,0,0,505,508,1,0,0,0,506,504,1,0,0,0,
+		507,469,1,0,0,0,507,479,1,0,0,0,507,487,1,0,0,0,508,67,1,0,0,0,509,511,
+		3,132,66,0,510,509,1,0,0,0,511,512,1,0,0,0,512,510,1,0,0,0,512,513,1,0,
+		0,0,513,518,1,0,0,0,514,515,5,4,0,0,515,517,3,70,35,0,516,514,1,0,0,0,
+		517,520,1,0,0,0,518,516,1,0,0,0,518,519,1,0,0,0,519,69,1,0,0,0,520,518,
+		1,0,0,0,521,526,3,134,67,0,522,523,3,150,75,0,523,524,5,83,0,0,524,526,
+		1,0,0,0,525,521,1,0,0,0,525,522,1,0,0,0,526,71,1,0,0,0,527,528,5,17,0,
+		0,528,529,5,131,0,0,529,530,3,166,83,0,530,532,3,158,79,0,531,533,3,144,
+		72,0,532,531,1,0,0,0,532,533,1,0,0,0,533,73,1,0,0,0,534,535,5,20,0,0,535,
+		537,3,166,83,0,536,538,3,144,72,0,537,536,1,0,0,0,537,538,1,0,0,0,538,
+		75,1,0,0,0,539,540,5,28,0,0,540,541,5,87,0,0,541,542,3,148,74,0,542,543,
+		7,6,0,0,543,544,3,180,90,0,544,554,1,0,0,0,545,546,5,19,0,0,546,550,5,
+		76,0,0,547,548,7,7,0,0,548,550,5,75,0,0,549,545,1,0,0,0,549,547,1,0,0,
+		0,550,551,1,0,0,0,551,552,7,6,0,0,552,554,3,180,90,0,553,539,1,0,0,0,553,
+		549,1,0,0,0,554,77,1,0,0,0,555,556,5,34,0,0,556,557,5,97,0,0,557,558,5,
+		42,0,0,558,559,3,180,90,0,559,79,1,0,0,0,560,561,5,23,0,0,561,562,5,6,
+		0,0,562,567,3,82,41,0,563,564,5,4,0,0,564,566,3,82,41,0,565,563,1,0,0,
+		0,566,569,1,0,0,0,567,565,1,0,0,0,567,568,1,0,0,0,568,81,1,0,0,0,569,567,
+		1,0,0,0,570,571,5,115,0,0,571,577,3,166,83,0,572,573,3,166,83,0,573,574,
+		5,85,0,0,574,575,3,180,90,0,575,577,1,0,0,0,576,570,1,0,0,0,576,572,1,
+		0,0,0,577,83,1,0,0,0,578,579,5,26,0,0,579,580,5,101,0,0,580,85,1,0,0,0,
+		581,582,5,54,0,0,582,583,5,89,0,0,583,584,5,78,0,0,584,87,1,0,0,0,585,
+		587,5,42,0,0,586,588,3,166,83,0,587,586,1,0,0,0,587,588,1,0,0,0,588,590,
+		1,0,0,0,589,591,3,150,75,0,590,589,1,0,0,0,590,591,1,0,0,0,591,592,1,0,
+		0,0,592,593,5,6,0,0,593,595,3,92,46,0,594,596,3,144,72,0,595,594,1,0,0,
+		0,595,596,1,0,0,0,596,89,1,0,0,0,597,598,5,43,0,0,598,599,3,166,83,0,599,
+		600,5,122,0,0,600,602,3,166,83,0,601,603,3,150,75,0,602,601,1,0,0,0,602,
+		603,1,0,0,0,603,604,1,0,0,0,604,605,5,6,0,0,605,607,3,92,46,0,606,608,
+		3,144,72,0,607,606,1,0,0,0,607,608,1,0,0,0,608,91,1,0,0,0,609,614,3,94,
+		47,0,610,611,5,4,0,0,611,613,3,94,47,0,612,610,1,0,0,0,613,616,1,0,0,0,
+		614,612,1,0,0,0,614,615,1,0,0,0,615,93,1,0,0,0,616,614,1,0,0,0,617,618,
+		5,7,0,0,618,619,3,92,46,0,619,624,5,8,0,0,620,621,3,166,83,0,621,622,5,
+		121,0,0,622,625,1,0,0,0,623,625,3,100,50,0,624,620,1,0,0,0,624,623,1,0,
+		0,0,624,625,1,0,0,0,625,627,1,0,0,0,626,628,3,102,51,0,627,626,1,0,0,0,
+		627,628,1,0,0,0,628,667,1,0,0,0,629,631,5,115,0,0,630,632,3,166,83,0,631,
+		630,1,0,0,0,631,632,1,0,0,0,632,667,1,0,0,0,633,634,5,116,0,0,634,635,
+		5,106,0,0,635,667,3,166,83,0,636,640,5,31,0,0,637,638,5,119,0,0,638,641,
+		5,111,0,0,639,641,3,166,83,0,640,637,1,0,0,0,640,639,1,0,0,0,641,667,1,
+		0,0,0,642,644,3,174,87,0,643,642,1,0,0,0,643,644,1,0,0,0,644,661,1,0,0,
+		0,645,647,3,180,90,0,646,645,1,0,0,0,647,648,1,0,0,0,648,646,1,0,0,0,648,
+		649,1,0,0,0,649,655,1,0,0,0,650,652,3,152,76,0,651,653,3,98,49,0,652,651,
+		1,0,0,0,652,653,1,0,0,0,653,656,1,0,0,0,654,656,3,96,48,0,655,650,1,0,
+		0,0,655,654,1,0,0,0,655,656,1,0,0,0,656,662,1,0,0,0,657,659,3,152,76,0,
+		658,660,3,98,49,0,659,658,1,0,0,0,659,660,1,0,0,0,660,662,1,0,0,0,661,
+		646,1,0,0,0,661,657,1,0,0,0,662,664,1,0,0,0,663,665,3,102,51,0,664,663,
+		1,0,0,0,664,665,1,0,0,0,665,667,1,0,0,0,666,617,1,0,0,0,666,629,1,0,0,
+		0,666,633,1,0,0,0,666,636,1,0,0,0,666,643,1,0,0,0,667,95,1,0,0,0,668,670,
+		3,168,84,0,669,668,1,0,0,0,670,671,1,0,0,0,671,669,1,0,0,0,671,672,1,0,
+		0,0,672,682,1,0,0,0,673,677,3,174,87,0,674,676,3,168,84,0,675,674,1,0,
+		0,0,676,679,1,0,0,0,677,675,1,0,0,0,677,678,1,0,0,0,678,682,1,0,0,0,679,
+		677,1,0,0,0,680,682,3,100,50,0,681,669,1,0,0,0,681,673,1,0,0,0,681,680,
+		1,0,0,0,682,97,1,0,0,0,683,685,3,166,83,0,684,686,5,80,0,0,685,684,1,0,
+		0,0,685,686,1,0,0,0,686,689,1,0,0,0,687,689,3,100,50,0,688,683,1,0,0,0,
+		688,687,1,0,0,0,689,99,1,0,0,0,690,697,5,56,0,0,691,697,5,63,0,0,692,693,
+		5,126,0,0,693,694,3,166,83,0,694,695,5,110,0,0,695,697,1,0,0,0,696,690,
+		1,0,0,0,696,691,1,0,0,0,696,692,1,0,0,0,697,101,1,0,0,0,698,743,5,89,0,
+		0,699,703,7,8,0,0,700,702,3,180,90,0,701,700,1,0,0,0,702,705,1,0,0,0,703,
+		701,1,0,0,0,703,704,1,0,0,0,704,712,1,0,0,0,705,703,1,0,0,0,706,708,5,
+		60,0,0,707,709,3,180,90,0,708,707,1,0,0,0,709,710,1,0,0,0,710,708,1,0,
+		0,0,710,711,1,0,0,0,711,713,1,0,0,0,712,706,1,0,0,0,712,713,1,0,0,0,713,
+		718,1,0,0,0,714,715,5,126,0,0,715,716,3,166,83,0,716,717,5,110,0,0,717,
+		719,1,0,0,0,718,714,1,0,0,0,718,719,1,0,0,0,719,744,1,0,0,0,720,724,5,
+		73,0,0,721,723,3,180,90,0,722,721,1,0,0,0,723,726,1,0,0,0,724,722,1,0,
+		0,0,724,725,1,0,0,0,725,733,1,0,0,0,726,724,1,0,0,0,727,729,5,60,0,0,728,
+		730,3,180,90,0,729,728,1,0,0,0,730,731,1,0,0,0,731,729,1,0,0,0,731,732,
+		1,0,0,0,732,734,1,0,0,0,733,727,1,0,0,0,733,734,1,0,0,0,734,741,1,0,0,
+		0,735,742,5,56,0,0,736,742,5,63,0,0,737,738,5,126,0,0,738,739,3,166,83,
+		0,739,740,5,110,0,0,740,742,1,0,0,0,741,735,1,0,0,0,741,736,1,0,0,0,741,
+		737,1,0,0,0,741,742,1,0,0,0,742,744,1,0,0,0,743,699,1,0,0,0,743,720,1,
+		0,0,0,744,103,1,0,0,0,745,753,5,40,0,0,746,747,5,43,0,0,747,748,3,166,
+		83,0,748,749,5,122,0,0,749,750,3,166,83,0,750,754,1,0,0,0,751,752,5,42,
+		0,0,752,754,3,166,83,0,753,746,1,0,0,0,753,751,1,0,0,0,754,755,1,0,0,0,
+		755,756,5,4,0,0,756,764,3,166,83,0,757,758,5,95,0,0,758,765,5,121,0,0,
+		759,762,5,121,0,0,760,761,5,89,0,0,761,763,5,58,0,0,762,760,1,0,0,0,762,
+		763,1,0,0,0,763,765,1,0,0,0,764,757,1,0,0,0,764,759,1,0,0,0,765,767,1,
+		0,0,0,766,768,3,144,72,0,767,766,1,0,0,0,767,768,1,0,0,0,768,105,1,0,0,
+		0,769,777,5,48,0,0,770,771,5,122,0,0,771,778,3,160,80,0,772,773,5,85,0,
+		0,773,778,3,160,80,0,774,775,3,166,83,0,775,776,3,156,78,0,776,778,1,0,
+		0,0,777,770,1,0,0,0,777,772,1,0,0,0,777,774,1,0,0,0,778,781,1,0,0,0,779,
+		780,5,28,0,0,780,782,3,180,90,0,781,779,1,0,0,0,781,782,1,0,0,0,782,787,
+		1,0,0,0,783,784,5,4,0,0,784,786,3,108,54,0,785,783,1,0,0,0,786,789,1,0,
+		0,0,787,785,1,0,0,0,787,788,1,0,0,0,788,791,1,0,0,0,789,787,1,0,0,0,790,
+		792,3,144,72,0,791,790,1,0,0,0,791,792,1,0,0,0,792,107,1,0,0,0,793,794,
+		5,79,0,0,794,800,3,156,78,0,795,796,5,99,0,0,796,800,3,156,78,0,797,798,
+		5,77,0,0,798,800,3,150,75,0,799,793,1,0,0,0,799,795,1,0,0,0,799,797,1,
+		0,0,0,800,109,1,0,0,0,801,802,5,31,0,0,802,803,3,166,83,0,803,804,5,64,
+		0,0,804,806,3,148,74,0,805,807,3,144,72,0,806,805,1,0,0,0,806,807,1,0,
+		0,0,807,111,1,0,0,0,808,809,5,16,0,0,809,810,3,166,83,0,810,811,5,64,0,
+		0,811,816,3,148,74,0,812,813,5,4,0,0,813,814,5,103,0,0,814,815,5,42,0,
+		0,815,817,5,61,0,0,816,812,1,0,0,0,816,817,1,0,0,0,817,819,1,0,0,0,818,
+		820,3,144,72,0,819,818,1,0,0,0,819,820,1,0,0,0,820,113,1,0,0,0,821,830,
+		5,45,0,0,822,823,5,43,0,0,823,824,3,166,83,0,824,825,5,122,0,0,825,826,
+		3,166,83,0,826,831,1,0,0,0,827,828,3,166,83,0,828,829,3,156,78,0,829,831,
+		1,0,0,0,830,822,1,0,0,0,830,827,1,0,0,0,831,842,1,0,0,0,832,833,5,6,0,
+		0,833,838,3,116,58,0,834,835,5,5,0,0,835,837,3,116,58,0,836,834,1,0,0,
+		0,837,840,1,0,0,0,838,836,1,0,0,0,838,839,1,0,0,0,839,843,1,0,0,0,840,
+		838,1,0,0,0,841,843,3,124,62,0,842,832,1,0,0,0,842,841,1,0,0,0,843,845,
+		1,0,0,0,844,846,3,144,72,0,845,844,1,0,0,0,845,846,1,0,0,0,846,115,1,0,
+		0,0,847,848,5,57,0,0,848,849,3,166,83,0,849,850,3,156,78,0,850,851,5,4,
+		0,0,851,853,1,0,0,0,852,847,1,0,0,0,852,853,1,0,0,0,853,854,1,0,0,0,854,
+		855,3,152,76,0,855,856,3,166,83,0,856,857,5,64,0,0,857,859,3,148,74,0,
+		858,860,3,120,60,0,859,858,1,0,0,0,859,860,1,0,0,0,860,865,1,0,0,0,861,
+		862,5,4,0,0,862,864,3,118,59,0,863,861,1,0,0,0,864,867,1,0,0,0,865,863,
+		1,0,0,0,865,866,1,0,0,0,866,117,1,0,0,0,867,865,1,0,0,0,868,870,5,120,
+		0,0,869,868,1,0,0,0,869,870,1,0,0,0,870,871,1,0,0,0,871,874,3,120,60,0,
+		872,874,3,122,61,0,873,869,1,0,0,0,873,872,1,0,0,0,874,119,1,0,0,0,875,
+		880,5,81,0,0,876,881,5,42,0,0,877,878,3,166,83,0,878,879,3,156,78,0,879,
+		881,1,0,0,0,880,876,1,0,0,0,880,877,1,0,0,0,881,885,1,0,0,0,882,883,3,
+		166,83,0,883,884,5,121,0,0,884,886,1,0,0,0,885,882,1,0,0,0,885,886,1,0,
+		0,0,886,900,1,0,0,0,887,888,5,66,0,0,888,889,5,125,0,0,889,890,5,81,0,
+		0,890,891,3,166,83,0,891,892,5,60,0,0,892,893,3,166,83,0,893,897,3,156,
+		78,0,894,895,3,166,83,0,895,896,5,121,0,0,896,898,1,0,0,0,897,894,1,0,
+		0,0,897,898,1,0,0,0,898,900,1,0,0,0,899,875,1,0,0,0,899,887,1,0,0,0,900,
+		121,1,0,0,0,901,904,5,141,0,0,902,904,3,174,87,0,903,901,1,0,0,0,903,902,
+		1,0,0,0,904,905,1,0,0,0,905,906,3,158,79,0,906,907,5,89,0,0,907,123,1,
+		0,0,0,908,909,5,80,0,0,909,910,5,122,0,0,910,911,3,166,83,0,911,912,5,
+		4,0,0,912,913,5,64,0,0,913,918,3,148,74,0,914,915,5,4,0,0,915,917,3,126,
+		63,0,916,914,1,0,0,0,917,920,1,0,0,0,918,916,1,0,0,0,918,919,1,0,0,0,919,
+		125,1,0,0,0,920,918,1,0,0,0,921,922,5,102,0,0,922,923,5,113,0,0,923,935,
+		3,156,78,0,924,925,5,93,0,0,925,935,5,84,0,0,926,927,5,66,0,0,927,935,
+		5,125,0,0,928,929,7,9,0,0,929,930,3,166,83,0,930,931,3,156,78,0,931,932,
+		5,109,0,0,932,935,1,0,0,0,933,935,3,122,61,0,934,921,1,0,0,0,934,924,1,
+		0,0,0,934,926,1,0,0,0,934,928,1,0,0,0,934,933,1,0,0,0,935,127,1,0,0,0,
+		936,938,5,44,0,0,937,939,3,132,66,0,938,937,1,0,0,0,939,940,1,0,0,0,940,
+		938,1,0,0,0,940,941,1,0,0,0,941,949,1,0,0,0,942,947,5,4,0,0,943,945,3,
+		134,67,0,944,946,5,4,0,0,945,944,1,0,0,0,945,946,1,0,0,0,946,948,1,0,0,
+		0,947,943,1,0,0,0,947,948,1,0,0,0,948,950,1,0,0,0,949,942,1,0,0,0,949,
+		950,1,0,0,0,950,951,1,0,0,0,951,953,5,131,0,0,952,954,3,132,66,0,953,952,
+		1,0,0,0,954,955,1,0,0,0,955,953,1,0,0,0,955,956,1,0,0,0,956,961,1,0,0,
+		0,957,958,5,4,0,0,958,960,3,130,65,0,959,957,1,0,0,0,960,963,1,0,0,0,961,
+		959,1,0,0,0,961,962,1,0,0,0,962,966,1,0,0,0,963,961,1,0,0,0,964,965,5,
+		6,0,0,965,967,3,136,68,0,966,964,1,0,0,0,966,967,1,0,0,0,967,129,1,0,0,
+		0,968,978,3,134,67,0,969,978,5,74,0,0,970,974,5,89,0,0,971,972,5,119,0,
+		0,972,975,5,114,0,0,973,975,5,104,0,0,974,971,1,0,0,0,974,973,1,0,0,0,
+		975,976,1,0,0,0,976,978,5,105,0,0,977,968,1,0,0,0,977,969,1,0,0,0,977,
+		970,1,0,0,0,978,131,1,0,0,0,979,986,3,180,90,0,980,986,5,84,0,0,981,986,
+		5,92,0,0,982,986,5,42,0,0,983,986,5,43,0,0,984,986,5,118,0,0,985,979,1,
+		0,0,0,985,980,1,0,0,0,985,981,1,0,0,0,985,982,1,0,0,0,985,983,1,0,0,0,
+		985,984,1,0,0,0,986,133,1,0,0,0,987,988,5,58,0,0,988,990,5,65,0,0,989,
+		987,1,0,0,0,989,990,1,0,0,0,990,991,1,0,0,0,991,996,7,9,0,0,992,997,5,
+		42,0,0,993,994,3,166,83,0,994,995,3,156,78,0,995,997,1,0,0,0,996,992,1,
+		0,0,0,996,993,1,0,0,0,997,1004,1,0,0,0,998,999,5,43,0,0,999,1000,3,166,
+		83,0,1000,1001,5,122,0,0,1001,1002,3,166,83,0,1002,1004,1,0,0,0,1003,989,
+		1,0,0,0,1003,998,1,0,0,0,1004,135,1,0,0,0,1005,1007,3,174,87,0,1006,1005,
+		1,0,0,0,1006,1007,1,0,0,0,1007,1009,1,0,0,0,1008,1010,3,180,90,0,1009,
+		1008,1,0,0,0,1010,1011,1,0,0,0,1011,1009,1,0,0,0,1011,1012,1,0,0,0,1012,
+		1033,1,0,0,0,1013,1014,5,89,0,0,1014,1021,5,73,0,0,1015,1022,5,42,0,0,
+		1016,1018,3,180,90,0,1017,1016,1,0,0,0,1018,1019,1,0,0,0,1019,1017,1,0,
+		0,0,1019,1020,1,0,0,0,1020,1022,1,0,0,0,1021,1015,1,0,0,0,1021,1017,1,
+		0,0,0,1022,1034,1,0,0,0,1023,1031,5,107,0,0,1024,1032,5,42,0,0,1025,1029,
+		3,166,83,0,1026,1030,3,156,78,0,1027,1030,5,118,0,0,1028,1030,3,180,90,
+		0,1029,1026,1,0,0,0,1029,1027,1,0,0,0,1029,1028,1,0,0,0,1030,1032,1,0,
+		0,0,1031,1024,1,0,0,0,1031,1025,1,0,0,0,1032,1034,1,0,0,0,1033,1013,1,
+		0,0,0,1033,1023,1,0,0,0,1033,1034,1,0,0,0,1034,137,1,0,0,0,1035,1036,5,
+		25,0,0,1036,1046,3,140,70,0,1037,1038,5,35,0,0,1038,1042,3,160,80,0,1039,
+		1040,5,4,0,0,1040,1041,5,132,0,0,1041,1043,3,160,80,0,1042,1039,1,0,0,
+		0,1042,1043,1,0,0,0,1043,1047,1,0,0,0,1044,1045,7,6,0,0,1045,1047,3,140,
+		70,0,1046,1037,1,0,0,0,1046,1044,1,0,0,0,1047,139,1,0,0,0,1048,1059,3,
+		160,80,0,1049,1051,5,141,0,0,1050,1049,1,0,0,0,1050,1051,1,0,0,0,1051,
+		1052,1,0,0,0,1052,1056,7,2,0,0,1053,1055,3,142,71,0,1054,1053,1,0,0,0,
+		1055,1058,1,0,0,0,1056,1054,1,0,0,0,1056,1057,1,0,0,0,1057,1060,1,0,0,
+		0,1058,1056,1,0,0,0,1059,1050,1,0,0,0,1059,1060,1,0,0,0,1060,141,1,0,0,
+		0,1061,1062,3,172,86,0,1062,1064,3,170,85,0,1063,1065,7,2,0,0,1064,1063,
+		1,0,0,0,1064,1065,1,0,0,0,1065,143,1,0,0,0,1066,1067,5,9,0,0,1067,1072,
+		3,146,73,0,1068,1069,5,4,0,0,1069,1071,3,146,73,0,1070,1068,1,0,0,0,1071,
+		1074,1,0,0,0,1072,1070,1,0,0,0,1072,1073,1,0,0,0,1073,1080,1,0,0,0,1074,
+		1072,1,0,0,0,1075,1076,5,133,0,0,1076,1077,5,124,0,0,1077,1081,7,1,0,0,
+		1078,1079,5,131,0,0,1079,1081,5,68,0,0,1080,1075,1,0,0,0,1080,1078,1,0,
+		0,0,1080,1081,1,0,0,0,1081,145,1,0,0,0,1082,1089,3,166,83,0,1083,1085,
+		3,180,90,0,1084,1083,1,0,0,0,1085,1086,1,0,0,0,1086,1084,1,0,0,0,1086,
+		1087,1,0,0,0,1087,1090,1,0,0,0,1088,1090,5,118,0,0,1089,1084,1,0,0,0,1089,
+		1088,1,0,0,0,1089,1090,1,0,0,0,1090,147,1,0,0,0,1091,1092,5,19,0,0,1092,
+		1098,5,76,0,0,1093,1095,3,180,90,0,1094,1096,5,75,0,0,1095,1094,1,0,0,
+		0,1095,1096,1,0,0,0,1096,1098,1,0,0,0,1097,1091,1,0,0,0,1097,1093,1,0,
+		0,0,1098,149,1,0,0,0,1099,1100,7,10,0,0,1100,151,1,0,0,0,1101,1102,7,11,
+		0,0,1102,153,1,0,0,0,1103,1105,3,180,90,0,1104,1103,1,0,0,0,1105,1106,
+		1,0,0,0,1106,1104,1,0,0,0,1106,1107,1,0,0,0,1107,155,1,0,0,0,1108,1109,
+		7,12,0,0,1109,157,1,0,0,0,1110,1111,7,13,0,0,1111,159,1,0,0,0,1112,1116,
+		3,164,82,0,1113,1115,3,162,81,0,1114,1113,1,0,0,0,1115,1118,1,0,0,0,1116,
+		1114,1,0,0,0,1116,1117,1,0,0,0,1117,161,1,0,0,0,1118,1116,1,0,0,0,1119,
+		1120,3,172,86,0,1120,1121,3,164,82,0,1121,163,1,0,0,0,1122,1124,3,174,
+		87,0,1123,1125,3,178,89,0,1124,1123,1,0,0,0,1124,1125,1,0,0,0,1125,1132,
+		1,0,0,0,1126,1132,3,180,90,0,1127,1128,5,7,0,0,1128,1129,3,160,80,0,1129,
+		1130,5,8,0,0,1130,1132,1,0,0,0,1131,1122,1,0,0,0,1131,1126,1,0,0,0,1131,
+		1127,1,0,0,0,1132,165,1,0,0,0,1133,1137,3,170,85,0,1134,1136,3,168,84,
+		0,1135,1134,1,0,0,0,1136,1139,1,0,0,0,1137,1135,1,0,0,0,1137,1138,1,0,
+		0,0,1138,167,1,0,0,0,1139,1137,1,0,0,0,1140,1141,3,172,86,0,1141,1142,
+		3,170,85,0,1142,169,1,0,0,0,1143,1150,3,174,87,0,1144,1150,3,180,90,0,
+		1145,1146,5,7,0,0,1146,1147,3,166,83,0,1147,1148,5,8,0,0,1148,1150,1,0,
+		0,0,1149,1143,1,0,0,0,1149,1144,1,0,0,0,1149,1145,1,0,0,0,1150,171,1,0,
+		0,0,1151,1152,7,14,0,0,1152,173,1,0,0,0,1153,1165,3,176,88,0,1154,1155,
+		5,7,0,0,1155,1160,3,176,88,0,1156,1157,5,4,0,0,1157,1159,3,176,88,0,1158,
+		1156,1,0,0,0,1159,1162,1,0,0,0,1160,1158,1,0,0,0,1160,1161,1,0,0,0,1161,
+		1163,1,0,0,0,1162,1160,1,0,0,0,1163,1164,5,8,0,0,1164,1166,1,0,0,0,1165,
+		1154,1,0,0,0,1165,1166,1,0,0,0,1166,175,1,0,0,0,1167,1169,5,142,0,0,1168,
+		1170,5,143,0,0,1169,1168,1,0,0,0,1169,1170,1,0,0,0,1170,1173,1,0,0,0,1171,
+		1173,5,143,0,0,1172,1167,1,0,0,0,1172,1171,1,0,0,0,1173,177,1,0,0,0,1174,
+		1175,7,15,0,0,1175,179,1,0,0,0,1176,1177,7,16,0,0,1177,181,1,0,0,0,142,
+		227,242,253,261,263,279,285,294,296,321,331,340,346,358,375,377,383,392,
+		400,430,441,455,459,464,467,477,485,495,504,507,512,518,525,532,537,549,
+		553,567,576,587,590,595,602,607,614,624,627,631,640,643,648,652,655,659,
+		661,664,666,671,677,681,685,688,696,703,710,712,718,724,731,733,741,743,
+		753,762,764,767,777,781,787,791,799,806,816,819,830,838,842,845,852,859,
+		865,869,873,880,885,897,899,903,918,934,940,945,947,949,955,961,966,974,
+		977,985,989,996,1003,1006,1011,1019,1021,1029,1031,1033,1042,1046,1050,
+		1056,1059,1064,1072,1080,1086,1089,1095,1097,1106,1116,1124,1131,1137,
+		1149,1160,1165,1169,1172
 	};
 
 	public static readonly ATN _ATN =

@@ -28,7 +28,7 @@ internal static class StatementStarts
     private static int[] MakeTypes()
     {
         var types = new int[NotationWords.Statements.Count];
-        for (var type = TurnrowLexer.ADD; type <= TurnrowLexer.YD; type++)
+        for (var type = Words.First; type <= Words.Last; type++)
         {
             for (var i = 0; i < types.Length; i++)
             {

@@ -18,8 +18,14 @@ internal static class Words
 
     private static readonly bool[] Names = MakeNames();
 
+    /// <summary>The words of the notation stand side by side in the grammar: from this one …</summary>
+    public const int First = TurnrowLexer.ACCEPT;
+
+    /// <summary>… to this one.</summary>
+    public const int Last = TurnrowLexer.YD;
+
     /// <summary>True for a word of the notation, wherever in a line it has a meaning.</summary>
-    public static bool IsKeyword(int type) => type is >= TurnrowLexer.ADD and <= TurnrowLexer.YD;
+    public static bool IsKeyword(int type) => type is >= First and <= Last;
 
     /// <summary>True for a word that may be a name.</summary>
     public static bool MayBeName(int type) => type >= 0 && Names[type];
@@ -31,7 +37,7 @@ internal static class Words
     public static IReadOnlyList<string> Reserved()
     {
         var reserved = new List<string>();
-        for (var type = TurnrowLexer.ADD; type <= TurnrowLexer.YD; type++)
+        for (var type = First; type <= Last; type++)
         {
             if (!MayBeName(type)) reserved.Add(Spellings[type]!);
         }

@@ -33,7 +33,7 @@ public sealed record ProseStatement(string Text, TextSpan Span) : StatementSynta
 public sealed record YarnStatement(
     NameSyntax Name, QuotedSyntax? Description, IReadOnlyList<YarnFactSyntax> Facts, TextSpan Span) : StatementSyntax(Span);
 
-/// <summary><c>weight 2</c>, <c>50 g</c>, <c>125 m</c>.</summary>
+/// <summary><c>weight 2</c>, <c>50 g</c>, <c>125 m</c>, <c>10 % extra</c>.</summary>
 public sealed record YarnFactSyntax(YarnFact Fact, NumberSyntax Number, TextSpan Span) : SyntaxNode(Span);
 
 /// <summary>What is said of a yarn; masses and lengths are a ball's.</summary>
@@ -53,6 +53,9 @@ public enum YarnFact
 
     /// <summary>Yards a ball.</summary>
     Yards,
+
+    /// <summary>How many in a hundred are reckoned on top of what the swatch gives.</summary>
+    Extra,
 }
 
 /// <summary><c>claims without turning chain</c>, <c>claims with chains</c>: how all claims of the file count.</summary>
