@@ -1,3 +1,4 @@
+using Turnrow.Compiler.Grading;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Rows;
 using Turnrow.Syntax;
@@ -32,15 +33,21 @@ public sealed class Compilation
     /// <summary>Where a claim could stand and does not, with the calculated counts.</summary>
     public IReadOnlyList<MissingClaim> MissingClaims { get; }
 
+    /// <summary>Warnings that the file accepts with a reason: they are not among <see cref="Diagnostics"/>.</summary>
+    public IReadOnlyList<AcceptedWarning> Accepted { get; private init; } = [];
+
     /// <summary>Compiles a text.</summary>
-    public static Compilation Of(SourceText source)
+    /// <param name="source">The text.</param>
+    /// <param name="beside">Gives the text of a file beside the pattern, or null; without it there are none.</param>
+    public static Compilation Of(SourceText source, Func<string, string?>? beside = null)
     {
         var tree = SyntaxReader.Read(source);
-        var (pattern, findings, missing) = PatternBinder.Bind(tree);
+        var (pattern, findings, missing) = PatternBinder.Bind(tree, beside ?? (static _ => null));
+        var (told, accepted) = Acceptance.Sort(tree, findings.All);
         var found = new List<Diagnostic>(tree.Diagnostics);
-        found.AddRange(findings.All);
+        found.AddRange(told);
         var errors = found.Count(d => d.Kind.Severity == Severity.Error);
-        return new Compilation(tree, [.. found.OrderBy(d => d.Span.Start)], pattern with { Errors = errors }, missing);
+        return new Compilation(tree, [.. found.OrderBy(d => d.Span.Start)], pattern with { Errors = errors }, missing) { Accepted = accepted };
     }
 
     /// <summary>The line (from 1) of the statement that made a row.</summary>
@@ -51,6 +58,11 @@ public sealed class Compilation
         _ => 1,
     };
 }
+
+/// <summary>A warning that the designer has thought about.</summary>
+/// <param name="Warning">The warning.</param>
+/// <param name="Reason">Why it is right as it is, in the designer's words.</param>
+public sealed record AcceptedWarning(Diagnostic Warning, string Reason);
 
 /// <summary>A place where a claim could stand.</summary>
 /// <param name="Position">Where to insert, in UTF-16 units.</param>

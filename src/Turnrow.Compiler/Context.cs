@@ -1,5 +1,6 @@
 using System.Globalization;
 using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Grading;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
@@ -53,6 +54,12 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     /// <summary>True if the line that says what claims count could not be read: then none of them can be checked.</summary>
     public bool CountingInDoubt { get; set; }
+
+    /// <summary>The ease wanted, by measure.</summary>
+    public Dictionary<string, Ease> Eases { get; } = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The text of a file beside the pattern; null if there is none.</summary>
+    public Func<string, string?> Beside { get; init; } = static _ => null;
 
     /// <summary>True if the designer thinks in inches.</summary>
     public bool InInches { get; set; }

@@ -1,5 +1,6 @@
 using Turnrow.Compiler.Claims;
 using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Grading;
 using Turnrow.Compiler.Header;
 using Turnrow.Compiler.Joins;
 using Turnrow.Compiler.Pieces;
@@ -23,6 +24,8 @@ internal sealed class PatternBinder
     private readonly PieceBook _book;
     private readonly ExpectBinder _expect;
     private readonly List<Func<PatternItem?>> _items = [];
+    private readonly FinishedBinder _finished;
+    private readonly List<FinishedMeasure> _measured = [];
     private PieceState? _piece;
     private bool _full;
 
@@ -33,6 +36,7 @@ internal sealed class PatternBinder
         _context = context;
         _book = new PieceBook(context);
         _expect = new ExpectBinder(context, _book);
+        _finished = new FinishedBinder(context, _book);
         context.Evaluate.PieceValues = _expect.ValuesOf;
     }
 
@@ -40,7 +44,7 @@ internal sealed class PatternBinder
     public List<MissingClaim> MissingClaims { get; } = [];
 
     /// <summary>The model of a tree, and what was found.</summary>
-    public static (Pattern Pattern, Findings Findings, IReadOnlyList<MissingClaim> MissingClaims) Bind(SyntaxTree tree)
+    public static (Pattern Pattern, Findings Findings, IReadOnlyList<MissingClaim> MissingClaims) Bind(SyntaxTree tree, Func<string, string?> beside)
     {
         var unread = new UnreadLines(tree);
         var sizes = SizesFinder.Find(tree, unread, out var inDoubt, out var report);
@@ -48,7 +52,7 @@ internal sealed class PatternBinder
         foreach (var diagnostic in report) findings.Add(diagnostic);
         var terms = TermsOf(tree, unread, findings, out var termsInDoubt);
         var scope = new Scope();
-        var context = new Context(findings, scope, new Evaluator(findings, scope, inDoubt), terms, termsInDoubt);
+        var context = new Context(findings, scope, new Evaluator(findings, scope, inDoubt), terms, termsInDoubt) { Beside = beside };
         var binder = new PatternBinder(tree, unread, context);
         var pattern = binder.Whole(sizes);
         return (pattern, findings, binder.MissingClaims);
@@ -104,13 +108,30 @@ internal sealed class PatternBinder
         var header = new HeaderBinder(_context).Bind(HeaderStatements(), sizes);
         foreach (var line in _tree.Lines) One(line);
         PatternWarnings.Add(_context, _book, _tree);
+        GradeCheck.Add(_context, _tree);
         var items = new List<PatternItem>();
         foreach (var item in _items)
         {
             if (item() is { } made) items.Add(made);
         }
 
-        return header with { Items = items, InInches = _context.InInches };
+        return header with
+        {
+            Items = items,
+            InInches = _context.InInches,
+            Finished = _measured,
+            Measures = [.. BodyMeasures(), .. header.Measures],
+        };
+    }
+
+    // Of a body's many measures those that the pattern uses are told.
+    private IEnumerable<Measure> BodyMeasures()
+    {
+        foreach (var name in _context.Scope.Names)
+        {
+            if (_context.Scope.Find(name) is { OfBody: true, Used: true } body && Array.TrueForAll(body.Values, v => v is not null))
+                yield return new Measure(name, [.. body.Values.Select(v => v!.Value.Number)]);
+        }
     }
 
     private void Announce()
@@ -178,6 +199,7 @@ internal sealed class PatternBinder
             case ProseStatement prose: Prose(prose); break;
             case ExpectMeasureStatement expect: _expect.Check(expect); break;
             case ExpectEqualStatement expect: _expect.Check(expect); break;
+            case FinishedStatement finished: Finished(finished); break;
             case StatementSyntax statement when PieceStatements.IsOne(statement): InPiece(statement); break;
         }
     }
@@ -189,6 +211,11 @@ internal sealed class PatternBinder
         var piece = new PieceOpening(_context, _book).Open(statement, broken);
         _piece = piece;
         _items.Add(() => new PieceInSizes(piece.Name, piece.Finished, piece.Passages, piece.MirrorOf?.Name));
+    }
+
+    private void Finished(FinishedStatement statement)
+    {
+        if (_finished.Bind(statement) is { } measure) _measured.Add(measure);
     }
 
     private bool IsFull(TextSpan span)

@@ -1,3 +1,4 @@
+using System.Text;
 using Turnrow.Compiler;
 using Turnrow.Syntax.Text;
 
@@ -17,7 +18,7 @@ internal sealed record PatternFile(string Path, byte[] Bytes, Compilation Compil
     {
         try
         {
-            if (Read(path) is { } bytes) return new PatternFile(path, bytes, Compilation.Of(SourceText.FromBytes(path, bytes)));
+            if (Read(path) is { } bytes) return new PatternFile(path, bytes, Compilation.Of(SourceText.FromBytes(path, bytes), name => Beside(path, name)));
             refuse($"{path} has more than {MostBytes / (1024 * 1024)} MB; that is no pattern");
         }
         catch (Exception fault) when (FileFault.Is(fault))
@@ -26,6 +27,20 @@ internal sealed record PatternFile(string Path, byte[] Bytes, Compilation Compil
         }
 
         return null;
+    }
+
+    // The text of a file that a pattern names: in its own folder and nowhere else.
+    private static string? Beside(string pattern, string name)
+    {
+        if (name.Length == 0 || name != System.IO.Path.GetFileName(name)) return null;
+        try
+        {
+            return Read(System.IO.Path.Combine(System.IO.Path.GetDirectoryName(pattern) ?? string.Empty, name)) is { } bytes ? Encoding.UTF8.GetString(bytes) : null;
+        }
+        catch (Exception fault) when (FileFault.Is(fault))
+        {
+            return null;
+        }
     }
 
     // A pipe has no length, so the limit is kept while reading.

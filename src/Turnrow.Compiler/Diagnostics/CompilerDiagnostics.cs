@@ -99,5 +99,14 @@ public static class CompilerDiagnostics
         PieceUnjoined.Kind,
         TurnUnsaid.Kind,
         TurningChainWritten.Kind,
+        BodyTableUnknown.Kind,
+        BodySize.Kind,
+        BodyFile.Kind,
+        EaseWord.Kind,
+        EaseOff.Kind,
+        GradeFalls.Kind,
+        GradeJumps.Kind,
+        AcceptUnknown.Kind,
+        AcceptUnused.Kind,
     ];
 }

@@ -1,4 +1,5 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Grading;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
@@ -25,7 +26,9 @@ internal sealed class HeaderBinder(Context context)
     public Pattern Bind(IEnumerable<StatementSyntax> statements, IReadOnlyList<string> sizes)
     {
         var pattern = new Pattern { Sizes = sizes, Terms = context.Terms };
-        foreach (var statement in statements) pattern = One(pattern, statement);
+        var lines = statements.ToList();
+        foreach (var body in lines.OfType<BodyStatement>()) pattern = Bodies(pattern, body);
+        foreach (var statement in lines) pattern = One(pattern, statement);
         return pattern with
         {
             Yarns = _yarns,
@@ -65,6 +68,9 @@ internal sealed class HeaderBinder(Context context)
                 if (!_yarnNames.TryAdd(yarn.Name.Text, yarn.Name.Span)) context.Findings.Add(DefinedTwice.At(yarn.Name.Span, yarn.Name.Text, _yarnNames[yarn.Name.Text]));
                 _yarns.Add(YarnOf(yarn));
                 return pattern;
+            case EaseStatement ease:
+                if (new EaseBinder(context).Bind(ease) is { } wanted) context.Eases.TryAdd(wanted.Name, wanted);
+                return pattern;
             case GaugeStatement gauge:
                 AddGauge(gauge);
                 return pattern;
@@ -80,6 +86,13 @@ internal sealed class HeaderBinder(Context context)
             default:
                 return pattern;
         }
+    }
+
+    // Before all else, so that it may stand anywhere: what it names is asked for by many lines.
+    private Pattern Bodies(Pattern pattern, BodyStatement body)
+    {
+        if (!Once(body) || new BodyBinder(context).Bind(body) is not { } table) return pattern;
+        return pattern with { BodySource = table.Source };
     }
 
     private bool Once(StatementSyntax statement)
@@ -164,7 +177,7 @@ internal sealed class HeaderBinder(Context context)
     {
         // It is still a name below, so that its uses are not faulted as well.
         if (context.TryStitch(name.Text) is not null) context.Findings.Add(NameIsStitch.At(name.Span, name.Text));
-        if (context.Scope.Find(name.Text) is not { } earlier) return true;
+        if (context.Scope.Find(name.Text) is not { OfBody: false } earlier) return true;
         context.Findings.Add(DefinedTwice.At(name.Span, name.Text, earlier.Span));
         return false;
     }

@@ -86,7 +86,7 @@ internal sealed class Evaluator(Findings findings, Scope scope, bool sizesInDoub
 
     private Value?[] OfName(NameSyntax name)
     {
-        if (scope.Find(name.Text) is { } definition) return definition.Values;
+        if (scope.Use(name.Text) is { } definition) return definition.Values;
         if (scope.FindLater(name.Text) is { } later)
         {
             findings.Add(scope.Circle(name.Text) is { } circle ? Circular.At(name.Span, circle, later) : DefinedBelow.At(name.Span, name.Text, later));

@@ -6,7 +6,14 @@ namespace Turnrow.Compiler.Values;
 /// <param name="Name">The name.</param>
 /// <param name="Values">Its value a size; null where it could not be found out.</param>
 /// <param name="Span">Where it is defined.</param>
-internal sealed record Definition(string Name, Value?[] Values, TextSpan Span);
+internal sealed record Definition(string Name, Value?[] Values, TextSpan Span)
+{
+    /// <summary>True if a table of bodies gives it: the designer may say another number for it.</summary>
+    public bool OfBody { get; init; }
+
+    /// <summary>True once a line has asked for it.</summary>
+    public bool Used { get; set; }
+}
 
 /// <summary>The names defined so far, and those still to come.</summary>
 internal sealed class Scope
@@ -28,6 +35,14 @@ internal sealed class Scope
     public IEnumerable<string> Names => _definitions.Keys;
 
     public Definition? Find(string name) => _definitions.GetValueOrDefault(name);
+
+    /// <summary>The definition that a line uses.</summary>
+    public Definition? Use(string name)
+    {
+        if (!_definitions.TryGetValue(name, out var found)) return null;
+        found.Used = true;
+        return found;
+    }
 
     public TextSpan? FindLater(string name) => _later.TryGetValue(name, out var span) ? span : null;
 

@@ -48,6 +48,12 @@ public sealed record Pattern
     /// <summary>Body measurements the pattern is made for.</summary>
     public IReadOnlyList<Measure> Measures { get; init; } = [];
 
+    /// <summary>Where the body measurements are from, if a table gives them; null if not.</summary>
+    public string? BodySource { get; init; }
+
+    /// <summary>What the finished garment measures, where the pattern says at which places.</summary>
+    public IReadOnlyList<FinishedMeasure> Finished { get; init; } = [];
+
     /// <summary>Lengths that became counts, with what was asked for.</summary>
     public IReadOnlyList<FittedCount> FittedCounts { get; init; } = [];
 
@@ -90,6 +96,12 @@ public sealed record Yarn(string Name, string? Description, int? Weight, Rationa
 
 /// <summary>A measurement in all sizes, in centimetres.</summary>
 public sealed record Measure(string Name, IReadOnlyList<Rational> Centimetres);
+
+/// <summary>What the finished garment measures somewhere, a size, in centimetres.</summary>
+/// <param name="Name">The measure's name.</param>
+/// <param name="Centimetres">The garment.</param>
+/// <param name="Body">The body there; null if it is not known.</param>
+public sealed record FinishedMeasure(string Name, IReadOnlyList<Rational> Centimetres, IReadOnlyList<Rational>? Body);
 
 /// <summary>A count that stands for a length, a size: what was asked, and what it measures.</summary>
 /// <param name="Name">The count's name.</param>

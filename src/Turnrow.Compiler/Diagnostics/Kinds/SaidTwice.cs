@@ -55,6 +55,7 @@ public static class SaidTwice
         HookStatement => "hook",
         TermsStatement => "terms",
         ClaimsStatement => "claims",
+        BodyStatement => "body",
         _ => "sizes",
     };
 }

@@ -1,0 +1,45 @@
+using Turnrow.Syntax.Diagnostics;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Diagnostics.Kinds;
+
+/// <summary>An accept line without a warning to accept.</summary>
+public static class AcceptUnused
+{
+    /// <summary>Its name, code and page.</summary>
+    public static readonly DiagnosticKind Kind = new(
+        "accept-unused",
+        "TR0409",
+        Severity.Warning,
+        """
+        The file accepts a warning that does not come up, or comes up no more. Take the line out, so that it does not hide the same warning when
+        it comes up for another reason.
+        """,
+        SmallPattern.With("Top",
+            """
+            sizes S, M
+            count hem is 40 (45)
+            accept grade-falls: "a strap has one length"
+            gauge dc: 18 stitches and 9 rows to 10 cm
+
+            piece back
+              begin with hem stitches
+              row 1 RS: dc across
+            """),
+        SmallPattern.With("Top",
+            """
+            sizes S, M
+            count hem is 40 (45)
+            gauge dc: 18 stitches and 9 rows to 10 cm
+
+            piece back
+              begin with hem stitches
+              row 1 RS: dc across
+            """));
+
+    internal static Diagnostic At(NameSyntax name) =>
+        new(Kind, name.Span, $"`{name.Text}` does not come up in this pattern")
+        {
+            Help = "take the line out",
+        };
+}

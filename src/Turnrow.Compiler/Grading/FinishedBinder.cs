@@ -1,0 +1,79 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Pieces;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Numbers;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Grading;
+
+/// <summary>Works out what the finished garment measures, and holds it against the body and the ease that was wanted.</summary>
+internal sealed class FinishedBinder(Context context, PieceBook book)
+{
+    private readonly Dictionary<string, TextSpan> _said = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The measure in all sizes; null if it could not be worked out in one of them.</summary>
+    public FinishedMeasure? Bind(FinishedStatement statement)
+    {
+        if (!_said.TryAdd(statement.Name.Text, statement.Name.Span))
+        {
+            context.Findings.Add(DefinedTwice.At(statement.Name.Span, statement.Name.Text, _said[statement.Name.Text]));
+            return null;
+        }
+
+        var lengths = LengthsOf(statement);
+        if (!Array.TrueForAll(lengths, l => l is not null)) return null;
+        var body = context.Scope.Use(statement.Name.Text)?.Values;
+        var known = body is not null && Array.TrueForAll(body, v => v is { IsLength: true });
+        if (known && context.Eases.TryGetValue(statement.Name.Text, out var ease)) Check(statement, ease, lengths, body!);
+        return new FinishedMeasure(
+            statement.Name.Text,
+            [.. lengths.Select(l => l!.Value)],
+            known ? [.. body!.Select(v => v!.Value.Number)] : null);
+    }
+
+    private void Check(FinishedStatement statement, Ease ease, Rational?[] lengths, Value?[] body)
+    {
+        var eases = new Rational?[context.Sizes];
+        for (var i = 0; i < eases.Length; i++) eases[i] = lengths[i]!.Value - body[i]!.Value.Number;
+        var least = Within(ease.Least, -1, ease.Fit);
+        var most = Within(ease.Most, 1, ease.Fit);
+        var wrong = Sized.Where(eases.Length, i => eases[i] is { } e && ((least[i] is { } l && e < l) || (most[i] is { } m && e > m)));
+        if (wrong.Length > 0) context.Findings.Add(EaseOff.At(context, statement.Name.Span, wrong, ease, eases, body, lengths));
+    }
+
+    // A number is met when the fabric's counts come nearest to it: two stitches of the width either way.
+    private Rational?[] Within(Rational?[] bounds, int sign, string? fit)
+    {
+        if (fit is not null || context.Gauges.Gauges.Count == 0) return bounds;
+        var slack = context.Gauges.Gauges[0].WidthOf(2 * sign);
+        return bounds.Select(b => b is { } bound && slack is { } s ? bound + s : b);
+    }
+
+    private Rational?[] LengthsOf(FinishedStatement statement)
+    {
+        if (statement.Of == CountOf.Number) return context.Evaluate.Lengths(statement.Value);
+        var rows = statement.Of == CountOf.Rows;
+        if (statement.Stitch is null && statement.Value is NameExpression { Name: var name } && context.Scope.Find(name.Text) is null)
+            return OfPiece(name, rows);
+        var counts = context.Evaluate.Of(statement.Value);
+        if (GaugeChoice.For(context, statement.Stitch, statement.Value.Span, rows) is not { } gauge) return Sized.Same<Rational?>(context.Sizes, null);
+        return counts.Select(c => c is { IsLength: false } n ? rows ? gauge.HeightOf(n.Number) : gauge.WidthOf(n.Number) : null);
+    }
+
+    // A piece as it is: its rows by the gauge of each, its last row's width.
+    private Rational?[] OfPiece(NameSyntax name, bool rows)
+    {
+        var lengths = new Rational?[context.Sizes];
+        if (book.Bind(name) is not { } piece) return lengths;
+        for (var i = 0; i < lengths.Length; i++)
+        {
+            var builder = piece.Builders[i];
+            if (builder.RowsInDoubt || builder.RowCount == 0) continue;
+            lengths[i] = rows ? context.Gauges.HeightOf(builder.Rows) : context.Gauges.WidthOf(builder.Rows[^1]);
+        }
+
+        return lengths;
+    }
+}
