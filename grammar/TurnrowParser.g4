@@ -69,7 +69,7 @@ swatchLine
   ;
 madeLine : MADE size=sizeName COLON piece=name parts+=madePart (COMMA parts+=madePart)* ;
 madePart : value=number measure=unit way=(WIDE | HIGH) ;
-countFix    : ODD | EVEN | MULTIPLE OF multiple=single (PLUS plus=single)? | ROUNDED way=(UP | DOWN) ;
+countFix    : ODD | EVEN | MULTIPLE OF multiple=single (PLUS plus=single)? | ROUNDED way=(UP | DOWN) | WITHIN within=sum ;
 
 // Pieces.
 

@@ -108,5 +108,6 @@ public static class CompilerDiagnostics
         GradeJumps.Kind,
         AcceptUnknown.Kind,
         AcceptUnused.Kind,
+        CountFar.Kind,
     ];
 }

@@ -39,8 +39,21 @@ internal sealed class CountBinder(Context context)
         if (!Array.TrueForAll(counts, c => c is not null)) return (counts, null);
         var measured = counts.Select(c => rows ? gauge.HeightOf(c!.Value) : gauge.WidthOf(c!.Value));
         if (!Array.TrueForAll(measured, m => m is not null)) return (counts, null);
+        if (statement.Within is { } within) CheckDistance(statement, gauge, allowed, within, lengths, counts, measured);
         return (counts, new FittedCount(
             statement.Name.Text, rows, gauge.Stitch, [.. lengths.Select(l => l!.Value)], [.. counts.Select(c => c!.Value)], [.. measured.Select(m => m!.Value)]));
+    }
+
+    // A count that has to be a multiple, or odd, can lie far from its length: then the counts beside it are named.
+    private void CheckDistance(CountStatement statement, Gauge gauge, Allowed allowed, ExpressionSyntax within, Rational?[] asked, int?[] counts, Rational?[] measured)
+    {
+        var most = context.Evaluate.Lengths(within);
+        var far = Sized.Where(counts.Length, i => most[i] is { } m && measured[i]!.Value - asked[i]!.Value is { } off && off.Magnitude() > m);
+        if (far.Length == 0) return;
+        var rows = statement.Of == CountOf.Rows;
+        Rational? Measure(long count) => rows ? gauge.HeightOf(count) : gauge.WidthOf(count);
+        long? Free(int i) => (rows ? gauge.RowsFor(asked[i]!.Value) : gauge.StitchesFor(asked[i]!.Value)) is { } exact ? Allowed.Any.Nearest(exact) : null;
+        context.Findings.Add(CountFar.At(context, statement, far, new CountDistance(asked, counts, measured, most, allowed, Measure, Free)));
     }
 
     private Gauge? GaugeOf(CountStatement statement)

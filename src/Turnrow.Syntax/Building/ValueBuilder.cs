@@ -33,8 +33,14 @@ internal static class ValueBuilder
         }
 
         var fixes = new List<CountFixSyntax>(context._fixes.Count);
-        foreach (var fix in context._fixes) fixes.Add(Fix(fix, line));
-        return new CountStatement(line.Name(context.called), of, stitch, value, fixes, LineBuilding.Span(context));
+        ExpressionSyntax? within = null;
+        foreach (var fix in context._fixes)
+        {
+            if (fix.within is null) fixes.Add(Fix(fix, line));
+            else within = ExpressionBuilder.Sum(fix.within, line);
+        }
+
+        return new CountStatement(line.Name(context.called), of, stitch, value, fixes, LineBuilding.Span(context)) { Within = within };
     }
 
     public static StatementSyntax Expect(TurnrowParser.ExpectLineContext context, LineBuilding line)

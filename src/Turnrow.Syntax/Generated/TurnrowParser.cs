@@ -2941,6 +2941,7 @@ internal partial class TurnrowParser : Parser {
 		public SingleContext multiple;
 		public SingleContext plus;
 		public IToken way;
+		public SumContext within;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ODD() { return GetToken(TurnrowParser.ODD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVEN() { return GetToken(TurnrowParser.EVEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
@@ -2955,6 +2956,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UP() { return GetToken(TurnrowParser.UP, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOWN() { return GetToken(TurnrowParser.DOWN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHIN() { return GetToken(TurnrowParser.WITHIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
+			return GetRuleContext<SumContext>(0);
+		}
 		public CountFixContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -2968,7 +2973,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 62, RULE_countFix);
 		int _la;
 		try {
-			State = 459;
+			State = 461;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
@@ -3025,6 +3030,15 @@ internal partial class TurnrowParser : Parser {
 				}
 				}
 				break;
+			case WITHIN:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 459;
+				Match(WITHIN);
+				State = 460;
+				_localctx.within = sum();
+				}
+				break;
 			default:
 				throw new NoViableAltException(this);
 			}
@@ -3069,26 +3083,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 461;
+			State = 463;
 			Match(PIECE);
-			State = 462;
-			_localctx.called = name();
 			State = 464;
+			_localctx.called = name();
+			State = 466;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==IS || _la==PICKED) {
 				{
-				State = 463;
+				State = 465;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 467;
+			State = 469;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 466;
+				State = 468;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3170,30 +3184,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 66, RULE_origin);
 		int _la;
 		try {
-			State = 507;
+			State = 509;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 469;
-				Match(FROM);
-				State = 470;
-				_localctx.piece = name();
 				State = 471;
-				Match(COLON);
+				Match(FROM);
 				State = 472;
+				_localctx.piece = name();
+				State = 473;
+				Match(COLON);
+				State = 474;
 				_localctx.part = count();
-				State = 477;
+				State = 479;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 473;
-					stitchesWord();
-					State = 474;
-					Match(AT);
 					State = 475;
+					stitchesWord();
+					State = 476;
+					Match(AT);
+					State = 477;
 					_localctx.at = edge();
 					}
 				}
@@ -3203,22 +3217,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 479;
-				Match(IS);
-				State = 480;
-				_localctx.piece = name();
 				State = 481;
+				Match(IS);
+				State = 482;
+				_localctx.piece = name();
+				State = 483;
 				Match(MIRRORED);
-				State = 485;
+				State = 487;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 482;
-					Match(COMMA);
-					State = 483;
-					_localctx.turned = Match(TURNED);
 					State = 484;
+					Match(COMMA);
+					State = 485;
+					_localctx.turned = Match(TURNED);
+					State = 486;
 					Match(OVER);
 					}
 				}
@@ -3228,51 +3242,51 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 487;
-				Match(PICKED);
-				State = 488;
-				Match(UP);
 				State = 489;
-				Match(ALONG);
+				Match(PICKED);
 				State = 490;
+				Match(UP);
+				State = 491;
+				Match(ALONG);
+				State = 492;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 495;
+				State = 497;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 491;
+					State = 493;
 					Match(AND);
-					State = 492;
+					State = 494;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 497;
+					State = 499;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 498;
+				State = 500;
 				Match(COLON);
-				State = 499;
+				State = 501;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 504;
+				State = 506;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 500;
+					State = 502;
 					Match(COMMA);
-					State = 501;
+					State = 503;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 506;
+					State = 508;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3329,35 +3343,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 510;
+			State = 512;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 509;
+				State = 511;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 512;
+				State = 514;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082653292458941L) != 0) );
-			State = 518;
+			State = 520;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 514;
+				State = 516;
 				Match(COMMA);
-				State = 515;
+				State = 517;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 520;
+				State = 522;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3396,7 +3410,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 70, RULE_alongPart);
 		try {
-			State = 525;
+			State = 527;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3405,7 +3419,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 521;
+				State = 523;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3413,9 +3427,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 522;
+				State = 524;
 				_localctx.facing = side();
-				State = 523;
+				State = 525;
 				Match(FACING);
 				}
 				break;
@@ -3463,20 +3477,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 527;
-			Match(BEGIN);
-			State = 528;
-			Match(WITH);
 			State = 529;
-			_localctx.amount = count();
+			Match(BEGIN);
 			State = 530;
-			stitchesWord();
+			Match(WITH);
+			State = 531;
+			_localctx.amount = count();
 			State = 532;
+			stitchesWord();
+			State = 534;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 531;
+				State = 533;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3519,16 +3533,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 534;
+			State = 536;
 			Match(CHAIN);
-			State = 535;
-			_localctx.amount = count();
 			State = 537;
+			_localctx.amount = count();
+			State = 539;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 536;
+				State = 538;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3579,19 +3593,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 76, RULE_edgeLine);
 		int _la;
 		try {
-			State = 553;
+			State = 555;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 539;
-				Match(FROM);
-				State = 540;
-				Match(HERE);
 				State = 541;
-				_localctx.at = edge();
+				Match(FROM);
 				State = 542;
+				Match(HERE);
+				State = 543;
+				_localctx.at = edge();
+				State = 544;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3600,7 +3614,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 543;
+				State = 545;
 				_localctx.called = name();
 				}
 				break;
@@ -3609,21 +3623,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 549;
+				State = 551;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 545;
+					State = 547;
 					Match(BOTH);
-					State = 546;
+					State = 548;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 547;
+					State = 549;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3633,14 +3647,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 548;
+					State = 550;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 551;
+				State = 553;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3649,7 +3663,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 552;
+				State = 554;
 				_localctx.called = name();
 				}
 				break;
@@ -3690,13 +3704,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 555;
-			Match(MARK);
-			State = 556;
-			Match(NEXT);
 			State = 557;
-			Match(ROW);
+			Match(MARK);
 			State = 558;
+			Match(NEXT);
+			State = 559;
+			Match(ROW);
+			State = 560;
 			_localctx.called = name();
 			}
 		}
@@ -3741,27 +3755,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 560;
-			Match(DIVIDE);
-			State = 561;
-			Match(COLON);
 			State = 562;
+			Match(DIVIDE);
+			State = 563;
+			Match(COLON);
+			State = 564;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 567;
+			State = 569;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 563;
+				State = 565;
 				Match(COMMA);
-				State = 564;
+				State = 566;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 569;
+				State = 571;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3801,15 +3815,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 82, RULE_dividePart);
 		try {
-			State = 576;
+			State = 578;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 570;
+				State = 572;
 				Match(SKIP_WORD);
-				State = 571;
+				State = 573;
 				_localctx.amount = count();
 				}
 				break;
@@ -3915,11 +3929,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 572;
-				_localctx.amount = count();
-				State = 573;
-				Match(FOR);
 				State = 574;
+				_localctx.amount = count();
+				State = 575;
+				Match(FOR);
+				State = 576;
 				_localctx.called = name();
 				}
 				break;
@@ -3955,9 +3969,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 578;
+			State = 580;
 			Match(FASTEN);
-			State = 579;
+			State = 581;
 			Match(OFF);
 			}
 		}
@@ -3990,11 +4004,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 581;
-			Match(WEAVE);
-			State = 582;
-			Match(IN);
 			State = 583;
+			Match(WEAVE);
+			State = 584;
+			Match(IN);
+			State = 585;
 			Match(ENDS);
 			}
 		}
@@ -4043,38 +4057,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 585;
-			Match(ROW);
 			State = 587;
+			Match(ROW);
+			State = 589;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -2480643367983677473L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
 				{
-				State = 586;
+				State = 588;
 				_localctx.from = count();
 				}
 			}
 
-			State = 590;
+			State = 592;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 589;
+				State = 591;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 592;
+			State = 594;
 			Match(COLON);
-			State = 593;
-			_localctx.words = items();
 			State = 595;
+			_localctx.words = items();
+			State = 597;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 594;
+				State = 596;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4131,34 +4145,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 597;
-			Match(ROWS);
-			State = 598;
-			_localctx.from = count();
 			State = 599;
-			Match(TO);
+			Match(ROWS);
 			State = 600;
-			_localctx.to = count();
+			_localctx.from = count();
+			State = 601;
+			Match(TO);
 			State = 602;
+			_localctx.to = count();
+			State = 604;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 601;
+				State = 603;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 604;
+			State = 606;
 			Match(COLON);
-			State = 605;
-			_localctx.words = items();
 			State = 607;
+			_localctx.words = items();
+			State = 609;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 606;
+				State = 608;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4204,23 +4218,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 609;
+			State = 611;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 614;
+			State = 616;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 610;
+				State = 612;
 				Match(COMMA);
-				State = 611;
+				State = 613;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 616;
+				State = 618;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4301,19 +4315,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 94, RULE_item);
 		int _la;
 		try {
-			State = 666;
+			State = 668;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 617;
-				Match(OPEN);
-				State = 618;
-				_localctx.inside = items();
 				State = 619;
+				Match(OPEN);
+				State = 620;
+				_localctx.inside = items();
+				State = 621;
 				Match(CLOSE);
-				State = 624;
+				State = 626;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4417,9 +4431,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 620;
+					State = 622;
 					_localctx.amount = count();
-					State = 621;
+					State = 623;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4427,7 +4441,7 @@ internal partial class TurnrowParser : Parser {
 				case AROUND:
 				case UNTIL:
 					{
-					State = 623;
+					State = 625;
 					_localctx.far = reach();
 					}
 					break;
@@ -4440,12 +4454,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 627;
+				State = 629;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 626;
+					State = 628;
 					_localctx.at = place();
 					}
 				}
@@ -4455,14 +4469,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 629;
-				Match(SKIP_WORD);
 				State = 631;
+				Match(SKIP_WORD);
+				State = 633;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -2480643367983677473L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
 					{
-					State = 630;
+					State = 632;
 					_localctx.amount = count();
 					}
 				}
@@ -4472,27 +4486,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 633;
-				Match(SLIP);
-				State = 634;
-				Match(OVER);
 				State = 635;
+				Match(SLIP);
+				State = 636;
+				Match(OVER);
+				State = 637;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 636;
+				State = 638;
 				Match(LEAVE);
-				State = 640;
+				State = 642;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 637;
+					State = 639;
 					Match(THE);
-					State = 638;
+					State = 640;
 					Match(REST);
 					}
 					break;
@@ -4597,7 +4611,7 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 639;
+					State = 641;
 					_localctx.amount = count();
 					}
 					break;
@@ -4709,17 +4723,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 643;
+				State = 645;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 642;
+					State = 644;
 					_localctx.before = list();
 					}
 				}
 
-				State = 661;
+				State = 663;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -4820,35 +4834,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 646;
+					State = 648;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 645;
+						State = 647;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 648;
+						State = 650;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
-					State = 655;
+					State = 657;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 650;
-						_localctx.changed = change();
 						State = 652;
+						_localctx.changed = change();
+						State = 654;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -174800358769983521L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
 							{
-							State = 651;
+							State = 653;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -4865,7 +4879,7 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 654;
+						State = 656;
 						_localctx.worked = stitchAmount();
 						}
 						break;
@@ -4883,14 +4897,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 657;
-					_localctx.changed = change();
 					State = 659;
+					_localctx.changed = change();
+					State = 661;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -174800358769983521L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
 						{
-						State = 658;
+						State = 660;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -4900,12 +4914,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 664;
+				State = 666;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 663;
+					State = 665;
 					_localctx.at = place();
 					}
 				}
@@ -4957,7 +4971,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 96, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 681;
+			State = 683;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -4966,18 +4980,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 669;
+				State = 671;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 668;
+					State = 670;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 671;
+					State = 673;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -4987,20 +5001,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 673;
+				State = 675;
 				_localctx.first = list();
-				State = 677;
+				State = 679;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 674;
+					State = 676;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 679;
+					State = 681;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5011,7 +5025,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 680;
+				State = 682;
 				_localctx.far = reach();
 				}
 				break;
@@ -5054,7 +5068,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 98, RULE_changeAmount);
 		int _la;
 		try {
-			State = 688;
+			State = 690;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5159,14 +5173,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 683;
-				_localctx.amount = count();
 				State = 685;
+				_localctx.amount = count();
+				State = 687;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 684;
+					State = 686;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5178,7 +5192,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 687;
+				State = 689;
 				_localctx.far = reach();
 				}
 				break;
@@ -5218,31 +5232,31 @@ internal partial class TurnrowParser : Parser {
 		ReachContext _localctx = new ReachContext(Context, State);
 		EnterRule(_localctx, 100, RULE_reach);
 		try {
-			State = 696;
+			State = 698;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 690;
+				State = 692;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 691;
+				State = 693;
 				Match(AROUND);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 692;
-				Match(UNTIL);
-				State = 693;
-				_localctx.remain = count();
 				State = 694;
+				Match(UNTIL);
+				State = 695;
+				_localctx.remain = count();
+				State = 696;
 				Match(REMAIN);
 				}
 				break;
@@ -5303,9 +5317,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 698;
+			State = 700;
 			Match(IN);
-			State = 743;
+			State = 745;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5313,7 +5327,7 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 699;
+				State = 701;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 84)) & ~0x3f) == 0 && ((1L << (_la - 84)) & 1073750273L) != 0)) ) {
@@ -5323,56 +5337,56 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 703;
+				State = 705;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0)) {
 					{
 					{
-					State = 700;
+					State = 702;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 705;
+					State = 707;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 712;
+				State = 714;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 706;
-					Match(AND);
 					State = 708;
+					Match(AND);
+					State = 710;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 707;
+						State = 709;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 710;
+						State = 712;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
 					}
 				}
 
-				State = 718;
+				State = 720;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 714;
-					_localctx.until = Match(UNTIL);
-					State = 715;
-					_localctx.remain = count();
 					State = 716;
+					_localctx.until = Match(UNTIL);
+					State = 717;
+					_localctx.remain = count();
+					State = 718;
 					Match(REMAIN);
 					}
 				}
@@ -5381,70 +5395,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 720;
+				State = 722;
 				_localctx.which = Match(EACH);
-				State = 724;
+				State = 726;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0)) {
 					{
 					{
-					State = 721;
+					State = 723;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 726;
+					State = 728;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 733;
+				State = 735;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 727;
-					Match(AND);
 					State = 729;
+					Match(AND);
+					State = 731;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 728;
+						State = 730;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 731;
+						State = 733;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
 					}
 				}
 
-				State = 741;
+				State = 743;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 735;
+					State = 737;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 736;
+					State = 738;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 737;
-					_localctx.until = Match(UNTIL);
-					State = 738;
-					_localctx.remain = count();
 					State = 739;
+					_localctx.until = Match(UNTIL);
+					State = 740;
+					_localctx.remain = count();
+					State = 741;
 					Match(REMAIN);
 					}
 					break;
@@ -5515,61 +5529,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 745;
+			State = 747;
 			Match(REPEAT);
-			State = 753;
+			State = 755;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 746;
-				Match(ROWS);
-				State = 747;
-				_localctx.from = count();
 				State = 748;
-				Match(TO);
+				Match(ROWS);
 				State = 749;
+				_localctx.from = count();
+				State = 750;
+				Match(TO);
+				State = 751;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 751;
+				State = 753;
 				Match(ROW);
-				State = 752;
+				State = 754;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 755;
+			State = 757;
 			Match(COMMA);
-			State = 756;
+			State = 758;
 			_localctx.times = count();
-			State = 764;
+			State = 766;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 757;
+				State = 759;
 				_localctx.more = Match(MORE_WORD);
-				State = 758;
+				State = 760;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 759;
+				State = 761;
 				_localctx.end = Match(TIMES);
-				State = 762;
+				State = 764;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 760;
+					State = 762;
 					_localctx.inAll = Match(IN);
-					State = 761;
+					State = 763;
 					Match(ALL);
 					}
 				}
@@ -5579,12 +5593,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 767;
+			State = 769;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 766;
+				State = 768;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5654,24 +5668,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 769;
+			State = 771;
 			Match(STRAIGHT);
-			State = 777;
+			State = 779;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 770;
+				State = 772;
 				Match(TO);
-				State = 771;
+				State = 773;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 772;
+				State = 774;
 				_localctx.further = Match(FOR);
-				State = 773;
+				State = 775;
 				_localctx.length = sum();
 				}
 				break;
@@ -5776,50 +5790,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 774;
+				State = 776;
 				_localctx.amount = count();
-				State = 775;
+				State = 777;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 781;
+			State = 783;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 779;
+				State = 781;
 				Match(FROM);
-				State = 780;
+				State = 782;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 787;
+			State = 789;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 783;
+				State = 785;
 				Match(COMMA);
-				State = 784;
+				State = 786;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 789;
+				State = 791;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 791;
+			State = 793;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 790;
+				State = 792;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5860,33 +5874,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 108, RULE_rowFix);
 		try {
-			State = 799;
+			State = 801;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 793;
+				State = 795;
 				Match(EVEN);
-				State = 794;
+				State = 796;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 795;
+				State = 797;
 				Match(ODD);
-				State = 796;
+				State = 798;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 797;
+				State = 799;
 				Match(END);
-				State = 798;
+				State = 800;
 				_localctx.facing = side();
 				}
 				break;
@@ -5935,20 +5949,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 801;
-			Match(LEAVE);
-			State = 802;
-			_localctx.amount = count();
 			State = 803;
-			Match(AT);
+			Match(LEAVE);
 			State = 804;
-			_localctx.at = edge();
+			_localctx.amount = count();
+			State = 805;
+			Match(AT);
 			State = 806;
+			_localctx.at = edge();
+			State = 808;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 805;
+				State = 807;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6001,36 +6015,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 808;
-			Match(ADD);
-			State = 809;
-			_localctx.amount = count();
 			State = 810;
-			Match(AT);
+			Match(ADD);
 			State = 811;
+			_localctx.amount = count();
+			State = 812;
+			Match(AT);
+			State = 813;
 			_localctx.at = edge();
-			State = 816;
+			State = 818;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 812;
-				Match(COMMA);
-				State = 813;
-				_localctx.apart = Match(ONE);
 				State = 814;
-				Match(ROW);
+				Match(COMMA);
 				State = 815;
+				_localctx.apart = Match(ONE);
+				State = 816;
+				Match(ROW);
+				State = 817;
 				Match(APART);
 				}
 			}
 
-			State = 819;
+			State = 821;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 818;
+				State = 820;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6100,20 +6114,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 821;
+			State = 823;
 			Match(SHAPE);
-			State = 830;
+			State = 832;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 822;
-				Match(ROWS);
-				State = 823;
-				_localctx.from = count();
 				State = 824;
-				Match(TO);
+				Match(ROWS);
 				State = 825;
+				_localctx.from = count();
+				State = 826;
+				Match(TO);
+				State = 827;
 				_localctx.to = count();
 				}
 				break;
@@ -6218,39 +6232,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 827;
+				State = 829;
 				_localctx.rows = count();
-				State = 828;
+				State = 830;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 842;
+			State = 844;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 832;
+				State = 834;
 				Match(COLON);
-				State = 833;
+				State = 835;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 838;
+				State = 840;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 834;
+					State = 836;
 					Match(SEMICOLON);
-					State = 835;
+					State = 837;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 840;
+					State = 842;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6258,19 +6272,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 841;
+				State = 843;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 845;
+			State = 847;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 844;
+				State = 846;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6341,54 +6355,54 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 852;
+			State = 854;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 847;
-				Match(AFTER);
-				State = 848;
-				_localctx.after = count();
 				State = 849;
-				rowsWord();
+				Match(AFTER);
 				State = 850;
+				_localctx.after = count();
+				State = 851;
+				rowsWord();
+				State = 852;
 				Match(COMMA);
 				}
 			}
 
-			State = 854;
-			_localctx.changed = change();
-			State = 855;
-			_localctx.amount = count();
 			State = 856;
-			Match(AT);
+			_localctx.changed = change();
 			State = 857;
-			_localctx.at = edge();
+			_localctx.amount = count();
+			State = 858;
+			Match(AT);
 			State = 859;
+			_localctx.at = edge();
+			State = 861;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 858;
+				State = 860;
 				_localctx.first = frequency();
 				}
 			}
 
-			State = 865;
+			State = 867;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 861;
+				State = 863;
 				Match(COMMA);
-				State = 862;
+				State = 864;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 867;
+				State = 869;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6428,7 +6442,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 118, RULE_shapingPart);
 		int _la;
 		try {
-			State = 873;
+			State = 875;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -6436,17 +6450,17 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 869;
+				State = 871;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 868;
+					State = 870;
 					Match(THEN);
 					}
 				}
 
-				State = 871;
+				State = 873;
 				_localctx.when = frequency();
 				}
 				break;
@@ -6455,7 +6469,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 872;
+				State = 874;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6506,20 +6520,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_frequency);
 		int _la;
 		try {
-			State = 899;
+			State = 901;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 875;
+				State = 877;
 				Match(EVERY);
-				State = 880;
+				State = 882;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 876;
+					State = 878;
 					Match(ROW);
 					}
 					break;
@@ -6624,23 +6638,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 877;
+					State = 879;
 					_localctx.interval = count();
-					State = 878;
+					State = 880;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 885;
+				State = 887;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -2480643367983677473L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
 					{
-					State = 882;
+					State = 884;
 					_localctx.times = count();
-					State = 883;
+					State = 885;
 					Match(TIMES);
 					}
 				}
@@ -6650,28 +6664,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 887;
-				Match(BY);
-				State = 888;
-				Match(TURNS);
 				State = 889;
-				Match(EVERY);
+				Match(BY);
 				State = 890;
-				_localctx.interval = count();
+				Match(TURNS);
 				State = 891;
-				Match(AND);
+				Match(EVERY);
 				State = 892;
-				_localctx.byTurns = count();
+				_localctx.interval = count();
 				State = 893;
+				Match(AND);
+				State = 894;
+				_localctx.byTurns = count();
+				State = 895;
 				rowsWord();
-				State = 897;
+				State = 899;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -2480643367983677473L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
 					{
-					State = 894;
+					State = 896;
 					_localctx.times = count();
-					State = 895;
+					State = 897;
 					Match(TIMES);
 					}
 				}
@@ -6718,28 +6732,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 903;
+			State = 905;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 901;
+				State = 903;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 902;
+				State = 904;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 905;
+			State = 907;
 			stitchesWord();
-			State = 906;
+			State = 908;
 			Match(IN);
 			}
 		}
@@ -6793,32 +6807,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 908;
-			Match(EVENLY);
-			State = 909;
-			Match(TO);
 			State = 910;
-			_localctx.target = count();
+			Match(EVENLY);
 			State = 911;
-			Match(COMMA);
+			Match(TO);
 			State = 912;
-			Match(AT);
+			_localctx.target = count();
 			State = 913;
+			Match(COMMA);
+			State = 914;
+			Match(AT);
+			State = 915;
 			_localctx.at = edge();
-			State = 918;
+			State = 920;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 914;
+				State = 916;
 				Match(COMMA);
-				State = 915;
+				State = 917;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 920;
+				State = 922;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6869,35 +6883,35 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 126, RULE_solveOption);
 		int _la;
 		try {
-			State = 934;
+			State = 936;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 921;
-				Match(ON);
-				State = 922;
-				Match(RS);
 				State = 923;
+				Match(ON);
+				State = 924;
+				Match(RS);
+				State = 925;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 924;
+				State = 926;
 				Match(LONGER);
-				State = 925;
+				State = 927;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 926;
+				State = 928;
 				Match(BY);
-				State = 927;
+				State = 929;
 				Match(TURNS);
 				}
 				break;
@@ -6905,7 +6919,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 928;
+				State = 930;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6915,11 +6929,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 929;
-				_localctx.rows = count();
-				State = 930;
-				rowsWord();
 				State = 931;
+				_localctx.rows = count();
+				State = 932;
+				rowsWord();
+				State = 933;
 				Match(PLAIN);
 				}
 				break;
@@ -6928,7 +6942,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 933;
+				State = 935;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6995,43 +7009,43 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 936;
-			Match(SEAM);
 			State = 938;
+			Match(SEAM);
+			State = 940;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 937;
+				State = 939;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 940;
+				State = 942;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082653292458941L) != 0) );
-			State = 949;
+			State = 951;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 942;
+				State = 944;
 				Match(COMMA);
-				State = 947;
+				State = 949;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 43)) & ~0x3f) == 0 && ((1L << (_la - 43)) & 565148976709633L) != 0)) {
 					{
-					State = 943;
-					_localctx.rows = selection();
 					State = 945;
+					_localctx.rows = selection();
+					State = 947;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 944;
+						State = 946;
 						Match(COMMA);
 						}
 					}
@@ -7042,48 +7056,48 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 951;
-			Match(WITH);
 			State = 953;
+			Match(WITH);
+			State = 955;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 952;
+				State = 954;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 955;
+				State = 957;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082653292458941L) != 0) );
-			State = 961;
+			State = 963;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 957;
+				State = 959;
 				Match(COMMA);
-				State = 958;
+				State = 960;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 963;
+				State = 965;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 966;
+			State = 968;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 964;
+				State = 966;
 				Match(COLON);
-				State = 965;
+				State = 967;
 				_localctx.worked = rate();
 				}
 			}
@@ -7125,7 +7139,7 @@ internal partial class TurnrowParser : Parser {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
 		EnterRule(_localctx, 130, RULE_seamPart);
 		try {
-			State = 977;
+			State = 979;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -7134,43 +7148,43 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 968;
+				State = 970;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 969;
+				State = 971;
 				Match(EASING);
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 970;
+				State = 972;
 				Match(IN);
-				State = 974;
+				State = 976;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 971;
+					State = 973;
 					Match(THE);
-					State = 972;
+					State = 974;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 973;
+					State = 975;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 976;
+				State = 978;
 				Match(ORDER);
 				}
 				break;
@@ -7210,7 +7224,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 132, RULE_walkWord);
 		try {
-			State = 985;
+			State = 987;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -7312,42 +7326,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 979;
+				State = 981;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 980;
+				State = 982;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 981;
+				State = 983;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 982;
+				State = 984;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 983;
+				State = 985;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 984;
+				State = 986;
 				Match(STITCHES);
 				}
 				break;
@@ -7401,7 +7415,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 134, RULE_selection);
 		int _la;
 		try {
-			State = 1003;
+			State = 1005;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -7409,19 +7423,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 989;
+				State = 991;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 987;
+					State = 989;
 					_localctx.all = Match(ALL);
-					State = 988;
+					State = 990;
 					Match(BUT);
 					}
 				}
 
-				State = 991;
+				State = 993;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -7431,12 +7445,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 996;
+				State = 998;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 992;
+					State = 994;
 					Match(ROW);
 					}
 					break;
@@ -7541,9 +7555,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 993;
+					State = 995;
 					_localctx.amount = count();
-					State = 994;
+					State = 996;
 					rowsWord();
 					}
 					break;
@@ -7555,13 +7569,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 998;
-				Match(ROWS);
-				State = 999;
-				_localctx.from = count();
 				State = 1000;
-				Match(TO);
+				Match(ROWS);
 				State = 1001;
+				_localctx.from = count();
+				State = 1002;
+				Match(TO);
+				State = 1003;
 				_localctx.to = count();
 				}
 				break;
@@ -7624,46 +7638,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1006;
+			State = 1008;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1005;
+				State = 1007;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1009;
+			State = 1011;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1008;
+				State = 1010;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1011;
+				State = 1013;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
-			State = 1033;
+			State = 1035;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1013;
+				State = 1015;
 				_localctx.way = Match(IN);
-				State = 1014;
+				State = 1016;
 				Match(EACH);
-				State = 1021;
+				State = 1023;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1015;
+					State = 1017;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -7765,18 +7779,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1017;
+					State = 1019;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1016;
+						State = 1018;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1019;
+						State = 1021;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
@@ -7789,14 +7803,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1023;
+				State = 1025;
 				_localctx.way = Match(PER);
-				State = 1031;
+				State = 1033;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1024;
+					State = 1026;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -7901,21 +7915,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1025;
+					State = 1027;
 					_localctx.over = count();
-					State = 1029;
+					State = 1031;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1026;
+						State = 1028;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1027;
+						State = 1029;
 						Match(STITCHES);
 						}
 						break;
@@ -8017,7 +8031,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1028;
+						State = 1030;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -8090,29 +8104,29 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1035;
+			State = 1037;
 			Match(EXPECT);
-			State = 1036;
+			State = 1038;
 			_localctx.left = expected();
-			State = 1046;
+			State = 1048;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1037;
+				State = 1039;
 				Match(MEASURE);
-				State = 1038;
+				State = 1040;
 				_localctx.length = sum();
-				State = 1042;
+				State = 1044;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 1039;
-					Match(COMMA);
-					State = 1040;
-					Match(WITHIN);
 					State = 1041;
+					Match(COMMA);
+					State = 1042;
+					Match(WITHIN);
+					State = 1043;
 					_localctx.within = sum();
 					}
 				}
@@ -8122,7 +8136,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1044;
+				State = 1046;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8131,7 +8145,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1045;
+				State = 1047;
 				_localctx.right = expected();
 				}
 				break;
@@ -8184,24 +8198,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1048;
+			State = 1050;
 			_localctx.value = sum();
-			State = 1059;
+			State = 1061;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1050;
+				State = 1052;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1049;
+					State = 1051;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1052;
+				State = 1054;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8211,18 +8225,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1056;
+				State = 1058;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1053;
+					State = 1055;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1058;
+					State = 1060;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8269,16 +8283,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1061;
+			State = 1063;
 			_localctx.by = sign();
-			State = 1062;
-			_localctx.value = single();
 			State = 1064;
+			_localctx.value = single();
+			State = 1066;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1063;
+				State = 1065;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8341,38 +8355,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1066;
+			State = 1068;
 			Match(EQUALS);
-			State = 1067;
+			State = 1069;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1072;
+			State = 1074;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1068;
+				State = 1070;
 				Match(COMMA);
-				State = 1069;
+				State = 1071;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1074;
+				State = 1076;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1080;
+			State = 1082;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1075;
-				_localctx.without = Match(WITHOUT);
-				State = 1076;
-				Match(TURNING);
 				State = 1077;
+				_localctx.without = Match(WITHOUT);
+				State = 1078;
+				Match(TURNING);
+				State = 1079;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8385,9 +8399,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1078;
+				State = 1080;
 				_localctx.with = Match(WITH);
-				State = 1079;
+				State = 1081;
 				Match(CHAINS);
 				}
 				break;
@@ -8439,9 +8453,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1082;
+			State = 1084;
 			_localctx.amount = count();
-			State = 1089;
+			State = 1091;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8542,18 +8556,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1084;
+				State = 1086;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1083;
+					State = 1085;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1086;
+					State = 1088;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
@@ -8561,7 +8575,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1088;
+				State = 1090;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -8607,15 +8621,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 148, RULE_edge);
 		int _la;
 		try {
-			State = 1097;
+			State = 1099;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1091;
+				State = 1093;
 				Match(BOTH);
-				State = 1092;
+				State = 1094;
 				Match(EDGES);
 				}
 				break;
@@ -8718,14 +8732,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1093;
-				_localctx.called = name();
 				State = 1095;
+				_localctx.called = name();
+				State = 1097;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1094;
+					State = 1096;
 					Match(EDGE);
 					}
 				}
@@ -8765,7 +8779,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1099;
+			State = 1101;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8805,7 +8819,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1101;
+			State = 1103;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8851,18 +8865,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1104;
+			State = 1106;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1103;
+				State = 1105;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1106;
+				State = 1108;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
@@ -8897,7 +8911,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1108;
+			State = 1110;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8937,7 +8951,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1110;
+			State = 1112;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8987,20 +9001,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1112;
+			State = 1114;
 			_localctx.first = factor();
-			State = 1116;
+			State = 1118;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1113;
+				State = 1115;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1118;
+				State = 1120;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9040,9 +9054,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1119;
+			State = 1121;
 			_localctx.by = sign();
-			State = 1120;
+			State = 1122;
 			_localctx.value = factor();
 			}
 		}
@@ -9089,21 +9103,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 164, RULE_factor);
 		int _la;
 		try {
-			State = 1131;
+			State = 1133;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1122;
-				_localctx.amount = list();
 				State = 1124;
+				_localctx.amount = list();
+				State = 1126;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 3166593487994881L) != 0)) {
 					{
-					State = 1123;
+					State = 1125;
 					_localctx.measure = unit();
 					}
 				}
@@ -9209,18 +9223,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1126;
+				State = 1128;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1127;
-				Match(OPEN);
-				State = 1128;
-				_localctx.inside = sum();
 				State = 1129;
+				Match(OPEN);
+				State = 1130;
+				_localctx.inside = sum();
+				State = 1131;
 				Match(CLOSE);
 				}
 				break;
@@ -9267,20 +9281,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1133;
+			State = 1135;
 			_localctx.first = single();
-			State = 1137;
+			State = 1139;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1134;
+				State = 1136;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1139;
+				State = 1141;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9320,9 +9334,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1140;
+			State = 1142;
 			_localctx.by = sign();
-			State = 1141;
+			State = 1143;
 			_localctx.value = single();
 			}
 		}
@@ -9364,14 +9378,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 170, RULE_single);
 		try {
-			State = 1149;
+			State = 1151;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1143;
+				State = 1145;
 				_localctx.amount = list();
 				}
 				break;
@@ -9474,18 +9488,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1144;
+				State = 1146;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1145;
-				Match(OPEN);
-				State = 1146;
-				_localctx.inside = count();
 				State = 1147;
+				Match(OPEN);
+				State = 1148;
+				_localctx.inside = count();
+				State = 1149;
 				Match(CLOSE);
 				}
 				break;
@@ -9524,7 +9538,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1151;
+			State = 1153;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9577,36 +9591,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1153;
+			State = 1155;
 			_localctx.first = number();
-			State = 1165;
+			State = 1167;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1154;
+				State = 1156;
 				Match(OPEN);
-				State = 1155;
+				State = 1157;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1160;
+				State = 1162;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1156;
+					State = 1158;
 					Match(COMMA);
-					State = 1157;
+					State = 1159;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1162;
+					State = 1164;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1163;
+				State = 1165;
 				Match(CLOSE);
 				}
 			}
@@ -9642,20 +9656,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 176, RULE_number);
 		int _la;
 		try {
-			State = 1172;
+			State = 1174;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1167;
-				_localctx.whole = Match(NUMBER);
 				State = 1169;
+				_localctx.whole = Match(NUMBER);
+				State = 1171;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1168;
+					State = 1170;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -9665,7 +9679,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1171;
+				State = 1173;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -9705,7 +9719,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1174;
+			State = 1176;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 3166593487994881L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9840,7 +9854,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1176;
+			State = 1178;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9863,7 +9877,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,149,1179,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,149,1181,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -9895,399 +9909,400 @@ internal partial class TurnrowParser : Parser {
 		1,26,1,26,1,26,1,26,1,26,1,27,1,27,1,27,1,27,1,27,1,28,1,28,1,28,1,28,
 		1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,3,28,431,8,28,1,29,1,29,1,
 		29,1,29,1,29,1,29,1,29,5,29,440,8,29,10,29,12,29,443,9,29,1,30,1,30,1,
-		30,1,30,1,31,1,31,1,31,1,31,1,31,1,31,1,31,3,31,456,8,31,1,31,1,31,3,31,
-		460,8,31,1,32,1,32,1,32,3,32,465,8,32,1,32,3,32,468,8,32,1,33,1,33,1,33,
-		1,33,1,33,1,33,1,33,1,33,3,33,478,8,33,1,33,1,33,1,33,1,33,1,33,1,33,3,
-		33,486,8,33,1,33,1,33,1,33,1,33,1,33,1,33,5,33,494,8,33,10,33,12,33,497,
-		9,33,1,33,1,33,1,33,1,33,5,33,503,8,33,10,33,12,33,506,9,33,3,33,508,8,
-		33,1,34,4,34,511,8,34,11,34,12,34,512,1,34,1,34,5,34,517,8,34,10,34,12,
-		34,520,9,34,1,35,1,35,1,35,1,35,3,35,526,8,35,1,36,1,36,1,36,1,36,1,36,
-		3,36,533,8,36,1,37,1,37,1,37,3,37,538,8,37,1,38,1,38,1,38,1,38,1,38,1,
-		38,1,38,1,38,1,38,1,38,3,38,550,8,38,1,38,1,38,3,38,554,8,38,1,39,1,39,
-		1,39,1,39,1,39,1,40,1,40,1,40,1,40,1,40,5,40,566,8,40,10,40,12,40,569,
-		9,40,1,41,1,41,1,41,1,41,1,41,1,41,3,41,577,8,41,1,42,1,42,1,42,1,43,1,
-		43,1,43,1,43,1,44,1,44,3,44,588,8,44,1,44,3,44,591,8,44,1,44,1,44,1,44,
-		3,44,596,8,44,1,45,1,45,1,45,1,45,1,45,3,45,603,8,45,1,45,1,45,1,45,3,
-		45,608,8,45,1,46,1,46,1,46,5,46,613,8,46,10,46,12,46,616,9,46,1,47,1,47,
-		1,47,1,47,1,47,1,47,1,47,3,47,625,8,47,1,47,3,47,628,8,47,1,47,1,47,3,
-		47,632,8,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,641,8,47,1,47,3,47,
-		644,8,47,1,47,4,47,647,8,47,11,47,12,47,648,1,47,1,47,3,47,653,8,47,1,
-		47,3,47,656,8,47,1,47,1,47,3,47,660,8,47,3,47,662,8,47,1,47,3,47,665,8,
-		47,3,47,667,8,47,1,48,4,48,670,8,48,11,48,12,48,671,1,48,1,48,5,48,676,
-		8,48,10,48,12,48,679,9,48,1,48,3,48,682,8,48,1,49,1,49,3,49,686,8,49,1,
-		49,3,49,689,8,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,697,8,50,1,51,1,51,
-		1,51,5,51,702,8,51,10,51,12,51,705,9,51,1,51,1,51,4,51,709,8,51,11,51,
-		12,51,710,3,51,713,8,51,1,51,1,51,1,51,1,51,3,51,719,8,51,1,51,1,51,5,
-		51,723,8,51,10,51,12,51,726,9,51,1,51,1,51,4,51,730,8,51,11,51,12,51,731,
-		3,51,734,8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,742,8,51,3,51,744,8,51,
-		1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,754,8,52,1,52,1,52,1,52,1,
-		52,1,52,1,52,1,52,3,52,763,8,52,3,52,765,8,52,1,52,3,52,768,8,52,1,53,
-		1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,778,8,53,1,53,1,53,3,53,782,8,
-		53,1,53,1,53,5,53,786,8,53,10,53,12,53,789,9,53,1,53,3,53,792,8,53,1,54,
-		1,54,1,54,1,54,1,54,1,54,3,54,800,8,54,1,55,1,55,1,55,1,55,1,55,3,55,807,
-		8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,817,8,56,1,56,3,56,820,
-		8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,831,8,57,1,57,1,
-		57,1,57,1,57,5,57,837,8,57,10,57,12,57,840,9,57,1,57,3,57,843,8,57,1,57,
-		3,57,846,8,57,1,58,1,58,1,58,1,58,1,58,3,58,853,8,58,1,58,1,58,1,58,1,
-		58,1,58,3,58,860,8,58,1,58,1,58,5,58,864,8,58,10,58,12,58,867,9,58,1,59,
-		3,59,870,8,59,1,59,1,59,3,59,874,8,59,1,60,1,60,1,60,1,60,1,60,3,60,881,
-		8,60,1,60,1,60,1,60,3,60,886,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,
-		60,1,60,1,60,3,60,898,8,60,3,60,900,8,60,1,61,1,61,3,61,904,8,61,1,61,
-		1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,5,62,917,8,62,10,62,
-		12,62,920,9,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
-		1,63,1,63,3,63,935,8,63,1,64,1,64,4,64,939,8,64,11,64,12,64,940,1,64,1,
-		64,1,64,3,64,946,8,64,3,64,948,8,64,3,64,950,8,64,1,64,1,64,4,64,954,8,
-		64,11,64,12,64,955,1,64,1,64,5,64,960,8,64,10,64,12,64,963,9,64,1,64,1,
-		64,3,64,967,8,64,1,65,1,65,1,65,1,65,1,65,1,65,3,65,975,8,65,1,65,3,65,
-		978,8,65,1,66,1,66,1,66,1,66,1,66,1,66,3,66,986,8,66,1,67,1,67,3,67,990,
-		8,67,1,67,1,67,1,67,1,67,1,67,3,67,997,8,67,1,67,1,67,1,67,1,67,1,67,3,
-		67,1004,8,67,1,68,3,68,1007,8,68,1,68,4,68,1010,8,68,11,68,12,68,1011,
-		1,68,1,68,1,68,1,68,4,68,1018,8,68,11,68,12,68,1019,3,68,1022,8,68,1,68,
-		1,68,1,68,1,68,1,68,1,68,3,68,1030,8,68,3,68,1032,8,68,3,68,1034,8,68,
-		1,69,1,69,1,69,1,69,1,69,1,69,1,69,3,69,1043,8,69,1,69,1,69,3,69,1047,
-		8,69,1,70,1,70,3,70,1051,8,70,1,70,1,70,5,70,1055,8,70,10,70,12,70,1058,
-		9,70,3,70,1060,8,70,1,71,1,71,1,71,3,71,1065,8,71,1,72,1,72,1,72,1,72,
-		5,72,1071,8,72,10,72,12,72,1074,9,72,1,72,1,72,1,72,1,72,1,72,3,72,1081,
-		8,72,1,73,1,73,4,73,1085,8,73,11,73,12,73,1086,1,73,3,73,1090,8,73,1,74,
-		1,74,1,74,1,74,3,74,1096,8,74,3,74,1098,8,74,1,75,1,75,1,76,1,76,1,77,
-		4,77,1105,8,77,11,77,12,77,1106,1,78,1,78,1,79,1,79,1,80,1,80,5,80,1115,
-		8,80,10,80,12,80,1118,9,80,1,81,1,81,1,81,1,82,1,82,3,82,1125,8,82,1,82,
-		1,82,1,82,1,82,1,82,3,82,1132,8,82,1,83,1,83,5,83,1136,8,83,10,83,12,83,
-		1139,9,83,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,1,85,3,85,1150,8,85,
-		1,86,1,86,1,87,1,87,1,87,1,87,1,87,5,87,1159,8,87,10,87,12,87,1162,9,87,
-		1,87,1,87,3,87,1166,8,87,1,88,1,88,3,88,1170,8,88,1,88,3,88,1173,8,88,
-		1,89,1,89,1,90,1,90,1,90,0,0,91,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
-		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
-		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
-		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
-		156,158,160,162,164,166,168,170,172,174,176,178,180,0,17,2,0,136,137,139,
-		140,2,0,20,20,67,67,2,0,43,43,118,118,2,0,136,136,139,139,2,0,88,88,130,
-		130,2,0,72,72,127,127,2,0,62,62,91,91,2,0,32,32,41,41,4,0,84,84,92,92,
-		97,97,114,114,2,0,84,84,92,92,2,0,113,113,134,134,2,0,70,70,90,90,1,0,
-		42,43,1,0,117,118,2,0,10,12,14,14,4,0,89,89,135,135,137,138,140,140,22,
-		0,15,18,20,30,32,41,44,55,57,59,61,62,65,69,71,79,81,83,86,88,91,91,93,
-		106,108,112,114,114,117,117,120,121,123,125,127,130,132,132,136,136,139,
-		139,141,141,1299,0,182,1,0,0,0,2,185,1,0,0,0,4,227,1,0,0,0,6,229,1,0,0,
-		0,8,232,1,0,0,0,10,235,1,0,0,0,12,242,1,0,0,0,14,244,1,0,0,0,16,247,1,
-		0,0,0,18,263,1,0,0,0,20,265,1,0,0,0,22,268,1,0,0,0,24,271,1,0,0,0,26,274,
-		1,0,0,0,28,276,1,0,0,0,30,296,1,0,0,0,32,298,1,0,0,0,34,302,1,0,0,0,36,
-		323,1,0,0,0,38,326,1,0,0,0,40,358,1,0,0,0,42,360,1,0,0,0,44,365,1,0,0,
-		0,46,386,1,0,0,0,48,394,1,0,0,0,50,402,1,0,0,0,52,407,1,0,0,0,54,412,1,
-		0,0,0,56,417,1,0,0,0,58,432,1,0,0,0,60,444,1,0,0,0,62,459,1,0,0,0,64,461,
-		1,0,0,0,66,507,1,0,0,0,68,510,1,0,0,0,70,525,1,0,0,0,72,527,1,0,0,0,74,
-		534,1,0,0,0,76,553,1,0,0,0,78,555,1,0,0,0,80,560,1,0,0,0,82,576,1,0,0,
-		0,84,578,1,0,0,0,86,581,1,0,0,0,88,585,1,0,0,0,90,597,1,0,0,0,92,609,1,
-		0,0,0,94,666,1,0,0,0,96,681,1,0,0,0,98,688,1,0,0,0,100,696,1,0,0,0,102,
-		698,1,0,0,0,104,745,1,0,0,0,106,769,1,0,0,0,108,799,1,0,0,0,110,801,1,
-		0,0,0,112,808,1,0,0,0,114,821,1,0,0,0,116,852,1,0,0,0,118,873,1,0,0,0,
-		120,899,1,0,0,0,122,903,1,0,0,0,124,908,1,0,0,0,126,934,1,0,0,0,128,936,
-		1,0,0,0,130,977,1,0,0,0,132,985,1,0,0,0,134,1003,1,0,0,0,136,1006,1,0,
-		0,0,138,1035,1,0,0,0,140,1048,1,0,0,0,142,1061,1,0,0,0,144,1066,1,0,0,
-		0,146,1082,1,0,0,0,148,1097,1,0,0,0,150,1099,1,0,0,0,152,1101,1,0,0,0,
-		154,1104,1,0,0,0,156,1108,1,0,0,0,158,1110,1,0,0,0,160,1112,1,0,0,0,162,
-		1119,1,0,0,0,164,1131,1,0,0,0,166,1133,1,0,0,0,168,1140,1,0,0,0,170,1149,
-		1,0,0,0,172,1151,1,0,0,0,174,1153,1,0,0,0,176,1172,1,0,0,0,178,1174,1,
-		0,0,0,180,1176,1,0,0,0,182,183,3,4,2,0,183,184,5,0,0,1,184,1,1,0,0,0,185,
-		186,3,144,72,0,186,187,5,0,0,1,187,3,1,0,0,0,188,228,3,6,3,0,189,228,3,
-		8,4,0,190,228,3,10,5,0,191,228,3,14,7,0,192,228,3,16,8,0,193,228,3,20,
-		10,0,194,228,3,22,11,0,195,228,3,24,12,0,196,228,3,26,13,0,197,228,3,28,
-		14,0,198,228,3,32,16,0,199,228,3,34,17,0,200,228,3,38,19,0,201,228,3,42,
-		21,0,202,228,3,44,22,0,203,228,3,64,32,0,204,228,3,72,36,0,205,228,3,74,
-		37,0,206,228,3,76,38,0,207,228,3,78,39,0,208,228,3,80,40,0,209,228,3,84,
-		42,0,210,228,3,86,43,0,211,228,3,88,44,0,212,228,3,90,45,0,213,228,3,104,
-		52,0,214,228,3,106,53,0,215,228,3,110,55,0,216,228,3,112,56,0,217,228,
-		3,114,57,0,218,228,3,128,64,0,219,228,3,138,69,0,220,228,3,46,23,0,221,
-		228,3,48,24,0,222,228,3,50,25,0,223,228,3,52,26,0,224,228,3,56,28,0,225,
-		228,3,58,29,0,226,228,3,54,27,0,227,188,1,0,0,0,227,189,1,0,0,0,227,190,
-		1,0,0,0,227,191,1,0,0,0,227,192,1,0,0,0,227,193,1,0,0,0,227,194,1,0,0,
-		0,227,195,1,0,0,0,227,196,1,0,0,0,227,197,1,0,0,0,227,198,1,0,0,0,227,
-		199,1,0,0,0,227,200,1,0,0,0,227,201,1,0,0,0,227,202,1,0,0,0,227,203,1,
-		0,0,0,227,204,1,0,0,0,227,205,1,0,0,0,227,206,1,0,0,0,227,207,1,0,0,0,
-		227,208,1,0,0,0,227,209,1,0,0,0,227,210,1,0,0,0,227,211,1,0,0,0,227,212,
-		1,0,0,0,227,213,1,0,0,0,227,214,1,0,0,0,227,215,1,0,0,0,227,216,1,0,0,
-		0,227,217,1,0,0,0,227,218,1,0,0,0,227,219,1,0,0,0,227,220,1,0,0,0,227,
-		221,1,0,0,0,227,222,1,0,0,0,227,223,1,0,0,0,227,224,1,0,0,0,227,225,1,
-		0,0,0,227,226,1,0,0,0,228,5,1,0,0,0,229,230,5,36,0,0,230,231,3,176,88,
-		0,231,7,1,0,0,0,232,233,5,38,0,0,233,234,5,146,0,0,234,9,1,0,0,0,235,236,
-		5,52,0,0,236,237,3,12,6,0,237,11,1,0,0,0,238,243,5,142,0,0,239,243,5,145,
-		0,0,240,243,5,146,0,0,241,243,3,180,90,0,242,238,1,0,0,0,242,239,1,0,0,
-		0,242,240,1,0,0,0,242,241,1,0,0,0,243,13,1,0,0,0,244,245,5,50,0,0,245,
-		246,3,180,90,0,246,15,1,0,0,0,247,248,5,46,0,0,248,253,3,18,9,0,249,250,
-		5,4,0,0,250,252,3,18,9,0,251,249,1,0,0,0,252,255,1,0,0,0,253,251,1,0,0,
-		0,253,254,1,0,0,0,254,17,1,0,0,0,255,253,1,0,0,0,256,264,3,180,90,0,257,
-		264,5,146,0,0,258,261,5,142,0,0,259,262,3,180,90,0,260,262,5,14,0,0,261,
-		259,1,0,0,0,261,260,1,0,0,0,261,262,1,0,0,0,262,264,1,0,0,0,263,256,1,
-		0,0,0,263,257,1,0,0,0,263,258,1,0,0,0,264,19,1,0,0,0,265,266,5,47,0,0,
-		266,267,5,146,0,0,267,21,1,0,0,0,268,269,5,37,0,0,269,270,5,146,0,0,270,
-		23,1,0,0,0,271,272,5,53,0,0,272,273,3,180,90,0,273,25,1,0,0,0,274,275,
-		5,3,0,0,275,27,1,0,0,0,276,277,5,55,0,0,277,279,3,180,90,0,278,280,5,146,
-		0,0,279,278,1,0,0,0,279,280,1,0,0,0,280,285,1,0,0,0,281,282,5,4,0,0,282,
-		284,3,30,15,0,283,281,1,0,0,0,284,287,1,0,0,0,285,283,1,0,0,0,285,286,
-		1,0,0,0,286,29,1,0,0,0,287,285,1,0,0,0,288,289,5,129,0,0,289,297,3,176,
-		88,0,290,294,3,176,88,0,291,295,7,0,0,0,292,293,5,13,0,0,293,295,5,82,
-		0,0,294,291,1,0,0,0,294,292,1,0,0,0,295,297,1,0,0,0,296,288,1,0,0,0,296,
-		290,1,0,0,0,297,31,1,0,0,0,298,299,5,30,0,0,299,300,3,176,88,0,300,301,
-		5,138,0,0,301,33,1,0,0,0,302,303,5,29,0,0,303,304,3,154,77,0,304,305,5,
-		6,0,0,305,306,3,176,88,0,306,321,3,158,79,0,307,308,5,60,0,0,308,309,3,
-		176,88,0,309,310,3,156,78,0,310,311,5,122,0,0,311,312,3,36,18,0,312,322,
-		1,0,0,0,313,314,5,122,0,0,314,315,3,36,18,0,315,316,5,4,0,0,316,317,3,
-		176,88,0,317,318,3,156,78,0,318,319,5,122,0,0,319,320,3,36,18,0,320,322,
-		1,0,0,0,321,307,1,0,0,0,321,313,1,0,0,0,322,35,1,0,0,0,323,324,3,176,88,
-		0,324,325,3,178,89,0,325,37,1,0,0,0,326,327,5,51,0,0,327,331,3,154,77,
-		0,328,329,5,4,0,0,329,330,5,97,0,0,330,332,5,42,0,0,331,328,1,0,0,0,331,
-		332,1,0,0,0,332,333,1,0,0,0,333,334,5,6,0,0,334,335,5,67,0,0,335,340,3,
-		176,88,0,336,341,5,69,0,0,337,338,5,71,0,0,338,339,5,98,0,0,339,341,5,
-		22,0,0,340,336,1,0,0,0,340,337,1,0,0,0,340,341,1,0,0,0,341,346,1,0,0,0,
-		342,343,5,4,0,0,343,345,3,40,20,0,344,342,1,0,0,0,345,348,1,0,0,0,346,
-		344,1,0,0,0,346,347,1,0,0,0,347,39,1,0,0,0,348,346,1,0,0,0,349,350,5,84,
-		0,0,350,351,5,117,0,0,351,352,5,89,0,0,352,353,5,144,0,0,353,359,7,1,0,
-		0,354,355,5,98,0,0,355,356,5,89,0,0,356,357,5,119,0,0,357,359,5,86,0,0,
-		358,349,1,0,0,0,358,354,1,0,0,0,359,41,1,0,0,0,360,361,5,35,0,0,361,362,
-		3,180,90,0,362,363,5,91,0,0,363,364,3,160,80,0,364,43,1,0,0,0,365,366,
-		5,22,0,0,366,367,3,180,90,0,367,377,5,91,0,0,368,369,7,2,0,0,369,370,5,
-		85,0,0,370,378,3,160,80,0,371,375,3,160,80,0,372,373,7,2,0,0,373,374,5,
-		85,0,0,374,376,3,160,80,0,375,372,1,0,0,0,375,376,1,0,0,0,376,378,1,0,
-		0,0,377,368,1,0,0,0,377,371,1,0,0,0,378,383,1,0,0,0,379,380,5,4,0,0,380,
-		382,3,62,31,0,381,379,1,0,0,0,382,385,1,0,0,0,383,381,1,0,0,0,383,384,
-		1,0,0,0,384,45,1,0,0,0,385,383,1,0,0,0,386,392,5,21,0,0,387,388,5,133,
-		0,0,388,389,5,124,0,0,389,393,7,1,0,0,390,391,5,131,0,0,391,393,5,68,0,
-		0,392,387,1,0,0,0,392,390,1,0,0,0,393,47,1,0,0,0,394,400,5,18,0,0,395,
-		396,3,180,90,0,396,397,5,4,0,0,397,398,3,178,89,0,398,401,1,0,0,0,399,
-		401,5,146,0,0,400,395,1,0,0,0,400,399,1,0,0,0,401,49,1,0,0,0,402,403,5,
-		24,0,0,403,404,3,180,90,0,404,405,5,91,0,0,405,406,3,160,80,0,406,51,1,
-		0,0,0,407,408,5,27,0,0,408,409,3,180,90,0,409,410,5,91,0,0,410,411,3,140,
-		70,0,411,53,1,0,0,0,412,413,5,15,0,0,413,414,3,180,90,0,414,415,5,6,0,
-		0,415,416,5,146,0,0,416,55,1,0,0,0,417,418,5,49,0,0,418,419,3,154,77,0,
-		419,420,5,6,0,0,420,421,3,176,88,0,421,422,3,158,79,0,422,423,5,60,0,0,
-		423,424,3,176,88,0,424,425,3,156,78,0,425,426,5,128,0,0,426,427,3,176,
-		88,0,427,430,7,3,0,0,428,429,5,4,0,0,429,431,3,180,90,0,430,428,1,0,0,
-		0,430,431,1,0,0,0,431,57,1,0,0,0,432,433,5,33,0,0,433,434,3,18,9,0,434,
-		435,5,6,0,0,435,436,3,180,90,0,436,441,3,60,30,0,437,438,5,4,0,0,438,440,
-		3,60,30,0,439,437,1,0,0,0,440,443,1,0,0,0,441,439,1,0,0,0,441,442,1,0,
-		0,0,442,59,1,0,0,0,443,441,1,0,0,0,444,445,3,176,88,0,445,446,3,178,89,
-		0,446,447,7,4,0,0,447,61,1,0,0,0,448,460,5,99,0,0,449,460,5,79,0,0,450,
-		451,5,96,0,0,451,452,5,100,0,0,452,455,3,170,85,0,453,454,5,10,0,0,454,
-		456,3,170,85,0,455,453,1,0,0,0,455,456,1,0,0,0,456,460,1,0,0,0,457,458,
-		5,112,0,0,458,460,7,5,0,0,459,448,1,0,0,0,459,449,1,0,0,0,459,450,1,0,
-		0,0,459,457,1,0,0,0,460,63,1,0,0,0,461,462,5,39,0,0,462,464,3,180,90,0,
-		463,465,3,66,33,0,464,463,1,0,0,0,464,465,1,0,0,0,465,467,1,0,0,0,466,
-		468,3,144,72,0,467,466,1,0,0,0,467,468,1,0,0,0,468,65,1,0,0,0,469,470,
-		5,28,0,0,470,471,3,180,90,0,471,472,5,6,0,0,472,477,3,166,83,0,473,474,
-		3,158,79,0,474,475,5,64,0,0,475,476,3,148,74,0,476,478,1,0,0,0,477,473,
-		1,0,0,0,477,478,1,0,0,0,478,508,1,0,0,0,479,480,5,91,0,0,480,481,3,180,
-		90,0,481,485,5,94,0,0,482,483,5,4,0,0,483,484,5,123,0,0,484,486,5,106,
-		0,0,485,482,1,0,0,0,485,486,1,0,0,0,486,508,1,0,0,0,487,488,5,108,0,0,
-		488,489,5,127,0,0,489,490,5,59,0,0,490,495,3,68,34,0,491,492,5,60,0,0,
-		492,494,3,68,34,0,493,491,1,0,0,0,494,497,1,0,0,0,495,493,1,0,0,0,495,
-		496,1,0,0,0,496,498,1,0,0,0,497,495,1,0,0,0,498,499,5,6,0,0,499,504,3,
-		136,68,0,500,501,5,4,0,0,501,503,3,136,68,0,502,500,1,0,0,0,503,506,1,
-		0,0,0,504,502,1,0,0,0,504,505,1,0,0,0,505,508,1,0,0,0,506,504,1,0,0,0,
-		507,469,1,0,0,0,507,479,1,0,0,0,507,487,1,0,0,0,508,67,1,0,0,0,509,511,
-		3,132,66,0,510,509,1,0,0,0,511,512,1,0,0,0,512,510,1,0,0,0,512,513,1,0,
-		0,0,513,518,1,0,0,0,514,515,5,4,0,0,515,517,3,70,35,0,516,514,1,0,0,0,
-		517,520,1,0,0,0,518,516,1,0,0,0,518,519,1,0,0,0,519,69,1,0,0,0,520,518,
-		1,0,0,0,521,526,3,134,67,0,522,523,3,150,75,0,523,524,5,83,0,0,524,526,
-		1,0,0,0,525,521,1,0,0,0,525,522,1,0,0,0,526,71,1,0,0,0,527,528,5,17,0,
-		0,528,529,5,131,0,0,529,530,3,166,83,0,530,532,3,158,79,0,531,533,3,144,
-		72,0,532,531,1,0,0,0,532,533,1,0,0,0,533,73,1,0,0,0,534,535,5,20,0,0,535,
-		537,3,166,83,0,536,538,3,144,72,0,537,536,1,0,0,0,537,538,1,0,0,0,538,
-		75,1,0,0,0,539,540,5,28,0,0,540,541,5,87,0,0,541,542,3,148,74,0,542,543,
-		7,6,0,0,543,544,3,180,90,0,544,554,1,0,0,0,545,546,5,19,0,0,546,550,5,
-		76,0,0,547,548,7,7,0,0,548,550,5,75,0,0,549,545,1,0,0,0,549,547,1,0,0,
-		0,550,551,1,0,0,0,551,552,7,6,0,0,552,554,3,180,90,0,553,539,1,0,0,0,553,
-		549,1,0,0,0,554,77,1,0,0,0,555,556,5,34,0,0,556,557,5,97,0,0,557,558,5,
-		42,0,0,558,559,3,180,90,0,559,79,1,0,0,0,560,561,5,23,0,0,561,562,5,6,
-		0,0,562,567,3,82,41,0,563,564,5,4,0,0,564,566,3,82,41,0,565,563,1,0,0,
-		0,566,569,1,0,0,0,567,565,1,0,0,0,567,568,1,0,0,0,568,81,1,0,0,0,569,567,
-		1,0,0,0,570,571,5,115,0,0,571,577,3,166,83,0,572,573,3,166,83,0,573,574,
-		5,85,0,0,574,575,3,180,90,0,575,577,1,0,0,0,576,570,1,0,0,0,576,572,1,
-		0,0,0,577,83,1,0,0,0,578,579,5,26,0,0,579,580,5,101,0,0,580,85,1,0,0,0,
-		581,582,5,54,0,0,582,583,5,89,0,0,583,584,5,78,0,0,584,87,1,0,0,0,585,
-		587,5,42,0,0,586,588,3,166,83,0,587,586,1,0,0,0,587,588,1,0,0,0,588,590,
-		1,0,0,0,589,591,3,150,75,0,590,589,1,0,0,0,590,591,1,0,0,0,591,592,1,0,
-		0,0,592,593,5,6,0,0,593,595,3,92,46,0,594,596,3,144,72,0,595,594,1,0,0,
-		0,595,596,1,0,0,0,596,89,1,0,0,0,597,598,5,43,0,0,598,599,3,166,83,0,599,
-		600,5,122,0,0,600,602,3,166,83,0,601,603,3,150,75,0,602,601,1,0,0,0,602,
-		603,1,0,0,0,603,604,1,0,0,0,604,605,5,6,0,0,605,607,3,92,46,0,606,608,
-		3,144,72,0,607,606,1,0,0,0,607,608,1,0,0,0,608,91,1,0,0,0,609,614,3,94,
-		47,0,610,611,5,4,0,0,611,613,3,94,47,0,612,610,1,0,0,0,613,616,1,0,0,0,
-		614,612,1,0,0,0,614,615,1,0,0,0,615,93,1,0,0,0,616,614,1,0,0,0,617,618,
-		5,7,0,0,618,619,3,92,46,0,619,624,5,8,0,0,620,621,3,166,83,0,621,622,5,
-		121,0,0,622,625,1,0,0,0,623,625,3,100,50,0,624,620,1,0,0,0,624,623,1,0,
-		0,0,624,625,1,0,0,0,625,627,1,0,0,0,626,628,3,102,51,0,627,626,1,0,0,0,
-		627,628,1,0,0,0,628,667,1,0,0,0,629,631,5,115,0,0,630,632,3,166,83,0,631,
-		630,1,0,0,0,631,632,1,0,0,0,632,667,1,0,0,0,633,634,5,116,0,0,634,635,
-		5,106,0,0,635,667,3,166,83,0,636,640,5,31,0,0,637,638,5,119,0,0,638,641,
-		5,111,0,0,639,641,3,166,83,0,640,637,1,0,0,0,640,639,1,0,0,0,641,667,1,
-		0,0,0,642,644,3,174,87,0,643,642,1,0,0,0,643,644,1,0,0,0,644,661,1,0,0,
-		0,645,647,3,180,90,0,646,645,1,0,0,0,647,648,1,0,0,0,648,646,1,0,0,0,648,
-		649,1,0,0,0,649,655,1,0,0,0,650,652,3,152,76,0,651,653,3,98,49,0,652,651,
-		1,0,0,0,652,653,1,0,0,0,653,656,1,0,0,0,654,656,3,96,48,0,655,650,1,0,
-		0,0,655,654,1,0,0,0,655,656,1,0,0,0,656,662,1,0,0,0,657,659,3,152,76,0,
-		658,660,3,98,49,0,659,658,1,0,0,0,659,660,1,0,0,0,660,662,1,0,0,0,661,
-		646,1,0,0,0,661,657,1,0,0,0,662,664,1,0,0,0,663,665,3,102,51,0,664,663,
-		1,0,0,0,664,665,1,0,0,0,665,667,1,0,0,0,666,617,1,0,0,0,666,629,1,0,0,
-		0,666,633,1,0,0,0,666,636,1,0,0,0,666,643,1,0,0,0,667,95,1,0,0,0,668,670,
-		3,168,84,0,669,668,1,0,0,0,670,671,1,0,0,0,671,669,1,0,0,0,671,672,1,0,
-		0,0,672,682,1,0,0,0,673,677,3,174,87,0,674,676,3,168,84,0,675,674,1,0,
-		0,0,676,679,1,0,0,0,677,675,1,0,0,0,677,678,1,0,0,0,678,682,1,0,0,0,679,
-		677,1,0,0,0,680,682,3,100,50,0,681,669,1,0,0,0,681,673,1,0,0,0,681,680,
-		1,0,0,0,682,97,1,0,0,0,683,685,3,166,83,0,684,686,5,80,0,0,685,684,1,0,
-		0,0,685,686,1,0,0,0,686,689,1,0,0,0,687,689,3,100,50,0,688,683,1,0,0,0,
-		688,687,1,0,0,0,689,99,1,0,0,0,690,697,5,56,0,0,691,697,5,63,0,0,692,693,
-		5,126,0,0,693,694,3,166,83,0,694,695,5,110,0,0,695,697,1,0,0,0,696,690,
-		1,0,0,0,696,691,1,0,0,0,696,692,1,0,0,0,697,101,1,0,0,0,698,743,5,89,0,
-		0,699,703,7,8,0,0,700,702,3,180,90,0,701,700,1,0,0,0,702,705,1,0,0,0,703,
-		701,1,0,0,0,703,704,1,0,0,0,704,712,1,0,0,0,705,703,1,0,0,0,706,708,5,
-		60,0,0,707,709,3,180,90,0,708,707,1,0,0,0,709,710,1,0,0,0,710,708,1,0,
-		0,0,710,711,1,0,0,0,711,713,1,0,0,0,712,706,1,0,0,0,712,713,1,0,0,0,713,
-		718,1,0,0,0,714,715,5,126,0,0,715,716,3,166,83,0,716,717,5,110,0,0,717,
-		719,1,0,0,0,718,714,1,0,0,0,718,719,1,0,0,0,719,744,1,0,0,0,720,724,5,
-		73,0,0,721,723,3,180,90,0,722,721,1,0,0,0,723,726,1,0,0,0,724,722,1,0,
-		0,0,724,725,1,0,0,0,725,733,1,0,0,0,726,724,1,0,0,0,727,729,5,60,0,0,728,
-		730,3,180,90,0,729,728,1,0,0,0,730,731,1,0,0,0,731,729,1,0,0,0,731,732,
-		1,0,0,0,732,734,1,0,0,0,733,727,1,0,0,0,733,734,1,0,0,0,734,741,1,0,0,
-		0,735,742,5,56,0,0,736,742,5,63,0,0,737,738,5,126,0,0,738,739,3,166,83,
-		0,739,740,5,110,0,0,740,742,1,0,0,0,741,735,1,0,0,0,741,736,1,0,0,0,741,
-		737,1,0,0,0,741,742,1,0,0,0,742,744,1,0,0,0,743,699,1,0,0,0,743,720,1,
-		0,0,0,744,103,1,0,0,0,745,753,5,40,0,0,746,747,5,43,0,0,747,748,3,166,
-		83,0,748,749,5,122,0,0,749,750,3,166,83,0,750,754,1,0,0,0,751,752,5,42,
-		0,0,752,754,3,166,83,0,753,746,1,0,0,0,753,751,1,0,0,0,754,755,1,0,0,0,
-		755,756,5,4,0,0,756,764,3,166,83,0,757,758,5,95,0,0,758,765,5,121,0,0,
-		759,762,5,121,0,0,760,761,5,89,0,0,761,763,5,58,0,0,762,760,1,0,0,0,762,
-		763,1,0,0,0,763,765,1,0,0,0,764,757,1,0,0,0,764,759,1,0,0,0,765,767,1,
-		0,0,0,766,768,3,144,72,0,767,766,1,0,0,0,767,768,1,0,0,0,768,105,1,0,0,
-		0,769,777,5,48,0,0,770,771,5,122,0,0,771,778,3,160,80,0,772,773,5,85,0,
-		0,773,778,3,160,80,0,774,775,3,166,83,0,775,776,3,156,78,0,776,778,1,0,
-		0,0,777,770,1,0,0,0,777,772,1,0,0,0,777,774,1,0,0,0,778,781,1,0,0,0,779,
-		780,5,28,0,0,780,782,3,180,90,0,781,779,1,0,0,0,781,782,1,0,0,0,782,787,
-		1,0,0,0,783,784,5,4,0,0,784,786,3,108,54,0,785,783,1,0,0,0,786,789,1,0,
-		0,0,787,785,1,0,0,0,787,788,1,0,0,0,788,791,1,0,0,0,789,787,1,0,0,0,790,
-		792,3,144,72,0,791,790,1,0,0,0,791,792,1,0,0,0,792,107,1,0,0,0,793,794,
-		5,79,0,0,794,800,3,156,78,0,795,796,5,99,0,0,796,800,3,156,78,0,797,798,
-		5,77,0,0,798,800,3,150,75,0,799,793,1,0,0,0,799,795,1,0,0,0,799,797,1,
-		0,0,0,800,109,1,0,0,0,801,802,5,31,0,0,802,803,3,166,83,0,803,804,5,64,
-		0,0,804,806,3,148,74,0,805,807,3,144,72,0,806,805,1,0,0,0,806,807,1,0,
-		0,0,807,111,1,0,0,0,808,809,5,16,0,0,809,810,3,166,83,0,810,811,5,64,0,
-		0,811,816,3,148,74,0,812,813,5,4,0,0,813,814,5,103,0,0,814,815,5,42,0,
-		0,815,817,5,61,0,0,816,812,1,0,0,0,816,817,1,0,0,0,817,819,1,0,0,0,818,
-		820,3,144,72,0,819,818,1,0,0,0,819,820,1,0,0,0,820,113,1,0,0,0,821,830,
-		5,45,0,0,822,823,5,43,0,0,823,824,3,166,83,0,824,825,5,122,0,0,825,826,
-		3,166,83,0,826,831,1,0,0,0,827,828,3,166,83,0,828,829,3,156,78,0,829,831,
-		1,0,0,0,830,822,1,0,0,0,830,827,1,0,0,0,831,842,1,0,0,0,832,833,5,6,0,
-		0,833,838,3,116,58,0,834,835,5,5,0,0,835,837,3,116,58,0,836,834,1,0,0,
-		0,837,840,1,0,0,0,838,836,1,0,0,0,838,839,1,0,0,0,839,843,1,0,0,0,840,
-		838,1,0,0,0,841,843,3,124,62,0,842,832,1,0,0,0,842,841,1,0,0,0,843,845,
-		1,0,0,0,844,846,3,144,72,0,845,844,1,0,0,0,845,846,1,0,0,0,846,115,1,0,
-		0,0,847,848,5,57,0,0,848,849,3,166,83,0,849,850,3,156,78,0,850,851,5,4,
-		0,0,851,853,1,0,0,0,852,847,1,0,0,0,852,853,1,0,0,0,853,854,1,0,0,0,854,
-		855,3,152,76,0,855,856,3,166,83,0,856,857,5,64,0,0,857,859,3,148,74,0,
-		858,860,3,120,60,0,859,858,1,0,0,0,859,860,1,0,0,0,860,865,1,0,0,0,861,
-		862,5,4,0,0,862,864,3,118,59,0,863,861,1,0,0,0,864,867,1,0,0,0,865,863,
-		1,0,0,0,865,866,1,0,0,0,866,117,1,0,0,0,867,865,1,0,0,0,868,870,5,120,
-		0,0,869,868,1,0,0,0,869,870,1,0,0,0,870,871,1,0,0,0,871,874,3,120,60,0,
-		872,874,3,122,61,0,873,869,1,0,0,0,873,872,1,0,0,0,874,119,1,0,0,0,875,
-		880,5,81,0,0,876,881,5,42,0,0,877,878,3,166,83,0,878,879,3,156,78,0,879,
-		881,1,0,0,0,880,876,1,0,0,0,880,877,1,0,0,0,881,885,1,0,0,0,882,883,3,
-		166,83,0,883,884,5,121,0,0,884,886,1,0,0,0,885,882,1,0,0,0,885,886,1,0,
-		0,0,886,900,1,0,0,0,887,888,5,66,0,0,888,889,5,125,0,0,889,890,5,81,0,
-		0,890,891,3,166,83,0,891,892,5,60,0,0,892,893,3,166,83,0,893,897,3,156,
-		78,0,894,895,3,166,83,0,895,896,5,121,0,0,896,898,1,0,0,0,897,894,1,0,
-		0,0,897,898,1,0,0,0,898,900,1,0,0,0,899,875,1,0,0,0,899,887,1,0,0,0,900,
-		121,1,0,0,0,901,904,5,141,0,0,902,904,3,174,87,0,903,901,1,0,0,0,903,902,
-		1,0,0,0,904,905,1,0,0,0,905,906,3,158,79,0,906,907,5,89,0,0,907,123,1,
-		0,0,0,908,909,5,80,0,0,909,910,5,122,0,0,910,911,3,166,83,0,911,912,5,
-		4,0,0,912,913,5,64,0,0,913,918,3,148,74,0,914,915,5,4,0,0,915,917,3,126,
-		63,0,916,914,1,0,0,0,917,920,1,0,0,0,918,916,1,0,0,0,918,919,1,0,0,0,919,
-		125,1,0,0,0,920,918,1,0,0,0,921,922,5,102,0,0,922,923,5,113,0,0,923,935,
-		3,156,78,0,924,925,5,93,0,0,925,935,5,84,0,0,926,927,5,66,0,0,927,935,
-		5,125,0,0,928,929,7,9,0,0,929,930,3,166,83,0,930,931,3,156,78,0,931,932,
-		5,109,0,0,932,935,1,0,0,0,933,935,3,122,61,0,934,921,1,0,0,0,934,924,1,
-		0,0,0,934,926,1,0,0,0,934,928,1,0,0,0,934,933,1,0,0,0,935,127,1,0,0,0,
-		936,938,5,44,0,0,937,939,3,132,66,0,938,937,1,0,0,0,939,940,1,0,0,0,940,
-		938,1,0,0,0,940,941,1,0,0,0,941,949,1,0,0,0,942,947,5,4,0,0,943,945,3,
-		134,67,0,944,946,5,4,0,0,945,944,1,0,0,0,945,946,1,0,0,0,946,948,1,0,0,
-		0,947,943,1,0,0,0,947,948,1,0,0,0,948,950,1,0,0,0,949,942,1,0,0,0,949,
-		950,1,0,0,0,950,951,1,0,0,0,951,953,5,131,0,0,952,954,3,132,66,0,953,952,
-		1,0,0,0,954,955,1,0,0,0,955,953,1,0,0,0,955,956,1,0,0,0,956,961,1,0,0,
-		0,957,958,5,4,0,0,958,960,3,130,65,0,959,957,1,0,0,0,960,963,1,0,0,0,961,
-		959,1,0,0,0,961,962,1,0,0,0,962,966,1,0,0,0,963,961,1,0,0,0,964,965,5,
-		6,0,0,965,967,3,136,68,0,966,964,1,0,0,0,966,967,1,0,0,0,967,129,1,0,0,
-		0,968,978,3,134,67,0,969,978,5,74,0,0,970,974,5,89,0,0,971,972,5,119,0,
-		0,972,975,5,114,0,0,973,975,5,104,0,0,974,971,1,0,0,0,974,973,1,0,0,0,
-		975,976,1,0,0,0,976,978,5,105,0,0,977,968,1,0,0,0,977,969,1,0,0,0,977,
-		970,1,0,0,0,978,131,1,0,0,0,979,986,3,180,90,0,980,986,5,84,0,0,981,986,
-		5,92,0,0,982,986,5,42,0,0,983,986,5,43,0,0,984,986,5,118,0,0,985,979,1,
-		0,0,0,985,980,1,0,0,0,985,981,1,0,0,0,985,982,1,0,0,0,985,983,1,0,0,0,
-		985,984,1,0,0,0,986,133,1,0,0,0,987,988,5,58,0,0,988,990,5,65,0,0,989,
-		987,1,0,0,0,989,990,1,0,0,0,990,991,1,0,0,0,991,996,7,9,0,0,992,997,5,
-		42,0,0,993,994,3,166,83,0,994,995,3,156,78,0,995,997,1,0,0,0,996,992,1,
-		0,0,0,996,993,1,0,0,0,997,1004,1,0,0,0,998,999,5,43,0,0,999,1000,3,166,
-		83,0,1000,1001,5,122,0,0,1001,1002,3,166,83,0,1002,1004,1,0,0,0,1003,989,
-		1,0,0,0,1003,998,1,0,0,0,1004,135,1,0,0,0,1005,1007,3,174,87,0,1006,1005,
-		1,0,0,0,1006,1007,1,0,0,0,1007,1009,1,0,0,0,1008,1010,3,180,90,0,1009,
-		1008,1,0,0,0,1010,1011,1,0,0,0,1011,1009,1,0,0,0,1011,1012,1,0,0,0,1012,
-		1033,1,0,0,0,1013,1014,5,89,0,0,1014,1021,5,73,0,0,1015,1022,5,42,0,0,
-		1016,1018,3,180,90,0,1017,1016,1,0,0,0,1018,1019,1,0,0,0,1019,1017,1,0,
-		0,0,1019,1020,1,0,0,0,1020,1022,1,0,0,0,1021,1015,1,0,0,0,1021,1017,1,
-		0,0,0,1022,1034,1,0,0,0,1023,1031,5,107,0,0,1024,1032,5,42,0,0,1025,1029,
-		3,166,83,0,1026,1030,3,156,78,0,1027,1030,5,118,0,0,1028,1030,3,180,90,
-		0,1029,1026,1,0,0,0,1029,1027,1,0,0,0,1029,1028,1,0,0,0,1030,1032,1,0,
-		0,0,1031,1024,1,0,0,0,1031,1025,1,0,0,0,1032,1034,1,0,0,0,1033,1013,1,
-		0,0,0,1033,1023,1,0,0,0,1033,1034,1,0,0,0,1034,137,1,0,0,0,1035,1036,5,
-		25,0,0,1036,1046,3,140,70,0,1037,1038,5,35,0,0,1038,1042,3,160,80,0,1039,
-		1040,5,4,0,0,1040,1041,5,132,0,0,1041,1043,3,160,80,0,1042,1039,1,0,0,
-		0,1042,1043,1,0,0,0,1043,1047,1,0,0,0,1044,1045,7,6,0,0,1045,1047,3,140,
-		70,0,1046,1037,1,0,0,0,1046,1044,1,0,0,0,1047,139,1,0,0,0,1048,1059,3,
-		160,80,0,1049,1051,5,141,0,0,1050,1049,1,0,0,0,1050,1051,1,0,0,0,1051,
-		1052,1,0,0,0,1052,1056,7,2,0,0,1053,1055,3,142,71,0,1054,1053,1,0,0,0,
-		1055,1058,1,0,0,0,1056,1054,1,0,0,0,1056,1057,1,0,0,0,1057,1060,1,0,0,
-		0,1058,1056,1,0,0,0,1059,1050,1,0,0,0,1059,1060,1,0,0,0,1060,141,1,0,0,
-		0,1061,1062,3,172,86,0,1062,1064,3,170,85,0,1063,1065,7,2,0,0,1064,1063,
-		1,0,0,0,1064,1065,1,0,0,0,1065,143,1,0,0,0,1066,1067,5,9,0,0,1067,1072,
-		3,146,73,0,1068,1069,5,4,0,0,1069,1071,3,146,73,0,1070,1068,1,0,0,0,1071,
-		1074,1,0,0,0,1072,1070,1,0,0,0,1072,1073,1,0,0,0,1073,1080,1,0,0,0,1074,
-		1072,1,0,0,0,1075,1076,5,133,0,0,1076,1077,5,124,0,0,1077,1081,7,1,0,0,
-		1078,1079,5,131,0,0,1079,1081,5,68,0,0,1080,1075,1,0,0,0,1080,1078,1,0,
-		0,0,1080,1081,1,0,0,0,1081,145,1,0,0,0,1082,1089,3,166,83,0,1083,1085,
-		3,180,90,0,1084,1083,1,0,0,0,1085,1086,1,0,0,0,1086,1084,1,0,0,0,1086,
-		1087,1,0,0,0,1087,1090,1,0,0,0,1088,1090,5,118,0,0,1089,1084,1,0,0,0,1089,
-		1088,1,0,0,0,1089,1090,1,0,0,0,1090,147,1,0,0,0,1091,1092,5,19,0,0,1092,
-		1098,5,76,0,0,1093,1095,3,180,90,0,1094,1096,5,75,0,0,1095,1094,1,0,0,
-		0,1095,1096,1,0,0,0,1096,1098,1,0,0,0,1097,1091,1,0,0,0,1097,1093,1,0,
-		0,0,1098,149,1,0,0,0,1099,1100,7,10,0,0,1100,151,1,0,0,0,1101,1102,7,11,
-		0,0,1102,153,1,0,0,0,1103,1105,3,180,90,0,1104,1103,1,0,0,0,1105,1106,
-		1,0,0,0,1106,1104,1,0,0,0,1106,1107,1,0,0,0,1107,155,1,0,0,0,1108,1109,
-		7,12,0,0,1109,157,1,0,0,0,1110,1111,7,13,0,0,1111,159,1,0,0,0,1112,1116,
-		3,164,82,0,1113,1115,3,162,81,0,1114,1113,1,0,0,0,1115,1118,1,0,0,0,1116,
-		1114,1,0,0,0,1116,1117,1,0,0,0,1117,161,1,0,0,0,1118,1116,1,0,0,0,1119,
-		1120,3,172,86,0,1120,1121,3,164,82,0,1121,163,1,0,0,0,1122,1124,3,174,
-		87,0,1123,1125,3,178,89,0,1124,1123,1,0,0,0,1124,1125,1,0,0,0,1125,1132,
-		1,0,0,0,1126,1132,3,180,90,0,1127,1128,5,7,0,0,1128,1129,3,160,80,0,1129,
-		1130,5,8,0,0,1130,1132,1,0,0,0,1131,1122,1,0,0,0,1131,1126,1,0,0,0,1131,
-		1127,1,0,0,0,1132,165,1,0,0,0,1133,1137,3,170,85,0,1134,1136,3,168,84,
-		0,1135,1134,1,0,0,0,1136,1139,1,0,0,0,1137,1135,1,0,0,0,1137,1138,1,0,
-		0,0,1138,167,1,0,0,0,1139,1137,1,0,0,0,1140,1141,3,172,86,0,1141,1142,
-		3,170,85,0,1142,169,1,0,0,0,1143,1150,3,174,87,0,1144,1150,3,180,90,0,
-		1145,1146,5,7,0,0,1146,1147,3,166,83,0,1147,1148,5,8,0,0,1148,1150,1,0,
-		0,0,1149,1143,1,0,0,0,1149,1144,1,0,0,0,1149,1145,1,0,0,0,1150,171,1,0,
-		0,0,1151,1152,7,14,0,0,1152,173,1,0,0,0,1153,1165,3,176,88,0,1154,1155,
-		5,7,0,0,1155,1160,3,176,88,0,1156,1157,5,4,0,0,1157,1159,3,176,88,0,1158,
-		1156,1,0,0,0,1159,1162,1,0,0,0,1160,1158,1,0,0,0,1160,1161,1,0,0,0,1161,
-		1163,1,0,0,0,1162,1160,1,0,0,0,1163,1164,5,8,0,0,1164,1166,1,0,0,0,1165,
-		1154,1,0,0,0,1165,1166,1,0,0,0,1166,175,1,0,0,0,1167,1169,5,142,0,0,1168,
-		1170,5,143,0,0,1169,1168,1,0,0,0,1169,1170,1,0,0,0,1170,1173,1,0,0,0,1171,
-		1173,5,143,0,0,1172,1167,1,0,0,0,1172,1171,1,0,0,0,1173,177,1,0,0,0,1174,
-		1175,7,15,0,0,1175,179,1,0,0,0,1176,1177,7,16,0,0,1177,181,1,0,0,0,142,
-		227,242,253,261,263,279,285,294,296,321,331,340,346,358,375,377,383,392,
-		400,430,441,455,459,464,467,477,485,495,504,507,512,518,525,532,537,549,
-		553,567,576,587,590,595,602,607,614,624,627,631,640,643,648,652,655,659,
-		661,664,666,671,677,681,685,688,696,703,710,712,718,724,731,733,741,743,
-		753,762,764,767,777,781,787,791,799,806,816,819,830,838,842,845,852,859,
-		865,869,873,880,885,897,899,903,918,934,940,945,947,949,955,961,966,974,
-		977,985,989,996,1003,1006,1011,1019,1021,1029,1031,1033,1042,1046,1050,
-		1056,1059,1064,1072,1080,1086,1089,1095,1097,1106,1116,1124,1131,1137,
-		1149,1160,1165,1169,1172
+		30,1,30,1,31,1,31,1,31,1,31,1,31,1,31,1,31,3,31,456,8,31,1,31,1,31,1,31,
+		1,31,3,31,462,8,31,1,32,1,32,1,32,3,32,467,8,32,1,32,3,32,470,8,32,1,33,
+		1,33,1,33,1,33,1,33,1,33,1,33,1,33,3,33,480,8,33,1,33,1,33,1,33,1,33,1,
+		33,1,33,3,33,488,8,33,1,33,1,33,1,33,1,33,1,33,1,33,5,33,496,8,33,10,33,
+		12,33,499,9,33,1,33,1,33,1,33,1,33,5,33,505,8,33,10,33,12,33,508,9,33,
+		3,33,510,8,33,1,34,4,34,513,8,34,11,34,12,34,514,1,34,1,34,5,34,519,8,
+		34,10,34,12,34,522,9,34,1,35,1,35,1,35,1,35,3,35,528,8,35,1,36,1,36,1,
+		36,1,36,1,36,3,36,535,8,36,1,37,1,37,1,37,3,37,540,8,37,1,38,1,38,1,38,
+		1,38,1,38,1,38,1,38,1,38,1,38,1,38,3,38,552,8,38,1,38,1,38,3,38,556,8,
+		38,1,39,1,39,1,39,1,39,1,39,1,40,1,40,1,40,1,40,1,40,5,40,568,8,40,10,
+		40,12,40,571,9,40,1,41,1,41,1,41,1,41,1,41,1,41,3,41,579,8,41,1,42,1,42,
+		1,42,1,43,1,43,1,43,1,43,1,44,1,44,3,44,590,8,44,1,44,3,44,593,8,44,1,
+		44,1,44,1,44,3,44,598,8,44,1,45,1,45,1,45,1,45,1,45,3,45,605,8,45,1,45,
+		1,45,1,45,3,45,610,8,45,1,46,1,46,1,46,5,46,615,8,46,10,46,12,46,618,9,
+		46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,627,8,47,1,47,3,47,630,8,47,
+		1,47,1,47,3,47,634,8,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,643,8,
+		47,1,47,3,47,646,8,47,1,47,4,47,649,8,47,11,47,12,47,650,1,47,1,47,3,47,
+		655,8,47,1,47,3,47,658,8,47,1,47,1,47,3,47,662,8,47,3,47,664,8,47,1,47,
+		3,47,667,8,47,3,47,669,8,47,1,48,4,48,672,8,48,11,48,12,48,673,1,48,1,
+		48,5,48,678,8,48,10,48,12,48,681,9,48,1,48,3,48,684,8,48,1,49,1,49,3,49,
+		688,8,49,1,49,3,49,691,8,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,699,8,50,
+		1,51,1,51,1,51,5,51,704,8,51,10,51,12,51,707,9,51,1,51,1,51,4,51,711,8,
+		51,11,51,12,51,712,3,51,715,8,51,1,51,1,51,1,51,1,51,3,51,721,8,51,1,51,
+		1,51,5,51,725,8,51,10,51,12,51,728,9,51,1,51,1,51,4,51,732,8,51,11,51,
+		12,51,733,3,51,736,8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,744,8,51,3,
+		51,746,8,51,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,756,8,52,1,52,
+		1,52,1,52,1,52,1,52,1,52,1,52,3,52,765,8,52,3,52,767,8,52,1,52,3,52,770,
+		8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,780,8,53,1,53,1,53,3,
+		53,784,8,53,1,53,1,53,5,53,788,8,53,10,53,12,53,791,9,53,1,53,3,53,794,
+		8,53,1,54,1,54,1,54,1,54,1,54,1,54,3,54,802,8,54,1,55,1,55,1,55,1,55,1,
+		55,3,55,809,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,819,8,56,
+		1,56,3,56,822,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,833,
+		8,57,1,57,1,57,1,57,1,57,5,57,839,8,57,10,57,12,57,842,9,57,1,57,3,57,
+		845,8,57,1,57,3,57,848,8,57,1,58,1,58,1,58,1,58,1,58,3,58,855,8,58,1,58,
+		1,58,1,58,1,58,1,58,3,58,862,8,58,1,58,1,58,5,58,866,8,58,10,58,12,58,
+		869,9,58,1,59,3,59,872,8,59,1,59,1,59,3,59,876,8,59,1,60,1,60,1,60,1,60,
+		1,60,3,60,883,8,60,1,60,1,60,1,60,3,60,888,8,60,1,60,1,60,1,60,1,60,1,
+		60,1,60,1,60,1,60,1,60,1,60,3,60,900,8,60,3,60,902,8,60,1,61,1,61,3,61,
+		906,8,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,5,62,919,
+		8,62,10,62,12,62,922,9,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
+		1,63,1,63,1,63,1,63,3,63,937,8,63,1,64,1,64,4,64,941,8,64,11,64,12,64,
+		942,1,64,1,64,1,64,3,64,948,8,64,3,64,950,8,64,3,64,952,8,64,1,64,1,64,
+		4,64,956,8,64,11,64,12,64,957,1,64,1,64,5,64,962,8,64,10,64,12,64,965,
+		9,64,1,64,1,64,3,64,969,8,64,1,65,1,65,1,65,1,65,1,65,1,65,3,65,977,8,
+		65,1,65,3,65,980,8,65,1,66,1,66,1,66,1,66,1,66,1,66,3,66,988,8,66,1,67,
+		1,67,3,67,992,8,67,1,67,1,67,1,67,1,67,1,67,3,67,999,8,67,1,67,1,67,1,
+		67,1,67,1,67,3,67,1006,8,67,1,68,3,68,1009,8,68,1,68,4,68,1012,8,68,11,
+		68,12,68,1013,1,68,1,68,1,68,1,68,4,68,1020,8,68,11,68,12,68,1021,3,68,
+		1024,8,68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1032,8,68,3,68,1034,8,68,
+		3,68,1036,8,68,1,69,1,69,1,69,1,69,1,69,1,69,1,69,3,69,1045,8,69,1,69,
+		1,69,3,69,1049,8,69,1,70,1,70,3,70,1053,8,70,1,70,1,70,5,70,1057,8,70,
+		10,70,12,70,1060,9,70,3,70,1062,8,70,1,71,1,71,1,71,3,71,1067,8,71,1,72,
+		1,72,1,72,1,72,5,72,1073,8,72,10,72,12,72,1076,9,72,1,72,1,72,1,72,1,72,
+		1,72,3,72,1083,8,72,1,73,1,73,4,73,1087,8,73,11,73,12,73,1088,1,73,3,73,
+		1092,8,73,1,74,1,74,1,74,1,74,3,74,1098,8,74,3,74,1100,8,74,1,75,1,75,
+		1,76,1,76,1,77,4,77,1107,8,77,11,77,12,77,1108,1,78,1,78,1,79,1,79,1,80,
+		1,80,5,80,1117,8,80,10,80,12,80,1120,9,80,1,81,1,81,1,81,1,82,1,82,3,82,
+		1127,8,82,1,82,1,82,1,82,1,82,1,82,3,82,1134,8,82,1,83,1,83,5,83,1138,
+		8,83,10,83,12,83,1141,9,83,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,1,85,
+		3,85,1152,8,85,1,86,1,86,1,87,1,87,1,87,1,87,1,87,5,87,1161,8,87,10,87,
+		12,87,1164,9,87,1,87,1,87,3,87,1168,8,87,1,88,1,88,3,88,1172,8,88,1,88,
+		3,88,1175,8,88,1,89,1,89,1,90,1,90,1,90,0,0,91,0,2,4,6,8,10,12,14,16,18,
+		20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,
+		68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,
+		112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,
+		148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,0,
+		17,2,0,136,137,139,140,2,0,20,20,67,67,2,0,43,43,118,118,2,0,136,136,139,
+		139,2,0,88,88,130,130,2,0,72,72,127,127,2,0,62,62,91,91,2,0,32,32,41,41,
+		4,0,84,84,92,92,97,97,114,114,2,0,84,84,92,92,2,0,113,113,134,134,2,0,
+		70,70,90,90,1,0,42,43,1,0,117,118,2,0,10,12,14,14,4,0,89,89,135,135,137,
+		138,140,140,22,0,15,18,20,30,32,41,44,55,57,59,61,62,65,69,71,79,81,83,
+		86,88,91,91,93,106,108,112,114,114,117,117,120,121,123,125,127,130,132,
+		132,136,136,139,139,141,141,1302,0,182,1,0,0,0,2,185,1,0,0,0,4,227,1,0,
+		0,0,6,229,1,0,0,0,8,232,1,0,0,0,10,235,1,0,0,0,12,242,1,0,0,0,14,244,1,
+		0,0,0,16,247,1,0,0,0,18,263,1,0,0,0,20,265,1,0,0,0,22,268,1,0,0,0,24,271,
+		1,0,0,0,26,274,1,0,0,0,28,276,1,0,0,0,30,296,1,0,0,0,32,298,1,0,0,0,34,
+		302,1,0,0,0,36,323,1,0,0,0,38,326,1,0,0,0,40,358,1,0,0,0,42,360,1,0,0,
+		0,44,365,1,0,0,0,46,386,1,0,0,0,48,394,1,0,0,0,50,402,1,0,0,0,52,407,1,
+		0,0,0,54,412,1,0,0,0,56,417,1,0,0,0,58,432,1,0,0,0,60,444,1,0,0,0,62,461,
+		1,0,0,0,64,463,1,0,0,0,66,509,1,0,0,0,68,512,1,0,0,0,70,527,1,0,0,0,72,
+		529,1,0,0,0,74,536,1,0,0,0,76,555,1,0,0,0,78,557,1,0,0,0,80,562,1,0,0,
+		0,82,578,1,0,0,0,84,580,1,0,0,0,86,583,1,0,0,0,88,587,1,0,0,0,90,599,1,
+		0,0,0,92,611,1,0,0,0,94,668,1,0,0,0,96,683,1,0,0,0,98,690,1,0,0,0,100,
+		698,1,0,0,0,102,700,1,0,0,0,104,747,1,0,0,0,106,771,1,0,0,0,108,801,1,
+		0,0,0,110,803,1,0,0,0,112,810,1,0,0,0,114,823,1,0,0,0,116,854,1,0,0,0,
+		118,875,1,0,0,0,120,901,1,0,0,0,122,905,1,0,0,0,124,910,1,0,0,0,126,936,
+		1,0,0,0,128,938,1,0,0,0,130,979,1,0,0,0,132,987,1,0,0,0,134,1005,1,0,0,
+		0,136,1008,1,0,0,0,138,1037,1,0,0,0,140,1050,1,0,0,0,142,1063,1,0,0,0,
+		144,1068,1,0,0,0,146,1084,1,0,0,0,148,1099,1,0,0,0,150,1101,1,0,0,0,152,
+		1103,1,0,0,0,154,1106,1,0,0,0,156,1110,1,0,0,0,158,1112,1,0,0,0,160,1114,
+		1,0,0,0,162,1121,1,0,0,0,164,1133,1,0,0,0,166,1135,1,0,0,0,168,1142,1,
+		0,0,0,170,1151,1,0,0,0,172,1153,1,0,0,0,174,1155,1,0,0,0,176,1174,1,0,
+		0,0,178,1176,1,0,0,0,180,1178,1,0,0,0,182,183,3,4,2,0,183,184,5,0,0,1,
+		184,1,1,0,0,0,185,186,3,144,72,0,186,187,5,0,0,1,187,3,1,0,0,0,188,228,
+		3,6,3,0,189,228,3,8,4,0,190,228,3,10,5,0,191,228,3,14,7,0,192,228,3,16,
+		8,0,193,228,3,20,10,0,194,228,3,22,11,0,195,228,3,24,12,0,196,228,3,26,
+		13,0,197,228,3,28,14,0,198,228,3,32,16,0,199,228,3,34,17,0,200,228,3,38,
+		19,0,201,228,3,42,21,0,202,228,3,44,22,0,203,228,3,64,32,0,204,228,3,72,
+		36,0,205,228,3,74,37,0,206,228,3,76,38,0,207,228,3,78,39,0,208,228,3,80,
+		40,0,209,228,3,84,42,0,210,228,3,86,43,0,211,228,3,88,44,0,212,228,3,90,
+		45,0,213,228,3,104,52,0,214,228,3,106,53,0,215,228,3,110,55,0,216,228,
+		3,112,56,0,217,228,3,114,57,0,218,228,3,128,64,0,219,228,3,138,69,0,220,
+		228,3,46,23,0,221,228,3,48,24,0,222,228,3,50,25,0,223,228,3,52,26,0,224,
+		228,3,56,28,0,225,228,3,58,29,0,226,228,3,54,27,0,227,188,1,0,0,0,227,
+		189,1,0,0,0,227,190,1,0,0,0,227,191,1,0,0,0,227,192,1,0,0,0,227,193,1,
+		0,0,0,227,194,1,0,0,0,227,195,1,0,0,0,227,196,1,0,0,0,227,197,1,0,0,0,
+		227,198,1,0,0,0,227,199,1,0,0,0,227,200,1,0,0,0,227,201,1,0,0,0,227,202,
+		1,0,0,0,227,203,1,0,0,0,227,204,1,0,0,0,227,205,1,0,0,0,227,206,1,0,0,
+		0,227,207,1,0,0,0,227,208,1,0,0,0,227,209,1,0,0,0,227,210,1,0,0,0,227,
+		211,1,0,0,0,227,212,1,0,0,0,227,213,1,0,0,0,227,214,1,0,0,0,227,215,1,
+		0,0,0,227,216,1,0,0,0,227,217,1,0,0,0,227,218,1,0,0,0,227,219,1,0,0,0,
+		227,220,1,0,0,0,227,221,1,0,0,0,227,222,1,0,0,0,227,223,1,0,0,0,227,224,
+		1,0,0,0,227,225,1,0,0,0,227,226,1,0,0,0,228,5,1,0,0,0,229,230,5,36,0,0,
+		230,231,3,176,88,0,231,7,1,0,0,0,232,233,5,38,0,0,233,234,5,146,0,0,234,
+		9,1,0,0,0,235,236,5,52,0,0,236,237,3,12,6,0,237,11,1,0,0,0,238,243,5,142,
+		0,0,239,243,5,145,0,0,240,243,5,146,0,0,241,243,3,180,90,0,242,238,1,0,
+		0,0,242,239,1,0,0,0,242,240,1,0,0,0,242,241,1,0,0,0,243,13,1,0,0,0,244,
+		245,5,50,0,0,245,246,3,180,90,0,246,15,1,0,0,0,247,248,5,46,0,0,248,253,
+		3,18,9,0,249,250,5,4,0,0,250,252,3,18,9,0,251,249,1,0,0,0,252,255,1,0,
+		0,0,253,251,1,0,0,0,253,254,1,0,0,0,254,17,1,0,0,0,255,253,1,0,0,0,256,
+		264,3,180,90,0,257,264,5,146,0,0,258,261,5,142,0,0,259,262,3,180,90,0,
+		260,262,5,14,0,0,261,259,1,0,0,0,261,260,1,0,0,0,261,262,1,0,0,0,262,264,
+		1,0,0,0,263,256,1,0,0,0,263,257,1,0,0,0,263,258,1,0,0,0,264,19,1,0,0,0,
+		265,266,5,47,0,0,266,267,5,146,0,0,267,21,1,0,0,0,268,269,5,37,0,0,269,
+		270,5,146,0,0,270,23,1,0,0,0,271,272,5,53,0,0,272,273,3,180,90,0,273,25,
+		1,0,0,0,274,275,5,3,0,0,275,27,1,0,0,0,276,277,5,55,0,0,277,279,3,180,
+		90,0,278,280,5,146,0,0,279,278,1,0,0,0,279,280,1,0,0,0,280,285,1,0,0,0,
+		281,282,5,4,0,0,282,284,3,30,15,0,283,281,1,0,0,0,284,287,1,0,0,0,285,
+		283,1,0,0,0,285,286,1,0,0,0,286,29,1,0,0,0,287,285,1,0,0,0,288,289,5,129,
+		0,0,289,297,3,176,88,0,290,294,3,176,88,0,291,295,7,0,0,0,292,293,5,13,
+		0,0,293,295,5,82,0,0,294,291,1,0,0,0,294,292,1,0,0,0,295,297,1,0,0,0,296,
+		288,1,0,0,0,296,290,1,0,0,0,297,31,1,0,0,0,298,299,5,30,0,0,299,300,3,
+		176,88,0,300,301,5,138,0,0,301,33,1,0,0,0,302,303,5,29,0,0,303,304,3,154,
+		77,0,304,305,5,6,0,0,305,306,3,176,88,0,306,321,3,158,79,0,307,308,5,60,
+		0,0,308,309,3,176,88,0,309,310,3,156,78,0,310,311,5,122,0,0,311,312,3,
+		36,18,0,312,322,1,0,0,0,313,314,5,122,0,0,314,315,3,36,18,0,315,316,5,
+		4,0,0,316,317,3,176,88,0,317,318,3,156,78,0,318,319,5,122,0,0,319,320,
+		3,36,18,0,320,322,1,0,0,0,321,307,1,0,0,0,321,313,1,0,0,0,322,35,1,0,0,
+		0,323,324,3,176,88,0,324,325,3,178,89,0,325,37,1,0,0,0,326,327,5,51,0,
+		0,327,331,3,154,77,0,328,329,5,4,0,0,329,330,5,97,0,0,330,332,5,42,0,0,
+		331,328,1,0,0,0,331,332,1,0,0,0,332,333,1,0,0,0,333,334,5,6,0,0,334,335,
+		5,67,0,0,335,340,3,176,88,0,336,341,5,69,0,0,337,338,5,71,0,0,338,339,
+		5,98,0,0,339,341,5,22,0,0,340,336,1,0,0,0,340,337,1,0,0,0,340,341,1,0,
+		0,0,341,346,1,0,0,0,342,343,5,4,0,0,343,345,3,40,20,0,344,342,1,0,0,0,
+		345,348,1,0,0,0,346,344,1,0,0,0,346,347,1,0,0,0,347,39,1,0,0,0,348,346,
+		1,0,0,0,349,350,5,84,0,0,350,351,5,117,0,0,351,352,5,89,0,0,352,353,5,
+		144,0,0,353,359,7,1,0,0,354,355,5,98,0,0,355,356,5,89,0,0,356,357,5,119,
+		0,0,357,359,5,86,0,0,358,349,1,0,0,0,358,354,1,0,0,0,359,41,1,0,0,0,360,
+		361,5,35,0,0,361,362,3,180,90,0,362,363,5,91,0,0,363,364,3,160,80,0,364,
+		43,1,0,0,0,365,366,5,22,0,0,366,367,3,180,90,0,367,377,5,91,0,0,368,369,
+		7,2,0,0,369,370,5,85,0,0,370,378,3,160,80,0,371,375,3,160,80,0,372,373,
+		7,2,0,0,373,374,5,85,0,0,374,376,3,160,80,0,375,372,1,0,0,0,375,376,1,
+		0,0,0,376,378,1,0,0,0,377,368,1,0,0,0,377,371,1,0,0,0,378,383,1,0,0,0,
+		379,380,5,4,0,0,380,382,3,62,31,0,381,379,1,0,0,0,382,385,1,0,0,0,383,
+		381,1,0,0,0,383,384,1,0,0,0,384,45,1,0,0,0,385,383,1,0,0,0,386,392,5,21,
+		0,0,387,388,5,133,0,0,388,389,5,124,0,0,389,393,7,1,0,0,390,391,5,131,
+		0,0,391,393,5,68,0,0,392,387,1,0,0,0,392,390,1,0,0,0,393,47,1,0,0,0,394,
+		400,5,18,0,0,395,396,3,180,90,0,396,397,5,4,0,0,397,398,3,178,89,0,398,
+		401,1,0,0,0,399,401,5,146,0,0,400,395,1,0,0,0,400,399,1,0,0,0,401,49,1,
+		0,0,0,402,403,5,24,0,0,403,404,3,180,90,0,404,405,5,91,0,0,405,406,3,160,
+		80,0,406,51,1,0,0,0,407,408,5,27,0,0,408,409,3,180,90,0,409,410,5,91,0,
+		0,410,411,3,140,70,0,411,53,1,0,0,0,412,413,5,15,0,0,413,414,3,180,90,
+		0,414,415,5,6,0,0,415,416,5,146,0,0,416,55,1,0,0,0,417,418,5,49,0,0,418,
+		419,3,154,77,0,419,420,5,6,0,0,420,421,3,176,88,0,421,422,3,158,79,0,422,
+		423,5,60,0,0,423,424,3,176,88,0,424,425,3,156,78,0,425,426,5,128,0,0,426,
+		427,3,176,88,0,427,430,7,3,0,0,428,429,5,4,0,0,429,431,3,180,90,0,430,
+		428,1,0,0,0,430,431,1,0,0,0,431,57,1,0,0,0,432,433,5,33,0,0,433,434,3,
+		18,9,0,434,435,5,6,0,0,435,436,3,180,90,0,436,441,3,60,30,0,437,438,5,
+		4,0,0,438,440,3,60,30,0,439,437,1,0,0,0,440,443,1,0,0,0,441,439,1,0,0,
+		0,441,442,1,0,0,0,442,59,1,0,0,0,443,441,1,0,0,0,444,445,3,176,88,0,445,
+		446,3,178,89,0,446,447,7,4,0,0,447,61,1,0,0,0,448,462,5,99,0,0,449,462,
+		5,79,0,0,450,451,5,96,0,0,451,452,5,100,0,0,452,455,3,170,85,0,453,454,
+		5,10,0,0,454,456,3,170,85,0,455,453,1,0,0,0,455,456,1,0,0,0,456,462,1,
+		0,0,0,457,458,5,112,0,0,458,462,7,5,0,0,459,460,5,132,0,0,460,462,3,160,
+		80,0,461,448,1,0,0,0,461,449,1,0,0,0,461,450,1,0,0,0,461,457,1,0,0,0,461,
+		459,1,0,0,0,462,63,1,0,0,0,463,464,5,39,0,0,464,466,3,180,90,0,465,467,
+		3,66,33,0,466,465,1,0,0,0,466,467,1,0,0,0,467,469,1,0,0,0,468,470,3,144,
+		72,0,469,468,1,0,0,0,469,470,1,0,0,0,470,65,1,0,0,0,471,472,5,28,0,0,472,
+		473,3,180,90,0,473,474,5,6,0,0,474,479,3,166,83,0,475,476,3,158,79,0,476,
+		477,5,64,0,0,477,478,3,148,74,0,478,480,1,0,0,0,479,475,1,0,0,0,479,480,
+		1,0,0,0,480,510,1,0,0,0,481,482,5,91,0,0,482,483,3,180,90,0,483,487,5,
+		94,0,0,484,485,5,4,0,0,485,486,5,123,0,0,486,488,5,106,0,0,487,484,1,0,
+		0,0,487,488,1,0,0,0,488,510,1,0,0,0,489,490,5,108,0,0,490,491,5,127,0,
+		0,491,492,5,59,0,0,492,497,3,68,34,0,493,494,5,60,0,0,494,496,3,68,34,
+		0,495,493,1,0,0,0,496,499,1,0,0,0,497,495,1,0,0,0,497,498,1,0,0,0,498,
+		500,1,0,0,0,499,497,1,0,0,0,500,501,5,6,0,0,501,506,3,136,68,0,502,503,
+		5,4,0,0,503,505,3,136,68,0,504,502,1,0,0,0,505,508,1,0,0,0,506,504,1,0,
+		0,0,506,507,1,0,0,0,507,510,1,0,0,0,508,506,1,0,0,0,509,471,1,0,0,0,509,
+		481,1,0,0,0,509,489,1,0,0,0,510,67,1,0,0,0,511,513,3,132,66,0,512,511,
+		1,0,0,0,513,514,1,0,0,0,514,512,1,0,0,0,514,515,1,0,0,0,515,520,1,0,0,
+		0,516,517,5,4,0,0,517,519,3,70,35,0,518,516,1,0,0,0,519,522,1,0,0,0,520,
+		518,1,0,0,0,520,521,1,0,0,0,521,69,1,0,0,0,522,520,1,0,0,0,523,528,3,134,
+		67,0,524,525,3,150,75,0,525,526,5,83,0,0,526,528,1,0,0,0,527,523,1,0,0,
+		0,527,524,1,0,0,0,528,71,1,0,0,0,529,530,5,17,0,0,530,531,5,131,0,0,531,
+		532,3,166,83,0,532,534,3,158,79,0,533,535,3,144,72,0,534,533,1,0,0,0,534,
+		535,1,0,0,0,535,73,1,0,0,0,536,537,5,20,0,0,537,539,3,166,83,0,538,540,
+		3,144,72,0,539,538,1,0,0,0,539,540,1,0,0,0,540,75,1,0,0,0,541,542,5,28,
+		0,0,542,543,5,87,0,0,543,544,3,148,74,0,544,545,7,6,0,0,545,546,3,180,
+		90,0,546,556,1,0,0,0,547,548,5,19,0,0,548,552,5,76,0,0,549,550,7,7,0,0,
+		550,552,5,75,0,0,551,547,1,0,0,0,551,549,1,0,0,0,552,553,1,0,0,0,553,554,
+		7,6,0,0,554,556,3,180,90,0,555,541,1,0,0,0,555,551,1,0,0,0,556,77,1,0,
+		0,0,557,558,5,34,0,0,558,559,5,97,0,0,559,560,5,42,0,0,560,561,3,180,90,
+		0,561,79,1,0,0,0,562,563,5,23,0,0,563,564,5,6,0,0,564,569,3,82,41,0,565,
+		566,5,4,0,0,566,568,3,82,41,0,567,565,1,0,0,0,568,571,1,0,0,0,569,567,
+		1,0,0,0,569,570,1,0,0,0,570,81,1,0,0,0,571,569,1,0,0,0,572,573,5,115,0,
+		0,573,579,3,166,83,0,574,575,3,166,83,0,575,576,5,85,0,0,576,577,3,180,
+		90,0,577,579,1,0,0,0,578,572,1,0,0,0,578,574,1,0,0,0,579,83,1,0,0,0,580,
+		581,5,26,0,0,581,582,5,101,0,0,582,85,1,0,0,0,583,584,5,54,0,0,584,585,
+		5,89,0,0,585,586,5,78,0,0,586,87,1,0,0,0,587,589,5,42,0,0,588,590,3,166,
+		83,0,589,588,1,0,0,0,589,590,1,0,0,0,590,592,1,0,0,0,591,593,3,150,75,
+		0,592,591,1,0,0,0,592,593,1,0,0,0,593,594,1,0,0,0,594,595,5,6,0,0,595,
+		597,3,92,46,0,596,598,3,144,72,0,597,596,1,0,0,0,597,598,1,0,0,0,598,89,
+		1,0,0,0,599,600,5,43,0,0,600,601,3,166,83,0,601,602,5,122,0,0,602,604,
+		3,166,83,0,603,605,3,150,75,0,604,603,1,0,0,0,604,605,1,0,0,0,605,606,
+		1,0,0,0,606,607,5,6,0,0,607,609,3,92,46,0,608,610,3,144,72,0,609,608,1,
+		0,0,0,609,610,1,0,0,0,610,91,1,0,0,0,611,616,3,94,47,0,612,613,5,4,0,0,
+		613,615,3,94,47,0,614,612,1,0,0,0,615,618,1,0,0,0,616,614,1,0,0,0,616,
+		617,1,0,0,0,617,93,1,0,0,0,618,616,1,0,0,0,619,620,5,7,0,0,620,621,3,92,
+		46,0,621,626,5,8,0,0,622,623,3,166,83,0,623,624,5,121,0,0,624,627,1,0,
+		0,0,625,627,3,100,50,0,626,622,1,0,0,0,626,625,1,0,0,0,626,627,1,0,0,0,
+		627,629,1,0,0,0,628,630,3,102,51,0,629,628,1,0,0,0,629,630,1,0,0,0,630,
+		669,1,0,0,0,631,633,5,115,0,0,632,634,3,166,83,0,633,632,1,0,0,0,633,634,
+		1,0,0,0,634,669,1,0,0,0,635,636,5,116,0,0,636,637,5,106,0,0,637,669,3,
+		166,83,0,638,642,5,31,0,0,639,640,5,119,0,0,640,643,5,111,0,0,641,643,
+		3,166,83,0,642,639,1,0,0,0,642,641,1,0,0,0,643,669,1,0,0,0,644,646,3,174,
+		87,0,645,644,1,0,0,0,645,646,1,0,0,0,646,663,1,0,0,0,647,649,3,180,90,
+		0,648,647,1,0,0,0,649,650,1,0,0,0,650,648,1,0,0,0,650,651,1,0,0,0,651,
+		657,1,0,0,0,652,654,3,152,76,0,653,655,3,98,49,0,654,653,1,0,0,0,654,655,
+		1,0,0,0,655,658,1,0,0,0,656,658,3,96,48,0,657,652,1,0,0,0,657,656,1,0,
+		0,0,657,658,1,0,0,0,658,664,1,0,0,0,659,661,3,152,76,0,660,662,3,98,49,
+		0,661,660,1,0,0,0,661,662,1,0,0,0,662,664,1,0,0,0,663,648,1,0,0,0,663,
+		659,1,0,0,0,664,666,1,0,0,0,665,667,3,102,51,0,666,665,1,0,0,0,666,667,
+		1,0,0,0,667,669,1,0,0,0,668,619,1,0,0,0,668,631,1,0,0,0,668,635,1,0,0,
+		0,668,638,1,0,0,0,668,645,1,0,0,0,669,95,1,0,0,0,670,672,3,168,84,0,671,
+		670,1,0,0,0,672,673,1,0,0,0,673,671,1,0,0,0,673,674,1,0,0,0,674,684,1,
+		0,0,0,675,679,3,174,87,0,676,678,3,168,84,0,677,676,1,0,0,0,678,681,1,
+		0,0,0,679,677,1,0,0,0,679,680,1,0,0,0,680,684,1,0,0,0,681,679,1,0,0,0,
+		682,684,3,100,50,0,683,671,1,0,0,0,683,675,1,0,0,0,683,682,1,0,0,0,684,
+		97,1,0,0,0,685,687,3,166,83,0,686,688,5,80,0,0,687,686,1,0,0,0,687,688,
+		1,0,0,0,688,691,1,0,0,0,689,691,3,100,50,0,690,685,1,0,0,0,690,689,1,0,
+		0,0,691,99,1,0,0,0,692,699,5,56,0,0,693,699,5,63,0,0,694,695,5,126,0,0,
+		695,696,3,166,83,0,696,697,5,110,0,0,697,699,1,0,0,0,698,692,1,0,0,0,698,
+		693,1,0,0,0,698,694,1,0,0,0,699,101,1,0,0,0,700,745,5,89,0,0,701,705,7,
+		8,0,0,702,704,3,180,90,0,703,702,1,0,0,0,704,707,1,0,0,0,705,703,1,0,0,
+		0,705,706,1,0,0,0,706,714,1,0,0,0,707,705,1,0,0,0,708,710,5,60,0,0,709,
+		711,3,180,90,0,710,709,1,0,0,0,711,712,1,0,0,0,712,710,1,0,0,0,712,713,
+		1,0,0,0,713,715,1,0,0,0,714,708,1,0,0,0,714,715,1,0,0,0,715,720,1,0,0,
+		0,716,717,5,126,0,0,717,718,3,166,83,0,718,719,5,110,0,0,719,721,1,0,0,
+		0,720,716,1,0,0,0,720,721,1,0,0,0,721,746,1,0,0,0,722,726,5,73,0,0,723,
+		725,3,180,90,0,724,723,1,0,0,0,725,728,1,0,0,0,726,724,1,0,0,0,726,727,
+		1,0,0,0,727,735,1,0,0,0,728,726,1,0,0,0,729,731,5,60,0,0,730,732,3,180,
+		90,0,731,730,1,0,0,0,732,733,1,0,0,0,733,731,1,0,0,0,733,734,1,0,0,0,734,
+		736,1,0,0,0,735,729,1,0,0,0,735,736,1,0,0,0,736,743,1,0,0,0,737,744,5,
+		56,0,0,738,744,5,63,0,0,739,740,5,126,0,0,740,741,3,166,83,0,741,742,5,
+		110,0,0,742,744,1,0,0,0,743,737,1,0,0,0,743,738,1,0,0,0,743,739,1,0,0,
+		0,743,744,1,0,0,0,744,746,1,0,0,0,745,701,1,0,0,0,745,722,1,0,0,0,746,
+		103,1,0,0,0,747,755,5,40,0,0,748,749,5,43,0,0,749,750,3,166,83,0,750,751,
+		5,122,0,0,751,752,3,166,83,0,752,756,1,0,0,0,753,754,5,42,0,0,754,756,
+		3,166,83,0,755,748,1,0,0,0,755,753,1,0,0,0,756,757,1,0,0,0,757,758,5,4,
+		0,0,758,766,3,166,83,0,759,760,5,95,0,0,760,767,5,121,0,0,761,764,5,121,
+		0,0,762,763,5,89,0,0,763,765,5,58,0,0,764,762,1,0,0,0,764,765,1,0,0,0,
+		765,767,1,0,0,0,766,759,1,0,0,0,766,761,1,0,0,0,767,769,1,0,0,0,768,770,
+		3,144,72,0,769,768,1,0,0,0,769,770,1,0,0,0,770,105,1,0,0,0,771,779,5,48,
+		0,0,772,773,5,122,0,0,773,780,3,160,80,0,774,775,5,85,0,0,775,780,3,160,
+		80,0,776,777,3,166,83,0,777,778,3,156,78,0,778,780,1,0,0,0,779,772,1,0,
+		0,0,779,774,1,0,0,0,779,776,1,0,0,0,780,783,1,0,0,0,781,782,5,28,0,0,782,
+		784,3,180,90,0,783,781,1,0,0,0,783,784,1,0,0,0,784,789,1,0,0,0,785,786,
+		5,4,0,0,786,788,3,108,54,0,787,785,1,0,0,0,788,791,1,0,0,0,789,787,1,0,
+		0,0,789,790,1,0,0,0,790,793,1,0,0,0,791,789,1,0,0,0,792,794,3,144,72,0,
+		793,792,1,0,0,0,793,794,1,0,0,0,794,107,1,0,0,0,795,796,5,79,0,0,796,802,
+		3,156,78,0,797,798,5,99,0,0,798,802,3,156,78,0,799,800,5,77,0,0,800,802,
+		3,150,75,0,801,795,1,0,0,0,801,797,1,0,0,0,801,799,1,0,0,0,802,109,1,0,
+		0,0,803,804,5,31,0,0,804,805,3,166,83,0,805,806,5,64,0,0,806,808,3,148,
+		74,0,807,809,3,144,72,0,808,807,1,0,0,0,808,809,1,0,0,0,809,111,1,0,0,
+		0,810,811,5,16,0,0,811,812,3,166,83,0,812,813,5,64,0,0,813,818,3,148,74,
+		0,814,815,5,4,0,0,815,816,5,103,0,0,816,817,5,42,0,0,817,819,5,61,0,0,
+		818,814,1,0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,822,3,144,72,0,821,
+		820,1,0,0,0,821,822,1,0,0,0,822,113,1,0,0,0,823,832,5,45,0,0,824,825,5,
+		43,0,0,825,826,3,166,83,0,826,827,5,122,0,0,827,828,3,166,83,0,828,833,
+		1,0,0,0,829,830,3,166,83,0,830,831,3,156,78,0,831,833,1,0,0,0,832,824,
+		1,0,0,0,832,829,1,0,0,0,833,844,1,0,0,0,834,835,5,6,0,0,835,840,3,116,
+		58,0,836,837,5,5,0,0,837,839,3,116,58,0,838,836,1,0,0,0,839,842,1,0,0,
+		0,840,838,1,0,0,0,840,841,1,0,0,0,841,845,1,0,0,0,842,840,1,0,0,0,843,
+		845,3,124,62,0,844,834,1,0,0,0,844,843,1,0,0,0,845,847,1,0,0,0,846,848,
+		3,144,72,0,847,846,1,0,0,0,847,848,1,0,0,0,848,115,1,0,0,0,849,850,5,57,
+		0,0,850,851,3,166,83,0,851,852,3,156,78,0,852,853,5,4,0,0,853,855,1,0,
+		0,0,854,849,1,0,0,0,854,855,1,0,0,0,855,856,1,0,0,0,856,857,3,152,76,0,
+		857,858,3,166,83,0,858,859,5,64,0,0,859,861,3,148,74,0,860,862,3,120,60,
+		0,861,860,1,0,0,0,861,862,1,0,0,0,862,867,1,0,0,0,863,864,5,4,0,0,864,
+		866,3,118,59,0,865,863,1,0,0,0,866,869,1,0,0,0,867,865,1,0,0,0,867,868,
+		1,0,0,0,868,117,1,0,0,0,869,867,1,0,0,0,870,872,5,120,0,0,871,870,1,0,
+		0,0,871,872,1,0,0,0,872,873,1,0,0,0,873,876,3,120,60,0,874,876,3,122,61,
+		0,875,871,1,0,0,0,875,874,1,0,0,0,876,119,1,0,0,0,877,882,5,81,0,0,878,
+		883,5,42,0,0,879,880,3,166,83,0,880,881,3,156,78,0,881,883,1,0,0,0,882,
+		878,1,0,0,0,882,879,1,0,0,0,883,887,1,0,0,0,884,885,3,166,83,0,885,886,
+		5,121,0,0,886,888,1,0,0,0,887,884,1,0,0,0,887,888,1,0,0,0,888,902,1,0,
+		0,0,889,890,5,66,0,0,890,891,5,125,0,0,891,892,5,81,0,0,892,893,3,166,
+		83,0,893,894,5,60,0,0,894,895,3,166,83,0,895,899,3,156,78,0,896,897,3,
+		166,83,0,897,898,5,121,0,0,898,900,1,0,0,0,899,896,1,0,0,0,899,900,1,0,
+		0,0,900,902,1,0,0,0,901,877,1,0,0,0,901,889,1,0,0,0,902,121,1,0,0,0,903,
+		906,5,141,0,0,904,906,3,174,87,0,905,903,1,0,0,0,905,904,1,0,0,0,906,907,
+		1,0,0,0,907,908,3,158,79,0,908,909,5,89,0,0,909,123,1,0,0,0,910,911,5,
+		80,0,0,911,912,5,122,0,0,912,913,3,166,83,0,913,914,5,4,0,0,914,915,5,
+		64,0,0,915,920,3,148,74,0,916,917,5,4,0,0,917,919,3,126,63,0,918,916,1,
+		0,0,0,919,922,1,0,0,0,920,918,1,0,0,0,920,921,1,0,0,0,921,125,1,0,0,0,
+		922,920,1,0,0,0,923,924,5,102,0,0,924,925,5,113,0,0,925,937,3,156,78,0,
+		926,927,5,93,0,0,927,937,5,84,0,0,928,929,5,66,0,0,929,937,5,125,0,0,930,
+		931,7,9,0,0,931,932,3,166,83,0,932,933,3,156,78,0,933,934,5,109,0,0,934,
+		937,1,0,0,0,935,937,3,122,61,0,936,923,1,0,0,0,936,926,1,0,0,0,936,928,
+		1,0,0,0,936,930,1,0,0,0,936,935,1,0,0,0,937,127,1,0,0,0,938,940,5,44,0,
+		0,939,941,3,132,66,0,940,939,1,0,0,0,941,942,1,0,0,0,942,940,1,0,0,0,942,
+		943,1,0,0,0,943,951,1,0,0,0,944,949,5,4,0,0,945,947,3,134,67,0,946,948,
+		5,4,0,0,947,946,1,0,0,0,947,948,1,0,0,0,948,950,1,0,0,0,949,945,1,0,0,
+		0,949,950,1,0,0,0,950,952,1,0,0,0,951,944,1,0,0,0,951,952,1,0,0,0,952,
+		953,1,0,0,0,953,955,5,131,0,0,954,956,3,132,66,0,955,954,1,0,0,0,956,957,
+		1,0,0,0,957,955,1,0,0,0,957,958,1,0,0,0,958,963,1,0,0,0,959,960,5,4,0,
+		0,960,962,3,130,65,0,961,959,1,0,0,0,962,965,1,0,0,0,963,961,1,0,0,0,963,
+		964,1,0,0,0,964,968,1,0,0,0,965,963,1,0,0,0,966,967,5,6,0,0,967,969,3,
+		136,68,0,968,966,1,0,0,0,968,969,1,0,0,0,969,129,1,0,0,0,970,980,3,134,
+		67,0,971,980,5,74,0,0,972,976,5,89,0,0,973,974,5,119,0,0,974,977,5,114,
+		0,0,975,977,5,104,0,0,976,973,1,0,0,0,976,975,1,0,0,0,977,978,1,0,0,0,
+		978,980,5,105,0,0,979,970,1,0,0,0,979,971,1,0,0,0,979,972,1,0,0,0,980,
+		131,1,0,0,0,981,988,3,180,90,0,982,988,5,84,0,0,983,988,5,92,0,0,984,988,
+		5,42,0,0,985,988,5,43,0,0,986,988,5,118,0,0,987,981,1,0,0,0,987,982,1,
+		0,0,0,987,983,1,0,0,0,987,984,1,0,0,0,987,985,1,0,0,0,987,986,1,0,0,0,
+		988,133,1,0,0,0,989,990,5,58,0,0,990,992,5,65,0,0,991,989,1,0,0,0,991,
+		992,1,0,0,0,992,993,1,0,0,0,993,998,7,9,0,0,994,999,5,42,0,0,995,996,3,
+		166,83,0,996,997,3,156,78,0,997,999,1,0,0,0,998,994,1,0,0,0,998,995,1,
+		0,0,0,999,1006,1,0,0,0,1000,1001,5,43,0,0,1001,1002,3,166,83,0,1002,1003,
+		5,122,0,0,1003,1004,3,166,83,0,1004,1006,1,0,0,0,1005,991,1,0,0,0,1005,
+		1000,1,0,0,0,1006,135,1,0,0,0,1007,1009,3,174,87,0,1008,1007,1,0,0,0,1008,
+		1009,1,0,0,0,1009,1011,1,0,0,0,1010,1012,3,180,90,0,1011,1010,1,0,0,0,
+		1012,1013,1,0,0,0,1013,1011,1,0,0,0,1013,1014,1,0,0,0,1014,1035,1,0,0,
+		0,1015,1016,5,89,0,0,1016,1023,5,73,0,0,1017,1024,5,42,0,0,1018,1020,3,
+		180,90,0,1019,1018,1,0,0,0,1020,1021,1,0,0,0,1021,1019,1,0,0,0,1021,1022,
+		1,0,0,0,1022,1024,1,0,0,0,1023,1017,1,0,0,0,1023,1019,1,0,0,0,1024,1036,
+		1,0,0,0,1025,1033,5,107,0,0,1026,1034,5,42,0,0,1027,1031,3,166,83,0,1028,
+		1032,3,156,78,0,1029,1032,5,118,0,0,1030,1032,3,180,90,0,1031,1028,1,0,
+		0,0,1031,1029,1,0,0,0,1031,1030,1,0,0,0,1032,1034,1,0,0,0,1033,1026,1,
+		0,0,0,1033,1027,1,0,0,0,1034,1036,1,0,0,0,1035,1015,1,0,0,0,1035,1025,
+		1,0,0,0,1035,1036,1,0,0,0,1036,137,1,0,0,0,1037,1038,5,25,0,0,1038,1048,
+		3,140,70,0,1039,1040,5,35,0,0,1040,1044,3,160,80,0,1041,1042,5,4,0,0,1042,
+		1043,5,132,0,0,1043,1045,3,160,80,0,1044,1041,1,0,0,0,1044,1045,1,0,0,
+		0,1045,1049,1,0,0,0,1046,1047,7,6,0,0,1047,1049,3,140,70,0,1048,1039,1,
+		0,0,0,1048,1046,1,0,0,0,1049,139,1,0,0,0,1050,1061,3,160,80,0,1051,1053,
+		5,141,0,0,1052,1051,1,0,0,0,1052,1053,1,0,0,0,1053,1054,1,0,0,0,1054,1058,
+		7,2,0,0,1055,1057,3,142,71,0,1056,1055,1,0,0,0,1057,1060,1,0,0,0,1058,
+		1056,1,0,0,0,1058,1059,1,0,0,0,1059,1062,1,0,0,0,1060,1058,1,0,0,0,1061,
+		1052,1,0,0,0,1061,1062,1,0,0,0,1062,141,1,0,0,0,1063,1064,3,172,86,0,1064,
+		1066,3,170,85,0,1065,1067,7,2,0,0,1066,1065,1,0,0,0,1066,1067,1,0,0,0,
+		1067,143,1,0,0,0,1068,1069,5,9,0,0,1069,1074,3,146,73,0,1070,1071,5,4,
+		0,0,1071,1073,3,146,73,0,1072,1070,1,0,0,0,1073,1076,1,0,0,0,1074,1072,
+		1,0,0,0,1074,1075,1,0,0,0,1075,1082,1,0,0,0,1076,1074,1,0,0,0,1077,1078,
+		5,133,0,0,1078,1079,5,124,0,0,1079,1083,7,1,0,0,1080,1081,5,131,0,0,1081,
+		1083,5,68,0,0,1082,1077,1,0,0,0,1082,1080,1,0,0,0,1082,1083,1,0,0,0,1083,
+		145,1,0,0,0,1084,1091,3,166,83,0,1085,1087,3,180,90,0,1086,1085,1,0,0,
+		0,1087,1088,1,0,0,0,1088,1086,1,0,0,0,1088,1089,1,0,0,0,1089,1092,1,0,
+		0,0,1090,1092,5,118,0,0,1091,1086,1,0,0,0,1091,1090,1,0,0,0,1091,1092,
+		1,0,0,0,1092,147,1,0,0,0,1093,1094,5,19,0,0,1094,1100,5,76,0,0,1095,1097,
+		3,180,90,0,1096,1098,5,75,0,0,1097,1096,1,0,0,0,1097,1098,1,0,0,0,1098,
+		1100,1,0,0,0,1099,1093,1,0,0,0,1099,1095,1,0,0,0,1100,149,1,0,0,0,1101,
+		1102,7,10,0,0,1102,151,1,0,0,0,1103,1104,7,11,0,0,1104,153,1,0,0,0,1105,
+		1107,3,180,90,0,1106,1105,1,0,0,0,1107,1108,1,0,0,0,1108,1106,1,0,0,0,
+		1108,1109,1,0,0,0,1109,155,1,0,0,0,1110,1111,7,12,0,0,1111,157,1,0,0,0,
+		1112,1113,7,13,0,0,1113,159,1,0,0,0,1114,1118,3,164,82,0,1115,1117,3,162,
+		81,0,1116,1115,1,0,0,0,1117,1120,1,0,0,0,1118,1116,1,0,0,0,1118,1119,1,
+		0,0,0,1119,161,1,0,0,0,1120,1118,1,0,0,0,1121,1122,3,172,86,0,1122,1123,
+		3,164,82,0,1123,163,1,0,0,0,1124,1126,3,174,87,0,1125,1127,3,178,89,0,
+		1126,1125,1,0,0,0,1126,1127,1,0,0,0,1127,1134,1,0,0,0,1128,1134,3,180,
+		90,0,1129,1130,5,7,0,0,1130,1131,3,160,80,0,1131,1132,5,8,0,0,1132,1134,
+		1,0,0,0,1133,1124,1,0,0,0,1133,1128,1,0,0,0,1133,1129,1,0,0,0,1134,165,
+		1,0,0,0,1135,1139,3,170,85,0,1136,1138,3,168,84,0,1137,1136,1,0,0,0,1138,
+		1141,1,0,0,0,1139,1137,1,0,0,0,1139,1140,1,0,0,0,1140,167,1,0,0,0,1141,
+		1139,1,0,0,0,1142,1143,3,172,86,0,1143,1144,3,170,85,0,1144,169,1,0,0,
+		0,1145,1152,3,174,87,0,1146,1152,3,180,90,0,1147,1148,5,7,0,0,1148,1149,
+		3,166,83,0,1149,1150,5,8,0,0,1150,1152,1,0,0,0,1151,1145,1,0,0,0,1151,
+		1146,1,0,0,0,1151,1147,1,0,0,0,1152,171,1,0,0,0,1153,1154,7,14,0,0,1154,
+		173,1,0,0,0,1155,1167,3,176,88,0,1156,1157,5,7,0,0,1157,1162,3,176,88,
+		0,1158,1159,5,4,0,0,1159,1161,3,176,88,0,1160,1158,1,0,0,0,1161,1164,1,
+		0,0,0,1162,1160,1,0,0,0,1162,1163,1,0,0,0,1163,1165,1,0,0,0,1164,1162,
+		1,0,0,0,1165,1166,5,8,0,0,1166,1168,1,0,0,0,1167,1156,1,0,0,0,1167,1168,
+		1,0,0,0,1168,175,1,0,0,0,1169,1171,5,142,0,0,1170,1172,5,143,0,0,1171,
+		1170,1,0,0,0,1171,1172,1,0,0,0,1172,1175,1,0,0,0,1173,1175,5,143,0,0,1174,
+		1169,1,0,0,0,1174,1173,1,0,0,0,1175,177,1,0,0,0,1176,1177,7,15,0,0,1177,
+		179,1,0,0,0,1178,1179,7,16,0,0,1179,181,1,0,0,0,142,227,242,253,261,263,
+		279,285,294,296,321,331,340,346,358,375,377,383,392,400,430,441,455,461,
+		466,469,479,487,497,506,509,514,520,527,534,539,551,555,569,578,589,592,
+		597,604,609,616,626,629,633,642,645,650,654,657,661,663,666,668,673,679,
+		683,687,690,698,705,712,714,720,726,733,735,743,745,755,764,766,769,779,
+		783,789,793,801,808,818,821,832,840,844,847,854,861,867,871,875,882,887,
+		899,901,905,920,936,942,947,949,951,957,963,968,976,979,987,991,998,1005,
+		1008,1013,1021,1023,1031,1033,1035,1044,1048,1052,1058,1061,1066,1074,
+		1082,1088,1091,1097,1099,1108,1118,1126,1133,1139,1151,1162,1167,1171,
+		1174
 	};
 
 	public static readonly ATN _ATN =

@@ -106,7 +106,11 @@ public sealed record CountStatement(
     NameSyntax? Stitch,
     ExpressionSyntax Value,
     IReadOnlyList<CountFixSyntax> Fixes,
-    TextSpan Span) : StatementSyntax(Span);
+    TextSpan Span) : StatementSyntax(Span)
+{
+    /// <summary><c>, within 1 cm</c>: how far from the length the count may be without a word; null for any distance.</summary>
+    public ExpressionSyntax? Within { get; init; }
+}
 
 /// <summary>What a count counts.</summary>
 public enum CountOf

@@ -18,9 +18,9 @@ public static class AcceptUnknown
         SmallPattern.With("Top",
             """
             sizes S, M
-            count hem is 40 (45)
-            accept grade-fals: "a strap has one length"
             gauge dc: 18 stitches and 9 rows to 10 cm
+            count hem is 40 (45)
+            accept row-count: "it looks better so"
 
             piece back
               begin with hem stitches
@@ -29,9 +29,9 @@ public static class AcceptUnknown
         SmallPattern.With("Top",
             """
             sizes S, M
+            gauge dc: 18 stitches and 9 rows to 10 cm
             count hem is 45 (40)
             accept grade-falls: "a trial: the larger size is worked more tightly"
-            gauge dc: 18 stitches and 9 rows to 10 cm
 
             piece back
               begin with hem stitches

@@ -18,9 +18,9 @@ public static class AcceptUnused
         SmallPattern.With("Top",
             """
             sizes S, M
+            gauge dc: 18 stitches and 9 rows to 10 cm
             count hem is 40 (45)
             accept grade-falls: "a strap has one length"
-            gauge dc: 18 stitches and 9 rows to 10 cm
 
             piece back
               begin with hem stitches
@@ -29,8 +29,8 @@ public static class AcceptUnused
         SmallPattern.With("Top",
             """
             sizes S, M
-            count hem is 40 (45)
             gauge dc: 18 stitches and 9 rows to 10 cm
+            count hem is 40 (45)
 
             piece back
               begin with hem stitches

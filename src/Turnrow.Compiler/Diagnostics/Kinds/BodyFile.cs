@@ -22,9 +22,9 @@ public static class BodyFile
         SmallPattern.With("Top",
             """
             sizes S, M
+            gauge dc: 18 stitches and 9 rows to 10 cm
             body "nowhere.csv"
             count hem is 40 (50)
-            gauge dc: 18 stitches and 9 rows to 10 cm
 
             piece back
               begin with hem stitches
@@ -33,9 +33,9 @@ public static class BodyFile
         SmallPattern.With("Top",
             """
             sizes S, M
+            gauge dc: 18 stitches and 9 rows to 10 cm
             measure bust is 86 (97) cm
             count hem is stitches for bust / 2
-            gauge dc: 18 stitches and 9 rows to 10 cm
 
             piece back
               begin with hem stitches

@@ -20,9 +20,9 @@ public static class BodySize
         SmallPattern.With("Top",
             """
             sizes Small, Large
+            gauge dc: 18 stitches and 9 rows to 10 cm
             body women, cm
             count hem is 40 (50)
-            gauge dc: 18 stitches and 9 rows to 10 cm
 
             piece back
               begin with hem stitches
@@ -31,9 +31,9 @@ public static class BodySize
         SmallPattern.With("Top",
             """
             sizes S, L
+            gauge dc: 18 stitches and 9 rows to 10 cm
             body women, cm
             count hem is 40 (50)
-            gauge dc: 18 stitches and 9 rows to 10 cm
 
             piece back
               begin with hem stitches

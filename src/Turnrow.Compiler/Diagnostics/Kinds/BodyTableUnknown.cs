@@ -20,10 +20,10 @@ public static class BodyTableUnknown
         SmallPattern.With("Top",
             """
             sizes S, M
-            body ladies, cm
+            gauge dc: 18 stitches and 9 rows to 10 cm
+            body woman, cm
             measure bust is 86 (97) cm
             count hem is stitches for bust / 2
-            gauge dc: 18 stitches and 9 rows to 10 cm
 
             piece back
               begin with hem stitches
@@ -32,9 +32,9 @@ public static class BodyTableUnknown
         SmallPattern.With("Top",
             """
             sizes S, M
+            gauge dc: 18 stitches and 9 rows to 10 cm
             body women, cm
             count hem is stitches for bust / 2
-            gauge dc: 18 stitches and 9 rows to 10 cm
 
             piece back
               begin with hem stitches

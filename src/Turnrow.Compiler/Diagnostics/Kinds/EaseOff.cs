@@ -23,10 +23,10 @@ public static class EaseOff
         SmallPattern.With("Top",
             """
             sizes S, M
+            gauge dc: 18 stitches and 9 rows to 10 cm
             measure bust is 86 (97) cm
             ease bust is close
             count hem is 90 (100)
-            gauge dc: 18 stitches and 9 rows to 10 cm
 
             piece back
               begin with hem stitches
@@ -36,10 +36,10 @@ public static class EaseOff
         SmallPattern.With("Top",
             """
             sizes S, M
+            gauge dc: 18 stitches and 9 rows to 10 cm
             measure bust is 86 (97) cm
             ease bust is close
             count hem is stitches for bust / 2 + 2 cm
-            gauge dc: 18 stitches and 9 rows to 10 cm
 
             piece back
               begin with hem stitches

@@ -21,10 +21,10 @@ public static class EaseWord
         SmallPattern.With("Top",
             """
             sizes S, M
+            gauge dc: 18 stitches and 9 rows to 10 cm
             measure bust is 86 (97) cm
             ease bust is snug
             count hem is stitches for bust / 2
-            gauge dc: 18 stitches and 9 rows to 10 cm
 
             piece back
               begin with hem stitches
@@ -33,10 +33,10 @@ public static class EaseWord
         SmallPattern.With("Top",
             """
             sizes S, M
+            gauge dc: 18 stitches and 9 rows to 10 cm
             measure bust is 86 (97) cm
             ease bust is close
             count hem is stitches for bust / 2
-            gauge dc: 18 stitches and 9 rows to 10 cm
 
             piece back
               begin with hem stitches

@@ -20,8 +20,8 @@ public static class GradeFalls
         SmallPattern.With("Top",
             """
             sizes S, M, L
-            count hem is 40 (54, 45)
             gauge dc: 18 stitches and 9 rows to 10 cm
+            count hem is 40 (54, 45)
 
             piece back
               begin with hem stitches
@@ -30,8 +30,8 @@ public static class GradeFalls
         SmallPattern.With("Top",
             """
             sizes S, M, L
-            count hem is 40 (45, 54)
             gauge dc: 18 stitches and 9 rows to 10 cm
+            count hem is 40 (45, 54)
 
             piece back
               begin with hem stitches

@@ -20,8 +20,8 @@ public static class GradeJumps
         SmallPattern.With("Top",
             """
             sizes S, M, L, 1X
-            count hem is 40 (45, 50, 95)
             gauge dc: 18 stitches and 9 rows to 10 cm
+            count hem is 40 (45, 50, 95)
 
             piece back
               begin with hem stitches
@@ -30,8 +30,8 @@ public static class GradeJumps
         SmallPattern.With("Top",
             """
             sizes S, M, L, 1X
-            count hem is 40 (45, 50, 55)
             gauge dc: 18 stitches and 9 rows to 10 cm
+            count hem is 40 (45, 50, 55)
 
             piece back
               begin with hem stitches
