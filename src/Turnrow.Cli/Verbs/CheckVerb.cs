@@ -64,6 +64,7 @@ internal sealed class CheckVerb : Verb
             (patterns, errors, warnings) = (patterns + 1, errors + worse, warnings + milder);
             var own = Findings.Write(terminal.Out, file, terminal.ColourOut);
             terminal.Out.WriteLine(Summary.Of(file));
+            foreach (var accepted in Summary.Accepted(file)) terminal.Out.WriteLine(accepted);
             return own;
         });
         if (patterns > 1) terminal.Out.WriteLine($"{patterns} patterns: {Summary.Findings(errors, warnings)}");

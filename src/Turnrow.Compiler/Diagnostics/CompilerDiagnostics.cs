@@ -109,5 +109,7 @@ public static class CompilerDiagnostics
         AcceptUnknown.Kind,
         AcceptUnused.Kind,
         CountFar.Kind,
+        SwatchYarn.Kind,
+        SwatchZero.Kind,
     ];
 }
