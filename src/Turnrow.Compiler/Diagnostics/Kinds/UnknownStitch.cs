@@ -14,7 +14,7 @@ public static class UnknownStitch
         """
         A word stands where a stitch should, and no stitch is called so in the terms of this pattern. Until it is known how many stitches
         below it takes and how many it makes, the row can't be counted. Look for a slip of spelling first. Stitches are written by their
-        abbreviation: `ch`, `sl st`, `sc`, `hdc`, `dc`, `tr`, `dtr` in US terms; several drawn together are `dc2tog`, `dc3tog` and so on.
+        abbreviation: `ch`, `sl st`, `sc`, `hdc`, `dc`, `tr`, `dtr`, `trtr` in US terms; several drawn together are `dc2tog`, `dc3tog` and so on.
 
         Tip: `inc` and `dec` need no stitch in front of them if the row has only one kind.
         """,
