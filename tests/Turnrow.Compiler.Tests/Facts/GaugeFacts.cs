@@ -30,6 +30,8 @@ public sealed class GaugeFacts
     [InlineData("5 stitches and 7.5 rows to 1 in", "rows for 40 in / 4", "75")] // the same sheet: 66 to 75 rounds
     [InlineData("5 stitches and 7 rows to 1 in", "stitches for 42 in", "210")] // diydiy.info, the percentage system
     [InlineData("5 stitches and 7 rows to 1 in", "stitches for 50 in", "250")] // heleninhobart.blogspot.com
+    [InlineData("16.65 stitches and 16.27 rows to 1 in", "stitches for 1 in", "17")] // modenook.com, "Yarn math 102": 16.65
+    [InlineData("16.65 stitches and 16.27 rows to 1 in", "rows for 1 in", "16")] // the same page: 16.27
     [InlineData("28 stitches and 40 rows to 10 cm", "rows for 80 cm - 62 cm / 2", "196")] // designyourownsweater.blogspot.com: 80 - 31 = 49 cm
     public void A_length_becomes_the_printed_count(string gauge, string count, string expected) =>
         Printed.Top($"gauge sc: {gauge}\ncount n is {count}\nexpect n are {expected}").Clean();
@@ -60,14 +62,15 @@ public sealed class GaugeFacts
     [InlineData("96 x 4 / 5, multiple of 6", "78")] // qctester.wordpress.com, 2010/04/21: 5 to the inch against 4: 76.8
     [InlineData("102 x 4 / 5, multiple of 6", "84")] // the same page: 81.6
     [InlineData("102 x 5 / 4, multiple of 6", "126")] // the same page: 4 against 5: 127.5
-    [InlineData("16.65 + 0.35", "17")] // modenook.com, "Yarn math 102": 16.65 is 17
-    [InlineData("16.27 - 0.27", "16")] // the same page: 16.27 is 16
     public void A_count_of_another_gauge_is_rounded_as_printed(string count, string expected) =>
         Printed.Top($"count n is {count}\nexpect n are {expected}").Clean();
 
     [Theory]
     [InlineData("9 in + 2 in + 9 in + 2 in", "22 in")] // Interweave, on gauge and graph paper: a neck of 22 in
     [InlineData("5.5 in + 4 in / 2", "7.5 in")] // "How I design a top-down raglan pullover", a knitwear blog, June 2013: the armhole's depth
+    [InlineData("23 in x 4 / 10", "9.2 in")] // hookthatyarn.wordpress.com, 2016/06: a hat's depth
+    [InlineData("13.5 in x 4 / 10", "5.4 in")] // the same page
+    [InlineData("22 in x 4 / 10", "8.8 in")] // thecountrywillows.com, "Do you struggle with hat sizing"
     [InlineData("80 cm - 62 cm / 2", "49 cm")] // designyourownsweater.blogspot.com, 2007/01: the sleeve
     public void Lengths_add_up_as_printed(string sum, string length) => Printed.Top($"measure n is {sum}\nexpect n is {length}").Clean();
 }

@@ -119,6 +119,10 @@ public sealed class ScheduleFacts
     public void Stripes_add_up() => Assert.Equal(
         "233", Sleeve("20", "straight 32 rows\nstraight 18 rows\n" + string.Concat(Enumerable.Repeat("straight 12 rows\n", 11)) + "straight 18 rows\nstraight 32 rows").Rows());
 
+    // "Work even" and "as established" change no count: conventions of published leaflets.
+    [Fact]
+    public void Working_even_changes_no_count() => Assert.Empty(Sleeve("20", "straight 19 rows = 20").Changes());
+
     // clearwaterknits.com/charting/jpchart.html: bind off 6, then 1 stitch every other row 5 times.
     [Fact]
     public void Six_and_then_one_every_other_row_five_times()

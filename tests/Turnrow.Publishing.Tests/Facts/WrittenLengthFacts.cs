@@ -78,6 +78,18 @@ public sealed class WrittenLengthFacts
         Assert.DoesNotContain(printed, text, StringComparison.Ordinal);
     }
 
+    // Bust and hip of the Craft Yarn Council's chart, from memory. It prints 81, 86, 147, 152 and 158 where the nearest half is another;
+    // the leaflets above print the nearest half of 34 and 62.
+    [Theory]
+    [InlineData("30", "76")]
+    [InlineData("33 1/2", "85")]
+    [InlineData("32", "81.5")]
+    [InlineData("34", "86.5")]
+    [InlineData("58", "147.5")]
+    [InlineData("60", "152.5")]
+    [InlineData("62", "157.5")]
+    public void A_chart_that_rounds_otherwise_is_not_followed(string inches, string centimetres) => Prints($"{inches} in", $"{inches} in ({centimetres} cm)");
+
     // For 44 in the Craft Yarn Council prints 111.5 cm (from memory), Yarnspirations 112; exactly it is 111.76.
     [Fact]
     public void Forty_four_inches_are_the_nearer_half() => Prints("44 in", "44 in (112 cm)");
