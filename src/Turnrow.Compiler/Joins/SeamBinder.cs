@@ -64,6 +64,6 @@ internal sealed class SeamBinder(Context context, PieceBook book)
     private void CheckOrder(SeamStatement statement, Seam?[] seams)
     {
         if (statement.Order is not { } said || Array.Find(seams, s => s is not null) is not { First.Hand: not null, Second.Hand: not null } seam) return;
-        if (said == SeamOrder.Opposite != seam.OppositeOrder) context.Findings.Add(SeamOrderWrong.At(statement.Span, seam.OppositeOrder, seam.First.Hand!.Value, seam.Second.Hand!.Value));
+        if (said.Order == SeamOrder.Opposite != seam.OppositeOrder) context.Findings.Add(SeamOrderWrong.At(said.Span, seam.OppositeOrder, seam.First.Hand!.Value, seam.Second.Hand!.Value));
     }
 }
