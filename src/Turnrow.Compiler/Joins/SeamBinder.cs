@@ -31,6 +31,9 @@ internal sealed class SeamBinder(Context context, PieceBook book)
             if (first.Sides[i] is { } a && second.Sides[i] is { } b) seams[i] = new Seam(a, b, statement.Eased, rate?[i]);
         }
 
+        book.Seams.Add((first, second));
+        if (IsNothing(first) || IsNothing(second)) return new SeamInSizes(seams);
+        CheckStitches(first, second, seams);
         CheckLengths(statement, first, second, seams);
         CheckOrder(statement, seams);
         return new SeamInSizes(seams);
@@ -55,6 +58,22 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         if (statement.Eased || first.Piece.EdgesInDoubt || second.Piece.EdgesInDoubt) return;
         var uneven = Sized.Where(context.Sizes, i => seams[i] is { IsEven: false } seam && IsKnown(first, seam.First, i) && IsKnown(second, seam.Second, i));
         if (uneven.Length > 0) context.Findings.Add(SeamLength.At(context, first, second, uneven, i => seams[i]!));
+    }
+
+    private bool IsNothing(BoundWalk walk)
+    {
+        if (walk.Piece.EdgesInDoubt) return false;
+        var nothing = Sized.Where(context.Sizes, i => walk.Sides[i] is { RowEnds: 0, Stitches: 0 } side && IsKnown(walk, side, i));
+        if (nothing.Length > 0) context.Findings.Add(SeamNothing.At(context, walk.Span, nothing));
+        return nothing.Length > 0;
+    }
+
+    private void CheckStitches(BoundWalk first, BoundWalk second, Seam?[] seams)
+    {
+        if (first.Piece.EdgesInDoubt || second.Piece.EdgesInDoubt) return;
+        var met = seams.Select(s => s is null ? null : RowsThatMeet.Find(s));
+        var unlike = Sized.Where(context.Sizes, i => met[i] is not null);
+        if (unlike.Length > 0) context.Findings.Add(SeamStitch.At(context, first, second, unlike, met[unlike[0]]!));
     }
 
     // Row-ends are there whatever the rows are; how long a foundation or a last row is, only its count tells.
