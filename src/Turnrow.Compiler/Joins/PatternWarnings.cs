@@ -14,7 +14,12 @@ internal static class PatternWarnings
         if (!book.InDoubt && !book.JoinsInDoubt)
         {
             Unjoined(context, book);
-            if (IsWhole(tree)) new OpenEdges(context, book).Add();
+            if (IsWhole(tree))
+            {
+                new OpenEdges(context, book).Add();
+                PieceGroups.Add(context, book);
+            }
+
             foreach (var piece in book.All) UnusedParts(context, piece);
         }
 
