@@ -43,6 +43,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         var nothing = Sized.Where(context.Sizes, i => walks.TrueForAll(w => w!.Sides[i] is { RowEnds: 0, Stitches: 0 }));
         if (nothing.Length > 0 && !walks.Exists(w => w!.Piece.EdgesInDoubt)) context.Findings.Add(PickUpNothing.At(context, pickUp.Walks[0].Span, nothing));
         if (uneven.Count > 0) context.Findings.Add(PickUpRemainder.At(context, pickUp.Rates.Count > 0 ? pickUp.Rates[0].Span : word.Span, uneven));
+        CheckMeeting(pickUp, walks!);
         foreach (var walk in walks)
         {
             walk!.Piece.Joined = true;
@@ -51,6 +52,23 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
 
         return new BoundPickUp(stitch, sizes);
     }
+
+    // A row picked up over several last rows joins them, as a yoke does; along row-ends it goes round what is joined already.
+    private void CheckMeeting(PickUpOriginSyntax pickUp, List<BoundWalk> walks)
+    {
+        if (walks.Count < 2 || book.InDoubt || book.JoinsInDoubt || walks.Exists(w => w.Piece.EdgesInDoubt)) return;
+        for (var at = 1; at < walks.Count; at++)
+        {
+            var (first, second) = (walks[at - 1], walks[at]);
+            if (!OfRowEnds(first) && !OfRowEnds(second)) continue;
+            var apart = Sized.Where(context.Sizes, i => !book.Corners[i].Meet(first, second, pickUp.Side?.RightSide ?? true));
+            if (apart.Length > 0) context.Findings.Add(PickUpApart.At(context, second.Span, apart, Words(pickUp.Walks[at - 1]), Words(pickUp.Walks[at])));
+        }
+    }
+
+    private static bool OfRowEnds(BoundWalk walk) => Array.Exists(walk.Sides, s => s?.Hand is not null);
+
+    private static string Words(WalkSyntax walk) => $"`{string.Join(' ', walk.Words.Select(w => w.Text))}`";
 
     private SizedPickUp? InSize(
         int size, PickUpOriginSyntax pickUp, List<BoundWalk> walks, List<BoundRate> rates, Stitch stitch, List<(int, PickUpLeg)> uneven)
