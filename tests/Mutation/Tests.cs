@@ -1,0 +1,83 @@
+using System.Reflection;
+using Xunit.Abstractions;
+using Xunit.Sdk;
+
+namespace Turnrow.Mutation;
+
+/// <summary>The tests that may notice a change, each to be run by itself.</summary>
+internal sealed class Tests
+{
+    // Those nearest to the row model first. What breaks and fuzzes text takes long and says little of the row model.
+    private static readonly string[] Assemblies = ["Turnrow.Fabric.Tests", "Turnrow.Compiler.Tests", "Turnrow.Publishing.Tests"];
+    private static readonly string[] LeftOut = [".Breaking.", ".Hostile.", ".Reader.RandomPatternTests."];
+
+    private readonly Dictionary<string, (ITestCase Case, XunitTestFrameworkExecutor Executor)> _byId = [];
+
+    public Tests()
+    {
+        foreach (var name in Assemblies)
+        {
+            var assembly = Assembly.Load(name);
+            var framework = new XunitTestFramework(new Sink());
+            var executor = (XunitTestFrameworkExecutor)framework.GetExecutor(assembly.GetName());
+            var found = new Sink();
+            framework.GetDiscoverer(Reflector.Wrap(assembly)).Find(includeSourceInformation: false, found, new Options());
+            found.Finished.Wait();
+            foreach (var test in found.Cases.Where(static test => !LeftOut.Any(part => FullName(test).Contains(part, StringComparison.Ordinal))))
+                if (_byId.TryAdd(test.UniqueID, (test, executor)))
+                    Ids.Add(test.UniqueID);
+        }
+    }
+
+    /// <summary>The tests' names for themselves, in the order of their assemblies.</summary>
+    public List<string> Ids { get; } = [];
+
+    /// <summary>A test's name for people.</summary>
+    public string NameOf(string id) => _byId[id].Case.DisplayName;
+
+    /// <summary>The assembly that a test is in.</summary>
+    public string AssemblyOf(string id) => _byId[id].Case.TestMethod.TestClass.TestCollection.TestAssembly.Assembly.Name.Split(',')[0];
+
+    /// <summary>Runs one test.</summary>
+    /// <returns>True if it passes.</returns>
+    public bool Passes(string id)
+    {
+        var (test, executor) = _byId[id];
+        var sink = new Sink();
+        executor.RunTests([(IXunitTestCase)test], sink, new Options());
+        sink.Finished.Wait();
+        return !sink.Failed;
+    }
+
+    private static string FullName(ITestCase test) => test.TestMethod.TestClass.Class.Name + "." + test.TestMethod.Method.Name;
+
+    private sealed class Options : ITestFrameworkDiscoveryOptions, ITestFrameworkExecutionOptions
+    {
+        private readonly Dictionary<string, object?> _values = new()
+        {
+            ["xunit.execution.DisableParallelization"] = true,
+            ["xunit.execution.SynchronousMessageReporting"] = true,
+        };
+
+        public TValue GetValue<TValue>(string name) => _values.TryGetValue(name, out var value) ? (TValue)value! : default!;
+
+        public void SetValue<TValue>(string name, TValue value) => _values[name] = value;
+    }
+
+    private sealed class Sink : IMessageSink
+    {
+        public ManualResetEventSlim Finished { get; } = new();
+
+        public List<ITestCase> Cases { get; } = [];
+
+        public bool Failed { get; private set; }
+
+        public bool OnMessage(IMessageSinkMessage message)
+        {
+            if (message is ITestCaseDiscoveryMessage { TestCase: var test }) Cases.Add(test);
+            if (message is ITestFailed or IErrorMessage or ITestClassCleanupFailure or ITestCleanupFailure) Failed = true;
+            if (message is IDiscoveryCompleteMessage or ITestAssemblyFinished) Finished.Set();
+            return true;
+        }
+    }
+}

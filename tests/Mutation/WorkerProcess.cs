@@ -1,0 +1,44 @@
+using System.Diagnostics;
+
+namespace Turnrow.Mutation;
+
+/// <summary>The program in the copy, from outside.</summary>
+internal sealed class WorkerProcess : IDisposable
+{
+    private readonly Process _process;
+
+    public WorkerProcess(string worker, params string[] arguments)
+    {
+        var start = new ProcessStartInfo("dotnet", [worker, .. arguments]) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
+        // A change that makes ever more of something dies of it, soon and alone.
+        start.Environment["DOTNET_GCHeapHardLimit"] = "0x60000000";
+        start.Environment["DOTNET_gcServer"] = "0";
+        start.Environment["DOTNET_DbgEnableMiniDump"] = "0";
+        start.Environment["CsCheck_Threads"] = "1";
+        start.Environment["CI"] = "true";
+        _process = Process.Start(start) ?? throw new InvalidOperationException("dotnet did not start");
+        _process.ErrorDataReceived += static (_, _) => { };
+        _process.BeginErrorReadLine();
+    }
+
+    public void Tell(string line)
+    {
+        _process.StandardInput.WriteLine(line);
+        _process.StandardInput.Flush();
+    }
+
+    /// <summary>The next line; null if none comes in time, or ever.</summary>
+    public string? Answer(TimeSpan patience, out bool late)
+    {
+        var line = _process.StandardOutput.ReadLineAsync();
+        late = !line.Wait(patience);
+        return late ? null : line.Result;
+    }
+
+    public void Dispose()
+    {
+        if (!_process.HasExited) _process.Kill(entireProcessTree: true);
+        _process.WaitForExit();
+        _process.Dispose();
+    }
+}
