@@ -39,7 +39,8 @@ internal sealed class RowModelSource
         foreach (var file in _files)
         {
             if (!Compiles(file, file)) throw new InvalidOperationException(file.FilePath + " does not compile as it is");
-            foreach (var change in file.GetRoot().DescendantNodes().SelectMany(Changes.Of))
+            // Long ones may read alike, cut short: the first stands for them.
+            foreach (var change in file.GetRoot().DescendantNodes().SelectMany(Changes.Of).DistinctBy(static c => (c.Node.SpanStart, c.What)))
             {
                 Found++;
                 if (Compiles(file, With(file, [(change, 0)]))) _changes.Add((file, change, _changes.Count));

@@ -5,6 +5,9 @@ namespace Turnrow.Mutation;
 /// <summary>The program in the copy, from outside.</summary>
 internal sealed class WorkerProcess : IDisposable
 {
+    // A change may also leave a test waiting for what never comes, which is no work.
+    private const int MostIdle = 20;
+
     private readonly Process _process;
 
     public WorkerProcess(string worker, params string[] arguments)
@@ -27,11 +30,17 @@ internal sealed class WorkerProcess : IDisposable
         _process.StandardInput.Flush();
     }
 
-    /// <summary>The next line; null if none comes in time, or ever.</summary>
+    /// <summary>
+    /// The next line; null if it does not come, or not within so much work of the processor: a busy machine makes nothing late.
+    /// </summary>
     public string? Answer(TimeSpan patience, out bool late)
     {
         var line = _process.StandardOutput.ReadLineAsync();
-        late = !line.Wait(patience);
+        var began = Stopwatch.GetTimestamp();
+        var before = Worked();
+        late = false;
+        while (!late && !line.Wait(TimeSpan.FromSeconds(1)))
+            late = Worked() - before > patience || Stopwatch.GetElapsedTime(began) > patience * MostIdle;
         return late ? null : line.Result;
     }
 
@@ -40,5 +49,11 @@ internal sealed class WorkerProcess : IDisposable
         if (!_process.HasExited) _process.Kill(entireProcessTree: true);
         _process.WaitForExit();
         _process.Dispose();
+    }
+
+    private TimeSpan Worked()
+    {
+        _process.Refresh();
+        return _process.HasExited ? TimeSpan.Zero : _process.TotalProcessorTime;
     }
 }
