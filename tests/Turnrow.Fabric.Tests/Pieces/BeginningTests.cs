@@ -178,7 +178,7 @@ public sealed class BeginningTests
     {
         var builder = Made.New();
         builder.BeginWithChains(15);
-        Assert.Equal(15, builder.Row(new Chains(3), new Skip(15)).Rows[0].Work!.Below.Count);
+        Assert.Equal(PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), 15), builder.Row(new Chains(3), new Skip(15)).Rows[0].Work!.Below);
     }
 
     [Fact]

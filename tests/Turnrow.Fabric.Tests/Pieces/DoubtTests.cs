@@ -85,9 +85,25 @@ public sealed class DoubtTests
     [Fact]
     public void Where_nothing_is_known_of_the_last_row_the_one_before_says_the_stitch()
     {
-        var builder = Made.Begun(20).Rows(1, ShapedPlan.Plain(StitchBook.Treble));
+        var builder = Made.Begun(20).Row(Work.Plain(StitchBook.Treble, Amount.Across));
         builder.Doubt(false);
         builder.Row(Say.Stitches(Amount.Across));
+        builder.Trust(24);
+        Assert.Equal(StitchBook.Treble, builder.Ahead!.First.Stitch);
+    }
+
+    [Fact]
+    public void Of_a_row_of_two_stitches_the_one_worked_last_says_it()
+    {
+        var builder = Made.Begun(20).Row(Say.Stitches(4), Work.Plain(StitchBook.Single, Amount.Across));
+        builder.Trust(24);
+        Assert.Equal(StitchBook.Single, builder.Ahead!.First.Stitch);
+    }
+
+    [Fact]
+    public void Where_a_row_ends_in_a_space_the_row_before_says_the_stitch()
+    {
+        var builder = Made.Begun(20).Row(Work.Plain(StitchBook.Treble, Amount.Across)).Row(Say.Stitches(Amount.Until(2)), new Chains(2), new Skip(2));
         builder.Trust(24);
         Assert.Equal(StitchBook.Treble, builder.Ahead!.First.Stitch);
     }

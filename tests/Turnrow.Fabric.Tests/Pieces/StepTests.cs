@@ -157,6 +157,27 @@ public sealed class StepTests
         var row = Made.Begun(20, 2).Row(new SlipOver(20)).Rows[^1];
         Assert.Equal((20, 0, 0), (row.Start!.Count, row.Work!.Words.Count, row.Work.Below.Count));
         Assert.Null(row.End);
+        row = Made.Begun(20, 2).Row(new Leave(20)).Rows[^1];
+        Assert.Equal((20, 0, 0), (row.End!.Count, row.Work!.Words.Count, row.Work.Below.Count));
+        Assert.Null(row.Start);
+    }
+
+    [Fact]
+    public void Nothing_over_nothing_is_a_row()
+    {
+        var row = Made.Begun(0).Row().Rows[0];
+        Assert.Equal(0, row.Work!.Stitches);
+        Assert.Null(row.Start);
+        Assert.Null(row.End);
+    }
+
+    [Fact]
+    public void What_words_leave_is_what_stands_at_that_end()
+    {
+        var builder = Made.Begun(20, 1).Row(Words.Say.Stitches(4), Work.Plain(Turnrow.Fabric.Stitches.StitchBook.Single, Amount.Across));
+        var all = Words.WordGen.Flat(builder.Ahead!);
+        builder.Row(new SlipOver(3), Words.Say.Stitches(Amount.Until(5)), new Leave(5));
+        Assert.Equal(all.Skip(3).SkipLast(5), Words.WordGen.Flat(builder.Rows[^1].Work!.Below));
     }
 
     [Fact]
@@ -214,6 +235,15 @@ public sealed class StepTests
         builder.AddStep(Hand.Left, false, 6, leave);
         var fault = builder.WorkRow(Made.PlainDc, default, 0)!;
         Assert.Equal((6, new Leave(6), "leave"), (fault.Needed, fault.Word, fault.Word!.Origin.Value));
+    }
+
+    [Fact]
+    public void Where_both_edges_leave_too_much_the_fault_is_told_where_the_row_starts()
+    {
+        var builder = Made.Begun(5, 2);
+        builder.AddStep(Hand.Right, false, 1, new Origin("start"));
+        builder.AddStep(Hand.Left, false, 6, new Origin("end"));
+        Assert.Equal("start", builder.WorkRow(Made.PlainDc, default, 0)!.Word!.Origin.Value);
     }
 
     [Fact]
