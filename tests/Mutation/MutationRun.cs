@@ -7,7 +7,7 @@ internal static class MutationRun
 {
     private const double Wanted = 85;
 
-    public static int In(string folder, bool again)
+    public static int In(string folder, bool again, bool ownAlone)
     {
         Directory.CreateDirectory(folder);
         var bench = new Workbench(Root(), Path.GetFullPath(folder));
@@ -16,7 +16,7 @@ internal static class MutationRun
         var survey = Survey.Of(bench.Worker, mutants.Count);
         Say($"{survey.Count} tests pass as things are; failing and not used: {survey.Failing.Count}");
         survey.Failing.ForEach(Say);
-        using var trial = new Trial(bench.Worker, survey, Path.Combine(folder, "results.txt"));
+        using var trial = new Trial(bench.Worker, survey, Path.Combine(folder, "results.txt"), ownAlone);
         if (again) trial.ForgetAlive();
         for (var i = 0; i < mutants.Count; i++)
         {
@@ -29,7 +29,7 @@ internal static class MutationRun
 
     private static int Reported(IReadOnlyList<Mutant> mutants, Trial trial, string file)
     {
-        var alive = mutants.Where(mutant => trial.Of(mutant) is "alive" or "unreached").ToList();
+        var alive = mutants.Where(mutant => !trial.Found(mutant)).ToList();
         File.WriteAllLines(file, alive.Select(mutant => $"{trial.Of(mutant)}\t{mutant.Key}"));
         foreach (var of in mutants.GroupBy(static mutant => mutant.File))
             Say($"{Share(of.Count(mutant => !alive.Contains(mutant)), of.Count()),5} % of {of.Count(),3}  {of.Key}");

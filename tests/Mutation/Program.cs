@@ -9,11 +9,9 @@ switch (args)
     case ["try", var how]:
         Worker.Try(fresh: how == "fresh");
         return 0;
-    case [var folder]:
-        return MutationRun.In(folder, again: false);
-    case [var folder, "--again"]:
-        return MutationRun.In(folder, again: true);
+    case [var folder, .. var options] when options.All(static option => option is "--again" or "--own"):
+        return MutationRun.In(folder, options.Contains("--again"), options.Contains("--own"));
     default:
-        Console.Error.WriteLine("usage: dotnet run --project tests/Mutation -c Release -- FOLDER [--again]");
+        Console.Error.WriteLine("usage: dotnet run --project tests/Mutation -c Release -- FOLDER [--again] [--own]");
         return 64;
 }

@@ -32,11 +32,12 @@ internal sealed class Survey
     /// <summary>True if a change takes effect only when the program starts.</summary>
     public bool OnlyAtStart(Mutant mutant) => mutant.AtStart || (_atStart.Contains(mutant.Id) && !_tests.Any(test => test.Reaches.Contains(mutant.Id)));
 
-    /// <summary>The tests that may notice a change, from quick to slow, those of the row model first.</summary>
-    public IReadOnlyList<SurveyedTest> For(Mutant mutant)
+    /// <summary>The tests that may notice a change, from quick to slow, those of the row model first, or these alone.</summary>
+    public IReadOnlyList<SurveyedTest> For(Mutant mutant, bool ownAlone)
     {
         var always = OnlyAtStart(mutant);
         return [.. _tests.Where(test => always ? test.Reaches.Count > 0 : test.Reaches.Contains(mutant.Id))
+            .Where(test => !ownAlone || test.Assembly == Order[0])
             .OrderBy(static test => Array.IndexOf(Order, test.Assembly)).ThenBy(static test => test.Milliseconds)];
     }
 

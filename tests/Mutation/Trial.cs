@@ -3,7 +3,11 @@ using System.Globalization;
 namespace Turnrow.Mutation;
 
 /// <summary>Tries changes one after the other and keeps what came of each, so that it can go on where it was stopped.</summary>
-internal sealed class Trial(string worker, Survey survey, string results) : IDisposable
+/// <param name="worker">The copy's program.</param>
+/// <param name="survey">What the tests reach.</param>
+/// <param name="results">The file that keeps what came of each change.</param>
+/// <param name="ownAlone">True to ask the row model's own tests alone; what they do not find is not kept.</param>
+internal sealed class Trial(string worker, Survey survey, string results, bool ownAlone) : IDisposable
 {
     private readonly Dictionary<string, string> _done = Read(results);
     private WorkerProcess? _process;
@@ -11,23 +15,28 @@ internal sealed class Trial(string worker, Survey survey, string results) : IDis
     /// <summary>What came of a change: <c>alive</c>, or how it was found; null if it was not tried.</summary>
     public string? Of(Mutant mutant) => _done.GetValueOrDefault(mutant.Key);
 
+    /// <summary>True if a change was found.</summary>
+    public bool Found(Mutant mutant) => Of(mutant) is { } outcome && IsFound(outcome);
+
     /// <summary>Forgets what was not found, to try it anew with other tests.</summary>
     public void ForgetAlive()
     {
-        foreach (var (key, _) in _done.Where(static d => d.Value is "alive" or "unreached").ToList()) _done.Remove(key);
+        foreach (var (key, _) in _done.Where(static d => !IsFound(d.Value)).ToList()) _done.Remove(key);
         File.WriteAllLines(results, _done.Select(static d => $"{d.Key}\t{d.Value}"));
     }
 
     public void Run(Mutant mutant)
     {
         if (_done.ContainsKey(mutant.Key)) return;
-        var tests = survey.For(mutant);
+        var tests = survey.For(mutant, ownAlone);
         var outcome = tests.Count == 0 ? "unreached" : survey.OnlyAtStart(mutant) ? Alone(mutant, tests) : Tried(mutant, tests);
         _done[mutant.Key] = outcome;
-        File.AppendAllText(results, $"{mutant.Key}\t{outcome}\n");
+        if (!ownAlone || IsFound(outcome)) File.AppendAllText(results, $"{mutant.Key}\t{outcome}\n");
     }
 
     public void Dispose() => Stop();
+
+    private static bool IsFound(string outcome) => outcome.StartsWith("found", StringComparison.Ordinal);
 
     private static Dictionary<string, string> Read(string results) =>
         File.Exists(results) ? File.ReadLines(results).Select(static line => line.Split('\t', 2)).ToDictionary(static p => p[0], static p => p[1]) : [];
