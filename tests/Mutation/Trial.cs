@@ -45,15 +45,15 @@ internal sealed class Trial(string worker, Survey survey, string results, bool o
     private string Alone(Mutant mutant, IReadOnlyList<SurveyedTest> tests)
     {
         Stop();
-        _process = Started("fresh");
-        var outcome = Tried(mutant, tests);
+        _process = new WorkerProcess(worker, "try", mutant.Id.ToString(CultureInfo.InvariantCulture));
+        var outcome = IsReady(_process) ? Tried(mutant, tests) : "found, dies: when it starts";
         Stop();
         return outcome;
     }
 
     private string Tried(Mutant mutant, IReadOnlyList<SurveyedTest> tests)
     {
-        _process ??= Started("warm");
+        _process ??= Started();
         _process.Tell(string.Create(CultureInfo.InvariantCulture, $"{mutant.Id} {string.Join(' ', tests.Select(static t => t.Id))}"));
         var running = tests[0];
         while (true)
@@ -70,13 +70,15 @@ internal sealed class Trial(string worker, Survey survey, string results, bool o
         }
     }
 
-    private WorkerProcess Started(string how)
+    private WorkerProcess Started()
     {
-        var process = new WorkerProcess(worker, "try", how);
-        if (process.Answer(TimeSpan.FromMinutes(1), out _) == "ready") return process;
+        var process = new WorkerProcess(worker, "try");
+        if (IsReady(process)) return process;
         process.Dispose();
         throw new InvalidOperationException("the copy's program does not start");
     }
+
+    private static bool IsReady(WorkerProcess process) => process.Answer(TimeSpan.FromMinutes(1), out _) == "ready";
 
     private void Stop()
     {

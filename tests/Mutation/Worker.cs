@@ -40,10 +40,10 @@ internal sealed class Worker
     }
 
     /// <summary>Reads lines of a change's number and the tests to run, and answers each with the test that noticed it, or none.</summary>
-    public static void Try(bool fresh)
+    public static void Try()
     {
         var worker = new Worker();
-        if (!fresh) Start();
+        Start();
         worker.Say("ready");
         while (Console.In.ReadLine() is { } line)
         {
@@ -53,6 +53,17 @@ internal sealed class Worker
             Active = -1;
             worker.Say(by is null ? "alive" : $"found {worker._tests.NameOf(by)}");
         }
+    }
+
+    /// <summary>The same for one change that takes effect when the program starts, which even finding the tests does.</summary>
+    public static void TryFromStart(int change)
+    {
+        Active = change;
+        var worker = new Worker();
+        worker.Say("ready");
+        var tests = Console.In.ReadLine()!.Split(' ').Skip(1);
+        var by = tests.FirstOrDefault(worker.Notices);
+        worker.Say(by is null ? "alive" : $"found {worker._tests.NameOf(by)}");
     }
 
     private bool Notices(string test)
