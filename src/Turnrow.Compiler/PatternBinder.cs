@@ -109,6 +109,7 @@ internal sealed class PatternBinder
         foreach (var line in _tree.Lines) One(line);
         PatternWarnings.Add(_context, _book, _tree);
         GradeCheck.Add(_context, _tree);
+        OddNumbers.Add(_context, _tree);
         var items = new List<PatternItem>();
         foreach (var item in _items)
         {
