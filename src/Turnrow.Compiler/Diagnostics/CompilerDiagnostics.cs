@@ -109,5 +109,9 @@ public static class CompilerDiagnostics
         AcceptUnknown.Kind,
         AcceptUnused.Kind,
         CountFar.Kind,
+        MadeSize.Kind,
+        MadeLengthWrong.Kind,
+        MadeTwice.Kind,
+        MadeOff.Kind,
     ];
 }

@@ -57,6 +57,12 @@ public sealed record Pattern
     /// <summary>Lengths that became counts, with what was asked for.</summary>
     public IReadOnlyList<FittedCount> FittedCounts { get; init; } = [];
 
+    /// <summary>The counts that the pattern gives a name, in the file's order, as far as they are known in every size.</summary>
+    public IReadOnlyList<NamedCount> Counts { get; init; } = [];
+
+    /// <summary>What the pieces of the finished sample measure; the designer's own knowledge, not the maker's.</summary>
+    public IReadOnlyList<MadePiece> Made { get; init; } = [];
+
     /// <summary>The lines between the header and the end, in the file's order: prose, pieces, seams, finishing.</summary>
     public IReadOnlyList<PatternItem> Items { get; init; } = [];
 
@@ -102,6 +108,9 @@ public sealed record Measure(string Name, IReadOnlyList<Rational> Centimetres);
 /// <param name="Centimetres">The garment.</param>
 /// <param name="Body">The body there; null if it is not known.</param>
 public sealed record FinishedMeasure(string Name, IReadOnlyList<Rational> Centimetres, IReadOnlyList<Rational>? Body);
+
+/// <summary>A count that has a name, a size.</summary>
+public sealed record NamedCount(string Name, IReadOnlyList<int> Counts);
 
 /// <summary>A count that stands for a length, a size: what was asked, and what it measures.</summary>
 /// <param name="Name">The count's name.</param>

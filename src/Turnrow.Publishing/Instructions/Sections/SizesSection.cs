@@ -46,7 +46,7 @@ internal static class SizesSection
         foreach (var piece in pattern.Pieces)
         {
             var parts = new List<string>();
-            if (InSizes(piece, p => WidestOf(p, pattern.Gauges)) is { } widths)
+            if (InSizes(piece, p => pattern.Gauges.WidestOf(p.Rows)?.Width) is { } widths)
                 parts.Add($"{Lengths.Both(widths, pattern.InInches)} wide{(IsStraight(piece) ? string.Empty : " at its widest")}");
             if (InSizes(piece, p => pattern.Gauges.HeightOf(p.Rows)) is { } heights)
                 parts.Add($"{Lengths.Both(heights, pattern.InInches)} long");
@@ -68,19 +68,4 @@ internal static class SizesSection
 
     private static bool IsStraight(PieceInSizes piece) =>
         piece.InSizes.All(static p => p.Rows.All(r => r.Work?.Stitches == p.Rows[0].Work?.Stitches));
-
-    private static Rational? WidestOf(Piece piece, GaugeBook gauges)
-    {
-        Rational? widest = null;
-        object? last = null;
-        foreach (var row in piece.Rows)
-        {
-            if (row.Work is not null && ReferenceEquals(row.Work, last)) continue;
-            if (gauges.WidthOf(row) is not { } width) return null;
-            if (widest is null || width > widest) widest = width;
-            last = row.Work;
-        }
-
-        return widest;
-    }
 }
