@@ -32,7 +32,10 @@ internal sealed class GaugeReport(Pattern pattern, Pattern hers, IReadOnlyList<i
         }
 
         TextTable.Write(writer, rows);
-        foreach (var piece in pattern.Pieces) WriteWhatStays(writer, piece);
+        var others = pattern.Pieces.SelectMany(OtherLengths).ToList();
+        if (others.Count == 0) return;
+        writer.WriteLine("  Made by your counts some pieces measure something else than is meant, since plain numbers do not follow the gauge and counts are rounded:");
+        foreach (var other in others) writer.WriteLine("    " + other);
     }
 
     /// <summary>What the pattern's own counts measure at her gauge.</summary>
@@ -54,17 +57,18 @@ internal sealed class GaugeReport(Pattern pattern, Pattern hers, IReadOnlyList<i
     /// <summary>Height of a piece, by a gauge.</summary>
     public static Rational? HeightOf(Piece piece, GaugeBook gauges) => piece.RowsInDoubt || piece.Rows.Count == 0 ? null : gauges.HeightOf(piece.Rows);
 
-    // Numbers that stand plainly in the file do not follow the gauge, and then the piece comes out in another size.
-    private void WriteWhatStays(TextWriter writer, PieceInSizes piece)
+    private IEnumerable<string> OtherLengths(PieceInSizes piece)
     {
-        if (Hers(piece.Name) is not { } own) return;
-        foreach (var (way, measure) in new[] { ("wide", (Func<Piece, GaugeBook, Rational?>)WidthOf), ("high", HeightOf) })
-        {
-            if (!sizes.Any(i => measure(own.InSizes[i], hers.Gauges) is { } will && measure(piece.InSizes[i], pattern.Gauges) is { } planned && Tolerance.IsPassed(will, planned)))
-                continue;
-            writer.WriteLine($"  {piece.Name} will be {Lengths(own, hers.Gauges, measure)} {way} with your counts, not {Lengths(piece, pattern.Gauges, measure)}: not all its numbers come from lengths");
-        }
+        if (Hers(piece.Name) is not { } own) yield break;
+        if (IsOther(piece, own, WidthOf)) yield return Other("wide", piece, own, WidthOf);
+        if (IsOther(piece, own, HeightOf)) yield return Other("high", piece, own, HeightOf);
     }
+
+    private bool IsOther(PieceInSizes piece, PieceInSizes own, Func<Piece, GaugeBook, Rational?> measure) => sizes.Any(i =>
+        measure(own.InSizes[i], hers.Gauges) is { } will && measure(piece.InSizes[i], pattern.Gauges) is { } meant && Tolerance.IsPassed(will, meant));
+
+    private string Other(string way, PieceInSizes piece, PieceInSizes own, Func<Piece, GaugeBook, Rational?> measure) =>
+        $"{piece.Name}: {Lengths(own, hers.Gauges, measure)} {way}, not {Lengths(piece, pattern.Gauges, measure)}";
 
     private PieceInSizes? Hers(string name) => hers.Pieces.FirstOrDefault(piece => string.Equals(piece.Name, name, StringComparison.OrdinalIgnoreCase));
 

@@ -66,7 +66,7 @@ internal sealed class NearestSizes
 
         if (furthest is not var (name, most)) return "?";
         var length = _text.Number(most.Magnitude());
-        return length == "0" ? "as meant" : $"{length} {_text.Unit} {(most > Rational.Zero ? more : less)}{(pieces.Count > 1 ? $" or less ({name})" : string.Empty)}";
+        return length == "0" ? "as meant" : $"{(pieces.Count > 1 ? "up to " : string.Empty)}{length} {_text.Unit} {(most > Rational.Zero ? more : less)} ({name})";
     }
 
     private static List<Measured> Known(Pattern pattern, GaugeBook hers, Func<Fabric.Pieces.Piece, GaugeBook, Rational?> measure)

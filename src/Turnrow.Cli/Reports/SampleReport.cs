@@ -1,5 +1,4 @@
 using Turnrow.Fabric.Patterns;
-using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 
 namespace Turnrow.Cli.Reports;
@@ -25,7 +24,7 @@ internal static class SampleReport
         writer.WriteLine($"  and worked like that {(pattern.Sizes.Count > 1 ? "each size" : "it")} will measure:");
         foreach (var piece in pattern.Pieces)
             writer.WriteLine($"    {piece.Name}: {text.InSizes(piece.InSizes.Select(sample.WidthOf))} wide, {text.InSizes(piece.InSizes.Select(sample.HeightOf))} high");
-        if (Untold(pattern, sample) is { Length: > 0 } untold) writer.WriteLine($"    ({untold} by the pattern's gauge: the sample does not tell)");
+        if (Untold(pattern, sample) is { Length: > 0 } untold) writer.WriteLine($"    ({untold}: by the gauge line, since the sample does not tell)");
     }
 
     private static string InSize(Pattern pattern, int size) => pattern.Sizes.Count > 1 ? $" in {pattern.Sizes[size]}" : string.Empty;
@@ -58,22 +57,26 @@ internal static class SampleReport
         return $"{piece} has {fabrics}, so its height gives no gauge of rows for {(height.Fabrics.Count == 2 ? "either" : "any of them")}: it is {share} % of what the gauges make it, and is reckoned so below";
     }
 
-    // Which of the pieces' widths and heights are still what the gauge lines make them.
+    // What is still by the gauge lines.
     private static string Untold(Pattern pattern, SampleGauge sample)
     {
+        var (widths, heights) = (new HashSet<Stitch>(), new HashSet<Stitch>());
+        foreach (var piece in pattern.Pieces.SelectMany(piece => piece.InSizes))
+        {
+            if (sample.Said.WidestOf(piece.Rows) is { } widest && GaugeBook.TallestOf(widest.Row) is { } stitch) widths.Add(stitch);
+            if (!sample.IsReckonedWhole(piece)) heights.UnionWith(GaugeBook.FabricsOf(piece.Rows).Select(fabric => fabric.Stitch));
+        }
+
         var untold = new List<string>();
         foreach (var gauge in pattern.Gauges.Gauges)
         {
-            if (!pattern.Pieces.Any(piece => piece.InSizes.Any(inSize => IsWorkedIn(inSize.Rows, gauge.Stitch)))) continue;
             var fabric = sample.Fabrics.FirstOrDefault(each => each.Said == gauge);
-            if (fabric?.Stitches is null) untold.Add($"widths of {Word(pattern, gauge.Stitch)}");
-            if (fabric?.Rows is null) untold.Add($"heights of {Word(pattern, gauge.Stitch)}");
+            if (fabric?.Stitches is null && widths.Contains(gauge.Stitch)) untold.Add($"widths of {Word(pattern, gauge.Stitch)}");
+            if (fabric?.Rows is null && heights.Contains(gauge.Stitch)) untold.Add($"heights of {Word(pattern, gauge.Stitch)}");
         }
 
         return string.Join(", ", untold);
     }
-
-    private static bool IsWorkedIn(IReadOnlyList<Row> rows, Stitch stitch) => GaugeBook.FabricsOf(rows).Any(fabric => fabric.Stitch == stitch);
 
     private static string Word(Pattern pattern, Stitch stitch) => stitch.In(pattern.Terms).Abbreviation;
 }

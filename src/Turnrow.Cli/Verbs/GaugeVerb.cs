@@ -106,8 +106,8 @@ internal sealed class GaugeVerb : Verb
     {
         var pattern = file.Compilation.Pattern;
         writer.WriteLine($"{file.Path}{(pattern.Sizes.Count > 1 ? $", sizes {SizedText.Of([.. pattern.Sizes])}" : string.Empty)}");
-        writer.WriteLine($"  the pattern's gauge: {Written(file, gauge)}");
-        writer.WriteLine($"  your gauge:          {Written(hers, gauge)}");
+        writer.WriteLine($"  the pattern's gauge   {Written(file, gauge)}");
+        writer.WriteLine($"  your gauge            {Written(hers, gauge)}");
         var others = pattern.Gauges.Gauges.Where(each => each.Stitch != gauge.Stitch).Select(each => Word(pattern, each)).ToList();
         if (others.Count > 0) writer.WriteLine($"  the gauge of {string.Join(", ", others)} stays as the pattern has it");
         if (text.ClaimsLeftOut > 0) writer.WriteLine($"  {Summary.Many(text.ClaimsLeftOut, "count")} behind `=` in plain numbers {(text.ClaimsLeftOut == 1 ? "is" : "are")} the pattern's own, and not held against yours");

@@ -49,10 +49,12 @@ public sealed class SampleGauge
     /// <summary>The pattern's gauges, with what the sample tells in their place.</summary>
     public GaugeBook Gauges { get; }
 
-    private GaugeBook Said { get; }
+    /// <summary>The pattern's gauges as they are.</summary>
+    public GaugeBook Said { get; }
 
     /// <summary>Width of a piece at its widest, in centimetres, worked as the sample was; null if it is not known.</summary>
-    public Rational? WidthOf(Piece piece) => piece.RowsInDoubt ? null : Gauges.WidestOf(piece.Rows)?.Width;
+    /// <remarks>The row is the one that is meant to be the widest: which one that is does not hang on which fabrics were measured.</remarks>
+    public Rational? WidthOf(Piece piece) => !piece.RowsInDoubt && Said.WidestOf(piece.Rows) is { } widest ? Gauges.WidthOf(widest.Row) : null;
 
     /// <summary>
     /// Height of a piece in centimetres, worked as the sample was; null if it is not known. A piece of several fabrics that was measured is
@@ -61,10 +63,12 @@ public sealed class SampleGauge
     public Rational? HeightOf(Piece piece)
     {
         if (piece.RowsInDoubt) return null;
-        return _mixed.TryGetValue(piece.Name, out var lengths) && GaugeBook.FabricsOf(piece.Rows).Count > 1
-            ? Said.HeightOf(piece.Rows) is { } planned ? lengths.Scaled(planned) : null
-            : Gauges.HeightOf(piece.Rows);
+        if (!IsReckonedWhole(piece)) return Gauges.HeightOf(piece.Rows);
+        return Said.HeightOf(piece.Rows) is { } planned ? _mixed[piece.Name].Scaled(planned) : null;
     }
+
+    /// <summary>True if a piece has several fabrics and its height was measured: then all of them are taken to be off alike.</summary>
+    public bool IsReckonedWhole(Piece piece) => _mixed.ContainsKey(piece.Name) && GaugeBook.FabricsOf(piece.Rows).Count > 1;
 
     /// <summary>Lengths measured and planned, added up.</summary>
     private sealed class Lengths

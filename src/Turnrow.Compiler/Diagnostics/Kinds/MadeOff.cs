@@ -67,7 +67,7 @@ public static class MadeOff
     private static string TrueGauge(Context context, MadePartSyntax part, MadeLength length)
     {
         if (length.Fabric is not { } stitch || context.Gauges.Of(stitch) is not { } gauge)
-            return $"it is worked in {Findings.Join([.. length.Fabrics.Select(f => context.Word(f.Stitch))])}, and how much of it is whose can't be told";
+            return $"the piece is worked in {Findings.Join([.. length.Fabrics.Select(f => context.Word(f.Stitch))])}: how far each of them is off can't be told of one height";
         var (said, over, what) = part.Wide ? (gauge.Stitches, gauge.StitchesOver, "stitches") : (gauge.Rows, gauge.RowsOver, "rows");
         var real = said * length.Planned is { } x && x / length.Measured is { } count ? count.ToTenths() : "?";
         return $"so the sample has {real} {what} of {context.Word(stitch)} to {context.Length(over)}, where the gauge line says {said.ToTenths()}";
