@@ -144,7 +144,7 @@ internal sealed class GaugeVerb : Verb
         var found = hers.Compilation.Diagnostics
             .Where(finding => finding.Kind != MadeOff.Kind && finding.Kind != AcceptUnused.Kind && !own.Contains(Key(hers, finding)))
             .ToList();
-        terminal.Out.WriteLine(found.Count == 0 ? "\nEverything works out at your gauge." : "\nAt your gauge, though not at the pattern's own, this is found:\n");
+        terminal.Out.WriteLine(found.Count == 0 ? "\nEvery row and seam works out at your gauge." : "\nAt your gauge, though not at the pattern's own, this is found:\n");
         var source = new SourceText(file.Path, shown);
         foreach (var finding in found.Take(Findings.Most)) terminal.Out.Write(DiagnosticPrinter.Print(finding, source, terminal.ColourOut) + "\n");
         if (found.Count > Findings.Most) terminal.Out.Write($"… and {found.Count - Findings.Most} more\n");
