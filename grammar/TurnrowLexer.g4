@@ -109,6 +109,7 @@ IN         : 'in' ;
 INC        : 'inc' ;
 IS         : 'is' ;
 LAST       : 'last' ;
+LESS       : 'less' ;
 LONGER     : 'longer' ;
 MIRRORED   : 'mirrored' ;
 MORE_WORD  : 'more' ;

@@ -59,7 +59,7 @@ countLine   : COUNT called=name IS (of=(STITCHES | ROWS) FOR length=sum | value=
 claimsLine  : CLAIMS (without=WITHOUT TURNING (CHAIN | CH) | with=WITH CHAINS) ;
 // Grading: a body's measures by a published table or the designer's own, and what the finished garment measures.
 bodyLine     : BODY (table=name COMMA measure=unit | file=QUOTED) ;
-easeLine     : EASE called=name IS value=sum ;
+easeLine     : EASE called=name IS value=sum less=LESS? ;
 finishedLine : FINISHED called=name IS value=expected ;
 acceptLine   : ACCEPT called=name COLON reason=QUOTED ;
 // Weighed and measured: a swatch, and the sample as it was made.
@@ -207,7 +207,7 @@ name
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | WEARER | WEAVE | YARN
   | AFTER | ALL | ALONG | APART | ARE | BUT | BY | CH | CHAINS | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
-  | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LONGER | MIRRORED | MORE_WORD | MULTIPLE | NEXT | NOT | ODD | OF | OFF
+  | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LESS | LONGER | MIRRORED | MORE_WORD | MULTIPLE | NEXT | NOT | ODD | OF | OFF
   | ON | ONE | OPPOSITE | ORDER | OVER | PICKED | PLAIN | REMAIN | REST | ROUNDED | SAME | STITCH | THEN | TIMES | TURNED
   | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | G | OZ
   ;

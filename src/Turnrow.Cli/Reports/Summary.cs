@@ -19,6 +19,14 @@ internal static class Summary
     /// <summary><c>no errors, 1 warning</c></summary>
     public static string Findings(int errors, int warnings) => $"{Many(errors, "error")}, {Many(warnings, "warning")}";
 
+    /// <summary><c>  accepted: grade-falls in line 12, "the largest size has a wider neck"</c>, a line each.</summary>
+    public static IEnumerable<string> Accepted(PatternFile file)
+    {
+        var source = file.Compilation.Tree.Source;
+        foreach (var (warning, reason) in file.Compilation.Accepted)
+            yield return $"  accepted: {warning.Kind.Name} in line {source.PositionOf(warning.Span.Start).Line}, \"{reason}\"";
+    }
+
     /// <summary>Errors and warnings.</summary>
     public static (int Errors, int Warnings) Count(IReadOnlyList<Diagnostic> findings)
     {

@@ -65,6 +65,7 @@ internal sealed class CheckVerb : Verb
             (patterns, errors, warnings) = (patterns + 1, errors + worse, warnings + milder);
             var own = Findings.Write(terminal.Out, file, terminal.ColourOut);
             terminal.Out.WriteLine(Summary.Of(file));
+            foreach (var accepted in Summary.Accepted(file)) terminal.Out.WriteLine(accepted);
             SampleReport.Write(terminal.Out, file.Compilation.Pattern);
             return own;
         });

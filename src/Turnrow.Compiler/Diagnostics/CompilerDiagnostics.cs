@@ -109,6 +109,8 @@ public static class CompilerDiagnostics
         AcceptUnknown.Kind,
         AcceptUnused.Kind,
         CountFar.Kind,
+        SwatchYarn.Kind,
+        SwatchZero.Kind,
         MadeSize.Kind,
         MadeLengthWrong.Kind,
         MadeTwice.Kind,

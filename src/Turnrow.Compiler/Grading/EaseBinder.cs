@@ -17,16 +17,17 @@ internal sealed record Ease(string Name, Rational?[] Least, Rational?[] Most, st
 /// <summary>Reads <c>ease</c> lines.</summary>
 internal sealed class EaseBinder(Context context)
 {
-    // The published fit words and their ease at the chest, as the yarn industry's older chart gives them, in centimetres x 2. A newer
-    // chart uses some of the same words for less; the message names the numbers, so that neither is taken for the other.
-    private static readonly (string Word, int? Least, int? Most)[] Fits =
+    // The published fit words and their ease at the chest, as the yarn industry's older chart gives them in both units: the least in
+    // centimetres, the most in inches, which are the wider. A newer chart uses some of the same words for less; the message names the
+    // numbers, so that neither is taken for the other.
+    private static readonly (string Word, Rational? Least, Rational? Most)[] Fits =
     [
         ("very-close", null, 0),
-        ("close", 5, 10),
-        ("standard", 10, 20),
-        ("classic", 10, 20),
-        ("loose", 20, 30),
-        ("oversized", 30, null),
+        ("close", Rational.Of(5, 2), Inches(2)),
+        ("standard", 5, Inches(4)),
+        ("classic", 5, Inches(4)),
+        ("loose", 10, Inches(6)),
+        ("oversized", 15, null),
     ];
 
     /// <summary>The words for a fit.</summary>
@@ -42,6 +43,7 @@ internal sealed class EaseBinder(Context context)
 
         if (statement.Value is NameExpression { Name: var word } && context.Scope.Find(word.Text) is null) return OfWord(statement, word);
         var lengths = context.Evaluate.Lengths(statement.Value);
+        if (statement.Less) lengths = lengths.Select(l => l is { } length ? Rational.Zero - length : null);
         return new Ease(statement.Name.Text, lengths, lengths, null, statement.Name.Span);
     }
 
@@ -50,12 +52,12 @@ internal sealed class EaseBinder(Context context)
         foreach (var (name, least, most) in Fits)
         {
             if (!string.Equals(name, word.Text, StringComparison.OrdinalIgnoreCase)) continue;
-            return new Ease(statement.Name.Text, Same(least), Same(most), name, statement.Name.Span);
+            return new Ease(statement.Name.Text, Sized.Same(context.Sizes, least), Sized.Same(context.Sizes, most), name, statement.Name.Span);
         }
 
         context.Findings.Add(EaseWord.At(word.Span, word.Text));
         return null;
     }
 
-    private Rational?[] Same(int? halves) => Sized.Same(context.Sizes, halves is { } n ? Rational.Of(n, 2) : null);
+    private static Rational? Inches(int inches) => Rational.Of(254 * inches, 100);
 }

@@ -57,10 +57,22 @@ internal sealed class FinishedBinder(Context context, PieceBook book)
         var rows = statement.Of == CountOf.Rows;
         if (statement.Stitch is null && statement.Value is NameExpression { Name: var name } && context.Scope.Find(name.Text) is null)
             return OfPiece(name, rows);
-        var counts = context.Evaluate.Of(statement.Value);
+        var counts = context.Evaluate.Of(WithPieces(statement.Value, rows ? PieceQuantity.Rows : PieceQuantity.Stitches));
         if (GaugeChoice.For(context, statement.Stitch, statement.Value.Span, rows) is not { } gauge) return Sized.Same<Rational?>(context.Sizes, null);
         return counts.Select(c => c is { IsLength: false } n ? rows ? gauge.HeightOf(n.Number) : gauge.WidthOf(n.Number) : null);
     }
+
+    // `2 x back stitches`: a name that is no count's may be a piece's.
+    private ExpressionSyntax WithPieces(ExpressionSyntax value, PieceQuantity quantity) => value switch
+    {
+        NameExpression { Name: var name } when context.Scope.Find(name.Text) is null && book.Find(name.Text) is not null => new PieceExpression(name, quantity, value.Span),
+        CalculationExpression sum => sum with
+        {
+            First = WithPieces(sum.First, quantity),
+            Rest = [.. sum.Rest.Select(operation => operation with { Operand = WithPieces(operation.Operand, quantity) })],
+        },
+        _ => value,
+    };
 
     // A piece as it is: its rows by the gauge of each, its last row's width.
     private Rational?[] OfPiece(NameSyntax name, bool rows)

@@ -33,6 +33,7 @@ internal sealed class HeaderBinder(Context context)
         return pattern with
         {
             Yarns = _yarns,
+            Swatches = SwatchesOf(lines),
             Notions = _notions,
             Gauges = context.Gauges,
             Measures = _measures,
@@ -90,6 +91,12 @@ internal sealed class HeaderBinder(Context context)
         }
     }
 
+    private List<Swatch> SwatchesOf(List<StatementSyntax> lines)
+    {
+        var binder = new SwatchBinder(context, _yarns);
+        return [.. lines.OfType<SwatchStatement>().Select(binder.Bind).OfType<Swatch>()];
+    }
+
     // Before all else, so that it may stand anywhere: what it names is asked for by many lines.
     private Pattern Bodies(Pattern pattern, BodyStatement body)
     {
@@ -128,6 +135,7 @@ internal sealed class HeaderBinder(Context context)
                 YarnFact.Grams => yarn with { Grams = number },
                 YarnFact.Ounces => yarn with { Grams = Times(number, 45359237, 1600000) },
                 YarnFact.Metres => yarn with { Metres = number },
+                YarnFact.Extra => yarn with { Extra = number },
                 _ => yarn with { Metres = Times(number, 9144, 10000) },
             };
         }

@@ -33,6 +33,9 @@ public sealed record Pattern
     /// <summary>The yarns.</summary>
     public IReadOnlyList<Yarn> Yarns { get; init; } = [];
 
+    /// <summary>The swatches that were weighed.</summary>
+    public IReadOnlyList<Swatch> Swatches { get; init; } = [];
+
     /// <summary>Hook size in millimetres; null if the file gives none.</summary>
     public Rational? HookMillimetres { get; init; }
 
@@ -98,7 +101,11 @@ public enum Wearer
 /// <param name="Weight">Number in the published standard of yarn weights; null if unsaid.</param>
 /// <param name="Grams">Grams a ball; null if unsaid.</param>
 /// <param name="Metres">Metres a ball; null if unsaid.</param>
-public sealed record Yarn(string Name, string? Description, int? Weight, Rational? Grams, Rational? Metres);
+public sealed record Yarn(string Name, string? Description, int? Weight, Rational? Grams, Rational? Metres)
+{
+    /// <summary>How many in a hundred are reckoned on top for seams, ends and the maker's hand; null for none.</summary>
+    public Rational? Extra { get; init; }
+}
 
 /// <summary>A measurement in all sizes, in centimetres.</summary>
 public sealed record Measure(string Name, IReadOnlyList<Rational> Centimetres);
@@ -107,7 +114,11 @@ public sealed record Measure(string Name, IReadOnlyList<Rational> Centimetres);
 /// <param name="Name">The measure's name.</param>
 /// <param name="Centimetres">The garment.</param>
 /// <param name="Body">The body there; null if it is not known.</param>
-public sealed record FinishedMeasure(string Name, IReadOnlyList<Rational> Centimetres, IReadOnlyList<Rational>? Body);
+public sealed record FinishedMeasure(string Name, IReadOnlyList<Rational> Centimetres, IReadOnlyList<Rational>? Body)
+{
+    /// <summary>The garment less the body, a size; null if the body is not known.</summary>
+    public IReadOnlyList<Rational>? Ease => Body?.Select((body, i) => Centimetres[i] - body ?? Rational.Zero).ToList();
+}
 
 /// <summary>A count that has a name, a size.</summary>
 public sealed record NamedCount(string Name, IReadOnlyList<int> Counts);

@@ -14,7 +14,7 @@ internal static class GradingBuilder
             LineBuilding.Span(context));
 
     public static EaseStatement Ease(TurnrowParser.EaseLineContext context, LineBuilding line) =>
-        new(line.Name(context.called), ExpressionBuilder.Sum(context.value, line), LineBuilding.Span(context));
+        new(line.Name(context.called), ExpressionBuilder.Sum(context.value, line), context.less is not null, LineBuilding.Span(context));
 
     public static FinishedStatement Finished(TurnrowParser.FinishedLineContext context, LineBuilding line)
     {

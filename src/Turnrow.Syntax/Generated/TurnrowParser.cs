@@ -50,15 +50,15 @@ internal partial class TurnrowParser : Parser {
 		BY=66, CH=67, CHAINS=68, COUNTS=69, DEC=70, DOES=71, DOWN=72, EACH=73, 
 		EASING=74, EDGE=75, EDGES=76, END=77, ENDS=78, EVEN=79, EVENLY=80, EVERY=81, 
 		EXTRA=82, FACING=83, FIRST=84, FOR=85, FOUNDATION=86, HERE=87, HIGH=88, 
-		IN=89, INC=90, IS=91, LAST=92, LONGER=93, MIRRORED=94, MORE_WORD=95, MULTIPLE=96, 
-		NEXT=97, NOT=98, ODD=99, OF=100, OFF=101, ON=102, ONE=103, OPPOSITE=104, 
-		ORDER=105, OVER=106, PER=107, PICKED=108, PLAIN=109, REMAIN=110, REST=111, 
-		ROUNDED=112, RS=113, SAME=114, SKIP_WORD=115, SLIP=116, STITCH=117, STITCHES=118, 
-		THE=119, THEN=120, TIMES=121, TO=122, TURNED=123, TURNING=124, TURNS=125, 
-		UNTIL=126, UP=127, WEIGH=128, WEIGHT=129, WIDE=130, WITH=131, WITHIN=132, 
-		WITHOUT=133, WS=134, CM=135, G=136, M=137, MM=138, OZ=139, YD=140, WORD=141, 
-		NUMBER=142, FRACTION=143, ORDINAL=144, DOTTED=145, QUOTED=146, WRONG_COMMA=147, 
-		WRONG_QUOTE=148, JUNK=149;
+		IN=89, INC=90, IS=91, LAST=92, LESS=93, LONGER=94, MIRRORED=95, MORE_WORD=96, 
+		MULTIPLE=97, NEXT=98, NOT=99, ODD=100, OF=101, OFF=102, ON=103, ONE=104, 
+		OPPOSITE=105, ORDER=106, OVER=107, PER=108, PICKED=109, PLAIN=110, REMAIN=111, 
+		REST=112, ROUNDED=113, RS=114, SAME=115, SKIP_WORD=116, SLIP=117, STITCH=118, 
+		STITCHES=119, THE=120, THEN=121, TIMES=122, TO=123, TURNED=124, TURNING=125, 
+		TURNS=126, UNTIL=127, UP=128, WEIGH=129, WEIGHT=130, WIDE=131, WITH=132, 
+		WITHIN=133, WITHOUT=134, WS=135, CM=136, G=137, M=138, MM=139, OZ=140, 
+		YD=141, WORD=142, NUMBER=143, FRACTION=144, ORDINAL=145, DOTTED=146, QUOTED=147, 
+		WRONG_COMMA=148, WRONG_QUOTE=149, JUNK=150;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -114,10 +114,10 @@ internal partial class TurnrowParser : Parser {
 		"'chains'", "'counts'", "'dec'", "'does'", "'down'", "'each'", "'easing'", 
 		"'edge'", "'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", 
 		"'extra'", "'facing'", "'first'", "'for'", "'foundation'", "'here'", "'high'", 
-		"'in'", "'inc'", "'is'", "'last'", "'longer'", "'mirrored'", "'more'", 
-		"'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", 
-		"'opposite'", "'order'", "'over'", "'per'", "'picked'", "'plain'", null, 
-		"'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'slip'", "'stitch'", 
+		"'in'", "'inc'", "'is'", "'last'", "'less'", "'longer'", "'mirrored'", 
+		"'more'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", 
+		"'one'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", "'plain'", 
+		null, "'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'slip'", "'stitch'", 
 		null, "'the'", "'then'", null, "'to'", "'turned'", "'turning'", "'turns'", 
 		"'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", 
 		"'without'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
@@ -134,13 +134,14 @@ internal partial class TurnrowParser : Parser {
 		"BUT", "BY", "CH", "CHAINS", "COUNTS", "DEC", "DOES", "DOWN", "EACH", 
 		"EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", 
 		"FACING", "FIRST", "FOR", "FOUNDATION", "HERE", "HIGH", "IN", "INC", "IS", 
-		"LAST", "LONGER", "MIRRORED", "MORE_WORD", "MULTIPLE", "NEXT", "NOT", 
-		"ODD", "OF", "OFF", "ON", "ONE", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", 
-		"PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SLIP", 
-		"STITCH", "STITCHES", "THE", "THEN", "TIMES", "TO", "TURNED", "TURNING", 
-		"TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
-		"WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
-		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", "MULTIPLE", "NEXT", 
+		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPPOSITE", "ORDER", "OVER", "PER", 
+		"PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", 
+		"SLIP", "STITCH", "STITCHES", "THE", "THEN", "TIMES", "TO", "TURNED", 
+		"TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", 
+		"WITHIN", "WITHOUT", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", 
+		"FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", 
+		"JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -923,6 +924,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
@@ -1164,6 +1166,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
@@ -1282,6 +1285,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
@@ -1624,7 +1628,7 @@ internal partial class TurnrowParser : Parser {
 					State = 291;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 136)) & ~0x3f) == 0 && ((1L << (_la - 136)) & 27L) != 0)) ) {
+					if ( !(((((_la - 137)) & ~0x3f) == 0 && ((1L << (_la - 137)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -2239,6 +2243,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
@@ -2501,6 +2506,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
@@ -2569,6 +2575,7 @@ internal partial class TurnrowParser : Parser {
 	internal partial class EaseLineContext : ParserRuleContext {
 		public NameContext called;
 		public SumContext value;
+		public IToken less;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EASE() { return GetToken(TurnrowParser.EASE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
@@ -2577,6 +2584,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
 			return GetRuleContext<SumContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LESS() { return GetToken(TurnrowParser.LESS, 0); }
 		public EaseLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -2588,6 +2596,7 @@ internal partial class TurnrowParser : Parser {
 	public EaseLineContext easeLine() {
 		EaseLineContext _localctx = new EaseLineContext(Context, State);
 		EnterRule(_localctx, 50, RULE_easeLine);
+		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
@@ -2599,6 +2608,16 @@ internal partial class TurnrowParser : Parser {
 			Match(IS);
 			State = 405;
 			_localctx.value = sum();
+			State = 407;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==LESS) {
+				{
+				State = 406;
+				_localctx.less = Match(LESS);
+				}
+			}
+
 			}
 		}
 		catch (RecognitionException re) {
@@ -2637,13 +2656,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 407;
-			Match(FINISHED);
-			State = 408;
-			_localctx.called = name();
 			State = 409;
-			Match(IS);
+			Match(FINISHED);
 			State = 410;
+			_localctx.called = name();
+			State = 411;
+			Match(IS);
+			State = 412;
 			_localctx.value = expected();
 			}
 		}
@@ -2681,13 +2700,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 412;
-			Match(ACCEPT);
-			State = 413;
-			_localctx.called = name();
 			State = 414;
-			Match(COLON);
+			Match(ACCEPT);
 			State = 415;
+			_localctx.called = name();
+			State = 416;
+			Match(COLON);
+			State = 417;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2749,27 +2768,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 417;
-			Match(SWATCH);
-			State = 418;
-			_localctx.by = stitch();
 			State = 419;
-			Match(COLON);
+			Match(SWATCH);
 			State = 420;
-			_localctx.stitches = number();
+			_localctx.by = stitch();
 			State = 421;
-			stitchesWord();
+			Match(COLON);
 			State = 422;
-			Match(AND);
+			_localctx.stitches = number();
 			State = 423;
-			_localctx.rows = number();
+			stitchesWord();
 			State = 424;
-			rowsWord();
+			Match(AND);
 			State = 425;
-			Match(WEIGH);
+			_localctx.rows = number();
 			State = 426;
-			_localctx.value = number();
+			rowsWord();
 			State = 427;
+			Match(WEIGH);
+			State = 428;
+			_localctx.value = number();
+			State = 429;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2779,14 +2798,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 430;
+			State = 432;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 428;
+				State = 430;
 				Match(COMMA);
-				State = 429;
+				State = 431;
 				_localctx.yarn = name();
 				}
 			}
@@ -2842,31 +2861,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 432;
-			Match(MADE);
-			State = 433;
-			_localctx.size = sizeName();
 			State = 434;
-			Match(COLON);
+			Match(MADE);
 			State = 435;
-			_localctx.piece = name();
+			_localctx.size = sizeName();
 			State = 436;
+			Match(COLON);
+			State = 437;
+			_localctx.piece = name();
+			State = 438;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 441;
+			State = 443;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 437;
+				State = 439;
 				Match(COMMA);
-				State = 438;
+				State = 440;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 443;
+				State = 445;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2910,11 +2929,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 444;
-			_localctx.value = number();
-			State = 445;
-			_localctx.measure = unit();
 			State = 446;
+			_localctx.value = number();
+			State = 447;
+			_localctx.measure = unit();
+			State = 448;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -2973,40 +2992,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 62, RULE_countFix);
 		int _la;
 		try {
-			State = 461;
+			State = 463;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 448;
+				State = 450;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 449;
+				State = 451;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 450;
-				Match(MULTIPLE);
-				State = 451;
-				Match(OF);
 				State = 452;
+				Match(MULTIPLE);
+				State = 453;
+				Match(OF);
+				State = 454;
 				_localctx.multiple = single();
-				State = 455;
+				State = 457;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 453;
+					State = 455;
 					Match(PLUS);
-					State = 454;
+					State = 456;
 					_localctx.plus = single();
 					}
 				}
@@ -3016,9 +3035,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 457;
+				State = 459;
 				Match(ROUNDED);
-				State = 458;
+				State = 460;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3033,9 +3052,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 459;
+				State = 461;
 				Match(WITHIN);
-				State = 460;
+				State = 462;
 				_localctx.within = sum();
 				}
 				break;
@@ -3083,26 +3102,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 463;
+			State = 465;
 			Match(PIECE);
-			State = 464;
-			_localctx.called = name();
 			State = 466;
+			_localctx.called = name();
+			State = 468;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==IS || _la==PICKED) {
 				{
-				State = 465;
+				State = 467;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 469;
+			State = 471;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 468;
+				State = 470;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3184,30 +3203,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 66, RULE_origin);
 		int _la;
 		try {
-			State = 509;
+			State = 511;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 471;
-				Match(FROM);
-				State = 472;
-				_localctx.piece = name();
 				State = 473;
-				Match(COLON);
+				Match(FROM);
 				State = 474;
+				_localctx.piece = name();
+				State = 475;
+				Match(COLON);
+				State = 476;
 				_localctx.part = count();
-				State = 479;
+				State = 481;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 475;
-					stitchesWord();
-					State = 476;
-					Match(AT);
 					State = 477;
+					stitchesWord();
+					State = 478;
+					Match(AT);
+					State = 479;
 					_localctx.at = edge();
 					}
 				}
@@ -3217,22 +3236,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 481;
-				Match(IS);
-				State = 482;
-				_localctx.piece = name();
 				State = 483;
+				Match(IS);
+				State = 484;
+				_localctx.piece = name();
+				State = 485;
 				Match(MIRRORED);
-				State = 487;
+				State = 489;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 484;
-					Match(COMMA);
-					State = 485;
-					_localctx.turned = Match(TURNED);
 					State = 486;
+					Match(COMMA);
+					State = 487;
+					_localctx.turned = Match(TURNED);
+					State = 488;
 					Match(OVER);
 					}
 				}
@@ -3242,51 +3261,51 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 489;
-				Match(PICKED);
-				State = 490;
-				Match(UP);
 				State = 491;
-				Match(ALONG);
+				Match(PICKED);
 				State = 492;
+				Match(UP);
+				State = 493;
+				Match(ALONG);
+				State = 494;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 497;
+				State = 499;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 493;
+					State = 495;
 					Match(AND);
-					State = 494;
+					State = 496;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 499;
+					State = 501;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 500;
+				State = 502;
 				Match(COLON);
-				State = 501;
+				State = 503;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 506;
+				State = 508;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 502;
+					State = 504;
 					Match(COMMA);
-					State = 503;
+					State = 505;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 508;
+					State = 510;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3343,35 +3362,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 512;
+			State = 514;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 511;
+				State = 513;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 514;
+				State = 516;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082653292458941L) != 0) );
-			State = 520;
+			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602578767124630595L) != 0) );
+			State = 522;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 516;
+				State = 518;
 				Match(COMMA);
-				State = 517;
+				State = 519;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 522;
+				State = 524;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3410,7 +3429,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 70, RULE_alongPart);
 		try {
-			State = 527;
+			State = 529;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3419,7 +3438,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 523;
+				State = 525;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3427,9 +3446,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 524;
+				State = 526;
 				_localctx.facing = side();
-				State = 525;
+				State = 527;
 				Match(FACING);
 				}
 				break;
@@ -3477,20 +3496,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 529;
-			Match(BEGIN);
-			State = 530;
-			Match(WITH);
 			State = 531;
-			_localctx.amount = count();
+			Match(BEGIN);
 			State = 532;
-			stitchesWord();
+			Match(WITH);
+			State = 533;
+			_localctx.amount = count();
 			State = 534;
+			stitchesWord();
+			State = 536;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 533;
+				State = 535;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3533,16 +3552,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 536;
+			State = 538;
 			Match(CHAIN);
-			State = 537;
-			_localctx.amount = count();
 			State = 539;
+			_localctx.amount = count();
+			State = 541;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 538;
+				State = 540;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3593,19 +3612,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 76, RULE_edgeLine);
 		int _la;
 		try {
-			State = 555;
+			State = 557;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 541;
-				Match(FROM);
-				State = 542;
-				Match(HERE);
 				State = 543;
-				_localctx.at = edge();
+				Match(FROM);
 				State = 544;
+				Match(HERE);
+				State = 545;
+				_localctx.at = edge();
+				State = 546;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3614,7 +3633,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 545;
+				State = 547;
 				_localctx.called = name();
 				}
 				break;
@@ -3623,21 +3642,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 551;
+				State = 553;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 547;
+					State = 549;
 					Match(BOTH);
-					State = 548;
+					State = 550;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 549;
+					State = 551;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3647,14 +3666,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 550;
+					State = 552;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 553;
+				State = 555;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3663,7 +3682,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 554;
+				State = 556;
 				_localctx.called = name();
 				}
 				break;
@@ -3704,13 +3723,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 557;
-			Match(MARK);
-			State = 558;
-			Match(NEXT);
 			State = 559;
-			Match(ROW);
+			Match(MARK);
 			State = 560;
+			Match(NEXT);
+			State = 561;
+			Match(ROW);
+			State = 562;
 			_localctx.called = name();
 			}
 		}
@@ -3755,27 +3774,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 562;
-			Match(DIVIDE);
-			State = 563;
-			Match(COLON);
 			State = 564;
+			Match(DIVIDE);
+			State = 565;
+			Match(COLON);
+			State = 566;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 569;
+			State = 571;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 565;
+				State = 567;
 				Match(COMMA);
-				State = 566;
+				State = 568;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 571;
+				State = 573;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3815,15 +3834,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 82, RULE_dividePart);
 		try {
-			State = 578;
+			State = 580;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 572;
+				State = 574;
 				Match(SKIP_WORD);
-				State = 573;
+				State = 575;
 				_localctx.amount = count();
 				}
 				break;
@@ -3891,6 +3910,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
@@ -3929,11 +3949,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 574;
-				_localctx.amount = count();
-				State = 575;
-				Match(FOR);
 				State = 576;
+				_localctx.amount = count();
+				State = 577;
+				Match(FOR);
+				State = 578;
 				_localctx.called = name();
 				}
 				break;
@@ -3969,9 +3989,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 580;
+			State = 582;
 			Match(FASTEN);
-			State = 581;
+			State = 583;
 			Match(OFF);
 			}
 		}
@@ -4004,11 +4024,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 583;
-			Match(WEAVE);
-			State = 584;
-			Match(IN);
 			State = 585;
+			Match(WEAVE);
+			State = 586;
+			Match(IN);
+			State = 587;
 			Match(ENDS);
 			}
 		}
@@ -4057,38 +4077,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 587;
-			Match(ROW);
 			State = 589;
+			Match(ROW);
+			State = 591;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -2480643367983677473L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
 				{
-				State = 588;
+				State = 590;
 				_localctx.from = count();
 				}
 			}
 
-			State = 592;
+			State = 594;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 591;
+				State = 593;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 594;
+			State = 596;
 			Match(COLON);
-			State = 595;
-			_localctx.words = items();
 			State = 597;
+			_localctx.words = items();
+			State = 599;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 596;
+				State = 598;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4145,34 +4165,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 599;
-			Match(ROWS);
-			State = 600;
-			_localctx.from = count();
 			State = 601;
-			Match(TO);
+			Match(ROWS);
 			State = 602;
-			_localctx.to = count();
+			_localctx.from = count();
+			State = 603;
+			Match(TO);
 			State = 604;
+			_localctx.to = count();
+			State = 606;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 603;
+				State = 605;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 606;
+			State = 608;
 			Match(COLON);
-			State = 607;
-			_localctx.words = items();
 			State = 609;
+			_localctx.words = items();
+			State = 611;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 608;
+				State = 610;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4218,23 +4238,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 611;
+			State = 613;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 616;
+			State = 618;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 612;
+				State = 614;
 				Match(COMMA);
-				State = 613;
+				State = 615;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 618;
+				State = 620;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4315,19 +4335,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 94, RULE_item);
 		int _la;
 		try {
-			State = 668;
+			State = 670;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 619;
-				Match(OPEN);
-				State = 620;
-				_localctx.inside = items();
 				State = 621;
+				Match(OPEN);
+				State = 622;
+				_localctx.inside = items();
+				State = 623;
 				Match(CLOSE);
-				State = 626;
+				State = 628;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4394,6 +4414,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
@@ -4431,9 +4452,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 622;
+					State = 624;
 					_localctx.amount = count();
-					State = 623;
+					State = 625;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4441,7 +4462,7 @@ internal partial class TurnrowParser : Parser {
 				case AROUND:
 				case UNTIL:
 					{
-					State = 625;
+					State = 627;
 					_localctx.far = reach();
 					}
 					break;
@@ -4454,12 +4475,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 629;
+				State = 631;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 628;
+					State = 630;
 					_localctx.at = place();
 					}
 				}
@@ -4469,14 +4490,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 631;
-				Match(SKIP_WORD);
 				State = 633;
+				Match(SKIP_WORD);
+				State = 635;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -2480643367983677473L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
 					{
-					State = 632;
+					State = 634;
 					_localctx.amount = count();
 					}
 				}
@@ -4486,27 +4507,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 635;
-				Match(SLIP);
-				State = 636;
-				Match(OVER);
 				State = 637;
+				Match(SLIP);
+				State = 638;
+				Match(OVER);
+				State = 639;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 638;
+				State = 640;
 				Match(LEAVE);
-				State = 642;
+				State = 644;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 639;
+					State = 641;
 					Match(THE);
-					State = 640;
+					State = 642;
 					Match(REST);
 					}
 					break;
@@ -4574,6 +4595,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
@@ -4611,7 +4633,7 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 641;
+					State = 643;
 					_localctx.amount = count();
 					}
 					break;
@@ -4685,6 +4707,7 @@ internal partial class TurnrowParser : Parser {
 			case HIGH:
 			case INC:
 			case IS:
+			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
@@ -4723,17 +4746,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 645;
+				State = 647;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 644;
+					State = 646;
 					_localctx.before = list();
 					}
 				}
 
-				State = 663;
+				State = 665;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -4799,6 +4822,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
@@ -4834,35 +4858,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 648;
+					State = 650;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 647;
+						State = 649;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 650;
+						State = 652;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
-					State = 657;
+					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+					State = 659;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 652;
-						_localctx.changed = change();
 						State = 654;
+						_localctx.changed = change();
+						State = 656;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -174800358769983521L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -349600717353812001L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
 							{
-							State = 653;
+							State = 655;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -4879,7 +4903,7 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 656;
+						State = 658;
 						_localctx.worked = stitchAmount();
 						}
 						break;
@@ -4897,14 +4921,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 659;
-					_localctx.changed = change();
 					State = 661;
+					_localctx.changed = change();
+					State = 663;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -174800358769983521L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -349600717353812001L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
 						{
-						State = 660;
+						State = 662;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -4914,12 +4938,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 666;
+				State = 668;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 665;
+					State = 667;
 					_localctx.at = place();
 					}
 				}
@@ -4971,7 +4995,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 96, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 683;
+			State = 685;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -4980,18 +5004,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 671;
+				State = 673;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 670;
+					State = 672;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 673;
+					State = 675;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5001,20 +5025,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 675;
+				State = 677;
 				_localctx.first = list();
-				State = 679;
+				State = 681;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 676;
+					State = 678;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 681;
+					State = 683;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5025,7 +5049,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 682;
+				State = 684;
 				_localctx.far = reach();
 				}
 				break;
@@ -5068,7 +5092,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 98, RULE_changeAmount);
 		int _la;
 		try {
-			State = 690;
+			State = 692;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5135,6 +5159,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
@@ -5173,14 +5198,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 685;
-				_localctx.amount = count();
 				State = 687;
+				_localctx.amount = count();
+				State = 689;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 686;
+					State = 688;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5192,7 +5217,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 689;
+				State = 691;
 				_localctx.far = reach();
 				}
 				break;
@@ -5232,31 +5257,31 @@ internal partial class TurnrowParser : Parser {
 		ReachContext _localctx = new ReachContext(Context, State);
 		EnterRule(_localctx, 100, RULE_reach);
 		try {
-			State = 698;
+			State = 700;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 692;
+				State = 694;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 693;
+				State = 695;
 				Match(AROUND);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 694;
-				Match(UNTIL);
-				State = 695;
-				_localctx.remain = count();
 				State = 696;
+				Match(UNTIL);
+				State = 697;
+				_localctx.remain = count();
+				State = 698;
 				Match(REMAIN);
 				}
 				break;
@@ -5317,9 +5342,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 700;
+			State = 702;
 			Match(IN);
-			State = 745;
+			State = 747;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5327,66 +5352,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 701;
+				State = 703;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 84)) & ~0x3f) == 0 && ((1L << (_la - 84)) & 1073750273L) != 0)) ) {
+				if ( !(((((_la - 84)) & ~0x3f) == 0 && ((1L << (_la - 84)) & 2147500289L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 705;
+				State = 707;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while (((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0)) {
+				while (((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0)) {
 					{
 					{
-					State = 702;
+					State = 704;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 707;
+					State = 709;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 714;
+				State = 716;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 708;
-					Match(AND);
 					State = 710;
+					Match(AND);
+					State = 712;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 709;
+						State = 711;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 712;
+						State = 714;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
+					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
 					}
 				}
 
-				State = 720;
+				State = 722;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 716;
-					_localctx.until = Match(UNTIL);
-					State = 717;
-					_localctx.remain = count();
 					State = 718;
+					_localctx.until = Match(UNTIL);
+					State = 719;
+					_localctx.remain = count();
+					State = 720;
 					Match(REMAIN);
 					}
 				}
@@ -5395,70 +5420,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 722;
+				State = 724;
 				_localctx.which = Match(EACH);
-				State = 726;
+				State = 728;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while (((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0)) {
+				while (((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0)) {
 					{
 					{
-					State = 723;
+					State = 725;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 728;
+					State = 730;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 735;
+				State = 737;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 729;
-					Match(AND);
 					State = 731;
+					Match(AND);
+					State = 733;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 730;
+						State = 732;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 733;
+						State = 735;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
+					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
 					}
 				}
 
-				State = 743;
+				State = 745;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 737;
+					State = 739;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 738;
+					State = 740;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 739;
-					_localctx.until = Match(UNTIL);
-					State = 740;
-					_localctx.remain = count();
 					State = 741;
+					_localctx.until = Match(UNTIL);
+					State = 742;
+					_localctx.remain = count();
+					State = 743;
 					Match(REMAIN);
 					}
 					break;
@@ -5529,61 +5554,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 747;
+			State = 749;
 			Match(REPEAT);
-			State = 755;
+			State = 757;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 748;
-				Match(ROWS);
-				State = 749;
-				_localctx.from = count();
 				State = 750;
-				Match(TO);
+				Match(ROWS);
 				State = 751;
+				_localctx.from = count();
+				State = 752;
+				Match(TO);
+				State = 753;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 753;
+				State = 755;
 				Match(ROW);
-				State = 754;
+				State = 756;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 757;
+			State = 759;
 			Match(COMMA);
-			State = 758;
+			State = 760;
 			_localctx.times = count();
-			State = 766;
+			State = 768;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 759;
+				State = 761;
 				_localctx.more = Match(MORE_WORD);
-				State = 760;
+				State = 762;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 761;
+				State = 763;
 				_localctx.end = Match(TIMES);
-				State = 764;
+				State = 766;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 762;
+					State = 764;
 					_localctx.inAll = Match(IN);
-					State = 763;
+					State = 765;
 					Match(ALL);
 					}
 				}
@@ -5593,12 +5618,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 769;
+			State = 771;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 768;
+				State = 770;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5668,24 +5693,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 771;
+			State = 773;
 			Match(STRAIGHT);
-			State = 779;
+			State = 781;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 772;
+				State = 774;
 				Match(TO);
-				State = 773;
+				State = 775;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 774;
+				State = 776;
 				_localctx.further = Match(FOR);
-				State = 775;
+				State = 777;
 				_localctx.length = sum();
 				}
 				break;
@@ -5753,6 +5778,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
@@ -5790,50 +5816,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 776;
+				State = 778;
 				_localctx.amount = count();
-				State = 777;
+				State = 779;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 783;
+			State = 785;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 781;
+				State = 783;
 				Match(FROM);
-				State = 782;
+				State = 784;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 789;
+			State = 791;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 785;
+				State = 787;
 				Match(COMMA);
-				State = 786;
+				State = 788;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 791;
+				State = 793;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 793;
+			State = 795;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 792;
+				State = 794;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5874,33 +5900,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 108, RULE_rowFix);
 		try {
-			State = 801;
+			State = 803;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 795;
+				State = 797;
 				Match(EVEN);
-				State = 796;
+				State = 798;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 797;
+				State = 799;
 				Match(ODD);
-				State = 798;
+				State = 800;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 799;
+				State = 801;
 				Match(END);
-				State = 800;
+				State = 802;
 				_localctx.facing = side();
 				}
 				break;
@@ -5949,20 +5975,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 803;
-			Match(LEAVE);
-			State = 804;
-			_localctx.amount = count();
 			State = 805;
-			Match(AT);
+			Match(LEAVE);
 			State = 806;
-			_localctx.at = edge();
+			_localctx.amount = count();
+			State = 807;
+			Match(AT);
 			State = 808;
+			_localctx.at = edge();
+			State = 810;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 807;
+				State = 809;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6015,36 +6041,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 810;
-			Match(ADD);
-			State = 811;
-			_localctx.amount = count();
 			State = 812;
-			Match(AT);
+			Match(ADD);
 			State = 813;
+			_localctx.amount = count();
+			State = 814;
+			Match(AT);
+			State = 815;
 			_localctx.at = edge();
-			State = 818;
+			State = 820;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 814;
-				Match(COMMA);
-				State = 815;
-				_localctx.apart = Match(ONE);
 				State = 816;
-				Match(ROW);
+				Match(COMMA);
 				State = 817;
+				_localctx.apart = Match(ONE);
+				State = 818;
+				Match(ROW);
+				State = 819;
 				Match(APART);
 				}
 			}
 
-			State = 821;
+			State = 823;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 820;
+				State = 822;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6114,20 +6140,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 823;
+			State = 825;
 			Match(SHAPE);
-			State = 832;
+			State = 834;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 824;
-				Match(ROWS);
-				State = 825;
-				_localctx.from = count();
 				State = 826;
-				Match(TO);
+				Match(ROWS);
 				State = 827;
+				_localctx.from = count();
+				State = 828;
+				Match(TO);
+				State = 829;
 				_localctx.to = count();
 				}
 				break;
@@ -6195,6 +6221,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
@@ -6232,39 +6259,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 829;
+				State = 831;
 				_localctx.rows = count();
-				State = 830;
+				State = 832;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 844;
+			State = 846;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 834;
+				State = 836;
 				Match(COLON);
-				State = 835;
+				State = 837;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 840;
+				State = 842;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 836;
+					State = 838;
 					Match(SEMICOLON);
-					State = 837;
+					State = 839;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 842;
+					State = 844;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6272,19 +6299,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 843;
+				State = 845;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 847;
+			State = 849;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 846;
+				State = 848;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6355,54 +6382,54 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 854;
+			State = 856;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 849;
-				Match(AFTER);
-				State = 850;
-				_localctx.after = count();
 				State = 851;
-				rowsWord();
+				Match(AFTER);
 				State = 852;
+				_localctx.after = count();
+				State = 853;
+				rowsWord();
+				State = 854;
 				Match(COMMA);
 				}
 			}
 
-			State = 856;
-			_localctx.changed = change();
-			State = 857;
-			_localctx.amount = count();
 			State = 858;
-			Match(AT);
+			_localctx.changed = change();
 			State = 859;
-			_localctx.at = edge();
+			_localctx.amount = count();
+			State = 860;
+			Match(AT);
 			State = 861;
+			_localctx.at = edge();
+			State = 863;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 860;
+				State = 862;
 				_localctx.first = frequency();
 				}
 			}
 
-			State = 867;
+			State = 869;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 863;
+				State = 865;
 				Match(COMMA);
-				State = 864;
+				State = 866;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 869;
+				State = 871;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6442,7 +6469,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 118, RULE_shapingPart);
 		int _la;
 		try {
-			State = 875;
+			State = 877;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -6450,17 +6477,17 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 871;
+				State = 873;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 870;
+					State = 872;
 					Match(THEN);
 					}
 				}
 
-				State = 873;
+				State = 875;
 				_localctx.when = frequency();
 				}
 				break;
@@ -6469,7 +6496,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 874;
+				State = 876;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6520,20 +6547,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_frequency);
 		int _la;
 		try {
-			State = 901;
+			State = 903;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 877;
+				State = 879;
 				Match(EVERY);
-				State = 882;
+				State = 884;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 878;
+					State = 880;
 					Match(ROW);
 					}
 					break;
@@ -6601,6 +6628,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
@@ -6638,23 +6666,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 879;
+					State = 881;
 					_localctx.interval = count();
-					State = 880;
+					State = 882;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 887;
+				State = 889;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -2480643367983677473L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
 					{
-					State = 884;
+					State = 886;
 					_localctx.times = count();
-					State = 885;
+					State = 887;
 					Match(TIMES);
 					}
 				}
@@ -6664,28 +6692,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 889;
-				Match(BY);
-				State = 890;
-				Match(TURNS);
 				State = 891;
-				Match(EVERY);
+				Match(BY);
 				State = 892;
-				_localctx.interval = count();
+				Match(TURNS);
 				State = 893;
-				Match(AND);
+				Match(EVERY);
 				State = 894;
-				_localctx.byTurns = count();
+				_localctx.interval = count();
 				State = 895;
+				Match(AND);
+				State = 896;
+				_localctx.byTurns = count();
+				State = 897;
 				rowsWord();
-				State = 899;
+				State = 901;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -2480643367983677473L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 29835L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
 					{
-					State = 896;
+					State = 898;
 					_localctx.times = count();
-					State = 897;
+					State = 899;
 					Match(TIMES);
 					}
 				}
@@ -6732,28 +6760,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 905;
+			State = 907;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 903;
+				State = 905;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 904;
+				State = 906;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 907;
+			State = 909;
 			stitchesWord();
-			State = 908;
+			State = 910;
 			Match(IN);
 			}
 		}
@@ -6807,32 +6835,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 910;
-			Match(EVENLY);
-			State = 911;
-			Match(TO);
 			State = 912;
-			_localctx.target = count();
+			Match(EVENLY);
 			State = 913;
-			Match(COMMA);
+			Match(TO);
 			State = 914;
-			Match(AT);
+			_localctx.target = count();
 			State = 915;
+			Match(COMMA);
+			State = 916;
+			Match(AT);
+			State = 917;
 			_localctx.at = edge();
-			State = 920;
+			State = 922;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 916;
+				State = 918;
 				Match(COMMA);
-				State = 917;
+				State = 919;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 922;
+				State = 924;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6883,35 +6911,35 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 126, RULE_solveOption);
 		int _la;
 		try {
-			State = 936;
+			State = 938;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 923;
-				Match(ON);
-				State = 924;
-				Match(RS);
 				State = 925;
+				Match(ON);
+				State = 926;
+				Match(RS);
+				State = 927;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 926;
+				State = 928;
 				Match(LONGER);
-				State = 927;
+				State = 929;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 928;
+				State = 930;
 				Match(BY);
-				State = 929;
+				State = 931;
 				Match(TURNS);
 				}
 				break;
@@ -6919,7 +6947,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 930;
+				State = 932;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6929,11 +6957,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 931;
-				_localctx.rows = count();
-				State = 932;
-				rowsWord();
 				State = 933;
+				_localctx.rows = count();
+				State = 934;
+				rowsWord();
+				State = 935;
 				Match(PLAIN);
 				}
 				break;
@@ -6942,7 +6970,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 935;
+				State = 937;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -7009,43 +7037,43 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 938;
-			Match(SEAM);
 			State = 940;
+			Match(SEAM);
+			State = 942;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 939;
+				State = 941;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 942;
+				State = 944;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082653292458941L) != 0) );
-			State = 951;
+			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602578767124630595L) != 0) );
+			State = 953;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 944;
+				State = 946;
 				Match(COMMA);
-				State = 949;
+				State = 951;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 43)) & ~0x3f) == 0 && ((1L << (_la - 43)) & 565148976709633L) != 0)) {
 					{
-					State = 945;
-					_localctx.rows = selection();
 					State = 947;
+					_localctx.rows = selection();
+					State = 949;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 946;
+						State = 948;
 						Match(COMMA);
 						}
 					}
@@ -7056,48 +7084,48 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 953;
-			Match(WITH);
 			State = 955;
+			Match(WITH);
+			State = 957;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 954;
+				State = 956;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 957;
+				State = 959;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082653292458941L) != 0) );
-			State = 963;
+			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602578767124630595L) != 0) );
+			State = 965;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 959;
+				State = 961;
 				Match(COMMA);
-				State = 960;
+				State = 962;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 965;
+				State = 967;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 968;
+			State = 970;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 966;
+				State = 968;
 				Match(COLON);
-				State = 967;
+				State = 969;
 				_localctx.worked = rate();
 				}
 			}
@@ -7139,7 +7167,7 @@ internal partial class TurnrowParser : Parser {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
 		EnterRule(_localctx, 130, RULE_seamPart);
 		try {
-			State = 979;
+			State = 981;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -7148,43 +7176,43 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 970;
+				State = 972;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 971;
+				State = 973;
 				Match(EASING);
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 972;
+				State = 974;
 				Match(IN);
-				State = 976;
+				State = 978;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 973;
+					State = 975;
 					Match(THE);
-					State = 974;
+					State = 976;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 975;
+					State = 977;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 978;
+				State = 980;
 				Match(ORDER);
 				}
 				break;
@@ -7224,7 +7252,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 132, RULE_walkWord);
 		try {
-			State = 987;
+			State = 989;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -7290,6 +7318,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
@@ -7326,42 +7355,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 981;
+				State = 983;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 982;
+				State = 984;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 983;
+				State = 985;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 984;
+				State = 986;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 985;
+				State = 987;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 986;
+				State = 988;
 				Match(STITCHES);
 				}
 				break;
@@ -7415,7 +7444,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 134, RULE_selection);
 		int _la;
 		try {
-			State = 1005;
+			State = 1007;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -7423,19 +7452,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 991;
+				State = 993;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 989;
+					State = 991;
 					_localctx.all = Match(ALL);
-					State = 990;
+					State = 992;
 					Match(BUT);
 					}
 				}
 
-				State = 993;
+				State = 995;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -7445,12 +7474,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 998;
+				State = 1000;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 994;
+					State = 996;
 					Match(ROW);
 					}
 					break;
@@ -7518,6 +7547,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
@@ -7555,9 +7585,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 995;
+					State = 997;
 					_localctx.amount = count();
-					State = 996;
+					State = 998;
 					rowsWord();
 					}
 					break;
@@ -7569,13 +7599,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1000;
-				Match(ROWS);
-				State = 1001;
-				_localctx.from = count();
 				State = 1002;
-				Match(TO);
+				Match(ROWS);
 				State = 1003;
+				_localctx.from = count();
+				State = 1004;
+				Match(TO);
+				State = 1005;
 				_localctx.to = count();
 				}
 				break;
@@ -7638,46 +7668,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1008;
+			State = 1010;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1007;
+				State = 1009;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1011;
+			State = 1013;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1010;
+				State = 1012;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1013;
+				State = 1015;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
-			State = 1035;
+			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+			State = 1037;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1015;
+				State = 1017;
 				_localctx.way = Match(IN);
-				State = 1016;
+				State = 1018;
 				Match(EACH);
-				State = 1023;
+				State = 1025;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1017;
+					State = 1019;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -7744,6 +7774,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
@@ -7779,21 +7810,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1019;
+					State = 1021;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1018;
+						State = 1020;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1021;
+						State = 1023;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
+					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
 					}
 					break;
 				default:
@@ -7803,14 +7834,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1025;
+				State = 1027;
 				_localctx.way = Match(PER);
-				State = 1033;
+				State = 1035;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1026;
+					State = 1028;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -7878,6 +7909,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
@@ -7915,21 +7947,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1027;
+					State = 1029;
 					_localctx.over = count();
-					State = 1031;
+					State = 1033;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1028;
+						State = 1030;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1029;
+						State = 1031;
 						Match(STITCHES);
 						}
 						break;
@@ -7996,6 +8028,7 @@ internal partial class TurnrowParser : Parser {
 					case HERE:
 					case HIGH:
 					case IS:
+					case LESS:
 					case LONGER:
 					case MIRRORED:
 					case MORE_WORD:
@@ -8031,7 +8064,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1030;
+						State = 1032;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -8104,29 +8137,29 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1037;
+			State = 1039;
 			Match(EXPECT);
-			State = 1038;
+			State = 1040;
 			_localctx.left = expected();
-			State = 1048;
+			State = 1050;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1039;
+				State = 1041;
 				Match(MEASURE);
-				State = 1040;
+				State = 1042;
 				_localctx.length = sum();
-				State = 1044;
+				State = 1046;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 1041;
-					Match(COMMA);
-					State = 1042;
-					Match(WITHIN);
 					State = 1043;
+					Match(COMMA);
+					State = 1044;
+					Match(WITHIN);
+					State = 1045;
 					_localctx.within = sum();
 					}
 				}
@@ -8136,7 +8169,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1046;
+				State = 1048;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8145,7 +8178,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1047;
+				State = 1049;
 				_localctx.right = expected();
 				}
 				break;
@@ -8198,24 +8231,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1050;
+			State = 1052;
 			_localctx.value = sum();
-			State = 1061;
+			State = 1063;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1052;
+				State = 1054;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1051;
+					State = 1053;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1054;
+				State = 1056;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8225,18 +8258,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1058;
+				State = 1060;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1055;
+					State = 1057;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1060;
+					State = 1062;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8283,16 +8316,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1063;
+			State = 1065;
 			_localctx.by = sign();
-			State = 1064;
-			_localctx.value = single();
 			State = 1066;
+			_localctx.value = single();
+			State = 1068;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1065;
+				State = 1067;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8355,38 +8388,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1068;
+			State = 1070;
 			Match(EQUALS);
-			State = 1069;
+			State = 1071;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1074;
+			State = 1076;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1070;
+				State = 1072;
 				Match(COMMA);
-				State = 1071;
+				State = 1073;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1076;
+				State = 1078;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1082;
+			State = 1084;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1077;
-				_localctx.without = Match(WITHOUT);
-				State = 1078;
-				Match(TURNING);
 				State = 1079;
+				_localctx.without = Match(WITHOUT);
+				State = 1080;
+				Match(TURNING);
+				State = 1081;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8399,9 +8432,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1080;
+				State = 1082;
 				_localctx.with = Match(WITH);
-				State = 1081;
+				State = 1083;
 				Match(CHAINS);
 				}
 				break;
@@ -8453,9 +8486,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1084;
+			State = 1086;
 			_localctx.amount = count();
-			State = 1091;
+			State = 1093;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8521,6 +8554,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
@@ -8556,26 +8590,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1086;
+				State = 1088;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1085;
+					State = 1087;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1088;
+					State = 1090;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
+				} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1090;
+				State = 1092;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -8621,15 +8655,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 148, RULE_edge);
 		int _la;
 		try {
-			State = 1099;
+			State = 1101;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1093;
+				State = 1095;
 				Match(BOTH);
-				State = 1094;
+				State = 1096;
 				Match(EDGES);
 				}
 				break;
@@ -8696,6 +8730,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
@@ -8732,14 +8767,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1095;
-				_localctx.called = name();
 				State = 1097;
+				_localctx.called = name();
+				State = 1099;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1096;
+					State = 1098;
 					Match(EDGE);
 					}
 				}
@@ -8779,7 +8814,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1101;
+			State = 1103;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8819,7 +8854,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1103;
+			State = 1105;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8865,21 +8900,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1106;
+			State = 1108;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1105;
+				State = 1107;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1108;
+				State = 1110;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0) );
+			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8911,7 +8946,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1110;
+			State = 1112;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8951,7 +8986,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1112;
+			State = 1114;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9001,20 +9036,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1114;
+			State = 1116;
 			_localctx.first = factor();
-			State = 1118;
+			State = 1120;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1115;
+				State = 1117;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1120;
+				State = 1122;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9054,9 +9089,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1121;
+			State = 1123;
 			_localctx.by = sign();
-			State = 1122;
+			State = 1124;
 			_localctx.value = factor();
 			}
 		}
@@ -9103,21 +9138,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 164, RULE_factor);
 		int _la;
 		try {
-			State = 1133;
+			State = 1135;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1124;
-				_localctx.amount = list();
 				State = 1126;
+				_localctx.amount = list();
+				State = 1128;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 3166593487994881L) != 0)) {
+				if (((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 6333186975989761L) != 0)) {
 					{
-					State = 1125;
+					State = 1127;
 					_localctx.measure = unit();
 					}
 				}
@@ -9187,6 +9222,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
@@ -9223,18 +9259,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1128;
+				State = 1130;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1129;
-				Match(OPEN);
-				State = 1130;
-				_localctx.inside = sum();
 				State = 1131;
+				Match(OPEN);
+				State = 1132;
+				_localctx.inside = sum();
+				State = 1133;
 				Match(CLOSE);
 				}
 				break;
@@ -9281,20 +9317,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1135;
+			State = 1137;
 			_localctx.first = single();
-			State = 1139;
+			State = 1141;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1136;
+				State = 1138;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1141;
+				State = 1143;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9334,9 +9370,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1142;
+			State = 1144;
 			_localctx.by = sign();
-			State = 1143;
+			State = 1145;
 			_localctx.value = single();
 			}
 		}
@@ -9378,14 +9414,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 170, RULE_single);
 		try {
-			State = 1151;
+			State = 1153;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1145;
+				State = 1147;
 				_localctx.amount = list();
 				}
 				break;
@@ -9452,6 +9488,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
@@ -9488,18 +9525,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1146;
+				State = 1148;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1147;
-				Match(OPEN);
-				State = 1148;
-				_localctx.inside = count();
 				State = 1149;
+				Match(OPEN);
+				State = 1150;
+				_localctx.inside = count();
+				State = 1151;
 				Match(CLOSE);
 				}
 				break;
@@ -9538,7 +9575,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1153;
+			State = 1155;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9591,36 +9628,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1155;
+			State = 1157;
 			_localctx.first = number();
-			State = 1167;
+			State = 1169;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1156;
+				State = 1158;
 				Match(OPEN);
-				State = 1157;
+				State = 1159;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1162;
+				State = 1164;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1158;
+					State = 1160;
 					Match(COMMA);
-					State = 1159;
+					State = 1161;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1164;
+					State = 1166;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1165;
+				State = 1167;
 				Match(CLOSE);
 				}
 			}
@@ -9656,20 +9693,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 176, RULE_number);
 		int _la;
 		try {
-			State = 1174;
+			State = 1176;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1169;
-				_localctx.whole = Match(NUMBER);
 				State = 1171;
+				_localctx.whole = Match(NUMBER);
+				State = 1173;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1170;
+					State = 1172;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -9679,7 +9716,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1173;
+				State = 1175;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -9719,9 +9756,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1176;
+			State = 1178;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 3166593487994881L) != 0)) ) {
+			if ( !(((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 6333186975989761L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9806,6 +9843,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LESS() { return GetToken(TurnrowParser.LESS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MIRRORED() { return GetToken(TurnrowParser.MIRRORED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
@@ -9854,9 +9892,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1178;
+			State = 1180;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & 5922082103536636829L) != 0)) ) {
+			if ( !(((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9877,7 +9915,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,149,1181,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,150,1183,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -9906,403 +9944,404 @@ internal partial class TurnrowParser : Parser {
 		22,1,22,1,22,1,22,1,22,1,22,3,22,376,8,22,3,22,378,8,22,1,22,1,22,5,22,
 		382,8,22,10,22,12,22,385,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,393,8,
 		23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,401,8,24,1,25,1,25,1,25,1,25,1,25,
-		1,26,1,26,1,26,1,26,1,26,1,27,1,27,1,27,1,27,1,27,1,28,1,28,1,28,1,28,
-		1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,3,28,431,8,28,1,29,1,29,1,
-		29,1,29,1,29,1,29,1,29,5,29,440,8,29,10,29,12,29,443,9,29,1,30,1,30,1,
-		30,1,30,1,31,1,31,1,31,1,31,1,31,1,31,1,31,3,31,456,8,31,1,31,1,31,1,31,
-		1,31,3,31,462,8,31,1,32,1,32,1,32,3,32,467,8,32,1,32,3,32,470,8,32,1,33,
-		1,33,1,33,1,33,1,33,1,33,1,33,1,33,3,33,480,8,33,1,33,1,33,1,33,1,33,1,
-		33,1,33,3,33,488,8,33,1,33,1,33,1,33,1,33,1,33,1,33,5,33,496,8,33,10,33,
-		12,33,499,9,33,1,33,1,33,1,33,1,33,5,33,505,8,33,10,33,12,33,508,9,33,
-		3,33,510,8,33,1,34,4,34,513,8,34,11,34,12,34,514,1,34,1,34,5,34,519,8,
-		34,10,34,12,34,522,9,34,1,35,1,35,1,35,1,35,3,35,528,8,35,1,36,1,36,1,
-		36,1,36,1,36,3,36,535,8,36,1,37,1,37,1,37,3,37,540,8,37,1,38,1,38,1,38,
-		1,38,1,38,1,38,1,38,1,38,1,38,1,38,3,38,552,8,38,1,38,1,38,3,38,556,8,
-		38,1,39,1,39,1,39,1,39,1,39,1,40,1,40,1,40,1,40,1,40,5,40,568,8,40,10,
-		40,12,40,571,9,40,1,41,1,41,1,41,1,41,1,41,1,41,3,41,579,8,41,1,42,1,42,
-		1,42,1,43,1,43,1,43,1,43,1,44,1,44,3,44,590,8,44,1,44,3,44,593,8,44,1,
-		44,1,44,1,44,3,44,598,8,44,1,45,1,45,1,45,1,45,1,45,3,45,605,8,45,1,45,
-		1,45,1,45,3,45,610,8,45,1,46,1,46,1,46,5,46,615,8,46,10,46,12,46,618,9,
-		46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,627,8,47,1,47,3,47,630,8,47,
-		1,47,1,47,3,47,634,8,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,643,8,
-		47,1,47,3,47,646,8,47,1,47,4,47,649,8,47,11,47,12,47,650,1,47,1,47,3,47,
-		655,8,47,1,47,3,47,658,8,47,1,47,1,47,3,47,662,8,47,3,47,664,8,47,1,47,
-		3,47,667,8,47,3,47,669,8,47,1,48,4,48,672,8,48,11,48,12,48,673,1,48,1,
-		48,5,48,678,8,48,10,48,12,48,681,9,48,1,48,3,48,684,8,48,1,49,1,49,3,49,
-		688,8,49,1,49,3,49,691,8,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,699,8,50,
-		1,51,1,51,1,51,5,51,704,8,51,10,51,12,51,707,9,51,1,51,1,51,4,51,711,8,
-		51,11,51,12,51,712,3,51,715,8,51,1,51,1,51,1,51,1,51,3,51,721,8,51,1,51,
-		1,51,5,51,725,8,51,10,51,12,51,728,9,51,1,51,1,51,4,51,732,8,51,11,51,
-		12,51,733,3,51,736,8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,744,8,51,3,
-		51,746,8,51,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,756,8,52,1,52,
-		1,52,1,52,1,52,1,52,1,52,1,52,3,52,765,8,52,3,52,767,8,52,1,52,3,52,770,
-		8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,780,8,53,1,53,1,53,3,
-		53,784,8,53,1,53,1,53,5,53,788,8,53,10,53,12,53,791,9,53,1,53,3,53,794,
-		8,53,1,54,1,54,1,54,1,54,1,54,1,54,3,54,802,8,54,1,55,1,55,1,55,1,55,1,
-		55,3,55,809,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,819,8,56,
-		1,56,3,56,822,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,833,
-		8,57,1,57,1,57,1,57,1,57,5,57,839,8,57,10,57,12,57,842,9,57,1,57,3,57,
-		845,8,57,1,57,3,57,848,8,57,1,58,1,58,1,58,1,58,1,58,3,58,855,8,58,1,58,
-		1,58,1,58,1,58,1,58,3,58,862,8,58,1,58,1,58,5,58,866,8,58,10,58,12,58,
-		869,9,58,1,59,3,59,872,8,59,1,59,1,59,3,59,876,8,59,1,60,1,60,1,60,1,60,
-		1,60,3,60,883,8,60,1,60,1,60,1,60,3,60,888,8,60,1,60,1,60,1,60,1,60,1,
-		60,1,60,1,60,1,60,1,60,1,60,3,60,900,8,60,3,60,902,8,60,1,61,1,61,3,61,
-		906,8,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,5,62,919,
-		8,62,10,62,12,62,922,9,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
-		1,63,1,63,1,63,1,63,3,63,937,8,63,1,64,1,64,4,64,941,8,64,11,64,12,64,
-		942,1,64,1,64,1,64,3,64,948,8,64,3,64,950,8,64,3,64,952,8,64,1,64,1,64,
-		4,64,956,8,64,11,64,12,64,957,1,64,1,64,5,64,962,8,64,10,64,12,64,965,
-		9,64,1,64,1,64,3,64,969,8,64,1,65,1,65,1,65,1,65,1,65,1,65,3,65,977,8,
-		65,1,65,3,65,980,8,65,1,66,1,66,1,66,1,66,1,66,1,66,3,66,988,8,66,1,67,
-		1,67,3,67,992,8,67,1,67,1,67,1,67,1,67,1,67,3,67,999,8,67,1,67,1,67,1,
-		67,1,67,1,67,3,67,1006,8,67,1,68,3,68,1009,8,68,1,68,4,68,1012,8,68,11,
-		68,12,68,1013,1,68,1,68,1,68,1,68,4,68,1020,8,68,11,68,12,68,1021,3,68,
-		1024,8,68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1032,8,68,3,68,1034,8,68,
-		3,68,1036,8,68,1,69,1,69,1,69,1,69,1,69,1,69,1,69,3,69,1045,8,69,1,69,
-		1,69,3,69,1049,8,69,1,70,1,70,3,70,1053,8,70,1,70,1,70,5,70,1057,8,70,
-		10,70,12,70,1060,9,70,3,70,1062,8,70,1,71,1,71,1,71,3,71,1067,8,71,1,72,
-		1,72,1,72,1,72,5,72,1073,8,72,10,72,12,72,1076,9,72,1,72,1,72,1,72,1,72,
-		1,72,3,72,1083,8,72,1,73,1,73,4,73,1087,8,73,11,73,12,73,1088,1,73,3,73,
-		1092,8,73,1,74,1,74,1,74,1,74,3,74,1098,8,74,3,74,1100,8,74,1,75,1,75,
-		1,76,1,76,1,77,4,77,1107,8,77,11,77,12,77,1108,1,78,1,78,1,79,1,79,1,80,
-		1,80,5,80,1117,8,80,10,80,12,80,1120,9,80,1,81,1,81,1,81,1,82,1,82,3,82,
-		1127,8,82,1,82,1,82,1,82,1,82,1,82,3,82,1134,8,82,1,83,1,83,5,83,1138,
-		8,83,10,83,12,83,1141,9,83,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,1,85,
-		3,85,1152,8,85,1,86,1,86,1,87,1,87,1,87,1,87,1,87,5,87,1161,8,87,10,87,
-		12,87,1164,9,87,1,87,1,87,3,87,1168,8,87,1,88,1,88,3,88,1172,8,88,1,88,
-		3,88,1175,8,88,1,89,1,89,1,90,1,90,1,90,0,0,91,0,2,4,6,8,10,12,14,16,18,
-		20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,
-		68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,
-		112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,
-		148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,0,
-		17,2,0,136,137,139,140,2,0,20,20,67,67,2,0,43,43,118,118,2,0,136,136,139,
-		139,2,0,88,88,130,130,2,0,72,72,127,127,2,0,62,62,91,91,2,0,32,32,41,41,
-		4,0,84,84,92,92,97,97,114,114,2,0,84,84,92,92,2,0,113,113,134,134,2,0,
-		70,70,90,90,1,0,42,43,1,0,117,118,2,0,10,12,14,14,4,0,89,89,135,135,137,
-		138,140,140,22,0,15,18,20,30,32,41,44,55,57,59,61,62,65,69,71,79,81,83,
-		86,88,91,91,93,106,108,112,114,114,117,117,120,121,123,125,127,130,132,
-		132,136,136,139,139,141,141,1302,0,182,1,0,0,0,2,185,1,0,0,0,4,227,1,0,
-		0,0,6,229,1,0,0,0,8,232,1,0,0,0,10,235,1,0,0,0,12,242,1,0,0,0,14,244,1,
-		0,0,0,16,247,1,0,0,0,18,263,1,0,0,0,20,265,1,0,0,0,22,268,1,0,0,0,24,271,
-		1,0,0,0,26,274,1,0,0,0,28,276,1,0,0,0,30,296,1,0,0,0,32,298,1,0,0,0,34,
-		302,1,0,0,0,36,323,1,0,0,0,38,326,1,0,0,0,40,358,1,0,0,0,42,360,1,0,0,
-		0,44,365,1,0,0,0,46,386,1,0,0,0,48,394,1,0,0,0,50,402,1,0,0,0,52,407,1,
-		0,0,0,54,412,1,0,0,0,56,417,1,0,0,0,58,432,1,0,0,0,60,444,1,0,0,0,62,461,
-		1,0,0,0,64,463,1,0,0,0,66,509,1,0,0,0,68,512,1,0,0,0,70,527,1,0,0,0,72,
-		529,1,0,0,0,74,536,1,0,0,0,76,555,1,0,0,0,78,557,1,0,0,0,80,562,1,0,0,
-		0,82,578,1,0,0,0,84,580,1,0,0,0,86,583,1,0,0,0,88,587,1,0,0,0,90,599,1,
-		0,0,0,92,611,1,0,0,0,94,668,1,0,0,0,96,683,1,0,0,0,98,690,1,0,0,0,100,
-		698,1,0,0,0,102,700,1,0,0,0,104,747,1,0,0,0,106,771,1,0,0,0,108,801,1,
-		0,0,0,110,803,1,0,0,0,112,810,1,0,0,0,114,823,1,0,0,0,116,854,1,0,0,0,
-		118,875,1,0,0,0,120,901,1,0,0,0,122,905,1,0,0,0,124,910,1,0,0,0,126,936,
-		1,0,0,0,128,938,1,0,0,0,130,979,1,0,0,0,132,987,1,0,0,0,134,1005,1,0,0,
-		0,136,1008,1,0,0,0,138,1037,1,0,0,0,140,1050,1,0,0,0,142,1063,1,0,0,0,
-		144,1068,1,0,0,0,146,1084,1,0,0,0,148,1099,1,0,0,0,150,1101,1,0,0,0,152,
-		1103,1,0,0,0,154,1106,1,0,0,0,156,1110,1,0,0,0,158,1112,1,0,0,0,160,1114,
-		1,0,0,0,162,1121,1,0,0,0,164,1133,1,0,0,0,166,1135,1,0,0,0,168,1142,1,
-		0,0,0,170,1151,1,0,0,0,172,1153,1,0,0,0,174,1155,1,0,0,0,176,1174,1,0,
-		0,0,178,1176,1,0,0,0,180,1178,1,0,0,0,182,183,3,4,2,0,183,184,5,0,0,1,
-		184,1,1,0,0,0,185,186,3,144,72,0,186,187,5,0,0,1,187,3,1,0,0,0,188,228,
-		3,6,3,0,189,228,3,8,4,0,190,228,3,10,5,0,191,228,3,14,7,0,192,228,3,16,
-		8,0,193,228,3,20,10,0,194,228,3,22,11,0,195,228,3,24,12,0,196,228,3,26,
-		13,0,197,228,3,28,14,0,198,228,3,32,16,0,199,228,3,34,17,0,200,228,3,38,
-		19,0,201,228,3,42,21,0,202,228,3,44,22,0,203,228,3,64,32,0,204,228,3,72,
-		36,0,205,228,3,74,37,0,206,228,3,76,38,0,207,228,3,78,39,0,208,228,3,80,
-		40,0,209,228,3,84,42,0,210,228,3,86,43,0,211,228,3,88,44,0,212,228,3,90,
-		45,0,213,228,3,104,52,0,214,228,3,106,53,0,215,228,3,110,55,0,216,228,
-		3,112,56,0,217,228,3,114,57,0,218,228,3,128,64,0,219,228,3,138,69,0,220,
-		228,3,46,23,0,221,228,3,48,24,0,222,228,3,50,25,0,223,228,3,52,26,0,224,
-		228,3,56,28,0,225,228,3,58,29,0,226,228,3,54,27,0,227,188,1,0,0,0,227,
-		189,1,0,0,0,227,190,1,0,0,0,227,191,1,0,0,0,227,192,1,0,0,0,227,193,1,
-		0,0,0,227,194,1,0,0,0,227,195,1,0,0,0,227,196,1,0,0,0,227,197,1,0,0,0,
-		227,198,1,0,0,0,227,199,1,0,0,0,227,200,1,0,0,0,227,201,1,0,0,0,227,202,
-		1,0,0,0,227,203,1,0,0,0,227,204,1,0,0,0,227,205,1,0,0,0,227,206,1,0,0,
-		0,227,207,1,0,0,0,227,208,1,0,0,0,227,209,1,0,0,0,227,210,1,0,0,0,227,
-		211,1,0,0,0,227,212,1,0,0,0,227,213,1,0,0,0,227,214,1,0,0,0,227,215,1,
-		0,0,0,227,216,1,0,0,0,227,217,1,0,0,0,227,218,1,0,0,0,227,219,1,0,0,0,
-		227,220,1,0,0,0,227,221,1,0,0,0,227,222,1,0,0,0,227,223,1,0,0,0,227,224,
-		1,0,0,0,227,225,1,0,0,0,227,226,1,0,0,0,228,5,1,0,0,0,229,230,5,36,0,0,
-		230,231,3,176,88,0,231,7,1,0,0,0,232,233,5,38,0,0,233,234,5,146,0,0,234,
-		9,1,0,0,0,235,236,5,52,0,0,236,237,3,12,6,0,237,11,1,0,0,0,238,243,5,142,
-		0,0,239,243,5,145,0,0,240,243,5,146,0,0,241,243,3,180,90,0,242,238,1,0,
-		0,0,242,239,1,0,0,0,242,240,1,0,0,0,242,241,1,0,0,0,243,13,1,0,0,0,244,
-		245,5,50,0,0,245,246,3,180,90,0,246,15,1,0,0,0,247,248,5,46,0,0,248,253,
-		3,18,9,0,249,250,5,4,0,0,250,252,3,18,9,0,251,249,1,0,0,0,252,255,1,0,
-		0,0,253,251,1,0,0,0,253,254,1,0,0,0,254,17,1,0,0,0,255,253,1,0,0,0,256,
-		264,3,180,90,0,257,264,5,146,0,0,258,261,5,142,0,0,259,262,3,180,90,0,
-		260,262,5,14,0,0,261,259,1,0,0,0,261,260,1,0,0,0,261,262,1,0,0,0,262,264,
-		1,0,0,0,263,256,1,0,0,0,263,257,1,0,0,0,263,258,1,0,0,0,264,19,1,0,0,0,
-		265,266,5,47,0,0,266,267,5,146,0,0,267,21,1,0,0,0,268,269,5,37,0,0,269,
-		270,5,146,0,0,270,23,1,0,0,0,271,272,5,53,0,0,272,273,3,180,90,0,273,25,
-		1,0,0,0,274,275,5,3,0,0,275,27,1,0,0,0,276,277,5,55,0,0,277,279,3,180,
-		90,0,278,280,5,146,0,0,279,278,1,0,0,0,279,280,1,0,0,0,280,285,1,0,0,0,
-		281,282,5,4,0,0,282,284,3,30,15,0,283,281,1,0,0,0,284,287,1,0,0,0,285,
-		283,1,0,0,0,285,286,1,0,0,0,286,29,1,0,0,0,287,285,1,0,0,0,288,289,5,129,
-		0,0,289,297,3,176,88,0,290,294,3,176,88,0,291,295,7,0,0,0,292,293,5,13,
-		0,0,293,295,5,82,0,0,294,291,1,0,0,0,294,292,1,0,0,0,295,297,1,0,0,0,296,
-		288,1,0,0,0,296,290,1,0,0,0,297,31,1,0,0,0,298,299,5,30,0,0,299,300,3,
-		176,88,0,300,301,5,138,0,0,301,33,1,0,0,0,302,303,5,29,0,0,303,304,3,154,
-		77,0,304,305,5,6,0,0,305,306,3,176,88,0,306,321,3,158,79,0,307,308,5,60,
-		0,0,308,309,3,176,88,0,309,310,3,156,78,0,310,311,5,122,0,0,311,312,3,
-		36,18,0,312,322,1,0,0,0,313,314,5,122,0,0,314,315,3,36,18,0,315,316,5,
-		4,0,0,316,317,3,176,88,0,317,318,3,156,78,0,318,319,5,122,0,0,319,320,
-		3,36,18,0,320,322,1,0,0,0,321,307,1,0,0,0,321,313,1,0,0,0,322,35,1,0,0,
-		0,323,324,3,176,88,0,324,325,3,178,89,0,325,37,1,0,0,0,326,327,5,51,0,
-		0,327,331,3,154,77,0,328,329,5,4,0,0,329,330,5,97,0,0,330,332,5,42,0,0,
-		331,328,1,0,0,0,331,332,1,0,0,0,332,333,1,0,0,0,333,334,5,6,0,0,334,335,
-		5,67,0,0,335,340,3,176,88,0,336,341,5,69,0,0,337,338,5,71,0,0,338,339,
-		5,98,0,0,339,341,5,22,0,0,340,336,1,0,0,0,340,337,1,0,0,0,340,341,1,0,
-		0,0,341,346,1,0,0,0,342,343,5,4,0,0,343,345,3,40,20,0,344,342,1,0,0,0,
-		345,348,1,0,0,0,346,344,1,0,0,0,346,347,1,0,0,0,347,39,1,0,0,0,348,346,
-		1,0,0,0,349,350,5,84,0,0,350,351,5,117,0,0,351,352,5,89,0,0,352,353,5,
-		144,0,0,353,359,7,1,0,0,354,355,5,98,0,0,355,356,5,89,0,0,356,357,5,119,
-		0,0,357,359,5,86,0,0,358,349,1,0,0,0,358,354,1,0,0,0,359,41,1,0,0,0,360,
-		361,5,35,0,0,361,362,3,180,90,0,362,363,5,91,0,0,363,364,3,160,80,0,364,
-		43,1,0,0,0,365,366,5,22,0,0,366,367,3,180,90,0,367,377,5,91,0,0,368,369,
-		7,2,0,0,369,370,5,85,0,0,370,378,3,160,80,0,371,375,3,160,80,0,372,373,
-		7,2,0,0,373,374,5,85,0,0,374,376,3,160,80,0,375,372,1,0,0,0,375,376,1,
-		0,0,0,376,378,1,0,0,0,377,368,1,0,0,0,377,371,1,0,0,0,378,383,1,0,0,0,
-		379,380,5,4,0,0,380,382,3,62,31,0,381,379,1,0,0,0,382,385,1,0,0,0,383,
-		381,1,0,0,0,383,384,1,0,0,0,384,45,1,0,0,0,385,383,1,0,0,0,386,392,5,21,
-		0,0,387,388,5,133,0,0,388,389,5,124,0,0,389,393,7,1,0,0,390,391,5,131,
-		0,0,391,393,5,68,0,0,392,387,1,0,0,0,392,390,1,0,0,0,393,47,1,0,0,0,394,
-		400,5,18,0,0,395,396,3,180,90,0,396,397,5,4,0,0,397,398,3,178,89,0,398,
-		401,1,0,0,0,399,401,5,146,0,0,400,395,1,0,0,0,400,399,1,0,0,0,401,49,1,
-		0,0,0,402,403,5,24,0,0,403,404,3,180,90,0,404,405,5,91,0,0,405,406,3,160,
-		80,0,406,51,1,0,0,0,407,408,5,27,0,0,408,409,3,180,90,0,409,410,5,91,0,
-		0,410,411,3,140,70,0,411,53,1,0,0,0,412,413,5,15,0,0,413,414,3,180,90,
-		0,414,415,5,6,0,0,415,416,5,146,0,0,416,55,1,0,0,0,417,418,5,49,0,0,418,
-		419,3,154,77,0,419,420,5,6,0,0,420,421,3,176,88,0,421,422,3,158,79,0,422,
-		423,5,60,0,0,423,424,3,176,88,0,424,425,3,156,78,0,425,426,5,128,0,0,426,
-		427,3,176,88,0,427,430,7,3,0,0,428,429,5,4,0,0,429,431,3,180,90,0,430,
-		428,1,0,0,0,430,431,1,0,0,0,431,57,1,0,0,0,432,433,5,33,0,0,433,434,3,
-		18,9,0,434,435,5,6,0,0,435,436,3,180,90,0,436,441,3,60,30,0,437,438,5,
-		4,0,0,438,440,3,60,30,0,439,437,1,0,0,0,440,443,1,0,0,0,441,439,1,0,0,
-		0,441,442,1,0,0,0,442,59,1,0,0,0,443,441,1,0,0,0,444,445,3,176,88,0,445,
-		446,3,178,89,0,446,447,7,4,0,0,447,61,1,0,0,0,448,462,5,99,0,0,449,462,
-		5,79,0,0,450,451,5,96,0,0,451,452,5,100,0,0,452,455,3,170,85,0,453,454,
-		5,10,0,0,454,456,3,170,85,0,455,453,1,0,0,0,455,456,1,0,0,0,456,462,1,
-		0,0,0,457,458,5,112,0,0,458,462,7,5,0,0,459,460,5,132,0,0,460,462,3,160,
-		80,0,461,448,1,0,0,0,461,449,1,0,0,0,461,450,1,0,0,0,461,457,1,0,0,0,461,
-		459,1,0,0,0,462,63,1,0,0,0,463,464,5,39,0,0,464,466,3,180,90,0,465,467,
-		3,66,33,0,466,465,1,0,0,0,466,467,1,0,0,0,467,469,1,0,0,0,468,470,3,144,
-		72,0,469,468,1,0,0,0,469,470,1,0,0,0,470,65,1,0,0,0,471,472,5,28,0,0,472,
-		473,3,180,90,0,473,474,5,6,0,0,474,479,3,166,83,0,475,476,3,158,79,0,476,
-		477,5,64,0,0,477,478,3,148,74,0,478,480,1,0,0,0,479,475,1,0,0,0,479,480,
-		1,0,0,0,480,510,1,0,0,0,481,482,5,91,0,0,482,483,3,180,90,0,483,487,5,
-		94,0,0,484,485,5,4,0,0,485,486,5,123,0,0,486,488,5,106,0,0,487,484,1,0,
-		0,0,487,488,1,0,0,0,488,510,1,0,0,0,489,490,5,108,0,0,490,491,5,127,0,
-		0,491,492,5,59,0,0,492,497,3,68,34,0,493,494,5,60,0,0,494,496,3,68,34,
-		0,495,493,1,0,0,0,496,499,1,0,0,0,497,495,1,0,0,0,497,498,1,0,0,0,498,
-		500,1,0,0,0,499,497,1,0,0,0,500,501,5,6,0,0,501,506,3,136,68,0,502,503,
-		5,4,0,0,503,505,3,136,68,0,504,502,1,0,0,0,505,508,1,0,0,0,506,504,1,0,
-		0,0,506,507,1,0,0,0,507,510,1,0,0,0,508,506,1,0,0,0,509,471,1,0,0,0,509,
-		481,1,0,0,0,509,489,1,0,0,0,510,67,1,0,0,0,511,513,3,132,66,0,512,511,
-		1,0,0,0,513,514,1,0,0,0,514,512,1,0,0,0,514,515,1,0,0,0,515,520,1,0,0,
-		0,516,517,5,4,0,0,517,519,3,70,35,0,518,516,1,0,0,0,519,522,1,0,0,0,520,
-		518,1,0,0,0,520,521,1,0,0,0,521,69,1,0,0,0,522,520,1,0,0,0,523,528,3,134,
-		67,0,524,525,3,150,75,0,525,526,5,83,0,0,526,528,1,0,0,0,527,523,1,0,0,
-		0,527,524,1,0,0,0,528,71,1,0,0,0,529,530,5,17,0,0,530,531,5,131,0,0,531,
-		532,3,166,83,0,532,534,3,158,79,0,533,535,3,144,72,0,534,533,1,0,0,0,534,
-		535,1,0,0,0,535,73,1,0,0,0,536,537,5,20,0,0,537,539,3,166,83,0,538,540,
-		3,144,72,0,539,538,1,0,0,0,539,540,1,0,0,0,540,75,1,0,0,0,541,542,5,28,
-		0,0,542,543,5,87,0,0,543,544,3,148,74,0,544,545,7,6,0,0,545,546,3,180,
-		90,0,546,556,1,0,0,0,547,548,5,19,0,0,548,552,5,76,0,0,549,550,7,7,0,0,
-		550,552,5,75,0,0,551,547,1,0,0,0,551,549,1,0,0,0,552,553,1,0,0,0,553,554,
-		7,6,0,0,554,556,3,180,90,0,555,541,1,0,0,0,555,551,1,0,0,0,556,77,1,0,
-		0,0,557,558,5,34,0,0,558,559,5,97,0,0,559,560,5,42,0,0,560,561,3,180,90,
-		0,561,79,1,0,0,0,562,563,5,23,0,0,563,564,5,6,0,0,564,569,3,82,41,0,565,
-		566,5,4,0,0,566,568,3,82,41,0,567,565,1,0,0,0,568,571,1,0,0,0,569,567,
-		1,0,0,0,569,570,1,0,0,0,570,81,1,0,0,0,571,569,1,0,0,0,572,573,5,115,0,
-		0,573,579,3,166,83,0,574,575,3,166,83,0,575,576,5,85,0,0,576,577,3,180,
-		90,0,577,579,1,0,0,0,578,572,1,0,0,0,578,574,1,0,0,0,579,83,1,0,0,0,580,
-		581,5,26,0,0,581,582,5,101,0,0,582,85,1,0,0,0,583,584,5,54,0,0,584,585,
-		5,89,0,0,585,586,5,78,0,0,586,87,1,0,0,0,587,589,5,42,0,0,588,590,3,166,
-		83,0,589,588,1,0,0,0,589,590,1,0,0,0,590,592,1,0,0,0,591,593,3,150,75,
-		0,592,591,1,0,0,0,592,593,1,0,0,0,593,594,1,0,0,0,594,595,5,6,0,0,595,
-		597,3,92,46,0,596,598,3,144,72,0,597,596,1,0,0,0,597,598,1,0,0,0,598,89,
-		1,0,0,0,599,600,5,43,0,0,600,601,3,166,83,0,601,602,5,122,0,0,602,604,
-		3,166,83,0,603,605,3,150,75,0,604,603,1,0,0,0,604,605,1,0,0,0,605,606,
-		1,0,0,0,606,607,5,6,0,0,607,609,3,92,46,0,608,610,3,144,72,0,609,608,1,
-		0,0,0,609,610,1,0,0,0,610,91,1,0,0,0,611,616,3,94,47,0,612,613,5,4,0,0,
-		613,615,3,94,47,0,614,612,1,0,0,0,615,618,1,0,0,0,616,614,1,0,0,0,616,
-		617,1,0,0,0,617,93,1,0,0,0,618,616,1,0,0,0,619,620,5,7,0,0,620,621,3,92,
-		46,0,621,626,5,8,0,0,622,623,3,166,83,0,623,624,5,121,0,0,624,627,1,0,
-		0,0,625,627,3,100,50,0,626,622,1,0,0,0,626,625,1,0,0,0,626,627,1,0,0,0,
-		627,629,1,0,0,0,628,630,3,102,51,0,629,628,1,0,0,0,629,630,1,0,0,0,630,
-		669,1,0,0,0,631,633,5,115,0,0,632,634,3,166,83,0,633,632,1,0,0,0,633,634,
-		1,0,0,0,634,669,1,0,0,0,635,636,5,116,0,0,636,637,5,106,0,0,637,669,3,
-		166,83,0,638,642,5,31,0,0,639,640,5,119,0,0,640,643,5,111,0,0,641,643,
-		3,166,83,0,642,639,1,0,0,0,642,641,1,0,0,0,643,669,1,0,0,0,644,646,3,174,
-		87,0,645,644,1,0,0,0,645,646,1,0,0,0,646,663,1,0,0,0,647,649,3,180,90,
-		0,648,647,1,0,0,0,649,650,1,0,0,0,650,648,1,0,0,0,650,651,1,0,0,0,651,
-		657,1,0,0,0,652,654,3,152,76,0,653,655,3,98,49,0,654,653,1,0,0,0,654,655,
-		1,0,0,0,655,658,1,0,0,0,656,658,3,96,48,0,657,652,1,0,0,0,657,656,1,0,
-		0,0,657,658,1,0,0,0,658,664,1,0,0,0,659,661,3,152,76,0,660,662,3,98,49,
-		0,661,660,1,0,0,0,661,662,1,0,0,0,662,664,1,0,0,0,663,648,1,0,0,0,663,
-		659,1,0,0,0,664,666,1,0,0,0,665,667,3,102,51,0,666,665,1,0,0,0,666,667,
-		1,0,0,0,667,669,1,0,0,0,668,619,1,0,0,0,668,631,1,0,0,0,668,635,1,0,0,
-		0,668,638,1,0,0,0,668,645,1,0,0,0,669,95,1,0,0,0,670,672,3,168,84,0,671,
-		670,1,0,0,0,672,673,1,0,0,0,673,671,1,0,0,0,673,674,1,0,0,0,674,684,1,
-		0,0,0,675,679,3,174,87,0,676,678,3,168,84,0,677,676,1,0,0,0,678,681,1,
-		0,0,0,679,677,1,0,0,0,679,680,1,0,0,0,680,684,1,0,0,0,681,679,1,0,0,0,
-		682,684,3,100,50,0,683,671,1,0,0,0,683,675,1,0,0,0,683,682,1,0,0,0,684,
-		97,1,0,0,0,685,687,3,166,83,0,686,688,5,80,0,0,687,686,1,0,0,0,687,688,
-		1,0,0,0,688,691,1,0,0,0,689,691,3,100,50,0,690,685,1,0,0,0,690,689,1,0,
-		0,0,691,99,1,0,0,0,692,699,5,56,0,0,693,699,5,63,0,0,694,695,5,126,0,0,
-		695,696,3,166,83,0,696,697,5,110,0,0,697,699,1,0,0,0,698,692,1,0,0,0,698,
-		693,1,0,0,0,698,694,1,0,0,0,699,101,1,0,0,0,700,745,5,89,0,0,701,705,7,
-		8,0,0,702,704,3,180,90,0,703,702,1,0,0,0,704,707,1,0,0,0,705,703,1,0,0,
-		0,705,706,1,0,0,0,706,714,1,0,0,0,707,705,1,0,0,0,708,710,5,60,0,0,709,
-		711,3,180,90,0,710,709,1,0,0,0,711,712,1,0,0,0,712,710,1,0,0,0,712,713,
-		1,0,0,0,713,715,1,0,0,0,714,708,1,0,0,0,714,715,1,0,0,0,715,720,1,0,0,
-		0,716,717,5,126,0,0,717,718,3,166,83,0,718,719,5,110,0,0,719,721,1,0,0,
-		0,720,716,1,0,0,0,720,721,1,0,0,0,721,746,1,0,0,0,722,726,5,73,0,0,723,
-		725,3,180,90,0,724,723,1,0,0,0,725,728,1,0,0,0,726,724,1,0,0,0,726,727,
-		1,0,0,0,727,735,1,0,0,0,728,726,1,0,0,0,729,731,5,60,0,0,730,732,3,180,
-		90,0,731,730,1,0,0,0,732,733,1,0,0,0,733,731,1,0,0,0,733,734,1,0,0,0,734,
-		736,1,0,0,0,735,729,1,0,0,0,735,736,1,0,0,0,736,743,1,0,0,0,737,744,5,
-		56,0,0,738,744,5,63,0,0,739,740,5,126,0,0,740,741,3,166,83,0,741,742,5,
-		110,0,0,742,744,1,0,0,0,743,737,1,0,0,0,743,738,1,0,0,0,743,739,1,0,0,
-		0,743,744,1,0,0,0,744,746,1,0,0,0,745,701,1,0,0,0,745,722,1,0,0,0,746,
-		103,1,0,0,0,747,755,5,40,0,0,748,749,5,43,0,0,749,750,3,166,83,0,750,751,
-		5,122,0,0,751,752,3,166,83,0,752,756,1,0,0,0,753,754,5,42,0,0,754,756,
-		3,166,83,0,755,748,1,0,0,0,755,753,1,0,0,0,756,757,1,0,0,0,757,758,5,4,
-		0,0,758,766,3,166,83,0,759,760,5,95,0,0,760,767,5,121,0,0,761,764,5,121,
-		0,0,762,763,5,89,0,0,763,765,5,58,0,0,764,762,1,0,0,0,764,765,1,0,0,0,
-		765,767,1,0,0,0,766,759,1,0,0,0,766,761,1,0,0,0,767,769,1,0,0,0,768,770,
-		3,144,72,0,769,768,1,0,0,0,769,770,1,0,0,0,770,105,1,0,0,0,771,779,5,48,
-		0,0,772,773,5,122,0,0,773,780,3,160,80,0,774,775,5,85,0,0,775,780,3,160,
-		80,0,776,777,3,166,83,0,777,778,3,156,78,0,778,780,1,0,0,0,779,772,1,0,
-		0,0,779,774,1,0,0,0,779,776,1,0,0,0,780,783,1,0,0,0,781,782,5,28,0,0,782,
-		784,3,180,90,0,783,781,1,0,0,0,783,784,1,0,0,0,784,789,1,0,0,0,785,786,
-		5,4,0,0,786,788,3,108,54,0,787,785,1,0,0,0,788,791,1,0,0,0,789,787,1,0,
-		0,0,789,790,1,0,0,0,790,793,1,0,0,0,791,789,1,0,0,0,792,794,3,144,72,0,
-		793,792,1,0,0,0,793,794,1,0,0,0,794,107,1,0,0,0,795,796,5,79,0,0,796,802,
-		3,156,78,0,797,798,5,99,0,0,798,802,3,156,78,0,799,800,5,77,0,0,800,802,
-		3,150,75,0,801,795,1,0,0,0,801,797,1,0,0,0,801,799,1,0,0,0,802,109,1,0,
-		0,0,803,804,5,31,0,0,804,805,3,166,83,0,805,806,5,64,0,0,806,808,3,148,
-		74,0,807,809,3,144,72,0,808,807,1,0,0,0,808,809,1,0,0,0,809,111,1,0,0,
-		0,810,811,5,16,0,0,811,812,3,166,83,0,812,813,5,64,0,0,813,818,3,148,74,
-		0,814,815,5,4,0,0,815,816,5,103,0,0,816,817,5,42,0,0,817,819,5,61,0,0,
-		818,814,1,0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,822,3,144,72,0,821,
-		820,1,0,0,0,821,822,1,0,0,0,822,113,1,0,0,0,823,832,5,45,0,0,824,825,5,
-		43,0,0,825,826,3,166,83,0,826,827,5,122,0,0,827,828,3,166,83,0,828,833,
-		1,0,0,0,829,830,3,166,83,0,830,831,3,156,78,0,831,833,1,0,0,0,832,824,
-		1,0,0,0,832,829,1,0,0,0,833,844,1,0,0,0,834,835,5,6,0,0,835,840,3,116,
-		58,0,836,837,5,5,0,0,837,839,3,116,58,0,838,836,1,0,0,0,839,842,1,0,0,
-		0,840,838,1,0,0,0,840,841,1,0,0,0,841,845,1,0,0,0,842,840,1,0,0,0,843,
-		845,3,124,62,0,844,834,1,0,0,0,844,843,1,0,0,0,845,847,1,0,0,0,846,848,
-		3,144,72,0,847,846,1,0,0,0,847,848,1,0,0,0,848,115,1,0,0,0,849,850,5,57,
-		0,0,850,851,3,166,83,0,851,852,3,156,78,0,852,853,5,4,0,0,853,855,1,0,
-		0,0,854,849,1,0,0,0,854,855,1,0,0,0,855,856,1,0,0,0,856,857,3,152,76,0,
-		857,858,3,166,83,0,858,859,5,64,0,0,859,861,3,148,74,0,860,862,3,120,60,
-		0,861,860,1,0,0,0,861,862,1,0,0,0,862,867,1,0,0,0,863,864,5,4,0,0,864,
-		866,3,118,59,0,865,863,1,0,0,0,866,869,1,0,0,0,867,865,1,0,0,0,867,868,
-		1,0,0,0,868,117,1,0,0,0,869,867,1,0,0,0,870,872,5,120,0,0,871,870,1,0,
-		0,0,871,872,1,0,0,0,872,873,1,0,0,0,873,876,3,120,60,0,874,876,3,122,61,
-		0,875,871,1,0,0,0,875,874,1,0,0,0,876,119,1,0,0,0,877,882,5,81,0,0,878,
-		883,5,42,0,0,879,880,3,166,83,0,880,881,3,156,78,0,881,883,1,0,0,0,882,
-		878,1,0,0,0,882,879,1,0,0,0,883,887,1,0,0,0,884,885,3,166,83,0,885,886,
-		5,121,0,0,886,888,1,0,0,0,887,884,1,0,0,0,887,888,1,0,0,0,888,902,1,0,
-		0,0,889,890,5,66,0,0,890,891,5,125,0,0,891,892,5,81,0,0,892,893,3,166,
-		83,0,893,894,5,60,0,0,894,895,3,166,83,0,895,899,3,156,78,0,896,897,3,
-		166,83,0,897,898,5,121,0,0,898,900,1,0,0,0,899,896,1,0,0,0,899,900,1,0,
-		0,0,900,902,1,0,0,0,901,877,1,0,0,0,901,889,1,0,0,0,902,121,1,0,0,0,903,
-		906,5,141,0,0,904,906,3,174,87,0,905,903,1,0,0,0,905,904,1,0,0,0,906,907,
-		1,0,0,0,907,908,3,158,79,0,908,909,5,89,0,0,909,123,1,0,0,0,910,911,5,
-		80,0,0,911,912,5,122,0,0,912,913,3,166,83,0,913,914,5,4,0,0,914,915,5,
-		64,0,0,915,920,3,148,74,0,916,917,5,4,0,0,917,919,3,126,63,0,918,916,1,
-		0,0,0,919,922,1,0,0,0,920,918,1,0,0,0,920,921,1,0,0,0,921,125,1,0,0,0,
-		922,920,1,0,0,0,923,924,5,102,0,0,924,925,5,113,0,0,925,937,3,156,78,0,
-		926,927,5,93,0,0,927,937,5,84,0,0,928,929,5,66,0,0,929,937,5,125,0,0,930,
-		931,7,9,0,0,931,932,3,166,83,0,932,933,3,156,78,0,933,934,5,109,0,0,934,
-		937,1,0,0,0,935,937,3,122,61,0,936,923,1,0,0,0,936,926,1,0,0,0,936,928,
-		1,0,0,0,936,930,1,0,0,0,936,935,1,0,0,0,937,127,1,0,0,0,938,940,5,44,0,
-		0,939,941,3,132,66,0,940,939,1,0,0,0,941,942,1,0,0,0,942,940,1,0,0,0,942,
-		943,1,0,0,0,943,951,1,0,0,0,944,949,5,4,0,0,945,947,3,134,67,0,946,948,
-		5,4,0,0,947,946,1,0,0,0,947,948,1,0,0,0,948,950,1,0,0,0,949,945,1,0,0,
-		0,949,950,1,0,0,0,950,952,1,0,0,0,951,944,1,0,0,0,951,952,1,0,0,0,952,
-		953,1,0,0,0,953,955,5,131,0,0,954,956,3,132,66,0,955,954,1,0,0,0,956,957,
-		1,0,0,0,957,955,1,0,0,0,957,958,1,0,0,0,958,963,1,0,0,0,959,960,5,4,0,
-		0,960,962,3,130,65,0,961,959,1,0,0,0,962,965,1,0,0,0,963,961,1,0,0,0,963,
-		964,1,0,0,0,964,968,1,0,0,0,965,963,1,0,0,0,966,967,5,6,0,0,967,969,3,
-		136,68,0,968,966,1,0,0,0,968,969,1,0,0,0,969,129,1,0,0,0,970,980,3,134,
-		67,0,971,980,5,74,0,0,972,976,5,89,0,0,973,974,5,119,0,0,974,977,5,114,
-		0,0,975,977,5,104,0,0,976,973,1,0,0,0,976,975,1,0,0,0,977,978,1,0,0,0,
-		978,980,5,105,0,0,979,970,1,0,0,0,979,971,1,0,0,0,979,972,1,0,0,0,980,
-		131,1,0,0,0,981,988,3,180,90,0,982,988,5,84,0,0,983,988,5,92,0,0,984,988,
-		5,42,0,0,985,988,5,43,0,0,986,988,5,118,0,0,987,981,1,0,0,0,987,982,1,
-		0,0,0,987,983,1,0,0,0,987,984,1,0,0,0,987,985,1,0,0,0,987,986,1,0,0,0,
-		988,133,1,0,0,0,989,990,5,58,0,0,990,992,5,65,0,0,991,989,1,0,0,0,991,
-		992,1,0,0,0,992,993,1,0,0,0,993,998,7,9,0,0,994,999,5,42,0,0,995,996,3,
-		166,83,0,996,997,3,156,78,0,997,999,1,0,0,0,998,994,1,0,0,0,998,995,1,
-		0,0,0,999,1006,1,0,0,0,1000,1001,5,43,0,0,1001,1002,3,166,83,0,1002,1003,
-		5,122,0,0,1003,1004,3,166,83,0,1004,1006,1,0,0,0,1005,991,1,0,0,0,1005,
-		1000,1,0,0,0,1006,135,1,0,0,0,1007,1009,3,174,87,0,1008,1007,1,0,0,0,1008,
-		1009,1,0,0,0,1009,1011,1,0,0,0,1010,1012,3,180,90,0,1011,1010,1,0,0,0,
-		1012,1013,1,0,0,0,1013,1011,1,0,0,0,1013,1014,1,0,0,0,1014,1035,1,0,0,
-		0,1015,1016,5,89,0,0,1016,1023,5,73,0,0,1017,1024,5,42,0,0,1018,1020,3,
-		180,90,0,1019,1018,1,0,0,0,1020,1021,1,0,0,0,1021,1019,1,0,0,0,1021,1022,
-		1,0,0,0,1022,1024,1,0,0,0,1023,1017,1,0,0,0,1023,1019,1,0,0,0,1024,1036,
-		1,0,0,0,1025,1033,5,107,0,0,1026,1034,5,42,0,0,1027,1031,3,166,83,0,1028,
-		1032,3,156,78,0,1029,1032,5,118,0,0,1030,1032,3,180,90,0,1031,1028,1,0,
-		0,0,1031,1029,1,0,0,0,1031,1030,1,0,0,0,1032,1034,1,0,0,0,1033,1026,1,
-		0,0,0,1033,1027,1,0,0,0,1034,1036,1,0,0,0,1035,1015,1,0,0,0,1035,1025,
-		1,0,0,0,1035,1036,1,0,0,0,1036,137,1,0,0,0,1037,1038,5,25,0,0,1038,1048,
-		3,140,70,0,1039,1040,5,35,0,0,1040,1044,3,160,80,0,1041,1042,5,4,0,0,1042,
-		1043,5,132,0,0,1043,1045,3,160,80,0,1044,1041,1,0,0,0,1044,1045,1,0,0,
-		0,1045,1049,1,0,0,0,1046,1047,7,6,0,0,1047,1049,3,140,70,0,1048,1039,1,
-		0,0,0,1048,1046,1,0,0,0,1049,139,1,0,0,0,1050,1061,3,160,80,0,1051,1053,
-		5,141,0,0,1052,1051,1,0,0,0,1052,1053,1,0,0,0,1053,1054,1,0,0,0,1054,1058,
-		7,2,0,0,1055,1057,3,142,71,0,1056,1055,1,0,0,0,1057,1060,1,0,0,0,1058,
-		1056,1,0,0,0,1058,1059,1,0,0,0,1059,1062,1,0,0,0,1060,1058,1,0,0,0,1061,
-		1052,1,0,0,0,1061,1062,1,0,0,0,1062,141,1,0,0,0,1063,1064,3,172,86,0,1064,
-		1066,3,170,85,0,1065,1067,7,2,0,0,1066,1065,1,0,0,0,1066,1067,1,0,0,0,
-		1067,143,1,0,0,0,1068,1069,5,9,0,0,1069,1074,3,146,73,0,1070,1071,5,4,
-		0,0,1071,1073,3,146,73,0,1072,1070,1,0,0,0,1073,1076,1,0,0,0,1074,1072,
-		1,0,0,0,1074,1075,1,0,0,0,1075,1082,1,0,0,0,1076,1074,1,0,0,0,1077,1078,
-		5,133,0,0,1078,1079,5,124,0,0,1079,1083,7,1,0,0,1080,1081,5,131,0,0,1081,
-		1083,5,68,0,0,1082,1077,1,0,0,0,1082,1080,1,0,0,0,1082,1083,1,0,0,0,1083,
-		145,1,0,0,0,1084,1091,3,166,83,0,1085,1087,3,180,90,0,1086,1085,1,0,0,
-		0,1087,1088,1,0,0,0,1088,1086,1,0,0,0,1088,1089,1,0,0,0,1089,1092,1,0,
-		0,0,1090,1092,5,118,0,0,1091,1086,1,0,0,0,1091,1090,1,0,0,0,1091,1092,
-		1,0,0,0,1092,147,1,0,0,0,1093,1094,5,19,0,0,1094,1100,5,76,0,0,1095,1097,
-		3,180,90,0,1096,1098,5,75,0,0,1097,1096,1,0,0,0,1097,1098,1,0,0,0,1098,
-		1100,1,0,0,0,1099,1093,1,0,0,0,1099,1095,1,0,0,0,1100,149,1,0,0,0,1101,
-		1102,7,10,0,0,1102,151,1,0,0,0,1103,1104,7,11,0,0,1104,153,1,0,0,0,1105,
-		1107,3,180,90,0,1106,1105,1,0,0,0,1107,1108,1,0,0,0,1108,1106,1,0,0,0,
-		1108,1109,1,0,0,0,1109,155,1,0,0,0,1110,1111,7,12,0,0,1111,157,1,0,0,0,
-		1112,1113,7,13,0,0,1113,159,1,0,0,0,1114,1118,3,164,82,0,1115,1117,3,162,
-		81,0,1116,1115,1,0,0,0,1117,1120,1,0,0,0,1118,1116,1,0,0,0,1118,1119,1,
-		0,0,0,1119,161,1,0,0,0,1120,1118,1,0,0,0,1121,1122,3,172,86,0,1122,1123,
-		3,164,82,0,1123,163,1,0,0,0,1124,1126,3,174,87,0,1125,1127,3,178,89,0,
-		1126,1125,1,0,0,0,1126,1127,1,0,0,0,1127,1134,1,0,0,0,1128,1134,3,180,
-		90,0,1129,1130,5,7,0,0,1130,1131,3,160,80,0,1131,1132,5,8,0,0,1132,1134,
-		1,0,0,0,1133,1124,1,0,0,0,1133,1128,1,0,0,0,1133,1129,1,0,0,0,1134,165,
-		1,0,0,0,1135,1139,3,170,85,0,1136,1138,3,168,84,0,1137,1136,1,0,0,0,1138,
-		1141,1,0,0,0,1139,1137,1,0,0,0,1139,1140,1,0,0,0,1140,167,1,0,0,0,1141,
-		1139,1,0,0,0,1142,1143,3,172,86,0,1143,1144,3,170,85,0,1144,169,1,0,0,
-		0,1145,1152,3,174,87,0,1146,1152,3,180,90,0,1147,1148,5,7,0,0,1148,1149,
-		3,166,83,0,1149,1150,5,8,0,0,1150,1152,1,0,0,0,1151,1145,1,0,0,0,1151,
-		1146,1,0,0,0,1151,1147,1,0,0,0,1152,171,1,0,0,0,1153,1154,7,14,0,0,1154,
-		173,1,0,0,0,1155,1167,3,176,88,0,1156,1157,5,7,0,0,1157,1162,3,176,88,
-		0,1158,1159,5,4,0,0,1159,1161,3,176,88,0,1160,1158,1,0,0,0,1161,1164,1,
-		0,0,0,1162,1160,1,0,0,0,1162,1163,1,0,0,0,1163,1165,1,0,0,0,1164,1162,
-		1,0,0,0,1165,1166,5,8,0,0,1166,1168,1,0,0,0,1167,1156,1,0,0,0,1167,1168,
-		1,0,0,0,1168,175,1,0,0,0,1169,1171,5,142,0,0,1170,1172,5,143,0,0,1171,
-		1170,1,0,0,0,1171,1172,1,0,0,0,1172,1175,1,0,0,0,1173,1175,5,143,0,0,1174,
-		1169,1,0,0,0,1174,1173,1,0,0,0,1175,177,1,0,0,0,1176,1177,7,15,0,0,1177,
-		179,1,0,0,0,1178,1179,7,16,0,0,1179,181,1,0,0,0,142,227,242,253,261,263,
-		279,285,294,296,321,331,340,346,358,375,377,383,392,400,430,441,455,461,
-		466,469,479,487,497,506,509,514,520,527,534,539,551,555,569,578,589,592,
-		597,604,609,616,626,629,633,642,645,650,654,657,661,663,666,668,673,679,
-		683,687,690,698,705,712,714,720,726,733,735,743,745,755,764,766,769,779,
-		783,789,793,801,808,818,821,832,840,844,847,854,861,867,871,875,882,887,
-		899,901,905,920,936,942,947,949,951,957,963,968,976,979,987,991,998,1005,
-		1008,1013,1021,1023,1031,1033,1035,1044,1048,1052,1058,1061,1066,1074,
-		1082,1088,1091,1097,1099,1108,1118,1126,1133,1139,1151,1162,1167,1171,
-		1174
+		3,25,408,8,25,1,26,1,26,1,26,1,26,1,26,1,27,1,27,1,27,1,27,1,27,1,28,1,
+		28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,3,28,433,8,28,
+		1,29,1,29,1,29,1,29,1,29,1,29,1,29,5,29,442,8,29,10,29,12,29,445,9,29,
+		1,30,1,30,1,30,1,30,1,31,1,31,1,31,1,31,1,31,1,31,1,31,3,31,458,8,31,1,
+		31,1,31,1,31,1,31,3,31,464,8,31,1,32,1,32,1,32,3,32,469,8,32,1,32,3,32,
+		472,8,32,1,33,1,33,1,33,1,33,1,33,1,33,1,33,1,33,3,33,482,8,33,1,33,1,
+		33,1,33,1,33,1,33,1,33,3,33,490,8,33,1,33,1,33,1,33,1,33,1,33,1,33,5,33,
+		498,8,33,10,33,12,33,501,9,33,1,33,1,33,1,33,1,33,5,33,507,8,33,10,33,
+		12,33,510,9,33,3,33,512,8,33,1,34,4,34,515,8,34,11,34,12,34,516,1,34,1,
+		34,5,34,521,8,34,10,34,12,34,524,9,34,1,35,1,35,1,35,1,35,3,35,530,8,35,
+		1,36,1,36,1,36,1,36,1,36,3,36,537,8,36,1,37,1,37,1,37,3,37,542,8,37,1,
+		38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,3,38,554,8,38,1,38,1,38,
+		3,38,558,8,38,1,39,1,39,1,39,1,39,1,39,1,40,1,40,1,40,1,40,1,40,5,40,570,
+		8,40,10,40,12,40,573,9,40,1,41,1,41,1,41,1,41,1,41,1,41,3,41,581,8,41,
+		1,42,1,42,1,42,1,43,1,43,1,43,1,43,1,44,1,44,3,44,592,8,44,1,44,3,44,595,
+		8,44,1,44,1,44,1,44,3,44,600,8,44,1,45,1,45,1,45,1,45,1,45,3,45,607,8,
+		45,1,45,1,45,1,45,3,45,612,8,45,1,46,1,46,1,46,5,46,617,8,46,10,46,12,
+		46,620,9,46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,629,8,47,1,47,3,47,
+		632,8,47,1,47,1,47,3,47,636,8,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,
+		47,645,8,47,1,47,3,47,648,8,47,1,47,4,47,651,8,47,11,47,12,47,652,1,47,
+		1,47,3,47,657,8,47,1,47,3,47,660,8,47,1,47,1,47,3,47,664,8,47,3,47,666,
+		8,47,1,47,3,47,669,8,47,3,47,671,8,47,1,48,4,48,674,8,48,11,48,12,48,675,
+		1,48,1,48,5,48,680,8,48,10,48,12,48,683,9,48,1,48,3,48,686,8,48,1,49,1,
+		49,3,49,690,8,49,1,49,3,49,693,8,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,
+		701,8,50,1,51,1,51,1,51,5,51,706,8,51,10,51,12,51,709,9,51,1,51,1,51,4,
+		51,713,8,51,11,51,12,51,714,3,51,717,8,51,1,51,1,51,1,51,1,51,3,51,723,
+		8,51,1,51,1,51,5,51,727,8,51,10,51,12,51,730,9,51,1,51,1,51,4,51,734,8,
+		51,11,51,12,51,735,3,51,738,8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,746,
+		8,51,3,51,748,8,51,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,758,8,
+		52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,767,8,52,3,52,769,8,52,1,52,
+		3,52,772,8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,782,8,53,1,
+		53,1,53,3,53,786,8,53,1,53,1,53,5,53,790,8,53,10,53,12,53,793,9,53,1,53,
+		3,53,796,8,53,1,54,1,54,1,54,1,54,1,54,1,54,3,54,804,8,54,1,55,1,55,1,
+		55,1,55,1,55,3,55,811,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,
+		821,8,56,1,56,3,56,824,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,
+		57,3,57,835,8,57,1,57,1,57,1,57,1,57,5,57,841,8,57,10,57,12,57,844,9,57,
+		1,57,3,57,847,8,57,1,57,3,57,850,8,57,1,58,1,58,1,58,1,58,1,58,3,58,857,
+		8,58,1,58,1,58,1,58,1,58,1,58,3,58,864,8,58,1,58,1,58,5,58,868,8,58,10,
+		58,12,58,871,9,58,1,59,3,59,874,8,59,1,59,1,59,3,59,878,8,59,1,60,1,60,
+		1,60,1,60,1,60,3,60,885,8,60,1,60,1,60,1,60,3,60,890,8,60,1,60,1,60,1,
+		60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,902,8,60,3,60,904,8,60,1,61,
+		1,61,3,61,908,8,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,
+		62,5,62,921,8,62,10,62,12,62,924,9,62,1,63,1,63,1,63,1,63,1,63,1,63,1,
+		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,939,8,63,1,64,1,64,4,64,943,8,64,
+		11,64,12,64,944,1,64,1,64,1,64,3,64,950,8,64,3,64,952,8,64,3,64,954,8,
+		64,1,64,1,64,4,64,958,8,64,11,64,12,64,959,1,64,1,64,5,64,964,8,64,10,
+		64,12,64,967,9,64,1,64,1,64,3,64,971,8,64,1,65,1,65,1,65,1,65,1,65,1,65,
+		3,65,979,8,65,1,65,3,65,982,8,65,1,66,1,66,1,66,1,66,1,66,1,66,3,66,990,
+		8,66,1,67,1,67,3,67,994,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1001,8,67,1,
+		67,1,67,1,67,1,67,1,67,3,67,1008,8,67,1,68,3,68,1011,8,68,1,68,4,68,1014,
+		8,68,11,68,12,68,1015,1,68,1,68,1,68,1,68,4,68,1022,8,68,11,68,12,68,1023,
+		3,68,1026,8,68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1034,8,68,3,68,1036,
+		8,68,3,68,1038,8,68,1,69,1,69,1,69,1,69,1,69,1,69,1,69,3,69,1047,8,69,
+		1,69,1,69,3,69,1051,8,69,1,70,1,70,3,70,1055,8,70,1,70,1,70,5,70,1059,
+		8,70,10,70,12,70,1062,9,70,3,70,1064,8,70,1,71,1,71,1,71,3,71,1069,8,71,
+		1,72,1,72,1,72,1,72,5,72,1075,8,72,10,72,12,72,1078,9,72,1,72,1,72,1,72,
+		1,72,1,72,3,72,1085,8,72,1,73,1,73,4,73,1089,8,73,11,73,12,73,1090,1,73,
+		3,73,1094,8,73,1,74,1,74,1,74,1,74,3,74,1100,8,74,3,74,1102,8,74,1,75,
+		1,75,1,76,1,76,1,77,4,77,1109,8,77,11,77,12,77,1110,1,78,1,78,1,79,1,79,
+		1,80,1,80,5,80,1119,8,80,10,80,12,80,1122,9,80,1,81,1,81,1,81,1,82,1,82,
+		3,82,1129,8,82,1,82,1,82,1,82,1,82,1,82,3,82,1136,8,82,1,83,1,83,5,83,
+		1140,8,83,10,83,12,83,1143,9,83,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,
+		1,85,3,85,1154,8,85,1,86,1,86,1,87,1,87,1,87,1,87,1,87,5,87,1163,8,87,
+		10,87,12,87,1166,9,87,1,87,1,87,3,87,1170,8,87,1,88,1,88,3,88,1174,8,88,
+		1,88,3,88,1177,8,88,1,89,1,89,1,90,1,90,1,90,0,0,91,0,2,4,6,8,10,12,14,
+		16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,
+		64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
+		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
+		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
+		180,0,17,2,0,137,138,140,141,2,0,20,20,67,67,2,0,43,43,119,119,2,0,137,
+		137,140,140,2,0,88,88,131,131,2,0,72,72,128,128,2,0,62,62,91,91,2,0,32,
+		32,41,41,4,0,84,84,92,92,98,98,115,115,2,0,84,84,92,92,2,0,114,114,135,
+		135,2,0,70,70,90,90,1,0,42,43,1,0,118,119,2,0,10,12,14,14,4,0,89,89,136,
+		136,138,139,141,141,22,0,15,18,20,30,32,41,44,55,57,59,61,62,65,69,71,
+		79,81,83,86,88,91,91,93,107,109,113,115,115,118,118,121,122,124,126,128,
+		131,133,133,137,137,140,140,142,142,1305,0,182,1,0,0,0,2,185,1,0,0,0,4,
+		227,1,0,0,0,6,229,1,0,0,0,8,232,1,0,0,0,10,235,1,0,0,0,12,242,1,0,0,0,
+		14,244,1,0,0,0,16,247,1,0,0,0,18,263,1,0,0,0,20,265,1,0,0,0,22,268,1,0,
+		0,0,24,271,1,0,0,0,26,274,1,0,0,0,28,276,1,0,0,0,30,296,1,0,0,0,32,298,
+		1,0,0,0,34,302,1,0,0,0,36,323,1,0,0,0,38,326,1,0,0,0,40,358,1,0,0,0,42,
+		360,1,0,0,0,44,365,1,0,0,0,46,386,1,0,0,0,48,394,1,0,0,0,50,402,1,0,0,
+		0,52,409,1,0,0,0,54,414,1,0,0,0,56,419,1,0,0,0,58,434,1,0,0,0,60,446,1,
+		0,0,0,62,463,1,0,0,0,64,465,1,0,0,0,66,511,1,0,0,0,68,514,1,0,0,0,70,529,
+		1,0,0,0,72,531,1,0,0,0,74,538,1,0,0,0,76,557,1,0,0,0,78,559,1,0,0,0,80,
+		564,1,0,0,0,82,580,1,0,0,0,84,582,1,0,0,0,86,585,1,0,0,0,88,589,1,0,0,
+		0,90,601,1,0,0,0,92,613,1,0,0,0,94,670,1,0,0,0,96,685,1,0,0,0,98,692,1,
+		0,0,0,100,700,1,0,0,0,102,702,1,0,0,0,104,749,1,0,0,0,106,773,1,0,0,0,
+		108,803,1,0,0,0,110,805,1,0,0,0,112,812,1,0,0,0,114,825,1,0,0,0,116,856,
+		1,0,0,0,118,877,1,0,0,0,120,903,1,0,0,0,122,907,1,0,0,0,124,912,1,0,0,
+		0,126,938,1,0,0,0,128,940,1,0,0,0,130,981,1,0,0,0,132,989,1,0,0,0,134,
+		1007,1,0,0,0,136,1010,1,0,0,0,138,1039,1,0,0,0,140,1052,1,0,0,0,142,1065,
+		1,0,0,0,144,1070,1,0,0,0,146,1086,1,0,0,0,148,1101,1,0,0,0,150,1103,1,
+		0,0,0,152,1105,1,0,0,0,154,1108,1,0,0,0,156,1112,1,0,0,0,158,1114,1,0,
+		0,0,160,1116,1,0,0,0,162,1123,1,0,0,0,164,1135,1,0,0,0,166,1137,1,0,0,
+		0,168,1144,1,0,0,0,170,1153,1,0,0,0,172,1155,1,0,0,0,174,1157,1,0,0,0,
+		176,1176,1,0,0,0,178,1178,1,0,0,0,180,1180,1,0,0,0,182,183,3,4,2,0,183,
+		184,5,0,0,1,184,1,1,0,0,0,185,186,3,144,72,0,186,187,5,0,0,1,187,3,1,0,
+		0,0,188,228,3,6,3,0,189,228,3,8,4,0,190,228,3,10,5,0,191,228,3,14,7,0,
+		192,228,3,16,8,0,193,228,3,20,10,0,194,228,3,22,11,0,195,228,3,24,12,0,
+		196,228,3,26,13,0,197,228,3,28,14,0,198,228,3,32,16,0,199,228,3,34,17,
+		0,200,228,3,38,19,0,201,228,3,42,21,0,202,228,3,44,22,0,203,228,3,64,32,
+		0,204,228,3,72,36,0,205,228,3,74,37,0,206,228,3,76,38,0,207,228,3,78,39,
+		0,208,228,3,80,40,0,209,228,3,84,42,0,210,228,3,86,43,0,211,228,3,88,44,
+		0,212,228,3,90,45,0,213,228,3,104,52,0,214,228,3,106,53,0,215,228,3,110,
+		55,0,216,228,3,112,56,0,217,228,3,114,57,0,218,228,3,128,64,0,219,228,
+		3,138,69,0,220,228,3,46,23,0,221,228,3,48,24,0,222,228,3,50,25,0,223,228,
+		3,52,26,0,224,228,3,56,28,0,225,228,3,58,29,0,226,228,3,54,27,0,227,188,
+		1,0,0,0,227,189,1,0,0,0,227,190,1,0,0,0,227,191,1,0,0,0,227,192,1,0,0,
+		0,227,193,1,0,0,0,227,194,1,0,0,0,227,195,1,0,0,0,227,196,1,0,0,0,227,
+		197,1,0,0,0,227,198,1,0,0,0,227,199,1,0,0,0,227,200,1,0,0,0,227,201,1,
+		0,0,0,227,202,1,0,0,0,227,203,1,0,0,0,227,204,1,0,0,0,227,205,1,0,0,0,
+		227,206,1,0,0,0,227,207,1,0,0,0,227,208,1,0,0,0,227,209,1,0,0,0,227,210,
+		1,0,0,0,227,211,1,0,0,0,227,212,1,0,0,0,227,213,1,0,0,0,227,214,1,0,0,
+		0,227,215,1,0,0,0,227,216,1,0,0,0,227,217,1,0,0,0,227,218,1,0,0,0,227,
+		219,1,0,0,0,227,220,1,0,0,0,227,221,1,0,0,0,227,222,1,0,0,0,227,223,1,
+		0,0,0,227,224,1,0,0,0,227,225,1,0,0,0,227,226,1,0,0,0,228,5,1,0,0,0,229,
+		230,5,36,0,0,230,231,3,176,88,0,231,7,1,0,0,0,232,233,5,38,0,0,233,234,
+		5,147,0,0,234,9,1,0,0,0,235,236,5,52,0,0,236,237,3,12,6,0,237,11,1,0,0,
+		0,238,243,5,143,0,0,239,243,5,146,0,0,240,243,5,147,0,0,241,243,3,180,
+		90,0,242,238,1,0,0,0,242,239,1,0,0,0,242,240,1,0,0,0,242,241,1,0,0,0,243,
+		13,1,0,0,0,244,245,5,50,0,0,245,246,3,180,90,0,246,15,1,0,0,0,247,248,
+		5,46,0,0,248,253,3,18,9,0,249,250,5,4,0,0,250,252,3,18,9,0,251,249,1,0,
+		0,0,252,255,1,0,0,0,253,251,1,0,0,0,253,254,1,0,0,0,254,17,1,0,0,0,255,
+		253,1,0,0,0,256,264,3,180,90,0,257,264,5,147,0,0,258,261,5,143,0,0,259,
+		262,3,180,90,0,260,262,5,14,0,0,261,259,1,0,0,0,261,260,1,0,0,0,261,262,
+		1,0,0,0,262,264,1,0,0,0,263,256,1,0,0,0,263,257,1,0,0,0,263,258,1,0,0,
+		0,264,19,1,0,0,0,265,266,5,47,0,0,266,267,5,147,0,0,267,21,1,0,0,0,268,
+		269,5,37,0,0,269,270,5,147,0,0,270,23,1,0,0,0,271,272,5,53,0,0,272,273,
+		3,180,90,0,273,25,1,0,0,0,274,275,5,3,0,0,275,27,1,0,0,0,276,277,5,55,
+		0,0,277,279,3,180,90,0,278,280,5,147,0,0,279,278,1,0,0,0,279,280,1,0,0,
+		0,280,285,1,0,0,0,281,282,5,4,0,0,282,284,3,30,15,0,283,281,1,0,0,0,284,
+		287,1,0,0,0,285,283,1,0,0,0,285,286,1,0,0,0,286,29,1,0,0,0,287,285,1,0,
+		0,0,288,289,5,130,0,0,289,297,3,176,88,0,290,294,3,176,88,0,291,295,7,
+		0,0,0,292,293,5,13,0,0,293,295,5,82,0,0,294,291,1,0,0,0,294,292,1,0,0,
+		0,295,297,1,0,0,0,296,288,1,0,0,0,296,290,1,0,0,0,297,31,1,0,0,0,298,299,
+		5,30,0,0,299,300,3,176,88,0,300,301,5,139,0,0,301,33,1,0,0,0,302,303,5,
+		29,0,0,303,304,3,154,77,0,304,305,5,6,0,0,305,306,3,176,88,0,306,321,3,
+		158,79,0,307,308,5,60,0,0,308,309,3,176,88,0,309,310,3,156,78,0,310,311,
+		5,123,0,0,311,312,3,36,18,0,312,322,1,0,0,0,313,314,5,123,0,0,314,315,
+		3,36,18,0,315,316,5,4,0,0,316,317,3,176,88,0,317,318,3,156,78,0,318,319,
+		5,123,0,0,319,320,3,36,18,0,320,322,1,0,0,0,321,307,1,0,0,0,321,313,1,
+		0,0,0,322,35,1,0,0,0,323,324,3,176,88,0,324,325,3,178,89,0,325,37,1,0,
+		0,0,326,327,5,51,0,0,327,331,3,154,77,0,328,329,5,4,0,0,329,330,5,98,0,
+		0,330,332,5,42,0,0,331,328,1,0,0,0,331,332,1,0,0,0,332,333,1,0,0,0,333,
+		334,5,6,0,0,334,335,5,67,0,0,335,340,3,176,88,0,336,341,5,69,0,0,337,338,
+		5,71,0,0,338,339,5,99,0,0,339,341,5,22,0,0,340,336,1,0,0,0,340,337,1,0,
+		0,0,340,341,1,0,0,0,341,346,1,0,0,0,342,343,5,4,0,0,343,345,3,40,20,0,
+		344,342,1,0,0,0,345,348,1,0,0,0,346,344,1,0,0,0,346,347,1,0,0,0,347,39,
+		1,0,0,0,348,346,1,0,0,0,349,350,5,84,0,0,350,351,5,118,0,0,351,352,5,89,
+		0,0,352,353,5,145,0,0,353,359,7,1,0,0,354,355,5,99,0,0,355,356,5,89,0,
+		0,356,357,5,120,0,0,357,359,5,86,0,0,358,349,1,0,0,0,358,354,1,0,0,0,359,
+		41,1,0,0,0,360,361,5,35,0,0,361,362,3,180,90,0,362,363,5,91,0,0,363,364,
+		3,160,80,0,364,43,1,0,0,0,365,366,5,22,0,0,366,367,3,180,90,0,367,377,
+		5,91,0,0,368,369,7,2,0,0,369,370,5,85,0,0,370,378,3,160,80,0,371,375,3,
+		160,80,0,372,373,7,2,0,0,373,374,5,85,0,0,374,376,3,160,80,0,375,372,1,
+		0,0,0,375,376,1,0,0,0,376,378,1,0,0,0,377,368,1,0,0,0,377,371,1,0,0,0,
+		378,383,1,0,0,0,379,380,5,4,0,0,380,382,3,62,31,0,381,379,1,0,0,0,382,
+		385,1,0,0,0,383,381,1,0,0,0,383,384,1,0,0,0,384,45,1,0,0,0,385,383,1,0,
+		0,0,386,392,5,21,0,0,387,388,5,134,0,0,388,389,5,125,0,0,389,393,7,1,0,
+		0,390,391,5,132,0,0,391,393,5,68,0,0,392,387,1,0,0,0,392,390,1,0,0,0,393,
+		47,1,0,0,0,394,400,5,18,0,0,395,396,3,180,90,0,396,397,5,4,0,0,397,398,
+		3,178,89,0,398,401,1,0,0,0,399,401,5,147,0,0,400,395,1,0,0,0,400,399,1,
+		0,0,0,401,49,1,0,0,0,402,403,5,24,0,0,403,404,3,180,90,0,404,405,5,91,
+		0,0,405,407,3,160,80,0,406,408,5,93,0,0,407,406,1,0,0,0,407,408,1,0,0,
+		0,408,51,1,0,0,0,409,410,5,27,0,0,410,411,3,180,90,0,411,412,5,91,0,0,
+		412,413,3,140,70,0,413,53,1,0,0,0,414,415,5,15,0,0,415,416,3,180,90,0,
+		416,417,5,6,0,0,417,418,5,147,0,0,418,55,1,0,0,0,419,420,5,49,0,0,420,
+		421,3,154,77,0,421,422,5,6,0,0,422,423,3,176,88,0,423,424,3,158,79,0,424,
+		425,5,60,0,0,425,426,3,176,88,0,426,427,3,156,78,0,427,428,5,129,0,0,428,
+		429,3,176,88,0,429,432,7,3,0,0,430,431,5,4,0,0,431,433,3,180,90,0,432,
+		430,1,0,0,0,432,433,1,0,0,0,433,57,1,0,0,0,434,435,5,33,0,0,435,436,3,
+		18,9,0,436,437,5,6,0,0,437,438,3,180,90,0,438,443,3,60,30,0,439,440,5,
+		4,0,0,440,442,3,60,30,0,441,439,1,0,0,0,442,445,1,0,0,0,443,441,1,0,0,
+		0,443,444,1,0,0,0,444,59,1,0,0,0,445,443,1,0,0,0,446,447,3,176,88,0,447,
+		448,3,178,89,0,448,449,7,4,0,0,449,61,1,0,0,0,450,464,5,100,0,0,451,464,
+		5,79,0,0,452,453,5,97,0,0,453,454,5,101,0,0,454,457,3,170,85,0,455,456,
+		5,10,0,0,456,458,3,170,85,0,457,455,1,0,0,0,457,458,1,0,0,0,458,464,1,
+		0,0,0,459,460,5,113,0,0,460,464,7,5,0,0,461,462,5,133,0,0,462,464,3,160,
+		80,0,463,450,1,0,0,0,463,451,1,0,0,0,463,452,1,0,0,0,463,459,1,0,0,0,463,
+		461,1,0,0,0,464,63,1,0,0,0,465,466,5,39,0,0,466,468,3,180,90,0,467,469,
+		3,66,33,0,468,467,1,0,0,0,468,469,1,0,0,0,469,471,1,0,0,0,470,472,3,144,
+		72,0,471,470,1,0,0,0,471,472,1,0,0,0,472,65,1,0,0,0,473,474,5,28,0,0,474,
+		475,3,180,90,0,475,476,5,6,0,0,476,481,3,166,83,0,477,478,3,158,79,0,478,
+		479,5,64,0,0,479,480,3,148,74,0,480,482,1,0,0,0,481,477,1,0,0,0,481,482,
+		1,0,0,0,482,512,1,0,0,0,483,484,5,91,0,0,484,485,3,180,90,0,485,489,5,
+		95,0,0,486,487,5,4,0,0,487,488,5,124,0,0,488,490,5,107,0,0,489,486,1,0,
+		0,0,489,490,1,0,0,0,490,512,1,0,0,0,491,492,5,109,0,0,492,493,5,128,0,
+		0,493,494,5,59,0,0,494,499,3,68,34,0,495,496,5,60,0,0,496,498,3,68,34,
+		0,497,495,1,0,0,0,498,501,1,0,0,0,499,497,1,0,0,0,499,500,1,0,0,0,500,
+		502,1,0,0,0,501,499,1,0,0,0,502,503,5,6,0,0,503,508,3,136,68,0,504,505,
+		5,4,0,0,505,507,3,136,68,0,506,504,1,0,0,0,507,510,1,0,0,0,508,506,1,0,
+		0,0,508,509,1,0,0,0,509,512,1,0,0,0,510,508,1,0,0,0,511,473,1,0,0,0,511,
+		483,1,0,0,0,511,491,1,0,0,0,512,67,1,0,0,0,513,515,3,132,66,0,514,513,
+		1,0,0,0,515,516,1,0,0,0,516,514,1,0,0,0,516,517,1,0,0,0,517,522,1,0,0,
+		0,518,519,5,4,0,0,519,521,3,70,35,0,520,518,1,0,0,0,521,524,1,0,0,0,522,
+		520,1,0,0,0,522,523,1,0,0,0,523,69,1,0,0,0,524,522,1,0,0,0,525,530,3,134,
+		67,0,526,527,3,150,75,0,527,528,5,83,0,0,528,530,1,0,0,0,529,525,1,0,0,
+		0,529,526,1,0,0,0,530,71,1,0,0,0,531,532,5,17,0,0,532,533,5,132,0,0,533,
+		534,3,166,83,0,534,536,3,158,79,0,535,537,3,144,72,0,536,535,1,0,0,0,536,
+		537,1,0,0,0,537,73,1,0,0,0,538,539,5,20,0,0,539,541,3,166,83,0,540,542,
+		3,144,72,0,541,540,1,0,0,0,541,542,1,0,0,0,542,75,1,0,0,0,543,544,5,28,
+		0,0,544,545,5,87,0,0,545,546,3,148,74,0,546,547,7,6,0,0,547,548,3,180,
+		90,0,548,558,1,0,0,0,549,550,5,19,0,0,550,554,5,76,0,0,551,552,7,7,0,0,
+		552,554,5,75,0,0,553,549,1,0,0,0,553,551,1,0,0,0,554,555,1,0,0,0,555,556,
+		7,6,0,0,556,558,3,180,90,0,557,543,1,0,0,0,557,553,1,0,0,0,558,77,1,0,
+		0,0,559,560,5,34,0,0,560,561,5,98,0,0,561,562,5,42,0,0,562,563,3,180,90,
+		0,563,79,1,0,0,0,564,565,5,23,0,0,565,566,5,6,0,0,566,571,3,82,41,0,567,
+		568,5,4,0,0,568,570,3,82,41,0,569,567,1,0,0,0,570,573,1,0,0,0,571,569,
+		1,0,0,0,571,572,1,0,0,0,572,81,1,0,0,0,573,571,1,0,0,0,574,575,5,116,0,
+		0,575,581,3,166,83,0,576,577,3,166,83,0,577,578,5,85,0,0,578,579,3,180,
+		90,0,579,581,1,0,0,0,580,574,1,0,0,0,580,576,1,0,0,0,581,83,1,0,0,0,582,
+		583,5,26,0,0,583,584,5,102,0,0,584,85,1,0,0,0,585,586,5,54,0,0,586,587,
+		5,89,0,0,587,588,5,78,0,0,588,87,1,0,0,0,589,591,5,42,0,0,590,592,3,166,
+		83,0,591,590,1,0,0,0,591,592,1,0,0,0,592,594,1,0,0,0,593,595,3,150,75,
+		0,594,593,1,0,0,0,594,595,1,0,0,0,595,596,1,0,0,0,596,597,5,6,0,0,597,
+		599,3,92,46,0,598,600,3,144,72,0,599,598,1,0,0,0,599,600,1,0,0,0,600,89,
+		1,0,0,0,601,602,5,43,0,0,602,603,3,166,83,0,603,604,5,123,0,0,604,606,
+		3,166,83,0,605,607,3,150,75,0,606,605,1,0,0,0,606,607,1,0,0,0,607,608,
+		1,0,0,0,608,609,5,6,0,0,609,611,3,92,46,0,610,612,3,144,72,0,611,610,1,
+		0,0,0,611,612,1,0,0,0,612,91,1,0,0,0,613,618,3,94,47,0,614,615,5,4,0,0,
+		615,617,3,94,47,0,616,614,1,0,0,0,617,620,1,0,0,0,618,616,1,0,0,0,618,
+		619,1,0,0,0,619,93,1,0,0,0,620,618,1,0,0,0,621,622,5,7,0,0,622,623,3,92,
+		46,0,623,628,5,8,0,0,624,625,3,166,83,0,625,626,5,122,0,0,626,629,1,0,
+		0,0,627,629,3,100,50,0,628,624,1,0,0,0,628,627,1,0,0,0,628,629,1,0,0,0,
+		629,631,1,0,0,0,630,632,3,102,51,0,631,630,1,0,0,0,631,632,1,0,0,0,632,
+		671,1,0,0,0,633,635,5,116,0,0,634,636,3,166,83,0,635,634,1,0,0,0,635,636,
+		1,0,0,0,636,671,1,0,0,0,637,638,5,117,0,0,638,639,5,107,0,0,639,671,3,
+		166,83,0,640,644,5,31,0,0,641,642,5,120,0,0,642,645,5,112,0,0,643,645,
+		3,166,83,0,644,641,1,0,0,0,644,643,1,0,0,0,645,671,1,0,0,0,646,648,3,174,
+		87,0,647,646,1,0,0,0,647,648,1,0,0,0,648,665,1,0,0,0,649,651,3,180,90,
+		0,650,649,1,0,0,0,651,652,1,0,0,0,652,650,1,0,0,0,652,653,1,0,0,0,653,
+		659,1,0,0,0,654,656,3,152,76,0,655,657,3,98,49,0,656,655,1,0,0,0,656,657,
+		1,0,0,0,657,660,1,0,0,0,658,660,3,96,48,0,659,654,1,0,0,0,659,658,1,0,
+		0,0,659,660,1,0,0,0,660,666,1,0,0,0,661,663,3,152,76,0,662,664,3,98,49,
+		0,663,662,1,0,0,0,663,664,1,0,0,0,664,666,1,0,0,0,665,650,1,0,0,0,665,
+		661,1,0,0,0,666,668,1,0,0,0,667,669,3,102,51,0,668,667,1,0,0,0,668,669,
+		1,0,0,0,669,671,1,0,0,0,670,621,1,0,0,0,670,633,1,0,0,0,670,637,1,0,0,
+		0,670,640,1,0,0,0,670,647,1,0,0,0,671,95,1,0,0,0,672,674,3,168,84,0,673,
+		672,1,0,0,0,674,675,1,0,0,0,675,673,1,0,0,0,675,676,1,0,0,0,676,686,1,
+		0,0,0,677,681,3,174,87,0,678,680,3,168,84,0,679,678,1,0,0,0,680,683,1,
+		0,0,0,681,679,1,0,0,0,681,682,1,0,0,0,682,686,1,0,0,0,683,681,1,0,0,0,
+		684,686,3,100,50,0,685,673,1,0,0,0,685,677,1,0,0,0,685,684,1,0,0,0,686,
+		97,1,0,0,0,687,689,3,166,83,0,688,690,5,80,0,0,689,688,1,0,0,0,689,690,
+		1,0,0,0,690,693,1,0,0,0,691,693,3,100,50,0,692,687,1,0,0,0,692,691,1,0,
+		0,0,693,99,1,0,0,0,694,701,5,56,0,0,695,701,5,63,0,0,696,697,5,127,0,0,
+		697,698,3,166,83,0,698,699,5,111,0,0,699,701,1,0,0,0,700,694,1,0,0,0,700,
+		695,1,0,0,0,700,696,1,0,0,0,701,101,1,0,0,0,702,747,5,89,0,0,703,707,7,
+		8,0,0,704,706,3,180,90,0,705,704,1,0,0,0,706,709,1,0,0,0,707,705,1,0,0,
+		0,707,708,1,0,0,0,708,716,1,0,0,0,709,707,1,0,0,0,710,712,5,60,0,0,711,
+		713,3,180,90,0,712,711,1,0,0,0,713,714,1,0,0,0,714,712,1,0,0,0,714,715,
+		1,0,0,0,715,717,1,0,0,0,716,710,1,0,0,0,716,717,1,0,0,0,717,722,1,0,0,
+		0,718,719,5,127,0,0,719,720,3,166,83,0,720,721,5,111,0,0,721,723,1,0,0,
+		0,722,718,1,0,0,0,722,723,1,0,0,0,723,748,1,0,0,0,724,728,5,73,0,0,725,
+		727,3,180,90,0,726,725,1,0,0,0,727,730,1,0,0,0,728,726,1,0,0,0,728,729,
+		1,0,0,0,729,737,1,0,0,0,730,728,1,0,0,0,731,733,5,60,0,0,732,734,3,180,
+		90,0,733,732,1,0,0,0,734,735,1,0,0,0,735,733,1,0,0,0,735,736,1,0,0,0,736,
+		738,1,0,0,0,737,731,1,0,0,0,737,738,1,0,0,0,738,745,1,0,0,0,739,746,5,
+		56,0,0,740,746,5,63,0,0,741,742,5,127,0,0,742,743,3,166,83,0,743,744,5,
+		111,0,0,744,746,1,0,0,0,745,739,1,0,0,0,745,740,1,0,0,0,745,741,1,0,0,
+		0,745,746,1,0,0,0,746,748,1,0,0,0,747,703,1,0,0,0,747,724,1,0,0,0,748,
+		103,1,0,0,0,749,757,5,40,0,0,750,751,5,43,0,0,751,752,3,166,83,0,752,753,
+		5,123,0,0,753,754,3,166,83,0,754,758,1,0,0,0,755,756,5,42,0,0,756,758,
+		3,166,83,0,757,750,1,0,0,0,757,755,1,0,0,0,758,759,1,0,0,0,759,760,5,4,
+		0,0,760,768,3,166,83,0,761,762,5,96,0,0,762,769,5,122,0,0,763,766,5,122,
+		0,0,764,765,5,89,0,0,765,767,5,58,0,0,766,764,1,0,0,0,766,767,1,0,0,0,
+		767,769,1,0,0,0,768,761,1,0,0,0,768,763,1,0,0,0,769,771,1,0,0,0,770,772,
+		3,144,72,0,771,770,1,0,0,0,771,772,1,0,0,0,772,105,1,0,0,0,773,781,5,48,
+		0,0,774,775,5,123,0,0,775,782,3,160,80,0,776,777,5,85,0,0,777,782,3,160,
+		80,0,778,779,3,166,83,0,779,780,3,156,78,0,780,782,1,0,0,0,781,774,1,0,
+		0,0,781,776,1,0,0,0,781,778,1,0,0,0,782,785,1,0,0,0,783,784,5,28,0,0,784,
+		786,3,180,90,0,785,783,1,0,0,0,785,786,1,0,0,0,786,791,1,0,0,0,787,788,
+		5,4,0,0,788,790,3,108,54,0,789,787,1,0,0,0,790,793,1,0,0,0,791,789,1,0,
+		0,0,791,792,1,0,0,0,792,795,1,0,0,0,793,791,1,0,0,0,794,796,3,144,72,0,
+		795,794,1,0,0,0,795,796,1,0,0,0,796,107,1,0,0,0,797,798,5,79,0,0,798,804,
+		3,156,78,0,799,800,5,100,0,0,800,804,3,156,78,0,801,802,5,77,0,0,802,804,
+		3,150,75,0,803,797,1,0,0,0,803,799,1,0,0,0,803,801,1,0,0,0,804,109,1,0,
+		0,0,805,806,5,31,0,0,806,807,3,166,83,0,807,808,5,64,0,0,808,810,3,148,
+		74,0,809,811,3,144,72,0,810,809,1,0,0,0,810,811,1,0,0,0,811,111,1,0,0,
+		0,812,813,5,16,0,0,813,814,3,166,83,0,814,815,5,64,0,0,815,820,3,148,74,
+		0,816,817,5,4,0,0,817,818,5,104,0,0,818,819,5,42,0,0,819,821,5,61,0,0,
+		820,816,1,0,0,0,820,821,1,0,0,0,821,823,1,0,0,0,822,824,3,144,72,0,823,
+		822,1,0,0,0,823,824,1,0,0,0,824,113,1,0,0,0,825,834,5,45,0,0,826,827,5,
+		43,0,0,827,828,3,166,83,0,828,829,5,123,0,0,829,830,3,166,83,0,830,835,
+		1,0,0,0,831,832,3,166,83,0,832,833,3,156,78,0,833,835,1,0,0,0,834,826,
+		1,0,0,0,834,831,1,0,0,0,835,846,1,0,0,0,836,837,5,6,0,0,837,842,3,116,
+		58,0,838,839,5,5,0,0,839,841,3,116,58,0,840,838,1,0,0,0,841,844,1,0,0,
+		0,842,840,1,0,0,0,842,843,1,0,0,0,843,847,1,0,0,0,844,842,1,0,0,0,845,
+		847,3,124,62,0,846,836,1,0,0,0,846,845,1,0,0,0,847,849,1,0,0,0,848,850,
+		3,144,72,0,849,848,1,0,0,0,849,850,1,0,0,0,850,115,1,0,0,0,851,852,5,57,
+		0,0,852,853,3,166,83,0,853,854,3,156,78,0,854,855,5,4,0,0,855,857,1,0,
+		0,0,856,851,1,0,0,0,856,857,1,0,0,0,857,858,1,0,0,0,858,859,3,152,76,0,
+		859,860,3,166,83,0,860,861,5,64,0,0,861,863,3,148,74,0,862,864,3,120,60,
+		0,863,862,1,0,0,0,863,864,1,0,0,0,864,869,1,0,0,0,865,866,5,4,0,0,866,
+		868,3,118,59,0,867,865,1,0,0,0,868,871,1,0,0,0,869,867,1,0,0,0,869,870,
+		1,0,0,0,870,117,1,0,0,0,871,869,1,0,0,0,872,874,5,121,0,0,873,872,1,0,
+		0,0,873,874,1,0,0,0,874,875,1,0,0,0,875,878,3,120,60,0,876,878,3,122,61,
+		0,877,873,1,0,0,0,877,876,1,0,0,0,878,119,1,0,0,0,879,884,5,81,0,0,880,
+		885,5,42,0,0,881,882,3,166,83,0,882,883,3,156,78,0,883,885,1,0,0,0,884,
+		880,1,0,0,0,884,881,1,0,0,0,885,889,1,0,0,0,886,887,3,166,83,0,887,888,
+		5,122,0,0,888,890,1,0,0,0,889,886,1,0,0,0,889,890,1,0,0,0,890,904,1,0,
+		0,0,891,892,5,66,0,0,892,893,5,126,0,0,893,894,5,81,0,0,894,895,3,166,
+		83,0,895,896,5,60,0,0,896,897,3,166,83,0,897,901,3,156,78,0,898,899,3,
+		166,83,0,899,900,5,122,0,0,900,902,1,0,0,0,901,898,1,0,0,0,901,902,1,0,
+		0,0,902,904,1,0,0,0,903,879,1,0,0,0,903,891,1,0,0,0,904,121,1,0,0,0,905,
+		908,5,142,0,0,906,908,3,174,87,0,907,905,1,0,0,0,907,906,1,0,0,0,908,909,
+		1,0,0,0,909,910,3,158,79,0,910,911,5,89,0,0,911,123,1,0,0,0,912,913,5,
+		80,0,0,913,914,5,123,0,0,914,915,3,166,83,0,915,916,5,4,0,0,916,917,5,
+		64,0,0,917,922,3,148,74,0,918,919,5,4,0,0,919,921,3,126,63,0,920,918,1,
+		0,0,0,921,924,1,0,0,0,922,920,1,0,0,0,922,923,1,0,0,0,923,125,1,0,0,0,
+		924,922,1,0,0,0,925,926,5,103,0,0,926,927,5,114,0,0,927,939,3,156,78,0,
+		928,929,5,94,0,0,929,939,5,84,0,0,930,931,5,66,0,0,931,939,5,126,0,0,932,
+		933,7,9,0,0,933,934,3,166,83,0,934,935,3,156,78,0,935,936,5,110,0,0,936,
+		939,1,0,0,0,937,939,3,122,61,0,938,925,1,0,0,0,938,928,1,0,0,0,938,930,
+		1,0,0,0,938,932,1,0,0,0,938,937,1,0,0,0,939,127,1,0,0,0,940,942,5,44,0,
+		0,941,943,3,132,66,0,942,941,1,0,0,0,943,944,1,0,0,0,944,942,1,0,0,0,944,
+		945,1,0,0,0,945,953,1,0,0,0,946,951,5,4,0,0,947,949,3,134,67,0,948,950,
+		5,4,0,0,949,948,1,0,0,0,949,950,1,0,0,0,950,952,1,0,0,0,951,947,1,0,0,
+		0,951,952,1,0,0,0,952,954,1,0,0,0,953,946,1,0,0,0,953,954,1,0,0,0,954,
+		955,1,0,0,0,955,957,5,132,0,0,956,958,3,132,66,0,957,956,1,0,0,0,958,959,
+		1,0,0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,965,1,0,0,0,961,962,5,4,0,
+		0,962,964,3,130,65,0,963,961,1,0,0,0,964,967,1,0,0,0,965,963,1,0,0,0,965,
+		966,1,0,0,0,966,970,1,0,0,0,967,965,1,0,0,0,968,969,5,6,0,0,969,971,3,
+		136,68,0,970,968,1,0,0,0,970,971,1,0,0,0,971,129,1,0,0,0,972,982,3,134,
+		67,0,973,982,5,74,0,0,974,978,5,89,0,0,975,976,5,120,0,0,976,979,5,115,
+		0,0,977,979,5,105,0,0,978,975,1,0,0,0,978,977,1,0,0,0,979,980,1,0,0,0,
+		980,982,5,106,0,0,981,972,1,0,0,0,981,973,1,0,0,0,981,974,1,0,0,0,982,
+		131,1,0,0,0,983,990,3,180,90,0,984,990,5,84,0,0,985,990,5,92,0,0,986,990,
+		5,42,0,0,987,990,5,43,0,0,988,990,5,119,0,0,989,983,1,0,0,0,989,984,1,
+		0,0,0,989,985,1,0,0,0,989,986,1,0,0,0,989,987,1,0,0,0,989,988,1,0,0,0,
+		990,133,1,0,0,0,991,992,5,58,0,0,992,994,5,65,0,0,993,991,1,0,0,0,993,
+		994,1,0,0,0,994,995,1,0,0,0,995,1000,7,9,0,0,996,1001,5,42,0,0,997,998,
+		3,166,83,0,998,999,3,156,78,0,999,1001,1,0,0,0,1000,996,1,0,0,0,1000,997,
+		1,0,0,0,1001,1008,1,0,0,0,1002,1003,5,43,0,0,1003,1004,3,166,83,0,1004,
+		1005,5,123,0,0,1005,1006,3,166,83,0,1006,1008,1,0,0,0,1007,993,1,0,0,0,
+		1007,1002,1,0,0,0,1008,135,1,0,0,0,1009,1011,3,174,87,0,1010,1009,1,0,
+		0,0,1010,1011,1,0,0,0,1011,1013,1,0,0,0,1012,1014,3,180,90,0,1013,1012,
+		1,0,0,0,1014,1015,1,0,0,0,1015,1013,1,0,0,0,1015,1016,1,0,0,0,1016,1037,
+		1,0,0,0,1017,1018,5,89,0,0,1018,1025,5,73,0,0,1019,1026,5,42,0,0,1020,
+		1022,3,180,90,0,1021,1020,1,0,0,0,1022,1023,1,0,0,0,1023,1021,1,0,0,0,
+		1023,1024,1,0,0,0,1024,1026,1,0,0,0,1025,1019,1,0,0,0,1025,1021,1,0,0,
+		0,1026,1038,1,0,0,0,1027,1035,5,108,0,0,1028,1036,5,42,0,0,1029,1033,3,
+		166,83,0,1030,1034,3,156,78,0,1031,1034,5,119,0,0,1032,1034,3,180,90,0,
+		1033,1030,1,0,0,0,1033,1031,1,0,0,0,1033,1032,1,0,0,0,1034,1036,1,0,0,
+		0,1035,1028,1,0,0,0,1035,1029,1,0,0,0,1036,1038,1,0,0,0,1037,1017,1,0,
+		0,0,1037,1027,1,0,0,0,1037,1038,1,0,0,0,1038,137,1,0,0,0,1039,1040,5,25,
+		0,0,1040,1050,3,140,70,0,1041,1042,5,35,0,0,1042,1046,3,160,80,0,1043,
+		1044,5,4,0,0,1044,1045,5,133,0,0,1045,1047,3,160,80,0,1046,1043,1,0,0,
+		0,1046,1047,1,0,0,0,1047,1051,1,0,0,0,1048,1049,7,6,0,0,1049,1051,3,140,
+		70,0,1050,1041,1,0,0,0,1050,1048,1,0,0,0,1051,139,1,0,0,0,1052,1063,3,
+		160,80,0,1053,1055,5,142,0,0,1054,1053,1,0,0,0,1054,1055,1,0,0,0,1055,
+		1056,1,0,0,0,1056,1060,7,2,0,0,1057,1059,3,142,71,0,1058,1057,1,0,0,0,
+		1059,1062,1,0,0,0,1060,1058,1,0,0,0,1060,1061,1,0,0,0,1061,1064,1,0,0,
+		0,1062,1060,1,0,0,0,1063,1054,1,0,0,0,1063,1064,1,0,0,0,1064,141,1,0,0,
+		0,1065,1066,3,172,86,0,1066,1068,3,170,85,0,1067,1069,7,2,0,0,1068,1067,
+		1,0,0,0,1068,1069,1,0,0,0,1069,143,1,0,0,0,1070,1071,5,9,0,0,1071,1076,
+		3,146,73,0,1072,1073,5,4,0,0,1073,1075,3,146,73,0,1074,1072,1,0,0,0,1075,
+		1078,1,0,0,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1084,1,0,0,0,1078,
+		1076,1,0,0,0,1079,1080,5,134,0,0,1080,1081,5,125,0,0,1081,1085,7,1,0,0,
+		1082,1083,5,132,0,0,1083,1085,5,68,0,0,1084,1079,1,0,0,0,1084,1082,1,0,
+		0,0,1084,1085,1,0,0,0,1085,145,1,0,0,0,1086,1093,3,166,83,0,1087,1089,
+		3,180,90,0,1088,1087,1,0,0,0,1089,1090,1,0,0,0,1090,1088,1,0,0,0,1090,
+		1091,1,0,0,0,1091,1094,1,0,0,0,1092,1094,5,119,0,0,1093,1088,1,0,0,0,1093,
+		1092,1,0,0,0,1093,1094,1,0,0,0,1094,147,1,0,0,0,1095,1096,5,19,0,0,1096,
+		1102,5,76,0,0,1097,1099,3,180,90,0,1098,1100,5,75,0,0,1099,1098,1,0,0,
+		0,1099,1100,1,0,0,0,1100,1102,1,0,0,0,1101,1095,1,0,0,0,1101,1097,1,0,
+		0,0,1102,149,1,0,0,0,1103,1104,7,10,0,0,1104,151,1,0,0,0,1105,1106,7,11,
+		0,0,1106,153,1,0,0,0,1107,1109,3,180,90,0,1108,1107,1,0,0,0,1109,1110,
+		1,0,0,0,1110,1108,1,0,0,0,1110,1111,1,0,0,0,1111,155,1,0,0,0,1112,1113,
+		7,12,0,0,1113,157,1,0,0,0,1114,1115,7,13,0,0,1115,159,1,0,0,0,1116,1120,
+		3,164,82,0,1117,1119,3,162,81,0,1118,1117,1,0,0,0,1119,1122,1,0,0,0,1120,
+		1118,1,0,0,0,1120,1121,1,0,0,0,1121,161,1,0,0,0,1122,1120,1,0,0,0,1123,
+		1124,3,172,86,0,1124,1125,3,164,82,0,1125,163,1,0,0,0,1126,1128,3,174,
+		87,0,1127,1129,3,178,89,0,1128,1127,1,0,0,0,1128,1129,1,0,0,0,1129,1136,
+		1,0,0,0,1130,1136,3,180,90,0,1131,1132,5,7,0,0,1132,1133,3,160,80,0,1133,
+		1134,5,8,0,0,1134,1136,1,0,0,0,1135,1126,1,0,0,0,1135,1130,1,0,0,0,1135,
+		1131,1,0,0,0,1136,165,1,0,0,0,1137,1141,3,170,85,0,1138,1140,3,168,84,
+		0,1139,1138,1,0,0,0,1140,1143,1,0,0,0,1141,1139,1,0,0,0,1141,1142,1,0,
+		0,0,1142,167,1,0,0,0,1143,1141,1,0,0,0,1144,1145,3,172,86,0,1145,1146,
+		3,170,85,0,1146,169,1,0,0,0,1147,1154,3,174,87,0,1148,1154,3,180,90,0,
+		1149,1150,5,7,0,0,1150,1151,3,166,83,0,1151,1152,5,8,0,0,1152,1154,1,0,
+		0,0,1153,1147,1,0,0,0,1153,1148,1,0,0,0,1153,1149,1,0,0,0,1154,171,1,0,
+		0,0,1155,1156,7,14,0,0,1156,173,1,0,0,0,1157,1169,3,176,88,0,1158,1159,
+		5,7,0,0,1159,1164,3,176,88,0,1160,1161,5,4,0,0,1161,1163,3,176,88,0,1162,
+		1160,1,0,0,0,1163,1166,1,0,0,0,1164,1162,1,0,0,0,1164,1165,1,0,0,0,1165,
+		1167,1,0,0,0,1166,1164,1,0,0,0,1167,1168,5,8,0,0,1168,1170,1,0,0,0,1169,
+		1158,1,0,0,0,1169,1170,1,0,0,0,1170,175,1,0,0,0,1171,1173,5,143,0,0,1172,
+		1174,5,144,0,0,1173,1172,1,0,0,0,1173,1174,1,0,0,0,1174,1177,1,0,0,0,1175,
+		1177,5,144,0,0,1176,1171,1,0,0,0,1176,1175,1,0,0,0,1177,177,1,0,0,0,1178,
+		1179,7,15,0,0,1179,179,1,0,0,0,1180,1181,7,16,0,0,1181,181,1,0,0,0,143,
+		227,242,253,261,263,279,285,294,296,321,331,340,346,358,375,377,383,392,
+		400,407,432,443,457,463,468,471,481,489,499,508,511,516,522,529,536,541,
+		553,557,571,580,591,594,599,606,611,618,628,631,635,644,647,652,656,659,
+		663,665,668,670,675,681,685,689,692,700,707,714,716,722,728,735,737,745,
+		747,757,766,768,771,781,785,791,795,803,810,820,823,834,842,846,849,856,
+		863,869,873,877,884,889,901,903,907,922,938,944,949,951,953,959,965,970,
+		978,981,989,993,1000,1007,1010,1015,1023,1025,1033,1035,1037,1046,1050,
+		1054,1060,1063,1068,1076,1084,1090,1093,1099,1101,1110,1120,1128,1135,
+		1141,1153,1164,1169,1173,1176
 	};
 
 	public static readonly ATN _ATN =

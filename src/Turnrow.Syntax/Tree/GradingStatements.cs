@@ -9,8 +9,11 @@ namespace Turnrow.Syntax.Tree;
 /// <param name="Span">Where it stands.</param>
 public sealed record BodyStatement(NameSyntax? Table, UnitSyntax? Unit, QuotedSyntax? File, TextSpan Span) : StatementSyntax(Span);
 
-/// <summary><c>ease bust is 5 cm</c>, <c>ease bust is classic</c>: how much wider than the body the garment is meant to be.</summary>
-public sealed record EaseStatement(NameSyntax Name, ExpressionSyntax Value, TextSpan Span) : StatementSyntax(Span);
+/// <summary>
+/// <c>ease bust is 5 cm</c>, <c>ease bust is classic</c>: how much wider than the body the garment is meant to be; <c>5 cm less</c>: how
+/// much narrower.
+/// </summary>
+public sealed record EaseStatement(NameSyntax Name, ExpressionSyntax Value, bool Less, TextSpan Span) : StatementSyntax(Span);
 
 /// <summary><c>finished bust is 2 x hem stitches</c>: what the finished garment measures there.</summary>
 /// <param name="Name">The measure's name, the same as the body's.</param>

@@ -49,4 +49,11 @@ public static class DefinedTwice
             Help = "keep the one that you measured with this yarn and hook",
             Related = [new Related(earlier, "it is given here")],
         };
+
+    internal static Diagnostic Swatch(TextSpan span, string stitch, TextSpan earlier) =>
+        new(Kind, span, $"the swatch of {stitch} is given a second time")
+        {
+            Help = "keep the larger one: it is the more exact",
+            Related = [new Related(earlier, "it is given here")],
+        };
 }

@@ -13,6 +13,7 @@ internal static class MaterialsSection
     public static IEnumerable<string> Write(Pattern pattern, Wording words)
     {
         var materials = pattern.Yarns.Select(y => YarnLine(y, pattern.InInches)).ToList();
+        if (YarnNeed.Of(pattern) is { } need) materials.Add(YarnNeedLine.Of(need, pattern, words));
         if (pattern.HookMillimetres is { } hook) materials.Add(HookLine(hook, words));
         materials.AddRange(pattern.Notions.Select(static n => $"- {Wording.Sentence(MarkdownText.Of(n))}"));
         if (materials.Count > 0)
@@ -38,7 +39,8 @@ internal static class MaterialsSection
         return parts.Count > 0 ? $"{yarnName}: {string.Join(", ", parts)}" : yarnName;
     }
 
-    private static string Length(Rational metres, bool inInches)
+    /// <summary>A length of yarn in the designer's unit, and the other.</summary>
+    public static string Length(Rational metres, bool inInches)
     {
         if (metres * YardsInMetre is not { } yards) return $"{Lengths.Decimal(metres)} m";
         return inInches ? $"{Lengths.Decimal(yards)} yd ({Whole(metres)} m)" : $"{Lengths.Decimal(metres)} m ({Whole(yards)} yd)";

@@ -11,13 +11,13 @@ internal static class SizesSection
     public static IEnumerable<string> Write(Pattern pattern, SizeNames names)
     {
         var made = pattern.Measures.Select(m => Line(m.Name, m.Centimetres, pattern.InInches)).ToList();
-        var finished = pattern.FittedCounts.Select(c => Fitted(c, pattern.InInches)).Concat(Pieces(pattern)).ToList();
+        var finished = pattern.Finished.Select(f => FinishedLine(f, pattern.InInches)).Concat(pattern.FittedCounts.Select(c => Fitted(c, pattern.InInches))).Concat(Pieces(pattern)).ToList();
         if (!names.AreSeveral && made.Count + finished.Count == 0) yield break;
         yield return names.AreSeveral ? "## Sizes" : "## Measurements";
         if (names.AreSeveral) yield return names.All;
         if (made.Count > 0)
         {
-            yield return "Made for:";
+            yield return pattern.BodySource is { Length: > 0 } source ? $"Made for ({MarkdownText.Of(source)}):" : "Made for:";
             yield return string.Join('\n', made);
         }
 
@@ -26,6 +26,29 @@ internal static class SizesSection
             yield return "Finished measurements:";
             yield return string.Join('\n', finished);
         }
+
+        if (names.AreSeveral && pattern.Finished.FirstOrDefault(static f => f.Body is not null) is { } chosenBy) yield return Choosing(chosenBy, pattern.InInches);
+    }
+
+    private static string FinishedLine(FinishedMeasure finished, bool inInches)
+    {
+        var line = Line(finished.Name, finished.Centimetres, inInches);
+        if (finished.Ease is not { } ease) return line;
+        return $"{line}; to fit {Lengths.Own(Sized.Over(finished.Body!), inInches)}, {EaseWords(ease, inInches)}";
+    }
+
+    private static string EaseWords(IReadOnlyList<Rational> ease, bool inInches) =>
+        ease.All(static e => e >= Rational.Zero) ? $"with {Lengths.Own(Sized.Over(ease), inInches)} of ease"
+        : ease.All(static e => e <= Rational.Zero) ? $"stretched by {Lengths.Own(Sized.Over(ease).Select(static e => e.Magnitude()), inInches)}"
+        : $"with {Lengths.Own(Sized.Over(ease), inInches)} of ease";
+
+    private static string Choosing(FinishedMeasure by, bool inInches)
+    {
+        var (least, most) = (by.Ease!.Min(), by.Ease!.Max());
+        var name = Names.Words(by.Name);
+        if (most <= Rational.Zero) return $"Choose the size whose {name} to fit is nearest to yours; it is worn stretched.";
+        var range = Lengths.Own(Sized.Of(least), inInches) == Lengths.Own(Sized.Of(most), inInches) ? Lengths.Both(Sized.Of(most), inInches) : $"{Lengths.Both(Sized.Of(least), inInches)} to {Lengths.Both(Sized.Of(most), inInches)}";
+        return $"Choose the size whose {name} to fit is nearest to yours: the finished {name} is then {range} more than your own.";
     }
 
     private static string Line(string name, IReadOnlyList<Rational> centimetres, bool inInches) =>

@@ -1,0 +1,95 @@
+using Turnrow.Fabric.Numbers;
+using Turnrow.Fabric.Stitches;
+
+namespace Turnrow.Fabric.Patterns;
+
+/// <summary>How much of a yarn the pieces of a pattern take, a size: stitches of each kind by what one weighs in the swatch.</summary>
+/// <param name="Yarn">The yarn.</param>
+/// <param name="Grams">Grams a size, the extra included; null if a swatch is missing.</param>
+/// <param name="Unknown">The stitches that no swatch was weighed of, in the order in which they come up.</param>
+public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOnlyList<Stitch> Unknown)
+{
+    /// <summary>Whole balls a size; null if the ball's weight or the need is not known.</summary>
+    public IReadOnlyList<long>? Balls => Each(grams => Yarn.Grams is { } ball && ball > Rational.Zero ? Up(grams / ball) : null);
+
+    /// <summary>Metres a size, exactly; null if the ball's length and weight or the need is not known.</summary>
+    public IReadOnlyList<Rational>? Metres => Each(grams => Yarn is { Grams: { } ball, Metres: { } length } && ball > Rational.Zero && grams * length is { } x ? x / ball : null);
+
+    /// <summary>What the pattern's pieces take of its first yarn, which all of them are worked in.</summary>
+    public static YarnNeed? Of(Pattern pattern)
+    {
+        if (pattern.Yarns.Count == 0 || !pattern.Pieces.Any()) return null;
+        var yarn = pattern.Yarns[0];
+        var rates = Rates(pattern, yarn);
+        var unknown = new List<Stitch>();
+        var grams = new List<Rational>();
+        for (var size = 0; size < Math.Max(1, pattern.Sizes.Count); size++)
+        {
+            if (InSize(pattern, size, rates, unknown) is { } sum && WithExtra(sum, yarn) is { } all) grams.Add(all);
+        }
+
+        return new YarnNeed(yarn, unknown.Count == 0 && grams.Count == Math.Max(1, pattern.Sizes.Count) ? grams : null, unknown);
+    }
+
+    private static Dictionary<Stitch, Rational> Rates(Pattern pattern, Yarn yarn)
+    {
+        var rates = new Dictionary<Stitch, Rational>();
+        foreach (var swatch in pattern.Swatches)
+        {
+            if ((swatch.Yarn is null || swatch.Yarn == yarn.Name) && swatch.GramsPerStitch is { } rate) rates.TryAdd(swatch.Stitch, rate);
+        }
+
+        return rates;
+    }
+
+    private static Rational? InSize(Pattern pattern, int size, Dictionary<Stitch, Rational> rates, List<Stitch> unknown)
+    {
+        Rational? sum = Rational.Zero;
+        foreach (var (stitch, count) in Stitches(pattern, size))
+        {
+            if (rates.TryGetValue(stitch, out var rate)) sum = sum is { } s && rate * count is { } more ? s + more : null;
+            else if (!unknown.Contains(stitch)) unknown.Add(stitch);
+        }
+
+        return sum;
+    }
+
+    // Rows worked alike share their work, so each is counted once however many there are.
+    private static Dictionary<Stitch, long> Stitches(Pattern pattern, int size)
+    {
+        var counts = new Dictionary<Stitch, long>();
+        foreach (var piece in pattern.Pieces)
+        {
+            foreach (var row in piece.InSizes[size].Rows)
+            {
+                if (row.Work is null) continue;
+                foreach (var kind in row.Work.Tops.Kinds())
+                {
+                    if (kind.Place.IsStitch && kind.Place.Stitch is { } stitch) counts[stitch] = counts.GetValueOrDefault(stitch) + kind.Count;
+                    else if (kind.Place.Chains > 0) counts[StitchBook.Chain] = counts.GetValueOrDefault(StitchBook.Chain) + ((long)kind.Place.Chains * kind.Count);
+                }
+            }
+        }
+
+        return counts;
+    }
+
+    private static Rational? WithExtra(Rational grams, Yarn yarn) =>
+        yarn.Extra is { } extra && Rational.Of(1, 100) is { } part && extra * part is { } share ? Rational.One + share is { } all ? grams * all : null : grams;
+
+    private static long? Up(Rational? number) => number is not { } n ? null : n.IsWhole ? n.Numerator : n.Floor() + 1;
+
+    private List<T>? Each<T>(Func<Rational, T?> change)
+        where T : struct
+    {
+        if (Grams is null) return null;
+        var all = new List<T>();
+        foreach (var grams in Grams)
+        {
+            if (change(grams) is not { } one) return null;
+            all.Add(one);
+        }
+
+        return all;
+    }
+}

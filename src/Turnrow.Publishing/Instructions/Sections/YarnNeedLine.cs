@@ -1,0 +1,38 @@
+using Turnrow.Fabric.Numbers;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Sections;
+
+/// <summary>How much yarn is needed, or what is missing to say it.</summary>
+internal static class YarnNeedLine
+{
+    private const int GramsStep = 5;
+
+    // Yards in ten metres: 10 / 0.9144.
+    private static readonly Rational YardsInMetre = Rational.Of(10_000, 9_144) ?? Rational.One;
+
+    public static string Of(YarnNeed need, Pattern pattern, Wording words)
+    {
+        if (need.Grams is not { } grams)
+            return $"- Yarn needed: not worked out, since no swatch of {string.Join(" and ", need.Unknown.Select(words.Stitch))} was weighed";
+        var parts = new List<string> { $"{Sized.Over(grams).Select(ToStep).Written(Lengths.Decimal)} g" };
+        if (need.Metres is { } metres) parts.Add(Length(Sized.Over(metres), pattern.InInches));
+        if (need.Balls is { } balls) parts.Add($"{Sized.Over(balls).Written(static b => Numbers.Plain((int)b))} {(balls.All(static b => b == 1) ? "ball" : "balls")}");
+        var line = $"- Yarn needed: {string.Join(", ", parts)}";
+        return need.Yarn.Extra is { } extra ? $"{line}; {Lengths.Decimal(extra)} % for seams, ends and your own hand is in it" : $"{line}; nothing is added for seams and ends";
+    }
+
+    // A kitchen scale and a shop both think in steps of five; up, never down.
+    private static Rational ToStep(Rational grams) => Up(grams, GramsStep);
+
+    private static string Length(Sized<Rational> metres, bool inInches)
+    {
+        var yards = metres.Select(m => Up(m * YardsInMetre ?? m, GramsStep)).Written(Lengths.Decimal);
+        var own = metres.Select(ToStep).Written(Lengths.Decimal);
+        return inInches ? $"{yards} yd / {own} m" : $"{own} m / {yards} yd";
+    }
+
+    private static Rational Up(Rational number, int step) =>
+        Rational.Of(number.Numerator, (Int128)number.Denominator * step) is { } steps ? (steps.IsWhole ? steps.Floor() : steps.Floor() + 1) * step : number;
+}
