@@ -29,6 +29,9 @@ internal sealed record PatternFile(string Path, byte[] Bytes, Compilation Compil
         return null;
     }
 
+    /// <summary>The same file, had it held another text.</summary>
+    public PatternFile With(string text) => this with { Compilation = Compilation.Of(new SourceText(Path, text), name => Beside(Path, name)) };
+
     // The text of a file that a pattern names: in its own folder and nowhere else.
     private static string? Beside(string pattern, string name)
     {

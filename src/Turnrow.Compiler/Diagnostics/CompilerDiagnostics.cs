@@ -119,5 +119,9 @@ public static class CompilerDiagnostics
         CountFar.Kind,
         SwatchYarn.Kind,
         SwatchZero.Kind,
+        MadeSize.Kind,
+        MadeLengthWrong.Kind,
+        MadeTwice.Kind,
+        MadeOff.Kind,
     ];
 }

@@ -77,7 +77,7 @@ internal static class SizesSection
         foreach (var piece in pattern.Pieces)
         {
             var parts = new List<string>();
-            var widths = InSizes(piece, p => WidestOf(p, pattern.Gauges));
+            var widths = InSizes(piece, p => pattern.Gauges.WidestOf(p.Rows)?.Width);
             var heights = InSizes(piece, p => pattern.Gauges.HeightOf(p.Rows));
             var isBand = IsBand(piece, widths, heights);
             if (widths is not null)
@@ -108,19 +108,4 @@ internal static class SizesSection
 
     private static bool IsStraight(PieceInSizes piece) =>
         piece.InSizes.All(static p => p.Rows.All(r => r.Work?.Stitches == p.Rows[0].Work?.Stitches));
-
-    private static Rational? WidestOf(Piece piece, GaugeBook gauges)
-    {
-        Rational? widest = null;
-        object? last = null;
-        foreach (var row in piece.Rows)
-        {
-            if (row.Work is not null && ReferenceEquals(row.Work, last)) continue;
-            if (gauges.WidthOf(row) is not { } width) return null;
-            if (widest is null || width > widest) widest = width;
-            last = row.Work;
-        }
-
-        return widest;
-    }
 }
