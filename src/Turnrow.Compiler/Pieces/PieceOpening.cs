@@ -18,7 +18,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     {
         if (!broken) CheckName(statement);
         var builders = new PieceBuilder[context.Sizes];
-        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder(statement.Name.Text, context.Rules);
+        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder(statement.Name.Text, context.Rules, context.Worked);
         var piece = new PieceState(statement.Name.Text, statement.Name.Span, builders);
         if (broken)
         {
@@ -39,7 +39,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     public PieceState OpenUnread(TextSpan span)
     {
         var builders = new PieceBuilder[context.Sizes];
-        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder("the piece", context.Rules);
+        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder("the piece", context.Rules, context.Worked);
         var piece = new PieceState("the piece", span, builders);
         BrokenLines.Doubt(piece);
         return piece;
