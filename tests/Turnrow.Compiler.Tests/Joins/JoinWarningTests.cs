@@ -115,12 +115,14 @@ public sealed class JoinWarningTests
     [InlineData("row 2: sc across\nstraight 2 rows\nrow 5: dc across", "row 2: sc across\nstraight 2 rows\nrow 5: dc across", "seam a right edge with b left edge", null)]
     [InlineData("row 2: sc across\nstraight 2 rows\nrow 5: dc across", "row 2: sc across\nstraight 3 rows", "seam a right edge with b left edge", "row 5 of a is in dc, and it meets row 5 of b, which is in sc")]
     [InlineData("row 2: sc across\nstraight 2 rows\nrow 5: dc across", "row 2: sc across\nstraight 2 rows\nrow 5: dc across", "seam a right edge with b right edge", null)]
-    [InlineData("row 2: sc across\nstraight 3 rows", "row 2: sc across\nstraight 3 rows", "seam a right edge with b right edge", "row 1 of a is in dc, and it meets row 5 of b, which is in sc")]
-    [InlineData("row 2: sc across\nstraight 3 rows", "row 2: sc across\nstraight 3 rows", "seam a right edge with b right edge, easing", null)]
+    [InlineData("row 2: sc across\nstraight 3 rows", "row 2: sc across\nstraight 3 rows", "seam a right edge with b right edge", null)] // as long
+    [InlineData("row 2: sc across\nstraight 3 rows", "straight 4 rows", "seam a right edge with b right edge", "row 2 of a is in sc, and it meets row 4 of b, which is in dc")]
+    [InlineData("row 2: sc across\nstraight 3 rows", "straight 4 rows", "seam a right edge with b right edge, easing", null)]
+    [InlineData("row 2: sc, (skip 2, 5 dc in next, skip 2, sc in next) across", "row 2: dc across", "seam a right edge with b left edge", null)] // a row of shells
     [InlineData("row 2: sc across\nstraight 3 rows", "row 2: sc across\nstraight 3 rows", "seam a right edge, last 2 rows, with b right edge, last 2 rows", null)]
     public void Rows_that_meet_are_in_one_stitch(string first, string second, string seam, string? message)
     {
-        var compiled = Compiled.Of($"turn sc: ch 1 does not count\npiece a\nbegin with 9 stitches\nrow 1 RS: dc across\n{first}\npiece b\nbegin with 9 stitches\nrow 1 RS: dc across\n{second}\n{seam}");
+        var compiled = Compiled.Of($"turn sc: ch 1 does not count\npiece a\nbegin with 13 stitches\nrow 1 RS: dc across\n{first}\npiece b\nbegin with 13 stitches\nrow 1 RS: dc across\n{second}\n{seam}");
         Assert.Equal(message is null ? [] : [message + " in S"], compiled.Compilation.Diagnostics.Select(d => d.Message));
     }
 
