@@ -75,6 +75,6 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     {
         var other = Terms == Terms.US ? Terms.UK : Terms.US;
         if (StitchBook.Find(word.Text, other) is { } foreign) Findings.Add(OtherTerms.At(word.Span, word.Text, foreign, Terms));
-        else Findings.Add(UnknownStitch.At(word.Span, word.Text, StitchBook.All.Select(Word)));
+        else Findings.Add(UnknownStitch.At(word.Span, word.Text, [.. StitchBook.All.Select(s => s.In(Terms))]));
     }
 }

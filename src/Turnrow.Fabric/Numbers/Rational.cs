@@ -97,9 +97,10 @@ public readonly record struct Rational : IComparable<Rational>
         return whole == 0 ? sign + rest : $"{sign}{whole.ToString(culture)} {rest}";
     }
 
+    // b is above 0, so what comes out is.
     private static Int128 GreatestDivisor(Int128 a, Int128 b)
     {
         while (b != 0) (a, b) = (b, a % b);
-        return a == 0 ? 1 : a;
+        return a;
     }
 }

@@ -49,7 +49,7 @@ public sealed class PieceBuilder
     public IReadOnlyList<Row> Rows => _rows;
 
     /// <summary>True if the next row is a right-side row.</summary>
-    public bool NextIsRightSide => _rows.Count % 2 == 0 ? _firstRowRightSide : !_firstRowRightSide;
+    public bool NextIsRightSide => int.IsEvenInteger(_rows.Count) == _firstRowRightSide;
 
     /// <summary>The edge where the hook is, and where the next row starts.</summary>
     public Hand HookAt => Frame.StartOf(NextIsRightSide);
@@ -271,7 +271,7 @@ public sealed class PieceBuilder
 
     private (Step? Start, Step? End) StepsOf(int row)
     {
-        var startsAt = Frame.StartOf((row - 1) % 2 == 0 ? _firstRowRightSide : !_firstRowRightSide);
+        var startsAt = Frame.StartOf(int.IsOddInteger(row) == _firstRowRightSide);
         return (_steps.GetValueOrDefault((startsAt, row)), _steps.GetValueOrDefault((startsAt.Opposite(), row)));
     }
 
@@ -282,11 +282,13 @@ public sealed class PieceBuilder
 
     private static int GainOf(Step? step) => step is null ? 0 : step.Adds ? step.Count : -step.Count;
 
+    private static int LeftBy(Step? step) => step is { Adds: false } ? step.Count : 0;
+
     private static PlaceSequence? WithSteps(PlaceSequence places, Step? start, Step? end)
     {
-        var left = (start is { Adds: false } ? start.Count : 0L) + (end is { Adds: false } ? end.Count : 0L);
-        if (left > places.Count) return null;
-        if (left > 0) places = places.Slice(start is { Adds: false } ? start.Count : 0, places.Count - (int)left);
+        var (atStart, atEnd) = (LeftBy(start), LeftBy(end));
+        if ((long)atStart + atEnd > places.Count) return null;
+        places = places.Slice(atStart, places.Count - atStart - atEnd);
         var chain = new Place(PlaceKind.AddedChain, null, 0);
         if (start is { Adds: true }) places = PlaceSequence.Of(chain, start.Count).Then(places);
         if (end is { Adds: true }) places = places.Then(PlaceSequence.Of(chain, end.Count));
@@ -301,8 +303,9 @@ public sealed class PieceBuilder
         if (_ahead is null) return null;
         if (WithSteps(_ahead, start, end) is not { } below)
         {
-            var left = (start?.Count ?? 0) + (end?.Count ?? 0);
-            return new RowFault(RowFaultKind.NotEnough, new Leave(left) { Origin = (start ?? end)!.Origin }, left, _ahead.Count, 0);
+            var left = LeftBy(start) + LeftBy(end);
+            var origin = LeftBy(start) > 0 ? start!.Origin : end!.Origin;
+            return new RowFault(RowFaultKind.NotEnough, new Leave(left) { Origin = origin }, left, _ahead.Count, 0);
         }
 
         if (_cache.Find(words, below, start, _begins) is { } known)

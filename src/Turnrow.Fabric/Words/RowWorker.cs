@@ -226,13 +226,13 @@ public static class RowWorker
         private void Each(Work work, List<Word> done)
         {
             var (found, passed, before) = CountAhead(work, work.Target);
-            _cursor.Pass(found + passed);
             if (found % work.Takes != 0)
             {
                 Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, found % work.Takes);
                 return;
             }
 
+            _cursor.Pass(found + passed);
             var times = found / work.Takes;
             _worked |= times > 0;
             AddTops(work, times);

@@ -63,4 +63,13 @@ public sealed class RationalTests
     [InlineData(0, 5, "0")]
     public void It_is_written_as_print_writes_fractions(int numerator, int denominator, string text) =>
         Assert.Equal(text, Rational.Of(numerator, denominator)!.Value.ToString());
+
+    [Fact]
+    public void The_largest_numbers_fit()
+    {
+        Assert.Equal(long.MaxValue, Rational.Of(long.MaxValue, 1)?.Numerator);
+        Assert.Equal(-long.MaxValue, Rational.Of(-long.MaxValue, 1)?.Numerator);
+        Assert.Equal(long.MaxValue, Rational.Of(1, long.MaxValue)?.Denominator);
+        Assert.Null(Rational.Of(long.MinValue, 1));
+    }
 }
