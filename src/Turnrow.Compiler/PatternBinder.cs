@@ -104,6 +104,7 @@ internal sealed class PatternBinder
         var header = new HeaderBinder(_context).Bind(HeaderStatements(), sizes);
         foreach (var line in _tree.Lines) One(line);
         PatternWarnings.Add(_context, _book, _tree);
+        OddNumbers.Add(_context, _tree);
         var items = new List<PatternItem>();
         foreach (var item in _items)
         {

@@ -38,6 +38,17 @@ public sealed class VerbTests : IDisposable
     }
 
     [Fact]
+    public void Of_many_errors_a_person_gets_the_first_and_is_told_how_many_follow()
+    {
+        var path = _folder.Write("a.turnrow", string.Concat(Enumerable.Repeat("bogus\n", 130)));
+        var ran = InProcess.Turnrow("check", path);
+        Assert.Equal(100, ran.Out.Split("no line begins with").Length - 1);
+        Assert.Contains($"\n… and 30 more in {path}: mend those above first", ran.Out, StringComparison.Ordinal);
+        Assert.EndsWith(": 130 errors, no warnings\n", ran.Out, StringComparison.Ordinal);
+        Assert.Equal(130, Records(InProcess.Turnrow("check", "--json", path)).Count);
+    }
+
+    [Fact]
     public void Check_of_a_folder_ends_with_the_sum()
     {
         _folder.Write("a.turnrow", Broken);

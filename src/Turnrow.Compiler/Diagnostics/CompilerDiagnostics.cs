@@ -92,6 +92,7 @@ public static class CompilerDiagnostics
         SeamLength.Kind,
         SeamOrderWrong.Kind,
         PickUpNothing.Kind,
+        SeamNothing.Kind,
         ExpectMeasure.Kind,
         ExpectEqual.Kind,
         EdgeTwice.Kind,
@@ -99,5 +100,12 @@ public static class CompilerDiagnostics
         PieceUnjoined.Kind,
         TurnUnsaid.Kind,
         TurningChainWritten.Kind,
+        SeamStitch.Kind,
+        EdgeOpen.Kind,
+        UnitAlone.Kind,
+        GaugeSpan.Kind,
+        SizesDip.Kind,
+        NothingLeft.Kind,
+        PickUpApart.Kind,
     ];
 }

@@ -57,7 +57,7 @@ internal sealed class CountBinder(Context context)
         if (context.GaugesInDoubt) return null;
         context.Findings.Add(context.Gauges.Gauges.Count == 0
             ? GaugeMissing.At(statement.Value.Span, null)
-            : GaugeUnclear.At(statement.Value.Span, [.. context.Gauges.Gauges.Select(g => context.Word(g.Stitch))], statement.Of == CountOf.Rows));
+            : GaugeUnclear.At((statement.OfWord ?? (SyntaxNode)statement.Value).Span, [.. context.Gauges.Gauges.Select(g => context.Word(g.Stitch))], statement.Of == CountOf.Rows));
         return null;
     }
 
@@ -105,7 +105,7 @@ internal sealed class CountBinder(Context context)
             if (one is not { } more) return null;
             if (allowed.And(more) is not { } both)
             {
-                context.Findings.Add(FixesConflict.At(fix.Span));
+                context.Findings.Add(FixesConflict.At(fix.Span, allowed, fix.Fix));
                 return null;
             }
 

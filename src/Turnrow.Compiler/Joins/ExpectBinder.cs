@@ -48,7 +48,7 @@ internal sealed class ExpectBinder(Context context, PieceBook book)
         var left = context.Evaluate.Of(statement.Left);
         var right = context.Evaluate.Of(statement.Right);
         var wrong = Sized.Where(context.Sizes, i => left[i] is { } a && right[i] is { } b && a != b);
-        if (wrong.Length > 0) context.Findings.Add(ExpectEqual.At(context, statement.Span, wrong, left, right));
+        if (wrong.Length > 0) context.Findings.Add(ExpectEqual.At(context, statement, wrong, left, right));
     }
 
     private Gauge? GaugeOf(ExpectMeasureStatement statement)
@@ -65,7 +65,7 @@ internal sealed class ExpectBinder(Context context, PieceBook book)
         if (context.GaugesInDoubt) return null;
         context.Findings.Add(context.Gauges.Gauges.Count == 0
             ? GaugeMissing.At(statement.Length.Span, null)
-            : GaugeUnclear.At(statement.Count.Span, [.. context.Gauges.Gauges.Select(g => context.Word(g.Stitch))], statement.OfRows));
+            : GaugeUnclear.At((statement.OfWord ?? (SyntaxNode)statement.Count).Span, [.. context.Gauges.Gauges.Select(g => context.Word(g.Stitch))], statement.OfRows));
         return null;
     }
 }

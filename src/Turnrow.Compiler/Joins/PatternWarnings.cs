@@ -14,11 +14,20 @@ internal static class PatternWarnings
         if (!book.InDoubt && !book.JoinsInDoubt)
         {
             Unjoined(context, book);
+            if (IsWhole(tree))
+            {
+                new OpenEdges(context, book).Add();
+                PieceGroups.Add(context, book);
+            }
+
             foreach (var piece in book.All) UnusedParts(context, piece);
         }
 
         if (!context.TurnsInDoubt) HowIsItTurned(context, book, tree);
     }
+
+    // While a pattern is being written, seams are missing because she has not come to them.
+    private static bool IsWhole(SyntaxTree tree) => tree.Lines.Any(l => l.Statement is WeaveInStatement);
 
     private static void Unworked(Context context, PieceState piece)
     {

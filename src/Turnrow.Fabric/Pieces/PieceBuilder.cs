@@ -21,7 +21,7 @@ public sealed class PieceBuilder
     private readonly EdgeBuilder _right = new(Hand.Right);
     private readonly EdgeBuilder _left = new(Hand.Left);
     private readonly Dictionary<(Hand Hand, int Row), Step> _steps = [];
-    private readonly RowCache _cache = new();
+    private RowCache _cache;
     private PieceStart? _start;
     private RowBegins _begins = RowBegins.Foundation;
     private PlaceSequence? _ahead;
@@ -31,10 +31,12 @@ public sealed class PieceBuilder
 
     /// <param name="name">The piece's name.</param>
     /// <param name="rules">The pattern's turning-chain rules where they differ from custom.</param>
-    public PieceBuilder(string name, IReadOnlyDictionary<Stitch, TurnRule> rules)
+    /// <param name="book">The rows worked so far for the pattern's other pieces; null for a piece by itself.</param>
+    public PieceBuilder(string name, IReadOnlyDictionary<Stitch, TurnRule> rules, RowBook? book = null)
     {
         Name = name;
         _rules = new Dictionary<Stitch, TurnRule>(rules);
+        _cache = book is null ? new RowCache() : book.For(_rules);
     }
 
     /// <summary>The piece's name.</summary>
@@ -92,7 +94,7 @@ public sealed class PieceBuilder
     {
         _events.Add(new RuleEvent(stitch, rule, nextRowOnly));
         (nextRowOnly ? _rulesForNextRow : _rules)[stitch] = rule;
-        _cache.ForgetRows();
+        _cache = new RowCache();
     }
 
     /// <summary>Begins with a foundation for so many plain stitches.</summary>
@@ -202,7 +204,7 @@ public sealed class PieceBuilder
         if (_rulesForNextRow.Count > 0)
         {
             _rulesForNextRow.Clear();
-            _cache.ForgetRows();
+            _cache = new RowCache();
         }
 
         return fault;
@@ -296,7 +298,7 @@ public sealed class PieceBuilder
     private RowFault? Work(RowPlan plan, Step? start, Step? end, out RowWork? work, out IReadOnlyList<Word> words)
     {
         work = null;
-        words = plan.WordsFrom(HookAt);
+        words = plan is ShapedPlan shaped ? _cache.WordsOf(shaped, HookAt) : plan.WordsFrom(HookAt);
         if (_chainsGiven >= 0) _ahead = PlacesOfChains(words);
         if (_ahead is null) return null;
         if (WithSteps(_ahead, start, end) is not { } below)

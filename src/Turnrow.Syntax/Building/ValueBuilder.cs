@@ -34,7 +34,7 @@ internal static class ValueBuilder
 
         var fixes = new List<CountFixSyntax>(context._fixes.Count);
         foreach (var fix in context._fixes) fixes.Add(Fix(fix, line));
-        return new CountStatement(line.Name(context.called), of, stitch, value, fixes, LineBuilding.Span(context));
+        return new CountStatement(line.Name(context.called), of, context.of is null ? null : line.Name(context.of), stitch, value, fixes, LineBuilding.Span(context));
     }
 
     public static StatementSyntax Expect(TurnrowParser.ExpectLineContext context, LineBuilding line)
@@ -47,6 +47,7 @@ internal static class ValueBuilder
         return new ExpectMeasureStatement(
             ExpressionBuilder.Calculation(ExpressionBuilder.Sum(left.value, line), MoreOf(left, line)),
             left.of?.Type == TurnrowLexer.ROWS,
+            left.of is null ? null : line.Name(left.of),
             left.by is null ? null : line.Name(left.by),
             ExpressionBuilder.Sum(context.length, line),
             within,
