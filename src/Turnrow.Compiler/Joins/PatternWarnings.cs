@@ -34,9 +34,13 @@ internal static class PatternWarnings
         if (piece.RowsInDoubt || piece.NamesInDoubt) return;
         var builder = piece.Builders[0];
         if (builder.RowCount == 0 && piece.MirrorOf is null) context.Findings.Add(PieceEmpty.At(piece.Span, piece.Name));
-        foreach (var step in piece.Builders.SelectMany(b => b.UnworkedSteps()))
+        if (builder.RowCount == 0) return;
+        foreach (var inSize in piece.Builders)
         {
-            if (builder.RowCount > 0 && step.Origin.Value is SyntaxNode line) context.Findings.Add(StepUnworked.At(line.Span, step.Adds, piece.Name));
+            foreach (var step in inSize.UnworkedSteps())
+            {
+                if (step.Origin.Value is SyntaxNode line) context.Findings.Add(StepUnworked.At(line.Span, step.Adds, piece.Name));
+            }
         }
     }
 

@@ -219,7 +219,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
 
         var beginning = new MirrorBeginning(book, piece, original, mirror.TurnedOver, new Origin(statement));
         for (var i = 0; i < context.Sizes; i++) beginning.Work(i);
-        book.Uses.AddMirrored(piece.Builders.Select(b => b.Finish().Start as PickUpStart), book.Find, mirror.Span, context);
+        if (original.Finished[0].Start is PickUpStart) book.Uses.AddMirrored(piece.Builders.Select(b => b.Finish().Start as PickUpStart), book.Find, mirror.Span, context);
         if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.Mirrored(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));
         foreach (var (name, rows) in original.Marks) piece.Marks[name] = rows;
         foreach (var passage in original.Passages)

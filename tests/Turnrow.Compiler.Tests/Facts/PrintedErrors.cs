@@ -37,9 +37,9 @@ public sealed class PrintedErrors
         Printed.Piece("", "chain 102\nrow 1: dc across = 100\nrow 2: (FPdc, dc 2) across"), "repeat-remainder", "33 times 3 is 99, and 1 is left over of 100");
 
     [Theory]
-    [InlineData("expect 78 - 32 are 42", "46 and 42")] // designyourownsweater.blogspot.com, 2007/01: half of 156 less half of 72 is 78 - 36
-    [InlineData("expect 5 + 2 + 2 are 14", "9 and 14")] // ninasatmyhouse.blogspot.com, 2015/10/25
-    [InlineData("expect 600 / 90 are 6.6", "6 2/3 and 6 3/5")] // LoveKnitting help, "Substituting yarn": 6.67 printed as 6.6
+    [InlineData("expect 78 - 32 are 42", "makes 46, and the number here is 42")] // designyourownsweater.blogspot.com, 2007/01: half of 156 less half of 72 is 78 - 36
+    [InlineData("expect 5 + 2 + 2 are 14", "makes 9, and the number here is 14")] // ninasatmyhouse.blogspot.com, 2015/10/25
+    [InlineData("expect 600 / 90 are 6.6", "makes 6 2/3, and the number here is 6 3/5")] // LoveKnitting help, "Substituting yarn": 6.67 printed as 6.6
     public void Sums_that_are_wrong(string line, string arithmetic) => Printed.Objects(Printed.Top(line), "expect-equal", arithmetic);
 
     // Published leaflet CAC0129-035073M: 979 yd are 2.04 cakes of 481 yd, printed as 2; the other sizes are right.
@@ -53,7 +53,7 @@ public sealed class PrintedErrors
             expect cakes are 2 (2, 2, 3, 3, 3)
             """), "expect-equal");
         Assert.Equal(["L"], found.Sizes);
-        Assert.Contains("3 and 2", found.Message, StringComparison.Ordinal);
+        Assert.Contains("cakes is 3, and the number here is 2", found.Message, StringComparison.Ordinal);
     }
 
     // crochetqueen.co, "Raglans lesson #4": a sleeve is 0.25 of the back, once printed as .025.

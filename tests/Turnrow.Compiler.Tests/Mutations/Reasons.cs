@@ -50,7 +50,7 @@ internal static class Reasons
             j => j.Only(Difference.Places | Difference.Turning | Difference.Steps)),
         new(
             "Rows that nothing compares",
-            "How deep an armhole is, or how long a tie, is hers to choose, and no seam, claim or `expect` of the pattern depends on it. Front and back of these vests meet at side and shoulder, not along the armhole: `expect back rows are front rows` would compare them.",
+            "How deep an armhole is, or how long a tie, is hers to choose, and no seam, claim or `expect` of the pattern depends on it. Front and back meet at side and shoulder, not along the armhole: `expect back rows are front rows` compares them.",
             j => j.Has(Difference.RowCount) && !j.Has(Difference.Pieces) && IsOfRows(j)),
         new(
             "A number said once under a name",

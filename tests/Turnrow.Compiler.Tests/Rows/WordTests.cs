@@ -120,4 +120,14 @@ public sealed class WordTests
         Assert.Equal("row-length", found.Kind.Name);
         Assert.Contains($"`{mend}`", found.Help, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("dc across, dc across", true)]
+    [InlineData("dc until 3 remain, sc until 3 remain, dc across", true)]
+    [InlineData("dc in each st and sp, (dc, inc) across", true)]
+    [InlineData("dc until 3 remain, dc across", false)]
+    [InlineData("dc 20, dc across", false)]
+    [InlineData("dc across, leave the rest", false)]
+    public void Words_for_which_nothing_can_be_left_are_told(string words, bool told) =>
+        Assert.Equal(told ? ["nothing-left"] : [], Compiled.Piece($"row 2: {words}").Found);
 }

@@ -47,13 +47,17 @@ public static class ExpectEqual
             seam front foundation with back foundation
             """));
 
-    internal static Diagnostic At(Context context, ExpectEqualStatement expect, int[] sizes, Value?[] left, Value?[] right) =>
-        new(Kind, expect.Span, $"these are not the same: {Said(context, expect.Left, left[sizes[0]]!.Value)}, and {Said(context, expect.Right, right[sizes[0]]!.Value)}{context.Findings.InSize(sizes[0])}")
+    internal static Diagnostic At(Context context, ExpectEqualStatement expect, int[] sizes, Value?[] left, Value?[] right)
+    {
+        var (one, other) = (left[sizes[0]]!.Value, right[sizes[0]]!.Value);
+        var said = $"{Said(context, expect.Left, one)}, and {Said(context, expect.Right, other)}";
+        return new(Kind, expect.Span, $"these are not the same: {said}{context.Findings.InSize(sizes[0])}")
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => $"{Text(context, left[i]!.Value)} and {Text(context, right[i]!.Value)}")] : [],
             Help = "one of the two is not what you expect: look at the lines that it comes from",
         };
+    }
 
     private static string Said(Context context, ExpressionSyntax expression, Value value) => expression switch
     {

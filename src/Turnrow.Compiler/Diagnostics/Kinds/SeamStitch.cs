@@ -13,9 +13,9 @@ public static class SeamStitch
         "TR0375",
         Severity.Warning,
         """
-        The edges have as many rows as each other, but somewhere a row of one stitch meets a row of another, such as sc and hdc. Those rows are not
-        equally high, so from there on the edges run past each other and the seam pulls. Mostly a row is missing in one piece, or stands in
-        another stitch than in its partner. Compare the pieces row by row with `turnrow rows`. If the edge is to be eased, say `, easing`.
+        The edges have as many rows as each other, but not as many of each stitch: somewhere a row of sc, say, meets a row of hdc. Those are
+        not equally high, so one edge is longer than the other and the seam pulls. Mostly a row stands in another stitch than its partner, or
+        one is missing and another too many. Compare the pieces row by row with `turnrow rows`. If the edge is to be eased, say `, easing`.
         """,
         SmallPattern.With("Cushion",
             """
