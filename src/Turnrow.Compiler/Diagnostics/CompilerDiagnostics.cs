@@ -92,6 +92,7 @@ public static class CompilerDiagnostics
         SeamLength.Kind,
         SeamOrderWrong.Kind,
         PickUpNothing.Kind,
+        SeamEasing.Kind,
         ExpectMeasure.Kind,
         ExpectEqual.Kind,
         EdgeTwice.Kind,
