@@ -134,7 +134,7 @@ internal sealed class PatternBinder
         foreach (var name in _context.Scope.Names)
         {
             if (_context.Scope.Find(name) is { OfBody: true, Used: true } body && Array.TrueForAll(body.Values, v => v is not null))
-                yield return new Measure(name, [.. body.Values.Select(v => v!.Value.Number)]);
+                yield return new Measure(name, [.. body.Values.Select(v => v!.Value.Number)]) { OfTable = true };
         }
     }
 

@@ -93,6 +93,7 @@ public static class CompilerDiagnostics
         SeamOrderWrong.Kind,
         PickUpNothing.Kind,
         SeamNothing.Kind,
+        SeamEasing.Kind,
         ExpectMeasure.Kind,
         ExpectEqual.Kind,
         EdgeTwice.Kind,

@@ -36,7 +36,11 @@ internal static class PieceGroups
             }
         }
 
-        foreach (var (first, second) in book.Seams) Join(first.Piece, second.Piece);
+        foreach (var pieces in book.SeamedTogether)
+        {
+            foreach (var piece in pieces) Join(pieces[0], piece);
+        }
+
         var groups = new List<List<PieceState>>();
         var seen = new HashSet<PieceState>();
         foreach (var piece in book.All)

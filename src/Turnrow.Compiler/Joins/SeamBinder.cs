@@ -14,7 +14,7 @@ internal sealed class SeamBinder(Context context, PieceBook book)
     public SeamInSizes? Bind(SeamStatement statement)
     {
         var binder = new WalkBinder(context, book);
-        var (first, second) = (binder.Bind(statement.First), binder.Bind(statement.Second));
+        var (first, second) = (Bind(binder, statement.First), Bind(binder, statement.Second));
         var rate = statement.Rate is { } r ? RateOf(r) : null;
         if (first is null || second is null)
         {
@@ -22,21 +22,54 @@ internal sealed class SeamBinder(Context context, PieceBook book)
             return null;
         }
 
-        first.Piece.Joined = second.Piece.Joined = true;
-        book.Uses.Add(first, context);
-        book.Uses.Add(second, context);
+        foreach (var walk in first.Concat(second))
+        {
+            walk.Piece.Joined = true;
+            book.Uses.Add(walk, context);
+        }
+
         var seams = new Seam?[context.Sizes];
         for (var i = 0; i < seams.Length; i++)
         {
-            if (first.Sides[i] is { } a && second.Sides[i] is { } b) seams[i] = new Seam(a, b, statement.Eased, rate?[i]);
+            if (InSize(first, i) is { } a && InSize(second, i) is { } b)
+                seams[i] = new Seam(a[0], b[0], statement.Eased, rate?[i]) { FirstGoesOn = a[1..], SecondGoesOn = b[1..] };
         }
 
-        book.Seams.Add((first, second));
-        if (IsNothing(first) || IsNothing(second)) return new SeamInSizes(seams);
+        if (first is [var one] && second is [var other]) book.Seams.Add((one, other));
+        book.SeamedTogether.Add([.. first.Concat(second).Select(static walk => walk.Piece)]);
+        // All parts are looked at, so that each one that is nothing is told.
+        var nothing = first.Concat(second).Where(IsNothing).ToList();
+        if (nothing.Count > 0) return new SeamInSizes(seams);
         CheckStitches(first, second, seams);
         CheckLengths(statement, first, second, seams);
         CheckOrder(statement, seams);
+        if (statement.Easing is { } easing && !first.Concat(second).Any(w => w.Piece.EdgesInDoubt)) new EasingCheck(context).Measure(statement, easing, seams);
         return new SeamInSizes(seams);
+    }
+
+    private static List<BoundWalk>? Bind(WalkBinder binder, IReadOnlyList<WalkSyntax> edge)
+    {
+        var parts = new List<BoundWalk>(edge.Count);
+        var known = true;
+        foreach (var walk in edge)
+        {
+            if (binder.Bind(walk) is { } part) parts.Add(part);
+            else known = false;
+        }
+
+        return known && parts.Count > 0 ? parts : null;
+    }
+
+    private static JoinSide[]? InSize(List<BoundWalk> edge, int size)
+    {
+        var sides = new JoinSide[edge.Count];
+        for (var i = 0; i < sides.Length; i++)
+        {
+            if (edge[i].Sides[size] is not { } side) return null;
+            sides[i] = side;
+        }
+
+        return sides;
     }
 
     private SeamRate?[]? RateOf(RateSyntax rate)
@@ -53,10 +86,10 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         return rates;
     }
 
-    private void CheckLengths(SeamStatement statement, BoundWalk first, BoundWalk second, Seam?[] seams)
+    private void CheckLengths(SeamStatement statement, List<BoundWalk> first, List<BoundWalk> second, Seam?[] seams)
     {
-        if (statement.Eased || first.Piece.EdgesInDoubt || second.Piece.EdgesInDoubt) return;
-        var uneven = Sized.Where(context.Sizes, i => seams[i] is { IsEven: false } seam && IsKnown(first, seam.First, i) && IsKnown(second, seam.Second, i));
+        if (statement.Eased || first.Concat(second).Any(w => w.Piece.EdgesInDoubt)) return;
+        var uneven = Sized.Where(context.Sizes, i => seams[i] is { IsEven: false } && first.Concat(second).All(w => w.Sides[i] is { } side && IsKnown(w, side, i)));
         if (uneven.Length > 0) context.Findings.Add(SeamLength.At(context, first, second, uneven, i => seams[i]!));
     }
 
@@ -68,9 +101,10 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         return nothing.Length > 0;
     }
 
-    private void CheckStitches(BoundWalk first, BoundWalk second, Seam?[] seams)
+    // Where an edge is put together of several, which row meets which is not known.
+    private void CheckStitches(List<BoundWalk> wholeFirst, List<BoundWalk> wholeSecond, Seam?[] seams)
     {
-        if (first.Piece.EdgesInDoubt || second.Piece.EdgesInDoubt) return;
+        if (wholeFirst is not [var first] || wholeSecond is not [var second] || first.Piece.EdgesInDoubt || second.Piece.EdgesInDoubt) return;
         var met = seams.Select(s => s is null ? null : RowsThatMeet.Find(s));
         var unlike = Sized.Where(context.Sizes, i => met[i] is not null);
         if (unlike.Length > 0) context.Findings.Add(SeamStitch.At(context, first, second, unlike, met[unlike[0]]!));
@@ -82,7 +116,7 @@ internal sealed class SeamBinder(Context context, PieceBook book)
 
     private void CheckOrder(SeamStatement statement, Seam?[] seams)
     {
-        if (statement.Order is not { } said || Array.Find(seams, s => s is not null) is not { First.Hand: not null, Second.Hand: not null } seam) return;
+        if (statement.Order is not { } said || Array.Find(seams, s => s is not null) is not { GoesOn: false, First.Hand: not null, Second.Hand: not null } seam) return;
         if (said.Order == SeamOrder.Opposite != seam.OppositeOrder) context.Findings.Add(SeamOrderWrong.At(said.Span, seam.OppositeOrder, seam.First.Hand!.Value, seam.Second.Hand!.Value));
     }
 }

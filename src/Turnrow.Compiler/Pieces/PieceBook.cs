@@ -22,6 +22,9 @@ internal sealed class PieceBook(Context context)
     /// <summary>The seams so far.</summary>
     public List<(Joins.BoundWalk First, Joins.BoundWalk Second)> Seams { get; } = [];
 
+    /// <summary>The pieces that each seam brings together.</summary>
+    public List<IReadOnlyList<PieceState>> SeamedTogether { get; } = [];
+
     /// <summary>The points where edges meet, a size.</summary>
     public Joins.Corners[] Corners => _corners ??= [.. Enumerable.Range(0, context.Sizes).Select(i => new Joins.Corners(this, i))];
 
