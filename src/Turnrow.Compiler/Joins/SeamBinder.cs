@@ -35,6 +35,11 @@ internal sealed class SeamBinder(Context context, PieceBook book)
                 seams[i] = new Seam(a[0], b[0], statement.Eased, rate?[i]) { FirstGoesOn = a[1..], SecondGoesOn = b[1..] };
         }
 
+        book.Seams.Add((first, second));
+        if (first.Concat(second).Where(IsNothing).ToList().Count > 0) return new SeamInSizes(seams);
+        if (first.Count + second.Count == 2) CheckStitches(first[0], second[0], seams);
+        CheckMeeting(statement.First, first, true);
+        CheckMeeting(statement.Second, second, false);
         CheckLengths(statement, first, second, seams);
         CheckOrder(statement, seams);
         if (statement.Easing is { } easing && !first.Concat(second).Any(w => w.Piece.EdgesInDoubt)) new EasingCheck(context).Measure(statement, easing, seams);
@@ -80,11 +85,39 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         return rates;
     }
 
+    // The first edge goes against the clock round the pieces, their right sides facing; the second, which lies along it, with it.
+    private void CheckMeeting(IReadOnlyList<WalkSyntax> edge, List<BoundWalk> walks, bool againstTheClock)
+    {
+        if (walks.Count < 2 || book.InDoubt || book.JoinsInDoubt || walks.Exists(w => w.Piece.EdgesInDoubt)) return;
+        for (var at = 1; at < walks.Count; at++)
+        {
+            var (before, walk) = (walks[at - 1], walks[at]);
+            var apart = Sized.Where(context.Sizes, i => !book.Corners[i].Meet(before, walk, againstTheClock));
+            if (apart.Length > 0) context.Findings.Add(SeamApart.At(context, walk.Span, apart, edge[at - 1].Written, edge[at].Written));
+        }
+    }
+
     private void CheckLengths(SeamStatement statement, List<BoundWalk> first, List<BoundWalk> second, Seam?[] seams)
     {
         if (statement.Eased || first.Concat(second).Any(w => w.Piece.EdgesInDoubt)) return;
         var uneven = Sized.Where(context.Sizes, i => seams[i] is { IsEven: false } && first.Concat(second).All(w => w.Sides[i] is { } side && IsKnown(w, side, i)));
         if (uneven.Length > 0) context.Findings.Add(SeamLength.At(context, first, second, uneven, i => seams[i]!));
+    }
+
+    private bool IsNothing(BoundWalk walk)
+    {
+        if (walk.Piece.EdgesInDoubt) return false;
+        var nothing = Sized.Where(context.Sizes, i => walk.Sides[i] is { RowEnds: 0, Stitches: 0 } side && IsKnown(walk, side, i));
+        if (nothing.Length > 0) context.Findings.Add(SeamNothing.At(context, walk.Span, nothing));
+        return nothing.Length > 0;
+    }
+
+    private void CheckStitches(BoundWalk first, BoundWalk second, Seam?[] seams)
+    {
+        if (first.Piece.EdgesInDoubt || second.Piece.EdgesInDoubt) return;
+        var met = seams.Select(s => s is null ? null : RowsThatMeet.Find(s));
+        var unlike = Sized.Where(context.Sizes, i => met[i] is not null);
+        if (unlike.Length > 0) context.Findings.Add(SeamStitch.At(context, first, second, unlike, met[unlike[0]]!));
     }
 
     // Row-ends are there whatever the rows are; how long a foundation or a last row is, only its count tells.
@@ -94,6 +127,6 @@ internal sealed class SeamBinder(Context context, PieceBook book)
     private void CheckOrder(SeamStatement statement, Seam?[] seams)
     {
         if (statement.Order is not { } said || Array.Find(seams, s => s is not null) is not { GoesOn: false, First.Hand: not null, Second.Hand: not null } seam) return;
-        if (said == SeamOrder.Opposite != seam.OppositeOrder) context.Findings.Add(SeamOrderWrong.At(statement.Span, seam.OppositeOrder, seam.First.Hand!.Value, seam.Second.Hand!.Value));
+        if (said.Order == SeamOrder.Opposite != seam.OppositeOrder) context.Findings.Add(SeamOrderWrong.At(said.Span, seam.OppositeOrder, seam.First.Hand!.Value, seam.Second.Hand!.Value));
     }
 }

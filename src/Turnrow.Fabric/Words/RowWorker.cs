@@ -78,7 +78,7 @@ public static class RowWorker
 
         private void Slip(SlipOver slip, List<Word> done)
         {
-            if (Taken > 0 || _worked) Fail(RowFaultKind.SlipOverInside, slip, slip.Count, _cursor.Remaining);
+            if (Taken > 0) Fail(RowFaultKind.SlipOverInside, slip, slip.Count, _cursor.Remaining);
             else PassOver(slip, slip.Count, done);
         }
 
@@ -143,7 +143,7 @@ public static class RowWorker
         {
             switch (target.Aim)
             {
-                case Aim.First when Taken > 0 || _worked:
+                case Aim.First when Taken > 0:
                     Fail(RowFaultKind.NotFirst, word, 0, Taken);
                     return -1;
                 case Aim.Last when _cursor.Remaining != 1:
@@ -226,13 +226,14 @@ public static class RowWorker
         private void Each(Work work, List<Word> done)
         {
             var (found, passed, before) = CountAhead(work, work.Target);
-            _cursor.Pass(found + passed);
+            if (_fault is not null) return;
             if (found % work.Takes != 0)
             {
                 Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, found % work.Takes);
                 return;
             }
 
+            _cursor.Pass(found + passed);
             var times = found / work.Takes;
             _worked |= times > 0;
             AddTops(work, times);
@@ -262,10 +263,11 @@ public static class RowWorker
             return (found, ahead.Count - found - BeforeFirst(ahead.Reversed(), filter), BeforeFirst(ahead, filter));
         }
 
+        // There is one of the kind.
         private static int BeforeFirst(PlaceSequence places, PlaceFilter filter)
         {
             var cursor = new PlaceCursor(places);
-            while (cursor.Remaining > 0 && cursor.CurrentRun(int.MaxValue) is var run && !filter.Has(run.Place)) cursor.Pass(run.Count);
+            while (cursor.CurrentRun(int.MaxValue) is var run && !filter.Has(run.Place)) cursor.Pass(run.Count);
             return places.Count - cursor.Remaining;
         }
 
@@ -276,6 +278,7 @@ public static class RowWorker
             if (group.Target.Aim == Aim.EachOfKind)
             {
                 (times, passed, before) = CountAhead(group, group.Target);
+                if (_fault is not null) return;
                 _cursor.Pass(times + passed);
             }
             else
@@ -376,7 +379,7 @@ public static class RowWorker
         private int Again(PlaceCursor start, int atMost, int keep)
         {
             var took = start.Remaining - _cursor.Remaining;
-            if (took == 0) return atMost < int.MaxValue - 1 && _fault is null ? Math.Min(atMost, MostSteps) : 0;
+            if (took == 0) return Math.Min(atMost, MostSteps);
             return Math.Min(Math.Min(_cursor.LikeStepsAhead(start), atMost), Math.Max(0, (_cursor.Remaining - keep) / took));
         }
 

@@ -37,8 +37,17 @@ internal static class SeamWriter
 /// <summary>A seam as data, alike over sizes.</summary>
 internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Opposite, bool Eased, SeamRate? Rate)
 {
-    public static SeamText Of(Seam seam) => new(
-        SeamEdgeText.Of(seam.WholeFirst, seam.Lengths?.First), SeamEdgeText.Of(seam.WholeSecond, seam.Lengths?.Second), seam.OppositeOrder, seam.Eased, seam.Rate);
+    public static SeamText Of(Seam seam)
+    {
+        var text = new SeamText(
+            SeamEdgeText.Of(seam.WholeFirst, seam.Lengths?.First), SeamEdgeText.Of(seam.WholeSecond, seam.Lengths?.Second), seam.OppositeOrder, seam.Eased, seam.Rate);
+        if (!text.IsFold) return text;
+        // Both are parts of one edge: what lies between them is behind the lower and before the upper, and stays open once.
+        var (first, second) = (text.First.Parts[0], text.Second.Parts[0]);
+        return text.IsFirstLower
+            ? text with { First = text.First with { Parts = [first.UpTo(second)] }, Second = text.Second with { Parts = [second with { OpenBefore = null }] } }
+            : text with { First = text.First with { Parts = [first with { OpenBefore = null }] }, Second = text.Second with { Parts = [second.UpTo(first)] } };
+    }
 
     public SeamText? And(SeamText other) =>
         First.And(other.First) is { } first && Second.And(other.Second) is { } second
@@ -48,12 +57,26 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
 
     public string Written(Wording words, bool inInches)
     {
-        var goesOn = First.Parts.Count + Second.Parts.Count > 2;
-        var laid = goesOn ? "Pin the two edges together from end to end, part by part in the order named" : "Lay the two edges side by side";
-        var text = $"**{Wording.Sentence(First.Title)} to {Second.Title}:** {laid}, {words.Side(true)} of both up.{(goesOn ? Together(words) : $" {Matched(words)}")}{Ease(inInches)} {Worked(words)}";
-        var open = First.Parts.Concat(Second.Parts).Select(static p => p.Open()).OfType<string>().ToList();
+        var text = $"**{Wording.Sentence(First.Title)} to {Second.Title}:** {Laid(words)}{(GoesOn ? Together(words) : $" {Matched(words)}")}{Ease(inInches)} {Worked(words)}";
+        var (lower, upper) = IsFirstLower ? (First.Parts[0], Second.Parts[0]) : (Second.Parts[0], First.Parts[0]);
+        var sides = IsFold
+            ? [SeamSide.Open([lower.OpenBefore, lower.OpenBehind, upper.OpenBehind], lower.PieceName)]
+            : First.Parts.Concat(Second.Parts).Select(static p => p.Open());
+        var open = sides.OfType<string>().ToList();
         return open.Count == 0 ? text : $"{text} Leave {Wording.List(open)} open.";
     }
+
+    private bool GoesOn => First.Parts.Count + Second.Parts.Count > 2;
+
+    // Two stretches of rows of the same edge: the piece is folded across.
+    private bool IsFold => !GoesOn && First.Parts[0].IsOfEdgeOf(Second.Parts[0]);
+
+    private bool IsFirstLower => First.Parts[0].Rows is { } first && Second.Parts[0].Rows is { } second && first.First.First < second.First.First;
+
+    private string Laid(Wording words) =>
+        GoesOn ? $"Pin the two edges together from end to end, part by part in the order named, {words.Side(true)} of both up."
+        : IsFold ? $"Fold {First.Parts[0].PieceName} across, {words.Side(true)} out, so that the two parts of this edge lie together."
+        : $"Lay the two edges side by side, {words.Side(true)} of both up.";
 
     // Eased, only the ends meet for certain.
     private string Together(Wording words)
@@ -168,6 +191,9 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
         }
     }
 
+    /// <summary>True if both are stretches of rows of the same edge.</summary>
+    public bool IsOfEdgeOf(SeamSide other) => Piece == other.Piece && Hand == other.Hand && Rows is not null && other.Rows is not null;
+
     public static SeamSide Of(JoinSide side)
     {
         var ends = side.Stretches.Where(static s => s.Kind == StretchKind.RowEnds).ToList();
@@ -197,10 +223,20 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
             : null;
     }
 
-    public string? Open()
+    /// <summary>The same, where another part of the same edge begins behind it: open is what lies between.</summary>
+    public SeamSide UpTo(SeamSide next)
     {
-        var open = new[] { OpenBefore, OpenBehind }.OfType<RowSpan>().Select(static r => r.ToString()).ToList();
-        return open.Count == 0 ? null : $"{Wording.List(open)} of {PieceName}";
+        var (from, to) = (Rows!.Last.First + 1, next.Rows!.First.First - 1);
+        return this with { OpenBehind = from <= to ? Span(from, to) : null };
+    }
+
+    public string? Open() => Open([OpenBefore, OpenBehind], PieceName);
+
+    /// <summary>Rows of a piece that stay open, in words; null for none.</summary>
+    public static string? Open(IEnumerable<RowSpan?> spans, string pieceName)
+    {
+        var open = spans.OfType<RowSpan>().Select(static r => r.ToString()).ToList();
+        return open.Count == 0 ? null : $"{Wording.List(open)} of {pieceName}";
     }
 
     private static RowSpan Span(int first, int last) => new(Sized.Of(first), Sized.Of(last));

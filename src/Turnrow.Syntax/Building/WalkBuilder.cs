@@ -36,7 +36,7 @@ internal static class WalkBuilder
     public static SeamStatement Seam(TurnrowParser.SeamLineContext context, LineBuilding line)
     {
         SelectionSyntax? selection = null;
-        SeamOrder? order = null;
+        SeamOrderSyntax? order = null;
         TurnrowParser.SeamPartContext? eased = null;
         foreach (var part in context._parts)
         {
@@ -50,8 +50,7 @@ internal static class WalkBuilder
             }
             else
             {
-                if (order is not null) line.Report(UnexpectedWord.Twice(LineBuilding.Span(part), line.Text(LineBuilding.Span(part))));
-                order = part.order.Type == TurnrowLexer.SAME ? SeamOrder.Same : SeamOrder.Opposite;
+                order = Once(order, new SeamOrderSyntax(part.order.Type == TurnrowLexer.SAME ? SeamOrder.Same : SeamOrder.Opposite, LineBuilding.Span(part)), line);
             }
         }
 

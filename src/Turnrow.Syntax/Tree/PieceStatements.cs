@@ -140,7 +140,7 @@ public sealed record WeaveInStatement(TextSpan Span) : StatementSyntax(Span);
 /// <param name="Rate">How it is worked; null for sewn.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record SeamStatement(
-    IReadOnlyList<WalkSyntax> First, IReadOnlyList<WalkSyntax> Second, SeamOrder? Order, bool Eased, RateSyntax? Rate, TextSpan Span) : StatementSyntax(Span)
+    IReadOnlyList<WalkSyntax> First, IReadOnlyList<WalkSyntax> Second, SeamOrderSyntax? Order, bool Eased, RateSyntax? Rate, TextSpan Span) : StatementSyntax(Span)
 {
     /// <summary>By how much the first edge is the longer; null if unsaid.</summary>
     public EasingSyntax? Easing { get; init; }
@@ -151,6 +151,9 @@ public sealed record SeamStatement(
 /// <param name="Most">At most so much longer.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record EasingSyntax(ExpressionSyntax Least, ExpressionSyntax Most, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary><c>, in the same order</c>, <c>, in opposite order</c>.</summary>
+public sealed record SeamOrderSyntax(SeamOrder Order, TextSpan Span) : SyntaxNode(Span);
 
 /// <summary>The order in which the rows of two edges meet.</summary>
 public enum SeamOrder
@@ -166,6 +169,7 @@ public enum SeamOrder
 public sealed record ExpectMeasureStatement(
     ExpressionSyntax Count,
     bool OfRows,
+    NameSyntax? OfWord,
     NameSyntax? Stitch,
     ExpressionSyntax Length,
     ExpressionSyntax? Within,

@@ -50,12 +50,14 @@ public static class SeamLength
     internal static Diagnostic At(Context context, IReadOnlyList<BoundWalk> first, IReadOnlyList<BoundWalk> second, int[] sizes, Func<int, Seam> of)
     {
         var one = of(sizes[0]);
-        return new(Kind, first[0].Span.To(second[^1].Span), $"{Pieces(first)} {Has(first)} {Of(one.WholeFirst)} along this seam, and {Pieces(second)} {Has(second)} {Of(one.WholeSecond)}{context.Findings.InSize(sizes[0])}")
+        return new(Kind, first[0].Span.To(second[^1].Span), $"{Pieces(first)} {Has(first)} {Of(one.WholeFirst)} along this seam, and {Pieces(second)} {Has(second)} {Of(one.WholeSecond)}{context.Findings.InSizes(sizes, Lengths)}")
         {
             Sizes = context.Findings.Names(sizes),
-            Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => $"{Of(of(i).WholeFirst)} to {Of(of(i).WholeSecond)}")] : [],
+            Ledger = context.Findings.Unlike(sizes, Lengths),
             Help = Open(first, second, one) + "make one piece longer or shorter, or say `, easing` if one edge is to be eased into the other",
         };
+
+        string Lengths(int size) => $"{Of(of(size).WholeFirst)} to {Of(of(size).WholeSecond)}";
     }
 
     private static string Pieces(IReadOnlyList<BoundWalk> edge) => string.Join(" and ", edge.Select(static w => w.Piece.Name).Distinct());
