@@ -108,6 +108,7 @@ public static class CompilerDiagnostics
         SizesDip.Kind,
         NothingLeft.Kind,
         PickUpApart.Kind,
+        SeamApart.Kind,
         BodyTableUnknown.Kind,
         BodySize.Kind,
         BodyFile.Kind,

@@ -36,9 +36,9 @@ internal static class PieceGroups
             }
         }
 
-        foreach (var pieces in book.SeamedTogether)
+        foreach (var (first, second) in book.Seams)
         {
-            foreach (var piece in pieces) Join(pieces[0], piece);
+            foreach (var walk in first.Concat(second)) Join(first[0].Piece, walk.Piece);
         }
 
         var groups = new List<List<PieceState>>();

@@ -35,12 +35,11 @@ internal sealed class SeamBinder(Context context, PieceBook book)
                 seams[i] = new Seam(a[0], b[0], statement.Eased, rate?[i]) { FirstGoesOn = a[1..], SecondGoesOn = b[1..] };
         }
 
-        if (first is [var one] && second is [var other]) book.Seams.Add((one, other));
-        book.SeamedTogether.Add([.. first.Concat(second).Select(static walk => walk.Piece)]);
-        // All parts are looked at, so that each one that is nothing is told.
-        var nothing = first.Concat(second).Where(IsNothing).ToList();
-        if (nothing.Count > 0) return new SeamInSizes(seams);
-        CheckStitches(first, second, seams);
+        book.Seams.Add((first, second));
+        if (first.Concat(second).Where(IsNothing).ToList().Count > 0) return new SeamInSizes(seams);
+        if (first.Count + second.Count == 2) CheckStitches(first[0], second[0], seams);
+        CheckMeeting(statement.First, first, true);
+        CheckMeeting(statement.Second, second, false);
         CheckLengths(statement, first, second, seams);
         CheckOrder(statement, seams);
         if (statement.Easing is { } easing && !first.Concat(second).Any(w => w.Piece.EdgesInDoubt)) new EasingCheck(context).Measure(statement, easing, seams);
@@ -86,6 +85,18 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         return rates;
     }
 
+    // The first edge goes against the clock round the pieces, their right sides facing; the second, which lies along it, with it.
+    private void CheckMeeting(IReadOnlyList<WalkSyntax> edge, List<BoundWalk> walks, bool againstTheClock)
+    {
+        if (walks.Count < 2 || book.InDoubt || book.JoinsInDoubt || walks.Exists(w => w.Piece.EdgesInDoubt)) return;
+        for (var at = 1; at < walks.Count; at++)
+        {
+            var (before, walk) = (walks[at - 1], walks[at]);
+            var apart = Sized.Where(context.Sizes, i => !book.Corners[i].Meet(before, walk, againstTheClock));
+            if (apart.Length > 0) context.Findings.Add(SeamApart.At(context, walk.Span, apart, edge[at - 1].Written, edge[at].Written));
+        }
+    }
+
     private void CheckLengths(SeamStatement statement, List<BoundWalk> first, List<BoundWalk> second, Seam?[] seams)
     {
         if (statement.Eased || first.Concat(second).Any(w => w.Piece.EdgesInDoubt)) return;
@@ -101,10 +112,9 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         return nothing.Length > 0;
     }
 
-    // Where an edge is put together of several, which row meets which is not known.
-    private void CheckStitches(List<BoundWalk> wholeFirst, List<BoundWalk> wholeSecond, Seam?[] seams)
+    private void CheckStitches(BoundWalk first, BoundWalk second, Seam?[] seams)
     {
-        if (wholeFirst is not [var first] || wholeSecond is not [var second] || first.Piece.EdgesInDoubt || second.Piece.EdgesInDoubt) return;
+        if (first.Piece.EdgesInDoubt || second.Piece.EdgesInDoubt) return;
         var met = seams.Select(s => s is null ? null : RowsThatMeet.Find(s));
         var unlike = Sized.Where(context.Sizes, i => met[i] is not null);
         if (unlike.Length > 0) context.Findings.Add(SeamStitch.At(context, first, second, unlike, met[unlike[0]]!));

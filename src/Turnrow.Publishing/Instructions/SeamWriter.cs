@@ -43,9 +43,10 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
             SeamEdgeText.Of(seam.WholeFirst, seam.Lengths?.First), SeamEdgeText.Of(seam.WholeSecond, seam.Lengths?.Second), seam.OppositeOrder, seam.Eased, seam.Rate);
         if (!text.IsFold) return text;
         // Both are parts of one edge: what lies between them is behind the lower and before the upper, and stays open once.
+        var (first, second) = (text.First.Parts[0], text.Second.Parts[0]);
         return text.IsFirstLower
-            ? text with { First = text.First.Alone(text.One.UpTo(text.Other)), Second = text.Second.Alone(text.Other with { OpenBefore = null }) }
-            : text with { First = text.First.Alone(text.One with { OpenBefore = null }), Second = text.Second.Alone(text.Other.UpTo(text.One)) };
+            ? text with { First = text.First with { Parts = [first.UpTo(second)] }, Second = text.Second with { Parts = [second with { OpenBefore = null }] } }
+            : text with { First = text.First with { Parts = [first with { OpenBefore = null }] }, Second = text.Second with { Parts = [second.UpTo(first)] } };
     }
 
     public SeamText? And(SeamText other) =>
@@ -56,32 +57,25 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
 
     public string Written(Wording words, bool inInches)
     {
-        var how = GoesOn ? Together(words) : $" {Matched(words)}";
-        var text = $"**{Wording.Sentence(First.Title)} to {Second.Title}:** {Laid(words)}{how}{Ease(inInches)} {Worked(words)}";
-        var open = (IsFold ? OpenOfFold() : First.Parts.Concat(Second.Parts).Select(static p => p.Open())).OfType<string>().ToList();
+        var text = $"**{Wording.Sentence(First.Title)} to {Second.Title}:** {Laid(words)}{(GoesOn ? Together(words) : $" {Matched(words)}")}{Ease(inInches)} {Worked(words)}";
+        var (lower, upper) = IsFirstLower ? (First.Parts[0], Second.Parts[0]) : (Second.Parts[0], First.Parts[0]);
+        var sides = IsFold
+            ? [SeamSide.Open([lower.OpenBefore, lower.OpenBehind, upper.OpenBehind], lower.PieceName)]
+            : First.Parts.Concat(Second.Parts).Select(static p => p.Open());
+        var open = sides.OfType<string>().ToList();
         return open.Count == 0 ? text : $"{text} Leave {Wording.List(open)} open.";
     }
 
     private bool GoesOn => First.Parts.Count + Second.Parts.Count > 2;
 
-    private SeamSide One => First.Parts[0];
-
-    private SeamSide Other => Second.Parts[0];
-
     // Two stretches of rows of the same edge: the piece is folded across.
-    private bool IsFold => !GoesOn && One.Piece == Other.Piece && One.Hand == Other.Hand && One.Rows is not null && Other.Rows is not null;
+    private bool IsFold => !GoesOn && First.Parts[0].IsOfEdgeOf(Second.Parts[0]);
 
-    private bool IsFirstLower => One.Rows is { } first && Other.Rows is { } second && first.First.First < second.First.First;
-
-    private IEnumerable<string?> OpenOfFold()
-    {
-        var (lower, upper) = IsFirstLower ? (One, Other) : (Other, One);
-        return [SeamSide.Open([lower.OpenBefore, lower.OpenBehind, upper.OpenBehind], lower.PieceName)];
-    }
+    private bool IsFirstLower => First.Parts[0].Rows is { } first && Second.Parts[0].Rows is { } second && first.First.First < second.First.First;
 
     private string Laid(Wording words) =>
-        IsFold ? $"Fold {One.PieceName} across, {words.Side(true)} out, so that the two parts of this edge lie together."
-        : GoesOn ? $"Pin the two edges together from end to end, part by part in the order named, {words.Side(true)} of both up."
+        GoesOn ? $"Pin the two edges together from end to end, part by part in the order named, {words.Side(true)} of both up."
+        : IsFold ? $"Fold {First.Parts[0].PieceName} across, {words.Side(true)} out, so that the two parts of this edge lie together."
         : $"Lay the two edges side by side, {words.Side(true)} of both up.";
 
     // Eased, only the ends meet for certain.
@@ -153,9 +147,6 @@ internal sealed record SeamEdgeText(IReadOnlyList<SeamSide> Parts, Sized<Rationa
     public static SeamEdgeText Of(IReadOnlyList<JoinSide> edge, Rational? length) =>
         new([.. edge.Select(SeamSide.Of)], length is { } known ? Sized.Of(known) : null);
 
-    /// <summary>The same edge, of one part, said otherwise.</summary>
-    public SeamEdgeText Alone(SeamSide part) => this with { Parts = [part] };
-
     public SeamEdgeText? And(SeamEdgeText other)
     {
         if (Parts.Count != other.Parts.Count || Length is null != other.Length is null) return null;
@@ -199,6 +190,9 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
             return $"{Wording.Hand(hand)} edge{name}";
         }
     }
+
+    /// <summary>True if both are stretches of rows of the same edge.</summary>
+    public bool IsOfEdgeOf(SeamSide other) => Piece == other.Piece && Hand == other.Hand && Rows is not null && other.Rows is not null;
 
     public static SeamSide Of(JoinSide side)
     {

@@ -146,14 +146,14 @@ public sealed record SeamStatement(
     public EasingSyntax? Easing { get; init; }
 }
 
-/// <summary><c>, in the same order</c>, <c>, in opposite order</c>.</summary>
-public sealed record SeamOrderSyntax(SeamOrder Order, TextSpan Span) : SyntaxNode(Span);
-
 /// <summary><c>easing 1 to 3 cm</c></summary>
 /// <param name="Least">At least so much longer.</param>
 /// <param name="Most">At most so much longer.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record EasingSyntax(ExpressionSyntax Least, ExpressionSyntax Most, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary><c>, in the same order</c>, <c>, in opposite order</c>.</summary>
+public sealed record SeamOrderSyntax(SeamOrder Order, TextSpan Span) : SyntaxNode(Span);
 
 /// <summary>The order in which the rows of two edges meet.</summary>
 public enum SeamOrder

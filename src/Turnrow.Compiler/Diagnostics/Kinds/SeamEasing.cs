@@ -11,7 +11,7 @@ public static class SeamEasing
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "seam-easing",
-        "TR0353",
+        "TR0354",
         Severity.Error,
         """
         The seam says by how much its first edge is longer than its second, and the pieces as made differ by something else. Both edges are
