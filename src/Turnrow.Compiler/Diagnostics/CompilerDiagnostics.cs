@@ -111,5 +111,11 @@ public static class CompilerDiagnostics
         CountFar.Kind,
         SwatchYarn.Kind,
         SwatchZero.Kind,
+        CornerMissing.Kind,
+        CornerMiddle.Kind,
+        MarkWithoutStitch.Kind,
+        CornerLost.Kind,
+        CornerDistance.Kind,
+        CornerAgain.Kind,
     ];
 }

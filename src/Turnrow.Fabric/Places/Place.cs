@@ -30,6 +30,9 @@ public enum PlaceKind : byte
 /// <param name="Chains">Of a space, the number of chains over it; else 0.</param>
 public readonly record struct Place(PlaceKind Kind, Stitch? Stitch, int Chains)
 {
+    /// <summary>True if a marker is in it: what is worked into it makes the corner of the next row.</summary>
+    public bool IsCorner { get; init; }
+
     /// <summary>True if a count of stitches includes it.</summary>
     public bool IsStitch => Kind is PlaceKind.Stitch or PlaceKind.TurningChain or PlaceKind.SkippedChains;
 
@@ -56,6 +59,9 @@ public sealed record PlaceSegment(IReadOnlyList<PlaceRun> Unit, int Times)
 
     /// <summary>Places in all.</summary>
     public int Count => UnitCount * Times;
+
+    /// <summary>True if any of them is a corner.</summary>
+    public bool HasCorner { get; } = Unit.Any(static r => r.Place.IsCorner);
 
     private static int CountOf(IReadOnlyList<PlaceRun> unit)
     {

@@ -46,19 +46,19 @@ internal partial class TurnrowParser : Parser {
 		NOTION=37, PATTERN=38, PIECE=39, REPEAT=40, RIGHT=41, ROW=42, ROWS=43, 
 		SEAM=44, SHAPE=45, SIZES=46, SKILL=47, STRAIGHT=48, SWATCH=49, TERMS=50, 
 		TURN=51, VERSION=52, WEARER=53, WEAVE=54, YARN=55, ACROSS=56, AFTER=57, 
-		ALL=58, ALONG=59, AND=60, APART=61, ARE=62, AROUND=63, AT=64, BUT=65, 
-		BY=66, CH=67, CHAINS=68, COUNTS=69, DEC=70, DOES=71, DOWN=72, EACH=73, 
-		EASING=74, EDGE=75, EDGES=76, END=77, ENDS=78, EVEN=79, EVENLY=80, EVERY=81, 
-		EXTRA=82, FACING=83, FIRST=84, FOR=85, FOUNDATION=86, HERE=87, HIGH=88, 
-		IN=89, INC=90, IS=91, LAST=92, LESS=93, LONGER=94, MIRRORED=95, MORE_WORD=96, 
-		MULTIPLE=97, NEXT=98, NOT=99, ODD=100, OF=101, OFF=102, ON=103, ONE=104, 
-		OPPOSITE=105, ORDER=106, OVER=107, PER=108, PICKED=109, PLAIN=110, REMAIN=111, 
-		REST=112, ROUNDED=113, RS=114, SAME=115, SKIP_WORD=116, SLIP=117, STITCH=118, 
-		STITCHES=119, THE=120, THEN=121, TIMES=122, TO=123, TURNED=124, TURNING=125, 
-		TURNS=126, UNTIL=127, UP=128, WEIGH=129, WEIGHT=130, WIDE=131, WITH=132, 
-		WITHIN=133, WITHOUT=134, WS=135, CM=136, G=137, M=138, MM=139, OZ=140, 
-		YD=141, WORD=142, NUMBER=143, FRACTION=144, ORDINAL=145, DOTTED=146, QUOTED=147, 
-		WRONG_COMMA=148, WRONG_QUOTE=149, JUNK=150;
+		ALL=58, ALONG=59, AND=60, APART=61, ARE=62, AROUND=63, AT=64, BEFORE=65, 
+		BUT=66, BY=67, CH=68, CHAINS=69, CORNER=70, COUNTS=71, DEC=72, DOES=73, 
+		DOWN=74, EACH=75, EASING=76, EDGE=77, EDGES=78, END=79, ENDS=80, EVEN=81, 
+		EVENLY=82, EVERY=83, EXTRA=84, FACING=85, FIRST=86, FOR=87, FOUNDATION=88, 
+		HERE=89, HIGH=90, IN=91, INC=92, IS=93, LAST=94, LESS=95, LONGER=96, MIRRORED=97, 
+		MORE_WORD=98, MULTIPLE=99, NEXT=100, NOT=101, ODD=102, OF=103, OFF=104, 
+		ON=105, ONE=106, OPPOSITE=107, ORDER=108, OVER=109, PER=110, PICKED=111, 
+		PLAIN=112, REMAIN=113, REST=114, ROUNDED=115, RS=116, SAME=117, SKIP_WORD=118, 
+		SLIP=119, STITCH=120, STITCHES=121, THE=122, THEN=123, TIMES=124, TO=125, 
+		TURNED=126, TURNING=127, TURNS=128, UNTIL=129, UP=130, WEIGH=131, WEIGHT=132, 
+		WIDE=133, WITH=134, WITHIN=135, WITHOUT=136, WS=137, CM=138, G=139, M=140, 
+		MM=141, OZ=142, YD=143, WORD=144, NUMBER=145, FRACTION=146, ORDINAL=147, 
+		DOTTED=148, QUOTED=149, WRONG_COMMA=150, WRONG_QUOTE=151, JUNK=152;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -110,17 +110,18 @@ internal partial class TurnrowParser : Parser {
 		"'repeat'", "'right'", "'row'", "'rows'", "'seam'", "'shape'", "'sizes'", 
 		"'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
 		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
-		"'and'", "'apart'", "'are'", "'around'", "'at'", "'but'", "'by'", "'ch'", 
-		"'chains'", "'counts'", "'dec'", "'does'", "'down'", "'each'", "'easing'", 
-		"'edge'", "'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", 
-		"'extra'", "'facing'", "'first'", "'for'", "'foundation'", "'here'", "'high'", 
-		"'in'", "'inc'", "'is'", "'last'", "'less'", "'longer'", "'mirrored'", 
-		"'more'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", 
-		"'one'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", "'plain'", 
-		null, "'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'slip'", "'stitch'", 
-		null, "'the'", "'then'", null, "'to'", "'turned'", "'turning'", "'turns'", 
-		"'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", 
-		"'without'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'but'", 
+		"'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", "'does'", 
+		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
+		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'for'", 
+		"'foundation'", "'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", 
+		"'less'", "'longer'", "'mirrored'", "'more'", "'multiple'", "'next'", 
+		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opposite'", "'order'", 
+		"'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
+		"'RS'", "'same'", "'skip'", "'slip'", "'stitch'", null, "'the'", "'then'", 
+		null, "'to'", "'turned'", "'turning'", "'turns'", "'until'", "'up'", "'weigh'", 
+		"'weight'", "'wide'", "'with'", "'within'", "'without'", "'WS'", "'cm'", 
+		"'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -131,17 +132,17 @@ internal partial class TurnrowParser : Parser {
 		"PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", "SIZES", "SKILL", 
 		"STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", "WEAVE", "YARN", 
 		"ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", 
-		"BUT", "BY", "CH", "CHAINS", "COUNTS", "DEC", "DOES", "DOWN", "EACH", 
-		"EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", 
-		"FACING", "FIRST", "FOR", "FOUNDATION", "HERE", "HIGH", "IN", "INC", "IS", 
-		"LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", "MULTIPLE", "NEXT", 
-		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPPOSITE", "ORDER", "OVER", "PER", 
-		"PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", 
-		"SLIP", "STITCH", "STITCHES", "THE", "THEN", "TIMES", "TO", "TURNED", 
-		"TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", 
-		"WITHIN", "WITHOUT", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", 
-		"FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", 
-		"JUNK"
+		"BEFORE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "DEC", "DOES", 
+		"DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", 
+		"EVERY", "EXTRA", "FACING", "FIRST", "FOR", "FOUNDATION", "HERE", "HIGH", 
+		"IN", "INC", "IS", "LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", 
+		"MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPPOSITE", 
+		"ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", 
+		"RS", "SAME", "SKIP_WORD", "SLIP", "STITCH", "STITCHES", "THE", "THEN", 
+		"TIMES", "TO", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", 
+		"WIDE", "WITH", "WITHIN", "WITHOUT", "WS", "CM", "G", "M", "MM", "OZ", 
+		"YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
+		"WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -903,10 +904,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -1145,10 +1148,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -1264,10 +1269,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -1628,7 +1635,7 @@ internal partial class TurnrowParser : Parser {
 					State = 291;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 137)) & ~0x3f) == 0 && ((1L << (_la - 137)) & 27L) != 0)) ) {
+					if ( !(((((_la - 139)) & ~0x3f) == 0 && ((1L << (_la - 139)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -2222,10 +2229,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -2485,10 +2494,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -3376,7 +3387,7 @@ internal partial class TurnrowParser : Parser {
 				State = 516;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602578767124630595L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 			State = 522;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -3889,10 +3900,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -4082,7 +4095,7 @@ internal partial class TurnrowParser : Parser {
 			State = 591;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 				{
 				State = 590;
 				_localctx.from = count();
@@ -4393,10 +4406,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -4460,6 +4475,7 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case ACROSS:
 				case AROUND:
+				case TO:
 				case UNTIL:
 					{
 					State = 627;
@@ -4495,7 +4511,7 @@ internal partial class TurnrowParser : Parser {
 				State = 635;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 					{
 					State = 634;
 					_localctx.amount = count();
@@ -4574,10 +4590,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -4684,10 +4702,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DEC:
 			case DOES:
@@ -4801,10 +4821,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -4872,7 +4894,7 @@ internal partial class TurnrowParser : Parser {
 						State = 652;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 					State = 659;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
@@ -4884,7 +4906,7 @@ internal partial class TurnrowParser : Parser {
 						State = 656;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -349600717353812001L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -245481364808401025L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 238687L) != 0)) {
 							{
 							State = 655;
 							_localctx.changedBy = changeAmount();
@@ -4899,6 +4921,7 @@ internal partial class TurnrowParser : Parser {
 					case X:
 					case ACROSS:
 					case AROUND:
+					case TO:
 					case UNTIL:
 					case NUMBER:
 					case FRACTION:
@@ -4926,7 +4949,7 @@ internal partial class TurnrowParser : Parser {
 					State = 663;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -349600717353812001L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -245481364808401025L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 238687L) != 0)) {
 						{
 						State = 662;
 						_localctx.changedBy = changeAmount();
@@ -5046,6 +5069,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case ACROSS:
 			case AROUND:
+			case TO:
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
@@ -5138,10 +5162,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -5214,6 +5240,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case ACROSS:
 			case AROUND:
+			case TO:
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
@@ -5237,14 +5264,18 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class ReachContext : ParserRuleContext {
+		public IToken corner;
 		public CountContext remain;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNTIL() { return GetToken(TurnrowParser.UNTIL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(TurnrowParser.BEFORE, 0); }
 		public ReachContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -5256,8 +5287,9 @@ internal partial class TurnrowParser : Parser {
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
 		EnterRule(_localctx, 100, RULE_reach);
+		int _la;
 		try {
-			State = 700;
+			State = 705;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
@@ -5274,15 +5306,36 @@ internal partial class TurnrowParser : Parser {
 				Match(AROUND);
 				}
 				break;
-			case UNTIL:
+			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 696;
-				Match(UNTIL);
+				Match(TO);
 				State = 697;
-				_localctx.remain = count();
+				_localctx.corner = Match(CORNER);
+				}
+				break;
+			case UNTIL:
+				EnterOuterAlt(_localctx, 4);
+				{
 				State = 698;
+				Match(UNTIL);
+				State = 699;
+				_localctx.remain = count();
+				State = 700;
 				Match(REMAIN);
+				State = 703;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==BEFORE) {
+					{
+					State = 701;
+					Match(BEFORE);
+					State = 702;
+					_localctx.corner = Match(CORNER);
+					}
+				}
+
 				}
 				break;
 			default:
@@ -5309,6 +5362,7 @@ internal partial class TurnrowParser : Parser {
 		public CountContext remain;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
@@ -5342,9 +5396,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 702;
+			State = 707;
 			Match(IN);
-			State = 747;
+			State = 753;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5352,66 +5406,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 703;
+				State = 708;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 84)) & ~0x3f) == 0 && ((1L << (_la - 84)) & 2147500289L) != 0)) ) {
+				if ( !(((((_la - 86)) & ~0x3f) == 0 && ((1L << (_la - 86)) & 2147500289L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 707;
+				State = 712;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while (((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) {
 					{
 					{
-					State = 704;
+					State = 709;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 709;
+					State = 714;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 716;
+				State = 721;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 710;
+					State = 715;
 					Match(AND);
-					State = 712;
+					State = 717;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 711;
+						State = 716;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 714;
+						State = 719;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 					}
 				}
 
-				State = 722;
+				State = 727;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 718;
+					State = 723;
 					_localctx.until = Match(UNTIL);
-					State = 719;
+					State = 724;
 					_localctx.remain = count();
-					State = 720;
+					State = 725;
 					Match(REMAIN);
 					}
 				}
@@ -5420,70 +5474,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 724;
+				State = 729;
 				_localctx.which = Match(EACH);
-				State = 728;
+				State = 733;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while (((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) {
 					{
 					{
-					State = 725;
+					State = 730;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 730;
+					State = 735;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 737;
+				State = 742;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 731;
+					State = 736;
 					Match(AND);
-					State = 733;
+					State = 738;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 732;
+						State = 737;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 735;
+						State = 740;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 					}
 				}
 
-				State = 745;
+				State = 750;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 739;
+					State = 744;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 740;
+					State = 745;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 741;
+					State = 746;
 					_localctx.until = Match(UNTIL);
-					State = 742;
+					State = 747;
 					_localctx.remain = count();
-					State = 743;
+					State = 748;
 					Match(REMAIN);
 					}
 					break;
@@ -5495,6 +5549,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
+				}
+				break;
+			case CORNER:
+				{
+				State = 752;
+				_localctx.which = Match(CORNER);
 				}
 				break;
 			default:
@@ -5554,61 +5614,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 749;
+			State = 755;
 			Match(REPEAT);
-			State = 757;
+			State = 763;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 750;
+				State = 756;
 				Match(ROWS);
-				State = 751;
+				State = 757;
 				_localctx.from = count();
-				State = 752;
+				State = 758;
 				Match(TO);
-				State = 753;
+				State = 759;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 755;
+				State = 761;
 				Match(ROW);
-				State = 756;
+				State = 762;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 759;
+			State = 765;
 			Match(COMMA);
-			State = 760;
+			State = 766;
 			_localctx.times = count();
-			State = 768;
+			State = 774;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 761;
+				State = 767;
 				_localctx.more = Match(MORE_WORD);
-				State = 762;
+				State = 768;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 763;
+				State = 769;
 				_localctx.end = Match(TIMES);
-				State = 766;
+				State = 772;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 764;
+					State = 770;
 					_localctx.inAll = Match(IN);
-					State = 765;
+					State = 771;
 					Match(ALL);
 					}
 				}
@@ -5618,12 +5678,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 771;
+			State = 777;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 770;
+				State = 776;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5693,24 +5753,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 773;
+			State = 779;
 			Match(STRAIGHT);
-			State = 781;
+			State = 787;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 774;
+				State = 780;
 				Match(TO);
-				State = 775;
+				State = 781;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 776;
+				State = 782;
 				_localctx.further = Match(FOR);
-				State = 777;
+				State = 783;
 				_localctx.length = sum();
 				}
 				break;
@@ -5757,10 +5817,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -5816,50 +5878,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 778;
+				State = 784;
 				_localctx.amount = count();
-				State = 779;
+				State = 785;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 785;
+			State = 791;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 783;
+				State = 789;
 				Match(FROM);
-				State = 784;
+				State = 790;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 791;
+			State = 797;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 787;
+				State = 793;
 				Match(COMMA);
-				State = 788;
+				State = 794;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 793;
+				State = 799;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 795;
+			State = 801;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 794;
+				State = 800;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5900,33 +5962,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 108, RULE_rowFix);
 		try {
-			State = 803;
+			State = 809;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 797;
+				State = 803;
 				Match(EVEN);
-				State = 798;
+				State = 804;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 799;
+				State = 805;
 				Match(ODD);
-				State = 800;
+				State = 806;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 801;
+				State = 807;
 				Match(END);
-				State = 802;
+				State = 808;
 				_localctx.facing = side();
 				}
 				break;
@@ -5975,20 +6037,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 805;
+			State = 811;
 			Match(LEAVE);
-			State = 806;
+			State = 812;
 			_localctx.amount = count();
-			State = 807;
+			State = 813;
 			Match(AT);
-			State = 808;
+			State = 814;
 			_localctx.at = edge();
-			State = 810;
+			State = 816;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 809;
+				State = 815;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6041,36 +6103,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 812;
+			State = 818;
 			Match(ADD);
-			State = 813;
+			State = 819;
 			_localctx.amount = count();
-			State = 814;
-			Match(AT);
-			State = 815;
-			_localctx.at = edge();
 			State = 820;
+			Match(AT);
+			State = 821;
+			_localctx.at = edge();
+			State = 826;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 816;
+				State = 822;
 				Match(COMMA);
-				State = 817;
+				State = 823;
 				_localctx.apart = Match(ONE);
-				State = 818;
+				State = 824;
 				Match(ROW);
-				State = 819;
+				State = 825;
 				Match(APART);
 				}
 			}
 
-			State = 823;
+			State = 829;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 822;
+				State = 828;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6140,20 +6202,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 825;
+			State = 831;
 			Match(SHAPE);
-			State = 834;
+			State = 840;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 826;
+				State = 832;
 				Match(ROWS);
-				State = 827;
+				State = 833;
 				_localctx.from = count();
-				State = 828;
+				State = 834;
 				Match(TO);
-				State = 829;
+				State = 835;
 				_localctx.to = count();
 				}
 				break;
@@ -6200,10 +6262,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -6259,39 +6323,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 831;
+				State = 837;
 				_localctx.rows = count();
-				State = 832;
+				State = 838;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 846;
+			State = 852;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 836;
+				State = 842;
 				Match(COLON);
-				State = 837;
+				State = 843;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 842;
+				State = 848;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 838;
+					State = 844;
 					Match(SEMICOLON);
-					State = 839;
+					State = 845;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 844;
+					State = 850;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6299,19 +6363,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 845;
+				State = 851;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 849;
+			State = 855;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 848;
+				State = 854;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6382,54 +6446,54 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 856;
+			State = 862;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 851;
+				State = 857;
 				Match(AFTER);
-				State = 852;
+				State = 858;
 				_localctx.after = count();
-				State = 853;
+				State = 859;
 				rowsWord();
-				State = 854;
+				State = 860;
 				Match(COMMA);
 				}
 			}
 
-			State = 858;
+			State = 864;
 			_localctx.changed = change();
-			State = 859;
+			State = 865;
 			_localctx.amount = count();
-			State = 860;
+			State = 866;
 			Match(AT);
-			State = 861;
+			State = 867;
 			_localctx.at = edge();
-			State = 863;
+			State = 869;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 862;
+				State = 868;
 				_localctx.first = frequency();
 				}
 			}
 
-			State = 869;
+			State = 875;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 865;
+				State = 871;
 				Match(COMMA);
-				State = 866;
+				State = 872;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 871;
+				State = 877;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6469,7 +6533,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 118, RULE_shapingPart);
 		int _la;
 		try {
-			State = 877;
+			State = 883;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -6477,17 +6541,17 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 873;
+				State = 879;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 872;
+					State = 878;
 					Match(THEN);
 					}
 				}
 
-				State = 875;
+				State = 881;
 				_localctx.when = frequency();
 				}
 				break;
@@ -6496,7 +6560,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 876;
+				State = 882;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6547,20 +6611,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_frequency);
 		int _la;
 		try {
-			State = 903;
+			State = 909;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 879;
+				State = 885;
 				Match(EVERY);
-				State = 884;
+				State = 890;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 880;
+					State = 886;
 					Match(ROW);
 					}
 					break;
@@ -6607,10 +6671,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -6666,23 +6732,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 881;
+					State = 887;
 					_localctx.interval = count();
-					State = 882;
+					State = 888;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 889;
+				State = 895;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 					{
-					State = 886;
+					State = 892;
 					_localctx.times = count();
-					State = 887;
+					State = 893;
 					Match(TIMES);
 					}
 				}
@@ -6692,28 +6758,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 891;
-				Match(BY);
-				State = 892;
-				Match(TURNS);
-				State = 893;
-				Match(EVERY);
-				State = 894;
-				_localctx.interval = count();
-				State = 895;
-				Match(AND);
-				State = 896;
-				_localctx.byTurns = count();
 				State = 897;
-				rowsWord();
+				Match(BY);
+				State = 898;
+				Match(TURNS);
+				State = 899;
+				Match(EVERY);
+				State = 900;
+				_localctx.interval = count();
 				State = 901;
+				Match(AND);
+				State = 902;
+				_localctx.byTurns = count();
+				State = 903;
+				rowsWord();
+				State = 907;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 					{
-					State = 898;
+					State = 904;
 					_localctx.times = count();
-					State = 899;
+					State = 905;
 					Match(TIMES);
 					}
 				}
@@ -6760,28 +6826,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 907;
+			State = 913;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 905;
+				State = 911;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 906;
+				State = 912;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 909;
+			State = 915;
 			stitchesWord();
-			State = 910;
+			State = 916;
 			Match(IN);
 			}
 		}
@@ -6835,32 +6901,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 912;
+			State = 918;
 			Match(EVENLY);
-			State = 913;
+			State = 919;
 			Match(TO);
-			State = 914;
+			State = 920;
 			_localctx.target = count();
-			State = 915;
+			State = 921;
 			Match(COMMA);
-			State = 916;
-			Match(AT);
-			State = 917;
-			_localctx.at = edge();
 			State = 922;
+			Match(AT);
+			State = 923;
+			_localctx.at = edge();
+			State = 928;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 918;
+				State = 924;
 				Match(COMMA);
-				State = 919;
+				State = 925;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 924;
+				State = 930;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6911,35 +6977,35 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 126, RULE_solveOption);
 		int _la;
 		try {
-			State = 938;
+			State = 944;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 925;
+				State = 931;
 				Match(ON);
-				State = 926;
+				State = 932;
 				Match(RS);
-				State = 927;
+				State = 933;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 928;
+				State = 934;
 				Match(LONGER);
-				State = 929;
+				State = 935;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 930;
+				State = 936;
 				Match(BY);
-				State = 931;
+				State = 937;
 				Match(TURNS);
 				}
 				break;
@@ -6947,7 +7013,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 932;
+				State = 938;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6957,11 +7023,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 933;
+				State = 939;
 				_localctx.rows = count();
-				State = 934;
+				State = 940;
 				rowsWord();
-				State = 935;
+				State = 941;
 				Match(PLAIN);
 				}
 				break;
@@ -6970,7 +7036,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 937;
+				State = 943;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -7037,43 +7103,43 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 940;
+			State = 946;
 			Match(SEAM);
-			State = 942;
+			State = 948;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 941;
+				State = 947;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 944;
+				State = 950;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602578767124630595L) != 0) );
-			State = 953;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			State = 959;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 946;
+				State = 952;
 				Match(COMMA);
-				State = 951;
+				State = 957;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 43)) & ~0x3f) == 0 && ((1L << (_la - 43)) & 565148976709633L) != 0)) {
+				if (((((_la - 43)) & ~0x3f) == 0 && ((1L << (_la - 43)) & 2260595906740225L) != 0)) {
 					{
-					State = 947;
+					State = 953;
 					_localctx.rows = selection();
-					State = 949;
+					State = 955;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 948;
+						State = 954;
 						Match(COMMA);
 						}
 					}
@@ -7084,48 +7150,48 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 955;
+			State = 961;
 			Match(WITH);
-			State = 957;
+			State = 963;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 956;
+				State = 962;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 959;
+				State = 965;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602578767124630595L) != 0) );
-			State = 965;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			State = 971;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 961;
+				State = 967;
 				Match(COMMA);
-				State = 962;
+				State = 968;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 967;
+				State = 973;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 970;
+			State = 976;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 968;
+				State = 974;
 				Match(COLON);
-				State = 969;
+				State = 975;
 				_localctx.worked = rate();
 				}
 			}
@@ -7167,7 +7233,7 @@ internal partial class TurnrowParser : Parser {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
 		EnterRule(_localctx, 130, RULE_seamPart);
 		try {
-			State = 981;
+			State = 987;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -7176,43 +7242,43 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 972;
+				State = 978;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 973;
+				State = 979;
 				Match(EASING);
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 974;
+				State = 980;
 				Match(IN);
-				State = 978;
+				State = 984;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 975;
+					State = 981;
 					Match(THE);
-					State = 976;
+					State = 982;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 977;
+					State = 983;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 980;
+				State = 986;
 				Match(ORDER);
 				}
 				break;
@@ -7252,7 +7318,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 132, RULE_walkWord);
 		try {
-			State = 989;
+			State = 995;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -7297,10 +7363,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -7355,42 +7423,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 983;
+				State = 989;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 984;
+				State = 990;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 985;
+				State = 991;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 986;
+				State = 992;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 987;
+				State = 993;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 988;
+				State = 994;
 				Match(STITCHES);
 				}
 				break;
@@ -7444,7 +7512,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 134, RULE_selection);
 		int _la;
 		try {
-			State = 1007;
+			State = 1013;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -7452,19 +7520,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 993;
+				State = 999;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 991;
+					State = 997;
 					_localctx.all = Match(ALL);
-					State = 992;
+					State = 998;
 					Match(BUT);
 					}
 				}
 
-				State = 995;
+				State = 1001;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -7474,12 +7542,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1000;
+				State = 1006;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 996;
+					State = 1002;
 					Match(ROW);
 					}
 					break;
@@ -7526,10 +7594,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -7585,9 +7655,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 997;
+					State = 1003;
 					_localctx.amount = count();
-					State = 998;
+					State = 1004;
 					rowsWord();
 					}
 					break;
@@ -7599,13 +7669,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1002;
+				State = 1008;
 				Match(ROWS);
-				State = 1003;
+				State = 1009;
 				_localctx.from = count();
-				State = 1004;
+				State = 1010;
 				Match(TO);
-				State = 1005;
+				State = 1011;
 				_localctx.to = count();
 				}
 				break;
@@ -7668,46 +7738,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1010;
+			State = 1016;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1009;
+				State = 1015;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1013;
+			State = 1019;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1012;
+				State = 1018;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1015;
+				State = 1021;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
-			State = 1037;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			State = 1043;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1017;
+				State = 1023;
 				_localctx.way = Match(IN);
-				State = 1018;
+				State = 1024;
 				Match(EACH);
-				State = 1025;
+				State = 1031;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1019;
+					State = 1025;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -7753,10 +7823,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -7810,21 +7882,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1021;
+					State = 1027;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1020;
+						State = 1026;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1023;
+						State = 1029;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 					}
 					break;
 				default:
@@ -7834,14 +7906,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1027;
+				State = 1033;
 				_localctx.way = Match(PER);
-				State = 1035;
+				State = 1041;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1028;
+					State = 1034;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -7888,10 +7960,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -7947,21 +8021,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1029;
+					State = 1035;
 					_localctx.over = count();
-					State = 1033;
+					State = 1039;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1030;
+						State = 1036;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1031;
+						State = 1037;
 						Match(STITCHES);
 						}
 						break;
@@ -8007,10 +8081,12 @@ internal partial class TurnrowParser : Parser {
 					case ALONG:
 					case APART:
 					case ARE:
+					case BEFORE:
 					case BUT:
 					case BY:
 					case CH:
 					case CHAINS:
+					case CORNER:
 					case COUNTS:
 					case DOES:
 					case DOWN:
@@ -8064,7 +8140,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1032;
+						State = 1038;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -8137,29 +8213,29 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1039;
+			State = 1045;
 			Match(EXPECT);
-			State = 1040;
+			State = 1046;
 			_localctx.left = expected();
-			State = 1050;
+			State = 1056;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1041;
+				State = 1047;
 				Match(MEASURE);
-				State = 1042;
+				State = 1048;
 				_localctx.length = sum();
-				State = 1046;
+				State = 1052;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 1043;
+					State = 1049;
 					Match(COMMA);
-					State = 1044;
+					State = 1050;
 					Match(WITHIN);
-					State = 1045;
+					State = 1051;
 					_localctx.within = sum();
 					}
 				}
@@ -8169,7 +8245,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1048;
+				State = 1054;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8178,7 +8254,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1049;
+				State = 1055;
 				_localctx.right = expected();
 				}
 				break;
@@ -8231,24 +8307,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1052;
+			State = 1058;
 			_localctx.value = sum();
-			State = 1063;
+			State = 1069;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1054;
+				State = 1060;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1053;
+					State = 1059;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1056;
+				State = 1062;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8258,18 +8334,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1060;
+				State = 1066;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1057;
+					State = 1063;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1062;
+					State = 1068;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8316,16 +8392,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1065;
+			State = 1071;
 			_localctx.by = sign();
-			State = 1066;
+			State = 1072;
 			_localctx.value = single();
-			State = 1068;
+			State = 1074;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1067;
+				State = 1073;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8388,38 +8464,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1070;
+			State = 1076;
 			Match(EQUALS);
-			State = 1071;
+			State = 1077;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1076;
+			State = 1082;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1072;
+				State = 1078;
 				Match(COMMA);
-				State = 1073;
+				State = 1079;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1078;
+				State = 1084;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1084;
+			State = 1090;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1079;
+				State = 1085;
 				_localctx.without = Match(WITHOUT);
-				State = 1080;
+				State = 1086;
 				Match(TURNING);
-				State = 1081;
+				State = 1087;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8432,9 +8508,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1082;
+				State = 1088;
 				_localctx.with = Match(WITH);
-				State = 1083;
+				State = 1089;
 				Match(CHAINS);
 				}
 				break;
@@ -8486,9 +8562,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1086;
+			State = 1092;
 			_localctx.amount = count();
-			State = 1093;
+			State = 1099;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8533,10 +8609,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -8590,26 +8668,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1088;
+				State = 1094;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1087;
+					State = 1093;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1090;
+					State = 1096;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1092;
+				State = 1098;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -8655,15 +8733,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 148, RULE_edge);
 		int _la;
 		try {
-			State = 1101;
+			State = 1107;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1095;
+				State = 1101;
 				Match(BOTH);
-				State = 1096;
+				State = 1102;
 				Match(EDGES);
 				}
 				break;
@@ -8709,10 +8787,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -8767,14 +8847,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1097;
+				State = 1103;
 				_localctx.called = name();
-				State = 1099;
+				State = 1105;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1098;
+					State = 1104;
 					Match(EDGE);
 					}
 				}
@@ -8814,7 +8894,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1103;
+			State = 1109;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8854,7 +8934,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1105;
+			State = 1111;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8900,21 +8980,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1108;
+			State = 1114;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1107;
+				State = 1113;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1110;
+				State = 1116;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8946,7 +9026,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1112;
+			State = 1118;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8986,7 +9066,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1114;
+			State = 1120;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9036,20 +9116,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1116;
+			State = 1122;
 			_localctx.first = factor();
-			State = 1120;
+			State = 1126;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1117;
+				State = 1123;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1122;
+				State = 1128;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9089,9 +9169,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1123;
+			State = 1129;
 			_localctx.by = sign();
-			State = 1124;
+			State = 1130;
 			_localctx.value = factor();
 			}
 		}
@@ -9138,21 +9218,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 164, RULE_factor);
 		int _la;
 		try {
-			State = 1135;
+			State = 1141;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1126;
+				State = 1132;
 				_localctx.amount = list();
-				State = 1128;
+				State = 1134;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 6333186975989761L) != 0)) {
+				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 6333186975989761L) != 0)) {
 					{
-					State = 1127;
+					State = 1133;
 					_localctx.measure = unit();
 					}
 				}
@@ -9201,10 +9281,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -9259,18 +9341,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1130;
+				State = 1136;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1131;
+				State = 1137;
 				Match(OPEN);
-				State = 1132;
+				State = 1138;
 				_localctx.inside = sum();
-				State = 1133;
+				State = 1139;
 				Match(CLOSE);
 				}
 				break;
@@ -9317,20 +9399,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1137;
+			State = 1143;
 			_localctx.first = single();
-			State = 1141;
+			State = 1147;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1138;
+				State = 1144;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1143;
+				State = 1149;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9370,9 +9452,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1144;
+			State = 1150;
 			_localctx.by = sign();
-			State = 1145;
+			State = 1151;
 			_localctx.value = single();
 			}
 		}
@@ -9414,14 +9496,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 170, RULE_single);
 		try {
-			State = 1153;
+			State = 1159;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1147;
+				State = 1153;
 				_localctx.amount = list();
 				}
 				break;
@@ -9467,10 +9549,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -9525,18 +9609,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1148;
+				State = 1154;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1149;
+				State = 1155;
 				Match(OPEN);
-				State = 1150;
+				State = 1156;
 				_localctx.inside = count();
-				State = 1151;
+				State = 1157;
 				Match(CLOSE);
 				}
 				break;
@@ -9575,7 +9659,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1155;
+			State = 1161;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9628,36 +9712,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1157;
+			State = 1163;
 			_localctx.first = number();
-			State = 1169;
+			State = 1175;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1158;
+				State = 1164;
 				Match(OPEN);
-				State = 1159;
+				State = 1165;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1164;
+				State = 1170;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1160;
+					State = 1166;
 					Match(COMMA);
-					State = 1161;
+					State = 1167;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1166;
+					State = 1172;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1167;
+				State = 1173;
 				Match(CLOSE);
 				}
 			}
@@ -9693,20 +9777,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 176, RULE_number);
 		int _la;
 		try {
-			State = 1176;
+			State = 1182;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1171;
+				State = 1177;
 				_localctx.whole = Match(NUMBER);
-				State = 1173;
+				State = 1179;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1172;
+					State = 1178;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -9716,7 +9800,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1175;
+				State = 1181;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -9756,9 +9840,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1178;
+			State = 1184;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 6333186975989761L) != 0)) ) {
+			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 6333186975989761L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9822,10 +9906,12 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode APART() { return GetToken(TurnrowParser.APART, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(TurnrowParser.BEFORE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BUT() { return GetToken(TurnrowParser.BUT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNTS() { return GetToken(TurnrowParser.COUNTS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOES() { return GetToken(TurnrowParser.DOES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOWN() { return GetToken(TurnrowParser.DOWN, 0); }
@@ -9892,9 +9978,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1180;
+			State = 1186;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9915,7 +10001,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,150,1183,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,152,1189,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -9967,381 +10053,384 @@ internal partial class TurnrowParser : Parser {
 		1,47,3,47,657,8,47,1,47,3,47,660,8,47,1,47,1,47,3,47,664,8,47,3,47,666,
 		8,47,1,47,3,47,669,8,47,3,47,671,8,47,1,48,4,48,674,8,48,11,48,12,48,675,
 		1,48,1,48,5,48,680,8,48,10,48,12,48,683,9,48,1,48,3,48,686,8,48,1,49,1,
-		49,3,49,690,8,49,1,49,3,49,693,8,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,
-		701,8,50,1,51,1,51,1,51,5,51,706,8,51,10,51,12,51,709,9,51,1,51,1,51,4,
-		51,713,8,51,11,51,12,51,714,3,51,717,8,51,1,51,1,51,1,51,1,51,3,51,723,
-		8,51,1,51,1,51,5,51,727,8,51,10,51,12,51,730,9,51,1,51,1,51,4,51,734,8,
-		51,11,51,12,51,735,3,51,738,8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,746,
-		8,51,3,51,748,8,51,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,758,8,
-		52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,767,8,52,3,52,769,8,52,1,52,
-		3,52,772,8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,782,8,53,1,
-		53,1,53,3,53,786,8,53,1,53,1,53,5,53,790,8,53,10,53,12,53,793,9,53,1,53,
-		3,53,796,8,53,1,54,1,54,1,54,1,54,1,54,1,54,3,54,804,8,54,1,55,1,55,1,
-		55,1,55,1,55,3,55,811,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,
-		821,8,56,1,56,3,56,824,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,
-		57,3,57,835,8,57,1,57,1,57,1,57,1,57,5,57,841,8,57,10,57,12,57,844,9,57,
-		1,57,3,57,847,8,57,1,57,3,57,850,8,57,1,58,1,58,1,58,1,58,1,58,3,58,857,
-		8,58,1,58,1,58,1,58,1,58,1,58,3,58,864,8,58,1,58,1,58,5,58,868,8,58,10,
-		58,12,58,871,9,58,1,59,3,59,874,8,59,1,59,1,59,3,59,878,8,59,1,60,1,60,
-		1,60,1,60,1,60,3,60,885,8,60,1,60,1,60,1,60,3,60,890,8,60,1,60,1,60,1,
-		60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,902,8,60,3,60,904,8,60,1,61,
-		1,61,3,61,908,8,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,
-		62,5,62,921,8,62,10,62,12,62,924,9,62,1,63,1,63,1,63,1,63,1,63,1,63,1,
-		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,939,8,63,1,64,1,64,4,64,943,8,64,
-		11,64,12,64,944,1,64,1,64,1,64,3,64,950,8,64,3,64,952,8,64,3,64,954,8,
-		64,1,64,1,64,4,64,958,8,64,11,64,12,64,959,1,64,1,64,5,64,964,8,64,10,
-		64,12,64,967,9,64,1,64,1,64,3,64,971,8,64,1,65,1,65,1,65,1,65,1,65,1,65,
-		3,65,979,8,65,1,65,3,65,982,8,65,1,66,1,66,1,66,1,66,1,66,1,66,3,66,990,
-		8,66,1,67,1,67,3,67,994,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1001,8,67,1,
-		67,1,67,1,67,1,67,1,67,3,67,1008,8,67,1,68,3,68,1011,8,68,1,68,4,68,1014,
-		8,68,11,68,12,68,1015,1,68,1,68,1,68,1,68,4,68,1022,8,68,11,68,12,68,1023,
-		3,68,1026,8,68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1034,8,68,3,68,1036,
-		8,68,3,68,1038,8,68,1,69,1,69,1,69,1,69,1,69,1,69,1,69,3,69,1047,8,69,
-		1,69,1,69,3,69,1051,8,69,1,70,1,70,3,70,1055,8,70,1,70,1,70,5,70,1059,
-		8,70,10,70,12,70,1062,9,70,3,70,1064,8,70,1,71,1,71,1,71,3,71,1069,8,71,
-		1,72,1,72,1,72,1,72,5,72,1075,8,72,10,72,12,72,1078,9,72,1,72,1,72,1,72,
-		1,72,1,72,3,72,1085,8,72,1,73,1,73,4,73,1089,8,73,11,73,12,73,1090,1,73,
-		3,73,1094,8,73,1,74,1,74,1,74,1,74,3,74,1100,8,74,3,74,1102,8,74,1,75,
-		1,75,1,76,1,76,1,77,4,77,1109,8,77,11,77,12,77,1110,1,78,1,78,1,79,1,79,
-		1,80,1,80,5,80,1119,8,80,10,80,12,80,1122,9,80,1,81,1,81,1,81,1,82,1,82,
-		3,82,1129,8,82,1,82,1,82,1,82,1,82,1,82,3,82,1136,8,82,1,83,1,83,5,83,
-		1140,8,83,10,83,12,83,1143,9,83,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,
-		1,85,3,85,1154,8,85,1,86,1,86,1,87,1,87,1,87,1,87,1,87,5,87,1163,8,87,
-		10,87,12,87,1166,9,87,1,87,1,87,3,87,1170,8,87,1,88,1,88,3,88,1174,8,88,
-		1,88,3,88,1177,8,88,1,89,1,89,1,90,1,90,1,90,0,0,91,0,2,4,6,8,10,12,14,
-		16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,
-		64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
-		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
-		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
-		180,0,17,2,0,137,138,140,141,2,0,20,20,67,67,2,0,43,43,119,119,2,0,137,
-		137,140,140,2,0,88,88,131,131,2,0,72,72,128,128,2,0,62,62,91,91,2,0,32,
-		32,41,41,4,0,84,84,92,92,98,98,115,115,2,0,84,84,92,92,2,0,114,114,135,
-		135,2,0,70,70,90,90,1,0,42,43,1,0,118,119,2,0,10,12,14,14,4,0,89,89,136,
-		136,138,139,141,141,22,0,15,18,20,30,32,41,44,55,57,59,61,62,65,69,71,
-		79,81,83,86,88,91,91,93,107,109,113,115,115,118,118,121,122,124,126,128,
-		131,133,133,137,137,140,140,142,142,1305,0,182,1,0,0,0,2,185,1,0,0,0,4,
-		227,1,0,0,0,6,229,1,0,0,0,8,232,1,0,0,0,10,235,1,0,0,0,12,242,1,0,0,0,
-		14,244,1,0,0,0,16,247,1,0,0,0,18,263,1,0,0,0,20,265,1,0,0,0,22,268,1,0,
-		0,0,24,271,1,0,0,0,26,274,1,0,0,0,28,276,1,0,0,0,30,296,1,0,0,0,32,298,
-		1,0,0,0,34,302,1,0,0,0,36,323,1,0,0,0,38,326,1,0,0,0,40,358,1,0,0,0,42,
-		360,1,0,0,0,44,365,1,0,0,0,46,386,1,0,0,0,48,394,1,0,0,0,50,402,1,0,0,
-		0,52,409,1,0,0,0,54,414,1,0,0,0,56,419,1,0,0,0,58,434,1,0,0,0,60,446,1,
-		0,0,0,62,463,1,0,0,0,64,465,1,0,0,0,66,511,1,0,0,0,68,514,1,0,0,0,70,529,
-		1,0,0,0,72,531,1,0,0,0,74,538,1,0,0,0,76,557,1,0,0,0,78,559,1,0,0,0,80,
-		564,1,0,0,0,82,580,1,0,0,0,84,582,1,0,0,0,86,585,1,0,0,0,88,589,1,0,0,
-		0,90,601,1,0,0,0,92,613,1,0,0,0,94,670,1,0,0,0,96,685,1,0,0,0,98,692,1,
-		0,0,0,100,700,1,0,0,0,102,702,1,0,0,0,104,749,1,0,0,0,106,773,1,0,0,0,
-		108,803,1,0,0,0,110,805,1,0,0,0,112,812,1,0,0,0,114,825,1,0,0,0,116,856,
-		1,0,0,0,118,877,1,0,0,0,120,903,1,0,0,0,122,907,1,0,0,0,124,912,1,0,0,
-		0,126,938,1,0,0,0,128,940,1,0,0,0,130,981,1,0,0,0,132,989,1,0,0,0,134,
-		1007,1,0,0,0,136,1010,1,0,0,0,138,1039,1,0,0,0,140,1052,1,0,0,0,142,1065,
-		1,0,0,0,144,1070,1,0,0,0,146,1086,1,0,0,0,148,1101,1,0,0,0,150,1103,1,
-		0,0,0,152,1105,1,0,0,0,154,1108,1,0,0,0,156,1112,1,0,0,0,158,1114,1,0,
-		0,0,160,1116,1,0,0,0,162,1123,1,0,0,0,164,1135,1,0,0,0,166,1137,1,0,0,
-		0,168,1144,1,0,0,0,170,1153,1,0,0,0,172,1155,1,0,0,0,174,1157,1,0,0,0,
-		176,1176,1,0,0,0,178,1178,1,0,0,0,180,1180,1,0,0,0,182,183,3,4,2,0,183,
-		184,5,0,0,1,184,1,1,0,0,0,185,186,3,144,72,0,186,187,5,0,0,1,187,3,1,0,
-		0,0,188,228,3,6,3,0,189,228,3,8,4,0,190,228,3,10,5,0,191,228,3,14,7,0,
-		192,228,3,16,8,0,193,228,3,20,10,0,194,228,3,22,11,0,195,228,3,24,12,0,
-		196,228,3,26,13,0,197,228,3,28,14,0,198,228,3,32,16,0,199,228,3,34,17,
-		0,200,228,3,38,19,0,201,228,3,42,21,0,202,228,3,44,22,0,203,228,3,64,32,
-		0,204,228,3,72,36,0,205,228,3,74,37,0,206,228,3,76,38,0,207,228,3,78,39,
-		0,208,228,3,80,40,0,209,228,3,84,42,0,210,228,3,86,43,0,211,228,3,88,44,
-		0,212,228,3,90,45,0,213,228,3,104,52,0,214,228,3,106,53,0,215,228,3,110,
-		55,0,216,228,3,112,56,0,217,228,3,114,57,0,218,228,3,128,64,0,219,228,
-		3,138,69,0,220,228,3,46,23,0,221,228,3,48,24,0,222,228,3,50,25,0,223,228,
-		3,52,26,0,224,228,3,56,28,0,225,228,3,58,29,0,226,228,3,54,27,0,227,188,
-		1,0,0,0,227,189,1,0,0,0,227,190,1,0,0,0,227,191,1,0,0,0,227,192,1,0,0,
-		0,227,193,1,0,0,0,227,194,1,0,0,0,227,195,1,0,0,0,227,196,1,0,0,0,227,
-		197,1,0,0,0,227,198,1,0,0,0,227,199,1,0,0,0,227,200,1,0,0,0,227,201,1,
-		0,0,0,227,202,1,0,0,0,227,203,1,0,0,0,227,204,1,0,0,0,227,205,1,0,0,0,
-		227,206,1,0,0,0,227,207,1,0,0,0,227,208,1,0,0,0,227,209,1,0,0,0,227,210,
-		1,0,0,0,227,211,1,0,0,0,227,212,1,0,0,0,227,213,1,0,0,0,227,214,1,0,0,
-		0,227,215,1,0,0,0,227,216,1,0,0,0,227,217,1,0,0,0,227,218,1,0,0,0,227,
-		219,1,0,0,0,227,220,1,0,0,0,227,221,1,0,0,0,227,222,1,0,0,0,227,223,1,
-		0,0,0,227,224,1,0,0,0,227,225,1,0,0,0,227,226,1,0,0,0,228,5,1,0,0,0,229,
-		230,5,36,0,0,230,231,3,176,88,0,231,7,1,0,0,0,232,233,5,38,0,0,233,234,
-		5,147,0,0,234,9,1,0,0,0,235,236,5,52,0,0,236,237,3,12,6,0,237,11,1,0,0,
-		0,238,243,5,143,0,0,239,243,5,146,0,0,240,243,5,147,0,0,241,243,3,180,
-		90,0,242,238,1,0,0,0,242,239,1,0,0,0,242,240,1,0,0,0,242,241,1,0,0,0,243,
-		13,1,0,0,0,244,245,5,50,0,0,245,246,3,180,90,0,246,15,1,0,0,0,247,248,
-		5,46,0,0,248,253,3,18,9,0,249,250,5,4,0,0,250,252,3,18,9,0,251,249,1,0,
-		0,0,252,255,1,0,0,0,253,251,1,0,0,0,253,254,1,0,0,0,254,17,1,0,0,0,255,
-		253,1,0,0,0,256,264,3,180,90,0,257,264,5,147,0,0,258,261,5,143,0,0,259,
-		262,3,180,90,0,260,262,5,14,0,0,261,259,1,0,0,0,261,260,1,0,0,0,261,262,
-		1,0,0,0,262,264,1,0,0,0,263,256,1,0,0,0,263,257,1,0,0,0,263,258,1,0,0,
-		0,264,19,1,0,0,0,265,266,5,47,0,0,266,267,5,147,0,0,267,21,1,0,0,0,268,
-		269,5,37,0,0,269,270,5,147,0,0,270,23,1,0,0,0,271,272,5,53,0,0,272,273,
-		3,180,90,0,273,25,1,0,0,0,274,275,5,3,0,0,275,27,1,0,0,0,276,277,5,55,
-		0,0,277,279,3,180,90,0,278,280,5,147,0,0,279,278,1,0,0,0,279,280,1,0,0,
-		0,280,285,1,0,0,0,281,282,5,4,0,0,282,284,3,30,15,0,283,281,1,0,0,0,284,
-		287,1,0,0,0,285,283,1,0,0,0,285,286,1,0,0,0,286,29,1,0,0,0,287,285,1,0,
-		0,0,288,289,5,130,0,0,289,297,3,176,88,0,290,294,3,176,88,0,291,295,7,
-		0,0,0,292,293,5,13,0,0,293,295,5,82,0,0,294,291,1,0,0,0,294,292,1,0,0,
-		0,295,297,1,0,0,0,296,288,1,0,0,0,296,290,1,0,0,0,297,31,1,0,0,0,298,299,
-		5,30,0,0,299,300,3,176,88,0,300,301,5,139,0,0,301,33,1,0,0,0,302,303,5,
-		29,0,0,303,304,3,154,77,0,304,305,5,6,0,0,305,306,3,176,88,0,306,321,3,
-		158,79,0,307,308,5,60,0,0,308,309,3,176,88,0,309,310,3,156,78,0,310,311,
-		5,123,0,0,311,312,3,36,18,0,312,322,1,0,0,0,313,314,5,123,0,0,314,315,
-		3,36,18,0,315,316,5,4,0,0,316,317,3,176,88,0,317,318,3,156,78,0,318,319,
-		5,123,0,0,319,320,3,36,18,0,320,322,1,0,0,0,321,307,1,0,0,0,321,313,1,
-		0,0,0,322,35,1,0,0,0,323,324,3,176,88,0,324,325,3,178,89,0,325,37,1,0,
-		0,0,326,327,5,51,0,0,327,331,3,154,77,0,328,329,5,4,0,0,329,330,5,98,0,
-		0,330,332,5,42,0,0,331,328,1,0,0,0,331,332,1,0,0,0,332,333,1,0,0,0,333,
-		334,5,6,0,0,334,335,5,67,0,0,335,340,3,176,88,0,336,341,5,69,0,0,337,338,
-		5,71,0,0,338,339,5,99,0,0,339,341,5,22,0,0,340,336,1,0,0,0,340,337,1,0,
-		0,0,340,341,1,0,0,0,341,346,1,0,0,0,342,343,5,4,0,0,343,345,3,40,20,0,
-		344,342,1,0,0,0,345,348,1,0,0,0,346,344,1,0,0,0,346,347,1,0,0,0,347,39,
-		1,0,0,0,348,346,1,0,0,0,349,350,5,84,0,0,350,351,5,118,0,0,351,352,5,89,
-		0,0,352,353,5,145,0,0,353,359,7,1,0,0,354,355,5,99,0,0,355,356,5,89,0,
-		0,356,357,5,120,0,0,357,359,5,86,0,0,358,349,1,0,0,0,358,354,1,0,0,0,359,
-		41,1,0,0,0,360,361,5,35,0,0,361,362,3,180,90,0,362,363,5,91,0,0,363,364,
-		3,160,80,0,364,43,1,0,0,0,365,366,5,22,0,0,366,367,3,180,90,0,367,377,
-		5,91,0,0,368,369,7,2,0,0,369,370,5,85,0,0,370,378,3,160,80,0,371,375,3,
-		160,80,0,372,373,7,2,0,0,373,374,5,85,0,0,374,376,3,160,80,0,375,372,1,
-		0,0,0,375,376,1,0,0,0,376,378,1,0,0,0,377,368,1,0,0,0,377,371,1,0,0,0,
-		378,383,1,0,0,0,379,380,5,4,0,0,380,382,3,62,31,0,381,379,1,0,0,0,382,
-		385,1,0,0,0,383,381,1,0,0,0,383,384,1,0,0,0,384,45,1,0,0,0,385,383,1,0,
-		0,0,386,392,5,21,0,0,387,388,5,134,0,0,388,389,5,125,0,0,389,393,7,1,0,
-		0,390,391,5,132,0,0,391,393,5,68,0,0,392,387,1,0,0,0,392,390,1,0,0,0,393,
-		47,1,0,0,0,394,400,5,18,0,0,395,396,3,180,90,0,396,397,5,4,0,0,397,398,
-		3,178,89,0,398,401,1,0,0,0,399,401,5,147,0,0,400,395,1,0,0,0,400,399,1,
-		0,0,0,401,49,1,0,0,0,402,403,5,24,0,0,403,404,3,180,90,0,404,405,5,91,
-		0,0,405,407,3,160,80,0,406,408,5,93,0,0,407,406,1,0,0,0,407,408,1,0,0,
-		0,408,51,1,0,0,0,409,410,5,27,0,0,410,411,3,180,90,0,411,412,5,91,0,0,
-		412,413,3,140,70,0,413,53,1,0,0,0,414,415,5,15,0,0,415,416,3,180,90,0,
-		416,417,5,6,0,0,417,418,5,147,0,0,418,55,1,0,0,0,419,420,5,49,0,0,420,
-		421,3,154,77,0,421,422,5,6,0,0,422,423,3,176,88,0,423,424,3,158,79,0,424,
-		425,5,60,0,0,425,426,3,176,88,0,426,427,3,156,78,0,427,428,5,129,0,0,428,
-		429,3,176,88,0,429,432,7,3,0,0,430,431,5,4,0,0,431,433,3,180,90,0,432,
-		430,1,0,0,0,432,433,1,0,0,0,433,57,1,0,0,0,434,435,5,33,0,0,435,436,3,
-		18,9,0,436,437,5,6,0,0,437,438,3,180,90,0,438,443,3,60,30,0,439,440,5,
-		4,0,0,440,442,3,60,30,0,441,439,1,0,0,0,442,445,1,0,0,0,443,441,1,0,0,
-		0,443,444,1,0,0,0,444,59,1,0,0,0,445,443,1,0,0,0,446,447,3,176,88,0,447,
-		448,3,178,89,0,448,449,7,4,0,0,449,61,1,0,0,0,450,464,5,100,0,0,451,464,
-		5,79,0,0,452,453,5,97,0,0,453,454,5,101,0,0,454,457,3,170,85,0,455,456,
-		5,10,0,0,456,458,3,170,85,0,457,455,1,0,0,0,457,458,1,0,0,0,458,464,1,
-		0,0,0,459,460,5,113,0,0,460,464,7,5,0,0,461,462,5,133,0,0,462,464,3,160,
-		80,0,463,450,1,0,0,0,463,451,1,0,0,0,463,452,1,0,0,0,463,459,1,0,0,0,463,
-		461,1,0,0,0,464,63,1,0,0,0,465,466,5,39,0,0,466,468,3,180,90,0,467,469,
-		3,66,33,0,468,467,1,0,0,0,468,469,1,0,0,0,469,471,1,0,0,0,470,472,3,144,
-		72,0,471,470,1,0,0,0,471,472,1,0,0,0,472,65,1,0,0,0,473,474,5,28,0,0,474,
-		475,3,180,90,0,475,476,5,6,0,0,476,481,3,166,83,0,477,478,3,158,79,0,478,
-		479,5,64,0,0,479,480,3,148,74,0,480,482,1,0,0,0,481,477,1,0,0,0,481,482,
-		1,0,0,0,482,512,1,0,0,0,483,484,5,91,0,0,484,485,3,180,90,0,485,489,5,
-		95,0,0,486,487,5,4,0,0,487,488,5,124,0,0,488,490,5,107,0,0,489,486,1,0,
-		0,0,489,490,1,0,0,0,490,512,1,0,0,0,491,492,5,109,0,0,492,493,5,128,0,
-		0,493,494,5,59,0,0,494,499,3,68,34,0,495,496,5,60,0,0,496,498,3,68,34,
-		0,497,495,1,0,0,0,498,501,1,0,0,0,499,497,1,0,0,0,499,500,1,0,0,0,500,
-		502,1,0,0,0,501,499,1,0,0,0,502,503,5,6,0,0,503,508,3,136,68,0,504,505,
-		5,4,0,0,505,507,3,136,68,0,506,504,1,0,0,0,507,510,1,0,0,0,508,506,1,0,
-		0,0,508,509,1,0,0,0,509,512,1,0,0,0,510,508,1,0,0,0,511,473,1,0,0,0,511,
-		483,1,0,0,0,511,491,1,0,0,0,512,67,1,0,0,0,513,515,3,132,66,0,514,513,
-		1,0,0,0,515,516,1,0,0,0,516,514,1,0,0,0,516,517,1,0,0,0,517,522,1,0,0,
-		0,518,519,5,4,0,0,519,521,3,70,35,0,520,518,1,0,0,0,521,524,1,0,0,0,522,
-		520,1,0,0,0,522,523,1,0,0,0,523,69,1,0,0,0,524,522,1,0,0,0,525,530,3,134,
-		67,0,526,527,3,150,75,0,527,528,5,83,0,0,528,530,1,0,0,0,529,525,1,0,0,
-		0,529,526,1,0,0,0,530,71,1,0,0,0,531,532,5,17,0,0,532,533,5,132,0,0,533,
-		534,3,166,83,0,534,536,3,158,79,0,535,537,3,144,72,0,536,535,1,0,0,0,536,
-		537,1,0,0,0,537,73,1,0,0,0,538,539,5,20,0,0,539,541,3,166,83,0,540,542,
-		3,144,72,0,541,540,1,0,0,0,541,542,1,0,0,0,542,75,1,0,0,0,543,544,5,28,
-		0,0,544,545,5,87,0,0,545,546,3,148,74,0,546,547,7,6,0,0,547,548,3,180,
-		90,0,548,558,1,0,0,0,549,550,5,19,0,0,550,554,5,76,0,0,551,552,7,7,0,0,
-		552,554,5,75,0,0,553,549,1,0,0,0,553,551,1,0,0,0,554,555,1,0,0,0,555,556,
-		7,6,0,0,556,558,3,180,90,0,557,543,1,0,0,0,557,553,1,0,0,0,558,77,1,0,
-		0,0,559,560,5,34,0,0,560,561,5,98,0,0,561,562,5,42,0,0,562,563,3,180,90,
-		0,563,79,1,0,0,0,564,565,5,23,0,0,565,566,5,6,0,0,566,571,3,82,41,0,567,
-		568,5,4,0,0,568,570,3,82,41,0,569,567,1,0,0,0,570,573,1,0,0,0,571,569,
-		1,0,0,0,571,572,1,0,0,0,572,81,1,0,0,0,573,571,1,0,0,0,574,575,5,116,0,
-		0,575,581,3,166,83,0,576,577,3,166,83,0,577,578,5,85,0,0,578,579,3,180,
-		90,0,579,581,1,0,0,0,580,574,1,0,0,0,580,576,1,0,0,0,581,83,1,0,0,0,582,
-		583,5,26,0,0,583,584,5,102,0,0,584,85,1,0,0,0,585,586,5,54,0,0,586,587,
-		5,89,0,0,587,588,5,78,0,0,588,87,1,0,0,0,589,591,5,42,0,0,590,592,3,166,
-		83,0,591,590,1,0,0,0,591,592,1,0,0,0,592,594,1,0,0,0,593,595,3,150,75,
-		0,594,593,1,0,0,0,594,595,1,0,0,0,595,596,1,0,0,0,596,597,5,6,0,0,597,
-		599,3,92,46,0,598,600,3,144,72,0,599,598,1,0,0,0,599,600,1,0,0,0,600,89,
-		1,0,0,0,601,602,5,43,0,0,602,603,3,166,83,0,603,604,5,123,0,0,604,606,
-		3,166,83,0,605,607,3,150,75,0,606,605,1,0,0,0,606,607,1,0,0,0,607,608,
-		1,0,0,0,608,609,5,6,0,0,609,611,3,92,46,0,610,612,3,144,72,0,611,610,1,
-		0,0,0,611,612,1,0,0,0,612,91,1,0,0,0,613,618,3,94,47,0,614,615,5,4,0,0,
-		615,617,3,94,47,0,616,614,1,0,0,0,617,620,1,0,0,0,618,616,1,0,0,0,618,
-		619,1,0,0,0,619,93,1,0,0,0,620,618,1,0,0,0,621,622,5,7,0,0,622,623,3,92,
-		46,0,623,628,5,8,0,0,624,625,3,166,83,0,625,626,5,122,0,0,626,629,1,0,
-		0,0,627,629,3,100,50,0,628,624,1,0,0,0,628,627,1,0,0,0,628,629,1,0,0,0,
-		629,631,1,0,0,0,630,632,3,102,51,0,631,630,1,0,0,0,631,632,1,0,0,0,632,
-		671,1,0,0,0,633,635,5,116,0,0,634,636,3,166,83,0,635,634,1,0,0,0,635,636,
-		1,0,0,0,636,671,1,0,0,0,637,638,5,117,0,0,638,639,5,107,0,0,639,671,3,
-		166,83,0,640,644,5,31,0,0,641,642,5,120,0,0,642,645,5,112,0,0,643,645,
-		3,166,83,0,644,641,1,0,0,0,644,643,1,0,0,0,645,671,1,0,0,0,646,648,3,174,
-		87,0,647,646,1,0,0,0,647,648,1,0,0,0,648,665,1,0,0,0,649,651,3,180,90,
-		0,650,649,1,0,0,0,651,652,1,0,0,0,652,650,1,0,0,0,652,653,1,0,0,0,653,
-		659,1,0,0,0,654,656,3,152,76,0,655,657,3,98,49,0,656,655,1,0,0,0,656,657,
-		1,0,0,0,657,660,1,0,0,0,658,660,3,96,48,0,659,654,1,0,0,0,659,658,1,0,
-		0,0,659,660,1,0,0,0,660,666,1,0,0,0,661,663,3,152,76,0,662,664,3,98,49,
-		0,663,662,1,0,0,0,663,664,1,0,0,0,664,666,1,0,0,0,665,650,1,0,0,0,665,
-		661,1,0,0,0,666,668,1,0,0,0,667,669,3,102,51,0,668,667,1,0,0,0,668,669,
-		1,0,0,0,669,671,1,0,0,0,670,621,1,0,0,0,670,633,1,0,0,0,670,637,1,0,0,
-		0,670,640,1,0,0,0,670,647,1,0,0,0,671,95,1,0,0,0,672,674,3,168,84,0,673,
-		672,1,0,0,0,674,675,1,0,0,0,675,673,1,0,0,0,675,676,1,0,0,0,676,686,1,
-		0,0,0,677,681,3,174,87,0,678,680,3,168,84,0,679,678,1,0,0,0,680,683,1,
-		0,0,0,681,679,1,0,0,0,681,682,1,0,0,0,682,686,1,0,0,0,683,681,1,0,0,0,
-		684,686,3,100,50,0,685,673,1,0,0,0,685,677,1,0,0,0,685,684,1,0,0,0,686,
-		97,1,0,0,0,687,689,3,166,83,0,688,690,5,80,0,0,689,688,1,0,0,0,689,690,
-		1,0,0,0,690,693,1,0,0,0,691,693,3,100,50,0,692,687,1,0,0,0,692,691,1,0,
-		0,0,693,99,1,0,0,0,694,701,5,56,0,0,695,701,5,63,0,0,696,697,5,127,0,0,
-		697,698,3,166,83,0,698,699,5,111,0,0,699,701,1,0,0,0,700,694,1,0,0,0,700,
-		695,1,0,0,0,700,696,1,0,0,0,701,101,1,0,0,0,702,747,5,89,0,0,703,707,7,
-		8,0,0,704,706,3,180,90,0,705,704,1,0,0,0,706,709,1,0,0,0,707,705,1,0,0,
-		0,707,708,1,0,0,0,708,716,1,0,0,0,709,707,1,0,0,0,710,712,5,60,0,0,711,
-		713,3,180,90,0,712,711,1,0,0,0,713,714,1,0,0,0,714,712,1,0,0,0,714,715,
-		1,0,0,0,715,717,1,0,0,0,716,710,1,0,0,0,716,717,1,0,0,0,717,722,1,0,0,
-		0,718,719,5,127,0,0,719,720,3,166,83,0,720,721,5,111,0,0,721,723,1,0,0,
-		0,722,718,1,0,0,0,722,723,1,0,0,0,723,748,1,0,0,0,724,728,5,73,0,0,725,
-		727,3,180,90,0,726,725,1,0,0,0,727,730,1,0,0,0,728,726,1,0,0,0,728,729,
-		1,0,0,0,729,737,1,0,0,0,730,728,1,0,0,0,731,733,5,60,0,0,732,734,3,180,
-		90,0,733,732,1,0,0,0,734,735,1,0,0,0,735,733,1,0,0,0,735,736,1,0,0,0,736,
-		738,1,0,0,0,737,731,1,0,0,0,737,738,1,0,0,0,738,745,1,0,0,0,739,746,5,
-		56,0,0,740,746,5,63,0,0,741,742,5,127,0,0,742,743,3,166,83,0,743,744,5,
-		111,0,0,744,746,1,0,0,0,745,739,1,0,0,0,745,740,1,0,0,0,745,741,1,0,0,
-		0,745,746,1,0,0,0,746,748,1,0,0,0,747,703,1,0,0,0,747,724,1,0,0,0,748,
-		103,1,0,0,0,749,757,5,40,0,0,750,751,5,43,0,0,751,752,3,166,83,0,752,753,
-		5,123,0,0,753,754,3,166,83,0,754,758,1,0,0,0,755,756,5,42,0,0,756,758,
-		3,166,83,0,757,750,1,0,0,0,757,755,1,0,0,0,758,759,1,0,0,0,759,760,5,4,
-		0,0,760,768,3,166,83,0,761,762,5,96,0,0,762,769,5,122,0,0,763,766,5,122,
-		0,0,764,765,5,89,0,0,765,767,5,58,0,0,766,764,1,0,0,0,766,767,1,0,0,0,
-		767,769,1,0,0,0,768,761,1,0,0,0,768,763,1,0,0,0,769,771,1,0,0,0,770,772,
-		3,144,72,0,771,770,1,0,0,0,771,772,1,0,0,0,772,105,1,0,0,0,773,781,5,48,
-		0,0,774,775,5,123,0,0,775,782,3,160,80,0,776,777,5,85,0,0,777,782,3,160,
-		80,0,778,779,3,166,83,0,779,780,3,156,78,0,780,782,1,0,0,0,781,774,1,0,
-		0,0,781,776,1,0,0,0,781,778,1,0,0,0,782,785,1,0,0,0,783,784,5,28,0,0,784,
-		786,3,180,90,0,785,783,1,0,0,0,785,786,1,0,0,0,786,791,1,0,0,0,787,788,
-		5,4,0,0,788,790,3,108,54,0,789,787,1,0,0,0,790,793,1,0,0,0,791,789,1,0,
-		0,0,791,792,1,0,0,0,792,795,1,0,0,0,793,791,1,0,0,0,794,796,3,144,72,0,
-		795,794,1,0,0,0,795,796,1,0,0,0,796,107,1,0,0,0,797,798,5,79,0,0,798,804,
-		3,156,78,0,799,800,5,100,0,0,800,804,3,156,78,0,801,802,5,77,0,0,802,804,
-		3,150,75,0,803,797,1,0,0,0,803,799,1,0,0,0,803,801,1,0,0,0,804,109,1,0,
-		0,0,805,806,5,31,0,0,806,807,3,166,83,0,807,808,5,64,0,0,808,810,3,148,
-		74,0,809,811,3,144,72,0,810,809,1,0,0,0,810,811,1,0,0,0,811,111,1,0,0,
-		0,812,813,5,16,0,0,813,814,3,166,83,0,814,815,5,64,0,0,815,820,3,148,74,
-		0,816,817,5,4,0,0,817,818,5,104,0,0,818,819,5,42,0,0,819,821,5,61,0,0,
-		820,816,1,0,0,0,820,821,1,0,0,0,821,823,1,0,0,0,822,824,3,144,72,0,823,
-		822,1,0,0,0,823,824,1,0,0,0,824,113,1,0,0,0,825,834,5,45,0,0,826,827,5,
-		43,0,0,827,828,3,166,83,0,828,829,5,123,0,0,829,830,3,166,83,0,830,835,
-		1,0,0,0,831,832,3,166,83,0,832,833,3,156,78,0,833,835,1,0,0,0,834,826,
-		1,0,0,0,834,831,1,0,0,0,835,846,1,0,0,0,836,837,5,6,0,0,837,842,3,116,
-		58,0,838,839,5,5,0,0,839,841,3,116,58,0,840,838,1,0,0,0,841,844,1,0,0,
-		0,842,840,1,0,0,0,842,843,1,0,0,0,843,847,1,0,0,0,844,842,1,0,0,0,845,
-		847,3,124,62,0,846,836,1,0,0,0,846,845,1,0,0,0,847,849,1,0,0,0,848,850,
-		3,144,72,0,849,848,1,0,0,0,849,850,1,0,0,0,850,115,1,0,0,0,851,852,5,57,
-		0,0,852,853,3,166,83,0,853,854,3,156,78,0,854,855,5,4,0,0,855,857,1,0,
-		0,0,856,851,1,0,0,0,856,857,1,0,0,0,857,858,1,0,0,0,858,859,3,152,76,0,
-		859,860,3,166,83,0,860,861,5,64,0,0,861,863,3,148,74,0,862,864,3,120,60,
-		0,863,862,1,0,0,0,863,864,1,0,0,0,864,869,1,0,0,0,865,866,5,4,0,0,866,
-		868,3,118,59,0,867,865,1,0,0,0,868,871,1,0,0,0,869,867,1,0,0,0,869,870,
-		1,0,0,0,870,117,1,0,0,0,871,869,1,0,0,0,872,874,5,121,0,0,873,872,1,0,
-		0,0,873,874,1,0,0,0,874,875,1,0,0,0,875,878,3,120,60,0,876,878,3,122,61,
-		0,877,873,1,0,0,0,877,876,1,0,0,0,878,119,1,0,0,0,879,884,5,81,0,0,880,
-		885,5,42,0,0,881,882,3,166,83,0,882,883,3,156,78,0,883,885,1,0,0,0,884,
-		880,1,0,0,0,884,881,1,0,0,0,885,889,1,0,0,0,886,887,3,166,83,0,887,888,
-		5,122,0,0,888,890,1,0,0,0,889,886,1,0,0,0,889,890,1,0,0,0,890,904,1,0,
-		0,0,891,892,5,66,0,0,892,893,5,126,0,0,893,894,5,81,0,0,894,895,3,166,
-		83,0,895,896,5,60,0,0,896,897,3,166,83,0,897,901,3,156,78,0,898,899,3,
-		166,83,0,899,900,5,122,0,0,900,902,1,0,0,0,901,898,1,0,0,0,901,902,1,0,
-		0,0,902,904,1,0,0,0,903,879,1,0,0,0,903,891,1,0,0,0,904,121,1,0,0,0,905,
-		908,5,142,0,0,906,908,3,174,87,0,907,905,1,0,0,0,907,906,1,0,0,0,908,909,
-		1,0,0,0,909,910,3,158,79,0,910,911,5,89,0,0,911,123,1,0,0,0,912,913,5,
-		80,0,0,913,914,5,123,0,0,914,915,3,166,83,0,915,916,5,4,0,0,916,917,5,
-		64,0,0,917,922,3,148,74,0,918,919,5,4,0,0,919,921,3,126,63,0,920,918,1,
-		0,0,0,921,924,1,0,0,0,922,920,1,0,0,0,922,923,1,0,0,0,923,125,1,0,0,0,
-		924,922,1,0,0,0,925,926,5,103,0,0,926,927,5,114,0,0,927,939,3,156,78,0,
-		928,929,5,94,0,0,929,939,5,84,0,0,930,931,5,66,0,0,931,939,5,126,0,0,932,
-		933,7,9,0,0,933,934,3,166,83,0,934,935,3,156,78,0,935,936,5,110,0,0,936,
-		939,1,0,0,0,937,939,3,122,61,0,938,925,1,0,0,0,938,928,1,0,0,0,938,930,
-		1,0,0,0,938,932,1,0,0,0,938,937,1,0,0,0,939,127,1,0,0,0,940,942,5,44,0,
-		0,941,943,3,132,66,0,942,941,1,0,0,0,943,944,1,0,0,0,944,942,1,0,0,0,944,
-		945,1,0,0,0,945,953,1,0,0,0,946,951,5,4,0,0,947,949,3,134,67,0,948,950,
-		5,4,0,0,949,948,1,0,0,0,949,950,1,0,0,0,950,952,1,0,0,0,951,947,1,0,0,
-		0,951,952,1,0,0,0,952,954,1,0,0,0,953,946,1,0,0,0,953,954,1,0,0,0,954,
-		955,1,0,0,0,955,957,5,132,0,0,956,958,3,132,66,0,957,956,1,0,0,0,958,959,
-		1,0,0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,965,1,0,0,0,961,962,5,4,0,
-		0,962,964,3,130,65,0,963,961,1,0,0,0,964,967,1,0,0,0,965,963,1,0,0,0,965,
-		966,1,0,0,0,966,970,1,0,0,0,967,965,1,0,0,0,968,969,5,6,0,0,969,971,3,
-		136,68,0,970,968,1,0,0,0,970,971,1,0,0,0,971,129,1,0,0,0,972,982,3,134,
-		67,0,973,982,5,74,0,0,974,978,5,89,0,0,975,976,5,120,0,0,976,979,5,115,
-		0,0,977,979,5,105,0,0,978,975,1,0,0,0,978,977,1,0,0,0,979,980,1,0,0,0,
-		980,982,5,106,0,0,981,972,1,0,0,0,981,973,1,0,0,0,981,974,1,0,0,0,982,
-		131,1,0,0,0,983,990,3,180,90,0,984,990,5,84,0,0,985,990,5,92,0,0,986,990,
-		5,42,0,0,987,990,5,43,0,0,988,990,5,119,0,0,989,983,1,0,0,0,989,984,1,
-		0,0,0,989,985,1,0,0,0,989,986,1,0,0,0,989,987,1,0,0,0,989,988,1,0,0,0,
-		990,133,1,0,0,0,991,992,5,58,0,0,992,994,5,65,0,0,993,991,1,0,0,0,993,
-		994,1,0,0,0,994,995,1,0,0,0,995,1000,7,9,0,0,996,1001,5,42,0,0,997,998,
-		3,166,83,0,998,999,3,156,78,0,999,1001,1,0,0,0,1000,996,1,0,0,0,1000,997,
-		1,0,0,0,1001,1008,1,0,0,0,1002,1003,5,43,0,0,1003,1004,3,166,83,0,1004,
-		1005,5,123,0,0,1005,1006,3,166,83,0,1006,1008,1,0,0,0,1007,993,1,0,0,0,
-		1007,1002,1,0,0,0,1008,135,1,0,0,0,1009,1011,3,174,87,0,1010,1009,1,0,
-		0,0,1010,1011,1,0,0,0,1011,1013,1,0,0,0,1012,1014,3,180,90,0,1013,1012,
-		1,0,0,0,1014,1015,1,0,0,0,1015,1013,1,0,0,0,1015,1016,1,0,0,0,1016,1037,
-		1,0,0,0,1017,1018,5,89,0,0,1018,1025,5,73,0,0,1019,1026,5,42,0,0,1020,
-		1022,3,180,90,0,1021,1020,1,0,0,0,1022,1023,1,0,0,0,1023,1021,1,0,0,0,
-		1023,1024,1,0,0,0,1024,1026,1,0,0,0,1025,1019,1,0,0,0,1025,1021,1,0,0,
-		0,1026,1038,1,0,0,0,1027,1035,5,108,0,0,1028,1036,5,42,0,0,1029,1033,3,
-		166,83,0,1030,1034,3,156,78,0,1031,1034,5,119,0,0,1032,1034,3,180,90,0,
-		1033,1030,1,0,0,0,1033,1031,1,0,0,0,1033,1032,1,0,0,0,1034,1036,1,0,0,
-		0,1035,1028,1,0,0,0,1035,1029,1,0,0,0,1036,1038,1,0,0,0,1037,1017,1,0,
-		0,0,1037,1027,1,0,0,0,1037,1038,1,0,0,0,1038,137,1,0,0,0,1039,1040,5,25,
-		0,0,1040,1050,3,140,70,0,1041,1042,5,35,0,0,1042,1046,3,160,80,0,1043,
-		1044,5,4,0,0,1044,1045,5,133,0,0,1045,1047,3,160,80,0,1046,1043,1,0,0,
-		0,1046,1047,1,0,0,0,1047,1051,1,0,0,0,1048,1049,7,6,0,0,1049,1051,3,140,
-		70,0,1050,1041,1,0,0,0,1050,1048,1,0,0,0,1051,139,1,0,0,0,1052,1063,3,
-		160,80,0,1053,1055,5,142,0,0,1054,1053,1,0,0,0,1054,1055,1,0,0,0,1055,
-		1056,1,0,0,0,1056,1060,7,2,0,0,1057,1059,3,142,71,0,1058,1057,1,0,0,0,
-		1059,1062,1,0,0,0,1060,1058,1,0,0,0,1060,1061,1,0,0,0,1061,1064,1,0,0,
-		0,1062,1060,1,0,0,0,1063,1054,1,0,0,0,1063,1064,1,0,0,0,1064,141,1,0,0,
-		0,1065,1066,3,172,86,0,1066,1068,3,170,85,0,1067,1069,7,2,0,0,1068,1067,
-		1,0,0,0,1068,1069,1,0,0,0,1069,143,1,0,0,0,1070,1071,5,9,0,0,1071,1076,
-		3,146,73,0,1072,1073,5,4,0,0,1073,1075,3,146,73,0,1074,1072,1,0,0,0,1075,
-		1078,1,0,0,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1084,1,0,0,0,1078,
-		1076,1,0,0,0,1079,1080,5,134,0,0,1080,1081,5,125,0,0,1081,1085,7,1,0,0,
-		1082,1083,5,132,0,0,1083,1085,5,68,0,0,1084,1079,1,0,0,0,1084,1082,1,0,
-		0,0,1084,1085,1,0,0,0,1085,145,1,0,0,0,1086,1093,3,166,83,0,1087,1089,
-		3,180,90,0,1088,1087,1,0,0,0,1089,1090,1,0,0,0,1090,1088,1,0,0,0,1090,
-		1091,1,0,0,0,1091,1094,1,0,0,0,1092,1094,5,119,0,0,1093,1088,1,0,0,0,1093,
-		1092,1,0,0,0,1093,1094,1,0,0,0,1094,147,1,0,0,0,1095,1096,5,19,0,0,1096,
-		1102,5,76,0,0,1097,1099,3,180,90,0,1098,1100,5,75,0,0,1099,1098,1,0,0,
-		0,1099,1100,1,0,0,0,1100,1102,1,0,0,0,1101,1095,1,0,0,0,1101,1097,1,0,
-		0,0,1102,149,1,0,0,0,1103,1104,7,10,0,0,1104,151,1,0,0,0,1105,1106,7,11,
-		0,0,1106,153,1,0,0,0,1107,1109,3,180,90,0,1108,1107,1,0,0,0,1109,1110,
-		1,0,0,0,1110,1108,1,0,0,0,1110,1111,1,0,0,0,1111,155,1,0,0,0,1112,1113,
-		7,12,0,0,1113,157,1,0,0,0,1114,1115,7,13,0,0,1115,159,1,0,0,0,1116,1120,
-		3,164,82,0,1117,1119,3,162,81,0,1118,1117,1,0,0,0,1119,1122,1,0,0,0,1120,
-		1118,1,0,0,0,1120,1121,1,0,0,0,1121,161,1,0,0,0,1122,1120,1,0,0,0,1123,
-		1124,3,172,86,0,1124,1125,3,164,82,0,1125,163,1,0,0,0,1126,1128,3,174,
-		87,0,1127,1129,3,178,89,0,1128,1127,1,0,0,0,1128,1129,1,0,0,0,1129,1136,
-		1,0,0,0,1130,1136,3,180,90,0,1131,1132,5,7,0,0,1132,1133,3,160,80,0,1133,
-		1134,5,8,0,0,1134,1136,1,0,0,0,1135,1126,1,0,0,0,1135,1130,1,0,0,0,1135,
-		1131,1,0,0,0,1136,165,1,0,0,0,1137,1141,3,170,85,0,1138,1140,3,168,84,
-		0,1139,1138,1,0,0,0,1140,1143,1,0,0,0,1141,1139,1,0,0,0,1141,1142,1,0,
-		0,0,1142,167,1,0,0,0,1143,1141,1,0,0,0,1144,1145,3,172,86,0,1145,1146,
-		3,170,85,0,1146,169,1,0,0,0,1147,1154,3,174,87,0,1148,1154,3,180,90,0,
-		1149,1150,5,7,0,0,1150,1151,3,166,83,0,1151,1152,5,8,0,0,1152,1154,1,0,
-		0,0,1153,1147,1,0,0,0,1153,1148,1,0,0,0,1153,1149,1,0,0,0,1154,171,1,0,
-		0,0,1155,1156,7,14,0,0,1156,173,1,0,0,0,1157,1169,3,176,88,0,1158,1159,
-		5,7,0,0,1159,1164,3,176,88,0,1160,1161,5,4,0,0,1161,1163,3,176,88,0,1162,
-		1160,1,0,0,0,1163,1166,1,0,0,0,1164,1162,1,0,0,0,1164,1165,1,0,0,0,1165,
-		1167,1,0,0,0,1166,1164,1,0,0,0,1167,1168,5,8,0,0,1168,1170,1,0,0,0,1169,
-		1158,1,0,0,0,1169,1170,1,0,0,0,1170,175,1,0,0,0,1171,1173,5,143,0,0,1172,
-		1174,5,144,0,0,1173,1172,1,0,0,0,1173,1174,1,0,0,0,1174,1177,1,0,0,0,1175,
-		1177,5,144,0,0,1176,1171,1,0,0,0,1176,1175,1,0,0,0,1177,177,1,0,0,0,1178,
-		1179,7,15,0,0,1179,179,1,0,0,0,1180,1181,7,16,0,0,1181,181,1,0,0,0,143,
+		49,3,49,690,8,49,1,49,3,49,693,8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,
+		1,50,1,50,3,50,704,8,50,3,50,706,8,50,1,51,1,51,1,51,5,51,711,8,51,10,
+		51,12,51,714,9,51,1,51,1,51,4,51,718,8,51,11,51,12,51,719,3,51,722,8,51,
+		1,51,1,51,1,51,1,51,3,51,728,8,51,1,51,1,51,5,51,732,8,51,10,51,12,51,
+		735,9,51,1,51,1,51,4,51,739,8,51,11,51,12,51,740,3,51,743,8,51,1,51,1,
+		51,1,51,1,51,1,51,1,51,3,51,751,8,51,1,51,3,51,754,8,51,1,52,1,52,1,52,
+		1,52,1,52,1,52,1,52,1,52,3,52,764,8,52,1,52,1,52,1,52,1,52,1,52,1,52,1,
+		52,3,52,773,8,52,3,52,775,8,52,1,52,3,52,778,8,52,1,53,1,53,1,53,1,53,
+		1,53,1,53,1,53,1,53,3,53,788,8,53,1,53,1,53,3,53,792,8,53,1,53,1,53,5,
+		53,796,8,53,10,53,12,53,799,9,53,1,53,3,53,802,8,53,1,54,1,54,1,54,1,54,
+		1,54,1,54,3,54,810,8,54,1,55,1,55,1,55,1,55,1,55,3,55,817,8,55,1,56,1,
+		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,827,8,56,1,56,3,56,830,8,56,1,57,
+		1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,841,8,57,1,57,1,57,1,57,1,
+		57,5,57,847,8,57,10,57,12,57,850,9,57,1,57,3,57,853,8,57,1,57,3,57,856,
+		8,57,1,58,1,58,1,58,1,58,1,58,3,58,863,8,58,1,58,1,58,1,58,1,58,1,58,3,
+		58,870,8,58,1,58,1,58,5,58,874,8,58,10,58,12,58,877,9,58,1,59,3,59,880,
+		8,59,1,59,1,59,3,59,884,8,59,1,60,1,60,1,60,1,60,1,60,3,60,891,8,60,1,
+		60,1,60,1,60,3,60,896,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,
+		1,60,3,60,908,8,60,3,60,910,8,60,1,61,1,61,3,61,914,8,61,1,61,1,61,1,61,
+		1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,5,62,927,8,62,10,62,12,62,930,
+		9,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
+		3,63,945,8,63,1,64,1,64,4,64,949,8,64,11,64,12,64,950,1,64,1,64,1,64,3,
+		64,956,8,64,3,64,958,8,64,3,64,960,8,64,1,64,1,64,4,64,964,8,64,11,64,
+		12,64,965,1,64,1,64,5,64,970,8,64,10,64,12,64,973,9,64,1,64,1,64,3,64,
+		977,8,64,1,65,1,65,1,65,1,65,1,65,1,65,3,65,985,8,65,1,65,3,65,988,8,65,
+		1,66,1,66,1,66,1,66,1,66,1,66,3,66,996,8,66,1,67,1,67,3,67,1000,8,67,1,
+		67,1,67,1,67,1,67,1,67,3,67,1007,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1014,
+		8,67,1,68,3,68,1017,8,68,1,68,4,68,1020,8,68,11,68,12,68,1021,1,68,1,68,
+		1,68,1,68,4,68,1028,8,68,11,68,12,68,1029,3,68,1032,8,68,1,68,1,68,1,68,
+		1,68,1,68,1,68,3,68,1040,8,68,3,68,1042,8,68,3,68,1044,8,68,1,69,1,69,
+		1,69,1,69,1,69,1,69,1,69,3,69,1053,8,69,1,69,1,69,3,69,1057,8,69,1,70,
+		1,70,3,70,1061,8,70,1,70,1,70,5,70,1065,8,70,10,70,12,70,1068,9,70,3,70,
+		1070,8,70,1,71,1,71,1,71,3,71,1075,8,71,1,72,1,72,1,72,1,72,5,72,1081,
+		8,72,10,72,12,72,1084,9,72,1,72,1,72,1,72,1,72,1,72,3,72,1091,8,72,1,73,
+		1,73,4,73,1095,8,73,11,73,12,73,1096,1,73,3,73,1100,8,73,1,74,1,74,1,74,
+		1,74,3,74,1106,8,74,3,74,1108,8,74,1,75,1,75,1,76,1,76,1,77,4,77,1115,
+		8,77,11,77,12,77,1116,1,78,1,78,1,79,1,79,1,80,1,80,5,80,1125,8,80,10,
+		80,12,80,1128,9,80,1,81,1,81,1,81,1,82,1,82,3,82,1135,8,82,1,82,1,82,1,
+		82,1,82,1,82,3,82,1142,8,82,1,83,1,83,5,83,1146,8,83,10,83,12,83,1149,
+		9,83,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,1,85,3,85,1160,8,85,1,86,
+		1,86,1,87,1,87,1,87,1,87,1,87,5,87,1169,8,87,10,87,12,87,1172,9,87,1,87,
+		1,87,3,87,1176,8,87,1,88,1,88,3,88,1180,8,88,1,88,3,88,1183,8,88,1,89,
+		1,89,1,90,1,90,1,90,0,0,91,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,
+		32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,
+		80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
+		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
+		156,158,160,162,164,166,168,170,172,174,176,178,180,0,17,2,0,139,140,142,
+		143,2,0,20,20,68,68,2,0,43,43,121,121,2,0,139,139,142,142,2,0,90,90,133,
+		133,2,0,74,74,130,130,2,0,62,62,93,93,2,0,32,32,41,41,4,0,86,86,94,94,
+		100,100,117,117,2,0,86,86,94,94,2,0,116,116,137,137,2,0,72,72,92,92,1,
+		0,42,43,1,0,120,121,2,0,10,12,14,14,4,0,91,91,138,138,140,141,143,143,
+		22,0,15,18,20,30,32,41,44,55,57,59,61,62,65,71,73,81,83,85,88,90,93,93,
+		95,109,111,115,117,117,120,120,123,124,126,128,130,133,135,135,139,139,
+		142,142,144,144,1314,0,182,1,0,0,0,2,185,1,0,0,0,4,227,1,0,0,0,6,229,1,
+		0,0,0,8,232,1,0,0,0,10,235,1,0,0,0,12,242,1,0,0,0,14,244,1,0,0,0,16,247,
+		1,0,0,0,18,263,1,0,0,0,20,265,1,0,0,0,22,268,1,0,0,0,24,271,1,0,0,0,26,
+		274,1,0,0,0,28,276,1,0,0,0,30,296,1,0,0,0,32,298,1,0,0,0,34,302,1,0,0,
+		0,36,323,1,0,0,0,38,326,1,0,0,0,40,358,1,0,0,0,42,360,1,0,0,0,44,365,1,
+		0,0,0,46,386,1,0,0,0,48,394,1,0,0,0,50,402,1,0,0,0,52,409,1,0,0,0,54,414,
+		1,0,0,0,56,419,1,0,0,0,58,434,1,0,0,0,60,446,1,0,0,0,62,463,1,0,0,0,64,
+		465,1,0,0,0,66,511,1,0,0,0,68,514,1,0,0,0,70,529,1,0,0,0,72,531,1,0,0,
+		0,74,538,1,0,0,0,76,557,1,0,0,0,78,559,1,0,0,0,80,564,1,0,0,0,82,580,1,
+		0,0,0,84,582,1,0,0,0,86,585,1,0,0,0,88,589,1,0,0,0,90,601,1,0,0,0,92,613,
+		1,0,0,0,94,670,1,0,0,0,96,685,1,0,0,0,98,692,1,0,0,0,100,705,1,0,0,0,102,
+		707,1,0,0,0,104,755,1,0,0,0,106,779,1,0,0,0,108,809,1,0,0,0,110,811,1,
+		0,0,0,112,818,1,0,0,0,114,831,1,0,0,0,116,862,1,0,0,0,118,883,1,0,0,0,
+		120,909,1,0,0,0,122,913,1,0,0,0,124,918,1,0,0,0,126,944,1,0,0,0,128,946,
+		1,0,0,0,130,987,1,0,0,0,132,995,1,0,0,0,134,1013,1,0,0,0,136,1016,1,0,
+		0,0,138,1045,1,0,0,0,140,1058,1,0,0,0,142,1071,1,0,0,0,144,1076,1,0,0,
+		0,146,1092,1,0,0,0,148,1107,1,0,0,0,150,1109,1,0,0,0,152,1111,1,0,0,0,
+		154,1114,1,0,0,0,156,1118,1,0,0,0,158,1120,1,0,0,0,160,1122,1,0,0,0,162,
+		1129,1,0,0,0,164,1141,1,0,0,0,166,1143,1,0,0,0,168,1150,1,0,0,0,170,1159,
+		1,0,0,0,172,1161,1,0,0,0,174,1163,1,0,0,0,176,1182,1,0,0,0,178,1184,1,
+		0,0,0,180,1186,1,0,0,0,182,183,3,4,2,0,183,184,5,0,0,1,184,1,1,0,0,0,185,
+		186,3,144,72,0,186,187,5,0,0,1,187,3,1,0,0,0,188,228,3,6,3,0,189,228,3,
+		8,4,0,190,228,3,10,5,0,191,228,3,14,7,0,192,228,3,16,8,0,193,228,3,20,
+		10,0,194,228,3,22,11,0,195,228,3,24,12,0,196,228,3,26,13,0,197,228,3,28,
+		14,0,198,228,3,32,16,0,199,228,3,34,17,0,200,228,3,38,19,0,201,228,3,42,
+		21,0,202,228,3,44,22,0,203,228,3,64,32,0,204,228,3,72,36,0,205,228,3,74,
+		37,0,206,228,3,76,38,0,207,228,3,78,39,0,208,228,3,80,40,0,209,228,3,84,
+		42,0,210,228,3,86,43,0,211,228,3,88,44,0,212,228,3,90,45,0,213,228,3,104,
+		52,0,214,228,3,106,53,0,215,228,3,110,55,0,216,228,3,112,56,0,217,228,
+		3,114,57,0,218,228,3,128,64,0,219,228,3,138,69,0,220,228,3,46,23,0,221,
+		228,3,48,24,0,222,228,3,50,25,0,223,228,3,52,26,0,224,228,3,56,28,0,225,
+		228,3,58,29,0,226,228,3,54,27,0,227,188,1,0,0,0,227,189,1,0,0,0,227,190,
+		1,0,0,0,227,191,1,0,0,0,227,192,1,0,0,0,227,193,1,0,0,0,227,194,1,0,0,
+		0,227,195,1,0,0,0,227,196,1,0,0,0,227,197,1,0,0,0,227,198,1,0,0,0,227,
+		199,1,0,0,0,227,200,1,0,0,0,227,201,1,0,0,0,227,202,1,0,0,0,227,203,1,
+		0,0,0,227,204,1,0,0,0,227,205,1,0,0,0,227,206,1,0,0,0,227,207,1,0,0,0,
+		227,208,1,0,0,0,227,209,1,0,0,0,227,210,1,0,0,0,227,211,1,0,0,0,227,212,
+		1,0,0,0,227,213,1,0,0,0,227,214,1,0,0,0,227,215,1,0,0,0,227,216,1,0,0,
+		0,227,217,1,0,0,0,227,218,1,0,0,0,227,219,1,0,0,0,227,220,1,0,0,0,227,
+		221,1,0,0,0,227,222,1,0,0,0,227,223,1,0,0,0,227,224,1,0,0,0,227,225,1,
+		0,0,0,227,226,1,0,0,0,228,5,1,0,0,0,229,230,5,36,0,0,230,231,3,176,88,
+		0,231,7,1,0,0,0,232,233,5,38,0,0,233,234,5,149,0,0,234,9,1,0,0,0,235,236,
+		5,52,0,0,236,237,3,12,6,0,237,11,1,0,0,0,238,243,5,145,0,0,239,243,5,148,
+		0,0,240,243,5,149,0,0,241,243,3,180,90,0,242,238,1,0,0,0,242,239,1,0,0,
+		0,242,240,1,0,0,0,242,241,1,0,0,0,243,13,1,0,0,0,244,245,5,50,0,0,245,
+		246,3,180,90,0,246,15,1,0,0,0,247,248,5,46,0,0,248,253,3,18,9,0,249,250,
+		5,4,0,0,250,252,3,18,9,0,251,249,1,0,0,0,252,255,1,0,0,0,253,251,1,0,0,
+		0,253,254,1,0,0,0,254,17,1,0,0,0,255,253,1,0,0,0,256,264,3,180,90,0,257,
+		264,5,149,0,0,258,261,5,145,0,0,259,262,3,180,90,0,260,262,5,14,0,0,261,
+		259,1,0,0,0,261,260,1,0,0,0,261,262,1,0,0,0,262,264,1,0,0,0,263,256,1,
+		0,0,0,263,257,1,0,0,0,263,258,1,0,0,0,264,19,1,0,0,0,265,266,5,47,0,0,
+		266,267,5,149,0,0,267,21,1,0,0,0,268,269,5,37,0,0,269,270,5,149,0,0,270,
+		23,1,0,0,0,271,272,5,53,0,0,272,273,3,180,90,0,273,25,1,0,0,0,274,275,
+		5,3,0,0,275,27,1,0,0,0,276,277,5,55,0,0,277,279,3,180,90,0,278,280,5,149,
+		0,0,279,278,1,0,0,0,279,280,1,0,0,0,280,285,1,0,0,0,281,282,5,4,0,0,282,
+		284,3,30,15,0,283,281,1,0,0,0,284,287,1,0,0,0,285,283,1,0,0,0,285,286,
+		1,0,0,0,286,29,1,0,0,0,287,285,1,0,0,0,288,289,5,132,0,0,289,297,3,176,
+		88,0,290,294,3,176,88,0,291,295,7,0,0,0,292,293,5,13,0,0,293,295,5,84,
+		0,0,294,291,1,0,0,0,294,292,1,0,0,0,295,297,1,0,0,0,296,288,1,0,0,0,296,
+		290,1,0,0,0,297,31,1,0,0,0,298,299,5,30,0,0,299,300,3,176,88,0,300,301,
+		5,141,0,0,301,33,1,0,0,0,302,303,5,29,0,0,303,304,3,154,77,0,304,305,5,
+		6,0,0,305,306,3,176,88,0,306,321,3,158,79,0,307,308,5,60,0,0,308,309,3,
+		176,88,0,309,310,3,156,78,0,310,311,5,125,0,0,311,312,3,36,18,0,312,322,
+		1,0,0,0,313,314,5,125,0,0,314,315,3,36,18,0,315,316,5,4,0,0,316,317,3,
+		176,88,0,317,318,3,156,78,0,318,319,5,125,0,0,319,320,3,36,18,0,320,322,
+		1,0,0,0,321,307,1,0,0,0,321,313,1,0,0,0,322,35,1,0,0,0,323,324,3,176,88,
+		0,324,325,3,178,89,0,325,37,1,0,0,0,326,327,5,51,0,0,327,331,3,154,77,
+		0,328,329,5,4,0,0,329,330,5,100,0,0,330,332,5,42,0,0,331,328,1,0,0,0,331,
+		332,1,0,0,0,332,333,1,0,0,0,333,334,5,6,0,0,334,335,5,68,0,0,335,340,3,
+		176,88,0,336,341,5,71,0,0,337,338,5,73,0,0,338,339,5,101,0,0,339,341,5,
+		22,0,0,340,336,1,0,0,0,340,337,1,0,0,0,340,341,1,0,0,0,341,346,1,0,0,0,
+		342,343,5,4,0,0,343,345,3,40,20,0,344,342,1,0,0,0,345,348,1,0,0,0,346,
+		344,1,0,0,0,346,347,1,0,0,0,347,39,1,0,0,0,348,346,1,0,0,0,349,350,5,86,
+		0,0,350,351,5,120,0,0,351,352,5,91,0,0,352,353,5,147,0,0,353,359,7,1,0,
+		0,354,355,5,101,0,0,355,356,5,91,0,0,356,357,5,122,0,0,357,359,5,88,0,
+		0,358,349,1,0,0,0,358,354,1,0,0,0,359,41,1,0,0,0,360,361,5,35,0,0,361,
+		362,3,180,90,0,362,363,5,93,0,0,363,364,3,160,80,0,364,43,1,0,0,0,365,
+		366,5,22,0,0,366,367,3,180,90,0,367,377,5,93,0,0,368,369,7,2,0,0,369,370,
+		5,87,0,0,370,378,3,160,80,0,371,375,3,160,80,0,372,373,7,2,0,0,373,374,
+		5,87,0,0,374,376,3,160,80,0,375,372,1,0,0,0,375,376,1,0,0,0,376,378,1,
+		0,0,0,377,368,1,0,0,0,377,371,1,0,0,0,378,383,1,0,0,0,379,380,5,4,0,0,
+		380,382,3,62,31,0,381,379,1,0,0,0,382,385,1,0,0,0,383,381,1,0,0,0,383,
+		384,1,0,0,0,384,45,1,0,0,0,385,383,1,0,0,0,386,392,5,21,0,0,387,388,5,
+		136,0,0,388,389,5,127,0,0,389,393,7,1,0,0,390,391,5,134,0,0,391,393,5,
+		69,0,0,392,387,1,0,0,0,392,390,1,0,0,0,393,47,1,0,0,0,394,400,5,18,0,0,
+		395,396,3,180,90,0,396,397,5,4,0,0,397,398,3,178,89,0,398,401,1,0,0,0,
+		399,401,5,149,0,0,400,395,1,0,0,0,400,399,1,0,0,0,401,49,1,0,0,0,402,403,
+		5,24,0,0,403,404,3,180,90,0,404,405,5,93,0,0,405,407,3,160,80,0,406,408,
+		5,95,0,0,407,406,1,0,0,0,407,408,1,0,0,0,408,51,1,0,0,0,409,410,5,27,0,
+		0,410,411,3,180,90,0,411,412,5,93,0,0,412,413,3,140,70,0,413,53,1,0,0,
+		0,414,415,5,15,0,0,415,416,3,180,90,0,416,417,5,6,0,0,417,418,5,149,0,
+		0,418,55,1,0,0,0,419,420,5,49,0,0,420,421,3,154,77,0,421,422,5,6,0,0,422,
+		423,3,176,88,0,423,424,3,158,79,0,424,425,5,60,0,0,425,426,3,176,88,0,
+		426,427,3,156,78,0,427,428,5,131,0,0,428,429,3,176,88,0,429,432,7,3,0,
+		0,430,431,5,4,0,0,431,433,3,180,90,0,432,430,1,0,0,0,432,433,1,0,0,0,433,
+		57,1,0,0,0,434,435,5,33,0,0,435,436,3,18,9,0,436,437,5,6,0,0,437,438,3,
+		180,90,0,438,443,3,60,30,0,439,440,5,4,0,0,440,442,3,60,30,0,441,439,1,
+		0,0,0,442,445,1,0,0,0,443,441,1,0,0,0,443,444,1,0,0,0,444,59,1,0,0,0,445,
+		443,1,0,0,0,446,447,3,176,88,0,447,448,3,178,89,0,448,449,7,4,0,0,449,
+		61,1,0,0,0,450,464,5,102,0,0,451,464,5,81,0,0,452,453,5,99,0,0,453,454,
+		5,103,0,0,454,457,3,170,85,0,455,456,5,10,0,0,456,458,3,170,85,0,457,455,
+		1,0,0,0,457,458,1,0,0,0,458,464,1,0,0,0,459,460,5,115,0,0,460,464,7,5,
+		0,0,461,462,5,135,0,0,462,464,3,160,80,0,463,450,1,0,0,0,463,451,1,0,0,
+		0,463,452,1,0,0,0,463,459,1,0,0,0,463,461,1,0,0,0,464,63,1,0,0,0,465,466,
+		5,39,0,0,466,468,3,180,90,0,467,469,3,66,33,0,468,467,1,0,0,0,468,469,
+		1,0,0,0,469,471,1,0,0,0,470,472,3,144,72,0,471,470,1,0,0,0,471,472,1,0,
+		0,0,472,65,1,0,0,0,473,474,5,28,0,0,474,475,3,180,90,0,475,476,5,6,0,0,
+		476,481,3,166,83,0,477,478,3,158,79,0,478,479,5,64,0,0,479,480,3,148,74,
+		0,480,482,1,0,0,0,481,477,1,0,0,0,481,482,1,0,0,0,482,512,1,0,0,0,483,
+		484,5,93,0,0,484,485,3,180,90,0,485,489,5,97,0,0,486,487,5,4,0,0,487,488,
+		5,126,0,0,488,490,5,109,0,0,489,486,1,0,0,0,489,490,1,0,0,0,490,512,1,
+		0,0,0,491,492,5,111,0,0,492,493,5,130,0,0,493,494,5,59,0,0,494,499,3,68,
+		34,0,495,496,5,60,0,0,496,498,3,68,34,0,497,495,1,0,0,0,498,501,1,0,0,
+		0,499,497,1,0,0,0,499,500,1,0,0,0,500,502,1,0,0,0,501,499,1,0,0,0,502,
+		503,5,6,0,0,503,508,3,136,68,0,504,505,5,4,0,0,505,507,3,136,68,0,506,
+		504,1,0,0,0,507,510,1,0,0,0,508,506,1,0,0,0,508,509,1,0,0,0,509,512,1,
+		0,0,0,510,508,1,0,0,0,511,473,1,0,0,0,511,483,1,0,0,0,511,491,1,0,0,0,
+		512,67,1,0,0,0,513,515,3,132,66,0,514,513,1,0,0,0,515,516,1,0,0,0,516,
+		514,1,0,0,0,516,517,1,0,0,0,517,522,1,0,0,0,518,519,5,4,0,0,519,521,3,
+		70,35,0,520,518,1,0,0,0,521,524,1,0,0,0,522,520,1,0,0,0,522,523,1,0,0,
+		0,523,69,1,0,0,0,524,522,1,0,0,0,525,530,3,134,67,0,526,527,3,150,75,0,
+		527,528,5,85,0,0,528,530,1,0,0,0,529,525,1,0,0,0,529,526,1,0,0,0,530,71,
+		1,0,0,0,531,532,5,17,0,0,532,533,5,134,0,0,533,534,3,166,83,0,534,536,
+		3,158,79,0,535,537,3,144,72,0,536,535,1,0,0,0,536,537,1,0,0,0,537,73,1,
+		0,0,0,538,539,5,20,0,0,539,541,3,166,83,0,540,542,3,144,72,0,541,540,1,
+		0,0,0,541,542,1,0,0,0,542,75,1,0,0,0,543,544,5,28,0,0,544,545,5,89,0,0,
+		545,546,3,148,74,0,546,547,7,6,0,0,547,548,3,180,90,0,548,558,1,0,0,0,
+		549,550,5,19,0,0,550,554,5,78,0,0,551,552,7,7,0,0,552,554,5,77,0,0,553,
+		549,1,0,0,0,553,551,1,0,0,0,554,555,1,0,0,0,555,556,7,6,0,0,556,558,3,
+		180,90,0,557,543,1,0,0,0,557,553,1,0,0,0,558,77,1,0,0,0,559,560,5,34,0,
+		0,560,561,5,100,0,0,561,562,5,42,0,0,562,563,3,180,90,0,563,79,1,0,0,0,
+		564,565,5,23,0,0,565,566,5,6,0,0,566,571,3,82,41,0,567,568,5,4,0,0,568,
+		570,3,82,41,0,569,567,1,0,0,0,570,573,1,0,0,0,571,569,1,0,0,0,571,572,
+		1,0,0,0,572,81,1,0,0,0,573,571,1,0,0,0,574,575,5,118,0,0,575,581,3,166,
+		83,0,576,577,3,166,83,0,577,578,5,87,0,0,578,579,3,180,90,0,579,581,1,
+		0,0,0,580,574,1,0,0,0,580,576,1,0,0,0,581,83,1,0,0,0,582,583,5,26,0,0,
+		583,584,5,104,0,0,584,85,1,0,0,0,585,586,5,54,0,0,586,587,5,91,0,0,587,
+		588,5,80,0,0,588,87,1,0,0,0,589,591,5,42,0,0,590,592,3,166,83,0,591,590,
+		1,0,0,0,591,592,1,0,0,0,592,594,1,0,0,0,593,595,3,150,75,0,594,593,1,0,
+		0,0,594,595,1,0,0,0,595,596,1,0,0,0,596,597,5,6,0,0,597,599,3,92,46,0,
+		598,600,3,144,72,0,599,598,1,0,0,0,599,600,1,0,0,0,600,89,1,0,0,0,601,
+		602,5,43,0,0,602,603,3,166,83,0,603,604,5,125,0,0,604,606,3,166,83,0,605,
+		607,3,150,75,0,606,605,1,0,0,0,606,607,1,0,0,0,607,608,1,0,0,0,608,609,
+		5,6,0,0,609,611,3,92,46,0,610,612,3,144,72,0,611,610,1,0,0,0,611,612,1,
+		0,0,0,612,91,1,0,0,0,613,618,3,94,47,0,614,615,5,4,0,0,615,617,3,94,47,
+		0,616,614,1,0,0,0,617,620,1,0,0,0,618,616,1,0,0,0,618,619,1,0,0,0,619,
+		93,1,0,0,0,620,618,1,0,0,0,621,622,5,7,0,0,622,623,3,92,46,0,623,628,5,
+		8,0,0,624,625,3,166,83,0,625,626,5,124,0,0,626,629,1,0,0,0,627,629,3,100,
+		50,0,628,624,1,0,0,0,628,627,1,0,0,0,628,629,1,0,0,0,629,631,1,0,0,0,630,
+		632,3,102,51,0,631,630,1,0,0,0,631,632,1,0,0,0,632,671,1,0,0,0,633,635,
+		5,118,0,0,634,636,3,166,83,0,635,634,1,0,0,0,635,636,1,0,0,0,636,671,1,
+		0,0,0,637,638,5,119,0,0,638,639,5,109,0,0,639,671,3,166,83,0,640,644,5,
+		31,0,0,641,642,5,122,0,0,642,645,5,114,0,0,643,645,3,166,83,0,644,641,
+		1,0,0,0,644,643,1,0,0,0,645,671,1,0,0,0,646,648,3,174,87,0,647,646,1,0,
+		0,0,647,648,1,0,0,0,648,665,1,0,0,0,649,651,3,180,90,0,650,649,1,0,0,0,
+		651,652,1,0,0,0,652,650,1,0,0,0,652,653,1,0,0,0,653,659,1,0,0,0,654,656,
+		3,152,76,0,655,657,3,98,49,0,656,655,1,0,0,0,656,657,1,0,0,0,657,660,1,
+		0,0,0,658,660,3,96,48,0,659,654,1,0,0,0,659,658,1,0,0,0,659,660,1,0,0,
+		0,660,666,1,0,0,0,661,663,3,152,76,0,662,664,3,98,49,0,663,662,1,0,0,0,
+		663,664,1,0,0,0,664,666,1,0,0,0,665,650,1,0,0,0,665,661,1,0,0,0,666,668,
+		1,0,0,0,667,669,3,102,51,0,668,667,1,0,0,0,668,669,1,0,0,0,669,671,1,0,
+		0,0,670,621,1,0,0,0,670,633,1,0,0,0,670,637,1,0,0,0,670,640,1,0,0,0,670,
+		647,1,0,0,0,671,95,1,0,0,0,672,674,3,168,84,0,673,672,1,0,0,0,674,675,
+		1,0,0,0,675,673,1,0,0,0,675,676,1,0,0,0,676,686,1,0,0,0,677,681,3,174,
+		87,0,678,680,3,168,84,0,679,678,1,0,0,0,680,683,1,0,0,0,681,679,1,0,0,
+		0,681,682,1,0,0,0,682,686,1,0,0,0,683,681,1,0,0,0,684,686,3,100,50,0,685,
+		673,1,0,0,0,685,677,1,0,0,0,685,684,1,0,0,0,686,97,1,0,0,0,687,689,3,166,
+		83,0,688,690,5,82,0,0,689,688,1,0,0,0,689,690,1,0,0,0,690,693,1,0,0,0,
+		691,693,3,100,50,0,692,687,1,0,0,0,692,691,1,0,0,0,693,99,1,0,0,0,694,
+		706,5,56,0,0,695,706,5,63,0,0,696,697,5,125,0,0,697,706,5,70,0,0,698,699,
+		5,129,0,0,699,700,3,166,83,0,700,703,5,113,0,0,701,702,5,65,0,0,702,704,
+		5,70,0,0,703,701,1,0,0,0,703,704,1,0,0,0,704,706,1,0,0,0,705,694,1,0,0,
+		0,705,695,1,0,0,0,705,696,1,0,0,0,705,698,1,0,0,0,706,101,1,0,0,0,707,
+		753,5,91,0,0,708,712,7,8,0,0,709,711,3,180,90,0,710,709,1,0,0,0,711,714,
+		1,0,0,0,712,710,1,0,0,0,712,713,1,0,0,0,713,721,1,0,0,0,714,712,1,0,0,
+		0,715,717,5,60,0,0,716,718,3,180,90,0,717,716,1,0,0,0,718,719,1,0,0,0,
+		719,717,1,0,0,0,719,720,1,0,0,0,720,722,1,0,0,0,721,715,1,0,0,0,721,722,
+		1,0,0,0,722,727,1,0,0,0,723,724,5,129,0,0,724,725,3,166,83,0,725,726,5,
+		113,0,0,726,728,1,0,0,0,727,723,1,0,0,0,727,728,1,0,0,0,728,754,1,0,0,
+		0,729,733,5,75,0,0,730,732,3,180,90,0,731,730,1,0,0,0,732,735,1,0,0,0,
+		733,731,1,0,0,0,733,734,1,0,0,0,734,742,1,0,0,0,735,733,1,0,0,0,736,738,
+		5,60,0,0,737,739,3,180,90,0,738,737,1,0,0,0,739,740,1,0,0,0,740,738,1,
+		0,0,0,740,741,1,0,0,0,741,743,1,0,0,0,742,736,1,0,0,0,742,743,1,0,0,0,
+		743,750,1,0,0,0,744,751,5,56,0,0,745,751,5,63,0,0,746,747,5,129,0,0,747,
+		748,3,166,83,0,748,749,5,113,0,0,749,751,1,0,0,0,750,744,1,0,0,0,750,745,
+		1,0,0,0,750,746,1,0,0,0,750,751,1,0,0,0,751,754,1,0,0,0,752,754,5,70,0,
+		0,753,708,1,0,0,0,753,729,1,0,0,0,753,752,1,0,0,0,754,103,1,0,0,0,755,
+		763,5,40,0,0,756,757,5,43,0,0,757,758,3,166,83,0,758,759,5,125,0,0,759,
+		760,3,166,83,0,760,764,1,0,0,0,761,762,5,42,0,0,762,764,3,166,83,0,763,
+		756,1,0,0,0,763,761,1,0,0,0,764,765,1,0,0,0,765,766,5,4,0,0,766,774,3,
+		166,83,0,767,768,5,98,0,0,768,775,5,124,0,0,769,772,5,124,0,0,770,771,
+		5,91,0,0,771,773,5,58,0,0,772,770,1,0,0,0,772,773,1,0,0,0,773,775,1,0,
+		0,0,774,767,1,0,0,0,774,769,1,0,0,0,775,777,1,0,0,0,776,778,3,144,72,0,
+		777,776,1,0,0,0,777,778,1,0,0,0,778,105,1,0,0,0,779,787,5,48,0,0,780,781,
+		5,125,0,0,781,788,3,160,80,0,782,783,5,87,0,0,783,788,3,160,80,0,784,785,
+		3,166,83,0,785,786,3,156,78,0,786,788,1,0,0,0,787,780,1,0,0,0,787,782,
+		1,0,0,0,787,784,1,0,0,0,788,791,1,0,0,0,789,790,5,28,0,0,790,792,3,180,
+		90,0,791,789,1,0,0,0,791,792,1,0,0,0,792,797,1,0,0,0,793,794,5,4,0,0,794,
+		796,3,108,54,0,795,793,1,0,0,0,796,799,1,0,0,0,797,795,1,0,0,0,797,798,
+		1,0,0,0,798,801,1,0,0,0,799,797,1,0,0,0,800,802,3,144,72,0,801,800,1,0,
+		0,0,801,802,1,0,0,0,802,107,1,0,0,0,803,804,5,81,0,0,804,810,3,156,78,
+		0,805,806,5,102,0,0,806,810,3,156,78,0,807,808,5,79,0,0,808,810,3,150,
+		75,0,809,803,1,0,0,0,809,805,1,0,0,0,809,807,1,0,0,0,810,109,1,0,0,0,811,
+		812,5,31,0,0,812,813,3,166,83,0,813,814,5,64,0,0,814,816,3,148,74,0,815,
+		817,3,144,72,0,816,815,1,0,0,0,816,817,1,0,0,0,817,111,1,0,0,0,818,819,
+		5,16,0,0,819,820,3,166,83,0,820,821,5,64,0,0,821,826,3,148,74,0,822,823,
+		5,4,0,0,823,824,5,106,0,0,824,825,5,42,0,0,825,827,5,61,0,0,826,822,1,
+		0,0,0,826,827,1,0,0,0,827,829,1,0,0,0,828,830,3,144,72,0,829,828,1,0,0,
+		0,829,830,1,0,0,0,830,113,1,0,0,0,831,840,5,45,0,0,832,833,5,43,0,0,833,
+		834,3,166,83,0,834,835,5,125,0,0,835,836,3,166,83,0,836,841,1,0,0,0,837,
+		838,3,166,83,0,838,839,3,156,78,0,839,841,1,0,0,0,840,832,1,0,0,0,840,
+		837,1,0,0,0,841,852,1,0,0,0,842,843,5,6,0,0,843,848,3,116,58,0,844,845,
+		5,5,0,0,845,847,3,116,58,0,846,844,1,0,0,0,847,850,1,0,0,0,848,846,1,0,
+		0,0,848,849,1,0,0,0,849,853,1,0,0,0,850,848,1,0,0,0,851,853,3,124,62,0,
+		852,842,1,0,0,0,852,851,1,0,0,0,853,855,1,0,0,0,854,856,3,144,72,0,855,
+		854,1,0,0,0,855,856,1,0,0,0,856,115,1,0,0,0,857,858,5,57,0,0,858,859,3,
+		166,83,0,859,860,3,156,78,0,860,861,5,4,0,0,861,863,1,0,0,0,862,857,1,
+		0,0,0,862,863,1,0,0,0,863,864,1,0,0,0,864,865,3,152,76,0,865,866,3,166,
+		83,0,866,867,5,64,0,0,867,869,3,148,74,0,868,870,3,120,60,0,869,868,1,
+		0,0,0,869,870,1,0,0,0,870,875,1,0,0,0,871,872,5,4,0,0,872,874,3,118,59,
+		0,873,871,1,0,0,0,874,877,1,0,0,0,875,873,1,0,0,0,875,876,1,0,0,0,876,
+		117,1,0,0,0,877,875,1,0,0,0,878,880,5,123,0,0,879,878,1,0,0,0,879,880,
+		1,0,0,0,880,881,1,0,0,0,881,884,3,120,60,0,882,884,3,122,61,0,883,879,
+		1,0,0,0,883,882,1,0,0,0,884,119,1,0,0,0,885,890,5,83,0,0,886,891,5,42,
+		0,0,887,888,3,166,83,0,888,889,3,156,78,0,889,891,1,0,0,0,890,886,1,0,
+		0,0,890,887,1,0,0,0,891,895,1,0,0,0,892,893,3,166,83,0,893,894,5,124,0,
+		0,894,896,1,0,0,0,895,892,1,0,0,0,895,896,1,0,0,0,896,910,1,0,0,0,897,
+		898,5,67,0,0,898,899,5,128,0,0,899,900,5,83,0,0,900,901,3,166,83,0,901,
+		902,5,60,0,0,902,903,3,166,83,0,903,907,3,156,78,0,904,905,3,166,83,0,
+		905,906,5,124,0,0,906,908,1,0,0,0,907,904,1,0,0,0,907,908,1,0,0,0,908,
+		910,1,0,0,0,909,885,1,0,0,0,909,897,1,0,0,0,910,121,1,0,0,0,911,914,5,
+		144,0,0,912,914,3,174,87,0,913,911,1,0,0,0,913,912,1,0,0,0,914,915,1,0,
+		0,0,915,916,3,158,79,0,916,917,5,91,0,0,917,123,1,0,0,0,918,919,5,82,0,
+		0,919,920,5,125,0,0,920,921,3,166,83,0,921,922,5,4,0,0,922,923,5,64,0,
+		0,923,928,3,148,74,0,924,925,5,4,0,0,925,927,3,126,63,0,926,924,1,0,0,
+		0,927,930,1,0,0,0,928,926,1,0,0,0,928,929,1,0,0,0,929,125,1,0,0,0,930,
+		928,1,0,0,0,931,932,5,105,0,0,932,933,5,116,0,0,933,945,3,156,78,0,934,
+		935,5,96,0,0,935,945,5,86,0,0,936,937,5,67,0,0,937,945,5,128,0,0,938,939,
+		7,9,0,0,939,940,3,166,83,0,940,941,3,156,78,0,941,942,5,112,0,0,942,945,
+		1,0,0,0,943,945,3,122,61,0,944,931,1,0,0,0,944,934,1,0,0,0,944,936,1,0,
+		0,0,944,938,1,0,0,0,944,943,1,0,0,0,945,127,1,0,0,0,946,948,5,44,0,0,947,
+		949,3,132,66,0,948,947,1,0,0,0,949,950,1,0,0,0,950,948,1,0,0,0,950,951,
+		1,0,0,0,951,959,1,0,0,0,952,957,5,4,0,0,953,955,3,134,67,0,954,956,5,4,
+		0,0,955,954,1,0,0,0,955,956,1,0,0,0,956,958,1,0,0,0,957,953,1,0,0,0,957,
+		958,1,0,0,0,958,960,1,0,0,0,959,952,1,0,0,0,959,960,1,0,0,0,960,961,1,
+		0,0,0,961,963,5,134,0,0,962,964,3,132,66,0,963,962,1,0,0,0,964,965,1,0,
+		0,0,965,963,1,0,0,0,965,966,1,0,0,0,966,971,1,0,0,0,967,968,5,4,0,0,968,
+		970,3,130,65,0,969,967,1,0,0,0,970,973,1,0,0,0,971,969,1,0,0,0,971,972,
+		1,0,0,0,972,976,1,0,0,0,973,971,1,0,0,0,974,975,5,6,0,0,975,977,3,136,
+		68,0,976,974,1,0,0,0,976,977,1,0,0,0,977,129,1,0,0,0,978,988,3,134,67,
+		0,979,988,5,76,0,0,980,984,5,91,0,0,981,982,5,122,0,0,982,985,5,117,0,
+		0,983,985,5,107,0,0,984,981,1,0,0,0,984,983,1,0,0,0,985,986,1,0,0,0,986,
+		988,5,108,0,0,987,978,1,0,0,0,987,979,1,0,0,0,987,980,1,0,0,0,988,131,
+		1,0,0,0,989,996,3,180,90,0,990,996,5,86,0,0,991,996,5,94,0,0,992,996,5,
+		42,0,0,993,996,5,43,0,0,994,996,5,121,0,0,995,989,1,0,0,0,995,990,1,0,
+		0,0,995,991,1,0,0,0,995,992,1,0,0,0,995,993,1,0,0,0,995,994,1,0,0,0,996,
+		133,1,0,0,0,997,998,5,58,0,0,998,1000,5,66,0,0,999,997,1,0,0,0,999,1000,
+		1,0,0,0,1000,1001,1,0,0,0,1001,1006,7,9,0,0,1002,1007,5,42,0,0,1003,1004,
+		3,166,83,0,1004,1005,3,156,78,0,1005,1007,1,0,0,0,1006,1002,1,0,0,0,1006,
+		1003,1,0,0,0,1007,1014,1,0,0,0,1008,1009,5,43,0,0,1009,1010,3,166,83,0,
+		1010,1011,5,125,0,0,1011,1012,3,166,83,0,1012,1014,1,0,0,0,1013,999,1,
+		0,0,0,1013,1008,1,0,0,0,1014,135,1,0,0,0,1015,1017,3,174,87,0,1016,1015,
+		1,0,0,0,1016,1017,1,0,0,0,1017,1019,1,0,0,0,1018,1020,3,180,90,0,1019,
+		1018,1,0,0,0,1020,1021,1,0,0,0,1021,1019,1,0,0,0,1021,1022,1,0,0,0,1022,
+		1043,1,0,0,0,1023,1024,5,91,0,0,1024,1031,5,75,0,0,1025,1032,5,42,0,0,
+		1026,1028,3,180,90,0,1027,1026,1,0,0,0,1028,1029,1,0,0,0,1029,1027,1,0,
+		0,0,1029,1030,1,0,0,0,1030,1032,1,0,0,0,1031,1025,1,0,0,0,1031,1027,1,
+		0,0,0,1032,1044,1,0,0,0,1033,1041,5,110,0,0,1034,1042,5,42,0,0,1035,1039,
+		3,166,83,0,1036,1040,3,156,78,0,1037,1040,5,121,0,0,1038,1040,3,180,90,
+		0,1039,1036,1,0,0,0,1039,1037,1,0,0,0,1039,1038,1,0,0,0,1040,1042,1,0,
+		0,0,1041,1034,1,0,0,0,1041,1035,1,0,0,0,1042,1044,1,0,0,0,1043,1023,1,
+		0,0,0,1043,1033,1,0,0,0,1043,1044,1,0,0,0,1044,137,1,0,0,0,1045,1046,5,
+		25,0,0,1046,1056,3,140,70,0,1047,1048,5,35,0,0,1048,1052,3,160,80,0,1049,
+		1050,5,4,0,0,1050,1051,5,135,0,0,1051,1053,3,160,80,0,1052,1049,1,0,0,
+		0,1052,1053,1,0,0,0,1053,1057,1,0,0,0,1054,1055,7,6,0,0,1055,1057,3,140,
+		70,0,1056,1047,1,0,0,0,1056,1054,1,0,0,0,1057,139,1,0,0,0,1058,1069,3,
+		160,80,0,1059,1061,5,144,0,0,1060,1059,1,0,0,0,1060,1061,1,0,0,0,1061,
+		1062,1,0,0,0,1062,1066,7,2,0,0,1063,1065,3,142,71,0,1064,1063,1,0,0,0,
+		1065,1068,1,0,0,0,1066,1064,1,0,0,0,1066,1067,1,0,0,0,1067,1070,1,0,0,
+		0,1068,1066,1,0,0,0,1069,1060,1,0,0,0,1069,1070,1,0,0,0,1070,141,1,0,0,
+		0,1071,1072,3,172,86,0,1072,1074,3,170,85,0,1073,1075,7,2,0,0,1074,1073,
+		1,0,0,0,1074,1075,1,0,0,0,1075,143,1,0,0,0,1076,1077,5,9,0,0,1077,1082,
+		3,146,73,0,1078,1079,5,4,0,0,1079,1081,3,146,73,0,1080,1078,1,0,0,0,1081,
+		1084,1,0,0,0,1082,1080,1,0,0,0,1082,1083,1,0,0,0,1083,1090,1,0,0,0,1084,
+		1082,1,0,0,0,1085,1086,5,136,0,0,1086,1087,5,127,0,0,1087,1091,7,1,0,0,
+		1088,1089,5,134,0,0,1089,1091,5,69,0,0,1090,1085,1,0,0,0,1090,1088,1,0,
+		0,0,1090,1091,1,0,0,0,1091,145,1,0,0,0,1092,1099,3,166,83,0,1093,1095,
+		3,180,90,0,1094,1093,1,0,0,0,1095,1096,1,0,0,0,1096,1094,1,0,0,0,1096,
+		1097,1,0,0,0,1097,1100,1,0,0,0,1098,1100,5,121,0,0,1099,1094,1,0,0,0,1099,
+		1098,1,0,0,0,1099,1100,1,0,0,0,1100,147,1,0,0,0,1101,1102,5,19,0,0,1102,
+		1108,5,78,0,0,1103,1105,3,180,90,0,1104,1106,5,77,0,0,1105,1104,1,0,0,
+		0,1105,1106,1,0,0,0,1106,1108,1,0,0,0,1107,1101,1,0,0,0,1107,1103,1,0,
+		0,0,1108,149,1,0,0,0,1109,1110,7,10,0,0,1110,151,1,0,0,0,1111,1112,7,11,
+		0,0,1112,153,1,0,0,0,1113,1115,3,180,90,0,1114,1113,1,0,0,0,1115,1116,
+		1,0,0,0,1116,1114,1,0,0,0,1116,1117,1,0,0,0,1117,155,1,0,0,0,1118,1119,
+		7,12,0,0,1119,157,1,0,0,0,1120,1121,7,13,0,0,1121,159,1,0,0,0,1122,1126,
+		3,164,82,0,1123,1125,3,162,81,0,1124,1123,1,0,0,0,1125,1128,1,0,0,0,1126,
+		1124,1,0,0,0,1126,1127,1,0,0,0,1127,161,1,0,0,0,1128,1126,1,0,0,0,1129,
+		1130,3,172,86,0,1130,1131,3,164,82,0,1131,163,1,0,0,0,1132,1134,3,174,
+		87,0,1133,1135,3,178,89,0,1134,1133,1,0,0,0,1134,1135,1,0,0,0,1135,1142,
+		1,0,0,0,1136,1142,3,180,90,0,1137,1138,5,7,0,0,1138,1139,3,160,80,0,1139,
+		1140,5,8,0,0,1140,1142,1,0,0,0,1141,1132,1,0,0,0,1141,1136,1,0,0,0,1141,
+		1137,1,0,0,0,1142,165,1,0,0,0,1143,1147,3,170,85,0,1144,1146,3,168,84,
+		0,1145,1144,1,0,0,0,1146,1149,1,0,0,0,1147,1145,1,0,0,0,1147,1148,1,0,
+		0,0,1148,167,1,0,0,0,1149,1147,1,0,0,0,1150,1151,3,172,86,0,1151,1152,
+		3,170,85,0,1152,169,1,0,0,0,1153,1160,3,174,87,0,1154,1160,3,180,90,0,
+		1155,1156,5,7,0,0,1156,1157,3,166,83,0,1157,1158,5,8,0,0,1158,1160,1,0,
+		0,0,1159,1153,1,0,0,0,1159,1154,1,0,0,0,1159,1155,1,0,0,0,1160,171,1,0,
+		0,0,1161,1162,7,14,0,0,1162,173,1,0,0,0,1163,1175,3,176,88,0,1164,1165,
+		5,7,0,0,1165,1170,3,176,88,0,1166,1167,5,4,0,0,1167,1169,3,176,88,0,1168,
+		1166,1,0,0,0,1169,1172,1,0,0,0,1170,1168,1,0,0,0,1170,1171,1,0,0,0,1171,
+		1173,1,0,0,0,1172,1170,1,0,0,0,1173,1174,5,8,0,0,1174,1176,1,0,0,0,1175,
+		1164,1,0,0,0,1175,1176,1,0,0,0,1176,175,1,0,0,0,1177,1179,5,145,0,0,1178,
+		1180,5,146,0,0,1179,1178,1,0,0,0,1179,1180,1,0,0,0,1180,1183,1,0,0,0,1181,
+		1183,5,146,0,0,1182,1177,1,0,0,0,1182,1181,1,0,0,0,1183,177,1,0,0,0,1184,
+		1185,7,15,0,0,1185,179,1,0,0,0,1186,1187,7,16,0,0,1187,181,1,0,0,0,144,
 		227,242,253,261,263,279,285,294,296,321,331,340,346,358,375,377,383,392,
 		400,407,432,443,457,463,468,471,481,489,499,508,511,516,522,529,536,541,
 		553,557,571,580,591,594,599,606,611,618,628,631,635,644,647,652,656,659,
-		663,665,668,670,675,681,685,689,692,700,707,714,716,722,728,735,737,745,
-		747,757,766,768,771,781,785,791,795,803,810,820,823,834,842,846,849,856,
-		863,869,873,877,884,889,901,903,907,922,938,944,949,951,953,959,965,970,
-		978,981,989,993,1000,1007,1010,1015,1023,1025,1033,1035,1037,1046,1050,
-		1054,1060,1063,1068,1076,1084,1090,1093,1099,1101,1110,1120,1128,1135,
-		1141,1153,1164,1169,1173,1176
+		663,665,668,670,675,681,685,689,692,703,705,712,719,721,727,733,740,742,
+		750,753,763,772,774,777,787,791,797,801,809,816,826,829,840,848,852,855,
+		862,869,875,879,883,890,895,907,909,913,928,944,950,955,957,959,965,971,
+		976,984,987,995,999,1006,1013,1016,1021,1029,1031,1039,1041,1043,1052,
+		1056,1060,1066,1069,1074,1082,1090,1096,1099,1105,1107,1116,1126,1134,
+		1141,1147,1159,1170,1175,1179,1182
 	};
 
 	public static readonly ATN _ATN =
