@@ -164,6 +164,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         var steps = Model(Number.Of(match.Groups["row"].Value)).ToList();
         if (match.Groups["top"].Success) steps = Ending.In(match.Groups["top"].Value, steps);
         if (match.Groups["leave"].Success) steps.Add(new LeaveUnworked(null, true));
+        if (match.Groups["out"].Success) steps.Add(new DropMarkers(match.Groups["edge"].Success));
         return steps;
     }
 
@@ -210,6 +211,6 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^Leave the yarn at the (?<yarn>.+) edge; at the (?<edge>.+) edge, join another length of yarn with sl st in (?<place>.+), ch (?<n>\d+), fasten off\.$")]
     private static partial Regex ChainElsewhere();
 
-    [GeneratedRegex(@"^As Row (?<row>\d+)(?:, ending in top of (?<top>turning|beginning) ch)?(?<leave>; leave the sl sts unworked)?\.$")]
+    [GeneratedRegex(@"^As Row (?<row>\d+)(?:, ending in top of (?<top>turning|beginning) ch)?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge)) out))?\.$")]
     private static partial Regex AsRow();
 }

@@ -39,6 +39,7 @@ internal static class CountedOpening
                 break;
             case Work { Makes: 1 }:
                 TakePlaceOfChain(row, teller, at, passed);
+                if (Markers.MovedToChain(beginning.First) is { } moved) teller.Phrases.Add(moved);
                 break;
             case Work or Group:
                 if (passed > 0) teller.PassOver(passed);
