@@ -15,8 +15,8 @@ internal sealed class MarkersInHand(List<Place> made)
 
     public void Put(PutMarker put)
     {
-        var at = put.Name is null ? Chain() : made.Count - 1;
-        if (at < 0 || (put.Name is { } name && !Fits(name, made[at]))) throw new Misread("the marker has nothing to go into");
+        var at = put.InFirst ? made.FindIndex(p => Fits(put.Name, p)) : made.Count - 1;
+        if (at < 0 || !Fits(put.Name, made[at])) throw new Misread("the marker has nothing to go into");
         Set(at, true);
     }
 

@@ -186,6 +186,7 @@ internal sealed class RowInHand
 
     private void Group(WorkGroup group)
     {
+        if (group.Places.Where == Where.FromHook) Enter(_beginning.Skipped(group.Places.Count - 1, group.Remarks), group.Places.Count - 1);
         PassFirst(group.Places);
         var at = Reach(group.Places).Single();
         for (var i = 0; i < group.Parts.Count; i++)

@@ -63,18 +63,10 @@ internal sealed partial class RowSentence
         Expect("marker");
         Expect("in");
         Expect("the");
-        if (Accept("top"))
-        {
-            Expect("of");
-            Expect("this");
-            Expect("ch");
-            return new PutMarker(null);
-        }
-
+        var first = Accept("first");
         var name = Name();
-        Expect("just");
-        Expect("made");
-        return new PutMarker(name);
+        foreach (var word in first ? ["of", "this", "row"] : new[] { "just", "made" }) Expect(word);
+        return new PutMarker(name, first);
     }
 
     private ShiftMarker ShiftMarker()

@@ -30,8 +30,8 @@ internal sealed record WorkGroup(IReadOnlyList<(int Count, string? Stitch)> Part
     public int MarkerBehind { get; init; } = -1;
 }
 
-/// <summary>`place a marker in the dc just made`; of `in the top of this ch` no name.</summary>
-internal sealed record PutMarker(PlaceName? Name) : Step;
+/// <summary>`place a marker in the dc just made`, `in the first st of this row`.</summary>
+internal sealed record PutMarker(PlaceName Name, bool InFirst) : Step;
 
 /// <summary>`move the marker to the middle one of these 3 dc`, `to this ch-2 sp`, `to the top of this ch` (no name).</summary>
 internal sealed record ShiftMarker(int MiddleOf, PlaceName? Name) : Step;

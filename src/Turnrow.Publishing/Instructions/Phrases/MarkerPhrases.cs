@@ -3,18 +3,15 @@ using Turnrow.Publishing.Trade;
 namespace Turnrow.Publishing.Instructions.Phrases;
 
 /// <summary>A marker is put into what was just made: <c>place a marker in the dc just made</c>.</summary>
-/// <param name="Made">What it is; null for the chain that stands for the row's first stitch.</param>
-internal sealed record PlaceMarker(PlaceName? Made) : Phrase
+/// <param name="Made">What it is.</param>
+/// <param name="First">True if it is the row's first, which the chain stands for: that is said when the row is done.</param>
+internal sealed record PlaceMarker(PlaceName Made, bool First) : Phrase
 {
-    protected override Phrase? Join(Phrase other)
-    {
-        if (other is not PlaceMarker marker || Made is null != marker.Made is null) return null;
-        if (Made is not { } made) return this;
-        return made.And(marker.Made!.Value) is { } both ? new PlaceMarker(both) : null;
-    }
+    protected override Phrase? Join(Phrase other) =>
+        other is PlaceMarker marker && marker.First == First && Made.And(marker.Made) is { } both ? this with { Made = both } : null;
 
     protected override string Text(Wording words) =>
-        Made is { } made ? $"place a marker in the {made.One(words)} just made" : $"place a marker in the top of this {words.Ch}";
+        First ? $"place a marker in the first {Made.One(words)} of this row" : $"place a marker in the {Made.One(words)} just made";
 }
 
 /// <summary>What the marker moves to when its corner has been worked into.</summary>

@@ -11,7 +11,7 @@ internal sealed class WordTeller(RowContext row)
 {
     private readonly RowPlaces _places = row.Places;
     private int _inRepeat;
-    private PlaceName? _made;
+    private PlaceName _made = PlaceName.AnyStitch;
 
     /// <summary>What has been told so far.</summary>
     public List<Phrase> Phrases { get; private set; } = [];
@@ -42,7 +42,7 @@ internal sealed class WordTeller(RowContext row)
                 Finished(group);
                 break;
             case MarkCorner:
-                Phrases.Add(new PlaceMarker(_made));
+                Phrases.Add(new PlaceMarker(_made, false));
                 return;
             case Repeat repeat:
                 Again(repeat);
@@ -109,12 +109,12 @@ internal sealed class WordTeller(RowContext row)
     public static PhraseList Inside(IEnumerable<Word> words)
     {
         var phrases = new List<Phrase>();
-        PlaceName? made = null;
+        var made = PlaceName.AnyStitch;
         foreach (var word in words)
         {
             if (word is Work work) phrases.Add(new BareStitches(work.Stitch, work.Hook, Sized.Of(work.Makes * work.Amount.Count)));
             else if (word is Chains chains) phrases.Add(new ChainSpace(Sized.Of(chains.Count)));
-            else if (word is MarkCorner) phrases.Add(new PlaceMarker(made));
+            else if (word is MarkCorner) phrases.Add(new PlaceMarker(made, false));
             made = Markers.LastMade(word is Work { Amount.Times: 0 } one ? one with { Amount = one.Amount with { Times = one.Amount.Count } } : word) ?? made;
         }
 
