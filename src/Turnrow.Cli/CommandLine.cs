@@ -40,7 +40,7 @@ internal static class CommandLine
     {
         var help = new Option<bool>("--help", "-h", "-?") { Description = "how to use it", Recursive = true };
         var version = new Option<bool>("--version") { Description = "the version" };
-        Verb[] verbs = [new NewVerb(), new CheckVerb(), new RowsVerb(), new ClaimVerb(), new BuildVerb(), new ExplainVerb()];
+        Verb[] verbs = [new NewVerb(), new CheckVerb(), new RowsVerb(), new ClaimVerb(), new GaugeVerb(), new BuildVerb(), new ExplainVerb()];
         var root = new Command("turnrow") { help, version };
         foreach (var verb in verbs) root.Subcommands.Add(verb);
 

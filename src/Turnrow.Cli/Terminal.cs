@@ -5,7 +5,7 @@ namespace Turnrow.Cli;
 /// <summary>Where a command writes to, and what may be written there. UTF-8 without a byte order mark, lines ended by \n.</summary>
 internal sealed class Terminal : IDisposable
 {
-    private const int BufferSize = 16 * 1024;
+    private const int BufferSize = 4 * 1024;
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
     /// <param name="output">What was asked for: findings, rows, pages.</param>

@@ -4,6 +4,7 @@ using Turnrow.Compiler.Grading;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Tree;
@@ -33,7 +34,13 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     /// <summary>The pattern's turning-chain rules, in order.</summary>
     public Dictionary<Stitch, TurnRule> Rules { get; } = [];
 
+    /// <summary>The rows worked so far, for all pieces and sizes.</summary>
+    public RowBook Worked { get; } = new();
+
     public int Sizes => Findings.Sizes;
+
+    /// <summary>True if the line of sizes could not be read: a size that is not known then says nothing new.</summary>
+    public bool SizesInDoubt { get; init; }
 
     /// <summary>The rows that the pattern may still have.</summary>
     public RowBudget Rows { get; } = new(findings);
@@ -78,6 +85,6 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     {
         var other = Terms == Terms.US ? Terms.UK : Terms.US;
         if (StitchBook.Find(word.Text, other) is { } foreign) Findings.Add(OtherTerms.At(word.Span, word.Text, foreign, Terms));
-        else Findings.Add(UnknownStitch.At(word.Span, word.Text, StitchBook.All.Select(Word)));
+        else Findings.Add(UnknownStitch.At(word.Span, word.Text, [.. StitchBook.All.Select(s => s.In(Terms))]));
     }
 }

@@ -25,6 +25,7 @@ internal sealed class PatternBinder
     private readonly ExpectBinder _expect;
     private readonly List<Func<PatternItem?>> _items = [];
     private readonly FinishedBinder _finished;
+    private readonly MadeBinder _made;
     private readonly List<FinishedMeasure> _measured = [];
     private PieceState? _piece;
     private bool _full;
@@ -37,6 +38,7 @@ internal sealed class PatternBinder
         _book = new PieceBook(context);
         _expect = new ExpectBinder(context, _book);
         _finished = new FinishedBinder(context, _book);
+        _made = new MadeBinder(context, _book);
         context.Evaluate.PieceValues = _expect.ValuesOf;
     }
 
@@ -52,7 +54,7 @@ internal sealed class PatternBinder
         foreach (var diagnostic in report) findings.Add(diagnostic);
         var terms = TermsOf(tree, unread, findings, out var termsInDoubt);
         var scope = new Scope();
-        var context = new Context(findings, scope, new Evaluator(findings, scope, inDoubt), terms, termsInDoubt) { Beside = beside };
+        var context = new Context(findings, scope, new Evaluator(findings, scope, inDoubt), terms, termsInDoubt) { Beside = beside, SizesInDoubt = inDoubt };
         var binder = new PatternBinder(tree, unread, context);
         var pattern = binder.Whole(sizes);
         return (pattern, findings, binder.MissingClaims);
@@ -109,6 +111,7 @@ internal sealed class PatternBinder
         foreach (var line in _tree.Lines) One(line);
         PatternWarnings.Add(_context, _book, _tree);
         GradeCheck.Add(_context, _tree);
+        OddNumbers.Add(_context, _tree);
         var items = new List<PatternItem>();
         foreach (var item in _items)
         {
@@ -120,6 +123,7 @@ internal sealed class PatternBinder
             Items = items,
             InInches = _context.InInches,
             Finished = _measured,
+            Made = _made.Bind(),
             Measures = [.. BodyMeasures(), .. header.Measures],
         };
     }
@@ -200,6 +204,7 @@ internal sealed class PatternBinder
             case ExpectMeasureStatement expect: _expect.Check(expect); break;
             case ExpectEqualStatement expect: _expect.Check(expect); break;
             case FinishedStatement finished: Finished(finished); break;
+            case MadeStatement made: _made.Note(made); break;
             case StatementSyntax statement when PieceStatements.IsOne(statement): InPiece(statement); break;
         }
     }

@@ -11,7 +11,7 @@ internal sealed class UnreadLines(SyntaxTree tree)
 {
     private static readonly string[] Header =
     [
-        "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "claims", "measure", "count", "body", "ease", "swatch", ">",
+        "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "claims", "measure", "count", "body", "ease", "swatch", "made", ">",
     ];
 
     private readonly int _firstPiece = tree.Lines.FirstOrDefault(line => line is { Broken: false, Statement: PieceStatement })?.Span.Start ?? int.MaxValue;

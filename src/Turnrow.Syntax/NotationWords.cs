@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Turnrow.Syntax.Reading;
 
 namespace Turnrow.Syntax;
@@ -57,12 +56,11 @@ public static class NotationWords
         new("claims", "claims without turning chain"),
     ];
 
-    private static readonly FrozenDictionary<string, StatementWord> ByText =
-        Statements.ToFrozenDictionary(word => word.Text, StringComparer.Ordinal);
+    private static readonly Dictionary<string, StatementWord> ByText = Statements.ToDictionary(word => word.Text, StringComparer.Ordinal);
 
     /// <summary>The statement that begins with a word; null if none does.</summary>
     public static StatementWord? Statement(string word) => ByText.GetValueOrDefault(word);
 
     /// <summary>The words that can't be names, since they have a meaning of their own wherever they stand.</summary>
-    public static IReadOnlyList<string> Reserved { get; } = Words.Reserved();
+    public static IReadOnlyList<string> Reserved => Words.Reserved();
 }

@@ -5,8 +5,14 @@ namespace Turnrow.Benchmarks;
 /// <summary>The patterns that are measured.</summary>
 internal static class Texts
 {
+    /// <summary>The folder of the whole project.</summary>
+    public static string Root { get; } = FindRoot();
+
+    /// <summary>Where the waistcoat is.</summary>
+    public static string WaistcoatPath { get; } = Path.Combine(Root, "patterns", "fenland-wrap-waistcoat.turnrow");
+
     /// <summary>The waistcoat of the patterns folder.</summary>
-    public static string Waistcoat { get; } = File.ReadAllText(Path.Combine(Root(), "patterns", "fenland-wrap-waistcoat.turnrow"));
+    public static string Waistcoat { get; } = File.ReadAllText(WaistcoatPath);
 
     /// <summary>Pieces of ten lines each, about a thousand lines in all.</summary>
     public static string ThousandLines()
@@ -45,7 +51,7 @@ internal static class Texts
           rows 2 to {rows}: dc across = 1000
         """.ReplaceLineEndings("\n") + "\n";
 
-    private static string Root()
+    private static string FindRoot()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Compiler.sln"))) folder = folder.Parent;

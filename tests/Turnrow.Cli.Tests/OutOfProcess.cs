@@ -15,6 +15,22 @@ internal static class OutOfProcess
     /// <summary>Runs a shell command in which <c>turnrow</c> is the built one; both outputs come in one, as on a screen.</summary>
     public static Ran Shell(string folder, string command) => Wait(Starting("sh", ["-c", "exec 2>&1\n" + command], folder));
 
+    /// <summary>Runs the built command with some variables of its environment set.</summary>
+    public static Ran RunWith(IReadOnlyDictionary<string, string> variables, string folder, params string[] args)
+    {
+        var start = Starting(Turnrow, args, folder);
+        foreach (var (name, value) in variables) start.Environment[name] = value;
+        return Wait(start);
+    }
+
+    /// <summary>Starts the built command and leaves it to the caller, its outputs unread: they are short enough for a pipe.</summary>
+    public static Process Start(string folder, params string[] args)
+    {
+        var process = Process.Start(Starting(Turnrow, args, folder)) ?? throw new InvalidOperationException(Turnrow + " did not start");
+        process.StandardInput.Close();
+        return process;
+    }
+
     private static ProcessStartInfo Starting(string program, IReadOnlyList<string> args, string folder)
     {
         var start = new ProcessStartInfo(program, args)

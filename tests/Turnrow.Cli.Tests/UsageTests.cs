@@ -21,6 +21,12 @@ public sealed class UsageTests
     [InlineData("new", "new needs a NAME")]
     [InlineData("--version check", "check")]
     [InlineData("claim", "claim needs a FILE")]
+    [InlineData("gauge --stitches 17 --rows 9", "gauge needs a FILE")]
+    [InlineData("gauge a.turnrow", "gauge needs --stitches N or --rows N")]
+    [InlineData("gauge a.turnrow --stitches 0", "`0` can't be counted on a swatch")]
+    [InlineData("gauge a.turnrow --rows 9,5", "`9,5` can't be counted on a swatch")]
+    [InlineData("gauge a.turnrow --rows 9#", "`9#` can't be counted on a swatch")]
+    [InlineData("gauge a.turnrow --stitchs 9", "did you mean `--stitches`?")]
     [InlineData("claim not-there.turnrow", "not-there.turnrow is not there")]
     [InlineData("check @file", "@file is not there")]
     public void Wrong_use_says_what_is_right(string line, string says)
@@ -37,6 +43,7 @@ public sealed class UsageTests
     [InlineData("build")]
     [InlineData("rows")]
     [InlineData("claim")]
+    [InlineData("gauge")]
     [InlineData("explain")]
     [InlineData("new")]
     public void Every_verb_has_a_page_with_its_use_and_an_example(string verb)
@@ -54,11 +61,12 @@ public sealed class UsageTests
     [Theory]
     [InlineData("rows")]
     [InlineData("claim")]
-    public void A_verb_for_one_pattern_takes_no_folder(string verb)
+    [InlineData("gauge", "--rows", "9")]
+    public void A_verb_for_one_pattern_takes_no_folder(string verb, params string[] options)
     {
         using var folder = new ScratchFolder();
         folder.Write("a.turnrow", "");
-        var ran = InProcess.Turnrow(verb, folder.Path);
+        var ran = InProcess.Turnrow([verb, folder.Path, .. options]);
         Assert.Equal((2, ""), (ran.Code, ran.Out));
         Assert.Contains("is a folder", ran.Error, StringComparison.Ordinal);
     }
@@ -69,7 +77,7 @@ public sealed class UsageTests
         var bare = InProcess.Turnrow();
         Assert.Equal((0, ""), (bare.Code, bare.Error));
         Assert.Equal(bare, InProcess.Turnrow("--help"));
-        foreach (var verb in new[] { "check", "build", "rows", "claim", "explain", "new" })
+        foreach (var verb in new[] { "check", "build", "rows", "claim", "gauge", "explain", "new" })
             Assert.Contains($"\n  turnrow {verb} ", bare.Out, StringComparison.Ordinal);
         FitsAScreen(bare.Out);
     }

@@ -35,6 +35,17 @@ public sealed class WholeFileTests : IDisposable
     }
 
     [Fact]
+    public void What_a_killed_run_left_of_a_chart_that_is_no_longer_made_is_taken_away()
+    {
+        _folder.Write("out/.a.front.svg.part", "half");
+        _folder.Write("out/.a.b.front.svg.part", "of another pattern, a.b, which may be published just now");
+        _folder.Write("out/.a.svg.part", "no chart of ours");
+        _folder.Write("out/a.front.svg", "whole");
+        new OutputFolder(_folder["out"]).RemoveLeftCharts("a");
+        Assert.Equal(["out/.a.b.front.svg.part", "out/.a.svg.part", "out/a.front.svg"], _folder.Files);
+    }
+
+    [Fact]
     public void All_files_of_a_pattern_stand_beside_the_old_ones_before_the_first_is_replaced()
     {
         _folder.Write("out/a.md", "old");

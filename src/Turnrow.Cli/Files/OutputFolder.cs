@@ -29,6 +29,35 @@ internal sealed record OutputFolder(string Path)
         return [.. paths.Select(path => path.Replace(System.IO.Path.DirectorySeparatorChar, '/'))];
     }
 
+    /// <summary>
+    /// Takes away what a killed run left of charts that are no longer made: all other files have the same name each time, so that the
+    /// next run writes over what was left of them.
+    /// </summary>
+    /// <param name="name">The pattern's name. A pattern whose name only begins like it is left alone: it may be published just now.</param>
+    public void RemoveLeftCharts(string name)
+    {
+        try
+        {
+            foreach (var path in Directory.EnumerateFiles(Path))
+            {
+                if (IsLeftChart(System.IO.Path.GetFileName(path), name)) File.Delete(path);
+            }
+        }
+        catch (Exception fault) when (FileFault.Is(fault))
+        {
+            // It harms nobody.
+        }
+    }
+
+    private static bool IsLeftChart(ReadOnlySpan<char> file, string name)
+    {
+        var (before, after) = ("." + name + ".", ".svg" + WholeFile.Part);
+        return file.Length > before.Length + after.Length
+            && file.StartsWith(before, StringComparison.Ordinal)
+            && file.EndsWith(after, StringComparison.Ordinal)
+            && !file[before.Length..^after.Length].Contains('.');
+    }
+
     private static string PlainName(string name) => name.Length > 0 && name is not ("." or "..") && name.AsSpan().IndexOfAny("/\\:\0") < 0
         ? name
         : throw new InvalidOperationException($"a published file may not be called \"{name}\"");

@@ -13,6 +13,9 @@ internal sealed record PatternFile(string Path, byte[] Bytes, Compilation Compil
     /// <summary>More than this is no pattern; the largest ones in print have some hundred kilobytes.</summary>
     public const int MostBytes = 16 * 1024 * 1024;
 
+    // Most patterns are read in one go, and memory that is not touched costs nothing.
+    private const int PartBytes = 16 * 1024;
+
     /// <summary>Reads and compiles a file; null if it can't be read, and then <paramref name="refuse"/> was told.</summary>
     public static PatternFile? Open(string path, Action<string> refuse)
     {
@@ -28,6 +31,9 @@ internal sealed record PatternFile(string Path, byte[] Bytes, Compilation Compil
 
         return null;
     }
+
+    /// <summary>The same file, had it held another text.</summary>
+    public PatternFile With(string text) => this with { Compilation = Compilation.Of(new SourceText(Path, text), name => Beside(Path, name)) };
 
     // The text of a file that a pattern names: in its own folder and nowhere else.
     private static string? Beside(string pattern, string name)
@@ -48,7 +54,7 @@ internal sealed record PatternFile(string Path, byte[] Bytes, Compilation Compil
     {
         using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
         using var held = new MemoryStream();
-        var part = new byte[64 * 1024];
+        var part = new byte[PartBytes];
         for (var count = file.Read(part); count > 0; count = file.Read(part))
         {
             if (held.Length + count > MostBytes) return null;

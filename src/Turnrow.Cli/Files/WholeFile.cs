@@ -6,8 +6,11 @@ namespace Turnrow.Cli.Files;
 /// </summary>
 internal static class WholeFile
 {
+    /// <summary>What the name of a file that is not yet in its place ends with.</summary>
+    public const string Part = ".part";
+
     /// <summary>The file that takes the place of an old one, before it does. A left one is overwritten by the next run.</summary>
-    public static string PartOf(string path) => Path.Combine(Path.GetDirectoryName(path) ?? "", "." + Path.GetFileName(path) + ".part");
+    public static string PartOf(string path) => Path.Combine(Path.GetDirectoryName(path) ?? "", "." + Path.GetFileName(path) + Part);
 
     /// <summary>Writes the new file beside the old one and leaves the old one as it is.</summary>
     public static void Stage(string path, ReadOnlySpan<byte> bytes)

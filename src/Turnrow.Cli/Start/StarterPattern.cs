@@ -11,7 +11,7 @@ internal static class StarterPattern
         sizes S, M, L                     # from here on 5 (6, 7) is S, then M, then L
 
         # A line that begins with # is a note to yourself. A line that begins with > is printed for the maker.
-        > A flat pouch, worked in two halves from the opening down and joined at the sides.
+        > A flat pouch, worked in two halves from the opening down and joined at the sides and the bottom.
 
         yarn main "worsted wool", weight 4, 100 g, 200 m
         hook 5 mm
@@ -32,9 +32,10 @@ internal static class StarterPattern
 
         piece back is front mirrored
 
-        # What is sewn together has to have as many rows on either side.
+        # What is sewn together has to have as many rows, or stitches, on either side.
         seam front right side with back left side
         seam front left side with back right side
+        seam front last row with back last row
         weave in ends
         """;
 

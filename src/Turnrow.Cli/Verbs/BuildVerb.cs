@@ -80,6 +80,7 @@ internal sealed class BuildVerb : Verb
         try
         {
             var paths = folder.Write(published);
+            folder.RemoveLeftCharts(name);
             terminal.Out.WriteLine(Summary.Of(file));
             foreach (var path in paths) terminal.Out.WriteLine("  " + path);
             return code;

@@ -29,7 +29,8 @@ internal sealed class CheckVerb : Verb
     public override string About => """
         Works every row of every piece in every size, on paper, and shows each stitch count that does
         not come out, each seam that does not fit and each word that can't be read, with what to do.
-        Nothing is written.
+        A pattern that says what its finished sample measures gets the true gauge, and what each size
+        will measure by it. Nothing is written.
         """;
 
     /// <inheritdoc/>
@@ -65,6 +66,7 @@ internal sealed class CheckVerb : Verb
             var own = Findings.Write(terminal.Out, file, terminal.ColourOut);
             terminal.Out.WriteLine(Summary.Of(file));
             foreach (var accepted in Summary.Accepted(file)) terminal.Out.WriteLine(accepted);
+            SampleReport.Write(terminal.Out, file.Compilation.Pattern);
             return own;
         });
         if (patterns > 1) terminal.Out.WriteLine($"{patterns} patterns: {Summary.Findings(errors, warnings)}");

@@ -58,7 +58,7 @@ internal sealed class FinishedBinder(Context context, PieceBook book)
         if (statement.Stitch is null && statement.Value is NameExpression { Name: var name } && context.Scope.Find(name.Text) is null)
             return OfPiece(name, rows);
         var counts = context.Evaluate.Of(WithPieces(statement.Value, rows ? PieceQuantity.Rows : PieceQuantity.Stitches));
-        if (GaugeChoice.For(context, statement.Stitch, statement.Value.Span, rows) is not { } gauge) return Sized.Same<Rational?>(context.Sizes, null);
+        if (GaugeChoice.For(context, statement.Stitch, statement.Value.Span, statement.Value.Span, rows) is not { } gauge) return Sized.Same<Rational?>(context.Sizes, null);
         return counts.Select(c => c is { IsLength: false } n ? rows ? gauge.HeightOf(n.Number) : gauge.WidthOf(n.Number) : null);
     }
 

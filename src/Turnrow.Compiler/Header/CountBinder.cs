@@ -56,23 +56,8 @@ internal sealed class CountBinder(Context context)
         context.Findings.Add(CountFar.At(context, statement, far, new CountDistance(asked, counts, measured, most, allowed, Measure, Free)));
     }
 
-    private Gauge? GaugeOf(CountStatement statement)
-    {
-        if (statement.Stitch is { } word)
-        {
-            if (context.StitchOf(word) is not { } stitch) return null;
-            if (context.Gauges.Of(stitch) is { } gauge) return gauge;
-            if (!context.GaugesInDoubt) context.Findings.Add(GaugeMissing.At(word.Span, word.Text));
-            return null;
-        }
-
-        if (context.Gauges.Gauges.Count == 1) return context.Gauges.Gauges[0];
-        if (context.GaugesInDoubt) return null;
-        context.Findings.Add(context.Gauges.Gauges.Count == 0
-            ? GaugeMissing.At(statement.Value.Span, null)
-            : GaugeUnclear.At(statement.Value.Span, [.. context.Gauges.Gauges.Select(g => context.Word(g.Stitch))], statement.Of == CountOf.Rows));
-        return null;
-    }
+    private Gauge? GaugeOf(CountStatement statement) =>
+        GaugeChoice.For(context, statement.Stitch, statement.Value.Span, (statement.OfWord ?? (SyntaxNode)statement.Value).Span, statement.Of == CountOf.Rows);
 
     private static CountFix? Rounding(CountStatement statement)
     {
@@ -118,7 +103,7 @@ internal sealed class CountBinder(Context context)
             if (one is not { } more) return null;
             if (allowed.And(more) is not { } both)
             {
-                context.Findings.Add(FixesConflict.At(fix.Span));
+                context.Findings.Add(FixesConflict.At(fix.Span, allowed, fix.Fix));
                 return null;
             }
 

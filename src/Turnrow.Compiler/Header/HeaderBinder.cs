@@ -21,6 +21,7 @@ internal sealed class HeaderBinder(Context context)
     private readonly List<string> _notions = [];
     private readonly List<Measure> _measures = [];
     private readonly List<FittedCount> _fitted = [];
+    private readonly List<NamedCount> _counts = [];
 
     /// <summary>The pattern's header; <paramref name="sizes"/> and terms were found before.</summary>
     public Pattern Bind(IEnumerable<StatementSyntax> statements, IReadOnlyList<string> sizes)
@@ -37,6 +38,7 @@ internal sealed class HeaderBinder(Context context)
             Gauges = context.Gauges,
             Measures = _measures,
             FittedCounts = _fitted,
+            Counts = _counts,
             TurnRules = [.. context.Rules],
             Counting = context.Counting,
         };
@@ -203,6 +205,7 @@ internal sealed class HeaderBinder(Context context)
         if (!IsFree(statement.Name)) return;
         var (counts, fitted) = new CountBinder(context).Bind(statement);
         context.Scope.Define(new Definition(statement.Name.Text, counts.Select(c => c is { } n ? new Value(n, false) : (Value?)null), statement.Name.Span));
+        if (Array.TrueForAll(counts, c => c is not null)) _counts.Add(new NamedCount(statement.Name.Text, [.. counts.Select(c => c!.Value)]));
         if (fitted is not null) _fitted.Add(fitted);
     }
 }

@@ -35,7 +35,9 @@ internal static class SizesFinder
         if (first is null && !inDoubt) return [string.Empty];
         if (first is null || (inDoubt && ListsSay(tree) != first.Names.Count)) return Guess(tree);
         if (!inDoubt) Check(first, report);
-        return [.. first.Names.Take(MostSizes).Select(n => n.Text)];
+        var names = new string[Math.Min(first.Names.Count, MostSizes)];
+        for (var i = 0; i < names.Length; i++) names[i] = first.Names[i].Text;
+        return names;
     }
 
     private static void Check(SizesStatement sizes, List<Diagnostic> report)

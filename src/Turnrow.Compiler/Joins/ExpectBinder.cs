@@ -48,24 +48,9 @@ internal sealed class ExpectBinder(Context context, PieceBook book)
         var left = context.Evaluate.Of(statement.Left);
         var right = context.Evaluate.Of(statement.Right);
         var wrong = Sized.Where(context.Sizes, i => left[i] is { } a && right[i] is { } b && a != b);
-        if (wrong.Length > 0) context.Findings.Add(ExpectEqual.At(context, statement.Span, wrong, left, right));
+        if (wrong.Length > 0) context.Findings.Add(ExpectEqual.At(context, statement, wrong, left, right));
     }
 
-    private Gauge? GaugeOf(ExpectMeasureStatement statement)
-    {
-        if (statement.Stitch is { } word)
-        {
-            if (context.StitchOf(word) is not { } stitch) return null;
-            if (context.Gauges.Of(stitch) is { } known) return known;
-            if (!context.GaugesInDoubt) context.Findings.Add(GaugeMissing.At(word.Span, word.Text));
-            return null;
-        }
-
-        if (context.Gauges.Gauges.Count == 1) return context.Gauges.Gauges[0];
-        if (context.GaugesInDoubt) return null;
-        context.Findings.Add(context.Gauges.Gauges.Count == 0
-            ? GaugeMissing.At(statement.Length.Span, null)
-            : GaugeUnclear.At(statement.Count.Span, [.. context.Gauges.Gauges.Select(g => context.Word(g.Stitch))], statement.OfRows));
-        return null;
-    }
+    private Gauge? GaugeOf(ExpectMeasureStatement statement) =>
+        GaugeChoice.For(context, statement.Stitch, statement.Length.Span, (statement.OfWord ?? (SyntaxNode)statement.Count).Span, statement.OfRows);
 }

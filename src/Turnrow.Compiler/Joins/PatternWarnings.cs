@@ -14,20 +14,33 @@ internal static class PatternWarnings
         if (!book.InDoubt && !book.JoinsInDoubt)
         {
             Unjoined(context, book);
+            if (IsWhole(tree))
+            {
+                new OpenEdges(context, book).Add();
+                PieceGroups.Add(context, book);
+            }
+
             foreach (var piece in book.All) UnusedParts(context, piece);
         }
 
         if (!context.TurnsInDoubt) HowIsItTurned(context, book, tree);
     }
 
+    // While a pattern is being written, seams are missing because she has not come to them.
+    private static bool IsWhole(SyntaxTree tree) => tree.Lines.Any(l => l.Statement is WeaveInStatement);
+
     private static void Unworked(Context context, PieceState piece)
     {
         if (piece.RowsInDoubt || piece.NamesInDoubt) return;
         var builder = piece.Builders[0];
         if (builder.RowCount == 0 && piece.MirrorOf is null) context.Findings.Add(PieceEmpty.At(piece.Span, piece.Name));
-        foreach (var step in piece.Builders.SelectMany(b => b.UnworkedSteps()))
+        if (builder.RowCount == 0) return;
+        foreach (var inSize in piece.Builders)
         {
-            if (builder.RowCount > 0 && step.Origin.Value is SyntaxNode line) context.Findings.Add(StepUnworked.At(line.Span, step.Adds, piece.Name));
+            foreach (var step in inSize.UnworkedSteps())
+            {
+                if (step.Origin.Value is SyntaxNode line) context.Findings.Add(StepUnworked.At(line.Span, step.Adds, piece.Name));
+            }
         }
     }
 

@@ -40,9 +40,10 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
             sizes = sizes.Select(s => s is null ? null : s with { Stitches = null });
         }
 
-        var nothing = Sized.Where(context.Sizes, i => walks.TrueForAll(w => w!.Sides[i] is { RowEnds: 0, Stitches: 0 }));
+        var nothing = Sized.Where(context.Sizes, i => walks.TrueForAll(w => w!.Sides[i] is { RowEnds: 0, Stitches: 0 } side && IsKnown(w, side, i, rates!)));
         if (nothing.Length > 0 && !walks.Exists(w => w!.Piece.EdgesInDoubt)) context.Findings.Add(PickUpNothing.At(context, pickUp.Walks[0].Span, nothing));
         if (uneven.Count > 0) context.Findings.Add(PickUpRemainder.At(context, pickUp.Rates.Count > 0 ? pickUp.Rates[0].Span : word.Span, uneven));
+        CheckMeeting(pickUp, walks!);
         foreach (var walk in walks)
         {
             walk!.Piece.Joined = true;
@@ -52,25 +53,44 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         return new BoundPickUp(stitch, sizes);
     }
 
+    // A row picked up over several last rows joins them, as a yoke does; along row-ends it goes round what is joined already.
+    private void CheckMeeting(PickUpOriginSyntax pickUp, List<BoundWalk> walks)
+    {
+        if (walks.Count < 2 || book.InDoubt || book.JoinsInDoubt || walks.Exists(w => w.Piece.EdgesInDoubt)) return;
+        for (var at = 1; at < walks.Count; at++)
+        {
+            var (first, second) = (walks[at - 1], walks[at]);
+            if (!OfRowEnds(first) && !OfRowEnds(second)) continue;
+            var apart = Sized.Where(context.Sizes, i => !book.Corners[i].Meet(first, second, pickUp.Side?.RightSide ?? true));
+            if (apart.Length > 0) context.Findings.Add(PickUpApart.At(context, second.Span, apart, Words(pickUp.Walks[at - 1]), Words(pickUp.Walks[at])));
+        }
+    }
+
+    private static bool OfRowEnds(BoundWalk walk) => Array.Exists(walk.Sides, s => s?.Hand is not null);
+
+    private static string Words(WalkSyntax walk) => $"`{string.Join(' ', walk.Words.Select(w => w.Text))}`";
+
     private SizedPickUp? InSize(
         int size, PickUpOriginSyntax pickUp, List<BoundWalk> walks, List<BoundRate> rates, Stitch stitch, List<(int, PickUpLeg)> uneven)
     {
         var rightSide = pickUp.Side?.RightSide ?? true;
         var legs = new List<PickUpLeg>();
+        var known = true;
         foreach (var walk in walks)
         {
             if (walk.Sides[size] is not { } side) return null;
             AddLegs(legs, side, rightSide, size, rates, stitch);
+            known &= IsKnown(walk, side, size, rates);
         }
 
         if (legs.Count == 0) return null;
         var total = 0L;
-        var whole = true;
+        var whole = known;
         // A rate holds for all that it is said of together: 2 in 3 rows does not begin anew where the rows' stitch changes.
         foreach (var alike in legs.GroupBy(l => (l.Rate, l.Per)))
         {
             var along = alike.Sum(l => (long)l.Stretch.Count) * alike.Key.Rate;
-            if (along % alike.Key.Per != 0)
+            if (known && along % alike.Key.Per != 0)
             {
                 uneven.Add((size, alike.First() with { Stretch = alike.First().Stretch with { Count = alike.Sum(l => l.Stretch.Count) } }));
                 whole = false;
@@ -80,6 +100,13 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         }
 
         return new SizedPickUp(PickUpYarn.Find(legs, rightSide, l => book.Find(l.Piece.Name) is { } source && source.YarnTaken[size]), whole && total is > 0 and <= Evaluator.LargestCount ? (int)total : null);
+    }
+
+    // How many a row that could not be counted gives is not known, nor what is customary along the end of a row of no known stitch.
+    private static bool IsKnown(BoundWalk walk, JoinSide side, int size, List<BoundRate> rates)
+    {
+        if (side.Hand is null) return walk.Piece.Builders[size].LastWork is not null && walk.Piece.Builders[size].Rows[0].Work is not null;
+        return rates.Exists(r => !r.OfStitches) || !side.Stretches.Any(s => s.Kind == StretchKind.RowEnds && s.Stitch is null);
     }
 
     // Right side facing, a maker works from right to left along an edge that she holds on top: up the right edge, down the left one,

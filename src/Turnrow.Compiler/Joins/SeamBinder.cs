@@ -31,6 +31,9 @@ internal sealed class SeamBinder(Context context, PieceBook book)
             if (first.Sides[i] is { } a && second.Sides[i] is { } b) seams[i] = new Seam(a, b, statement.Eased, rate?[i]);
         }
 
+        book.Seams.Add((first, second));
+        if (IsNothing(first) || IsNothing(second)) return new SeamInSizes(seams);
+        CheckStitches(first, second, seams);
         CheckLengths(statement, first, second, seams);
         CheckOrder(statement, seams);
         return new SeamInSizes(seams);
@@ -57,6 +60,22 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         if (uneven.Length > 0) context.Findings.Add(SeamLength.At(context, first, second, uneven, i => seams[i]!));
     }
 
+    private bool IsNothing(BoundWalk walk)
+    {
+        if (walk.Piece.EdgesInDoubt) return false;
+        var nothing = Sized.Where(context.Sizes, i => walk.Sides[i] is { RowEnds: 0, Stitches: 0 } side && IsKnown(walk, side, i));
+        if (nothing.Length > 0) context.Findings.Add(SeamNothing.At(context, walk.Span, nothing));
+        return nothing.Length > 0;
+    }
+
+    private void CheckStitches(BoundWalk first, BoundWalk second, Seam?[] seams)
+    {
+        if (first.Piece.EdgesInDoubt || second.Piece.EdgesInDoubt) return;
+        var met = seams.Select(s => s is null ? null : RowsThatMeet.Find(s));
+        var unlike = Sized.Where(context.Sizes, i => met[i] is not null);
+        if (unlike.Length > 0) context.Findings.Add(SeamStitch.At(context, first, second, unlike, met[unlike[0]]!));
+    }
+
     // Row-ends are there whatever the rows are; how long a foundation or a last row is, only its count tells.
     private static bool IsKnown(BoundWalk walk, JoinSide side, int size) =>
         side.Hand is not null || (walk.Piece.Builders[size].LastWork is not null && walk.Piece.Builders[size].Rows[0].Work is not null);
@@ -64,6 +83,6 @@ internal sealed class SeamBinder(Context context, PieceBook book)
     private void CheckOrder(SeamStatement statement, Seam?[] seams)
     {
         if (statement.Order is not { } said || Array.Find(seams, s => s is not null) is not { First.Hand: not null, Second.Hand: not null } seam) return;
-        if (said == SeamOrder.Opposite != seam.OppositeOrder) context.Findings.Add(SeamOrderWrong.At(statement.Span, seam.OppositeOrder, seam.First.Hand!.Value, seam.Second.Hand!.Value));
+        if (said.Order == SeamOrder.Opposite != seam.OppositeOrder) context.Findings.Add(SeamOrderWrong.At(said.Span, seam.OppositeOrder, seam.First.Hand!.Value, seam.Second.Hand!.Value));
     }
 }

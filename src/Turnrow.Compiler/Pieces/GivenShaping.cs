@@ -48,14 +48,16 @@ internal sealed class GivenShaping(Context context, PieceState piece, IReadOnlyL
             }
         }
 
-        CheckFits(shaping, rows, schedules);
+        CheckFits(shaping, rows, schedules, plans);
     }
 
-    // A schedule with all its times given that needs more rows than there are would lose changes without a word.
-    private void CheckFits(ShapingSyntax shaping, int?[] rows, Schedule?[] schedules)
+    // A schedule with all its times given that needs more rows than there are would lose changes without a word. Whether rows or changes
+    // are meant is not known, so neither is the count.
+    private void CheckFits(ShapingSyntax shaping, int?[] rows, Schedule?[] schedules, EdgeChanges?[] plans)
     {
         var long_ = Sized.Where(context.Sizes, i => rows[i] is { } there && schedules[i]?.RowsNeeded() is { } needed && needed > there);
         if (long_.Length > 0) context.Findings.Add(ScheduleTooLong.At(context, shaping.Span, long_, i => schedules[i]!.RowsNeeded()!.Value, i => rows[i]!.Value));
+        foreach (var i in long_) plans[i] = null;
     }
 
     private Schedule?[] SchedulesOf(ShapingSyntax shaping)

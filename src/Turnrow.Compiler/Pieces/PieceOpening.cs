@@ -18,7 +18,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     {
         if (!broken) CheckName(statement);
         var builders = new PieceBuilder[context.Sizes];
-        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder(statement.Name.Text, context.Rules);
+        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder(statement.Name.Text, context.Rules, context.Worked);
         var piece = new PieceState(statement.Name.Text, statement.Name.Span, builders);
         if (broken)
         {
@@ -39,7 +39,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     public PieceState OpenUnread(TextSpan span)
     {
         var builders = new PieceBuilder[context.Sizes];
-        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder("the piece", context.Rules);
+        for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder("the piece", context.Rules, context.Worked);
         var piece = new PieceState("the piece", span, builders);
         BrokenLines.Doubt(piece);
         return piece;
@@ -219,6 +219,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
 
         var beginning = new MirrorBeginning(book, piece, original, mirror.TurnedOver, new Origin(statement));
         for (var i = 0; i < context.Sizes; i++) beginning.Work(i);
+        if (original.Finished[0].Start is PickUpStart) book.Uses.AddMirrored(piece.Builders.Select(b => b.Finish().Start as PickUpStart), book.Find, mirror.Span, context);
         if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.Mirrored(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));
         foreach (var (name, rows) in original.Marks) piece.Marks[name] = rows;
         foreach (var passage in original.Passages)

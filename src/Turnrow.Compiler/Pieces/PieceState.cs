@@ -36,6 +36,9 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     /// <summary>Differences of claims already reported, for one cause is told once.</summary>
     public CountCauses Causes { get; set; } = new();
 
+    /// <summary>By how much its rows' numbers are off, a size, as was told: later ones that are off by the same have the same cause.</summary>
+    public int[] NumbersOff { get; } = new int[builders.Length];
+
     /// <summary>The piece that it mirrors; null for none.</summary>
     public PieceState? MirrorOf { get; set; }
 

@@ -27,7 +27,9 @@ internal static class RepeatBinding
 
         var missing = Sized.Where(context.Sizes, i => first[i] is { } a && last[i] is { } b && !piece.Builders[i].RowsInDoubt
             && (a > b || b > piece.Builders[i].RowCount));
-        if (missing.Length > 0) context.Findings.Add(RepeatRows.At(context, statement.First.Span.To((statement.Last ?? statement.First).Span), piece, missing, first, last));
+        // Where the rows' numbers are off, so are those of the repeat, and that was told.
+        var told = Array.Exists(missing, i => piece.NumbersOff[i] != 0);
+        if (missing.Length > 0 && !told) context.Findings.Add(RepeatRows.At(context, statement.First.Span.To((statement.Last ?? statement.First).Span), piece, missing, first, last));
         Work(context, piece, statement, first, last, times, missing);
         new ClaimBinder(context).CheckRow(piece, claim);
     }

@@ -36,13 +36,22 @@ internal static class RowBinding
         if (first is null) return Sized.Same<int?>(context.Sizes, 1);
         var from = context.Evaluate.Counts(first, 1);
         var to = last is null ? from : context.Evaluate.Counts(last);
-        var wrong = Sized.Where(context.Sizes, i => from[i] is { } n && !piece.Builders[i].RowsInDoubt && n != piece.Builders[i].RowCount + 1);
-        if (wrong.Length > 0) context.Findings.Add(RowNumber.At(context, first.Span, piece, wrong, from));
+        CheckNumbers(context, piece, first, from);
         var counts = new int?[context.Sizes];
         for (var i = 0; i < counts.Length; i++) counts[i] = to[i] - from[i] + 1;
         var backwards = Sized.Where(context.Sizes, i => counts[i] is < 0);
         if (backwards.Length > 0) context.Findings.Add(RowsBackwards.At(context, first.Span.To(last!.Span), backwards, from, to));
         return counts.Select(c => c is < 0 ? null : c);
+    }
+
+    private static void CheckNumbers(Context context, PieceState piece, ExpressionSyntax first, int?[] said)
+    {
+        var off = new int[context.Sizes];
+        for (var i = 0; i < off.Length; i++)
+            off[i] = said[i] is { } n && !piece.Builders[i].RowsInDoubt ? n - (piece.Builders[i].RowCount + 1) : 0;
+        var wrong = Sized.Where(context.Sizes, i => off[i] != 0);
+        if (Array.Exists(wrong, i => off[i] != piece.NumbersOff[i])) context.Findings.Add(RowNumber.At(context, first.Span, piece, wrong, said));
+        off.CopyTo(piece.NumbersOff, 0);
     }
 
     private static int?[] CountRows(Context context, PieceState piece, RowStatement statement) =>
@@ -57,7 +66,8 @@ internal static class RowBinding
             if (builder.RowCount == 0 && builder.BeginsWithFoundation) builder.BeginOnSide(side.RightSide);
         }
 
-        var wrong = Sized.Where(context.Sizes, i => !piece.Builders[i].RowsInDoubt && piece.Builders[i].NextIsRightSide != side.RightSide);
+        // A number that is off by an odd number of rows puts the row on the other side as well: that was told.
+        var wrong = Sized.Where(context.Sizes, i => !piece.Builders[i].RowsInDoubt && piece.Builders[i].NextIsRightSide != side.RightSide && int.IsEvenInteger(piece.NumbersOff[i]));
         if (wrong.Length > 0) context.Findings.Add(RowSide.At(context, side.Span, piece, wrong, side.RightSide));
     }
 }

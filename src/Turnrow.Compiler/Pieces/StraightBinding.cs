@@ -113,7 +113,7 @@ internal static class StraightBinding
                 continue;
             }
 
-            context.Findings.Add(FixesConflict.At(fix.Span));
+            context.Findings.Add(FixesConflict.OfRows(fix.Span, IsOdd(fix, counted, nextIsRightSide)));
             return null;
         }
 

@@ -42,9 +42,12 @@ internal sealed class RowBinder(Context context)
     {
         var lists = new List<Word>?[context.Sizes];
         for (var i = 0; i < lists.Length; i++) lists[i] = [];
-        foreach (var item in items)
+        Word?[]? before = null;
+        for (var at = 0; at < items.Count; at++)
         {
-            var words = One(item, inOnePlace);
+            var words = One(items[at], inOnePlace);
+            if (before is not null && !inOnePlace) NothingLeftCheck.Add(context, items[at - 1], before, items[at], words);
+            before = words;
             for (var i = 0; i < lists.Length; i++)
             {
                 if (words[i] is { } word) lists[i]?.Add(word);

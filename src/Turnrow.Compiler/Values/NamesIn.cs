@@ -5,8 +5,16 @@ namespace Turnrow.Compiler.Values;
 /// <summary>The names that an expression uses.</summary>
 internal static class NamesIn
 {
-    public static IReadOnlyList<string> Expression(ExpressionSyntax expression) =>
-        [.. ExpressionParts.Of(expression).OfType<NameExpression>().Select(name => name.Name.Text)];
+    public static IReadOnlyList<string> Expression(ExpressionSyntax expression)
+    {
+        var names = new List<string>();
+        foreach (var part in ExpressionParts.Of(expression))
+        {
+            if (part is NameExpression name) names.Add(name.Name.Text);
+        }
+
+        return names;
+    }
 }
 
 /// <summary>The lists in sizes that an expression uses.</summary>

@@ -97,9 +97,17 @@ public readonly record struct Rational : IComparable<Rational>
         return whole == 0 ? sign + rest : $"{sign}{whole.ToString(culture)} {rest}";
     }
 
+    /// <summary>To the nearest tenth, on a tie the larger, as a tape is read: <c>45.5</c>, <c>46</c>.</summary>
+    public string ToTenths()
+    {
+        if (this * 20 is not { } twenty || twenty + One is not { } more || more / 2 is not { } half) return ToString();
+        return (half.Floor() / 10m).ToString("0.#", CultureInfo.InvariantCulture);
+    }
+
+    // b is above 0, so what comes out is.
     private static Int128 GreatestDivisor(Int128 a, Int128 b)
     {
         while (b != 0) (a, b) = (b, a % b);
-        return a == 0 ? 1 : a;
+        return a;
     }
 }

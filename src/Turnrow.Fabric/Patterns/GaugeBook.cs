@@ -57,6 +57,50 @@ public sealed class GaugeBook(IReadOnlyList<Gauge> gauges)
     public Rational? WidthOf(Row row) =>
         row.Work is { } work && TallestOf(row) is { } stitch ? Of(stitch)?.WidthOf(work.Stitches + ChainsInSpaces(work)) : null;
 
+    /// <summary>The widest of some rows and its width in centimetres; null if there is none, or if the width of any is not known.</summary>
+    public (Row Row, Rational Width)? WidestOf(IReadOnlyList<Row> rows)
+    {
+        (Row, Rational Width)? widest = null;
+        object? last = null;
+        foreach (var row in rows)
+        {
+            if (row.Work is not null && ReferenceEquals(row.Work, last)) continue;
+            if (WidthOf(row) is not { } width) return null;
+            if (widest is null || width > widest.Value.Width) widest = (row, width);
+            last = row.Work;
+        }
+
+        return widest;
+    }
+
+    /// <summary>The same gauges, with another one for a stitch that has one.</summary>
+    public GaugeBook With(Gauge other) => new([.. Gauges.Select(gauge => gauge.Stitch == other.Stitch ? other : gauge)]);
+
+    /// <summary>The fabrics that rows are worked in: the tallest stitch of each, and in how many rows, in the order in which they come up.</summary>
+    public static IReadOnlyList<(Stitch Stitch, int Rows)> FabricsOf(IReadOnlyList<Row> rows)
+    {
+        var fabrics = new List<(Stitch Stitch, int Rows)>();
+        Row? last = null;
+        var at = -1;
+        foreach (var row in rows)
+        {
+            if (last?.Work is null || !ReferenceEquals(row.Work, last.Work)) at = IndexOf(fabrics, TallestOf(row));
+            last = row;
+            if (at >= 0) fabrics[at] = (fabrics[at].Stitch, fabrics[at].Rows + 1);
+        }
+
+        return fabrics;
+    }
+
+    private static int IndexOf(List<(Stitch Stitch, int Rows)> fabrics, Stitch? stitch)
+    {
+        if (stitch is null) return -1;
+        var at = fabrics.FindIndex(fabric => fabric.Stitch == stitch);
+        if (at >= 0) return at;
+        fabrics.Add((stitch, 0));
+        return fabrics.Count - 1;
+    }
+
     // A space is as wide as the chains over it; no source is needed for that a chain is as wide as a stitch: common practice.
     private static int ChainsInSpaces(RowWork work)
     {

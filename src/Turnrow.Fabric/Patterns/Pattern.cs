@@ -60,6 +60,12 @@ public sealed record Pattern
     /// <summary>Lengths that became counts, with what was asked for.</summary>
     public IReadOnlyList<FittedCount> FittedCounts { get; init; } = [];
 
+    /// <summary>The counts that the pattern gives a name, in the file's order, as far as they are known in every size.</summary>
+    public IReadOnlyList<NamedCount> Counts { get; init; } = [];
+
+    /// <summary>What the pieces of the finished sample measure; the designer's own knowledge, not the maker's.</summary>
+    public IReadOnlyList<MadePiece> Made { get; init; } = [];
+
     /// <summary>The lines between the header and the end, in the file's order: prose, pieces, seams, finishing.</summary>
     public IReadOnlyList<PatternItem> Items { get; init; } = [];
 
@@ -113,6 +119,9 @@ public sealed record FinishedMeasure(string Name, IReadOnlyList<Rational> Centim
     /// <summary>The garment less the body, a size; null if the body is not known.</summary>
     public IReadOnlyList<Rational>? Ease => Body?.Select((body, i) => Centimetres[i] - body ?? Rational.Zero).ToList();
 }
+
+/// <summary>A count that has a name, a size.</summary>
+public sealed record NamedCount(string Name, IReadOnlyList<int> Counts);
 
 /// <summary>A count that stands for a length, a size: what was asked, and what it measures.</summary>
 /// <param name="Name">The count's name.</param>

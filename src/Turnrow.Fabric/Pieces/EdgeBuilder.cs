@@ -9,6 +9,7 @@ internal sealed class EdgeBuilder(Hand hand)
 {
     private readonly List<Stretch> _stretches = [];
     private readonly List<string> _names = [];
+    private int _rowsMore;
     private bool _nameUsed;
 
     /// <summary>The name from the next row on; null if it has none.</summary>
@@ -38,15 +39,21 @@ internal sealed class EdgeBuilder(Hand hand)
     public void Add(Row row, Step? step)
     {
         if (step is not null) Add(row.Number - 1, step);
-        if (LeftInWords(row) is > 0 and var left) _stretches.Add(new Stretch(StretchKind.LeftStitches, row.Number - 1, left, null, Name));
+        if (LeftInWords(row) is > 0 and var left)
+        {
+            Close();
+            _stretches.Add(new Stretch(StretchKind.LeftStitches, row.Number - 1, left, null, Name));
+        }
+
         var stitch = EndStitch(row);
         var name = UseName();
         if (_stretches.Count > 0 && _stretches[^1] is { Kind: StretchKind.RowEnds } last && last.Stitch == stitch && last.Name == name)
         {
-            _stretches[^1] = last with { Count = last.Count + 1 };
+            _rowsMore++;
             return;
         }
 
+        Close();
         _stretches.Add(new Stretch(StretchKind.RowEnds, row.Number, 1, stitch, name));
     }
 
@@ -61,6 +68,7 @@ internal sealed class EdgeBuilder(Hand hand)
     // A step that was made under two names is two stretches, the earlier one first.
     private void Add(int rowBefore, Step step)
     {
+        Close();
         var at = _stretches.Count;
         var kind = step.Adds ? StretchKind.AddedChain : StretchKind.LeftStitches;
         for (Step? part = step; part is not null; part = part.Earlier)
@@ -69,7 +77,18 @@ internal sealed class EdgeBuilder(Hand hand)
         }
     }
 
-    public EdgeWalk Walk() => new(hand, [.. _stretches]);
+    public EdgeWalk Walk()
+    {
+        Close();
+        return new EdgeWalk(hand, [.. _stretches]);
+    }
+
+    // Row-ends that go on with the last stretch are counted, and added to it when it ends.
+    private void Close()
+    {
+        if (_rowsMore > 0) _stretches[^1] = _stretches[^1] with { Count = _stretches[^1].Count + _rowsMore };
+        _rowsMore = 0;
+    }
 
     private Stitch? EndStitch(Row row)
     {

@@ -14,6 +14,7 @@ namespace Turnrow.Fabric.Pieces;
 public sealed class Mirror(bool turnedOver)
 {
     private readonly Dictionary<IReadOnlyList<Word>, WordsPlan> _plans = [];
+    private (ShapedPlan Plan, ShapedPlan Turned)? _last;
 
     /// <summary>Works the original's events after its beginning, mirrored, on a piece that has begun.</summary>
     public void Work(Piece original, PieceBuilder mirrored)
@@ -69,11 +70,17 @@ public sealed class Mirror(bool turnedOver)
 
     private RowPlan PlanOf(RowPlan plan)
     {
-        // Made anew, not copied: a plan keeps the words that it has given, and those run from the other edge.
-        if (plan is ShapedPlan shaped) return new ShapedPlan(shaped.Stitch, shaped.Left, shaped.Right);
+        if (plan is ShapedPlan shaped) return Turned(shaped);
         var words = ((WordsPlan)plan).Words;
         if (turnedOver) return plan;
         if (!_plans.TryGetValue(words, out var turned)) _plans[words] = turned = new WordsPlan(WordReversal.Reverse(words));
         return turned;
+    }
+
+    // Made anew, not copied: a plan keeps the words that it has given, and those run from the other edge.
+    private ShapedPlan Turned(ShapedPlan plan)
+    {
+        if (_last is not { } last || !ReferenceEquals(last.Plan, plan)) _last = last = (plan, new ShapedPlan(plan.Stitch, plan.Left, plan.Right));
+        return last.Turned;
     }
 }

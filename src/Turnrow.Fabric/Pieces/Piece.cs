@@ -62,7 +62,7 @@ public sealed record Piece(
     /// <summary>Stitches and spaces of the last row; 0 if not known.</summary>
     public int LastStitches => Top?.Count ?? 0;
 
-    /// <summary>True if the last row is a right-side row (or there is none yet).</summary>
+    /// <summary>True if the last row is a right-side row; false if there is none yet.</summary>
     public bool EndsOnRightSide => Rows.Count > 0 && Rows[^1].RightSide;
 
     /// <summary>Where the hook is after the last row.</summary>

@@ -21,7 +21,7 @@ public sealed class PieceBuilder
     private readonly EdgeBuilder _right = new(Hand.Right);
     private readonly EdgeBuilder _left = new(Hand.Left);
     private readonly Dictionary<(Hand Hand, int Row), Step> _steps = [];
-    private readonly RowCache _cache = new();
+    private RowCache _cache;
     private PieceStart? _start;
     private RowBegins _begins = RowBegins.Foundation;
     private PlaceSequence? _ahead;
@@ -32,10 +32,12 @@ public sealed class PieceBuilder
 
     /// <param name="name">The piece's name.</param>
     /// <param name="rules">The pattern's turning-chain rules where they differ from custom.</param>
-    public PieceBuilder(string name, IReadOnlyDictionary<Stitch, TurnRule> rules)
+    /// <param name="book">The rows worked so far for the pattern's other pieces; null for a piece by itself.</param>
+    public PieceBuilder(string name, IReadOnlyDictionary<Stitch, TurnRule> rules, RowBook? book = null)
     {
         Name = name;
         _rules = new Dictionary<Stitch, TurnRule>(rules);
+        _cache = book is null ? new RowCache() : book.For(_rules);
     }
 
     /// <summary>The piece's name.</summary>
@@ -48,7 +50,7 @@ public sealed class PieceBuilder
     public IReadOnlyList<Row> Rows => _rows;
 
     /// <summary>True if the next row is a right-side row.</summary>
-    public bool NextIsRightSide => _rows.Count % 2 == 0 ? _firstRowRightSide : !_firstRowRightSide;
+    public bool NextIsRightSide => int.IsEvenInteger(_rows.Count) == _firstRowRightSide;
 
     /// <summary>The edge where the hook is, and where the next row starts.</summary>
     public Hand HookAt => Frame.StartOf(NextIsRightSide);
@@ -93,7 +95,7 @@ public sealed class PieceBuilder
     {
         _events.Add(new RuleEvent(stitch, rule, nextRowOnly));
         (nextRowOnly ? _rulesForNextRow : _rules)[stitch] = rule;
-        _cache.ForgetRows();
+        _cache = new RowCache();
     }
 
     /// <summary>Begins with a foundation for so many plain stitches.</summary>
@@ -208,7 +210,7 @@ public sealed class PieceBuilder
         if (_rulesForNextRow.Count > 0)
         {
             _rulesForNextRow.Clear();
-            _cache.ForgetRows();
+            _cache = new RowCache();
         }
 
         return fault;
@@ -277,7 +279,7 @@ public sealed class PieceBuilder
 
     private (Step? Start, Step? End) StepsOf(int row)
     {
-        var startsAt = Frame.StartOf((row - 1) % 2 == 0 ? _firstRowRightSide : !_firstRowRightSide);
+        var startsAt = Frame.StartOf(int.IsOddInteger(row) == _firstRowRightSide);
         return (_steps.GetValueOrDefault((startsAt, row)), _steps.GetValueOrDefault((startsAt.Opposite(), row)));
     }
 
@@ -288,11 +290,13 @@ public sealed class PieceBuilder
 
     private static int GainOf(Step? step) => step is null ? 0 : step.Adds ? step.Count : -step.Count;
 
+    private static int LeftBy(Step? step) => step is { Adds: false } ? step.Count : 0;
+
     private static PlaceSequence? WithSteps(PlaceSequence places, Step? start, Step? end)
     {
-        var left = (start is { Adds: false } ? start.Count : 0L) + (end is { Adds: false } ? end.Count : 0L);
-        if (left > places.Count) return null;
-        if (left > 0) places = places.Slice(start is { Adds: false } ? start.Count : 0, places.Count - (int)left);
+        var (atStart, atEnd) = (LeftBy(start), LeftBy(end));
+        if ((long)atStart + atEnd > places.Count) return null;
+        places = places.Slice(atStart, places.Count - atStart - atEnd);
         var chain = new Place(PlaceKind.AddedChain, null, 0);
         if (start is { Adds: true }) places = PlaceSequence.Of(chain, start.Count).Then(places);
         if (end is { Adds: true }) places = places.Then(PlaceSequence.Of(chain, end.Count));
@@ -302,14 +306,15 @@ public sealed class PieceBuilder
     private RowFault? Work(RowPlan plan, Step? start, Step? end, out RowWork? work, out IReadOnlyList<Word> words)
     {
         work = null;
-        words = plan.WordsFrom(HookAt);
+        words = plan is ShapedPlan shaped ? _cache.WordsOf(shaped, HookAt) : plan.WordsFrom(HookAt);
         if (_chainsGiven >= 0) _ahead = PlacesOfChains(words);
         // A claim tells how many stitches there are, not which of them are corners.
         if (_ahead is null || (_cornersInDoubt && Corners.AreSaid(words))) return null;
         if (WithSteps(_ahead, start, end) is not { } below)
         {
-            var left = (start?.Count ?? 0) + (end?.Count ?? 0);
-            return new RowFault(RowFaultKind.NotEnough, new Leave(left) { Origin = (start ?? end)!.Origin }, left, _ahead.Count, 0);
+            var left = LeftBy(start) + LeftBy(end);
+            var origin = LeftBy(start) > 0 ? start!.Origin : end!.Origin;
+            return new RowFault(RowFaultKind.NotEnough, new Leave(left) { Origin = origin }, left, _ahead.Count, 0);
         }
 
         if (_cache.Find(words, below, start, _begins) is { } known)

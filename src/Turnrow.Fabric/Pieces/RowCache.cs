@@ -1,16 +1,19 @@
 using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 
 namespace Turnrow.Fabric.Pieces;
 
 /// <summary>
-/// Rows already worked. Working a row is a function of its words and what is below, so a thousand like rows are worked once.
+/// Rows already worked by one set of turning-chain rules. Working a row is a function of its words and what is below, so a thousand like
+/// rows are worked once.
 /// </summary>
 internal sealed class RowCache
 {
     private readonly Dictionary<PlaceSequence, PlaceSequence> _known = [];
     private readonly Dictionary<Key, RowWork> _rows = [];
+    private readonly Dictionary<(Stitch Stitch, EdgeChange Start, EdgeChange End), IReadOnlyList<Word>> _shaped = [];
 
     public RowWork? Find(IReadOnlyList<Word> words, PlaceSequence below, Step? start, RowBegins begins) =>
         _rows.GetValueOrDefault(new Key(words, below, start is { Adds: true } ? start.Count : 0, begins));
@@ -18,12 +21,16 @@ internal sealed class RowCache
     public void Keep(IReadOnlyList<Word> words, Step? start, RowBegins begins, RowWork work) =>
         _rows[new Key(words, work.Below, start is { Adds: true } ? start.Count : 0, begins)] = work;
 
-    /// <summary>Rows are worked differently from here on (another turning chain).</summary>
-    public void ForgetRows() => _rows.Clear();
+    /// <summary>The words of a shaped row; the same ones for all that are shaped alike from where they start.</summary>
+    public IReadOnlyList<Word> WordsOf(ShapedPlan plan, Hand start)
+    {
+        var key = (plan.Stitch, plan.At(start), plan.At(start.Opposite()));
+        return _shaped.TryGetValue(key, out var words) ? words : _shaped[key] = plan.WordsFrom(start);
+    }
 
     /// <summary>The one sequence that stands for all equal ones, so that keys compare by reference first.</summary>
     public PlaceSequence Intern(PlaceSequence places) => _known.TryGetValue(places, out var known) ? known : _known[places] = places;
 
-    /// <summary>The words by reference: the same list object comes from the same line.</summary>
+    /// <summary>The words by reference: the same list object comes from the same line, or from <see cref="WordsOf"/>.</summary>
     private readonly record struct Key(IReadOnlyList<Word> Words, PlaceSequence Below, int Added, RowBegins Begins);
 }

@@ -61,7 +61,17 @@ public sealed record PlaceSegment(IReadOnlyList<PlaceRun> Unit, int Times)
     public int Count => UnitCount * Times;
 
     /// <summary>True if any of them is a corner.</summary>
-    public bool HasCorner { get; } = Unit.Any(static r => r.Place.IsCorner);
+    public bool HasCorner { get; } = HasCornerIn(Unit);
+
+    private static bool HasCornerIn(IReadOnlyList<PlaceRun> unit)
+    {
+        for (var i = 0; i < unit.Count; i++)
+        {
+            if (unit[i].Place.IsCorner) return true;
+        }
+
+        return false;
+    }
 
     private static int CountOf(IReadOnlyList<PlaceRun> unit)
     {

@@ -68,7 +68,7 @@ public struct PlaceCursor
     /// </summary>
     public readonly int LikeStepsAhead(PlaceCursor before)
     {
-        if (_segment != before._segment || Remaining == before.Remaining || Remaining == 0) return 0;
+        if (_segment != before._segment || Remaining == before.Remaining) return 0;
         var segment = _places.Segments[_segment];
         if (_repeat == before._repeat && _run == before._run)
         {

@@ -13,10 +13,10 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     internal PlaceSequence(IReadOnlyList<PlaceSegment> segments)
     {
         Segments = segments;
-        foreach (var segment in segments)
+        for (var i = 0; i < segments.Count; i++)
         {
-            Count += segment.Count;
-            HasCorners |= segment.HasCorner;
+            Count += segments[i].Count;
+            HasCorners |= segments[i].HasCorner;
         }
     }
 
@@ -115,15 +115,13 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     public int CountWhere(Func<Place, bool> condition)
     {
         var count = 0;
-        foreach (var segment in Segments)
+        for (var i = 0; i < Segments.Count; i++)
         {
-            var unit = 0;
-            foreach (var run in segment.Unit)
+            var segment = Segments[i];
+            for (var j = 0; j < segment.Unit.Count; j++)
             {
-                if (condition(run.Place)) unit += run.Count;
+                if (condition(segment.Unit[j].Place)) count += segment.Unit[j].Count * segment.Times;
             }
-
-            count += unit * segment.Times;
         }
 
         return count;
@@ -159,10 +157,11 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     private int Hash()
     {
         var hash = new HashCode();
-        foreach (var segment in Segments)
+        for (var i = 0; i < Segments.Count; i++)
         {
+            var segment = Segments[i];
             hash.Add(segment.Times);
-            foreach (var run in segment.Unit) hash.Add(run);
+            for (var j = 0; j < segment.Unit.Count; j++) hash.Add(segment.Unit[j]);
         }
 
         return hash.ToHashCode();

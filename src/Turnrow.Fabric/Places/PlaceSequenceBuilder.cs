@@ -41,7 +41,7 @@ internal sealed class PlaceSequenceBuilder
     {
         if (segment.Times == 1)
         {
-            foreach (var run in segment.Unit) Add(run.Place, run.Count);
+            for (var i = 0; i < segment.Unit.Count; i++) Add(segment.Unit[i].Place, segment.Unit[i].Count);
             return;
         }
 
@@ -58,7 +58,7 @@ internal sealed class PlaceSequenceBuilder
 
     public void Add(PlaceSequence sequence)
     {
-        foreach (var segment in sequence.Segments) Add(segment);
+        for (var i = 0; i < sequence.Segments.Count; i++) Add(sequence.Segments[i]);
     }
 
     /// <summary>Adds a sequence so many times over.</summary>

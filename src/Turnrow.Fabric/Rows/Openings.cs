@@ -42,7 +42,13 @@ internal static class Openings
     public static PlaceSequence MarkFirst(PlaceSequence tops, Opening opening, PlaceKind kind)
     {
         if (!opening.Counts || tops.Count == 0 || tops.First.Kind != PlaceKind.Stitch) return tops;
-        return PlaceSequence.Of(tops.First with { Kind = kind }, 1).Then(tops.Slice(1, tops.Count - 1));
+        var (chain, first) = (new PlaceRun(tops.First with { Kind = kind }, 1), tops.Segments[0]);
+        if (first is not { Unit: [{ Count: > 1 } run], Times: 1 }) return PlaceSequence.Of(chain.Place, 1).Then(tops.Slice(1, tops.Count - 1));
+        // Nearly every row begins with a run, which the chain takes one place of.
+        var segments = new PlaceSegment[tops.Segments.Count];
+        for (var i = 1; i < segments.Length; i++) segments[i] = tops.Segments[i];
+        segments[0] = new PlaceSegment([chain, run with { Count = run.Count - 1 }], 1);
+        return new PlaceSequence(segments);
     }
 
     private static Word? First(IReadOnlyList<Word> words) => Single(words).FirstOrDefault();

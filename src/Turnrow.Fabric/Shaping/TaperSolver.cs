@@ -57,10 +57,10 @@ public static class TaperSolver
         return firstIsRightSide ? (rows + 1) / 2 : rows / 2;
     }
 
+    // There is always a shorter one: what is left over is less than the number of changes.
     private static IReadOnlyList<Frequency> Intervals(Taper taper, int shorter, int longer, int shorterTimes, int longerTimes)
     {
         if (longerTimes == 0) return [new Frequency(shorter, 0, shorterTimes)];
-        if (shorterTimes == 0) return [new Frequency(longer, 0, longerTimes)];
         var (first, second) = taper.LongerFirst ? (longer, shorter) : (shorter, longer);
         var (firstTimes, secondTimes) = taper.LongerFirst ? (longerTimes, shorterTimes) : (shorterTimes, longerTimes);
         if (!taper.ByTurns) return [new Frequency(first, 0, firstTimes), new Frequency(second, 0, secondTimes)];

@@ -34,8 +34,12 @@ public static class StitchBook
     public static Stitch DoubleTreble { get; } = new(
         "dtr", new("dtr", "double treble crochet"), new("trtr", "triple treble"), 5, true, new(4, 1), new(SymbolShape.Stem, 3));
 
+    /// <summary>Triple treble (UK: quadruple treble).</summary>
+    public static Stitch TripleTreble { get; } = new(
+        "trtr", new("trtr", "triple treble crochet"), new("qtr", "quadruple treble"), 6, true, new(5, 1), new(SymbolShape.Stem, 4));
+
     /// <summary>All of them, lowest first.</summary>
-    public static IReadOnlyList<Stitch> All { get; } = [Chain, Slip, Single, HalfDouble, Double, Treble, DoubleTreble];
+    public static IReadOnlyList<Stitch> All { get; } = [Chain, Slip, Single, HalfDouble, Double, Treble, DoubleTreble, TripleTreble];
 
     /// <summary>The stitch that has this abbreviation in these terms; null if none has.</summary>
     public static Stitch? Find(string abbreviation, Terms terms)

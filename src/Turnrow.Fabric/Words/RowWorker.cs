@@ -82,7 +82,7 @@ public static partial class RowWorker
 
         private void Slip(SlipOver slip, List<Word> done)
         {
-            if (Taken > 0 || _worked) Fail(RowFaultKind.SlipOverInside, slip, slip.Count, _cursor.Remaining);
+            if (Taken > 0) Fail(RowFaultKind.SlipOverInside, slip, slip.Count, _cursor.Remaining);
             else PassOver(slip, slip.Count, done);
         }
 
@@ -158,7 +158,7 @@ public static partial class RowWorker
         {
             switch (target.Aim)
             {
-                case Aim.First when Taken > 0 || _worked:
+                case Aim.First when Taken > 0:
                     Fail(RowFaultKind.NotFirst, word, 0, Taken);
                     return -1;
                 case Aim.Last when _cursor.Remaining != 1:
@@ -254,14 +254,15 @@ public static partial class RowWorker
         private void Each(Work work, List<Word> done)
         {
             var (found, passed, before) = CountAhead(work, work.Target);
+            if (_fault is not null) return;
             var corners = CornersAhead(found + passed);
-            PassUpToLast(found + passed);
             if (found % work.Takes != 0)
             {
                 Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, found % work.Takes);
                 return;
             }
 
+            PassUpToLast(found + passed);
             var times = found / work.Takes;
             _worked |= times > 0;
             if (corners is null) AddTops(work, times);
@@ -299,10 +300,11 @@ public static partial class RowWorker
             return (found, ahead.Count - found - BeforeFirst(ahead.Reversed(), filter), BeforeFirst(ahead, filter));
         }
 
+        // There is one of the kind.
         private static int BeforeFirst(PlaceSequence places, PlaceFilter filter)
         {
             var cursor = new PlaceCursor(places);
-            while (cursor.Remaining > 0 && cursor.CurrentRun(int.MaxValue) is var run && !filter.Has(run.Place)) cursor.Pass(run.Count);
+            while (cursor.CurrentRun(int.MaxValue) is var run && !filter.Has(run.Place)) cursor.Pass(run.Count);
             return places.Count - cursor.Remaining;
         }
 
@@ -314,6 +316,7 @@ public static partial class RowWorker
             if (group.Target.Aim == Aim.EachOfKind)
             {
                 (times, passed, before) = CountAhead(group, group.Target);
+                if (_fault is not null) return;
                 corners = CornersAhead(times + passed);
                 PassUpToLast(times + passed);
             }
@@ -439,7 +442,7 @@ public static partial class RowWorker
         private int Again(PlaceCursor start, int atMost, int keep)
         {
             var took = start.Remaining - _cursor.Remaining;
-            if (took == 0) return atMost < int.MaxValue - 1 && _fault is null ? Math.Min(atMost, MostSteps) : 0;
+            if (took == 0) return Math.Min(atMost, MostSteps);
             return Math.Min(Math.Min(_cursor.LikeStepsAhead(start), atMost), Math.Max(0, (_cursor.Remaining - keep) / took));
         }
 

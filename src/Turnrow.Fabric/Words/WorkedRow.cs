@@ -9,5 +9,5 @@ namespace Turnrow.Fabric.Words;
 public sealed record WorkedRow(IReadOnlyList<Word> Words, PlaceSequence Tops, RowFault? Fault)
 {
     /// <summary>Stitches made (spaces are not stitches).</summary>
-    public int Stitches { get; } = Tops.CountWhere(static p => p.IsStitch);
+    public int Stitches => Tops.CountWhere(static p => p.IsStitch);
 }

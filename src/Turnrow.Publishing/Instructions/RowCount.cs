@@ -36,6 +36,15 @@ internal sealed class RowCount
         return alike && counting != Counting.WithChains ? new RowCount(all) : new RowCount([(PlaceName.AnyStitch, Sized.Over(totals))]);
     }
 
+    /// <summary>True if two rows come to the same of each kind: the same total made of other stitches is another count to a maker.</summary>
+    public static bool AreAlike(RowWork? one, RowWork? other)
+    {
+        if (ReferenceEquals(one, other)) return true;
+        if (one is null || other is null) return false;
+        var (kinds, others) = (KindsOf(one, Counting.Usual), KindsOf(other, Counting.Usual));
+        return kinds.Count == others.Count && kinds.TrueForAll(kind => others.Exists(o => o.Kind == kind.Kind && o.Count.Equals(kind.Count)));
+    }
+
     /// <summary>The counts in words.</summary>
     public string Written(Wording words) => string.Join(", ", _kinds.Select(k => k.Kind.Counted(k.Count, words)));
 

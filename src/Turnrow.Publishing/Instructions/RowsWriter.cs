@@ -196,7 +196,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             var size = rows.Sizes[s].Rows;
             for (var i = without.Values[s]; i < size.Count; i++)
             {
-                if (size[i].Row.Work?.Stitches != size[^1].Row.Work?.Stitches) return false;
+                if (!RowCount.AreAlike(size[i].Row.Work, size[^1].Row.Work)) return false;
             }
         }
 

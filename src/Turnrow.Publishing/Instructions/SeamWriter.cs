@@ -36,8 +36,15 @@ internal static class SeamWriter
 /// <summary>A seam as data, alike over sizes.</summary>
 internal sealed record SeamText(SeamSide First, SeamSide Second, bool Opposite, bool Eased, SeamRate? Rate)
 {
-    public static SeamText Of(Seam seam) =>
-        new(SeamSide.Of(seam.First), SeamSide.Of(seam.Second), seam.OppositeOrder, seam.Eased, seam.Rate);
+    public static SeamText Of(Seam seam)
+    {
+        var text = new SeamText(SeamSide.Of(seam.First), SeamSide.Of(seam.Second), seam.OppositeOrder, seam.Eased, seam.Rate);
+        if (!text.IsFold) return text;
+        // Both are parts of one edge: what lies between them is behind the lower and before the upper, and stays open once.
+        return text.IsFirstLower
+            ? text with { First = text.First.UpTo(text.Second), Second = text.Second with { OpenBefore = null } }
+            : text with { First = text.First with { OpenBefore = null }, Second = text.Second.UpTo(text.First) };
+    }
 
     public SeamText? And(SeamText other) =>
         First.And(other.First) is { } first && Second.And(other.Second) is { } second
@@ -47,10 +54,23 @@ internal sealed record SeamText(SeamSide First, SeamSide Second, bool Opposite, 
 
     public string Written(Wording words)
     {
-        var text = $"**{Wording.Sentence(First.Title)} to {Second.Title}:** Lay the two edges side by side, {words.Side(true)} of both up. {Matched(words)} {Worked(words)}";
-        var open = new[] { First.Open(), Second.Open() }.OfType<string>().ToList();
+        var text = $"**{Wording.Sentence(First.Title)} to {Second.Title}:** {Laid(words)} {Matched(words)} {Worked(words)}";
+        var (lower, upper) = IsFirstLower ? (First, Second) : (Second, First);
+        var sides = IsFold
+            ? new[] { SeamSide.Open([lower.OpenBefore, lower.OpenBehind, upper.OpenBehind], lower.PieceName) }
+            : [First.Open(), Second.Open()];
+        var open = sides.OfType<string>().ToList();
         return open.Count == 0 ? text : $"{text} Leave {Wording.List(open)} open.";
     }
+
+    // Two stretches of rows of the same edge: the piece is folded across.
+    private bool IsFold => First.Piece == Second.Piece && First.Hand == Second.Hand && First.Rows is not null && Second.Rows is not null;
+
+    private bool IsFirstLower => First.Rows is { } first && Second.Rows is { } second && first.First.First < second.First.First;
+
+    private string Laid(Wording words) => IsFold
+        ? $"Fold {First.PieceName} across, {words.Side(true)} out, so that the two parts of this edge lie together."
+        : $"Lay the two edges side by side, {words.Side(true)} of both up.";
 
     private string Matched(Wording words)
     {
@@ -136,10 +156,20 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
             : null;
     }
 
-    public string? Open()
+    /// <summary>The same, where another part of the same edge begins behind it: open is what lies between.</summary>
+    public SeamSide UpTo(SeamSide next)
     {
-        var open = new[] { OpenBefore, OpenBehind }.OfType<RowSpan>().Select(static r => r.ToString()).ToList();
-        return open.Count == 0 ? null : $"{Wording.List(open)} of {PieceName}";
+        var (from, to) = (Rows!.Last.First + 1, next.Rows!.First.First - 1);
+        return this with { OpenBehind = from <= to ? Span(from, to) : null };
+    }
+
+    public string? Open() => Open([OpenBefore, OpenBehind], PieceName);
+
+    /// <summary>Rows of a piece that stay open, in words; null for none.</summary>
+    public static string? Open(IEnumerable<RowSpan?> spans, string pieceName)
+    {
+        var open = spans.OfType<RowSpan>().Select(static r => r.ToString()).ToList();
+        return open.Count == 0 ? null : $"{Wording.List(open)} of {pieceName}";
     }
 
     private static RowSpan Span(int first, int last) => new(Sized.Of(first), Sized.Of(last));

@@ -40,7 +40,7 @@ internal static class ValueBuilder
             else within = ExpressionBuilder.Sum(fix.within, line);
         }
 
-        return new CountStatement(line.Name(context.called), of, stitch, value, fixes, LineBuilding.Span(context)) { Within = within };
+        return new CountStatement(line.Name(context.called), of, context.of is null ? null : line.Name(context.of), stitch, value, fixes, LineBuilding.Span(context)) { Within = within };
     }
 
     public static StatementSyntax Expect(TurnrowParser.ExpectLineContext context, LineBuilding line)
@@ -53,6 +53,7 @@ internal static class ValueBuilder
         return new ExpectMeasureStatement(
             Counted(left, line),
             left.of?.Type == TurnrowLexer.ROWS,
+            left.of is null ? null : line.Name(left.of),
             left.by is null ? null : line.Name(left.by),
             ExpressionBuilder.Sum(context.length, line),
             within,

@@ -36,7 +36,7 @@ internal static class WalkBuilder
     public static SeamStatement Seam(TurnrowParser.SeamLineContext context, LineBuilding line)
     {
         SelectionSyntax? selection = null;
-        SeamOrder? order = null;
+        SeamOrderSyntax? order = null;
         var eased = false;
         foreach (var part in context._parts)
         {
@@ -48,8 +48,7 @@ internal static class WalkBuilder
 
             eased |= part.order is null;
             if (part.order is null) continue;
-            if (order is not null) line.Report(UnexpectedWord.Twice(LineBuilding.Span(part), line.Text(LineBuilding.Span(part))));
-            order = part.order.Type == TurnrowLexer.SAME ? SeamOrder.Same : SeamOrder.Opposite;
+            order = Once(order, new SeamOrderSyntax(part.order.Type == TurnrowLexer.SAME ? SeamOrder.Same : SeamOrder.Opposite, LineBuilding.Span(part)), line);
         }
 
         var firstSelection = context.rows is null ? null : Selection(context.rows, line);

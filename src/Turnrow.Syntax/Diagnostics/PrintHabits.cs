@@ -13,6 +13,9 @@ public static class PrintHabits
     private const string Straight = "rows without shaping read: straight 12 rows; any other row stands behind `row:`";
     private const string Rows = "pieces are worked in rows here, and a row begins with `row:`, or `row` and its number";
 
+    private const string RowOfStitches = "the words of a row stand behind `row:` or `row` and its number: row: sc across";
+    private const string Joining = "edges are joined by: seam back right side with front left side; what can't be said so is told to the maker behind `>`";
+
     private static readonly FrozenDictionary<string, string> LineStarts = new Dictionary<string, string>
     {
         ["inc"] = Shaping,
@@ -28,6 +31,14 @@ public static class PrintHabits
         ["rounds"] = Rows,
         ["rnd"] = Rows,
         ["rnds"] = Rows,
+        ["sc"] = RowOfStitches,
+        ["hdc"] = RowOfStitches,
+        ["htr"] = RowOfStitches,
+        ["dc"] = RowOfStitches,
+        ["tr"] = RowOfStitches,
+        ["dtr"] = RowOfStitches,
+        ["sew"] = Joining,
+        ["join"] = Joining,
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     private const string OneMeaning = "such a word means something else in every pattern: write what goes into the one place, `5 dc in next` or `(2 dc, ch 2, 2 dc) in next`";

@@ -35,8 +35,6 @@ using DFA = Antlr4.Runtime.Dfa.DFA;
 
 [System.CodeDom.Compiler.GeneratedCode("ANTLR", "4.13.1")]
 internal partial class TurnrowParser : Parser {
-	protected static DFA[] decisionToDFA;
-	protected static PredictionContextCache sharedContextCache = new PredictionContextCache();
 	public const int
 		WHITE_SPACE=1, COMMENT=2, PROSE=3, COMMA=4, SEMICOLON=5, COLON=6, OPEN=7, 
 		CLOSE=8, EQUALS=9, PLUS=10, MINUS=11, OVER_SIGN=12, PERCENT=13, X=14, 
@@ -161,19 +159,12 @@ internal partial class TurnrowParser : Parser {
 
 	public override int[] SerializedAtn { get { return _serializedATN; } }
 
-	static TurnrowParser() {
-		decisionToDFA = new DFA[_ATN.NumberOfDecisions];
-		for (int i = 0; i < _ATN.NumberOfDecisions; i++) {
-			decisionToDFA[i] = new DFA(_ATN.GetDecisionState(i), i);
-		}
-	}
 
 		public TurnrowParser(ITokenStream input) : this(input, Console.Out, Console.Error) { }
 
 		public TurnrowParser(ITokenStream input, TextWriter output, TextWriter errorOutput)
 		: base(input, output, errorOutput)
 	{
-		Interpreter = new ParserATNSimulator(this, _ATN, decisionToDFA, sharedContextCache);
 	}
 
 	internal partial class LineContext : ParserRuleContext {
@@ -10433,8 +10424,10 @@ internal partial class TurnrowParser : Parser {
 		1141,1147,1159,1170,1175,1179,1182
 	};
 
-	public static readonly ATN _ATN =
-		new ATNDeserializer().Deserialize(_serializedATN);
+	public static ATN _ATN => Tables.Atn;
+
+	private static class Tables { public static readonly ATN Atn =
+		new ATNDeserializer().Deserialize(_serializedATN); }
 
 
 }

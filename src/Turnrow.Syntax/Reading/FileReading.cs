@@ -13,7 +13,7 @@ internal sealed class FileReading
 {
     private readonly SourceText _source;
     private readonly LineLexer _lexer;
-    private readonly LineParser _parser;
+    private readonly LineParser _parser = new();
     private readonly LineFaults _faults;
     private readonly LineJoiner _joiner = new();
     private readonly List<LineSyntax> _lines = [];
@@ -23,7 +23,6 @@ internal sealed class FileReading
     {
         _source = source;
         _lexer = new LineLexer(source.Text);
-        _parser = new LineParser(_lexer.Source);
         _faults = new LineFaults(_parser);
     }
 

@@ -7,8 +7,10 @@ namespace Turnrow.Syntax.Reading;
 /// </summary>
 internal static class FoldedCharacters
 {
+    /// <summary>An accent or another mark, which a word may hold.</summary>
+    public const char Mark = '\u0001';
+
     private const char Letter = 'Q';
-    private const char Mark = '\u0001';
     private const char TimesSign = '\u0002';
     private const char Fraction = '\u0003';
     private const char High = '\u0004';

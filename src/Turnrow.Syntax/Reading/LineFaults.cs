@@ -57,11 +57,27 @@ internal sealed class LineFaults(LineParser parser)
         }
 
         var (span, word) = (LineBuilding.Span(wrong), line.Text(wrong));
+        if (SecondWord(tokens, wrong, line) is { } name) return name;
+        if (second == TurnrowLexer.IN && IsOrdinal(word)) return UnexpectedWord.ChainFromHook(span, word);
         if (second == TurnrowLexer.NUMBER && PrintHabits.Unit(word) is { } unit) return UnexpectedWord.Unit(span, word, unit);
         if (second != TurnrowLexer.NEXT) return null;
         if (first == TurnrowLexer.SKIP_WORD) return UnexpectedWord.SkipNext(span, word);
         return first == TurnrowLexer.IN && wrong.Type == TurnrowLexer.NUMBER ? UnexpectedWord.SeveralNext(span, word) : null;
     }
+
+    // `measure strap length is …`, `piece back panel`.
+    private static Diagnostic? SecondWord(IReadOnlyList<IToken> tokens, IToken wrong, LineBuilding line)
+    {
+        if (wrong.Type != TurnrowLexer.WORD || tokens is not [{ Type: TurnrowLexer.MEASURE or TurnrowLexer.COUNT or TurnrowLexer.PIECE }, { Type: TurnrowLexer.WORD } first, var second, ..])
+            return null;
+        if (!ReferenceEquals(second, wrong) || Spelling.Nearest(line.Text(wrong), ["is", "from", "picked"]) is not null) return null;
+        var between = TextSpan.FromBounds(LineBuilding.Span(first).End, LineBuilding.Span(wrong).Start);
+        return UnexpectedWord.SecondWord(LineBuilding.Span(wrong), line.Text(wrong), line.Text(first), between);
+    }
+
+    // `4th`, as in print's "in 4th ch from hook".
+    private static bool IsOrdinal(string word) =>
+        word.Length > 2 && word[..^2].All(char.IsAsciiDigit) && word[^2..] is "st" or "nd" or "rd" or "th";
 
     private static bool IsOperator(int type) =>
         type is TurnrowLexer.PLUS or TurnrowLexer.MINUS or TurnrowLexer.X or TurnrowLexer.OVER_SIGN;

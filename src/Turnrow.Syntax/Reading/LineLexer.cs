@@ -5,7 +5,7 @@ using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Syntax.Reading;
 
-/// <summary>The generated lexer, run on one line at a time. Together the tokens are the whole text.</summary>
+/// <summary>Makes the tokens of one line at a time, as the grammar says. Together they are the whole text.</summary>
 internal sealed class LineLexer
 {
     /// <summary>Longer lines are not read: nobody typed them.</summary>
@@ -14,21 +14,17 @@ internal sealed class LineLexer
     private const char ByteOrderMark = '\uFEFF';
 
     private readonly string _text;
-    private readonly LineCharStream _stream;
-    private readonly TurnrowLexer _lexer;
+    private readonly EasyTokens _easy;
     private readonly List<Token> _tokens = [];
+    private GeneratedLexer? _generated;
     private int _position;
 
     public LineLexer(string text)
     {
         _text = text;
-        _stream = new LineCharStream(text);
-        _lexer = new TurnrowLexer(_stream) { TokenFactory = new LineToken.Factory() };
-        _lexer.RemoveErrorListeners();
+        _easy = new EasyTokens(text);
         if (text.StartsWith(ByteOrderMark)) Take(TokenKind.ByteOrderMark, 1);
     }
-
-    public ITokenSource Source => _lexer;
 
     /// <summary>All tokens so far, white space, comments and line ends included.</summary>
     public IReadOnlyList<Token> Tokens => _tokens;
@@ -49,16 +45,14 @@ internal sealed class LineLexer
     {
         var meaningful = new List<IToken>();
         var hasComment = false;
-        _stream.MoveTo(content.Start, content.End);
-        _lexer.SetInputStream(_stream);
-        for (var token = _lexer.NextToken(); token.Type != TokenConstants.EOF; token = _lexer.NextToken())
+        while (_position < content.End)
         {
-            _tokens.Add(new Token(KindOf(token.Type), TextSpan.FromBounds(token.StartIndex, token.StopIndex + 1)));
-            hasComment |= token.Type == TurnrowLexer.COMMENT;
-            if (token.Channel == TokenConstants.DefaultChannel) meaningful.Add(token);
+            var (type, end) = _easy.At(_position, content.End) ?? (_generated ??= new GeneratedLexer(_text)).At(_position, content.End);
+            if (type is not (TurnrowLexer.WHITE_SPACE or TurnrowLexer.COMMENT)) meaningful.Add(new LineToken(type, TokenConstants.DefaultChannel, _position, end - 1));
+            hasComment |= type == TurnrowLexer.COMMENT;
+            Take(KindOf(type), end - _position);
         }
 
-        _position = content.End;
         return new PhysicalLine(content, meaningful, hasComment, TooLong: false);
     }
 

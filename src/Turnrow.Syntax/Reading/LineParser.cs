@@ -10,14 +10,13 @@ internal sealed record LineError(IToken Token, IntervalSet Expected);
 /// <summary>The generated parser, run on one line at a time.</summary>
 internal sealed class LineParser
 {
-    private readonly LineTokens _stream;
+    private readonly LineTokens _stream = new();
     private readonly FirstError _firstError = new();
     private readonly TurnrowParser _parser;
 
-    public LineParser(ITokenSource source)
+    public LineParser()
     {
-        _stream = new LineTokens(source);
-        _parser = new TurnrowParser(_stream) { ErrorHandler = _firstError, BuildParseTree = false };
+        _parser = new TurnrowParser(_stream, TextWriter.Null, TextWriter.Null) { ErrorHandler = _firstError, BuildParseTree = false };
         _parser.RemoveErrorListeners();
     }
 

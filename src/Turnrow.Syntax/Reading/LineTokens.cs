@@ -4,7 +4,7 @@ using Antlr4.Runtime.Misc;
 namespace Turnrow.Syntax.Reading;
 
 /// <summary>The tokens of one logical line as the parser takes them; behind the last one the file seems to end.</summary>
-internal sealed class LineTokens(ITokenSource source) : ITokenStream
+internal sealed class LineTokens : ITokenStream
 {
     private IReadOnlyList<IToken> _tokens = [];
     private IToken _end = new LineToken(TokenConstants.EOF, TokenConstants.DefaultChannel, 0, -1);
@@ -15,7 +15,8 @@ internal sealed class LineTokens(ITokenSource source) : ITokenStream
 
     public string SourceName => IntStreamConstants.UnknownSourceName;
 
-    public ITokenSource TokenSource => source;
+    // The parser asks for it only where it would put tokens in.
+    public ITokenSource TokenSource { get; } = new ListTokenSource([]);
 
     /// <summary>Gives the parser other tokens, at least one, from <paramref name="first"/> on.</summary>
     public void Load(IReadOnlyList<IToken> tokens, int first = 0)

@@ -102,7 +102,8 @@ internal sealed class MendFinder(LineParser parser)
         var mends = new List<Mend>();
         foreach (var type in candidates)
         {
-            if (type == TurnrowLexer.EQUALS || Words.Spelling(type) is not { } word || !Fits(tokens, index, 0, type)) continue;
+            // A row that ends before its first stitch wants a stitch: what may be skipped or left is never the whole of it.
+            if (type == TurnrowLexer.EQUALS || (type == TurnrowLexer.SKIP_WORD && index == tokens.Count) || Words.Spelling(type) is not { } word || !Fits(tokens, index, 0, type)) continue;
             var position = tokens[Math.Max(0, index - 1)].StopIndex + 1;
             mends.Add(new Mend($"put in `{word}`", new TextSpan(position, 0), IsClose(type) ? word : " " + word));
         }

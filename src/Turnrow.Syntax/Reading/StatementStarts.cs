@@ -41,7 +41,7 @@ internal static class StatementStarts
 
     private static bool[] MakeStarts()
     {
-        var starts = new bool[TurnrowParser._ATN.maxTokenType + 1];
+        var starts = new bool[Words.Types];
         starts[TurnrowLexer.PROSE] = true;
         foreach (var type in TypeOf) starts[type] = true;
         return starts;

@@ -16,7 +16,12 @@ internal static class Words
 
     private static readonly string?[] Spellings = MakeSpellings();
 
-    private static readonly bool[] Names = MakeNames();
+    /// <summary>How many types there are, if 0 counts as one.</summary>
+    public const int Types = TurnrowLexer.JUNK + 1;
+
+    /// <summary>The second word of those that have two.</summary>
+    public static IReadOnlyList<KeyValuePair<string, int>> OtherSpellings { get; } =
+        [new("remains", TurnrowLexer.REMAIN), new("sts", TurnrowLexer.STITCHES), new("time", TurnrowLexer.TIMES)];
 
     /// <summary>The words of the notation stand side by side in the grammar: from this one …</summary>
     public const int First = TurnrowLexer.ACCEPT;
@@ -28,7 +33,7 @@ internal static class Words
     public static bool IsKeyword(int type) => type is >= First and <= Last;
 
     /// <summary>True for a word that may be a name.</summary>
-    public static bool MayBeName(int type) => type >= 0 && Names[type];
+    public static bool MayBeName(int type) => type >= 0 && Names.IsName[type];
 
     /// <summary>The word or sign of a type, as one types it; null for those with many (a name, a number).</summary>
     public static string? Spelling(int type) => type >= 0 ? Spellings[type] : null;
@@ -49,7 +54,7 @@ internal static class Words
 
     private static string?[] MakeSpellings()
     {
-        var spellings = new string?[TurnrowParser._ATN.maxTokenType + 1];
+        var spellings = new string?[Types];
         for (var type = 0; type < spellings.Length; type++)
         {
             spellings[type] = TwoFold.TryGetValue(type, out var word)
@@ -60,15 +65,21 @@ internal static class Words
         return spellings;
     }
 
-    private static bool[] MakeNames()
+    // Asked for only where a line is broken: the parser's tables, which it comes from, are not set up before.
+    private static class Names
     {
-        var atn = TurnrowParser._ATN;
-        var names = new bool[TurnrowParser._ATN.maxTokenType + 1];
-        foreach (var type in atn.NextTokens(atn.ruleToStartState[TurnrowParser.RULE_name]).ToList())
-        {
-            if (type >= 0) names[type] = true;
-        }
+        public static readonly bool[] IsName = MakeNames();
 
-        return names;
+        private static bool[] MakeNames()
+        {
+            var atn = TurnrowParser._ATN;
+            var names = new bool[Types];
+            foreach (var type in atn.NextTokens(atn.ruleToStartState[TurnrowParser.RULE_name]).ToList())
+            {
+                if (type >= 0) names[type] = true;
+            }
+
+            return names;
+        }
     }
 }

@@ -96,13 +96,15 @@ public sealed record MeasureStatement(NameSyntax Name, ExpressionSyntax Value, T
 /// </summary>
 /// <param name="Name">The count's name.</param>
 /// <param name="Of">What a length becomes: stitches, rows, or nothing (then <paramref name="Value"/> is a plain number).</param>
-/// <param name="Stitch">By which stitch's gauge; null for the pattern's only or first.</param>
+/// <param name="OfWord">The word that says so, <c>stitches</c> or <c>rows</c>; null with a plain number.</param>
+/// <param name="Stitch">By which stitch's gauge; null for the pattern's only one.</param>
 /// <param name="Value">Number or length.</param>
 /// <param name="Fixes">Which counts are allowed.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record CountStatement(
     NameSyntax Name,
     CountOf Of,
+    NameSyntax? OfWord,
     NameSyntax? Stitch,
     ExpressionSyntax Value,
     IReadOnlyList<CountFixSyntax> Fixes,

@@ -140,7 +140,10 @@ public sealed record WeaveInStatement(TextSpan Span) : StatementSyntax(Span);
 /// <param name="Rate">How it is worked; null for sewn.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record SeamStatement(
-    WalkSyntax First, WalkSyntax Second, SeamOrder? Order, bool Eased, RateSyntax? Rate, TextSpan Span) : StatementSyntax(Span);
+    WalkSyntax First, WalkSyntax Second, SeamOrderSyntax? Order, bool Eased, RateSyntax? Rate, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>, in the same order</c>, <c>, in opposite order</c>.</summary>
+public sealed record SeamOrderSyntax(SeamOrder Order, TextSpan Span) : SyntaxNode(Span);
 
 /// <summary>The order in which the rows of two edges meet.</summary>
 public enum SeamOrder
@@ -156,6 +159,7 @@ public enum SeamOrder
 public sealed record ExpectMeasureStatement(
     ExpressionSyntax Count,
     bool OfRows,
+    NameSyntax? OfWord,
     NameSyntax? Stitch,
     ExpressionSyntax Length,
     ExpressionSyntax? Within,

@@ -108,4 +108,26 @@ public sealed class WordTests
     [Fact]
     public void A_row_that_opens_with_a_space_turns_with_one_chain_for_both() =>
         Assert.Equal(5, Compiled.Piece("row 2: dc, ch 2, skip 2, dc across").Clean().Row(2).Work!.Opening.Chains);
+
+    [Theory]
+    [InlineData("dc 18", "dc across")]
+    [InlineData("(sc 4, inc) 3 times", "sc across")]
+    [InlineData("dc 16, (2 hdc, ch 2, 2 hdc) in next", "hdc across")]
+    [InlineData("sc inc 3", "sc across")]
+    public void What_is_left_over_is_to_be_worked_in_the_rows_own_stitch(string words, string mend)
+    {
+        var found = Assert.Single(Compiled.Piece($"row 2: {words}").Compilation.Diagnostics);
+        Assert.Equal("row-length", found.Kind.Name);
+        Assert.Contains($"`{mend}`", found.Help, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("dc across, dc across", true)]
+    [InlineData("dc until 3 remain, sc until 3 remain, dc across", true)]
+    [InlineData("dc in each st and sp, (dc, inc) across", true)]
+    [InlineData("dc until 3 remain, dc across", false)]
+    [InlineData("dc 20, dc across", false)]
+    [InlineData("dc across, leave the rest", false)]
+    public void Words_for_which_nothing_can_be_left_are_told(string words, bool told) =>
+        Assert.Equal(told ? ["nothing-left"] : [], Compiled.Piece($"row 2: {words}").Found);
 }

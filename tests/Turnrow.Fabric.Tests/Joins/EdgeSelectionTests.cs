@@ -74,4 +74,43 @@ public sealed class EdgeSelectionTests
         Assert.True(new Seam(right, right, false, null).IsEven);
         Assert.True(new Seam(EdgeSelection.Foundation(Shaped()), EdgeSelection.Foundation(Shaped()), false, null).IsEven);
     }
+
+    [Fact]
+    public void A_piece_without_rows_or_whose_first_row_is_not_known_has_no_foundation_stitches()
+    {
+        Assert.Equal([(StretchKind.Foundation, 0, 0)], Of(EdgeSelection.Foundation(Made.Begun(30).Finish())));
+        var builder = Made.Begun(30);
+        Assert.NotNull(builder.WorkRow(new WordsPlan([]), default, 0));
+        Assert.Equal([(StretchKind.Foundation, 0, 0)], Of(EdgeSelection.Foundation(builder.Finish())));
+        Assert.Equal([(StretchKind.Foundation, 0, 30)], Of(EdgeSelection.Foundation(Shaped())));
+    }
+
+    [Fact]
+    public void Of_a_row_that_parts_go_on_from_what_lies_between_them_is_open()
+    {
+        var piece = Made.Begun(20, 2).Finish();
+        Assert.Equal(
+            [(StretchKind.OpenStitches, 2, 3), (StretchKind.OpenStitches, 2, 4), (StretchKind.OpenStitches, 2, 1)],
+            Of(EdgeSelection.LastRow(piece, [(12, 7), (3, 5)])));
+    }
+
+    [Fact]
+    public void A_part_at_an_edge_leaves_nothing_open_there()
+    {
+        var piece = Made.Begun(20, 2).Finish();
+        Assert.Equal([(StretchKind.OpenStitches, 2, 15)], Of(EdgeSelection.LastRow(piece, [(0, 5)])));
+        Assert.Equal([(StretchKind.OpenStitches, 2, 15)], Of(EdgeSelection.LastRow(piece, [(15, 5)])));
+        Assert.Equal([(StretchKind.OpenStitches, 2, 1)], Of(EdgeSelection.LastRow(piece, [(1, 19)])));
+    }
+
+    [Fact]
+    public void Parts_that_take_all_leave_an_edge_of_no_stitches()
+    {
+        var piece = Made.Begun(20, 2).Finish();
+        Assert.Equal([(StretchKind.OpenStitches, 2, 0)], Of(EdgeSelection.LastRow(piece, [(0, 12), (12, 8)])));
+        Assert.Equal([(StretchKind.OpenStitches, 2, 0)], Of(EdgeSelection.LastRow(piece, [(0, 20), (3, 4)])));
+    }
+
+    [Fact]
+    public void No_rows_are_no_stretches() => Assert.Empty(Of(EdgeSelection.Rows(EdgeSelection.ByName(Shaped(), Hand.Right, null), 3, 0)));
 }

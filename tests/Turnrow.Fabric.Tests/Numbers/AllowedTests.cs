@@ -55,4 +55,12 @@ public sealed class AllowedTests
         Assert.Null(Allowed.Multiple(4, 1).And(Allowed.Even));
         Assert.Equal(Allowed.Multiple(6, 3), Allowed.Multiple(3, 0).And(Allowed.Odd));
     }
+
+    [Fact]
+    public void The_widest_step_is_allowed_together_with_any()
+    {
+        var widest = new Allowed(int.MaxValue, 5);
+        Assert.Equal(widest, widest.And(Allowed.Any));
+        Assert.Null(widest.And(Allowed.Even));
+    }
 }

@@ -63,4 +63,23 @@ public sealed class RationalTests
     [InlineData(0, 5, "0")]
     public void It_is_written_as_print_writes_fractions(int numerator, int denominator, string text) =>
         Assert.Equal(text, Rational.Of(numerator, denominator)!.Value.ToString());
+
+    [Fact]
+    public void The_largest_numbers_fit()
+    {
+        Assert.Equal(long.MaxValue, Rational.Of(long.MaxValue, 1)?.Numerator);
+        Assert.Equal(-long.MaxValue, Rational.Of(-long.MaxValue, 1)?.Numerator);
+        Assert.Equal(long.MaxValue, Rational.Of(1, long.MaxValue)?.Denominator);
+        Assert.Null(Rational.Of(long.MinValue, 1));
+    }
+
+    [Theory]
+    [InlineData(200, 11, "18.2")]
+    [InlineData(20, 1, "20")]
+    [InlineData(1, 20, "0.1")]
+    [InlineData(1, 21, "0")]
+    [InlineData(-5, 2, "-2.5")]
+    [InlineData(long.MaxValue, 1, "9223372036854775807")]
+    public void Tenths_are_rounded_once_and_a_tie_goes_up(long numerator, long denominator, string text) =>
+        Assert.Equal(text, Rational.Of(numerator, denominator)!.Value.ToTenths());
 }

@@ -86,4 +86,35 @@ public sealed class GaugeBookTests
         var row = Made.Begun(19).Row(Say.Stitches(1), Say.Times(Amount.Across, new Chains(2), new Skip(2), Say.Stitches(1))).Rows[0];
         Assert.Equal((Rational)10, _book.WidthOf(row));
     }
+
+    [Fact]
+    public void The_widest_row_is_found_and_the_fabrics_are_counted()
+    {
+        var rows = Made.Begun(20, 4).Rows(6, ShapedPlan.Plain(StitchBook.Single)).Finish().Rows;
+        var widest = _book.WidestOf(rows)!.Value;
+        // 20 stitches of dc are wider than 20 of sc.
+        Assert.Equal((1, Rational.Of(200, 19)), (widest.Row.Number, widest.Width));
+        Assert.Equal([(StitchBook.Double, 4), (StitchBook.Single, 6)], GaugeBook.FabricsOf(rows));
+        Assert.Null(new GaugeBook([_dc]).WidestOf(rows));
+        Assert.Null(_book.WidestOf([]));
+        Assert.Empty(GaugeBook.FabricsOf([]));
+    }
+
+    [Fact]
+    public void One_gauge_takes_the_place_of_another()
+    {
+        var other = _sc with { Stitches = 18 };
+        Assert.Equal([_dc, other], _book.With(other).Gauges);
+        Assert.Equal([_dc, _sc], _book.Gauges);
+    }
+
+    // More than 2 in 100 and more than half a centimetre.
+    [Theory]
+    [InlineData(20, 205, false)]
+    [InlineData(20, 206, true)]
+    [InlineData(20, 194, true)]
+    [InlineData(100, 1020, false)]
+    [InlineData(100, 1021, true)]
+    public void A_length_is_another_one_from_a_bound_on(int planned, int tenthsMeasured, bool passed) =>
+        Assert.Equal(passed, Tolerance.IsPassed(Rational.Of(tenthsMeasured, 10)!.Value, planned));
 }

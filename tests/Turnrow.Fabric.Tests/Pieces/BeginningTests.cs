@@ -107,4 +107,104 @@ public sealed class BeginningTests
         builder.FastenOff();
         Assert.True(builder.Finish().FastenedOff);
     }
+
+    [Fact]
+    public void A_foundation_is_chains_under_which_there_is_no_space()
+    {
+        Assert.Equal(PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), 10), Made.Begun(10).Ahead);
+        Assert.Equal(new FoundationStart(0, false), Made.Begun(10).Finish().Start);
+        var given = Made.New();
+        given.BeginWithChains(12);
+        Assert.Equal(PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), 10), given.Plain(1).Rows[0].Work!.Below);
+    }
+
+    [Fact]
+    public void A_piece_begins_with_its_foundation_until_there_is_a_row()
+    {
+        Assert.False(Made.New().BeginsWithFoundation);
+        Assert.True(Made.Begun(10).BeginsWithFoundation);
+        Assert.False(Made.Begun(10, 1).BeginsWithFoundation);
+        Assert.False(Made.Part(Made.Begun(20, 2).Finish(), 0, 5, true).BeginsWithFoundation);
+    }
+
+    [Fact]
+    public void A_piece_that_has_not_begun_would_begin_at_its_right_edge()
+    {
+        Assert.False(Made.New().HasBegun);
+        Assert.Equal((true, Hand.Right), (Made.New().NextIsRightSide, Made.New().HookAt));
+        Assert.True(Made.Begun(10).HasBegun);
+    }
+
+    [Fact]
+    public void A_piece_without_rows_has_no_last_row_and_its_hook_is_at_the_right_edge()
+    {
+        var piece = Made.Begun(10).Finish();
+        Assert.Null(piece.Top);
+        Assert.Null(piece.TopFromRight);
+        Assert.Equal((0, Hand.Right), (piece.LastStitches, piece.HookAt));
+    }
+
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(1, 0)]
+    [InlineData(2, 0)]
+    [InlineData(3, 1)]
+    [InlineData(79, 77)]
+    public void Chains_too_few_for_a_stitch_give_none(int chains, int stitches)
+    {
+        var builder = Made.New();
+        builder.BeginWithChains(chains);
+        Assert.True(builder.WaitsForFirstStitch);
+        Assert.Null(builder.Ahead);
+        builder.Plain(1);
+        Assert.Equal(stitches, builder.Last());
+    }
+
+    [Fact]
+    public void A_space_after_the_first_stitch_is_made_of_the_chains_given_only_where_they_count()
+    {
+        Word[] words = [Say.Stitches(1), new Chains(2), new Skip(2), Say.Stitches(Amount.Across)];
+        var counted = Made.New();
+        counted.BeginWithChains(15);
+        Assert.Equal(11, counted.Row(words).Rows[0].Work!.Below.Count);
+        var uncounted = Made.New();
+        uncounted.SetRule(StitchBook.Double, TurnRule.Of(3, false), false);
+        uncounted.BeginWithChains(15);
+        Assert.Equal(12, uncounted.Row(words).Rows[0].Work!.Below.Count);
+    }
+
+    [Fact]
+    public void Chains_of_a_row_that_works_no_stitch_are_its_places()
+    {
+        var builder = Made.New();
+        builder.BeginWithChains(15);
+        Assert.Equal(PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), 15), builder.Row(new Chains(3), new Skip(15)).Rows[0].Work!.Below);
+    }
+
+    [Fact]
+    public void A_pick_up_is_the_first_row_of_its_line()
+    {
+        var builder = Made.New("tie");
+        builder.BeginPickUp(new PickUpStart([], true, false), StitchBook.Double, 6, new Origin("line"));
+        Assert.Equal((RowBegins.PickedUp, 0, "line"), (builder.Rows[0].Begins, builder.Rows[0].Ordinal, builder.Rows[0].Origin.Value));
+        Assert.Equal(PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), 6), builder.Rows[0].Work!.Below);
+    }
+
+    [Fact]
+    public void A_pick_up_of_a_number_in_doubt_is_a_row_that_is_not_known()
+    {
+        var builder = Made.New("tie");
+        builder.BeginPickUp(new PickUpStart([], true, false), StitchBook.Double, null, default);
+        Assert.Null(Assert.Single(builder.Rows).Work);
+    }
+
+    [Fact]
+    public void Where_a_row_came_from_makes_no_difference_to_it()
+    {
+        Assert.True(new Origin("a line") == new Origin("another"));
+        Assert.False(new Origin("a line") != new Origin("another"));
+        Assert.Equal(new Leave(2) { Origin = new Origin("a line") }, new Leave(2) { Origin = new Origin("another") });
+        Assert.Equal(new Origin("a line").GetHashCode(), new Origin("another").GetHashCode());
+        Assert.False(new Origin("a line").Equals("a line"));
+    }
 }

@@ -81,6 +81,17 @@ public sealed class FrameTests
     }
 
     [Fact]
+    public void Rows_worked_often_before_are_worked_anew_by_another_rule_and_again_when_it_is_over()
+    {
+        var builder = Made.Begun(77, 5);
+        builder.SetRule(StitchBook.Double, TurnRule.Of(2, true), true);
+        builder.Plain(3);
+        builder.SetRule(StitchBook.Double, TurnRule.Of(4, true), false);
+        builder.Plain(2);
+        Assert.Equal([3, 3, 3, 3, 2, 3, 3, 4, 4], builder.Rows.Skip(1).Select(r => r.Work!.Opening.Chains));
+    }
+
+    [Fact]
     public void A_rule_for_the_next_row_is_over_after_it()
     {
         var builder = Made.Begun(77, 1);

@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 using Xunit;
@@ -136,5 +137,145 @@ public sealed class StepTests
     {
         var builder = Made.Begun(10, 2).Rows(3, ShapedPlan.Plain(Turnrow.Fabric.Stitches.StitchBook.Single));
         Assert.Equal([2, 3], builder.Finish().Left.Stretches.Select(s => s.Count));
+    }
+
+    [Fact]
+    public void Steps_made_in_words_are_the_row_s_start_and_end_and_no_words_any_more()
+    {
+        var builder = Made.Begun(20, 2);
+        builder.NameEdge(Hand.Right, "armhole");
+        builder.NameEdge(Hand.Left, "neck");
+        var row = builder.Row(new SlipOver(3), Words.Say.Stitches(Amount.Until(5)), new Leave(5)).Rows[^1];
+        Assert.Equal((new Step(false, 3, "armhole"), new Step(false, 5, "neck")), (row.Start, row.End));
+        Assert.IsType<Work>(Assert.Single(row.Work!.Words));
+        Assert.Equal(Words.Say.Plain(12), row.Work.Below);
+    }
+
+    [Fact]
+    public void A_row_that_is_all_slipped_over_has_a_start_and_no_words()
+    {
+        var row = Made.Begun(20, 2).Row(new SlipOver(20)).Rows[^1];
+        Assert.Equal((20, 0, 0), (row.Start!.Count, row.Work!.Words.Count, row.Work.Below.Count));
+        Assert.Null(row.End);
+        row = Made.Begun(20, 2).Row(new Leave(20)).Rows[^1];
+        Assert.Equal((20, 0, 0), (row.End!.Count, row.Work!.Words.Count, row.Work.Below.Count));
+        Assert.Null(row.Start);
+    }
+
+    [Fact]
+    public void Nothing_over_nothing_is_a_row()
+    {
+        var row = Made.Begun(0).Row().Rows[0];
+        Assert.Equal(0, row.Work!.Stitches);
+        Assert.Null(row.Start);
+        Assert.Null(row.End);
+    }
+
+    [Fact]
+    public void What_words_leave_is_what_stands_at_that_end()
+    {
+        var builder = Made.Begun(20, 1).Row(Words.Say.Stitches(4), Work.Plain(Turnrow.Fabric.Stitches.StitchBook.Single, Amount.Across));
+        var all = Words.WordGen.Flat(builder.Ahead!);
+        builder.Row(new SlipOver(3), Words.Say.Stitches(Amount.Until(5)), new Leave(5));
+        Assert.Equal(all.Skip(3).SkipLast(5), Words.WordGen.Flat(builder.Rows[^1].Work!.Below));
+    }
+
+    [Fact]
+    public void Steps_of_none_in_words_stay_words()
+    {
+        var row = Made.Begun(20, 2).Row(new SlipOver(0), Words.Say.Stitches(Amount.Across), new Leave(0)).Rows[^1];
+        Assert.Null(row.Start);
+        Assert.Null(row.End);
+    }
+
+    [Fact]
+    public void Words_that_leave_of_chains_just_added_leave_these()
+    {
+        var builder = Made.Begun(20, 2).Add(Hand.Left, 8).Row(Words.Say.Stitches(Amount.Until(2)), new Leave(2));
+        Assert.Equal(26, builder.Last());
+        Assert.Equal(
+            [(StretchKind.RowEnds, 1, 2, (string?)null), (StretchKind.AddedChain, 2, 8, null), (StretchKind.LeftStitches, 2, 2, null), (StretchKind.RowEnds, 3, 1, null)],
+            Stretches(builder, Hand.Left));
+        Assert.Equal([(StretchKind.RowEnds, 1, 3, (string?)null)], Stretches(builder, Hand.Right));
+    }
+
+    [Fact]
+    public void What_remains_ahead_is_what_was_not_left_and_no_other()
+    {
+        var builder = Made.Begun(20, 1).Row(Words.Say.Stitches(4), Work.Plain(Turnrow.Fabric.Stitches.StitchBook.Single, Amount.Across));
+        var all = Words.WordGen.Flat(builder.Ahead!);
+        Assert.Equal(all.Skip(3), Words.WordGen.Flat(builder.Leave(Hand.Right, 3).Ahead!));
+        Assert.Equal(all.Skip(3).SkipLast(5), Words.WordGen.Flat(builder.Leave(Hand.Left, 5).Ahead!));
+        builder = Made.Begun(20, 1).Row(Words.Say.Stitches(4), Work.Plain(Turnrow.Fabric.Stitches.StitchBook.Single, Amount.Across));
+        Assert.Equal(all.SkipLast(5), Words.WordGen.Flat(builder.Leave(Hand.Left, 5).Ahead!));
+    }
+
+    [Fact]
+    public void All_that_is_there_can_be_left()
+    {
+        var builder = Made.Begun(5, 1).Leave(Hand.Right, 3).Leave(Hand.Left, 2);
+        Assert.Equal(0, builder.Ahead!.Count);
+    }
+
+    [Fact]
+    public void More_left_than_there_is_says_how_many_were_to_be_left()
+    {
+        var builder = Made.Begun(5, 1).Leave(Hand.Right, 3).Leave(Hand.Left, 4);
+        Assert.Null(builder.Ahead);
+        var fault = builder.WorkRow(Made.PlainDc, default, 0)!;
+        Assert.Equal((RowFaultKind.NotEnough, 7, 5, 0), (fault.Kind, fault.Needed, fault.There, fault.Before));
+    }
+
+    [Fact]
+    public void Chains_added_at_one_edge_are_not_among_those_left_at_the_other()
+    {
+        var (add, leave) = (new Origin("add"), new Origin("leave"));
+        var builder = Made.Begun(5, 2);
+        builder.AddStep(Hand.Right, true, 3, add);
+        builder.AddStep(Hand.Left, false, 6, leave);
+        var fault = builder.WorkRow(Made.PlainDc, default, 0)!;
+        Assert.Equal((6, new Leave(6), "leave"), (fault.Needed, fault.Word, fault.Word!.Origin.Value));
+    }
+
+    [Fact]
+    public void Where_both_edges_leave_too_much_the_fault_is_told_where_the_row_starts()
+    {
+        var builder = Made.Begun(5, 2);
+        builder.AddStep(Hand.Right, false, 1, new Origin("start"));
+        builder.AddStep(Hand.Left, false, 6, new Origin("end"));
+        Assert.Equal("start", builder.WorkRow(Made.PlainDc, default, 0)!.Word!.Origin.Value);
+    }
+
+    [Fact]
+    public void Added_chains_are_chains_under_which_there_is_no_space()
+    {
+        var ahead = Made.Begun(20, 2).Add(Hand.Right, 6).Add(Hand.Left, 6).Ahead!;
+        Assert.Equal(new Place(PlaceKind.AddedChain, null, 0), ahead.First);
+        Assert.Equal(new Place(PlaceKind.AddedChain, null, 0), ahead.Last);
+    }
+
+    [Fact]
+    public void A_step_is_pending_at_its_edge_until_the_row_is_there()
+    {
+        var builder = Made.Begun(20, 1).Leave(Hand.Right, 3);
+        Assert.Equal(3, builder.PendingStep(Hand.Right)!.Count);
+        Assert.Null(builder.PendingStep(Hand.Left));
+        Assert.Equal(3, Assert.Single(builder.UnworkedSteps()).Count);
+        builder.Plain(1);
+        Assert.Null(builder.PendingStep(Hand.Right));
+        Assert.Empty(builder.UnworkedSteps());
+    }
+
+    [Fact]
+    public void A_name_taken_back_before_anything_was_made_under_it_never_was()
+    {
+        var builder = Made.Begun(20);
+        builder.NameEdge(Hand.Right, "armhole");
+        builder.NameEdge(Hand.Right, "side-seam");
+        Assert.Equal(["side-seam"], builder.NamesOf(Hand.Right));
+        builder.Plain(2);
+        builder.NameEdge(Hand.Right, "neck");
+        builder.NameEdge(Hand.Right, "shoulder");
+        Assert.Equal(["side-seam", "shoulder"], builder.NamesOf(Hand.Right));
     }
 }

@@ -51,4 +51,58 @@ public sealed class PlaceCursorTests
 
         return true;
     });
+
+    [Theory]
+    [InlineData(10, 0, 3, 2)] // 3 of 10 taken: 3 and 3 more, and 1 is over
+    [InlineData(10, 0, 5, 1)]
+    [InlineData(10, 1, 3, 2)]
+    [InlineData(10, 2, 4, 1)]
+    [InlineData(10, 0, 10, 0)]
+    [InlineData(10, 4, 0, 0)]
+    [InlineData(10, 10, 0, 0)]
+    public void Along_like_places_a_step_comes_again_as_often_as_they_last(int places, int start, int step, int again) =>
+        Assert.Equal(again, Again(PlaceSequence.Of(PlaceGen.Dc, places), start, step));
+
+    [Theory]
+    [InlineData(0, 2, 9)]
+    [InlineData(0, 4, 4)]
+    [InlineData(0, 6, 2)]
+    [InlineData(2, 2, 8)]
+    [InlineData(1, 2, 8)] // from the middle of a unit to the middle of the next: the last unit can only be begun
+    [InlineData(1, 4, 3)]
+    [InlineData(0, 1, 0)]
+    [InlineData(0, 3, 0)]
+    [InlineData(0, 20, 0)]
+    [InlineData(18, 2, 0)]
+    public void Along_a_repeat_a_step_of_whole_units_comes_again_as_often_as_they_last(int start, int step, int again)
+    {
+        var builder = new PlaceSequenceBuilder();
+        builder.AddTimes(PlaceGen.Of([PlaceGen.Dc, PlaceGen.Space]), 10);
+        Assert.Equal(again, Again(builder.Build(), start, step));
+    }
+
+    [Fact]
+    public void A_repeat_is_ahead_only_at_the_beginning_of_a_unit_that_comes_again()
+    {
+        var builder = new PlaceSequenceBuilder();
+        builder.AddTimes(PlaceGen.Of([PlaceGen.Dc, PlaceGen.Dc, PlaceGen.Space]), 3);
+        var cursor = new PlaceCursor(builder.Build());
+        var seen = new List<(bool, int)>();
+        for (var i = 0; i <= 9; i++)
+        {
+            seen.Add((cursor.AtRepeat(out _, out var times), times));
+            if (i < 9) cursor.Pass(1);
+        }
+
+        Assert.Equal([(true, 3), (false, 3), (false, 3), (true, 2), (false, 2), (false, 2), (false, 1), (false, 1), (false, 1), (false, 0)], seen);
+    }
+
+    private static int Again(PlaceSequence places, int start, int step)
+    {
+        var cursor = new PlaceCursor(places);
+        cursor.Pass(start);
+        var before = cursor;
+        cursor.Pass(step);
+        return cursor.LikeStepsAhead(before);
+    }
 }

@@ -79,4 +79,86 @@ public sealed class PlaceSequenceTests
         Assert.False(PlaceGen.Space.IsStitch);
         Assert.False(PlaceGen.Space.TakesStitches);
     }
+
+    [Theory]
+    [InlineData(10_000_000, 1, false)]
+    [InlineData(5_000_000, 2, false)]
+    [InlineData(5_000_001, 2, true)]
+    [InlineData(int.MaxValue, int.MaxValue, true)]
+    public void Like_places_so_many_times_over_are_refused_beyond_the_most(int count, int times, bool tooLong)
+    {
+        var builder = new PlaceSequenceBuilder();
+        builder.AddTimes(PlaceSequence.Of(PlaceGen.Dc, count), times);
+        Assert.Equal(tooLong, builder.TooLong);
+        if (!tooLong) Assert.Equal(10_000_000, builder.Build().Count);
+    }
+
+    [Theory]
+    [InlineData(5_000_000, false)]
+    [InlineData(5_000_001, true)]
+    public void A_unit_so_many_times_over_is_refused_beyond_the_most(int times, bool tooLong)
+    {
+        var builder = new PlaceSequenceBuilder();
+        builder.AddTimes(PlaceGen.Of([PlaceGen.Dc, PlaceGen.Space]), times);
+        Assert.Equal(tooLong, builder.TooLong);
+    }
+
+    [Theory]
+    [InlineData(10_000, false)]
+    [InlineData(10_001, true)]
+    public void A_unit_is_refused_beyond_the_most_runs_that_it_may_have(int meshes, bool tooLong)
+    {
+        var unit = new PlaceSequenceBuilder();
+        unit.AddTimes(PlaceGen.Of([PlaceGen.Dc, PlaceGen.Space]), meshes);
+        var builder = new PlaceSequenceBuilder();
+        builder.AddTimes(unit.Build(), 2);
+        Assert.Equal(tooLong, builder.TooLong);
+    }
+
+    [Fact]
+    public void Repeats_that_follow_each_other_are_one_and_runs_that_do_are_one()
+    {
+        var mesh = PlaceGen.Of([PlaceGen.Dc, PlaceGen.Space]);
+        var builder = new PlaceSequenceBuilder();
+        builder.AddTimes(mesh, 3);
+        builder.AddTimes(mesh, 4);
+        builder.Add(PlaceGen.Sc, 2);
+        builder.Add(PlaceGen.Sc, 3);
+        builder.Add(PlaceSequence.Of(PlaceGen.Sc, 4));
+        var places = builder.Build();
+        Assert.Equal([(2, 7), (1, 1)], places.Segments.Select(segment => (segment.Unit.Count, segment.Times)));
+        Assert.Equal(9, places.Segments[1].Count);
+    }
+
+    [Fact]
+    public void Nothing_none_times_and_less_than_nothing_add_nothing()
+    {
+        var builder = new PlaceSequenceBuilder();
+        builder.Add(PlaceGen.Dc, 0);
+        builder.Add(PlaceGen.Dc, -1);
+        builder.AddTimes(PlaceGen.Of([PlaceGen.Dc]), 0);
+        builder.AddTimes(PlaceGen.Of([PlaceGen.Dc]), -1);
+        builder.AddTimes(PlaceSequence.Empty, 5);
+        Assert.Same(PlaceSequence.Empty, builder.Build());
+        Assert.Same(PlaceSequence.Empty, PlaceSequence.Of(PlaceGen.Dc, 0));
+        Assert.Same(PlaceSequence.Empty, PlaceSequence.Of(PlaceGen.Dc, -1));
+    }
+
+    [Fact]
+    public void The_same_places_written_down_alike_are_equal_and_one_more_or_another_is_not()
+    {
+        static PlaceSequence Mesh(int times, Place space)
+        {
+            var builder = new PlaceSequenceBuilder();
+            builder.AddTimes(PlaceGen.Of([PlaceGen.Dc, space]), times);
+            return builder.Build();
+        }
+
+        Assert.Equal(Mesh(3, PlaceGen.Space), Mesh(3, PlaceGen.Space));
+        Assert.Equal(Mesh(3, PlaceGen.Space).GetHashCode(), Mesh(3, PlaceGen.Space).GetHashCode());
+        Assert.NotEqual(Mesh(3, PlaceGen.Space), Mesh(4, PlaceGen.Space));
+        Assert.NotEqual(Mesh(3, PlaceGen.Space), Mesh(3, PlaceGen.Sc));
+        Assert.NotEqual(PlaceSequence.Of(PlaceGen.Dc, 3), PlaceSequence.Of(PlaceGen.Dc, 4));
+        Assert.False(PlaceSequence.Empty.Equals(null));
+    }
 }

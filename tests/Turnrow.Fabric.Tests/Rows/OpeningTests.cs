@@ -73,4 +73,36 @@ public sealed class OpeningTests
         Assert.Equal([(PlaceKind.TurningChain, 1), (PlaceKind.Stitch, 4)], tops.Kinds().Select(k => (k.Place.Kind, k.Count)));
         Assert.Equal(Say.Plain(5), Openings.MarkFirst(Say.Plain(5), Uncounted(Say.Stitches(5)), PlaceKind.TurningChain));
     }
+
+    [Fact]
+    public void What_needs_no_chain_has_none()
+    {
+        Assert.Equal(new Opening(StitchBook.Slip, 0, false, 0, 0), Of(Work.Plain(StitchBook.Slip, Amount.Once), new Chains(2)));
+        Assert.Equal(new Opening(null, 0, false, 0, 0), Of());
+        Assert.Equal(new Opening(null, 0, false, 0, 0), Of(new Skip(4)));
+    }
+
+    [Fact]
+    public void Only_a_space_straight_after_one_stitch_is_made_in_one_with_the_chain()
+    {
+        Assert.Equal(new Opening(StitchBook.Double, 3, true, 0, 0), Of(Say.Stitches(1)));
+        Assert.Equal(new Opening(StitchBook.Double, 3, true, 0, 0), Of(Say.Stitches(1), Say.Stitches(4), new Chains(2)));
+        Assert.Equal(new Opening(StitchBook.Double, 3, true, 0, 0), Of(Work.Increase(StitchBook.Double, 1), new Chains(2)));
+        Assert.Equal(new Opening(StitchBook.Double, 3, true, 0, 0), Of(Say.Stitches(Amount.Across), new Chains(2)));
+    }
+
+    [Fact]
+    public void What_takes_two_and_makes_two_is_no_decrease() =>
+        Assert.Equal(3, Of(new Work(StitchBook.Double, 2, 2, Amount.Once, Target.Next, HookInto.BothLoops)).Chains);
+
+    [Fact]
+    public void Chains_that_a_row_begins_with_stand_over_all_of_its_foundation() =>
+        Assert.Equal(new Opening(null, 20, false, 2, 0), Openings.OfChains([new Chains(3), new Skip(20)], TurnRule.CustomOf, 20));
+
+    [Fact]
+    public void Where_nothing_is_made_or_a_space_is_made_first_no_place_is_the_chain_s()
+    {
+        Assert.Equal(PlaceSequence.Empty, Openings.MarkFirst(PlaceSequence.Empty, Of(Say.Stitches(1)), PlaceKind.TurningChain));
+        Assert.Equal(Say.Of((Say.Space(2), 1), (Say.Dc, 1)), Openings.MarkFirst(Say.Of((Say.Space(2), 1), (Say.Dc, 1)), Of(Say.Stitches(1)), PlaceKind.TurningChain));
+    }
 }

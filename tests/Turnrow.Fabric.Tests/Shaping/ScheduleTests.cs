@@ -37,4 +37,19 @@ public sealed class ScheduleTests
 
     [Fact]
     public void Huge_numbers_end_at_once() => Assert.Empty(Rows(20_000, int.MaxValue, new Frequency(int.MaxValue, 0, int.MaxValue)));
+
+    [Fact]
+    public void No_times_is_never_and_not_for_ever()
+    {
+        Assert.Equal([4, 8], Rows(20, 0, new Frequency(2, 0, 0), new Frequency(4, 0, 2)));
+        Assert.Equal(8, new Schedule(0, [new(2, 0, 0), new(4, 0, 2)]).RowsNeeded());
+    }
+
+    [Fact]
+    public void By_turns_one_may_be_every_row()
+    {
+        Assert.Equal([3, 4, 7, 8], Rows(8, 0, new Frequency(3, 1, 4)));
+        Assert.Equal(8, new Schedule(0, [new(3, 1, 4)]).RowsNeeded());
+        Assert.Equal(22, new Schedule(0, [new(3, 1, 11)]).RowsNeeded() - 1);
+    }
 }

@@ -84,4 +84,41 @@ public sealed class TaperSolverTests
 
         return TaperSolver.MostChanges(taper) == there && TaperSolver.Solve(taper) is null == taper.Changes > there;
     });
+
+    [Fact]
+    public void As_many_changes_as_rows_are_one_in_every_row() =>
+        Assert.Equal([new Frequency(1, 0, 18)], TaperSolver.Solve(_plain with { Changes = 18, Rows = 18 })!.Frequencies);
+
+    [Fact]
+    public void By_turns_as_many_short_as_long_alternate_to_the_end()
+    {
+        Assert.Equal([new Frequency(3, 4, 6)], TaperSolver.Solve(_plain with { Changes = 6, Rows = 21, ByTurns = true })!.Frequencies);
+        Assert.Equal([new Frequency(4, 3, 6)], TaperSolver.Solve(_plain with { Changes = 6, Rows = 21, ByTurns = true, LongerFirst = true })!.Frequencies);
+        Assert.Equal([new Frequency(3, 4, 4), new Frequency(3, 0, 2)], TaperSolver.Solve(_plain with { Changes = 6, Rows = 20, ByTurns = true })!.Frequencies);
+    }
+
+    [Fact]
+    public void No_change_at_all_has_no_frequency_and_keeps_all_rows_plain()
+    {
+        var schedule = TaperSolver.Solve(_plain with { Rows = 10 })!;
+        Assert.Equal(10, schedule.After);
+        Assert.Empty(schedule.Frequencies);
+    }
+
+    [Fact]
+    public void Where_more_is_kept_plain_than_there_is_nothing_fits()
+    {
+        var taper = _plain with { Changes = 1, Rows = 10, PlainFirst = 8, PlainLast = 8 };
+        Assert.Null(TaperSolver.Solve(taper));
+        Assert.Equal(0, TaperSolver.MostChanges(taper));
+        Assert.Equal(0, TaperSolver.MostChanges(taper with { EveryOtherRow = true }));
+    }
+
+    [Fact]
+    public void On_right_side_rows_alone_the_intervals_are_two_rows_apart()
+    {
+        var schedule = TaperSolver.Solve(_plain with { Changes = 3, Rows = 10, EveryOtherRow = true })!;
+        Assert.Equal([new Frequency(2, 0, 1), new Frequency(4, 0, 2)], schedule.Frequencies);
+        Assert.Equal([1, 5, 9], schedule.RowsWithin(10));
+    }
 }

@@ -16,6 +16,7 @@ public sealed class TurnRuleTests
     [InlineData("dc", 3, false, 20, 23, 4)]
     [InlineData("tr", 4, true, 20, 23, 5)]
     [InlineData("dtr", 5, true, 20, 24, 6)]
+    [InlineData("trtr", 6, true, 20, 25, 7)] // by the same rule: common practice
     public void Twenty_stitches_need_so_many_chains_and_so_many_chains_give_twenty(
         string stitch, int length, bool counts, int stitches, int chains, int firstIn)
     {

@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 using Xunit;
 
@@ -66,4 +67,12 @@ public sealed class RowFaultTests
 
     [Fact]
     public void The_words_before_the_fault_are_known() => Assert.Equal(2, RowWorker.Work([Say.Stitches(1), new Chains(2), Say.Stitches(9)], Say.Plain(4)).Words.Count);
+
+    [Fact]
+    public void A_fault_in_each_of_a_kind_is_where_its_word_begins()
+    {
+        var together = new Work(StitchBook.Double, 2, 1, Amount.Once, new Target(Aim.EachOfKind, Say.AnySpace), HookInto.BothLoops);
+        var fault = Say.Bad(Say.Mesh(3), Say.Stitches(1), together);
+        Assert.Equal((RowFaultKind.RepeatDoesNotComeOut, 2, 1, 1), (fault.Kind, fault.Needed, fault.There, fault.Before));
+    }
 }

@@ -135,4 +135,53 @@ public sealed class RowWordsTests
 
     [Fact]
     public void Across_nothing_is_nothing() => Assert.Equal(4, Say.Good(Say.Plain(4), Say.Stitches(4), Say.Stitches(Amount.Across)).Stitches);
+
+    [Fact]
+    public void Leaving_none_leaves_all_to_what_follows() => Assert.Equal(5, Say.Good(Say.Plain(5), new Leave(0), Say.Stitches(5)).Stitches);
+
+    [Fact]
+    public void Leaving_none_is_not_leaving_all() => Assert.Equal((RowFaultKind.LeftOver, 5), Say.Bad(Say.Plain(5), new Leave(0)) is var fault ? (fault.Kind, fault.There) : default);
+
+    [Fact]
+    public void In_each_of_a_kind_that_is_not_there_nothing_is_worked_and_nothing_passed()
+    {
+        var row = Say.Good(Say.Plain(4), Say.In(Aim.EachOfKind, Say.AnySpace), Say.Stitches(4));
+        Assert.Equal((0, 0, 0), Assert.IsType<Work>(row.Words[0]) is var each ? (each.Amount.Times, each.Passed, each.PassedBefore) : default);
+    }
+
+    [Fact]
+    public void In_each_space_knows_what_it_passed_and_what_of_it_came_first()
+    {
+        var below = Say.Of((Say.Dc, 3), (Say.Space(2), 1), (Say.Dc, 2), (Say.Space(2), 1), (Say.Dc, 1));
+        var row = Say.Good(below, Say.In(Aim.EachOfKind, Say.AnySpace), Say.In(Aim.Same), Say.Stitches(1));
+        Assert.Equal((2, 5, 3), Assert.IsType<Work>(row.Words[0]) is var each ? (each.Amount.Times, each.Passed, each.PassedBefore) : default);
+    }
+
+    [Fact]
+    public void Two_together_in_each_space_halve_the_spaces() => Assert.Equal(
+        3, Say.Good(Say.Mesh(4), new Work(StitchBook.Double, 2, 1, Amount.Once, new Target(Aim.EachOfKind, Say.AnySpace), HookInto.BothLoops), Say.In(Aim.Last)).Stitches);
+
+    [Fact]
+    public void In_each_may_stay_away_from_all_there_is() => Assert.Equal(
+        9, Say.Good(Say.Mesh(4), Say.In(Aim.EachOfKind) with { Target = Say.EachUntil(9) }, Say.In(Aim.EachOfKind) with { Target = Say.EachUntil(0) }).Stitches);
+
+    [Fact]
+    public void A_group_in_each_space_comes_as_often_as_there_are_spaces()
+    {
+        var shell = new Group([Say.Stitches(2), new Chains(1), Say.Stitches(3)], new Target(Aim.EachOfKind, Say.AnySpace));
+        var row = Say.Good(Say.Of((Say.Dc, 3), (Say.Space(2), 1), (Say.Dc, 2), (Say.Space(2), 1), (Say.Dc, 1)), shell, Say.In(Aim.Same), Say.In(Aim.Last));
+        Assert.Equal((2, 5, 3), Assert.IsType<Group>(row.Words[0]) is var group ? (group.Times, group.Passed, group.PassedBefore) : default);
+        Assert.Equal((12, 2), (row.Stitches, Say.SpacesOf(row)));
+    }
+
+    [Fact]
+    public void The_first_may_stand_behind_chains() => Assert.Equal(5, Say.Good(Say.Plain(5), new Chains(3), Say.In(Aim.First), Say.Stitches(4)).Stitches);
+
+    [Fact]
+    public void Going_to_the_next_space_of_three_passes_over_stitches() =>
+        Assert.Equal(1, Say.Good(Say.Of((Say.Dc, 2), (Say.Sc, 1), (Say.Space(3), 1)), Say.In(Aim.NextOfKind, Say.SpaceOf(3))).Stitches);
+
+    [Fact]
+    public void Going_to_each_space_of_three_passes_over_other_spaces() => Assert.Equal(
+        2, Say.Good(Say.Of((Say.Space(2), 1), (Say.Space(3), 1), (Say.Space(2), 1), (Say.Space(3), 1)), Say.In(Aim.EachOfKind, Say.SpaceOf(3))).Stitches);
 }

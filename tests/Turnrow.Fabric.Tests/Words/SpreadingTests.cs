@@ -11,6 +11,8 @@ namespace Turnrow.Fabric.Tests.Words;
 /// </summary>
 public sealed class SpreadingTests
 {
+    private static readonly Work _increase = Work.Increase(StitchBook.Double, 1);
+
     // Sources: 51 + 4, 112 + 16: woolpackyarn.com, "calculating where to place the increases"; 40 + 4: Dummies, "how to increase at
     // several points in the same row"; 60 + 6: neasesneedlework.com; 100 + 16, 140 + 21, 48 + 12, 100 - 16: a published lesson "How to
     // increase / decrease evenly" (seen as a repost); 55 - 17: papermoonknits.com, "Math Monday: decreasing, part II"; 30 - 10: a knitting
@@ -105,4 +107,27 @@ public sealed class SpreadingTests
         Repeat repeat => Enumerable.Repeat(repeat.Words, repeat.Amount.Count).SelectMany(w => w).OfType<Work>(),
         _ => [(Work)word],
     });
+
+    [Fact]
+    public void The_longer_gaps_lie_in_the_middle() => Assert.Equal(
+        [
+            Say.Stitches(2), _increase, Say.Stitches(4), _increase, Say.Stitches(5),
+            Say.Times(Amount.Of(2), _increase, Say.Stitches(4)), _increase, Say.Stitches(2),
+        ],
+        Spreading.Over(new Spread(StitchBook.Double, 5), 26));
+
+    [Fact]
+    public void Without_gaps_they_stand_side_by_side()
+    {
+        Assert.Equal([3, 3, 1], Spreading.Over(new Spread(StitchBook.Double, 7), 7)!.Select(word => Assert.IsType<Work>(word).Amount.Count));
+        Assert.Equal([1, 2, 1], Spreading.Over(new Spread(StitchBook.Double, -4), 8)!.Select(word => Assert.IsType<Work>(word).Amount.Count));
+        Assert.All(Spreading.Over(new Spread(StitchBook.Double, -4), 8)!, word => Assert.Equal(2, Assert.IsType<Work>(word).Takes));
+    }
+
+    [Fact]
+    public void One_alone_stands_in_the_middle() =>
+        Assert.Equal([Say.Stitches(3), _increase, Say.Stitches(3)], Spreading.Over(new Spread(StitchBook.Double, 1), 7));
+
+    [Fact]
+    public void One_that_takes_all_there_is_stands_alone() => Assert.Equal([_increase], Spreading.Over(new Spread(StitchBook.Double, 1), 1));
 }

@@ -18,6 +18,10 @@ public sealed class WordReversalTests
             var back = RowWorker.Work(reversed, below.Reversed());
             Assert.Null(back.Fault);
             Assert.Equal(WordGen.Flat(row.Tops.Reversed()), WordGen.Flat(back.Tops));
+            // And each stitch goes where it went.
+            var made = WorkedPlaces.Of(row.Words, below);
+            Assert.Equal(WordGen.Flat(row.Tops), made.Select(m => m.Top));
+            Assert.Equal(WorkedPlaces.Turned(made, below.Count), WorkedPlaces.Of(back.Words, below.Reversed()));
         }, iter: 20_000, threads: 1, print: static x => $"{string.Join("; ", x.Item1.Select(w => w.ToString()))} over {string.Join(" ", WordGen.Flat(x.Item2))}");
 
     [Fact]

@@ -59,8 +59,8 @@ public class FoldingTests
     public void A_repeat_names_the_last_rows_or_earlier_ones_in_order()
     {
         var panel = Panel("begin with 10 stitches\nrow 1 RS: sc across\nrow: hdc across\nrow: sc across\nrow: hdc across\nrepeat rows 3 to 4, 3 more times\nrow: sc across\nrow: sc across\nrepeat rows 2 to 3, 2 more times");
-        Assert.Contains("Rows 5-10: Repeat the last 2 rows 3 more times. [10 hdc in each row]", panel, StringComparison.Ordinal);
-        Assert.Contains("Rows 13-16: Repeat Rows 2-3 in order, 2 times. [10 sc in each row]", panel, StringComparison.Ordinal);
+        Assert.Contains("Rows 5-10: Repeat the last 2 rows 3 more times. [10 hdc]", panel, StringComparison.Ordinal);
+        Assert.Contains("Rows 13-16: Repeat Rows 2-3 in order, 2 times. [10 sc]", panel, StringComparison.Ordinal);
     }
 
     private static string Panel(string lines) => Written.Piece($"pattern \"P\"\nturn hdc: ch 2 does not count\npiece panel\n{lines}");

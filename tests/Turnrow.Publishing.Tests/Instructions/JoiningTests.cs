@@ -31,7 +31,7 @@ public class JoiningTests
         const string Ends = "pattern \"P\"\npiece panel\nbegin with 10 stitches\nright edge is front\nrow 1 RS: hdc across\nstraight 4 rows\nfasten off\n";
         var band = Written.Piece(Ends + "piece band picked up along panel front and panel left edge: 3 sc per 2 rows", piece: "Band");
         Assert.Contains(
-            "2 sc in same row-end, sc in next row-end, 2 sc in next row-end, sc in next row-end, 2 sc in next row-end, then along the left edge of Panel from its last row back to Row 1, sc in next row-end, [2 sc in next row-end, sc in next row-end] 2 times. [15 sc]",
+            "2 sc in same row-end, [sc in next row-end, 2 sc in next row-end] 2 times, then along the left edge of Panel from its last row back to Row 1, sc in next row-end, [2 sc in next row-end, sc in next row-end] 2 times. [15 sc]",
             band, StringComparison.Ordinal);
     }
 
@@ -46,7 +46,7 @@ public class JoiningTests
     public void Between_two_parts_the_last_row_is_what_they_leave()
     {
         var band = Written.Piece(Panel.Replace("fasten off", "piece a from panel: 3 stitches at right edge\nrow: hdc across\nfasten off\npiece b from panel: 3 stitches at left edge\nrow: hdc across\nfasten off", StringComparison.Ordinal) + "piece band picked up along panel last row: sc", piece: "Band");
-        Assert.StartsWith("With RS facing, join yarn with sl st at the sts left unworked in the last row of Panel, in the first of them.\nRow 1 (RS): Ch 1 (does not count as a st), sc in same st, sc in each of next 3 sts. [4 sc]", band, StringComparison.Ordinal);
+        Assert.StartsWith("With RS facing, join yarn with sl st at the sts left unworked in the last row of Panel, in the one nearest the right edge.\nRow 1 (RS): Ch 1 (does not count as a st), sc in same st, sc in each of next 3 sts. [4 sc]", band, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -56,6 +56,25 @@ public class JoiningTests
     {
         var text = Written.Of(Panel + $"piece band picked up along panel neck: 3 sc per 2 rows\n{more}fasten off\nseam band right edge with band left edge");
         Assert.Contains(expected, text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("right", "slip-stitched sts at the right edge (arm) of Panel, in the outermost of them", "RS")]
+    [InlineData("left", "sts left unworked at the left edge (arm) of Panel, in the outermost of them", "WS")]
+    public void Stitches_left_at_a_step_are_called_what_the_maker_sees(string hand, string expected, string side)
+    {
+        var step = Panel.Replace("straight 7 rows", "row: hdc across\nfrom here both edges are arm\nleave 2 at both edges\nstraight 5 rows", StringComparison.Ordinal);
+        var band = Written.Piece(step + $"piece band picked up along panel {hand} arm{(side == "WS" ? ", WS facing" : string.Empty)}: 2 sc in each row, 1 sc in each st", piece: "Band");
+        Assert.StartsWith($"With {side} facing, join yarn with sl st at the {expected}.", band, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_edge_sewn_to_itself_is_folded()
+    {
+        var text = Written.Of(Panel + "seam panel neck, first 3 rows, with panel neck, last 3 rows");
+        Assert.Contains(
+            "Fold Panel across, RS out, so that the two parts of this edge lie together. Match them row for row, Row 1 of Panel with Row 8 of Panel, and so on to Row 3 of Panel with Row 6 of Panel. Sew them together. Leave Rows 4-5 of Panel open.",
+            text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -61,7 +61,7 @@ public class OpeningTests
     {
         var panel = Panel("begin with 25 stitches\nrow 1 RS: (dc, ch 1, skip 1) until 1 remain, dc");
         Assert.Equal(
-            "Ch 28.\nRow 1 (RS): Dc in 6th ch from hook (skipped 5 ch count as 1 dc, ch 1 and 1 skipped ch), ch 1, skip next ch, [dc in next ch, ch 1, skip next ch] 10 times, dc in next ch. [13 dc, 12 ch-1 sps]\nFasten off.",
+            "Ch 28.\nRow 1 (RS): Dc in 6th ch from hook (skipped 5 ch count as 1 dc, ch 1 and 1 skipped ch), ch 1, skip next ch, [dc in next ch, ch 1, skip next ch] 10 times, dc in last ch. [13 dc, 12 ch-1 sps]\nFasten off.",
             panel);
     }
 

@@ -16,7 +16,24 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
             return RowEnds(Piece(end), end.Groups["edge"].Value, from, end.Groups["way"].Value, end.Groups["to"].Success ? end.Groups["to"].Value : from);
         }
 
-        return Along(FirstOfThem().Replace(text, string.Empty).TrimEnd('.'));
+        var start = FirstOfThem().Match(text);
+        var along = text.TrimEnd('.');
+        if (start.Success)
+        {
+            along = text[..start.Index];
+            if (start.Groups["end"].Success && start.Groups["end"].Value == "right" != rightSide) throw new Misread("she would go from left to right");
+            if (start.Groups["most"].Success && start.Groups["most"].Value != FirstAtStep(along)) throw new Misread($"the first that she meets is not the {start.Groups["most"].Value}");
+        }
+
+        return Along(along);
+    }
+
+    // Going up an edge a step that narrows is met from outside, one that widens from inside.
+    private string FirstAtStep(string text)
+    {
+        var step = AtStep().Match(text);
+        var goesUp = rightSide == (Called(step.Groups["edge"].Value) == Side.Right);
+        return goesUp == (step.Groups["what"].Value == "added ch") ? "innermost" : "outermost";
     }
 
     /// <summary>`the armhole edge of Back from Row 9 up to its last row`, and what else lies along an edge.</summary>
@@ -28,7 +45,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
             return RowEnds(Piece(rows), rows.Groups["edge"].Value, from, rows.Groups["way"].Value, rows.Groups["to"].Success ? rows.Groups["to"].Value : from);
         }
 
-        if (AtStep().Match(text) is { Success: true } step) return Step(Piece(step), step.Groups["edge"].Value, step.Groups["what"].Value == "added ch");
+        if (AtStep().Match(text) is { Success: true } step) return Step(Piece(step), step.Groups["edge"].Value, step.Groups["what"].Value);
         if (Open().Match(text) is { Success: true } open) return Between(Piece(open));
         if (LastRow().Match(text) is { Success: true } last) return Top(Piece(last));
         if (Beginning().Match(text) is { Success: true } beginning) return Foot(Piece(beginning));
@@ -46,11 +63,14 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         return [.. rows.Select(_ => new Place(Seen.RowEnd))];
     }
 
-    private List<Place> Step(ReadPiece piece, string name, bool added)
+    private List<Place> Step(ReadPiece piece, string name, string what)
     {
         var side = Called(name);
+        var added = what == "added ch";
         var parts = piece.Edge(side).Where(part => part.Lies == (added ? Lies.AddedChain : Lies.LeftStitches)).ToList();
         if (parts.Count != 1) throw new Misread($"the {side} edge of {piece.Title} has {parts.Count} steps like that");
+        var slipped = !added && piece.Rows[parts[0].Row - 1].StartsAt == side && piece.Rows[parts[0].Row - 1].Made[0].Seen == Seen.SlipStitch;
+        if (slipped != (what == "slip-stitched sts")) throw new Misread($"at this step there are {(slipped ? "sl sts" : "no sl sts")}");
         walked.Add($"{piece.Title}, {side}, {(added ? "added" : "left")} {parts[0].Count}");
         return [.. Enumerable.Repeat(added ? new Place(Seen.Chain) : new Place(Seen.Stitch, "?"), parts[0].Count)];
     }
@@ -97,13 +117,13 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     [GeneratedRegex($@"^the {Edge}, in the end of (?<from>{Row})(?:; work along the edge from there (?<way>up|back) to (?<to>{Row}))?\.$")]
     private static partial Regex InTheEndOf();
 
-    [GeneratedRegex(@", in (?:the first of them|its first (?:st|ch) at the (?:right|left) edge)(?=\.$)")]
+    [GeneratedRegex(@", in (?:the one nearest the (?<end>right|left) edge|the (?<most>outermost|innermost) of them|its first (?:st|ch) at the (?<end>right|left) edge)\.$")]
     private static partial Regex FirstOfThem();
 
     [GeneratedRegex($@"^the {Edge} (?:from|at) (?<from>{Row})(?: (?<way>up|back) to (?<to>{Row}))?$")]
     private static partial Regex Rows();
 
-    [GeneratedRegex($@"^the (?<what>sts left unworked|added ch) at the {Edge}$")]
+    [GeneratedRegex($@"^the (?<what>sts left unworked|slip-stitched sts|added ch) at the {Edge}$")]
     private static partial Regex AtStep();
 
     [GeneratedRegex(@"^the sts left unworked in the last row of (?<piece>.+)$")]

@@ -38,5 +38,5 @@ internal sealed record PublishedText(
         return new PublishedText(uk, sizes.Count > 0 ? sizes : [""], notes, [.. parts.Select(p => new PublishedPart(p.Title, p.IsPiece, p.Paragraphs))]);
     }
 
-    private static bool IsJoining(string section) => section.StartsWith("Joining", StringComparison.Ordinal);
+    private static bool IsJoining(string section) => section == "Finishing" || section.StartsWith("Joining", StringComparison.Ordinal);
 }

@@ -20,7 +20,9 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         var first = new SeamEdge(seam.Groups["piece1"].Value, seam.Groups["edge1"].Value.ToLowerInvariant());
         var second = new SeamEdge(seam.Groups["piece2"].Value, seam.Groups["edge2"].Value.ToLowerInvariant());
         var text = seam.Groups["text"].Value;
-        if (!text.StartsWith("Lay the two edges side by side, RS of both up. ", StringComparison.Ordinal)) throw new Misread("how the edges lie is not said");
+        var folded = text.StartsWith($"Fold {first.Piece} across, RS out, so that the two parts of this edge lie together. ", StringComparison.Ordinal);
+        if (folded != (first == second)) throw new Misread("an edge is joined to itself by a fold, and no other way");
+        if (!folded && !text.StartsWith("Lay the two edges side by side, RS of both up. ", StringComparison.Ordinal)) throw new Misread("how the edges lie is not said");
         return Met(first, second, text) with { Rate = Rated(text, stitches), Open = [.. Opened(text)] };
     }
 
@@ -37,7 +39,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         if (Leave().Match(text) is not { Success: true } leave) yield break;
         for (var i = 0; i < leave.Groups["piece"].Captures.Count; i++)
         {
-            var rows = leave.Groups["rows"].Captures[i].Value.Split(" and ").SelectMany(span =>
+            var rows = leave.Groups["rows"].Captures[i].Value.Split([" and ", ", "], StringSplitOptions.None).SelectMany(span =>
             {
                 var ends = span[(span.IndexOf(' ', StringComparison.Ordinal) + 1)..].Split('-').Select(Number.Of).ToArray();
                 return Enumerable.Range(ends[0], ends[^1] - ends[0] + 1);
@@ -95,7 +97,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     [GeneratedRegex(@" Join yarn and work (?<n>\d+) (?<stitch>\w+) in (?:each|every (?<per>\d+)) (?<unit>row|st)s? through both edges\. Fasten off\.")]
     private static partial Regex Worked();
 
-    [GeneratedRegex(@" Leave (?:(?: and )?(?<rows>Rows? \d+(?:-\d+)?(?: and Rows? \d+(?:-\d+)?)?) of (?<piece>.+?))+ open\.$")]
+    [GeneratedRegex(@" Leave (?:(?: and )?(?<rows>Rows? \d+(?:-\d+)?(?:(?:,| and) Rows? \d+(?:-\d+)?)*) of (?<piece>.+?))+ open\.$")]
     private static partial Regex Leave();
 
     [GeneratedRegex(@"Match the end of Row (?<a>\d+) of (?<p1>.+?) with the end of Row (?<b>\d+) of (?<p2>.+?)\.")]

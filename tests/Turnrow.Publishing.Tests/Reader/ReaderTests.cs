@@ -46,6 +46,15 @@ public sealed partial class ReaderTests
         Assert.Empty(ReadBack.Differences(pattern, WrittenInstructions.Write(pattern, Terms.US)));
     }
 
+    [Fact]
+    public void A_strip_that_is_folded_and_sewn_to_itself_reads_back()
+    {
+        var pattern = Compilation.Of(new SourceText("tote.turnrow", Tote)).Pattern;
+        Assert.Equal(0, pattern.Errors);
+        Assert.Empty(ReadBack.Differences(pattern, WrittenInstructions.Write(pattern, Terms.US)));
+        Assert.Empty(ReadBack.Differences(pattern, WrittenInstructions.Write(pattern, Terms.UK)));
+    }
+
     /// <summary>The reader would be worth nothing if it read whatever stands there.</summary>
     [Fact]
     public void A_number_that_is_one_off_is_noticed()
@@ -87,6 +96,24 @@ public sealed partial class ReaderTests
           row: dc in each st and sp
           row: (dc, ch 1, skip 1) until 1 remain, dc
           row: dc, (ch 1, dc in next dc) across
+        """;
+
+    // Shells: the rows of a round have the same total, of other kinds.
+    private const string Tote = """
+        pattern "Tote"
+        terms US
+        sizes S, M
+        piece strip
+          begin with 19 (25) stitches
+          both edges are side
+          row 1 RS: sc across
+          row 2: sc, (skip 2, 5 dc in next, skip 2, sc in next) across
+          row 3: dc 3, sc, (skip 2, 5 dc in next, skip 2, sc) until 3 remain, dc 3
+          repeat rows 2 to 3, 6 (8) more times
+          row: sc across
+        seam strip right side, first 6 rows, with strip right side, last 6 rows
+        seam strip left side, last 5 rows, with strip left side, rows 3 to 7: 1 sc in each row
+        weave in ends
         """;
 
     // Numbers, but not those of a length, which the maker measures and does not count.

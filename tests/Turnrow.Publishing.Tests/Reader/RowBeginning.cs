@@ -84,9 +84,20 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
     private List<Place> Standing(bool counts, int chains, int top, string stitch, int space)
     {
         StandsForFirst = counts;
+        Beside(counts);
         if (!counts) return [];
         var place = new Place(Seen.TurningChain, stitch, chains, top);
         return space > 0 ? [place, new Place(Seen.Space, Chains: space)] : [place];
+    }
+
+    // After sl sts a ch that stands for a st is in the last one's place. One that does not may rise from it, and then the first st goes into
+    // the same place or into the next: that has to be said.
+    private void Beside(bool counts)
+    {
+        if (ground.JoinedAt >= 0 || steps.OfType<WorkInto>().FirstOrDefault(s => s.Stitch == "sl st") is not { } slip) return;
+        var left = slip.Remarks.Any(remark => remark is "nothing else goes in this" or "nothing else goes in these");
+        if (counts && left) throw new Misread("the ch is in the place of the last sl st, and nothing is to go in that");
+        if (!counts && !left) doubts.Add("whether the first st goes into the last sl st's place or beside it");
     }
 
     private Match? Together() => steps.SelectMany(step => step.Remarks).Select(remark => TogetherRemark().Match(remark)).FirstOrDefault(m => m.Success);

@@ -33,6 +33,6 @@ public static class BegunTwice
     internal static Diagnostic At(TextSpan span, string piece) =>
         new(Kind, span, $"{piece} has begun already")
         {
-            Help = "take this line out; or, if it begins another piece, open that with a line `piece` above it",
+            Help = "take this line out; or, if another piece begins here, put its line `piece` above this one",
         };
 }

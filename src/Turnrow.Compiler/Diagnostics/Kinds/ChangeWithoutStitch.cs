@@ -38,7 +38,7 @@ public static class ChangeWithoutStitch
             ? $"no stitch is named in this row: of which is this `{word}`?"
             : $"the row has {Findings.Join(stitches)}: of which is this `{word}`?")
         {
-            Help = $"name the stitch in front of it: `{(stitches.Count == 0 ? "dc" : stitches[0])} {word}`",
+            Help = $"name the stitch in front of it: {(stitches.Count == 0 ? $"`dc {word}`" : string.Join(" or ", stitches.Take(3).Select(s => $"`{s} {word}`")))}",
             Mends = [.. stitches.Take(3).Select(s => new Mend($"write `{s} {word}`", new TextSpan(span.Start, 0), s + " "))],
         };
     }

@@ -1,6 +1,6 @@
 using Turnrow.Compiler.Values;
 using Turnrow.Syntax.Diagnostics;
-using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -47,13 +47,28 @@ public static class ExpectEqual
             seam front foundation with back foundation
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Value?[] left, Value?[] right) =>
-        new(Kind, span, $"these are not the same: {Text(context, left[sizes[0]]!.Value)} and {Text(context, right[sizes[0]]!.Value)}{context.Findings.InSize(sizes[0])}")
+    internal static Diagnostic At(Context context, ExpectEqualStatement expect, int[] sizes, Value?[] left, Value?[] right)
+    {
+        var (one, other) = (left[sizes[0]]!.Value, right[sizes[0]]!.Value);
+        var said = expect.Left is PieceExpression || expect.Right is PieceExpression
+            ? $"{Said(context, expect.Left, one)}, and {Said(context, expect.Right, other)}"
+            : $"{Text(context, one)} and {Text(context, other)}";
+        return new(Kind, expect.Span, $"these are not the same: {said}{context.Findings.InSize(sizes[0])}")
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => $"{Text(context, left[i]!.Value)} and {Text(context, right[i]!.Value)}")] : [],
             Help = "one of the two is not what you expect: look at the lines that it comes from",
         };
+    }
+
+    private static string Said(Context context, ExpressionSyntax expression, Value value) => expression switch
+    {
+        PieceExpression { Quantity: PieceQuantity.Rows } piece when !value.IsLength => $"{piece.Piece.Text} has {Counted.Rows((int)value.Number.Floor())}",
+        PieceExpression piece when !value.IsLength => $"the last row of {piece.Piece.Text} has {Counted.Stitches((int)value.Number.Floor())}",
+        NameExpression name => $"{name.Name.Text} is {Text(context, value)}",
+        CalculationExpression => $"the calculation makes {Text(context, value)}",
+        _ => $"the number here is {Text(context, value)}",
+    };
 
     private static string Text(Context context, Value value) => value.IsLength ? context.Length(value.Number) : value.Number.ToString();
 }

@@ -1,5 +1,8 @@
+using Turnrow.Fabric.Numbers;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
+using static System.FormattableString;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -35,8 +38,14 @@ public static class FixesConflict
               row 1 RS: dc across
             """));
 
-    internal static Diagnostic At(TextSpan span) =>
-        new(Kind, span, "no number can be this and also what is asked before it")
+    internal static Diagnostic At(TextSpan span, Allowed before, CountFix asked) =>
+        new(Kind, span, Invariant($"what is asked before this allows only {before.From}, {before.From + (long)before.Every}, {before.From + (2L * before.Every)} and so on, and {(asked == CountFix.Multiple ? "this allows none of them" : $"none of them is {(asked == CountFix.Odd ? "odd" : "even")}")}"))
+        {
+            Help = "take one of the two out",
+        };
+
+    internal static Diagnostic OfRows(TextSpan span, bool odd) =>
+        new(Kind, span, $"what is asked before this takes an {(odd ? "even" : "odd")} number of rows from here, and this takes an {(odd ? "odd" : "even")} one")
         {
             Help = "take one of the two out",
         };

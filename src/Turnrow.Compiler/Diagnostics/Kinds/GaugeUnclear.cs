@@ -38,8 +38,10 @@ public static class GaugeUnclear
             """));
 
     internal static Diagnostic At(TextSpan span, IReadOnlyList<string> stitches, bool rows) =>
-        new(Kind, span, $"the pattern has a gauge for {Findings.Join(stitches)}, and by which to count is not said")
+        new(Kind, span, $"the pattern has a gauge for {Findings.Join(stitches)}, and this does not say which of them to count by")
         {
-            Help = $"name the stitch before the word: `{stitches[0]} {(rows ? "rows" : "stitches")}`",
+            Help = $"name the stitch that is worked there before the word: {OneOf([.. stitches.Select(s => $"`{s} {(rows ? "rows" : "stitches")}`")])}",
         };
+
+    private static string OneOf(IReadOnlyList<string> words) => string.Join(", ", words.Take(words.Count - 1)) + " or " + words[^1];
 }

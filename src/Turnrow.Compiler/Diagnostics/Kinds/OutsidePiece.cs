@@ -29,8 +29,8 @@ public static class OutsidePiece
             """));
 
     internal static Diagnostic At(TextSpan span) =>
-        new(Kind, span, "this line belongs in a piece, and none is open here")
+        new(Kind, span, "this line belongs in a piece, and no piece begins above it")
         {
-            Help = "open one with a line above it, such as `piece back`",
+            Help = "begin one with a line above it, such as `piece back`",
         };
 }

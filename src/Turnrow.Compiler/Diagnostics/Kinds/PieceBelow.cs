@@ -36,11 +36,11 @@ public static class PieceBelow
             """));
 
     internal static Diagnostic At(TextSpan span, string name, TextSpan later) =>
-        new(Kind, span, span == later ? $"`{name}` can't begin from itself" : $"`{name}` is opened further down, so it is not there yet")
+        new(Kind, span, span == later ? $"`{name}` can't begin from itself" : $"`{name}` begins further down, so it is not there yet")
         {
             Help = span == later
                 ? "begin it with chains of its own, or from another piece"
                 : $"move the lines of `{name}` above this one",
-            Related = span == later ? [] : [new Related(later, $"`{name}` is opened here")],
+            Related = span == later ? [] : [new Related(later, $"`{name}` begins here")],
         };
 }

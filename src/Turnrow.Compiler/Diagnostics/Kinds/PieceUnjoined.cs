@@ -14,7 +14,8 @@ public static class PieceUnjoined
         """
         This piece is neither joined to another by a seam, nor picked up along one, nor does a part of it go on. In a garment that mostly
         means that a seam was forgotten, and the maker would be left with a sleeve in her hand. Write the `seam` line. If the piece is
-        really by itself, like a belt, leave it: this is only a reminder.
+        really by itself, like a belt, leave it: this is only a reminder. Once `weave in ends` says that the pattern is whole, the same is said of
+        several pieces that are joined to each other and to none of the others.
         """,
         SmallPattern.With("Cushion",
             """
@@ -54,5 +55,11 @@ public static class PieceUnjoined
         new(Kind, span, $"{name} is joined to no other piece")
         {
             Help = "write a `seam` line that joins it; if it is worn by itself, leave it so",
+        };
+
+    internal static Diagnostic Group(TextSpan span, IReadOnlyList<string> names, string others) =>
+        new(Kind, span, $"{Findings.Join(names)} are joined to each other, and to nothing that is joined to {others}")
+        {
+            Help = "write a `seam` line that joins them; if the pattern is for two things, leave it so",
         };
 }

@@ -1,5 +1,6 @@
 using Turnrow.Compiler.Pieces;
 using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
@@ -52,12 +53,13 @@ public static class RowLength
         var there = first.Fault.There;
         var end = new TextSpan(span.End, 0);
         var last = first.Plan is WordsPlan { Words: [.., Work { Target.Aim: Aim.Next } work] } ? context.Word(work.Stitch) : null;
+        var own = context.Word(OwnStitch(first.Plan.WordsFrom(first.Start)) ?? StitchBook.Single);
         var leave = new Mend("leave them", end, ", leave the rest");
         return new(Kind, span, Invariant($"{Counted.Stitches(there)} {(there == 1 ? "is" : "are")} left over at the end of row {first.Row} of {piece.Name}{context.Findings.InSize(sizes[0])}"))
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = [.. ledger, .. InEach(context, "left over: ", sizes, failureOf)],
-            Help = $"work them (`{last ?? "dc"} across`), or say that they stay unworked (`leave the rest`)",
+            Help = $"work them (`{own} across`), or say that they stay unworked (`leave the rest`)",
             Mends = last is null ? [leave] : [new Mend("work them", end, $", {last} across"), leave],
         };
     }
@@ -72,6 +74,20 @@ public static class RowLength
             Ledger = [.. ledger, .. InEach(context, "there: ", sizes, failureOf)],
             Help = "work fewer, or look at the rows before: one of them may make too few",
         };
+    }
+
+    // The last stitch that the row is made of, however deep in repeats and groups it stands.
+    private static Stitch? OwnStitch(IReadOnlyList<Word> words)
+    {
+        var open = new Stack<Word>(words);
+        while (open.TryPop(out var word))
+        {
+            if (word is Work work) return work.Stitch;
+            if (word is Spread spread) return spread.Stitch;
+            foreach (var inner in word switch { Repeat repeat => repeat.Words, Group group => group.Words, _ => [] }) open.Push(inner);
+        }
+
+        return null;
     }
 
     private static string[] InEach(Context context, string title, int[] sizes, Func<int, RowFailure> failureOf) =>

@@ -40,7 +40,7 @@ public static class RowNumber
     {
         var next = piece.Builders[sizes[0]].RowCount + 1;
         var all = Array.ConvertAll(piece.Builders, b => b.RowCount + 1);
-        return new(Kind, span, Invariant($"the next row of {piece.Name} is row {next}{context.Findings.InSize(sizes[0])}, not row {said[sizes[0]]}"))
+        return new(Kind, span, Invariant($"the next row of {piece.Name} is row {next}{context.Findings.InSizes(sizes, i => (all[i], said[i]))}, not row {said[sizes[0]]}"))
         {
             Sizes = context.Findings.Names(sizes),
             Help = Array.TrueForAll(all, n => n == next) ? Invariant($"write row {next}, or `row` without a number for the next one") : "the sizes are at different rows here: write `row` without a number for the next one",

@@ -35,10 +35,10 @@ public static class ScheduleTooLong
             """));
 
     internal static Diagnostic At(Context context, TextSpan span, int[] sizes, Func<int, long> needed, Func<int, int> there) =>
-        new(Kind, span, Invariant($"this needs {Counted.Rows(needed(sizes[0]))}, and there are {there(sizes[0])}{context.Findings.InSize(sizes[0])}"))
+        new(Kind, span, Invariant($"this needs {Counted.Rows(needed(sizes[0]))}, and there are {there(sizes[0])}{context.Findings.InSizes(sizes, i => (needed(i), there(i)))}"))
         {
             Sizes = context.Findings.Names(sizes),
-            Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => Invariant($"needs {needed(i)}, has {there(i)}"))] : [],
+            Ledger = context.Findings.Unlike(sizes, i => Invariant($"needs {needed(i)}, has {there(i)}")),
             Help = "give it more rows, shape oftener, or fewer times",
         };
 }

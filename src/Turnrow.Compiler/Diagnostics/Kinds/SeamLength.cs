@@ -50,12 +50,14 @@ public static class SeamLength
     internal static Diagnostic At(Context context, BoundWalk first, BoundWalk second, int[] sizes, Func<int, Seam> of)
     {
         var one = of(sizes[0]);
-        return new(Kind, first.Span.To(second.Span), $"{first.Piece.Name} has {Of(one.First)} along this seam, and {second.Piece.Name} has {Of(one.Second)}{context.Findings.InSize(sizes[0])}")
+        return new(Kind, first.Span.To(second.Span), $"{first.Piece.Name} has {Of(one.First)} along this seam, and {second.Piece.Name} has {Of(one.Second)}{context.Findings.InSizes(sizes, Lengths)}")
         {
             Sizes = context.Findings.Names(sizes),
-            Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => $"{Of(of(i).First)} to {Of(of(i).Second)}")] : [],
+            Ledger = context.Findings.Unlike(sizes, Lengths),
             Help = Open(first, second, one) + "make one piece longer or shorter, or say `, easing` if one edge is to be eased into the other",
         };
+
+        string Lengths(int size) => $"{Of(of(size).First)} to {Of(of(size).Second)}";
     }
 
     // Where only rows differ, the longer piece can leave some open.

@@ -50,6 +50,7 @@ public static class SeamOrderWrong
     internal static Diagnostic At(TextSpan span, bool opposite, Hand first, Hand second) =>
         new(Kind, span, $"{Edges(first, second)} can only lie side by side in {(opposite ? "opposite" : "the same")} row order")
         {
+            Mends = [opposite ? new Mend("write `in opposite order`", span, "in opposite order") : new Mend("write `in the same order`", span, "in the same order")],
             Help = opposite
                 ? "write `in opposite order` (the first row of one meets the last row of the other), or take the other edge of one piece"
                 : "write `in the same order` (first row meets first row), or take the other edge of one piece",

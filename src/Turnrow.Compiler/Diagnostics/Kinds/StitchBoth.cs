@@ -36,7 +36,7 @@ public static class StitchBoth
     internal static Diagnostic At(StitchItem item) =>
         new(Kind, item.Span, "this says at once how many stitches go into one place and in how many places they are")
         {
-            Help = "`3 dc in next` puts three in one place, `dc 3` puts one in each of three; two in each of three are `(2 dc in next) 3 times`",
+            Help = "`3 dc in next` puts three in one place, `dc 3` puts one in each of three; two in each of three are `(2 dc in next) 3 times`; two in the last one are `2 dc in last`",
             Mends = item is { Before: null, Change: null, Words: [var stitch], Amount: CountAmount { Count: NumberExpression number } amount, Place: { } place }
                 ?
                 [

@@ -12,8 +12,8 @@ public static class UnknownPiece
         "TR0204",
         Severity.Error,
         """
-        This line begins from a piece, mirrors it or joins it, and no line opens a piece of that name. The line can't be used before, and
-        a part or a seam of the garment would be missing. Look for a slip of spelling in the name; it is written here exactly as behind
+        This line begins from a piece, mirrors it, joins it or says what it measures, and no line opens a piece of that name. The line can't be
+        used before, and a part or a seam of the garment would be missing. Look for a slip of spelling in the name; it is written here exactly as behind
         `piece`.
 
         Tip: a name of two words needs a hyphen, `left-front`.

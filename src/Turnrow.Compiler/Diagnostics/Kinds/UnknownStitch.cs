@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 
@@ -14,7 +15,7 @@ public static class UnknownStitch
         """
         A word stands where a stitch should, and no stitch is called so in the terms of this pattern. Until it is known how many stitches
         below it takes and how many it makes, the row can't be counted. Look for a slip of spelling first. Stitches are written by their
-        abbreviation: `ch`, `sl st`, `sc`, `hdc`, `dc`, `tr`, `dtr` in US terms; several drawn together are `dc2tog`, `dc3tog` and so on.
+        abbreviation: `ch`, `sl st`, `sc`, `hdc`, `dc`, `tr`, `dtr`, `trtr` in US terms; several drawn together are `dc2tog`, `dc3tog` and so on.
 
         Tip: `inc` and `dec` need no stitch in front of them if the row has only one kind.
         """,
@@ -33,9 +34,18 @@ public static class UnknownStitch
               row 2: dc across
             """));
 
-    internal static Diagnostic At(TextSpan span, string word, IEnumerable<string> known)
+    internal static Diagnostic At(TextSpan span, string word, IReadOnlyList<StitchName> known)
     {
-        var stitches = known.ToList();
+        if (known.FirstOrDefault(s => IsNamed(s, word)) is { } meant)
+        {
+            return new(Kind, span, $"`{word}` is not a stitch as it is written here")
+            {
+                Help = $"stitches are written by their abbreviation: `{meant.Abbreviation}`",
+                Mends = [new Mend($"write {meant.Abbreviation}", span, meant.Abbreviation)],
+            };
+        }
+
+        var stitches = known.Select(static s => s.Abbreviation).ToList();
         if (PrintHabits.InRow(word) is { } habit) return new(Kind, span, $"`{word}` is not a stitch") { Help = habit };
         var near = Spelling.Nearest(word, stitches);
         return new(Kind, span, $"`{word}` is not a stitch")
@@ -44,4 +54,9 @@ public static class UnknownStitch
             Mends = near is null ? [] : [new Mend($"write {near}", span, near)],
         };
     }
+
+    // `treble` for a treble; a word that only begins the name, as `double` does, could be several.
+    private static bool IsNamed(StitchName stitch, string word) =>
+        string.Equals(stitch.Name, word, StringComparison.OrdinalIgnoreCase)
+        || string.Equals(stitch.Name, word + " crochet", StringComparison.OrdinalIgnoreCase);
 }

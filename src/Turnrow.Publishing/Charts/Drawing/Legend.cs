@@ -86,4 +86,12 @@ internal sealed class Legend
         var entry = new LegendEntry(sign, stitch, hook, count);
         if (_known.Add(entry)) _entries.Add(entry);
     }
+
+    /// <summary>Adds a sign that is explained once, with the first number that is known of it as the sample.</summary>
+    public void AddOnce(LegendSign sign, int sample)
+    {
+        var at = _entries.FindIndex(entry => entry.Sign == sign);
+        if (at < 0) Add(sign, count: sample);
+        else if (_entries[at].Count == 0) _entries[at] = _entries[at] with { Count = sample };
+    }
 }

@@ -103,23 +103,23 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms)
                 Marks.Cut(ink, middle + new Point(5, 0), towardsRight: false);
                 break;
             default:
-                Drawn(entry.Sign, middle, ink);
+                Drawn(entry, middle, ink);
                 break;
         }
 
         ink.WriteTo(svg);
     }
 
-    private void Drawn(LegendSign sign, Point middle, Ink ink)
+    private void Drawn(LegendEntry entry, Point middle, Ink ink)
     {
-        switch (sign)
+        switch (entry.Sign)
         {
             case LegendSign.Sides:
                 svg.Open("rect").With("x", middle.X - 20).With("y", middle.Y - 9).With("width", 40.0).With("height", 18.0)
                     .With("fill", "#e4e4e4").Close();
                 break;
             case LegendSign.Number:
-                svg.Open("text").With("x", middle.X).With("y", middle.Y + 4.5).With("font-size", TextSize).With("text-anchor", "middle").Text("(77)").Close();
+                svg.Open("text").With("x", middle.X).With("y", middle.Y + 4.5).With("font-size", TextSize).With("text-anchor", "middle").Text(entry.Count > 0 ? $"({entry.Count.ToString(CultureInfo.InvariantCulture)})" : "(?)").Close();
                 break;
             case LegendSign.Fold:
                 foreach (var x in (ReadOnlySpan<double>)[-16, 16])

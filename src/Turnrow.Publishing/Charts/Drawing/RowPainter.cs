@@ -82,7 +82,7 @@ internal sealed class RowPainter(Sheet sheet)
         var name = row.Row.Number.ToString(CultureInfo.InvariantCulture) + (row.Row.RightSide ? " RS" : " WS");
         var beside = row.StandingChains > 0 && !row.ChainIsStitch ? BesideChain : Beside;
         sheet.Write(Outside(toRight, beside), middle, ChartScale.Label, toRight ? "start" : "end", name, bold: true);
-        sheet.Legend.Add(LegendSign.Number);
+        sheet.Legend.AddOnce(LegendSign.Number, row.Row.Work?.Stitches ?? 0);
         sheet.Legend.Add(LegendSign.Sides);
         var room = cutAfter ? Beside + CutRoom : Beside;
         sheet.Write(Outside(!toRight, room), middle, TextInFold, toRight ? "end" : "start", CountOf(row.Row));

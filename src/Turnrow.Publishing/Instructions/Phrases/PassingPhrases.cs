@@ -26,13 +26,20 @@ internal sealed record SkipChainTop(bool Beginning) : Phrase
 }
 
 /// <summary>Slip stitches at a row's beginning to get past stitches.</summary>
-internal sealed record SlipOverPlaces(Sized<int> Count) : Phrase
+/// <param name="Count">Over how many.</param>
+/// <param name="AllAreLeft">True if the row begins behind the last of them, not in its place: where the chain does not count a maker can't tell.</param>
+internal sealed record SlipOverPlaces(Sized<int> Count, bool AllAreLeft = false) : Phrase
 {
-    protected override Phrase? Join(Phrase other) => other is SlipOverPlaces slip ? new SlipOverPlaces(Count.And(slip.Count)) : null;
+    protected override Phrase? Join(Phrase other) =>
+        other is SlipOverPlaces slip && slip.AllAreLeft == AllAreLeft ? this with { Count = Count.And(slip.Count) } : null;
 
-    protected override string Text(Wording words) => Count.All(static n => n == 1)
-        ? $"{words.SlipStitch} in first {words.St}"
-        : $"{words.SlipStitch} in each of first {PlaceName.AnyStitch.Counted(Count, words)}";
+    protected override string Text(Wording words)
+    {
+        var one = Count.All(static n => n == 1);
+        var places = one ? $"first {words.St}" : $"each of first {PlaceName.AnyStitch.Counted(Count, words)}";
+        var left = AllAreLeft ? $" (nothing else goes in {(one ? "this" : "these")})" : string.Empty;
+        return $"{words.SlipStitch} in {places}{left}";
+    }
 }
 
 /// <summary>Slip stitches to the first space: it is worked in from there.</summary>

@@ -12,11 +12,12 @@ namespace Turnrow.Publishing.Instructions.Phrases;
 /// <param name="Last">Of row-ends, the row in whose end it stops; else 0.</param>
 /// <param name="PieceRows">Rows of the piece.</param>
 /// <param name="Forwards">True from the first row to the last (of a last row or foundation: from the right edge to the left).</param>
+/// <param name="Slipped">True of stitches left at a step if slip stitches lie over them: a maker would look in vain for unworked ones.</param>
 internal sealed record EdgeStretch(
-    string Piece, string? Edge, Hand? Hand, Fabric.Pieces.StretchKind Kind, Sized<int> First, Sized<int> Last, Sized<int> PieceRows, bool Forwards)
+    string Piece, string? Edge, Hand? Hand, Fabric.Pieces.StretchKind Kind, Sized<int> First, Sized<int> Last, Sized<int> PieceRows, bool Forwards, bool Slipped)
 {
     public EdgeStretch? And(EdgeStretch other) =>
-        Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind && Forwards == other.Forwards
+        Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind && Forwards == other.Forwards && Slipped == other.Slipped
             ? this with { First = First.And(other.First), Last = Last.And(other.Last), PieceRows = PieceRows.And(other.PieceRows) }
             : null;
 
@@ -26,6 +27,7 @@ internal sealed record EdgeStretch(
         Fabric.Pieces.StretchKind.LastRow => $"the last row of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.OpenStitches => $"the {words.Sts} left unworked in the last row of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.Foundation => $"the beginning edge of {Names.Title(Piece)}",
+        Fabric.Pieces.StretchKind.LeftStitches when Slipped => $"the slip-stitched {words.Sts} at {Named}",
         Fabric.Pieces.StretchKind.LeftStitches => $"the {words.Sts} left unworked at {Named}",
         Fabric.Pieces.StretchKind.AddedChain => $"the added {words.Ch} at {Named}",
         _ => Named,
@@ -40,7 +42,10 @@ internal sealed record EdgeStretch(
             Fabric.Pieces.StretchKind.RowEnds => $"the end of {RowIn(First)}",
             Fabric.Pieces.StretchKind.LastRow => $"its first {words.St} at the {end} edge",
             Fabric.Pieces.StretchKind.Foundation => $"its first {words.Ch} at the {end} edge",
-            _ => "the first of them",
+            Fabric.Pieces.StretchKind.OpenStitches => $"the one nearest the {end} edge",
+            // Up an edge a step inwards is met at its outer end, a step outwards at its inner end; down an edge the other way round.
+            Fabric.Pieces.StretchKind.LeftStitches => $"the {(Forwards ? "outermost" : "innermost")} of them",
+            _ => $"the {(Forwards ? "innermost" : "outermost")} of them",
         };
     }
 

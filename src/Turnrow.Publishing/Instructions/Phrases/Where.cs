@@ -101,12 +101,16 @@ internal sealed record SamePlace(PlaceName Place) : Where
     public override string Written(Wording words) => $"same {Place.One(words)}";
 }
 
-/// <summary>The row's last place.</summary>
-internal sealed record LastPlace(PlaceName Place) : Where
+/// <summary>The row's last places: <c>last dc</c>, <c>each of last 3 dc</c>.</summary>
+internal sealed record LastPlaces(Sized<int> Count, PlaceName Place) : Where
 {
-    public override Where? And(Where other) => other is LastPlace where && Place.And(where.Place) is { } place ? new LastPlace(place) : null;
+    public override Where? And(Where other) => other is LastPlaces where && Place.And(where.Place) is { } place
+        ? new LastPlaces(Count.And(where.Count), place)
+        : null;
 
-    public override string Written(Wording words) => $"last {Place.One(words)}";
+    public override string Written(Wording words) => Count.All(static n => n == 1)
+        ? $"last {Place.One(words)}"
+        : $"each of last {Place.Counted(Count, words)}";
 }
 
 /// <summary>The top of a chain that stands for a stitch.</summary>

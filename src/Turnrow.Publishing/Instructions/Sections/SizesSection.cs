@@ -8,6 +8,8 @@ namespace Turnrow.Publishing.Instructions.Sections;
 /// <summary>The sizes, the measurements they are made for, and what the finished pieces measure.</summary>
 internal static class SizesSection
 {
+    private static readonly string[] UnitsOfCounts = ["-rows", "-stitches", "-sts"];
+
     public static IEnumerable<string> Write(Pattern pattern, SizeNames names)
     {
         var made = pattern.Measures.Select(m => Line(m.Name, m.Centimetres, pattern.InInches)).ToList();
@@ -57,25 +59,40 @@ internal static class SizesSection
     // What was asked for is told where the whole stitches come out at another length in print.
     private static string Fitted(FittedCount count, bool inInches)
     {
-        var line = Line(count.Name, count.Measured, inInches);
+        var line = Line(MeasuredName(count.Name), count.Measured, inInches);
         var asked = Sized.Over(count.Asked);
         return Lengths.Own(asked, inInches) == Lengths.Own(Sized.Over(count.Measured), inInches)
             ? line
             : $"{line}; planned: {Lengths.Own(asked, inInches)}";
     }
 
+    // A count of rows that is called so is a length in print: `armhole-rows` is how long the armhole is.
+    private static string MeasuredName(string name) =>
+        UnitsOfCounts.FirstOrDefault(unit => name.Length > unit.Length && name.EndsWith(unit, StringComparison.OrdinalIgnoreCase)) is { } unit
+            ? name[..^unit.Length]
+            : name;
+
     private static IEnumerable<string> Pieces(Pattern pattern)
     {
         foreach (var piece in pattern.Pieces)
         {
             var parts = new List<string>();
-            if (InSizes(piece, p => WidestOf(p, pattern.Gauges)) is { } widths)
-                parts.Add($"{Lengths.Both(widths, pattern.InInches)} wide{(IsStraight(piece) ? string.Empty : " at its widest")}");
-            if (InSizes(piece, p => pattern.Gauges.HeightOf(p.Rows)) is { } heights)
-                parts.Add($"{Lengths.Both(heights, pattern.InInches)} long");
+            var widths = InSizes(piece, p => pattern.Gauges.WidestOf(p.Rows)?.Width);
+            var heights = InSizes(piece, p => pattern.Gauges.HeightOf(p.Rows));
+            var isBand = IsBand(piece, widths, heights);
+            if (widths is not null)
+                parts.Add($"{Lengths.Both(widths, pattern.InInches)} {(isBand ? "long" : IsStraight(piece) ? "wide" : "wide at its widest")}");
+            if (heights is not null)
+                parts.Add($"{Lengths.Both(heights, pattern.InInches)} {(isBand ? "deep" : "long")}");
             if (parts.Count > 0) yield return $"- {Names.Title(piece.Name)}: {string.Join(", ", parts)}";
         }
     }
+
+    // What is picked up along an edge and wider than long is a band to its maker: its rows are as long as the edge, and it is deep.
+    private static bool IsBand(PieceInSizes piece, Sized<Rational>? widths, Sized<Rational>? heights) =>
+        widths is not null && heights is not null
+        && piece.InSizes.All(static p => p.Start is PickUpStart)
+        && widths.Values.Zip(heights.Values).All(static pair => pair.First > pair.Second);
 
     private static Sized<Rational>? InSizes(PieceInSizes piece, Func<Piece, Rational?> measure)
     {
@@ -91,19 +108,4 @@ internal static class SizesSection
 
     private static bool IsStraight(PieceInSizes piece) =>
         piece.InSizes.All(static p => p.Rows.All(r => r.Work?.Stitches == p.Rows[0].Work?.Stitches));
-
-    private static Rational? WidestOf(Piece piece, GaugeBook gauges)
-    {
-        Rational? widest = null;
-        object? last = null;
-        foreach (var row in piece.Rows)
-        {
-            if (row.Work is not null && ReferenceEquals(row.Work, last)) continue;
-            if (gauges.WidthOf(row) is not { } width) return null;
-            if (widest is null || width > widest) widest = width;
-            last = row.Work;
-        }
-
-        return widest;
-    }
 }

@@ -41,6 +41,7 @@ internal static class WorkSection
     private static string Heading(List<PatternItem> items, int at)
     {
         if (items[at] is PieceInSizes) return at == 0 ? "## Instructions" : "## Instructions, continued";
-        return items.Skip(at).Any(static i => i is PieceInSizes) ? "## Joining" : "## Joining and finishing";
+        if (items.Skip(at).Any(static i => i is PieceInSizes)) return "## Joining";
+        return items.Skip(at).Any(static i => i is SeamInSizes) ? "## Joining and finishing" : "## Finishing";
     }
 }

@@ -26,8 +26,42 @@ internal static class PickUpTeller
             foreach (var leg in legs) rounds.Along(leg);
         }
 
-        return new RowDescription(new([before]), new(phrases), PhraseList.None);
+        return new RowDescription(new([before]), new(Rounded(phrases)), PhraseList.None);
     }
+
+    // A customary rate makes a pair of the same numbers each time that the rows' stitches come round: pairs that follow each other are one repeat.
+    private static List<Phrase> Rounded(List<Phrase> phrases)
+    {
+        var rounded = new List<Phrase>();
+        for (var at = 0; at < phrases.Count;)
+        {
+            var times = PairsFrom(phrases, at);
+            if (times < 2)
+            {
+                rounded.Add(phrases[at++]);
+                continue;
+            }
+
+            rounded.Add(new Repeated(new([phrases[at], phrases[at + 1]]), Sized.Of(times)));
+            at += 2 * times;
+        }
+
+        return rounded;
+    }
+
+    private static int PairsFrom(List<Phrase> phrases, int at)
+    {
+        var times = 0;
+        for (var i = at; i + 1 < phrases.Count && IsNext(phrases[i]) && IsNext(phrases[i + 1]); i += 2)
+        {
+            if (!phrases[i].Equals(phrases[at]) || !phrases[i + 1].Equals(phrases[at + 1])) break;
+            times++;
+        }
+
+        return times;
+    }
+
+    private static bool IsNext(Phrase phrase) => phrase is StitchesIn { Where: NextPlaces };
 
     // Row-ends of one edge that follow each other are one stretch to the maker, whatever the rows' stitch is.
     private static List<List<PickUpLeg>> Stretches(IReadOnlyList<PickUpLeg> walk)
@@ -63,8 +97,13 @@ internal static class PickUpTeller
             ? (leg.Stretch.FirstRow, legs[^1].Stretch.LastRow)
             : (leg.Stretch.LastRow, legs[^1].Stretch.FirstRow);
         return new EdgeStretch(
-            leg.Piece.Name, leg.Stretch.Name, leg.Hand, leg.Stretch.Kind, Sized.Of(first), Sized.Of(last), Sized.Of(leg.Piece.Rows.Count), leg.Upwards);
+            leg.Piece.Name, leg.Stretch.Name, leg.Hand, leg.Stretch.Kind, Sized.Of(first), Sized.Of(last), Sized.Of(leg.Piece.Rows.Count), leg.Upwards, IsSlipped(leg));
     }
+
+    // The row behind the step begins where the step is: then it got past the stitches by slip stitches.
+    private static bool IsSlipped(PickUpLeg leg) =>
+        leg.Stretch.Kind == StretchKind.LeftStitches && leg.Stretch.FirstRow < leg.Piece.Rows.Count
+        && leg.Piece.Rows[leg.Stretch.FirstRow] is { Begins: RowBegins.Turned } row && row.StartsAt == leg.Hand;
 
     // Stitches a place, in rounds of as many places as the rate is given for; the larger numbers come first. What is said of several
     // stretches together goes on from one to the next in the middle of a round.

@@ -72,7 +72,7 @@ internal static class RowTeller
             before.Add(new ChainOn(Sized.Of(place.Work.Opening.Chains), start.Edge, row.StartsAt));
         if (row.End is not { Adds: true } end) return;
         var last = place.Work.Below.Count - end.Count - 1;
-        Where at = last >= 0 && place.Places.TopAt(last) is { } top ? top : new LastPlace(PlaceName.AnyStitch);
+        Where at = last >= 0 && place.Places.TopAt(last) is { } top ? top : new LastPlaces(Sized.Of(1), PlaceName.AnyStitch);
         before.Add(new SeparateChain(Sized.Of(end.Count), end.Edge, place.EdgeName(row.StartsAt), row.EndsAt, at));
     }
 

@@ -38,7 +38,7 @@ internal static class UncountedOpening
         if (row.Row.Begins == RowBegins.Joined) return ChainAt.Joined;
         if (row.Row.Start is not { Adds: false } left) return ChainAt.Turn;
         teller.Phrases.Add(new Turn());
-        teller.Phrases.Add(new SlipOverPlaces(Sized.Of(left.Count)));
+        teller.Phrases.Add(new SlipOverPlaces(Sized.Of(left.Count), AllAreLeft: true));
         teller.AtFirst = false;
         return ChainAt.LastSlip;
     }

@@ -170,13 +170,16 @@ internal sealed class WordTeller(RowContext row)
         {
             var stretch = _places.Take(left);
             left -= stretch.Count;
-            var where = stretch is { Count: 1, Top: null, Added: false } && work.Makes > 1 && IsAtEnd
-                ? new LastPlace(stretch.Name)
+            var where = stretch is { Top: null, Added: false } && IsLast(work)
+                ? new LastPlaces(Sized.Of(stretch.Count), stretch.Name)
                 : WhereOf(stretch, work.Amount, left);
             Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
             AtFirst = false;
         }
     }
+
+    // A number of stitches that ends the row is said to be its last ones; the first ones are called so even then.
+    private bool IsLast(Work work) => IsAtEnd && (work.Makes > 1 ? work.Amount.Times == 1 : !AtFirst && work.Amount.Reach == Reach.Fixed);
 
     private Where WhereOf(PlaceStretch stretch, Amount amount, int leftOfWord)
     {
@@ -305,7 +308,7 @@ internal sealed class WordTeller(RowContext row)
         var stretch = _places.Take(1);
         if (stretch.Top is { } top) return top;
         // The last stitch of a part is not the last that is there.
-        return row.IsFirstOfPart ? new NextPlaces(Sized.Of(1), stretch.Name, AtFirst) : new LastPlace(stretch.Name);
+        return row.IsFirstOfPart ? new NextPlaces(Sized.Of(1), stretch.Name, AtFirst) : new LastPlaces(Sized.Of(1), stretch.Name);
     }
 
     // Told time by time, but times that meet the same places are told once.

@@ -49,6 +49,19 @@ public static class UnexpectedWord
             Help = "write `skip 1`, or `skip 2` for the next two",
         };
 
+    internal static Diagnostic ChainFromHook(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; which chain the first stitch goes into is worked out")
+        {
+            Help = "the row on a foundation reads `dc across` or `dc in each ch`",
+        };
+
+    internal static Diagnostic SecondWord(TextSpan span, string text, string first, TextSpan between) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; a name is one word")
+        {
+            Help = $"write `{Quote.Short($"{first}-{text}")}`",
+            Mends = [new Mend($"write `{Quote.Short($"{first}-{text}")}`", between, "-")],
+        };
+
     internal static Diagnostic Unit(TextSpan span, string text, string unit) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; units are `cm`, `mm`, `m`, `in` and `yd`")
         {

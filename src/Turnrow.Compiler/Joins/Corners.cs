@@ -1,0 +1,122 @@
+using Turnrow.Compiler.Pieces;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+
+namespace Turnrow.Compiler.Joins;
+
+/// <summary>
+/// Which points of the pieces' edges are one point, in one size: because a part goes on from there, a seam ends there, or stitches were picked
+/// up from there. A point is how far it is round its piece, from the foundation's right end up the right edge, along the last row, down the
+/// left edge; that is the way in which one picks up with the right side facing.
+/// </summary>
+internal sealed class Corners(PieceBook book, int size)
+{
+    private readonly Dictionary<(PieceState, int), (PieceState, int)> _same = [];
+    private int _pieces;
+    private int _seams;
+
+    /// <summary>True if the second walk begins where the first ends, or if that is not known. All pieces so far must be complete.</summary>
+    public bool Meet(BoundWalk first, BoundWalk second, bool rightSide)
+    {
+        for (; _pieces < book.All.Count; _pieces++) AddBeginning(book.All[_pieces]);
+        for (; _seams < book.Seams.Count; _seams++) AddSeam(book.Seams[_seams].First, book.Seams[_seams].Second);
+        if (Ends(first) is not { } a || Ends(second) is not { } b) return true;
+        return rightSide
+            ? Find((first.Piece, a.To)) == Find((second.Piece, b.From))
+            : Find((first.Piece, a.From)) == Find((second.Piece, b.To));
+    }
+
+    // Two edges that lie side by side run against each other.
+    private void AddSeam(BoundWalk first, BoundWalk second)
+    {
+        if (Ends(first) is not { } a || Ends(second) is not { } b) return;
+        Join((first.Piece, a.From), (second.Piece, b.To));
+        Join((first.Piece, a.To), (second.Piece, b.From));
+    }
+
+    private void AddBeginning(PieceState piece)
+    {
+        var made = piece.Finished[size];
+        var leftEnd = Length(made.Right) + made.LastStitches + Length(made.Left);
+        if (made.Start is PartStart part && book.Find(part.Base.Name) is { } from)
+        {
+            var right = Length(from.Finished[size].Right) + part.FromRight;
+            Join((piece, 0), (from, right));
+            Join((piece, leftEnd), (from, right + part.Count));
+        }
+        else if (made.Start is PickUpStart { RightSide: true, Walk: [var first, .., var last] })
+        {
+            if (PointOf(first) is { } begins) Join((piece, 0), begins.From);
+            if (PointOf(last) is { } ends) Join((piece, leftEnd), ends.To);
+        }
+    }
+
+    private ((PieceState, int) From, (PieceState, int) To)? PointOf(PickUpLeg leg) =>
+        book.Find(leg.Piece.Name) is { } piece && leg.Hand is { } hand && Ends(piece.Finished[size], hand, [leg.Stretch]) is { } ends
+            ? ((piece, ends.From), (piece, ends.To))
+            : null;
+
+    private (int From, int To)? Ends(BoundWalk walk)
+    {
+        if (walk.Piece.EdgesInDoubt || walk.Sides[size] is not { Stretches: [var stretch, ..] } side) return null;
+        var piece = walk.Piece.Finished[size];
+        if (piece.Top is null) return null;
+        if (side.Hand is { } hand) return Ends(piece, hand, side.Stretches);
+        var (right, top) = (Length(piece.Right), piece.LastStitches);
+        if (stretch.Kind == StretchKind.Foundation) return (right + top + Length(piece.Left), 0);
+        if (stretch.Kind == StretchKind.LastRow) return (right, right + top);
+        var (open, shut) = Open(walk.Piece, top);
+        return (right + open, right + shut);
+    }
+
+    // Between the parts that go on from a last row, or beside them.
+    private (int From, int To) Open(PieceState piece, int top)
+    {
+        var (from, to) = (0, top);
+        foreach (var (_, right, count) in piece.Taken)
+        {
+            if (right[size] <= from) from = Math.Max(from, right[size] + count[size]);
+        }
+
+        foreach (var (_, right, count) in piece.Taken)
+        {
+            if (right[size] >= from && right[size] + count[size] >= to) to = Math.Min(to, right[size]);
+        }
+
+        return (from, to);
+    }
+
+    private static (int From, int To)? Ends(Piece piece, Hand hand, IReadOnlyList<Stretch> stretches)
+    {
+        if (stretches.Count == 0 || Position(piece.At(hand), stretches[0]) is not { } low || Position(piece.At(hand), stretches[^1]) is not { } last) return null;
+        var high = last + stretches[^1].Count;
+        if (hand == Hand.Right) return (low, high);
+        var leftEnd = Length(piece.Right) + piece.LastStitches + Length(piece.Left);
+        return (leftEnd - high, leftEnd - low);
+    }
+
+    private static int? Position(EdgeWalk edge, Stretch part)
+    {
+        var passed = 0;
+        foreach (var stretch in edge.Stretches)
+        {
+            if (stretch.Kind == part.Kind && stretch.Name == part.Name && stretch.FirstRow <= part.FirstRow && part.LastRow <= stretch.LastRow)
+                return passed + part.FirstRow - stretch.FirstRow;
+            passed += stretch.Count;
+        }
+
+        return null;
+    }
+
+    private static int Length(EdgeWalk edge) => edge.Stretches.Sum(s => s.Count);
+
+    private void Join((PieceState, int) one, (PieceState, int) other) => _same[Find(one)] = Find(other);
+
+    private (PieceState, int) Find((PieceState, int) point)
+    {
+        var found = point;
+        while (_same.TryGetValue(found, out var next) && next != found) found = next;
+        if (found != point) _same[point] = found;
+        return found;
+    }
+}

@@ -1,0 +1,65 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Pieces;
+using Turnrow.Fabric.Pieces;
+
+namespace Turnrow.Compiler.Joins;
+
+/// <summary>
+/// Looks whether a whole pattern falls apart into groups of pieces that are joined to one another and to no other. Two that mirror each other are a
+/// pair, as mittens are.
+/// </summary>
+internal static class PieceGroups
+{
+    public static void Add(Context context, PieceBook book)
+    {
+        var groups = GroupsOf(book);
+        var first = groups.Find(g => g.Count > 1);
+        foreach (var group in groups)
+        {
+            if (group.Count < 2 || group == first || IsMirrored(book, group)) continue;
+            context.Findings.Add(PieceUnjoined.Group(group[0].Span, [.. group.Select(p => p.Name)], first![0].Name));
+        }
+    }
+
+    private static bool IsMirrored(PieceBook book, List<PieceState> group) =>
+        group.Exists(piece => book.MirrorOf(piece.Name) is { } mirror && !group.Contains(mirror));
+
+    private static List<List<PieceState>> GroupsOf(PieceBook book)
+    {
+        var joined = new Dictionary<PieceState, List<PieceState>>();
+        foreach (var piece in book.All) joined[piece] = [];
+        foreach (var piece in book.All)
+        {
+            foreach (var name in BeganFrom(piece.Finished[0].Start))
+            {
+                if (book.Find(name) is { } other) Join(piece, other);
+            }
+        }
+
+        foreach (var (first, second) in book.Seams) Join(first.Piece, second.Piece);
+        var groups = new List<List<PieceState>>();
+        var seen = new HashSet<PieceState>();
+        foreach (var piece in book.All)
+        {
+            if (!seen.Add(piece)) continue;
+            var group = new List<PieceState> { piece };
+            for (var i = 0; i < group.Count; i++) group.AddRange(joined[group[i]].Where(seen.Add));
+            groups.Add(group);
+        }
+
+        return groups;
+
+        void Join(PieceState one, PieceState other)
+        {
+            joined[one].Add(other);
+            joined[other].Add(one);
+        }
+    }
+
+    private static IEnumerable<string> BeganFrom(PieceStart? start) => start switch
+    {
+        PartStart part => [part.Base.Name],
+        PickUpStart pickUp => pickUp.Walk.Select(leg => leg.Piece.Name).Distinct(),
+        _ => [],
+    };
+}

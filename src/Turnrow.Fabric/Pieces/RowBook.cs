@@ -1,0 +1,36 @@
+using Turnrow.Fabric.Stitches;
+
+namespace Turnrow.Fabric.Pieces;
+
+/// <summary>
+/// The rows that were worked for any piece and size of a pattern: fronts that mirror each other and sizes that are near each other have
+/// most rows in common. Rows turned by other rules are other rows.
+/// </summary>
+public sealed class RowBook
+{
+    private readonly List<(Dictionary<Stitch, TurnRule> Rules, RowCache Rows)> _byRules = [];
+
+    internal RowCache For(Dictionary<Stitch, TurnRule> rules)
+    {
+        // The last first: a pattern that says its rules as it goes on does not go back to earlier ones.
+        for (var i = _byRules.Count - 1; i >= 0; i--)
+        {
+            if (Same(_byRules[i].Rules, rules)) return _byRules[i].Rows;
+        }
+
+        var rows = new RowCache();
+        _byRules.Add((new Dictionary<Stitch, TurnRule>(rules), rows));
+        return rows;
+    }
+
+    private static bool Same(Dictionary<Stitch, TurnRule> a, Dictionary<Stitch, TurnRule> b)
+    {
+        if (a.Count != b.Count) return false;
+        foreach (var (stitch, rule) in a)
+        {
+            if (!b.TryGetValue(stitch, out var other) || rule != other) return false;
+        }
+
+        return true;
+    }
+}

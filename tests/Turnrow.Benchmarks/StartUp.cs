@@ -1,0 +1,67 @@
+using System.Diagnostics;
+using System.Globalization;
+
+namespace Turnrow.Benchmarks;
+
+/// <summary>
+/// Whole native processes against a native hello world made in the same way, pair by pair: a machine that slows down slows down both of a
+/// pair. What counts is the time on the processor, user and system, since the clock also counts what other programs do.
+/// </summary>
+internal static class StartUp
+{
+    private const int Pairs = 200;
+    private const int WarmUp = 10;
+
+    public static int Run()
+    {
+        var folder = Directory.CreateTempSubdirectory("turnrow-startup").FullName;
+        try
+        {
+            var turnrow = Published("src/Turnrow.Cli", folder, "turnrow");
+            var hello = Published("tests/Turnrow.Benchmarks/Hello", folder, "hello");
+            Compare("turnrow check, the waistcoat", () => ChildTime.Of(turnrow, "check", Texts.WaistcoatPath), hello);
+            Compare("turnrow --version", () => ChildTime.Of(turnrow, "--version"), hello);
+            return 0;
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static string Published(string project, string folder, string name)
+    {
+        string[] args =
+        [
+            "publish", Path.Combine(Texts.Root, project), "-c", "Release", "-o", Path.Combine(folder, name), "-v:quiet",
+            "-p:PublishAot=true", "-p:NuGetLockFilePath=obj/aot.lock.json",
+        ];
+        using var publish = Process.Start("dotnet", args);
+        publish.WaitForExit();
+        if (publish.ExitCode != 0) throw new InvalidOperationException($"{project} could not be published");
+        return Path.Combine(folder, name, name);
+    }
+
+    private static void Compare(string what, Func<double> ours, string hello)
+    {
+        var (times, hellos, ratios) = (new List<double>(), new List<double>(), new List<double>());
+        for (var i = -WarmUp; i < Pairs; i++)
+        {
+            var (time, least) = (ours(), ChildTime.Of(hello));
+            if (i < 0) continue;
+            times.Add(time);
+            hellos.Add(least);
+            ratios.Add(time / least);
+        }
+
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{what}: {Median(ratios):0.0} times a hello world (medians of {Pairs} pairs: {Median(times):0.00} and {Median(hellos):0.00} ms on the processor)"));
+    }
+
+    private static double Median(List<double> values)
+    {
+        values.Sort();
+        return values[values.Count / 2];
+    }
+}

@@ -1,0 +1,29 @@
+using Xunit;
+using Xunit.Abstractions;
+
+namespace Turnrow.Compiler.Tests.Mutations;
+
+/// <summary>
+/// Every slip that makes another garment is found, or falls under a reason why it can't be. The reasons are data, and none may be so wide
+/// that it excuses whatever comes.
+/// </summary>
+public sealed class SlipTests(ITestOutputHelper output)
+{
+    private const int FewestSlips = 2_000;
+    private const double MostExcused = 0.15;
+    private const double MostByOneReason = 0.04;
+
+    [Fact]
+    public void Every_slip_is_found_or_there_is_a_reason_why_not()
+    {
+        var book = SlipBook.Of(Patterns.All);
+        var page = book.Page();
+        output.WriteLine(page);
+        Assert.Empty(book.Unexplained);
+        Assert.True(book.Slips >= FewestSlips);
+        Assert.All(Reasons.All, reason => Assert.True(book.ShareOf(reason) > 0, $"no slip falls under: {reason.Name}"));
+        Assert.All(Reasons.All.Where(r => r != Reasons.Same), reason => Assert.True(book.ShareOf(reason) <= MostByOneReason, $"too wide: {reason.Name}"));
+        Assert.True(book.ShareExcused <= MostExcused);
+        Golden.Matches("tests/MUTATIONS.md", page);
+    }
+}
