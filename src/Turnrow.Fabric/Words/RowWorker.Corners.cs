@@ -63,6 +63,7 @@ public static partial class RowWorker
         // The same in each of some places; those that are not meant are passed over.
         private bool OneEach(Word word, PlaceSequence places, PlaceSequence made, Func<Place, bool> isMeant)
         {
+            var all = new PlaceSequenceBuilder();
             foreach (var segment in places.Segments)
             {
                 var unit = new PlaceSequenceBuilder();
@@ -80,15 +81,18 @@ public static partial class RowWorker
                 }
 
                 if (unit.TooLong) return Failed(RowFaultKind.TooLong, word, 0);
-                _tops.AddTimes(unit.Build(), segment.Times);
+                all.AddTimes(unit.Build(), segment.Times);
             }
 
+            if (all.TooLong) return Failed(RowFaultKind.TooLong, word, 0);
+            _tops.Add(all.Build());
             return true;
         }
 
         // A corner that is the middle one of the stitches worked together is carried up; any other would be lost.
         private bool WorkTogether(Work work, PlaceSequence places)
         {
+            var all = new PlaceSequenceBuilder();
             var cursor = new PlaceCursor(places);
             var made = PlaceSequence.Of(Place.TopOf(work.Stitch), work.Makes);
             while (cursor.Remaining > 0)
@@ -96,17 +100,18 @@ public static partial class RowWorker
                 if (++_steps > MostSteps) return Failed(RowFaultKind.TooLong, work, 0);
                 var before = cursor.ToCorner();
                 var plain = (before < 0 ? cursor.Remaining : before) / work.Takes;
-                _tops.AddTimes(made, plain);
+                all.AddTimes(made, plain);
                 cursor.Pass(plain * work.Takes);
-                if (before < 0) return true;
+                if (before < 0) break;
                 var group = PlaceSequence.Ahead(cursor, work.Takes);
                 cursor.Pass(work.Takes);
                 var isMiddle = before - (plain * work.Takes) == work.Takes / 2 && work.Takes % 2 != 0;
                 if (!isMiddle || group.CountWhere(static p => p.IsCorner) > 1) return Failed(RowFaultKind.CornerTogether, work, work.Takes);
                 if (Corners.WithMiddle(made) is not { } marked) return Failed(RowFaultKind.CornerWithoutMiddle, work, made.Count);
-                _tops.Add(marked);
+                all.Add(marked);
             }
 
+            _tops.Add(all.Build());
             return true;
         }
 

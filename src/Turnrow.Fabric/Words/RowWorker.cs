@@ -265,9 +265,10 @@ public static partial class RowWorker
             PassUpToLast(found + passed);
             var times = found / work.Takes;
             _worked |= times > 0;
-            if (corners is null) AddTops(work, times);
-            else if (work.Takes > 1) Fail(RowFaultKind.CornerTogether, work, 0, work.Takes);
-            else OneEach(work, corners, PlaceSequence.Of(Place.TopOf(work.Stitch), work.Makes), work.Target.Filter.Has);
+            if (corners is not null && work.Takes > 1) Fail(RowFaultKind.CornerTogether, work, 0, work.Takes);
+            else if (corners is not null) OneEach(work, corners, PlaceSequence.Of(Place.TopOf(work.Stitch), work.Makes), work.Target.Filter.Has);
+            else AddTops(work, times);
+            if (corners is not null && _fault is not null) return;
             done.Add(work with
             {
                 Amount = work.Amount with { Times = times },
@@ -333,7 +334,7 @@ public static partial class RowWorker
 
             _worked |= times > 0;
             if (corners is null) _tops.AddTimes(TopsOf(group), times);
-            else OneEach(group, corners, TopsOf(group), group.Target.Filter.Has);
+            else if (!OneEach(group, corners, TopsOf(group), group.Target.Filter.Has)) return;
             done.Add(group with
             {
                 Passed = passed,
