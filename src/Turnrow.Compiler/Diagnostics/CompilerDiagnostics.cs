@@ -125,5 +125,11 @@ public static class CompilerDiagnostics
         MadeLengthWrong.Kind,
         MadeTwice.Kind,
         MadeOff.Kind,
+        CornerMissing.Kind,
+        CornerMiddle.Kind,
+        MarkWithoutStitch.Kind,
+        CornerLost.Kind,
+        CornerDistance.Kind,
+        CornerAgain.Kind,
     ];
 }

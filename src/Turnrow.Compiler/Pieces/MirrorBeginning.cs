@@ -78,7 +78,13 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         state.Joined = true;
         if (size == piece.Builders.Length - 1)
         {
-            state.Taken.Add((piece.Name, Sizes(p => p.FromLeft), Sizes(p => p.Count)));
+            var (fromRight, counts) = (Sizes(p => p.FromLeft), Sizes(p => p.Count));
+            state.Taken.Add((piece.Name, fromRight, counts));
+            foreach (var named in state.Parts.Values)
+            {
+                // A divided yoke names the part that the mirror image goes on from, and nobody else does.
+                named.Used |= named.FromRight.AsSpan().SequenceEqual(fromRight) && named.Count.AsSpan().SequenceEqual(counts);
+            }
         }
 
         builder.BeginPart(turned with { Joined = !goesOn });

@@ -4,13 +4,15 @@ namespace Turnrow.Fabric.Words;
 internal static class WordReversal
 {
     /// <summary>The words in reverse, with every number as it was worked.</summary>
-    public static IReadOnlyList<Word> Reverse(IReadOnlyList<Word> worked) => Reverse(worked, 0);
+    public static IReadOnlyList<Word> Reverse(IReadOnlyList<Word> worked) => Reverse(worked, 0, true);
 
     // before: the places that what stands before these words takes; null in a repeat, where that is not the same each time.
-    private static List<Word> Reverse(IReadOnlyList<Word> worked, int? before)
+    private static List<Word> Reverse(IReadOnlyList<Word> worked, int? before, bool wholeRow = false)
     {
         var words = SamePlaces.LayOut(worked);
-        var open = OnlyOpen(words);
+        var corners = CornerReversal.Has(words);
+        if (corners) words = CornerReversal.LaidOut(words);
+        var open = corners ? -1 : OnlyOpen(words);
         var result = new List<Word>(words.Count);
         for (var i = words.Count - 1; i >= 0; i--)
         {
@@ -24,9 +26,10 @@ internal static class WordReversal
             var from = result.Count;
             AddReversed(result, words[i], before + TakenBefore(words, i));
             if (i == open) result[from] = WithReach(result[from], words, i);
+            else if (corners && words[i] is Work work && result[from] is Work turned) result[from] = turned with { Amount = CornerReversal.Kept(work) };
         }
 
-        return result;
+        return corners ? CornerReversal.Settle(result, wholeRow) : result;
     }
 
     // What went "across" or "until 5 remain" still does, from the other end: so it reads as the original does.

@@ -44,19 +44,19 @@ internal partial class TurnrowParser : Parser {
 		NOTION=37, PATTERN=38, PIECE=39, REPEAT=40, RIGHT=41, ROW=42, ROWS=43, 
 		SEAM=44, SHAPE=45, SIZES=46, SKILL=47, STRAIGHT=48, SWATCH=49, TERMS=50, 
 		TURN=51, VERSION=52, WEARER=53, WEAVE=54, YARN=55, ACROSS=56, AFTER=57, 
-		ALL=58, ALONG=59, AND=60, APART=61, ARE=62, AROUND=63, AT=64, BUT=65, 
-		BY=66, CH=67, CHAINS=68, COUNTS=69, DEC=70, DOES=71, DOWN=72, EACH=73, 
-		EASING=74, EDGE=75, EDGES=76, END=77, ENDS=78, EVEN=79, EVENLY=80, EVERY=81, 
-		EXTRA=82, FACING=83, FIRST=84, FOR=85, FOUNDATION=86, HERE=87, HIGH=88, 
-		IN=89, INC=90, IS=91, LAST=92, LESS=93, LONGER=94, MIRRORED=95, MORE_WORD=96, 
-		MULTIPLE=97, NEXT=98, NOT=99, ODD=100, OF=101, OFF=102, ON=103, ONE=104, 
-		OPPOSITE=105, ORDER=106, OVER=107, PER=108, PICKED=109, PLAIN=110, REMAIN=111, 
-		REST=112, ROUNDED=113, RS=114, SAME=115, SKIP_WORD=116, SLIP=117, STITCH=118, 
-		STITCHES=119, THE=120, THEN=121, TIMES=122, TO=123, TURNED=124, TURNING=125, 
-		TURNS=126, UNTIL=127, UP=128, WEIGH=129, WEIGHT=130, WIDE=131, WITH=132, 
-		WITHIN=133, WITHOUT=134, WS=135, CM=136, G=137, M=138, MM=139, OZ=140, 
-		YD=141, WORD=142, NUMBER=143, FRACTION=144, ORDINAL=145, DOTTED=146, QUOTED=147, 
-		WRONG_COMMA=148, WRONG_QUOTE=149, JUNK=150;
+		ALL=58, ALONG=59, AND=60, APART=61, ARE=62, AROUND=63, AT=64, BEFORE=65, 
+		BUT=66, BY=67, CH=68, CHAINS=69, CORNER=70, COUNTS=71, DEC=72, DOES=73, 
+		DOWN=74, EACH=75, EASING=76, EDGE=77, EDGES=78, END=79, ENDS=80, EVEN=81, 
+		EVENLY=82, EVERY=83, EXTRA=84, FACING=85, FIRST=86, FOR=87, FOUNDATION=88, 
+		HERE=89, HIGH=90, IN=91, INC=92, IS=93, LAST=94, LESS=95, LONGER=96, MIRRORED=97, 
+		MORE_WORD=98, MULTIPLE=99, NEXT=100, NOT=101, ODD=102, OF=103, OFF=104, 
+		ON=105, ONE=106, OPPOSITE=107, ORDER=108, OVER=109, PER=110, PICKED=111, 
+		PLAIN=112, REMAIN=113, REST=114, ROUNDED=115, RS=116, SAME=117, SKIP_WORD=118, 
+		SLIP=119, STITCH=120, STITCHES=121, THE=122, THEN=123, TIMES=124, TO=125, 
+		TURNED=126, TURNING=127, TURNS=128, UNTIL=129, UP=130, WEIGH=131, WEIGHT=132, 
+		WIDE=133, WITH=134, WITHIN=135, WITHOUT=136, WS=137, CM=138, G=139, M=140, 
+		MM=141, OZ=142, YD=143, WORD=144, NUMBER=145, FRACTION=146, ORDINAL=147, 
+		DOTTED=148, QUOTED=149, WRONG_COMMA=150, WRONG_QUOTE=151, JUNK=152;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -108,17 +108,18 @@ internal partial class TurnrowParser : Parser {
 		"'repeat'", "'right'", "'row'", "'rows'", "'seam'", "'shape'", "'sizes'", 
 		"'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
 		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
-		"'and'", "'apart'", "'are'", "'around'", "'at'", "'but'", "'by'", "'ch'", 
-		"'chains'", "'counts'", "'dec'", "'does'", "'down'", "'each'", "'easing'", 
-		"'edge'", "'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", 
-		"'extra'", "'facing'", "'first'", "'for'", "'foundation'", "'here'", "'high'", 
-		"'in'", "'inc'", "'is'", "'last'", "'less'", "'longer'", "'mirrored'", 
-		"'more'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", 
-		"'one'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", "'plain'", 
-		null, "'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'slip'", "'stitch'", 
-		null, "'the'", "'then'", null, "'to'", "'turned'", "'turning'", "'turns'", 
-		"'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", 
-		"'without'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'but'", 
+		"'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", "'does'", 
+		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
+		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'for'", 
+		"'foundation'", "'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", 
+		"'less'", "'longer'", "'mirrored'", "'more'", "'multiple'", "'next'", 
+		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opposite'", "'order'", 
+		"'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
+		"'RS'", "'same'", "'skip'", "'slip'", "'stitch'", null, "'the'", "'then'", 
+		null, "'to'", "'turned'", "'turning'", "'turns'", "'until'", "'up'", "'weigh'", 
+		"'weight'", "'wide'", "'with'", "'within'", "'without'", "'WS'", "'cm'", 
+		"'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -129,17 +130,17 @@ internal partial class TurnrowParser : Parser {
 		"PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", "SIZES", "SKILL", 
 		"STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", "WEAVE", "YARN", 
 		"ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", 
-		"BUT", "BY", "CH", "CHAINS", "COUNTS", "DEC", "DOES", "DOWN", "EACH", 
-		"EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", 
-		"FACING", "FIRST", "FOR", "FOUNDATION", "HERE", "HIGH", "IN", "INC", "IS", 
-		"LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", "MULTIPLE", "NEXT", 
-		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPPOSITE", "ORDER", "OVER", "PER", 
-		"PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", 
-		"SLIP", "STITCH", "STITCHES", "THE", "THEN", "TIMES", "TO", "TURNED", 
-		"TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", 
-		"WITHIN", "WITHOUT", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", 
-		"FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", 
-		"JUNK"
+		"BEFORE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "DEC", "DOES", 
+		"DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", 
+		"EVERY", "EXTRA", "FACING", "FIRST", "FOR", "FOUNDATION", "HERE", "HIGH", 
+		"IN", "INC", "IS", "LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", 
+		"MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPPOSITE", 
+		"ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", 
+		"RS", "SAME", "SKIP_WORD", "SLIP", "STITCH", "STITCHES", "THE", "THEN", 
+		"TIMES", "TO", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", 
+		"WIDE", "WITH", "WITHIN", "WITHOUT", "WS", "CM", "G", "M", "MM", "OZ", 
+		"YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
+		"WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -894,10 +895,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -1136,10 +1139,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -1255,10 +1260,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -1619,7 +1626,7 @@ internal partial class TurnrowParser : Parser {
 					State = 293;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 137)) & ~0x3f) == 0 && ((1L << (_la - 137)) & 27L) != 0)) ) {
+					if ( !(((((_la - 139)) & ~0x3f) == 0 && ((1L << (_la - 139)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -2213,10 +2220,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -2476,10 +2485,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -3367,7 +3378,7 @@ internal partial class TurnrowParser : Parser {
 				State = 518;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602578767124630595L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 			State = 524;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -3880,10 +3891,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -4073,7 +4086,7 @@ internal partial class TurnrowParser : Parser {
 			State = 593;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 				{
 				State = 592;
 				_localctx.from = count();
@@ -4384,10 +4397,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -4451,6 +4466,7 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case ACROSS:
 				case AROUND:
+				case TO:
 				case UNTIL:
 					{
 					State = 629;
@@ -4486,7 +4502,7 @@ internal partial class TurnrowParser : Parser {
 				State = 637;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 					{
 					State = 636;
 					_localctx.amount = count();
@@ -4565,10 +4581,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -4675,10 +4693,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DEC:
 			case DOES:
@@ -4792,10 +4812,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -4863,7 +4885,7 @@ internal partial class TurnrowParser : Parser {
 						State = 654;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 					State = 661;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
@@ -4875,7 +4897,7 @@ internal partial class TurnrowParser : Parser {
 						State = 658;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -349600717353812001L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -245481364808401025L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 238687L) != 0)) {
 							{
 							State = 657;
 							_localctx.changedBy = changeAmount();
@@ -4890,6 +4912,7 @@ internal partial class TurnrowParser : Parser {
 					case X:
 					case ACROSS:
 					case AROUND:
+					case TO:
 					case UNTIL:
 					case NUMBER:
 					case FRACTION:
@@ -4917,7 +4940,7 @@ internal partial class TurnrowParser : Parser {
 					State = 665;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -349600717353812001L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -245481364808401025L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 238687L) != 0)) {
 						{
 						State = 664;
 						_localctx.changedBy = changeAmount();
@@ -5037,6 +5060,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case ACROSS:
 			case AROUND:
+			case TO:
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
@@ -5129,10 +5153,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -5205,6 +5231,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case ACROSS:
 			case AROUND:
+			case TO:
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
@@ -5228,14 +5255,18 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class ReachContext : ParserRuleContext {
+		public IToken corner;
 		public CountContext remain;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNTIL() { return GetToken(TurnrowParser.UNTIL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(TurnrowParser.BEFORE, 0); }
 		public ReachContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -5247,8 +5278,9 @@ internal partial class TurnrowParser : Parser {
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
 		EnterRule(_localctx, 100, RULE_reach);
+		int _la;
 		try {
-			State = 702;
+			State = 707;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
@@ -5265,15 +5297,36 @@ internal partial class TurnrowParser : Parser {
 				Match(AROUND);
 				}
 				break;
-			case UNTIL:
+			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 698;
-				Match(UNTIL);
+				Match(TO);
 				State = 699;
-				_localctx.remain = count();
+				_localctx.corner = Match(CORNER);
+				}
+				break;
+			case UNTIL:
+				EnterOuterAlt(_localctx, 4);
+				{
 				State = 700;
+				Match(UNTIL);
+				State = 701;
+				_localctx.remain = count();
+				State = 702;
 				Match(REMAIN);
+				State = 705;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==BEFORE) {
+					{
+					State = 703;
+					Match(BEFORE);
+					State = 704;
+					_localctx.corner = Match(CORNER);
+					}
+				}
+
 				}
 				break;
 			default:
@@ -5300,6 +5353,7 @@ internal partial class TurnrowParser : Parser {
 		public CountContext remain;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
@@ -5333,9 +5387,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 704;
+			State = 709;
 			Match(IN);
-			State = 749;
+			State = 755;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5343,66 +5397,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 705;
+				State = 710;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 84)) & ~0x3f) == 0 && ((1L << (_la - 84)) & 2147500289L) != 0)) ) {
+				if ( !(((((_la - 86)) & ~0x3f) == 0 && ((1L << (_la - 86)) & 2147500289L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 709;
+				State = 714;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while (((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) {
 					{
 					{
-					State = 706;
+					State = 711;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 711;
+					State = 716;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 718;
+				State = 723;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 712;
+					State = 717;
 					Match(AND);
-					State = 714;
+					State = 719;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 713;
+						State = 718;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 716;
+						State = 721;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 					}
 				}
 
-				State = 724;
+				State = 729;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 720;
+					State = 725;
 					_localctx.until = Match(UNTIL);
-					State = 721;
+					State = 726;
 					_localctx.remain = count();
-					State = 722;
+					State = 727;
 					Match(REMAIN);
 					}
 				}
@@ -5411,70 +5465,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 726;
+				State = 731;
 				_localctx.which = Match(EACH);
-				State = 730;
+				State = 735;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while (((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) {
 					{
 					{
-					State = 727;
+					State = 732;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 732;
+					State = 737;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 739;
+				State = 744;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 733;
+					State = 738;
 					Match(AND);
-					State = 735;
+					State = 740;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 734;
+						State = 739;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 737;
+						State = 742;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 					}
 				}
 
-				State = 747;
+				State = 752;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 741;
+					State = 746;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 742;
+					State = 747;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 743;
+					State = 748;
 					_localctx.until = Match(UNTIL);
-					State = 744;
+					State = 749;
 					_localctx.remain = count();
-					State = 745;
+					State = 750;
 					Match(REMAIN);
 					}
 					break;
@@ -5486,6 +5540,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
+				}
+				break;
+			case CORNER:
+				{
+				State = 754;
+				_localctx.which = Match(CORNER);
 				}
 				break;
 			default:
@@ -5545,61 +5605,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 751;
+			State = 757;
 			Match(REPEAT);
-			State = 759;
+			State = 765;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 752;
+				State = 758;
 				Match(ROWS);
-				State = 753;
+				State = 759;
 				_localctx.from = count();
-				State = 754;
+				State = 760;
 				Match(TO);
-				State = 755;
+				State = 761;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 757;
+				State = 763;
 				Match(ROW);
-				State = 758;
+				State = 764;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 761;
+			State = 767;
 			Match(COMMA);
-			State = 762;
+			State = 768;
 			_localctx.times = count();
-			State = 770;
+			State = 776;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 763;
+				State = 769;
 				_localctx.more = Match(MORE_WORD);
-				State = 764;
+				State = 770;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 765;
+				State = 771;
 				_localctx.end = Match(TIMES);
-				State = 768;
+				State = 774;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 766;
+					State = 772;
 					_localctx.inAll = Match(IN);
-					State = 767;
+					State = 773;
 					Match(ALL);
 					}
 				}
@@ -5609,12 +5669,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 773;
+			State = 779;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 772;
+				State = 778;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5684,24 +5744,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 775;
+			State = 781;
 			Match(STRAIGHT);
-			State = 783;
+			State = 789;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 776;
+				State = 782;
 				Match(TO);
-				State = 777;
+				State = 783;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 778;
+				State = 784;
 				_localctx.further = Match(FOR);
-				State = 779;
+				State = 785;
 				_localctx.length = sum();
 				}
 				break;
@@ -5748,10 +5808,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -5807,50 +5869,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 780;
+				State = 786;
 				_localctx.amount = count();
-				State = 781;
+				State = 787;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 787;
+			State = 793;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 785;
+				State = 791;
 				Match(FROM);
-				State = 786;
+				State = 792;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 793;
+			State = 799;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 789;
+				State = 795;
 				Match(COMMA);
-				State = 790;
+				State = 796;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 795;
+				State = 801;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 797;
+			State = 803;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 796;
+				State = 802;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5891,33 +5953,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 108, RULE_rowFix);
 		try {
-			State = 805;
+			State = 811;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 799;
+				State = 805;
 				Match(EVEN);
-				State = 800;
+				State = 806;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 801;
+				State = 807;
 				Match(ODD);
-				State = 802;
+				State = 808;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 803;
+				State = 809;
 				Match(END);
-				State = 804;
+				State = 810;
 				_localctx.facing = side();
 				}
 				break;
@@ -5966,20 +6028,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 807;
+			State = 813;
 			Match(LEAVE);
-			State = 808;
+			State = 814;
 			_localctx.amount = count();
-			State = 809;
+			State = 815;
 			Match(AT);
-			State = 810;
+			State = 816;
 			_localctx.at = edge();
-			State = 812;
+			State = 818;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 811;
+				State = 817;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6032,36 +6094,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 814;
+			State = 820;
 			Match(ADD);
-			State = 815;
+			State = 821;
 			_localctx.amount = count();
-			State = 816;
-			Match(AT);
-			State = 817;
-			_localctx.at = edge();
 			State = 822;
+			Match(AT);
+			State = 823;
+			_localctx.at = edge();
+			State = 828;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 818;
+				State = 824;
 				Match(COMMA);
-				State = 819;
+				State = 825;
 				_localctx.apart = Match(ONE);
-				State = 820;
+				State = 826;
 				Match(ROW);
-				State = 821;
+				State = 827;
 				Match(APART);
 				}
 			}
 
-			State = 825;
+			State = 831;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 824;
+				State = 830;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6131,20 +6193,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 827;
+			State = 833;
 			Match(SHAPE);
-			State = 836;
+			State = 842;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 828;
+				State = 834;
 				Match(ROWS);
-				State = 829;
+				State = 835;
 				_localctx.from = count();
-				State = 830;
+				State = 836;
 				Match(TO);
-				State = 831;
+				State = 837;
 				_localctx.to = count();
 				}
 				break;
@@ -6191,10 +6253,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -6250,39 +6314,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 833;
+				State = 839;
 				_localctx.rows = count();
-				State = 834;
+				State = 840;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 848;
+			State = 854;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 838;
+				State = 844;
 				Match(COLON);
-				State = 839;
+				State = 845;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 844;
+				State = 850;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 840;
+					State = 846;
 					Match(SEMICOLON);
-					State = 841;
+					State = 847;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 846;
+					State = 852;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6290,19 +6354,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 847;
+				State = 853;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 851;
+			State = 857;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 850;
+				State = 856;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6373,54 +6437,54 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 858;
+			State = 864;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 853;
+				State = 859;
 				Match(AFTER);
-				State = 854;
+				State = 860;
 				_localctx.after = count();
-				State = 855;
+				State = 861;
 				rowsWord();
-				State = 856;
+				State = 862;
 				Match(COMMA);
 				}
 			}
 
-			State = 860;
+			State = 866;
 			_localctx.changed = change();
-			State = 861;
+			State = 867;
 			_localctx.amount = count();
-			State = 862;
+			State = 868;
 			Match(AT);
-			State = 863;
+			State = 869;
 			_localctx.at = edge();
-			State = 865;
+			State = 871;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 864;
+				State = 870;
 				_localctx.first = frequency();
 				}
 			}
 
-			State = 871;
+			State = 877;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 867;
+				State = 873;
 				Match(COMMA);
-				State = 868;
+				State = 874;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 873;
+				State = 879;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6460,7 +6524,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 118, RULE_shapingPart);
 		int _la;
 		try {
-			State = 879;
+			State = 885;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -6468,17 +6532,17 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 875;
+				State = 881;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 874;
+					State = 880;
 					Match(THEN);
 					}
 				}
 
-				State = 877;
+				State = 883;
 				_localctx.when = frequency();
 				}
 				break;
@@ -6487,7 +6551,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 878;
+				State = 884;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6538,20 +6602,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_frequency);
 		int _la;
 		try {
-			State = 905;
+			State = 911;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 881;
+				State = 887;
 				Match(EVERY);
-				State = 886;
+				State = 892;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 882;
+					State = 888;
 					Match(ROW);
 					}
 					break;
@@ -6598,10 +6662,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -6657,23 +6723,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 883;
+					State = 889;
 					_localctx.interval = count();
-					State = 884;
+					State = 890;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 891;
+				State = 897;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 					{
-					State = 888;
+					State = 894;
 					_localctx.times = count();
-					State = 889;
+					State = 895;
 					Match(TIMES);
 					}
 				}
@@ -6683,28 +6749,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 893;
-				Match(BY);
-				State = 894;
-				Match(TURNS);
-				State = 895;
-				Match(EVERY);
-				State = 896;
-				_localctx.interval = count();
-				State = 897;
-				Match(AND);
-				State = 898;
-				_localctx.byTurns = count();
 				State = 899;
-				rowsWord();
+				Match(BY);
+				State = 900;
+				Match(TURNS);
+				State = 901;
+				Match(EVERY);
+				State = 902;
+				_localctx.interval = count();
 				State = 903;
+				Match(AND);
+				State = 904;
+				_localctx.byTurns = count();
+				State = 905;
+				rowsWord();
+				State = 909;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 					{
-					State = 900;
+					State = 906;
 					_localctx.times = count();
-					State = 901;
+					State = 907;
 					Match(TIMES);
 					}
 				}
@@ -6751,28 +6817,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 909;
+			State = 915;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 907;
+				State = 913;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 908;
+				State = 914;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 911;
+			State = 917;
 			stitchesWord();
-			State = 912;
+			State = 918;
 			Match(IN);
 			}
 		}
@@ -6826,32 +6892,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 914;
+			State = 920;
 			Match(EVENLY);
-			State = 915;
+			State = 921;
 			Match(TO);
-			State = 916;
+			State = 922;
 			_localctx.target = count();
-			State = 917;
+			State = 923;
 			Match(COMMA);
-			State = 918;
-			Match(AT);
-			State = 919;
-			_localctx.at = edge();
 			State = 924;
+			Match(AT);
+			State = 925;
+			_localctx.at = edge();
+			State = 930;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 920;
+				State = 926;
 				Match(COMMA);
-				State = 921;
+				State = 927;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 926;
+				State = 932;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6902,35 +6968,35 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 126, RULE_solveOption);
 		int _la;
 		try {
-			State = 940;
+			State = 946;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 927;
+				State = 933;
 				Match(ON);
-				State = 928;
+				State = 934;
 				Match(RS);
-				State = 929;
+				State = 935;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 930;
+				State = 936;
 				Match(LONGER);
-				State = 931;
+				State = 937;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 932;
+				State = 938;
 				Match(BY);
-				State = 933;
+				State = 939;
 				Match(TURNS);
 				}
 				break;
@@ -6938,7 +7004,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 934;
+				State = 940;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6948,11 +7014,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 935;
+				State = 941;
 				_localctx.rows = count();
-				State = 936;
+				State = 942;
 				rowsWord();
-				State = 937;
+				State = 943;
 				Match(PLAIN);
 				}
 				break;
@@ -6961,7 +7027,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 939;
+				State = 945;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -7041,60 +7107,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 942;
+			State = 948;
 			Match(SEAM);
-			State = 944;
+			State = 950;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 943;
+				State = 949;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 946;
+				State = 952;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602578767124630595L) != 0) );
-			State = 952;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			State = 958;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 948;
+				State = 954;
 				Match(AND);
-				State = 949;
+				State = 955;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 954;
+				State = 960;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 962;
+			State = 968;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 955;
+				State = 961;
 				Match(COMMA);
-				State = 960;
+				State = 966;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 43)) & ~0x3f) == 0 && ((1L << (_la - 43)) & 565148976709633L) != 0)) {
+				if (((((_la - 43)) & ~0x3f) == 0 && ((1L << (_la - 43)) & 2260595906740225L) != 0)) {
 					{
-					State = 956;
+					State = 962;
 					_localctx.rows = selection();
-					State = 958;
+					State = 964;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 957;
+						State = 963;
 						Match(COMMA);
 						}
 					}
@@ -7105,65 +7171,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 964;
+			State = 970;
 			Match(WITH);
-			State = 966;
+			State = 972;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 965;
+				State = 971;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 968;
+				State = 974;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602578767124630595L) != 0) );
-			State = 974;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			State = 980;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 970;
+				State = 976;
 				Match(AND);
-				State = 971;
+				State = 977;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 976;
+				State = 982;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 981;
+			State = 987;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 977;
+				State = 983;
 				Match(COMMA);
-				State = 978;
+				State = 984;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 983;
+				State = 989;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 986;
+			State = 992;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 984;
+				State = 990;
 				Match(COLON);
-				State = 985;
+				State = 991;
 				_localctx.worked = rate();
 				}
 			}
@@ -7205,21 +7271,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 989;
+			State = 995;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 988;
+				State = 994;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 991;
+				State = 997;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602578767124630595L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -7272,7 +7338,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 132, RULE_seamPart);
 		int _la;
 		try {
-			State = 1009;
+			State = 1015;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -7281,27 +7347,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 993;
+				State = 999;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 994;
-				_localctx.eased = Match(EASING);
 				State = 1000;
+				_localctx.eased = Match(EASING);
+				State = 1006;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 995;
+					State = 1001;
 					_localctx.least = list();
-					State = 996;
+					State = 1002;
 					Match(TO);
-					State = 997;
+					State = 1003;
 					_localctx.most = list();
-					State = 998;
+					State = 1004;
 					_localctx.measure = unit();
 					}
 				}
@@ -7311,29 +7377,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1002;
+				State = 1008;
 				Match(IN);
-				State = 1006;
+				State = 1012;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1003;
+					State = 1009;
 					Match(THE);
-					State = 1004;
+					State = 1010;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1005;
+					State = 1011;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1008;
+				State = 1014;
 				Match(ORDER);
 				}
 				break;
@@ -7373,7 +7439,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 134, RULE_walkWord);
 		try {
-			State = 1017;
+			State = 1023;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -7418,10 +7484,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -7476,42 +7544,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1011;
+				State = 1017;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1012;
+				State = 1018;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1013;
+				State = 1019;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1014;
+				State = 1020;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1015;
+				State = 1021;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1016;
+				State = 1022;
 				Match(STITCHES);
 				}
 				break;
@@ -7565,7 +7633,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 136, RULE_selection);
 		int _la;
 		try {
-			State = 1035;
+			State = 1041;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -7573,19 +7641,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1021;
+				State = 1027;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1019;
+					State = 1025;
 					_localctx.all = Match(ALL);
-					State = 1020;
+					State = 1026;
 					Match(BUT);
 					}
 				}
 
-				State = 1023;
+				State = 1029;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -7595,12 +7663,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1028;
+				State = 1034;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1024;
+					State = 1030;
 					Match(ROW);
 					}
 					break;
@@ -7647,10 +7715,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -7706,9 +7776,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1025;
+					State = 1031;
 					_localctx.amount = count();
-					State = 1026;
+					State = 1032;
 					rowsWord();
 					}
 					break;
@@ -7720,13 +7790,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1030;
+				State = 1036;
 				Match(ROWS);
-				State = 1031;
+				State = 1037;
 				_localctx.from = count();
-				State = 1032;
+				State = 1038;
 				Match(TO);
-				State = 1033;
+				State = 1039;
 				_localctx.to = count();
 				}
 				break;
@@ -7789,46 +7859,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1038;
+			State = 1044;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1037;
+				State = 1043;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1041;
+			State = 1047;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1040;
+				State = 1046;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1043;
+				State = 1049;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
-			State = 1065;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			State = 1071;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1045;
+				State = 1051;
 				_localctx.way = Match(IN);
-				State = 1046;
+				State = 1052;
 				Match(EACH);
-				State = 1053;
+				State = 1059;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1047;
+					State = 1053;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -7874,10 +7944,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -7931,21 +8003,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1049;
+					State = 1055;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1048;
+						State = 1054;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1051;
+						State = 1057;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 					}
 					break;
 				default:
@@ -7955,14 +8027,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1055;
+				State = 1061;
 				_localctx.way = Match(PER);
-				State = 1063;
+				State = 1069;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1056;
+					State = 1062;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -8009,10 +8081,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -8068,21 +8142,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1057;
+					State = 1063;
 					_localctx.over = count();
-					State = 1061;
+					State = 1067;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1058;
+						State = 1064;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1059;
+						State = 1065;
 						Match(STITCHES);
 						}
 						break;
@@ -8128,10 +8202,12 @@ internal partial class TurnrowParser : Parser {
 					case ALONG:
 					case APART:
 					case ARE:
+					case BEFORE:
 					case BUT:
 					case BY:
 					case CH:
 					case CHAINS:
+					case CORNER:
 					case COUNTS:
 					case DOES:
 					case DOWN:
@@ -8185,7 +8261,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1060;
+						State = 1066;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -8258,29 +8334,29 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1067;
+			State = 1073;
 			Match(EXPECT);
-			State = 1068;
+			State = 1074;
 			_localctx.left = expected();
-			State = 1078;
+			State = 1084;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1069;
+				State = 1075;
 				Match(MEASURE);
-				State = 1070;
+				State = 1076;
 				_localctx.length = sum();
-				State = 1074;
+				State = 1080;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 1071;
+					State = 1077;
 					Match(COMMA);
-					State = 1072;
+					State = 1078;
 					Match(WITHIN);
-					State = 1073;
+					State = 1079;
 					_localctx.within = sum();
 					}
 				}
@@ -8290,7 +8366,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1076;
+				State = 1082;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8299,7 +8375,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1077;
+				State = 1083;
 				_localctx.right = expected();
 				}
 				break;
@@ -8352,24 +8428,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1080;
+			State = 1086;
 			_localctx.value = sum();
-			State = 1091;
+			State = 1097;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1082;
+				State = 1088;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1081;
+					State = 1087;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1084;
+				State = 1090;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8379,18 +8455,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1088;
+				State = 1094;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1085;
+					State = 1091;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1090;
+					State = 1096;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8437,16 +8513,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1093;
+			State = 1099;
 			_localctx.by = sign();
-			State = 1094;
+			State = 1100;
 			_localctx.value = single();
-			State = 1096;
+			State = 1102;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1095;
+				State = 1101;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8509,38 +8585,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1098;
+			State = 1104;
 			Match(EQUALS);
-			State = 1099;
+			State = 1105;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1104;
+			State = 1110;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1100;
+				State = 1106;
 				Match(COMMA);
-				State = 1101;
+				State = 1107;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1106;
+				State = 1112;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1112;
+			State = 1118;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1107;
+				State = 1113;
 				_localctx.without = Match(WITHOUT);
-				State = 1108;
+				State = 1114;
 				Match(TURNING);
-				State = 1109;
+				State = 1115;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8553,9 +8629,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1110;
+				State = 1116;
 				_localctx.with = Match(WITH);
-				State = 1111;
+				State = 1117;
 				Match(CHAINS);
 				}
 				break;
@@ -8607,9 +8683,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1114;
+			State = 1120;
 			_localctx.amount = count();
-			State = 1121;
+			State = 1127;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8654,10 +8730,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -8711,26 +8789,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1116;
+				State = 1122;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1115;
+					State = 1121;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1118;
+					State = 1124;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1120;
+				State = 1126;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -8776,15 +8854,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 150, RULE_edge);
 		int _la;
 		try {
-			State = 1129;
+			State = 1135;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1123;
+				State = 1129;
 				Match(BOTH);
-				State = 1124;
+				State = 1130;
 				Match(EDGES);
 				}
 				break;
@@ -8830,10 +8908,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -8888,14 +8968,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1125;
+				State = 1131;
 				_localctx.called = name();
-				State = 1127;
+				State = 1133;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1126;
+					State = 1132;
 					Match(EDGE);
 					}
 				}
@@ -8935,7 +9015,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1131;
+			State = 1137;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8975,7 +9055,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1133;
+			State = 1139;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9021,21 +9101,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1136;
+			State = 1142;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1135;
+				State = 1141;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1138;
+				State = 1144;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -9067,7 +9147,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1140;
+			State = 1146;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9107,7 +9187,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1142;
+			State = 1148;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9157,20 +9237,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1144;
+			State = 1150;
 			_localctx.first = factor();
-			State = 1148;
+			State = 1154;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1145;
+				State = 1151;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1150;
+				State = 1156;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9210,9 +9290,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1151;
+			State = 1157;
 			_localctx.by = sign();
-			State = 1152;
+			State = 1158;
 			_localctx.value = factor();
 			}
 		}
@@ -9259,21 +9339,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 166, RULE_factor);
 		int _la;
 		try {
-			State = 1163;
+			State = 1169;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1154;
+				State = 1160;
 				_localctx.amount = list();
-				State = 1156;
+				State = 1162;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 6333186975989761L) != 0)) {
+				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 6333186975989761L) != 0)) {
 					{
-					State = 1155;
+					State = 1161;
 					_localctx.measure = unit();
 					}
 				}
@@ -9322,10 +9402,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -9380,18 +9462,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1158;
+				State = 1164;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1159;
+				State = 1165;
 				Match(OPEN);
-				State = 1160;
+				State = 1166;
 				_localctx.inside = sum();
-				State = 1161;
+				State = 1167;
 				Match(CLOSE);
 				}
 				break;
@@ -9438,20 +9520,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1165;
+			State = 1171;
 			_localctx.first = single();
-			State = 1169;
+			State = 1175;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1166;
+				State = 1172;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1171;
+				State = 1177;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9491,9 +9573,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1172;
+			State = 1178;
 			_localctx.by = sign();
-			State = 1173;
+			State = 1179;
 			_localctx.value = single();
 			}
 		}
@@ -9535,14 +9617,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 172, RULE_single);
 		try {
-			State = 1181;
+			State = 1187;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1175;
+				State = 1181;
 				_localctx.amount = list();
 				}
 				break;
@@ -9588,10 +9670,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -9646,18 +9730,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1176;
+				State = 1182;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1177;
+				State = 1183;
 				Match(OPEN);
-				State = 1178;
+				State = 1184;
 				_localctx.inside = count();
-				State = 1179;
+				State = 1185;
 				Match(CLOSE);
 				}
 				break;
@@ -9696,7 +9780,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1183;
+			State = 1189;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9749,36 +9833,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1185;
+			State = 1191;
 			_localctx.first = number();
-			State = 1197;
+			State = 1203;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1186;
+				State = 1192;
 				Match(OPEN);
-				State = 1187;
+				State = 1193;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1192;
+				State = 1198;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1188;
+					State = 1194;
 					Match(COMMA);
-					State = 1189;
+					State = 1195;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1194;
+					State = 1200;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1195;
+				State = 1201;
 				Match(CLOSE);
 				}
 			}
@@ -9814,20 +9898,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 178, RULE_number);
 		int _la;
 		try {
-			State = 1204;
+			State = 1210;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1199;
+				State = 1205;
 				_localctx.whole = Match(NUMBER);
-				State = 1201;
+				State = 1207;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1200;
+					State = 1206;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -9837,7 +9921,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1203;
+				State = 1209;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -9877,9 +9961,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1206;
+			State = 1212;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 6333186975989761L) != 0)) ) {
+			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 6333186975989761L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9943,10 +10027,12 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode APART() { return GetToken(TurnrowParser.APART, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(TurnrowParser.BEFORE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BUT() { return GetToken(TurnrowParser.BUT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNTS() { return GetToken(TurnrowParser.COUNTS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOES() { return GetToken(TurnrowParser.DOES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOWN() { return GetToken(TurnrowParser.DOWN, 0); }
@@ -10013,9 +10099,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1208;
+			State = 1214;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -10036,7 +10122,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,150,1211,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,152,1217,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -10089,391 +10175,394 @@ internal partial class TurnrowParser : Parser {
 		8,47,3,47,668,8,47,1,47,3,47,671,8,47,3,47,673,8,47,1,48,4,48,676,8,48,
 		11,48,12,48,677,1,48,1,48,5,48,682,8,48,10,48,12,48,685,9,48,1,48,3,48,
 		688,8,48,1,49,1,49,3,49,692,8,49,1,49,3,49,695,8,49,1,50,1,50,1,50,1,50,
-		1,50,1,50,3,50,703,8,50,1,51,1,51,1,51,5,51,708,8,51,10,51,12,51,711,9,
-		51,1,51,1,51,4,51,715,8,51,11,51,12,51,716,3,51,719,8,51,1,51,1,51,1,51,
-		1,51,3,51,725,8,51,1,51,1,51,5,51,729,8,51,10,51,12,51,732,9,51,1,51,1,
-		51,4,51,736,8,51,11,51,12,51,737,3,51,740,8,51,1,51,1,51,1,51,1,51,1,51,
-		1,51,3,51,748,8,51,3,51,750,8,51,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,
-		52,3,52,760,8,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,769,8,52,3,52,
-		771,8,52,1,52,3,52,774,8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,
-		53,784,8,53,1,53,1,53,3,53,788,8,53,1,53,1,53,5,53,792,8,53,10,53,12,53,
-		795,9,53,1,53,3,53,798,8,53,1,54,1,54,1,54,1,54,1,54,1,54,3,54,806,8,54,
-		1,55,1,55,1,55,1,55,1,55,3,55,813,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,
-		56,1,56,3,56,823,8,56,1,56,3,56,826,8,56,1,57,1,57,1,57,1,57,1,57,1,57,
-		1,57,1,57,1,57,3,57,837,8,57,1,57,1,57,1,57,1,57,5,57,843,8,57,10,57,12,
-		57,846,9,57,1,57,3,57,849,8,57,1,57,3,57,852,8,57,1,58,1,58,1,58,1,58,
-		1,58,3,58,859,8,58,1,58,1,58,1,58,1,58,1,58,3,58,866,8,58,1,58,1,58,5,
-		58,870,8,58,10,58,12,58,873,9,58,1,59,3,59,876,8,59,1,59,1,59,3,59,880,
-		8,59,1,60,1,60,1,60,1,60,1,60,3,60,887,8,60,1,60,1,60,1,60,3,60,892,8,
-		60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,904,8,60,3,60,
-		906,8,60,1,61,1,61,3,61,910,8,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,
-		62,1,62,1,62,1,62,5,62,923,8,62,10,62,12,62,926,9,62,1,63,1,63,1,63,1,
-		63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,941,8,63,1,64,1,64,
-		4,64,945,8,64,11,64,12,64,946,1,64,1,64,5,64,951,8,64,10,64,12,64,954,
-		9,64,1,64,1,64,1,64,3,64,959,8,64,3,64,961,8,64,3,64,963,8,64,1,64,1,64,
-		4,64,967,8,64,11,64,12,64,968,1,64,1,64,5,64,973,8,64,10,64,12,64,976,
-		9,64,1,64,1,64,5,64,980,8,64,10,64,12,64,983,9,64,1,64,1,64,3,64,987,8,
-		64,1,65,4,65,990,8,65,11,65,12,65,991,1,66,1,66,1,66,1,66,1,66,1,66,1,
-		66,3,66,1001,8,66,1,66,1,66,1,66,1,66,3,66,1007,8,66,1,66,3,66,1010,8,
-		66,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1018,8,67,1,68,1,68,3,68,1022,8,
-		68,1,68,1,68,1,68,1,68,1,68,3,68,1029,8,68,1,68,1,68,1,68,1,68,1,68,3,
-		68,1036,8,68,1,69,3,69,1039,8,69,1,69,4,69,1042,8,69,11,69,12,69,1043,
-		1,69,1,69,1,69,1,69,4,69,1050,8,69,11,69,12,69,1051,3,69,1054,8,69,1,69,
-		1,69,1,69,1,69,1,69,1,69,3,69,1062,8,69,3,69,1064,8,69,3,69,1066,8,69,
-		1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1075,8,70,1,70,1,70,3,70,1079,
-		8,70,1,71,1,71,3,71,1083,8,71,1,71,1,71,5,71,1087,8,71,10,71,12,71,1090,
-		9,71,3,71,1092,8,71,1,72,1,72,1,72,3,72,1097,8,72,1,73,1,73,1,73,1,73,
-		5,73,1103,8,73,10,73,12,73,1106,9,73,1,73,1,73,1,73,1,73,1,73,3,73,1113,
-		8,73,1,74,1,74,4,74,1117,8,74,11,74,12,74,1118,1,74,3,74,1122,8,74,1,75,
-		1,75,1,75,1,75,3,75,1128,8,75,3,75,1130,8,75,1,76,1,76,1,77,1,77,1,78,
-		4,78,1137,8,78,11,78,12,78,1138,1,79,1,79,1,80,1,80,1,81,1,81,5,81,1147,
-		8,81,10,81,12,81,1150,9,81,1,82,1,82,1,82,1,83,1,83,3,83,1157,8,83,1,83,
-		1,83,1,83,1,83,1,83,3,83,1164,8,83,1,84,1,84,5,84,1168,8,84,10,84,12,84,
-		1171,9,84,1,85,1,85,1,85,1,86,1,86,1,86,1,86,1,86,1,86,3,86,1182,8,86,
-		1,87,1,87,1,88,1,88,1,88,1,88,1,88,5,88,1191,8,88,10,88,12,88,1194,9,88,
-		1,88,1,88,3,88,1198,8,88,1,89,1,89,3,89,1202,8,89,1,89,3,89,1205,8,89,
-		1,90,1,90,1,91,1,91,1,91,0,0,92,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
-		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
-		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
-		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
-		156,158,160,162,164,166,168,170,172,174,176,178,180,182,0,17,2,0,137,138,
-		140,141,2,0,20,20,67,67,2,0,43,43,119,119,2,0,137,137,140,140,2,0,88,88,
-		131,131,2,0,72,72,128,128,2,0,62,62,91,91,2,0,32,32,41,41,4,0,84,84,92,
-		92,98,98,115,115,2,0,84,84,92,92,2,0,114,114,135,135,2,0,70,70,90,90,1,
-		0,42,43,1,0,118,119,2,0,10,12,14,14,4,0,89,89,136,136,138,139,141,141,
-		22,0,15,18,20,30,32,41,44,55,57,59,61,62,65,69,71,79,81,83,86,88,91,91,
-		93,107,109,113,115,115,118,118,121,122,124,126,128,131,133,133,137,137,
-		140,140,142,142,1336,0,184,1,0,0,0,2,187,1,0,0,0,4,229,1,0,0,0,6,231,1,
-		0,0,0,8,234,1,0,0,0,10,237,1,0,0,0,12,244,1,0,0,0,14,246,1,0,0,0,16,249,
-		1,0,0,0,18,265,1,0,0,0,20,267,1,0,0,0,22,270,1,0,0,0,24,273,1,0,0,0,26,
-		276,1,0,0,0,28,278,1,0,0,0,30,298,1,0,0,0,32,300,1,0,0,0,34,304,1,0,0,
-		0,36,325,1,0,0,0,38,328,1,0,0,0,40,360,1,0,0,0,42,362,1,0,0,0,44,367,1,
-		0,0,0,46,388,1,0,0,0,48,396,1,0,0,0,50,404,1,0,0,0,52,411,1,0,0,0,54,416,
-		1,0,0,0,56,421,1,0,0,0,58,436,1,0,0,0,60,448,1,0,0,0,62,465,1,0,0,0,64,
-		467,1,0,0,0,66,513,1,0,0,0,68,516,1,0,0,0,70,531,1,0,0,0,72,533,1,0,0,
-		0,74,540,1,0,0,0,76,559,1,0,0,0,78,561,1,0,0,0,80,566,1,0,0,0,82,582,1,
-		0,0,0,84,584,1,0,0,0,86,587,1,0,0,0,88,591,1,0,0,0,90,603,1,0,0,0,92,615,
-		1,0,0,0,94,672,1,0,0,0,96,687,1,0,0,0,98,694,1,0,0,0,100,702,1,0,0,0,102,
-		704,1,0,0,0,104,751,1,0,0,0,106,775,1,0,0,0,108,805,1,0,0,0,110,807,1,
-		0,0,0,112,814,1,0,0,0,114,827,1,0,0,0,116,858,1,0,0,0,118,879,1,0,0,0,
-		120,905,1,0,0,0,122,909,1,0,0,0,124,914,1,0,0,0,126,940,1,0,0,0,128,942,
-		1,0,0,0,130,989,1,0,0,0,132,1009,1,0,0,0,134,1017,1,0,0,0,136,1035,1,0,
-		0,0,138,1038,1,0,0,0,140,1067,1,0,0,0,142,1080,1,0,0,0,144,1093,1,0,0,
-		0,146,1098,1,0,0,0,148,1114,1,0,0,0,150,1129,1,0,0,0,152,1131,1,0,0,0,
-		154,1133,1,0,0,0,156,1136,1,0,0,0,158,1140,1,0,0,0,160,1142,1,0,0,0,162,
-		1144,1,0,0,0,164,1151,1,0,0,0,166,1163,1,0,0,0,168,1165,1,0,0,0,170,1172,
-		1,0,0,0,172,1181,1,0,0,0,174,1183,1,0,0,0,176,1185,1,0,0,0,178,1204,1,
-		0,0,0,180,1206,1,0,0,0,182,1208,1,0,0,0,184,185,3,4,2,0,185,186,5,0,0,
-		1,186,1,1,0,0,0,187,188,3,146,73,0,188,189,5,0,0,1,189,3,1,0,0,0,190,230,
-		3,6,3,0,191,230,3,8,4,0,192,230,3,10,5,0,193,230,3,14,7,0,194,230,3,16,
-		8,0,195,230,3,20,10,0,196,230,3,22,11,0,197,230,3,24,12,0,198,230,3,26,
-		13,0,199,230,3,28,14,0,200,230,3,32,16,0,201,230,3,34,17,0,202,230,3,38,
-		19,0,203,230,3,42,21,0,204,230,3,44,22,0,205,230,3,64,32,0,206,230,3,72,
-		36,0,207,230,3,74,37,0,208,230,3,76,38,0,209,230,3,78,39,0,210,230,3,80,
-		40,0,211,230,3,84,42,0,212,230,3,86,43,0,213,230,3,88,44,0,214,230,3,90,
-		45,0,215,230,3,104,52,0,216,230,3,106,53,0,217,230,3,110,55,0,218,230,
-		3,112,56,0,219,230,3,114,57,0,220,230,3,128,64,0,221,230,3,140,70,0,222,
-		230,3,46,23,0,223,230,3,48,24,0,224,230,3,50,25,0,225,230,3,52,26,0,226,
-		230,3,56,28,0,227,230,3,58,29,0,228,230,3,54,27,0,229,190,1,0,0,0,229,
-		191,1,0,0,0,229,192,1,0,0,0,229,193,1,0,0,0,229,194,1,0,0,0,229,195,1,
-		0,0,0,229,196,1,0,0,0,229,197,1,0,0,0,229,198,1,0,0,0,229,199,1,0,0,0,
-		229,200,1,0,0,0,229,201,1,0,0,0,229,202,1,0,0,0,229,203,1,0,0,0,229,204,
-		1,0,0,0,229,205,1,0,0,0,229,206,1,0,0,0,229,207,1,0,0,0,229,208,1,0,0,
-		0,229,209,1,0,0,0,229,210,1,0,0,0,229,211,1,0,0,0,229,212,1,0,0,0,229,
-		213,1,0,0,0,229,214,1,0,0,0,229,215,1,0,0,0,229,216,1,0,0,0,229,217,1,
-		0,0,0,229,218,1,0,0,0,229,219,1,0,0,0,229,220,1,0,0,0,229,221,1,0,0,0,
-		229,222,1,0,0,0,229,223,1,0,0,0,229,224,1,0,0,0,229,225,1,0,0,0,229,226,
-		1,0,0,0,229,227,1,0,0,0,229,228,1,0,0,0,230,5,1,0,0,0,231,232,5,36,0,0,
-		232,233,3,178,89,0,233,7,1,0,0,0,234,235,5,38,0,0,235,236,5,147,0,0,236,
-		9,1,0,0,0,237,238,5,52,0,0,238,239,3,12,6,0,239,11,1,0,0,0,240,245,5,143,
-		0,0,241,245,5,146,0,0,242,245,5,147,0,0,243,245,3,182,91,0,244,240,1,0,
-		0,0,244,241,1,0,0,0,244,242,1,0,0,0,244,243,1,0,0,0,245,13,1,0,0,0,246,
-		247,5,50,0,0,247,248,3,182,91,0,248,15,1,0,0,0,249,250,5,46,0,0,250,255,
-		3,18,9,0,251,252,5,4,0,0,252,254,3,18,9,0,253,251,1,0,0,0,254,257,1,0,
-		0,0,255,253,1,0,0,0,255,256,1,0,0,0,256,17,1,0,0,0,257,255,1,0,0,0,258,
-		266,3,182,91,0,259,266,5,147,0,0,260,263,5,143,0,0,261,264,3,182,91,0,
-		262,264,5,14,0,0,263,261,1,0,0,0,263,262,1,0,0,0,263,264,1,0,0,0,264,266,
-		1,0,0,0,265,258,1,0,0,0,265,259,1,0,0,0,265,260,1,0,0,0,266,19,1,0,0,0,
-		267,268,5,47,0,0,268,269,5,147,0,0,269,21,1,0,0,0,270,271,5,37,0,0,271,
-		272,5,147,0,0,272,23,1,0,0,0,273,274,5,53,0,0,274,275,3,182,91,0,275,25,
-		1,0,0,0,276,277,5,3,0,0,277,27,1,0,0,0,278,279,5,55,0,0,279,281,3,182,
-		91,0,280,282,5,147,0,0,281,280,1,0,0,0,281,282,1,0,0,0,282,287,1,0,0,0,
-		283,284,5,4,0,0,284,286,3,30,15,0,285,283,1,0,0,0,286,289,1,0,0,0,287,
-		285,1,0,0,0,287,288,1,0,0,0,288,29,1,0,0,0,289,287,1,0,0,0,290,291,5,130,
-		0,0,291,299,3,178,89,0,292,296,3,178,89,0,293,297,7,0,0,0,294,295,5,13,
-		0,0,295,297,5,82,0,0,296,293,1,0,0,0,296,294,1,0,0,0,297,299,1,0,0,0,298,
-		290,1,0,0,0,298,292,1,0,0,0,299,31,1,0,0,0,300,301,5,30,0,0,301,302,3,
-		178,89,0,302,303,5,139,0,0,303,33,1,0,0,0,304,305,5,29,0,0,305,306,3,156,
-		78,0,306,307,5,6,0,0,307,308,3,178,89,0,308,323,3,160,80,0,309,310,5,60,
-		0,0,310,311,3,178,89,0,311,312,3,158,79,0,312,313,5,123,0,0,313,314,3,
-		36,18,0,314,324,1,0,0,0,315,316,5,123,0,0,316,317,3,36,18,0,317,318,5,
-		4,0,0,318,319,3,178,89,0,319,320,3,158,79,0,320,321,5,123,0,0,321,322,
-		3,36,18,0,322,324,1,0,0,0,323,309,1,0,0,0,323,315,1,0,0,0,324,35,1,0,0,
-		0,325,326,3,178,89,0,326,327,3,180,90,0,327,37,1,0,0,0,328,329,5,51,0,
-		0,329,333,3,156,78,0,330,331,5,4,0,0,331,332,5,98,0,0,332,334,5,42,0,0,
-		333,330,1,0,0,0,333,334,1,0,0,0,334,335,1,0,0,0,335,336,5,6,0,0,336,337,
-		5,67,0,0,337,342,3,178,89,0,338,343,5,69,0,0,339,340,5,71,0,0,340,341,
-		5,99,0,0,341,343,5,22,0,0,342,338,1,0,0,0,342,339,1,0,0,0,342,343,1,0,
-		0,0,343,348,1,0,0,0,344,345,5,4,0,0,345,347,3,40,20,0,346,344,1,0,0,0,
-		347,350,1,0,0,0,348,346,1,0,0,0,348,349,1,0,0,0,349,39,1,0,0,0,350,348,
-		1,0,0,0,351,352,5,84,0,0,352,353,5,118,0,0,353,354,5,89,0,0,354,355,5,
-		145,0,0,355,361,7,1,0,0,356,357,5,99,0,0,357,358,5,89,0,0,358,359,5,120,
-		0,0,359,361,5,86,0,0,360,351,1,0,0,0,360,356,1,0,0,0,361,41,1,0,0,0,362,
-		363,5,35,0,0,363,364,3,182,91,0,364,365,5,91,0,0,365,366,3,162,81,0,366,
-		43,1,0,0,0,367,368,5,22,0,0,368,369,3,182,91,0,369,379,5,91,0,0,370,371,
-		7,2,0,0,371,372,5,85,0,0,372,380,3,162,81,0,373,377,3,162,81,0,374,375,
-		7,2,0,0,375,376,5,85,0,0,376,378,3,162,81,0,377,374,1,0,0,0,377,378,1,
-		0,0,0,378,380,1,0,0,0,379,370,1,0,0,0,379,373,1,0,0,0,380,385,1,0,0,0,
-		381,382,5,4,0,0,382,384,3,62,31,0,383,381,1,0,0,0,384,387,1,0,0,0,385,
-		383,1,0,0,0,385,386,1,0,0,0,386,45,1,0,0,0,387,385,1,0,0,0,388,394,5,21,
-		0,0,389,390,5,134,0,0,390,391,5,125,0,0,391,395,7,1,0,0,392,393,5,132,
-		0,0,393,395,5,68,0,0,394,389,1,0,0,0,394,392,1,0,0,0,395,47,1,0,0,0,396,
-		402,5,18,0,0,397,398,3,182,91,0,398,399,5,4,0,0,399,400,3,180,90,0,400,
-		403,1,0,0,0,401,403,5,147,0,0,402,397,1,0,0,0,402,401,1,0,0,0,403,49,1,
-		0,0,0,404,405,5,24,0,0,405,406,3,182,91,0,406,407,5,91,0,0,407,409,3,162,
-		81,0,408,410,5,93,0,0,409,408,1,0,0,0,409,410,1,0,0,0,410,51,1,0,0,0,411,
-		412,5,27,0,0,412,413,3,182,91,0,413,414,5,91,0,0,414,415,3,142,71,0,415,
-		53,1,0,0,0,416,417,5,15,0,0,417,418,3,182,91,0,418,419,5,6,0,0,419,420,
-		5,147,0,0,420,55,1,0,0,0,421,422,5,49,0,0,422,423,3,156,78,0,423,424,5,
-		6,0,0,424,425,3,178,89,0,425,426,3,160,80,0,426,427,5,60,0,0,427,428,3,
-		178,89,0,428,429,3,158,79,0,429,430,5,129,0,0,430,431,3,178,89,0,431,434,
-		7,3,0,0,432,433,5,4,0,0,433,435,3,182,91,0,434,432,1,0,0,0,434,435,1,0,
-		0,0,435,57,1,0,0,0,436,437,5,33,0,0,437,438,3,18,9,0,438,439,5,6,0,0,439,
-		440,3,182,91,0,440,445,3,60,30,0,441,442,5,4,0,0,442,444,3,60,30,0,443,
-		441,1,0,0,0,444,447,1,0,0,0,445,443,1,0,0,0,445,446,1,0,0,0,446,59,1,0,
-		0,0,447,445,1,0,0,0,448,449,3,178,89,0,449,450,3,180,90,0,450,451,7,4,
-		0,0,451,61,1,0,0,0,452,466,5,100,0,0,453,466,5,79,0,0,454,455,5,97,0,0,
-		455,456,5,101,0,0,456,459,3,172,86,0,457,458,5,10,0,0,458,460,3,172,86,
-		0,459,457,1,0,0,0,459,460,1,0,0,0,460,466,1,0,0,0,461,462,5,113,0,0,462,
-		466,7,5,0,0,463,464,5,133,0,0,464,466,3,162,81,0,465,452,1,0,0,0,465,453,
-		1,0,0,0,465,454,1,0,0,0,465,461,1,0,0,0,465,463,1,0,0,0,466,63,1,0,0,0,
-		467,468,5,39,0,0,468,470,3,182,91,0,469,471,3,66,33,0,470,469,1,0,0,0,
-		470,471,1,0,0,0,471,473,1,0,0,0,472,474,3,146,73,0,473,472,1,0,0,0,473,
-		474,1,0,0,0,474,65,1,0,0,0,475,476,5,28,0,0,476,477,3,182,91,0,477,478,
-		5,6,0,0,478,483,3,168,84,0,479,480,3,160,80,0,480,481,5,64,0,0,481,482,
-		3,150,75,0,482,484,1,0,0,0,483,479,1,0,0,0,483,484,1,0,0,0,484,514,1,0,
-		0,0,485,486,5,91,0,0,486,487,3,182,91,0,487,491,5,95,0,0,488,489,5,4,0,
-		0,489,490,5,124,0,0,490,492,5,107,0,0,491,488,1,0,0,0,491,492,1,0,0,0,
-		492,514,1,0,0,0,493,494,5,109,0,0,494,495,5,128,0,0,495,496,5,59,0,0,496,
-		501,3,68,34,0,497,498,5,60,0,0,498,500,3,68,34,0,499,497,1,0,0,0,500,503,
-		1,0,0,0,501,499,1,0,0,0,501,502,1,0,0,0,502,504,1,0,0,0,503,501,1,0,0,
-		0,504,505,5,6,0,0,505,510,3,138,69,0,506,507,5,4,0,0,507,509,3,138,69,
-		0,508,506,1,0,0,0,509,512,1,0,0,0,510,508,1,0,0,0,510,511,1,0,0,0,511,
-		514,1,0,0,0,512,510,1,0,0,0,513,475,1,0,0,0,513,485,1,0,0,0,513,493,1,
-		0,0,0,514,67,1,0,0,0,515,517,3,134,67,0,516,515,1,0,0,0,517,518,1,0,0,
-		0,518,516,1,0,0,0,518,519,1,0,0,0,519,524,1,0,0,0,520,521,5,4,0,0,521,
-		523,3,70,35,0,522,520,1,0,0,0,523,526,1,0,0,0,524,522,1,0,0,0,524,525,
-		1,0,0,0,525,69,1,0,0,0,526,524,1,0,0,0,527,532,3,136,68,0,528,529,3,152,
-		76,0,529,530,5,83,0,0,530,532,1,0,0,0,531,527,1,0,0,0,531,528,1,0,0,0,
-		532,71,1,0,0,0,533,534,5,17,0,0,534,535,5,132,0,0,535,536,3,168,84,0,536,
-		538,3,160,80,0,537,539,3,146,73,0,538,537,1,0,0,0,538,539,1,0,0,0,539,
-		73,1,0,0,0,540,541,5,20,0,0,541,543,3,168,84,0,542,544,3,146,73,0,543,
-		542,1,0,0,0,543,544,1,0,0,0,544,75,1,0,0,0,545,546,5,28,0,0,546,547,5,
-		87,0,0,547,548,3,150,75,0,548,549,7,6,0,0,549,550,3,182,91,0,550,560,1,
-		0,0,0,551,552,5,19,0,0,552,556,5,76,0,0,553,554,7,7,0,0,554,556,5,75,0,
-		0,555,551,1,0,0,0,555,553,1,0,0,0,556,557,1,0,0,0,557,558,7,6,0,0,558,
-		560,3,182,91,0,559,545,1,0,0,0,559,555,1,0,0,0,560,77,1,0,0,0,561,562,
-		5,34,0,0,562,563,5,98,0,0,563,564,5,42,0,0,564,565,3,182,91,0,565,79,1,
-		0,0,0,566,567,5,23,0,0,567,568,5,6,0,0,568,573,3,82,41,0,569,570,5,4,0,
-		0,570,572,3,82,41,0,571,569,1,0,0,0,572,575,1,0,0,0,573,571,1,0,0,0,573,
-		574,1,0,0,0,574,81,1,0,0,0,575,573,1,0,0,0,576,577,5,116,0,0,577,583,3,
-		168,84,0,578,579,3,168,84,0,579,580,5,85,0,0,580,581,3,182,91,0,581,583,
-		1,0,0,0,582,576,1,0,0,0,582,578,1,0,0,0,583,83,1,0,0,0,584,585,5,26,0,
-		0,585,586,5,102,0,0,586,85,1,0,0,0,587,588,5,54,0,0,588,589,5,89,0,0,589,
-		590,5,78,0,0,590,87,1,0,0,0,591,593,5,42,0,0,592,594,3,168,84,0,593,592,
-		1,0,0,0,593,594,1,0,0,0,594,596,1,0,0,0,595,597,3,152,76,0,596,595,1,0,
-		0,0,596,597,1,0,0,0,597,598,1,0,0,0,598,599,5,6,0,0,599,601,3,92,46,0,
-		600,602,3,146,73,0,601,600,1,0,0,0,601,602,1,0,0,0,602,89,1,0,0,0,603,
-		604,5,43,0,0,604,605,3,168,84,0,605,606,5,123,0,0,606,608,3,168,84,0,607,
-		609,3,152,76,0,608,607,1,0,0,0,608,609,1,0,0,0,609,610,1,0,0,0,610,611,
-		5,6,0,0,611,613,3,92,46,0,612,614,3,146,73,0,613,612,1,0,0,0,613,614,1,
-		0,0,0,614,91,1,0,0,0,615,620,3,94,47,0,616,617,5,4,0,0,617,619,3,94,47,
-		0,618,616,1,0,0,0,619,622,1,0,0,0,620,618,1,0,0,0,620,621,1,0,0,0,621,
-		93,1,0,0,0,622,620,1,0,0,0,623,624,5,7,0,0,624,625,3,92,46,0,625,630,5,
-		8,0,0,626,627,3,168,84,0,627,628,5,122,0,0,628,631,1,0,0,0,629,631,3,100,
-		50,0,630,626,1,0,0,0,630,629,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,
-		634,3,102,51,0,633,632,1,0,0,0,633,634,1,0,0,0,634,673,1,0,0,0,635,637,
-		5,116,0,0,636,638,3,168,84,0,637,636,1,0,0,0,637,638,1,0,0,0,638,673,1,
-		0,0,0,639,640,5,117,0,0,640,641,5,107,0,0,641,673,3,168,84,0,642,646,5,
-		31,0,0,643,644,5,120,0,0,644,647,5,112,0,0,645,647,3,168,84,0,646,643,
-		1,0,0,0,646,645,1,0,0,0,647,673,1,0,0,0,648,650,3,176,88,0,649,648,1,0,
-		0,0,649,650,1,0,0,0,650,667,1,0,0,0,651,653,3,182,91,0,652,651,1,0,0,0,
-		653,654,1,0,0,0,654,652,1,0,0,0,654,655,1,0,0,0,655,661,1,0,0,0,656,658,
-		3,154,77,0,657,659,3,98,49,0,658,657,1,0,0,0,658,659,1,0,0,0,659,662,1,
-		0,0,0,660,662,3,96,48,0,661,656,1,0,0,0,661,660,1,0,0,0,661,662,1,0,0,
-		0,662,668,1,0,0,0,663,665,3,154,77,0,664,666,3,98,49,0,665,664,1,0,0,0,
-		665,666,1,0,0,0,666,668,1,0,0,0,667,652,1,0,0,0,667,663,1,0,0,0,668,670,
-		1,0,0,0,669,671,3,102,51,0,670,669,1,0,0,0,670,671,1,0,0,0,671,673,1,0,
-		0,0,672,623,1,0,0,0,672,635,1,0,0,0,672,639,1,0,0,0,672,642,1,0,0,0,672,
-		649,1,0,0,0,673,95,1,0,0,0,674,676,3,170,85,0,675,674,1,0,0,0,676,677,
-		1,0,0,0,677,675,1,0,0,0,677,678,1,0,0,0,678,688,1,0,0,0,679,683,3,176,
-		88,0,680,682,3,170,85,0,681,680,1,0,0,0,682,685,1,0,0,0,683,681,1,0,0,
-		0,683,684,1,0,0,0,684,688,1,0,0,0,685,683,1,0,0,0,686,688,3,100,50,0,687,
-		675,1,0,0,0,687,679,1,0,0,0,687,686,1,0,0,0,688,97,1,0,0,0,689,691,3,168,
-		84,0,690,692,5,80,0,0,691,690,1,0,0,0,691,692,1,0,0,0,692,695,1,0,0,0,
-		693,695,3,100,50,0,694,689,1,0,0,0,694,693,1,0,0,0,695,99,1,0,0,0,696,
-		703,5,56,0,0,697,703,5,63,0,0,698,699,5,127,0,0,699,700,3,168,84,0,700,
-		701,5,111,0,0,701,703,1,0,0,0,702,696,1,0,0,0,702,697,1,0,0,0,702,698,
-		1,0,0,0,703,101,1,0,0,0,704,749,5,89,0,0,705,709,7,8,0,0,706,708,3,182,
-		91,0,707,706,1,0,0,0,708,711,1,0,0,0,709,707,1,0,0,0,709,710,1,0,0,0,710,
-		718,1,0,0,0,711,709,1,0,0,0,712,714,5,60,0,0,713,715,3,182,91,0,714,713,
-		1,0,0,0,715,716,1,0,0,0,716,714,1,0,0,0,716,717,1,0,0,0,717,719,1,0,0,
-		0,718,712,1,0,0,0,718,719,1,0,0,0,719,724,1,0,0,0,720,721,5,127,0,0,721,
-		722,3,168,84,0,722,723,5,111,0,0,723,725,1,0,0,0,724,720,1,0,0,0,724,725,
-		1,0,0,0,725,750,1,0,0,0,726,730,5,73,0,0,727,729,3,182,91,0,728,727,1,
-		0,0,0,729,732,1,0,0,0,730,728,1,0,0,0,730,731,1,0,0,0,731,739,1,0,0,0,
-		732,730,1,0,0,0,733,735,5,60,0,0,734,736,3,182,91,0,735,734,1,0,0,0,736,
-		737,1,0,0,0,737,735,1,0,0,0,737,738,1,0,0,0,738,740,1,0,0,0,739,733,1,
-		0,0,0,739,740,1,0,0,0,740,747,1,0,0,0,741,748,5,56,0,0,742,748,5,63,0,
-		0,743,744,5,127,0,0,744,745,3,168,84,0,745,746,5,111,0,0,746,748,1,0,0,
-		0,747,741,1,0,0,0,747,742,1,0,0,0,747,743,1,0,0,0,747,748,1,0,0,0,748,
-		750,1,0,0,0,749,705,1,0,0,0,749,726,1,0,0,0,750,103,1,0,0,0,751,759,5,
-		40,0,0,752,753,5,43,0,0,753,754,3,168,84,0,754,755,5,123,0,0,755,756,3,
-		168,84,0,756,760,1,0,0,0,757,758,5,42,0,0,758,760,3,168,84,0,759,752,1,
-		0,0,0,759,757,1,0,0,0,760,761,1,0,0,0,761,762,5,4,0,0,762,770,3,168,84,
-		0,763,764,5,96,0,0,764,771,5,122,0,0,765,768,5,122,0,0,766,767,5,89,0,
-		0,767,769,5,58,0,0,768,766,1,0,0,0,768,769,1,0,0,0,769,771,1,0,0,0,770,
-		763,1,0,0,0,770,765,1,0,0,0,771,773,1,0,0,0,772,774,3,146,73,0,773,772,
-		1,0,0,0,773,774,1,0,0,0,774,105,1,0,0,0,775,783,5,48,0,0,776,777,5,123,
-		0,0,777,784,3,162,81,0,778,779,5,85,0,0,779,784,3,162,81,0,780,781,3,168,
-		84,0,781,782,3,158,79,0,782,784,1,0,0,0,783,776,1,0,0,0,783,778,1,0,0,
-		0,783,780,1,0,0,0,784,787,1,0,0,0,785,786,5,28,0,0,786,788,3,182,91,0,
-		787,785,1,0,0,0,787,788,1,0,0,0,788,793,1,0,0,0,789,790,5,4,0,0,790,792,
-		3,108,54,0,791,789,1,0,0,0,792,795,1,0,0,0,793,791,1,0,0,0,793,794,1,0,
-		0,0,794,797,1,0,0,0,795,793,1,0,0,0,796,798,3,146,73,0,797,796,1,0,0,0,
-		797,798,1,0,0,0,798,107,1,0,0,0,799,800,5,79,0,0,800,806,3,158,79,0,801,
-		802,5,100,0,0,802,806,3,158,79,0,803,804,5,77,0,0,804,806,3,152,76,0,805,
-		799,1,0,0,0,805,801,1,0,0,0,805,803,1,0,0,0,806,109,1,0,0,0,807,808,5,
-		31,0,0,808,809,3,168,84,0,809,810,5,64,0,0,810,812,3,150,75,0,811,813,
-		3,146,73,0,812,811,1,0,0,0,812,813,1,0,0,0,813,111,1,0,0,0,814,815,5,16,
-		0,0,815,816,3,168,84,0,816,817,5,64,0,0,817,822,3,150,75,0,818,819,5,4,
-		0,0,819,820,5,104,0,0,820,821,5,42,0,0,821,823,5,61,0,0,822,818,1,0,0,
-		0,822,823,1,0,0,0,823,825,1,0,0,0,824,826,3,146,73,0,825,824,1,0,0,0,825,
-		826,1,0,0,0,826,113,1,0,0,0,827,836,5,45,0,0,828,829,5,43,0,0,829,830,
-		3,168,84,0,830,831,5,123,0,0,831,832,3,168,84,0,832,837,1,0,0,0,833,834,
-		3,168,84,0,834,835,3,158,79,0,835,837,1,0,0,0,836,828,1,0,0,0,836,833,
-		1,0,0,0,837,848,1,0,0,0,838,839,5,6,0,0,839,844,3,116,58,0,840,841,5,5,
-		0,0,841,843,3,116,58,0,842,840,1,0,0,0,843,846,1,0,0,0,844,842,1,0,0,0,
-		844,845,1,0,0,0,845,849,1,0,0,0,846,844,1,0,0,0,847,849,3,124,62,0,848,
-		838,1,0,0,0,848,847,1,0,0,0,849,851,1,0,0,0,850,852,3,146,73,0,851,850,
-		1,0,0,0,851,852,1,0,0,0,852,115,1,0,0,0,853,854,5,57,0,0,854,855,3,168,
-		84,0,855,856,3,158,79,0,856,857,5,4,0,0,857,859,1,0,0,0,858,853,1,0,0,
-		0,858,859,1,0,0,0,859,860,1,0,0,0,860,861,3,154,77,0,861,862,3,168,84,
-		0,862,863,5,64,0,0,863,865,3,150,75,0,864,866,3,120,60,0,865,864,1,0,0,
-		0,865,866,1,0,0,0,866,871,1,0,0,0,867,868,5,4,0,0,868,870,3,118,59,0,869,
-		867,1,0,0,0,870,873,1,0,0,0,871,869,1,0,0,0,871,872,1,0,0,0,872,117,1,
-		0,0,0,873,871,1,0,0,0,874,876,5,121,0,0,875,874,1,0,0,0,875,876,1,0,0,
-		0,876,877,1,0,0,0,877,880,3,120,60,0,878,880,3,122,61,0,879,875,1,0,0,
-		0,879,878,1,0,0,0,880,119,1,0,0,0,881,886,5,81,0,0,882,887,5,42,0,0,883,
-		884,3,168,84,0,884,885,3,158,79,0,885,887,1,0,0,0,886,882,1,0,0,0,886,
-		883,1,0,0,0,887,891,1,0,0,0,888,889,3,168,84,0,889,890,5,122,0,0,890,892,
-		1,0,0,0,891,888,1,0,0,0,891,892,1,0,0,0,892,906,1,0,0,0,893,894,5,66,0,
-		0,894,895,5,126,0,0,895,896,5,81,0,0,896,897,3,168,84,0,897,898,5,60,0,
-		0,898,899,3,168,84,0,899,903,3,158,79,0,900,901,3,168,84,0,901,902,5,122,
-		0,0,902,904,1,0,0,0,903,900,1,0,0,0,903,904,1,0,0,0,904,906,1,0,0,0,905,
-		881,1,0,0,0,905,893,1,0,0,0,906,121,1,0,0,0,907,910,5,142,0,0,908,910,
-		3,176,88,0,909,907,1,0,0,0,909,908,1,0,0,0,910,911,1,0,0,0,911,912,3,160,
-		80,0,912,913,5,89,0,0,913,123,1,0,0,0,914,915,5,80,0,0,915,916,5,123,0,
-		0,916,917,3,168,84,0,917,918,5,4,0,0,918,919,5,64,0,0,919,924,3,150,75,
-		0,920,921,5,4,0,0,921,923,3,126,63,0,922,920,1,0,0,0,923,926,1,0,0,0,924,
-		922,1,0,0,0,924,925,1,0,0,0,925,125,1,0,0,0,926,924,1,0,0,0,927,928,5,
-		103,0,0,928,929,5,114,0,0,929,941,3,158,79,0,930,931,5,94,0,0,931,941,
-		5,84,0,0,932,933,5,66,0,0,933,941,5,126,0,0,934,935,7,9,0,0,935,936,3,
-		168,84,0,936,937,3,158,79,0,937,938,5,110,0,0,938,941,1,0,0,0,939,941,
-		3,122,61,0,940,927,1,0,0,0,940,930,1,0,0,0,940,932,1,0,0,0,940,934,1,0,
-		0,0,940,939,1,0,0,0,941,127,1,0,0,0,942,944,5,44,0,0,943,945,3,134,67,
-		0,944,943,1,0,0,0,945,946,1,0,0,0,946,944,1,0,0,0,946,947,1,0,0,0,947,
-		952,1,0,0,0,948,949,5,60,0,0,949,951,3,130,65,0,950,948,1,0,0,0,951,954,
-		1,0,0,0,952,950,1,0,0,0,952,953,1,0,0,0,953,962,1,0,0,0,954,952,1,0,0,
-		0,955,960,5,4,0,0,956,958,3,136,68,0,957,959,5,4,0,0,958,957,1,0,0,0,958,
-		959,1,0,0,0,959,961,1,0,0,0,960,956,1,0,0,0,960,961,1,0,0,0,961,963,1,
-		0,0,0,962,955,1,0,0,0,962,963,1,0,0,0,963,964,1,0,0,0,964,966,5,132,0,
-		0,965,967,3,134,67,0,966,965,1,0,0,0,967,968,1,0,0,0,968,966,1,0,0,0,968,
-		969,1,0,0,0,969,974,1,0,0,0,970,971,5,60,0,0,971,973,3,130,65,0,972,970,
-		1,0,0,0,973,976,1,0,0,0,974,972,1,0,0,0,974,975,1,0,0,0,975,981,1,0,0,
-		0,976,974,1,0,0,0,977,978,5,4,0,0,978,980,3,132,66,0,979,977,1,0,0,0,980,
-		983,1,0,0,0,981,979,1,0,0,0,981,982,1,0,0,0,982,986,1,0,0,0,983,981,1,
-		0,0,0,984,985,5,6,0,0,985,987,3,138,69,0,986,984,1,0,0,0,986,987,1,0,0,
-		0,987,129,1,0,0,0,988,990,3,134,67,0,989,988,1,0,0,0,990,991,1,0,0,0,991,
-		989,1,0,0,0,991,992,1,0,0,0,992,131,1,0,0,0,993,1010,3,136,68,0,994,1000,
-		5,74,0,0,995,996,3,176,88,0,996,997,5,123,0,0,997,998,3,176,88,0,998,999,
-		3,180,90,0,999,1001,1,0,0,0,1000,995,1,0,0,0,1000,1001,1,0,0,0,1001,1010,
-		1,0,0,0,1002,1006,5,89,0,0,1003,1004,5,120,0,0,1004,1007,5,115,0,0,1005,
-		1007,5,105,0,0,1006,1003,1,0,0,0,1006,1005,1,0,0,0,1007,1008,1,0,0,0,1008,
-		1010,5,106,0,0,1009,993,1,0,0,0,1009,994,1,0,0,0,1009,1002,1,0,0,0,1010,
-		133,1,0,0,0,1011,1018,3,182,91,0,1012,1018,5,84,0,0,1013,1018,5,92,0,0,
-		1014,1018,5,42,0,0,1015,1018,5,43,0,0,1016,1018,5,119,0,0,1017,1011,1,
-		0,0,0,1017,1012,1,0,0,0,1017,1013,1,0,0,0,1017,1014,1,0,0,0,1017,1015,
-		1,0,0,0,1017,1016,1,0,0,0,1018,135,1,0,0,0,1019,1020,5,58,0,0,1020,1022,
-		5,65,0,0,1021,1019,1,0,0,0,1021,1022,1,0,0,0,1022,1023,1,0,0,0,1023,1028,
-		7,9,0,0,1024,1029,5,42,0,0,1025,1026,3,168,84,0,1026,1027,3,158,79,0,1027,
-		1029,1,0,0,0,1028,1024,1,0,0,0,1028,1025,1,0,0,0,1029,1036,1,0,0,0,1030,
-		1031,5,43,0,0,1031,1032,3,168,84,0,1032,1033,5,123,0,0,1033,1034,3,168,
-		84,0,1034,1036,1,0,0,0,1035,1021,1,0,0,0,1035,1030,1,0,0,0,1036,137,1,
-		0,0,0,1037,1039,3,176,88,0,1038,1037,1,0,0,0,1038,1039,1,0,0,0,1039,1041,
-		1,0,0,0,1040,1042,3,182,91,0,1041,1040,1,0,0,0,1042,1043,1,0,0,0,1043,
-		1041,1,0,0,0,1043,1044,1,0,0,0,1044,1065,1,0,0,0,1045,1046,5,89,0,0,1046,
-		1053,5,73,0,0,1047,1054,5,42,0,0,1048,1050,3,182,91,0,1049,1048,1,0,0,
-		0,1050,1051,1,0,0,0,1051,1049,1,0,0,0,1051,1052,1,0,0,0,1052,1054,1,0,
-		0,0,1053,1047,1,0,0,0,1053,1049,1,0,0,0,1054,1066,1,0,0,0,1055,1063,5,
-		108,0,0,1056,1064,5,42,0,0,1057,1061,3,168,84,0,1058,1062,3,158,79,0,1059,
-		1062,5,119,0,0,1060,1062,3,182,91,0,1061,1058,1,0,0,0,1061,1059,1,0,0,
-		0,1061,1060,1,0,0,0,1062,1064,1,0,0,0,1063,1056,1,0,0,0,1063,1057,1,0,
-		0,0,1064,1066,1,0,0,0,1065,1045,1,0,0,0,1065,1055,1,0,0,0,1065,1066,1,
-		0,0,0,1066,139,1,0,0,0,1067,1068,5,25,0,0,1068,1078,3,142,71,0,1069,1070,
-		5,35,0,0,1070,1074,3,162,81,0,1071,1072,5,4,0,0,1072,1073,5,133,0,0,1073,
-		1075,3,162,81,0,1074,1071,1,0,0,0,1074,1075,1,0,0,0,1075,1079,1,0,0,0,
-		1076,1077,7,6,0,0,1077,1079,3,142,71,0,1078,1069,1,0,0,0,1078,1076,1,0,
-		0,0,1079,141,1,0,0,0,1080,1091,3,162,81,0,1081,1083,5,142,0,0,1082,1081,
-		1,0,0,0,1082,1083,1,0,0,0,1083,1084,1,0,0,0,1084,1088,7,2,0,0,1085,1087,
-		3,144,72,0,1086,1085,1,0,0,0,1087,1090,1,0,0,0,1088,1086,1,0,0,0,1088,
-		1089,1,0,0,0,1089,1092,1,0,0,0,1090,1088,1,0,0,0,1091,1082,1,0,0,0,1091,
-		1092,1,0,0,0,1092,143,1,0,0,0,1093,1094,3,174,87,0,1094,1096,3,172,86,
-		0,1095,1097,7,2,0,0,1096,1095,1,0,0,0,1096,1097,1,0,0,0,1097,145,1,0,0,
-		0,1098,1099,5,9,0,0,1099,1104,3,148,74,0,1100,1101,5,4,0,0,1101,1103,3,
-		148,74,0,1102,1100,1,0,0,0,1103,1106,1,0,0,0,1104,1102,1,0,0,0,1104,1105,
-		1,0,0,0,1105,1112,1,0,0,0,1106,1104,1,0,0,0,1107,1108,5,134,0,0,1108,1109,
-		5,125,0,0,1109,1113,7,1,0,0,1110,1111,5,132,0,0,1111,1113,5,68,0,0,1112,
-		1107,1,0,0,0,1112,1110,1,0,0,0,1112,1113,1,0,0,0,1113,147,1,0,0,0,1114,
-		1121,3,168,84,0,1115,1117,3,182,91,0,1116,1115,1,0,0,0,1117,1118,1,0,0,
-		0,1118,1116,1,0,0,0,1118,1119,1,0,0,0,1119,1122,1,0,0,0,1120,1122,5,119,
-		0,0,1121,1116,1,0,0,0,1121,1120,1,0,0,0,1121,1122,1,0,0,0,1122,149,1,0,
-		0,0,1123,1124,5,19,0,0,1124,1130,5,76,0,0,1125,1127,3,182,91,0,1126,1128,
-		5,75,0,0,1127,1126,1,0,0,0,1127,1128,1,0,0,0,1128,1130,1,0,0,0,1129,1123,
-		1,0,0,0,1129,1125,1,0,0,0,1130,151,1,0,0,0,1131,1132,7,10,0,0,1132,153,
-		1,0,0,0,1133,1134,7,11,0,0,1134,155,1,0,0,0,1135,1137,3,182,91,0,1136,
-		1135,1,0,0,0,1137,1138,1,0,0,0,1138,1136,1,0,0,0,1138,1139,1,0,0,0,1139,
-		157,1,0,0,0,1140,1141,7,12,0,0,1141,159,1,0,0,0,1142,1143,7,13,0,0,1143,
-		161,1,0,0,0,1144,1148,3,166,83,0,1145,1147,3,164,82,0,1146,1145,1,0,0,
-		0,1147,1150,1,0,0,0,1148,1146,1,0,0,0,1148,1149,1,0,0,0,1149,163,1,0,0,
-		0,1150,1148,1,0,0,0,1151,1152,3,174,87,0,1152,1153,3,166,83,0,1153,165,
-		1,0,0,0,1154,1156,3,176,88,0,1155,1157,3,180,90,0,1156,1155,1,0,0,0,1156,
-		1157,1,0,0,0,1157,1164,1,0,0,0,1158,1164,3,182,91,0,1159,1160,5,7,0,0,
-		1160,1161,3,162,81,0,1161,1162,5,8,0,0,1162,1164,1,0,0,0,1163,1154,1,0,
-		0,0,1163,1158,1,0,0,0,1163,1159,1,0,0,0,1164,167,1,0,0,0,1165,1169,3,172,
-		86,0,1166,1168,3,170,85,0,1167,1166,1,0,0,0,1168,1171,1,0,0,0,1169,1167,
-		1,0,0,0,1169,1170,1,0,0,0,1170,169,1,0,0,0,1171,1169,1,0,0,0,1172,1173,
-		3,174,87,0,1173,1174,3,172,86,0,1174,171,1,0,0,0,1175,1182,3,176,88,0,
-		1176,1182,3,182,91,0,1177,1178,5,7,0,0,1178,1179,3,168,84,0,1179,1180,
-		5,8,0,0,1180,1182,1,0,0,0,1181,1175,1,0,0,0,1181,1176,1,0,0,0,1181,1177,
-		1,0,0,0,1182,173,1,0,0,0,1183,1184,7,14,0,0,1184,175,1,0,0,0,1185,1197,
-		3,178,89,0,1186,1187,5,7,0,0,1187,1192,3,178,89,0,1188,1189,5,4,0,0,1189,
-		1191,3,178,89,0,1190,1188,1,0,0,0,1191,1194,1,0,0,0,1192,1190,1,0,0,0,
-		1192,1193,1,0,0,0,1193,1195,1,0,0,0,1194,1192,1,0,0,0,1195,1196,5,8,0,
-		0,1196,1198,1,0,0,0,1197,1186,1,0,0,0,1197,1198,1,0,0,0,1198,177,1,0,0,
-		0,1199,1201,5,143,0,0,1200,1202,5,144,0,0,1201,1200,1,0,0,0,1201,1202,
-		1,0,0,0,1202,1205,1,0,0,0,1203,1205,5,144,0,0,1204,1199,1,0,0,0,1204,1203,
-		1,0,0,0,1205,179,1,0,0,0,1206,1207,7,15,0,0,1207,181,1,0,0,0,1208,1209,
-		7,16,0,0,1209,183,1,0,0,0,147,229,244,255,263,265,281,287,296,298,323,
-		333,342,348,360,377,379,385,394,402,409,434,445,459,465,470,473,483,491,
-		501,510,513,518,524,531,538,543,555,559,573,582,593,596,601,608,613,620,
-		630,633,637,646,649,654,658,661,665,667,670,672,677,683,687,691,694,702,
-		709,716,718,724,730,737,739,747,749,759,768,770,773,783,787,793,797,805,
-		812,822,825,836,844,848,851,858,865,871,875,879,886,891,903,905,909,924,
-		940,946,952,958,960,962,968,974,981,986,991,1000,1006,1009,1017,1021,1028,
-		1035,1038,1043,1051,1053,1061,1063,1065,1074,1078,1082,1088,1091,1096,
-		1104,1112,1118,1121,1127,1129,1138,1148,1156,1163,1169,1181,1192,1197,
-		1201,1204
+		1,50,1,50,1,50,1,50,1,50,3,50,706,8,50,3,50,708,8,50,1,51,1,51,1,51,5,
+		51,713,8,51,10,51,12,51,716,9,51,1,51,1,51,4,51,720,8,51,11,51,12,51,721,
+		3,51,724,8,51,1,51,1,51,1,51,1,51,3,51,730,8,51,1,51,1,51,5,51,734,8,51,
+		10,51,12,51,737,9,51,1,51,1,51,4,51,741,8,51,11,51,12,51,742,3,51,745,
+		8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,753,8,51,1,51,3,51,756,8,51,1,
+		52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,766,8,52,1,52,1,52,1,52,1,52,
+		1,52,1,52,1,52,3,52,775,8,52,3,52,777,8,52,1,52,3,52,780,8,52,1,53,1,53,
+		1,53,1,53,1,53,1,53,1,53,1,53,3,53,790,8,53,1,53,1,53,3,53,794,8,53,1,
+		53,1,53,5,53,798,8,53,10,53,12,53,801,9,53,1,53,3,53,804,8,53,1,54,1,54,
+		1,54,1,54,1,54,1,54,3,54,812,8,54,1,55,1,55,1,55,1,55,1,55,3,55,819,8,
+		55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,829,8,56,1,56,3,56,832,
+		8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,843,8,57,1,57,1,
+		57,1,57,1,57,5,57,849,8,57,10,57,12,57,852,9,57,1,57,3,57,855,8,57,1,57,
+		3,57,858,8,57,1,58,1,58,1,58,1,58,1,58,3,58,865,8,58,1,58,1,58,1,58,1,
+		58,1,58,3,58,872,8,58,1,58,1,58,5,58,876,8,58,10,58,12,58,879,9,58,1,59,
+		3,59,882,8,59,1,59,1,59,3,59,886,8,59,1,60,1,60,1,60,1,60,1,60,3,60,893,
+		8,60,1,60,1,60,1,60,3,60,898,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,
+		60,1,60,1,60,3,60,910,8,60,3,60,912,8,60,1,61,1,61,3,61,916,8,61,1,61,
+		1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,5,62,929,8,62,10,62,
+		12,62,932,9,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
+		1,63,1,63,3,63,947,8,63,1,64,1,64,4,64,951,8,64,11,64,12,64,952,1,64,1,
+		64,5,64,957,8,64,10,64,12,64,960,9,64,1,64,1,64,1,64,3,64,965,8,64,3,64,
+		967,8,64,3,64,969,8,64,1,64,1,64,4,64,973,8,64,11,64,12,64,974,1,64,1,
+		64,5,64,979,8,64,10,64,12,64,982,9,64,1,64,1,64,5,64,986,8,64,10,64,12,
+		64,989,9,64,1,64,1,64,3,64,993,8,64,1,65,4,65,996,8,65,11,65,12,65,997,
+		1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1007,8,66,1,66,1,66,1,66,1,66,
+		3,66,1013,8,66,1,66,3,66,1016,8,66,1,67,1,67,1,67,1,67,1,67,1,67,3,67,
+		1024,8,67,1,68,1,68,3,68,1028,8,68,1,68,1,68,1,68,1,68,1,68,3,68,1035,
+		8,68,1,68,1,68,1,68,1,68,1,68,3,68,1042,8,68,1,69,3,69,1045,8,69,1,69,
+		4,69,1048,8,69,11,69,12,69,1049,1,69,1,69,1,69,1,69,4,69,1056,8,69,11,
+		69,12,69,1057,3,69,1060,8,69,1,69,1,69,1,69,1,69,1,69,1,69,3,69,1068,8,
+		69,3,69,1070,8,69,3,69,1072,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,
+		70,1081,8,70,1,70,1,70,3,70,1085,8,70,1,71,1,71,3,71,1089,8,71,1,71,1,
+		71,5,71,1093,8,71,10,71,12,71,1096,9,71,3,71,1098,8,71,1,72,1,72,1,72,
+		3,72,1103,8,72,1,73,1,73,1,73,1,73,5,73,1109,8,73,10,73,12,73,1112,9,73,
+		1,73,1,73,1,73,1,73,1,73,3,73,1119,8,73,1,74,1,74,4,74,1123,8,74,11,74,
+		12,74,1124,1,74,3,74,1128,8,74,1,75,1,75,1,75,1,75,3,75,1134,8,75,3,75,
+		1136,8,75,1,76,1,76,1,77,1,77,1,78,4,78,1143,8,78,11,78,12,78,1144,1,79,
+		1,79,1,80,1,80,1,81,1,81,5,81,1153,8,81,10,81,12,81,1156,9,81,1,82,1,82,
+		1,82,1,83,1,83,3,83,1163,8,83,1,83,1,83,1,83,1,83,1,83,3,83,1170,8,83,
+		1,84,1,84,5,84,1174,8,84,10,84,12,84,1177,9,84,1,85,1,85,1,85,1,86,1,86,
+		1,86,1,86,1,86,1,86,3,86,1188,8,86,1,87,1,87,1,88,1,88,1,88,1,88,1,88,
+		5,88,1197,8,88,10,88,12,88,1200,9,88,1,88,1,88,3,88,1204,8,88,1,89,1,89,
+		3,89,1208,8,89,1,89,3,89,1211,8,89,1,90,1,90,1,91,1,91,1,91,0,0,92,0,2,
+		4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,
+		54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,
+		102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,
+		138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,
+		174,176,178,180,182,0,17,2,0,139,140,142,143,2,0,20,20,68,68,2,0,43,43,
+		121,121,2,0,139,139,142,142,2,0,90,90,133,133,2,0,74,74,130,130,2,0,62,
+		62,93,93,2,0,32,32,41,41,4,0,86,86,94,94,100,100,117,117,2,0,86,86,94,
+		94,2,0,116,116,137,137,2,0,72,72,92,92,1,0,42,43,1,0,120,121,2,0,10,12,
+		14,14,4,0,91,91,138,138,140,141,143,143,22,0,15,18,20,30,32,41,44,55,57,
+		59,61,62,65,71,73,81,83,85,88,90,93,93,95,109,111,115,117,117,120,120,
+		123,124,126,128,130,133,135,135,139,139,142,142,144,144,1345,0,184,1,0,
+		0,0,2,187,1,0,0,0,4,229,1,0,0,0,6,231,1,0,0,0,8,234,1,0,0,0,10,237,1,0,
+		0,0,12,244,1,0,0,0,14,246,1,0,0,0,16,249,1,0,0,0,18,265,1,0,0,0,20,267,
+		1,0,0,0,22,270,1,0,0,0,24,273,1,0,0,0,26,276,1,0,0,0,28,278,1,0,0,0,30,
+		298,1,0,0,0,32,300,1,0,0,0,34,304,1,0,0,0,36,325,1,0,0,0,38,328,1,0,0,
+		0,40,360,1,0,0,0,42,362,1,0,0,0,44,367,1,0,0,0,46,388,1,0,0,0,48,396,1,
+		0,0,0,50,404,1,0,0,0,52,411,1,0,0,0,54,416,1,0,0,0,56,421,1,0,0,0,58,436,
+		1,0,0,0,60,448,1,0,0,0,62,465,1,0,0,0,64,467,1,0,0,0,66,513,1,0,0,0,68,
+		516,1,0,0,0,70,531,1,0,0,0,72,533,1,0,0,0,74,540,1,0,0,0,76,559,1,0,0,
+		0,78,561,1,0,0,0,80,566,1,0,0,0,82,582,1,0,0,0,84,584,1,0,0,0,86,587,1,
+		0,0,0,88,591,1,0,0,0,90,603,1,0,0,0,92,615,1,0,0,0,94,672,1,0,0,0,96,687,
+		1,0,0,0,98,694,1,0,0,0,100,707,1,0,0,0,102,709,1,0,0,0,104,757,1,0,0,0,
+		106,781,1,0,0,0,108,811,1,0,0,0,110,813,1,0,0,0,112,820,1,0,0,0,114,833,
+		1,0,0,0,116,864,1,0,0,0,118,885,1,0,0,0,120,911,1,0,0,0,122,915,1,0,0,
+		0,124,920,1,0,0,0,126,946,1,0,0,0,128,948,1,0,0,0,130,995,1,0,0,0,132,
+		1015,1,0,0,0,134,1023,1,0,0,0,136,1041,1,0,0,0,138,1044,1,0,0,0,140,1073,
+		1,0,0,0,142,1086,1,0,0,0,144,1099,1,0,0,0,146,1104,1,0,0,0,148,1120,1,
+		0,0,0,150,1135,1,0,0,0,152,1137,1,0,0,0,154,1139,1,0,0,0,156,1142,1,0,
+		0,0,158,1146,1,0,0,0,160,1148,1,0,0,0,162,1150,1,0,0,0,164,1157,1,0,0,
+		0,166,1169,1,0,0,0,168,1171,1,0,0,0,170,1178,1,0,0,0,172,1187,1,0,0,0,
+		174,1189,1,0,0,0,176,1191,1,0,0,0,178,1210,1,0,0,0,180,1212,1,0,0,0,182,
+		1214,1,0,0,0,184,185,3,4,2,0,185,186,5,0,0,1,186,1,1,0,0,0,187,188,3,146,
+		73,0,188,189,5,0,0,1,189,3,1,0,0,0,190,230,3,6,3,0,191,230,3,8,4,0,192,
+		230,3,10,5,0,193,230,3,14,7,0,194,230,3,16,8,0,195,230,3,20,10,0,196,230,
+		3,22,11,0,197,230,3,24,12,0,198,230,3,26,13,0,199,230,3,28,14,0,200,230,
+		3,32,16,0,201,230,3,34,17,0,202,230,3,38,19,0,203,230,3,42,21,0,204,230,
+		3,44,22,0,205,230,3,64,32,0,206,230,3,72,36,0,207,230,3,74,37,0,208,230,
+		3,76,38,0,209,230,3,78,39,0,210,230,3,80,40,0,211,230,3,84,42,0,212,230,
+		3,86,43,0,213,230,3,88,44,0,214,230,3,90,45,0,215,230,3,104,52,0,216,230,
+		3,106,53,0,217,230,3,110,55,0,218,230,3,112,56,0,219,230,3,114,57,0,220,
+		230,3,128,64,0,221,230,3,140,70,0,222,230,3,46,23,0,223,230,3,48,24,0,
+		224,230,3,50,25,0,225,230,3,52,26,0,226,230,3,56,28,0,227,230,3,58,29,
+		0,228,230,3,54,27,0,229,190,1,0,0,0,229,191,1,0,0,0,229,192,1,0,0,0,229,
+		193,1,0,0,0,229,194,1,0,0,0,229,195,1,0,0,0,229,196,1,0,0,0,229,197,1,
+		0,0,0,229,198,1,0,0,0,229,199,1,0,0,0,229,200,1,0,0,0,229,201,1,0,0,0,
+		229,202,1,0,0,0,229,203,1,0,0,0,229,204,1,0,0,0,229,205,1,0,0,0,229,206,
+		1,0,0,0,229,207,1,0,0,0,229,208,1,0,0,0,229,209,1,0,0,0,229,210,1,0,0,
+		0,229,211,1,0,0,0,229,212,1,0,0,0,229,213,1,0,0,0,229,214,1,0,0,0,229,
+		215,1,0,0,0,229,216,1,0,0,0,229,217,1,0,0,0,229,218,1,0,0,0,229,219,1,
+		0,0,0,229,220,1,0,0,0,229,221,1,0,0,0,229,222,1,0,0,0,229,223,1,0,0,0,
+		229,224,1,0,0,0,229,225,1,0,0,0,229,226,1,0,0,0,229,227,1,0,0,0,229,228,
+		1,0,0,0,230,5,1,0,0,0,231,232,5,36,0,0,232,233,3,178,89,0,233,7,1,0,0,
+		0,234,235,5,38,0,0,235,236,5,149,0,0,236,9,1,0,0,0,237,238,5,52,0,0,238,
+		239,3,12,6,0,239,11,1,0,0,0,240,245,5,145,0,0,241,245,5,148,0,0,242,245,
+		5,149,0,0,243,245,3,182,91,0,244,240,1,0,0,0,244,241,1,0,0,0,244,242,1,
+		0,0,0,244,243,1,0,0,0,245,13,1,0,0,0,246,247,5,50,0,0,247,248,3,182,91,
+		0,248,15,1,0,0,0,249,250,5,46,0,0,250,255,3,18,9,0,251,252,5,4,0,0,252,
+		254,3,18,9,0,253,251,1,0,0,0,254,257,1,0,0,0,255,253,1,0,0,0,255,256,1,
+		0,0,0,256,17,1,0,0,0,257,255,1,0,0,0,258,266,3,182,91,0,259,266,5,149,
+		0,0,260,263,5,145,0,0,261,264,3,182,91,0,262,264,5,14,0,0,263,261,1,0,
+		0,0,263,262,1,0,0,0,263,264,1,0,0,0,264,266,1,0,0,0,265,258,1,0,0,0,265,
+		259,1,0,0,0,265,260,1,0,0,0,266,19,1,0,0,0,267,268,5,47,0,0,268,269,5,
+		149,0,0,269,21,1,0,0,0,270,271,5,37,0,0,271,272,5,149,0,0,272,23,1,0,0,
+		0,273,274,5,53,0,0,274,275,3,182,91,0,275,25,1,0,0,0,276,277,5,3,0,0,277,
+		27,1,0,0,0,278,279,5,55,0,0,279,281,3,182,91,0,280,282,5,149,0,0,281,280,
+		1,0,0,0,281,282,1,0,0,0,282,287,1,0,0,0,283,284,5,4,0,0,284,286,3,30,15,
+		0,285,283,1,0,0,0,286,289,1,0,0,0,287,285,1,0,0,0,287,288,1,0,0,0,288,
+		29,1,0,0,0,289,287,1,0,0,0,290,291,5,132,0,0,291,299,3,178,89,0,292,296,
+		3,178,89,0,293,297,7,0,0,0,294,295,5,13,0,0,295,297,5,84,0,0,296,293,1,
+		0,0,0,296,294,1,0,0,0,297,299,1,0,0,0,298,290,1,0,0,0,298,292,1,0,0,0,
+		299,31,1,0,0,0,300,301,5,30,0,0,301,302,3,178,89,0,302,303,5,141,0,0,303,
+		33,1,0,0,0,304,305,5,29,0,0,305,306,3,156,78,0,306,307,5,6,0,0,307,308,
+		3,178,89,0,308,323,3,160,80,0,309,310,5,60,0,0,310,311,3,178,89,0,311,
+		312,3,158,79,0,312,313,5,125,0,0,313,314,3,36,18,0,314,324,1,0,0,0,315,
+		316,5,125,0,0,316,317,3,36,18,0,317,318,5,4,0,0,318,319,3,178,89,0,319,
+		320,3,158,79,0,320,321,5,125,0,0,321,322,3,36,18,0,322,324,1,0,0,0,323,
+		309,1,0,0,0,323,315,1,0,0,0,324,35,1,0,0,0,325,326,3,178,89,0,326,327,
+		3,180,90,0,327,37,1,0,0,0,328,329,5,51,0,0,329,333,3,156,78,0,330,331,
+		5,4,0,0,331,332,5,100,0,0,332,334,5,42,0,0,333,330,1,0,0,0,333,334,1,0,
+		0,0,334,335,1,0,0,0,335,336,5,6,0,0,336,337,5,68,0,0,337,342,3,178,89,
+		0,338,343,5,71,0,0,339,340,5,73,0,0,340,341,5,101,0,0,341,343,5,22,0,0,
+		342,338,1,0,0,0,342,339,1,0,0,0,342,343,1,0,0,0,343,348,1,0,0,0,344,345,
+		5,4,0,0,345,347,3,40,20,0,346,344,1,0,0,0,347,350,1,0,0,0,348,346,1,0,
+		0,0,348,349,1,0,0,0,349,39,1,0,0,0,350,348,1,0,0,0,351,352,5,86,0,0,352,
+		353,5,120,0,0,353,354,5,91,0,0,354,355,5,147,0,0,355,361,7,1,0,0,356,357,
+		5,101,0,0,357,358,5,91,0,0,358,359,5,122,0,0,359,361,5,88,0,0,360,351,
+		1,0,0,0,360,356,1,0,0,0,361,41,1,0,0,0,362,363,5,35,0,0,363,364,3,182,
+		91,0,364,365,5,93,0,0,365,366,3,162,81,0,366,43,1,0,0,0,367,368,5,22,0,
+		0,368,369,3,182,91,0,369,379,5,93,0,0,370,371,7,2,0,0,371,372,5,87,0,0,
+		372,380,3,162,81,0,373,377,3,162,81,0,374,375,7,2,0,0,375,376,5,87,0,0,
+		376,378,3,162,81,0,377,374,1,0,0,0,377,378,1,0,0,0,378,380,1,0,0,0,379,
+		370,1,0,0,0,379,373,1,0,0,0,380,385,1,0,0,0,381,382,5,4,0,0,382,384,3,
+		62,31,0,383,381,1,0,0,0,384,387,1,0,0,0,385,383,1,0,0,0,385,386,1,0,0,
+		0,386,45,1,0,0,0,387,385,1,0,0,0,388,394,5,21,0,0,389,390,5,136,0,0,390,
+		391,5,127,0,0,391,395,7,1,0,0,392,393,5,134,0,0,393,395,5,69,0,0,394,389,
+		1,0,0,0,394,392,1,0,0,0,395,47,1,0,0,0,396,402,5,18,0,0,397,398,3,182,
+		91,0,398,399,5,4,0,0,399,400,3,180,90,0,400,403,1,0,0,0,401,403,5,149,
+		0,0,402,397,1,0,0,0,402,401,1,0,0,0,403,49,1,0,0,0,404,405,5,24,0,0,405,
+		406,3,182,91,0,406,407,5,93,0,0,407,409,3,162,81,0,408,410,5,95,0,0,409,
+		408,1,0,0,0,409,410,1,0,0,0,410,51,1,0,0,0,411,412,5,27,0,0,412,413,3,
+		182,91,0,413,414,5,93,0,0,414,415,3,142,71,0,415,53,1,0,0,0,416,417,5,
+		15,0,0,417,418,3,182,91,0,418,419,5,6,0,0,419,420,5,149,0,0,420,55,1,0,
+		0,0,421,422,5,49,0,0,422,423,3,156,78,0,423,424,5,6,0,0,424,425,3,178,
+		89,0,425,426,3,160,80,0,426,427,5,60,0,0,427,428,3,178,89,0,428,429,3,
+		158,79,0,429,430,5,131,0,0,430,431,3,178,89,0,431,434,7,3,0,0,432,433,
+		5,4,0,0,433,435,3,182,91,0,434,432,1,0,0,0,434,435,1,0,0,0,435,57,1,0,
+		0,0,436,437,5,33,0,0,437,438,3,18,9,0,438,439,5,6,0,0,439,440,3,182,91,
+		0,440,445,3,60,30,0,441,442,5,4,0,0,442,444,3,60,30,0,443,441,1,0,0,0,
+		444,447,1,0,0,0,445,443,1,0,0,0,445,446,1,0,0,0,446,59,1,0,0,0,447,445,
+		1,0,0,0,448,449,3,178,89,0,449,450,3,180,90,0,450,451,7,4,0,0,451,61,1,
+		0,0,0,452,466,5,102,0,0,453,466,5,81,0,0,454,455,5,99,0,0,455,456,5,103,
+		0,0,456,459,3,172,86,0,457,458,5,10,0,0,458,460,3,172,86,0,459,457,1,0,
+		0,0,459,460,1,0,0,0,460,466,1,0,0,0,461,462,5,115,0,0,462,466,7,5,0,0,
+		463,464,5,135,0,0,464,466,3,162,81,0,465,452,1,0,0,0,465,453,1,0,0,0,465,
+		454,1,0,0,0,465,461,1,0,0,0,465,463,1,0,0,0,466,63,1,0,0,0,467,468,5,39,
+		0,0,468,470,3,182,91,0,469,471,3,66,33,0,470,469,1,0,0,0,470,471,1,0,0,
+		0,471,473,1,0,0,0,472,474,3,146,73,0,473,472,1,0,0,0,473,474,1,0,0,0,474,
+		65,1,0,0,0,475,476,5,28,0,0,476,477,3,182,91,0,477,478,5,6,0,0,478,483,
+		3,168,84,0,479,480,3,160,80,0,480,481,5,64,0,0,481,482,3,150,75,0,482,
+		484,1,0,0,0,483,479,1,0,0,0,483,484,1,0,0,0,484,514,1,0,0,0,485,486,5,
+		93,0,0,486,487,3,182,91,0,487,491,5,97,0,0,488,489,5,4,0,0,489,490,5,126,
+		0,0,490,492,5,109,0,0,491,488,1,0,0,0,491,492,1,0,0,0,492,514,1,0,0,0,
+		493,494,5,111,0,0,494,495,5,130,0,0,495,496,5,59,0,0,496,501,3,68,34,0,
+		497,498,5,60,0,0,498,500,3,68,34,0,499,497,1,0,0,0,500,503,1,0,0,0,501,
+		499,1,0,0,0,501,502,1,0,0,0,502,504,1,0,0,0,503,501,1,0,0,0,504,505,5,
+		6,0,0,505,510,3,138,69,0,506,507,5,4,0,0,507,509,3,138,69,0,508,506,1,
+		0,0,0,509,512,1,0,0,0,510,508,1,0,0,0,510,511,1,0,0,0,511,514,1,0,0,0,
+		512,510,1,0,0,0,513,475,1,0,0,0,513,485,1,0,0,0,513,493,1,0,0,0,514,67,
+		1,0,0,0,515,517,3,134,67,0,516,515,1,0,0,0,517,518,1,0,0,0,518,516,1,0,
+		0,0,518,519,1,0,0,0,519,524,1,0,0,0,520,521,5,4,0,0,521,523,3,70,35,0,
+		522,520,1,0,0,0,523,526,1,0,0,0,524,522,1,0,0,0,524,525,1,0,0,0,525,69,
+		1,0,0,0,526,524,1,0,0,0,527,532,3,136,68,0,528,529,3,152,76,0,529,530,
+		5,85,0,0,530,532,1,0,0,0,531,527,1,0,0,0,531,528,1,0,0,0,532,71,1,0,0,
+		0,533,534,5,17,0,0,534,535,5,134,0,0,535,536,3,168,84,0,536,538,3,160,
+		80,0,537,539,3,146,73,0,538,537,1,0,0,0,538,539,1,0,0,0,539,73,1,0,0,0,
+		540,541,5,20,0,0,541,543,3,168,84,0,542,544,3,146,73,0,543,542,1,0,0,0,
+		543,544,1,0,0,0,544,75,1,0,0,0,545,546,5,28,0,0,546,547,5,89,0,0,547,548,
+		3,150,75,0,548,549,7,6,0,0,549,550,3,182,91,0,550,560,1,0,0,0,551,552,
+		5,19,0,0,552,556,5,78,0,0,553,554,7,7,0,0,554,556,5,77,0,0,555,551,1,0,
+		0,0,555,553,1,0,0,0,556,557,1,0,0,0,557,558,7,6,0,0,558,560,3,182,91,0,
+		559,545,1,0,0,0,559,555,1,0,0,0,560,77,1,0,0,0,561,562,5,34,0,0,562,563,
+		5,100,0,0,563,564,5,42,0,0,564,565,3,182,91,0,565,79,1,0,0,0,566,567,5,
+		23,0,0,567,568,5,6,0,0,568,573,3,82,41,0,569,570,5,4,0,0,570,572,3,82,
+		41,0,571,569,1,0,0,0,572,575,1,0,0,0,573,571,1,0,0,0,573,574,1,0,0,0,574,
+		81,1,0,0,0,575,573,1,0,0,0,576,577,5,118,0,0,577,583,3,168,84,0,578,579,
+		3,168,84,0,579,580,5,87,0,0,580,581,3,182,91,0,581,583,1,0,0,0,582,576,
+		1,0,0,0,582,578,1,0,0,0,583,83,1,0,0,0,584,585,5,26,0,0,585,586,5,104,
+		0,0,586,85,1,0,0,0,587,588,5,54,0,0,588,589,5,91,0,0,589,590,5,80,0,0,
+		590,87,1,0,0,0,591,593,5,42,0,0,592,594,3,168,84,0,593,592,1,0,0,0,593,
+		594,1,0,0,0,594,596,1,0,0,0,595,597,3,152,76,0,596,595,1,0,0,0,596,597,
+		1,0,0,0,597,598,1,0,0,0,598,599,5,6,0,0,599,601,3,92,46,0,600,602,3,146,
+		73,0,601,600,1,0,0,0,601,602,1,0,0,0,602,89,1,0,0,0,603,604,5,43,0,0,604,
+		605,3,168,84,0,605,606,5,125,0,0,606,608,3,168,84,0,607,609,3,152,76,0,
+		608,607,1,0,0,0,608,609,1,0,0,0,609,610,1,0,0,0,610,611,5,6,0,0,611,613,
+		3,92,46,0,612,614,3,146,73,0,613,612,1,0,0,0,613,614,1,0,0,0,614,91,1,
+		0,0,0,615,620,3,94,47,0,616,617,5,4,0,0,617,619,3,94,47,0,618,616,1,0,
+		0,0,619,622,1,0,0,0,620,618,1,0,0,0,620,621,1,0,0,0,621,93,1,0,0,0,622,
+		620,1,0,0,0,623,624,5,7,0,0,624,625,3,92,46,0,625,630,5,8,0,0,626,627,
+		3,168,84,0,627,628,5,124,0,0,628,631,1,0,0,0,629,631,3,100,50,0,630,626,
+		1,0,0,0,630,629,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,634,3,102,
+		51,0,633,632,1,0,0,0,633,634,1,0,0,0,634,673,1,0,0,0,635,637,5,118,0,0,
+		636,638,3,168,84,0,637,636,1,0,0,0,637,638,1,0,0,0,638,673,1,0,0,0,639,
+		640,5,119,0,0,640,641,5,109,0,0,641,673,3,168,84,0,642,646,5,31,0,0,643,
+		644,5,122,0,0,644,647,5,114,0,0,645,647,3,168,84,0,646,643,1,0,0,0,646,
+		645,1,0,0,0,647,673,1,0,0,0,648,650,3,176,88,0,649,648,1,0,0,0,649,650,
+		1,0,0,0,650,667,1,0,0,0,651,653,3,182,91,0,652,651,1,0,0,0,653,654,1,0,
+		0,0,654,652,1,0,0,0,654,655,1,0,0,0,655,661,1,0,0,0,656,658,3,154,77,0,
+		657,659,3,98,49,0,658,657,1,0,0,0,658,659,1,0,0,0,659,662,1,0,0,0,660,
+		662,3,96,48,0,661,656,1,0,0,0,661,660,1,0,0,0,661,662,1,0,0,0,662,668,
+		1,0,0,0,663,665,3,154,77,0,664,666,3,98,49,0,665,664,1,0,0,0,665,666,1,
+		0,0,0,666,668,1,0,0,0,667,652,1,0,0,0,667,663,1,0,0,0,668,670,1,0,0,0,
+		669,671,3,102,51,0,670,669,1,0,0,0,670,671,1,0,0,0,671,673,1,0,0,0,672,
+		623,1,0,0,0,672,635,1,0,0,0,672,639,1,0,0,0,672,642,1,0,0,0,672,649,1,
+		0,0,0,673,95,1,0,0,0,674,676,3,170,85,0,675,674,1,0,0,0,676,677,1,0,0,
+		0,677,675,1,0,0,0,677,678,1,0,0,0,678,688,1,0,0,0,679,683,3,176,88,0,680,
+		682,3,170,85,0,681,680,1,0,0,0,682,685,1,0,0,0,683,681,1,0,0,0,683,684,
+		1,0,0,0,684,688,1,0,0,0,685,683,1,0,0,0,686,688,3,100,50,0,687,675,1,0,
+		0,0,687,679,1,0,0,0,687,686,1,0,0,0,688,97,1,0,0,0,689,691,3,168,84,0,
+		690,692,5,82,0,0,691,690,1,0,0,0,691,692,1,0,0,0,692,695,1,0,0,0,693,695,
+		3,100,50,0,694,689,1,0,0,0,694,693,1,0,0,0,695,99,1,0,0,0,696,708,5,56,
+		0,0,697,708,5,63,0,0,698,699,5,125,0,0,699,708,5,70,0,0,700,701,5,129,
+		0,0,701,702,3,168,84,0,702,705,5,113,0,0,703,704,5,65,0,0,704,706,5,70,
+		0,0,705,703,1,0,0,0,705,706,1,0,0,0,706,708,1,0,0,0,707,696,1,0,0,0,707,
+		697,1,0,0,0,707,698,1,0,0,0,707,700,1,0,0,0,708,101,1,0,0,0,709,755,5,
+		91,0,0,710,714,7,8,0,0,711,713,3,182,91,0,712,711,1,0,0,0,713,716,1,0,
+		0,0,714,712,1,0,0,0,714,715,1,0,0,0,715,723,1,0,0,0,716,714,1,0,0,0,717,
+		719,5,60,0,0,718,720,3,182,91,0,719,718,1,0,0,0,720,721,1,0,0,0,721,719,
+		1,0,0,0,721,722,1,0,0,0,722,724,1,0,0,0,723,717,1,0,0,0,723,724,1,0,0,
+		0,724,729,1,0,0,0,725,726,5,129,0,0,726,727,3,168,84,0,727,728,5,113,0,
+		0,728,730,1,0,0,0,729,725,1,0,0,0,729,730,1,0,0,0,730,756,1,0,0,0,731,
+		735,5,75,0,0,732,734,3,182,91,0,733,732,1,0,0,0,734,737,1,0,0,0,735,733,
+		1,0,0,0,735,736,1,0,0,0,736,744,1,0,0,0,737,735,1,0,0,0,738,740,5,60,0,
+		0,739,741,3,182,91,0,740,739,1,0,0,0,741,742,1,0,0,0,742,740,1,0,0,0,742,
+		743,1,0,0,0,743,745,1,0,0,0,744,738,1,0,0,0,744,745,1,0,0,0,745,752,1,
+		0,0,0,746,753,5,56,0,0,747,753,5,63,0,0,748,749,5,129,0,0,749,750,3,168,
+		84,0,750,751,5,113,0,0,751,753,1,0,0,0,752,746,1,0,0,0,752,747,1,0,0,0,
+		752,748,1,0,0,0,752,753,1,0,0,0,753,756,1,0,0,0,754,756,5,70,0,0,755,710,
+		1,0,0,0,755,731,1,0,0,0,755,754,1,0,0,0,756,103,1,0,0,0,757,765,5,40,0,
+		0,758,759,5,43,0,0,759,760,3,168,84,0,760,761,5,125,0,0,761,762,3,168,
+		84,0,762,766,1,0,0,0,763,764,5,42,0,0,764,766,3,168,84,0,765,758,1,0,0,
+		0,765,763,1,0,0,0,766,767,1,0,0,0,767,768,5,4,0,0,768,776,3,168,84,0,769,
+		770,5,98,0,0,770,777,5,124,0,0,771,774,5,124,0,0,772,773,5,91,0,0,773,
+		775,5,58,0,0,774,772,1,0,0,0,774,775,1,0,0,0,775,777,1,0,0,0,776,769,1,
+		0,0,0,776,771,1,0,0,0,777,779,1,0,0,0,778,780,3,146,73,0,779,778,1,0,0,
+		0,779,780,1,0,0,0,780,105,1,0,0,0,781,789,5,48,0,0,782,783,5,125,0,0,783,
+		790,3,162,81,0,784,785,5,87,0,0,785,790,3,162,81,0,786,787,3,168,84,0,
+		787,788,3,158,79,0,788,790,1,0,0,0,789,782,1,0,0,0,789,784,1,0,0,0,789,
+		786,1,0,0,0,790,793,1,0,0,0,791,792,5,28,0,0,792,794,3,182,91,0,793,791,
+		1,0,0,0,793,794,1,0,0,0,794,799,1,0,0,0,795,796,5,4,0,0,796,798,3,108,
+		54,0,797,795,1,0,0,0,798,801,1,0,0,0,799,797,1,0,0,0,799,800,1,0,0,0,800,
+		803,1,0,0,0,801,799,1,0,0,0,802,804,3,146,73,0,803,802,1,0,0,0,803,804,
+		1,0,0,0,804,107,1,0,0,0,805,806,5,81,0,0,806,812,3,158,79,0,807,808,5,
+		102,0,0,808,812,3,158,79,0,809,810,5,79,0,0,810,812,3,152,76,0,811,805,
+		1,0,0,0,811,807,1,0,0,0,811,809,1,0,0,0,812,109,1,0,0,0,813,814,5,31,0,
+		0,814,815,3,168,84,0,815,816,5,64,0,0,816,818,3,150,75,0,817,819,3,146,
+		73,0,818,817,1,0,0,0,818,819,1,0,0,0,819,111,1,0,0,0,820,821,5,16,0,0,
+		821,822,3,168,84,0,822,823,5,64,0,0,823,828,3,150,75,0,824,825,5,4,0,0,
+		825,826,5,106,0,0,826,827,5,42,0,0,827,829,5,61,0,0,828,824,1,0,0,0,828,
+		829,1,0,0,0,829,831,1,0,0,0,830,832,3,146,73,0,831,830,1,0,0,0,831,832,
+		1,0,0,0,832,113,1,0,0,0,833,842,5,45,0,0,834,835,5,43,0,0,835,836,3,168,
+		84,0,836,837,5,125,0,0,837,838,3,168,84,0,838,843,1,0,0,0,839,840,3,168,
+		84,0,840,841,3,158,79,0,841,843,1,0,0,0,842,834,1,0,0,0,842,839,1,0,0,
+		0,843,854,1,0,0,0,844,845,5,6,0,0,845,850,3,116,58,0,846,847,5,5,0,0,847,
+		849,3,116,58,0,848,846,1,0,0,0,849,852,1,0,0,0,850,848,1,0,0,0,850,851,
+		1,0,0,0,851,855,1,0,0,0,852,850,1,0,0,0,853,855,3,124,62,0,854,844,1,0,
+		0,0,854,853,1,0,0,0,855,857,1,0,0,0,856,858,3,146,73,0,857,856,1,0,0,0,
+		857,858,1,0,0,0,858,115,1,0,0,0,859,860,5,57,0,0,860,861,3,168,84,0,861,
+		862,3,158,79,0,862,863,5,4,0,0,863,865,1,0,0,0,864,859,1,0,0,0,864,865,
+		1,0,0,0,865,866,1,0,0,0,866,867,3,154,77,0,867,868,3,168,84,0,868,869,
+		5,64,0,0,869,871,3,150,75,0,870,872,3,120,60,0,871,870,1,0,0,0,871,872,
+		1,0,0,0,872,877,1,0,0,0,873,874,5,4,0,0,874,876,3,118,59,0,875,873,1,0,
+		0,0,876,879,1,0,0,0,877,875,1,0,0,0,877,878,1,0,0,0,878,117,1,0,0,0,879,
+		877,1,0,0,0,880,882,5,123,0,0,881,880,1,0,0,0,881,882,1,0,0,0,882,883,
+		1,0,0,0,883,886,3,120,60,0,884,886,3,122,61,0,885,881,1,0,0,0,885,884,
+		1,0,0,0,886,119,1,0,0,0,887,892,5,83,0,0,888,893,5,42,0,0,889,890,3,168,
+		84,0,890,891,3,158,79,0,891,893,1,0,0,0,892,888,1,0,0,0,892,889,1,0,0,
+		0,893,897,1,0,0,0,894,895,3,168,84,0,895,896,5,124,0,0,896,898,1,0,0,0,
+		897,894,1,0,0,0,897,898,1,0,0,0,898,912,1,0,0,0,899,900,5,67,0,0,900,901,
+		5,128,0,0,901,902,5,83,0,0,902,903,3,168,84,0,903,904,5,60,0,0,904,905,
+		3,168,84,0,905,909,3,158,79,0,906,907,3,168,84,0,907,908,5,124,0,0,908,
+		910,1,0,0,0,909,906,1,0,0,0,909,910,1,0,0,0,910,912,1,0,0,0,911,887,1,
+		0,0,0,911,899,1,0,0,0,912,121,1,0,0,0,913,916,5,144,0,0,914,916,3,176,
+		88,0,915,913,1,0,0,0,915,914,1,0,0,0,916,917,1,0,0,0,917,918,3,160,80,
+		0,918,919,5,91,0,0,919,123,1,0,0,0,920,921,5,82,0,0,921,922,5,125,0,0,
+		922,923,3,168,84,0,923,924,5,4,0,0,924,925,5,64,0,0,925,930,3,150,75,0,
+		926,927,5,4,0,0,927,929,3,126,63,0,928,926,1,0,0,0,929,932,1,0,0,0,930,
+		928,1,0,0,0,930,931,1,0,0,0,931,125,1,0,0,0,932,930,1,0,0,0,933,934,5,
+		105,0,0,934,935,5,116,0,0,935,947,3,158,79,0,936,937,5,96,0,0,937,947,
+		5,86,0,0,938,939,5,67,0,0,939,947,5,128,0,0,940,941,7,9,0,0,941,942,3,
+		168,84,0,942,943,3,158,79,0,943,944,5,112,0,0,944,947,1,0,0,0,945,947,
+		3,122,61,0,946,933,1,0,0,0,946,936,1,0,0,0,946,938,1,0,0,0,946,940,1,0,
+		0,0,946,945,1,0,0,0,947,127,1,0,0,0,948,950,5,44,0,0,949,951,3,134,67,
+		0,950,949,1,0,0,0,951,952,1,0,0,0,952,950,1,0,0,0,952,953,1,0,0,0,953,
+		958,1,0,0,0,954,955,5,60,0,0,955,957,3,130,65,0,956,954,1,0,0,0,957,960,
+		1,0,0,0,958,956,1,0,0,0,958,959,1,0,0,0,959,968,1,0,0,0,960,958,1,0,0,
+		0,961,966,5,4,0,0,962,964,3,136,68,0,963,965,5,4,0,0,964,963,1,0,0,0,964,
+		965,1,0,0,0,965,967,1,0,0,0,966,962,1,0,0,0,966,967,1,0,0,0,967,969,1,
+		0,0,0,968,961,1,0,0,0,968,969,1,0,0,0,969,970,1,0,0,0,970,972,5,134,0,
+		0,971,973,3,134,67,0,972,971,1,0,0,0,973,974,1,0,0,0,974,972,1,0,0,0,974,
+		975,1,0,0,0,975,980,1,0,0,0,976,977,5,60,0,0,977,979,3,130,65,0,978,976,
+		1,0,0,0,979,982,1,0,0,0,980,978,1,0,0,0,980,981,1,0,0,0,981,987,1,0,0,
+		0,982,980,1,0,0,0,983,984,5,4,0,0,984,986,3,132,66,0,985,983,1,0,0,0,986,
+		989,1,0,0,0,987,985,1,0,0,0,987,988,1,0,0,0,988,992,1,0,0,0,989,987,1,
+		0,0,0,990,991,5,6,0,0,991,993,3,138,69,0,992,990,1,0,0,0,992,993,1,0,0,
+		0,993,129,1,0,0,0,994,996,3,134,67,0,995,994,1,0,0,0,996,997,1,0,0,0,997,
+		995,1,0,0,0,997,998,1,0,0,0,998,131,1,0,0,0,999,1016,3,136,68,0,1000,1006,
+		5,76,0,0,1001,1002,3,176,88,0,1002,1003,5,125,0,0,1003,1004,3,176,88,0,
+		1004,1005,3,180,90,0,1005,1007,1,0,0,0,1006,1001,1,0,0,0,1006,1007,1,0,
+		0,0,1007,1016,1,0,0,0,1008,1012,5,91,0,0,1009,1010,5,122,0,0,1010,1013,
+		5,117,0,0,1011,1013,5,107,0,0,1012,1009,1,0,0,0,1012,1011,1,0,0,0,1013,
+		1014,1,0,0,0,1014,1016,5,108,0,0,1015,999,1,0,0,0,1015,1000,1,0,0,0,1015,
+		1008,1,0,0,0,1016,133,1,0,0,0,1017,1024,3,182,91,0,1018,1024,5,86,0,0,
+		1019,1024,5,94,0,0,1020,1024,5,42,0,0,1021,1024,5,43,0,0,1022,1024,5,121,
+		0,0,1023,1017,1,0,0,0,1023,1018,1,0,0,0,1023,1019,1,0,0,0,1023,1020,1,
+		0,0,0,1023,1021,1,0,0,0,1023,1022,1,0,0,0,1024,135,1,0,0,0,1025,1026,5,
+		58,0,0,1026,1028,5,66,0,0,1027,1025,1,0,0,0,1027,1028,1,0,0,0,1028,1029,
+		1,0,0,0,1029,1034,7,9,0,0,1030,1035,5,42,0,0,1031,1032,3,168,84,0,1032,
+		1033,3,158,79,0,1033,1035,1,0,0,0,1034,1030,1,0,0,0,1034,1031,1,0,0,0,
+		1035,1042,1,0,0,0,1036,1037,5,43,0,0,1037,1038,3,168,84,0,1038,1039,5,
+		125,0,0,1039,1040,3,168,84,0,1040,1042,1,0,0,0,1041,1027,1,0,0,0,1041,
+		1036,1,0,0,0,1042,137,1,0,0,0,1043,1045,3,176,88,0,1044,1043,1,0,0,0,1044,
+		1045,1,0,0,0,1045,1047,1,0,0,0,1046,1048,3,182,91,0,1047,1046,1,0,0,0,
+		1048,1049,1,0,0,0,1049,1047,1,0,0,0,1049,1050,1,0,0,0,1050,1071,1,0,0,
+		0,1051,1052,5,91,0,0,1052,1059,5,75,0,0,1053,1060,5,42,0,0,1054,1056,3,
+		182,91,0,1055,1054,1,0,0,0,1056,1057,1,0,0,0,1057,1055,1,0,0,0,1057,1058,
+		1,0,0,0,1058,1060,1,0,0,0,1059,1053,1,0,0,0,1059,1055,1,0,0,0,1060,1072,
+		1,0,0,0,1061,1069,5,110,0,0,1062,1070,5,42,0,0,1063,1067,3,168,84,0,1064,
+		1068,3,158,79,0,1065,1068,5,121,0,0,1066,1068,3,182,91,0,1067,1064,1,0,
+		0,0,1067,1065,1,0,0,0,1067,1066,1,0,0,0,1068,1070,1,0,0,0,1069,1062,1,
+		0,0,0,1069,1063,1,0,0,0,1070,1072,1,0,0,0,1071,1051,1,0,0,0,1071,1061,
+		1,0,0,0,1071,1072,1,0,0,0,1072,139,1,0,0,0,1073,1074,5,25,0,0,1074,1084,
+		3,142,71,0,1075,1076,5,35,0,0,1076,1080,3,162,81,0,1077,1078,5,4,0,0,1078,
+		1079,5,135,0,0,1079,1081,3,162,81,0,1080,1077,1,0,0,0,1080,1081,1,0,0,
+		0,1081,1085,1,0,0,0,1082,1083,7,6,0,0,1083,1085,3,142,71,0,1084,1075,1,
+		0,0,0,1084,1082,1,0,0,0,1085,141,1,0,0,0,1086,1097,3,162,81,0,1087,1089,
+		5,144,0,0,1088,1087,1,0,0,0,1088,1089,1,0,0,0,1089,1090,1,0,0,0,1090,1094,
+		7,2,0,0,1091,1093,3,144,72,0,1092,1091,1,0,0,0,1093,1096,1,0,0,0,1094,
+		1092,1,0,0,0,1094,1095,1,0,0,0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,1097,
+		1088,1,0,0,0,1097,1098,1,0,0,0,1098,143,1,0,0,0,1099,1100,3,174,87,0,1100,
+		1102,3,172,86,0,1101,1103,7,2,0,0,1102,1101,1,0,0,0,1102,1103,1,0,0,0,
+		1103,145,1,0,0,0,1104,1105,5,9,0,0,1105,1110,3,148,74,0,1106,1107,5,4,
+		0,0,1107,1109,3,148,74,0,1108,1106,1,0,0,0,1109,1112,1,0,0,0,1110,1108,
+		1,0,0,0,1110,1111,1,0,0,0,1111,1118,1,0,0,0,1112,1110,1,0,0,0,1113,1114,
+		5,136,0,0,1114,1115,5,127,0,0,1115,1119,7,1,0,0,1116,1117,5,134,0,0,1117,
+		1119,5,69,0,0,1118,1113,1,0,0,0,1118,1116,1,0,0,0,1118,1119,1,0,0,0,1119,
+		147,1,0,0,0,1120,1127,3,168,84,0,1121,1123,3,182,91,0,1122,1121,1,0,0,
+		0,1123,1124,1,0,0,0,1124,1122,1,0,0,0,1124,1125,1,0,0,0,1125,1128,1,0,
+		0,0,1126,1128,5,121,0,0,1127,1122,1,0,0,0,1127,1126,1,0,0,0,1127,1128,
+		1,0,0,0,1128,149,1,0,0,0,1129,1130,5,19,0,0,1130,1136,5,78,0,0,1131,1133,
+		3,182,91,0,1132,1134,5,77,0,0,1133,1132,1,0,0,0,1133,1134,1,0,0,0,1134,
+		1136,1,0,0,0,1135,1129,1,0,0,0,1135,1131,1,0,0,0,1136,151,1,0,0,0,1137,
+		1138,7,10,0,0,1138,153,1,0,0,0,1139,1140,7,11,0,0,1140,155,1,0,0,0,1141,
+		1143,3,182,91,0,1142,1141,1,0,0,0,1143,1144,1,0,0,0,1144,1142,1,0,0,0,
+		1144,1145,1,0,0,0,1145,157,1,0,0,0,1146,1147,7,12,0,0,1147,159,1,0,0,0,
+		1148,1149,7,13,0,0,1149,161,1,0,0,0,1150,1154,3,166,83,0,1151,1153,3,164,
+		82,0,1152,1151,1,0,0,0,1153,1156,1,0,0,0,1154,1152,1,0,0,0,1154,1155,1,
+		0,0,0,1155,163,1,0,0,0,1156,1154,1,0,0,0,1157,1158,3,174,87,0,1158,1159,
+		3,166,83,0,1159,165,1,0,0,0,1160,1162,3,176,88,0,1161,1163,3,180,90,0,
+		1162,1161,1,0,0,0,1162,1163,1,0,0,0,1163,1170,1,0,0,0,1164,1170,3,182,
+		91,0,1165,1166,5,7,0,0,1166,1167,3,162,81,0,1167,1168,5,8,0,0,1168,1170,
+		1,0,0,0,1169,1160,1,0,0,0,1169,1164,1,0,0,0,1169,1165,1,0,0,0,1170,167,
+		1,0,0,0,1171,1175,3,172,86,0,1172,1174,3,170,85,0,1173,1172,1,0,0,0,1174,
+		1177,1,0,0,0,1175,1173,1,0,0,0,1175,1176,1,0,0,0,1176,169,1,0,0,0,1177,
+		1175,1,0,0,0,1178,1179,3,174,87,0,1179,1180,3,172,86,0,1180,171,1,0,0,
+		0,1181,1188,3,176,88,0,1182,1188,3,182,91,0,1183,1184,5,7,0,0,1184,1185,
+		3,168,84,0,1185,1186,5,8,0,0,1186,1188,1,0,0,0,1187,1181,1,0,0,0,1187,
+		1182,1,0,0,0,1187,1183,1,0,0,0,1188,173,1,0,0,0,1189,1190,7,14,0,0,1190,
+		175,1,0,0,0,1191,1203,3,178,89,0,1192,1193,5,7,0,0,1193,1198,3,178,89,
+		0,1194,1195,5,4,0,0,1195,1197,3,178,89,0,1196,1194,1,0,0,0,1197,1200,1,
+		0,0,0,1198,1196,1,0,0,0,1198,1199,1,0,0,0,1199,1201,1,0,0,0,1200,1198,
+		1,0,0,0,1201,1202,5,8,0,0,1202,1204,1,0,0,0,1203,1192,1,0,0,0,1203,1204,
+		1,0,0,0,1204,177,1,0,0,0,1205,1207,5,145,0,0,1206,1208,5,146,0,0,1207,
+		1206,1,0,0,0,1207,1208,1,0,0,0,1208,1211,1,0,0,0,1209,1211,5,146,0,0,1210,
+		1205,1,0,0,0,1210,1209,1,0,0,0,1211,179,1,0,0,0,1212,1213,7,15,0,0,1213,
+		181,1,0,0,0,1214,1215,7,16,0,0,1215,183,1,0,0,0,148,229,244,255,263,265,
+		281,287,296,298,323,333,342,348,360,377,379,385,394,402,409,434,445,459,
+		465,470,473,483,491,501,510,513,518,524,531,538,543,555,559,573,582,593,
+		596,601,608,613,620,630,633,637,646,649,654,658,661,665,667,670,672,677,
+		683,687,691,694,705,707,714,721,723,729,735,742,744,752,755,765,774,776,
+		779,789,793,799,803,811,818,828,831,842,850,854,857,864,871,877,881,885,
+		892,897,909,911,915,930,946,952,958,964,966,968,974,980,987,992,997,1006,
+		1012,1015,1023,1027,1034,1041,1044,1049,1057,1059,1067,1069,1071,1080,
+		1084,1088,1094,1097,1102,1110,1118,1124,1127,1133,1135,1144,1154,1162,
+		1169,1175,1187,1198,1203,1207,1210
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -59,7 +59,7 @@ internal static class ReadBack
             Same($"hook after row {row.Number}", $"{row.EndsAt}", $"{worked.EndsAt}");
             Same($"count of row {row.Number}", row.Work!.Stitches, worked.Stitches);
             if (row.Plan is ShapedPlan plan && worked.Shaped is { } shaped) Same($"shaping of row {row.Number}", (plan.Right.Change, plan.Left.Change), shaped);
-            Same($"places of row {row.Number}", Places(row.Work.Tops), string.Join(", ", worked.Made.Where(p => p.Seen != Seen.SlipStitch).Select(Name)));
+            Same($"places of row {row.Number}", Places(row.Work.Tops), string.Join(", ", worked.Made.Where(p => p.Seen != Seen.SlipStitch).Select(p => Name(p) + (p.IsMarked ? " marked" : ""))));
         }
 
         foreach (var side in new[] { Side.Right, Side.Left })
@@ -120,7 +120,7 @@ internal static class ReadBack
         foreach (var segment in places.Segments)
         {
             for (var i = 0; i < segment.Times; i++)
-                names.AddRange(segment.Unit.SelectMany(run => Enumerable.Repeat(Name(run.Place), run.Count)));
+                names.AddRange(segment.Unit.SelectMany(run => Enumerable.Repeat(Name(run.Place) + (run.Place.IsCorner ? " marked" : ""), run.Count)));
         }
 
         return string.Join(", ", names);
