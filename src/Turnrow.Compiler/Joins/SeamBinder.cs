@@ -93,7 +93,7 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         {
             var (before, walk) = (walks[at - 1], walks[at]);
             var apart = Sized.Where(context.Sizes, i => !book.Corners[i].Meet(before, walk, againstTheClock));
-            if (apart.Length > 0) context.Findings.Add(SeamApart.At(context, walk.Span, apart, edge[at - 1].Written, edge[at].Written));
+            if (apart.Length > 0) context.Findings.Add(SeamApart.At(context, walk.Span, apart, edge[at - 1].Written(), edge[at].Written()));
         }
     }
 

@@ -44,7 +44,7 @@ public sealed record SideSyntax(bool RightSide, TextSpan Span) : SyntaxNode(Span
 public sealed record WalkSyntax(IReadOnlyList<NameSyntax> Words, SelectionSyntax? Selection, TextSpan Span) : SyntaxNode(Span)
 {
     /// <summary>Its words as they stand there.</summary>
-    public string Written => string.Join(' ', Words.Select(static w => w.Text));
+    public string Written() => string.Join(' ', Words.Select(static w => w.Text));
 }
 
 /// <summary><c>last 3 rows</c>, <c>all but first 3 rows</c>, <c>rows 5 to 9</c>.</summary>
