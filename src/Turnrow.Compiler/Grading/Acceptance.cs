@@ -11,6 +11,8 @@ internal static class Acceptance
     public static (IReadOnlyList<Diagnostic> Told, IReadOnlyList<AcceptedWarning> Accepted) Sort(SyntaxTree tree, IReadOnlyList<Diagnostic> found)
     {
         var lines = Lines(tree);
+        // What a line that can't be read may have accepted is not told: that line is.
+        if (tree.Lines.Any(static l => l is { Broken: true, Keyword: "accept" })) found = [.. found.Where(static d => d.Kind.Severity == Severity.Error)];
         if (lines.Count == 0) return (found, []);
         var told = new List<Diagnostic>();
         var accepted = new List<AcceptedWarning>();

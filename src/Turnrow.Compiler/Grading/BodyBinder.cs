@@ -16,7 +16,7 @@ internal sealed class BodyBinder(Context context)
         if (TableOf(statement) is not { } table) return null;
         var places = context.Findings.SizeNames.Select(table.IndexOf).ToArray();
         var missing = Sized.Where(places.Length, i => places[i] < 0);
-        if (missing.Length > 0) context.Findings.Add(BodySize.At(context.Findings, statement.Span, missing, table));
+        if (missing.Length > 0 && !context.SizesInDoubt) context.Findings.Add(BodySize.At(context.Findings, statement.Span, missing, table));
         foreach (var row in table.Rows) Define(statement, row, places);
         return table;
     }
