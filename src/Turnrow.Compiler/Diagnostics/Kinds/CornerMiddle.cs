@@ -14,7 +14,7 @@ public static class CornerMiddle
         Severity.Error,
         """
         What is worked into a corner makes the corner of the next row: the middle one of an odd number of stitches, or the space that lies
-        between two halves. Two stitches, or four, have neither, and the compiler does not choose one for you. Write an odd number, `3 dc in
+        between two halves. Two stitches, or four, have neither, and none is chosen for you. Write an odd number, `3 dc in
         corner`; a space in the middle, `(dc, ch 1, dc) in corner`; or say which it is to be, `(dc, mark corner, dc) in corner`. If no later
         row asks for a corner, put `remove corners` into this one.
         """,
