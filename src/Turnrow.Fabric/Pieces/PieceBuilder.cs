@@ -75,7 +75,7 @@ public sealed class PieceBuilder
     {
         get
         {
-            if (_ahead is null || _chainsGiven >= 0) return null;
+            if (_ahead is null) return null;
             var (start, end) = StepsOf(_rows.Count + 1);
             return WithSteps(_ahead, start, end);
         }

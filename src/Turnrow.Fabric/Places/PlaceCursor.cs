@@ -72,12 +72,11 @@ public struct PlaceCursor
         var segment = _places.Segments[_segment];
         if (_repeat == before._repeat && _run == before._run)
         {
-            var taken = _offset - before._offset;
-            return taken > 0 ? (segment.Unit[_run].Count - _offset) / taken : 0;
+            return (segment.Unit[_run].Count - _offset) / (_offset - before._offset);
         }
 
         var units = _repeat - before._repeat;
-        if (units <= 0 || _run != before._run || _offset != before._offset) return 0;
+        if (_run != before._run || _offset != before._offset) return 0;
         // From the middle of a unit the last one can only be begun, not passed.
         return (segment.Times - _repeat - (_run == 0 && _offset == 0 ? 0 : 1)) / units;
     }
@@ -111,11 +110,10 @@ public struct PlaceCursor
         if (++_repeat == segment.Times) ToNextSegment();
     }
 
+    // Only from the beginning of a unit.
     private void ToNextSegment()
     {
         _segment++;
         _repeat = 0;
-        _run = 0;
-        _offset = 0;
     }
 }

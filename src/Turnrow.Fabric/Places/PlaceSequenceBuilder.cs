@@ -26,14 +26,6 @@ internal sealed class PlaceSequenceBuilder
             return;
         }
 
-        if (_open.Count == 0 && _segments.Count > 0 && _segments[^1] is { Times: 1, Unit: var unit } && unit[^1].Place == place)
-        {
-            _segments.RemoveAt(_segments.Count - 1);
-            _open.AddRange(unit);
-            _open[^1] = new PlaceRun(place, _open[^1].Count + count);
-            return;
-        }
-
         _open.Add(new PlaceRun(place, count));
     }
 
@@ -74,7 +66,7 @@ internal sealed class PlaceSequenceBuilder
             if ((long)only.Count * segment.Times * times > MostPlaces) TooLong = true;
             else Add(only.Place, only.Count * segment.Times * times);
         }
-        else if (FlatLength(sequence) > LongestUnit || (long)sequence.Count * times > MostPlaces)
+        else if (FlatLength(sequence) > LongestUnit)
         {
             TooLong = true;
         }

@@ -48,7 +48,7 @@ public readonly record struct PickUpRate(int Stitches, int Rows);
 
 /// <summary>How a stitch is drawn, in the symbols in international use: a stem with a head and a number of bars.</summary>
 /// <param name="Shape">Its shape.</param>
-/// <param name="Bars">Slashes across the stem: one fewer than the yarn overs and one, so dc 1, tr 2, dtr 3.</param>
+/// <param name="Bars">Slashes across the stem: none for hdc, and one more for each taller stitch, so dc 1, tr 2, dtr 3.</param>
 public readonly record struct StitchSymbol(SymbolShape Shape, int Bars);
 
 /// <summary>The shapes of stitch symbols.</summary>

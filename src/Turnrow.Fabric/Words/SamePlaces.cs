@@ -10,8 +10,30 @@ internal static class SamePlaces
     public static List<Word> LayOut(IReadOnlyList<Word> worked)
     {
         var result = new List<Word>(worked.Count);
-        foreach (var word in worked) Add(result, word);
+        foreach (var word in AsWorked(worked)) Add(result, word);
         return result;
+    }
+
+    // Without what was worked no times, brackets included: "in each sp" where there was none ahead may meet some from the other end.
+    private static IEnumerable<Word> AsWorked(IReadOnlyList<Word> words)
+    {
+        foreach (var word in words)
+        {
+            switch (word)
+            {
+                case Repeat { Amount.Times: 0 } or Group { Times: 0 } or Work { Target.Aim: Aim.EachOfKind, Amount.Times: 0 }:
+                    break;
+                case Repeat { Ways.Count: > 0 } repeat:
+                    foreach (var way in AsWorked(repeat.Ways)) yield return way;
+                    break;
+                case Repeat repeat:
+                    if (AsWorked(repeat.Words).ToList() is { Count: > 0 } inner) yield return repeat with { Words = inner };
+                    break;
+                default:
+                    yield return word;
+                    break;
+            }
+        }
     }
 
     /// <summary>True if a word works stitches and stays in the place that was worked last.</summary>
@@ -36,12 +58,6 @@ internal static class SamePlaces
     {
         switch (word)
         {
-            case Repeat { Ways.Count: > 0 } repeat:
-                foreach (var way in repeat.Ways) Add(result, way);
-                break;
-            // "In each sp" where there was none ahead: from the other end there may be some.
-            case Repeat { Amount.Times: 0 } or Group { Times: 0 } or Work { Target.Aim: Aim.EachOfKind, Amount.Times: 0 }:
-                break;
             case Repeat repeat when !Stays(repeat) && GoesBack(repeat.Words, out var leading):
                 AddRotated(result, repeat, leading);
                 break;

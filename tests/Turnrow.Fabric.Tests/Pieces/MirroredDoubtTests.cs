@@ -2,6 +2,7 @@ using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Tests.Words;
+using Turnrow.Fabric.Words;
 using Xunit;
 
 namespace Turnrow.Fabric.Tests.Pieces;
@@ -40,6 +41,14 @@ public sealed class MirroredDoubtTests
         var mirrored = MirrorOf(original);
         Assert.Null(mirrored.Rows[^1].Work);
         Assert.False(mirrored.RowsInDoubt);
+    }
+
+    [Fact]
+    public void A_row_at_fault_is_not_known_even_where_its_words_would_come_out_from_the_other_edge()
+    {
+        var original = Made.Begun(20, 1);
+        Assert.NotNull(original.WorkRow(new WordsPlan([Say.Stitches(Amount.Until(30)), Say.Stitches(20)]), default, 0));
+        Assert.Null(MirrorOf(original).Rows[^1].Work);
     }
 
     [Fact]

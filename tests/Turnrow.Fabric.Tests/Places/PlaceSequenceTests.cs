@@ -161,4 +161,46 @@ public sealed class PlaceSequenceTests
         Assert.NotEqual(PlaceSequence.Of(PlaceGen.Dc, 3), PlaceSequence.Of(PlaceGen.Dc, 4));
         Assert.False(PlaceSequence.Empty.Equals(null));
     }
+
+    [Fact]
+    public void As_many_places_in_another_order_are_not_equal()
+    {
+        static PlaceSequence Two((Place Place, int Times) first, (Place Place, int Times) second)
+        {
+            var builder = new PlaceSequenceBuilder();
+            foreach (var (place, times) in new[] { first, second }) builder.AddTimes(PlaceGen.Of([place, PlaceGen.Space]), times);
+            return builder.Build();
+        }
+
+        Assert.NotEqual(Two((PlaceGen.Dc, 2), (PlaceGen.Sc, 3)), Two((PlaceGen.Dc, 3), (PlaceGen.Sc, 2)));
+        Assert.NotEqual(Two((PlaceGen.Dc, 2), (PlaceGen.Sc, 3)), Two((PlaceGen.Sc, 2), (PlaceGen.Dc, 3)));
+        Assert.Equal(Two((PlaceGen.Dc, 2), (PlaceGen.Sc, 3)), Two((PlaceGen.Dc, 2), (PlaceGen.Sc, 3)));
+    }
+
+    [Fact]
+    public void Long_repeats_together_are_too_long()
+    {
+        var (mesh, pairs) = (PlaceGen.Of([PlaceGen.Dc, PlaceGen.Space]), PlaceGen.Of([PlaceGen.Dc, PlaceGen.Sc]));
+        var builder = new PlaceSequenceBuilder();
+        builder.AddTimes(mesh, 3_000_000);
+        Assert.False(builder.TooLong);
+        builder.AddTimes(pairs, 3_000_000);
+        Assert.True(builder.TooLong);
+    }
+
+    [Fact]
+    public void A_repeat_taken_once_stays_a_repeat_and_a_run_repeated_is_a_run()
+    {
+        var mesh = new PlaceSequenceBuilder();
+        mesh.AddTimes(PlaceGen.Of([PlaceGen.Dc, PlaceGen.Space]), 100);
+        var once = new PlaceSequenceBuilder();
+        once.AddTimes(mesh.Build(), 1);
+        Assert.Equal(100, Assert.Single(once.Build().Segments).Times);
+        var none = new PlaceSequenceBuilder();
+        none.AddTimes(mesh.Build(), 0);
+        Assert.Empty(none.Build().Segments);
+        var run = new PlaceSequenceBuilder();
+        run.AddTimes(PlaceSequence.Of(PlaceGen.Dc, 3), 4);
+        Assert.Equal(12, Assert.Single(Assert.Single(run.Build().Segments).Unit).Count);
+    }
 }

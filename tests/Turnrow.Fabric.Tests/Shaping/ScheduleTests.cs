@@ -50,6 +50,6 @@ public sealed class ScheduleTests
     {
         Assert.Equal([3, 4, 7, 8], Rows(8, 0, new Frequency(3, 1, 4)));
         Assert.Equal(8, new Schedule(0, [new(3, 1, 4)]).RowsNeeded());
-        Assert.Equal(22, new Schedule(0, [new(3, 1, 11)]).RowsNeeded() - 1);
+        Assert.Equal((6 * 3) + (5 * 1), new Schedule(0, [new(3, 1, 11)]).RowsNeeded());
     }
 }

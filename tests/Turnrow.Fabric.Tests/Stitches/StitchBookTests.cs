@@ -73,4 +73,26 @@ public sealed class StitchBookTests
             Assert.Distinct(StitchBook.All.Select(s => s.In(terms).Name));
         }
     }
+
+    // Source: dailyhandmade.com (symbols): open oval, filled dot, cross, T without a slash, with 1, with 2; 3 and 4 by the same rule.
+    [Theory]
+    [InlineData("ch", SymbolShape.Oval, 0)]
+    [InlineData("sl st", SymbolShape.Dot, 0)]
+    [InlineData("sc", SymbolShape.Cross, 0)]
+    [InlineData("hdc", SymbolShape.Stem, 0)]
+    [InlineData("dc", SymbolShape.Stem, 1)]
+    [InlineData("tr", SymbolShape.Stem, 2)]
+    [InlineData("dtr", SymbolShape.Stem, 3)]
+    [InlineData("trtr", SymbolShape.Stem, 4)]
+    public void A_stitch_is_drawn_in_its_symbol_with_a_bar_more_for_each_taller_one(string stitch, SymbolShape shape, int bars) =>
+        Assert.Equal(new StitchSymbol(shape, bars), StitchBook.Find(stitch, Terms.US)!.Symbol);
+
+    // Common practice, no source: along chains and slip stitches one stitch for each; a chain is one chain high and stands for no stitch.
+    [Fact]
+    public void Chains_and_slip_stitches_are_picked_up_one_for_one()
+    {
+        Assert.Equal(new PickUpRate(1, 1), StitchBook.Chain.PickUp);
+        Assert.Equal(new PickUpRate(1, 1), StitchBook.Slip.PickUp);
+        Assert.Equal((1, false), (StitchBook.Chain.Height, StitchBook.Chain.TurningChainCounts));
+    }
 }

@@ -124,7 +124,7 @@ public sealed class FaultTableTests
     }
 
     [Fact]
-    public void Something_behind_what_is_left() => Fails(Say.Plain(5), [Say.Stitches(1), new Leave(4), new Chains(1)], RowFaultKind.AfterLeave, 0, 0, 5, 2);
+    public void Something_behind_what_is_left() => Fails(Say.Plain(5), [Say.Stitches(4), new Leave(1), new Chains(1)], RowFaultKind.AfterLeave, 0, 0, 5, 2);
 
     [Fact]
     public void Something_left_over()

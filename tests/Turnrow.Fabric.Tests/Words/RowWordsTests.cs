@@ -184,4 +184,12 @@ public sealed class RowWordsTests
     [Fact]
     public void Going_to_each_space_of_three_passes_over_other_spaces() => Assert.Equal(
         2, Say.Good(Say.Of((Say.Space(2), 1), (Say.Space(3), 1), (Say.Space(2), 1), (Say.Space(3), 1)), Say.In(Aim.EachOfKind, Say.SpaceOf(3))).Stitches);
+
+    [Fact]
+    public void What_one_place_took_may_be_gone_back_to() => Assert.Equal(
+        2, Say.Good(Say.Of((Say.Dc, 2), (Say.Space(2), 1)), Say.In(Aim.EachOfKind, Say.AnySpace), Say.In(Aim.Same)).Stitches);
+
+    [Fact]
+    public void A_repeat_whose_times_make_different_numbers_makes_their_sum() =>
+        Assert.Equal(10, Say.Good(Say.Plain(10), Say.Times(Amount.Of(2), Say.Stitches(Amount.Until(3))), Say.Stitches(3)).Stitches);
 }

@@ -1,4 +1,5 @@
 using CsCheck;
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 using Xunit;
@@ -22,7 +23,13 @@ public sealed class WordReversalTests
             var made = WorkedPlaces.Of(row.Words, below);
             Assert.Equal(WordGen.Flat(row.Tops), made.Select(m => m.Top));
             Assert.Equal(WorkedPlaces.Turned(made, below.Count), WorkedPlaces.Of(back.Words, below.Reversed()));
-        }, iter: 20_000, threads: 1, print: static x => $"{string.Join("; ", x.Item1.Select(w => w.ToString()))} over {string.Join(" ", WordGen.Flat(x.Item2))}");
+        }, iter: 20_000, threads: 1, print: static x => Read(x.Item1, x.Item2));
+
+    private static string Read(Word[] words, PlaceSequence below)
+    {
+        var row = RowWorker.Work([.. words, new Leave(-1)], below);
+        return $"over {WordGen.Text(below)}\nworked {WordGen.Text(row.Words)}\nreversed {WordGen.Text(WordReversal.Reverse(row.Words))}";
+    }
 
     [Fact]
     public void Slipping_over_becomes_leaving_and_the_first_the_last()
@@ -67,5 +74,82 @@ public sealed class WordReversalTests
         var row = Say.Good(below, Say.In(Aim.NextOfKind, Say.AnySpace), Say.In(Aim.Same), Say.Stitches(1));
         Assert.Equal(
             [Say.Stitches(1), Say.In(Aim.NextOfKind, Say.AnySpace), Say.In(Aim.Same), new Skip(2)], WordReversal.Reverse(row.Words));
+    }
+
+    // "In each sp" after which none is left is worked no more; from the other end it would be the first to meet them.
+    [Fact]
+    public void What_was_worked_no_times_is_not_worked_from_the_other_end_either()
+    {
+        var below = Say.Of((Say.Space(2), 3));
+        Word[] words = [Say.Times(Amount.Of(3), Say.In(Aim.EachOfKind, Say.AnySpace), Say.In(Aim.Same, 2))];
+        var row = Say.Good(below, words);
+        var back = Say.Good(below, [.. WordReversal.Reverse(row.Words)]);
+        Assert.Equal((9, 9), (row.Stitches, back.Stitches));
+        Assert.Equal(WorkedPlaces.Turned(WorkedPlaces.Of(row.Words, below), 3), WorkedPlaces.Of(back.Words, below));
+    }
+
+    [Fact]
+    public void A_repeat_of_nothing_is_nothing() => Assert.Equal(
+        [Say.Stitches(3)], WordReversal.Reverse(Say.Good(Say.Plain(3), Say.Times(Amount.Of(3), Say.In(Aim.EachOfKind, Say.AnySpace)), Say.Stitches(3)).Words));
+
+    [Fact]
+    public void What_joined_a_decrease_in_its_place_joins_it_there()
+    {
+        var row = Say.Good(Say.Plain(5), Say.Stitches(1), Work.Decrease(StitchBook.Double, 2), Say.In(Aim.Same, 3));
+        Assert.Equal([Work.Decrease(StitchBook.Double, 1), Say.In(Aim.Same, 3), Work.Decrease(StitchBook.Double, 1), Say.Stitches(1)], WordReversal.Reverse(row.Words));
+    }
+
+    [Fact]
+    public void What_joined_the_last_of_the_groups_in_each_space_stays_with_that_one_alone()
+    {
+        var below = Say.Mesh(3);
+        var shell = new Group([Say.Stitches(2), new Chains(1)], new Target(Aim.EachOfKind, Say.AnySpace));
+        var row = Say.Good(below, shell, Say.In(Aim.Same), Say.Stitches(1));
+        var back = Say.Good(below.Reversed(), [.. WordReversal.Reverse(row.Words)]);
+        Assert.Equal(WorkedPlaces.Turned(WorkedPlaces.Of(row.Words, below), below.Count), WorkedPlaces.Of(back.Words, below.Reversed()));
+    }
+
+    [Fact]
+    public void A_repeat_that_went_across_goes_until_the_beginning_remains()
+    {
+        var row = Say.Good(Say.Plain(13), Work.Increase(StitchBook.Double, 1), Say.Times(Amount.Across, Say.Stitches(3), new Chains(1)));
+        Assert.Equal([Say.Times(Amount.Until(1), new Chains(1), Say.Stitches(3)), Work.Increase(StitchBook.Double, 1)], WordReversal.Reverse(row.Words));
+    }
+
+    [Fact]
+    public void Where_two_words_go_as_far_as_they_can_both_are_so_many()
+    {
+        var row = Say.Good(Say.Plain(12), Say.Stitches(Amount.Until(5)), Work.Plain(StitchBook.Single, Amount.Across));
+        Assert.Equal([Work.Plain(StitchBook.Single, Amount.Of(5)), Say.Stitches(7)], WordReversal.Reverse(row.Words));
+    }
+
+    [Fact]
+    public void A_repeat_that_begins_where_it_ended_is_taken_apart_there()
+    {
+        var row = Say.Good(Say.Plain(2), Say.Stitches(1), Say.Times(Amount.Once, Say.In(Aim.Same, 2), Say.Stitches(1)));
+        Assert.Equal([Say.Stitches(1), Say.In(Aim.Next, 2), Say.In(Aim.Same)], WordReversal.Reverse(row.Words));
+        row = Say.Good(Say.Plain(4), Say.Stitches(1), Say.Times(Amount.Of(3), Say.In(Aim.Same, 2), Say.Stitches(1)));
+        Assert.Equal(
+            [Say.Stitches(1), Say.Times(Amount.Of(2), Say.In(Aim.Next, 2), Say.In(Aim.Same)), Say.In(Aim.Next, 2), Say.In(Aim.Same)],
+            WordReversal.Reverse(row.Words));
+    }
+
+    [Fact]
+    public void The_last_time_of_a_repeat_stands_alone_where_something_joined_it()
+    {
+        var row = Say.Good(Say.Plain(4), Say.Times(Amount.Of(2), Say.Stitches(1), Say.In(Aim.Next, 2)), Say.In(Aim.Same));
+        Assert.Equal(
+            [Say.Stitches(1), Say.In(Aim.Same, 2), Say.Stitches(1), Say.Times(Amount.Of(1), Say.In(Aim.Next, 2), Say.Stitches(1))],
+            WordReversal.Reverse(row.Words));
+        row = Say.Good(Say.Plain(2), Say.Times(Amount.Once, Say.Stitches(1), Say.In(Aim.Next, 2)), Say.In(Aim.Same));
+        Assert.Equal([Say.Stitches(1), Say.In(Aim.Same, 2), Say.Stitches(1)], WordReversal.Reverse(row.Words));
+    }
+
+    [Fact]
+    public void In_each_space_of_three_passes_over_other_spaces_from_the_other_end_too()
+    {
+        var below = Say.Of((Say.Space(3), 1), (Say.Space(2), 1), (Say.Space(3), 1));
+        var row = Say.Good(below, Say.In(Aim.EachOfKind, Say.SpaceOf(3)), Say.In(Aim.Same));
+        Assert.Equal(4 - 1, Say.Good(below, [.. WordReversal.Reverse(row.Words)]).Stitches);
     }
 }
