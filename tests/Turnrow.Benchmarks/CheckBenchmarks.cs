@@ -6,7 +6,7 @@ using Turnrow.Syntax.Text;
 namespace Turnrow.Benchmarks;
 
 /// <summary>Checking a pattern in a process that is warm. Ratios are to the waistcoat.</summary>
-[MemoryDiagnoser]
+[MemoryDiagnoser, MinColumn, MedianColumn]
 public class CheckBenchmarks
 {
     private readonly string _waistcoat = Texts.Waistcoat;
@@ -22,7 +22,7 @@ public class CheckBenchmarks
 }
 
 /// <summary>The first check in a process that compiles its own code as it goes.</summary>
-[SimpleJob(RunStrategy.ColdStart, launchCount: 10, warmupCount: 0, iterationCount: 1)]
+[MinColumn, MedianColumn, SimpleJob(RunStrategy.ColdStart, launchCount: 10, warmupCount: 0, iterationCount: 1)]
 public class ColdCheckBenchmarks
 {
     private readonly string _waistcoat = Texts.Waistcoat;
@@ -33,7 +33,7 @@ public class ColdCheckBenchmarks
 }
 
 /// <summary>A million stitches cost what their words cost.</summary>
-[MemoryDiagnoser]
+[MemoryDiagnoser, MinColumn, MedianColumn]
 public class BlanketBenchmarks
 {
     private readonly string _short = Texts.Blanket(10);

@@ -19,8 +19,12 @@ internal static class StartUp
         {
             var turnrow = Published("src/Turnrow.Cli", folder, "turnrow");
             var hello = Published("tests/Turnrow.Benchmarks/Hello", folder, "hello");
-            Compare("turnrow check, the waistcoat", () => ChildTime.Of(turnrow, "check", Texts.WaistcoatPath), hello);
-            Compare("turnrow --version", () => ChildTime.Of(turnrow, "--version"), hello);
+            var (wide, narrow) = (Path.Combine(folder, "rows-1000.turnrow"), Path.Combine(folder, "rows-10.turnrow"));
+            File.WriteAllText(wide, Texts.Blanket(1000));
+            File.WriteAllText(narrow, Texts.Blanket(10));
+            Compare("turnrow check, the waistcoat, to a hello world", () => ChildTime.Of(turnrow, "check", Texts.WaistcoatPath), () => ChildTime.Of(hello));
+            Compare("turnrow --version, to a hello world", () => ChildTime.Of(turnrow, "--version"), () => ChildTime.Of(hello));
+            Compare("turnrow check, a million stitches, to 10 rows of them", () => ChildTime.Of(turnrow, "check", wide), () => ChildTime.Of(turnrow, "check", narrow));
             return 0;
         }
         finally
@@ -42,21 +46,21 @@ internal static class StartUp
         return Path.Combine(folder, name, name);
     }
 
-    private static void Compare(string what, Func<double> ours, string hello)
+    private static void Compare(string what, Func<double> one, Func<double> other)
     {
-        var (times, hellos, ratios) = (new List<double>(), new List<double>(), new List<double>());
+        var (times, others, ratios) = (new List<double>(), new List<double>(), new List<double>());
         for (var i = -WarmUp; i < Pairs; i++)
         {
-            var (time, least) = (ours(), ChildTime.Of(hello));
+            var (time, against) = (one(), other());
             if (i < 0) continue;
             times.Add(time);
-            hellos.Add(least);
-            ratios.Add(time / least);
+            others.Add(against);
+            ratios.Add(time / against);
         }
 
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{what}: {Median(ratios):0.0} times a hello world (medians of {Pairs} pairs: {Median(times):0.00} and {Median(hellos):0.00} ms on the processor)"));
+            $"{what}: {Median(ratios):0.00} times (medians of {Pairs} pairs: {Median(times):0.00} and {Median(others):0.00} ms on the processor)"));
     }
 
     private static double Median(List<double> values)
