@@ -19,6 +19,7 @@ public sealed class SlipTests(ITestOutputHelper output)
         var book = SlipBook.Of(Patterns.All);
         var page = book.Page();
         output.WriteLine(page);
+        output.WriteLine("UNEXPLAINED\n" + string.Join("\n", book.Unexplained));
         Assert.Empty(book.Unexplained);
         Assert.True(book.Slips >= FewestSlips);
         Assert.All(Reasons.All, reason => Assert.True(book.ShareOf(reason) > 0, $"no slip falls under: {reason.Name}"));
