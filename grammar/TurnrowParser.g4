@@ -156,9 +156,11 @@ solveOption
 // Joins and checks.
 
 seamLine
-  : SEAM first+=walkWord+ (COMMA (rows=selection COMMA?)?)? WITH second+=walkWord+ (COMMA parts+=seamPart)* (COLON worked=rate)?
+  : SEAM first+=walkWord+ (AND firstMore+=walkWords)* (COMMA (rows=selection COMMA?)?)?
+    WITH second+=walkWord+ (AND secondMore+=walkWords)* (COMMA parts+=seamPart)* (COLON worked=rate)?
   ;
-seamPart  : rows=selection | EASING | IN (THE order=SAME | order=OPPOSITE) ORDER ;
+walkWords : words+=walkWord+ ;
+seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER ;
 walkWord  : name | FIRST | LAST | ROW | ROWS | STITCHES ;
 selection
   : (all=ALL BUT)? which=(FIRST | LAST) (ROW | amount=count rowsWord)

@@ -134,7 +134,7 @@ internal sealed class PatternBinder
         foreach (var name in _context.Scope.Names)
         {
             if (_context.Scope.Find(name) is { OfBody: true, Used: true } body && Array.TrueForAll(body.Values, v => v is not null))
-                yield return new Measure(name, [.. body.Values.Select(v => v!.Value.Number)]);
+                yield return new Measure(name, [.. body.Values.Select(v => v!.Value.Number)]) { OfTable = true };
         }
     }
 
@@ -158,7 +158,7 @@ internal sealed class PatternBinder
         if (!line.Broken) return;
         // A piece that nobody knows may be one that this line opens, whatever it begins with now.
         _book.InDoubt = true;
-        _context.Scope.InDoubt |= _unread.MayBe(line, "measure") || _unread.MayBe(line, "count");
+        _context.Scope.InDoubt |= _unread.MayBe(line, "measure") || _unread.MayBe(line, "count") || _unread.MayBe(line, "body");
         // All claims hang on this one, so it is not doubted for every line that has lost its first word.
         _context.CountingInDoubt |= _unread.MayBe(line, "claims") && _tree.Source.ToString(line.Span).Contains("chain", StringComparison.OrdinalIgnoreCase);
         _context.GaugesInDoubt |= _unread.MayBe(line, "gauge") || _unread.MayBe(line, "terms");

@@ -11,21 +11,22 @@ internal static class Acceptance
     public static (IReadOnlyList<Diagnostic> Told, IReadOnlyList<AcceptedWarning> Accepted) Sort(SyntaxTree tree, IReadOnlyList<Diagnostic> found)
     {
         var lines = Lines(tree);
-        // What a line that can't be read may have accepted is not told: that line is.
-        if (tree.Lines.Any(static l => l is { Broken: true, Keyword: "accept" })) found = [.. found.Where(static d => d.Kind.Severity == Severity.Error)];
-        if (lines.Count == 0) return (found, []);
+        var unread = Unread(tree);
+        if (lines.Count == 0 && unread.Count == 0) return (found, []);
         var told = new List<Diagnostic>();
         var accepted = new List<AcceptedWarning>();
         foreach (var diagnostic in found)
         {
             var line = diagnostic.Kind.Severity == Severity.Warning ? lines.Find(l => Names(l, diagnostic.Kind)) : null;
+            if (line is null && diagnostic.Kind.Severity == Severity.Warning && unread.Exists(text => MayName(text, diagnostic.Kind))) continue;
             if (line is null) told.Add(diagnostic);
             else accepted.Add(new AcceptedWarning(diagnostic, line.Reason.Text));
         }
 
         foreach (var line in lines)
         {
-            if (Fault(line, accepted) is { } fault) told.Add(fault);
+            // What a line that can't be read would have brought up is not known.
+            if (Fault(line, accepted) is { } fault && !(fault.Kind == AcceptUnused.Kind && unread.Count > 0)) told.Add(fault);
         }
 
         return (told, accepted);
@@ -41,6 +42,13 @@ internal static class Acceptance
 
         return lines;
     }
+
+    private static List<string> Unread(SyntaxTree tree) =>
+        [.. tree.Lines.Where(l => l.Broken).Select(l => tree.Source.ToString(l.Span))];
+
+    // A line that accepts something and can't be read may accept this, and so may one that names it.
+    private static bool MayName(string line, DiagnosticKind kind) =>
+        line.StartsWith("accept", StringComparison.OrdinalIgnoreCase) || line.Contains(kind.Name, StringComparison.OrdinalIgnoreCase);
 
     private static Diagnostic? Fault(AcceptStatement line, List<AcceptedWarning> accepted)
     {

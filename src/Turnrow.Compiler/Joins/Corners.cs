@@ -26,12 +26,11 @@ internal sealed class Corners(PieceBook book, int size)
             : Find((first.Piece, a.From)) == Find((second.Piece, b.To));
     }
 
-    // Two edges that lie side by side run against each other.
-    private void AddSeam(BoundWalk first, BoundWalk second)
+    // Two edges that lie side by side run against each other; where one is put together of several, only its two ends are known to meet.
+    private void AddSeam(IReadOnlyList<BoundWalk> first, IReadOnlyList<BoundWalk> second)
     {
-        if (Ends(first) is not { } a || Ends(second) is not { } b) return;
-        Join((first.Piece, a.From), (second.Piece, b.To));
-        Join((first.Piece, a.To), (second.Piece, b.From));
+        if (Ends(first[0]) is { } a && Ends(second[0]) is { } b) Join((first[0].Piece, a.From), (second[0].Piece, b.To));
+        if (Ends(first[^1]) is { } c && Ends(second[^1]) is { } d) Join((first[^1].Piece, c.To), (second[^1].Piece, d.From));
     }
 
     private void AddBeginning(PieceState piece)

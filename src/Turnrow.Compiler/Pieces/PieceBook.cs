@@ -20,7 +20,7 @@ internal sealed class PieceBook(Context context)
     public Joins.EdgeUses Uses { get; } = new();
 
     /// <summary>The seams so far.</summary>
-    public List<(Joins.BoundWalk First, Joins.BoundWalk Second)> Seams { get; } = [];
+    public List<(IReadOnlyList<Joins.BoundWalk> First, IReadOnlyList<Joins.BoundWalk> Second)> Seams { get; } = [];
 
     /// <summary>The points where edges meet, a size.</summary>
     public Joins.Corners[] Corners => _corners ??= [.. Enumerable.Range(0, context.Sizes).Select(i => new Joins.Corners(this, i))];

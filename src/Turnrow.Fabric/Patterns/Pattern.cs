@@ -108,7 +108,11 @@ public sealed record Yarn(string Name, string? Description, int? Weight, Rationa
 }
 
 /// <summary>A measurement in all sizes, in centimetres.</summary>
-public sealed record Measure(string Name, IReadOnlyList<Rational> Centimetres);
+public sealed record Measure(string Name, IReadOnlyList<Rational> Centimetres)
+{
+    /// <summary>True if a table of bodies gives it, false if the designer does.</summary>
+    public bool OfTable { get; init; }
+}
 
 /// <summary>What the finished garment measures somewhere, a size, in centimetres.</summary>
 /// <param name="Name">The measure's name.</param>

@@ -5,7 +5,7 @@ namespace Turnrow.Fabric.Patterns;
 
 /// <summary>How much of a yarn the pieces of a pattern take, a size: stitches of each kind by what one weighs in the swatch.</summary>
 /// <param name="Yarn">The yarn.</param>
-/// <param name="Grams">Grams a size, the extra included; null if a swatch is missing.</param>
+/// <param name="Grams">Grams a size, the extra included; null if a swatch is missing of anything but the chains of spaces.</param>
 /// <param name="Unknown">The stitches that no swatch was weighed of, in the order in which they come up.</param>
 public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOnlyList<Stitch> Unknown)
 {
@@ -28,7 +28,7 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
             if (InSize(pattern, size, rates, unknown) is { } sum && WithExtra(sum, yarn) is { } all) grams.Add(all);
         }
 
-        return new YarnNeed(yarn, unknown.Count == 0 && grams.Count == Math.Max(1, pattern.Sizes.Count) ? grams : null, unknown);
+        return new YarnNeed(yarn, unknown.TrueForAll(static s => s == StitchBook.Chain) && rates.Count > 0 && grams.Count == Math.Max(1, pattern.Sizes.Count) ? grams : null, unknown);
     }
 
     private static Dictionary<Stitch, Rational> Rates(Pattern pattern, Yarn yarn)

@@ -98,6 +98,8 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     {
         if (words.DefinitionOf(word) is { } definition && definition != line)
         {
+            // A table's columns are found by the sizes' names, and by nothing else that the file says.
+            if (_tree.Lines[definition].Statement is BodyStatement) return !IsChanged(other => other.Statement is BodyStatement or SizesStatement);
             if (changed.Contains(definition) || !NamesKnown(definition)) return false;
             if (_tree.Lines[definition].Statement is CountStatement { Of: not CountOf.Number } count && IsChanged(l => IsGaugeFor(count, l))) return false;
         }

@@ -65,7 +65,9 @@ public sealed class YarnTests
     public void Chains_of_spaces_are_weighed_as_chains()
     {
         var lines = "yarn main, 50 g\nswatch dc: 10 stitches and 10 rows weigh 10 g\nSWATCH\npiece net\nbegin with 21 stitches\nrow 1: dc, (ch 1, skip 1, dc) across\n";
-        Assert.Equal("ch", Assert.Single(YarnNeed.Of(Compiled.Whole(lines.Replace("SWATCH\n", "", StringComparison.Ordinal)).Clean().Pattern)!.Unknown).Id);
+        var without = YarnNeed.Of(Compiled.Whole(lines.Replace("SWATCH\n", "", StringComparison.Ordinal)).Clean().Pattern)!;
+        Assert.Equal("ch", Assert.Single(without.Unknown).Id);
+        Assert.Equal(Rational.Of(11 * 10, 100), without.Grams!.Single());
         var known = YarnNeed.Of(Compiled.Whole(lines.Replace("SWATCH", "swatch ch: 100 stitches and 1 row weigh 2 g", StringComparison.Ordinal)).Clean().Pattern)!;
         Assert.Equal(Rational.Of((11 * 10) + (10 * 2), 100), known.Grams!.Single());
     }

@@ -50,9 +50,7 @@ public static class ExpectEqual
     internal static Diagnostic At(Context context, ExpectEqualStatement expect, int[] sizes, Value?[] left, Value?[] right)
     {
         var (one, other) = (left[sizes[0]]!.Value, right[sizes[0]]!.Value);
-        var said = expect.Left is PieceExpression || expect.Right is PieceExpression
-            ? $"{Said(context, expect.Left, one)}, and {Said(context, expect.Right, other)}"
-            : $"{Text(context, one)} and {Text(context, other)}";
+        var said = $"{Said(context, expect.Left, one)}, and {Said(context, expect.Right, other)}";
         return new(Kind, expect.Span, $"these are not the same: {said}{context.Findings.InSize(sizes[0])}")
         {
             Sizes = context.Findings.Names(sizes),

@@ -12,15 +12,22 @@ internal static class SizesSection
 
     public static IEnumerable<string> Write(Pattern pattern, SizeNames names)
     {
-        var made = pattern.Measures.Select(m => Line(m.Name, m.Centimetres, pattern.InInches)).ToList();
-        var finished = pattern.Finished.Select(f => FinishedLine(f, pattern.InInches)).Concat(pattern.FittedCounts.Select(c => Fitted(c, pattern.InInches))).Concat(Pieces(pattern)).ToList();
-        if (!names.AreSeveral && made.Count + finished.Count == 0) yield break;
+        var made = Made(pattern, true);
+        var own = Made(pattern, false);
+        var finished = Finished(pattern).Concat(Pieces(pattern)).ToList();
+        if (!names.AreSeveral && made.Count + own.Count + finished.Count == 0) yield break;
         yield return names.AreSeveral ? "## Sizes" : "## Measurements";
         if (names.AreSeveral) yield return names.All;
         if (made.Count > 0)
         {
             yield return pattern.BodySource is { Length: > 0 } source ? $"Made for ({MarkdownText.Of(source)}):" : "Made for:";
             yield return string.Join('\n', made);
+        }
+
+        if (own.Count > 0)
+        {
+            yield return made.Count > 0 ? "By the designer's own measure:" : "Made for:";
+            yield return string.Join('\n', own);
         }
 
         if (finished.Count > 0)
@@ -31,6 +38,14 @@ internal static class SizesSection
 
         if (names.AreSeveral && pattern.Finished.FirstOrDefault(static f => f.Body is not null) is { } chosenBy) yield return Choosing(chosenBy, pattern.InInches);
     }
+
+    private static List<string> Made(Pattern pattern, bool ofTable) =>
+        [.. pattern.Measures.Where(m => m.OfTable == ofTable).Select(m => Line(m.Name, m.Centimetres, pattern.InInches))];
+
+    // Where the pattern says what the garment measures, the counts on the way there are nothing to the maker.
+    private static IEnumerable<string> Finished(Pattern pattern) => pattern.Finished.Count > 0
+        ? pattern.Finished.Select(f => FinishedLine(f, pattern.InInches))
+        : pattern.FittedCounts.Select(c => Fitted(c, pattern.InInches));
 
     private static string FinishedLine(FinishedMeasure finished, bool inInches)
     {
