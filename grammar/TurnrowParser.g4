@@ -106,14 +106,16 @@ item
   | LEAVE (THE REST | amount=count)
   | before=list? (words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount)? | changed=change changedBy=changeAmount?) at=place?
   ;
+// `mark corner` and `remove corners` are two words here, as a stitch and a count's name are; the builder tells them by what they say.
 // A count's name behind a stitch is one more word of the stitch here; so a sum that begins with it is only its rest.
 stitchAmount : operations+=countOperation+ | first=list operations+=countOperation* | far=reach ;
 changeAmount : amount=count evenly=EVENLY? | far=reach ;
-reach        : ACROSS | AROUND | UNTIL remain=count REMAIN ;
+reach        : ACROSS | AROUND | TO corner=CORNER | UNTIL remain=count REMAIN (BEFORE corner=CORNER)? ;
 // Print says `in each st across`; the last word adds nothing, and is let stand.
 place
   : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)?
        | which=EACH kind+=name* (AND also+=name+)? (ACROSS | AROUND | until=UNTIL remain=count REMAIN)?
+       | which=CORNER
        )
   ;
 
@@ -154,9 +156,11 @@ solveOption
 // Joins and checks.
 
 seamLine
-  : SEAM first+=walkWord+ (COMMA (rows=selection COMMA?)?)? WITH second+=walkWord+ (COMMA parts+=seamPart)* (COLON worked=rate)?
+  : SEAM first+=walkWord+ (AND firstMore+=walkWords)* (COMMA (rows=selection COMMA?)?)?
+    WITH second+=walkWord+ (AND secondMore+=walkWords)* (COMMA parts+=seamPart)* (COLON worked=rate)?
   ;
-seamPart  : rows=selection | EASING | IN (THE order=SAME | order=OPPOSITE) ORDER ;
+walkWords : words+=walkWord+ ;
+seamPart  : rows=selection | eased=EASING (least=list TO most=list measure=unit)? | IN (THE order=SAME | order=OPPOSITE) ORDER ;
 walkWord  : name | FIRST | LAST | ROW | ROWS | STITCHES ;
 selection
   : (all=ALL BUT)? which=(FIRST | LAST) (ROW | amount=count rowsWord)
@@ -206,7 +210,7 @@ name
   | ADD | BEGIN | CHAIN | CLAIMS | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | LEFT | MARK | MEASURE | NOTATION
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | WEARER | WEAVE | YARN
-  | AFTER | ALL | ALONG | APART | ARE | BUT | BY | CH | CHAINS | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
+  | AFTER | ALL | ALONG | APART | ARE | BEFORE | BUT | BY | CH | CHAINS | CORNER | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
   | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LESS | LONGER | MIRRORED | MORE_WORD | MULTIPLE | NEXT | NOT | ODD | OF | OFF
   | ON | ONE | OPPOSITE | ORDER | OVER | PICKED | PLAIN | REMAIN | REST | ROUNDED | SAME | STITCH | THEN | TIMES | TURNED
   | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | G | OZ

@@ -273,7 +273,13 @@ internal sealed class PatternBinder
 
     private void Broken(LineSyntax line)
     {
-        if (_piece is null) return;
+        if (_piece is null)
+        {
+            // Between two pieces it may have opened the next one, whatever it looks like.
+            if (_book.All.Count == 0 || BrokenLines.LeavesPieceAlone(line, _unread) || IsFull(line.Span)) return;
+            _piece = new PieceOpening(_context, _book).OpenUnread(line.Span);
+        }
+
         BrokenLines.Apply(_context, _piece, line, _unread);
         if (!_piece.Unread || !_piece.Builders[0].IsFastenedOff) return;
         // Nothing of a piece comes after its end: the line may have opened the next one.

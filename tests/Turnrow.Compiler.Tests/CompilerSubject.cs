@@ -47,7 +47,13 @@ public sealed class CompilerSubject : INaiveSubject
 
         return new Fact(
             piece.Name, size, row.Number, row.RightSide ? Side.RS : Side.WS, row.Work?.Stitches ?? -1, counts,
-            HandOf(row.StartsAt), HandOf(row.EndsAt));
+            HandOf(row.StartsAt), HandOf(row.EndsAt), CornersOf(row));
+    }
+
+    private static List<int> CornersOf(Row row)
+    {
+        var tops = row.RightSide ? row.Work?.Tops : row.Work?.Tops.Reversed();
+        return tops is null ? [] : [.. Enumerable.Range(1, tops.Count).Where(n => tops.Slice(n - 1, 1).First.IsCorner)];
     }
 
     private static NaiveHand HandOf(Hand hand) => hand == Hand.Right ? NaiveHand.Right : NaiveHand.Left;

@@ -93,6 +93,7 @@ public static class CompilerDiagnostics
         SeamOrderWrong.Kind,
         PickUpNothing.Kind,
         SeamNothing.Kind,
+        SeamEasing.Kind,
         ExpectMeasure.Kind,
         ExpectEqual.Kind,
         EdgeTwice.Kind,
@@ -107,6 +108,7 @@ public static class CompilerDiagnostics
         SizesDip.Kind,
         NothingLeft.Kind,
         PickUpApart.Kind,
+        SeamApart.Kind,
         BodyTableUnknown.Kind,
         BodySize.Kind,
         BodyFile.Kind,
@@ -123,5 +125,11 @@ public static class CompilerDiagnostics
         MadeLengthWrong.Kind,
         MadeTwice.Kind,
         MadeOff.Kind,
+        CornerMissing.Kind,
+        CornerMiddle.Kind,
+        MarkWithoutStitch.Kind,
+        CornerLost.Kind,
+        CornerDistance.Kind,
+        CornerAgain.Kind,
     ];
 }

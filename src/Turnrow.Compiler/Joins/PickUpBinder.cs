@@ -61,7 +61,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         {
             var (first, second) = (walks[at - 1], walks[at]);
             if (!OfRowEnds(first) && !OfRowEnds(second)) continue;
-            var apart = Sized.Where(context.Sizes, i => !book.Corners[i].Meet(first, second, pickUp.Side?.RightSide ?? true));
+            var apart = Sized.Where(context.Sizes, i => !book.MeetingPoints[i].Meet(first, second, pickUp.Side?.RightSide ?? true));
             if (apart.Length > 0) context.Findings.Add(PickUpApart.At(context, second.Span, apart, Words(pickUp.Walks[at - 1]), Words(pickUp.Walks[at])));
         }
     }

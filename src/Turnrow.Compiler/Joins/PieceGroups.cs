@@ -36,7 +36,11 @@ internal static class PieceGroups
             }
         }
 
-        foreach (var (first, second) in book.Seams) Join(first.Piece, second.Piece);
+        foreach (var (first, second) in book.Seams)
+        {
+            foreach (var walk in first.Concat(second)) Join(first[0].Piece, walk.Piece);
+        }
+
         var groups = new List<List<PieceState>>();
         var seen = new HashSet<PieceState>();
         foreach (var piece in book.All)

@@ -14,7 +14,7 @@ internal sealed class SeamBinder(Context context, PieceBook book)
     public SeamInSizes? Bind(SeamStatement statement)
     {
         var binder = new WalkBinder(context, book);
-        var (first, second) = (binder.Bind(statement.First), binder.Bind(statement.Second));
+        var (first, second) = (Bind(binder, statement.First), Bind(binder, statement.Second));
         var rate = statement.Rate is { } r ? RateOf(r) : null;
         if (first is null || second is null)
         {
@@ -22,21 +22,53 @@ internal sealed class SeamBinder(Context context, PieceBook book)
             return null;
         }
 
-        first.Piece.Joined = second.Piece.Joined = true;
-        book.Uses.Add(first, context);
-        book.Uses.Add(second, context);
+        foreach (var walk in first.Concat(second))
+        {
+            walk.Piece.Joined = true;
+            book.Uses.Add(walk, context);
+        }
+
         var seams = new Seam?[context.Sizes];
         for (var i = 0; i < seams.Length; i++)
         {
-            if (first.Sides[i] is { } a && second.Sides[i] is { } b) seams[i] = new Seam(a, b, statement.Eased, rate?[i]);
+            if (InSize(first, i) is { } a && InSize(second, i) is { } b)
+                seams[i] = new Seam(a[0], b[0], statement.Eased, rate?[i]) { FirstGoesOn = a[1..], SecondGoesOn = b[1..] };
         }
 
         book.Seams.Add((first, second));
-        if (IsNothing(first) || IsNothing(second)) return new SeamInSizes(seams);
-        CheckStitches(first, second, seams);
+        if (first.Concat(second).Where(IsNothing).ToList().Count > 0) return new SeamInSizes(seams);
+        if (first.Count + second.Count == 2) CheckStitches(first[0], second[0], seams);
+        CheckMeeting(statement.First, first, true);
+        CheckMeeting(statement.Second, second, false);
         CheckLengths(statement, first, second, seams);
         CheckOrder(statement, seams);
+        if (statement.Easing is { } easing && !first.Concat(second).Any(w => w.Piece.EdgesInDoubt)) new EasingCheck(context).Measure(statement, easing, seams);
         return new SeamInSizes(seams);
+    }
+
+    private static List<BoundWalk>? Bind(WalkBinder binder, IReadOnlyList<WalkSyntax> edge)
+    {
+        var parts = new List<BoundWalk>(edge.Count);
+        var known = true;
+        foreach (var walk in edge)
+        {
+            if (binder.Bind(walk) is { } part) parts.Add(part);
+            else known = false;
+        }
+
+        return known && parts.Count > 0 ? parts : null;
+    }
+
+    private static JoinSide[]? InSize(List<BoundWalk> edge, int size)
+    {
+        var sides = new JoinSide[edge.Count];
+        for (var i = 0; i < sides.Length; i++)
+        {
+            if (edge[i].Sides[size] is not { } side) return null;
+            sides[i] = side;
+        }
+
+        return sides;
     }
 
     private SeamRate?[]? RateOf(RateSyntax rate)
@@ -53,10 +85,22 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         return rates;
     }
 
-    private void CheckLengths(SeamStatement statement, BoundWalk first, BoundWalk second, Seam?[] seams)
+    // The first edge goes against the clock round the pieces, their right sides facing; the second, which lies along it, with it.
+    private void CheckMeeting(IReadOnlyList<WalkSyntax> edge, List<BoundWalk> walks, bool againstTheClock)
     {
-        if (statement.Eased || first.Piece.EdgesInDoubt || second.Piece.EdgesInDoubt) return;
-        var uneven = Sized.Where(context.Sizes, i => seams[i] is { IsEven: false } seam && IsKnown(first, seam.First, i) && IsKnown(second, seam.Second, i));
+        if (walks.Count < 2 || book.InDoubt || book.JoinsInDoubt || walks.Exists(w => w.Piece.EdgesInDoubt)) return;
+        for (var at = 1; at < walks.Count; at++)
+        {
+            var (before, walk) = (walks[at - 1], walks[at]);
+            var apart = Sized.Where(context.Sizes, i => !book.MeetingPoints[i].Meet(before, walk, againstTheClock));
+            if (apart.Length > 0) context.Findings.Add(SeamApart.At(context, walk.Span, apart, edge[at - 1].Written(), edge[at].Written()));
+        }
+    }
+
+    private void CheckLengths(SeamStatement statement, List<BoundWalk> first, List<BoundWalk> second, Seam?[] seams)
+    {
+        if (statement.Eased || first.Concat(second).Any(w => w.Piece.EdgesInDoubt)) return;
+        var uneven = Sized.Where(context.Sizes, i => seams[i] is { IsEven: false } && first.Concat(second).All(w => w.Sides[i] is { } side && IsKnown(w, side, i)));
         if (uneven.Length > 0) context.Findings.Add(SeamLength.At(context, first, second, uneven, i => seams[i]!));
     }
 
@@ -82,7 +126,7 @@ internal sealed class SeamBinder(Context context, PieceBook book)
 
     private void CheckOrder(SeamStatement statement, Seam?[] seams)
     {
-        if (statement.Order is not { } said || Array.Find(seams, s => s is not null) is not { First.Hand: not null, Second.Hand: not null } seam) return;
+        if (statement.Order is not { } said || Array.Find(seams, s => s is not null) is not { GoesOn: false, First.Hand: not null, Second.Hand: not null } seam) return;
         if (said.Order == SeamOrder.Opposite != seam.OppositeOrder) context.Findings.Add(SeamOrderWrong.At(said.Span, seam.OppositeOrder, seam.First.Hand!.Value, seam.Second.Hand!.Value));
     }
 }

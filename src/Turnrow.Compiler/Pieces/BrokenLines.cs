@@ -16,11 +16,14 @@ internal static class BrokenLines
 
     private static readonly string[] Naming = ["both", "right", "left", "from", "mark", "divide"];
 
+    /// <summary>True if a broken line changes nothing in the piece that it stands in, whatever it was to say.</summary>
+    public static bool LeavesPieceAlone(LineSyntax line, UnreadLines unread) => IsHarmless(line) && unread.Inside(line).All(IsPlain);
+
     /// <summary>Puts what a broken line may have said in doubt.</summary>
     public static void Apply(Context context, PieceState piece, LineSyntax line, UnreadLines unread)
     {
         var plain = unread.Inside(line).All(IsPlain);
-        if (plain && line.Keyword is { } harmless && Harmless.Contains(harmless)) return;
+        if (plain && IsHarmless(line)) return;
         piece.Unread = piece.NamesInDoubt = true;
         if (plain && line.Keyword is { } naming && Naming.Contains(naming)) return;
         if (plain && line.Keyword == "straight") PlainRows(context, piece, line);
@@ -34,6 +37,8 @@ internal static class BrokenLines
         piece.Unread = piece.NamesInDoubt = true;
         piece.Doubt(true);
     }
+
+    private static bool IsHarmless(LineSyntax line) => line.Keyword is { } keyword && Harmless.Contains(keyword);
 
     private static bool IsPlain(string word) => Harmless.Contains(word) || Naming.Contains(word);
 

@@ -13,6 +13,9 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
     /// <summary>The sizes in which the mirrored part takes stitches that another part has.</summary>
     public List<int> Overlaps { get; } = [];
 
+    /// <summary>The sizes in which, mirrored, stitches are left where chains are added.</summary>
+    public List<int> StepsMeet { get; } = [];
+
     /// <summary>Begins and works one size.</summary>
     public void Work(int size)
     {
@@ -41,7 +44,9 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
                 break;
         }
 
-        new Mirror(turnedOver).Work(made, builder);
+        var mirror = new Mirror(turnedOver);
+        mirror.Work(made, builder);
+        if (mirror.StepsMeet) StepsMeet.Add(size);
     }
 
     private bool FirstSide(Piece made)
@@ -78,7 +83,13 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         state.Joined = true;
         if (size == piece.Builders.Length - 1)
         {
-            state.Taken.Add((piece.Name, Sizes(p => p.FromLeft), Sizes(p => p.Count)));
+            var (fromRight, counts) = (Sizes(p => p.FromLeft), Sizes(p => p.Count));
+            state.Taken.Add((piece.Name, fromRight, counts));
+            foreach (var named in state.Parts.Values)
+            {
+                // A divided yoke names the part that the mirror image goes on from, and nobody else does.
+                named.Used |= named.FromRight.AsSpan().SequenceEqual(fromRight) && named.Count.AsSpan().SequenceEqual(counts);
+            }
         }
 
         builder.BeginPart(turned with { Joined = !goesOn });

@@ -10,7 +10,7 @@ internal sealed class PieceBook(Context context)
     private readonly List<PieceState> _pieces = [];
     private readonly Dictionary<string, PieceState> _byName = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<PieceState, PieceState> _mirrors = [];
-    private Joins.Corners[]? _corners;
+    private Joins.MeetingPoints[]? _meetingPoints;
     private readonly Dictionary<string, TextSpan> _later = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The pieces in order.</summary>
@@ -20,10 +20,10 @@ internal sealed class PieceBook(Context context)
     public Joins.EdgeUses Uses { get; } = new();
 
     /// <summary>The seams so far.</summary>
-    public List<(Joins.BoundWalk First, Joins.BoundWalk Second)> Seams { get; } = [];
+    public List<(IReadOnlyList<Joins.BoundWalk> First, IReadOnlyList<Joins.BoundWalk> Second)> Seams { get; } = [];
 
     /// <summary>The points where edges meet, a size.</summary>
-    public Joins.Corners[] Corners => _corners ??= [.. Enumerable.Range(0, context.Sizes).Select(i => new Joins.Corners(this, i))];
+    public Joins.MeetingPoints[] MeetingPoints => _meetingPoints ??= [.. Enumerable.Range(0, context.Sizes).Select(i => new Joins.MeetingPoints(this, i))];
 
     /// <summary>True if a line that may have opened a piece could not be read.</summary>
     public bool InDoubt { get; set; }

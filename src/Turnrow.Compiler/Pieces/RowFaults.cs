@@ -26,6 +26,12 @@ internal static class RowFaults
             RowFaultKind.SpaceAhead => SpaceAhead.At(context, span, sizes, word, first.Fault.Needed, PlainAcross(first.Fault.Word)),
             RowFaultKind.NoneOfKind => NoSuchPlace.At(context, span, sizes, word, text.PlaceOf(first.Fault.Word!)),
             RowFaultKind.SpreadTooMany => SpreadTooMany.At(context, span, sizes, failureOf, word),
+            RowFaultKind.MarkNothing => MarkWithoutStitch.At(context, span, sizes),
+            RowFaultKind.NoCorner => CornerMissing.At(context, span, sizes, word, first.Below is { HasCorners: true }),
+            RowFaultKind.CornerNotNext or RowFaultKind.CornerTooNear => CornerDistance.At(context, span, sizes, word, first.Fault),
+            RowFaultKind.CornerWithoutMiddle => CornerMiddle.At(context, span, sizes, word, CornerMiddle.StitchOf(context, first.Fault.Word!)),
+            RowFaultKind.CornerPassed or RowFaultKind.CornerTogether => CornerLost.At(context, span, sizes, first.Fault.Kind, word),
+            RowFaultKind.CornerAgain => CornerAgain.At(context, span, sizes, word),
             RowFaultKind.TooLong => RowTooLong.At(span),
             _ => PlaceInRow.At(context, span, sizes, first.Fault.Kind, word, first.Fault.There),
         });
@@ -71,6 +77,7 @@ internal static class RowFaults
     private static IReadOnlyList<Word> RowLedgerWords(RowFailure failure)
     {
         var words = failure.Plan.WordsFrom(failure.Start);
+        if (failure.Below is { HasCorners: true } below) return RowWorker.Work(words, below).Words;
         return RowWorker.Work(words, Turnrow.Fabric.Places.PlaceSequence.Of(
             Turnrow.Fabric.Places.Place.TopOf(Turnrow.Fabric.Stitches.StitchBook.Single), failure.Places)).Words;
     }

@@ -2,6 +2,7 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric;
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Text;
@@ -26,7 +27,7 @@ internal sealed class RowWorking(Context context, PieceState piece, StatementSyn
     {
         var builder = piece.Builders[size];
         if (plan is null) builder.Doubt(false);
-        var below = builder.Ahead?.Count;
+        var below = builder.Ahead;
         var number = builder.RowCount + 1;
         var fault = builder.WorkRow(plan ?? new WordsPlan([]), new Origin(statement), ordinal);
         if (fault is null && builder.Rows[^1].Work is { Tops.Count: 0 })
@@ -37,7 +38,7 @@ internal sealed class RowWorking(Context context, PieceState piece, StatementSyn
         }
 
         if (fault is null || plan is null) return;
-        _failures[size] ??= new RowFailure(fault, plan, number, below ?? fault.There, builder.Rows[^1].StartsAt);
+        _failures[size] ??= new RowFailure(fault, plan, number, below?.Count ?? fault.There, builder.Rows[^1].StartsAt) { Below = below };
     }
 
     /// <summary>Reports what could not be worked, and ends the line.</summary>
@@ -82,6 +83,9 @@ internal sealed class RowWorking(Context context, PieceState piece, StatementSyn
 /// <param name="Start">The edge where it starts.</param>
 internal sealed record RowFailure(RowFault Fault, RowPlan Plan, int Row, int Places, Hand Start)
 {
+    /// <summary>Those places; null if they are not known.</summary>
+    public PlaceSequence? Below { get; init; }
+
     /// <summary>True if both are the same fault of the same word.</summary>
     public bool IsLike(RowFailure other) =>
         Fault.Kind == other.Fault.Kind && ReferenceEquals(Fault.Word?.Origin.Value, other.Fault.Word?.Origin.Value);

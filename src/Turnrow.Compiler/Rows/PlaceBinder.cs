@@ -14,6 +14,7 @@ internal sealed class PlaceBinder(Context context)
     /// <summary>The target; null, and reported, if the words name no kind of place.</summary>
     public Target? Bind(PlaceSyntax place)
     {
+        if (place.Word == PlaceWord.Corner) return Target.Corner;
         if (place.Kind.Count == 0 && place.AndKind.Count == 0)
         {
             return place.Word == PlaceWord.Each

@@ -66,11 +66,13 @@ internal sealed class RowBinder(Context context)
             GroupItem group => GroupWords(group, inOnePlace),
             SkipItem skip => OfCount(skip.Count, n => new Skip(n)),
             SlipOverItem slip => OfCount(slip.Count, n => new SlipOver(n)),
+            MarkCornerItem => Sized.Same<Word?>(context.Sizes, new MarkCorner()),
+            RemoveCornersItem => Sized.Same<Word?>(context.Sizes, new RemoveCorners()),
             LeaveItem { Count: null } => Sized.Same<Word?>(context.Sizes, new Leave(-1)),
             LeaveItem leave => OfCount(leave.Count, n => new Leave(n)),
             _ => None(),
         };
-        if (inOnePlace && item is not (StitchItem or GroupItem)) return Refuse(NotInOnePlace.At(item.Span));
+        if (inOnePlace && item is not (StitchItem or GroupItem or MarkCornerItem)) return Refuse(NotInOnePlace.At(item.Span));
         return words.Select(w => w is null ? null : w with { Origin = new Origin(item) });
     }
 
@@ -113,6 +115,8 @@ internal sealed class RowBinder(Context context)
     {
         AcrossAmount => Sized.Same<Amount?>(context.Sizes, Amount.Across),
         UntilAmount until => context.Evaluate.Counts(until.Remain).Select(n => n is { } x ? (Amount?)Amount.Until(x) : null),
+        CornerAmount { Remain: null } => Sized.Same<Amount?>(context.Sizes, Amount.ToCorner(0)),
+        CornerAmount corner => context.Evaluate.Counts(corner.Remain!).Select(n => n is { } x ? (Amount?)Amount.ToCorner(x) : null),
         CountAmount count => context.Evaluate.Counts(count.Count).Select(n => n is { } x ? (Amount?)Amount.Of(x) : null),
         _ => Sized.Same<Amount?>(context.Sizes, null),
     };
@@ -152,7 +156,7 @@ internal sealed class RowBinder(Context context)
 
     // A decrease needs several places, `across` all of them, and a place of its own is another one.
     private static bool LeadsOut(StitchItem item, StitchReading read) =>
-        item.Change is not null || item.Place is not null || read.Together > 1 || item.Amount is AcrossAmount or UntilAmount;
+        item.Change is not null || item.Place is not null || read.Together > 1 || item.Amount is AcrossAmount or UntilAmount or CornerAmount;
 
     private int?[]? BeforeOf(StitchItem item, StitchReading read)
     {
@@ -162,7 +166,7 @@ internal sealed class RowBinder(Context context)
 
     private Word?[] ChainWords(StitchItem item, StitchReading read)
     {
-        if (item.Place is not null || item.Before is not null || item.Change is not null || item.Amount is AcrossAmount or UntilAmount)
+        if (item.Place is not null || item.Before is not null || item.Change is not null || item.Amount is AcrossAmount or UntilAmount or CornerAmount)
             return Refuse(ChainPlace.At(item));
         var count = read.CountWord is { } name ? new NameExpression(name, name.Span) : (item.Amount as CountAmount)?.Count;
         return count is null

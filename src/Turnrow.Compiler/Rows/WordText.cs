@@ -13,6 +13,8 @@ internal sealed class WordText(Context context)
         Work work => OfWork(work),
         Group group => $"({OfList(group.Words)}) {PlaceText(group.Target)}" + (group.Times > 1 ? $", {Number(group.Times)} of them" : string.Empty),
         Chains chains => $"ch {Number(chains.Count)}",
+        MarkCorner => "mark corner",
+        RemoveCorners => "remove corners",
         Skip skip => $"skip {Number(skip.Count)}",
         SlipOver slip => $"slip over {Number(slip.Count)}",
         Leave { Count: < 0 } => "leave the rest",
@@ -47,6 +49,7 @@ internal sealed class WordText(Context context)
     {
         Reach.Across when amount.Times == 0 => "across",
         Reach.Until when amount.Times == 0 => $"until {Number(amount.Count)} remain",
+        Reach.ToCorner => CornerText(amount),
         _ => $"{Number(amount.Times)} times",
     };
 
@@ -54,14 +57,19 @@ internal sealed class WordText(Context context)
     {
         Reach.Across when amount.Times == 0 => " across",
         Reach.Until when amount.Times == 0 => $" until {Number(amount.Count)} remain",
+        Reach.ToCorner => " " + CornerText(amount),
         _ => amount.Times == 1 ? string.Empty : " " + Number(amount.Times),
     };
+
+    private static string CornerText(Amount amount) =>
+        amount.Count == 0 ? "to corner" : $"until {Number(amount.Count)} remain before corner";
 
     private string PlaceText(Target target) => target.Aim switch
     {
         Aim.First => "in first",
         Aim.Last => "in last",
         Aim.Same => "in same",
+        Aim.Corner => "in corner",
         Aim.EachOfKind => "in each " + FilterText(target.Filter) + (target.Remain > 0 ? $" until {Number(target.Remain)} remain" : string.Empty),
         Aim.NextOfKind => "in next " + FilterText(target.Filter),
         _ => "in next",

@@ -16,6 +16,12 @@ public sealed class Mirror(bool turnedOver)
     private readonly Dictionary<IReadOnlyList<Word>, WordsPlan> _plans = [];
     private (ShapedPlan Plan, ShapedPlan Turned)? _last;
 
+    /// <summary>
+    /// True if, mirrored, stitches are left and chains added at one edge before one row: chains added one row apart go with the hook, not with
+    /// the edge, so that they can meet what the original never put beside them.
+    /// </summary>
+    public bool StepsMeet { get; private set; }
+
     /// <summary>Works the original's events after its beginning, mirrored, on a piece that has begun.</summary>
     public void Work(Piece original, PieceBuilder mirrored)
     {
@@ -44,7 +50,7 @@ public sealed class Mirror(bool turnedOver)
                 mirrored.NameEdge(name.Hand.Opposite(), name.Name);
                 break;
             case StepEvent { Step: var made } edge:
-                mirrored.AddStep(edge.Hand.Opposite(), made.Adds, made.Count, made.Origin);
+                AddStep(mirrored, edge.Hand.Opposite(), made);
                 break;
             case ApartEvent apart:
                 mirrored.AddChainsApart(apart.Count, apart.Origin);
@@ -65,6 +71,19 @@ public sealed class Mirror(bool turnedOver)
             case DoubtEvent doubt:
                 mirrored.Doubt(doubt.Rows);
                 break;
+        }
+    }
+
+    private void AddStep(PieceBuilder mirrored, Hand hand, Step step)
+    {
+        if (step.Count > 0 && mirrored.PendingStep(hand) is { } pending && pending.Adds != step.Adds)
+        {
+            StepsMeet = true;
+            mirrored.Doubt(false);
+        }
+        else
+        {
+            mirrored.AddStep(hand, step.Adds, step.Count, step.Origin);
         }
     }
 

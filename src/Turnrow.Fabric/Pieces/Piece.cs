@@ -53,6 +53,9 @@ public sealed record Piece(
     /// <summary>True if an error leaves the number of rows in doubt.</summary>
     public bool RowsInDoubt { get; init; }
 
+    /// <summary>True if an error leaves it in doubt which places of the last row are corners.</summary>
+    public bool CornersInDoubt { get; init; }
+
     /// <summary>What was done to make it, for whatever is made like it.</summary>
     internal IReadOnlyList<PieceEvent> Events { get; init; } = [];
 

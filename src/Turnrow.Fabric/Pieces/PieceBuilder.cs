@@ -28,6 +28,7 @@ public sealed class PieceBuilder
     private int _chainsGiven = -1;
     private bool _firstRowRightSide = true;
     private bool _fastenedOff;
+    private bool _cornersInDoubt;
 
     /// <param name="name">The piece's name.</param>
     /// <param name="rules">The pattern's turning-chain rules where they differ from custom.</param>
@@ -116,9 +117,10 @@ public sealed class PieceBuilder
     {
         var rightSide = !part.Base.EndsOnRightSide;
         Begin(part, part.Joined ? RowBegins.Joined : RowBegins.Turned, rightSide);
-        var fromRight = part.Base.TopFromRight?.Slice(part.FromRight, part.Count);
+        var fromRight = Cut(part, part.Base.TopFromRight?.Slice(part.FromRight, part.Count));
         _ahead = rightSide ? fromRight : fromRight?.Reversed();
         RowsInDoubt = part.Base.RowsInDoubt;
+        _cornersInDoubt = part.Base.CornersInDoubt;
     }
 
     /// <summary>
@@ -133,7 +135,11 @@ public sealed class PieceBuilder
     }
 
     /// <summary>Begins without knowing from what, because of an error.</summary>
-    public void BeginUnknown() => Begin(null, RowBegins.Foundation, true);
+    public void BeginUnknown()
+    {
+        Begin(null, RowBegins.Foundation, true);
+        _cornersInDoubt = true;
+    }
 
     /// <summary>Says which side the first row has; without effect once there is a row.</summary>
     public void BeginOnSide(bool rightSide)
@@ -244,6 +250,7 @@ public sealed class PieceBuilder
         _ahead = before is >= 0 and <= int.MaxValue ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null;
         LastWork = null;
         _chainsGiven = -1;
+        _cornersInDoubt = true;
     }
 
     /// <summary>
@@ -256,6 +263,7 @@ public sealed class PieceBuilder
     {
         Top = _rows.Count > 0 ? _ahead?.Reversed() : null,
         RowsInDoubt = RowsInDoubt,
+        CornersInDoubt = _cornersInDoubt || (_rows.Count > 0 && _ahead is null),
         Events = _events,
     };
 
@@ -300,7 +308,8 @@ public sealed class PieceBuilder
         work = null;
         words = plan is ShapedPlan shaped ? _cache.WordsOf(shaped, HookAt) : plan.WordsFrom(HookAt);
         if (_chainsGiven >= 0) _ahead = PlacesOfChains(words);
-        if (_ahead is null) return null;
+        // A claim tells how many stitches there are, not which of them are corners.
+        if (_ahead is null || (_cornersInDoubt && Corners.AreSaid(words))) return null;
         if (WithSteps(_ahead, start, end) is not { } below)
         {
             var left = LeftBy(start) + LeftBy(end);
@@ -322,6 +331,14 @@ public sealed class PieceBuilder
         _cache.Keep(words, start, _begins, work);
         words = worked.Words;
         return null;
+    }
+
+    // A part that is cut off at a corner has an edge there: one side is gone, and with it the corner.
+    private static PlaceSequence? Cut(PartStart part, PlaceSequence? fromRight)
+    {
+        if (fromRight is not { HasCorners: true }) return fromRight;
+        if (part.FromRight > 0) fromRight = fromRight.WithCornerAt(0, false);
+        return part.FromLeft > 0 ? fromRight.WithCornerAt(fromRight.Count - 1, false) : fromRight;
     }
 
     private PlaceSequence PlacesOfChains(IReadOnlyList<Word> words)

@@ -30,6 +30,9 @@ public enum PlaceKind : byte
 /// <param name="Chains">Of a space, the number of chains over it; else 0.</param>
 public readonly record struct Place(PlaceKind Kind, Stitch? Stitch, int Chains)
 {
+    /// <summary>True if a marker is in it: what is worked into it makes the corner of the next row.</summary>
+    public bool IsCorner { get; init; }
+
     /// <summary>True if a count of stitches includes it.</summary>
     public bool IsStitch => Kind is PlaceKind.Stitch or PlaceKind.TurningChain or PlaceKind.SkippedChains;
 
@@ -56,6 +59,19 @@ public sealed record PlaceSegment(IReadOnlyList<PlaceRun> Unit, int Times)
 
     /// <summary>Places in all.</summary>
     public int Count => UnitCount * Times;
+
+    /// <summary>True if any of them is a corner.</summary>
+    public bool HasCorner { get; } = HasCornerIn(Unit);
+
+    private static bool HasCornerIn(IReadOnlyList<PlaceRun> unit)
+    {
+        for (var i = 0; i < unit.Count; i++)
+        {
+            if (unit[i].Place.IsCorner) return true;
+        }
+
+        return false;
+    }
 
     private static int CountOf(IReadOnlyList<PlaceRun> unit)
     {

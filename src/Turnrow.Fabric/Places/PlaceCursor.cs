@@ -81,6 +81,27 @@ public struct PlaceCursor
         return (segment.Times - _repeat - (_run == 0 && _offset == 0 ? 0 : 1)) / units;
     }
 
+    /// <summary>How many places there are before the next corner; below 0 if there is none ahead.</summary>
+    public readonly int ToCorner()
+    {
+        if (!_places.HasCorners) return -1;
+        var ahead = this;
+        while (ahead.Remaining > 0)
+        {
+            if (ahead.AtRepeat(out var segment, out var times) && !segment.HasCorner)
+            {
+                ahead.Pass(times * segment.UnitCount);
+                continue;
+            }
+
+            var run = ahead.CurrentRun(int.MaxValue);
+            if (run.Place.IsCorner) return Remaining - ahead.Remaining;
+            ahead.Pass(run.Count);
+        }
+
+        return -1;
+    }
+
     private void ToNextRun(PlaceSegment segment)
     {
         _offset = 0;

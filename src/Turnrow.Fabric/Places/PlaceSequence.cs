@@ -13,7 +13,11 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     internal PlaceSequence(IReadOnlyList<PlaceSegment> segments)
     {
         Segments = segments;
-        for (var i = 0; i < segments.Count; i++) Count += segments[i].Count;
+        for (var i = 0; i < segments.Count; i++)
+        {
+            Count += segments[i].Count;
+            HasCorners |= segments[i].HasCorner;
+        }
     }
 
     /// <summary>No places.</summary>
@@ -24,6 +28,9 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
 
     /// <summary>Number of places.</summary>
     public int Count { get; }
+
+    /// <summary>True if any of the places is a corner.</summary>
+    public bool HasCorners { get; }
 
     /// <summary>One run.</summary>
     public static PlaceSequence Of(Place place, int count) =>
@@ -59,9 +66,15 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     public PlaceSequence Slice(int start, int count)
     {
         if (start == 0 && count == Count) return this;
-        var builder = new PlaceSequenceBuilder();
         var cursor = new PlaceCursor(this);
         cursor.Pass(start);
+        return Ahead(cursor, count);
+    }
+
+    /// <summary>So many places ahead of a cursor; they must be there.</summary>
+    public static PlaceSequence Ahead(PlaceCursor cursor, int count)
+    {
+        var builder = new PlaceSequenceBuilder();
         var left = count;
         while (left > 0)
         {
@@ -82,6 +95,14 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
         }
 
         return builder.Build();
+    }
+
+    /// <summary>The same places, one of them a corner, or no corner any more.</summary>
+    public PlaceSequence WithCornerAt(int index, bool corner)
+    {
+        var here = Slice(index, 1).First;
+        if (here.IsCorner == corner) return this;
+        return Slice(0, index).Then(Of(here with { IsCorner = corner }, 1)).Then(Slice(index + 1, Count - index - 1));
     }
 
     /// <summary>The first place; the sequence must not be empty.</summary>
@@ -153,10 +174,12 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
         {
             foreach (var run in segment.Unit)
             {
-                var at = kinds.FindIndex(k => k.Place == run.Place);
+                // A marker makes no other kind of stitch.
+                var place = run.Place with { IsCorner = false };
+                var at = kinds.FindIndex(k => k.Place == place);
                 var count = run.Count * segment.Times;
-                if (at < 0) kinds.Add(new PlaceRun(run.Place, count));
-                else kinds[at] = new PlaceRun(run.Place, kinds[at].Count + count);
+                if (at < 0) kinds.Add(new PlaceRun(place, count));
+                else kinds[at] = new PlaceRun(place, kinds[at].Count + count);
             }
         }
 

@@ -76,6 +76,19 @@ internal sealed class PlaceSequenceBuilder
         }
     }
 
+    /// <summary>Makes a corner of the place added last; false if there is none.</summary>
+    public bool MarkLast()
+    {
+        OpenLast();
+        if (_open.Count == 0) return false;
+        var last = _open[^1];
+        if (last.Place.IsCorner) return true;
+        _open.RemoveAt(_open.Count - 1);
+        if (last.Count > 1) _open.Add(new PlaceRun(last.Place, last.Count - 1));
+        _open.Add(new PlaceRun(last.Place with { IsCorner = true }, 1));
+        return true;
+    }
+
     public PlaceSequence Build()
     {
         Close();
@@ -117,6 +130,16 @@ internal sealed class PlaceSequenceBuilder
         _count += count;
         if (_count > MostPlaces) TooLong = true;
         return !TooLong;
+    }
+
+    // The last time of a repeat stands by itself, so that its last place can be another one.
+    private void OpenLast()
+    {
+        if (_open.Count > 0 || _segments.Count == 0) return;
+        var last = _segments[^1];
+        _segments.RemoveAt(_segments.Count - 1);
+        if (last.Times > 1) _segments.Add(new PlaceSegment(last.Unit, last.Times - 1));
+        _open.AddRange(last.Unit);
     }
 
     private void Close()

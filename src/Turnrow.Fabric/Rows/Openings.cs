@@ -60,7 +60,7 @@ internal static class Openings
         {
             switch (word)
             {
-                case Work { Amount: { Reach: Reach.Fixed, Times: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } }:
+                case Work { Amount: { Reach: Reach.Fixed or Reach.ToCorner, Times: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } }:
                     break;
                 case Work or Chains:
                     yield return word;

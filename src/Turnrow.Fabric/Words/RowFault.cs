@@ -39,6 +39,30 @@ public enum RowFaultKind
     /// <summary>So many increases or decreases do not fit.</summary>
     SpreadTooMany,
 
+    /// <summary>A marker, and no stitch before it that it could go into.</summary>
+    MarkNothing,
+
+    /// <summary>There is no corner ahead.</summary>
+    NoCorner,
+
+    /// <summary>Other places come before the corner.</summary>
+    CornerNotNext,
+
+    /// <summary>The corner is nearer than the places that were to remain before it.</summary>
+    CornerTooNear,
+
+    /// <summary>What is worked into a corner has no middle.</summary>
+    CornerWithoutMiddle,
+
+    /// <summary>A corner is passed over.</summary>
+    CornerPassed,
+
+    /// <summary>A corner is worked together with others, and is not the middle of them.</summary>
+    CornerTogether,
+
+    /// <summary>More is worked into a corner by words of its own.</summary>
+    CornerAgain,
+
     /// <summary>The row is too long to be laid out.</summary>
     TooLong,
 }

@@ -6,14 +6,14 @@ namespace Turnrow.Fabric.Words;
 /// Works the words of a row over the places of the row below, run by run. A repeat is worked once and then taken as often as it meets
 /// the same places again, so a wide row costs what its words cost.
 /// </summary>
-public static class RowWorker
+public static partial class RowWorker
 {
     private const int MostSteps = 200_000;
 
     /// <summary>Works words over places, both in working order.</summary>
     public static WorkedRow Work(IReadOnlyList<Word> words, PlaceSequence below) => new Run(below).Row(words);
 
-    private sealed class Run(PlaceSequence below)
+    private sealed partial class Run(PlaceSequence below)
     {
         private PlaceCursor _cursor = new(below);
         private PlaceSequenceBuilder _tops = new();
@@ -26,6 +26,7 @@ public static class RowWorker
 
         public WorkedRow Row(IReadOnlyList<Word> words)
         {
+            _removes = words.Any(static w => w is RemoveCorners);
             var done = InOrder(words);
             if (_fault is null && _tops.TooLong) Fail(RowFaultKind.TooLong, null, 0, 0);
             if (_fault is null && _cursor.Remaining > 0) Fail(RowFaultKind.LeftOver, null, 0, _cursor.Remaining);
@@ -54,9 +55,12 @@ public static class RowWorker
                 case Group group: InOnePlace(group, done); break;
                 case Repeat repeat: Times(repeat, done); break;
                 case Chains chains: _tops.Add(Place.SpaceOf(chains.Count), 1); done.Add(chains); break;
+                case Skip skip when MeetsCorner(skip.Count): Fail(RowFaultKind.CornerPassed, skip, 0, 1); break;
                 case Skip skip: PassOver(skip, skip.Count, done); break;
                 case SlipOver slip: Slip(slip, done); break;
                 case Leave leave: LeaveUnworked(leave, done); break;
+                case MarkCorner mark: Mark(mark, done); break;
+                case RemoveCorners remove: done.Add(remove); break;
                 case Spread spread: SpreadOut(spread, done); break;
             }
         }
@@ -105,10 +109,20 @@ public static class RowWorker
 
             if (!TimesOf(work, out var times)) return;
             var passed = GoTo(work, work.Target);
-            if (passed < 0 || !TakePlaces(work, work.Takes * times)) return;
+            if (passed < 0) return;
+            var corners = 0;
+            if (work.Target.Aim != Aim.Same && times <= _cursor.Remaining / work.Takes && MeetsCorner(work.Takes * times))
+            {
+                if (!WorkOverCorners(work, times, out corners)) return;
+            }
+            else
+            {
+                if (!TakePlaces(work, work.Takes * times)) return;
+                AddTops(work, times);
+            }
+
             if (times > 0) _worked = true;
-            AddTops(work, times);
-            done.Add(work with { Amount = work.Amount with { Times = times }, Passed = passed, PassedBefore = passed });
+            done.Add(work with { Amount = work.Amount with { Times = times }, Passed = passed, PassedBefore = passed, Corners = corners });
         }
 
         // How many times a word is worked: so many, or as often as the places to come allow without a rest.
@@ -117,7 +131,8 @@ public static class RowWorker
             times = work.Amount.Count;
             if (work.Amount.Reach == Reach.Fixed) return Fits(work, times);
             var keep = work.Amount.Reach == Reach.Until ? work.Amount.Count : 0;
-            var places = _cursor.Remaining - keep;
+            var places = work.Amount.Reach == Reach.ToCorner ? UpToCorner(work, work.Amount.Count) : _cursor.Remaining - keep;
+            if (_fault is not null) return false;
             if (places < 0)
             {
                 Fail(RowFaultKind.NotEnough, work, keep, _cursor.Remaining);
@@ -152,6 +167,11 @@ public static class RowWorker
                 case Aim.Same when !_worked:
                     Fail(RowFaultKind.NothingBefore, word, 0, 0);
                     return -1;
+                case Aim.Same when _last.IsCorner && !_removes:
+                    Fail(RowFaultKind.CornerAgain, word, 0, 0);
+                    return -1;
+                case Aim.Corner:
+                    return AtCorner(word) ? 0 : -1;
                 case Aim.NextOfKind:
                     return PassTo(word, target);
                 default:
@@ -166,6 +186,12 @@ public static class RowWorker
             {
                 var run = _cursor.CurrentRun(int.MaxValue);
                 if (target.Filter.Has(run.Place)) return passed;
+                if (run.Place.IsCorner && !_removes)
+                {
+                    Fail(RowFaultKind.CornerPassed, word, 0, 1);
+                    return -1;
+                }
+
                 // "Next ch-3 sp" never passes over another space: that is left to the designer to say.
                 if (target is { OverOthers: false, Filter.Kind: PlaceFilterKind.SpaceOf } && run.Place.Kind == PlaceKind.Space) break;
                 _cursor.Pass(run.Count);
@@ -193,6 +219,7 @@ public static class RowWorker
                 if (_cursor.AtRepeat(out var segment, out var units) && segment.UnitCount <= count && AllOf(segment, filter))
                 {
                     units = Math.Min(units, count / segment.UnitCount);
+                    _last = segment.Unit[^1].Place;
                     _cursor.Pass(units * segment.UnitCount);
                     count -= units * segment.UnitCount;
                     continue;
@@ -205,6 +232,7 @@ public static class RowWorker
                     return false;
                 }
 
+                _last = run.Place;
                 _cursor.Pass(run.Count);
                 count -= run.Count;
                 if (++_steps > MostSteps) Fail(RowFaultKind.TooLong, work, 0, 0);
@@ -227,17 +255,27 @@ public static class RowWorker
         {
             var (found, passed, before) = CountAhead(work, work.Target);
             if (_fault is not null) return;
+            var corners = CornersAhead(found + passed);
             if (found % work.Takes != 0)
             {
                 Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, found % work.Takes);
                 return;
             }
 
-            _cursor.Pass(found + passed);
+            PassUpToLast(found + passed);
             var times = found / work.Takes;
             _worked |= times > 0;
-            AddTops(work, times);
-            done.Add(work with { Amount = work.Amount with { Times = times }, Passed = passed, PassedBefore = before });
+            if (corners is not null && work.Takes > 1) Fail(RowFaultKind.CornerTogether, work, 0, work.Takes);
+            else if (corners is not null) OneEach(work, corners, PlaceSequence.Of(Place.TopOf(work.Stitch), work.Makes), work.Target.Filter.Has);
+            else AddTops(work, times);
+            if (corners is not null && _fault is not null) return;
+            done.Add(work with
+            {
+                Amount = work.Amount with { Times = times },
+                Passed = passed,
+                PassedBefore = before,
+                Corners = corners?.CountWhere(static p => p.IsCorner) ?? 0,
+            });
         }
 
         private void AddTops(Work work, int times)
@@ -275,21 +313,35 @@ public static class RowWorker
         {
             var times = 1;
             int passed, before;
+            PlaceSequence? corners = null;
             if (group.Target.Aim == Aim.EachOfKind)
             {
                 (times, passed, before) = CountAhead(group, group.Target);
                 if (_fault is not null) return;
-                _cursor.Pass(times + passed);
+                corners = CornersAhead(times + passed);
+                PassUpToLast(times + passed);
             }
             else
             {
                 passed = before = GoTo(group, group.Target);
-                if (passed < 0 || (group.Target.Aim != Aim.Same && !TakeOne(group))) return;
+                if (passed < 0) return;
+                if (group.Target.Aim != Aim.Same)
+                {
+                    corners = CornersAhead(1);
+                    if (!TakeOne(group)) return;
+                }
             }
 
             _worked |= times > 0;
-            _tops.AddTimes(TopsOf(group), times);
-            done.Add(group with { Passed = passed, PassedBefore = before, Times = times });
+            if (corners is null) _tops.AddTimes(TopsOf(group), times);
+            else if (!OneEach(group, corners, TopsOf(group), group.Target.Filter.Has)) return;
+            done.Add(group with
+            {
+                Passed = passed,
+                PassedBefore = before,
+                Times = times,
+                Corners = corners?.CountWhere(static p => p.IsCorner) ?? 0,
+            });
         }
 
         private bool TakeOne(Group group)
@@ -306,17 +358,19 @@ public static class RowWorker
                 return false;
             }
 
+            _last = _cursor.Next;
             _cursor.Pass(1);
             return true;
         }
 
-        private static PlaceSequence TopsOf(Group group)
+        private PlaceSequence TopsOf(Group group)
         {
             var tops = new PlaceSequenceBuilder();
             foreach (var word in group.Words)
             {
                 if (word is Work work) tops.Add(Place.TopOf(work.Stitch), work.Makes * work.Amount.Count);
                 else if (word is Chains chains) tops.Add(Place.SpaceOf(chains.Count), 1);
+                else if (word is MarkCorner && !tops.MarkLast()) Fail(RowFaultKind.MarkNothing, word, 0, 0);
             }
 
             return tops.Build();
@@ -325,18 +379,26 @@ public static class RowWorker
         private void Times(Repeat repeat, List<Word> done)
         {
             var before = Taken;
-            var keep = repeat.Amount.Reach == Reach.Until ? repeat.Amount.Count : 0;
+            var keep = repeat.Amount.Reach switch
+            {
+                Reach.Until => repeat.Amount.Count,
+                Reach.ToCorner => _cursor.Remaining - UpToCorner(repeat, repeat.Amount.Count),
+                _ => 0,
+            };
+            // "Across" is, of what goes into corners, as long as there is a corner ahead.
+            var byCorners = repeat.Amount.Reach == Reach.Across && repeat.Words.Any(Corners.IsIn);
+            if (byCorners && _cursor.ToCorner() < 0) Fail(RowFaultKind.NoCorner, repeat, 0, 0);
             var open = repeat.Amount.Reach != Reach.Fixed;
             var times = open ? int.MaxValue : repeat.Amount.Count;
             var ways = new List<Repeat>();
             var total = 0;
-            while (_fault is null && total < times && (!open || _cursor.Remaining > keep))
+            while (_fault is null && total < times && (!open || (byCorners ? _cursor.ToCorner() >= 0 : _cursor.Remaining > keep)))
             {
                 var start = _cursor;
                 var (words, made) = OnceThrough(repeat);
                 if (_fault is not null)
                 {
-                    if (open) DoesNotComeOut(repeat, before, keep, start.Remaining - keep);
+                    if (open && !byCorners) DoesNotComeOut(repeat, before, keep, start.Remaining - keep);
                     break;
                 }
 
@@ -347,6 +409,8 @@ public static class RowWorker
                 }
 
                 var again = Again(start, times - total - 1, keep);
+                // What goes up to a corner looks further than it goes: the last time may find another.
+                if (Corners.AreSaid(repeat.Words)) again = _cursor.LikeStepsAhead(start) > 0 && HasCorner(start) ? Math.Max(0, again - 1) : 0;
                 _cursor.Pass(again * (start.Remaining - _cursor.Remaining));
                 _tops.AddTimes(made, again + 1);
                 AddWay(ways, words, again + 1);

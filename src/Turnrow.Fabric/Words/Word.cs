@@ -14,12 +14,15 @@ public enum Reach : byte
 
     /// <summary>Until so many places remain.</summary>
     Until,
+
+    /// <summary>Until so many places remain before the next corner.</summary>
+    ToCorner,
 }
 
 /// <summary>How often a word is worked, and how that was said.</summary>
 /// <param name="Reach">How it was said.</param>
 /// <param name="Count">
-/// With <see cref="Reach.Fixed"/> the number of times; with <see cref="Reach.Until"/> the places to leave.
+/// With <see cref="Reach.Fixed"/> the number of times; with <see cref="Reach.Until"/> and <see cref="Reach.ToCorner"/> the places to leave.
 /// </param>
 /// <param name="Times">The number of times; known once the row is worked.</param>
 public readonly record struct Amount(Reach Reach, int Count, int Times)
@@ -35,6 +38,9 @@ public readonly record struct Amount(Reach Reach, int Count, int Times)
 
     /// <summary>Until so many places remain.</summary>
     public static Amount Until(int remain) => new(Reach.Until, remain, 0);
+
+    /// <summary>Until so many places remain before the next corner.</summary>
+    public static Amount ToCorner(int remain) => new(Reach.ToCorner, remain, 0);
 }
 
 /// <summary>Which place a word goes to.</summary>
@@ -57,6 +63,9 @@ public enum Aim : byte
 
     /// <summary>Each of a kind to the end of the row.</summary>
     EachOfKind,
+
+    /// <summary>The corner, which has to be the next place.</summary>
+    Corner,
 }
 
 /// <summary>Which places a word means.</summary>
@@ -111,6 +120,9 @@ public readonly record struct Target(Aim Aim, PlaceFilter Filter, bool OverOther
 
     /// <summary>The next stitch.</summary>
     public static Target Next => new(Aim.Next, PlaceFilter.AnyStitch);
+
+    /// <summary>The corner, be it a stitch or a space.</summary>
+    public static Target Corner => new(Aim.Corner, new PlaceFilter(PlaceFilterKind.StitchOrSpace, null, 0));
 }
 
 /// <summary>Where the hook goes in a stitch.</summary>
@@ -151,6 +163,9 @@ public sealed record Work(Stitch Stitch, int Takes, int Makes, Amount Amount, Ta
     /// <summary>Of those passed over, the ones before the first place of the kind.</summary>
     public int PassedBefore { get; init; }
 
+    /// <summary>Corners among the places worked into; known once the row is worked.</summary>
+    public int Corners { get; init; }
+
     /// <summary>One in each of so many.</summary>
     public static Work Plain(Stitch stitch, Amount amount) => new(stitch, 1, 1, amount, Target.Next, HookInto.BothLoops);
 
@@ -172,12 +187,16 @@ public sealed record Group(IReadOnlyList<Word> Words, Target Target) : Word
     /// <summary>Of those passed over, the ones before the first place of the kind.</summary>
     public int PassedBefore { get; init; }
 
+    /// <summary>Corners among the places worked into; known once the row is worked.</summary>
+    public int Corners { get; init; }
+
     /// <summary>How often it was worked: once, or of <see cref="Aim.EachOfKind"/> as many as there are.</summary>
     public int Times { get; init; } = 1;
 
     /// <inheritdoc/>
     public bool Equals(Group? other) =>
         other is not null && Target == other.Target && Passed == other.Passed && PassedBefore == other.PassedBefore && Times == other.Times
+        && Corners == other.Corners
         && WordLists.Same(Words, other.Words);
 
     /// <inheritdoc/>
@@ -186,6 +205,12 @@ public sealed record Group(IReadOnlyList<Word> Words, Target Target) : Word
 
 /// <summary>Chains over the work: a space.</summary>
 public sealed record Chains(int Count) : Word;
+
+/// <summary>A marker in the place made last: from here on it is a corner.</summary>
+public sealed record MarkCorner : Word;
+
+/// <summary>The markers are taken out with this row: no stitch of it carries a corner up.</summary>
+public sealed record RemoveCorners : Word;
 
 /// <summary>Places passed over.</summary>
 public sealed record Skip(int Count) : Word;

@@ -4,13 +4,15 @@ namespace Turnrow.Fabric.Words;
 internal static class WordReversal
 {
     /// <summary>The words in reverse, with every number as it was worked.</summary>
-    public static IReadOnlyList<Word> Reverse(IReadOnlyList<Word> worked) => Reverse(worked, 0);
+    public static IReadOnlyList<Word> Reverse(IReadOnlyList<Word> worked) => Reverse(worked, 0, Within.Row);
 
     // before: the places that what stands before these words takes; null in a repeat, where that is not the same each time.
-    private static List<Word> Reverse(IReadOnlyList<Word> worked, int? before)
+    private static List<Word> Reverse(IReadOnlyList<Word> worked, int? before, Within within)
     {
         var words = SamePlaces.LayOut(worked);
-        var open = OnlyOpen(words);
+        var corners = CornerReversal.Has(words);
+        if (corners) words = CornerReversal.LaidOut(words);
+        var open = corners ? -1 : OnlyOpen(words);
         var result = new List<Word>(words.Count);
         for (var i = words.Count - 1; i >= 0; i--)
         {
@@ -24,9 +26,10 @@ internal static class WordReversal
             var from = result.Count;
             AddReversed(result, words[i], before + TakenBefore(words, i));
             if (i == open) result[from] = WithReach(result[from], words, i);
+            else if (corners && words[i] is Work work && result[from] is Work turned) result[from] = turned with { Amount = CornerReversal.Kept(work) };
         }
 
-        return result;
+        return corners ? CornerReversal.Settle(result, within) : result;
     }
 
     // What went "across" or "until 5 remain" still does, from the other end: so it reads as the original does.
@@ -96,7 +99,7 @@ internal static class WordReversal
 
     private static Word Staying(Word word) => word switch
     {
-        Group group => group with { Words = Reverse(group.Words) },
+        Group group => group with { Words = Reverse(group.Words, null, Within.OnePlace) },
         Repeat repeat => repeat with { Words = [.. repeat.Words.Where(w => w is not Skip).Reverse().Select(Staying)], Amount = Fixed(repeat.Amount) },
         _ => word,
     };
@@ -146,11 +149,11 @@ internal static class WordReversal
                 AddSkip(result, work);
                 break;
             case Group group:
-                result.Add(OfEach(group with { Words = Reverse(group.Words), Target = Turned(group.Target), Passed = 0, PassedBefore = 0 }, before + group.PassedBefore));
+                result.Add(OfEach(group with { Words = Reverse(group.Words, null, Within.OnePlace), Target = Turned(group.Target), Passed = 0, PassedBefore = 0 }, before + group.PassedBefore));
                 AddSkip(result, group);
                 break;
             case Repeat repeat:
-                result.Add(repeat with { Words = Reverse(repeat.Words, before == 0 ? 0 : null), Amount = Fixed(repeat.Amount) });
+                result.Add(repeat with { Words = Reverse(repeat.Words, before == 0 ? 0 : null, Within.Repeat), Amount = Fixed(repeat.Amount) });
                 break;
             case SlipOver slip:
                 result.Add(new Leave(slip.Count) { Origin = slip.Origin });

@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Joins;
+using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
@@ -10,13 +11,13 @@ namespace Turnrow.Publishing.Instructions;
 internal static class SeamWriter
 {
     /// <summary>The seam as paragraphs; sizes that differ in more than numbers have one each.</summary>
-    public static IEnumerable<string> Write(SeamInSizes seam, SizeNames names, Wording words)
+    public static IEnumerable<string> Write(SeamInSizes seam, SizeNames names, Wording words, bool inInches)
     {
         var groups = new List<(List<int> Sizes, SeamText Text)>();
         for (var size = 0; size < seam.InSizes.Count; size++)
         {
             // A seam of no rows in some size is no seam there.
-            if (seam.InSizes[size] is not { } one || one.First is { RowEnds: 0, Stitches: 0 }) continue;
+            if (seam.InSizes[size] is not { } one || one.WholeFirst.All(static s => s is { RowEnds: 0, Stitches: 0 })) continue;
             var text = SeamText.Of(one);
             var at = groups.FindIndex(g => g.Text.And(text) is not null);
             if (at < 0)
@@ -29,21 +30,23 @@ internal static class SeamWriter
             groups[at] = (groups[at].Sizes, groups[at].Text.And(text)!);
         }
 
-        return groups.Select(g => names.Only(g.Sizes) + g.Text.Written(words));
+        return groups.Select(g => names.Only(g.Sizes) + g.Text.Written(words, inInches));
     }
 }
 
 /// <summary>A seam as data, alike over sizes.</summary>
-internal sealed record SeamText(SeamSide First, SeamSide Second, bool Opposite, bool Eased, SeamRate? Rate)
+internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Opposite, bool Eased, SeamRate? Rate)
 {
     public static SeamText Of(Seam seam)
     {
-        var text = new SeamText(SeamSide.Of(seam.First), SeamSide.Of(seam.Second), seam.OppositeOrder, seam.Eased, seam.Rate);
+        var text = new SeamText(
+            SeamEdgeText.Of(seam.WholeFirst, seam.Lengths?.First), SeamEdgeText.Of(seam.WholeSecond, seam.Lengths?.Second), seam.OppositeOrder, seam.Eased, seam.Rate);
         if (!text.IsFold) return text;
         // Both are parts of one edge: what lies between them is behind the lower and before the upper, and stays open once.
+        var (first, second) = (text.First.Parts[0], text.Second.Parts[0]);
         return text.IsFirstLower
-            ? text with { First = text.First.UpTo(text.Second), Second = text.Second with { OpenBefore = null } }
-            : text with { First = text.First with { OpenBefore = null }, Second = text.Second.UpTo(text.First) };
+            ? text with { First = text.First with { Parts = [first.UpTo(second)] }, Second = text.Second with { Parts = [second with { OpenBefore = null }] } }
+            : text with { First = text.First with { Parts = [first with { OpenBefore = null }] }, Second = text.Second with { Parts = [second.UpTo(first)] } };
     }
 
     public SeamText? And(SeamText other) =>
@@ -52,39 +55,63 @@ internal sealed record SeamText(SeamSide First, SeamSide Second, bool Opposite, 
             ? this with { First = first, Second = second }
             : null;
 
-    public string Written(Wording words)
+    public string Written(Wording words, bool inInches)
     {
-        var text = $"**{Wording.Sentence(First.Title)} to {Second.Title}:** {Laid(words)} {Matched(words)} {Worked(words)}";
-        var (lower, upper) = IsFirstLower ? (First, Second) : (Second, First);
+        var text = $"**{Wording.Sentence(First.Title)} to {Second.Title}:** {Laid(words)}{(GoesOn ? Together(words) : $" {Matched(words)}")}{Ease(inInches)} {Worked(words)}";
+        var (lower, upper) = IsFirstLower ? (First.Parts[0], Second.Parts[0]) : (Second.Parts[0], First.Parts[0]);
         var sides = IsFold
-            ? new[] { SeamSide.Open([lower.OpenBefore, lower.OpenBehind, upper.OpenBehind], lower.PieceName) }
-            : [First.Open(), Second.Open()];
+            ? [SeamSide.Open([lower.OpenBefore, lower.OpenBehind, upper.OpenBehind], lower.PieceName)]
+            : First.Parts.Concat(Second.Parts).Select(static p => p.Open());
         var open = sides.OfType<string>().ToList();
         return open.Count == 0 ? text : $"{text} Leave {Wording.List(open)} open.";
     }
 
+    private bool GoesOn => First.Parts.Count + Second.Parts.Count > 2;
+
     // Two stretches of rows of the same edge: the piece is folded across.
-    private bool IsFold => First.Piece == Second.Piece && First.Hand == Second.Hand && First.Rows is not null && Second.Rows is not null;
+    private bool IsFold => !GoesOn && First.Parts[0].IsOfEdgeOf(Second.Parts[0]);
 
-    private bool IsFirstLower => First.Rows is { } first && Second.Rows is { } second && first.First.First < second.First.First;
+    private bool IsFirstLower => First.Parts[0].Rows is { } first && Second.Parts[0].Rows is { } second && first.First.First < second.First.First;
 
-    private string Laid(Wording words) => IsFold
-        ? $"Fold {First.PieceName} across, {words.Side(true)} out, so that the two parts of this edge lie together."
+    private string Laid(Wording words) =>
+        GoesOn ? $"Pin the two edges together from end to end, part by part in the order named, {words.Side(true)} of both up."
+        : IsFold ? $"Fold {First.Parts[0].PieceName} across, {words.Side(true)} out, so that the two parts of this edge lie together."
         : $"Lay the two edges side by side, {words.Side(true)} of both up.";
+
+    // Eased, only the ends meet for certain.
+    private string Together(Wording words)
+    {
+        if (Eased) return string.Empty;
+        var parts = First.Parts.Concat(Second.Parts).ToList();
+        var how = (Rows: parts.Exists(static p => p.Rows is not null), Stitches: parts.Exists(static p => p.Rows is null || p.HasSteps));
+        return how switch
+        {
+            { Rows: true, Stitches: true } => $" Match them row for row and {words.St} for {words.St}.",
+            { Rows: true } => " Match them row for row.",
+            _ => $" Match them {words.St} for {words.St}.",
+        };
+    }
+
+    private string Ease(bool inInches)
+    {
+        if (!Eased) return string.Empty;
+        if (First.Length is not { } first || Second.Length is not { } second) return " Ease the longer edge to fit.";
+        return $" Ease the longer edge to fit: the first measures {Lengths.Both(first, inInches)}, the second {Lengths.Both(second, inInches)}.";
+    }
 
     private string Matched(Wording words)
     {
-        var ease = Eased ? " Ease the longer edge to fit." : string.Empty;
-        if (First.Rows is not { } first || Second.Rows is not { } second) return $"Match them {words.St} for {words.St}.{ease}";
-        if (First.Piece == Second.Piece && first.Equals(second) && !Opposite && !First.HasSteps) return $"Match the two ends of {first.Each()}.{ease}";
+        var (one, other) = (First.Parts[0], Second.Parts[0]);
+        if (one.Rows is not { } first || other.Rows is not { } second) return $"Match them {words.St} for {words.St}.";
+        if (one.Piece == other.Piece && first.Equals(second) && !Opposite && !one.HasSteps) return $"Match the two ends of {first.Each()}.";
         var (meetsFirst, meetsLast) = Opposite ? (second.Last, second.First) : (second.First, second.Last);
         var further = first.IsOne && second.IsOne
             ? string.Empty
-            : $", and so on to Row {first.Last.Written()} of {First.PieceName} with Row {meetsLast.Written()} of {Second.PieceName}";
-        return $"Match them row for row, Row {first.First.Written()} of {First.PieceName} with Row {meetsFirst.Written()} of {Second.PieceName}{further}{AtSteps(words)}.{ease}";
+            : $", and so on to Row {first.Last.Written()} of {one.PieceName} with Row {meetsLast.Written()} of {other.PieceName}";
+        return $"Match them row for row, Row {first.First.Written()} of {one.PieceName} with Row {meetsFirst.Written()} of {other.PieceName}{further}{AtSteps(words)}.";
     }
 
-    private string AtSteps(Wording words) => First.HasSteps && Second.HasSteps ? $", and the edges between rows {words.St} for {words.St}" : string.Empty;
+    private string AtSteps(Wording words) => First.Parts[0].HasSteps && Second.Parts[0].HasSteps ? $", and the edges between rows {words.St} for {words.St}" : string.Empty;
 
     private string Worked(Wording words)
     {
@@ -94,6 +121,43 @@ internal sealed record SeamText(SeamSide First, SeamSide Second, bool Opposite, 
         var units = Rate.OfStitches ? words.Sts : "rows";
         var rate = Rate.Per == 1 ? $"{stitches} in each {unit}" : $"{stitches} in every {Numbers.Plain(Rate.Per)} {units}";
         return $"Join yarn and work {rate} through both edges. Fasten off.";
+    }
+}
+
+/// <summary>One edge of a seam, put together of parts.</summary>
+internal sealed record SeamEdgeText(IReadOnlyList<SeamSide> Parts, Sized<Rational>? Length)
+{
+    /// <summary><c>right edge (cap), last row and left edge (cap) of Right sleeve</c></summary>
+    public string Title
+    {
+        get
+        {
+            var titles = new List<string>();
+            for (var i = 0; i < Parts.Count; i++)
+            {
+                var from = i;
+                while (i + 1 < Parts.Count && Parts[i + 1].Piece == Parts[from].Piece) i++;
+                titles.Add($"{Wording.List([.. Parts.Skip(from).Take(i - from + 1).Select(static p => p.EdgeTitle)])} of {Parts[from].PieceName}");
+            }
+
+            return string.Join(" with ", titles);
+        }
+    }
+
+    public static SeamEdgeText Of(IReadOnlyList<JoinSide> edge, Rational? length) =>
+        new([.. edge.Select(SeamSide.Of)], length is { } known ? Sized.Of(known) : null);
+
+    public SeamEdgeText? And(SeamEdgeText other)
+    {
+        if (Parts.Count != other.Parts.Count || Length is null != other.Length is null) return null;
+        var parts = new List<SeamSide>(Parts.Count);
+        for (var i = 0; i < Parts.Count; i++)
+        {
+            if (Parts[i].And(other.Parts[i]) is not { } part) return null;
+            parts.Add(part);
+        }
+
+        return new SeamEdgeText(parts, Length?.And(other.Length!));
     }
 }
 
@@ -117,15 +181,18 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
 {
     public string PieceName => Names.Title(Piece);
 
-    public string Title
+    public string EdgeTitle
     {
         get
         {
-            if (Hand is not { } hand) return $"{(Kind == StretchKind.Foundation ? "beginning edge" : "last row")} of {PieceName}";
+            if (Hand is not { } hand) return Kind == StretchKind.Foundation ? "beginning edge" : "last row";
             var name = Edge is null ? string.Empty : $" ({Names.Words(Edge)})";
-            return $"{Wording.Hand(hand)} edge{name} of {PieceName}";
+            return $"{Wording.Hand(hand)} edge{name}";
         }
     }
+
+    /// <summary>True if both are stretches of rows of the same edge.</summary>
+    public bool IsOfEdgeOf(SeamSide other) => Piece == other.Piece && Hand == other.Hand && Rows is not null && other.Rows is not null;
 
     public static SeamSide Of(JoinSide side)
     {

@@ -91,11 +91,12 @@ internal static class RowBuilder
         return new GroupItem(Items(context.inside, inOnePlace || place is not null, line), times, place, span);
     }
 
-    private static StitchItem Stitch(TurnrowParser.ItemContext context, TextSpan span, bool inOnePlace, LineBuilding line)
+    private static RowItemSyntax Stitch(TurnrowParser.ItemContext context, TextSpan span, bool inOnePlace, LineBuilding line)
     {
         var before = context.before is null ? null : ExpressionBuilder.List(context.before, null, line);
         var words = line.Words(context._words);
         var change = context.changed is null ? null : Change(context.changed);
+        if (before is null && change is null && context.worked is null && context.at is null && OfCorners(words, span) is { } corners) return corners;
         var amount = context.changedBy is not null ? ChangeAmount(context.changedBy, line)
             : context.worked is not null ? StitchAmount(context.worked, words, line)
             : null;
@@ -104,6 +105,14 @@ internal static class RowBuilder
             line.Report(StitchNumber.At(span, line.Text(before.Span), words));
         return new StitchItem(before, words, change, amount, place, span);
     }
+
+    // Words that place or take out markers; null if they are a stitch.
+    private static RowItemSyntax? OfCorners(List<NameSyntax> words, TextSpan span) => words switch
+    {
+        [{ Text: "mark" }, { Text: "corner" }] => new MarkCornerItem(span),
+        [{ Text: "remove" }, { Text: "corners" or "corner" }] => new RemoveCornersItem(span),
+        _ => null,
+    };
 
     private static AmountSyntax StitchAmount(TurnrowParser.StitchAmountContext context, List<NameSyntax> words, LineBuilding line)
     {
@@ -134,6 +143,7 @@ internal static class RowBuilder
     private static AmountSyntax Reach(TurnrowParser.ReachContext context, LineBuilding line)
     {
         var span = LineBuilding.Span(context);
+        if (context.corner is not null) return new CornerAmount(context.remain is null ? null : ExpressionBuilder.Count(context.remain, line), span);
         return context.remain is null
             ? new AcrossAmount(context.Start.Type == TurnrowLexer.AROUND, span)
             : new UntilAmount(ExpressionBuilder.Count(context.remain, line), span);
@@ -151,6 +161,7 @@ internal static class RowBuilder
             TurnrowLexer.FIRST => PlaceWord.First,
             TurnrowLexer.LAST => PlaceWord.Last,
             TurnrowLexer.SAME => PlaceWord.Same,
+            TurnrowLexer.CORNER => PlaceWord.Corner,
             _ => PlaceWord.Each,
         };
         var remain = context.remain is null ? null : ExpressionBuilder.Count(context.remain, line);

@@ -37,28 +37,54 @@ internal static class WalkBuilder
     {
         SelectionSyntax? selection = null;
         SeamOrderSyntax? order = null;
-        var eased = false;
+        TurnrowParser.SeamPartContext? eased = null;
         foreach (var part in context._parts)
         {
             if (part.rows is not null)
             {
                 selection = Once(selection, Selection(part.rows, line), line);
-                continue;
             }
-
-            eased |= part.order is null;
-            if (part.order is null) continue;
-            order = Once(order, new SeamOrderSyntax(part.order.Type == TurnrowLexer.SAME ? SeamOrder.Same : SeamOrder.Opposite, LineBuilding.Span(part)), line);
+            else if (part.eased is not null)
+            {
+                eased = Once(eased, part, line);
+            }
+            else
+            {
+                order = Once(order, new SeamOrderSyntax(part.order.Type == TurnrowLexer.SAME ? SeamOrder.Same : SeamOrder.Opposite, LineBuilding.Span(part)), line);
+            }
         }
 
         var firstSelection = context.rows is null ? null : Selection(context.rows, line);
         return new SeamStatement(
-            Walk(context._first, firstSelection, line),
-            Walk(context._second, selection, line),
+            Edge(context._first, context._firstMore, firstSelection, line),
+            Edge(context._second, context._secondMore, selection, line),
             order,
-            eased,
+            eased is not null,
             context.worked is null ? null : Rate(context.worked, line),
-            LineBuilding.Span(context));
+            LineBuilding.Span(context)) { Easing = eased?.least is null ? null : Easing(eased, line) };
+    }
+
+    private static EasingSyntax Easing(TurnrowParser.SeamPartContext context, LineBuilding line)
+    {
+        // The unit stands once, behind the larger number.
+        var unit = ExpressionBuilder.Unit(context.measure);
+        return new EasingSyntax(
+            ExpressionBuilder.List(context.least, unit, line), ExpressionBuilder.List(context.most, unit, line), LineBuilding.Span(context));
+    }
+
+    // What is said of rows is said of the part it stands behind.
+    private static List<WalkSyntax> Edge(
+        IList<TurnrowParser.WalkWordContext> first, IList<TurnrowParser.WalkWordsContext> more, SelectionSyntax? selection, LineBuilding line)
+    {
+        var parts = new List<WalkSyntax>(more.Count + 1) { Walk(first, more.Count == 0 ? selection : null, line) };
+        for (var i = 0; i < more.Count; i++) parts.Add(Walk(more[i]._words, i == more.Count - 1 ? selection : null, line));
+        return parts;
+    }
+
+    private static TurnrowParser.SeamPartContext Once(TurnrowParser.SeamPartContext? before, TurnrowParser.SeamPartContext now, LineBuilding line)
+    {
+        if (before is not null) line.Report(UnexpectedWord.Twice(LineBuilding.Span(now), line.Text(LineBuilding.Span(now))));
+        return before ?? now;
     }
 
     private static WalkSyntax Walk(IList<TurnrowParser.WalkWordContext> context, SelectionSyntax? selection, LineBuilding line)

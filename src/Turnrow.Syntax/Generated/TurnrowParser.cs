@@ -44,19 +44,19 @@ internal partial class TurnrowParser : Parser {
 		NOTION=37, PATTERN=38, PIECE=39, REPEAT=40, RIGHT=41, ROW=42, ROWS=43, 
 		SEAM=44, SHAPE=45, SIZES=46, SKILL=47, STRAIGHT=48, SWATCH=49, TERMS=50, 
 		TURN=51, VERSION=52, WEARER=53, WEAVE=54, YARN=55, ACROSS=56, AFTER=57, 
-		ALL=58, ALONG=59, AND=60, APART=61, ARE=62, AROUND=63, AT=64, BUT=65, 
-		BY=66, CH=67, CHAINS=68, COUNTS=69, DEC=70, DOES=71, DOWN=72, EACH=73, 
-		EASING=74, EDGE=75, EDGES=76, END=77, ENDS=78, EVEN=79, EVENLY=80, EVERY=81, 
-		EXTRA=82, FACING=83, FIRST=84, FOR=85, FOUNDATION=86, HERE=87, HIGH=88, 
-		IN=89, INC=90, IS=91, LAST=92, LESS=93, LONGER=94, MIRRORED=95, MORE_WORD=96, 
-		MULTIPLE=97, NEXT=98, NOT=99, ODD=100, OF=101, OFF=102, ON=103, ONE=104, 
-		OPPOSITE=105, ORDER=106, OVER=107, PER=108, PICKED=109, PLAIN=110, REMAIN=111, 
-		REST=112, ROUNDED=113, RS=114, SAME=115, SKIP_WORD=116, SLIP=117, STITCH=118, 
-		STITCHES=119, THE=120, THEN=121, TIMES=122, TO=123, TURNED=124, TURNING=125, 
-		TURNS=126, UNTIL=127, UP=128, WEIGH=129, WEIGHT=130, WIDE=131, WITH=132, 
-		WITHIN=133, WITHOUT=134, WS=135, CM=136, G=137, M=138, MM=139, OZ=140, 
-		YD=141, WORD=142, NUMBER=143, FRACTION=144, ORDINAL=145, DOTTED=146, QUOTED=147, 
-		WRONG_COMMA=148, WRONG_QUOTE=149, JUNK=150;
+		ALL=58, ALONG=59, AND=60, APART=61, ARE=62, AROUND=63, AT=64, BEFORE=65, 
+		BUT=66, BY=67, CH=68, CHAINS=69, CORNER=70, COUNTS=71, DEC=72, DOES=73, 
+		DOWN=74, EACH=75, EASING=76, EDGE=77, EDGES=78, END=79, ENDS=80, EVEN=81, 
+		EVENLY=82, EVERY=83, EXTRA=84, FACING=85, FIRST=86, FOR=87, FOUNDATION=88, 
+		HERE=89, HIGH=90, IN=91, INC=92, IS=93, LAST=94, LESS=95, LONGER=96, MIRRORED=97, 
+		MORE_WORD=98, MULTIPLE=99, NEXT=100, NOT=101, ODD=102, OF=103, OFF=104, 
+		ON=105, ONE=106, OPPOSITE=107, ORDER=108, OVER=109, PER=110, PICKED=111, 
+		PLAIN=112, REMAIN=113, REST=114, ROUNDED=115, RS=116, SAME=117, SKIP_WORD=118, 
+		SLIP=119, STITCH=120, STITCHES=121, THE=122, THEN=123, TIMES=124, TO=125, 
+		TURNED=126, TURNING=127, TURNS=128, UNTIL=129, UP=130, WEIGH=131, WEIGHT=132, 
+		WIDE=133, WITH=134, WITHIN=135, WITHOUT=136, WS=137, CM=138, G=139, M=140, 
+		MM=141, OZ=142, YD=143, WORD=144, NUMBER=145, FRACTION=146, ORDINAL=147, 
+		DOTTED=148, QUOTED=149, WRONG_COMMA=150, WRONG_QUOTE=151, JUNK=152;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -74,13 +74,13 @@ internal partial class TurnrowParser : Parser {
 		RULE_repeatLine = 52, RULE_straightLine = 53, RULE_rowFix = 54, RULE_leaveLine = 55, 
 		RULE_addLine = 56, RULE_shapeLine = 57, RULE_shaping = 58, RULE_shapingPart = 59, 
 		RULE_frequency = 60, RULE_stitchesIn = 61, RULE_solve = 62, RULE_solveOption = 63, 
-		RULE_seamLine = 64, RULE_seamPart = 65, RULE_walkWord = 66, RULE_selection = 67, 
-		RULE_rate = 68, RULE_expectLine = 69, RULE_expected = 70, RULE_expectedMore = 71, 
-		RULE_claim = 72, RULE_claimPart = 73, RULE_edge = 74, RULE_side = 75, 
-		RULE_change = 76, RULE_stitch = 77, RULE_rowsWord = 78, RULE_stitchesWord = 79, 
-		RULE_sum = 80, RULE_sumOperation = 81, RULE_factor = 82, RULE_count = 83, 
-		RULE_countOperation = 84, RULE_single = 85, RULE_sign = 86, RULE_list = 87, 
-		RULE_number = 88, RULE_unit = 89, RULE_name = 90;
+		RULE_seamLine = 64, RULE_walkWords = 65, RULE_seamPart = 66, RULE_walkWord = 67, 
+		RULE_selection = 68, RULE_rate = 69, RULE_expectLine = 70, RULE_expected = 71, 
+		RULE_expectedMore = 72, RULE_claim = 73, RULE_claimPart = 74, RULE_edge = 75, 
+		RULE_side = 76, RULE_change = 77, RULE_stitch = 78, RULE_rowsWord = 79, 
+		RULE_stitchesWord = 80, RULE_sum = 81, RULE_sumOperation = 82, RULE_factor = 83, 
+		RULE_count = 84, RULE_countOperation = 85, RULE_single = 86, RULE_sign = 87, 
+		RULE_list = 88, RULE_number = 89, RULE_unit = 90, RULE_name = 91;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -92,11 +92,11 @@ internal partial class TurnrowParser : Parser {
 		"weaveLine", "rowLine", "rowsLine", "items", "item", "stitchAmount", "changeAmount", 
 		"reach", "place", "repeatLine", "straightLine", "rowFix", "leaveLine", 
 		"addLine", "shapeLine", "shaping", "shapingPart", "frequency", "stitchesIn", 
-		"solve", "solveOption", "seamLine", "seamPart", "walkWord", "selection", 
-		"rate", "expectLine", "expected", "expectedMore", "claim", "claimPart", 
-		"edge", "side", "change", "stitch", "rowsWord", "stitchesWord", "sum", 
-		"sumOperation", "factor", "count", "countOperation", "single", "sign", 
-		"list", "number", "unit", "name"
+		"solve", "solveOption", "seamLine", "walkWords", "seamPart", "walkWord", 
+		"selection", "rate", "expectLine", "expected", "expectedMore", "claim", 
+		"claimPart", "edge", "side", "change", "stitch", "rowsWord", "stitchesWord", 
+		"sum", "sumOperation", "factor", "count", "countOperation", "single", 
+		"sign", "list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -108,17 +108,18 @@ internal partial class TurnrowParser : Parser {
 		"'repeat'", "'right'", "'row'", "'rows'", "'seam'", "'shape'", "'sizes'", 
 		"'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
 		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
-		"'and'", "'apart'", "'are'", "'around'", "'at'", "'but'", "'by'", "'ch'", 
-		"'chains'", "'counts'", "'dec'", "'does'", "'down'", "'each'", "'easing'", 
-		"'edge'", "'edges'", "'end'", "'ends'", "'even'", "'evenly'", "'every'", 
-		"'extra'", "'facing'", "'first'", "'for'", "'foundation'", "'here'", "'high'", 
-		"'in'", "'inc'", "'is'", "'last'", "'less'", "'longer'", "'mirrored'", 
-		"'more'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", 
-		"'one'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", "'plain'", 
-		null, "'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'slip'", "'stitch'", 
-		null, "'the'", "'then'", null, "'to'", "'turned'", "'turning'", "'turns'", 
-		"'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", 
-		"'without'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'but'", 
+		"'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", "'does'", 
+		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
+		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'for'", 
+		"'foundation'", "'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", 
+		"'less'", "'longer'", "'mirrored'", "'more'", "'multiple'", "'next'", 
+		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opposite'", "'order'", 
+		"'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
+		"'RS'", "'same'", "'skip'", "'slip'", "'stitch'", null, "'the'", "'then'", 
+		null, "'to'", "'turned'", "'turning'", "'turns'", "'until'", "'up'", "'weigh'", 
+		"'weight'", "'wide'", "'with'", "'within'", "'without'", "'WS'", "'cm'", 
+		"'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -129,17 +130,17 @@ internal partial class TurnrowParser : Parser {
 		"PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", "SIZES", "SKILL", 
 		"STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", "WEAVE", "YARN", 
 		"ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", 
-		"BUT", "BY", "CH", "CHAINS", "COUNTS", "DEC", "DOES", "DOWN", "EACH", 
-		"EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", 
-		"FACING", "FIRST", "FOR", "FOUNDATION", "HERE", "HIGH", "IN", "INC", "IS", 
-		"LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", "MULTIPLE", "NEXT", 
-		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPPOSITE", "ORDER", "OVER", "PER", 
-		"PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", 
-		"SLIP", "STITCH", "STITCHES", "THE", "THEN", "TIMES", "TO", "TURNED", 
-		"TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", 
-		"WITHIN", "WITHOUT", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", 
-		"FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", 
-		"JUNK"
+		"BEFORE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "DEC", "DOES", 
+		"DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", 
+		"EVERY", "EXTRA", "FACING", "FIRST", "FOR", "FOUNDATION", "HERE", "HIGH", 
+		"IN", "INC", "IS", "LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", 
+		"MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPPOSITE", 
+		"ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", 
+		"RS", "SAME", "SKIP_WORD", "SLIP", "STITCH", "STITCHES", "THE", "THEN", 
+		"TIMES", "TO", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", 
+		"WIDE", "WITH", "WITHIN", "WITHOUT", "WS", "CM", "G", "M", "MM", "OZ", 
+		"YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
+		"WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -186,9 +187,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 182;
+			State = 184;
 			_localctx.said = statement();
-			State = 183;
+			State = 185;
 			Match(Eof);
 			}
 		}
@@ -223,9 +224,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 185;
+			State = 187;
 			_localctx.claimed = claim();
-			State = 186;
+			State = 188;
 			Match(Eof);
 			}
 		}
@@ -406,132 +407,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 227;
+			State = 229;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 188;
+				State = 190;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 189;
+				State = 191;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 190;
+				State = 192;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 191;
+				State = 193;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 192;
+				State = 194;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 193;
+				State = 195;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 194;
+				State = 196;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 195;
+				State = 197;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 196;
+				State = 198;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 197;
+				State = 199;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 198;
+				State = 200;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 199;
+				State = 201;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 200;
+				State = 202;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 201;
+				State = 203;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 202;
+				State = 204;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 203;
+				State = 205;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 204;
+				State = 206;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 205;
+				State = 207;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -541,147 +542,147 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 206;
+				State = 208;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 207;
+				State = 209;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 208;
+				State = 210;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 209;
+				State = 211;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 210;
+				State = 212;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 211;
+				State = 213;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 212;
+				State = 214;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 213;
+				State = 215;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 214;
+				State = 216;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 215;
+				State = 217;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 216;
+				State = 218;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 217;
+				State = 219;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 218;
+				State = 220;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 219;
+				State = 221;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 220;
+				State = 222;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case BODY:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 221;
+				State = 223;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 222;
+				State = 224;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 223;
+				State = 225;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 224;
+				State = 226;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 225;
+				State = 227;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
 				EnterOuterAlt(_localctx, 39);
 				{
-				State = 226;
+				State = 228;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -720,9 +721,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 229;
+			State = 231;
 			Match(NOTATION);
-			State = 230;
+			State = 232;
 			_localctx.value = number();
 			}
 		}
@@ -755,9 +756,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 232;
+			State = 234;
 			Match(PATTERN);
-			State = 233;
+			State = 235;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -792,9 +793,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 235;
+			State = 237;
 			Match(VERSION);
-			State = 236;
+			State = 238;
 			_localctx.text = version();
 			}
 		}
@@ -828,27 +829,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 242;
+			State = 244;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 238;
+				State = 240;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 239;
+				State = 241;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 240;
+				State = 242;
 				Match(QUOTED);
 				}
 				break;
@@ -894,10 +895,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -952,7 +955,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 241;
+				State = 243;
 				name();
 				}
 				break;
@@ -991,9 +994,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 244;
+			State = 246;
 			Match(TERMS);
-			State = 245;
+			State = 247;
 			_localctx.called = name();
 			}
 		}
@@ -1037,25 +1040,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 247;
+			State = 249;
 			Match(SIZES);
-			State = 248;
+			State = 250;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 253;
+			State = 255;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 249;
+				State = 251;
 				Match(COMMA);
-				State = 250;
+				State = 252;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 255;
+				State = 257;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1091,7 +1094,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 263;
+			State = 265;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1136,10 +1139,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -1194,23 +1199,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 256;
+				State = 258;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 257;
+				State = 259;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 258;
+				State = 260;
 				Match(NUMBER);
-				State = 261;
+				State = 263;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1255,10 +1260,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -1312,13 +1319,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 259;
+					State = 261;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 260;
+					State = 262;
 					Match(X);
 					}
 					break;
@@ -1364,9 +1371,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 265;
+			State = 267;
 			Match(SKILL);
-			State = 266;
+			State = 268;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1399,9 +1406,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 268;
+			State = 270;
 			Match(NOTION);
-			State = 269;
+			State = 271;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1436,9 +1443,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 271;
+			State = 273;
 			Match(WEARER);
-			State = 272;
+			State = 274;
 			_localctx.called = name();
 			}
 		}
@@ -1469,7 +1476,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 274;
+			State = 276;
 			Match(PROSE);
 			}
 		}
@@ -1519,34 +1526,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 276;
+			State = 278;
 			Match(YARN);
-			State = 277;
-			_localctx.called = name();
 			State = 279;
+			_localctx.called = name();
+			State = 281;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 278;
+				State = 280;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 285;
+			State = 287;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 281;
+				State = 283;
 				Match(COMMA);
-				State = 282;
+				State = 284;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 287;
+				State = 289;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1590,15 +1597,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 296;
+			State = 298;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 288;
+				State = 290;
 				Match(WEIGHT);
-				State = 289;
+				State = 291;
 				_localctx.value = number();
 				}
 				break;
@@ -1606,9 +1613,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 290;
+				State = 292;
 				_localctx.value = number();
-				State = 294;
+				State = 296;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1616,10 +1623,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 291;
+					State = 293;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 137)) & ~0x3f) == 0 && ((1L << (_la - 137)) & 27L) != 0)) ) {
+					if ( !(((((_la - 139)) & ~0x3f) == 0 && ((1L << (_la - 139)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1630,9 +1637,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 292;
+					State = 294;
 					Match(PERCENT);
-					State = 293;
+					State = 295;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1677,11 +1684,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 298;
-			Match(HOOK);
-			State = 299;
-			_localctx.value = number();
 			State = 300;
+			Match(HOOK);
+			State = 301;
+			_localctx.value = number();
+			State = 302;
 			Match(MM);
 			}
 		}
@@ -1745,48 +1752,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 302;
-			Match(GAUGE);
-			State = 303;
-			_localctx.by = stitch();
 			State = 304;
-			Match(COLON);
+			Match(GAUGE);
 			State = 305;
-			_localctx.stitches = number();
+			_localctx.by = stitch();
 			State = 306;
+			Match(COLON);
+			State = 307;
+			_localctx.stitches = number();
+			State = 308;
 			stitchesWord();
-			State = 321;
+			State = 323;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 307;
-				Match(AND);
-				State = 308;
-				_localctx.rows = number();
 				State = 309;
-				rowsWord();
+				Match(AND);
 				State = 310;
-				Match(TO);
+				_localctx.rows = number();
 				State = 311;
+				rowsWord();
+				State = 312;
+				Match(TO);
+				State = 313;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 313;
-				Match(TO);
-				State = 314;
-				_localctx.stitchesLength = gaugeLength();
 				State = 315;
-				Match(COMMA);
-				State = 316;
-				_localctx.rows = number();
-				State = 317;
-				rowsWord();
-				State = 318;
 				Match(TO);
+				State = 316;
+				_localctx.stitchesLength = gaugeLength();
+				State = 317;
+				Match(COMMA);
+				State = 318;
+				_localctx.rows = number();
 				State = 319;
+				rowsWord();
+				State = 320;
+				Match(TO);
+				State = 321;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1829,9 +1836,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 323;
+			State = 325;
 			_localctx.value = number();
-			State = 324;
+			State = 326;
 			_localctx.measure = unit();
 			}
 		}
@@ -1894,46 +1901,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 326;
+			State = 328;
 			Match(TURN);
-			State = 327;
+			State = 329;
 			_localctx.by = stitch();
-			State = 331;
+			State = 333;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 328;
-				Match(COMMA);
-				State = 329;
-				_localctx.nextRow = Match(NEXT);
 				State = 330;
+				Match(COMMA);
+				State = 331;
+				_localctx.nextRow = Match(NEXT);
+				State = 332;
 				Match(ROW);
 				}
 			}
 
-			State = 333;
-			Match(COLON);
-			State = 334;
-			Match(CH);
 			State = 335;
+			Match(COLON);
+			State = 336;
+			Match(CH);
+			State = 337;
 			_localctx.chains = number();
-			State = 340;
+			State = 342;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 336;
+				State = 338;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 337;
-				_localctx.doesNot = Match(DOES);
-				State = 338;
-				Match(NOT);
 				State = 339;
+				_localctx.doesNot = Match(DOES);
+				State = 340;
+				Match(NOT);
+				State = 341;
 				Match(COUNT);
 				}
 				break;
@@ -1943,20 +1950,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 346;
+			State = 348;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 342;
+				State = 344;
 				Match(COMMA);
-				State = 343;
+				State = 345;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 348;
+				State = 350;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1997,21 +2004,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 358;
+			State = 360;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 349;
-				Match(FIRST);
-				State = 350;
-				Match(STITCH);
 				State = 351;
-				Match(IN);
+				Match(FIRST);
 				State = 352;
-				_localctx.nth = Match(ORDINAL);
+				Match(STITCH);
 				State = 353;
+				Match(IN);
+				State = 354;
+				_localctx.nth = Match(ORDINAL);
+				State = 355;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2025,13 +2032,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 354;
-				Match(NOT);
-				State = 355;
-				Match(IN);
 				State = 356;
-				Match(THE);
+				Match(NOT);
 				State = 357;
+				Match(IN);
+				State = 358;
+				Match(THE);
+				State = 359;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2075,13 +2082,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 360;
-			Match(MEASURE);
-			State = 361;
-			_localctx.called = name();
 			State = 362;
-			Match(IS);
+			Match(MEASURE);
 			State = 363;
+			_localctx.called = name();
+			State = 364;
+			Match(IS);
+			State = 365;
 			_localctx.value = sum();
 			}
 		}
@@ -2142,19 +2149,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 365;
-			Match(COUNT);
-			State = 366;
-			_localctx.called = name();
 			State = 367;
+			Match(COUNT);
+			State = 368;
+			_localctx.called = name();
+			State = 369;
 			Match(IS);
-			State = 377;
+			State = 379;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 368;
+				State = 370;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2164,9 +2171,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 369;
+				State = 371;
 				Match(FOR);
-				State = 370;
+				State = 372;
 				_localctx.length = sum();
 				}
 				break;
@@ -2213,10 +2220,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -2272,14 +2281,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 371;
+				State = 373;
 				_localctx.value = sum();
-				State = 375;
+				State = 377;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 372;
+					State = 374;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2289,9 +2298,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 373;
+					State = 375;
 					Match(FOR);
-					State = 374;
+					State = 376;
 					_localctx.length = sum();
 					}
 				}
@@ -2301,20 +2310,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 383;
+			State = 385;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 379;
+				State = 381;
 				Match(COMMA);
-				State = 380;
+				State = 382;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 385;
+				State = 387;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2356,18 +2365,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 386;
+			State = 388;
 			Match(CLAIMS);
-			State = 392;
+			State = 394;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 387;
-				_localctx.without = Match(WITHOUT);
-				State = 388;
-				Match(TURNING);
 				State = 389;
+				_localctx.without = Match(WITHOUT);
+				State = 390;
+				Match(TURNING);
+				State = 391;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2380,9 +2389,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 390;
+				State = 392;
 				_localctx.with = Match(WITH);
-				State = 391;
+				State = 393;
 				Match(CHAINS);
 				}
 				break;
@@ -2429,9 +2438,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 394;
+			State = 396;
 			Match(BODY);
-			State = 400;
+			State = 402;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2476,10 +2485,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -2533,17 +2544,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 395;
-				_localctx.table = name();
-				State = 396;
-				Match(COMMA);
 				State = 397;
+				_localctx.table = name();
+				State = 398;
+				Match(COMMA);
+				State = 399;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 399;
+				State = 401;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2591,20 +2602,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 402;
-			Match(EASE);
-			State = 403;
-			_localctx.called = name();
 			State = 404;
-			Match(IS);
+			Match(EASE);
 			State = 405;
-			_localctx.value = sum();
+			_localctx.called = name();
+			State = 406;
+			Match(IS);
 			State = 407;
+			_localctx.value = sum();
+			State = 409;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 406;
+				State = 408;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2647,13 +2658,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 409;
-			Match(FINISHED);
-			State = 410;
-			_localctx.called = name();
 			State = 411;
-			Match(IS);
+			Match(FINISHED);
 			State = 412;
+			_localctx.called = name();
+			State = 413;
+			Match(IS);
+			State = 414;
 			_localctx.value = expected();
 			}
 		}
@@ -2691,13 +2702,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 414;
-			Match(ACCEPT);
-			State = 415;
-			_localctx.called = name();
 			State = 416;
-			Match(COLON);
+			Match(ACCEPT);
 			State = 417;
+			_localctx.called = name();
+			State = 418;
+			Match(COLON);
+			State = 419;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2759,27 +2770,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 419;
-			Match(SWATCH);
-			State = 420;
-			_localctx.by = stitch();
 			State = 421;
-			Match(COLON);
+			Match(SWATCH);
 			State = 422;
-			_localctx.stitches = number();
+			_localctx.by = stitch();
 			State = 423;
-			stitchesWord();
+			Match(COLON);
 			State = 424;
-			Match(AND);
+			_localctx.stitches = number();
 			State = 425;
-			_localctx.rows = number();
+			stitchesWord();
 			State = 426;
-			rowsWord();
+			Match(AND);
 			State = 427;
-			Match(WEIGH);
+			_localctx.rows = number();
 			State = 428;
-			_localctx.value = number();
+			rowsWord();
 			State = 429;
+			Match(WEIGH);
+			State = 430;
+			_localctx.value = number();
+			State = 431;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2789,14 +2800,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 432;
+			State = 434;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 430;
+				State = 432;
 				Match(COMMA);
-				State = 431;
+				State = 433;
 				_localctx.yarn = name();
 				}
 			}
@@ -2852,31 +2863,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 434;
-			Match(MADE);
-			State = 435;
-			_localctx.size = sizeName();
 			State = 436;
-			Match(COLON);
+			Match(MADE);
 			State = 437;
-			_localctx.piece = name();
+			_localctx.size = sizeName();
 			State = 438;
+			Match(COLON);
+			State = 439;
+			_localctx.piece = name();
+			State = 440;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 443;
+			State = 445;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 439;
+				State = 441;
 				Match(COMMA);
-				State = 440;
+				State = 442;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 445;
+				State = 447;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2920,11 +2931,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 446;
-			_localctx.value = number();
-			State = 447;
-			_localctx.measure = unit();
 			State = 448;
+			_localctx.value = number();
+			State = 449;
+			_localctx.measure = unit();
+			State = 450;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -2983,40 +2994,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 62, RULE_countFix);
 		int _la;
 		try {
-			State = 463;
+			State = 465;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 450;
+				State = 452;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 451;
+				State = 453;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 452;
-				Match(MULTIPLE);
-				State = 453;
-				Match(OF);
 				State = 454;
+				Match(MULTIPLE);
+				State = 455;
+				Match(OF);
+				State = 456;
 				_localctx.multiple = single();
-				State = 457;
+				State = 459;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 455;
+					State = 457;
 					Match(PLUS);
-					State = 456;
+					State = 458;
 					_localctx.plus = single();
 					}
 				}
@@ -3026,9 +3037,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 459;
+				State = 461;
 				Match(ROUNDED);
-				State = 460;
+				State = 462;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3043,9 +3054,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 461;
+				State = 463;
 				Match(WITHIN);
-				State = 462;
+				State = 464;
 				_localctx.within = sum();
 				}
 				break;
@@ -3093,26 +3104,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 465;
+			State = 467;
 			Match(PIECE);
-			State = 466;
-			_localctx.called = name();
 			State = 468;
+			_localctx.called = name();
+			State = 470;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==IS || _la==PICKED) {
 				{
-				State = 467;
+				State = 469;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 471;
+			State = 473;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 470;
+				State = 472;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3194,30 +3205,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 66, RULE_origin);
 		int _la;
 		try {
-			State = 511;
+			State = 513;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 473;
-				Match(FROM);
-				State = 474;
-				_localctx.piece = name();
 				State = 475;
-				Match(COLON);
+				Match(FROM);
 				State = 476;
+				_localctx.piece = name();
+				State = 477;
+				Match(COLON);
+				State = 478;
 				_localctx.part = count();
-				State = 481;
+				State = 483;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 477;
-					stitchesWord();
-					State = 478;
-					Match(AT);
 					State = 479;
+					stitchesWord();
+					State = 480;
+					Match(AT);
+					State = 481;
 					_localctx.at = edge();
 					}
 				}
@@ -3227,22 +3238,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 483;
-				Match(IS);
-				State = 484;
-				_localctx.piece = name();
 				State = 485;
+				Match(IS);
+				State = 486;
+				_localctx.piece = name();
+				State = 487;
 				Match(MIRRORED);
-				State = 489;
+				State = 491;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 486;
-					Match(COMMA);
-					State = 487;
-					_localctx.turned = Match(TURNED);
 					State = 488;
+					Match(COMMA);
+					State = 489;
+					_localctx.turned = Match(TURNED);
+					State = 490;
 					Match(OVER);
 					}
 				}
@@ -3252,51 +3263,51 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 491;
-				Match(PICKED);
-				State = 492;
-				Match(UP);
 				State = 493;
-				Match(ALONG);
+				Match(PICKED);
 				State = 494;
+				Match(UP);
+				State = 495;
+				Match(ALONG);
+				State = 496;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 499;
+				State = 501;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 495;
+					State = 497;
 					Match(AND);
-					State = 496;
+					State = 498;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 501;
+					State = 503;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 502;
+				State = 504;
 				Match(COLON);
-				State = 503;
+				State = 505;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 508;
+				State = 510;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 504;
+					State = 506;
 					Match(COMMA);
-					State = 505;
+					State = 507;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 510;
+					State = 512;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3353,35 +3364,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 514;
+			State = 516;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 513;
+				State = 515;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 516;
+				State = 518;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602578767124630595L) != 0) );
-			State = 522;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			State = 524;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 518;
+				State = 520;
 				Match(COMMA);
-				State = 519;
+				State = 521;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 524;
+				State = 526;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3420,7 +3431,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 70, RULE_alongPart);
 		try {
-			State = 529;
+			State = 531;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3429,7 +3440,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 525;
+				State = 527;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3437,9 +3448,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 526;
+				State = 528;
 				_localctx.facing = side();
-				State = 527;
+				State = 529;
 				Match(FACING);
 				}
 				break;
@@ -3487,20 +3498,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 531;
-			Match(BEGIN);
-			State = 532;
-			Match(WITH);
 			State = 533;
-			_localctx.amount = count();
+			Match(BEGIN);
 			State = 534;
-			stitchesWord();
+			Match(WITH);
+			State = 535;
+			_localctx.amount = count();
 			State = 536;
+			stitchesWord();
+			State = 538;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 535;
+				State = 537;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3543,16 +3554,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 538;
+			State = 540;
 			Match(CHAIN);
-			State = 539;
-			_localctx.amount = count();
 			State = 541;
+			_localctx.amount = count();
+			State = 543;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 540;
+				State = 542;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3603,19 +3614,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 76, RULE_edgeLine);
 		int _la;
 		try {
-			State = 557;
+			State = 559;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 543;
-				Match(FROM);
-				State = 544;
-				Match(HERE);
 				State = 545;
-				_localctx.at = edge();
+				Match(FROM);
 				State = 546;
+				Match(HERE);
+				State = 547;
+				_localctx.at = edge();
+				State = 548;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3624,7 +3635,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 547;
+				State = 549;
 				_localctx.called = name();
 				}
 				break;
@@ -3633,21 +3644,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 553;
+				State = 555;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 549;
+					State = 551;
 					Match(BOTH);
-					State = 550;
+					State = 552;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 551;
+					State = 553;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3657,14 +3668,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 552;
+					State = 554;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 555;
+				State = 557;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3673,7 +3684,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 556;
+				State = 558;
 				_localctx.called = name();
 				}
 				break;
@@ -3714,13 +3725,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 559;
-			Match(MARK);
-			State = 560;
-			Match(NEXT);
 			State = 561;
-			Match(ROW);
+			Match(MARK);
 			State = 562;
+			Match(NEXT);
+			State = 563;
+			Match(ROW);
+			State = 564;
 			_localctx.called = name();
 			}
 		}
@@ -3765,27 +3776,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 564;
-			Match(DIVIDE);
-			State = 565;
-			Match(COLON);
 			State = 566;
+			Match(DIVIDE);
+			State = 567;
+			Match(COLON);
+			State = 568;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 571;
+			State = 573;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 567;
+				State = 569;
 				Match(COMMA);
-				State = 568;
+				State = 570;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 573;
+				State = 575;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3825,15 +3836,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 82, RULE_dividePart);
 		try {
-			State = 580;
+			State = 582;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 574;
+				State = 576;
 				Match(SKIP_WORD);
-				State = 575;
+				State = 577;
 				_localctx.amount = count();
 				}
 				break;
@@ -3880,10 +3891,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -3940,11 +3953,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 576;
-				_localctx.amount = count();
-				State = 577;
-				Match(FOR);
 				State = 578;
+				_localctx.amount = count();
+				State = 579;
+				Match(FOR);
+				State = 580;
 				_localctx.called = name();
 				}
 				break;
@@ -3980,9 +3993,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 582;
+			State = 584;
 			Match(FASTEN);
-			State = 583;
+			State = 585;
 			Match(OFF);
 			}
 		}
@@ -4015,11 +4028,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 585;
-			Match(WEAVE);
-			State = 586;
-			Match(IN);
 			State = 587;
+			Match(WEAVE);
+			State = 588;
+			Match(IN);
+			State = 589;
 			Match(ENDS);
 			}
 		}
@@ -4068,38 +4081,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 589;
-			Match(ROW);
 			State = 591;
+			Match(ROW);
+			State = 593;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 				{
-				State = 590;
+				State = 592;
 				_localctx.from = count();
 				}
 			}
 
-			State = 594;
+			State = 596;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 593;
+				State = 595;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 596;
+			State = 598;
 			Match(COLON);
-			State = 597;
-			_localctx.words = items();
 			State = 599;
+			_localctx.words = items();
+			State = 601;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 598;
+				State = 600;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4156,34 +4169,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 601;
-			Match(ROWS);
-			State = 602;
-			_localctx.from = count();
 			State = 603;
-			Match(TO);
+			Match(ROWS);
 			State = 604;
-			_localctx.to = count();
+			_localctx.from = count();
+			State = 605;
+			Match(TO);
 			State = 606;
+			_localctx.to = count();
+			State = 608;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 605;
+				State = 607;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 608;
+			State = 610;
 			Match(COLON);
-			State = 609;
-			_localctx.words = items();
 			State = 611;
+			_localctx.words = items();
+			State = 613;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 610;
+				State = 612;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4229,23 +4242,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 613;
+			State = 615;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 618;
+			State = 620;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 614;
+				State = 616;
 				Match(COMMA);
-				State = 615;
+				State = 617;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 620;
+				State = 622;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4326,19 +4339,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 94, RULE_item);
 		int _la;
 		try {
-			State = 670;
+			State = 672;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 621;
-				Match(OPEN);
-				State = 622;
-				_localctx.inside = items();
 				State = 623;
+				Match(OPEN);
+				State = 624;
+				_localctx.inside = items();
+				State = 625;
 				Match(CLOSE);
-				State = 628;
+				State = 630;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4384,10 +4397,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -4443,17 +4458,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 624;
+					State = 626;
 					_localctx.amount = count();
-					State = 625;
+					State = 627;
 					_localctx.end = Match(TIMES);
 					}
 					break;
 				case ACROSS:
 				case AROUND:
+				case TO:
 				case UNTIL:
 					{
-					State = 627;
+					State = 629;
 					_localctx.far = reach();
 					}
 					break;
@@ -4466,12 +4482,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 631;
+				State = 633;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 630;
+					State = 632;
 					_localctx.at = place();
 					}
 				}
@@ -4481,14 +4497,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 633;
-				Match(SKIP_WORD);
 				State = 635;
+				Match(SKIP_WORD);
+				State = 637;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 					{
-					State = 634;
+					State = 636;
 					_localctx.amount = count();
 					}
 				}
@@ -4498,27 +4514,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 637;
-				Match(SLIP);
-				State = 638;
-				Match(OVER);
 				State = 639;
+				Match(SLIP);
+				State = 640;
+				Match(OVER);
+				State = 641;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 640;
+				State = 642;
 				Match(LEAVE);
-				State = 644;
+				State = 646;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 641;
+					State = 643;
 					Match(THE);
-					State = 642;
+					State = 644;
 					Match(REST);
 					}
 					break;
@@ -4565,10 +4581,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -4624,7 +4642,7 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 643;
+					State = 645;
 					_localctx.amount = count();
 					}
 					break;
@@ -4675,10 +4693,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DEC:
 			case DOES:
@@ -4737,17 +4757,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 647;
+				State = 649;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 646;
+					State = 648;
 					_localctx.before = list();
 					}
 				}
 
-				State = 665;
+				State = 667;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -4792,10 +4812,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -4849,35 +4871,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 650;
+					State = 652;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 649;
+						State = 651;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 652;
+						State = 654;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
-					State = 659;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+					State = 661;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 654;
-						_localctx.changed = change();
 						State = 656;
+						_localctx.changed = change();
+						State = 658;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -349600717353812001L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -245481364808401025L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 238687L) != 0)) {
 							{
-							State = 655;
+							State = 657;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -4890,11 +4912,12 @@ internal partial class TurnrowParser : Parser {
 					case X:
 					case ACROSS:
 					case AROUND:
+					case TO:
 					case UNTIL:
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 658;
+						State = 660;
 						_localctx.worked = stitchAmount();
 						}
 						break;
@@ -4912,14 +4935,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 661;
-					_localctx.changed = change();
 					State = 663;
+					_localctx.changed = change();
+					State = 665;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -349600717353812001L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -245481364808401025L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 238687L) != 0)) {
 						{
-						State = 662;
+						State = 664;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -4929,12 +4952,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 668;
+				State = 670;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 667;
+					State = 669;
 					_localctx.at = place();
 					}
 				}
@@ -4986,7 +5009,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 96, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 685;
+			State = 687;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -4995,18 +5018,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 673;
+				State = 675;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 672;
+					State = 674;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 675;
+					State = 677;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5016,20 +5039,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 677;
+				State = 679;
 				_localctx.first = list();
-				State = 681;
+				State = 683;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 678;
+					State = 680;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 683;
+					State = 685;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5037,10 +5060,11 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case ACROSS:
 			case AROUND:
+			case TO:
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 684;
+				State = 686;
 				_localctx.far = reach();
 				}
 				break;
@@ -5083,7 +5107,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 98, RULE_changeAmount);
 		int _la;
 		try {
-			State = 692;
+			State = 694;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5129,10 +5153,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -5189,14 +5215,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 687;
-				_localctx.amount = count();
 				State = 689;
+				_localctx.amount = count();
+				State = 691;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 688;
+					State = 690;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5205,10 +5231,11 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case ACROSS:
 			case AROUND:
+			case TO:
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 691;
+				State = 693;
 				_localctx.far = reach();
 				}
 				break;
@@ -5228,14 +5255,18 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class ReachContext : ParserRuleContext {
+		public IToken corner;
 		public CountContext remain;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UNTIL() { return GetToken(TurnrowParser.UNTIL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(TurnrowParser.BEFORE, 0); }
 		public ReachContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -5247,33 +5278,55 @@ internal partial class TurnrowParser : Parser {
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
 		EnterRule(_localctx, 100, RULE_reach);
+		int _la;
 		try {
-			State = 700;
+			State = 707;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 694;
+				State = 696;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 695;
+				State = 697;
 				Match(AROUND);
 				}
 				break;
-			case UNTIL:
+			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 696;
-				Match(UNTIL);
-				State = 697;
-				_localctx.remain = count();
 				State = 698;
+				Match(TO);
+				State = 699;
+				_localctx.corner = Match(CORNER);
+				}
+				break;
+			case UNTIL:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 700;
+				Match(UNTIL);
+				State = 701;
+				_localctx.remain = count();
+				State = 702;
 				Match(REMAIN);
+				State = 705;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==BEFORE) {
+					{
+					State = 703;
+					Match(BEFORE);
+					State = 704;
+					_localctx.corner = Match(CORNER);
+					}
+				}
+
 				}
 				break;
 			default:
@@ -5300,6 +5353,7 @@ internal partial class TurnrowParser : Parser {
 		public CountContext remain;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
@@ -5333,9 +5387,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 702;
+			State = 709;
 			Match(IN);
-			State = 747;
+			State = 755;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5343,66 +5397,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 703;
+				State = 710;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 84)) & ~0x3f) == 0 && ((1L << (_la - 84)) & 2147500289L) != 0)) ) {
+				if ( !(((((_la - 86)) & ~0x3f) == 0 && ((1L << (_la - 86)) & 2147500289L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 707;
+				State = 714;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while (((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) {
 					{
 					{
-					State = 704;
+					State = 711;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 709;
+					State = 716;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 716;
+				State = 723;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 710;
+					State = 717;
 					Match(AND);
-					State = 712;
+					State = 719;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 711;
+						State = 718;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 714;
+						State = 721;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 					}
 				}
 
-				State = 722;
+				State = 729;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 718;
+					State = 725;
 					_localctx.until = Match(UNTIL);
-					State = 719;
+					State = 726;
 					_localctx.remain = count();
-					State = 720;
+					State = 727;
 					Match(REMAIN);
 					}
 				}
@@ -5411,70 +5465,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 724;
+				State = 731;
 				_localctx.which = Match(EACH);
-				State = 728;
+				State = 735;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while (((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) {
 					{
 					{
-					State = 725;
+					State = 732;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 730;
+					State = 737;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 737;
+				State = 744;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 731;
+					State = 738;
 					Match(AND);
-					State = 733;
+					State = 740;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 732;
+						State = 739;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 735;
+						State = 742;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 					}
 				}
 
-				State = 745;
+				State = 752;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 739;
+					State = 746;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 740;
+					State = 747;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 741;
+					State = 748;
 					_localctx.until = Match(UNTIL);
-					State = 742;
+					State = 749;
 					_localctx.remain = count();
-					State = 743;
+					State = 750;
 					Match(REMAIN);
 					}
 					break;
@@ -5486,6 +5540,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
+				}
+				break;
+			case CORNER:
+				{
+				State = 754;
+				_localctx.which = Match(CORNER);
 				}
 				break;
 			default:
@@ -5545,61 +5605,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 749;
-			Match(REPEAT);
 			State = 757;
+			Match(REPEAT);
+			State = 765;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 750;
+				State = 758;
 				Match(ROWS);
-				State = 751;
+				State = 759;
 				_localctx.from = count();
-				State = 752;
+				State = 760;
 				Match(TO);
-				State = 753;
+				State = 761;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 755;
+				State = 763;
 				Match(ROW);
-				State = 756;
+				State = 764;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 759;
+			State = 767;
 			Match(COMMA);
-			State = 760;
-			_localctx.times = count();
 			State = 768;
+			_localctx.times = count();
+			State = 776;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 761;
+				State = 769;
 				_localctx.more = Match(MORE_WORD);
-				State = 762;
+				State = 770;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 763;
+				State = 771;
 				_localctx.end = Match(TIMES);
-				State = 766;
+				State = 774;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 764;
+					State = 772;
 					_localctx.inAll = Match(IN);
-					State = 765;
+					State = 773;
 					Match(ALL);
 					}
 				}
@@ -5609,12 +5669,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 771;
+			State = 779;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 770;
+				State = 778;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5684,24 +5744,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 773;
-			Match(STRAIGHT);
 			State = 781;
+			Match(STRAIGHT);
+			State = 789;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 774;
+				State = 782;
 				Match(TO);
-				State = 775;
+				State = 783;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 776;
+				State = 784;
 				_localctx.further = Match(FOR);
-				State = 777;
+				State = 785;
 				_localctx.length = sum();
 				}
 				break;
@@ -5748,10 +5808,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -5807,50 +5869,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 778;
+				State = 786;
 				_localctx.amount = count();
-				State = 779;
+				State = 787;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 785;
+			State = 793;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 783;
+				State = 791;
 				Match(FROM);
-				State = 784;
+				State = 792;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 791;
+			State = 799;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 787;
+				State = 795;
 				Match(COMMA);
-				State = 788;
+				State = 796;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 793;
+				State = 801;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 795;
+			State = 803;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 794;
+				State = 802;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5891,33 +5953,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 108, RULE_rowFix);
 		try {
-			State = 803;
+			State = 811;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 797;
+				State = 805;
 				Match(EVEN);
-				State = 798;
+				State = 806;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 799;
+				State = 807;
 				Match(ODD);
-				State = 800;
+				State = 808;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 801;
+				State = 809;
 				Match(END);
-				State = 802;
+				State = 810;
 				_localctx.facing = side();
 				}
 				break;
@@ -5966,20 +6028,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 805;
+			State = 813;
 			Match(LEAVE);
-			State = 806;
+			State = 814;
 			_localctx.amount = count();
-			State = 807;
+			State = 815;
 			Match(AT);
-			State = 808;
+			State = 816;
 			_localctx.at = edge();
-			State = 810;
+			State = 818;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 809;
+				State = 817;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6032,36 +6094,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 812;
-			Match(ADD);
-			State = 813;
-			_localctx.amount = count();
-			State = 814;
-			Match(AT);
-			State = 815;
-			_localctx.at = edge();
 			State = 820;
+			Match(ADD);
+			State = 821;
+			_localctx.amount = count();
+			State = 822;
+			Match(AT);
+			State = 823;
+			_localctx.at = edge();
+			State = 828;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 816;
+				State = 824;
 				Match(COMMA);
-				State = 817;
+				State = 825;
 				_localctx.apart = Match(ONE);
-				State = 818;
+				State = 826;
 				Match(ROW);
-				State = 819;
+				State = 827;
 				Match(APART);
 				}
 			}
 
-			State = 823;
+			State = 831;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 822;
+				State = 830;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6131,20 +6193,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 825;
+			State = 833;
 			Match(SHAPE);
-			State = 834;
+			State = 842;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 826;
+				State = 834;
 				Match(ROWS);
-				State = 827;
+				State = 835;
 				_localctx.from = count();
-				State = 828;
+				State = 836;
 				Match(TO);
-				State = 829;
+				State = 837;
 				_localctx.to = count();
 				}
 				break;
@@ -6191,10 +6253,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -6250,39 +6314,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 831;
+				State = 839;
 				_localctx.rows = count();
-				State = 832;
+				State = 840;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 846;
+			State = 854;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 836;
+				State = 844;
 				Match(COLON);
-				State = 837;
+				State = 845;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 842;
+				State = 850;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 838;
+					State = 846;
 					Match(SEMICOLON);
-					State = 839;
+					State = 847;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 844;
+					State = 852;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6290,19 +6354,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 845;
+				State = 853;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 849;
+			State = 857;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 848;
+				State = 856;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6373,54 +6437,54 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 856;
+			State = 864;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 851;
+				State = 859;
 				Match(AFTER);
-				State = 852;
+				State = 860;
 				_localctx.after = count();
-				State = 853;
+				State = 861;
 				rowsWord();
-				State = 854;
+				State = 862;
 				Match(COMMA);
 				}
 			}
 
-			State = 858;
+			State = 866;
 			_localctx.changed = change();
-			State = 859;
+			State = 867;
 			_localctx.amount = count();
-			State = 860;
+			State = 868;
 			Match(AT);
-			State = 861;
+			State = 869;
 			_localctx.at = edge();
-			State = 863;
+			State = 871;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 862;
+				State = 870;
 				_localctx.first = frequency();
 				}
 			}
 
-			State = 869;
+			State = 877;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 865;
+				State = 873;
 				Match(COMMA);
-				State = 866;
+				State = 874;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 871;
+				State = 879;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6460,7 +6524,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 118, RULE_shapingPart);
 		int _la;
 		try {
-			State = 877;
+			State = 885;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -6468,17 +6532,17 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 873;
+				State = 881;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 872;
+					State = 880;
 					Match(THEN);
 					}
 				}
 
-				State = 875;
+				State = 883;
 				_localctx.when = frequency();
 				}
 				break;
@@ -6487,7 +6551,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 876;
+				State = 884;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6538,20 +6602,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 120, RULE_frequency);
 		int _la;
 		try {
-			State = 903;
+			State = 911;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 879;
+				State = 887;
 				Match(EVERY);
-				State = 884;
+				State = 892;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 880;
+					State = 888;
 					Match(ROW);
 					}
 					break;
@@ -6598,10 +6662,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -6657,23 +6723,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 881;
+					State = 889;
 					_localctx.interval = count();
-					State = 882;
+					State = 890;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 889;
+				State = 897;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 					{
-					State = 886;
+					State = 894;
 					_localctx.times = count();
-					State = 887;
+					State = 895;
 					Match(TIMES);
 					}
 				}
@@ -6683,28 +6749,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 891;
+				State = 899;
 				Match(BY);
-				State = 892;
+				State = 900;
 				Match(TURNS);
-				State = 893;
-				Match(EVERY);
-				State = 894;
-				_localctx.interval = count();
-				State = 895;
-				Match(AND);
-				State = 896;
-				_localctx.byTurns = count();
-				State = 897;
-				rowsWord();
 				State = 901;
+				Match(EVERY);
+				State = 902;
+				_localctx.interval = count();
+				State = 903;
+				Match(AND);
+				State = 904;
+				_localctx.byTurns = count();
+				State = 905;
+				rowsWord();
+				State = 909;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -4961286735781199905L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 59671L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 					{
-					State = 898;
+					State = 906;
 					_localctx.times = count();
-					State = 899;
+					State = 907;
 					Match(TIMES);
 					}
 				}
@@ -6751,28 +6817,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 907;
+			State = 915;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 905;
+				State = 913;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 906;
+				State = 914;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 909;
+			State = 917;
 			stitchesWord();
-			State = 910;
+			State = 918;
 			Match(IN);
 			}
 		}
@@ -6826,32 +6892,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 912;
+			State = 920;
 			Match(EVENLY);
-			State = 913;
+			State = 921;
 			Match(TO);
-			State = 914;
-			_localctx.target = count();
-			State = 915;
-			Match(COMMA);
-			State = 916;
-			Match(AT);
-			State = 917;
-			_localctx.at = edge();
 			State = 922;
+			_localctx.target = count();
+			State = 923;
+			Match(COMMA);
+			State = 924;
+			Match(AT);
+			State = 925;
+			_localctx.at = edge();
+			State = 930;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 918;
+				State = 926;
 				Match(COMMA);
-				State = 919;
+				State = 927;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 924;
+				State = 932;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6902,35 +6968,35 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 126, RULE_solveOption);
 		int _la;
 		try {
-			State = 938;
+			State = 946;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 925;
+				State = 933;
 				Match(ON);
-				State = 926;
+				State = 934;
 				Match(RS);
-				State = 927;
+				State = 935;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 928;
+				State = 936;
 				Match(LONGER);
-				State = 929;
+				State = 937;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 930;
+				State = 938;
 				Match(BY);
-				State = 931;
+				State = 939;
 				Match(TURNS);
 				}
 				break;
@@ -6938,7 +7004,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 932;
+				State = 940;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -6948,11 +7014,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 933;
+				State = 941;
 				_localctx.rows = count();
-				State = 934;
+				State = 942;
 				rowsWord();
-				State = 935;
+				State = 943;
 				Match(PLAIN);
 				}
 				break;
@@ -6961,7 +7027,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 937;
+				State = 945;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6983,13 +7049,20 @@ internal partial class TurnrowParser : Parser {
 	internal partial class SeamLineContext : ParserRuleContext {
 		public WalkWordContext _walkWord;
 		public IList<WalkWordContext> _first = new List<WalkWordContext>();
+		public WalkWordsContext _walkWords;
+		public IList<WalkWordsContext> _firstMore = new List<WalkWordsContext>();
 		public SelectionContext rows;
 		public IList<WalkWordContext> _second = new List<WalkWordContext>();
+		public IList<WalkWordsContext> _secondMore = new List<WalkWordsContext>();
 		public SeamPartContext _seamPart;
 		public IList<SeamPartContext> _parts = new List<SeamPartContext>();
 		public RateContext worked;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SEAM() { return GetToken(TurnrowParser.SEAM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] AND() { return GetTokens(TurnrowParser.AND); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND(int i) {
+			return GetToken(TurnrowParser.AND, i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
@@ -7000,6 +7073,12 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public WalkWordContext walkWord(int i) {
 			return GetRuleContext<WalkWordContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WalkWordsContext[] walkWords() {
+			return GetRuleContexts<WalkWordsContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WalkWordsContext walkWords(int i) {
+			return GetRuleContext<WalkWordsContext>(i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public SeamPartContext[] seamPart() {
 			return GetRuleContexts<SeamPartContext>();
@@ -7028,43 +7107,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 940;
+			State = 948;
 			Match(SEAM);
-			State = 942;
+			State = 950;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 941;
+				State = 949;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 944;
+				State = 952;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602578767124630595L) != 0) );
-			State = 953;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			State = 958;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==AND) {
+				{
+				{
+				State = 954;
+				Match(AND);
+				State = 955;
+				_localctx._walkWords = walkWords();
+				_localctx._firstMore.Add(_localctx._walkWords);
+				}
+				}
+				State = 960;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 968;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 946;
+				State = 961;
 				Match(COMMA);
-				State = 951;
+				State = 966;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 43)) & ~0x3f) == 0 && ((1L << (_la - 43)) & 565148976709633L) != 0)) {
+				if (((((_la - 43)) & ~0x3f) == 0 && ((1L << (_la - 43)) & 2260595906740225L) != 0)) {
 					{
-					State = 947;
+					State = 962;
 					_localctx.rows = selection();
-					State = 949;
+					State = 964;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 948;
+						State = 963;
 						Match(COMMA);
 						}
 					}
@@ -7075,48 +7171,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 955;
+			State = 970;
 			Match(WITH);
-			State = 957;
+			State = 972;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 956;
+				State = 971;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 959;
+				State = 974;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605344505873L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602578767124630595L) != 0) );
-			State = 965;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			State = 980;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==AND) {
+				{
+				{
+				State = 976;
+				Match(AND);
+				State = 977;
+				_localctx._walkWords = walkWords();
+				_localctx._secondMore.Add(_localctx._walkWords);
+				}
+				}
+				State = 982;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 987;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 961;
+				State = 983;
 				Match(COMMA);
-				State = 962;
+				State = 984;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 967;
+				State = 989;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 970;
+			State = 992;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 968;
+				State = 990;
 				Match(COLON);
-				State = 969;
+				State = 991;
 				_localctx.worked = rate();
 				}
 			}
@@ -7134,13 +7247,79 @@ internal partial class TurnrowParser : Parser {
 		return _localctx;
 	}
 
+	internal partial class WalkWordsContext : ParserRuleContext {
+		public WalkWordContext _walkWord;
+		public IList<WalkWordContext> _words = new List<WalkWordContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public WalkWordContext[] walkWord() {
+			return GetRuleContexts<WalkWordContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public WalkWordContext walkWord(int i) {
+			return GetRuleContext<WalkWordContext>(i);
+		}
+		public WalkWordsContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_walkWords; } }
+	}
+
+	[RuleVersion(0)]
+	public WalkWordsContext walkWords() {
+		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
+		EnterRule(_localctx, 130, RULE_walkWords);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 995;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			do {
+				{
+				{
+				State = 994;
+				_localctx._walkWord = walkWord();
+				_localctx._words.Add(_localctx._walkWord);
+				}
+				}
+				State = 997;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
 	internal partial class SeamPartContext : ParserRuleContext {
 		public SelectionContext rows;
+		public IToken eased;
+		public ListContext least;
+		public ListContext most;
+		public UnitContext measure;
 		public IToken order;
 		[System.Diagnostics.DebuggerNonUserCode] public SelectionContext selection() {
 			return GetRuleContext<SelectionContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EASING() { return GetToken(TurnrowParser.EASING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext[] list() {
+			return GetRuleContexts<ListContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list(int i) {
+			return GetRuleContext<ListContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public UnitContext unit() {
+			return GetRuleContext<UnitContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDER() { return GetToken(TurnrowParser.ORDER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THE() { return GetToken(TurnrowParser.THE, 0); }
@@ -7156,9 +7335,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 130, RULE_seamPart);
+		EnterRule(_localctx, 132, RULE_seamPart);
+		int _la;
 		try {
-			State = 981;
+			State = 1015;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -7167,43 +7347,59 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 972;
+				State = 999;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 973;
-				Match(EASING);
+				State = 1000;
+				_localctx.eased = Match(EASING);
+				State = 1006;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==NUMBER || _la==FRACTION) {
+					{
+					State = 1001;
+					_localctx.least = list();
+					State = 1002;
+					Match(TO);
+					State = 1003;
+					_localctx.most = list();
+					State = 1004;
+					_localctx.measure = unit();
+					}
+				}
+
 				}
 				break;
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 974;
+				State = 1008;
 				Match(IN);
-				State = 978;
+				State = 1012;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 975;
+					State = 1009;
 					Match(THE);
-					State = 976;
+					State = 1010;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 977;
+					State = 1011;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 980;
+				State = 1014;
 				Match(ORDER);
 				}
 				break;
@@ -7241,9 +7437,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 132, RULE_walkWord);
+		EnterRule(_localctx, 134, RULE_walkWord);
 		try {
-			State = 989;
+			State = 1023;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -7288,10 +7484,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -7346,42 +7544,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 983;
+				State = 1017;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 984;
+				State = 1018;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 985;
+				State = 1019;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 986;
+				State = 1020;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 987;
+				State = 1021;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 988;
+				State = 1022;
 				Match(STITCHES);
 				}
 				break;
@@ -7432,10 +7630,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 134, RULE_selection);
+		EnterRule(_localctx, 136, RULE_selection);
 		int _la;
 		try {
-			State = 1007;
+			State = 1041;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -7443,19 +7641,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 993;
+				State = 1027;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 991;
+					State = 1025;
 					_localctx.all = Match(ALL);
-					State = 992;
+					State = 1026;
 					Match(BUT);
 					}
 				}
 
-				State = 995;
+				State = 1029;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -7465,12 +7663,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1000;
+				State = 1034;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 996;
+					State = 1030;
 					Match(ROW);
 					}
 					break;
@@ -7517,10 +7715,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -7576,9 +7776,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 997;
+					State = 1031;
 					_localctx.amount = count();
-					State = 998;
+					State = 1032;
 					rowsWord();
 					}
 					break;
@@ -7590,13 +7790,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1002;
+				State = 1036;
 				Match(ROWS);
-				State = 1003;
+				State = 1037;
 				_localctx.from = count();
-				State = 1004;
+				State = 1038;
 				Match(TO);
-				State = 1005;
+				State = 1039;
 				_localctx.to = count();
 				}
 				break;
@@ -7654,51 +7854,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 136, RULE_rate);
+		EnterRule(_localctx, 138, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1010;
+			State = 1044;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1009;
+				State = 1043;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1013;
+			State = 1047;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1012;
+				State = 1046;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1015;
+				State = 1049;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
-			State = 1037;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			State = 1071;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1017;
+				State = 1051;
 				_localctx.way = Match(IN);
-				State = 1018;
+				State = 1052;
 				Match(EACH);
-				State = 1025;
+				State = 1059;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1019;
+					State = 1053;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -7744,10 +7944,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -7801,21 +8003,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1021;
+					State = 1055;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1020;
+						State = 1054;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1023;
+						State = 1057;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 					}
 					break;
 				default:
@@ -7825,14 +8027,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1027;
+				State = 1061;
 				_localctx.way = Match(PER);
-				State = 1035;
+				State = 1069;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1028;
+					State = 1062;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -7879,10 +8081,12 @@ internal partial class TurnrowParser : Parser {
 				case ALONG:
 				case APART:
 				case ARE:
+				case BEFORE:
 				case BUT:
 				case BY:
 				case CH:
 				case CHAINS:
+				case CORNER:
 				case COUNTS:
 				case DOES:
 				case DOWN:
@@ -7938,21 +8142,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1029;
+					State = 1063;
 					_localctx.over = count();
-					State = 1033;
+					State = 1067;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1030;
+						State = 1064;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1031;
+						State = 1065;
 						Match(STITCHES);
 						}
 						break;
@@ -7998,10 +8202,12 @@ internal partial class TurnrowParser : Parser {
 					case ALONG:
 					case APART:
 					case ARE:
+					case BEFORE:
 					case BUT:
 					case BY:
 					case CH:
 					case CHAINS:
+					case CORNER:
 					case COUNTS:
 					case DOES:
 					case DOWN:
@@ -8055,7 +8261,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1032;
+						State = 1066;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -8123,34 +8329,34 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 138, RULE_expectLine);
+		EnterRule(_localctx, 140, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1039;
+			State = 1073;
 			Match(EXPECT);
-			State = 1040;
+			State = 1074;
 			_localctx.left = expected();
-			State = 1050;
+			State = 1084;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1041;
+				State = 1075;
 				Match(MEASURE);
-				State = 1042;
+				State = 1076;
 				_localctx.length = sum();
-				State = 1046;
+				State = 1080;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 1043;
+					State = 1077;
 					Match(COMMA);
-					State = 1044;
+					State = 1078;
 					Match(WITHIN);
-					State = 1045;
+					State = 1079;
 					_localctx.within = sum();
 					}
 				}
@@ -8160,7 +8366,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1048;
+				State = 1082;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8169,7 +8375,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1049;
+				State = 1083;
 				_localctx.right = expected();
 				}
 				break;
@@ -8217,29 +8423,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 140, RULE_expected);
+		EnterRule(_localctx, 142, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1052;
+			State = 1086;
 			_localctx.value = sum();
-			State = 1063;
+			State = 1097;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1054;
+				State = 1088;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1053;
+					State = 1087;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1056;
+				State = 1090;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8249,18 +8455,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1060;
+				State = 1094;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1057;
+					State = 1091;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1062;
+					State = 1096;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8302,21 +8508,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 142, RULE_expectedMore);
+		EnterRule(_localctx, 144, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1065;
+			State = 1099;
 			_localctx.by = sign();
-			State = 1066;
+			State = 1100;
 			_localctx.value = single();
-			State = 1068;
+			State = 1102;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1067;
+				State = 1101;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8374,43 +8580,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 144, RULE_claim);
+		EnterRule(_localctx, 146, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1070;
+			State = 1104;
 			Match(EQUALS);
-			State = 1071;
+			State = 1105;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1076;
+			State = 1110;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1072;
+				State = 1106;
 				Match(COMMA);
-				State = 1073;
+				State = 1107;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1078;
+				State = 1112;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1084;
+			State = 1118;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1079;
+				State = 1113;
 				_localctx.without = Match(WITHOUT);
-				State = 1080;
+				State = 1114;
 				Match(TURNING);
-				State = 1081;
+				State = 1115;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8423,9 +8629,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1082;
+				State = 1116;
 				_localctx.with = Match(WITH);
-				State = 1083;
+				State = 1117;
 				Match(CHAINS);
 				}
 				break;
@@ -8472,14 +8678,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 146, RULE_claimPart);
+		EnterRule(_localctx, 148, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1086;
+			State = 1120;
 			_localctx.amount = count();
-			State = 1093;
+			State = 1127;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8524,10 +8730,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -8581,26 +8789,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1088;
+				State = 1122;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1087;
+					State = 1121;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1090;
+					State = 1124;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1092;
+				State = 1126;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -8643,18 +8851,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 148, RULE_edge);
+		EnterRule(_localctx, 150, RULE_edge);
 		int _la;
 		try {
-			State = 1101;
+			State = 1135;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1095;
+				State = 1129;
 				Match(BOTH);
-				State = 1096;
+				State = 1130;
 				Match(EDGES);
 				}
 				break;
@@ -8700,10 +8908,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -8758,14 +8968,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1097;
+				State = 1131;
 				_localctx.called = name();
-				State = 1099;
+				State = 1133;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1098;
+					State = 1132;
 					Match(EDGE);
 					}
 				}
@@ -8800,12 +9010,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 150, RULE_side);
+		EnterRule(_localctx, 152, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1103;
+			State = 1137;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8840,12 +9050,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 152, RULE_change);
+		EnterRule(_localctx, 154, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1105;
+			State = 1139;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8886,26 +9096,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 154, RULE_stitch);
+		EnterRule(_localctx, 156, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1108;
+			State = 1142;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1107;
+				State = 1141;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1110;
+				State = 1144;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( ((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8932,12 +9142,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 156, RULE_rowsWord);
+		EnterRule(_localctx, 158, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1112;
+			State = 1146;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8972,12 +9182,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 158, RULE_stitchesWord);
+		EnterRule(_localctx, 160, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1114;
+			State = 1148;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9022,25 +9232,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 160, RULE_sum);
+		EnterRule(_localctx, 162, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1116;
+			State = 1150;
 			_localctx.first = factor();
-			State = 1120;
+			State = 1154;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1117;
+				State = 1151;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1122;
+				State = 1156;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9076,13 +9286,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 162, RULE_sumOperation);
+		EnterRule(_localctx, 164, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1123;
+			State = 1157;
 			_localctx.by = sign();
-			State = 1124;
+			State = 1158;
 			_localctx.value = factor();
 			}
 		}
@@ -9126,24 +9336,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 164, RULE_factor);
+		EnterRule(_localctx, 166, RULE_factor);
 		int _la;
 		try {
-			State = 1135;
+			State = 1169;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1126;
+				State = 1160;
 				_localctx.amount = list();
-				State = 1128;
+				State = 1162;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 6333186975989761L) != 0)) {
+				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 6333186975989761L) != 0)) {
 					{
-					State = 1127;
+					State = 1161;
 					_localctx.measure = unit();
 					}
 				}
@@ -9192,10 +9402,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -9250,18 +9462,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1130;
+				State = 1164;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1131;
+				State = 1165;
 				Match(OPEN);
-				State = 1132;
+				State = 1166;
 				_localctx.inside = sum();
-				State = 1133;
+				State = 1167;
 				Match(CLOSE);
 				}
 				break;
@@ -9303,25 +9515,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 166, RULE_count);
+		EnterRule(_localctx, 168, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1137;
+			State = 1171;
 			_localctx.first = single();
-			State = 1141;
+			State = 1175;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1138;
+				State = 1172;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1143;
+				State = 1177;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9357,13 +9569,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 168, RULE_countOperation);
+		EnterRule(_localctx, 170, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1144;
+			State = 1178;
 			_localctx.by = sign();
-			State = 1145;
+			State = 1179;
 			_localctx.value = single();
 			}
 		}
@@ -9403,16 +9615,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 170, RULE_single);
+		EnterRule(_localctx, 172, RULE_single);
 		try {
-			State = 1153;
+			State = 1187;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1147;
+				State = 1181;
 				_localctx.amount = list();
 				}
 				break;
@@ -9458,10 +9670,12 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case BEFORE:
 			case BUT:
 			case BY:
 			case CH:
 			case CHAINS:
+			case CORNER:
 			case COUNTS:
 			case DOES:
 			case DOWN:
@@ -9516,18 +9730,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1148;
+				State = 1182;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1149;
+				State = 1183;
 				Match(OPEN);
-				State = 1150;
+				State = 1184;
 				_localctx.inside = count();
-				State = 1151;
+				State = 1185;
 				Match(CLOSE);
 				}
 				break;
@@ -9561,12 +9775,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 172, RULE_sign);
+		EnterRule(_localctx, 174, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1155;
+			State = 1189;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9614,41 +9828,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 174, RULE_list);
+		EnterRule(_localctx, 176, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1157;
+			State = 1191;
 			_localctx.first = number();
-			State = 1169;
+			State = 1203;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1158;
+				State = 1192;
 				Match(OPEN);
-				State = 1159;
+				State = 1193;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1164;
+				State = 1198;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1160;
+					State = 1194;
 					Match(COMMA);
-					State = 1161;
+					State = 1195;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1166;
+					State = 1200;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1167;
+				State = 1201;
 				Match(CLOSE);
 				}
 			}
@@ -9681,23 +9895,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 176, RULE_number);
+		EnterRule(_localctx, 178, RULE_number);
 		int _la;
 		try {
-			State = 1176;
+			State = 1210;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1171;
+				State = 1205;
 				_localctx.whole = Match(NUMBER);
-				State = 1173;
+				State = 1207;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1172;
+					State = 1206;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -9707,7 +9921,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1175;
+				State = 1209;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -9742,14 +9956,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 178, RULE_unit);
+		EnterRule(_localctx, 180, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1178;
+			State = 1212;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 6333186975989761L) != 0)) ) {
+			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 6333186975989761L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9813,10 +10027,12 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode APART() { return GetToken(TurnrowParser.APART, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(TurnrowParser.BEFORE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BUT() { return GetToken(TurnrowParser.BUT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COUNTS() { return GetToken(TurnrowParser.COUNTS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOES() { return GetToken(TurnrowParser.DOES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode DOWN() { return GetToken(TurnrowParser.DOWN, 0); }
@@ -9878,14 +10094,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 180, RULE_name);
+		EnterRule(_localctx, 182, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1180;
+			State = 1214;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 15)) & ~0x3f) == 0 && ((1L << (_la - 15)) & -36910605747159057L) != 0) || ((((_la - 79)) & ~0x3f) == 0 && ((1L << (_la - 79)) & -6602579866636266595L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9906,7 +10122,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,150,1183,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,152,1217,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -9918,421 +10134,435 @@ internal partial class TurnrowParser : Parser {
 		2,64,7,64,2,65,7,65,2,66,7,66,2,67,7,67,2,68,7,68,2,69,7,69,2,70,7,70,
 		2,71,7,71,2,72,7,72,2,73,7,73,2,74,7,74,2,75,7,75,2,76,7,76,2,77,7,77,
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
-		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,1,0,1,0,1,
-		0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,228,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,
-		1,5,1,5,1,6,1,6,1,6,1,6,3,6,243,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,252,
-		8,8,10,8,12,8,255,9,8,1,9,1,9,1,9,1,9,1,9,3,9,262,8,9,3,9,264,8,9,1,10,
-		1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,
-		280,8,14,1,14,1,14,5,14,284,8,14,10,14,12,14,287,9,14,1,15,1,15,1,15,1,
-		15,1,15,1,15,3,15,295,8,15,3,15,297,8,15,1,16,1,16,1,16,1,16,1,17,1,17,
-		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
-		1,17,1,17,1,17,3,17,322,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,
-		19,332,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,341,8,19,1,19,1,19,
-		5,19,345,8,19,10,19,12,19,348,9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,
-		1,20,1,20,3,20,359,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,
-		22,1,22,1,22,1,22,1,22,1,22,3,22,376,8,22,3,22,378,8,22,1,22,1,22,5,22,
-		382,8,22,10,22,12,22,385,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,393,8,
-		23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,401,8,24,1,25,1,25,1,25,1,25,1,25,
-		3,25,408,8,25,1,26,1,26,1,26,1,26,1,26,1,27,1,27,1,27,1,27,1,27,1,28,1,
-		28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,3,28,433,8,28,
-		1,29,1,29,1,29,1,29,1,29,1,29,1,29,5,29,442,8,29,10,29,12,29,445,9,29,
-		1,30,1,30,1,30,1,30,1,31,1,31,1,31,1,31,1,31,1,31,1,31,3,31,458,8,31,1,
-		31,1,31,1,31,1,31,3,31,464,8,31,1,32,1,32,1,32,3,32,469,8,32,1,32,3,32,
-		472,8,32,1,33,1,33,1,33,1,33,1,33,1,33,1,33,1,33,3,33,482,8,33,1,33,1,
-		33,1,33,1,33,1,33,1,33,3,33,490,8,33,1,33,1,33,1,33,1,33,1,33,1,33,5,33,
-		498,8,33,10,33,12,33,501,9,33,1,33,1,33,1,33,1,33,5,33,507,8,33,10,33,
-		12,33,510,9,33,3,33,512,8,33,1,34,4,34,515,8,34,11,34,12,34,516,1,34,1,
-		34,5,34,521,8,34,10,34,12,34,524,9,34,1,35,1,35,1,35,1,35,3,35,530,8,35,
-		1,36,1,36,1,36,1,36,1,36,3,36,537,8,36,1,37,1,37,1,37,3,37,542,8,37,1,
-		38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,3,38,554,8,38,1,38,1,38,
-		3,38,558,8,38,1,39,1,39,1,39,1,39,1,39,1,40,1,40,1,40,1,40,1,40,5,40,570,
-		8,40,10,40,12,40,573,9,40,1,41,1,41,1,41,1,41,1,41,1,41,3,41,581,8,41,
-		1,42,1,42,1,42,1,43,1,43,1,43,1,43,1,44,1,44,3,44,592,8,44,1,44,3,44,595,
-		8,44,1,44,1,44,1,44,3,44,600,8,44,1,45,1,45,1,45,1,45,1,45,3,45,607,8,
-		45,1,45,1,45,1,45,3,45,612,8,45,1,46,1,46,1,46,5,46,617,8,46,10,46,12,
-		46,620,9,46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,629,8,47,1,47,3,47,
-		632,8,47,1,47,1,47,3,47,636,8,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,
-		47,645,8,47,1,47,3,47,648,8,47,1,47,4,47,651,8,47,11,47,12,47,652,1,47,
-		1,47,3,47,657,8,47,1,47,3,47,660,8,47,1,47,1,47,3,47,664,8,47,3,47,666,
-		8,47,1,47,3,47,669,8,47,3,47,671,8,47,1,48,4,48,674,8,48,11,48,12,48,675,
-		1,48,1,48,5,48,680,8,48,10,48,12,48,683,9,48,1,48,3,48,686,8,48,1,49,1,
-		49,3,49,690,8,49,1,49,3,49,693,8,49,1,50,1,50,1,50,1,50,1,50,1,50,3,50,
-		701,8,50,1,51,1,51,1,51,5,51,706,8,51,10,51,12,51,709,9,51,1,51,1,51,4,
-		51,713,8,51,11,51,12,51,714,3,51,717,8,51,1,51,1,51,1,51,1,51,3,51,723,
-		8,51,1,51,1,51,5,51,727,8,51,10,51,12,51,730,9,51,1,51,1,51,4,51,734,8,
-		51,11,51,12,51,735,3,51,738,8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,746,
-		8,51,3,51,748,8,51,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,758,8,
-		52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,767,8,52,3,52,769,8,52,1,52,
-		3,52,772,8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,782,8,53,1,
-		53,1,53,3,53,786,8,53,1,53,1,53,5,53,790,8,53,10,53,12,53,793,9,53,1,53,
-		3,53,796,8,53,1,54,1,54,1,54,1,54,1,54,1,54,3,54,804,8,54,1,55,1,55,1,
-		55,1,55,1,55,3,55,811,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,
-		821,8,56,1,56,3,56,824,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,
-		57,3,57,835,8,57,1,57,1,57,1,57,1,57,5,57,841,8,57,10,57,12,57,844,9,57,
-		1,57,3,57,847,8,57,1,57,3,57,850,8,57,1,58,1,58,1,58,1,58,1,58,3,58,857,
-		8,58,1,58,1,58,1,58,1,58,1,58,3,58,864,8,58,1,58,1,58,5,58,868,8,58,10,
-		58,12,58,871,9,58,1,59,3,59,874,8,59,1,59,1,59,3,59,878,8,59,1,60,1,60,
-		1,60,1,60,1,60,3,60,885,8,60,1,60,1,60,1,60,3,60,890,8,60,1,60,1,60,1,
-		60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,902,8,60,3,60,904,8,60,1,61,
-		1,61,3,61,908,8,61,1,61,1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,
-		62,5,62,921,8,62,10,62,12,62,924,9,62,1,63,1,63,1,63,1,63,1,63,1,63,1,
-		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,939,8,63,1,64,1,64,4,64,943,8,64,
-		11,64,12,64,944,1,64,1,64,1,64,3,64,950,8,64,3,64,952,8,64,3,64,954,8,
-		64,1,64,1,64,4,64,958,8,64,11,64,12,64,959,1,64,1,64,5,64,964,8,64,10,
-		64,12,64,967,9,64,1,64,1,64,3,64,971,8,64,1,65,1,65,1,65,1,65,1,65,1,65,
-		3,65,979,8,65,1,65,3,65,982,8,65,1,66,1,66,1,66,1,66,1,66,1,66,3,66,990,
-		8,66,1,67,1,67,3,67,994,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1001,8,67,1,
-		67,1,67,1,67,1,67,1,67,3,67,1008,8,67,1,68,3,68,1011,8,68,1,68,4,68,1014,
-		8,68,11,68,12,68,1015,1,68,1,68,1,68,1,68,4,68,1022,8,68,11,68,12,68,1023,
-		3,68,1026,8,68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1034,8,68,3,68,1036,
-		8,68,3,68,1038,8,68,1,69,1,69,1,69,1,69,1,69,1,69,1,69,3,69,1047,8,69,
-		1,69,1,69,3,69,1051,8,69,1,70,1,70,3,70,1055,8,70,1,70,1,70,5,70,1059,
-		8,70,10,70,12,70,1062,9,70,3,70,1064,8,70,1,71,1,71,1,71,3,71,1069,8,71,
-		1,72,1,72,1,72,1,72,5,72,1075,8,72,10,72,12,72,1078,9,72,1,72,1,72,1,72,
-		1,72,1,72,3,72,1085,8,72,1,73,1,73,4,73,1089,8,73,11,73,12,73,1090,1,73,
-		3,73,1094,8,73,1,74,1,74,1,74,1,74,3,74,1100,8,74,3,74,1102,8,74,1,75,
-		1,75,1,76,1,76,1,77,4,77,1109,8,77,11,77,12,77,1110,1,78,1,78,1,79,1,79,
-		1,80,1,80,5,80,1119,8,80,10,80,12,80,1122,9,80,1,81,1,81,1,81,1,82,1,82,
-		3,82,1129,8,82,1,82,1,82,1,82,1,82,1,82,3,82,1136,8,82,1,83,1,83,5,83,
-		1140,8,83,10,83,12,83,1143,9,83,1,84,1,84,1,84,1,85,1,85,1,85,1,85,1,85,
-		1,85,3,85,1154,8,85,1,86,1,86,1,87,1,87,1,87,1,87,1,87,5,87,1163,8,87,
-		10,87,12,87,1166,9,87,1,87,1,87,3,87,1170,8,87,1,88,1,88,3,88,1174,8,88,
-		1,88,3,88,1177,8,88,1,89,1,89,1,90,1,90,1,90,0,0,91,0,2,4,6,8,10,12,14,
-		16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,
-		64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
-		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
-		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
-		180,0,17,2,0,137,138,140,141,2,0,20,20,67,67,2,0,43,43,119,119,2,0,137,
-		137,140,140,2,0,88,88,131,131,2,0,72,72,128,128,2,0,62,62,91,91,2,0,32,
-		32,41,41,4,0,84,84,92,92,98,98,115,115,2,0,84,84,92,92,2,0,114,114,135,
-		135,2,0,70,70,90,90,1,0,42,43,1,0,118,119,2,0,10,12,14,14,4,0,89,89,136,
-		136,138,139,141,141,22,0,15,18,20,30,32,41,44,55,57,59,61,62,65,69,71,
-		79,81,83,86,88,91,91,93,107,109,113,115,115,118,118,121,122,124,126,128,
-		131,133,133,137,137,140,140,142,142,1305,0,182,1,0,0,0,2,185,1,0,0,0,4,
-		227,1,0,0,0,6,229,1,0,0,0,8,232,1,0,0,0,10,235,1,0,0,0,12,242,1,0,0,0,
-		14,244,1,0,0,0,16,247,1,0,0,0,18,263,1,0,0,0,20,265,1,0,0,0,22,268,1,0,
-		0,0,24,271,1,0,0,0,26,274,1,0,0,0,28,276,1,0,0,0,30,296,1,0,0,0,32,298,
-		1,0,0,0,34,302,1,0,0,0,36,323,1,0,0,0,38,326,1,0,0,0,40,358,1,0,0,0,42,
-		360,1,0,0,0,44,365,1,0,0,0,46,386,1,0,0,0,48,394,1,0,0,0,50,402,1,0,0,
-		0,52,409,1,0,0,0,54,414,1,0,0,0,56,419,1,0,0,0,58,434,1,0,0,0,60,446,1,
-		0,0,0,62,463,1,0,0,0,64,465,1,0,0,0,66,511,1,0,0,0,68,514,1,0,0,0,70,529,
-		1,0,0,0,72,531,1,0,0,0,74,538,1,0,0,0,76,557,1,0,0,0,78,559,1,0,0,0,80,
-		564,1,0,0,0,82,580,1,0,0,0,84,582,1,0,0,0,86,585,1,0,0,0,88,589,1,0,0,
-		0,90,601,1,0,0,0,92,613,1,0,0,0,94,670,1,0,0,0,96,685,1,0,0,0,98,692,1,
-		0,0,0,100,700,1,0,0,0,102,702,1,0,0,0,104,749,1,0,0,0,106,773,1,0,0,0,
-		108,803,1,0,0,0,110,805,1,0,0,0,112,812,1,0,0,0,114,825,1,0,0,0,116,856,
-		1,0,0,0,118,877,1,0,0,0,120,903,1,0,0,0,122,907,1,0,0,0,124,912,1,0,0,
-		0,126,938,1,0,0,0,128,940,1,0,0,0,130,981,1,0,0,0,132,989,1,0,0,0,134,
-		1007,1,0,0,0,136,1010,1,0,0,0,138,1039,1,0,0,0,140,1052,1,0,0,0,142,1065,
-		1,0,0,0,144,1070,1,0,0,0,146,1086,1,0,0,0,148,1101,1,0,0,0,150,1103,1,
-		0,0,0,152,1105,1,0,0,0,154,1108,1,0,0,0,156,1112,1,0,0,0,158,1114,1,0,
-		0,0,160,1116,1,0,0,0,162,1123,1,0,0,0,164,1135,1,0,0,0,166,1137,1,0,0,
-		0,168,1144,1,0,0,0,170,1153,1,0,0,0,172,1155,1,0,0,0,174,1157,1,0,0,0,
-		176,1176,1,0,0,0,178,1178,1,0,0,0,180,1180,1,0,0,0,182,183,3,4,2,0,183,
-		184,5,0,0,1,184,1,1,0,0,0,185,186,3,144,72,0,186,187,5,0,0,1,187,3,1,0,
-		0,0,188,228,3,6,3,0,189,228,3,8,4,0,190,228,3,10,5,0,191,228,3,14,7,0,
-		192,228,3,16,8,0,193,228,3,20,10,0,194,228,3,22,11,0,195,228,3,24,12,0,
-		196,228,3,26,13,0,197,228,3,28,14,0,198,228,3,32,16,0,199,228,3,34,17,
-		0,200,228,3,38,19,0,201,228,3,42,21,0,202,228,3,44,22,0,203,228,3,64,32,
-		0,204,228,3,72,36,0,205,228,3,74,37,0,206,228,3,76,38,0,207,228,3,78,39,
-		0,208,228,3,80,40,0,209,228,3,84,42,0,210,228,3,86,43,0,211,228,3,88,44,
-		0,212,228,3,90,45,0,213,228,3,104,52,0,214,228,3,106,53,0,215,228,3,110,
-		55,0,216,228,3,112,56,0,217,228,3,114,57,0,218,228,3,128,64,0,219,228,
-		3,138,69,0,220,228,3,46,23,0,221,228,3,48,24,0,222,228,3,50,25,0,223,228,
-		3,52,26,0,224,228,3,56,28,0,225,228,3,58,29,0,226,228,3,54,27,0,227,188,
-		1,0,0,0,227,189,1,0,0,0,227,190,1,0,0,0,227,191,1,0,0,0,227,192,1,0,0,
-		0,227,193,1,0,0,0,227,194,1,0,0,0,227,195,1,0,0,0,227,196,1,0,0,0,227,
-		197,1,0,0,0,227,198,1,0,0,0,227,199,1,0,0,0,227,200,1,0,0,0,227,201,1,
-		0,0,0,227,202,1,0,0,0,227,203,1,0,0,0,227,204,1,0,0,0,227,205,1,0,0,0,
-		227,206,1,0,0,0,227,207,1,0,0,0,227,208,1,0,0,0,227,209,1,0,0,0,227,210,
-		1,0,0,0,227,211,1,0,0,0,227,212,1,0,0,0,227,213,1,0,0,0,227,214,1,0,0,
-		0,227,215,1,0,0,0,227,216,1,0,0,0,227,217,1,0,0,0,227,218,1,0,0,0,227,
-		219,1,0,0,0,227,220,1,0,0,0,227,221,1,0,0,0,227,222,1,0,0,0,227,223,1,
-		0,0,0,227,224,1,0,0,0,227,225,1,0,0,0,227,226,1,0,0,0,228,5,1,0,0,0,229,
-		230,5,36,0,0,230,231,3,176,88,0,231,7,1,0,0,0,232,233,5,38,0,0,233,234,
-		5,147,0,0,234,9,1,0,0,0,235,236,5,52,0,0,236,237,3,12,6,0,237,11,1,0,0,
-		0,238,243,5,143,0,0,239,243,5,146,0,0,240,243,5,147,0,0,241,243,3,180,
-		90,0,242,238,1,0,0,0,242,239,1,0,0,0,242,240,1,0,0,0,242,241,1,0,0,0,243,
-		13,1,0,0,0,244,245,5,50,0,0,245,246,3,180,90,0,246,15,1,0,0,0,247,248,
-		5,46,0,0,248,253,3,18,9,0,249,250,5,4,0,0,250,252,3,18,9,0,251,249,1,0,
-		0,0,252,255,1,0,0,0,253,251,1,0,0,0,253,254,1,0,0,0,254,17,1,0,0,0,255,
-		253,1,0,0,0,256,264,3,180,90,0,257,264,5,147,0,0,258,261,5,143,0,0,259,
-		262,3,180,90,0,260,262,5,14,0,0,261,259,1,0,0,0,261,260,1,0,0,0,261,262,
-		1,0,0,0,262,264,1,0,0,0,263,256,1,0,0,0,263,257,1,0,0,0,263,258,1,0,0,
-		0,264,19,1,0,0,0,265,266,5,47,0,0,266,267,5,147,0,0,267,21,1,0,0,0,268,
-		269,5,37,0,0,269,270,5,147,0,0,270,23,1,0,0,0,271,272,5,53,0,0,272,273,
-		3,180,90,0,273,25,1,0,0,0,274,275,5,3,0,0,275,27,1,0,0,0,276,277,5,55,
-		0,0,277,279,3,180,90,0,278,280,5,147,0,0,279,278,1,0,0,0,279,280,1,0,0,
-		0,280,285,1,0,0,0,281,282,5,4,0,0,282,284,3,30,15,0,283,281,1,0,0,0,284,
-		287,1,0,0,0,285,283,1,0,0,0,285,286,1,0,0,0,286,29,1,0,0,0,287,285,1,0,
-		0,0,288,289,5,130,0,0,289,297,3,176,88,0,290,294,3,176,88,0,291,295,7,
-		0,0,0,292,293,5,13,0,0,293,295,5,82,0,0,294,291,1,0,0,0,294,292,1,0,0,
-		0,295,297,1,0,0,0,296,288,1,0,0,0,296,290,1,0,0,0,297,31,1,0,0,0,298,299,
-		5,30,0,0,299,300,3,176,88,0,300,301,5,139,0,0,301,33,1,0,0,0,302,303,5,
-		29,0,0,303,304,3,154,77,0,304,305,5,6,0,0,305,306,3,176,88,0,306,321,3,
-		158,79,0,307,308,5,60,0,0,308,309,3,176,88,0,309,310,3,156,78,0,310,311,
-		5,123,0,0,311,312,3,36,18,0,312,322,1,0,0,0,313,314,5,123,0,0,314,315,
-		3,36,18,0,315,316,5,4,0,0,316,317,3,176,88,0,317,318,3,156,78,0,318,319,
-		5,123,0,0,319,320,3,36,18,0,320,322,1,0,0,0,321,307,1,0,0,0,321,313,1,
-		0,0,0,322,35,1,0,0,0,323,324,3,176,88,0,324,325,3,178,89,0,325,37,1,0,
-		0,0,326,327,5,51,0,0,327,331,3,154,77,0,328,329,5,4,0,0,329,330,5,98,0,
-		0,330,332,5,42,0,0,331,328,1,0,0,0,331,332,1,0,0,0,332,333,1,0,0,0,333,
-		334,5,6,0,0,334,335,5,67,0,0,335,340,3,176,88,0,336,341,5,69,0,0,337,338,
-		5,71,0,0,338,339,5,99,0,0,339,341,5,22,0,0,340,336,1,0,0,0,340,337,1,0,
-		0,0,340,341,1,0,0,0,341,346,1,0,0,0,342,343,5,4,0,0,343,345,3,40,20,0,
-		344,342,1,0,0,0,345,348,1,0,0,0,346,344,1,0,0,0,346,347,1,0,0,0,347,39,
-		1,0,0,0,348,346,1,0,0,0,349,350,5,84,0,0,350,351,5,118,0,0,351,352,5,89,
-		0,0,352,353,5,145,0,0,353,359,7,1,0,0,354,355,5,99,0,0,355,356,5,89,0,
-		0,356,357,5,120,0,0,357,359,5,86,0,0,358,349,1,0,0,0,358,354,1,0,0,0,359,
-		41,1,0,0,0,360,361,5,35,0,0,361,362,3,180,90,0,362,363,5,91,0,0,363,364,
-		3,160,80,0,364,43,1,0,0,0,365,366,5,22,0,0,366,367,3,180,90,0,367,377,
-		5,91,0,0,368,369,7,2,0,0,369,370,5,85,0,0,370,378,3,160,80,0,371,375,3,
-		160,80,0,372,373,7,2,0,0,373,374,5,85,0,0,374,376,3,160,80,0,375,372,1,
-		0,0,0,375,376,1,0,0,0,376,378,1,0,0,0,377,368,1,0,0,0,377,371,1,0,0,0,
-		378,383,1,0,0,0,379,380,5,4,0,0,380,382,3,62,31,0,381,379,1,0,0,0,382,
-		385,1,0,0,0,383,381,1,0,0,0,383,384,1,0,0,0,384,45,1,0,0,0,385,383,1,0,
-		0,0,386,392,5,21,0,0,387,388,5,134,0,0,388,389,5,125,0,0,389,393,7,1,0,
-		0,390,391,5,132,0,0,391,393,5,68,0,0,392,387,1,0,0,0,392,390,1,0,0,0,393,
-		47,1,0,0,0,394,400,5,18,0,0,395,396,3,180,90,0,396,397,5,4,0,0,397,398,
-		3,178,89,0,398,401,1,0,0,0,399,401,5,147,0,0,400,395,1,0,0,0,400,399,1,
-		0,0,0,401,49,1,0,0,0,402,403,5,24,0,0,403,404,3,180,90,0,404,405,5,91,
-		0,0,405,407,3,160,80,0,406,408,5,93,0,0,407,406,1,0,0,0,407,408,1,0,0,
-		0,408,51,1,0,0,0,409,410,5,27,0,0,410,411,3,180,90,0,411,412,5,91,0,0,
-		412,413,3,140,70,0,413,53,1,0,0,0,414,415,5,15,0,0,415,416,3,180,90,0,
-		416,417,5,6,0,0,417,418,5,147,0,0,418,55,1,0,0,0,419,420,5,49,0,0,420,
-		421,3,154,77,0,421,422,5,6,0,0,422,423,3,176,88,0,423,424,3,158,79,0,424,
-		425,5,60,0,0,425,426,3,176,88,0,426,427,3,156,78,0,427,428,5,129,0,0,428,
-		429,3,176,88,0,429,432,7,3,0,0,430,431,5,4,0,0,431,433,3,180,90,0,432,
-		430,1,0,0,0,432,433,1,0,0,0,433,57,1,0,0,0,434,435,5,33,0,0,435,436,3,
-		18,9,0,436,437,5,6,0,0,437,438,3,180,90,0,438,443,3,60,30,0,439,440,5,
-		4,0,0,440,442,3,60,30,0,441,439,1,0,0,0,442,445,1,0,0,0,443,441,1,0,0,
-		0,443,444,1,0,0,0,444,59,1,0,0,0,445,443,1,0,0,0,446,447,3,176,88,0,447,
-		448,3,178,89,0,448,449,7,4,0,0,449,61,1,0,0,0,450,464,5,100,0,0,451,464,
-		5,79,0,0,452,453,5,97,0,0,453,454,5,101,0,0,454,457,3,170,85,0,455,456,
-		5,10,0,0,456,458,3,170,85,0,457,455,1,0,0,0,457,458,1,0,0,0,458,464,1,
-		0,0,0,459,460,5,113,0,0,460,464,7,5,0,0,461,462,5,133,0,0,462,464,3,160,
-		80,0,463,450,1,0,0,0,463,451,1,0,0,0,463,452,1,0,0,0,463,459,1,0,0,0,463,
-		461,1,0,0,0,464,63,1,0,0,0,465,466,5,39,0,0,466,468,3,180,90,0,467,469,
-		3,66,33,0,468,467,1,0,0,0,468,469,1,0,0,0,469,471,1,0,0,0,470,472,3,144,
-		72,0,471,470,1,0,0,0,471,472,1,0,0,0,472,65,1,0,0,0,473,474,5,28,0,0,474,
-		475,3,180,90,0,475,476,5,6,0,0,476,481,3,166,83,0,477,478,3,158,79,0,478,
-		479,5,64,0,0,479,480,3,148,74,0,480,482,1,0,0,0,481,477,1,0,0,0,481,482,
-		1,0,0,0,482,512,1,0,0,0,483,484,5,91,0,0,484,485,3,180,90,0,485,489,5,
-		95,0,0,486,487,5,4,0,0,487,488,5,124,0,0,488,490,5,107,0,0,489,486,1,0,
-		0,0,489,490,1,0,0,0,490,512,1,0,0,0,491,492,5,109,0,0,492,493,5,128,0,
-		0,493,494,5,59,0,0,494,499,3,68,34,0,495,496,5,60,0,0,496,498,3,68,34,
-		0,497,495,1,0,0,0,498,501,1,0,0,0,499,497,1,0,0,0,499,500,1,0,0,0,500,
-		502,1,0,0,0,501,499,1,0,0,0,502,503,5,6,0,0,503,508,3,136,68,0,504,505,
-		5,4,0,0,505,507,3,136,68,0,506,504,1,0,0,0,507,510,1,0,0,0,508,506,1,0,
-		0,0,508,509,1,0,0,0,509,512,1,0,0,0,510,508,1,0,0,0,511,473,1,0,0,0,511,
-		483,1,0,0,0,511,491,1,0,0,0,512,67,1,0,0,0,513,515,3,132,66,0,514,513,
-		1,0,0,0,515,516,1,0,0,0,516,514,1,0,0,0,516,517,1,0,0,0,517,522,1,0,0,
-		0,518,519,5,4,0,0,519,521,3,70,35,0,520,518,1,0,0,0,521,524,1,0,0,0,522,
-		520,1,0,0,0,522,523,1,0,0,0,523,69,1,0,0,0,524,522,1,0,0,0,525,530,3,134,
-		67,0,526,527,3,150,75,0,527,528,5,83,0,0,528,530,1,0,0,0,529,525,1,0,0,
-		0,529,526,1,0,0,0,530,71,1,0,0,0,531,532,5,17,0,0,532,533,5,132,0,0,533,
-		534,3,166,83,0,534,536,3,158,79,0,535,537,3,144,72,0,536,535,1,0,0,0,536,
-		537,1,0,0,0,537,73,1,0,0,0,538,539,5,20,0,0,539,541,3,166,83,0,540,542,
-		3,144,72,0,541,540,1,0,0,0,541,542,1,0,0,0,542,75,1,0,0,0,543,544,5,28,
-		0,0,544,545,5,87,0,0,545,546,3,148,74,0,546,547,7,6,0,0,547,548,3,180,
-		90,0,548,558,1,0,0,0,549,550,5,19,0,0,550,554,5,76,0,0,551,552,7,7,0,0,
-		552,554,5,75,0,0,553,549,1,0,0,0,553,551,1,0,0,0,554,555,1,0,0,0,555,556,
-		7,6,0,0,556,558,3,180,90,0,557,543,1,0,0,0,557,553,1,0,0,0,558,77,1,0,
-		0,0,559,560,5,34,0,0,560,561,5,98,0,0,561,562,5,42,0,0,562,563,3,180,90,
-		0,563,79,1,0,0,0,564,565,5,23,0,0,565,566,5,6,0,0,566,571,3,82,41,0,567,
-		568,5,4,0,0,568,570,3,82,41,0,569,567,1,0,0,0,570,573,1,0,0,0,571,569,
-		1,0,0,0,571,572,1,0,0,0,572,81,1,0,0,0,573,571,1,0,0,0,574,575,5,116,0,
-		0,575,581,3,166,83,0,576,577,3,166,83,0,577,578,5,85,0,0,578,579,3,180,
-		90,0,579,581,1,0,0,0,580,574,1,0,0,0,580,576,1,0,0,0,581,83,1,0,0,0,582,
-		583,5,26,0,0,583,584,5,102,0,0,584,85,1,0,0,0,585,586,5,54,0,0,586,587,
-		5,89,0,0,587,588,5,78,0,0,588,87,1,0,0,0,589,591,5,42,0,0,590,592,3,166,
-		83,0,591,590,1,0,0,0,591,592,1,0,0,0,592,594,1,0,0,0,593,595,3,150,75,
-		0,594,593,1,0,0,0,594,595,1,0,0,0,595,596,1,0,0,0,596,597,5,6,0,0,597,
-		599,3,92,46,0,598,600,3,144,72,0,599,598,1,0,0,0,599,600,1,0,0,0,600,89,
-		1,0,0,0,601,602,5,43,0,0,602,603,3,166,83,0,603,604,5,123,0,0,604,606,
-		3,166,83,0,605,607,3,150,75,0,606,605,1,0,0,0,606,607,1,0,0,0,607,608,
-		1,0,0,0,608,609,5,6,0,0,609,611,3,92,46,0,610,612,3,144,72,0,611,610,1,
-		0,0,0,611,612,1,0,0,0,612,91,1,0,0,0,613,618,3,94,47,0,614,615,5,4,0,0,
-		615,617,3,94,47,0,616,614,1,0,0,0,617,620,1,0,0,0,618,616,1,0,0,0,618,
-		619,1,0,0,0,619,93,1,0,0,0,620,618,1,0,0,0,621,622,5,7,0,0,622,623,3,92,
-		46,0,623,628,5,8,0,0,624,625,3,166,83,0,625,626,5,122,0,0,626,629,1,0,
-		0,0,627,629,3,100,50,0,628,624,1,0,0,0,628,627,1,0,0,0,628,629,1,0,0,0,
-		629,631,1,0,0,0,630,632,3,102,51,0,631,630,1,0,0,0,631,632,1,0,0,0,632,
-		671,1,0,0,0,633,635,5,116,0,0,634,636,3,166,83,0,635,634,1,0,0,0,635,636,
-		1,0,0,0,636,671,1,0,0,0,637,638,5,117,0,0,638,639,5,107,0,0,639,671,3,
-		166,83,0,640,644,5,31,0,0,641,642,5,120,0,0,642,645,5,112,0,0,643,645,
-		3,166,83,0,644,641,1,0,0,0,644,643,1,0,0,0,645,671,1,0,0,0,646,648,3,174,
-		87,0,647,646,1,0,0,0,647,648,1,0,0,0,648,665,1,0,0,0,649,651,3,180,90,
-		0,650,649,1,0,0,0,651,652,1,0,0,0,652,650,1,0,0,0,652,653,1,0,0,0,653,
-		659,1,0,0,0,654,656,3,152,76,0,655,657,3,98,49,0,656,655,1,0,0,0,656,657,
-		1,0,0,0,657,660,1,0,0,0,658,660,3,96,48,0,659,654,1,0,0,0,659,658,1,0,
-		0,0,659,660,1,0,0,0,660,666,1,0,0,0,661,663,3,152,76,0,662,664,3,98,49,
-		0,663,662,1,0,0,0,663,664,1,0,0,0,664,666,1,0,0,0,665,650,1,0,0,0,665,
-		661,1,0,0,0,666,668,1,0,0,0,667,669,3,102,51,0,668,667,1,0,0,0,668,669,
-		1,0,0,0,669,671,1,0,0,0,670,621,1,0,0,0,670,633,1,0,0,0,670,637,1,0,0,
-		0,670,640,1,0,0,0,670,647,1,0,0,0,671,95,1,0,0,0,672,674,3,168,84,0,673,
-		672,1,0,0,0,674,675,1,0,0,0,675,673,1,0,0,0,675,676,1,0,0,0,676,686,1,
-		0,0,0,677,681,3,174,87,0,678,680,3,168,84,0,679,678,1,0,0,0,680,683,1,
-		0,0,0,681,679,1,0,0,0,681,682,1,0,0,0,682,686,1,0,0,0,683,681,1,0,0,0,
-		684,686,3,100,50,0,685,673,1,0,0,0,685,677,1,0,0,0,685,684,1,0,0,0,686,
-		97,1,0,0,0,687,689,3,166,83,0,688,690,5,80,0,0,689,688,1,0,0,0,689,690,
-		1,0,0,0,690,693,1,0,0,0,691,693,3,100,50,0,692,687,1,0,0,0,692,691,1,0,
-		0,0,693,99,1,0,0,0,694,701,5,56,0,0,695,701,5,63,0,0,696,697,5,127,0,0,
-		697,698,3,166,83,0,698,699,5,111,0,0,699,701,1,0,0,0,700,694,1,0,0,0,700,
-		695,1,0,0,0,700,696,1,0,0,0,701,101,1,0,0,0,702,747,5,89,0,0,703,707,7,
-		8,0,0,704,706,3,180,90,0,705,704,1,0,0,0,706,709,1,0,0,0,707,705,1,0,0,
-		0,707,708,1,0,0,0,708,716,1,0,0,0,709,707,1,0,0,0,710,712,5,60,0,0,711,
-		713,3,180,90,0,712,711,1,0,0,0,713,714,1,0,0,0,714,712,1,0,0,0,714,715,
-		1,0,0,0,715,717,1,0,0,0,716,710,1,0,0,0,716,717,1,0,0,0,717,722,1,0,0,
-		0,718,719,5,127,0,0,719,720,3,166,83,0,720,721,5,111,0,0,721,723,1,0,0,
-		0,722,718,1,0,0,0,722,723,1,0,0,0,723,748,1,0,0,0,724,728,5,73,0,0,725,
-		727,3,180,90,0,726,725,1,0,0,0,727,730,1,0,0,0,728,726,1,0,0,0,728,729,
-		1,0,0,0,729,737,1,0,0,0,730,728,1,0,0,0,731,733,5,60,0,0,732,734,3,180,
-		90,0,733,732,1,0,0,0,734,735,1,0,0,0,735,733,1,0,0,0,735,736,1,0,0,0,736,
-		738,1,0,0,0,737,731,1,0,0,0,737,738,1,0,0,0,738,745,1,0,0,0,739,746,5,
-		56,0,0,740,746,5,63,0,0,741,742,5,127,0,0,742,743,3,166,83,0,743,744,5,
-		111,0,0,744,746,1,0,0,0,745,739,1,0,0,0,745,740,1,0,0,0,745,741,1,0,0,
-		0,745,746,1,0,0,0,746,748,1,0,0,0,747,703,1,0,0,0,747,724,1,0,0,0,748,
-		103,1,0,0,0,749,757,5,40,0,0,750,751,5,43,0,0,751,752,3,166,83,0,752,753,
-		5,123,0,0,753,754,3,166,83,0,754,758,1,0,0,0,755,756,5,42,0,0,756,758,
-		3,166,83,0,757,750,1,0,0,0,757,755,1,0,0,0,758,759,1,0,0,0,759,760,5,4,
-		0,0,760,768,3,166,83,0,761,762,5,96,0,0,762,769,5,122,0,0,763,766,5,122,
-		0,0,764,765,5,89,0,0,765,767,5,58,0,0,766,764,1,0,0,0,766,767,1,0,0,0,
-		767,769,1,0,0,0,768,761,1,0,0,0,768,763,1,0,0,0,769,771,1,0,0,0,770,772,
-		3,144,72,0,771,770,1,0,0,0,771,772,1,0,0,0,772,105,1,0,0,0,773,781,5,48,
-		0,0,774,775,5,123,0,0,775,782,3,160,80,0,776,777,5,85,0,0,777,782,3,160,
-		80,0,778,779,3,166,83,0,779,780,3,156,78,0,780,782,1,0,0,0,781,774,1,0,
-		0,0,781,776,1,0,0,0,781,778,1,0,0,0,782,785,1,0,0,0,783,784,5,28,0,0,784,
-		786,3,180,90,0,785,783,1,0,0,0,785,786,1,0,0,0,786,791,1,0,0,0,787,788,
-		5,4,0,0,788,790,3,108,54,0,789,787,1,0,0,0,790,793,1,0,0,0,791,789,1,0,
-		0,0,791,792,1,0,0,0,792,795,1,0,0,0,793,791,1,0,0,0,794,796,3,144,72,0,
-		795,794,1,0,0,0,795,796,1,0,0,0,796,107,1,0,0,0,797,798,5,79,0,0,798,804,
-		3,156,78,0,799,800,5,100,0,0,800,804,3,156,78,0,801,802,5,77,0,0,802,804,
-		3,150,75,0,803,797,1,0,0,0,803,799,1,0,0,0,803,801,1,0,0,0,804,109,1,0,
-		0,0,805,806,5,31,0,0,806,807,3,166,83,0,807,808,5,64,0,0,808,810,3,148,
-		74,0,809,811,3,144,72,0,810,809,1,0,0,0,810,811,1,0,0,0,811,111,1,0,0,
-		0,812,813,5,16,0,0,813,814,3,166,83,0,814,815,5,64,0,0,815,820,3,148,74,
-		0,816,817,5,4,0,0,817,818,5,104,0,0,818,819,5,42,0,0,819,821,5,61,0,0,
-		820,816,1,0,0,0,820,821,1,0,0,0,821,823,1,0,0,0,822,824,3,144,72,0,823,
-		822,1,0,0,0,823,824,1,0,0,0,824,113,1,0,0,0,825,834,5,45,0,0,826,827,5,
-		43,0,0,827,828,3,166,83,0,828,829,5,123,0,0,829,830,3,166,83,0,830,835,
-		1,0,0,0,831,832,3,166,83,0,832,833,3,156,78,0,833,835,1,0,0,0,834,826,
-		1,0,0,0,834,831,1,0,0,0,835,846,1,0,0,0,836,837,5,6,0,0,837,842,3,116,
-		58,0,838,839,5,5,0,0,839,841,3,116,58,0,840,838,1,0,0,0,841,844,1,0,0,
-		0,842,840,1,0,0,0,842,843,1,0,0,0,843,847,1,0,0,0,844,842,1,0,0,0,845,
-		847,3,124,62,0,846,836,1,0,0,0,846,845,1,0,0,0,847,849,1,0,0,0,848,850,
-		3,144,72,0,849,848,1,0,0,0,849,850,1,0,0,0,850,115,1,0,0,0,851,852,5,57,
-		0,0,852,853,3,166,83,0,853,854,3,156,78,0,854,855,5,4,0,0,855,857,1,0,
-		0,0,856,851,1,0,0,0,856,857,1,0,0,0,857,858,1,0,0,0,858,859,3,152,76,0,
-		859,860,3,166,83,0,860,861,5,64,0,0,861,863,3,148,74,0,862,864,3,120,60,
-		0,863,862,1,0,0,0,863,864,1,0,0,0,864,869,1,0,0,0,865,866,5,4,0,0,866,
-		868,3,118,59,0,867,865,1,0,0,0,868,871,1,0,0,0,869,867,1,0,0,0,869,870,
-		1,0,0,0,870,117,1,0,0,0,871,869,1,0,0,0,872,874,5,121,0,0,873,872,1,0,
-		0,0,873,874,1,0,0,0,874,875,1,0,0,0,875,878,3,120,60,0,876,878,3,122,61,
-		0,877,873,1,0,0,0,877,876,1,0,0,0,878,119,1,0,0,0,879,884,5,81,0,0,880,
-		885,5,42,0,0,881,882,3,166,83,0,882,883,3,156,78,0,883,885,1,0,0,0,884,
-		880,1,0,0,0,884,881,1,0,0,0,885,889,1,0,0,0,886,887,3,166,83,0,887,888,
-		5,122,0,0,888,890,1,0,0,0,889,886,1,0,0,0,889,890,1,0,0,0,890,904,1,0,
-		0,0,891,892,5,66,0,0,892,893,5,126,0,0,893,894,5,81,0,0,894,895,3,166,
-		83,0,895,896,5,60,0,0,896,897,3,166,83,0,897,901,3,156,78,0,898,899,3,
-		166,83,0,899,900,5,122,0,0,900,902,1,0,0,0,901,898,1,0,0,0,901,902,1,0,
-		0,0,902,904,1,0,0,0,903,879,1,0,0,0,903,891,1,0,0,0,904,121,1,0,0,0,905,
-		908,5,142,0,0,906,908,3,174,87,0,907,905,1,0,0,0,907,906,1,0,0,0,908,909,
-		1,0,0,0,909,910,3,158,79,0,910,911,5,89,0,0,911,123,1,0,0,0,912,913,5,
-		80,0,0,913,914,5,123,0,0,914,915,3,166,83,0,915,916,5,4,0,0,916,917,5,
-		64,0,0,917,922,3,148,74,0,918,919,5,4,0,0,919,921,3,126,63,0,920,918,1,
-		0,0,0,921,924,1,0,0,0,922,920,1,0,0,0,922,923,1,0,0,0,923,125,1,0,0,0,
-		924,922,1,0,0,0,925,926,5,103,0,0,926,927,5,114,0,0,927,939,3,156,78,0,
-		928,929,5,94,0,0,929,939,5,84,0,0,930,931,5,66,0,0,931,939,5,126,0,0,932,
-		933,7,9,0,0,933,934,3,166,83,0,934,935,3,156,78,0,935,936,5,110,0,0,936,
-		939,1,0,0,0,937,939,3,122,61,0,938,925,1,0,0,0,938,928,1,0,0,0,938,930,
-		1,0,0,0,938,932,1,0,0,0,938,937,1,0,0,0,939,127,1,0,0,0,940,942,5,44,0,
-		0,941,943,3,132,66,0,942,941,1,0,0,0,943,944,1,0,0,0,944,942,1,0,0,0,944,
-		945,1,0,0,0,945,953,1,0,0,0,946,951,5,4,0,0,947,949,3,134,67,0,948,950,
-		5,4,0,0,949,948,1,0,0,0,949,950,1,0,0,0,950,952,1,0,0,0,951,947,1,0,0,
-		0,951,952,1,0,0,0,952,954,1,0,0,0,953,946,1,0,0,0,953,954,1,0,0,0,954,
-		955,1,0,0,0,955,957,5,132,0,0,956,958,3,132,66,0,957,956,1,0,0,0,958,959,
-		1,0,0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,965,1,0,0,0,961,962,5,4,0,
-		0,962,964,3,130,65,0,963,961,1,0,0,0,964,967,1,0,0,0,965,963,1,0,0,0,965,
-		966,1,0,0,0,966,970,1,0,0,0,967,965,1,0,0,0,968,969,5,6,0,0,969,971,3,
-		136,68,0,970,968,1,0,0,0,970,971,1,0,0,0,971,129,1,0,0,0,972,982,3,134,
-		67,0,973,982,5,74,0,0,974,978,5,89,0,0,975,976,5,120,0,0,976,979,5,115,
-		0,0,977,979,5,105,0,0,978,975,1,0,0,0,978,977,1,0,0,0,979,980,1,0,0,0,
-		980,982,5,106,0,0,981,972,1,0,0,0,981,973,1,0,0,0,981,974,1,0,0,0,982,
-		131,1,0,0,0,983,990,3,180,90,0,984,990,5,84,0,0,985,990,5,92,0,0,986,990,
-		5,42,0,0,987,990,5,43,0,0,988,990,5,119,0,0,989,983,1,0,0,0,989,984,1,
-		0,0,0,989,985,1,0,0,0,989,986,1,0,0,0,989,987,1,0,0,0,989,988,1,0,0,0,
-		990,133,1,0,0,0,991,992,5,58,0,0,992,994,5,65,0,0,993,991,1,0,0,0,993,
-		994,1,0,0,0,994,995,1,0,0,0,995,1000,7,9,0,0,996,1001,5,42,0,0,997,998,
-		3,166,83,0,998,999,3,156,78,0,999,1001,1,0,0,0,1000,996,1,0,0,0,1000,997,
-		1,0,0,0,1001,1008,1,0,0,0,1002,1003,5,43,0,0,1003,1004,3,166,83,0,1004,
-		1005,5,123,0,0,1005,1006,3,166,83,0,1006,1008,1,0,0,0,1007,993,1,0,0,0,
-		1007,1002,1,0,0,0,1008,135,1,0,0,0,1009,1011,3,174,87,0,1010,1009,1,0,
-		0,0,1010,1011,1,0,0,0,1011,1013,1,0,0,0,1012,1014,3,180,90,0,1013,1012,
-		1,0,0,0,1014,1015,1,0,0,0,1015,1013,1,0,0,0,1015,1016,1,0,0,0,1016,1037,
-		1,0,0,0,1017,1018,5,89,0,0,1018,1025,5,73,0,0,1019,1026,5,42,0,0,1020,
-		1022,3,180,90,0,1021,1020,1,0,0,0,1022,1023,1,0,0,0,1023,1021,1,0,0,0,
-		1023,1024,1,0,0,0,1024,1026,1,0,0,0,1025,1019,1,0,0,0,1025,1021,1,0,0,
-		0,1026,1038,1,0,0,0,1027,1035,5,108,0,0,1028,1036,5,42,0,0,1029,1033,3,
-		166,83,0,1030,1034,3,156,78,0,1031,1034,5,119,0,0,1032,1034,3,180,90,0,
-		1033,1030,1,0,0,0,1033,1031,1,0,0,0,1033,1032,1,0,0,0,1034,1036,1,0,0,
-		0,1035,1028,1,0,0,0,1035,1029,1,0,0,0,1036,1038,1,0,0,0,1037,1017,1,0,
-		0,0,1037,1027,1,0,0,0,1037,1038,1,0,0,0,1038,137,1,0,0,0,1039,1040,5,25,
-		0,0,1040,1050,3,140,70,0,1041,1042,5,35,0,0,1042,1046,3,160,80,0,1043,
-		1044,5,4,0,0,1044,1045,5,133,0,0,1045,1047,3,160,80,0,1046,1043,1,0,0,
-		0,1046,1047,1,0,0,0,1047,1051,1,0,0,0,1048,1049,7,6,0,0,1049,1051,3,140,
-		70,0,1050,1041,1,0,0,0,1050,1048,1,0,0,0,1051,139,1,0,0,0,1052,1063,3,
-		160,80,0,1053,1055,5,142,0,0,1054,1053,1,0,0,0,1054,1055,1,0,0,0,1055,
-		1056,1,0,0,0,1056,1060,7,2,0,0,1057,1059,3,142,71,0,1058,1057,1,0,0,0,
-		1059,1062,1,0,0,0,1060,1058,1,0,0,0,1060,1061,1,0,0,0,1061,1064,1,0,0,
-		0,1062,1060,1,0,0,0,1063,1054,1,0,0,0,1063,1064,1,0,0,0,1064,141,1,0,0,
-		0,1065,1066,3,172,86,0,1066,1068,3,170,85,0,1067,1069,7,2,0,0,1068,1067,
-		1,0,0,0,1068,1069,1,0,0,0,1069,143,1,0,0,0,1070,1071,5,9,0,0,1071,1076,
-		3,146,73,0,1072,1073,5,4,0,0,1073,1075,3,146,73,0,1074,1072,1,0,0,0,1075,
-		1078,1,0,0,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1084,1,0,0,0,1078,
-		1076,1,0,0,0,1079,1080,5,134,0,0,1080,1081,5,125,0,0,1081,1085,7,1,0,0,
-		1082,1083,5,132,0,0,1083,1085,5,68,0,0,1084,1079,1,0,0,0,1084,1082,1,0,
-		0,0,1084,1085,1,0,0,0,1085,145,1,0,0,0,1086,1093,3,166,83,0,1087,1089,
-		3,180,90,0,1088,1087,1,0,0,0,1089,1090,1,0,0,0,1090,1088,1,0,0,0,1090,
-		1091,1,0,0,0,1091,1094,1,0,0,0,1092,1094,5,119,0,0,1093,1088,1,0,0,0,1093,
-		1092,1,0,0,0,1093,1094,1,0,0,0,1094,147,1,0,0,0,1095,1096,5,19,0,0,1096,
-		1102,5,76,0,0,1097,1099,3,180,90,0,1098,1100,5,75,0,0,1099,1098,1,0,0,
-		0,1099,1100,1,0,0,0,1100,1102,1,0,0,0,1101,1095,1,0,0,0,1101,1097,1,0,
-		0,0,1102,149,1,0,0,0,1103,1104,7,10,0,0,1104,151,1,0,0,0,1105,1106,7,11,
-		0,0,1106,153,1,0,0,0,1107,1109,3,180,90,0,1108,1107,1,0,0,0,1109,1110,
-		1,0,0,0,1110,1108,1,0,0,0,1110,1111,1,0,0,0,1111,155,1,0,0,0,1112,1113,
-		7,12,0,0,1113,157,1,0,0,0,1114,1115,7,13,0,0,1115,159,1,0,0,0,1116,1120,
-		3,164,82,0,1117,1119,3,162,81,0,1118,1117,1,0,0,0,1119,1122,1,0,0,0,1120,
-		1118,1,0,0,0,1120,1121,1,0,0,0,1121,161,1,0,0,0,1122,1120,1,0,0,0,1123,
-		1124,3,172,86,0,1124,1125,3,164,82,0,1125,163,1,0,0,0,1126,1128,3,174,
-		87,0,1127,1129,3,178,89,0,1128,1127,1,0,0,0,1128,1129,1,0,0,0,1129,1136,
-		1,0,0,0,1130,1136,3,180,90,0,1131,1132,5,7,0,0,1132,1133,3,160,80,0,1133,
-		1134,5,8,0,0,1134,1136,1,0,0,0,1135,1126,1,0,0,0,1135,1130,1,0,0,0,1135,
-		1131,1,0,0,0,1136,165,1,0,0,0,1137,1141,3,170,85,0,1138,1140,3,168,84,
-		0,1139,1138,1,0,0,0,1140,1143,1,0,0,0,1141,1139,1,0,0,0,1141,1142,1,0,
-		0,0,1142,167,1,0,0,0,1143,1141,1,0,0,0,1144,1145,3,172,86,0,1145,1146,
-		3,170,85,0,1146,169,1,0,0,0,1147,1154,3,174,87,0,1148,1154,3,180,90,0,
-		1149,1150,5,7,0,0,1150,1151,3,166,83,0,1151,1152,5,8,0,0,1152,1154,1,0,
-		0,0,1153,1147,1,0,0,0,1153,1148,1,0,0,0,1153,1149,1,0,0,0,1154,171,1,0,
-		0,0,1155,1156,7,14,0,0,1156,173,1,0,0,0,1157,1169,3,176,88,0,1158,1159,
-		5,7,0,0,1159,1164,3,176,88,0,1160,1161,5,4,0,0,1161,1163,3,176,88,0,1162,
-		1160,1,0,0,0,1163,1166,1,0,0,0,1164,1162,1,0,0,0,1164,1165,1,0,0,0,1165,
-		1167,1,0,0,0,1166,1164,1,0,0,0,1167,1168,5,8,0,0,1168,1170,1,0,0,0,1169,
-		1158,1,0,0,0,1169,1170,1,0,0,0,1170,175,1,0,0,0,1171,1173,5,143,0,0,1172,
-		1174,5,144,0,0,1173,1172,1,0,0,0,1173,1174,1,0,0,0,1174,1177,1,0,0,0,1175,
-		1177,5,144,0,0,1176,1171,1,0,0,0,1176,1175,1,0,0,0,1177,177,1,0,0,0,1178,
-		1179,7,15,0,0,1179,179,1,0,0,0,1180,1181,7,16,0,0,1181,181,1,0,0,0,143,
-		227,242,253,261,263,279,285,294,296,321,331,340,346,358,375,377,383,392,
-		400,407,432,443,457,463,468,471,481,489,499,508,511,516,522,529,536,541,
-		553,557,571,580,591,594,599,606,611,618,628,631,635,644,647,652,656,659,
-		663,665,668,670,675,681,685,689,692,700,707,714,716,722,728,735,737,745,
-		747,757,766,768,771,781,785,791,795,803,810,820,823,834,842,846,849,856,
-		863,869,873,877,884,889,901,903,907,922,938,944,949,951,953,959,965,970,
-		978,981,989,993,1000,1007,1010,1015,1023,1025,1033,1035,1037,1046,1050,
-		1054,1060,1063,1068,1076,1084,1090,1093,1099,1101,1110,1120,1128,1135,
-		1141,1153,1164,1169,1173,1176
+		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
+		1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,230,8,2,1,3,1,3,1,3,1,4,1,
+		4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,245,8,6,1,7,1,7,1,7,1,8,1,8,1,8,
+		1,8,5,8,254,8,8,10,8,12,8,257,9,8,1,9,1,9,1,9,1,9,1,9,3,9,264,8,9,3,9,
+		266,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,
+		14,1,14,3,14,282,8,14,1,14,1,14,5,14,286,8,14,10,14,12,14,289,9,14,1,15,
+		1,15,1,15,1,15,1,15,1,15,3,15,297,8,15,3,15,299,8,15,1,16,1,16,1,16,1,
+		16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
+		17,1,17,1,17,1,17,1,17,1,17,3,17,324,8,17,1,18,1,18,1,18,1,19,1,19,1,19,
+		1,19,1,19,3,19,334,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,343,8,
+		19,1,19,1,19,5,19,347,8,19,10,19,12,19,350,9,19,1,20,1,20,1,20,1,20,1,
+		20,1,20,1,20,1,20,1,20,3,20,361,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,
+		1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,378,8,22,3,22,380,8,22,1,
+		22,1,22,5,22,384,8,22,10,22,12,22,387,9,22,1,23,1,23,1,23,1,23,1,23,1,
+		23,3,23,395,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,403,8,24,1,25,1,25,
+		1,25,1,25,1,25,3,25,410,8,25,1,26,1,26,1,26,1,26,1,26,1,27,1,27,1,27,1,
+		27,1,27,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,
+		28,3,28,435,8,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,5,29,444,8,29,10,29,
+		12,29,447,9,29,1,30,1,30,1,30,1,30,1,31,1,31,1,31,1,31,1,31,1,31,1,31,
+		3,31,460,8,31,1,31,1,31,1,31,1,31,3,31,466,8,31,1,32,1,32,1,32,3,32,471,
+		8,32,1,32,3,32,474,8,32,1,33,1,33,1,33,1,33,1,33,1,33,1,33,1,33,3,33,484,
+		8,33,1,33,1,33,1,33,1,33,1,33,1,33,3,33,492,8,33,1,33,1,33,1,33,1,33,1,
+		33,1,33,5,33,500,8,33,10,33,12,33,503,9,33,1,33,1,33,1,33,1,33,5,33,509,
+		8,33,10,33,12,33,512,9,33,3,33,514,8,33,1,34,4,34,517,8,34,11,34,12,34,
+		518,1,34,1,34,5,34,523,8,34,10,34,12,34,526,9,34,1,35,1,35,1,35,1,35,3,
+		35,532,8,35,1,36,1,36,1,36,1,36,1,36,3,36,539,8,36,1,37,1,37,1,37,3,37,
+		544,8,37,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,3,38,556,8,
+		38,1,38,1,38,3,38,560,8,38,1,39,1,39,1,39,1,39,1,39,1,40,1,40,1,40,1,40,
+		1,40,5,40,572,8,40,10,40,12,40,575,9,40,1,41,1,41,1,41,1,41,1,41,1,41,
+		3,41,583,8,41,1,42,1,42,1,42,1,43,1,43,1,43,1,43,1,44,1,44,3,44,594,8,
+		44,1,44,3,44,597,8,44,1,44,1,44,1,44,3,44,602,8,44,1,45,1,45,1,45,1,45,
+		1,45,3,45,609,8,45,1,45,1,45,1,45,3,45,614,8,45,1,46,1,46,1,46,5,46,619,
+		8,46,10,46,12,46,622,9,46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,631,
+		8,47,1,47,3,47,634,8,47,1,47,1,47,3,47,638,8,47,1,47,1,47,1,47,1,47,1,
+		47,1,47,1,47,3,47,647,8,47,1,47,3,47,650,8,47,1,47,4,47,653,8,47,11,47,
+		12,47,654,1,47,1,47,3,47,659,8,47,1,47,3,47,662,8,47,1,47,1,47,3,47,666,
+		8,47,3,47,668,8,47,1,47,3,47,671,8,47,3,47,673,8,47,1,48,4,48,676,8,48,
+		11,48,12,48,677,1,48,1,48,5,48,682,8,48,10,48,12,48,685,9,48,1,48,3,48,
+		688,8,48,1,49,1,49,3,49,692,8,49,1,49,3,49,695,8,49,1,50,1,50,1,50,1,50,
+		1,50,1,50,1,50,1,50,1,50,3,50,706,8,50,3,50,708,8,50,1,51,1,51,1,51,5,
+		51,713,8,51,10,51,12,51,716,9,51,1,51,1,51,4,51,720,8,51,11,51,12,51,721,
+		3,51,724,8,51,1,51,1,51,1,51,1,51,3,51,730,8,51,1,51,1,51,5,51,734,8,51,
+		10,51,12,51,737,9,51,1,51,1,51,4,51,741,8,51,11,51,12,51,742,3,51,745,
+		8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,753,8,51,1,51,3,51,756,8,51,1,
+		52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,766,8,52,1,52,1,52,1,52,1,52,
+		1,52,1,52,1,52,3,52,775,8,52,3,52,777,8,52,1,52,3,52,780,8,52,1,53,1,53,
+		1,53,1,53,1,53,1,53,1,53,1,53,3,53,790,8,53,1,53,1,53,3,53,794,8,53,1,
+		53,1,53,5,53,798,8,53,10,53,12,53,801,9,53,1,53,3,53,804,8,53,1,54,1,54,
+		1,54,1,54,1,54,1,54,3,54,812,8,54,1,55,1,55,1,55,1,55,1,55,3,55,819,8,
+		55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,829,8,56,1,56,3,56,832,
+		8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,843,8,57,1,57,1,
+		57,1,57,1,57,5,57,849,8,57,10,57,12,57,852,9,57,1,57,3,57,855,8,57,1,57,
+		3,57,858,8,57,1,58,1,58,1,58,1,58,1,58,3,58,865,8,58,1,58,1,58,1,58,1,
+		58,1,58,3,58,872,8,58,1,58,1,58,5,58,876,8,58,10,58,12,58,879,9,58,1,59,
+		3,59,882,8,59,1,59,1,59,3,59,886,8,59,1,60,1,60,1,60,1,60,1,60,3,60,893,
+		8,60,1,60,1,60,1,60,3,60,898,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,
+		60,1,60,1,60,3,60,910,8,60,3,60,912,8,60,1,61,1,61,3,61,916,8,61,1,61,
+		1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,5,62,929,8,62,10,62,
+		12,62,932,9,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
+		1,63,1,63,3,63,947,8,63,1,64,1,64,4,64,951,8,64,11,64,12,64,952,1,64,1,
+		64,5,64,957,8,64,10,64,12,64,960,9,64,1,64,1,64,1,64,3,64,965,8,64,3,64,
+		967,8,64,3,64,969,8,64,1,64,1,64,4,64,973,8,64,11,64,12,64,974,1,64,1,
+		64,5,64,979,8,64,10,64,12,64,982,9,64,1,64,1,64,5,64,986,8,64,10,64,12,
+		64,989,9,64,1,64,1,64,3,64,993,8,64,1,65,4,65,996,8,65,11,65,12,65,997,
+		1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1007,8,66,1,66,1,66,1,66,1,66,
+		3,66,1013,8,66,1,66,3,66,1016,8,66,1,67,1,67,1,67,1,67,1,67,1,67,3,67,
+		1024,8,67,1,68,1,68,3,68,1028,8,68,1,68,1,68,1,68,1,68,1,68,3,68,1035,
+		8,68,1,68,1,68,1,68,1,68,1,68,3,68,1042,8,68,1,69,3,69,1045,8,69,1,69,
+		4,69,1048,8,69,11,69,12,69,1049,1,69,1,69,1,69,1,69,4,69,1056,8,69,11,
+		69,12,69,1057,3,69,1060,8,69,1,69,1,69,1,69,1,69,1,69,1,69,3,69,1068,8,
+		69,3,69,1070,8,69,3,69,1072,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,
+		70,1081,8,70,1,70,1,70,3,70,1085,8,70,1,71,1,71,3,71,1089,8,71,1,71,1,
+		71,5,71,1093,8,71,10,71,12,71,1096,9,71,3,71,1098,8,71,1,72,1,72,1,72,
+		3,72,1103,8,72,1,73,1,73,1,73,1,73,5,73,1109,8,73,10,73,12,73,1112,9,73,
+		1,73,1,73,1,73,1,73,1,73,3,73,1119,8,73,1,74,1,74,4,74,1123,8,74,11,74,
+		12,74,1124,1,74,3,74,1128,8,74,1,75,1,75,1,75,1,75,3,75,1134,8,75,3,75,
+		1136,8,75,1,76,1,76,1,77,1,77,1,78,4,78,1143,8,78,11,78,12,78,1144,1,79,
+		1,79,1,80,1,80,1,81,1,81,5,81,1153,8,81,10,81,12,81,1156,9,81,1,82,1,82,
+		1,82,1,83,1,83,3,83,1163,8,83,1,83,1,83,1,83,1,83,1,83,3,83,1170,8,83,
+		1,84,1,84,5,84,1174,8,84,10,84,12,84,1177,9,84,1,85,1,85,1,85,1,86,1,86,
+		1,86,1,86,1,86,1,86,3,86,1188,8,86,1,87,1,87,1,88,1,88,1,88,1,88,1,88,
+		5,88,1197,8,88,10,88,12,88,1200,9,88,1,88,1,88,3,88,1204,8,88,1,89,1,89,
+		3,89,1208,8,89,1,89,3,89,1211,8,89,1,90,1,90,1,91,1,91,1,91,0,0,92,0,2,
+		4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,
+		54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,
+		102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,
+		138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,
+		174,176,178,180,182,0,17,2,0,139,140,142,143,2,0,20,20,68,68,2,0,43,43,
+		121,121,2,0,139,139,142,142,2,0,90,90,133,133,2,0,74,74,130,130,2,0,62,
+		62,93,93,2,0,32,32,41,41,4,0,86,86,94,94,100,100,117,117,2,0,86,86,94,
+		94,2,0,116,116,137,137,2,0,72,72,92,92,1,0,42,43,1,0,120,121,2,0,10,12,
+		14,14,4,0,91,91,138,138,140,141,143,143,22,0,15,18,20,30,32,41,44,55,57,
+		59,61,62,65,71,73,81,83,85,88,90,93,93,95,109,111,115,117,117,120,120,
+		123,124,126,128,130,133,135,135,139,139,142,142,144,144,1345,0,184,1,0,
+		0,0,2,187,1,0,0,0,4,229,1,0,0,0,6,231,1,0,0,0,8,234,1,0,0,0,10,237,1,0,
+		0,0,12,244,1,0,0,0,14,246,1,0,0,0,16,249,1,0,0,0,18,265,1,0,0,0,20,267,
+		1,0,0,0,22,270,1,0,0,0,24,273,1,0,0,0,26,276,1,0,0,0,28,278,1,0,0,0,30,
+		298,1,0,0,0,32,300,1,0,0,0,34,304,1,0,0,0,36,325,1,0,0,0,38,328,1,0,0,
+		0,40,360,1,0,0,0,42,362,1,0,0,0,44,367,1,0,0,0,46,388,1,0,0,0,48,396,1,
+		0,0,0,50,404,1,0,0,0,52,411,1,0,0,0,54,416,1,0,0,0,56,421,1,0,0,0,58,436,
+		1,0,0,0,60,448,1,0,0,0,62,465,1,0,0,0,64,467,1,0,0,0,66,513,1,0,0,0,68,
+		516,1,0,0,0,70,531,1,0,0,0,72,533,1,0,0,0,74,540,1,0,0,0,76,559,1,0,0,
+		0,78,561,1,0,0,0,80,566,1,0,0,0,82,582,1,0,0,0,84,584,1,0,0,0,86,587,1,
+		0,0,0,88,591,1,0,0,0,90,603,1,0,0,0,92,615,1,0,0,0,94,672,1,0,0,0,96,687,
+		1,0,0,0,98,694,1,0,0,0,100,707,1,0,0,0,102,709,1,0,0,0,104,757,1,0,0,0,
+		106,781,1,0,0,0,108,811,1,0,0,0,110,813,1,0,0,0,112,820,1,0,0,0,114,833,
+		1,0,0,0,116,864,1,0,0,0,118,885,1,0,0,0,120,911,1,0,0,0,122,915,1,0,0,
+		0,124,920,1,0,0,0,126,946,1,0,0,0,128,948,1,0,0,0,130,995,1,0,0,0,132,
+		1015,1,0,0,0,134,1023,1,0,0,0,136,1041,1,0,0,0,138,1044,1,0,0,0,140,1073,
+		1,0,0,0,142,1086,1,0,0,0,144,1099,1,0,0,0,146,1104,1,0,0,0,148,1120,1,
+		0,0,0,150,1135,1,0,0,0,152,1137,1,0,0,0,154,1139,1,0,0,0,156,1142,1,0,
+		0,0,158,1146,1,0,0,0,160,1148,1,0,0,0,162,1150,1,0,0,0,164,1157,1,0,0,
+		0,166,1169,1,0,0,0,168,1171,1,0,0,0,170,1178,1,0,0,0,172,1187,1,0,0,0,
+		174,1189,1,0,0,0,176,1191,1,0,0,0,178,1210,1,0,0,0,180,1212,1,0,0,0,182,
+		1214,1,0,0,0,184,185,3,4,2,0,185,186,5,0,0,1,186,1,1,0,0,0,187,188,3,146,
+		73,0,188,189,5,0,0,1,189,3,1,0,0,0,190,230,3,6,3,0,191,230,3,8,4,0,192,
+		230,3,10,5,0,193,230,3,14,7,0,194,230,3,16,8,0,195,230,3,20,10,0,196,230,
+		3,22,11,0,197,230,3,24,12,0,198,230,3,26,13,0,199,230,3,28,14,0,200,230,
+		3,32,16,0,201,230,3,34,17,0,202,230,3,38,19,0,203,230,3,42,21,0,204,230,
+		3,44,22,0,205,230,3,64,32,0,206,230,3,72,36,0,207,230,3,74,37,0,208,230,
+		3,76,38,0,209,230,3,78,39,0,210,230,3,80,40,0,211,230,3,84,42,0,212,230,
+		3,86,43,0,213,230,3,88,44,0,214,230,3,90,45,0,215,230,3,104,52,0,216,230,
+		3,106,53,0,217,230,3,110,55,0,218,230,3,112,56,0,219,230,3,114,57,0,220,
+		230,3,128,64,0,221,230,3,140,70,0,222,230,3,46,23,0,223,230,3,48,24,0,
+		224,230,3,50,25,0,225,230,3,52,26,0,226,230,3,56,28,0,227,230,3,58,29,
+		0,228,230,3,54,27,0,229,190,1,0,0,0,229,191,1,0,0,0,229,192,1,0,0,0,229,
+		193,1,0,0,0,229,194,1,0,0,0,229,195,1,0,0,0,229,196,1,0,0,0,229,197,1,
+		0,0,0,229,198,1,0,0,0,229,199,1,0,0,0,229,200,1,0,0,0,229,201,1,0,0,0,
+		229,202,1,0,0,0,229,203,1,0,0,0,229,204,1,0,0,0,229,205,1,0,0,0,229,206,
+		1,0,0,0,229,207,1,0,0,0,229,208,1,0,0,0,229,209,1,0,0,0,229,210,1,0,0,
+		0,229,211,1,0,0,0,229,212,1,0,0,0,229,213,1,0,0,0,229,214,1,0,0,0,229,
+		215,1,0,0,0,229,216,1,0,0,0,229,217,1,0,0,0,229,218,1,0,0,0,229,219,1,
+		0,0,0,229,220,1,0,0,0,229,221,1,0,0,0,229,222,1,0,0,0,229,223,1,0,0,0,
+		229,224,1,0,0,0,229,225,1,0,0,0,229,226,1,0,0,0,229,227,1,0,0,0,229,228,
+		1,0,0,0,230,5,1,0,0,0,231,232,5,36,0,0,232,233,3,178,89,0,233,7,1,0,0,
+		0,234,235,5,38,0,0,235,236,5,149,0,0,236,9,1,0,0,0,237,238,5,52,0,0,238,
+		239,3,12,6,0,239,11,1,0,0,0,240,245,5,145,0,0,241,245,5,148,0,0,242,245,
+		5,149,0,0,243,245,3,182,91,0,244,240,1,0,0,0,244,241,1,0,0,0,244,242,1,
+		0,0,0,244,243,1,0,0,0,245,13,1,0,0,0,246,247,5,50,0,0,247,248,3,182,91,
+		0,248,15,1,0,0,0,249,250,5,46,0,0,250,255,3,18,9,0,251,252,5,4,0,0,252,
+		254,3,18,9,0,253,251,1,0,0,0,254,257,1,0,0,0,255,253,1,0,0,0,255,256,1,
+		0,0,0,256,17,1,0,0,0,257,255,1,0,0,0,258,266,3,182,91,0,259,266,5,149,
+		0,0,260,263,5,145,0,0,261,264,3,182,91,0,262,264,5,14,0,0,263,261,1,0,
+		0,0,263,262,1,0,0,0,263,264,1,0,0,0,264,266,1,0,0,0,265,258,1,0,0,0,265,
+		259,1,0,0,0,265,260,1,0,0,0,266,19,1,0,0,0,267,268,5,47,0,0,268,269,5,
+		149,0,0,269,21,1,0,0,0,270,271,5,37,0,0,271,272,5,149,0,0,272,23,1,0,0,
+		0,273,274,5,53,0,0,274,275,3,182,91,0,275,25,1,0,0,0,276,277,5,3,0,0,277,
+		27,1,0,0,0,278,279,5,55,0,0,279,281,3,182,91,0,280,282,5,149,0,0,281,280,
+		1,0,0,0,281,282,1,0,0,0,282,287,1,0,0,0,283,284,5,4,0,0,284,286,3,30,15,
+		0,285,283,1,0,0,0,286,289,1,0,0,0,287,285,1,0,0,0,287,288,1,0,0,0,288,
+		29,1,0,0,0,289,287,1,0,0,0,290,291,5,132,0,0,291,299,3,178,89,0,292,296,
+		3,178,89,0,293,297,7,0,0,0,294,295,5,13,0,0,295,297,5,84,0,0,296,293,1,
+		0,0,0,296,294,1,0,0,0,297,299,1,0,0,0,298,290,1,0,0,0,298,292,1,0,0,0,
+		299,31,1,0,0,0,300,301,5,30,0,0,301,302,3,178,89,0,302,303,5,141,0,0,303,
+		33,1,0,0,0,304,305,5,29,0,0,305,306,3,156,78,0,306,307,5,6,0,0,307,308,
+		3,178,89,0,308,323,3,160,80,0,309,310,5,60,0,0,310,311,3,178,89,0,311,
+		312,3,158,79,0,312,313,5,125,0,0,313,314,3,36,18,0,314,324,1,0,0,0,315,
+		316,5,125,0,0,316,317,3,36,18,0,317,318,5,4,0,0,318,319,3,178,89,0,319,
+		320,3,158,79,0,320,321,5,125,0,0,321,322,3,36,18,0,322,324,1,0,0,0,323,
+		309,1,0,0,0,323,315,1,0,0,0,324,35,1,0,0,0,325,326,3,178,89,0,326,327,
+		3,180,90,0,327,37,1,0,0,0,328,329,5,51,0,0,329,333,3,156,78,0,330,331,
+		5,4,0,0,331,332,5,100,0,0,332,334,5,42,0,0,333,330,1,0,0,0,333,334,1,0,
+		0,0,334,335,1,0,0,0,335,336,5,6,0,0,336,337,5,68,0,0,337,342,3,178,89,
+		0,338,343,5,71,0,0,339,340,5,73,0,0,340,341,5,101,0,0,341,343,5,22,0,0,
+		342,338,1,0,0,0,342,339,1,0,0,0,342,343,1,0,0,0,343,348,1,0,0,0,344,345,
+		5,4,0,0,345,347,3,40,20,0,346,344,1,0,0,0,347,350,1,0,0,0,348,346,1,0,
+		0,0,348,349,1,0,0,0,349,39,1,0,0,0,350,348,1,0,0,0,351,352,5,86,0,0,352,
+		353,5,120,0,0,353,354,5,91,0,0,354,355,5,147,0,0,355,361,7,1,0,0,356,357,
+		5,101,0,0,357,358,5,91,0,0,358,359,5,122,0,0,359,361,5,88,0,0,360,351,
+		1,0,0,0,360,356,1,0,0,0,361,41,1,0,0,0,362,363,5,35,0,0,363,364,3,182,
+		91,0,364,365,5,93,0,0,365,366,3,162,81,0,366,43,1,0,0,0,367,368,5,22,0,
+		0,368,369,3,182,91,0,369,379,5,93,0,0,370,371,7,2,0,0,371,372,5,87,0,0,
+		372,380,3,162,81,0,373,377,3,162,81,0,374,375,7,2,0,0,375,376,5,87,0,0,
+		376,378,3,162,81,0,377,374,1,0,0,0,377,378,1,0,0,0,378,380,1,0,0,0,379,
+		370,1,0,0,0,379,373,1,0,0,0,380,385,1,0,0,0,381,382,5,4,0,0,382,384,3,
+		62,31,0,383,381,1,0,0,0,384,387,1,0,0,0,385,383,1,0,0,0,385,386,1,0,0,
+		0,386,45,1,0,0,0,387,385,1,0,0,0,388,394,5,21,0,0,389,390,5,136,0,0,390,
+		391,5,127,0,0,391,395,7,1,0,0,392,393,5,134,0,0,393,395,5,69,0,0,394,389,
+		1,0,0,0,394,392,1,0,0,0,395,47,1,0,0,0,396,402,5,18,0,0,397,398,3,182,
+		91,0,398,399,5,4,0,0,399,400,3,180,90,0,400,403,1,0,0,0,401,403,5,149,
+		0,0,402,397,1,0,0,0,402,401,1,0,0,0,403,49,1,0,0,0,404,405,5,24,0,0,405,
+		406,3,182,91,0,406,407,5,93,0,0,407,409,3,162,81,0,408,410,5,95,0,0,409,
+		408,1,0,0,0,409,410,1,0,0,0,410,51,1,0,0,0,411,412,5,27,0,0,412,413,3,
+		182,91,0,413,414,5,93,0,0,414,415,3,142,71,0,415,53,1,0,0,0,416,417,5,
+		15,0,0,417,418,3,182,91,0,418,419,5,6,0,0,419,420,5,149,0,0,420,55,1,0,
+		0,0,421,422,5,49,0,0,422,423,3,156,78,0,423,424,5,6,0,0,424,425,3,178,
+		89,0,425,426,3,160,80,0,426,427,5,60,0,0,427,428,3,178,89,0,428,429,3,
+		158,79,0,429,430,5,131,0,0,430,431,3,178,89,0,431,434,7,3,0,0,432,433,
+		5,4,0,0,433,435,3,182,91,0,434,432,1,0,0,0,434,435,1,0,0,0,435,57,1,0,
+		0,0,436,437,5,33,0,0,437,438,3,18,9,0,438,439,5,6,0,0,439,440,3,182,91,
+		0,440,445,3,60,30,0,441,442,5,4,0,0,442,444,3,60,30,0,443,441,1,0,0,0,
+		444,447,1,0,0,0,445,443,1,0,0,0,445,446,1,0,0,0,446,59,1,0,0,0,447,445,
+		1,0,0,0,448,449,3,178,89,0,449,450,3,180,90,0,450,451,7,4,0,0,451,61,1,
+		0,0,0,452,466,5,102,0,0,453,466,5,81,0,0,454,455,5,99,0,0,455,456,5,103,
+		0,0,456,459,3,172,86,0,457,458,5,10,0,0,458,460,3,172,86,0,459,457,1,0,
+		0,0,459,460,1,0,0,0,460,466,1,0,0,0,461,462,5,115,0,0,462,466,7,5,0,0,
+		463,464,5,135,0,0,464,466,3,162,81,0,465,452,1,0,0,0,465,453,1,0,0,0,465,
+		454,1,0,0,0,465,461,1,0,0,0,465,463,1,0,0,0,466,63,1,0,0,0,467,468,5,39,
+		0,0,468,470,3,182,91,0,469,471,3,66,33,0,470,469,1,0,0,0,470,471,1,0,0,
+		0,471,473,1,0,0,0,472,474,3,146,73,0,473,472,1,0,0,0,473,474,1,0,0,0,474,
+		65,1,0,0,0,475,476,5,28,0,0,476,477,3,182,91,0,477,478,5,6,0,0,478,483,
+		3,168,84,0,479,480,3,160,80,0,480,481,5,64,0,0,481,482,3,150,75,0,482,
+		484,1,0,0,0,483,479,1,0,0,0,483,484,1,0,0,0,484,514,1,0,0,0,485,486,5,
+		93,0,0,486,487,3,182,91,0,487,491,5,97,0,0,488,489,5,4,0,0,489,490,5,126,
+		0,0,490,492,5,109,0,0,491,488,1,0,0,0,491,492,1,0,0,0,492,514,1,0,0,0,
+		493,494,5,111,0,0,494,495,5,130,0,0,495,496,5,59,0,0,496,501,3,68,34,0,
+		497,498,5,60,0,0,498,500,3,68,34,0,499,497,1,0,0,0,500,503,1,0,0,0,501,
+		499,1,0,0,0,501,502,1,0,0,0,502,504,1,0,0,0,503,501,1,0,0,0,504,505,5,
+		6,0,0,505,510,3,138,69,0,506,507,5,4,0,0,507,509,3,138,69,0,508,506,1,
+		0,0,0,509,512,1,0,0,0,510,508,1,0,0,0,510,511,1,0,0,0,511,514,1,0,0,0,
+		512,510,1,0,0,0,513,475,1,0,0,0,513,485,1,0,0,0,513,493,1,0,0,0,514,67,
+		1,0,0,0,515,517,3,134,67,0,516,515,1,0,0,0,517,518,1,0,0,0,518,516,1,0,
+		0,0,518,519,1,0,0,0,519,524,1,0,0,0,520,521,5,4,0,0,521,523,3,70,35,0,
+		522,520,1,0,0,0,523,526,1,0,0,0,524,522,1,0,0,0,524,525,1,0,0,0,525,69,
+		1,0,0,0,526,524,1,0,0,0,527,532,3,136,68,0,528,529,3,152,76,0,529,530,
+		5,85,0,0,530,532,1,0,0,0,531,527,1,0,0,0,531,528,1,0,0,0,532,71,1,0,0,
+		0,533,534,5,17,0,0,534,535,5,134,0,0,535,536,3,168,84,0,536,538,3,160,
+		80,0,537,539,3,146,73,0,538,537,1,0,0,0,538,539,1,0,0,0,539,73,1,0,0,0,
+		540,541,5,20,0,0,541,543,3,168,84,0,542,544,3,146,73,0,543,542,1,0,0,0,
+		543,544,1,0,0,0,544,75,1,0,0,0,545,546,5,28,0,0,546,547,5,89,0,0,547,548,
+		3,150,75,0,548,549,7,6,0,0,549,550,3,182,91,0,550,560,1,0,0,0,551,552,
+		5,19,0,0,552,556,5,78,0,0,553,554,7,7,0,0,554,556,5,77,0,0,555,551,1,0,
+		0,0,555,553,1,0,0,0,556,557,1,0,0,0,557,558,7,6,0,0,558,560,3,182,91,0,
+		559,545,1,0,0,0,559,555,1,0,0,0,560,77,1,0,0,0,561,562,5,34,0,0,562,563,
+		5,100,0,0,563,564,5,42,0,0,564,565,3,182,91,0,565,79,1,0,0,0,566,567,5,
+		23,0,0,567,568,5,6,0,0,568,573,3,82,41,0,569,570,5,4,0,0,570,572,3,82,
+		41,0,571,569,1,0,0,0,572,575,1,0,0,0,573,571,1,0,0,0,573,574,1,0,0,0,574,
+		81,1,0,0,0,575,573,1,0,0,0,576,577,5,118,0,0,577,583,3,168,84,0,578,579,
+		3,168,84,0,579,580,5,87,0,0,580,581,3,182,91,0,581,583,1,0,0,0,582,576,
+		1,0,0,0,582,578,1,0,0,0,583,83,1,0,0,0,584,585,5,26,0,0,585,586,5,104,
+		0,0,586,85,1,0,0,0,587,588,5,54,0,0,588,589,5,91,0,0,589,590,5,80,0,0,
+		590,87,1,0,0,0,591,593,5,42,0,0,592,594,3,168,84,0,593,592,1,0,0,0,593,
+		594,1,0,0,0,594,596,1,0,0,0,595,597,3,152,76,0,596,595,1,0,0,0,596,597,
+		1,0,0,0,597,598,1,0,0,0,598,599,5,6,0,0,599,601,3,92,46,0,600,602,3,146,
+		73,0,601,600,1,0,0,0,601,602,1,0,0,0,602,89,1,0,0,0,603,604,5,43,0,0,604,
+		605,3,168,84,0,605,606,5,125,0,0,606,608,3,168,84,0,607,609,3,152,76,0,
+		608,607,1,0,0,0,608,609,1,0,0,0,609,610,1,0,0,0,610,611,5,6,0,0,611,613,
+		3,92,46,0,612,614,3,146,73,0,613,612,1,0,0,0,613,614,1,0,0,0,614,91,1,
+		0,0,0,615,620,3,94,47,0,616,617,5,4,0,0,617,619,3,94,47,0,618,616,1,0,
+		0,0,619,622,1,0,0,0,620,618,1,0,0,0,620,621,1,0,0,0,621,93,1,0,0,0,622,
+		620,1,0,0,0,623,624,5,7,0,0,624,625,3,92,46,0,625,630,5,8,0,0,626,627,
+		3,168,84,0,627,628,5,124,0,0,628,631,1,0,0,0,629,631,3,100,50,0,630,626,
+		1,0,0,0,630,629,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,634,3,102,
+		51,0,633,632,1,0,0,0,633,634,1,0,0,0,634,673,1,0,0,0,635,637,5,118,0,0,
+		636,638,3,168,84,0,637,636,1,0,0,0,637,638,1,0,0,0,638,673,1,0,0,0,639,
+		640,5,119,0,0,640,641,5,109,0,0,641,673,3,168,84,0,642,646,5,31,0,0,643,
+		644,5,122,0,0,644,647,5,114,0,0,645,647,3,168,84,0,646,643,1,0,0,0,646,
+		645,1,0,0,0,647,673,1,0,0,0,648,650,3,176,88,0,649,648,1,0,0,0,649,650,
+		1,0,0,0,650,667,1,0,0,0,651,653,3,182,91,0,652,651,1,0,0,0,653,654,1,0,
+		0,0,654,652,1,0,0,0,654,655,1,0,0,0,655,661,1,0,0,0,656,658,3,154,77,0,
+		657,659,3,98,49,0,658,657,1,0,0,0,658,659,1,0,0,0,659,662,1,0,0,0,660,
+		662,3,96,48,0,661,656,1,0,0,0,661,660,1,0,0,0,661,662,1,0,0,0,662,668,
+		1,0,0,0,663,665,3,154,77,0,664,666,3,98,49,0,665,664,1,0,0,0,665,666,1,
+		0,0,0,666,668,1,0,0,0,667,652,1,0,0,0,667,663,1,0,0,0,668,670,1,0,0,0,
+		669,671,3,102,51,0,670,669,1,0,0,0,670,671,1,0,0,0,671,673,1,0,0,0,672,
+		623,1,0,0,0,672,635,1,0,0,0,672,639,1,0,0,0,672,642,1,0,0,0,672,649,1,
+		0,0,0,673,95,1,0,0,0,674,676,3,170,85,0,675,674,1,0,0,0,676,677,1,0,0,
+		0,677,675,1,0,0,0,677,678,1,0,0,0,678,688,1,0,0,0,679,683,3,176,88,0,680,
+		682,3,170,85,0,681,680,1,0,0,0,682,685,1,0,0,0,683,681,1,0,0,0,683,684,
+		1,0,0,0,684,688,1,0,0,0,685,683,1,0,0,0,686,688,3,100,50,0,687,675,1,0,
+		0,0,687,679,1,0,0,0,687,686,1,0,0,0,688,97,1,0,0,0,689,691,3,168,84,0,
+		690,692,5,82,0,0,691,690,1,0,0,0,691,692,1,0,0,0,692,695,1,0,0,0,693,695,
+		3,100,50,0,694,689,1,0,0,0,694,693,1,0,0,0,695,99,1,0,0,0,696,708,5,56,
+		0,0,697,708,5,63,0,0,698,699,5,125,0,0,699,708,5,70,0,0,700,701,5,129,
+		0,0,701,702,3,168,84,0,702,705,5,113,0,0,703,704,5,65,0,0,704,706,5,70,
+		0,0,705,703,1,0,0,0,705,706,1,0,0,0,706,708,1,0,0,0,707,696,1,0,0,0,707,
+		697,1,0,0,0,707,698,1,0,0,0,707,700,1,0,0,0,708,101,1,0,0,0,709,755,5,
+		91,0,0,710,714,7,8,0,0,711,713,3,182,91,0,712,711,1,0,0,0,713,716,1,0,
+		0,0,714,712,1,0,0,0,714,715,1,0,0,0,715,723,1,0,0,0,716,714,1,0,0,0,717,
+		719,5,60,0,0,718,720,3,182,91,0,719,718,1,0,0,0,720,721,1,0,0,0,721,719,
+		1,0,0,0,721,722,1,0,0,0,722,724,1,0,0,0,723,717,1,0,0,0,723,724,1,0,0,
+		0,724,729,1,0,0,0,725,726,5,129,0,0,726,727,3,168,84,0,727,728,5,113,0,
+		0,728,730,1,0,0,0,729,725,1,0,0,0,729,730,1,0,0,0,730,756,1,0,0,0,731,
+		735,5,75,0,0,732,734,3,182,91,0,733,732,1,0,0,0,734,737,1,0,0,0,735,733,
+		1,0,0,0,735,736,1,0,0,0,736,744,1,0,0,0,737,735,1,0,0,0,738,740,5,60,0,
+		0,739,741,3,182,91,0,740,739,1,0,0,0,741,742,1,0,0,0,742,740,1,0,0,0,742,
+		743,1,0,0,0,743,745,1,0,0,0,744,738,1,0,0,0,744,745,1,0,0,0,745,752,1,
+		0,0,0,746,753,5,56,0,0,747,753,5,63,0,0,748,749,5,129,0,0,749,750,3,168,
+		84,0,750,751,5,113,0,0,751,753,1,0,0,0,752,746,1,0,0,0,752,747,1,0,0,0,
+		752,748,1,0,0,0,752,753,1,0,0,0,753,756,1,0,0,0,754,756,5,70,0,0,755,710,
+		1,0,0,0,755,731,1,0,0,0,755,754,1,0,0,0,756,103,1,0,0,0,757,765,5,40,0,
+		0,758,759,5,43,0,0,759,760,3,168,84,0,760,761,5,125,0,0,761,762,3,168,
+		84,0,762,766,1,0,0,0,763,764,5,42,0,0,764,766,3,168,84,0,765,758,1,0,0,
+		0,765,763,1,0,0,0,766,767,1,0,0,0,767,768,5,4,0,0,768,776,3,168,84,0,769,
+		770,5,98,0,0,770,777,5,124,0,0,771,774,5,124,0,0,772,773,5,91,0,0,773,
+		775,5,58,0,0,774,772,1,0,0,0,774,775,1,0,0,0,775,777,1,0,0,0,776,769,1,
+		0,0,0,776,771,1,0,0,0,777,779,1,0,0,0,778,780,3,146,73,0,779,778,1,0,0,
+		0,779,780,1,0,0,0,780,105,1,0,0,0,781,789,5,48,0,0,782,783,5,125,0,0,783,
+		790,3,162,81,0,784,785,5,87,0,0,785,790,3,162,81,0,786,787,3,168,84,0,
+		787,788,3,158,79,0,788,790,1,0,0,0,789,782,1,0,0,0,789,784,1,0,0,0,789,
+		786,1,0,0,0,790,793,1,0,0,0,791,792,5,28,0,0,792,794,3,182,91,0,793,791,
+		1,0,0,0,793,794,1,0,0,0,794,799,1,0,0,0,795,796,5,4,0,0,796,798,3,108,
+		54,0,797,795,1,0,0,0,798,801,1,0,0,0,799,797,1,0,0,0,799,800,1,0,0,0,800,
+		803,1,0,0,0,801,799,1,0,0,0,802,804,3,146,73,0,803,802,1,0,0,0,803,804,
+		1,0,0,0,804,107,1,0,0,0,805,806,5,81,0,0,806,812,3,158,79,0,807,808,5,
+		102,0,0,808,812,3,158,79,0,809,810,5,79,0,0,810,812,3,152,76,0,811,805,
+		1,0,0,0,811,807,1,0,0,0,811,809,1,0,0,0,812,109,1,0,0,0,813,814,5,31,0,
+		0,814,815,3,168,84,0,815,816,5,64,0,0,816,818,3,150,75,0,817,819,3,146,
+		73,0,818,817,1,0,0,0,818,819,1,0,0,0,819,111,1,0,0,0,820,821,5,16,0,0,
+		821,822,3,168,84,0,822,823,5,64,0,0,823,828,3,150,75,0,824,825,5,4,0,0,
+		825,826,5,106,0,0,826,827,5,42,0,0,827,829,5,61,0,0,828,824,1,0,0,0,828,
+		829,1,0,0,0,829,831,1,0,0,0,830,832,3,146,73,0,831,830,1,0,0,0,831,832,
+		1,0,0,0,832,113,1,0,0,0,833,842,5,45,0,0,834,835,5,43,0,0,835,836,3,168,
+		84,0,836,837,5,125,0,0,837,838,3,168,84,0,838,843,1,0,0,0,839,840,3,168,
+		84,0,840,841,3,158,79,0,841,843,1,0,0,0,842,834,1,0,0,0,842,839,1,0,0,
+		0,843,854,1,0,0,0,844,845,5,6,0,0,845,850,3,116,58,0,846,847,5,5,0,0,847,
+		849,3,116,58,0,848,846,1,0,0,0,849,852,1,0,0,0,850,848,1,0,0,0,850,851,
+		1,0,0,0,851,855,1,0,0,0,852,850,1,0,0,0,853,855,3,124,62,0,854,844,1,0,
+		0,0,854,853,1,0,0,0,855,857,1,0,0,0,856,858,3,146,73,0,857,856,1,0,0,0,
+		857,858,1,0,0,0,858,115,1,0,0,0,859,860,5,57,0,0,860,861,3,168,84,0,861,
+		862,3,158,79,0,862,863,5,4,0,0,863,865,1,0,0,0,864,859,1,0,0,0,864,865,
+		1,0,0,0,865,866,1,0,0,0,866,867,3,154,77,0,867,868,3,168,84,0,868,869,
+		5,64,0,0,869,871,3,150,75,0,870,872,3,120,60,0,871,870,1,0,0,0,871,872,
+		1,0,0,0,872,877,1,0,0,0,873,874,5,4,0,0,874,876,3,118,59,0,875,873,1,0,
+		0,0,876,879,1,0,0,0,877,875,1,0,0,0,877,878,1,0,0,0,878,117,1,0,0,0,879,
+		877,1,0,0,0,880,882,5,123,0,0,881,880,1,0,0,0,881,882,1,0,0,0,882,883,
+		1,0,0,0,883,886,3,120,60,0,884,886,3,122,61,0,885,881,1,0,0,0,885,884,
+		1,0,0,0,886,119,1,0,0,0,887,892,5,83,0,0,888,893,5,42,0,0,889,890,3,168,
+		84,0,890,891,3,158,79,0,891,893,1,0,0,0,892,888,1,0,0,0,892,889,1,0,0,
+		0,893,897,1,0,0,0,894,895,3,168,84,0,895,896,5,124,0,0,896,898,1,0,0,0,
+		897,894,1,0,0,0,897,898,1,0,0,0,898,912,1,0,0,0,899,900,5,67,0,0,900,901,
+		5,128,0,0,901,902,5,83,0,0,902,903,3,168,84,0,903,904,5,60,0,0,904,905,
+		3,168,84,0,905,909,3,158,79,0,906,907,3,168,84,0,907,908,5,124,0,0,908,
+		910,1,0,0,0,909,906,1,0,0,0,909,910,1,0,0,0,910,912,1,0,0,0,911,887,1,
+		0,0,0,911,899,1,0,0,0,912,121,1,0,0,0,913,916,5,144,0,0,914,916,3,176,
+		88,0,915,913,1,0,0,0,915,914,1,0,0,0,916,917,1,0,0,0,917,918,3,160,80,
+		0,918,919,5,91,0,0,919,123,1,0,0,0,920,921,5,82,0,0,921,922,5,125,0,0,
+		922,923,3,168,84,0,923,924,5,4,0,0,924,925,5,64,0,0,925,930,3,150,75,0,
+		926,927,5,4,0,0,927,929,3,126,63,0,928,926,1,0,0,0,929,932,1,0,0,0,930,
+		928,1,0,0,0,930,931,1,0,0,0,931,125,1,0,0,0,932,930,1,0,0,0,933,934,5,
+		105,0,0,934,935,5,116,0,0,935,947,3,158,79,0,936,937,5,96,0,0,937,947,
+		5,86,0,0,938,939,5,67,0,0,939,947,5,128,0,0,940,941,7,9,0,0,941,942,3,
+		168,84,0,942,943,3,158,79,0,943,944,5,112,0,0,944,947,1,0,0,0,945,947,
+		3,122,61,0,946,933,1,0,0,0,946,936,1,0,0,0,946,938,1,0,0,0,946,940,1,0,
+		0,0,946,945,1,0,0,0,947,127,1,0,0,0,948,950,5,44,0,0,949,951,3,134,67,
+		0,950,949,1,0,0,0,951,952,1,0,0,0,952,950,1,0,0,0,952,953,1,0,0,0,953,
+		958,1,0,0,0,954,955,5,60,0,0,955,957,3,130,65,0,956,954,1,0,0,0,957,960,
+		1,0,0,0,958,956,1,0,0,0,958,959,1,0,0,0,959,968,1,0,0,0,960,958,1,0,0,
+		0,961,966,5,4,0,0,962,964,3,136,68,0,963,965,5,4,0,0,964,963,1,0,0,0,964,
+		965,1,0,0,0,965,967,1,0,0,0,966,962,1,0,0,0,966,967,1,0,0,0,967,969,1,
+		0,0,0,968,961,1,0,0,0,968,969,1,0,0,0,969,970,1,0,0,0,970,972,5,134,0,
+		0,971,973,3,134,67,0,972,971,1,0,0,0,973,974,1,0,0,0,974,972,1,0,0,0,974,
+		975,1,0,0,0,975,980,1,0,0,0,976,977,5,60,0,0,977,979,3,130,65,0,978,976,
+		1,0,0,0,979,982,1,0,0,0,980,978,1,0,0,0,980,981,1,0,0,0,981,987,1,0,0,
+		0,982,980,1,0,0,0,983,984,5,4,0,0,984,986,3,132,66,0,985,983,1,0,0,0,986,
+		989,1,0,0,0,987,985,1,0,0,0,987,988,1,0,0,0,988,992,1,0,0,0,989,987,1,
+		0,0,0,990,991,5,6,0,0,991,993,3,138,69,0,992,990,1,0,0,0,992,993,1,0,0,
+		0,993,129,1,0,0,0,994,996,3,134,67,0,995,994,1,0,0,0,996,997,1,0,0,0,997,
+		995,1,0,0,0,997,998,1,0,0,0,998,131,1,0,0,0,999,1016,3,136,68,0,1000,1006,
+		5,76,0,0,1001,1002,3,176,88,0,1002,1003,5,125,0,0,1003,1004,3,176,88,0,
+		1004,1005,3,180,90,0,1005,1007,1,0,0,0,1006,1001,1,0,0,0,1006,1007,1,0,
+		0,0,1007,1016,1,0,0,0,1008,1012,5,91,0,0,1009,1010,5,122,0,0,1010,1013,
+		5,117,0,0,1011,1013,5,107,0,0,1012,1009,1,0,0,0,1012,1011,1,0,0,0,1013,
+		1014,1,0,0,0,1014,1016,5,108,0,0,1015,999,1,0,0,0,1015,1000,1,0,0,0,1015,
+		1008,1,0,0,0,1016,133,1,0,0,0,1017,1024,3,182,91,0,1018,1024,5,86,0,0,
+		1019,1024,5,94,0,0,1020,1024,5,42,0,0,1021,1024,5,43,0,0,1022,1024,5,121,
+		0,0,1023,1017,1,0,0,0,1023,1018,1,0,0,0,1023,1019,1,0,0,0,1023,1020,1,
+		0,0,0,1023,1021,1,0,0,0,1023,1022,1,0,0,0,1024,135,1,0,0,0,1025,1026,5,
+		58,0,0,1026,1028,5,66,0,0,1027,1025,1,0,0,0,1027,1028,1,0,0,0,1028,1029,
+		1,0,0,0,1029,1034,7,9,0,0,1030,1035,5,42,0,0,1031,1032,3,168,84,0,1032,
+		1033,3,158,79,0,1033,1035,1,0,0,0,1034,1030,1,0,0,0,1034,1031,1,0,0,0,
+		1035,1042,1,0,0,0,1036,1037,5,43,0,0,1037,1038,3,168,84,0,1038,1039,5,
+		125,0,0,1039,1040,3,168,84,0,1040,1042,1,0,0,0,1041,1027,1,0,0,0,1041,
+		1036,1,0,0,0,1042,137,1,0,0,0,1043,1045,3,176,88,0,1044,1043,1,0,0,0,1044,
+		1045,1,0,0,0,1045,1047,1,0,0,0,1046,1048,3,182,91,0,1047,1046,1,0,0,0,
+		1048,1049,1,0,0,0,1049,1047,1,0,0,0,1049,1050,1,0,0,0,1050,1071,1,0,0,
+		0,1051,1052,5,91,0,0,1052,1059,5,75,0,0,1053,1060,5,42,0,0,1054,1056,3,
+		182,91,0,1055,1054,1,0,0,0,1056,1057,1,0,0,0,1057,1055,1,0,0,0,1057,1058,
+		1,0,0,0,1058,1060,1,0,0,0,1059,1053,1,0,0,0,1059,1055,1,0,0,0,1060,1072,
+		1,0,0,0,1061,1069,5,110,0,0,1062,1070,5,42,0,0,1063,1067,3,168,84,0,1064,
+		1068,3,158,79,0,1065,1068,5,121,0,0,1066,1068,3,182,91,0,1067,1064,1,0,
+		0,0,1067,1065,1,0,0,0,1067,1066,1,0,0,0,1068,1070,1,0,0,0,1069,1062,1,
+		0,0,0,1069,1063,1,0,0,0,1070,1072,1,0,0,0,1071,1051,1,0,0,0,1071,1061,
+		1,0,0,0,1071,1072,1,0,0,0,1072,139,1,0,0,0,1073,1074,5,25,0,0,1074,1084,
+		3,142,71,0,1075,1076,5,35,0,0,1076,1080,3,162,81,0,1077,1078,5,4,0,0,1078,
+		1079,5,135,0,0,1079,1081,3,162,81,0,1080,1077,1,0,0,0,1080,1081,1,0,0,
+		0,1081,1085,1,0,0,0,1082,1083,7,6,0,0,1083,1085,3,142,71,0,1084,1075,1,
+		0,0,0,1084,1082,1,0,0,0,1085,141,1,0,0,0,1086,1097,3,162,81,0,1087,1089,
+		5,144,0,0,1088,1087,1,0,0,0,1088,1089,1,0,0,0,1089,1090,1,0,0,0,1090,1094,
+		7,2,0,0,1091,1093,3,144,72,0,1092,1091,1,0,0,0,1093,1096,1,0,0,0,1094,
+		1092,1,0,0,0,1094,1095,1,0,0,0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,1097,
+		1088,1,0,0,0,1097,1098,1,0,0,0,1098,143,1,0,0,0,1099,1100,3,174,87,0,1100,
+		1102,3,172,86,0,1101,1103,7,2,0,0,1102,1101,1,0,0,0,1102,1103,1,0,0,0,
+		1103,145,1,0,0,0,1104,1105,5,9,0,0,1105,1110,3,148,74,0,1106,1107,5,4,
+		0,0,1107,1109,3,148,74,0,1108,1106,1,0,0,0,1109,1112,1,0,0,0,1110,1108,
+		1,0,0,0,1110,1111,1,0,0,0,1111,1118,1,0,0,0,1112,1110,1,0,0,0,1113,1114,
+		5,136,0,0,1114,1115,5,127,0,0,1115,1119,7,1,0,0,1116,1117,5,134,0,0,1117,
+		1119,5,69,0,0,1118,1113,1,0,0,0,1118,1116,1,0,0,0,1118,1119,1,0,0,0,1119,
+		147,1,0,0,0,1120,1127,3,168,84,0,1121,1123,3,182,91,0,1122,1121,1,0,0,
+		0,1123,1124,1,0,0,0,1124,1122,1,0,0,0,1124,1125,1,0,0,0,1125,1128,1,0,
+		0,0,1126,1128,5,121,0,0,1127,1122,1,0,0,0,1127,1126,1,0,0,0,1127,1128,
+		1,0,0,0,1128,149,1,0,0,0,1129,1130,5,19,0,0,1130,1136,5,78,0,0,1131,1133,
+		3,182,91,0,1132,1134,5,77,0,0,1133,1132,1,0,0,0,1133,1134,1,0,0,0,1134,
+		1136,1,0,0,0,1135,1129,1,0,0,0,1135,1131,1,0,0,0,1136,151,1,0,0,0,1137,
+		1138,7,10,0,0,1138,153,1,0,0,0,1139,1140,7,11,0,0,1140,155,1,0,0,0,1141,
+		1143,3,182,91,0,1142,1141,1,0,0,0,1143,1144,1,0,0,0,1144,1142,1,0,0,0,
+		1144,1145,1,0,0,0,1145,157,1,0,0,0,1146,1147,7,12,0,0,1147,159,1,0,0,0,
+		1148,1149,7,13,0,0,1149,161,1,0,0,0,1150,1154,3,166,83,0,1151,1153,3,164,
+		82,0,1152,1151,1,0,0,0,1153,1156,1,0,0,0,1154,1152,1,0,0,0,1154,1155,1,
+		0,0,0,1155,163,1,0,0,0,1156,1154,1,0,0,0,1157,1158,3,174,87,0,1158,1159,
+		3,166,83,0,1159,165,1,0,0,0,1160,1162,3,176,88,0,1161,1163,3,180,90,0,
+		1162,1161,1,0,0,0,1162,1163,1,0,0,0,1163,1170,1,0,0,0,1164,1170,3,182,
+		91,0,1165,1166,5,7,0,0,1166,1167,3,162,81,0,1167,1168,5,8,0,0,1168,1170,
+		1,0,0,0,1169,1160,1,0,0,0,1169,1164,1,0,0,0,1169,1165,1,0,0,0,1170,167,
+		1,0,0,0,1171,1175,3,172,86,0,1172,1174,3,170,85,0,1173,1172,1,0,0,0,1174,
+		1177,1,0,0,0,1175,1173,1,0,0,0,1175,1176,1,0,0,0,1176,169,1,0,0,0,1177,
+		1175,1,0,0,0,1178,1179,3,174,87,0,1179,1180,3,172,86,0,1180,171,1,0,0,
+		0,1181,1188,3,176,88,0,1182,1188,3,182,91,0,1183,1184,5,7,0,0,1184,1185,
+		3,168,84,0,1185,1186,5,8,0,0,1186,1188,1,0,0,0,1187,1181,1,0,0,0,1187,
+		1182,1,0,0,0,1187,1183,1,0,0,0,1188,173,1,0,0,0,1189,1190,7,14,0,0,1190,
+		175,1,0,0,0,1191,1203,3,178,89,0,1192,1193,5,7,0,0,1193,1198,3,178,89,
+		0,1194,1195,5,4,0,0,1195,1197,3,178,89,0,1196,1194,1,0,0,0,1197,1200,1,
+		0,0,0,1198,1196,1,0,0,0,1198,1199,1,0,0,0,1199,1201,1,0,0,0,1200,1198,
+		1,0,0,0,1201,1202,5,8,0,0,1202,1204,1,0,0,0,1203,1192,1,0,0,0,1203,1204,
+		1,0,0,0,1204,177,1,0,0,0,1205,1207,5,145,0,0,1206,1208,5,146,0,0,1207,
+		1206,1,0,0,0,1207,1208,1,0,0,0,1208,1211,1,0,0,0,1209,1211,5,146,0,0,1210,
+		1205,1,0,0,0,1210,1209,1,0,0,0,1211,179,1,0,0,0,1212,1213,7,15,0,0,1213,
+		181,1,0,0,0,1214,1215,7,16,0,0,1215,183,1,0,0,0,148,229,244,255,263,265,
+		281,287,296,298,323,333,342,348,360,377,379,385,394,402,409,434,445,459,
+		465,470,473,483,491,501,510,513,518,524,531,538,543,555,559,573,582,593,
+		596,601,608,613,620,630,633,637,646,649,654,658,661,665,667,670,672,677,
+		683,687,691,694,705,707,714,721,723,729,735,742,744,752,755,765,774,776,
+		779,789,793,799,803,811,818,828,831,842,850,854,857,864,871,877,881,885,
+		892,897,909,911,915,930,946,952,958,964,966,968,974,980,987,992,997,1006,
+		1012,1015,1023,1027,1034,1041,1044,1049,1057,1059,1067,1069,1071,1080,
+		1084,1088,1094,1097,1102,1110,1118,1124,1127,1133,1135,1144,1154,1162,
+		1169,1175,1187,1198,1203,1207,1210
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -80,7 +80,7 @@ internal sealed class FileReading
             : null;
         var (statement, fault) = Statement(tokens, line);
         if (fault is not null && !IsWrongByte(fault)) _diagnostics.Add(fault);
-        statement ??= Salvage.Statement(tokens, span, line, _parser);
+        statement ??= Salvage.Statement(tokens, span, line, _parser, fault);
         return new LineSyntax(statement, keyword, fault is not null, span);
     }
 

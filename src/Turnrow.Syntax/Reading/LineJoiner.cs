@@ -37,13 +37,14 @@ internal sealed class LineJoiner
         _depth = 0;
     }
 
-    // Two words begin statements and may also stand within one; a look along their own line tells which.
+    // Some words begin statements and may also stand within one; a look along their own line tells which.
     private bool BeginsStatement(IReadOnlyList<IToken> next)
     {
         var opening = _tokens[0].Type;
         return next[0].Type switch
         {
             TurnrowLexer.LEAVE when opening is TurnrowLexer.ROW or TurnrowLexer.ROWS => NamesEdge(next),
+            TurnrowLexer.MARK when opening is TurnrowLexer.ROW or TurnrowLexer.ROWS => next is not [_, { Type: TurnrowLexer.CORNER }, ..],
             TurnrowLexer.ROWS when opening is TurnrowLexer.SEAM or TurnrowLexer.PIECE => Has(next, TurnrowLexer.COLON),
             var type => StatementStarts.Begins(type),
         };

@@ -1,5 +1,6 @@
 using Antlr4.Runtime;
 using Turnrow.Syntax.Building;
+using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Generated;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
@@ -9,19 +10,19 @@ namespace Turnrow.Syntax.Reading;
 /// <summary>What can still be made out of a broken line. Looks at its tokens alone, so that it serves whatever is wrong.</summary>
 internal static class Salvage
 {
-    public static StatementSyntax? Statement(IReadOnlyList<IToken> tokens, TextSpan span, LineBuilding line, LineParser parser)
+    public static StatementSyntax? Statement(IReadOnlyList<IToken> tokens, TextSpan span, LineBuilding line, LineParser parser, Diagnostic? fault)
     {
         switch (tokens[0].Type)
         {
             case TurnrowLexer.PIECE:
-                return NameAt(tokens, 1, line) is { } piece ? new PieceStatement(piece, null, Claim(tokens, line, parser), span) : null;
+                return NameAt(tokens, 1, line) is { } piece ? new PieceStatement(piece, null, Claim(tokens, line, parser, fault), span) : null;
             case TurnrowLexer.SIZES:
                 return new SizesStatement(SizeNames(tokens, line), span);
             case TurnrowLexer.TERMS:
                 return NameAt(tokens, 1, line) is { } terms ? new TermsStatement(terms, span) : null;
             default:
                 var names = GivenNames(tokens, line);
-                var claim = Claim(tokens, line, parser);
+                var claim = Claim(tokens, line, parser, fault);
                 return names.Count == 0 && claim is null ? null : new UnfinishedStatement(names, claim, span);
         }
     }
@@ -73,9 +74,10 @@ internal static class Salvage
         return names;
     }
 
-    private static ClaimSyntax? Claim(IReadOnlyList<IToken> tokens, LineBuilding line, LineParser parser)
+    // An = that the line should not have at its place was perhaps typed for something else.
+    private static ClaimSyntax? Claim(IReadOnlyList<IToken> tokens, LineBuilding line, LineParser parser, Diagnostic? fault)
     {
-        if (OnlyEquals(tokens) is not { } i) return null;
+        if (OnlyEquals(tokens) is not { } i || fault?.Span == LineBuilding.Span(tokens[i])) return null;
         var isSound = TokenChecks.Fault(tokens, i, line) is null && Brackets.Fault(tokens, i) is null;
         return isSound ? ValueBuilder.Claim(parser.Claim(tokens, i), line) : null;
     }

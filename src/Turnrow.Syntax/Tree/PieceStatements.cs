@@ -133,14 +133,24 @@ public sealed record FastenOffStatement(TextSpan Span) : StatementSyntax(Span);
 public sealed record WeaveInStatement(TextSpan Span) : StatementSyntax(Span);
 
 /// <summary><c>seam back right side-seam, all but first 3 rows, with right-front side-seam: 2 sc in each row</c></summary>
-/// <param name="First">One edge.</param>
-/// <param name="Second">The other; null where it is missing (an error was reported).</param>
+/// <param name="First">One edge, part by part.</param>
+/// <param name="Second">The other, part by part.</param>
 /// <param name="Order">What the designer says of the row order, checked against what can lie flat; null if unsaid.</param>
 /// <param name="Eased">With <c>easing</c>, unequal lengths are meant.</param>
 /// <param name="Rate">How it is worked; null for sewn.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record SeamStatement(
-    WalkSyntax First, WalkSyntax Second, SeamOrderSyntax? Order, bool Eased, RateSyntax? Rate, TextSpan Span) : StatementSyntax(Span);
+    IReadOnlyList<WalkSyntax> First, IReadOnlyList<WalkSyntax> Second, SeamOrderSyntax? Order, bool Eased, RateSyntax? Rate, TextSpan Span) : StatementSyntax(Span)
+{
+    /// <summary>By how much the first edge is the longer; null if unsaid.</summary>
+    public EasingSyntax? Easing { get; init; }
+}
+
+/// <summary><c>easing 1 to 3 cm</c></summary>
+/// <param name="Least">At least so much longer.</param>
+/// <param name="Most">At most so much longer.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record EasingSyntax(ExpressionSyntax Least, ExpressionSyntax Most, TextSpan Span) : SyntaxNode(Span);
 
 /// <summary><c>, in the same order</c>, <c>, in opposite order</c>.</summary>
 public sealed record SeamOrderSyntax(SeamOrder Order, TextSpan Span) : SyntaxNode(Span);

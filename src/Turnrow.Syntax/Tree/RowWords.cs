@@ -34,6 +34,12 @@ public sealed record SkipItem(ExpressionSyntax? Count, TextSpan Span) : RowItemS
 /// <summary><c>slip over 5</c>.</summary>
 public sealed record SlipOverItem(ExpressionSyntax Count, TextSpan Span) : RowItemSyntax(Span);
 
+/// <summary><c>mark corner</c>: a marker in the stitch or space just made.</summary>
+public sealed record MarkCornerItem(TextSpan Span) : RowItemSyntax(Span);
+
+/// <summary><c>remove corners</c>: the row takes the markers out.</summary>
+public sealed record RemoveCornersItem(TextSpan Span) : RowItemSyntax(Span);
+
 /// <summary><c>leave 5</c>, or <c>leave the rest</c> (count null).</summary>
 public sealed record LeaveItem(ExpressionSyntax? Count, TextSpan Span) : RowItemSyntax(Span);
 
@@ -61,6 +67,11 @@ public sealed record AcrossAmount(bool Around, TextSpan Span) : AmountSyntax(Spa
 
 /// <summary><c>until 5 remain</c>.</summary>
 public sealed record UntilAmount(ExpressionSyntax Remain, TextSpan Span) : AmountSyntax(Span);
+
+/// <summary><c>to corner</c>, <c>until 2 remain before corner</c>.</summary>
+/// <param name="Remain">How many places are to remain before the corner; null for none.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record CornerAmount(ExpressionSyntax? Remain, TextSpan Span) : AmountSyntax(Span);
 
 /// <summary><c>8 evenly</c>.</summary>
 public sealed record EvenlyAmount(ExpressionSyntax Count, TextSpan Span) : AmountSyntax(Span);
@@ -91,6 +102,9 @@ public enum PlaceWord
 
     /// <summary>Each to the end of the row.</summary>
     Each,
+
+    /// <summary>The corner.</summary>
+    Corner,
 }
 
 /// <summary>What stands behind <c>=</c>: the designer's own counts.</summary>

@@ -41,7 +41,11 @@ public sealed record SideSyntax(bool RightSide, TextSpan Span) : SyntaxNode(Span
 /// An edge of any piece, as seams and pick-ups name it: <c>back right side-seam</c>, <c>right-front neck</c>,
 /// <c>back foundation</c>, <c>back last row</c>. The binder tells the words apart.
 /// </summary>
-public sealed record WalkSyntax(IReadOnlyList<NameSyntax> Words, SelectionSyntax? Selection, TextSpan Span) : SyntaxNode(Span);
+public sealed record WalkSyntax(IReadOnlyList<NameSyntax> Words, SelectionSyntax? Selection, TextSpan Span) : SyntaxNode(Span)
+{
+    /// <summary>Its words as they stand there.</summary>
+    public string Written() => string.Join(' ', Words.Select(static w => w.Text));
+}
 
 /// <summary><c>last 3 rows</c>, <c>all but first 3 rows</c>, <c>rows 5 to 9</c>.</summary>
 public abstract record SelectionSyntax(TextSpan Span) : SyntaxNode(Span);

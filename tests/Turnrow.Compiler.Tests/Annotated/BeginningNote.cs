@@ -40,10 +40,16 @@ internal static class SeamNote
 {
     public static string Of(SeamInSizes seam) => InSizes.Text(seam.InSizes.Select(s => s is null
         ? "not known"
-        : $"{s.First.Piece.Name} {Side(s.First)} to {s.Second.Piece.Name} {Side(s.Second)}, {Order(s)}"));
+        : $"{Edge(s.WholeFirst)} to {Edge(s.WholeSecond)}, {Order(s)}{Lengths(s)}"));
+
+    private static string Edge(IReadOnlyList<Turnrow.Fabric.Joins.JoinSide> edge) => string.Join(" + ", edge.Select(s => $"{s.Piece.Name} {Side(s)}"));
+
+    private static string Lengths(Turnrow.Fabric.Joins.Seam seam) =>
+        seam.Lengths is { } lengths ? $", {InSizes.Cm(lengths.First)} cm to {InSizes.Cm(lengths.Second)} cm" : string.Empty;
 
     private static string Order(Turnrow.Fabric.Joins.Seam seam) => (seam.First.Hand, seam.Second.Hand) switch
     {
+        _ when seam.GoesOn => "end to end",
         (null, _) or (_, null) => "stitch to stitch",
         _ => seam.OppositeOrder ? "first row to last" : "first row to first",
     };

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Globalization;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Syntax.Text;
+using Turnrow.Syntax.Tree;
 using Xunit;
 using Xunit.Abstractions;
 
@@ -13,10 +14,14 @@ namespace Turnrow.Compiler.Tests.Breaking;
 /// </summary>
 public sealed class BreakTests(ITestOutputHelper output)
 {
-    // One break in so many; the waistcoat is always broken everywhere.
-    private const int Sample = 397;
+    // So many breaks of a pattern, all through it; the waistcoat is always broken everywhere.
+    private static readonly int Most = Breaks.Thorough ? 4000 : 100;
+
     private const string Waistcoat = "patterns/fenland-wrap-waistcoat.turnrow";
     private const double MostExcused = 0.22;
+
+    // Where nearly every row goes on from the corners of the one below, a row that can't be read leaves all below it in doubt.
+    private const double MostExcusedAtCorners = 0.45;
     private const int Shown = 25;
 
     private static readonly ConcurrentDictionary<string, ICollection<(BrokenPattern Broken, int Times)>> Shapes = [];
@@ -56,7 +61,7 @@ public sealed class BreakTests(ITestOutputHelper output)
         });
         output.WriteLine($"{path}: a wrong claim depends on a line that can't be read in {unreadable}, and on one that says something else in {changed}");
         unreadable.AssertNone();
-        Assert.True(unreadable.Share < MostExcused, $"a line that can't be read excuses more than it should: {unreadable}");
+        Assert.True(unreadable.Share < (IsAllCorners(pattern) ? MostExcusedAtCorners : MostExcused), $"a line that can't be read excuses more than it should: {unreadable}");
     }
 
     [Theory]
@@ -79,14 +84,21 @@ public sealed class BreakTests(ITestOutputHelper output)
     private static ICollection<(BrokenPattern Broken, int Times)> ShapesOf(ClaimedPattern pattern)
     {
         var shapes = new ConcurrentDictionary<string, (BrokenPattern Broken, int Times)>();
-        var step = Breaks.Thorough || pattern.Tree.Source.FileName == Waistcoat ? 1 : Sample;
-        var edits = Breaks.Of(pattern.Tree).Where((_, i) => i % step == 0);
+        var all = Breaks.Of(pattern.Tree).ToList();
+        var step = pattern.Tree.Source.FileName == Waistcoat ? 1 : Math.Max(1, all.Count / Most);
+        var edits = all.Where((_, i) => i % step == 0);
         Parallel.ForEach(edits, edit =>
         {
             var broken = new BrokenPattern(pattern.Words, edit);
             shapes.AddOrUpdate(broken.Shape, (broken, 1), (_, known) => (known.Broken, known.Times + 1));
         });
         return shapes.Values;
+    }
+
+    private static bool IsAllCorners(ClaimedPattern pattern)
+    {
+        var rows = pattern.Tree.Lines.Select(line => line.Statement).OfType<RowStatement>().ToList();
+        return 4 * rows.Count(row => KnownCounts.SpeaksOfCorners(row.Items)) > 3 * rows.Count;
     }
 
     private static int LineNumber(ClaimedPattern pattern, Plant plant) =>

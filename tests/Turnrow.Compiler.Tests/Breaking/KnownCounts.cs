@@ -7,7 +7,8 @@ namespace Turnrow.Compiler.Tests.Breaking;
 /// Which counts can still be known when lines are broken: the definition of "does not depend on the broken line". A count is known after
 /// a line if it is known before and all that the line names is known, or if the line claims it. That is all: gauges matter where a length
 /// becomes a count, the number of rows never does, and what a part begins with is said by its own line. A line that can be read but says
-/// something else is not believed less for it: all counts below it in its piece come from it, whatever is claimed.
+/// something else is not believed less for it: all counts below it in its piece come from it, whatever is claimed. Where the corners
+/// are is told by no claim: what a row that speaks of them makes is known by all the rows before it.
 /// </summary>
 /// <param name="words">The pattern, whole.</param>
 /// <param name="changed">Indexes of the lines that are broken.</param>
@@ -27,7 +28,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     /// <summary>True if a wrong claim of a line can still be told from a right one.</summary>
     public bool CanCheck(int line) => !IsChanged(other => other.Statement is ClaimsStatement) && !changed.Contains(line)
-        && Before(line) && ClaimKnown(line) && NamesKnown(line) && (_tree.Lines[line].Statement is not RepeatStatement || RowsKnown(line));
+        && Before(line) && ClaimKnown(line) && NamesKnown(line) && (!NeedsRows(line) || RowsKnown(line));
 
     private bool Before(int line) => _tree.Lines[line].Statement is PieceStatement || After(line - 1);
 
@@ -41,10 +42,26 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
             PieceStatement or BeginStatement => NamesKnown(line),
             ChainStatement => NamesKnown(line) && !IsChanged(line => line.Statement is TurnStatement),
             RepeatStatement => RowsKnown(line),
+            RowStatement when NeedsRows(line) => RowsKnown(line),
             RowStatement or LeaveStatement or AddStatement or ShapeStatement => Before(line) && NamesKnown(line),
             _ => Before(line),
         };
     }
+
+    private bool NeedsRows(int line) => _tree.Lines[line].Statement switch
+    {
+        RepeatStatement => true,
+        RowStatement row => SpeaksOfCorners(row.Items),
+        _ => false,
+    };
+
+    /// <summary>True if words of a row reach up to or into a corner.</summary>
+    public static bool SpeaksOfCorners(IEnumerable<RowItemSyntax> items) => items.Any(item => item switch
+    {
+        StitchItem stitch => stitch.Amount is CornerAmount || stitch.Place is { Word: PlaceWord.Corner },
+        GroupItem group => group.Times is CornerAmount || group.Place is { Word: PlaceWord.Corner } || SpeaksOfCorners(group.Items),
+        _ => false,
+    });
 
     // What is repeated is known by the numbers of its rows.
     private bool RowsKnown(int line) =>
@@ -71,6 +88,8 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     {
         // Which of several sizes a number is for, is told by the lists themselves unless the line says something else now.
         if (_readable && IsChanged(other => other.Statement is SizesStatement)) return false;
+        // A table of bodies has no column for a size whose name is not known.
+        if (IsChanged(other => other.Statement is SizesStatement) && _tree.Lines.Any(other => other.Statement is BodyStatement)) return false;
         if (_readable && IsChanged(other => other.Statement is TermsStatement)) return false;
         return words.In(span).All(word => NameKnown(line, word));
     }
@@ -79,6 +98,8 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     {
         if (words.DefinitionOf(word) is { } definition && definition != line)
         {
+            // A table's columns are found by the sizes' names, and by nothing else that the file says.
+            if (_tree.Lines[definition].Statement is BodyStatement) return !IsChanged(other => other.Statement is BodyStatement or SizesStatement);
             if (changed.Contains(definition) || !NamesKnown(definition)) return false;
             if (_tree.Lines[definition].Statement is CountStatement { Of: not CountOf.Number } count && IsChanged(l => IsGaugeFor(count, l))) return false;
         }

@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Bodies;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -42,11 +43,20 @@ internal sealed class PatternWords
         var line = Tree.Lines[index];
         if (line.Statement is MeasureStatement measure) _definitions.TryAdd(measure.Name.Text, index);
         if (line.Statement is CountStatement count) _definitions.TryAdd(count.Name.Text, index);
+        if (line.Statement is BodyStatement body) AddBody(body, index);
         if (line.Statement is PieceStatement piece) _pieces.TryAdd(piece.Name.Text, index);
         AddWords(line.Span);
         if (Claims.Of(line.Statement) is { } claim) AddWords(claim.Span);
         _linesOfPiece[index] = [.. LinesAround(index)];
         _edges[index] = [.. _linesOfPiece[index].Select(i => Tree.Lines[i].Statement).OfType<EdgeNameStatement>().Select(named => named.Name.Text)];
+    }
+
+    // A table of bodies gives many names at once; a measure line of the same name goes before it, wherever it stands.
+    private void AddBody(BodyStatement body, int index)
+    {
+        var table = BodyTables.Find(body.Table!.Text, body.Unit!.Unit == LengthUnit.Inch)!;
+        var own = Tree.Lines.Select(l => l.Statement).OfType<MeasureStatement>().Select(m => m.Name.Text).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        foreach (var row in table.Rows.Where(r => !own.Contains(r.Name))) _definitions.TryAdd(row.Name, index);
     }
 
     private void AddWords(TextSpan span) => _words[span] =

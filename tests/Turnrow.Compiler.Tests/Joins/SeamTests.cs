@@ -63,4 +63,47 @@ public sealed class SeamTests
         Assert.Contains("edge-twice", found);
         Assert.Contains("piece-unjoined", found);
     }
+
+    [Theory]
+    [InlineData("seam back right edge and back last row with front foundation and front side, first 10 rows", "")]
+    [InlineData("seam back right edge and back last row with front foundation and front side", "seam-length")]
+    [InlineData("seam back right edge and back neck with front side", "edge-unknown")]
+    [InlineData("seam back right edge and back with front side", "edge-unsaid")]
+    public void Edges_end_to_end_are_counted_together(string line, string name)
+    {
+        var found = Joined(line).Found.Where(f => f.StartsWith("seam", StringComparison.Ordinal) || f.StartsWith("edge", StringComparison.Ordinal)).ToList();
+        Assert.Equal(name.Length == 0 ? [] : [name], found);
+    }
+
+    [Fact]
+    public void Several_edges_are_a_seam_s_parts_in_the_order_named()
+    {
+        var seam = Joined("seam back right edge and back last row and back left edge with front foundation and front side, easing").Seam(0);
+        Assert.Equal([(10, 0), (0, 20), (10, 0)], seam.WholeFirst.Select(s => (s.RowEnds, s.Stitches)));
+        Assert.Equal([(0, 20), (10, 0)], seam.WholeSecond.Select(s => (s.RowEnds, s.Stitches)));
+        Assert.Null(seam.Lengths);
+    }
+
+    // Ten rows are 10 cm high, and 20 stitches 10 cm wide: the first edge is 10 cm longer than the second.
+    [Theory]
+    [InlineData("easing 10 to 12 (13) cm", "", "")]
+    [InlineData("easing 0 to 2 cm", "seam-easing", "S, L")]
+    [InlineData("easing 9.5 (10.2) to 20 cm", "seam-easing", "L")]
+    [InlineData("easing 0 to 9 (10) cm", "seam-easing", "S")]
+    public void An_eased_seam_says_by_how_much_its_first_edge_is_longer(string easing, string name, string sizes)
+    {
+        var compiled = Compiled.Piece($"straight 9 rows\nseam back right edge and back last row with back left edge, {easing}");
+        var found = compiled.Compilation.Diagnostics.Where(d => d.Kind.Name.StartsWith("seam", StringComparison.Ordinal)).ToList();
+        Assert.Equal(name, string.Join(", ", found.Select(d => d.Kind.Name)));
+        Assert.Equal(sizes, string.Join(", ", found.SelectMany(d => d.Sizes.Count == 0 ? ["S", "L"] : d.Sizes)));
+        Assert.Equal((20, 10), (compiled.Seam(0).Lengths!.First.ToDouble(), compiled.Seam(0).Lengths!.Second.ToDouble()));
+    }
+
+    [Fact]
+    public void Without_a_gauge_nothing_is_measured()
+    {
+        var compiled = Compiled.Of("piece back\nbegin with 20 stitches\nrow 1 RS: tr across\nseam back right edge with back left edge, easing 0 to 2 cm");
+        Assert.Contains("gauge-missing", compiled.Found);
+        Assert.Null(compiled.Seam(0).Lengths);
+    }
 }

@@ -1,6 +1,6 @@
 namespace Turnrow.Compiler.Tests.Naive;
 
-/// <summary>What a row comes to. Spaces have a count of their own (`sp`) and are no stitches.</summary>
+/// <summary>What a row comes to, its corners by number from the right edge. Spaces have a count of their own (`sp`) and are no stitches.</summary>
 public sealed record RowFact(
     string Piece,
     string Size,
@@ -9,7 +9,8 @@ public sealed record RowFact(
     int Stitches,
     IReadOnlyDictionary<string, int> Counts,
     Hand Start,
-    Hand End);
+    Hand End,
+    IReadOnlyList<int> Corners);
 
 /// <summary>
 /// <c>SlippedOver</c> is left at the start of the next row, <c>Left</c> at its end; <c>AddedChain</c> is worked

@@ -47,6 +47,7 @@ public sealed class NaiveGenTests
         var mirrored = new HashSet<Type>();
         var statements = new HashSet<Type>();
         var words = new HashSet<Type>();
+        var mirroredCorners = 0;
         NaiveGen.Valid.Sample(
             pattern =>
             {
@@ -54,7 +55,12 @@ public sealed class NaiveGenTests
                 {
                     starts.Add(piece.Start.GetType());
                     if (piece.Start is MirrorOf)
-                        mirrored.Add(Mirror.Resolve(pattern, piece).Start.GetType());
+                    {
+                        var original = Mirror.Resolve(pattern, piece);
+                        mirrored.Add(original.Start.GetType());
+                        if (original.Statements.OfType<RowLine>().Any(row => row.Words.Any(word => word is MarkCorner)))
+                            mirroredCorners++;
+                    }
                     statements.UnionWith(piece.Statements.Select(statement => statement.GetType()));
                     words.UnionWith(piece.Statements.OfType<RowLine>().SelectMany(row => row.Words).Select(word => word.GetType()));
                 }
@@ -64,6 +70,8 @@ public sealed class NaiveGenTests
         Assert.Equal(5, starts.Count);
         Assert.Equal(4, mirrored.Count);
         Assert.Equal(8, statements.Count);
-        Assert.True(words.Count >= 12, string.Join(", ", words.Select(type => type.Name)));
+        Assert.Contains(typeof(ToCorner), words);
+        Assert.True(mirroredCorners > 20, $"only {mirroredCorners} mirrored pieces with corners");
+        Assert.True(words.Count >= 15, string.Join(", ", words.Select(type => type.Name)));
     }
 }

@@ -30,7 +30,8 @@ public sealed class NaiveResult(NaivePattern pattern, IReadOnlyDictionary<(strin
         row.Stitches,
         row.Places.GroupBy(place => place.BaseStitch).ToDictionary(group => group.Key, group => group.Count()),
         row.Start,
-        row.End));
+        row.End,
+        Enumerable.Range(1, row.Places.Count).Where(n => row.Places[n - 1].IsCorner).ToList()));
 
     private IEnumerable<EdgeFact> EdgeFacts(PieceResult piece) =>
         from hand in new[] { Hand.Right, Hand.Left }

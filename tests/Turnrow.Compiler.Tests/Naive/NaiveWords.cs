@@ -12,7 +12,7 @@ public sealed record Across(string Stitch) : Word;
 /// <summary>`dc until 5 remain`.</summary>
 public sealed record Until(string Stitch, Sized Remain) : Word;
 
-public enum PlaceWord { Next, First, Last, NextSpace, NextStitch }
+public enum PlaceWord { Next, First, Last, NextSpace, NextStitch, Corner }
 
 /// <summary>Which place a word goes to; <c>Kind</c> is the stitch that `in next dc` looks for.</summary>
 public sealed record Target(PlaceWord Place, string? Kind = null)
@@ -21,6 +21,8 @@ public sealed record Target(PlaceWord Place, string? Kind = null)
     public static readonly Target First = new(PlaceWord.First);
     public static readonly Target Last = new(PlaceWord.Last);
     public static readonly Target NextSpace = new(PlaceWord.NextSpace);
+
+    public static readonly Target Corner = new(PlaceWord.Corner);
 
     public static Target NextOf(string kind) => new(PlaceWord.NextStitch, kind);
 }
@@ -49,6 +51,15 @@ public sealed record SlipOver(Sized Count) : Word;
 
 /// <summary>`leave 5`, or `leave the rest` without a number.</summary>
 public sealed record LeaveUnworked(Sized? Count) : Word;
+
+/// <summary>`dc to corner`, `dc until 2 remain before corner`.</summary>
+public sealed record ToCorner(string Stitch, Sized Remain) : Word;
+
+/// <summary>`mark corner`.</summary>
+public sealed record MarkCorner : Word;
+
+/// <summary>`remove corners`.</summary>
+public sealed record RemoveCorners : Word;
 
 public enum EachOf { Stitch, StitchAndSpace, Space }
 

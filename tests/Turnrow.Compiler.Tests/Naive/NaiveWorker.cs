@@ -79,7 +79,13 @@ public sealed class NaiveWorker
         var goesOn = startsAt == hookAt && !from.IsFastenedOff && !from.IsYarnTaken;
         from.IsYarnTaken |= goesOn;
         result.Yarn = goesOn ? YarnAt.GoesOn : YarnAt.JoinedAnew;
-        work.GoOnFrom(last.Places.Skip(firstPlace).Take(count).ToList(), side);
+        var places = last.Places.Skip(firstPlace).Take(count).ToList();
+        // Cut off at a corner, a part has an edge there.
+        if (firstPlace > 0)
+            places[0] = places[0] with { IsCorner = false };
+        if (firstPlace + count < last.Places.Count)
+            places[^1] = places[^1] with { IsCorner = false };
+        work.GoOnFrom(places, side);
     }
 
     private void PickUp(PickedUp up, PieceWork work, PieceResult result)

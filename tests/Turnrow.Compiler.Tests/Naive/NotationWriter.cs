@@ -116,6 +116,9 @@ public static class NotationWriter
         Inc inc => (inc.Named ? inc.Stitch + " " : "") + Counted("inc", inc.Count),
         Dec dec => (dec.Named ? dec.Stitch + " " : "") + Counted("dec", dec.Count),
         Together together => $"{together.Stitch}{N(together.Over)}tog",
+        ToCorner to => to.Remain.IsSame && to.Remain[0] == 0 ? $"{to.Stitch} to corner" : $"{to.Stitch} until {to.Remain} remain before corner",
+        MarkCorner => "mark corner",
+        RemoveCorners => "remove corners",
         Skip skip => $"skip {skip.Count}",
         Space space => $"ch {N(space.Chains)}",
         SlipOver slip => $"slip over {slip.Count}",
@@ -136,6 +139,7 @@ public static class NotationWriter
     {
         PlaceWord.First => "first",
         PlaceWord.Last => "last",
+        PlaceWord.Corner => "corner",
         PlaceWord.NextSpace => "next sp",
         PlaceWord.NextStitch => $"next {target.Kind}",
         _ => "next",

@@ -18,12 +18,12 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
 
     /// <summary>The words with each repeat written once.</summary>
     private static IEnumerable<Word> Flat(IEnumerable<Word> words) =>
-        words.SelectMany(word => word is Repeat repeat ? Flat(repeat.Words) : [word]);
+        words.SelectMany(word => word is Repeat repeat ? Flat(repeat.Words) : word is MarkCorner or RemoveCorners ? [] : [word]);
 
     /// <summary>The one plain stitch of a row that works one into each of its places, or nothing.</summary>
     public static string? PlainStitch(IReadOnlyList<Word> words)
     {
-        var stitches = words.Where(word => word is not (SlipOver or LeaveUnworked)).Select(PlainStitch).Distinct().ToList();
+        var stitches = words.Where(word => word is not (SlipOver or LeaveUnworked or MarkCorner or RemoveCorners)).Select(PlainStitch).Distinct().ToList();
         return stitches.Count == 1 ? stitches[0] : null;
     }
 
@@ -32,6 +32,7 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
         Each each => each.Stitch,
         Across across => across.Stitch,
         Until until => until.Stitch,
+        ToCorner to => to.Stitch,
         _ => null,
     };
 
@@ -40,6 +41,7 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
         Each each => each.Stitch,
         Across across => across.Stitch,
         Until until => until.Stitch,
+        ToCorner to => to.Stitch,
         Into into => into.Stitch,
         Inc inc => inc.Stitch,
         Dec dec => dec.Stitch,

@@ -149,7 +149,7 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
             throw new UnworkableException("fewer rows than none");
         var shaping = new ShapingWork(rows, schedules, HandsOf);
         for (var row = 1; row <= rows; row++)
-            MakeRow(ShapingWork.MakeRow(_places.Count, stitch, shaping.At(Hand.Right, row), shaping.At(Hand.Left, row)));
+            MakeRow(ShapingWork.MakeRow(_places, stitch, shaping.At(Hand.Right, row), shaping.At(Hand.Left, row)));
     }
 
     private void Leave(LeaveAtEdge leave)

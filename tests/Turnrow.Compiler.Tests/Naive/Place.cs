@@ -6,6 +6,9 @@ public readonly record struct Place(string Kind)
     public const string Space = "sp";
     public const string Chain = "ch";
 
+    /// <summary>Whether a marker is in it.</summary>
+    public bool IsCorner { get; init; }
+
     public bool IsSpace => Kind == Space;
 
     /// <summary>A decrease is a stitch of its base kind: `dc2tog` is a dc.</summary>

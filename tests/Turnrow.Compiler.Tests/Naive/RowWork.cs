@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Turnrow.Compiler.Tests.Naive;
 
 /// <summary>Works the words of one row, stitch by stitch, over the places of the row below.</summary>
-public sealed class RowWork(IReadOnlyList<Place> below, int size)
+public sealed partial class RowWork(IReadOnlyList<Place> below, int size)
 {
     private readonly List<Place> _made = [];
     private int _at;
@@ -20,7 +20,9 @@ public sealed class RowWork(IReadOnlyList<Place> below, int size)
 
     public void Work(IEnumerable<Word> words)
     {
-        WorkAll(words);
+        var list = words.ToList();
+        _removes = list.Exists(word => word is RemoveCorners);
+        WorkAll(list);
         if (Remaining > 0)
             throw new UnworkableException(Invariant($"{Remaining} places are left unworked"));
     }
@@ -45,7 +47,9 @@ public sealed class RowWork(IReadOnlyList<Place> below, int size)
             case Inc inc: Many(inc.Count[size], () => Increase(inc.Stitch)); break;
             case Dec dec: Many(dec.Count[size], () => TogetherOver(dec.Stitch, 2)); break;
             case Together together: TogetherOver(together.Stitch, together.Over); break;
-            case Skip skip: Many(skip.Count[size], () => TakeAny()); break;
+            case ToCorner to: Many(NotBelowZero(BeforeCorner() - to.Remain[size]), () => OneInNext(to.Stitch)); break;
+            case MarkCorner: Mark(); break;
+            case Skip skip: Many(skip.Count[size], PassOne); break;
             case Space: _made.Add(new Place(Place.Space)); break;
             case SlipOver slip: SlipOverFirst(slip.Count[size]); break;
             case LeaveUnworked leave: LeaveLast(leave.Count?[size] ?? Remaining); break;
@@ -77,40 +81,53 @@ public sealed class RowWork(IReadOnlyList<Place> below, int size)
 
     private void OneInNext(string stitch)
     {
-        TakeStitch();
-        Make(stitch);
+        Carry(() =>
+        {
+            TakeStitch();
+            Make(stitch);
+        });
     }
 
     private void Increase(string stitch)
     {
-        TakeStitch();
-        Make(stitch);
-        Make(stitch);
+        Carry(() =>
+        {
+            TakeStitch();
+            Make(stitch);
+            Make(stitch);
+        });
     }
 
     private void TogetherOver(string stitch, int over)
     {
-        Many(over, TakeStitch);
-        _made.Add(Place.Together(stitch, over));
+        Carry(
+            () =>
+            {
+                Many(over, TakeStitch);
+                _made.Add(Place.Together(stitch, over));
+            },
+            isTogether: true);
     }
 
-    private void IntoPlace(Into into)
+    private void IntoPlace(Into into) => Carry(() =>
     {
         GoTo(into.Target);
         Many(into.Count, () => Make(into.Stitch));
-    }
+    });
 
-    private void GroupInPlace(Group group)
+    private void GroupInPlace(Group group) => Carry(() =>
     {
         GoTo(group.Target);
         foreach (var word in group.Words)
         {
             if (word is Into into)
                 Many(into.Count, () => Make(into.Stitch));
+            else if (word is MarkCorner)
+                Mark();
             else
                 _made.Add(new Place(Place.Space));
         }
-    }
+    });
 
     private void GoTo(Target target)
     {
@@ -118,6 +135,7 @@ public sealed class RowWork(IReadOnlyList<Place> below, int size)
         {
             case PlaceWord.First when _at != SlippedOver: throw new UnworkableException("the first place is behind");
             case PlaceWord.Last when Remaining != 1: throw new UnworkableException("the last place is not the next one");
+            case PlaceWord.Corner: TakeCorner(); break;
             case PlaceWord.NextSpace: PassTo(place => place.IsSpace); break;
             case PlaceWord.NextStitch: PassTo(place => place.Kind == target.Kind); break;
             default: TakeStitch(); break;
@@ -132,6 +150,8 @@ public sealed class RowWork(IReadOnlyList<Place> below, int size)
             var place = TakeAny();
             if (isIt(place))
                 return;
+            if (place.IsCorner && !_removes)
+                throw new UnworkableException("a corner stands before the place that is looked for");
             if (place.IsSpace)
                 throw new UnworkableException("a space stands before the place that is looked for");
         }
@@ -164,8 +184,16 @@ public sealed class RowWork(IReadOnlyList<Place> below, int size)
         }
         while (_at <= lastOfKind)
         {
-            if (IsMeant(TakeAny(), inEach.Of))
-                Make(inEach.Stitch);
+            if (IsMeant(below[_at], inEach.Of))
+            {
+                Carry(() =>
+                {
+                    TakeAny();
+                    Make(inEach.Stitch);
+                });
+            }
+            else
+                PassOne();
         }
     }
 
@@ -200,6 +228,13 @@ public sealed class RowWork(IReadOnlyList<Place> below, int size)
         if (repeat.End == RepeatEnd.Times)
         {
             Many(repeat.Count[size], () => WorkAll(repeat.Words));
+            return;
+        }
+        if (repeat.End == RepeatEnd.Across && repeat.Words.Any(GoesIntoCorner))
+        {
+            do
+                WorkAll(repeat.Words);
+            while (BelowAhead.Any(place => place.IsCorner));
             return;
         }
         var keep = repeat.End == RepeatEnd.Until ? repeat.Count[size] : 0;

@@ -24,13 +24,15 @@ public sealed class ShapingWork
     public int At(Hand hand, int row) => hand == Hand.Right ? _right[row] : _left[row];
 
     /// <summary>A row from the right edge to the left, its changes side by side from the edges.</summary>
-    public static List<Place> MakeRow(int below, string stitch, int right, int left)
+    public static List<Place> MakeRow(IReadOnlyList<Place> below, string stitch, int right, int left)
     {
-        var plain = below - Taken(right) - Taken(left);
+        var plain = below.Count - Taken(right) - Taken(left);
         if (plain < 0)
             throw new UnworkableException("the changes of this row need more stitches than there are");
+        if (below.Take(Taken(right)).Concat(below.TakeLast(Taken(left))).Any(place => place.IsCorner))
+            throw new UnworkableException("a change at an edge has no middle for a corner");
         var made = Changes(stitch, right);
-        made.AddRange(Enumerable.Repeat(new Place(stitch), plain));
+        made.AddRange(below.Skip(Taken(right)).Take(plain).Select(place => new Place(stitch) { IsCorner = place.IsCorner }));
         made.AddRange(Changes(stitch, left));
         return made;
     }

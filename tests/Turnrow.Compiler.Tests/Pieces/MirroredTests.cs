@@ -62,4 +62,9 @@ public sealed class MirroredTests
     [Fact]
     public void Parts_that_meet_in_the_middle_are_told() => Assert.Equal(
         ["part-overlap"], Compiled.Piece("piece a from back: 12 stitches at right edge\nrow 1: dc across\npiece b is a mirrored").Found);
+
+    [Fact]
+    public void Chains_added_one_row_apart_that_meet_stitches_left_only_in_the_mirror_are_told() => Assert.Equal(
+        ["steps-meet"],
+        Compiled.Piece("add 8 at both edges, one row apart\nstraight 1 rows\nleave 3 at left edge\nrow: dc across\npiece b is back mirrored\nseam back right edge with b left edge, easing").Found);
 }

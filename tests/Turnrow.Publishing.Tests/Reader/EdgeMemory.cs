@@ -11,7 +11,7 @@ internal static class EdgeMemory
         var shared = steps.TakeWhile(step => step is not WorkInto { Places.Where: Where.Across or Where.ToLast or Where.ToNext })
             .SelectMany(step => step.Remarks).Any(remark => remark.Contains("increase", StringComparison.Ordinal)) ? 1 : 0;
         var chained = ground.HangingChains - worked.SkippedChains + (stands > 0 ? stands - shared : 0);
-        if (isFirst) piece.FoundationStitches = piece.Foundation is null ? null : chained;
+        if (isFirst && piece.StandsOn is null) piece.FoundationStitches = piece.Foundation is null ? null : chained;
         else if (ground.HangingChains > 0) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.AddedChain, row.Number, chained));
         if (worked.Slipped > 0) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.LeftStitches, row.Number, worked.Slipped));
         if (added > 0) piece.AddToEdge(row.EndsAt, new EdgePart(Lies.AddedChain, row.Number, added));
@@ -23,10 +23,12 @@ internal static class EdgeMemory
     public static void Take(ReadPiece piece, Ground ground, WorkedRow worked, bool rightSide)
     {
         if (piece.StandsOn is not { } on) return;
-        var count = ground.Places.Count;
+        var count = on.Base.Rows[^1].Made.Count;
         for (var i = Math.Max(ground.JoinedAt, 0); i < worked.Reached; i++)
         {
-            if (!on.Base.Taken.Add(rightSide ? i : count - 1 - i)) throw new Misread($"a st of {on.Base.Title} is worked into that an earlier piece stands on");
+            if (ground.Places[i].Seen is Seen.Chain or Seen.AddedChain) continue;
+            var at = ground.BaseAt + i;
+            if (!on.Base.Taken.Add(rightSide ? at : count - 1 - at)) throw new Misread($"a st of {on.Base.Title} is worked into that an earlier piece stands on");
         }
     }
 }

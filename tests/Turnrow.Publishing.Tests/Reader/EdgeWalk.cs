@@ -45,7 +45,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
             return RowEnds(Piece(rows), rows.Groups["edge"].Value, from, rows.Groups["way"].Value, rows.Groups["to"].Success ? rows.Groups["to"].Value : from);
         }
 
-        if (AtStep().Match(text) is { Success: true } step) return Step(Piece(step), step.Groups["edge"].Value, step.Groups["what"].Value);
+        if (AtStep().Match(text) is { Success: true } step) return Step(Piece(step), step.Groups["edge"].Value, step.Groups["what"].Value, step.Groups["row"]);
         if (Open().Match(text) is { Success: true } open) return Between(Piece(open));
         if (LastRow().Match(text) is { Success: true } last) return Top(Piece(last));
         if (Beginning().Match(text) is { Success: true } beginning) return Foot(Piece(beginning));
@@ -63,11 +63,12 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         return [.. rows.Select(_ => new Place(Seen.RowEnd))];
     }
 
-    private List<Place> Step(ReadPiece piece, string name, string what)
+    private List<Place> Step(ReadPiece piece, string name, string what, Group row)
     {
         var side = Called(name);
         var added = what == "added ch";
-        var parts = piece.Edge(side).Where(part => part.Lies == (added ? Lies.AddedChain : Lies.LeftStitches)).ToList();
+        var parts = piece.Edge(side).Where(part => part.Lies == (added ? Lies.AddedChain : Lies.LeftStitches)
+            && (!row.Success || part.Row == Number.Of(row.Value))).ToList();
         if (parts.Count != 1) throw new Misread($"the {side} edge of {piece.Title} has {parts.Count} steps like that");
         var slipped = !added && piece.Rows[parts[0].Row - 1].StartsAt == side && piece.Rows[parts[0].Row - 1].Made[0].Seen == Seen.SlipStitch;
         if (slipped != (what == "slip-stitched sts")) throw new Misread($"at this step there are {(slipped ? "sl sts" : "no sl sts")}");
@@ -123,7 +124,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     [GeneratedRegex($@"^the {Edge} (?:from|at) (?<from>{Row})(?: (?<way>up|back) to (?<to>{Row}))?$")]
     private static partial Regex Rows();
 
-    [GeneratedRegex($@"^the (?<what>sts left unworked|slip-stitched sts|added ch) at the {Edge}$")]
+    [GeneratedRegex($@"^the (?<what>sts left unworked|slip-stitched sts|added ch)(?: (?:of|by) Row (?<row>\d+))? at the {Edge}$")]
     private static partial Regex AtStep();
 
     [GeneratedRegex(@"^the sts left unworked in the last row of (?<piece>.+)$")]

@@ -16,6 +16,9 @@ internal sealed class Ground(IEnumerable<Place> places)
     /// <summary>The place where the yarn is joined; -1 for none.</summary>
     public int JoinedAt { get; init; } = -1;
 
+    /// <summary>Of a part: how many places of the row that it stands on come before it, those of new chains taken off.</summary>
+    public int BaseAt { get; init; }
+
     /// <summary>The stitch that the row's count speaks of, for a row that works none.</summary>
     public string? Hint { get; init; }
 
@@ -28,6 +31,7 @@ internal sealed class Ground(IEnumerable<Place> places)
         HangingChains = HangingChains,
         IsTurned = IsTurned,
         JoinedAt = JoinedAt,
+        BaseAt = BaseAt,
         Along = Along,
         Hint = hint,
     };

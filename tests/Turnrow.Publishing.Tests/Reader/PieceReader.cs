@@ -25,6 +25,8 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         else if (YarnStays().Match(paragraph) is { Success: true } stays) Stay(stays);
         else if (GoOn().Match(paragraph) is { Success: true } goOn) Part(goOn);
         else if (JoinPart().Match(paragraph) is { Success: true } join) Join(join);
+        else if (NewChain().Match(paragraph) is { Success: true } newChain) NewYarn(newChain);
+        else if (GoOnOver().Match(paragraph) is { Success: true } over) GoOnFromChain(over);
         else if (PickUp().Match(paragraph) is { Success: true } pickUp) Pick(pickUp);
         else if (ChainAtHook().Match(paragraph) is { Success: true } atHook) AddAtHook(atHook);
         else if (ChainElsewhere().Match(paragraph) is { Success: true } elsewhere) AddElsewhere(elsewhere);
@@ -69,6 +71,21 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         _first = new Ground(from.Rows[^1].Made.Reverse()) { IsTurned = true };
     }
 
+    private void NewYarn(Match match)
+    {
+        MustBegin();
+        _hanging = Number.Of(match.Groups["n"].Value);
+    }
+
+    // The row is begun on new chains, and goes on over a part of an earlier row.
+    private void GoOnFromChain(Match match)
+    {
+        Join(match);
+        var at = _first!.JoinedAt;
+        var chains = Enumerable.Repeat(new Place(Seen.Chain), _hanging);
+        _first = new Ground(chains.Concat(_first.Places.Skip(at))) { HangingChains = _hanging, BaseAt = at - _hanging };
+    }
+
     private void Join(Match match)
     {
         MustBegin();
@@ -106,13 +123,16 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
 
     private void AddElsewhere(Match match)
     {
-        var other = piece.HookAt == Side.Right ? Side.Left : Side.Right;
+        var hook = piece.Rows.Count > 0 ? piece.HookAt : _firstSide == true ? Side.Right : Side.Left;
+        var other = hook == Side.Right ? Side.Left : Side.Right;
         if (match.Groups["yarn"].Value == match.Groups["edge"].Value) doubts.Add("the yarn is left at one edge and a length joined at the other, and both have one name");
-        At(match.Groups["yarn"].Value, piece.HookAt);
+        At(match.Groups["yarn"].Value, hook);
         At(match.Groups["edge"].Value, other);
+        _added = Number.Of(match.Groups["n"].Value);
+        // Before the first row of a part it is the part's last st, wherever that lies.
+        if (piece.Rows.Count == 0) return;
         var edge = piece.Rows[^1].Made.First(place => place.Seen != Seen.SlipStitch);
         if ($"{edge}" != match.Groups["place"].Value && !(edge.Seen is Seen.Stitch or Seen.ChainAndStitch && match.Groups["place"].Value == "last st")) throw new Misread($"at that edge is a {edge}");
-        _added = Number.Of(match.Groups["n"].Value);
     }
 
     private void Rows(RowParagraph row)
@@ -137,6 +157,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         if (number != piece.Rows.Count + 1) throw new Misread($"after Row {piece.Rows.Count} comes Row {number}");
         if (piece.IsFastenedOff) throw new Misread("the yarn is cut");
         var ground = Under(row);
+        if (piece.Rows.Count == 0 && _added > 0) AddBehindPart(ground, steps);
         var side = piece.Rows.Count > 0 ? !piece.Rows[^1].RightSide : _firstSide ?? row.RightSide ?? throw new Misread("which side faces is not said");
         if (row.RightSide is { } said && (row.From != row.To ? false : said != side)) throw new Misread($"the row is a {(side ? "RS" : "WS")} row");
         var worked = RowInHand.Work(ground, steps, rules, doubts);
@@ -146,6 +167,15 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         piece.Rows.Add(made);
         piece.Steps[number] = steps;
         (_hanging, _added) = (0, 0);
+    }
+
+    // A length joined to a part lies between it and the sts that are left to others.
+    private void AddBehindPart(Ground ground, IReadOnlyList<Step> steps)
+    {
+        var others = steps.OfType<LeaveUnworked>().Sum(leave => leave.Count ?? 0);
+        var at = ground.Places.Count;
+        for (var left = 0; left < others; left += ground.Places[at].IsLikeAStitch ? 1 : 0) at--;
+        ground.Places.InsertRange(at, Enumerable.Repeat(new Place(Seen.AddedChain), _added));
     }
 
     private Ground Under(RowParagraph row)
@@ -164,6 +194,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         var steps = Model(Number.Of(match.Groups["row"].Value)).ToList();
         if (match.Groups["top"].Success) steps = Ending.In(match.Groups["top"].Value, steps);
         if (match.Groups["leave"].Success) steps.Add(new LeaveUnworked(null, true));
+        if (match.Groups["out"].Success) steps.Add(new DropMarkers(match.Groups["edge"].Success));
         return steps;
     }
 
@@ -201,6 +232,12 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^With (?<side>RS|WS) of (?<piece>.+) facing, join yarn with sl st in the (?<n>\w+) st of its last row, counted from its (?<edge>right|left) edge\.$")]
     private static partial Regex JoinPart();
 
+    [GeneratedRegex(@"^With new yarn ch (?<n>\d+)\.$")]
+    private static partial Regex NewChain();
+
+    [GeneratedRegex(@"^The row goes on, with (?<side>RS|WS) of (?<piece>.+) facing, in the (?<n>\w+) st of its last row, counted from its (?<edge>right|left) edge\.$")]
+    private static partial Regex GoOnOver();
+
     [GeneratedRegex(@"^With (?<same>the same yarn and )?(?<side>RS|WS) facing, (?:join yarn with sl st at|go on along) (?<where>the .*? of (?<piece>.+?)(?:,.*| from .*| at .*)?\.)$")]
     private static partial Regex PickUp();
 
@@ -210,6 +247,6 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^Leave the yarn at the (?<yarn>.+) edge; at the (?<edge>.+) edge, join another length of yarn with sl st in (?<place>.+), ch (?<n>\d+), fasten off\.$")]
     private static partial Regex ChainElsewhere();
 
-    [GeneratedRegex(@"^As Row (?<row>\d+)(?:, ending in top of (?<top>turning|beginning) ch)?(?<leave>; leave the sl sts unworked)?\.$")]
+    [GeneratedRegex(@"^As Row (?<row>\d+)(?:, ending in top of (?<top>turning|beginning) ch)?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge)) out))?\.$")]
     private static partial Regex AsRow();
 }

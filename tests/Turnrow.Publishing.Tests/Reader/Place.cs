@@ -38,6 +38,9 @@ internal enum Seen
 /// <param name="Top">Of a chain that stands for a stitch, the number of its chains that do.</param>
 internal sealed record Place(Seen Seen, string Stitch = "", int Chains = 0, int Top = 0)
 {
+    /// <summary>True if a marker hangs in it.</summary>
+    public bool IsMarked { get; init; }
+
     /// <summary>True if the count of a row takes it in.</summary>
     public bool Counts => Seen is Seen.Stitch or Seen.TurningChain or Seen.BeginningChain or Seen.ChainAndStitch;
 

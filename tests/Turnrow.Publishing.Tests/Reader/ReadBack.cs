@@ -1,4 +1,6 @@
+using System.Globalization;
 using Turnrow.Fabric.Joins;
+using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Places;
@@ -31,7 +33,7 @@ internal static class ReadBack
         found.AddRange(read.Doubts.Select(doubt => $"two ways: {doubt}"));
         if (read.Stumbles.Count > 0) return found;
         foreach (var piece in pattern.Pieces) Piece(piece.InSizes[size], read, found);
-        Seams([.. pattern.Items.OfType<SeamInSizes>().Select(s => s.InSizes[size]).OfType<Seam>().Where(s => s.First.RowEnds + s.First.Stitches > 0)], read.Seams, found);
+        Seams([.. pattern.Items.OfType<SeamInSizes>().Select(s => s.InSizes[size]).OfType<Seam>().Where(s => Seam.RowEnds(s.WholeFirst) + Seam.Stitches(s.WholeFirst) > 0)], read.Seams, found);
         return found;
     }
 
@@ -57,7 +59,7 @@ internal static class ReadBack
             Same($"hook after row {row.Number}", $"{row.EndsAt}", $"{worked.EndsAt}");
             Same($"count of row {row.Number}", row.Work!.Stitches, worked.Stitches);
             if (row.Plan is ShapedPlan plan && worked.Shaped is { } shaped) Same($"shaping of row {row.Number}", (plan.Right.Change, plan.Left.Change), shaped);
-            Same($"places of row {row.Number}", Places(row.Work.Tops), string.Join(", ", worked.Made.Where(p => p.Seen != Seen.SlipStitch).Select(Name)));
+            Same($"places of row {row.Number}", Places(row.Work.Tops), string.Join(", ", worked.Made.Where(p => p.Seen != Seen.SlipStitch).Select(p => Name(p) + (p.IsMarked ? " marked" : ""))));
         }
 
         foreach (var side in new[] { Side.Right, Side.Left })
@@ -118,7 +120,7 @@ internal static class ReadBack
         foreach (var segment in places.Segments)
         {
             for (var i = 0; i < segment.Times; i++)
-                names.AddRange(segment.Unit.SelectMany(run => Enumerable.Repeat(Name(run.Place), run.Count)));
+                names.AddRange(segment.Unit.SelectMany(run => Enumerable.Repeat(Name(run.Place) + (run.Place.IsCorner ? " marked" : ""), run.Count)));
         }
 
         return string.Join(", ", names);
@@ -133,6 +135,13 @@ internal static class ReadBack
         if (seams.Count != read.Count) found.Add($"{seams.Count} seams in the row model, {read.Count} as read");
         foreach (var (seam, made) in seams.Zip(read))
         {
+            if (Ease(seam) != made.Ease) found.Add($"a seam of {Edge(seam.First)} is eased {Ease(seam)} in the row model, {made.Ease} as read");
+            if (seam.GoesOn)
+            {
+                Parts(seam, made, found);
+                continue;
+            }
+
             var expected = $"{Edge(seam.First)} to {Edge(seam.Second)}, rows {string.Join(" ", Pairs(seam))}";
             var actual = $"{made.First.Edge} of {made.First.Piece} to {made.Second.Edge} of {made.Second.Piece}, rows {string.Join(" ", made.RowPairs.Select(p => $"{p.First}+{p.Second}"))}";
             expected += $", {Rate(seam.Rate)}, open {string.Join(", ", Open(seam).Where(o => o.Length > 0))}";
@@ -140,6 +149,24 @@ internal static class ReadBack
             if (expected != actual) found.Add($"a seam is {expected} in the row model, {actual} as read");
             if (!seam.Eased && seam.First.Stitches > 0 && !made.StitchForStitch) found.Add($"{actual}: what becomes of the stitches between the rows is not said");
         }
+    }
+
+    private static void Parts(Seam seam, ReadSeam made, List<string> found)
+    {
+        static string Named(IEnumerable<string> first, IEnumerable<string> second) => $"{string.Join(" + ", first)} to {string.Join(" + ", second)}";
+        static IEnumerable<string> Read(SeamEdge first, IEnumerable<SeamEdge> more) => more.Prepend(first).Select(e => $"{e.Edge} of {e.Piece}");
+        var all = seam.WholeFirst.Concat(seam.WholeSecond).ToList();
+        var expected = $"{Named(seam.WholeFirst.Select(Edge), seam.WholeSecond.Select(Edge))}, {Rate(seam.Rate)}";
+        expected += seam.Eased ? "" : $", rows {all.Exists(s => s.RowEnds > 0)}, stitches {all.Exists(s => s.Stitches > 0)}";
+        var actual = $"{Named(Read(made.First, made.GoesOn.First), Read(made.Second, made.GoesOn.Second))}, {made.Rate}";
+        actual += seam.Eased ? "" : $", rows {made.RowForRowOnly}, stitches {made.StitchForStitch}";
+        if (expected != actual) found.Add($"a seam is {expected} in the row model, {actual} as read");
+    }
+
+    private static string Ease(Seam seam)
+    {
+        static string Halves(Rational length) => (Math.Floor((length.ToDouble() * 2) + 0.5) / 2).ToString("0.#", CultureInfo.InvariantCulture);
+        return seam.Lengths is { } lengths ? $"{Halves(lengths.First)} to {Halves(lengths.Second)}" : seam.Eased ? "eased" : "";
     }
 
     private static string Rate(SeamRate? rate) => rate is null ? "sewn"

@@ -14,8 +14,18 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     /// <summary>The rows left open, by piece.</summary>
     public IReadOnlyList<string> Open { get; private init; } = [];
 
+    /// <summary>The edges that each of the two goes on along.</summary>
+    public (IReadOnlyList<SeamEdge> First, IReadOnlyList<SeamEdge> Second) GoesOn { get; private init; } = ([], []);
+
+    /// <summary>True if rows are to meet row for row.</summary>
+    public bool RowForRowOnly { get; private init; }
+
+    /// <summary>The centimetres of both edges, where one is to be eased; <c>eased</c> without them; else empty.</summary>
+    public string Ease { get; private init; } = "";
+
     public static ReadSeam? Of(string paragraph, StitchWords stitches)
     {
+        if (Pinned().Match(paragraph) is { Success: true } pinned) return OfParts(pinned, stitches);
         if (Seam().Match(paragraph) is not { Success: true } seam) return null;
         var first = new SeamEdge(seam.Groups["piece1"].Value, seam.Groups["edge1"].Value.ToLowerInvariant());
         var second = new SeamEdge(seam.Groups["piece2"].Value, seam.Groups["edge2"].Value.ToLowerInvariant());
@@ -23,8 +33,33 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         var folded = text.StartsWith($"Fold {first.Piece} across, RS out, so that the two parts of this edge lie together. ", StringComparison.Ordinal);
         if (folded != (first == second)) throw new Misread("an edge is joined to itself by a fold, and no other way");
         if (!folded && !text.StartsWith("Lay the two edges side by side, RS of both up. ", StringComparison.Ordinal)) throw new Misread("how the edges lie is not said");
-        return Met(first, second, text) with { Rate = Rated(text, stitches), Open = [.. Opened(text)] };
+        return Met(first, second, text) with { Rate = Rated(text, stitches), Open = [.. Opened(text)], Ease = Eased(text) };
     }
+
+    // Several edges end to end: `Right edge (cap), last row and left edge (cap) of Right sleeve`.
+    private static ReadSeam OfParts(Match pinned, StitchWords stitches)
+    {
+        var (first, second) = (Edges(pinned.Groups["first"].Value), Edges(pinned.Groups["second"].Value));
+        var text = pinned.Groups["text"].Value;
+        return new ReadSeam(first[0], second[0], [], text.Contains("st for st.", StringComparison.Ordinal))
+        {
+            GoesOn = (first[1..], second[1..]),
+            RowForRowOnly = text.Contains("row for row", StringComparison.Ordinal),
+            Rate = Rated(text, stitches),
+            Ease = Eased(text),
+        };
+    }
+
+    private static SeamEdge[] Edges(string title) =>
+        [.. title.Split(" with ").SelectMany(piece =>
+        {
+            var at = piece.LastIndexOf(" of ", StringComparison.Ordinal);
+            if (at < 0) throw new Misread("an edge of the seam is of no piece");
+            return EdgeOf().Matches(piece[..at]).Select(edge => new SeamEdge(piece[(at + 4)..], edge.Groups["edge"].Value.ToLowerInvariant()));
+        })];
+
+    private static string Eased(string text) => Easing().Match(text) is not { Success: true } ease ? ""
+        : ease.Groups["a"].Success ? $"{Centimetres().Match(ease.Groups["a"].Value)} to {Centimetres().Match(ease.Groups["b"].Value)}" : "eased";
 
     private static string Rated(string text, StitchWords stitches)
     {
@@ -94,6 +129,18 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     [GeneratedRegex(@"^\*\*(?<edge1>Right edge|Left edge|Last row|Beginning edge)(?: \([^)]*\))? of (?<piece1>.+?) to (?<edge2>right edge|left edge|last row|beginning edge)(?: \([^)]*\))? of (?<piece2>.+?):\*\* (?<text>.*)$")]
     private static partial Regex Seam();
 
+    [GeneratedRegex(@"^\*\*(?<first>.+?) to (?<second>.+?):\*\* Pin the two edges together from end to end, part by part in the order named, RS of both up\.(?<text>.*)$")]
+    private static partial Regex Pinned();
+
+    [GeneratedRegex(@"(?<edge>[Rr]ight edge|[Ll]eft edge|[Ll]ast row|[Bb]eginning edge)")]
+    private static partial Regex EdgeOf();
+
+    [GeneratedRegex(@" Ease the longer edge to fit(?:: the first measures (?<a>.+?), the second (?<b>.+?))?\. (?:Sew|Join) ")]
+    private static partial Regex Easing();
+
+    [GeneratedRegex(@"[\d.]+(?= cm)")]
+    private static partial Regex Centimetres();
+
     [GeneratedRegex(@" Join yarn and work (?<n>\d+) (?<stitch>\w+) in (?:each|every (?<per>\d+)) (?<unit>row|st)s? through both edges\. Fasten off\.")]
     private static partial Regex Worked();
 
@@ -106,6 +153,6 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     [GeneratedRegex(@"Match the two ends of (?:each row from Row (?<a>\d+) to Row (?<b>\d+)|Row (?<a>\d+))\.")]
     private static partial Regex TwoEnds();
 
-    [GeneratedRegex(@"Match them row for row, Row (?<a>\d+) of (?<p1>.+?) with Row (?<b>\d+) of (?<p2>.+?)(?:, and so on to Row (?<c>\d+) of (?<p1>.+?) with Row (?<d>\d+) of (?<p2>.+?))?(?<steps>, and the edges between rows st for st)?\.(?<ease> Ease the longer edge to fit\.)?")]
+    [GeneratedRegex(@"Match them row for row, Row (?<a>\d+) of (?<p1>.+?) with Row (?<b>\d+) of (?<p2>.+?)(?:, and so on to Row (?<c>\d+) of (?<p1>.+?) with Row (?<d>\d+) of (?<p2>.+?))?(?<steps>, and the edges between rows st for st)?\.(?<ease> Ease the longer edge to fit[.:])?")]
     private static partial Regex RowForRow();
 }

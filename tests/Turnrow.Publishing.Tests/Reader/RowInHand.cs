@@ -6,6 +6,7 @@ internal sealed class RowInHand
     private readonly Ground _ground;
     private readonly List<Place> _made = [];
     private readonly RowBeginning _beginning;
+    private readonly MarkersInHand _markers;
     private int _at;
     private int _last = -1;
     private int _turns;
@@ -16,6 +17,7 @@ internal sealed class RowInHand
     {
         _ground = ground;
         _beginning = new RowBeginning(ground, rules, steps, doubts);
+        _markers = new MarkersInHand(_made);
         if (ground.JoinedAt >= 0) (_at, _last) = (ground.JoinedAt + 1, ground.JoinedAt);
     }
 
@@ -86,6 +88,15 @@ internal sealed class RowInHand
             case LeaveUnworked leave:
                 Leave(leave);
                 break;
+            case PutMarker put:
+                _markers.Put(put);
+                break;
+            case ShiftMarker shift:
+                _markers.Shift(shift);
+                break;
+            case DropMarkers drop:
+                _markers.Drop(drop.AtEdge);
+                break;
             case GoAlong along:
                 if (_at < End) throw new Misread($"{End - _at} places of the edge before are left");
                 Below.AddRange((_ground.Along ?? throw new Misread("this row goes along no edge"))(along.Edge));
@@ -98,7 +109,7 @@ internal sealed class RowInHand
         PassFirst(skip.Places);
         // In a row of one stitch the first dc may be the ch that stands for it.
         if (skip.Places is { Where: Where.First, Count: 1 } && _at == 0 && Below[0] is { Seen: Seen.TurningChain or Seen.BeginningChain } only && skip.Places.Names[0].Word == only.Stitch) _at = 1;
-        else foreach (var at in Reach(skip.Places)) _at = at + 1;
+        else foreach (var at in Reach(skip.Places)) Pass(at);
     }
 
     private void Chain(MakeChains chains)
@@ -109,6 +120,7 @@ internal sealed class RowInHand
             if (opening.Count > 0 && _made.Count > 0) _made.RemoveAt(_made.Count - 1);
             _made.AddRange(opening);
             if (opening.Count > 0) JoinedIsUsed = true;
+            if (opening.Count > 0 && _last >= 0 && Below[_last].IsMarked) _markers.CarryTo(_made.Count - opening.Count);
             return;
         }
 
@@ -149,7 +161,7 @@ internal sealed class RowInHand
             Used(at);
         }
 
-        if (partner) _made[^work.Each] = new Place(Seen.ChainAndStitch, work.Stitch);
+        if (partner) _made[^work.Each] = new Place(Seen.ChainAndStitch, work.Stitch) { IsMarked = _made[^work.Each].IsMarked };
     }
 
     private void Together(WorkTogether work)
@@ -162,29 +174,42 @@ internal sealed class RowInHand
             foreach (var at in Reach(words))
             {
                 over++;
-                Used(at);
+                if (at == _ground.JoinedAt) JoinedIsUsed = true;
+                (_last, _at) = (at, Math.Max(_at, at + 1));
             }
         }
 
         if (over != work.Over) throw new Misread($"{work.Stitch}{work.Over}tog is over {over} places");
         _made.Add(new Place(Seen.Stitch, work.Stitch));
+        if (Enumerable.Range(_at - over, over).Any(i => i >= 0 && Below[i].IsMarked)) _markers.CarryTo(_made.Count - 1);
     }
 
     private void Group(WorkGroup group)
     {
+        if (group.Places.Where == Where.FromHook) Enter(_beginning.Skipped(group.Places.Count - 1, group.Remarks), group.Places.Count - 1);
         PassFirst(group.Places);
         var at = Reach(group.Places).Single();
-        foreach (var (count, stitch) in group.Parts)
+        for (var i = 0; i < group.Parts.Count; i++)
         {
+            var (count, stitch) = group.Parts[i];
             if (stitch is null) _made.Add(new Place(Seen.Space, Chains: count));
             else _made.AddRange(Enumerable.Repeat(new Place(Seen.Stitch, stitch), count));
+            if (i == group.MarkerBehind) _made[^1] = _made[^1] with { IsMarked = true };
         }
 
-        Used(at);
+        Used(at, group.MarkerBehind < 0);
     }
 
-    private void Used(int at)
+    private void Pass(int at)
     {
+        // The chain that the row opens with stands where the first stitch is passed over.
+        if (at == 0 && Below[0].IsMarked && _made.Count > 0) _markers.CarryTo(0);
+        _at = at + 1;
+    }
+
+    private void Used(int at, bool carries = true)
+    {
+        if (carries && Below[at].IsMarked) _markers.CarryTo(_made.Count - 1);
         if (at == _ground.JoinedAt) JoinedIsUsed = true;
         _last = at;
         _at = Math.Max(_at, at + 1);
@@ -193,7 +218,7 @@ internal sealed class RowInHand
     /// <summary>Where the ch stands for the first st, that st is passed over unless it is named: so the notes say.</summary>
     private void PassFirst(PlaceWords places)
     {
-        if (_at == 0 && _ground.IsTurned && _beginning.StandsForFirst && places.Where is not (Where.First or Where.Same)) _at = 1;
+        if (_at == 0 && _ground.IsTurned && _beginning.StandsForFirst && places.Where is not (Where.First or Where.Same)) Pass(0);
     }
 
     private IReadOnlyList<int> Reach(PlaceWords words) => new Search(Below, _at, End, _last).Find(words, keep => _kept = keep);

@@ -15,7 +15,7 @@ internal sealed partial class RowSentence
 
         if (Accept("top")) return TopOf();
         if (Accept("each")) return Each();
-        if (Accept("the")) return new PlaceWords(Where.The, 1, [Name()]);
+        if (Accept("the")) return Accept("marked") ? new PlaceWords(Where.Marked, 1, [Name()]) : new PlaceWords(Where.The, 1, [Name()]);
         if (Peek is "first" or "next" or "last" or "same") return Ranged();
         return FromHook();
     }
@@ -35,10 +35,61 @@ internal sealed partial class RowSentence
         if (Accept("across")) return new PlaceWords(Where.Across, 0, names);
         Expect("to");
         if (Accept("next")) return new PlaceWords(Where.ToNext, 1, [.. names, Name()]);
+        if (Number.TryOf(Peek) is { } before)
+        {
+            _at++;
+            if (Name().Word != "st") throw new Misread("before a marker are sts");
+            Expect("before");
+            return ToMarked(before, names);
+        }
+
+        if (Peek == "the") return ToMarked(0, names);
         Expect("last");
         var keep = Number.TryOf(Peek) is { } number ? Next(number) : 1;
         if (Name().Word is not ("st" or "ch")) throw new Misread("`to last` wants sts or ch");
         return new PlaceWords(Where.ToLast, keep, names);
+    }
+
+    private PlaceWords ToMarked(int before, List<PlaceName> names)
+    {
+        Expect("the");
+        Expect("marked");
+        return new PlaceWords(Where.ToMarked, before, [.. names, Name()]);
+    }
+
+    private PutMarker PutMarker()
+    {
+        Expect("a");
+        Expect("marker");
+        Expect("in");
+        Expect("the");
+        var first = Accept("first");
+        var name = Name();
+        foreach (var word in first ? ["of", "this", "row"] : new[] { "just", "made" }) Expect(word);
+        return new PutMarker(name, first);
+    }
+
+    private ShiftMarker ShiftMarker()
+    {
+        Expect("the");
+        Expect("marker");
+        Expect("to");
+        if (Accept("this")) return new ShiftMarker(1, Name());
+        Expect("the");
+        if (Accept("top"))
+        {
+            Expect("of");
+            Expect("this");
+            Expect("ch");
+            return new ShiftMarker(1, null);
+        }
+
+        Expect("middle");
+        Expect("one");
+        Expect("of");
+        Expect("these");
+        var count = Count();
+        return new ShiftMarker(count, Name());
     }
 
     private PlaceWords Ranged()

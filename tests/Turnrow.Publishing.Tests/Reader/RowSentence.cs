@@ -51,6 +51,17 @@ internal sealed partial class RowSentence
         if (Accept("ch")) return new MakeChains(Count());
         if (Accept("skip") || Accept("miss")) return Skip();
         if (Accept("leave")) return Leave();
+        if (Accept("place")) return PutMarker();
+        if (Accept("move")) return ShiftMarker();
+        if (Accept("take"))
+        {
+            Expect("the");
+            var edge = Accept("marker");
+            if (!edge) Expect("markers");
+            foreach (var next in edge ? ["at", "the", "edge", "out"] : new[] { "out" }) Expect(next);
+            return new DropMarkers(edge);
+        }
+
         if (Accept("along")) return new GoAlong(Rest());
         var each = Number.TryOf(Peek) is { } number ? Next(number) : 1;
         if (Accept("sl"))
@@ -77,8 +88,16 @@ internal sealed partial class RowSentence
     private WorkGroup Group()
     {
         var parts = new List<(int, string?)>();
+        var marker = -1;
         do
         {
+            if (Accept("place"))
+            {
+                _ = PutMarker();
+                marker = parts.Count - 1;
+                continue;
+            }
+
             if (Accept("ch"))
             {
                 parts.Add((Count(), null));
@@ -90,7 +109,7 @@ internal sealed partial class RowSentence
         }
         while (Accept(","));
         Expect(")");
-        return new WorkGroup(parts, In());
+        return new WorkGroup(parts, In()) { MarkerBehind = marker };
     }
 
     private Step Skip()

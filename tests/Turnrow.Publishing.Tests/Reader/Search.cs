@@ -32,6 +32,10 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
                 return ToLast(words);
             case Where.ToNext:
                 return ToNext(words);
+            case Where.ToMarked:
+                return ToMarked(words);
+            case Where.Marked:
+                return at < end && places[at].IsMarked ? [at] : throw new Misread("the marker is not in the next place");
             case Where.TopOf:
                 return [Top(words.Names[0], place => place.Top == place.Chains)];
             case Where.ChainOf:
@@ -117,6 +121,17 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
         if (to == end) throw new Misread($"there is no {words.Names[^1]} to come to");
         var found = Across([.. words.Names.SkipLast(1)], to);
         if (found.Count > 0 && found[^1] != to - 1) throw new Misread($"a {places[found[^1] + 1]} comes before it");
+        return found;
+    }
+
+    // `dc in each dc to 1 st before the marked dc`.
+    private List<int> ToMarked(PlaceWords words)
+    {
+        var marked = at;
+        while (marked < end && !places[marked].IsMarked) marked++;
+        if (marked == end) throw new Misread("there is no marker to come to");
+        var found = Across([.. words.Names.SkipLast(1)], marked - words.Count);
+        if (found.Count == 0 || found[^1] != marked - words.Count - 1) throw new Misread("something else comes before the marker");
         return found;
     }
 

@@ -24,7 +24,20 @@ internal sealed record WorkInto(int Each, string Stitch, PlaceWords Places) : St
 internal sealed record WorkTogether(string Stitch, int Over, IReadOnlyList<PlaceWords> Places, int FromHook) : Step;
 
 /// <summary>`(2 dc, ch 2, 2 dc) in next sp`: stitches and chains, each with how many.</summary>
-internal sealed record WorkGroup(IReadOnlyList<(int Count, string? Stitch)> Parts, PlaceWords Places) : Step;
+internal sealed record WorkGroup(IReadOnlyList<(int Count, string? Stitch)> Parts, PlaceWords Places) : Step
+{
+    /// <summary>Behind which part a marker is put; -1 for none.</summary>
+    public int MarkerBehind { get; init; } = -1;
+}
+
+/// <summary>`place a marker in the dc just made`, `in the first st of this row`.</summary>
+internal sealed record PutMarker(PlaceName Name, bool InFirst) : Step;
+
+/// <summary>`move the marker to the middle one of these 3 dc`, `to this ch-2 sp`, `to the top of this ch` (no name).</summary>
+internal sealed record ShiftMarker(int MiddleOf, PlaceName? Name) : Step;
+
+/// <summary>`take the markers out`, `take the marker at the edge out`.</summary>
+internal sealed record DropMarkers(bool AtEdge) : Step;
 
 /// <summary>`[…] 6 times`.</summary>
 internal sealed record RepeatSteps(IReadOnlyList<Step> Steps, int Times) : Step;
@@ -46,6 +59,8 @@ internal enum Where
     Across,
     ToLast,
     ToNext,
+    ToMarked,
+    Marked,
     TopOf,
     ChainOf,
     FromHook,

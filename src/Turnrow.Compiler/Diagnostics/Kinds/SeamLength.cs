@@ -47,29 +47,35 @@ public static class SeamLength
             seam front right edge, all but last 2 rows, with back left edge: 2 sc in each row
             """));
 
-    internal static Diagnostic At(Context context, BoundWalk first, BoundWalk second, int[] sizes, Func<int, Seam> of)
+    internal static Diagnostic At(Context context, IReadOnlyList<BoundWalk> first, IReadOnlyList<BoundWalk> second, int[] sizes, Func<int, Seam> of)
     {
         var one = of(sizes[0]);
-        return new(Kind, first.Span.To(second.Span), $"{first.Piece.Name} has {Of(one.First)} along this seam, and {second.Piece.Name} has {Of(one.Second)}{context.Findings.InSizes(sizes, Lengths)}")
+        return new(Kind, first[0].Span.To(second[^1].Span), $"{Pieces(first)} {Has(first)} {Of(one.WholeFirst)} along this seam, and {Pieces(second)} {Has(second)} {Of(one.WholeSecond)}{context.Findings.InSizes(sizes, Lengths)}")
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = context.Findings.Unlike(sizes, Lengths),
             Help = Open(first, second, one) + "make one piece longer or shorter, or say `, easing` if one edge is to be eased into the other",
         };
 
-        string Lengths(int size) => $"{Of(of(size).First)} to {Of(of(size).Second)}";
+        string Lengths(int size) => $"{Of(of(size).WholeFirst)} to {Of(of(size).WholeSecond)}";
     }
+
+    private static string Pieces(IReadOnlyList<BoundWalk> edge) => string.Join(" and ", edge.Select(static w => w.Piece.Name).Distinct());
+
+    private static string Has(IReadOnlyList<BoundWalk> edge) => edge.Select(static w => w.Piece.Name).Distinct().Count() > 1 ? "have" : "has";
 
     // Where only rows differ, the longer piece can leave some open.
-    private static string Open(BoundWalk first, BoundWalk second, Seam seam)
+    private static string Open(IReadOnlyList<BoundWalk> first, IReadOnlyList<BoundWalk> second, Seam seam)
     {
         var more = seam.First.RowEnds - seam.Second.RowEnds;
-        if (more == 0 || seam.First.Stitches != seam.Second.Stitches) return string.Empty;
-        return $"leave {Counted.Rows(Math.Abs(more))} of {(more > 0 ? first : second).Piece.Name} open (`, all but last {Counted.Rows(Math.Abs(more))}`), ";
+        if (seam.GoesOn || more == 0 || seam.First.Stitches != seam.Second.Stitches) return string.Empty;
+        return $"leave {Counted.Rows(Math.Abs(more))} of {(more > 0 ? first : second)[0].Piece.Name} open (`, all but last {Counted.Rows(Math.Abs(more))}`), ";
     }
 
-    private static string Of(JoinSide side) =>
-        side.Stitches == 0 ? Counted.Rows(side.RowEnds)
-        : side.RowEnds == 0 ? Counted.Stitches(side.Stitches)
-        : $"{Counted.Rows(side.RowEnds)} and {Counted.Stitches(side.Stitches)}";
+    private static string Of(IReadOnlyList<JoinSide> edge) => (Seam.RowEnds(edge), Seam.Stitches(edge)) switch
+    {
+        (var rows, 0) => Counted.Rows(rows),
+        (0, var stitches) => Counted.Stitches(stitches),
+        var (rows, stitches) => $"{Counted.Rows(rows)} and {Counted.Stitches(stitches)}",
+    };
 }

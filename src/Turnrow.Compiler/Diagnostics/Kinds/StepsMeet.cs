@@ -40,4 +40,11 @@ public static class StepsMeet
             Sizes = context.Findings.Names(sizes),
             Help = "work a row between the two, or keep one of them with the difference of both numbers",
         };
+
+    internal static Diagnostic Mirrored(Context context, TextSpan span, int[] sizes, string original) =>
+        new(Kind, span, $"in the mirror of {original}, chains added one row apart fall on an edge where stitches are left before the same row{context.Findings.InSizes(sizes)}")
+        {
+            Sizes = context.Findings.Names(sizes),
+            Help = "such chains begin where the hook is, in both pieces: leave the stitches a row later, or add the chains at each edge by a line of its own",
+        };
 }

@@ -16,9 +16,13 @@ namespace Turnrow.Publishing.Instructions.Phrases;
 internal sealed record EdgeStretch(
     string Piece, string? Edge, Hand? Hand, Fabric.Pieces.StretchKind Kind, Sized<int> First, Sized<int> Last, Sized<int> PieceRows, bool Forwards, bool Slipped)
 {
+    /// <summary>Of a step, the row that it is made at, where the edge has several such; else null.</summary>
+    public Sized<int>? AtRow { get; init; }
+
     public EdgeStretch? And(EdgeStretch other) =>
         Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind && Forwards == other.Forwards && Slipped == other.Slipped
-            ? this with { First = First.And(other.First), Last = Last.And(other.Last), PieceRows = PieceRows.And(other.PieceRows) }
+        && AtRow is null == other.AtRow is null
+            ? this with { First = First.And(other.First), Last = Last.And(other.Last), PieceRows = PieceRows.And(other.PieceRows), AtRow = AtRow?.And(other.AtRow!) }
             : null;
 
     /// <summary><c>the left edge (neck) of Right front</c>.</summary>
@@ -27,9 +31,9 @@ internal sealed record EdgeStretch(
         Fabric.Pieces.StretchKind.LastRow => $"the last row of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.OpenStitches => $"the {words.Sts} left unworked in the last row of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.Foundation => $"the beginning edge of {Names.Title(Piece)}",
-        Fabric.Pieces.StretchKind.LeftStitches when Slipped => $"the slip-stitched {words.Sts} at {Named}",
-        Fabric.Pieces.StretchKind.LeftStitches => $"the {words.Sts} left unworked at {Named}",
-        Fabric.Pieces.StretchKind.AddedChain => $"the added {words.Ch} at {Named}",
+        Fabric.Pieces.StretchKind.LeftStitches when Slipped => $"the slip-stitched {words.Sts}{At("of")} at {Named}",
+        Fabric.Pieces.StretchKind.LeftStitches => $"the {words.Sts} left unworked{At("by")} at {Named}",
+        Fabric.Pieces.StretchKind.AddedChain => $"the added {words.Ch}{At("of")} at {Named}",
         _ => Named,
     };
 
@@ -59,6 +63,8 @@ internal sealed record EdgeStretch(
 
     // Right or left is always said: both edges may have one name, and a piece's own text need not have shown which has it.
     private string Named => $"the {Wording.Hand(Hand ?? Fabric.Rows.Hand.Right)} edge{(Edge is null ? string.Empty : $" ({Names.Words(Edge)})")} of {Names.Title(Piece)}";
+
+    private string At(string how) => AtRow is { } row ? $" {how} Row {row.Written()}" : string.Empty;
 
     private string RowIn(Sized<int> row) => row.Equals(PieceRows) ? "its last row" : $"Row {row.Written()}";
 }

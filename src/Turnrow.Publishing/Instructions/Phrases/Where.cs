@@ -59,6 +59,31 @@ internal sealed record EachToSpace(PlaceName Place, PlaceName Space) : Where
     public override string Written(Wording words) => $"each {Place.One(words)} to next {Space.One(words)}";
 }
 
+/// <summary>All up to a marked place, or to so many before it.</summary>
+internal sealed record EachToMarked(PlaceName Place, PlaceName Marked, Sized<int> Before) : Where
+{
+    public override Where? And(Where other) =>
+        other is EachToMarked to && Place.And(to.Place) is { } place && Marked.And(to.Marked) is { } marked && IsShort == to.IsShort
+            ? new EachToMarked(place, marked, Before.And(to.Before))
+            : null;
+
+    private bool IsShort => Before.First > 0;
+
+    public override string Written(Wording words)
+    {
+        var before = IsShort ? $"{PlaceName.AnyStitch.Counted(Before, words)} before " : string.Empty;
+        return $"each {Place.One(words)} to {before}the marked {Marked.One(words)}";
+    }
+}
+
+/// <summary>The marked place.</summary>
+internal sealed record MarkedPlace(PlaceName Place) : Where
+{
+    public override Where? And(Where other) => other is MarkedPlace where && Place.And(where.Place) is { } place ? new MarkedPlace(place) : null;
+
+    public override string Written(Wording words) => $"the marked {Place.One(words)}";
+}
+
 /// <summary>All chains of a separate length added at the row's end.</summary>
 internal sealed record AddedChains(Sized<int> Count) : Where
 {

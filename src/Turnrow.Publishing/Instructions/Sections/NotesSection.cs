@@ -22,6 +22,8 @@ internal static class NotesSection
         foreach (var way in chains.Ways) notes.Add(TurningNote(way, chains, words));
         if (Uses(work, "beginning ch"))
             notes.Add($"Turning {words.Ch}: the {words.Ch} made at the beginning of the row before. Beginning {words.Ch}: the {words.Ch} {words.Terms.Skipped} at the beginning of a row that is worked into a chain.");
+        if (Uses(work, "place a marker"))
+            notes.Add($"A marker stays with its corner. Where a row works over a marked {words.St} or {words.Sp} and says nothing of the marker, move it up to the {words.St} made there.");
         if (Uses(work, "right edge") || Uses(work, "left edge"))
             notes.Add($"Right edge and left edge are those of the piece held with its {words.Side(true)} facing you and its first row at the bottom.");
         return notes.Count == 0 ? [] : ["## Notes", string.Join('\n', notes.Select(static n => $"- {n}"))];

@@ -20,7 +20,7 @@ internal static class WorkSection
                     paragraphs.AddRange(new PieceWriter(pattern, names, words).Write(piece));
                     break;
                 case SeamInSizes seam:
-                    paragraphs.AddRange(SeamWriter.Write(seam, names, words));
+                    paragraphs.AddRange(SeamWriter.Write(seam, names, words, pattern.InInches));
                     break;
                 case WeaveInItem:
                     paragraphs.Add("Weave in all ends.");

@@ -1,5 +1,6 @@
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
+using Turnrow.Publishing.Instructions.Phrases;
 
 namespace Turnrow.Publishing.Instructions.Telling;
 
@@ -48,12 +49,24 @@ internal sealed record Beginning(int Skipped, Word? First, IReadOnlyList<Word> R
     };
 
     /// <summary>The rest where the chain that stands for the first stitch is also the space behind it, which may stand in a repeat.</summary>
-    public IReadOnlyList<Word> RestAfter(bool space)
+    /// <param name="space">True if it is.</param>
+    /// <param name="marks">Takes the markers in what the chain stands for, which are left out of the words.</param>
+    public IReadOnlyList<Word> RestAfter(bool space, List<PlaceMarker> marks)
     {
-        if (!space) return Rest;
-        var rest = Leading.Unrolled(Rest);
-        var chains = rest.FindIndex(static w => w is not Skip);
-        if (chains >= 0 && rest[chains] is Chains) rest.RemoveAt(chains);
+        var rest = space ? Leading.Unrolled(Rest) : [.. Rest];
+        if (First is Work { Makes: 1, Takes: 1, Amount.Times: 1 }) TakeMark(rest, 0, PlaceName.AnyStitch, marks);
+        if (!space) return rest;
+        var at = rest.FindIndex(static w => w is not Skip);
+        if (at < 0 || rest[at] is not Chains chains) return rest;
+        rest.RemoveAt(at);
+        TakeMark(rest, at, new PlaceName(PlaceNameKind.Space, null, chains.Count), marks);
         return rest;
+    }
+
+    private static void TakeMark(List<Word> words, int at, PlaceName place, List<PlaceMarker> marks)
+    {
+        if (at >= words.Count || words[at] is not MarkCorner) return;
+        words.RemoveAt(at);
+        marks.Add(new PlaceMarker(place, true));
     }
 }

@@ -23,6 +23,7 @@ internal static class ChainOpening
     private static void Counted(RowContext row, WordTeller teller, Stitch stitch)
     {
         var beginning = Beginning.Of(row.Work.Words);
+        var marks = new List<PlaceMarker>();
         var passed = beginning.Passed(row.Places);
         row.Places.Pass(passed);
         switch (beginning.First)
@@ -30,13 +31,15 @@ internal static class ChainOpening
             case Work { Takes: > 1 } decrease:
                 teller.Phrases.AddRange(RestOf(row, decrease, stitch, passed));
                 row.Places.Pass(decrease.Takes);
+                teller.Finished(decrease);
                 if (decrease.Amount.Times == 1) teller.Shape(decrease);
                 break;
             case Work { Makes: 1 } work:
                 row.Places.Pass(1);
                 List<Word> words = [work with { Amount = work.Amount with { Times = work.Amount.Times - 1 }, Passed = 0 }];
-                words.AddRange(beginning.RestAfter(row.Work.Opening.Space > 0));
+                words.AddRange(beginning.RestAfter(row.Work.Opening.Space > 0, marks));
                 InChain(row, teller, words, passed, stitch);
+                teller.Phrases.AddRange(marks);
                 return;
             case { } first:
                 // The chain and what is worked into its base share one place: the last of the chains it is made of.
@@ -45,7 +48,8 @@ internal static class ChainOpening
         }
 
         if (beginning.First is { } again) OpeningTeller.TellAgain(teller, again);
-        teller.Tell(beginning.RestAfter(row.Work.Opening.Space > 0 && beginning.First is Work));
+        teller.Tell(beginning.RestAfter(row.Work.Opening.Space > 0 && beginning.First is Work, marks));
+        teller.Phrases.AddRange(marks);
     }
 
     // The chain is one decrease with what follows; where it is all there is of chains, that goes into the row below.

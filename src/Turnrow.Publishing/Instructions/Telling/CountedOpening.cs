@@ -39,6 +39,7 @@ internal static class CountedOpening
                 break;
             case Work { Makes: 1 }:
                 TakePlaceOfChain(row, teller, at, passed);
+                if (Markers.MovedToChain(beginning.First) is { } moved) teller.Phrases.Add(moved);
                 break;
             case Work or Group:
                 if (passed > 0) teller.PassOver(passed);
@@ -47,7 +48,9 @@ internal static class CountedOpening
         }
 
         if (beginning.First is { } first) OpeningTeller.TellAgain(teller, first);
-        teller.Tell(beginning.RestAfter(row.Work.Opening.Space > 0 && beginning.First is Work));
+        var marks = new List<PlaceMarker>();
+        teller.Tell(beginning.RestAfter(row.Work.Opening.Space > 0 && beginning.First is Work, marks));
+        teller.Phrases.AddRange(marks);
     }
 
     // Gets to the place where the chain stands, and makes it there.
@@ -102,6 +105,7 @@ internal static class CountedOpening
             : new NextPlaces(Sized.Of(count), row.Places.NameOf(count), false);
         row.Places.Pass(count);
         teller.Phrases.Add(new RestOfDecrease(decrease.Stitch, decrease.Takes, row.Work.Opening.Chains, where));
+        teller.Finished(decrease);
         if (decrease.Amount.Times == 1) teller.Shape(decrease);
     }
 }

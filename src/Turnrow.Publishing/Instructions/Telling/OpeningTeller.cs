@@ -57,6 +57,7 @@ internal static class OpeningTeller
         }
 
         teller.AtFirst = false;
+        teller.Finished(first);
         if (first is Work { Amount.Times: 1 } once) teller.Shape(once);
     }
 

@@ -97,8 +97,16 @@ internal static class PickUpTeller
             ? (leg.Stretch.FirstRow, legs[^1].Stretch.LastRow)
             : (leg.Stretch.LastRow, legs[^1].Stretch.FirstRow);
         return new EdgeStretch(
-            leg.Piece.Name, leg.Stretch.Name, leg.Hand, leg.Stretch.Kind, Sized.Of(first), Sized.Of(last), Sized.Of(leg.Piece.Rows.Count), leg.Upwards, IsSlipped(leg));
+            leg.Piece.Name, leg.Stretch.Name, leg.Hand, leg.Stretch.Kind, Sized.Of(first), Sized.Of(last), Sized.Of(leg.Piece.Rows.Count), leg.Upwards, IsSlipped(leg))
+        {
+            AtRow = IsOneOfSeveral(leg) ? Sized.Of(leg.Stretch.FirstRow + 1) : null,
+        };
     }
+
+    // An edge that goes in or out in several steps: which of them it is has to be said.
+    private static bool IsOneOfSeveral(PickUpLeg leg) =>
+        leg.Stretch.Kind is StretchKind.LeftStitches or StretchKind.AddedChain && leg.Hand is { } hand
+        && leg.Piece.At(hand).Stretches.Count(s => s.Kind == leg.Stretch.Kind) > 1;
 
     // The row behind the step begins where the step is: then it got past the stitches by slip stitches.
     private static bool IsSlipped(PickUpLeg leg) =>

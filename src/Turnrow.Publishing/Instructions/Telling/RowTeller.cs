@@ -90,8 +90,19 @@ internal static class RowTeller
         if (others > 0) words.Phrases.Add(new LeaveOthers(Sized.Of(others)));
     }
 
-    private static List<Phrase> RemarksOf(RowContext place) =>
-        EndsAtSlipStitches(place) ? [new LeaveSlipStitches()] : [];
+    private static List<Phrase> RemarksOf(RowContext place)
+    {
+        var remarks = new List<Phrase>();
+        if (EndsAtSlipStitches(place)) remarks.Add(new LeaveSlipStitches());
+        if (place.Work.Below.HasCorners && place.Work.Words.Any(static w => w is RemoveCorners)) remarks.Add(new TakeMarkersOut(false));
+        else if (place.Index == 0 && place.Piece.Start is PartStart part && IsCutAtCorner(part)) remarks.Add(new TakeMarkersOut(true));
+        return remarks;
+    }
+
+    private static bool IsCutAtCorner(PartStart part) =>
+        part.Base.TopFromRight is { HasCorners: true } top
+        && ((part.FromRight > 0 && top.Slice(part.FromRight, 1).First.IsCorner)
+            || (part.FromLeft > 0 && top.Slice(part.FromRight + part.Count - 1, 1).First.IsCorner));
 
     // The row below began with slip stitches, and this one comes back to them.
     private static bool EndsAtSlipStitches(RowContext place)

@@ -18,6 +18,7 @@ internal static class UncountedOpening
             var beginning = Beginning.Of(words);
             if (beginning is { Skipped: 0, First: Chains }) words = beginning.Rest;
             teller.Phrases.Add(new OpeningChain(null, opening.Chains, opening.Space, ChainRole.Space, at));
+            teller.Finished(new Chains(opening.Space));
         }
         else if (opening is { Stitch: { } stitch, Chains: > 0 })
         {

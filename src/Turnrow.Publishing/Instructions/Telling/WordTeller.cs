@@ -11,6 +11,7 @@ internal sealed class WordTeller(RowContext row)
 {
     private readonly RowPlaces _places = row.Places;
     private int _inRepeat;
+    private PlaceName _made = PlaceName.AnyStitch;
 
     /// <summary>What has been told so far.</summary>
     public List<Phrase> Phrases { get; private set; } = [];
@@ -34,15 +35,21 @@ internal sealed class WordTeller(RowContext row)
             case Work work:
                 Stitches(work);
                 Shape(work);
+                Finished(work);
                 break;
             case Group group:
                 InOnePlace(group);
+                Finished(group);
                 break;
+            case MarkCorner:
+                Phrases.Add(new PlaceMarker(_made, false));
+                return;
             case Repeat repeat:
                 Again(repeat);
                 break;
             case Chains chains:
                 Phrases.Add(new ChainSpace(Sized.Of(chains.Count)));
+                Finished(chains);
                 break;
             case Skip { Count: > 0 } skip:
                 PassOver(skip.Count);
@@ -58,6 +65,13 @@ internal sealed class WordTeller(RowContext row)
         }
 
         AtFirst = false;
+    }
+
+    /// <summary>Keeps in mind what a word made last, and says where the marker goes if it was worked into a corner.</summary>
+    public void Finished(Word word)
+    {
+        _made = Markers.LastMade(word) ?? _made;
+        if (Markers.Moved(word) is { } moved) Phrases.Add(moved);
     }
 
     /// <summary>Passes places over, in words.</summary>
@@ -95,10 +109,13 @@ internal sealed class WordTeller(RowContext row)
     public static PhraseList Inside(IEnumerable<Word> words)
     {
         var phrases = new List<Phrase>();
+        var made = PlaceName.AnyStitch;
         foreach (var word in words)
         {
             if (word is Work work) phrases.Add(new BareStitches(work.Stitch, work.Hook, Sized.Of(work.Makes * work.Amount.Count)));
             else if (word is Chains chains) phrases.Add(new ChainSpace(Sized.Of(chains.Count)));
+            else if (word is MarkCorner) phrases.Add(new PlaceMarker(made, false));
+            made = Markers.LastMade(word is Work { Amount.Times: 0 } one ? one with { Amount = one.Amount with { Times = one.Amount.Count } } : word) ?? made;
         }
 
         return new PhraseList(phrases);
@@ -136,6 +153,9 @@ internal sealed class WordTeller(RowContext row)
             case Aim.Last:
                 Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), Last()));
                 break;
+            case Aim.Corner:
+                Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), new MarkedPlace(_places.Take(1).Name)));
+                break;
             default:
                 if (work.Takes > 1) TogetherAll(work);
                 else OneByOne(work);
@@ -165,7 +185,9 @@ internal sealed class WordTeller(RowContext row)
     {
         if (stretch.Top is { } top) return top;
         if (stretch.Added) return new AddedChains(Sized.Of(stretch.Count));
-        var open = amount.Reach != Reach.Fixed && _inRepeat == 0 && !row.IsFirstOfPart;
+        if (amount.Reach == Reach.ToCorner && leftOfWord == 0 && _places.At(amount.Count) is { IsCorner: true } corner)
+            return new EachToMarked(stretch.Name, PlaceName.Of(corner), Sized.Of(amount.Count));
+        var open = amount.Reach is Reach.Across or Reach.Until && _inRepeat == 0 && !row.IsFirstOfPart;
         if (!open) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
         // "To last 5 sts" would leave open whether spaces among them are counted.
         if (leftOfWord == 0 && _places.At(0) is { Kind: PlaceKind.Space } space) return new EachToSpace(stretch.Name, PlaceName.Of(space));
@@ -262,6 +284,9 @@ internal sealed class WordTeller(RowContext row)
                 return;
             case Aim.Last:
                 Phrases.Add(InPlace(inside, Last()));
+                return;
+            case Aim.Corner:
+                Phrases.Add(InPlace(inside, new MarkedPlace(_places.Take(1).Name)));
                 return;
             default:
                 _places.Pass(group.Passed);

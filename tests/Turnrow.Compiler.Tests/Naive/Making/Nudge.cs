@@ -68,6 +68,7 @@ public sealed class Nudge
     {
         Each each => each with { Count = N(each.Count) },
         Until until => until with { Remain = N(until.Remain) },
+        ToCorner to => to with { Remain = N(to.Remain) },
         Into into => into with { Count = N(into.Count) },
         Group group => group with { Words = All(group.Words) },
         Inc inc => inc with { Count = N(inc.Count) },

@@ -15,7 +15,7 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         }
         Func<Sketch, bool>[] kinds =
         [
-            PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Fewer, Mixed, Mesh,
+            PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Fewer, Mixed, Mesh, Corners,
         ];
         if (!tape.Of(kinds)(sketch))
             PlainRow(sketch);
@@ -161,6 +161,8 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         var widths = sketch.For(_ => 3);
         return Put(sketch, widths, null, new Each(other, 1), new Into(1, other, Target.NextOf(one)), new Across(one));
     }
+
+    private bool Corners(Sketch sketch) => sketch.Widest < Widest && new CornerMaker(tape, Stitch()).Passage(sketch);
 
     private bool Mesh(Sketch sketch)
     {

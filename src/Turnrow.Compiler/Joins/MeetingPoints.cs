@@ -9,7 +9,7 @@ namespace Turnrow.Compiler.Joins;
 /// up from there. A point is how far it is round its piece, from the foundation's right end up the right edge, along the last row, down the
 /// left edge; that is the way in which one picks up with the right side facing.
 /// </summary>
-internal sealed class Corners(PieceBook book, int size)
+internal sealed class MeetingPoints(PieceBook book, int size)
 {
     private readonly Dictionary<(PieceState, int), (PieceState, int)> _same = [];
     private int _pieces;
@@ -26,12 +26,11 @@ internal sealed class Corners(PieceBook book, int size)
             : Find((first.Piece, a.From)) == Find((second.Piece, b.To));
     }
 
-    // Two edges that lie side by side run against each other.
-    private void AddSeam(BoundWalk first, BoundWalk second)
+    // Two edges that lie side by side run against each other; where one is put together of several, only its two ends are known to meet.
+    private void AddSeam(IReadOnlyList<BoundWalk> first, IReadOnlyList<BoundWalk> second)
     {
-        if (Ends(first) is not { } a || Ends(second) is not { } b) return;
-        Join((first.Piece, a.From), (second.Piece, b.To));
-        Join((first.Piece, a.To), (second.Piece, b.From));
+        if (Ends(first[0]) is { } a && Ends(second[0]) is { } b) Join((first[0].Piece, a.From), (second[0].Piece, b.To));
+        if (Ends(first[^1]) is { } c && Ends(second[^1]) is { } d) Join((first[^1].Piece, c.To), (second[^1].Piece, d.From));
     }
 
     private void AddBeginning(PieceState piece)

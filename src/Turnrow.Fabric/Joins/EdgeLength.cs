@@ -1,0 +1,106 @@
+using Turnrow.Fabric.Numbers;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
+
+namespace Turnrow.Fabric.Joins;
+
+/// <summary>
+/// How long an edge is along its slopes, as a tape would measure it on the flat piece: from one shaped row to the next in a straight line,
+/// along steps stitch by stitch.
+/// </summary>
+public static class EdgeLength
+{
+    // A root is no fraction. To the thousandth of a centimetre it is the same everywhere, and finer than any tape.
+    private const int Parts = 1000;
+
+    /// <summary>Its length in centimetres; null if a row's stitch has no gauge.</summary>
+    public static Rational? Of(IReadOnlyList<JoinSide> edge, GaugeBook gauges)
+    {
+        var sum = 0.0;
+        foreach (var side in edge)
+        {
+            if (Of(side, gauges) is not { } length) return null;
+            sum += length;
+        }
+
+        return double.IsFinite(sum) && sum < int.MaxValue ? Rational.Of((long)Math.Round(sum * Parts), Parts) : null;
+    }
+
+    /// <summary>A stitch along the edge that has no gauge; null if all have one.</summary>
+    public static Stitch? WithoutGauge(IReadOnlyList<JoinSide> edge, GaugeBook gauges)
+    {
+        foreach (var side in edge)
+        {
+            foreach (var row in side.Stretches.SelectMany(s => RowsOf(side.Piece, s)))
+            {
+                if (GaugeBook.TallestOf(row) is { } stitch && gauges.Of(stitch) is null) return stitch;
+            }
+        }
+
+        return null;
+    }
+
+    private static double? Of(JoinSide side, GaugeBook gauges)
+    {
+        var sum = 0.0;
+        foreach (var stretch in side.Stretches)
+        {
+            var length = stretch.Kind == StretchKind.RowEnds ? AlongRows(side, stretch, gauges) : AlongStitches(side, stretch, gauges);
+            if (length is not { } known) return null;
+            sum += known;
+        }
+
+        return sum;
+    }
+
+    private static double? AlongRows(JoinSide side, Stretch stretch, GaugeBook gauges)
+    {
+        var (sum, height) = (0.0, 0.0);
+        foreach (var row in RowsOf(side.Piece, stretch))
+        {
+            if (GaugeOf(row, gauges) is not { } gauge || gauge.HeightOf(1) is not { } high || gauge.WidthOf(1) is not { } wide) return null;
+            height += high.ToDouble();
+            var across = side.Hand is { } hand ? ChangeAt(row, hand) * wide.ToDouble() : 0;
+            if (across == 0) continue;
+            sum += Math.Sqrt((height * height) + (across * across));
+            height = 0;
+        }
+
+        return sum + height;
+    }
+
+    private static double? AlongStitches(JoinSide side, Stretch stretch, GaugeBook gauges)
+    {
+        if (stretch.Count == 0) return 0;
+        foreach (var row in RowsOf(side.Piece, stretch))
+            return GaugeOf(row, gauges)?.WidthOf(stretch.Count)?.ToDouble();
+        return null;
+    }
+
+    // A step is as wide as the row that it is left of; what is added, and a foundation, as the row worked into it.
+    private static IEnumerable<Row> RowsOf(Piece piece, Stretch stretch)
+    {
+        if (stretch.Kind == StretchKind.RowEnds) return piece.Rows.Skip(stretch.FirstRow - 1).Take(stretch.Count);
+        var after = stretch.Kind is StretchKind.AddedChain or StretchKind.Foundation || stretch.FirstRow == 0;
+        return piece.Rows.Skip(after ? stretch.FirstRow : stretch.FirstRow - 1).Take(1);
+    }
+
+    private static Gauge? GaugeOf(Row row, GaugeBook gauges) => GaugeBook.TallestOf(row) is { } stitch ? gauges.Of(stitch) : null;
+
+    // A row given in words is taken to grow or shrink alike at both edges.
+    private static double ChangeAt(Row row, Hand hand)
+    {
+        if (row.Plan is ShapedPlan plan) return plan.At(hand).Change;
+        if (row.Work is not { } work) return 0;
+        var change = work.Tops.Count - work.Below.Count;
+        foreach (var word in work.Words)
+        {
+            if (word is SlipOver or Leave) change += WordCounts.Takes(word);
+        }
+
+        return change / 2.0;
+    }
+}

@@ -1,0 +1,66 @@
+using Turnrow.Fabric.Places;
+
+namespace Turnrow.Fabric.Words;
+
+/// <summary>What becomes of a corner: the middle of what is worked into it is the corner of the next row.</summary>
+internal static class Corners
+{
+    /// <summary>
+    /// The places made in one corner, their middle marked: the middle one of an odd number of stitches, or the space that parts an even number
+    /// into halves. What holds a marker of its own stays as it is. Null if there is no middle.
+    /// </summary>
+    public static PlaceSequence? WithMiddle(PlaceSequence made)
+    {
+        if (made.HasCorners) return made;
+        var index = MiddleOf(made);
+        return index < 0 ? null : made.WithCornerAt(index, true);
+    }
+
+    /// <summary>True if a row's words speak of corners that are there already.</summary>
+    public static bool AreSaid(IReadOnlyList<Word> words)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (IsSaid(words[i])) return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>True if a word goes into the corner.</summary>
+    public static bool IsIn(Word word) => word is Work { Target.Aim: Aim.Corner } or Group { Target.Aim: Aim.Corner };
+
+    private static bool IsSaid(Word word) => IsIn(word) || word switch
+    {
+        Work work => work.Amount.Reach == Reach.ToCorner,
+        Repeat repeat => repeat.Amount.Reach == Reach.ToCorner || AreSaid(repeat.Words),
+        _ => false,
+    };
+
+    private static int MiddleOf(PlaceSequence made)
+    {
+        var stitches = made.CountWhere(static p => p.IsStitch);
+        var (half, odd) = (stitches / 2, stitches % 2 != 0);
+        var cursor = new PlaceCursor(made);
+        var seen = 0;
+        while (cursor.Remaining > 0)
+        {
+            var index = made.Count - cursor.Remaining;
+            var run = cursor.CurrentRun(int.MaxValue);
+            cursor.Pass(run.Count);
+            if (run.Place.IsStitch)
+            {
+                if (odd && seen + run.Count > half) return index + half - seen;
+                if (!odd && (seen == half || seen + run.Count > half)) return -1;
+                seen += run.Count;
+            }
+            else if (!odd && seen == half)
+            {
+                // Two spaces side by side have no middle either.
+                return run.Count == 1 && (cursor.Remaining == 0 || cursor.Next.IsStitch) ? index : -1;
+            }
+        }
+
+        return -1;
+    }
+}

@@ -1,0 +1,69 @@
+using Turnrow.Fabric.Words;
+using Turnrow.Publishing.Instructions.Phrases;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Telling;
+
+/// <summary>Tells what becomes of markers.</summary>
+internal static class Markers
+{
+    /// <summary>
+    /// How the marker moves up from a corner that a word has just been worked into; null where nothing has to be said: of a corner that is worked
+    /// over in passing, the notes say it.
+    /// </summary>
+    public static Phrase? Moved(Word word) => word switch
+    {
+        Work { Corners: > 0, Target.Aim: Aim.Corner or Aim.Next or Aim.First or Aim.Last, Makes: > 1 } work =>
+            new MoveMarker(MarkerTo.Middle, Sized.Of(work.Makes), NameOf(work)),
+        Work { Corners: > 0, Target.Aim: Aim.Corner } work => new MoveMarker(MarkerTo.Stitch, Sized.Of(1), NameOf(work)),
+        Group { Corners: > 0, Target.Aim: not Aim.EachOfKind } group => OfGroup(group),
+        _ => null,
+    };
+
+    /// <summary>The same where the row's chain stands for the one stitch worked into the corner.</summary>
+    public static Phrase? MovedToChain(Word word) => word is Work { Corners: > 0, Target.Aim: Aim.Corner, Makes: 1 } work
+        ? new MoveMarker(MarkerTo.Chain, Sized.Of(1), NameOf(work))
+        : null;
+
+    /// <summary>What a word makes last; null if it makes nothing.</summary>
+    public static PlaceName? LastMade(Word word) => word switch
+    {
+        Work { Amount.Times: > 0 } work => NameOf(work),
+        Chains chains => SpaceOf(chains),
+        Group { Words: [.., var last] } => LastInGroup(last),
+        _ => null,
+    };
+
+    private static PlaceName? LastInGroup(Word word) => word switch
+    {
+        Work work => NameOf(work),
+        Chains chains => SpaceOf(chains),
+        _ => null,
+    };
+
+    private static MoveMarker? OfGroup(Group group)
+    {
+        if (group.Words.Any(static w => w is MarkCorner)) return null;
+        var stitches = group.Words.OfType<Work>().ToList();
+        var count = stitches.Sum(static w => w.Makes * w.Amount.Count);
+        var name = stitches.Count > 0 && stitches.TrueForAll(w => w.Stitch == stitches[0].Stitch) ? NameOf(stitches[0]) : PlaceName.AnyStitch;
+        if (count % 2 == 0) return new MoveMarker(MarkerTo.Space, Sized.Of(1), SpaceOf(MiddleOf(group, count / 2)));
+        return new MoveMarker(count == 1 ? MarkerTo.Stitch : MarkerTo.Middle, Sized.Of(count), name);
+    }
+
+    private static Chains MiddleOf(Group group, int before)
+    {
+        var seen = 0;
+        foreach (var word in group.Words)
+        {
+            if (word is Work work) seen += work.Makes * work.Amount.Count;
+            else if (word is Chains chains && seen == before) return chains;
+        }
+
+        return new Chains(1);
+    }
+
+    private static PlaceName NameOf(Work work) => new(PlaceNameKind.Stitch, work.Stitch);
+
+    private static PlaceName SpaceOf(Chains chains) => new(PlaceNameKind.Space, null, chains.Count);
+}

@@ -1,0 +1,53 @@
+namespace Turnrow.Publishing.Tests.Reader;
+
+/// <summary>The markers of a row being worked: each moves up to what is made in its place, and the row may say to what.</summary>
+/// <param name="made">The places made so far.</param>
+internal sealed class MarkersInHand(List<Place> made)
+{
+    private int _carried = -1;
+
+    /// <summary>A marked place has been worked into: the notes say that its marker moves up.</summary>
+    public void CarryTo(int index)
+    {
+        Set(index, true);
+        _carried = index;
+    }
+
+    public void Put(PutMarker put)
+    {
+        var at = put.InFirst ? made.FindIndex(p => Fits(put.Name, p)) : made.Count - 1;
+        if (at < 0 || !Fits(put.Name, made[at])) throw new Misread("the marker has nothing to go into");
+        Set(at, true);
+    }
+
+    public void Shift(ShiftMarker shift)
+    {
+        if (_carried < 0) throw new Misread("there is no marker to move");
+        Set(_carried, false);
+        Set(shift.Name is null ? Chain() : shift.MiddleOf > 1 ? Middle(shift.MiddleOf) : made.FindLastIndex(p => Fits(shift.Name, p)), true);
+    }
+
+    public void Drop(bool atEdge)
+    {
+        for (var i = 0; i < made.Count; i++)
+        {
+            if (!atEdge || i == 0 || i == made.Count - 1) Set(i, false);
+        }
+    }
+
+    private static bool Fits(PlaceName name, Place place) => name.Fits(place) || (place.Counts && (name.Word == place.Stitch || name.Word == "st"));
+
+    private int Chain() => made.FindLastIndex(p => p.Seen is Seen.TurningChain or Seen.BeginningChain);
+
+    private int Middle(int of)
+    {
+        var counted = Enumerable.Range(0, made.Count).Where(i => made[i].Counts).TakeLast(of).ToList();
+        return counted.Count == of && of % 2 == 1 ? counted[of / 2] : throw new Misread($"{of} have no middle one");
+    }
+
+    private void Set(int index, bool marked)
+    {
+        if (index < 0 || index >= made.Count) throw new Misread("there is nothing to mark");
+        made[index] = made[index] with { IsMarked = marked };
+    }
+}
