@@ -147,11 +147,12 @@ public sealed class PieceBuilder
         if (_rows.Count == 0) _firstRowRightSide = rightSide;
     }
 
-    /// <summary>Names an edge from the next row on.</summary>
-    public void NameEdge(Hand hand, string name)
+    /// <summary>Names an edge from the next row on, or from the beginning: what is picked up has a row before anything can be said of it.</summary>
+    public void NameEdge(Hand hand, string name, bool fromBeginning = false)
     {
-        _events.Add(new NameEvent(hand, name));
-        Edge(hand).Name = name;
+        _events.Add(new NameEvent(hand, name, fromBeginning));
+        if (fromBeginning && _start is PickUpStart && _rows.Count == 1) Edge(hand).NameAll(name);
+        else Edge(hand).Name = name;
     }
 
     /// <summary>The name of an edge here; null if it has none.</summary>
@@ -238,6 +239,8 @@ public sealed class PieceBuilder
         LastWork = null;
         _chainsGiven = -1;
         RowsInDoubt |= rows;
+        // A row that can't be read may have been worked over them: what is said at an edge next need not meet them.
+        if (rows) ForgetUnworkedSteps();
     }
 
     /// <summary>It is known again what the next row has to work over, by a claim: so many plain stitches, steps taken into account.</summary>
@@ -281,6 +284,11 @@ public sealed class PieceBuilder
     {
         var startsAt = Frame.StartOf(int.IsOddInteger(row) == _firstRowRightSide);
         return (_steps.GetValueOrDefault((startsAt, row)), _steps.GetValueOrDefault((startsAt.Opposite(), row)));
+    }
+
+    private void ForgetUnworkedSteps()
+    {
+        foreach (var key in _steps.Keys.Where(key => key.Row > _rows.Count).ToList()) _steps.Remove(key);
     }
 
     private static Step Together(Step? first, Step second) =>
