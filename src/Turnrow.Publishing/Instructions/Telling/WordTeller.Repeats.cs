@@ -41,7 +41,20 @@ internal sealed partial class WordTeller
     private static void AddTimes(List<Phrase> phrases, PhraseList? told, int times)
     {
         if (told is null || times == 0 || told.Count == 0) return;
+        if (told.Count > 1 && EndsIn(phrases, told))
+        {
+            phrases.RemoveRange(phrases.Count - told.Count, told.Count);
+            times++;
+        }
+
         if (times == 1) phrases.AddRange(told.Phrases);
         else phrases.Add(new Repeated(told, Sized.Of(times)));
+    }
+
+    // The first time of a repeat is told by itself when a row begins with it; where it reads like the others after all, it is one of them.
+    private static bool EndsIn(List<Phrase> phrases, PhraseList told)
+    {
+        var from = phrases.Count - told.Count;
+        return from >= 0 && told.Equals(new PhraseList([.. phrases.GetRange(from, told.Count)]));
     }
 }
