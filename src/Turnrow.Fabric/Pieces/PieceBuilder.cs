@@ -146,7 +146,7 @@ public sealed class PieceBuilder
     public void NameEdge(Hand hand, string name, bool fromBeginning = false)
     {
         _events.Add(new NameEvent(hand, name, fromBeginning));
-        if (fromBeginning && _start is PickUpStart && _rows.Count == 1) Edge(hand).NameAll(name);
+        if (fromBeginning && _start is (PickUpStart or null) && _rows.Count == 1) Edge(hand).NameAll(name);
         else Edge(hand).Name = name;
     }
 
