@@ -29,6 +29,7 @@ internal sealed class PatternBinder
     private readonly List<FinishedMeasure> _measured = [];
     private PieceState? _piece;
     private bool _full;
+    private bool _pieceSeen;
 
     private PatternBinder(SyntaxTree tree, UnreadLines unread, Context context)
     {
@@ -172,16 +173,19 @@ internal sealed class PatternBinder
         var inPiece = false;
         foreach (var line in _tree.Lines)
         {
-            inPiece |= line.Keyword == "piece";
+            inPiece |= IsPieceLine(line);
             if (line.Broken || line.Statement is null || IsOfPiece(line.Statement, inPiece)) continue;
             yield return line.Statement;
         }
     }
 
+    private static bool IsPieceLine(LineSyntax line) => line.Keyword == "piece";
+
     private static bool IsOfPiece(StatementSyntax statement, bool inPiece) => statement is TurnStatement turn && (inPiece || turn.NextRowOnly);
 
     private void One(LineSyntax line)
     {
+        _pieceSeen |= IsPieceLine(line);
         if (line.Statement is PieceStatement opened)
         {
             Open(opened, line.Broken);
@@ -197,7 +201,7 @@ internal sealed class PatternBinder
         switch (line.Statement)
         {
             case null or TermsStatement or SizesStatement: break;
-            case TurnStatement turn when _book.All.Count > 0 || turn.NextRowOnly: InPiece(turn); break;
+            case TurnStatement turn when IsOfPiece(turn, _pieceSeen): InPiece(turn); break;
             case SeamStatement seam: Join(seam); break;
             case WeaveInStatement: _items.Add(() => new WeaveInItem()); break;
             case ProseStatement prose: Prose(prose); break;

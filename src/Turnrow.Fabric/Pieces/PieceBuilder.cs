@@ -291,6 +291,7 @@ public sealed class PieceBuilder
             return new RowFault(RowFaultKind.NotEnough, new Leave(left) { Origin = origin }, left, _ahead.Count, 0);
         }
 
+        if (below.Count > PlaceSequenceBuilder.MostPlaces) return new RowFault(RowFaultKind.TooLong, null, 0, 0, 0);
         if (_cache.Find(words, below, start, _begins) is { } known)
         {
             (work, words) = (known, known.Words);

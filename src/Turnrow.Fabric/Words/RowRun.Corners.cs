@@ -109,6 +109,7 @@ internal sealed partial class RowRun
             all.Add(marked);
         }
 
+        if (all.TooLong) return Failed(RowFaultKind.TooLong, work, 0);
         _tops.Add(all.Build());
         return true;
     }

@@ -69,6 +69,7 @@ internal sealed partial class RowRun
             else if (word is MarkCorner && !tops.MarkLast()) Fail(RowFaultKind.MarkNothing, word, 0, 0);
         }
 
+        if (tops.TooLong) Fail(RowFaultKind.TooLong, group, 0, 0);
         return tops.Build();
     }
 }

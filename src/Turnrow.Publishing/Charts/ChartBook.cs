@@ -17,7 +17,7 @@ internal static class ChartBook
             if (options.Size >= piece.InSizes.Count) continue;
             var size = options.Size < pattern.Sizes.Count ? pattern.Sizes[options.Size] : string.Empty;
             var name = Unused(Names.Filed(piece.Name), names);
-            if (Chart.Of(piece.InSizes[options.Size], name, size, options.Terms) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
+            if (Chart.Of(piece.InSizes[options.Size], name, size, options.Terms, pattern.Counting) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
         }
 
         return charts;
