@@ -78,7 +78,7 @@ internal sealed class HeaderBinder(Context context)
                 AddGauge(gauge);
                 return pattern;
             case TurnStatement { NextRowOnly: false } turn:
-                TurnRules.Bind(context, turn, (stitch, rule) => context.Rules[stitch] = rule);
+                TurnBinder.Bind(context, turn, (stitch, rule) => context.Rules[stitch] = rule);
                 return pattern;
             case MeasureStatement measure:
                 Define(measure);
