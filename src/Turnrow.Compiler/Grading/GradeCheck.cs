@@ -10,8 +10,10 @@ namespace Turnrow.Compiler.Grading;
 /// </summary>
 internal static class GradeCheck
 {
-    // A step counts as out of line when it is more than three times the largest of the others; common practice, no source.
+    // A step counts as out of line when it is more than three times those beside it and more than twice all others, so that a list that
+    // goes by whole pairs of rows has none; common practice, no source.
     private const int OutOfStep = 3;
+    private const int OutOfAll = 2;
     private const int SmallestStep = 4;
     private const int EnoughSizes = 4;
     private const int EnoughSteps = 2;
@@ -69,16 +71,32 @@ internal static class GradeCheck
     private static int FirstJump(NumbersOverSizes numbers)
     {
         if (numbers.Values.Length < EnoughSizes) return 0;
-        var (largest, next, at) = (Rational.Zero, Rational.Zero, 0);
+        var steps = new Rational[numbers.Values.Length + 1];
         for (var i = 1; i < numbers.Values.Length; i++)
         {
             if (numbers.Step(i)?.Magnitude() is not { } step) return 0;
-            if (step > largest) (largest, next, at) = (step, largest, i);
-            else if (step > next) next = step;
+            steps[i] = step;
         }
 
-        return largest >= SmallestStep && Larger(next, Rational.One) * OutOfStep < largest ? at : 0;
+        for (var i = 1; i < numbers.Values.Length; i++)
+        {
+            if (steps[i] >= SmallestStep && IsPast(steps[i], OutOfStep, Larger(steps[i - 1], steps[i + 1])) && IsPastOthers(steps, i)) return i;
+        }
+
+        return 0;
     }
+
+    private static bool IsPastOthers(Rational[] steps, int at)
+    {
+        for (var i = 0; i < steps.Length; i++)
+        {
+            if (i != at && !IsPast(steps[at], OutOfAll, steps[i])) return false;
+        }
+
+        return true;
+    }
+
+    private static bool IsPast(Rational step, int times, Rational other) => Larger(other, Rational.One) * times < step;
 
     private static Rational Larger(Rational a, Rational b) => a > b ? a : b;
 }
