@@ -25,7 +25,7 @@ internal sealed class PatternBinder
     private readonly List<Func<PatternItem?>> _items = [];
     private readonly FinishedBinder _finished;
     private readonly MadeBinder _made;
-    private readonly List<FinishedMeasure> _measured = [];
+    private readonly List<(FinishedStatement Line, FinishedMeasure Measure)> _measured = [];
     private PieceState? _piece;
     private bool _full;
     private bool _pieceSeen;
@@ -68,6 +68,7 @@ internal sealed class PatternBinder
         foreach (var line in _tree.Lines) One(line);
         PatternWarnings.Add(_context, _book, _tree);
         GradeCheck.Add(_context, _tree);
+        FitCheck.Add(_context, _tree, _measured);
         OddNumbers.Add(_context, _tree);
         var items = new List<PatternItem>();
         foreach (var item in _items)
@@ -79,19 +80,19 @@ internal sealed class PatternBinder
         {
             Items = items,
             InInches = _context.InInches,
-            Finished = _measured,
+            Finished = [.. _measured.Select(static m => m.Measure)],
             Made = _made.Bind(),
-            Measures = [.. BodyMeasures(), .. header.Measures],
+            Measures = [.. BodyMeasures(header.BodySource), .. header.Measures],
         };
     }
 
     // Of a body's many measures those that the pattern uses are told.
-    private IEnumerable<Measure> BodyMeasures()
+    private IEnumerable<Measure> BodyMeasures(string? source)
     {
         foreach (var name in _context.Scope.Names)
         {
             if (_context.Scope.Find(name) is { OfBody: true, Used: true } body && Array.TrueForAll(body.Values, v => v is not null))
-                yield return new Measure(name, [.. body.Values.Select(v => v!.Value.Number)]) { OfTable = true };
+                yield return new Measure(name, [.. body.Values.Select(v => v!.Value.Number)]) { OfTable = true, Source = body.Source == source ? null : body.Source };
         }
     }
 
@@ -180,7 +181,7 @@ internal sealed class PatternBinder
 
     private void Finished(FinishedStatement statement)
     {
-        if (_finished.Bind(statement) is { } measure) _measured.Add(measure);
+        if (_finished.Bind(statement) is { } measure) _measured.Add((statement, measure));
     }
 
     private bool IsFull(TextSpan span)

@@ -50,13 +50,14 @@ internal partial class TurnrowParser : Parser {
 		EVENLY=82, EVERY=83, EXTRA=84, FACING=85, FIRST=86, FOR=87, FOUNDATION=88, 
 		HERE=89, HIGH=90, IN=91, INC=92, IS=93, LAST=94, LESS=95, LONGER=96, MIRRORED=97, 
 		MORE_WORD=98, MULTIPLE=99, NEXT=100, NOT=101, ODD=102, OF=103, OFF=104, 
-		ON=105, ONE=106, OPPOSITE=107, ORDER=108, OVER=109, PER=110, PICKED=111, 
-		PLAIN=112, REMAIN=113, REST=114, ROUNDED=115, RS=116, SAME=117, SKIP_WORD=118, 
-		SLIP=119, STITCH=120, STITCHES=121, THE=122, THEN=123, TIMES=124, TO=125, 
-		TURNED=126, TURNING=127, TURNS=128, UNTIL=129, UP=130, WEIGH=131, WEIGHT=132, 
-		WIDE=133, WITH=134, WITHIN=135, WITHOUT=136, WS=137, CM=138, G=139, M=140, 
-		MM=141, OZ=142, YD=143, WORD=144, NUMBER=145, FRACTION=146, ORDINAL=147, 
-		DOTTED=148, QUOTED=149, WRONG_COMMA=150, WRONG_QUOTE=151, JUNK=152;
+		ON=105, ONE=106, OPENS=107, OPPOSITE=108, ORDER=109, OVER=110, PER=111, 
+		PICKED=112, PLAIN=113, REMAIN=114, REST=115, ROUNDED=116, RS=117, SAME=118, 
+		SKIP_WORD=119, SLIP=120, STITCH=121, STITCHES=122, STRETCHES=123, THE=124, 
+		THEN=125, TIMES=126, TO=127, TURNED=128, TURNING=129, TURNS=130, UNTIL=131, 
+		UP=132, WEIGH=133, WEIGHT=134, WIDE=135, WITH=136, WITHIN=137, WITHOUT=138, 
+		WS=139, CM=140, G=141, M=142, MM=143, OZ=144, YD=145, WORD=146, NUMBER=147, 
+		FRACTION=148, ORDINAL=149, DOTTED=150, QUOTED=151, WRONG_COMMA=152, WRONG_QUOTE=153, 
+		JUNK=154;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -64,39 +65,40 @@ internal partial class TurnrowParser : Parser {
 		RULE_wearerLine = 12, RULE_proseLine = 13, RULE_yarnLine = 14, RULE_yarnFact = 15, 
 		RULE_hookLine = 16, RULE_gaugeLine = 17, RULE_gaugeLength = 18, RULE_turnLine = 19, 
 		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_claimsLine = 23, 
-		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_acceptLine = 27, 
-		RULE_swatchLine = 28, RULE_madeLine = 29, RULE_madePart = 30, RULE_countFix = 31, 
-		RULE_pieceLine = 32, RULE_origin = 33, RULE_along = 34, RULE_alongPart = 35, 
-		RULE_beginLine = 36, RULE_chainLine = 37, RULE_edgeLine = 38, RULE_markLine = 39, 
-		RULE_divideLine = 40, RULE_dividePart = 41, RULE_fastenLine = 42, RULE_weaveLine = 43, 
-		RULE_rowLine = 44, RULE_rowsLine = 45, RULE_items = 46, RULE_item = 47, 
-		RULE_stitchAmount = 48, RULE_changeAmount = 49, RULE_reach = 50, RULE_place = 51, 
-		RULE_repeatLine = 52, RULE_straightLine = 53, RULE_rowFix = 54, RULE_leaveLine = 55, 
-		RULE_addLine = 56, RULE_shapeLine = 57, RULE_shaping = 58, RULE_shapingPart = 59, 
-		RULE_frequency = 60, RULE_stitchesIn = 61, RULE_solve = 62, RULE_solveOption = 63, 
-		RULE_seamLine = 64, RULE_walkWords = 65, RULE_seamPart = 66, RULE_walkWord = 67, 
-		RULE_selection = 68, RULE_rate = 69, RULE_expectLine = 70, RULE_expected = 71, 
-		RULE_expectedMore = 72, RULE_claim = 73, RULE_claimPart = 74, RULE_edge = 75, 
-		RULE_side = 76, RULE_change = 77, RULE_stitch = 78, RULE_rowsWord = 79, 
-		RULE_stitchesWord = 80, RULE_sum = 81, RULE_sumOperation = 82, RULE_factor = 83, 
-		RULE_count = 84, RULE_countOperation = 85, RULE_single = 86, RULE_sign = 87, 
-		RULE_list = 88, RULE_number = 89, RULE_unit = 90, RULE_name = 91;
+		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_finishedPart = 27, 
+		RULE_acceptLine = 28, RULE_swatchLine = 29, RULE_madeLine = 30, RULE_madePart = 31, 
+		RULE_countFix = 32, RULE_pieceLine = 33, RULE_origin = 34, RULE_along = 35, 
+		RULE_alongPart = 36, RULE_beginLine = 37, RULE_chainLine = 38, RULE_edgeLine = 39, 
+		RULE_markLine = 40, RULE_divideLine = 41, RULE_dividePart = 42, RULE_fastenLine = 43, 
+		RULE_weaveLine = 44, RULE_rowLine = 45, RULE_rowsLine = 46, RULE_items = 47, 
+		RULE_item = 48, RULE_stitchAmount = 49, RULE_changeAmount = 50, RULE_reach = 51, 
+		RULE_place = 52, RULE_repeatLine = 53, RULE_straightLine = 54, RULE_rowFix = 55, 
+		RULE_leaveLine = 56, RULE_addLine = 57, RULE_shapeLine = 58, RULE_shaping = 59, 
+		RULE_shapingPart = 60, RULE_frequency = 61, RULE_stitchesIn = 62, RULE_solve = 63, 
+		RULE_solveOption = 64, RULE_seamLine = 65, RULE_walkWords = 66, RULE_seamPart = 67, 
+		RULE_walkWord = 68, RULE_selection = 69, RULE_rate = 70, RULE_expectLine = 71, 
+		RULE_expected = 72, RULE_expectedMore = 73, RULE_claim = 74, RULE_claimPart = 75, 
+		RULE_edge = 76, RULE_side = 77, RULE_change = 78, RULE_stitch = 79, RULE_rowsWord = 80, 
+		RULE_stitchesWord = 81, RULE_sum = 82, RULE_sumOperation = 83, RULE_factor = 84, 
+		RULE_count = 85, RULE_countOperation = 86, RULE_single = 87, RULE_sign = 88, 
+		RULE_list = 89, RULE_number = 90, RULE_unit = 91, RULE_name = 92;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
 		"wearerLine", "proseLine", "yarnLine", "yarnFact", "hookLine", "gaugeLine", 
 		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
-		"bodyLine", "easeLine", "finishedLine", "acceptLine", "swatchLine", "madeLine", 
-		"madePart", "countFix", "pieceLine", "origin", "along", "alongPart", "beginLine", 
-		"chainLine", "edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", 
-		"weaveLine", "rowLine", "rowsLine", "items", "item", "stitchAmount", "changeAmount", 
-		"reach", "place", "repeatLine", "straightLine", "rowFix", "leaveLine", 
-		"addLine", "shapeLine", "shaping", "shapingPart", "frequency", "stitchesIn", 
-		"solve", "solveOption", "seamLine", "walkWords", "seamPart", "walkWord", 
-		"selection", "rate", "expectLine", "expected", "expectedMore", "claim", 
-		"claimPart", "edge", "side", "change", "stitch", "rowsWord", "stitchesWord", 
-		"sum", "sumOperation", "factor", "count", "countOperation", "single", 
-		"sign", "list", "number", "unit", "name"
+		"bodyLine", "easeLine", "finishedLine", "finishedPart", "acceptLine", 
+		"swatchLine", "madeLine", "madePart", "countFix", "pieceLine", "origin", 
+		"along", "alongPart", "beginLine", "chainLine", "edgeLine", "markLine", 
+		"divideLine", "dividePart", "fastenLine", "weaveLine", "rowLine", "rowsLine", 
+		"items", "item", "stitchAmount", "changeAmount", "reach", "place", "repeatLine", 
+		"straightLine", "rowFix", "leaveLine", "addLine", "shapeLine", "shaping", 
+		"shapingPart", "frequency", "stitchesIn", "solve", "solveOption", "seamLine", 
+		"walkWords", "seamPart", "walkWord", "selection", "rate", "expectLine", 
+		"expected", "expectedMore", "claim", "claimPart", "edge", "side", "change", 
+		"stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", "factor", 
+		"count", "countOperation", "single", "sign", "list", "number", "unit", 
+		"name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -114,12 +116,12 @@ internal partial class TurnrowParser : Parser {
 		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'for'", 
 		"'foundation'", "'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", 
 		"'less'", "'longer'", "'mirrored'", "'more'", "'multiple'", "'next'", 
-		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opposite'", "'order'", 
-		"'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
-		"'RS'", "'same'", "'skip'", "'slip'", "'stitch'", null, "'the'", "'then'", 
-		null, "'to'", "'turned'", "'turning'", "'turns'", "'until'", "'up'", "'weigh'", 
-		"'weight'", "'wide'", "'with'", "'within'", "'without'", "'WS'", "'cm'", 
-		"'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", 
+		"'order'", "'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
+		"'RS'", "'same'", "'skip'", "'slip'", "'stitch'", null, "'stretches'", 
+		"'the'", "'then'", null, "'to'", "'turned'", "'turning'", "'turns'", "'until'", 
+		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
+		"'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -134,13 +136,13 @@ internal partial class TurnrowParser : Parser {
 		"DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", 
 		"EVERY", "EXTRA", "FACING", "FIRST", "FOR", "FOUNDATION", "HERE", "HIGH", 
 		"IN", "INC", "IS", "LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", 
-		"MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPPOSITE", 
+		"MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", 
 		"ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", 
-		"RS", "SAME", "SKIP_WORD", "SLIP", "STITCH", "STITCHES", "THE", "THEN", 
-		"TIMES", "TO", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", 
-		"WIDE", "WITH", "WITHIN", "WITHOUT", "WS", "CM", "G", "M", "MM", "OZ", 
-		"YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
-		"WRONG_QUOTE", "JUNK"
+		"RS", "SAME", "SKIP_WORD", "SLIP", "STITCH", "STITCHES", "STRETCHES", 
+		"THE", "THEN", "TIMES", "TO", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", 
+		"WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WS", "CM", "G", 
+		"M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", 
+		"QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -187,9 +189,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 184;
+			State = 186;
 			_localctx.said = statement();
-			State = 185;
+			State = 187;
 			Match(Eof);
 			}
 		}
@@ -224,9 +226,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 187;
+			State = 189;
 			_localctx.claimed = claim();
-			State = 188;
+			State = 190;
 			Match(Eof);
 			}
 		}
@@ -407,132 +409,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 229;
+			State = 231;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 190;
+				State = 192;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 191;
+				State = 193;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 192;
+				State = 194;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 193;
+				State = 195;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 194;
+				State = 196;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 195;
+				State = 197;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 196;
+				State = 198;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 197;
+				State = 199;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 198;
+				State = 200;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 199;
+				State = 201;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 200;
+				State = 202;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 201;
+				State = 203;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 202;
+				State = 204;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 203;
+				State = 205;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 204;
+				State = 206;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 205;
+				State = 207;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 206;
+				State = 208;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 207;
+				State = 209;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -542,147 +544,147 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 208;
+				State = 210;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 209;
+				State = 211;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 210;
+				State = 212;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 211;
+				State = 213;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 212;
+				State = 214;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 213;
+				State = 215;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 214;
+				State = 216;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 215;
+				State = 217;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 216;
+				State = 218;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 217;
+				State = 219;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 218;
+				State = 220;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 219;
+				State = 221;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 220;
+				State = 222;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 221;
+				State = 223;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 222;
+				State = 224;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case BODY:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 223;
+				State = 225;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 224;
+				State = 226;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 225;
+				State = 227;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 226;
+				State = 228;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 227;
+				State = 229;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
 				EnterOuterAlt(_localctx, 39);
 				{
-				State = 228;
+				State = 230;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -721,9 +723,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 231;
+			State = 233;
 			Match(NOTATION);
-			State = 232;
+			State = 234;
 			_localctx.value = number();
 			}
 		}
@@ -756,9 +758,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 234;
+			State = 236;
 			Match(PATTERN);
-			State = 235;
+			State = 237;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -793,9 +795,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 237;
+			State = 239;
 			Match(VERSION);
-			State = 238;
+			State = 240;
 			_localctx.text = version();
 			}
 		}
@@ -829,27 +831,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 244;
+			State = 246;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 240;
+				State = 242;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 241;
+				State = 243;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 242;
+				State = 244;
 				Match(QUOTED);
 				}
 				break;
@@ -930,6 +932,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -940,6 +943,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case SAME:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TURNED:
@@ -955,7 +959,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 243;
+				State = 245;
 				name();
 				}
 				break;
@@ -994,9 +998,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 246;
+			State = 248;
 			Match(TERMS);
-			State = 247;
+			State = 249;
 			_localctx.called = name();
 			}
 		}
@@ -1040,25 +1044,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 249;
+			State = 251;
 			Match(SIZES);
-			State = 250;
+			State = 252;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 255;
+			State = 257;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 251;
+				State = 253;
 				Match(COMMA);
-				State = 252;
+				State = 254;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 257;
+				State = 259;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1094,7 +1098,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 265;
+			State = 267;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1174,6 +1178,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -1184,6 +1189,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case SAME:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TURNED:
@@ -1199,23 +1205,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 258;
+				State = 260;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 259;
+				State = 261;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 260;
+				State = 262;
 				Match(NUMBER);
-				State = 263;
+				State = 265;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1295,6 +1301,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -1305,6 +1312,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case SAME:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TURNED:
@@ -1319,13 +1327,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 261;
+					State = 263;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 262;
+					State = 264;
 					Match(X);
 					}
 					break;
@@ -1371,9 +1379,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 267;
+			State = 269;
 			Match(SKILL);
-			State = 268;
+			State = 270;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1406,9 +1414,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 270;
+			State = 272;
 			Match(NOTION);
-			State = 271;
+			State = 273;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1443,9 +1451,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 273;
+			State = 275;
 			Match(WEARER);
-			State = 274;
+			State = 276;
 			_localctx.called = name();
 			}
 		}
@@ -1476,7 +1484,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 276;
+			State = 278;
 			Match(PROSE);
 			}
 		}
@@ -1526,34 +1534,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 278;
+			State = 280;
 			Match(YARN);
-			State = 279;
-			_localctx.called = name();
 			State = 281;
+			_localctx.called = name();
+			State = 283;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 280;
+				State = 282;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 287;
+			State = 289;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 283;
+				State = 285;
 				Match(COMMA);
-				State = 284;
+				State = 286;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 289;
+				State = 291;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1597,15 +1605,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 298;
+			State = 300;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 290;
+				State = 292;
 				Match(WEIGHT);
-				State = 291;
+				State = 293;
 				_localctx.value = number();
 				}
 				break;
@@ -1613,9 +1621,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 292;
+				State = 294;
 				_localctx.value = number();
-				State = 296;
+				State = 298;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1623,10 +1631,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 293;
+					State = 295;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 139)) & ~0x3f) == 0 && ((1L << (_la - 139)) & 27L) != 0)) ) {
+					if ( !(((((_la - 141)) & ~0x3f) == 0 && ((1L << (_la - 141)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1637,9 +1645,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 294;
+					State = 296;
 					Match(PERCENT);
-					State = 295;
+					State = 297;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1684,11 +1692,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 300;
-			Match(HOOK);
-			State = 301;
-			_localctx.value = number();
 			State = 302;
+			Match(HOOK);
+			State = 303;
+			_localctx.value = number();
+			State = 304;
 			Match(MM);
 			}
 		}
@@ -1752,48 +1760,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 304;
-			Match(GAUGE);
-			State = 305;
-			_localctx.by = stitch();
 			State = 306;
-			Match(COLON);
+			Match(GAUGE);
 			State = 307;
-			_localctx.stitches = number();
+			_localctx.by = stitch();
 			State = 308;
+			Match(COLON);
+			State = 309;
+			_localctx.stitches = number();
+			State = 310;
 			stitchesWord();
-			State = 323;
+			State = 325;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 309;
-				Match(AND);
-				State = 310;
-				_localctx.rows = number();
 				State = 311;
-				rowsWord();
+				Match(AND);
 				State = 312;
-				Match(TO);
+				_localctx.rows = number();
 				State = 313;
+				rowsWord();
+				State = 314;
+				Match(TO);
+				State = 315;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 315;
-				Match(TO);
-				State = 316;
-				_localctx.stitchesLength = gaugeLength();
 				State = 317;
-				Match(COMMA);
-				State = 318;
-				_localctx.rows = number();
-				State = 319;
-				rowsWord();
-				State = 320;
 				Match(TO);
+				State = 318;
+				_localctx.stitchesLength = gaugeLength();
+				State = 319;
+				Match(COMMA);
+				State = 320;
+				_localctx.rows = number();
 				State = 321;
+				rowsWord();
+				State = 322;
+				Match(TO);
+				State = 323;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1836,9 +1844,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 325;
+			State = 327;
 			_localctx.value = number();
-			State = 326;
+			State = 328;
 			_localctx.measure = unit();
 			}
 		}
@@ -1901,46 +1909,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 328;
+			State = 330;
 			Match(TURN);
-			State = 329;
+			State = 331;
 			_localctx.by = stitch();
-			State = 333;
+			State = 335;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 330;
-				Match(COMMA);
-				State = 331;
-				_localctx.nextRow = Match(NEXT);
 				State = 332;
+				Match(COMMA);
+				State = 333;
+				_localctx.nextRow = Match(NEXT);
+				State = 334;
 				Match(ROW);
 				}
 			}
 
-			State = 335;
-			Match(COLON);
-			State = 336;
-			Match(CH);
 			State = 337;
+			Match(COLON);
+			State = 338;
+			Match(CH);
+			State = 339;
 			_localctx.chains = number();
-			State = 342;
+			State = 344;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 338;
+				State = 340;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 339;
-				_localctx.doesNot = Match(DOES);
-				State = 340;
-				Match(NOT);
 				State = 341;
+				_localctx.doesNot = Match(DOES);
+				State = 342;
+				Match(NOT);
+				State = 343;
 				Match(COUNT);
 				}
 				break;
@@ -1950,20 +1958,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 348;
+			State = 350;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 344;
+				State = 346;
 				Match(COMMA);
-				State = 345;
+				State = 347;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 350;
+				State = 352;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2004,21 +2012,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 360;
+			State = 362;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 351;
-				Match(FIRST);
-				State = 352;
-				Match(STITCH);
 				State = 353;
-				Match(IN);
+				Match(FIRST);
 				State = 354;
-				_localctx.nth = Match(ORDINAL);
+				Match(STITCH);
 				State = 355;
+				Match(IN);
+				State = 356;
+				_localctx.nth = Match(ORDINAL);
+				State = 357;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2032,13 +2040,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 356;
-				Match(NOT);
-				State = 357;
-				Match(IN);
 				State = 358;
-				Match(THE);
+				Match(NOT);
 				State = 359;
+				Match(IN);
+				State = 360;
+				Match(THE);
+				State = 361;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2082,13 +2090,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 362;
-			Match(MEASURE);
-			State = 363;
-			_localctx.called = name();
 			State = 364;
-			Match(IS);
+			Match(MEASURE);
 			State = 365;
+			_localctx.called = name();
+			State = 366;
+			Match(IS);
+			State = 367;
 			_localctx.value = sum();
 			}
 		}
@@ -2149,19 +2157,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 367;
-			Match(COUNT);
-			State = 368;
-			_localctx.called = name();
 			State = 369;
+			Match(COUNT);
+			State = 370;
+			_localctx.called = name();
+			State = 371;
 			Match(IS);
-			State = 379;
+			State = 381;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 370;
+				State = 372;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2171,9 +2179,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 371;
+				State = 373;
 				Match(FOR);
-				State = 372;
+				State = 374;
 				_localctx.length = sum();
 				}
 				break;
@@ -2255,6 +2263,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -2265,6 +2274,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case SAME:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TURNED:
@@ -2281,14 +2291,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 373;
+				State = 375;
 				_localctx.value = sum();
-				State = 377;
+				State = 379;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 374;
+					State = 376;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2298,9 +2308,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 375;
+					State = 377;
 					Match(FOR);
-					State = 376;
+					State = 378;
 					_localctx.length = sum();
 					}
 				}
@@ -2310,20 +2320,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 385;
+			State = 387;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 381;
+				State = 383;
 				Match(COMMA);
-				State = 382;
+				State = 384;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 387;
+				State = 389;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2365,18 +2375,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 388;
+			State = 390;
 			Match(CLAIMS);
-			State = 394;
+			State = 396;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 389;
-				_localctx.without = Match(WITHOUT);
-				State = 390;
-				Match(TURNING);
 				State = 391;
+				_localctx.without = Match(WITHOUT);
+				State = 392;
+				Match(TURNING);
+				State = 393;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2389,9 +2399,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 392;
+				State = 394;
 				_localctx.with = Match(WITH);
-				State = 393;
+				State = 395;
 				Match(CHAINS);
 				}
 				break;
@@ -2438,9 +2448,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 396;
+			State = 398;
 			Match(BODY);
-			State = 402;
+			State = 404;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2520,6 +2530,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -2530,6 +2541,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case SAME:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TURNED:
@@ -2544,17 +2556,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 397;
-				_localctx.table = name();
-				State = 398;
-				Match(COMMA);
 				State = 399;
+				_localctx.table = name();
+				State = 400;
+				Match(COMMA);
+				State = 401;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 401;
+				State = 403;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2602,20 +2614,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 404;
-			Match(EASE);
-			State = 405;
-			_localctx.called = name();
 			State = 406;
-			Match(IS);
+			Match(EASE);
 			State = 407;
-			_localctx.value = sum();
+			_localctx.called = name();
+			State = 408;
+			Match(IS);
 			State = 409;
+			_localctx.value = sum();
+			State = 411;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 408;
+				State = 410;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2636,6 +2648,8 @@ internal partial class TurnrowParser : Parser {
 	internal partial class FinishedLineContext : ParserRuleContext {
 		public NameContext called;
 		public ExpectedContext value;
+		public FinishedPartContext _finishedPart;
+		public IList<FinishedPartContext> _parts = new List<FinishedPartContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FINISHED() { return GetToken(TurnrowParser.FINISHED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
@@ -2643,6 +2657,16 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ExpectedContext expected() {
 			return GetRuleContext<ExpectedContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public FinishedPartContext[] finishedPart() {
+			return GetRuleContexts<FinishedPartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public FinishedPartContext finishedPart(int i) {
+			return GetRuleContext<FinishedPartContext>(i);
 		}
 		public FinishedLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -2655,17 +2679,95 @@ internal partial class TurnrowParser : Parser {
 	public FinishedLineContext finishedLine() {
 		FinishedLineContext _localctx = new FinishedLineContext(Context, State);
 		EnterRule(_localctx, 52, RULE_finishedLine);
+		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 411;
-			Match(FINISHED);
-			State = 412;
-			_localctx.called = name();
 			State = 413;
-			Match(IS);
+			Match(FINISHED);
 			State = 414;
+			_localctx.called = name();
+			State = 415;
+			Match(IS);
+			State = 416;
 			_localctx.value = expected();
+			State = 421;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 417;
+				Match(COMMA);
+				State = 418;
+				_localctx._finishedPart = finishedPart();
+				_localctx._parts.Add(_localctx._finishedPart);
+				}
+				}
+				State = 423;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class FinishedPartContext : ParserRuleContext {
+		public IToken opens;
+		public NumberContext stretch;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPENS() { return GetToken(TurnrowParser.OPENS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRETCHES() { return GetToken(TurnrowParser.STRETCHES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PERCENT() { return GetToken(TurnrowParser.PERCENT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
+			return GetRuleContext<NumberContext>(0);
+		}
+		public FinishedPartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_finishedPart; } }
+	}
+
+	[RuleVersion(0)]
+	public FinishedPartContext finishedPart() {
+		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
+		EnterRule(_localctx, 54, RULE_finishedPart);
+		try {
+			State = 430;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case OPENS:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 424;
+				_localctx.opens = Match(OPENS);
+				}
+				break;
+			case STRETCHES:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 425;
+				Match(STRETCHES);
+				State = 426;
+				Match(BY);
+				State = 427;
+				_localctx.stretch = number();
+				State = 428;
+				Match(PERCENT);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
 			}
 		}
 		catch (RecognitionException re) {
@@ -2681,13 +2783,18 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class AcceptLineContext : ParserRuleContext {
 		public NameContext called;
+		public NameContext which;
 		public IToken reason;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACCEPT() { return GetToken(TurnrowParser.ACCEPT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
-			return GetRuleContext<NameContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
 		public AcceptLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -2698,17 +2805,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AcceptLineContext acceptLine() {
 		AcceptLineContext _localctx = new AcceptLineContext(Context, State);
-		EnterRule(_localctx, 54, RULE_acceptLine);
+		EnterRule(_localctx, 56, RULE_acceptLine);
+		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 416;
+			State = 432;
 			Match(ACCEPT);
-			State = 417;
+			State = 433;
 			_localctx.called = name();
-			State = 418;
+			State = 436;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==OF) {
+				{
+				State = 434;
+				Match(OF);
+				State = 435;
+				_localctx.which = name();
+				}
+			}
+
+			State = 438;
 			Match(COLON);
-			State = 419;
+			State = 439;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2765,32 +2885,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SwatchLineContext swatchLine() {
 		SwatchLineContext _localctx = new SwatchLineContext(Context, State);
-		EnterRule(_localctx, 56, RULE_swatchLine);
+		EnterRule(_localctx, 58, RULE_swatchLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 421;
+			State = 441;
 			Match(SWATCH);
-			State = 422;
+			State = 442;
 			_localctx.by = stitch();
-			State = 423;
+			State = 443;
 			Match(COLON);
-			State = 424;
+			State = 444;
 			_localctx.stitches = number();
-			State = 425;
+			State = 445;
 			stitchesWord();
-			State = 426;
+			State = 446;
 			Match(AND);
-			State = 427;
+			State = 447;
 			_localctx.rows = number();
-			State = 428;
+			State = 448;
 			rowsWord();
-			State = 429;
+			State = 449;
 			Match(WEIGH);
-			State = 430;
+			State = 450;
 			_localctx.value = number();
-			State = 431;
+			State = 451;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2800,14 +2920,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 434;
+			State = 454;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 432;
+				State = 452;
 				Match(COMMA);
-				State = 433;
+				State = 453;
 				_localctx.yarn = name();
 				}
 			}
@@ -2858,36 +2978,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MadeLineContext madeLine() {
 		MadeLineContext _localctx = new MadeLineContext(Context, State);
-		EnterRule(_localctx, 58, RULE_madeLine);
+		EnterRule(_localctx, 60, RULE_madeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 436;
+			State = 456;
 			Match(MADE);
-			State = 437;
+			State = 457;
 			_localctx.size = sizeName();
-			State = 438;
+			State = 458;
 			Match(COLON);
-			State = 439;
+			State = 459;
 			_localctx.piece = name();
-			State = 440;
+			State = 460;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 445;
+			State = 465;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 441;
+				State = 461;
 				Match(COMMA);
-				State = 442;
+				State = 462;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 447;
+				State = 467;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2926,16 +3046,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MadePartContext madePart() {
 		MadePartContext _localctx = new MadePartContext(Context, State);
-		EnterRule(_localctx, 60, RULE_madePart);
+		EnterRule(_localctx, 62, RULE_madePart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 448;
+			State = 468;
 			_localctx.value = number();
-			State = 449;
+			State = 469;
 			_localctx.measure = unit();
-			State = 450;
+			State = 470;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -2991,43 +3111,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountFixContext countFix() {
 		CountFixContext _localctx = new CountFixContext(Context, State);
-		EnterRule(_localctx, 62, RULE_countFix);
+		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 465;
+			State = 485;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 452;
+				State = 472;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 453;
+				State = 473;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 454;
+				State = 474;
 				Match(MULTIPLE);
-				State = 455;
+				State = 475;
 				Match(OF);
-				State = 456;
+				State = 476;
 				_localctx.multiple = single();
-				State = 459;
+				State = 479;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 457;
+					State = 477;
 					Match(PLUS);
-					State = 458;
+					State = 478;
 					_localctx.plus = single();
 					}
 				}
@@ -3037,9 +3157,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 461;
+				State = 481;
 				Match(ROUNDED);
-				State = 462;
+				State = 482;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3054,9 +3174,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 463;
+				State = 483;
 				Match(WITHIN);
-				State = 464;
+				State = 484;
 				_localctx.within = sum();
 				}
 				break;
@@ -3099,31 +3219,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PieceLineContext pieceLine() {
 		PieceLineContext _localctx = new PieceLineContext(Context, State);
-		EnterRule(_localctx, 64, RULE_pieceLine);
+		EnterRule(_localctx, 66, RULE_pieceLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 467;
+			State = 487;
 			Match(PIECE);
-			State = 468;
+			State = 488;
 			_localctx.called = name();
-			State = 470;
+			State = 490;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==IS || _la==PICKED) {
 				{
-				State = 469;
+				State = 489;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 473;
+			State = 493;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 472;
+				State = 492;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3202,33 +3322,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public OriginContext origin() {
 		OriginContext _localctx = new OriginContext(Context, State);
-		EnterRule(_localctx, 66, RULE_origin);
+		EnterRule(_localctx, 68, RULE_origin);
 		int _la;
 		try {
-			State = 513;
+			State = 533;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 475;
+				State = 495;
 				Match(FROM);
-				State = 476;
+				State = 496;
 				_localctx.piece = name();
-				State = 477;
+				State = 497;
 				Match(COLON);
-				State = 478;
+				State = 498;
 				_localctx.part = count();
-				State = 483;
+				State = 503;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 479;
+					State = 499;
 					stitchesWord();
-					State = 480;
+					State = 500;
 					Match(AT);
-					State = 481;
+					State = 501;
 					_localctx.at = edge();
 					}
 				}
@@ -3238,22 +3358,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 485;
+				State = 505;
 				Match(IS);
-				State = 486;
+				State = 506;
 				_localctx.piece = name();
-				State = 487;
+				State = 507;
 				Match(MIRRORED);
-				State = 491;
+				State = 511;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 488;
+					State = 508;
 					Match(COMMA);
-					State = 489;
+					State = 509;
 					_localctx.turned = Match(TURNED);
-					State = 490;
+					State = 510;
 					Match(OVER);
 					}
 				}
@@ -3263,51 +3383,51 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 493;
+				State = 513;
 				Match(PICKED);
-				State = 494;
+				State = 514;
 				Match(UP);
-				State = 495;
+				State = 515;
 				Match(ALONG);
-				State = 496;
+				State = 516;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 501;
+				State = 521;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 497;
+					State = 517;
 					Match(AND);
-					State = 498;
+					State = 518;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 503;
+					State = 523;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 504;
+				State = 524;
 				Match(COLON);
-				State = 505;
+				State = 525;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 510;
+				State = 530;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 506;
+					State = 526;
 					Match(COMMA);
-					State = 507;
+					State = 527;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 512;
+					State = 532;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3359,40 +3479,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 68, RULE_along);
+		EnterRule(_localctx, 70, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 516;
+			State = 536;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 515;
+				State = 535;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 518;
+				State = 538;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-			State = 524;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5246763934836457601L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
+			State = 544;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 520;
+				State = 540;
 				Match(COMMA);
-				State = 521;
+				State = 541;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 526;
+				State = 546;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3429,9 +3549,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 70, RULE_alongPart);
+		EnterRule(_localctx, 72, RULE_alongPart);
 		try {
-			State = 531;
+			State = 551;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3440,7 +3560,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 527;
+				State = 547;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3448,9 +3568,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 528;
+				State = 548;
 				_localctx.facing = side();
-				State = 529;
+				State = 549;
 				Match(FACING);
 				}
 				break;
@@ -3493,25 +3613,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 72, RULE_beginLine);
+		EnterRule(_localctx, 74, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 533;
+			State = 553;
 			Match(BEGIN);
-			State = 534;
+			State = 554;
 			Match(WITH);
-			State = 535;
+			State = 555;
 			_localctx.amount = count();
-			State = 536;
+			State = 556;
 			stitchesWord();
-			State = 538;
+			State = 558;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 537;
+				State = 557;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3549,21 +3669,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 74, RULE_chainLine);
+		EnterRule(_localctx, 76, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 540;
+			State = 560;
 			Match(CHAIN);
-			State = 541;
+			State = 561;
 			_localctx.amount = count();
-			State = 543;
+			State = 563;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 542;
+				State = 562;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3611,22 +3731,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 76, RULE_edgeLine);
+		EnterRule(_localctx, 78, RULE_edgeLine);
 		int _la;
 		try {
-			State = 559;
+			State = 579;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 545;
+				State = 565;
 				Match(FROM);
-				State = 546;
+				State = 566;
 				Match(HERE);
-				State = 547;
+				State = 567;
 				_localctx.at = edge();
-				State = 548;
+				State = 568;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3635,7 +3755,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 549;
+				State = 569;
 				_localctx.called = name();
 				}
 				break;
@@ -3644,21 +3764,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 555;
+				State = 575;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 551;
+					State = 571;
 					Match(BOTH);
-					State = 552;
+					State = 572;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 553;
+					State = 573;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3668,14 +3788,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 554;
+					State = 574;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 557;
+				State = 577;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3684,7 +3804,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 558;
+				State = 578;
 				_localctx.called = name();
 				}
 				break;
@@ -3721,17 +3841,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 78, RULE_markLine);
+		EnterRule(_localctx, 80, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 561;
+			State = 581;
 			Match(MARK);
-			State = 562;
+			State = 582;
 			Match(NEXT);
-			State = 563;
+			State = 583;
 			Match(ROW);
-			State = 564;
+			State = 584;
 			_localctx.called = name();
 			}
 		}
@@ -3771,32 +3891,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 80, RULE_divideLine);
+		EnterRule(_localctx, 82, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 566;
+			State = 586;
 			Match(DIVIDE);
-			State = 567;
+			State = 587;
 			Match(COLON);
-			State = 568;
+			State = 588;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 573;
+			State = 593;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 569;
+				State = 589;
 				Match(COMMA);
-				State = 570;
+				State = 590;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 575;
+				State = 595;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3834,17 +3954,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 82, RULE_dividePart);
+		EnterRule(_localctx, 84, RULE_dividePart);
 		try {
-			State = 582;
+			State = 602;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 576;
+				State = 596;
 				Match(SKIP_WORD);
-				State = 577;
+				State = 597;
 				_localctx.amount = count();
 				}
 				break;
@@ -3926,6 +4046,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -3936,6 +4057,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case SAME:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TURNED:
@@ -3953,11 +4075,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 578;
+				State = 598;
 				_localctx.amount = count();
-				State = 579;
+				State = 599;
 				Match(FOR);
-				State = 580;
+				State = 600;
 				_localctx.called = name();
 				}
 				break;
@@ -3989,13 +4111,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 84, RULE_fastenLine);
+		EnterRule(_localctx, 86, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 584;
+			State = 604;
 			Match(FASTEN);
-			State = 585;
+			State = 605;
 			Match(OFF);
 			}
 		}
@@ -4024,15 +4146,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 86, RULE_weaveLine);
+		EnterRule(_localctx, 88, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 587;
+			State = 607;
 			Match(WEAVE);
-			State = 588;
+			State = 608;
 			Match(IN);
-			State = 589;
+			State = 609;
 			Match(ENDS);
 			}
 		}
@@ -4076,43 +4198,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 88, RULE_rowLine);
+		EnterRule(_localctx, 90, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 591;
+			State = 611;
 			Match(ROW);
-			State = 593;
+			State = 613;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 954747L) != 0)) {
 				{
-				State = 592;
+				State = 612;
 				_localctx.from = count();
 				}
 			}
 
-			State = 596;
+			State = 616;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 595;
+				State = 615;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 598;
+			State = 618;
 			Match(COLON);
-			State = 599;
+			State = 619;
 			_localctx.words = items();
-			State = 601;
+			State = 621;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 600;
+				State = 620;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4164,39 +4286,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_rowsLine);
+		EnterRule(_localctx, 92, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 603;
+			State = 623;
 			Match(ROWS);
-			State = 604;
+			State = 624;
 			_localctx.from = count();
-			State = 605;
+			State = 625;
 			Match(TO);
-			State = 606;
+			State = 626;
 			_localctx.to = count();
-			State = 608;
+			State = 628;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 607;
+				State = 627;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 610;
+			State = 630;
 			Match(COLON);
-			State = 611;
+			State = 631;
 			_localctx.words = items();
-			State = 613;
+			State = 633;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 612;
+				State = 632;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4237,28 +4359,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 92, RULE_items);
+		EnterRule(_localctx, 94, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 615;
+			State = 635;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 620;
+			State = 640;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 616;
+				State = 636;
 				Match(COMMA);
-				State = 617;
+				State = 637;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 622;
+				State = 642;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4336,22 +4458,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 94, RULE_item);
+		EnterRule(_localctx, 96, RULE_item);
 		int _la;
 		try {
-			State = 672;
+			State = 692;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 623;
+				State = 643;
 				Match(OPEN);
-				State = 624;
+				State = 644;
 				_localctx.inside = items();
-				State = 625;
+				State = 645;
 				Match(CLOSE);
-				State = 630;
+				State = 650;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4432,6 +4554,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -4442,6 +4565,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case SAME:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TURNED:
@@ -4458,9 +4582,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 626;
+					State = 646;
 					_localctx.amount = count();
-					State = 627;
+					State = 647;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4469,7 +4593,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 629;
+					State = 649;
 					_localctx.far = reach();
 					}
 					break;
@@ -4482,12 +4606,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 633;
+				State = 653;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 632;
+					State = 652;
 					_localctx.at = place();
 					}
 				}
@@ -4497,14 +4621,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 635;
+				State = 655;
 				Match(SKIP_WORD);
-				State = 637;
+				State = 657;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 954747L) != 0)) {
 					{
-					State = 636;
+					State = 656;
 					_localctx.amount = count();
 					}
 				}
@@ -4514,27 +4638,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 639;
+				State = 659;
 				Match(SLIP);
-				State = 640;
+				State = 660;
 				Match(OVER);
-				State = 641;
+				State = 661;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 642;
+				State = 662;
 				Match(LEAVE);
-				State = 646;
+				State = 666;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 643;
+					State = 663;
 					Match(THE);
-					State = 644;
+					State = 664;
 					Match(REST);
 					}
 					break;
@@ -4616,6 +4740,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -4626,6 +4751,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case SAME:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TURNED:
@@ -4642,7 +4768,7 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 645;
+					State = 665;
 					_localctx.amount = count();
 					}
 					break;
@@ -4730,6 +4856,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -4740,6 +4867,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case SAME:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TURNED:
@@ -4757,17 +4885,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 649;
+				State = 669;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 648;
+					State = 668;
 					_localctx.before = list();
 					}
 				}
 
-				State = 667;
+				State = 687;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -4847,6 +4975,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -4857,6 +4986,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case SAME:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TURNED:
@@ -4871,35 +5001,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 652;
+					State = 672;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 651;
+						State = 671;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 654;
+						State = 674;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-					State = 661;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
+					State = 681;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 656;
+						State = 676;
 						_localctx.changed = change();
-						State = 658;
+						State = 678;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -245481364808401025L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 238687L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -779193105023893633L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 954751L) != 0)) {
 							{
-							State = 657;
+							State = 677;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -4917,7 +5047,7 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 660;
+						State = 680;
 						_localctx.worked = stitchAmount();
 						}
 						break;
@@ -4935,14 +5065,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 663;
+					State = 683;
 					_localctx.changed = change();
-					State = 665;
+					State = 685;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -245481364808401025L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 238687L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -779193105023893633L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 954751L) != 0)) {
 						{
-						State = 664;
+						State = 684;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -4952,12 +5082,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 670;
+				State = 690;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 669;
+					State = 689;
 					_localctx.at = place();
 					}
 				}
@@ -5006,10 +5136,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 96, RULE_stitchAmount);
+		EnterRule(_localctx, 98, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 687;
+			State = 707;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5018,18 +5148,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 675;
+				State = 695;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 674;
+					State = 694;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 677;
+					State = 697;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5039,20 +5169,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 679;
+				State = 699;
 				_localctx.first = list();
-				State = 683;
+				State = 703;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 680;
+					State = 700;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 685;
+					State = 705;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5064,7 +5194,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 686;
+				State = 706;
 				_localctx.far = reach();
 				}
 				break;
@@ -5104,10 +5234,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 98, RULE_changeAmount);
+		EnterRule(_localctx, 100, RULE_changeAmount);
 		int _la;
 		try {
-			State = 694;
+			State = 714;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5188,6 +5318,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -5198,6 +5329,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case SAME:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TURNED:
@@ -5215,14 +5347,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 689;
+				State = 709;
 				_localctx.amount = count();
-				State = 691;
+				State = 711;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 690;
+					State = 710;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5235,7 +5367,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 693;
+				State = 713;
 				_localctx.far = reach();
 				}
 				break;
@@ -5277,52 +5409,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 100, RULE_reach);
+		EnterRule(_localctx, 102, RULE_reach);
 		int _la;
 		try {
-			State = 707;
+			State = 727;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 696;
+				State = 716;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 697;
+				State = 717;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 698;
+				State = 718;
 				Match(TO);
-				State = 699;
+				State = 719;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 700;
+				State = 720;
 				Match(UNTIL);
-				State = 701;
+				State = 721;
 				_localctx.remain = count();
-				State = 702;
+				State = 722;
 				Match(REMAIN);
-				State = 705;
+				State = 725;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 703;
+					State = 723;
 					Match(BEFORE);
-					State = 704;
+					State = 724;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5382,14 +5514,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 102, RULE_place);
+		EnterRule(_localctx, 104, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 709;
+			State = 729;
 			Match(IN);
-			State = 755;
+			State = 775;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5397,66 +5529,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 710;
+				State = 730;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 86)) & ~0x3f) == 0 && ((1L << (_la - 86)) & 2147500289L) != 0)) ) {
+				if ( !(((((_la - 86)) & ~0x3f) == 0 && ((1L << (_la - 86)) & 4294983937L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 714;
+				State = 734;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0)) {
 					{
 					{
-					State = 711;
+					State = 731;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 716;
+					State = 736;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 723;
+				State = 743;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 717;
+					State = 737;
 					Match(AND);
-					State = 719;
+					State = 739;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 718;
+						State = 738;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 721;
+						State = 741;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
 					}
 				}
 
-				State = 729;
+				State = 749;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 725;
+					State = 745;
 					_localctx.until = Match(UNTIL);
-					State = 726;
+					State = 746;
 					_localctx.remain = count();
-					State = 727;
+					State = 747;
 					Match(REMAIN);
 					}
 				}
@@ -5465,70 +5597,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 731;
+				State = 751;
 				_localctx.which = Match(EACH);
-				State = 735;
+				State = 755;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0)) {
 					{
 					{
-					State = 732;
+					State = 752;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 737;
+					State = 757;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 744;
+				State = 764;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 738;
+					State = 758;
 					Match(AND);
-					State = 740;
+					State = 760;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 739;
+						State = 759;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 742;
+						State = 762;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
 					}
 				}
 
-				State = 752;
+				State = 772;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 746;
+					State = 766;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 747;
+					State = 767;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 748;
+					State = 768;
 					_localctx.until = Match(UNTIL);
-					State = 749;
+					State = 769;
 					_localctx.remain = count();
-					State = 750;
+					State = 770;
 					Match(REMAIN);
 					}
 					break;
@@ -5544,7 +5676,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 754;
+				State = 774;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -5600,66 +5732,66 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 104, RULE_repeatLine);
+		EnterRule(_localctx, 106, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 757;
+			State = 777;
 			Match(REPEAT);
-			State = 765;
+			State = 785;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 758;
+				State = 778;
 				Match(ROWS);
-				State = 759;
+				State = 779;
 				_localctx.from = count();
-				State = 760;
+				State = 780;
 				Match(TO);
-				State = 761;
+				State = 781;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 763;
+				State = 783;
 				Match(ROW);
-				State = 764;
+				State = 784;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 767;
+			State = 787;
 			Match(COMMA);
-			State = 768;
+			State = 788;
 			_localctx.times = count();
-			State = 776;
+			State = 796;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 769;
+				State = 789;
 				_localctx.more = Match(MORE_WORD);
-				State = 770;
+				State = 790;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 771;
+				State = 791;
 				_localctx.end = Match(TIMES);
-				State = 774;
+				State = 794;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 772;
+					State = 792;
 					_localctx.inAll = Match(IN);
-					State = 773;
+					State = 793;
 					Match(ALL);
 					}
 				}
@@ -5669,12 +5801,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 779;
+			State = 799;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 778;
+				State = 798;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5739,29 +5871,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 106, RULE_straightLine);
+		EnterRule(_localctx, 108, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 781;
+			State = 801;
 			Match(STRAIGHT);
-			State = 789;
+			State = 809;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 782;
+				State = 802;
 				Match(TO);
-				State = 783;
+				State = 803;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 784;
+				State = 804;
 				_localctx.further = Match(FOR);
-				State = 785;
+				State = 805;
 				_localctx.length = sum();
 				}
 				break;
@@ -5843,6 +5975,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -5853,6 +5986,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case SAME:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TURNED:
@@ -5869,50 +6003,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 786;
+				State = 806;
 				_localctx.amount = count();
-				State = 787;
+				State = 807;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 793;
+			State = 813;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 791;
+				State = 811;
 				Match(FROM);
-				State = 792;
+				State = 812;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 799;
+			State = 819;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 795;
+				State = 815;
 				Match(COMMA);
-				State = 796;
+				State = 816;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 801;
+				State = 821;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 803;
+			State = 823;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 802;
+				State = 822;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5951,35 +6085,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 108, RULE_rowFix);
+		EnterRule(_localctx, 110, RULE_rowFix);
 		try {
-			State = 811;
+			State = 831;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 805;
+				State = 825;
 				Match(EVEN);
-				State = 806;
+				State = 826;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 807;
+				State = 827;
 				Match(ODD);
-				State = 808;
+				State = 828;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 809;
+				State = 829;
 				Match(END);
-				State = 810;
+				State = 830;
 				_localctx.facing = side();
 				}
 				break;
@@ -6023,25 +6157,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 110, RULE_leaveLine);
+		EnterRule(_localctx, 112, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 813;
+			State = 833;
 			Match(LEAVE);
-			State = 814;
+			State = 834;
 			_localctx.amount = count();
-			State = 815;
+			State = 835;
 			Match(AT);
-			State = 816;
+			State = 836;
 			_localctx.at = edge();
-			State = 818;
+			State = 838;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 817;
+				State = 837;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6089,41 +6223,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 112, RULE_addLine);
+		EnterRule(_localctx, 114, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 820;
+			State = 840;
 			Match(ADD);
-			State = 821;
+			State = 841;
 			_localctx.amount = count();
-			State = 822;
+			State = 842;
 			Match(AT);
-			State = 823;
+			State = 843;
 			_localctx.at = edge();
-			State = 828;
+			State = 848;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 824;
+				State = 844;
 				Match(COMMA);
-				State = 825;
+				State = 845;
 				_localctx.apart = Match(ONE);
-				State = 826;
+				State = 846;
 				Match(ROW);
-				State = 827;
+				State = 847;
 				Match(APART);
 				}
 			}
 
-			State = 831;
+			State = 851;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 830;
+				State = 850;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6188,25 +6322,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 114, RULE_shapeLine);
+		EnterRule(_localctx, 116, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 833;
+			State = 853;
 			Match(SHAPE);
-			State = 842;
+			State = 862;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 834;
+				State = 854;
 				Match(ROWS);
-				State = 835;
+				State = 855;
 				_localctx.from = count();
-				State = 836;
+				State = 856;
 				Match(TO);
-				State = 837;
+				State = 857;
 				_localctx.to = count();
 				}
 				break;
@@ -6288,6 +6422,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -6298,6 +6433,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case SAME:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TURNED:
@@ -6314,39 +6450,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 839;
+				State = 859;
 				_localctx.rows = count();
-				State = 840;
+				State = 860;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 854;
+			State = 874;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 844;
+				State = 864;
 				Match(COLON);
-				State = 845;
+				State = 865;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 850;
+				State = 870;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 846;
+					State = 866;
 					Match(SEMICOLON);
-					State = 847;
+					State = 867;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 852;
+					State = 872;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6354,19 +6490,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 853;
+				State = 873;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 857;
+			State = 877;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 856;
+				State = 876;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6432,59 +6568,59 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 116, RULE_shaping);
+		EnterRule(_localctx, 118, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 864;
+			State = 884;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 859;
+				State = 879;
 				Match(AFTER);
-				State = 860;
+				State = 880;
 				_localctx.after = count();
-				State = 861;
+				State = 881;
 				rowsWord();
-				State = 862;
+				State = 882;
 				Match(COMMA);
 				}
 			}
 
-			State = 866;
+			State = 886;
 			_localctx.changed = change();
-			State = 867;
+			State = 887;
 			_localctx.amount = count();
-			State = 868;
+			State = 888;
 			Match(AT);
-			State = 869;
+			State = 889;
 			_localctx.at = edge();
-			State = 871;
+			State = 891;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 870;
+				State = 890;
 				_localctx.first = frequency();
 				}
 			}
 
-			State = 877;
+			State = 897;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 873;
+				State = 893;
 				Match(COMMA);
-				State = 874;
+				State = 894;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 879;
+				State = 899;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6521,10 +6657,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 118, RULE_shapingPart);
+		EnterRule(_localctx, 120, RULE_shapingPart);
 		int _la;
 		try {
-			State = 885;
+			State = 905;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -6532,17 +6668,17 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 881;
+				State = 901;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 880;
+					State = 900;
 					Match(THEN);
 					}
 				}
 
-				State = 883;
+				State = 903;
 				_localctx.when = frequency();
 				}
 				break;
@@ -6551,7 +6687,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 884;
+				State = 904;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6599,23 +6735,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 120, RULE_frequency);
+		EnterRule(_localctx, 122, RULE_frequency);
 		int _la;
 		try {
-			State = 911;
+			State = 931;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 887;
+				State = 907;
 				Match(EVERY);
-				State = 892;
+				State = 912;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 888;
+					State = 908;
 					Match(ROW);
 					}
 					break;
@@ -6697,6 +6833,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -6707,6 +6844,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case SAME:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TURNED:
@@ -6723,23 +6861,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 889;
+					State = 909;
 					_localctx.interval = count();
-					State = 890;
+					State = 910;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 897;
+				State = 917;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 954747L) != 0)) {
 					{
-					State = 894;
+					State = 914;
 					_localctx.times = count();
-					State = 895;
+					State = 915;
 					Match(TIMES);
 					}
 				}
@@ -6749,28 +6887,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 899;
+				State = 919;
 				Match(BY);
-				State = 900;
+				State = 920;
 				Match(TURNS);
-				State = 901;
+				State = 921;
 				Match(EVERY);
-				State = 902;
+				State = 922;
 				_localctx.interval = count();
-				State = 903;
+				State = 923;
 				Match(AND);
-				State = 904;
+				State = 924;
 				_localctx.byTurns = count();
-				State = 905;
+				State = 925;
 				rowsWord();
-				State = 909;
+				State = 929;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 954747L) != 0)) {
 					{
-					State = 906;
+					State = 926;
 					_localctx.times = count();
-					State = 907;
+					State = 927;
 					Match(TIMES);
 					}
 				}
@@ -6813,32 +6951,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 122, RULE_stitchesIn);
+		EnterRule(_localctx, 124, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 915;
+			State = 935;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 913;
+				State = 933;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 914;
+				State = 934;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 917;
+			State = 937;
 			stitchesWord();
-			State = 918;
+			State = 938;
 			Match(IN);
 			}
 		}
@@ -6887,37 +7025,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 124, RULE_solve);
+		EnterRule(_localctx, 126, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 920;
+			State = 940;
 			Match(EVENLY);
-			State = 921;
+			State = 941;
 			Match(TO);
-			State = 922;
+			State = 942;
 			_localctx.target = count();
-			State = 923;
+			State = 943;
 			Match(COMMA);
-			State = 924;
+			State = 944;
 			Match(AT);
-			State = 925;
+			State = 945;
 			_localctx.at = edge();
-			State = 930;
+			State = 950;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 926;
+				State = 946;
 				Match(COMMA);
-				State = 927;
+				State = 947;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 932;
+				State = 952;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6965,38 +7103,38 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 126, RULE_solveOption);
+		EnterRule(_localctx, 128, RULE_solveOption);
 		int _la;
 		try {
-			State = 946;
+			State = 966;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 933;
+				State = 953;
 				Match(ON);
-				State = 934;
+				State = 954;
 				Match(RS);
-				State = 935;
+				State = 955;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 936;
+				State = 956;
 				Match(LONGER);
-				State = 937;
+				State = 957;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 938;
+				State = 958;
 				Match(BY);
-				State = 939;
+				State = 959;
 				Match(TURNS);
 				}
 				break;
@@ -7004,7 +7142,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 940;
+				State = 960;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -7014,11 +7152,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 941;
+				State = 961;
 				_localctx.rows = count();
-				State = 942;
+				State = 962;
 				rowsWord();
-				State = 943;
+				State = 963;
 				Match(PLAIN);
 				}
 				break;
@@ -7027,7 +7165,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 945;
+				State = 965;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -7102,65 +7240,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 128, RULE_seamLine);
+		EnterRule(_localctx, 130, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 948;
+			State = 968;
 			Match(SEAM);
-			State = 950;
+			State = 970;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 949;
+				State = 969;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 952;
+				State = 972;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-			State = 958;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5246763934836457601L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
+			State = 978;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 954;
+				State = 974;
 				Match(AND);
-				State = 955;
+				State = 975;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 960;
+				State = 980;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 968;
+			State = 988;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 961;
+				State = 981;
 				Match(COMMA);
-				State = 966;
+				State = 986;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 43)) & ~0x3f) == 0 && ((1L << (_la - 43)) & 2260595906740225L) != 0)) {
 					{
-					State = 962;
+					State = 982;
 					_localctx.rows = selection();
-					State = 964;
+					State = 984;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 963;
+						State = 983;
 						Match(COMMA);
 						}
 					}
@@ -7171,65 +7309,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 970;
+			State = 990;
 			Match(WITH);
-			State = 972;
+			State = 992;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 971;
+				State = 991;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 974;
+				State = 994;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-			State = 980;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5246763934836457601L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
+			State = 1000;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 976;
+				State = 996;
 				Match(AND);
-				State = 977;
+				State = 997;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 982;
+				State = 1002;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 987;
+			State = 1007;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 983;
+				State = 1003;
 				Match(COMMA);
-				State = 984;
+				State = 1004;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 989;
+				State = 1009;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 992;
+			State = 1012;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 990;
+				State = 1010;
 				Match(COLON);
-				State = 991;
+				State = 1011;
 				_localctx.worked = rate();
 				}
 			}
@@ -7266,26 +7404,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 130, RULE_walkWords);
+		EnterRule(_localctx, 132, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 995;
+			State = 1015;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 994;
+				State = 1014;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 997;
+				State = 1017;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5246763934836457601L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -7335,10 +7473,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 132, RULE_seamPart);
+		EnterRule(_localctx, 134, RULE_seamPart);
 		int _la;
 		try {
-			State = 1015;
+			State = 1035;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -7347,27 +7485,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 999;
+				State = 1019;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1000;
+				State = 1020;
 				_localctx.eased = Match(EASING);
-				State = 1006;
+				State = 1026;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1001;
+					State = 1021;
 					_localctx.least = list();
-					State = 1002;
+					State = 1022;
 					Match(TO);
-					State = 1003;
+					State = 1023;
 					_localctx.most = list();
-					State = 1004;
+					State = 1024;
 					_localctx.measure = unit();
 					}
 				}
@@ -7377,29 +7515,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1008;
+				State = 1028;
 				Match(IN);
-				State = 1012;
+				State = 1032;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1009;
+					State = 1029;
 					Match(THE);
-					State = 1010;
+					State = 1030;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1011;
+					State = 1031;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1014;
+				State = 1034;
 				Match(ORDER);
 				}
 				break;
@@ -7437,9 +7575,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 134, RULE_walkWord);
+		EnterRule(_localctx, 136, RULE_walkWord);
 		try {
-			State = 1023;
+			State = 1043;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -7519,6 +7657,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -7529,6 +7668,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case SAME:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TURNED:
@@ -7544,42 +7684,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1017;
+				State = 1037;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1018;
+				State = 1038;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1019;
+				State = 1039;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1020;
+				State = 1040;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1021;
+				State = 1041;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1022;
+				State = 1042;
 				Match(STITCHES);
 				}
 				break;
@@ -7630,10 +7770,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 136, RULE_selection);
+		EnterRule(_localctx, 138, RULE_selection);
 		int _la;
 		try {
-			State = 1041;
+			State = 1061;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -7641,19 +7781,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1027;
+				State = 1047;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1025;
+					State = 1045;
 					_localctx.all = Match(ALL);
-					State = 1026;
+					State = 1046;
 					Match(BUT);
 					}
 				}
 
-				State = 1029;
+				State = 1049;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -7663,12 +7803,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1034;
+				State = 1054;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1030;
+					State = 1050;
 					Match(ROW);
 					}
 					break;
@@ -7750,6 +7890,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -7760,6 +7901,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case SAME:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TURNED:
@@ -7776,9 +7918,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1031;
+					State = 1051;
 					_localctx.amount = count();
-					State = 1032;
+					State = 1052;
 					rowsWord();
 					}
 					break;
@@ -7790,13 +7932,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1036;
+				State = 1056;
 				Match(ROWS);
-				State = 1037;
+				State = 1057;
 				_localctx.from = count();
-				State = 1038;
+				State = 1058;
 				Match(TO);
-				State = 1039;
+				State = 1059;
 				_localctx.to = count();
 				}
 				break;
@@ -7854,51 +7996,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 138, RULE_rate);
+		EnterRule(_localctx, 140, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1044;
+			State = 1064;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1043;
+				State = 1063;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1047;
+			State = 1067;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1046;
+				State = 1066;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1049;
+				State = 1069;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-			State = 1071;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
+			State = 1091;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1051;
+				State = 1071;
 				_localctx.way = Match(IN);
-				State = 1052;
+				State = 1072;
 				Match(EACH);
-				State = 1059;
+				State = 1079;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1053;
+					State = 1073;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -7979,6 +8121,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -7989,6 +8132,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case SAME:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TURNED:
@@ -8003,21 +8147,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1055;
+					State = 1075;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1054;
+						State = 1074;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1057;
+						State = 1077;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
 					}
 					break;
 				default:
@@ -8027,14 +8171,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1061;
+				State = 1081;
 				_localctx.way = Match(PER);
-				State = 1069;
+				State = 1089;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1062;
+					State = 1082;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -8116,6 +8260,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -8126,6 +8271,7 @@ internal partial class TurnrowParser : Parser {
 				case ROUNDED:
 				case SAME:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TURNED:
@@ -8142,21 +8288,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1063;
+					State = 1083;
 					_localctx.over = count();
-					State = 1067;
+					State = 1087;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1064;
+						State = 1084;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1065;
+						State = 1085;
 						Match(STITCHES);
 						}
 						break;
@@ -8237,6 +8383,7 @@ internal partial class TurnrowParser : Parser {
 					case OFF:
 					case ON:
 					case ONE:
+					case OPENS:
 					case OPPOSITE:
 					case ORDER:
 					case OVER:
@@ -8247,6 +8394,7 @@ internal partial class TurnrowParser : Parser {
 					case ROUNDED:
 					case SAME:
 					case STITCH:
+					case STRETCHES:
 					case THEN:
 					case TIMES:
 					case TURNED:
@@ -8261,7 +8409,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1066;
+						State = 1086;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -8329,34 +8477,34 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 140, RULE_expectLine);
+		EnterRule(_localctx, 142, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1073;
+			State = 1093;
 			Match(EXPECT);
-			State = 1074;
+			State = 1094;
 			_localctx.left = expected();
-			State = 1084;
+			State = 1104;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1075;
+				State = 1095;
 				Match(MEASURE);
-				State = 1076;
+				State = 1096;
 				_localctx.length = sum();
-				State = 1080;
+				State = 1100;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 1077;
+					State = 1097;
 					Match(COMMA);
-					State = 1078;
+					State = 1098;
 					Match(WITHIN);
-					State = 1079;
+					State = 1099;
 					_localctx.within = sum();
 					}
 				}
@@ -8366,7 +8514,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1082;
+				State = 1102;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8375,7 +8523,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1083;
+				State = 1103;
 				_localctx.right = expected();
 				}
 				break;
@@ -8423,29 +8571,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 142, RULE_expected);
+		EnterRule(_localctx, 144, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1086;
+			State = 1106;
 			_localctx.value = sum();
-			State = 1097;
+			State = 1117;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1088;
+				State = 1108;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1087;
+					State = 1107;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1090;
+				State = 1110;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8455,18 +8603,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1094;
+				State = 1114;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1091;
+					State = 1111;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1096;
+					State = 1116;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8508,21 +8656,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 144, RULE_expectedMore);
+		EnterRule(_localctx, 146, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1099;
+			State = 1119;
 			_localctx.by = sign();
-			State = 1100;
+			State = 1120;
 			_localctx.value = single();
-			State = 1102;
+			State = 1122;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1101;
+				State = 1121;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8580,43 +8728,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 146, RULE_claim);
+		EnterRule(_localctx, 148, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1104;
+			State = 1124;
 			Match(EQUALS);
-			State = 1105;
+			State = 1125;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1110;
+			State = 1130;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1106;
+				State = 1126;
 				Match(COMMA);
-				State = 1107;
+				State = 1127;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1112;
+				State = 1132;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1118;
+			State = 1138;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1113;
+				State = 1133;
 				_localctx.without = Match(WITHOUT);
-				State = 1114;
+				State = 1134;
 				Match(TURNING);
-				State = 1115;
+				State = 1135;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8629,9 +8777,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1116;
+				State = 1136;
 				_localctx.with = Match(WITH);
-				State = 1117;
+				State = 1137;
 				Match(CHAINS);
 				}
 				break;
@@ -8678,14 +8826,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 148, RULE_claimPart);
+		EnterRule(_localctx, 150, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1120;
+			State = 1140;
 			_localctx.amount = count();
-			State = 1127;
+			State = 1147;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8765,6 +8913,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -8775,6 +8924,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case SAME:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TURNED:
@@ -8789,26 +8939,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1122;
+				State = 1142;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1121;
+					State = 1141;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1124;
+					State = 1144;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1126;
+				State = 1146;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -8851,18 +9001,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 150, RULE_edge);
+		EnterRule(_localctx, 152, RULE_edge);
 		int _la;
 		try {
-			State = 1135;
+			State = 1155;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1129;
+				State = 1149;
 				Match(BOTH);
-				State = 1130;
+				State = 1150;
 				Match(EDGES);
 				}
 				break;
@@ -8943,6 +9093,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -8953,6 +9104,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case SAME:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TURNED:
@@ -8968,14 +9120,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1131;
+				State = 1151;
 				_localctx.called = name();
-				State = 1133;
+				State = 1153;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1132;
+					State = 1152;
 					Match(EDGE);
 					}
 				}
@@ -9010,12 +9162,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 152, RULE_side);
+		EnterRule(_localctx, 154, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1137;
+			State = 1157;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9050,12 +9202,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 154, RULE_change);
+		EnterRule(_localctx, 156, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1139;
+			State = 1159;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9096,26 +9248,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 156, RULE_stitch);
+		EnterRule(_localctx, 158, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1142;
+			State = 1162;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1141;
+				State = 1161;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1144;
+				State = 1164;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -9142,12 +9294,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 158, RULE_rowsWord);
+		EnterRule(_localctx, 160, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1146;
+			State = 1166;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9182,12 +9334,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 160, RULE_stitchesWord);
+		EnterRule(_localctx, 162, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1148;
+			State = 1168;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9232,25 +9384,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 162, RULE_sum);
+		EnterRule(_localctx, 164, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1150;
+			State = 1170;
 			_localctx.first = factor();
-			State = 1154;
+			State = 1174;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1151;
+				State = 1171;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1156;
+				State = 1176;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9286,13 +9438,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 164, RULE_sumOperation);
+		EnterRule(_localctx, 166, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1157;
+			State = 1177;
 			_localctx.by = sign();
-			State = 1158;
+			State = 1178;
 			_localctx.value = factor();
 			}
 		}
@@ -9336,24 +9488,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 166, RULE_factor);
+		EnterRule(_localctx, 168, RULE_factor);
 		int _la;
 		try {
-			State = 1169;
+			State = 1189;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1160;
+				State = 1180;
 				_localctx.amount = list();
-				State = 1162;
+				State = 1182;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 6333186975989761L) != 0)) {
+				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 25332747903959041L) != 0)) {
 					{
-					State = 1161;
+					State = 1181;
 					_localctx.measure = unit();
 					}
 				}
@@ -9437,6 +9589,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -9447,6 +9600,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case SAME:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TURNED:
@@ -9462,18 +9616,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1164;
+				State = 1184;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1165;
+				State = 1185;
 				Match(OPEN);
-				State = 1166;
+				State = 1186;
 				_localctx.inside = sum();
-				State = 1167;
+				State = 1187;
 				Match(CLOSE);
 				}
 				break;
@@ -9515,25 +9669,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 168, RULE_count);
+		EnterRule(_localctx, 170, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1171;
+			State = 1191;
 			_localctx.first = single();
-			State = 1175;
+			State = 1195;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1172;
+				State = 1192;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1177;
+				State = 1197;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9569,13 +9723,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 170, RULE_countOperation);
+		EnterRule(_localctx, 172, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1178;
+			State = 1198;
 			_localctx.by = sign();
-			State = 1179;
+			State = 1199;
 			_localctx.value = single();
 			}
 		}
@@ -9615,16 +9769,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 172, RULE_single);
+		EnterRule(_localctx, 174, RULE_single);
 		try {
-			State = 1187;
+			State = 1207;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1181;
+				State = 1201;
 				_localctx.amount = list();
 				}
 				break;
@@ -9705,6 +9859,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -9715,6 +9870,7 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 			case SAME:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TURNED:
@@ -9730,18 +9886,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1182;
+				State = 1202;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1183;
+				State = 1203;
 				Match(OPEN);
-				State = 1184;
+				State = 1204;
 				_localctx.inside = count();
-				State = 1185;
+				State = 1205;
 				Match(CLOSE);
 				}
 				break;
@@ -9775,12 +9931,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 174, RULE_sign);
+		EnterRule(_localctx, 176, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1189;
+			State = 1209;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9828,41 +9984,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 176, RULE_list);
+		EnterRule(_localctx, 178, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1191;
+			State = 1211;
 			_localctx.first = number();
-			State = 1203;
+			State = 1223;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1192;
+				State = 1212;
 				Match(OPEN);
-				State = 1193;
+				State = 1213;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1198;
+				State = 1218;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1194;
+					State = 1214;
 					Match(COMMA);
-					State = 1195;
+					State = 1215;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1200;
+					State = 1220;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1201;
+				State = 1221;
 				Match(CLOSE);
 				}
 			}
@@ -9895,23 +10051,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 178, RULE_number);
+		EnterRule(_localctx, 180, RULE_number);
 		int _la;
 		try {
-			State = 1210;
+			State = 1230;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1205;
+				State = 1225;
 				_localctx.whole = Match(NUMBER);
-				State = 1207;
+				State = 1227;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1206;
+					State = 1226;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -9921,7 +10077,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1209;
+				State = 1229;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -9956,14 +10112,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 180, RULE_unit);
+		EnterRule(_localctx, 182, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1212;
+			State = 1232;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 6333186975989761L) != 0)) ) {
+			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 25332747903959041L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -10062,6 +10218,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OFF() { return GetToken(TurnrowParser.OFF, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ON() { return GetToken(TurnrowParser.ON, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ONE() { return GetToken(TurnrowParser.ONE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPENS() { return GetToken(TurnrowParser.OPENS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPPOSITE() { return GetToken(TurnrowParser.OPPOSITE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDER() { return GetToken(TurnrowParser.ORDER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
@@ -10072,6 +10229,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRETCHES() { return GetToken(TurnrowParser.STRETCHES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNED() { return GetToken(TurnrowParser.TURNED, 0); }
@@ -10094,14 +10252,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 182, RULE_name);
+		EnterRule(_localctx, 184, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1214;
+			State = 1234;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -10122,7 +10280,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,152,1217,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,154,1237,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -10135,434 +10293,442 @@ internal partial class TurnrowParser : Parser {
 		2,71,7,71,2,72,7,72,2,73,7,73,2,74,7,74,2,75,7,75,2,76,7,76,2,77,7,77,
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
-		1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,230,8,2,1,3,1,3,1,3,1,4,1,
-		4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,245,8,6,1,7,1,7,1,7,1,8,1,8,1,8,
-		1,8,5,8,254,8,8,10,8,12,8,257,9,8,1,9,1,9,1,9,1,9,1,9,3,9,264,8,9,3,9,
-		266,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,
-		14,1,14,3,14,282,8,14,1,14,1,14,5,14,286,8,14,10,14,12,14,289,9,14,1,15,
-		1,15,1,15,1,15,1,15,1,15,3,15,297,8,15,3,15,299,8,15,1,16,1,16,1,16,1,
-		16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
-		17,1,17,1,17,1,17,1,17,1,17,3,17,324,8,17,1,18,1,18,1,18,1,19,1,19,1,19,
-		1,19,1,19,3,19,334,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,343,8,
-		19,1,19,1,19,5,19,347,8,19,10,19,12,19,350,9,19,1,20,1,20,1,20,1,20,1,
-		20,1,20,1,20,1,20,1,20,3,20,361,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,
-		1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,378,8,22,3,22,380,8,22,1,
-		22,1,22,5,22,384,8,22,10,22,12,22,387,9,22,1,23,1,23,1,23,1,23,1,23,1,
-		23,3,23,395,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,403,8,24,1,25,1,25,
-		1,25,1,25,1,25,3,25,410,8,25,1,26,1,26,1,26,1,26,1,26,1,27,1,27,1,27,1,
-		27,1,27,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,
-		28,3,28,435,8,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,5,29,444,8,29,10,29,
-		12,29,447,9,29,1,30,1,30,1,30,1,30,1,31,1,31,1,31,1,31,1,31,1,31,1,31,
-		3,31,460,8,31,1,31,1,31,1,31,1,31,3,31,466,8,31,1,32,1,32,1,32,3,32,471,
-		8,32,1,32,3,32,474,8,32,1,33,1,33,1,33,1,33,1,33,1,33,1,33,1,33,3,33,484,
-		8,33,1,33,1,33,1,33,1,33,1,33,1,33,3,33,492,8,33,1,33,1,33,1,33,1,33,1,
-		33,1,33,5,33,500,8,33,10,33,12,33,503,9,33,1,33,1,33,1,33,1,33,5,33,509,
-		8,33,10,33,12,33,512,9,33,3,33,514,8,33,1,34,4,34,517,8,34,11,34,12,34,
-		518,1,34,1,34,5,34,523,8,34,10,34,12,34,526,9,34,1,35,1,35,1,35,1,35,3,
-		35,532,8,35,1,36,1,36,1,36,1,36,1,36,3,36,539,8,36,1,37,1,37,1,37,3,37,
-		544,8,37,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,3,38,556,8,
-		38,1,38,1,38,3,38,560,8,38,1,39,1,39,1,39,1,39,1,39,1,40,1,40,1,40,1,40,
-		1,40,5,40,572,8,40,10,40,12,40,575,9,40,1,41,1,41,1,41,1,41,1,41,1,41,
-		3,41,583,8,41,1,42,1,42,1,42,1,43,1,43,1,43,1,43,1,44,1,44,3,44,594,8,
-		44,1,44,3,44,597,8,44,1,44,1,44,1,44,3,44,602,8,44,1,45,1,45,1,45,1,45,
-		1,45,3,45,609,8,45,1,45,1,45,1,45,3,45,614,8,45,1,46,1,46,1,46,5,46,619,
-		8,46,10,46,12,46,622,9,46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,631,
-		8,47,1,47,3,47,634,8,47,1,47,1,47,3,47,638,8,47,1,47,1,47,1,47,1,47,1,
-		47,1,47,1,47,3,47,647,8,47,1,47,3,47,650,8,47,1,47,4,47,653,8,47,11,47,
-		12,47,654,1,47,1,47,3,47,659,8,47,1,47,3,47,662,8,47,1,47,1,47,3,47,666,
-		8,47,3,47,668,8,47,1,47,3,47,671,8,47,3,47,673,8,47,1,48,4,48,676,8,48,
-		11,48,12,48,677,1,48,1,48,5,48,682,8,48,10,48,12,48,685,9,48,1,48,3,48,
-		688,8,48,1,49,1,49,3,49,692,8,49,1,49,3,49,695,8,49,1,50,1,50,1,50,1,50,
-		1,50,1,50,1,50,1,50,1,50,3,50,706,8,50,3,50,708,8,50,1,51,1,51,1,51,5,
-		51,713,8,51,10,51,12,51,716,9,51,1,51,1,51,4,51,720,8,51,11,51,12,51,721,
-		3,51,724,8,51,1,51,1,51,1,51,1,51,3,51,730,8,51,1,51,1,51,5,51,734,8,51,
-		10,51,12,51,737,9,51,1,51,1,51,4,51,741,8,51,11,51,12,51,742,3,51,745,
-		8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,753,8,51,1,51,3,51,756,8,51,1,
-		52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,766,8,52,1,52,1,52,1,52,1,52,
-		1,52,1,52,1,52,3,52,775,8,52,3,52,777,8,52,1,52,3,52,780,8,52,1,53,1,53,
-		1,53,1,53,1,53,1,53,1,53,1,53,3,53,790,8,53,1,53,1,53,3,53,794,8,53,1,
-		53,1,53,5,53,798,8,53,10,53,12,53,801,9,53,1,53,3,53,804,8,53,1,54,1,54,
-		1,54,1,54,1,54,1,54,3,54,812,8,54,1,55,1,55,1,55,1,55,1,55,3,55,819,8,
-		55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,829,8,56,1,56,3,56,832,
-		8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,843,8,57,1,57,1,
-		57,1,57,1,57,5,57,849,8,57,10,57,12,57,852,9,57,1,57,3,57,855,8,57,1,57,
-		3,57,858,8,57,1,58,1,58,1,58,1,58,1,58,3,58,865,8,58,1,58,1,58,1,58,1,
-		58,1,58,3,58,872,8,58,1,58,1,58,5,58,876,8,58,10,58,12,58,879,9,58,1,59,
-		3,59,882,8,59,1,59,1,59,3,59,886,8,59,1,60,1,60,1,60,1,60,1,60,3,60,893,
-		8,60,1,60,1,60,1,60,3,60,898,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,
-		60,1,60,1,60,3,60,910,8,60,3,60,912,8,60,1,61,1,61,3,61,916,8,61,1,61,
-		1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,5,62,929,8,62,10,62,
-		12,62,932,9,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
-		1,63,1,63,3,63,947,8,63,1,64,1,64,4,64,951,8,64,11,64,12,64,952,1,64,1,
-		64,5,64,957,8,64,10,64,12,64,960,9,64,1,64,1,64,1,64,3,64,965,8,64,3,64,
-		967,8,64,3,64,969,8,64,1,64,1,64,4,64,973,8,64,11,64,12,64,974,1,64,1,
-		64,5,64,979,8,64,10,64,12,64,982,9,64,1,64,1,64,5,64,986,8,64,10,64,12,
-		64,989,9,64,1,64,1,64,3,64,993,8,64,1,65,4,65,996,8,65,11,65,12,65,997,
-		1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1007,8,66,1,66,1,66,1,66,1,66,
-		3,66,1013,8,66,1,66,3,66,1016,8,66,1,67,1,67,1,67,1,67,1,67,1,67,3,67,
-		1024,8,67,1,68,1,68,3,68,1028,8,68,1,68,1,68,1,68,1,68,1,68,3,68,1035,
-		8,68,1,68,1,68,1,68,1,68,1,68,3,68,1042,8,68,1,69,3,69,1045,8,69,1,69,
-		4,69,1048,8,69,11,69,12,69,1049,1,69,1,69,1,69,1,69,4,69,1056,8,69,11,
-		69,12,69,1057,3,69,1060,8,69,1,69,1,69,1,69,1,69,1,69,1,69,3,69,1068,8,
-		69,3,69,1070,8,69,3,69,1072,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,
-		70,1081,8,70,1,70,1,70,3,70,1085,8,70,1,71,1,71,3,71,1089,8,71,1,71,1,
-		71,5,71,1093,8,71,10,71,12,71,1096,9,71,3,71,1098,8,71,1,72,1,72,1,72,
-		3,72,1103,8,72,1,73,1,73,1,73,1,73,5,73,1109,8,73,10,73,12,73,1112,9,73,
-		1,73,1,73,1,73,1,73,1,73,3,73,1119,8,73,1,74,1,74,4,74,1123,8,74,11,74,
-		12,74,1124,1,74,3,74,1128,8,74,1,75,1,75,1,75,1,75,3,75,1134,8,75,3,75,
-		1136,8,75,1,76,1,76,1,77,1,77,1,78,4,78,1143,8,78,11,78,12,78,1144,1,79,
-		1,79,1,80,1,80,1,81,1,81,5,81,1153,8,81,10,81,12,81,1156,9,81,1,82,1,82,
-		1,82,1,83,1,83,3,83,1163,8,83,1,83,1,83,1,83,1,83,1,83,3,83,1170,8,83,
-		1,84,1,84,5,84,1174,8,84,10,84,12,84,1177,9,84,1,85,1,85,1,85,1,86,1,86,
-		1,86,1,86,1,86,1,86,3,86,1188,8,86,1,87,1,87,1,88,1,88,1,88,1,88,1,88,
-		5,88,1197,8,88,10,88,12,88,1200,9,88,1,88,1,88,3,88,1204,8,88,1,89,1,89,
-		3,89,1208,8,89,1,89,3,89,1211,8,89,1,90,1,90,1,91,1,91,1,91,0,0,92,0,2,
-		4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,
-		54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,
-		102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,
-		138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,
-		174,176,178,180,182,0,17,2,0,139,140,142,143,2,0,20,20,68,68,2,0,43,43,
-		121,121,2,0,139,139,142,142,2,0,90,90,133,133,2,0,74,74,130,130,2,0,62,
-		62,93,93,2,0,32,32,41,41,4,0,86,86,94,94,100,100,117,117,2,0,86,86,94,
-		94,2,0,116,116,137,137,2,0,72,72,92,92,1,0,42,43,1,0,120,121,2,0,10,12,
-		14,14,4,0,91,91,138,138,140,141,143,143,22,0,15,18,20,30,32,41,44,55,57,
-		59,61,62,65,71,73,81,83,85,88,90,93,93,95,109,111,115,117,117,120,120,
-		123,124,126,128,130,133,135,135,139,139,142,142,144,144,1345,0,184,1,0,
-		0,0,2,187,1,0,0,0,4,229,1,0,0,0,6,231,1,0,0,0,8,234,1,0,0,0,10,237,1,0,
-		0,0,12,244,1,0,0,0,14,246,1,0,0,0,16,249,1,0,0,0,18,265,1,0,0,0,20,267,
-		1,0,0,0,22,270,1,0,0,0,24,273,1,0,0,0,26,276,1,0,0,0,28,278,1,0,0,0,30,
-		298,1,0,0,0,32,300,1,0,0,0,34,304,1,0,0,0,36,325,1,0,0,0,38,328,1,0,0,
-		0,40,360,1,0,0,0,42,362,1,0,0,0,44,367,1,0,0,0,46,388,1,0,0,0,48,396,1,
-		0,0,0,50,404,1,0,0,0,52,411,1,0,0,0,54,416,1,0,0,0,56,421,1,0,0,0,58,436,
-		1,0,0,0,60,448,1,0,0,0,62,465,1,0,0,0,64,467,1,0,0,0,66,513,1,0,0,0,68,
-		516,1,0,0,0,70,531,1,0,0,0,72,533,1,0,0,0,74,540,1,0,0,0,76,559,1,0,0,
-		0,78,561,1,0,0,0,80,566,1,0,0,0,82,582,1,0,0,0,84,584,1,0,0,0,86,587,1,
-		0,0,0,88,591,1,0,0,0,90,603,1,0,0,0,92,615,1,0,0,0,94,672,1,0,0,0,96,687,
-		1,0,0,0,98,694,1,0,0,0,100,707,1,0,0,0,102,709,1,0,0,0,104,757,1,0,0,0,
-		106,781,1,0,0,0,108,811,1,0,0,0,110,813,1,0,0,0,112,820,1,0,0,0,114,833,
-		1,0,0,0,116,864,1,0,0,0,118,885,1,0,0,0,120,911,1,0,0,0,122,915,1,0,0,
-		0,124,920,1,0,0,0,126,946,1,0,0,0,128,948,1,0,0,0,130,995,1,0,0,0,132,
-		1015,1,0,0,0,134,1023,1,0,0,0,136,1041,1,0,0,0,138,1044,1,0,0,0,140,1073,
-		1,0,0,0,142,1086,1,0,0,0,144,1099,1,0,0,0,146,1104,1,0,0,0,148,1120,1,
-		0,0,0,150,1135,1,0,0,0,152,1137,1,0,0,0,154,1139,1,0,0,0,156,1142,1,0,
-		0,0,158,1146,1,0,0,0,160,1148,1,0,0,0,162,1150,1,0,0,0,164,1157,1,0,0,
-		0,166,1169,1,0,0,0,168,1171,1,0,0,0,170,1178,1,0,0,0,172,1187,1,0,0,0,
-		174,1189,1,0,0,0,176,1191,1,0,0,0,178,1210,1,0,0,0,180,1212,1,0,0,0,182,
-		1214,1,0,0,0,184,185,3,4,2,0,185,186,5,0,0,1,186,1,1,0,0,0,187,188,3,146,
-		73,0,188,189,5,0,0,1,189,3,1,0,0,0,190,230,3,6,3,0,191,230,3,8,4,0,192,
-		230,3,10,5,0,193,230,3,14,7,0,194,230,3,16,8,0,195,230,3,20,10,0,196,230,
-		3,22,11,0,197,230,3,24,12,0,198,230,3,26,13,0,199,230,3,28,14,0,200,230,
-		3,32,16,0,201,230,3,34,17,0,202,230,3,38,19,0,203,230,3,42,21,0,204,230,
-		3,44,22,0,205,230,3,64,32,0,206,230,3,72,36,0,207,230,3,74,37,0,208,230,
-		3,76,38,0,209,230,3,78,39,0,210,230,3,80,40,0,211,230,3,84,42,0,212,230,
-		3,86,43,0,213,230,3,88,44,0,214,230,3,90,45,0,215,230,3,104,52,0,216,230,
-		3,106,53,0,217,230,3,110,55,0,218,230,3,112,56,0,219,230,3,114,57,0,220,
-		230,3,128,64,0,221,230,3,140,70,0,222,230,3,46,23,0,223,230,3,48,24,0,
-		224,230,3,50,25,0,225,230,3,52,26,0,226,230,3,56,28,0,227,230,3,58,29,
-		0,228,230,3,54,27,0,229,190,1,0,0,0,229,191,1,0,0,0,229,192,1,0,0,0,229,
-		193,1,0,0,0,229,194,1,0,0,0,229,195,1,0,0,0,229,196,1,0,0,0,229,197,1,
-		0,0,0,229,198,1,0,0,0,229,199,1,0,0,0,229,200,1,0,0,0,229,201,1,0,0,0,
-		229,202,1,0,0,0,229,203,1,0,0,0,229,204,1,0,0,0,229,205,1,0,0,0,229,206,
-		1,0,0,0,229,207,1,0,0,0,229,208,1,0,0,0,229,209,1,0,0,0,229,210,1,0,0,
-		0,229,211,1,0,0,0,229,212,1,0,0,0,229,213,1,0,0,0,229,214,1,0,0,0,229,
-		215,1,0,0,0,229,216,1,0,0,0,229,217,1,0,0,0,229,218,1,0,0,0,229,219,1,
-		0,0,0,229,220,1,0,0,0,229,221,1,0,0,0,229,222,1,0,0,0,229,223,1,0,0,0,
-		229,224,1,0,0,0,229,225,1,0,0,0,229,226,1,0,0,0,229,227,1,0,0,0,229,228,
-		1,0,0,0,230,5,1,0,0,0,231,232,5,36,0,0,232,233,3,178,89,0,233,7,1,0,0,
-		0,234,235,5,38,0,0,235,236,5,149,0,0,236,9,1,0,0,0,237,238,5,52,0,0,238,
-		239,3,12,6,0,239,11,1,0,0,0,240,245,5,145,0,0,241,245,5,148,0,0,242,245,
-		5,149,0,0,243,245,3,182,91,0,244,240,1,0,0,0,244,241,1,0,0,0,244,242,1,
-		0,0,0,244,243,1,0,0,0,245,13,1,0,0,0,246,247,5,50,0,0,247,248,3,182,91,
-		0,248,15,1,0,0,0,249,250,5,46,0,0,250,255,3,18,9,0,251,252,5,4,0,0,252,
-		254,3,18,9,0,253,251,1,0,0,0,254,257,1,0,0,0,255,253,1,0,0,0,255,256,1,
-		0,0,0,256,17,1,0,0,0,257,255,1,0,0,0,258,266,3,182,91,0,259,266,5,149,
-		0,0,260,263,5,145,0,0,261,264,3,182,91,0,262,264,5,14,0,0,263,261,1,0,
-		0,0,263,262,1,0,0,0,263,264,1,0,0,0,264,266,1,0,0,0,265,258,1,0,0,0,265,
-		259,1,0,0,0,265,260,1,0,0,0,266,19,1,0,0,0,267,268,5,47,0,0,268,269,5,
-		149,0,0,269,21,1,0,0,0,270,271,5,37,0,0,271,272,5,149,0,0,272,23,1,0,0,
-		0,273,274,5,53,0,0,274,275,3,182,91,0,275,25,1,0,0,0,276,277,5,3,0,0,277,
-		27,1,0,0,0,278,279,5,55,0,0,279,281,3,182,91,0,280,282,5,149,0,0,281,280,
-		1,0,0,0,281,282,1,0,0,0,282,287,1,0,0,0,283,284,5,4,0,0,284,286,3,30,15,
-		0,285,283,1,0,0,0,286,289,1,0,0,0,287,285,1,0,0,0,287,288,1,0,0,0,288,
-		29,1,0,0,0,289,287,1,0,0,0,290,291,5,132,0,0,291,299,3,178,89,0,292,296,
-		3,178,89,0,293,297,7,0,0,0,294,295,5,13,0,0,295,297,5,84,0,0,296,293,1,
-		0,0,0,296,294,1,0,0,0,297,299,1,0,0,0,298,290,1,0,0,0,298,292,1,0,0,0,
-		299,31,1,0,0,0,300,301,5,30,0,0,301,302,3,178,89,0,302,303,5,141,0,0,303,
-		33,1,0,0,0,304,305,5,29,0,0,305,306,3,156,78,0,306,307,5,6,0,0,307,308,
-		3,178,89,0,308,323,3,160,80,0,309,310,5,60,0,0,310,311,3,178,89,0,311,
-		312,3,158,79,0,312,313,5,125,0,0,313,314,3,36,18,0,314,324,1,0,0,0,315,
-		316,5,125,0,0,316,317,3,36,18,0,317,318,5,4,0,0,318,319,3,178,89,0,319,
-		320,3,158,79,0,320,321,5,125,0,0,321,322,3,36,18,0,322,324,1,0,0,0,323,
-		309,1,0,0,0,323,315,1,0,0,0,324,35,1,0,0,0,325,326,3,178,89,0,326,327,
-		3,180,90,0,327,37,1,0,0,0,328,329,5,51,0,0,329,333,3,156,78,0,330,331,
-		5,4,0,0,331,332,5,100,0,0,332,334,5,42,0,0,333,330,1,0,0,0,333,334,1,0,
-		0,0,334,335,1,0,0,0,335,336,5,6,0,0,336,337,5,68,0,0,337,342,3,178,89,
-		0,338,343,5,71,0,0,339,340,5,73,0,0,340,341,5,101,0,0,341,343,5,22,0,0,
-		342,338,1,0,0,0,342,339,1,0,0,0,342,343,1,0,0,0,343,348,1,0,0,0,344,345,
-		5,4,0,0,345,347,3,40,20,0,346,344,1,0,0,0,347,350,1,0,0,0,348,346,1,0,
-		0,0,348,349,1,0,0,0,349,39,1,0,0,0,350,348,1,0,0,0,351,352,5,86,0,0,352,
-		353,5,120,0,0,353,354,5,91,0,0,354,355,5,147,0,0,355,361,7,1,0,0,356,357,
-		5,101,0,0,357,358,5,91,0,0,358,359,5,122,0,0,359,361,5,88,0,0,360,351,
-		1,0,0,0,360,356,1,0,0,0,361,41,1,0,0,0,362,363,5,35,0,0,363,364,3,182,
-		91,0,364,365,5,93,0,0,365,366,3,162,81,0,366,43,1,0,0,0,367,368,5,22,0,
-		0,368,369,3,182,91,0,369,379,5,93,0,0,370,371,7,2,0,0,371,372,5,87,0,0,
-		372,380,3,162,81,0,373,377,3,162,81,0,374,375,7,2,0,0,375,376,5,87,0,0,
-		376,378,3,162,81,0,377,374,1,0,0,0,377,378,1,0,0,0,378,380,1,0,0,0,379,
-		370,1,0,0,0,379,373,1,0,0,0,380,385,1,0,0,0,381,382,5,4,0,0,382,384,3,
-		62,31,0,383,381,1,0,0,0,384,387,1,0,0,0,385,383,1,0,0,0,385,386,1,0,0,
-		0,386,45,1,0,0,0,387,385,1,0,0,0,388,394,5,21,0,0,389,390,5,136,0,0,390,
-		391,5,127,0,0,391,395,7,1,0,0,392,393,5,134,0,0,393,395,5,69,0,0,394,389,
-		1,0,0,0,394,392,1,0,0,0,395,47,1,0,0,0,396,402,5,18,0,0,397,398,3,182,
-		91,0,398,399,5,4,0,0,399,400,3,180,90,0,400,403,1,0,0,0,401,403,5,149,
-		0,0,402,397,1,0,0,0,402,401,1,0,0,0,403,49,1,0,0,0,404,405,5,24,0,0,405,
-		406,3,182,91,0,406,407,5,93,0,0,407,409,3,162,81,0,408,410,5,95,0,0,409,
-		408,1,0,0,0,409,410,1,0,0,0,410,51,1,0,0,0,411,412,5,27,0,0,412,413,3,
-		182,91,0,413,414,5,93,0,0,414,415,3,142,71,0,415,53,1,0,0,0,416,417,5,
-		15,0,0,417,418,3,182,91,0,418,419,5,6,0,0,419,420,5,149,0,0,420,55,1,0,
-		0,0,421,422,5,49,0,0,422,423,3,156,78,0,423,424,5,6,0,0,424,425,3,178,
-		89,0,425,426,3,160,80,0,426,427,5,60,0,0,427,428,3,178,89,0,428,429,3,
-		158,79,0,429,430,5,131,0,0,430,431,3,178,89,0,431,434,7,3,0,0,432,433,
-		5,4,0,0,433,435,3,182,91,0,434,432,1,0,0,0,434,435,1,0,0,0,435,57,1,0,
-		0,0,436,437,5,33,0,0,437,438,3,18,9,0,438,439,5,6,0,0,439,440,3,182,91,
-		0,440,445,3,60,30,0,441,442,5,4,0,0,442,444,3,60,30,0,443,441,1,0,0,0,
-		444,447,1,0,0,0,445,443,1,0,0,0,445,446,1,0,0,0,446,59,1,0,0,0,447,445,
-		1,0,0,0,448,449,3,178,89,0,449,450,3,180,90,0,450,451,7,4,0,0,451,61,1,
-		0,0,0,452,466,5,102,0,0,453,466,5,81,0,0,454,455,5,99,0,0,455,456,5,103,
-		0,0,456,459,3,172,86,0,457,458,5,10,0,0,458,460,3,172,86,0,459,457,1,0,
-		0,0,459,460,1,0,0,0,460,466,1,0,0,0,461,462,5,115,0,0,462,466,7,5,0,0,
-		463,464,5,135,0,0,464,466,3,162,81,0,465,452,1,0,0,0,465,453,1,0,0,0,465,
-		454,1,0,0,0,465,461,1,0,0,0,465,463,1,0,0,0,466,63,1,0,0,0,467,468,5,39,
-		0,0,468,470,3,182,91,0,469,471,3,66,33,0,470,469,1,0,0,0,470,471,1,0,0,
-		0,471,473,1,0,0,0,472,474,3,146,73,0,473,472,1,0,0,0,473,474,1,0,0,0,474,
-		65,1,0,0,0,475,476,5,28,0,0,476,477,3,182,91,0,477,478,5,6,0,0,478,483,
-		3,168,84,0,479,480,3,160,80,0,480,481,5,64,0,0,481,482,3,150,75,0,482,
-		484,1,0,0,0,483,479,1,0,0,0,483,484,1,0,0,0,484,514,1,0,0,0,485,486,5,
-		93,0,0,486,487,3,182,91,0,487,491,5,97,0,0,488,489,5,4,0,0,489,490,5,126,
-		0,0,490,492,5,109,0,0,491,488,1,0,0,0,491,492,1,0,0,0,492,514,1,0,0,0,
-		493,494,5,111,0,0,494,495,5,130,0,0,495,496,5,59,0,0,496,501,3,68,34,0,
-		497,498,5,60,0,0,498,500,3,68,34,0,499,497,1,0,0,0,500,503,1,0,0,0,501,
-		499,1,0,0,0,501,502,1,0,0,0,502,504,1,0,0,0,503,501,1,0,0,0,504,505,5,
-		6,0,0,505,510,3,138,69,0,506,507,5,4,0,0,507,509,3,138,69,0,508,506,1,
-		0,0,0,509,512,1,0,0,0,510,508,1,0,0,0,510,511,1,0,0,0,511,514,1,0,0,0,
-		512,510,1,0,0,0,513,475,1,0,0,0,513,485,1,0,0,0,513,493,1,0,0,0,514,67,
-		1,0,0,0,515,517,3,134,67,0,516,515,1,0,0,0,517,518,1,0,0,0,518,516,1,0,
-		0,0,518,519,1,0,0,0,519,524,1,0,0,0,520,521,5,4,0,0,521,523,3,70,35,0,
-		522,520,1,0,0,0,523,526,1,0,0,0,524,522,1,0,0,0,524,525,1,0,0,0,525,69,
-		1,0,0,0,526,524,1,0,0,0,527,532,3,136,68,0,528,529,3,152,76,0,529,530,
-		5,85,0,0,530,532,1,0,0,0,531,527,1,0,0,0,531,528,1,0,0,0,532,71,1,0,0,
-		0,533,534,5,17,0,0,534,535,5,134,0,0,535,536,3,168,84,0,536,538,3,160,
-		80,0,537,539,3,146,73,0,538,537,1,0,0,0,538,539,1,0,0,0,539,73,1,0,0,0,
-		540,541,5,20,0,0,541,543,3,168,84,0,542,544,3,146,73,0,543,542,1,0,0,0,
-		543,544,1,0,0,0,544,75,1,0,0,0,545,546,5,28,0,0,546,547,5,89,0,0,547,548,
-		3,150,75,0,548,549,7,6,0,0,549,550,3,182,91,0,550,560,1,0,0,0,551,552,
-		5,19,0,0,552,556,5,78,0,0,553,554,7,7,0,0,554,556,5,77,0,0,555,551,1,0,
-		0,0,555,553,1,0,0,0,556,557,1,0,0,0,557,558,7,6,0,0,558,560,3,182,91,0,
-		559,545,1,0,0,0,559,555,1,0,0,0,560,77,1,0,0,0,561,562,5,34,0,0,562,563,
-		5,100,0,0,563,564,5,42,0,0,564,565,3,182,91,0,565,79,1,0,0,0,566,567,5,
-		23,0,0,567,568,5,6,0,0,568,573,3,82,41,0,569,570,5,4,0,0,570,572,3,82,
-		41,0,571,569,1,0,0,0,572,575,1,0,0,0,573,571,1,0,0,0,573,574,1,0,0,0,574,
-		81,1,0,0,0,575,573,1,0,0,0,576,577,5,118,0,0,577,583,3,168,84,0,578,579,
-		3,168,84,0,579,580,5,87,0,0,580,581,3,182,91,0,581,583,1,0,0,0,582,576,
-		1,0,0,0,582,578,1,0,0,0,583,83,1,0,0,0,584,585,5,26,0,0,585,586,5,104,
-		0,0,586,85,1,0,0,0,587,588,5,54,0,0,588,589,5,91,0,0,589,590,5,80,0,0,
-		590,87,1,0,0,0,591,593,5,42,0,0,592,594,3,168,84,0,593,592,1,0,0,0,593,
-		594,1,0,0,0,594,596,1,0,0,0,595,597,3,152,76,0,596,595,1,0,0,0,596,597,
-		1,0,0,0,597,598,1,0,0,0,598,599,5,6,0,0,599,601,3,92,46,0,600,602,3,146,
-		73,0,601,600,1,0,0,0,601,602,1,0,0,0,602,89,1,0,0,0,603,604,5,43,0,0,604,
-		605,3,168,84,0,605,606,5,125,0,0,606,608,3,168,84,0,607,609,3,152,76,0,
-		608,607,1,0,0,0,608,609,1,0,0,0,609,610,1,0,0,0,610,611,5,6,0,0,611,613,
-		3,92,46,0,612,614,3,146,73,0,613,612,1,0,0,0,613,614,1,0,0,0,614,91,1,
-		0,0,0,615,620,3,94,47,0,616,617,5,4,0,0,617,619,3,94,47,0,618,616,1,0,
-		0,0,619,622,1,0,0,0,620,618,1,0,0,0,620,621,1,0,0,0,621,93,1,0,0,0,622,
-		620,1,0,0,0,623,624,5,7,0,0,624,625,3,92,46,0,625,630,5,8,0,0,626,627,
-		3,168,84,0,627,628,5,124,0,0,628,631,1,0,0,0,629,631,3,100,50,0,630,626,
-		1,0,0,0,630,629,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,634,3,102,
-		51,0,633,632,1,0,0,0,633,634,1,0,0,0,634,673,1,0,0,0,635,637,5,118,0,0,
-		636,638,3,168,84,0,637,636,1,0,0,0,637,638,1,0,0,0,638,673,1,0,0,0,639,
-		640,5,119,0,0,640,641,5,109,0,0,641,673,3,168,84,0,642,646,5,31,0,0,643,
-		644,5,122,0,0,644,647,5,114,0,0,645,647,3,168,84,0,646,643,1,0,0,0,646,
-		645,1,0,0,0,647,673,1,0,0,0,648,650,3,176,88,0,649,648,1,0,0,0,649,650,
-		1,0,0,0,650,667,1,0,0,0,651,653,3,182,91,0,652,651,1,0,0,0,653,654,1,0,
-		0,0,654,652,1,0,0,0,654,655,1,0,0,0,655,661,1,0,0,0,656,658,3,154,77,0,
-		657,659,3,98,49,0,658,657,1,0,0,0,658,659,1,0,0,0,659,662,1,0,0,0,660,
-		662,3,96,48,0,661,656,1,0,0,0,661,660,1,0,0,0,661,662,1,0,0,0,662,668,
-		1,0,0,0,663,665,3,154,77,0,664,666,3,98,49,0,665,664,1,0,0,0,665,666,1,
-		0,0,0,666,668,1,0,0,0,667,652,1,0,0,0,667,663,1,0,0,0,668,670,1,0,0,0,
-		669,671,3,102,51,0,670,669,1,0,0,0,670,671,1,0,0,0,671,673,1,0,0,0,672,
-		623,1,0,0,0,672,635,1,0,0,0,672,639,1,0,0,0,672,642,1,0,0,0,672,649,1,
-		0,0,0,673,95,1,0,0,0,674,676,3,170,85,0,675,674,1,0,0,0,676,677,1,0,0,
-		0,677,675,1,0,0,0,677,678,1,0,0,0,678,688,1,0,0,0,679,683,3,176,88,0,680,
-		682,3,170,85,0,681,680,1,0,0,0,682,685,1,0,0,0,683,681,1,0,0,0,683,684,
-		1,0,0,0,684,688,1,0,0,0,685,683,1,0,0,0,686,688,3,100,50,0,687,675,1,0,
-		0,0,687,679,1,0,0,0,687,686,1,0,0,0,688,97,1,0,0,0,689,691,3,168,84,0,
-		690,692,5,82,0,0,691,690,1,0,0,0,691,692,1,0,0,0,692,695,1,0,0,0,693,695,
-		3,100,50,0,694,689,1,0,0,0,694,693,1,0,0,0,695,99,1,0,0,0,696,708,5,56,
-		0,0,697,708,5,63,0,0,698,699,5,125,0,0,699,708,5,70,0,0,700,701,5,129,
-		0,0,701,702,3,168,84,0,702,705,5,113,0,0,703,704,5,65,0,0,704,706,5,70,
-		0,0,705,703,1,0,0,0,705,706,1,0,0,0,706,708,1,0,0,0,707,696,1,0,0,0,707,
-		697,1,0,0,0,707,698,1,0,0,0,707,700,1,0,0,0,708,101,1,0,0,0,709,755,5,
-		91,0,0,710,714,7,8,0,0,711,713,3,182,91,0,712,711,1,0,0,0,713,716,1,0,
-		0,0,714,712,1,0,0,0,714,715,1,0,0,0,715,723,1,0,0,0,716,714,1,0,0,0,717,
-		719,5,60,0,0,718,720,3,182,91,0,719,718,1,0,0,0,720,721,1,0,0,0,721,719,
-		1,0,0,0,721,722,1,0,0,0,722,724,1,0,0,0,723,717,1,0,0,0,723,724,1,0,0,
-		0,724,729,1,0,0,0,725,726,5,129,0,0,726,727,3,168,84,0,727,728,5,113,0,
-		0,728,730,1,0,0,0,729,725,1,0,0,0,729,730,1,0,0,0,730,756,1,0,0,0,731,
-		735,5,75,0,0,732,734,3,182,91,0,733,732,1,0,0,0,734,737,1,0,0,0,735,733,
-		1,0,0,0,735,736,1,0,0,0,736,744,1,0,0,0,737,735,1,0,0,0,738,740,5,60,0,
-		0,739,741,3,182,91,0,740,739,1,0,0,0,741,742,1,0,0,0,742,740,1,0,0,0,742,
-		743,1,0,0,0,743,745,1,0,0,0,744,738,1,0,0,0,744,745,1,0,0,0,745,752,1,
-		0,0,0,746,753,5,56,0,0,747,753,5,63,0,0,748,749,5,129,0,0,749,750,3,168,
-		84,0,750,751,5,113,0,0,751,753,1,0,0,0,752,746,1,0,0,0,752,747,1,0,0,0,
-		752,748,1,0,0,0,752,753,1,0,0,0,753,756,1,0,0,0,754,756,5,70,0,0,755,710,
-		1,0,0,0,755,731,1,0,0,0,755,754,1,0,0,0,756,103,1,0,0,0,757,765,5,40,0,
-		0,758,759,5,43,0,0,759,760,3,168,84,0,760,761,5,125,0,0,761,762,3,168,
-		84,0,762,766,1,0,0,0,763,764,5,42,0,0,764,766,3,168,84,0,765,758,1,0,0,
-		0,765,763,1,0,0,0,766,767,1,0,0,0,767,768,5,4,0,0,768,776,3,168,84,0,769,
-		770,5,98,0,0,770,777,5,124,0,0,771,774,5,124,0,0,772,773,5,91,0,0,773,
-		775,5,58,0,0,774,772,1,0,0,0,774,775,1,0,0,0,775,777,1,0,0,0,776,769,1,
-		0,0,0,776,771,1,0,0,0,777,779,1,0,0,0,778,780,3,146,73,0,779,778,1,0,0,
-		0,779,780,1,0,0,0,780,105,1,0,0,0,781,789,5,48,0,0,782,783,5,125,0,0,783,
-		790,3,162,81,0,784,785,5,87,0,0,785,790,3,162,81,0,786,787,3,168,84,0,
-		787,788,3,158,79,0,788,790,1,0,0,0,789,782,1,0,0,0,789,784,1,0,0,0,789,
-		786,1,0,0,0,790,793,1,0,0,0,791,792,5,28,0,0,792,794,3,182,91,0,793,791,
-		1,0,0,0,793,794,1,0,0,0,794,799,1,0,0,0,795,796,5,4,0,0,796,798,3,108,
-		54,0,797,795,1,0,0,0,798,801,1,0,0,0,799,797,1,0,0,0,799,800,1,0,0,0,800,
-		803,1,0,0,0,801,799,1,0,0,0,802,804,3,146,73,0,803,802,1,0,0,0,803,804,
-		1,0,0,0,804,107,1,0,0,0,805,806,5,81,0,0,806,812,3,158,79,0,807,808,5,
-		102,0,0,808,812,3,158,79,0,809,810,5,79,0,0,810,812,3,152,76,0,811,805,
-		1,0,0,0,811,807,1,0,0,0,811,809,1,0,0,0,812,109,1,0,0,0,813,814,5,31,0,
-		0,814,815,3,168,84,0,815,816,5,64,0,0,816,818,3,150,75,0,817,819,3,146,
-		73,0,818,817,1,0,0,0,818,819,1,0,0,0,819,111,1,0,0,0,820,821,5,16,0,0,
-		821,822,3,168,84,0,822,823,5,64,0,0,823,828,3,150,75,0,824,825,5,4,0,0,
-		825,826,5,106,0,0,826,827,5,42,0,0,827,829,5,61,0,0,828,824,1,0,0,0,828,
-		829,1,0,0,0,829,831,1,0,0,0,830,832,3,146,73,0,831,830,1,0,0,0,831,832,
-		1,0,0,0,832,113,1,0,0,0,833,842,5,45,0,0,834,835,5,43,0,0,835,836,3,168,
-		84,0,836,837,5,125,0,0,837,838,3,168,84,0,838,843,1,0,0,0,839,840,3,168,
-		84,0,840,841,3,158,79,0,841,843,1,0,0,0,842,834,1,0,0,0,842,839,1,0,0,
-		0,843,854,1,0,0,0,844,845,5,6,0,0,845,850,3,116,58,0,846,847,5,5,0,0,847,
-		849,3,116,58,0,848,846,1,0,0,0,849,852,1,0,0,0,850,848,1,0,0,0,850,851,
-		1,0,0,0,851,855,1,0,0,0,852,850,1,0,0,0,853,855,3,124,62,0,854,844,1,0,
-		0,0,854,853,1,0,0,0,855,857,1,0,0,0,856,858,3,146,73,0,857,856,1,0,0,0,
-		857,858,1,0,0,0,858,115,1,0,0,0,859,860,5,57,0,0,860,861,3,168,84,0,861,
-		862,3,158,79,0,862,863,5,4,0,0,863,865,1,0,0,0,864,859,1,0,0,0,864,865,
-		1,0,0,0,865,866,1,0,0,0,866,867,3,154,77,0,867,868,3,168,84,0,868,869,
-		5,64,0,0,869,871,3,150,75,0,870,872,3,120,60,0,871,870,1,0,0,0,871,872,
-		1,0,0,0,872,877,1,0,0,0,873,874,5,4,0,0,874,876,3,118,59,0,875,873,1,0,
-		0,0,876,879,1,0,0,0,877,875,1,0,0,0,877,878,1,0,0,0,878,117,1,0,0,0,879,
-		877,1,0,0,0,880,882,5,123,0,0,881,880,1,0,0,0,881,882,1,0,0,0,882,883,
-		1,0,0,0,883,886,3,120,60,0,884,886,3,122,61,0,885,881,1,0,0,0,885,884,
-		1,0,0,0,886,119,1,0,0,0,887,892,5,83,0,0,888,893,5,42,0,0,889,890,3,168,
-		84,0,890,891,3,158,79,0,891,893,1,0,0,0,892,888,1,0,0,0,892,889,1,0,0,
-		0,893,897,1,0,0,0,894,895,3,168,84,0,895,896,5,124,0,0,896,898,1,0,0,0,
-		897,894,1,0,0,0,897,898,1,0,0,0,898,912,1,0,0,0,899,900,5,67,0,0,900,901,
-		5,128,0,0,901,902,5,83,0,0,902,903,3,168,84,0,903,904,5,60,0,0,904,905,
-		3,168,84,0,905,909,3,158,79,0,906,907,3,168,84,0,907,908,5,124,0,0,908,
-		910,1,0,0,0,909,906,1,0,0,0,909,910,1,0,0,0,910,912,1,0,0,0,911,887,1,
-		0,0,0,911,899,1,0,0,0,912,121,1,0,0,0,913,916,5,144,0,0,914,916,3,176,
-		88,0,915,913,1,0,0,0,915,914,1,0,0,0,916,917,1,0,0,0,917,918,3,160,80,
-		0,918,919,5,91,0,0,919,123,1,0,0,0,920,921,5,82,0,0,921,922,5,125,0,0,
-		922,923,3,168,84,0,923,924,5,4,0,0,924,925,5,64,0,0,925,930,3,150,75,0,
-		926,927,5,4,0,0,927,929,3,126,63,0,928,926,1,0,0,0,929,932,1,0,0,0,930,
-		928,1,0,0,0,930,931,1,0,0,0,931,125,1,0,0,0,932,930,1,0,0,0,933,934,5,
-		105,0,0,934,935,5,116,0,0,935,947,3,158,79,0,936,937,5,96,0,0,937,947,
-		5,86,0,0,938,939,5,67,0,0,939,947,5,128,0,0,940,941,7,9,0,0,941,942,3,
-		168,84,0,942,943,3,158,79,0,943,944,5,112,0,0,944,947,1,0,0,0,945,947,
-		3,122,61,0,946,933,1,0,0,0,946,936,1,0,0,0,946,938,1,0,0,0,946,940,1,0,
-		0,0,946,945,1,0,0,0,947,127,1,0,0,0,948,950,5,44,0,0,949,951,3,134,67,
-		0,950,949,1,0,0,0,951,952,1,0,0,0,952,950,1,0,0,0,952,953,1,0,0,0,953,
-		958,1,0,0,0,954,955,5,60,0,0,955,957,3,130,65,0,956,954,1,0,0,0,957,960,
-		1,0,0,0,958,956,1,0,0,0,958,959,1,0,0,0,959,968,1,0,0,0,960,958,1,0,0,
-		0,961,966,5,4,0,0,962,964,3,136,68,0,963,965,5,4,0,0,964,963,1,0,0,0,964,
-		965,1,0,0,0,965,967,1,0,0,0,966,962,1,0,0,0,966,967,1,0,0,0,967,969,1,
-		0,0,0,968,961,1,0,0,0,968,969,1,0,0,0,969,970,1,0,0,0,970,972,5,134,0,
-		0,971,973,3,134,67,0,972,971,1,0,0,0,973,974,1,0,0,0,974,972,1,0,0,0,974,
-		975,1,0,0,0,975,980,1,0,0,0,976,977,5,60,0,0,977,979,3,130,65,0,978,976,
-		1,0,0,0,979,982,1,0,0,0,980,978,1,0,0,0,980,981,1,0,0,0,981,987,1,0,0,
-		0,982,980,1,0,0,0,983,984,5,4,0,0,984,986,3,132,66,0,985,983,1,0,0,0,986,
-		989,1,0,0,0,987,985,1,0,0,0,987,988,1,0,0,0,988,992,1,0,0,0,989,987,1,
-		0,0,0,990,991,5,6,0,0,991,993,3,138,69,0,992,990,1,0,0,0,992,993,1,0,0,
-		0,993,129,1,0,0,0,994,996,3,134,67,0,995,994,1,0,0,0,996,997,1,0,0,0,997,
-		995,1,0,0,0,997,998,1,0,0,0,998,131,1,0,0,0,999,1016,3,136,68,0,1000,1006,
-		5,76,0,0,1001,1002,3,176,88,0,1002,1003,5,125,0,0,1003,1004,3,176,88,0,
-		1004,1005,3,180,90,0,1005,1007,1,0,0,0,1006,1001,1,0,0,0,1006,1007,1,0,
-		0,0,1007,1016,1,0,0,0,1008,1012,5,91,0,0,1009,1010,5,122,0,0,1010,1013,
-		5,117,0,0,1011,1013,5,107,0,0,1012,1009,1,0,0,0,1012,1011,1,0,0,0,1013,
-		1014,1,0,0,0,1014,1016,5,108,0,0,1015,999,1,0,0,0,1015,1000,1,0,0,0,1015,
-		1008,1,0,0,0,1016,133,1,0,0,0,1017,1024,3,182,91,0,1018,1024,5,86,0,0,
-		1019,1024,5,94,0,0,1020,1024,5,42,0,0,1021,1024,5,43,0,0,1022,1024,5,121,
-		0,0,1023,1017,1,0,0,0,1023,1018,1,0,0,0,1023,1019,1,0,0,0,1023,1020,1,
-		0,0,0,1023,1021,1,0,0,0,1023,1022,1,0,0,0,1024,135,1,0,0,0,1025,1026,5,
-		58,0,0,1026,1028,5,66,0,0,1027,1025,1,0,0,0,1027,1028,1,0,0,0,1028,1029,
-		1,0,0,0,1029,1034,7,9,0,0,1030,1035,5,42,0,0,1031,1032,3,168,84,0,1032,
-		1033,3,158,79,0,1033,1035,1,0,0,0,1034,1030,1,0,0,0,1034,1031,1,0,0,0,
-		1035,1042,1,0,0,0,1036,1037,5,43,0,0,1037,1038,3,168,84,0,1038,1039,5,
-		125,0,0,1039,1040,3,168,84,0,1040,1042,1,0,0,0,1041,1027,1,0,0,0,1041,
-		1036,1,0,0,0,1042,137,1,0,0,0,1043,1045,3,176,88,0,1044,1043,1,0,0,0,1044,
-		1045,1,0,0,0,1045,1047,1,0,0,0,1046,1048,3,182,91,0,1047,1046,1,0,0,0,
-		1048,1049,1,0,0,0,1049,1047,1,0,0,0,1049,1050,1,0,0,0,1050,1071,1,0,0,
-		0,1051,1052,5,91,0,0,1052,1059,5,75,0,0,1053,1060,5,42,0,0,1054,1056,3,
-		182,91,0,1055,1054,1,0,0,0,1056,1057,1,0,0,0,1057,1055,1,0,0,0,1057,1058,
-		1,0,0,0,1058,1060,1,0,0,0,1059,1053,1,0,0,0,1059,1055,1,0,0,0,1060,1072,
-		1,0,0,0,1061,1069,5,110,0,0,1062,1070,5,42,0,0,1063,1067,3,168,84,0,1064,
-		1068,3,158,79,0,1065,1068,5,121,0,0,1066,1068,3,182,91,0,1067,1064,1,0,
-		0,0,1067,1065,1,0,0,0,1067,1066,1,0,0,0,1068,1070,1,0,0,0,1069,1062,1,
-		0,0,0,1069,1063,1,0,0,0,1070,1072,1,0,0,0,1071,1051,1,0,0,0,1071,1061,
-		1,0,0,0,1071,1072,1,0,0,0,1072,139,1,0,0,0,1073,1074,5,25,0,0,1074,1084,
-		3,142,71,0,1075,1076,5,35,0,0,1076,1080,3,162,81,0,1077,1078,5,4,0,0,1078,
-		1079,5,135,0,0,1079,1081,3,162,81,0,1080,1077,1,0,0,0,1080,1081,1,0,0,
-		0,1081,1085,1,0,0,0,1082,1083,7,6,0,0,1083,1085,3,142,71,0,1084,1075,1,
-		0,0,0,1084,1082,1,0,0,0,1085,141,1,0,0,0,1086,1097,3,162,81,0,1087,1089,
-		5,144,0,0,1088,1087,1,0,0,0,1088,1089,1,0,0,0,1089,1090,1,0,0,0,1090,1094,
-		7,2,0,0,1091,1093,3,144,72,0,1092,1091,1,0,0,0,1093,1096,1,0,0,0,1094,
-		1092,1,0,0,0,1094,1095,1,0,0,0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,1097,
-		1088,1,0,0,0,1097,1098,1,0,0,0,1098,143,1,0,0,0,1099,1100,3,174,87,0,1100,
-		1102,3,172,86,0,1101,1103,7,2,0,0,1102,1101,1,0,0,0,1102,1103,1,0,0,0,
-		1103,145,1,0,0,0,1104,1105,5,9,0,0,1105,1110,3,148,74,0,1106,1107,5,4,
-		0,0,1107,1109,3,148,74,0,1108,1106,1,0,0,0,1109,1112,1,0,0,0,1110,1108,
-		1,0,0,0,1110,1111,1,0,0,0,1111,1118,1,0,0,0,1112,1110,1,0,0,0,1113,1114,
-		5,136,0,0,1114,1115,5,127,0,0,1115,1119,7,1,0,0,1116,1117,5,134,0,0,1117,
-		1119,5,69,0,0,1118,1113,1,0,0,0,1118,1116,1,0,0,0,1118,1119,1,0,0,0,1119,
-		147,1,0,0,0,1120,1127,3,168,84,0,1121,1123,3,182,91,0,1122,1121,1,0,0,
-		0,1123,1124,1,0,0,0,1124,1122,1,0,0,0,1124,1125,1,0,0,0,1125,1128,1,0,
-		0,0,1126,1128,5,121,0,0,1127,1122,1,0,0,0,1127,1126,1,0,0,0,1127,1128,
-		1,0,0,0,1128,149,1,0,0,0,1129,1130,5,19,0,0,1130,1136,5,78,0,0,1131,1133,
-		3,182,91,0,1132,1134,5,77,0,0,1133,1132,1,0,0,0,1133,1134,1,0,0,0,1134,
-		1136,1,0,0,0,1135,1129,1,0,0,0,1135,1131,1,0,0,0,1136,151,1,0,0,0,1137,
-		1138,7,10,0,0,1138,153,1,0,0,0,1139,1140,7,11,0,0,1140,155,1,0,0,0,1141,
-		1143,3,182,91,0,1142,1141,1,0,0,0,1143,1144,1,0,0,0,1144,1142,1,0,0,0,
-		1144,1145,1,0,0,0,1145,157,1,0,0,0,1146,1147,7,12,0,0,1147,159,1,0,0,0,
-		1148,1149,7,13,0,0,1149,161,1,0,0,0,1150,1154,3,166,83,0,1151,1153,3,164,
-		82,0,1152,1151,1,0,0,0,1153,1156,1,0,0,0,1154,1152,1,0,0,0,1154,1155,1,
-		0,0,0,1155,163,1,0,0,0,1156,1154,1,0,0,0,1157,1158,3,174,87,0,1158,1159,
-		3,166,83,0,1159,165,1,0,0,0,1160,1162,3,176,88,0,1161,1163,3,180,90,0,
-		1162,1161,1,0,0,0,1162,1163,1,0,0,0,1163,1170,1,0,0,0,1164,1170,3,182,
-		91,0,1165,1166,5,7,0,0,1166,1167,3,162,81,0,1167,1168,5,8,0,0,1168,1170,
-		1,0,0,0,1169,1160,1,0,0,0,1169,1164,1,0,0,0,1169,1165,1,0,0,0,1170,167,
-		1,0,0,0,1171,1175,3,172,86,0,1172,1174,3,170,85,0,1173,1172,1,0,0,0,1174,
-		1177,1,0,0,0,1175,1173,1,0,0,0,1175,1176,1,0,0,0,1176,169,1,0,0,0,1177,
-		1175,1,0,0,0,1178,1179,3,174,87,0,1179,1180,3,172,86,0,1180,171,1,0,0,
-		0,1181,1188,3,176,88,0,1182,1188,3,182,91,0,1183,1184,5,7,0,0,1184,1185,
-		3,168,84,0,1185,1186,5,8,0,0,1186,1188,1,0,0,0,1187,1181,1,0,0,0,1187,
-		1182,1,0,0,0,1187,1183,1,0,0,0,1188,173,1,0,0,0,1189,1190,7,14,0,0,1190,
-		175,1,0,0,0,1191,1203,3,178,89,0,1192,1193,5,7,0,0,1193,1198,3,178,89,
-		0,1194,1195,5,4,0,0,1195,1197,3,178,89,0,1196,1194,1,0,0,0,1197,1200,1,
-		0,0,0,1198,1196,1,0,0,0,1198,1199,1,0,0,0,1199,1201,1,0,0,0,1200,1198,
-		1,0,0,0,1201,1202,5,8,0,0,1202,1204,1,0,0,0,1203,1192,1,0,0,0,1203,1204,
-		1,0,0,0,1204,177,1,0,0,0,1205,1207,5,145,0,0,1206,1208,5,146,0,0,1207,
-		1206,1,0,0,0,1207,1208,1,0,0,0,1208,1211,1,0,0,0,1209,1211,5,146,0,0,1210,
-		1205,1,0,0,0,1210,1209,1,0,0,0,1211,179,1,0,0,0,1212,1213,7,15,0,0,1213,
-		181,1,0,0,0,1214,1215,7,16,0,0,1215,183,1,0,0,0,148,229,244,255,263,265,
-		281,287,296,298,323,333,342,348,360,377,379,385,394,402,409,434,445,459,
-		465,470,473,483,491,501,510,513,518,524,531,538,543,555,559,573,582,593,
-		596,601,608,613,620,630,633,637,646,649,654,658,661,665,667,670,672,677,
-		683,687,691,694,705,707,714,721,723,729,735,742,744,752,755,765,774,776,
-		779,789,793,799,803,811,818,828,831,842,850,854,857,864,871,877,881,885,
-		892,897,909,911,915,930,946,952,958,964,966,968,974,980,987,992,997,1006,
-		1012,1015,1023,1027,1034,1041,1044,1049,1057,1059,1067,1069,1071,1080,
-		1084,1088,1094,1097,1102,1110,1118,1124,1127,1133,1135,1144,1154,1162,
-		1169,1175,1187,1198,1203,1207,1210
+		2,92,7,92,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,232,8,2,1,3,1,3,
+		1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,247,8,6,1,7,1,7,1,7,1,
+		8,1,8,1,8,1,8,5,8,256,8,8,10,8,12,8,259,9,8,1,9,1,9,1,9,1,9,1,9,3,9,266,
+		8,9,3,9,268,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,
+		1,14,1,14,1,14,3,14,284,8,14,1,14,1,14,5,14,288,8,14,10,14,12,14,291,9,
+		14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,299,8,15,3,15,301,8,15,1,16,1,16,
+		1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
+		1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,326,8,17,1,18,1,18,1,18,1,19,1,
+		19,1,19,1,19,1,19,3,19,336,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,
+		345,8,19,1,19,1,19,5,19,349,8,19,10,19,12,19,352,9,19,1,20,1,20,1,20,1,
+		20,1,20,1,20,1,20,1,20,1,20,3,20,363,8,20,1,21,1,21,1,21,1,21,1,21,1,22,
+		1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,380,8,22,3,22,382,8,
+		22,1,22,1,22,5,22,386,8,22,10,22,12,22,389,9,22,1,23,1,23,1,23,1,23,1,
+		23,1,23,3,23,397,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,405,8,24,1,25,
+		1,25,1,25,1,25,1,25,3,25,412,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,420,
+		8,26,10,26,12,26,423,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,431,8,27,
+		1,28,1,28,1,28,1,28,3,28,437,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,
+		29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,455,8,29,1,30,1,30,1,30,
+		1,30,1,30,1,30,1,30,5,30,464,8,30,10,30,12,30,467,9,30,1,31,1,31,1,31,
+		1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,480,8,32,1,32,1,32,1,32,1,
+		32,3,32,486,8,32,1,33,1,33,1,33,3,33,491,8,33,1,33,3,33,494,8,33,1,34,
+		1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,504,8,34,1,34,1,34,1,34,1,34,1,
+		34,1,34,3,34,512,8,34,1,34,1,34,1,34,1,34,1,34,1,34,5,34,520,8,34,10,34,
+		12,34,523,9,34,1,34,1,34,1,34,1,34,5,34,529,8,34,10,34,12,34,532,9,34,
+		3,34,534,8,34,1,35,4,35,537,8,35,11,35,12,35,538,1,35,1,35,5,35,543,8,
+		35,10,35,12,35,546,9,35,1,36,1,36,1,36,1,36,3,36,552,8,36,1,37,1,37,1,
+		37,1,37,1,37,3,37,559,8,37,1,38,1,38,1,38,3,38,564,8,38,1,39,1,39,1,39,
+		1,39,1,39,1,39,1,39,1,39,1,39,1,39,3,39,576,8,39,1,39,1,39,3,39,580,8,
+		39,1,40,1,40,1,40,1,40,1,40,1,41,1,41,1,41,1,41,1,41,5,41,592,8,41,10,
+		41,12,41,595,9,41,1,42,1,42,1,42,1,42,1,42,1,42,3,42,603,8,42,1,43,1,43,
+		1,43,1,44,1,44,1,44,1,44,1,45,1,45,3,45,614,8,45,1,45,3,45,617,8,45,1,
+		45,1,45,1,45,3,45,622,8,45,1,46,1,46,1,46,1,46,1,46,3,46,629,8,46,1,46,
+		1,46,1,46,3,46,634,8,46,1,47,1,47,1,47,5,47,639,8,47,10,47,12,47,642,9,
+		47,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,651,8,48,1,48,3,48,654,8,48,
+		1,48,1,48,3,48,658,8,48,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,667,8,
+		48,1,48,3,48,670,8,48,1,48,4,48,673,8,48,11,48,12,48,674,1,48,1,48,3,48,
+		679,8,48,1,48,3,48,682,8,48,1,48,1,48,3,48,686,8,48,3,48,688,8,48,1,48,
+		3,48,691,8,48,3,48,693,8,48,1,49,4,49,696,8,49,11,49,12,49,697,1,49,1,
+		49,5,49,702,8,49,10,49,12,49,705,9,49,1,49,3,49,708,8,49,1,50,1,50,3,50,
+		712,8,50,1,50,3,50,715,8,50,1,51,1,51,1,51,1,51,1,51,1,51,1,51,1,51,1,
+		51,3,51,726,8,51,3,51,728,8,51,1,52,1,52,1,52,5,52,733,8,52,10,52,12,52,
+		736,9,52,1,52,1,52,4,52,740,8,52,11,52,12,52,741,3,52,744,8,52,1,52,1,
+		52,1,52,1,52,3,52,750,8,52,1,52,1,52,5,52,754,8,52,10,52,12,52,757,9,52,
+		1,52,1,52,4,52,761,8,52,11,52,12,52,762,3,52,765,8,52,1,52,1,52,1,52,1,
+		52,1,52,1,52,3,52,773,8,52,1,52,3,52,776,8,52,1,53,1,53,1,53,1,53,1,53,
+		1,53,1,53,1,53,3,53,786,8,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,795,
+		8,53,3,53,797,8,53,1,53,3,53,800,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,
+		54,1,54,3,54,810,8,54,1,54,1,54,3,54,814,8,54,1,54,1,54,5,54,818,8,54,
+		10,54,12,54,821,9,54,1,54,3,54,824,8,54,1,55,1,55,1,55,1,55,1,55,1,55,
+		3,55,832,8,55,1,56,1,56,1,56,1,56,1,56,3,56,839,8,56,1,57,1,57,1,57,1,
+		57,1,57,1,57,1,57,1,57,3,57,849,8,57,1,57,3,57,852,8,57,1,58,1,58,1,58,
+		1,58,1,58,1,58,1,58,1,58,1,58,3,58,863,8,58,1,58,1,58,1,58,1,58,5,58,869,
+		8,58,10,58,12,58,872,9,58,1,58,3,58,875,8,58,1,58,3,58,878,8,58,1,59,1,
+		59,1,59,1,59,1,59,3,59,885,8,59,1,59,1,59,1,59,1,59,1,59,3,59,892,8,59,
+		1,59,1,59,5,59,896,8,59,10,59,12,59,899,9,59,1,60,3,60,902,8,60,1,60,1,
+		60,3,60,906,8,60,1,61,1,61,1,61,1,61,1,61,3,61,913,8,61,1,61,1,61,1,61,
+		3,61,918,8,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,930,
+		8,61,3,61,932,8,61,1,62,1,62,3,62,936,8,62,1,62,1,62,1,62,1,63,1,63,1,
+		63,1,63,1,63,1,63,1,63,1,63,5,63,949,8,63,10,63,12,63,952,9,63,1,64,1,
+		64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,967,8,64,
+		1,65,1,65,4,65,971,8,65,11,65,12,65,972,1,65,1,65,5,65,977,8,65,10,65,
+		12,65,980,9,65,1,65,1,65,1,65,3,65,985,8,65,3,65,987,8,65,3,65,989,8,65,
+		1,65,1,65,4,65,993,8,65,11,65,12,65,994,1,65,1,65,5,65,999,8,65,10,65,
+		12,65,1002,9,65,1,65,1,65,5,65,1006,8,65,10,65,12,65,1009,9,65,1,65,1,
+		65,3,65,1013,8,65,1,66,4,66,1016,8,66,11,66,12,66,1017,1,67,1,67,1,67,
+		1,67,1,67,1,67,1,67,3,67,1027,8,67,1,67,1,67,1,67,1,67,3,67,1033,8,67,
+		1,67,3,67,1036,8,67,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1044,8,68,1,69,
+		1,69,3,69,1048,8,69,1,69,1,69,1,69,1,69,1,69,3,69,1055,8,69,1,69,1,69,
+		1,69,1,69,1,69,3,69,1062,8,69,1,70,3,70,1065,8,70,1,70,4,70,1068,8,70,
+		11,70,12,70,1069,1,70,1,70,1,70,1,70,4,70,1076,8,70,11,70,12,70,1077,3,
+		70,1080,8,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1088,8,70,3,70,1090,8,
+		70,3,70,1092,8,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1101,8,71,1,
+		71,1,71,3,71,1105,8,71,1,72,1,72,3,72,1109,8,72,1,72,1,72,5,72,1113,8,
+		72,10,72,12,72,1116,9,72,3,72,1118,8,72,1,73,1,73,1,73,3,73,1123,8,73,
+		1,74,1,74,1,74,1,74,5,74,1129,8,74,10,74,12,74,1132,9,74,1,74,1,74,1,74,
+		1,74,1,74,3,74,1139,8,74,1,75,1,75,4,75,1143,8,75,11,75,12,75,1144,1,75,
+		3,75,1148,8,75,1,76,1,76,1,76,1,76,3,76,1154,8,76,3,76,1156,8,76,1,77,
+		1,77,1,78,1,78,1,79,4,79,1163,8,79,11,79,12,79,1164,1,80,1,80,1,81,1,81,
+		1,82,1,82,5,82,1173,8,82,10,82,12,82,1176,9,82,1,83,1,83,1,83,1,84,1,84,
+		3,84,1183,8,84,1,84,1,84,1,84,1,84,1,84,3,84,1190,8,84,1,85,1,85,5,85,
+		1194,8,85,10,85,12,85,1197,9,85,1,86,1,86,1,86,1,87,1,87,1,87,1,87,1,87,
+		1,87,3,87,1208,8,87,1,88,1,88,1,89,1,89,1,89,1,89,1,89,5,89,1217,8,89,
+		10,89,12,89,1220,9,89,1,89,1,89,3,89,1224,8,89,1,90,1,90,3,90,1228,8,90,
+		1,90,3,90,1231,8,90,1,91,1,91,1,92,1,92,1,92,0,0,93,0,2,4,6,8,10,12,14,
+		16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,
+		64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
+		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
+		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
+		180,182,184,0,17,2,0,141,142,144,145,2,0,20,20,68,68,2,0,43,43,122,122,
+		2,0,141,141,144,144,2,0,90,90,135,135,2,0,74,74,132,132,2,0,62,62,93,93,
+		2,0,32,32,41,41,4,0,86,86,94,94,100,100,118,118,2,0,86,86,94,94,2,0,117,
+		117,139,139,2,0,72,72,92,92,1,0,42,43,1,0,121,122,2,0,10,12,14,14,4,0,
+		91,91,140,140,142,143,145,145,23,0,15,18,20,30,32,41,44,55,57,59,61,62,
+		65,71,73,81,83,85,88,90,93,93,95,110,112,116,118,118,121,121,123,123,125,
+		126,128,130,132,135,137,137,141,141,144,144,146,146,1367,0,186,1,0,0,0,
+		2,189,1,0,0,0,4,231,1,0,0,0,6,233,1,0,0,0,8,236,1,0,0,0,10,239,1,0,0,0,
+		12,246,1,0,0,0,14,248,1,0,0,0,16,251,1,0,0,0,18,267,1,0,0,0,20,269,1,0,
+		0,0,22,272,1,0,0,0,24,275,1,0,0,0,26,278,1,0,0,0,28,280,1,0,0,0,30,300,
+		1,0,0,0,32,302,1,0,0,0,34,306,1,0,0,0,36,327,1,0,0,0,38,330,1,0,0,0,40,
+		362,1,0,0,0,42,364,1,0,0,0,44,369,1,0,0,0,46,390,1,0,0,0,48,398,1,0,0,
+		0,50,406,1,0,0,0,52,413,1,0,0,0,54,430,1,0,0,0,56,432,1,0,0,0,58,441,1,
+		0,0,0,60,456,1,0,0,0,62,468,1,0,0,0,64,485,1,0,0,0,66,487,1,0,0,0,68,533,
+		1,0,0,0,70,536,1,0,0,0,72,551,1,0,0,0,74,553,1,0,0,0,76,560,1,0,0,0,78,
+		579,1,0,0,0,80,581,1,0,0,0,82,586,1,0,0,0,84,602,1,0,0,0,86,604,1,0,0,
+		0,88,607,1,0,0,0,90,611,1,0,0,0,92,623,1,0,0,0,94,635,1,0,0,0,96,692,1,
+		0,0,0,98,707,1,0,0,0,100,714,1,0,0,0,102,727,1,0,0,0,104,729,1,0,0,0,106,
+		777,1,0,0,0,108,801,1,0,0,0,110,831,1,0,0,0,112,833,1,0,0,0,114,840,1,
+		0,0,0,116,853,1,0,0,0,118,884,1,0,0,0,120,905,1,0,0,0,122,931,1,0,0,0,
+		124,935,1,0,0,0,126,940,1,0,0,0,128,966,1,0,0,0,130,968,1,0,0,0,132,1015,
+		1,0,0,0,134,1035,1,0,0,0,136,1043,1,0,0,0,138,1061,1,0,0,0,140,1064,1,
+		0,0,0,142,1093,1,0,0,0,144,1106,1,0,0,0,146,1119,1,0,0,0,148,1124,1,0,
+		0,0,150,1140,1,0,0,0,152,1155,1,0,0,0,154,1157,1,0,0,0,156,1159,1,0,0,
+		0,158,1162,1,0,0,0,160,1166,1,0,0,0,162,1168,1,0,0,0,164,1170,1,0,0,0,
+		166,1177,1,0,0,0,168,1189,1,0,0,0,170,1191,1,0,0,0,172,1198,1,0,0,0,174,
+		1207,1,0,0,0,176,1209,1,0,0,0,178,1211,1,0,0,0,180,1230,1,0,0,0,182,1232,
+		1,0,0,0,184,1234,1,0,0,0,186,187,3,4,2,0,187,188,5,0,0,1,188,1,1,0,0,0,
+		189,190,3,148,74,0,190,191,5,0,0,1,191,3,1,0,0,0,192,232,3,6,3,0,193,232,
+		3,8,4,0,194,232,3,10,5,0,195,232,3,14,7,0,196,232,3,16,8,0,197,232,3,20,
+		10,0,198,232,3,22,11,0,199,232,3,24,12,0,200,232,3,26,13,0,201,232,3,28,
+		14,0,202,232,3,32,16,0,203,232,3,34,17,0,204,232,3,38,19,0,205,232,3,42,
+		21,0,206,232,3,44,22,0,207,232,3,66,33,0,208,232,3,74,37,0,209,232,3,76,
+		38,0,210,232,3,78,39,0,211,232,3,80,40,0,212,232,3,82,41,0,213,232,3,86,
+		43,0,214,232,3,88,44,0,215,232,3,90,45,0,216,232,3,92,46,0,217,232,3,106,
+		53,0,218,232,3,108,54,0,219,232,3,112,56,0,220,232,3,114,57,0,221,232,
+		3,116,58,0,222,232,3,130,65,0,223,232,3,142,71,0,224,232,3,46,23,0,225,
+		232,3,48,24,0,226,232,3,50,25,0,227,232,3,52,26,0,228,232,3,58,29,0,229,
+		232,3,60,30,0,230,232,3,56,28,0,231,192,1,0,0,0,231,193,1,0,0,0,231,194,
+		1,0,0,0,231,195,1,0,0,0,231,196,1,0,0,0,231,197,1,0,0,0,231,198,1,0,0,
+		0,231,199,1,0,0,0,231,200,1,0,0,0,231,201,1,0,0,0,231,202,1,0,0,0,231,
+		203,1,0,0,0,231,204,1,0,0,0,231,205,1,0,0,0,231,206,1,0,0,0,231,207,1,
+		0,0,0,231,208,1,0,0,0,231,209,1,0,0,0,231,210,1,0,0,0,231,211,1,0,0,0,
+		231,212,1,0,0,0,231,213,1,0,0,0,231,214,1,0,0,0,231,215,1,0,0,0,231,216,
+		1,0,0,0,231,217,1,0,0,0,231,218,1,0,0,0,231,219,1,0,0,0,231,220,1,0,0,
+		0,231,221,1,0,0,0,231,222,1,0,0,0,231,223,1,0,0,0,231,224,1,0,0,0,231,
+		225,1,0,0,0,231,226,1,0,0,0,231,227,1,0,0,0,231,228,1,0,0,0,231,229,1,
+		0,0,0,231,230,1,0,0,0,232,5,1,0,0,0,233,234,5,36,0,0,234,235,3,180,90,
+		0,235,7,1,0,0,0,236,237,5,38,0,0,237,238,5,151,0,0,238,9,1,0,0,0,239,240,
+		5,52,0,0,240,241,3,12,6,0,241,11,1,0,0,0,242,247,5,147,0,0,243,247,5,150,
+		0,0,244,247,5,151,0,0,245,247,3,184,92,0,246,242,1,0,0,0,246,243,1,0,0,
+		0,246,244,1,0,0,0,246,245,1,0,0,0,247,13,1,0,0,0,248,249,5,50,0,0,249,
+		250,3,184,92,0,250,15,1,0,0,0,251,252,5,46,0,0,252,257,3,18,9,0,253,254,
+		5,4,0,0,254,256,3,18,9,0,255,253,1,0,0,0,256,259,1,0,0,0,257,255,1,0,0,
+		0,257,258,1,0,0,0,258,17,1,0,0,0,259,257,1,0,0,0,260,268,3,184,92,0,261,
+		268,5,151,0,0,262,265,5,147,0,0,263,266,3,184,92,0,264,266,5,14,0,0,265,
+		263,1,0,0,0,265,264,1,0,0,0,265,266,1,0,0,0,266,268,1,0,0,0,267,260,1,
+		0,0,0,267,261,1,0,0,0,267,262,1,0,0,0,268,19,1,0,0,0,269,270,5,47,0,0,
+		270,271,5,151,0,0,271,21,1,0,0,0,272,273,5,37,0,0,273,274,5,151,0,0,274,
+		23,1,0,0,0,275,276,5,53,0,0,276,277,3,184,92,0,277,25,1,0,0,0,278,279,
+		5,3,0,0,279,27,1,0,0,0,280,281,5,55,0,0,281,283,3,184,92,0,282,284,5,151,
+		0,0,283,282,1,0,0,0,283,284,1,0,0,0,284,289,1,0,0,0,285,286,5,4,0,0,286,
+		288,3,30,15,0,287,285,1,0,0,0,288,291,1,0,0,0,289,287,1,0,0,0,289,290,
+		1,0,0,0,290,29,1,0,0,0,291,289,1,0,0,0,292,293,5,134,0,0,293,301,3,180,
+		90,0,294,298,3,180,90,0,295,299,7,0,0,0,296,297,5,13,0,0,297,299,5,84,
+		0,0,298,295,1,0,0,0,298,296,1,0,0,0,299,301,1,0,0,0,300,292,1,0,0,0,300,
+		294,1,0,0,0,301,31,1,0,0,0,302,303,5,30,0,0,303,304,3,180,90,0,304,305,
+		5,143,0,0,305,33,1,0,0,0,306,307,5,29,0,0,307,308,3,158,79,0,308,309,5,
+		6,0,0,309,310,3,180,90,0,310,325,3,162,81,0,311,312,5,60,0,0,312,313,3,
+		180,90,0,313,314,3,160,80,0,314,315,5,127,0,0,315,316,3,36,18,0,316,326,
+		1,0,0,0,317,318,5,127,0,0,318,319,3,36,18,0,319,320,5,4,0,0,320,321,3,
+		180,90,0,321,322,3,160,80,0,322,323,5,127,0,0,323,324,3,36,18,0,324,326,
+		1,0,0,0,325,311,1,0,0,0,325,317,1,0,0,0,326,35,1,0,0,0,327,328,3,180,90,
+		0,328,329,3,182,91,0,329,37,1,0,0,0,330,331,5,51,0,0,331,335,3,158,79,
+		0,332,333,5,4,0,0,333,334,5,100,0,0,334,336,5,42,0,0,335,332,1,0,0,0,335,
+		336,1,0,0,0,336,337,1,0,0,0,337,338,5,6,0,0,338,339,5,68,0,0,339,344,3,
+		180,90,0,340,345,5,71,0,0,341,342,5,73,0,0,342,343,5,101,0,0,343,345,5,
+		22,0,0,344,340,1,0,0,0,344,341,1,0,0,0,344,345,1,0,0,0,345,350,1,0,0,0,
+		346,347,5,4,0,0,347,349,3,40,20,0,348,346,1,0,0,0,349,352,1,0,0,0,350,
+		348,1,0,0,0,350,351,1,0,0,0,351,39,1,0,0,0,352,350,1,0,0,0,353,354,5,86,
+		0,0,354,355,5,121,0,0,355,356,5,91,0,0,356,357,5,149,0,0,357,363,7,1,0,
+		0,358,359,5,101,0,0,359,360,5,91,0,0,360,361,5,124,0,0,361,363,5,88,0,
+		0,362,353,1,0,0,0,362,358,1,0,0,0,363,41,1,0,0,0,364,365,5,35,0,0,365,
+		366,3,184,92,0,366,367,5,93,0,0,367,368,3,164,82,0,368,43,1,0,0,0,369,
+		370,5,22,0,0,370,371,3,184,92,0,371,381,5,93,0,0,372,373,7,2,0,0,373,374,
+		5,87,0,0,374,382,3,164,82,0,375,379,3,164,82,0,376,377,7,2,0,0,377,378,
+		5,87,0,0,378,380,3,164,82,0,379,376,1,0,0,0,379,380,1,0,0,0,380,382,1,
+		0,0,0,381,372,1,0,0,0,381,375,1,0,0,0,382,387,1,0,0,0,383,384,5,4,0,0,
+		384,386,3,64,32,0,385,383,1,0,0,0,386,389,1,0,0,0,387,385,1,0,0,0,387,
+		388,1,0,0,0,388,45,1,0,0,0,389,387,1,0,0,0,390,396,5,21,0,0,391,392,5,
+		138,0,0,392,393,5,129,0,0,393,397,7,1,0,0,394,395,5,136,0,0,395,397,5,
+		69,0,0,396,391,1,0,0,0,396,394,1,0,0,0,397,47,1,0,0,0,398,404,5,18,0,0,
+		399,400,3,184,92,0,400,401,5,4,0,0,401,402,3,182,91,0,402,405,1,0,0,0,
+		403,405,5,151,0,0,404,399,1,0,0,0,404,403,1,0,0,0,405,49,1,0,0,0,406,407,
+		5,24,0,0,407,408,3,184,92,0,408,409,5,93,0,0,409,411,3,164,82,0,410,412,
+		5,95,0,0,411,410,1,0,0,0,411,412,1,0,0,0,412,51,1,0,0,0,413,414,5,27,0,
+		0,414,415,3,184,92,0,415,416,5,93,0,0,416,421,3,144,72,0,417,418,5,4,0,
+		0,418,420,3,54,27,0,419,417,1,0,0,0,420,423,1,0,0,0,421,419,1,0,0,0,421,
+		422,1,0,0,0,422,53,1,0,0,0,423,421,1,0,0,0,424,431,5,107,0,0,425,426,5,
+		123,0,0,426,427,5,67,0,0,427,428,3,180,90,0,428,429,5,13,0,0,429,431,1,
+		0,0,0,430,424,1,0,0,0,430,425,1,0,0,0,431,55,1,0,0,0,432,433,5,15,0,0,
+		433,436,3,184,92,0,434,435,5,103,0,0,435,437,3,184,92,0,436,434,1,0,0,
+		0,436,437,1,0,0,0,437,438,1,0,0,0,438,439,5,6,0,0,439,440,5,151,0,0,440,
+		57,1,0,0,0,441,442,5,49,0,0,442,443,3,158,79,0,443,444,5,6,0,0,444,445,
+		3,180,90,0,445,446,3,162,81,0,446,447,5,60,0,0,447,448,3,180,90,0,448,
+		449,3,160,80,0,449,450,5,133,0,0,450,451,3,180,90,0,451,454,7,3,0,0,452,
+		453,5,4,0,0,453,455,3,184,92,0,454,452,1,0,0,0,454,455,1,0,0,0,455,59,
+		1,0,0,0,456,457,5,33,0,0,457,458,3,18,9,0,458,459,5,6,0,0,459,460,3,184,
+		92,0,460,465,3,62,31,0,461,462,5,4,0,0,462,464,3,62,31,0,463,461,1,0,0,
+		0,464,467,1,0,0,0,465,463,1,0,0,0,465,466,1,0,0,0,466,61,1,0,0,0,467,465,
+		1,0,0,0,468,469,3,180,90,0,469,470,3,182,91,0,470,471,7,4,0,0,471,63,1,
+		0,0,0,472,486,5,102,0,0,473,486,5,81,0,0,474,475,5,99,0,0,475,476,5,103,
+		0,0,476,479,3,174,87,0,477,478,5,10,0,0,478,480,3,174,87,0,479,477,1,0,
+		0,0,479,480,1,0,0,0,480,486,1,0,0,0,481,482,5,116,0,0,482,486,7,5,0,0,
+		483,484,5,137,0,0,484,486,3,164,82,0,485,472,1,0,0,0,485,473,1,0,0,0,485,
+		474,1,0,0,0,485,481,1,0,0,0,485,483,1,0,0,0,486,65,1,0,0,0,487,488,5,39,
+		0,0,488,490,3,184,92,0,489,491,3,68,34,0,490,489,1,0,0,0,490,491,1,0,0,
+		0,491,493,1,0,0,0,492,494,3,148,74,0,493,492,1,0,0,0,493,494,1,0,0,0,494,
+		67,1,0,0,0,495,496,5,28,0,0,496,497,3,184,92,0,497,498,5,6,0,0,498,503,
+		3,170,85,0,499,500,3,162,81,0,500,501,5,64,0,0,501,502,3,152,76,0,502,
+		504,1,0,0,0,503,499,1,0,0,0,503,504,1,0,0,0,504,534,1,0,0,0,505,506,5,
+		93,0,0,506,507,3,184,92,0,507,511,5,97,0,0,508,509,5,4,0,0,509,510,5,128,
+		0,0,510,512,5,110,0,0,511,508,1,0,0,0,511,512,1,0,0,0,512,534,1,0,0,0,
+		513,514,5,112,0,0,514,515,5,132,0,0,515,516,5,59,0,0,516,521,3,70,35,0,
+		517,518,5,60,0,0,518,520,3,70,35,0,519,517,1,0,0,0,520,523,1,0,0,0,521,
+		519,1,0,0,0,521,522,1,0,0,0,522,524,1,0,0,0,523,521,1,0,0,0,524,525,5,
+		6,0,0,525,530,3,140,70,0,526,527,5,4,0,0,527,529,3,140,70,0,528,526,1,
+		0,0,0,529,532,1,0,0,0,530,528,1,0,0,0,530,531,1,0,0,0,531,534,1,0,0,0,
+		532,530,1,0,0,0,533,495,1,0,0,0,533,505,1,0,0,0,533,513,1,0,0,0,534,69,
+		1,0,0,0,535,537,3,136,68,0,536,535,1,0,0,0,537,538,1,0,0,0,538,536,1,0,
+		0,0,538,539,1,0,0,0,539,544,1,0,0,0,540,541,5,4,0,0,541,543,3,72,36,0,
+		542,540,1,0,0,0,543,546,1,0,0,0,544,542,1,0,0,0,544,545,1,0,0,0,545,71,
+		1,0,0,0,546,544,1,0,0,0,547,552,3,138,69,0,548,549,3,154,77,0,549,550,
+		5,85,0,0,550,552,1,0,0,0,551,547,1,0,0,0,551,548,1,0,0,0,552,73,1,0,0,
+		0,553,554,5,17,0,0,554,555,5,136,0,0,555,556,3,170,85,0,556,558,3,162,
+		81,0,557,559,3,148,74,0,558,557,1,0,0,0,558,559,1,0,0,0,559,75,1,0,0,0,
+		560,561,5,20,0,0,561,563,3,170,85,0,562,564,3,148,74,0,563,562,1,0,0,0,
+		563,564,1,0,0,0,564,77,1,0,0,0,565,566,5,28,0,0,566,567,5,89,0,0,567,568,
+		3,152,76,0,568,569,7,6,0,0,569,570,3,184,92,0,570,580,1,0,0,0,571,572,
+		5,19,0,0,572,576,5,78,0,0,573,574,7,7,0,0,574,576,5,77,0,0,575,571,1,0,
+		0,0,575,573,1,0,0,0,576,577,1,0,0,0,577,578,7,6,0,0,578,580,3,184,92,0,
+		579,565,1,0,0,0,579,575,1,0,0,0,580,79,1,0,0,0,581,582,5,34,0,0,582,583,
+		5,100,0,0,583,584,5,42,0,0,584,585,3,184,92,0,585,81,1,0,0,0,586,587,5,
+		23,0,0,587,588,5,6,0,0,588,593,3,84,42,0,589,590,5,4,0,0,590,592,3,84,
+		42,0,591,589,1,0,0,0,592,595,1,0,0,0,593,591,1,0,0,0,593,594,1,0,0,0,594,
+		83,1,0,0,0,595,593,1,0,0,0,596,597,5,119,0,0,597,603,3,170,85,0,598,599,
+		3,170,85,0,599,600,5,87,0,0,600,601,3,184,92,0,601,603,1,0,0,0,602,596,
+		1,0,0,0,602,598,1,0,0,0,603,85,1,0,0,0,604,605,5,26,0,0,605,606,5,104,
+		0,0,606,87,1,0,0,0,607,608,5,54,0,0,608,609,5,91,0,0,609,610,5,80,0,0,
+		610,89,1,0,0,0,611,613,5,42,0,0,612,614,3,170,85,0,613,612,1,0,0,0,613,
+		614,1,0,0,0,614,616,1,0,0,0,615,617,3,154,77,0,616,615,1,0,0,0,616,617,
+		1,0,0,0,617,618,1,0,0,0,618,619,5,6,0,0,619,621,3,94,47,0,620,622,3,148,
+		74,0,621,620,1,0,0,0,621,622,1,0,0,0,622,91,1,0,0,0,623,624,5,43,0,0,624,
+		625,3,170,85,0,625,626,5,127,0,0,626,628,3,170,85,0,627,629,3,154,77,0,
+		628,627,1,0,0,0,628,629,1,0,0,0,629,630,1,0,0,0,630,631,5,6,0,0,631,633,
+		3,94,47,0,632,634,3,148,74,0,633,632,1,0,0,0,633,634,1,0,0,0,634,93,1,
+		0,0,0,635,640,3,96,48,0,636,637,5,4,0,0,637,639,3,96,48,0,638,636,1,0,
+		0,0,639,642,1,0,0,0,640,638,1,0,0,0,640,641,1,0,0,0,641,95,1,0,0,0,642,
+		640,1,0,0,0,643,644,5,7,0,0,644,645,3,94,47,0,645,650,5,8,0,0,646,647,
+		3,170,85,0,647,648,5,126,0,0,648,651,1,0,0,0,649,651,3,102,51,0,650,646,
+		1,0,0,0,650,649,1,0,0,0,650,651,1,0,0,0,651,653,1,0,0,0,652,654,3,104,
+		52,0,653,652,1,0,0,0,653,654,1,0,0,0,654,693,1,0,0,0,655,657,5,119,0,0,
+		656,658,3,170,85,0,657,656,1,0,0,0,657,658,1,0,0,0,658,693,1,0,0,0,659,
+		660,5,120,0,0,660,661,5,110,0,0,661,693,3,170,85,0,662,666,5,31,0,0,663,
+		664,5,124,0,0,664,667,5,115,0,0,665,667,3,170,85,0,666,663,1,0,0,0,666,
+		665,1,0,0,0,667,693,1,0,0,0,668,670,3,178,89,0,669,668,1,0,0,0,669,670,
+		1,0,0,0,670,687,1,0,0,0,671,673,3,184,92,0,672,671,1,0,0,0,673,674,1,0,
+		0,0,674,672,1,0,0,0,674,675,1,0,0,0,675,681,1,0,0,0,676,678,3,156,78,0,
+		677,679,3,100,50,0,678,677,1,0,0,0,678,679,1,0,0,0,679,682,1,0,0,0,680,
+		682,3,98,49,0,681,676,1,0,0,0,681,680,1,0,0,0,681,682,1,0,0,0,682,688,
+		1,0,0,0,683,685,3,156,78,0,684,686,3,100,50,0,685,684,1,0,0,0,685,686,
+		1,0,0,0,686,688,1,0,0,0,687,672,1,0,0,0,687,683,1,0,0,0,688,690,1,0,0,
+		0,689,691,3,104,52,0,690,689,1,0,0,0,690,691,1,0,0,0,691,693,1,0,0,0,692,
+		643,1,0,0,0,692,655,1,0,0,0,692,659,1,0,0,0,692,662,1,0,0,0,692,669,1,
+		0,0,0,693,97,1,0,0,0,694,696,3,172,86,0,695,694,1,0,0,0,696,697,1,0,0,
+		0,697,695,1,0,0,0,697,698,1,0,0,0,698,708,1,0,0,0,699,703,3,178,89,0,700,
+		702,3,172,86,0,701,700,1,0,0,0,702,705,1,0,0,0,703,701,1,0,0,0,703,704,
+		1,0,0,0,704,708,1,0,0,0,705,703,1,0,0,0,706,708,3,102,51,0,707,695,1,0,
+		0,0,707,699,1,0,0,0,707,706,1,0,0,0,708,99,1,0,0,0,709,711,3,170,85,0,
+		710,712,5,82,0,0,711,710,1,0,0,0,711,712,1,0,0,0,712,715,1,0,0,0,713,715,
+		3,102,51,0,714,709,1,0,0,0,714,713,1,0,0,0,715,101,1,0,0,0,716,728,5,56,
+		0,0,717,728,5,63,0,0,718,719,5,127,0,0,719,728,5,70,0,0,720,721,5,131,
+		0,0,721,722,3,170,85,0,722,725,5,114,0,0,723,724,5,65,0,0,724,726,5,70,
+		0,0,725,723,1,0,0,0,725,726,1,0,0,0,726,728,1,0,0,0,727,716,1,0,0,0,727,
+		717,1,0,0,0,727,718,1,0,0,0,727,720,1,0,0,0,728,103,1,0,0,0,729,775,5,
+		91,0,0,730,734,7,8,0,0,731,733,3,184,92,0,732,731,1,0,0,0,733,736,1,0,
+		0,0,734,732,1,0,0,0,734,735,1,0,0,0,735,743,1,0,0,0,736,734,1,0,0,0,737,
+		739,5,60,0,0,738,740,3,184,92,0,739,738,1,0,0,0,740,741,1,0,0,0,741,739,
+		1,0,0,0,741,742,1,0,0,0,742,744,1,0,0,0,743,737,1,0,0,0,743,744,1,0,0,
+		0,744,749,1,0,0,0,745,746,5,131,0,0,746,747,3,170,85,0,747,748,5,114,0,
+		0,748,750,1,0,0,0,749,745,1,0,0,0,749,750,1,0,0,0,750,776,1,0,0,0,751,
+		755,5,75,0,0,752,754,3,184,92,0,753,752,1,0,0,0,754,757,1,0,0,0,755,753,
+		1,0,0,0,755,756,1,0,0,0,756,764,1,0,0,0,757,755,1,0,0,0,758,760,5,60,0,
+		0,759,761,3,184,92,0,760,759,1,0,0,0,761,762,1,0,0,0,762,760,1,0,0,0,762,
+		763,1,0,0,0,763,765,1,0,0,0,764,758,1,0,0,0,764,765,1,0,0,0,765,772,1,
+		0,0,0,766,773,5,56,0,0,767,773,5,63,0,0,768,769,5,131,0,0,769,770,3,170,
+		85,0,770,771,5,114,0,0,771,773,1,0,0,0,772,766,1,0,0,0,772,767,1,0,0,0,
+		772,768,1,0,0,0,772,773,1,0,0,0,773,776,1,0,0,0,774,776,5,70,0,0,775,730,
+		1,0,0,0,775,751,1,0,0,0,775,774,1,0,0,0,776,105,1,0,0,0,777,785,5,40,0,
+		0,778,779,5,43,0,0,779,780,3,170,85,0,780,781,5,127,0,0,781,782,3,170,
+		85,0,782,786,1,0,0,0,783,784,5,42,0,0,784,786,3,170,85,0,785,778,1,0,0,
+		0,785,783,1,0,0,0,786,787,1,0,0,0,787,788,5,4,0,0,788,796,3,170,85,0,789,
+		790,5,98,0,0,790,797,5,126,0,0,791,794,5,126,0,0,792,793,5,91,0,0,793,
+		795,5,58,0,0,794,792,1,0,0,0,794,795,1,0,0,0,795,797,1,0,0,0,796,789,1,
+		0,0,0,796,791,1,0,0,0,797,799,1,0,0,0,798,800,3,148,74,0,799,798,1,0,0,
+		0,799,800,1,0,0,0,800,107,1,0,0,0,801,809,5,48,0,0,802,803,5,127,0,0,803,
+		810,3,164,82,0,804,805,5,87,0,0,805,810,3,164,82,0,806,807,3,170,85,0,
+		807,808,3,160,80,0,808,810,1,0,0,0,809,802,1,0,0,0,809,804,1,0,0,0,809,
+		806,1,0,0,0,810,813,1,0,0,0,811,812,5,28,0,0,812,814,3,184,92,0,813,811,
+		1,0,0,0,813,814,1,0,0,0,814,819,1,0,0,0,815,816,5,4,0,0,816,818,3,110,
+		55,0,817,815,1,0,0,0,818,821,1,0,0,0,819,817,1,0,0,0,819,820,1,0,0,0,820,
+		823,1,0,0,0,821,819,1,0,0,0,822,824,3,148,74,0,823,822,1,0,0,0,823,824,
+		1,0,0,0,824,109,1,0,0,0,825,826,5,81,0,0,826,832,3,160,80,0,827,828,5,
+		102,0,0,828,832,3,160,80,0,829,830,5,79,0,0,830,832,3,154,77,0,831,825,
+		1,0,0,0,831,827,1,0,0,0,831,829,1,0,0,0,832,111,1,0,0,0,833,834,5,31,0,
+		0,834,835,3,170,85,0,835,836,5,64,0,0,836,838,3,152,76,0,837,839,3,148,
+		74,0,838,837,1,0,0,0,838,839,1,0,0,0,839,113,1,0,0,0,840,841,5,16,0,0,
+		841,842,3,170,85,0,842,843,5,64,0,0,843,848,3,152,76,0,844,845,5,4,0,0,
+		845,846,5,106,0,0,846,847,5,42,0,0,847,849,5,61,0,0,848,844,1,0,0,0,848,
+		849,1,0,0,0,849,851,1,0,0,0,850,852,3,148,74,0,851,850,1,0,0,0,851,852,
+		1,0,0,0,852,115,1,0,0,0,853,862,5,45,0,0,854,855,5,43,0,0,855,856,3,170,
+		85,0,856,857,5,127,0,0,857,858,3,170,85,0,858,863,1,0,0,0,859,860,3,170,
+		85,0,860,861,3,160,80,0,861,863,1,0,0,0,862,854,1,0,0,0,862,859,1,0,0,
+		0,863,874,1,0,0,0,864,865,5,6,0,0,865,870,3,118,59,0,866,867,5,5,0,0,867,
+		869,3,118,59,0,868,866,1,0,0,0,869,872,1,0,0,0,870,868,1,0,0,0,870,871,
+		1,0,0,0,871,875,1,0,0,0,872,870,1,0,0,0,873,875,3,126,63,0,874,864,1,0,
+		0,0,874,873,1,0,0,0,875,877,1,0,0,0,876,878,3,148,74,0,877,876,1,0,0,0,
+		877,878,1,0,0,0,878,117,1,0,0,0,879,880,5,57,0,0,880,881,3,170,85,0,881,
+		882,3,160,80,0,882,883,5,4,0,0,883,885,1,0,0,0,884,879,1,0,0,0,884,885,
+		1,0,0,0,885,886,1,0,0,0,886,887,3,156,78,0,887,888,3,170,85,0,888,889,
+		5,64,0,0,889,891,3,152,76,0,890,892,3,122,61,0,891,890,1,0,0,0,891,892,
+		1,0,0,0,892,897,1,0,0,0,893,894,5,4,0,0,894,896,3,120,60,0,895,893,1,0,
+		0,0,896,899,1,0,0,0,897,895,1,0,0,0,897,898,1,0,0,0,898,119,1,0,0,0,899,
+		897,1,0,0,0,900,902,5,125,0,0,901,900,1,0,0,0,901,902,1,0,0,0,902,903,
+		1,0,0,0,903,906,3,122,61,0,904,906,3,124,62,0,905,901,1,0,0,0,905,904,
+		1,0,0,0,906,121,1,0,0,0,907,912,5,83,0,0,908,913,5,42,0,0,909,910,3,170,
+		85,0,910,911,3,160,80,0,911,913,1,0,0,0,912,908,1,0,0,0,912,909,1,0,0,
+		0,913,917,1,0,0,0,914,915,3,170,85,0,915,916,5,126,0,0,916,918,1,0,0,0,
+		917,914,1,0,0,0,917,918,1,0,0,0,918,932,1,0,0,0,919,920,5,67,0,0,920,921,
+		5,130,0,0,921,922,5,83,0,0,922,923,3,170,85,0,923,924,5,60,0,0,924,925,
+		3,170,85,0,925,929,3,160,80,0,926,927,3,170,85,0,927,928,5,126,0,0,928,
+		930,1,0,0,0,929,926,1,0,0,0,929,930,1,0,0,0,930,932,1,0,0,0,931,907,1,
+		0,0,0,931,919,1,0,0,0,932,123,1,0,0,0,933,936,5,146,0,0,934,936,3,178,
+		89,0,935,933,1,0,0,0,935,934,1,0,0,0,936,937,1,0,0,0,937,938,3,162,81,
+		0,938,939,5,91,0,0,939,125,1,0,0,0,940,941,5,82,0,0,941,942,5,127,0,0,
+		942,943,3,170,85,0,943,944,5,4,0,0,944,945,5,64,0,0,945,950,3,152,76,0,
+		946,947,5,4,0,0,947,949,3,128,64,0,948,946,1,0,0,0,949,952,1,0,0,0,950,
+		948,1,0,0,0,950,951,1,0,0,0,951,127,1,0,0,0,952,950,1,0,0,0,953,954,5,
+		105,0,0,954,955,5,117,0,0,955,967,3,160,80,0,956,957,5,96,0,0,957,967,
+		5,86,0,0,958,959,5,67,0,0,959,967,5,130,0,0,960,961,7,9,0,0,961,962,3,
+		170,85,0,962,963,3,160,80,0,963,964,5,113,0,0,964,967,1,0,0,0,965,967,
+		3,124,62,0,966,953,1,0,0,0,966,956,1,0,0,0,966,958,1,0,0,0,966,960,1,0,
+		0,0,966,965,1,0,0,0,967,129,1,0,0,0,968,970,5,44,0,0,969,971,3,136,68,
+		0,970,969,1,0,0,0,971,972,1,0,0,0,972,970,1,0,0,0,972,973,1,0,0,0,973,
+		978,1,0,0,0,974,975,5,60,0,0,975,977,3,132,66,0,976,974,1,0,0,0,977,980,
+		1,0,0,0,978,976,1,0,0,0,978,979,1,0,0,0,979,988,1,0,0,0,980,978,1,0,0,
+		0,981,986,5,4,0,0,982,984,3,138,69,0,983,985,5,4,0,0,984,983,1,0,0,0,984,
+		985,1,0,0,0,985,987,1,0,0,0,986,982,1,0,0,0,986,987,1,0,0,0,987,989,1,
+		0,0,0,988,981,1,0,0,0,988,989,1,0,0,0,989,990,1,0,0,0,990,992,5,136,0,
+		0,991,993,3,136,68,0,992,991,1,0,0,0,993,994,1,0,0,0,994,992,1,0,0,0,994,
+		995,1,0,0,0,995,1000,1,0,0,0,996,997,5,60,0,0,997,999,3,132,66,0,998,996,
+		1,0,0,0,999,1002,1,0,0,0,1000,998,1,0,0,0,1000,1001,1,0,0,0,1001,1007,
+		1,0,0,0,1002,1000,1,0,0,0,1003,1004,5,4,0,0,1004,1006,3,134,67,0,1005,
+		1003,1,0,0,0,1006,1009,1,0,0,0,1007,1005,1,0,0,0,1007,1008,1,0,0,0,1008,
+		1012,1,0,0,0,1009,1007,1,0,0,0,1010,1011,5,6,0,0,1011,1013,3,140,70,0,
+		1012,1010,1,0,0,0,1012,1013,1,0,0,0,1013,131,1,0,0,0,1014,1016,3,136,68,
+		0,1015,1014,1,0,0,0,1016,1017,1,0,0,0,1017,1015,1,0,0,0,1017,1018,1,0,
+		0,0,1018,133,1,0,0,0,1019,1036,3,138,69,0,1020,1026,5,76,0,0,1021,1022,
+		3,178,89,0,1022,1023,5,127,0,0,1023,1024,3,178,89,0,1024,1025,3,182,91,
+		0,1025,1027,1,0,0,0,1026,1021,1,0,0,0,1026,1027,1,0,0,0,1027,1036,1,0,
+		0,0,1028,1032,5,91,0,0,1029,1030,5,124,0,0,1030,1033,5,118,0,0,1031,1033,
+		5,108,0,0,1032,1029,1,0,0,0,1032,1031,1,0,0,0,1033,1034,1,0,0,0,1034,1036,
+		5,109,0,0,1035,1019,1,0,0,0,1035,1020,1,0,0,0,1035,1028,1,0,0,0,1036,135,
+		1,0,0,0,1037,1044,3,184,92,0,1038,1044,5,86,0,0,1039,1044,5,94,0,0,1040,
+		1044,5,42,0,0,1041,1044,5,43,0,0,1042,1044,5,122,0,0,1043,1037,1,0,0,0,
+		1043,1038,1,0,0,0,1043,1039,1,0,0,0,1043,1040,1,0,0,0,1043,1041,1,0,0,
+		0,1043,1042,1,0,0,0,1044,137,1,0,0,0,1045,1046,5,58,0,0,1046,1048,5,66,
+		0,0,1047,1045,1,0,0,0,1047,1048,1,0,0,0,1048,1049,1,0,0,0,1049,1054,7,
+		9,0,0,1050,1055,5,42,0,0,1051,1052,3,170,85,0,1052,1053,3,160,80,0,1053,
+		1055,1,0,0,0,1054,1050,1,0,0,0,1054,1051,1,0,0,0,1055,1062,1,0,0,0,1056,
+		1057,5,43,0,0,1057,1058,3,170,85,0,1058,1059,5,127,0,0,1059,1060,3,170,
+		85,0,1060,1062,1,0,0,0,1061,1047,1,0,0,0,1061,1056,1,0,0,0,1062,139,1,
+		0,0,0,1063,1065,3,178,89,0,1064,1063,1,0,0,0,1064,1065,1,0,0,0,1065,1067,
+		1,0,0,0,1066,1068,3,184,92,0,1067,1066,1,0,0,0,1068,1069,1,0,0,0,1069,
+		1067,1,0,0,0,1069,1070,1,0,0,0,1070,1091,1,0,0,0,1071,1072,5,91,0,0,1072,
+		1079,5,75,0,0,1073,1080,5,42,0,0,1074,1076,3,184,92,0,1075,1074,1,0,0,
+		0,1076,1077,1,0,0,0,1077,1075,1,0,0,0,1077,1078,1,0,0,0,1078,1080,1,0,
+		0,0,1079,1073,1,0,0,0,1079,1075,1,0,0,0,1080,1092,1,0,0,0,1081,1089,5,
+		111,0,0,1082,1090,5,42,0,0,1083,1087,3,170,85,0,1084,1088,3,160,80,0,1085,
+		1088,5,122,0,0,1086,1088,3,184,92,0,1087,1084,1,0,0,0,1087,1085,1,0,0,
+		0,1087,1086,1,0,0,0,1088,1090,1,0,0,0,1089,1082,1,0,0,0,1089,1083,1,0,
+		0,0,1090,1092,1,0,0,0,1091,1071,1,0,0,0,1091,1081,1,0,0,0,1091,1092,1,
+		0,0,0,1092,141,1,0,0,0,1093,1094,5,25,0,0,1094,1104,3,144,72,0,1095,1096,
+		5,35,0,0,1096,1100,3,164,82,0,1097,1098,5,4,0,0,1098,1099,5,137,0,0,1099,
+		1101,3,164,82,0,1100,1097,1,0,0,0,1100,1101,1,0,0,0,1101,1105,1,0,0,0,
+		1102,1103,7,6,0,0,1103,1105,3,144,72,0,1104,1095,1,0,0,0,1104,1102,1,0,
+		0,0,1105,143,1,0,0,0,1106,1117,3,164,82,0,1107,1109,5,146,0,0,1108,1107,
+		1,0,0,0,1108,1109,1,0,0,0,1109,1110,1,0,0,0,1110,1114,7,2,0,0,1111,1113,
+		3,146,73,0,1112,1111,1,0,0,0,1113,1116,1,0,0,0,1114,1112,1,0,0,0,1114,
+		1115,1,0,0,0,1115,1118,1,0,0,0,1116,1114,1,0,0,0,1117,1108,1,0,0,0,1117,
+		1118,1,0,0,0,1118,145,1,0,0,0,1119,1120,3,176,88,0,1120,1122,3,174,87,
+		0,1121,1123,7,2,0,0,1122,1121,1,0,0,0,1122,1123,1,0,0,0,1123,147,1,0,0,
+		0,1124,1125,5,9,0,0,1125,1130,3,150,75,0,1126,1127,5,4,0,0,1127,1129,3,
+		150,75,0,1128,1126,1,0,0,0,1129,1132,1,0,0,0,1130,1128,1,0,0,0,1130,1131,
+		1,0,0,0,1131,1138,1,0,0,0,1132,1130,1,0,0,0,1133,1134,5,138,0,0,1134,1135,
+		5,129,0,0,1135,1139,7,1,0,0,1136,1137,5,136,0,0,1137,1139,5,69,0,0,1138,
+		1133,1,0,0,0,1138,1136,1,0,0,0,1138,1139,1,0,0,0,1139,149,1,0,0,0,1140,
+		1147,3,170,85,0,1141,1143,3,184,92,0,1142,1141,1,0,0,0,1143,1144,1,0,0,
+		0,1144,1142,1,0,0,0,1144,1145,1,0,0,0,1145,1148,1,0,0,0,1146,1148,5,122,
+		0,0,1147,1142,1,0,0,0,1147,1146,1,0,0,0,1147,1148,1,0,0,0,1148,151,1,0,
+		0,0,1149,1150,5,19,0,0,1150,1156,5,78,0,0,1151,1153,3,184,92,0,1152,1154,
+		5,77,0,0,1153,1152,1,0,0,0,1153,1154,1,0,0,0,1154,1156,1,0,0,0,1155,1149,
+		1,0,0,0,1155,1151,1,0,0,0,1156,153,1,0,0,0,1157,1158,7,10,0,0,1158,155,
+		1,0,0,0,1159,1160,7,11,0,0,1160,157,1,0,0,0,1161,1163,3,184,92,0,1162,
+		1161,1,0,0,0,1163,1164,1,0,0,0,1164,1162,1,0,0,0,1164,1165,1,0,0,0,1165,
+		159,1,0,0,0,1166,1167,7,12,0,0,1167,161,1,0,0,0,1168,1169,7,13,0,0,1169,
+		163,1,0,0,0,1170,1174,3,168,84,0,1171,1173,3,166,83,0,1172,1171,1,0,0,
+		0,1173,1176,1,0,0,0,1174,1172,1,0,0,0,1174,1175,1,0,0,0,1175,165,1,0,0,
+		0,1176,1174,1,0,0,0,1177,1178,3,176,88,0,1178,1179,3,168,84,0,1179,167,
+		1,0,0,0,1180,1182,3,178,89,0,1181,1183,3,182,91,0,1182,1181,1,0,0,0,1182,
+		1183,1,0,0,0,1183,1190,1,0,0,0,1184,1190,3,184,92,0,1185,1186,5,7,0,0,
+		1186,1187,3,164,82,0,1187,1188,5,8,0,0,1188,1190,1,0,0,0,1189,1180,1,0,
+		0,0,1189,1184,1,0,0,0,1189,1185,1,0,0,0,1190,169,1,0,0,0,1191,1195,3,174,
+		87,0,1192,1194,3,172,86,0,1193,1192,1,0,0,0,1194,1197,1,0,0,0,1195,1193,
+		1,0,0,0,1195,1196,1,0,0,0,1196,171,1,0,0,0,1197,1195,1,0,0,0,1198,1199,
+		3,176,88,0,1199,1200,3,174,87,0,1200,173,1,0,0,0,1201,1208,3,178,89,0,
+		1202,1208,3,184,92,0,1203,1204,5,7,0,0,1204,1205,3,170,85,0,1205,1206,
+		5,8,0,0,1206,1208,1,0,0,0,1207,1201,1,0,0,0,1207,1202,1,0,0,0,1207,1203,
+		1,0,0,0,1208,175,1,0,0,0,1209,1210,7,14,0,0,1210,177,1,0,0,0,1211,1223,
+		3,180,90,0,1212,1213,5,7,0,0,1213,1218,3,180,90,0,1214,1215,5,4,0,0,1215,
+		1217,3,180,90,0,1216,1214,1,0,0,0,1217,1220,1,0,0,0,1218,1216,1,0,0,0,
+		1218,1219,1,0,0,0,1219,1221,1,0,0,0,1220,1218,1,0,0,0,1221,1222,5,8,0,
+		0,1222,1224,1,0,0,0,1223,1212,1,0,0,0,1223,1224,1,0,0,0,1224,179,1,0,0,
+		0,1225,1227,5,147,0,0,1226,1228,5,148,0,0,1227,1226,1,0,0,0,1227,1228,
+		1,0,0,0,1228,1231,1,0,0,0,1229,1231,5,148,0,0,1230,1225,1,0,0,0,1230,1229,
+		1,0,0,0,1231,181,1,0,0,0,1232,1233,7,15,0,0,1233,183,1,0,0,0,1234,1235,
+		7,16,0,0,1235,185,1,0,0,0,151,231,246,257,265,267,283,289,298,300,325,
+		335,344,350,362,379,381,387,396,404,411,421,430,436,454,465,479,485,490,
+		493,503,511,521,530,533,538,544,551,558,563,575,579,593,602,613,616,621,
+		628,633,640,650,653,657,666,669,674,678,681,685,687,690,692,697,703,707,
+		711,714,725,727,734,741,743,749,755,762,764,772,775,785,794,796,799,809,
+		813,819,823,831,838,848,851,862,870,874,877,884,891,897,901,905,912,917,
+		929,931,935,950,966,972,978,984,986,988,994,1000,1007,1012,1017,1026,1032,
+		1035,1043,1047,1054,1061,1064,1069,1077,1079,1087,1089,1091,1100,1104,
+		1108,1114,1117,1122,1130,1138,1144,1147,1153,1155,1164,1174,1182,1189,
+		1195,1207,1218,1223,1227,1230
 	};
 
 	public static ATN _ATN => Tables.Atn;
