@@ -18,7 +18,7 @@ statement
   | asBegin=beginLine | asChain=chainLine | asEdge=edgeLine | asMark=markLine | asDivide=divideLine | fastenLine
   | weaveLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine | asStraight=straightLine | asLeave=leaveLine
   | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asExpect=expectLine | asClaims=claimsLine
-  | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
+  | asFor=forLine | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
   ;
 
 // What the pattern is.
@@ -122,6 +122,14 @@ place
 repeatLine
   : REPEAT (ROWS from=count TO to=count | ROW from=count) COMMA times=count
     (more=MORE_WORD TIMES | end=TIMES (inAll=IN ALL)?) claimed=claim?
+  ;
+
+// Lines for some sizes: a piece begins, is divided and ends in all of them, everything between may be for some.
+forLine : FOR sizes+=sizeRange (COMMA sizes+=sizeRange)* COLON done=sizedLine ;
+sizeRange : first=sizeName (TO last=sizeName)? ;
+sizedLine
+  : asTurn=turnLine | asEdge=edgeLine | asMark=markLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine
+  | asStraight=straightLine | asLeave=leaveLine | asAdd=addLine | asShape=shapeLine
   ;
 
 // Shaping.

@@ -67,7 +67,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         var binder = new ClaimBinder(context);
         if (binder.Bind(statement.Claim) is not { } claim) return;
         if (statement.Origin is PickUpOriginSyntax or MirrorOriginSyntax) binder.CheckRow(piece, claim);
-        else if (piece.Builders[0].HasBegun) binder.CheckAhead(piece, claim);
+        else if (piece.Lead.HasBegun) binder.CheckAhead(piece, claim);
     }
 
     private void BeginPart(PieceState piece, PartOriginSyntax part)

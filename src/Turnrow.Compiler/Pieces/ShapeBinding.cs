@@ -13,8 +13,8 @@ internal static class ShapeBinding
     {
         Begun.Check(context, piece, statement.Span);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
-        var stitch = PlainCheck.Stitch(context, piece, statement.Span, "shape");
-        var counts = PlainCheck.NothingToGoOnWith(piece, stitch) ? Sized.Same<int?>(context.Sizes, null)
+        var stitches = PlainCheck.Stitches(context, piece, statement.Span, "shape");
+        var counts = PlainCheck.NothingToGoOnWith(piece, stitches) ? Sized.Same<int?>(context.Sizes, null)
             : statement.Rows is { } rows ? context.Evaluate.Counts(rows)
             : statement.First is null ? Sized.Same<int?>(context.Sizes, null)
             : RowBinding.CountRows(context, piece, statement.First, statement.Last);
@@ -22,12 +22,12 @@ internal static class ShapeBinding
         var plans = statement.Solve is { } solve
             ? new SolvedShaping(context, piece, solve).Plans(counts)
             : new GivenShaping(context, piece, statement.Shapings).Plans(counts);
-        Work(context, piece, statement, stitch, counts, plans);
+        Work(context, piece, statement, stitches, counts, plans);
         new ClaimBinder(context).CheckRow(piece, claim);
     }
 
     private static void Work(
-        Context context, PieceState piece, ShapeStatement statement, Stitch? stitch, int?[] counts, EdgeChanges?[] plans)
+        Context context, PieceState piece, ShapeStatement statement, Stitch?[] stitches, int?[] counts, EdgeChanges?[] plans)
     {
         var working = new RowWorking(context, piece, statement);
         for (var i = 0; i < context.Sizes; i++)
@@ -40,7 +40,7 @@ internal static class ShapeBinding
 
             // One plan object for all rows that are shaped alike, so that each is worked once.
             var known = new Dictionary<(EdgeChange, EdgeChange), ShapedPlan>();
-            var changes = plans[i];
+            var (stitch, changes) = (stitches[i], plans[i]);
             working.Rows(i, count, ordinal =>
             {
                 if (stitch is null || changes is null) return null;

@@ -16,12 +16,12 @@ internal static class StraightBinding
     {
         Begun.Check(context, piece, statement.Span);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
-        var stitch = PlainCheck.Stitch(context, piece, statement.Span, "straight");
-        var counts = RowWorking.Bounded(context, piece, statement.Amount.Span, RowsOf(context, piece, statement, stitch));
-        var plan = stitch is null ? null : ShapedPlan.Plain(stitch);
+        var stitches = PlainCheck.Stitches(context, piece, statement.Span, "straight");
+        var counts = RowWorking.Bounded(context, piece, statement.Amount.Span, RowsOf(context, piece, statement, stitches));
         var working = new RowWorking(context, piece, statement);
         for (var i = 0; i < context.Sizes; i++)
         {
+            var plan = stitches[i] is { } stitch ? ShapedPlan.Plain(stitch) : null;
             if (counts[i] is { } count)
             {
                 working.Rows(i, count, _ => plan);
@@ -37,25 +37,26 @@ internal static class StraightBinding
         new ClaimBinder(context).CheckRow(piece, claim);
     }
 
-    private static int?[] RowsOf(Context context, PieceState piece, StraightStatement statement, Stitch? stitch)
+    private static int?[] RowsOf(Context context, PieceState piece, StraightStatement statement, Stitch?[] stitches)
     {
-        if (PlainCheck.NothingToGoOnWith(piece, stitch)) return Sized.Same<int?>(context.Sizes, null);
+        if (PlainCheck.NothingToGoOnWith(piece, stitches)) return Sized.Same<int?>(context.Sizes, null);
         var marks = MarkOf(context, piece, statement);
         if (statement.From is not null && marks is null) return Sized.Same<int?>(context.Sizes, null);
         if (statement.Extent == StraightExtent.Rows) return GivenRows(context, piece, statement, marks);
         var lengths = context.Evaluate.Lengths(statement.Amount);
-        if (stitch is null) return Sized.Same<int?>(context.Sizes, null);
-        if (context.Gauges.Of(stitch) is not { } gauge)
-        {
-            if (!context.GaugesInDoubt) context.Findings.Add(GaugeMissing.At(statement.Amount.Span, context.Word(stitch)));
-            return Sized.Same<int?>(context.Sizes, null);
-        }
+        return OfLength(context, piece, statement, stitches.Select((s, i) => GaugeOf(context, statement, s, i)).ToArray(), lengths, marks);
+    }
 
-        return OfLength(context, piece, statement, gauge, lengths, marks);
+    private static Gauge? GaugeOf(Context context, StraightStatement statement, Stitch? stitch, int size)
+    {
+        if (stitch is null || !context.Here.Has(size)) return null;
+        var gauge = context.Gauges.Of(stitch);
+        if (gauge is null && !context.GaugesInDoubt) context.Findings.Add(GaugeMissing.At(statement.Amount.Span, context.Word(stitch)));
+        return gauge;
     }
 
     private static int?[] OfLength(
-        Context context, PieceState piece, StraightStatement statement, Gauge gauge, Rational?[] lengths, int[]? marks)
+        Context context, PieceState piece, StraightStatement statement, Gauge?[] gauges, Rational?[] lengths, int?[]? marks)
     {
         var (passed, large) = (new List<int>(), new List<int>());
         var so = new Rational?[context.Sizes];
@@ -63,8 +64,8 @@ internal static class StraightBinding
         for (var i = 0; i < counts.Length; i++)
         {
             var builder = piece.Builders[i];
-            if (lengths[i] is not { } length || builder.RowsInDoubt) continue;
-            var since = marks is null ? 0 : marks[i] - 1;
+            if (lengths[i] is not { } length || gauges[i] is not { } gauge || builder.RowsInDoubt || (marks is not null && marks[i] is null)) continue;
+            var since = (marks?[i] ?? 1) - 1;
             var height = statement.Extent == StraightExtent.To ? context.Gauges.HeightOf(builder.Rows, since) : Rational.Zero;
             so[i] = height;
             if (height is not { } done) continue;
@@ -85,7 +86,7 @@ internal static class StraightBinding
         return counts;
     }
 
-    private static int?[] GivenRows(Context context, PieceState piece, StraightStatement statement, int[]? marks)
+    private static int?[] GivenRows(Context context, PieceState piece, StraightStatement statement, int?[]? marks)
     {
         var counts = context.Evaluate.Counts(statement.Amount);
         for (var i = 0; i < counts.Length; i++)
@@ -94,8 +95,8 @@ internal static class StraightBinding
         }
 
         var passed = Sized.Where(context.Sizes, i => counts[i] is < 0);
-        if (passed.Length > 0) context.Findings.Add(RowsPassed.At(context, statement.Amount.Span, passed, i => -counts[i]!.Value, i => piece.Builders[i].RowCount - marks![i] + 1));
-        var wrong = Sized.Where(context.Sizes, i => counts[i] is { } n && n >= 0 && !piece.RowsInDoubt
+        if (passed.Length > 0) context.Findings.Add(RowsPassed.At(context, statement.Amount.Span, passed, i => -counts[i]!.Value, i => piece.Builders[i].RowCount - marks![i]!.Value + 1));
+        var wrong = Sized.Where(context.Sizes, i => counts[i] is { } n && n >= 0 && !piece.Builders[i].RowsInDoubt
             && AllowedRows(context, statement, 0, piece.Builders[i].NextIsRightSide) is { } allowed && !allowed.Has(n));
         if (wrong.Length > 0) context.Findings.Add(RowsFix.At(context, Unmet(statement, counts[wrong[0]]!.Value, piece.Builders[wrong[0]].NextIsRightSide), wrong, counts));
         return counts.Select(c => c is < 0 ? null : c);
@@ -139,10 +140,16 @@ internal static class StraightBinding
         return statement.Fixes[0];
     }
 
-    private static int[]? MarkOf(Context context, PieceState piece, StraightStatement statement)
+    private static int?[]? MarkOf(Context context, PieceState piece, StraightStatement statement)
     {
         if (statement.From is not { } name) return null;
-        if (piece.Marks.TryGetValue(name.Text, out var rows)) return rows;
+        if (piece.Marks.TryGetValue(name.Text, out var rows))
+        {
+            var without = Sized.Where(context.Sizes, i => rows[i] is null && context.Here.Has(i));
+            if (without.Length > 0 && !piece.NamesInDoubt) context.Findings.Add(MarkUnknown.InSizes(context, name.Span, name.Text, without));
+            return rows;
+        }
+
         if (!piece.NamesInDoubt) context.Findings.Add(MarkUnknown.At(name.Span, name.Text, piece.Marks.Keys));
         return null;
     }

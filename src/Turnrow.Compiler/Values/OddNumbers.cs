@@ -22,7 +22,7 @@ internal static class OddNumbers
             {
                 foreach (var part in ExpressionParts.Of(expression))
                 {
-                    if (part is SizesExpression list && line.Statement is not (MeasureStatement or CountStatement)) Dip(context, list);
+                    if (part is SizesExpression list && line.Statement is not (MeasureStatement or CountStatement or ForSizesStatement)) Dip(context, list);
                     if (part is NumberExpression { Unit: { } one }) lengths.Add((one, part.Span));
                     if (part is SizesExpression { Unit: { } unit }) lengths.Add((unit, part.Span));
                 }
@@ -45,6 +45,7 @@ internal static class OddNumbers
         LeaveStatement leave => [leave.Count],
         AddStatement add => [add.Count],
         ShapeStatement { Rows: { } rows } => [rows],
+        ForSizesStatement some => Values(some.Done),
         PieceStatement { Origin: PartOriginSyntax part } => [part.Stitches],
         ExpectMeasureStatement expect => [expect.Length],
         _ => [],

@@ -39,16 +39,16 @@ internal partial class TurnrowParser : Parser {
 		WHITE_SPACE=1, COMMENT=2, PROSE=3, COMMA=4, SEMICOLON=5, COLON=6, OPEN=7, 
 		CLOSE=8, EQUALS=9, PLUS=10, MINUS=11, OVER_SIGN=12, PERCENT=13, X=14, 
 		ACCEPT=15, ADD=16, BEGIN=17, BODY=18, BOTH=19, CHAIN=20, CLAIMS=21, COUNT=22, 
-		DIVIDE=23, EASE=24, EXPECT=25, FASTEN=26, FINISHED=27, FROM=28, GAUGE=29, 
-		HOOK=30, LEAVE=31, LEFT=32, MADE=33, MARK=34, MEASURE=35, NOTATION=36, 
-		NOTION=37, PATTERN=38, PIECE=39, REPEAT=40, RIGHT=41, ROW=42, ROWS=43, 
-		SEAM=44, SHAPE=45, SIZES=46, SKILL=47, STRAIGHT=48, SWATCH=49, TERMS=50, 
-		TURN=51, VERSION=52, WEARER=53, WEAVE=54, YARN=55, ACROSS=56, AFTER=57, 
-		ALL=58, ALONG=59, AND=60, APART=61, ARE=62, AROUND=63, AT=64, BEFORE=65, 
-		BUT=66, BY=67, CH=68, CHAINS=69, CORNER=70, COUNTS=71, DEC=72, DOES=73, 
-		DOWN=74, EACH=75, EASING=76, EDGE=77, EDGES=78, END=79, ENDS=80, EVEN=81, 
-		EVENLY=82, EVERY=83, EXTRA=84, FACING=85, FIRST=86, FOR=87, FOUNDATION=88, 
-		HERE=89, HIGH=90, IN=91, INC=92, IS=93, LAST=94, LESS=95, LONGER=96, MIRRORED=97, 
+		DIVIDE=23, EASE=24, EXPECT=25, FASTEN=26, FINISHED=27, FOR=28, FROM=29, 
+		GAUGE=30, HOOK=31, LEAVE=32, LEFT=33, MADE=34, MARK=35, MEASURE=36, NOTATION=37, 
+		NOTION=38, PATTERN=39, PIECE=40, REPEAT=41, RIGHT=42, ROW=43, ROWS=44, 
+		SEAM=45, SHAPE=46, SIZES=47, SKILL=48, STRAIGHT=49, SWATCH=50, TERMS=51, 
+		TURN=52, VERSION=53, WEARER=54, WEAVE=55, YARN=56, ACROSS=57, AFTER=58, 
+		ALL=59, ALONG=60, AND=61, APART=62, ARE=63, AROUND=64, AT=65, BEFORE=66, 
+		BUT=67, BY=68, CH=69, CHAINS=70, CORNER=71, COUNTS=72, DEC=73, DOES=74, 
+		DOWN=75, EACH=76, EASING=77, EDGE=78, EDGES=79, END=80, ENDS=81, EVEN=82, 
+		EVENLY=83, EVERY=84, EXTRA=85, FACING=86, FIRST=87, FOUNDATION=88, HERE=89, 
+		HIGH=90, IN=91, INC=92, IS=93, LAST=94, LESS=95, LONGER=96, MIRRORED=97, 
 		MORE_WORD=98, MULTIPLE=99, NEXT=100, NOT=101, ODD=102, OF=103, OFF=104, 
 		ON=105, ONE=106, OPPOSITE=107, ORDER=108, OVER=109, PER=110, PICKED=111, 
 		PLAIN=112, REMAIN=113, REST=114, ROUNDED=115, RS=116, SAME=117, SKIP_WORD=118, 
@@ -71,16 +71,17 @@ internal partial class TurnrowParser : Parser {
 		RULE_divideLine = 40, RULE_dividePart = 41, RULE_fastenLine = 42, RULE_weaveLine = 43, 
 		RULE_rowLine = 44, RULE_rowsLine = 45, RULE_items = 46, RULE_item = 47, 
 		RULE_stitchAmount = 48, RULE_changeAmount = 49, RULE_reach = 50, RULE_place = 51, 
-		RULE_repeatLine = 52, RULE_straightLine = 53, RULE_rowFix = 54, RULE_leaveLine = 55, 
-		RULE_addLine = 56, RULE_shapeLine = 57, RULE_shaping = 58, RULE_shapingPart = 59, 
-		RULE_frequency = 60, RULE_stitchesIn = 61, RULE_solve = 62, RULE_solveOption = 63, 
-		RULE_seamLine = 64, RULE_walkWords = 65, RULE_seamPart = 66, RULE_walkWord = 67, 
-		RULE_selection = 68, RULE_rate = 69, RULE_expectLine = 70, RULE_expected = 71, 
-		RULE_expectedMore = 72, RULE_claim = 73, RULE_claimPart = 74, RULE_edge = 75, 
-		RULE_side = 76, RULE_change = 77, RULE_stitch = 78, RULE_rowsWord = 79, 
-		RULE_stitchesWord = 80, RULE_sum = 81, RULE_sumOperation = 82, RULE_factor = 83, 
-		RULE_count = 84, RULE_countOperation = 85, RULE_single = 86, RULE_sign = 87, 
-		RULE_list = 88, RULE_number = 89, RULE_unit = 90, RULE_name = 91;
+		RULE_repeatLine = 52, RULE_forLine = 53, RULE_sizeRange = 54, RULE_sizedLine = 55, 
+		RULE_straightLine = 56, RULE_rowFix = 57, RULE_leaveLine = 58, RULE_addLine = 59, 
+		RULE_shapeLine = 60, RULE_shaping = 61, RULE_shapingPart = 62, RULE_frequency = 63, 
+		RULE_stitchesIn = 64, RULE_solve = 65, RULE_solveOption = 66, RULE_seamLine = 67, 
+		RULE_walkWords = 68, RULE_seamPart = 69, RULE_walkWord = 70, RULE_selection = 71, 
+		RULE_rate = 72, RULE_expectLine = 73, RULE_expected = 74, RULE_expectedMore = 75, 
+		RULE_claim = 76, RULE_claimPart = 77, RULE_edge = 78, RULE_side = 79, 
+		RULE_change = 80, RULE_stitch = 81, RULE_rowsWord = 82, RULE_stitchesWord = 83, 
+		RULE_sum = 84, RULE_sumOperation = 85, RULE_factor = 86, RULE_count = 87, 
+		RULE_countOperation = 88, RULE_single = 89, RULE_sign = 90, RULE_list = 91, 
+		RULE_number = 92, RULE_unit = 93, RULE_name = 94;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -90,50 +91,50 @@ internal partial class TurnrowParser : Parser {
 		"madePart", "countFix", "pieceLine", "origin", "along", "alongPart", "beginLine", 
 		"chainLine", "edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", 
 		"weaveLine", "rowLine", "rowsLine", "items", "item", "stitchAmount", "changeAmount", 
-		"reach", "place", "repeatLine", "straightLine", "rowFix", "leaveLine", 
-		"addLine", "shapeLine", "shaping", "shapingPart", "frequency", "stitchesIn", 
-		"solve", "solveOption", "seamLine", "walkWords", "seamPart", "walkWord", 
-		"selection", "rate", "expectLine", "expected", "expectedMore", "claim", 
-		"claimPart", "edge", "side", "change", "stitch", "rowsWord", "stitchesWord", 
-		"sum", "sumOperation", "factor", "count", "countOperation", "single", 
-		"sign", "list", "number", "unit", "name"
+		"reach", "place", "repeatLine", "forLine", "sizeRange", "sizedLine", "straightLine", 
+		"rowFix", "leaveLine", "addLine", "shapeLine", "shaping", "shapingPart", 
+		"frequency", "stitchesIn", "solve", "solveOption", "seamLine", "walkWords", 
+		"seamPart", "walkWord", "selection", "rate", "expectLine", "expected", 
+		"expectedMore", "claim", "claimPart", "edge", "side", "change", "stitch", 
+		"rowsWord", "stitchesWord", "sum", "sumOperation", "factor", "count", 
+		"countOperation", "single", "sign", "list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
 		null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", "'+'", 
 		"'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'body'", "'both'", 
 		"'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", "'fasten'", 
-		"'finished'", "'from'", "'gauge'", "'hook'", "'leave'", "'left'", "'made'", 
-		"'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", "'piece'", 
-		"'repeat'", "'right'", "'row'", "'rows'", "'seam'", "'shape'", "'sizes'", 
-		"'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
+		"'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'leave'", "'left'", 
+		"'made'", "'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", 
+		"'piece'", "'repeat'", "'right'", "'row'", "'rows'", "'seam'", "'shape'", 
+		"'sizes'", "'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
 		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
 		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'but'", 
 		"'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", "'does'", 
 		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
-		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'for'", 
-		"'foundation'", "'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", 
-		"'less'", "'longer'", "'mirrored'", "'more'", "'multiple'", "'next'", 
-		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opposite'", "'order'", 
-		"'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
-		"'RS'", "'same'", "'skip'", "'slip'", "'stitch'", null, "'the'", "'then'", 
-		null, "'to'", "'turned'", "'turning'", "'turns'", "'until'", "'up'", "'weigh'", 
-		"'weight'", "'wide'", "'with'", "'within'", "'without'", "'WS'", "'cm'", 
-		"'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'foundation'", 
+		"'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", "'less'", "'longer'", 
+		"'mirrored'", "'more'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", 
+		"'off'", "'on'", "'one'", "'opposite'", "'order'", "'over'", "'per'", 
+		"'picked'", "'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", 
+		"'skip'", "'slip'", "'stitch'", null, "'the'", "'then'", null, "'to'", 
+		"'turned'", "'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", 
+		"'wide'", "'with'", "'within'", "'without'", "'WS'", "'cm'", "'g'", "'m'", 
+		"'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
 		"OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", "X", 
 		"ACCEPT", "ADD", "BEGIN", "BODY", "BOTH", "CHAIN", "CLAIMS", "COUNT", 
-		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FROM", "GAUGE", "HOOK", 
-		"LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", "NOTION", "PATTERN", 
-		"PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", "SIZES", "SKILL", 
-		"STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", "WEAVE", "YARN", 
-		"ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", 
-		"BEFORE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "DEC", "DOES", 
-		"DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", 
-		"EVERY", "EXTRA", "FACING", "FIRST", "FOR", "FOUNDATION", "HERE", "HIGH", 
-		"IN", "INC", "IS", "LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", 
+		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FOR", "FROM", "GAUGE", 
+		"HOOK", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", "NOTION", 
+		"PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", 
+		"SIZES", "SKILL", "STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", 
+		"WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", 
+		"AROUND", "AT", "BEFORE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", 
+		"DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", 
+		"EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", "HERE", 
+		"HIGH", "IN", "INC", "IS", "LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", 
 		"MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPPOSITE", 
 		"ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", 
 		"RS", "SAME", "SKIP_WORD", "SLIP", "STITCH", "STITCHES", "THE", "THEN", 
@@ -187,9 +188,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 184;
+			State = 190;
 			_localctx.said = statement();
-			State = 185;
+			State = 191;
 			Match(Eof);
 			}
 		}
@@ -224,9 +225,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 187;
+			State = 193;
 			_localctx.claimed = claim();
-			State = 188;
+			State = 194;
 			Match(Eof);
 			}
 		}
@@ -272,6 +273,7 @@ internal partial class TurnrowParser : Parser {
 		public SeamLineContext asSeam;
 		public ExpectLineContext asExpect;
 		public ClaimsLineContext asClaims;
+		public ForLineContext asFor;
 		public BodyLineContext asBody;
 		public EaseLineContext asEase;
 		public FinishedLineContext asFinished;
@@ -377,6 +379,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimsLineContext claimsLine() {
 			return GetRuleContext<ClaimsLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ForLineContext forLine() {
+			return GetRuleContext<ForLineContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public BodyLineContext bodyLine() {
 			return GetRuleContext<BodyLineContext>(0);
 		}
@@ -407,132 +412,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 229;
+			State = 236;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 190;
+				State = 196;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 191;
+				State = 197;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 192;
+				State = 198;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 193;
+				State = 199;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 194;
+				State = 200;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 195;
+				State = 201;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 196;
+				State = 202;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 197;
+				State = 203;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 198;
+				State = 204;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 199;
+				State = 205;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 200;
+				State = 206;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 201;
+				State = 207;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 202;
+				State = 208;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 203;
+				State = 209;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 204;
+				State = 210;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 205;
+				State = 211;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 206;
+				State = 212;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 207;
+				State = 213;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -542,147 +547,154 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 208;
+				State = 214;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 209;
+				State = 215;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 210;
+				State = 216;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 211;
+				State = 217;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 212;
+				State = 218;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 213;
+				State = 219;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 214;
+				State = 220;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 215;
+				State = 221;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 216;
+				State = 222;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 217;
+				State = 223;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 218;
+				State = 224;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 219;
+				State = 225;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 220;
+				State = 226;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 221;
+				State = 227;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 222;
+				State = 228;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
-			case BODY:
+			case FOR:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 223;
+				State = 229;
+				_localctx.asFor = forLine();
+				}
+				break;
+			case BODY:
+				EnterOuterAlt(_localctx, 35);
+				{
+				State = 230;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
-				EnterOuterAlt(_localctx, 35);
+				EnterOuterAlt(_localctx, 36);
 				{
-				State = 224;
+				State = 231;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
-				EnterOuterAlt(_localctx, 36);
+				EnterOuterAlt(_localctx, 37);
 				{
-				State = 225;
+				State = 232;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
-				EnterOuterAlt(_localctx, 37);
+				EnterOuterAlt(_localctx, 38);
 				{
-				State = 226;
+				State = 233;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
-				EnterOuterAlt(_localctx, 38);
+				EnterOuterAlt(_localctx, 39);
 				{
-				State = 227;
+				State = 234;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
-				EnterOuterAlt(_localctx, 39);
+				EnterOuterAlt(_localctx, 40);
 				{
-				State = 228;
+				State = 235;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -721,9 +733,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 231;
+			State = 238;
 			Match(NOTATION);
-			State = 232;
+			State = 239;
 			_localctx.value = number();
 			}
 		}
@@ -756,9 +768,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 234;
+			State = 241;
 			Match(PATTERN);
-			State = 235;
+			State = 242;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -793,9 +805,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 237;
+			State = 244;
 			Match(VERSION);
-			State = 238;
+			State = 245;
 			_localctx.text = version();
 			}
 		}
@@ -829,27 +841,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 244;
+			State = 251;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 240;
+				State = 247;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 241;
+				State = 248;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 242;
+				State = 249;
 				Match(QUOTED);
 				}
 				break;
@@ -955,7 +967,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 243;
+				State = 250;
 				name();
 				}
 				break;
@@ -994,9 +1006,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 246;
+			State = 253;
 			Match(TERMS);
-			State = 247;
+			State = 254;
 			_localctx.called = name();
 			}
 		}
@@ -1040,25 +1052,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 249;
+			State = 256;
 			Match(SIZES);
-			State = 250;
+			State = 257;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 255;
+			State = 262;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 251;
+				State = 258;
 				Match(COMMA);
-				State = 252;
+				State = 259;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 257;
+				State = 264;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1094,7 +1106,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 265;
+			State = 272;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1199,23 +1211,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 258;
+				State = 265;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 259;
+				State = 266;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 260;
+				State = 267;
 				Match(NUMBER);
-				State = 263;
+				State = 270;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1319,19 +1331,20 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 261;
+					State = 268;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 262;
+					State = 269;
 					Match(X);
 					}
 					break;
 				case Eof:
 				case COMMA:
 				case COLON:
+				case TO:
 					break;
 				default:
 					break;
@@ -1371,9 +1384,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 267;
+			State = 274;
 			Match(SKILL);
-			State = 268;
+			State = 275;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1406,9 +1419,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 270;
+			State = 277;
 			Match(NOTION);
-			State = 271;
+			State = 278;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1443,9 +1456,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 273;
+			State = 280;
 			Match(WEARER);
-			State = 274;
+			State = 281;
 			_localctx.called = name();
 			}
 		}
@@ -1476,7 +1489,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 276;
+			State = 283;
 			Match(PROSE);
 			}
 		}
@@ -1526,34 +1539,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 278;
+			State = 285;
 			Match(YARN);
-			State = 279;
+			State = 286;
 			_localctx.called = name();
-			State = 281;
+			State = 288;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 280;
+				State = 287;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 287;
+			State = 294;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 283;
+				State = 290;
 				Match(COMMA);
-				State = 284;
+				State = 291;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 289;
+				State = 296;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1597,15 +1610,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 298;
+			State = 305;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 290;
+				State = 297;
 				Match(WEIGHT);
-				State = 291;
+				State = 298;
 				_localctx.value = number();
 				}
 				break;
@@ -1613,9 +1626,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 292;
+				State = 299;
 				_localctx.value = number();
-				State = 296;
+				State = 303;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1623,7 +1636,7 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 293;
+					State = 300;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(((((_la - 139)) & ~0x3f) == 0 && ((1L << (_la - 139)) & 27L) != 0)) ) {
@@ -1637,9 +1650,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 294;
+					State = 301;
 					Match(PERCENT);
-					State = 295;
+					State = 302;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1684,11 +1697,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 300;
+			State = 307;
 			Match(HOOK);
-			State = 301;
+			State = 308;
 			_localctx.value = number();
-			State = 302;
+			State = 309;
 			Match(MM);
 			}
 		}
@@ -1752,48 +1765,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 304;
+			State = 311;
 			Match(GAUGE);
-			State = 305;
+			State = 312;
 			_localctx.by = stitch();
-			State = 306;
+			State = 313;
 			Match(COLON);
-			State = 307;
+			State = 314;
 			_localctx.stitches = number();
-			State = 308;
+			State = 315;
 			stitchesWord();
-			State = 323;
+			State = 330;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 309;
+				State = 316;
 				Match(AND);
-				State = 310;
+				State = 317;
 				_localctx.rows = number();
-				State = 311;
+				State = 318;
 				rowsWord();
-				State = 312;
+				State = 319;
 				Match(TO);
-				State = 313;
+				State = 320;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 315;
+				State = 322;
 				Match(TO);
-				State = 316;
+				State = 323;
 				_localctx.stitchesLength = gaugeLength();
-				State = 317;
+				State = 324;
 				Match(COMMA);
-				State = 318;
+				State = 325;
 				_localctx.rows = number();
-				State = 319;
+				State = 326;
 				rowsWord();
-				State = 320;
+				State = 327;
 				Match(TO);
-				State = 321;
+				State = 328;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1836,9 +1849,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 325;
+			State = 332;
 			_localctx.value = number();
-			State = 326;
+			State = 333;
 			_localctx.measure = unit();
 			}
 		}
@@ -1901,46 +1914,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 328;
+			State = 335;
 			Match(TURN);
-			State = 329;
+			State = 336;
 			_localctx.by = stitch();
-			State = 333;
+			State = 340;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 330;
+				State = 337;
 				Match(COMMA);
-				State = 331;
+				State = 338;
 				_localctx.nextRow = Match(NEXT);
-				State = 332;
+				State = 339;
 				Match(ROW);
 				}
 			}
 
-			State = 335;
-			Match(COLON);
-			State = 336;
-			Match(CH);
-			State = 337;
-			_localctx.chains = number();
 			State = 342;
+			Match(COLON);
+			State = 343;
+			Match(CH);
+			State = 344;
+			_localctx.chains = number();
+			State = 349;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 338;
+				State = 345;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 339;
+				State = 346;
 				_localctx.doesNot = Match(DOES);
-				State = 340;
+				State = 347;
 				Match(NOT);
-				State = 341;
+				State = 348;
 				Match(COUNT);
 				}
 				break;
@@ -1950,20 +1963,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 348;
+			State = 355;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 344;
+				State = 351;
 				Match(COMMA);
-				State = 345;
+				State = 352;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 350;
+				State = 357;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2004,21 +2017,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 360;
+			State = 367;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 351;
+				State = 358;
 				Match(FIRST);
-				State = 352;
+				State = 359;
 				Match(STITCH);
-				State = 353;
+				State = 360;
 				Match(IN);
-				State = 354;
+				State = 361;
 				_localctx.nth = Match(ORDINAL);
-				State = 355;
+				State = 362;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2032,13 +2045,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 356;
+				State = 363;
 				Match(NOT);
-				State = 357;
+				State = 364;
 				Match(IN);
-				State = 358;
+				State = 365;
 				Match(THE);
-				State = 359;
+				State = 366;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2082,13 +2095,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 362;
+			State = 369;
 			Match(MEASURE);
-			State = 363;
+			State = 370;
 			_localctx.called = name();
-			State = 364;
+			State = 371;
 			Match(IS);
-			State = 365;
+			State = 372;
 			_localctx.value = sum();
 			}
 		}
@@ -2149,19 +2162,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 367;
+			State = 374;
 			Match(COUNT);
-			State = 368;
+			State = 375;
 			_localctx.called = name();
-			State = 369;
+			State = 376;
 			Match(IS);
-			State = 379;
+			State = 386;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 370;
+				State = 377;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2171,9 +2184,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 371;
+				State = 378;
 				Match(FOR);
-				State = 372;
+				State = 379;
 				_localctx.length = sum();
 				}
 				break;
@@ -2281,14 +2294,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 373;
+				State = 380;
 				_localctx.value = sum();
-				State = 377;
+				State = 384;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 374;
+					State = 381;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2298,9 +2311,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 375;
+					State = 382;
 					Match(FOR);
-					State = 376;
+					State = 383;
 					_localctx.length = sum();
 					}
 				}
@@ -2310,20 +2323,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 385;
+			State = 392;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 381;
+				State = 388;
 				Match(COMMA);
-				State = 382;
+				State = 389;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 387;
+				State = 394;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2365,18 +2378,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 388;
+			State = 395;
 			Match(CLAIMS);
-			State = 394;
+			State = 401;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 389;
+				State = 396;
 				_localctx.without = Match(WITHOUT);
-				State = 390;
+				State = 397;
 				Match(TURNING);
-				State = 391;
+				State = 398;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2389,9 +2402,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 392;
+				State = 399;
 				_localctx.with = Match(WITH);
-				State = 393;
+				State = 400;
 				Match(CHAINS);
 				}
 				break;
@@ -2438,9 +2451,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 396;
+			State = 403;
 			Match(BODY);
-			State = 402;
+			State = 409;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2544,17 +2557,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 397;
+				State = 404;
 				_localctx.table = name();
-				State = 398;
+				State = 405;
 				Match(COMMA);
-				State = 399;
+				State = 406;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 401;
+				State = 408;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2602,20 +2615,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 404;
+			State = 411;
 			Match(EASE);
-			State = 405;
+			State = 412;
 			_localctx.called = name();
-			State = 406;
+			State = 413;
 			Match(IS);
-			State = 407;
+			State = 414;
 			_localctx.value = sum();
-			State = 409;
+			State = 416;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 408;
+				State = 415;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2658,13 +2671,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 411;
+			State = 418;
 			Match(FINISHED);
-			State = 412;
+			State = 419;
 			_localctx.called = name();
-			State = 413;
+			State = 420;
 			Match(IS);
-			State = 414;
+			State = 421;
 			_localctx.value = expected();
 			}
 		}
@@ -2702,13 +2715,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 416;
+			State = 423;
 			Match(ACCEPT);
-			State = 417;
+			State = 424;
 			_localctx.called = name();
-			State = 418;
+			State = 425;
 			Match(COLON);
-			State = 419;
+			State = 426;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2770,27 +2783,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 421;
-			Match(SWATCH);
-			State = 422;
-			_localctx.by = stitch();
-			State = 423;
-			Match(COLON);
-			State = 424;
-			_localctx.stitches = number();
-			State = 425;
-			stitchesWord();
-			State = 426;
-			Match(AND);
-			State = 427;
-			_localctx.rows = number();
 			State = 428;
-			rowsWord();
+			Match(SWATCH);
 			State = 429;
-			Match(WEIGH);
+			_localctx.by = stitch();
 			State = 430;
-			_localctx.value = number();
+			Match(COLON);
 			State = 431;
+			_localctx.stitches = number();
+			State = 432;
+			stitchesWord();
+			State = 433;
+			Match(AND);
+			State = 434;
+			_localctx.rows = number();
+			State = 435;
+			rowsWord();
+			State = 436;
+			Match(WEIGH);
+			State = 437;
+			_localctx.value = number();
+			State = 438;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2800,14 +2813,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 434;
+			State = 441;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 432;
+				State = 439;
 				Match(COMMA);
-				State = 433;
+				State = 440;
 				_localctx.yarn = name();
 				}
 			}
@@ -2863,31 +2876,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 436;
+			State = 443;
 			Match(MADE);
-			State = 437;
+			State = 444;
 			_localctx.size = sizeName();
-			State = 438;
+			State = 445;
 			Match(COLON);
-			State = 439;
+			State = 446;
 			_localctx.piece = name();
-			State = 440;
+			State = 447;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 445;
+			State = 452;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 441;
+				State = 448;
 				Match(COMMA);
-				State = 442;
+				State = 449;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 447;
+				State = 454;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2931,11 +2944,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 448;
+			State = 455;
 			_localctx.value = number();
-			State = 449;
+			State = 456;
 			_localctx.measure = unit();
-			State = 450;
+			State = 457;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -2994,40 +3007,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 62, RULE_countFix);
 		int _la;
 		try {
-			State = 465;
+			State = 472;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 452;
+				State = 459;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 453;
+				State = 460;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 454;
+				State = 461;
 				Match(MULTIPLE);
-				State = 455;
+				State = 462;
 				Match(OF);
-				State = 456;
+				State = 463;
 				_localctx.multiple = single();
-				State = 459;
+				State = 466;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 457;
+					State = 464;
 					Match(PLUS);
-					State = 458;
+					State = 465;
 					_localctx.plus = single();
 					}
 				}
@@ -3037,9 +3050,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 461;
+				State = 468;
 				Match(ROUNDED);
-				State = 462;
+				State = 469;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3054,9 +3067,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 463;
+				State = 470;
 				Match(WITHIN);
-				State = 464;
+				State = 471;
 				_localctx.within = sum();
 				}
 				break;
@@ -3104,26 +3117,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 467;
+			State = 474;
 			Match(PIECE);
-			State = 468;
+			State = 475;
 			_localctx.called = name();
-			State = 470;
+			State = 477;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==IS || _la==PICKED) {
 				{
-				State = 469;
+				State = 476;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 473;
+			State = 480;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 472;
+				State = 479;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3205,30 +3218,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 66, RULE_origin);
 		int _la;
 		try {
-			State = 513;
+			State = 520;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 475;
+				State = 482;
 				Match(FROM);
-				State = 476;
-				_localctx.piece = name();
-				State = 477;
-				Match(COLON);
-				State = 478;
-				_localctx.part = count();
 				State = 483;
+				_localctx.piece = name();
+				State = 484;
+				Match(COLON);
+				State = 485;
+				_localctx.part = count();
+				State = 490;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 479;
+					State = 486;
 					stitchesWord();
-					State = 480;
+					State = 487;
 					Match(AT);
-					State = 481;
+					State = 488;
 					_localctx.at = edge();
 					}
 				}
@@ -3238,22 +3251,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 485;
+				State = 492;
 				Match(IS);
-				State = 486;
+				State = 493;
 				_localctx.piece = name();
-				State = 487;
+				State = 494;
 				Match(MIRRORED);
-				State = 491;
+				State = 498;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 488;
+					State = 495;
 					Match(COMMA);
-					State = 489;
+					State = 496;
 					_localctx.turned = Match(TURNED);
-					State = 490;
+					State = 497;
 					Match(OVER);
 					}
 				}
@@ -3263,51 +3276,51 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 493;
+				State = 500;
 				Match(PICKED);
-				State = 494;
+				State = 501;
 				Match(UP);
-				State = 495;
+				State = 502;
 				Match(ALONG);
-				State = 496;
+				State = 503;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 501;
+				State = 508;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 497;
+					State = 504;
 					Match(AND);
-					State = 498;
+					State = 505;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 503;
+					State = 510;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 504;
+				State = 511;
 				Match(COLON);
-				State = 505;
+				State = 512;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 510;
+				State = 517;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 506;
+					State = 513;
 					Match(COMMA);
-					State = 507;
+					State = 514;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 512;
+					State = 519;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3364,35 +3377,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 516;
+			State = 523;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 515;
+				State = 522;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 518;
+				State = 525;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-			State = 524;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8560199399437631359L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			State = 531;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 520;
+				State = 527;
 				Match(COMMA);
-				State = 521;
+				State = 528;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 526;
+				State = 533;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3431,7 +3444,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 70, RULE_alongPart);
 		try {
-			State = 531;
+			State = 538;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3440,7 +3453,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 527;
+				State = 534;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3448,9 +3461,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 528;
+				State = 535;
 				_localctx.facing = side();
-				State = 529;
+				State = 536;
 				Match(FACING);
 				}
 				break;
@@ -3498,20 +3511,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 533;
+			State = 540;
 			Match(BEGIN);
-			State = 534;
+			State = 541;
 			Match(WITH);
-			State = 535;
+			State = 542;
 			_localctx.amount = count();
-			State = 536;
+			State = 543;
 			stitchesWord();
-			State = 538;
+			State = 545;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 537;
+				State = 544;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3554,16 +3567,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 540;
+			State = 547;
 			Match(CHAIN);
-			State = 541;
+			State = 548;
 			_localctx.amount = count();
-			State = 543;
+			State = 550;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 542;
+				State = 549;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3614,19 +3627,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 76, RULE_edgeLine);
 		int _la;
 		try {
-			State = 559;
+			State = 566;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 545;
+				State = 552;
 				Match(FROM);
-				State = 546;
+				State = 553;
 				Match(HERE);
-				State = 547;
+				State = 554;
 				_localctx.at = edge();
-				State = 548;
+				State = 555;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3635,7 +3648,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 549;
+				State = 556;
 				_localctx.called = name();
 				}
 				break;
@@ -3644,21 +3657,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 555;
+				State = 562;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 551;
+					State = 558;
 					Match(BOTH);
-					State = 552;
+					State = 559;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 553;
+					State = 560;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3668,14 +3681,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 554;
+					State = 561;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 557;
+				State = 564;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3684,7 +3697,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 558;
+				State = 565;
 				_localctx.called = name();
 				}
 				break;
@@ -3725,13 +3738,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 561;
+			State = 568;
 			Match(MARK);
-			State = 562;
+			State = 569;
 			Match(NEXT);
-			State = 563;
+			State = 570;
 			Match(ROW);
-			State = 564;
+			State = 571;
 			_localctx.called = name();
 			}
 		}
@@ -3776,27 +3789,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 566;
+			State = 573;
 			Match(DIVIDE);
-			State = 567;
+			State = 574;
 			Match(COLON);
-			State = 568;
+			State = 575;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 573;
+			State = 580;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 569;
+				State = 576;
 				Match(COMMA);
-				State = 570;
+				State = 577;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 575;
+				State = 582;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3836,15 +3849,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 82, RULE_dividePart);
 		try {
-			State = 582;
+			State = 589;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 576;
+				State = 583;
 				Match(SKIP_WORD);
-				State = 577;
+				State = 584;
 				_localctx.amount = count();
 				}
 				break;
@@ -3953,11 +3966,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 578;
+				State = 585;
 				_localctx.amount = count();
-				State = 579;
+				State = 586;
 				Match(FOR);
-				State = 580;
+				State = 587;
 				_localctx.called = name();
 				}
 				break;
@@ -3993,9 +4006,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 584;
+			State = 591;
 			Match(FASTEN);
-			State = 585;
+			State = 592;
 			Match(OFF);
 			}
 		}
@@ -4028,11 +4041,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 587;
+			State = 594;
 			Match(WEAVE);
-			State = 588;
+			State = 595;
 			Match(IN);
-			State = 589;
+			State = 596;
 			Match(ENDS);
 			}
 		}
@@ -4081,38 +4094,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 591;
+			State = 598;
 			Match(ROW);
-			State = 593;
+			State = 600;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 				{
-				State = 592;
+				State = 599;
 				_localctx.from = count();
 				}
 			}
 
-			State = 596;
+			State = 603;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 595;
+				State = 602;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 598;
+			State = 605;
 			Match(COLON);
-			State = 599;
+			State = 606;
 			_localctx.words = items();
-			State = 601;
+			State = 608;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 600;
+				State = 607;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4169,34 +4182,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 603;
+			State = 610;
 			Match(ROWS);
-			State = 604;
+			State = 611;
 			_localctx.from = count();
-			State = 605;
+			State = 612;
 			Match(TO);
-			State = 606;
+			State = 613;
 			_localctx.to = count();
-			State = 608;
+			State = 615;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 607;
+				State = 614;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 610;
+			State = 617;
 			Match(COLON);
-			State = 611;
+			State = 618;
 			_localctx.words = items();
-			State = 613;
+			State = 620;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 612;
+				State = 619;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4242,23 +4255,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 615;
+			State = 622;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 620;
+			State = 627;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 616;
+				State = 623;
 				Match(COMMA);
-				State = 617;
+				State = 624;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 622;
+				State = 629;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4339,19 +4352,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 94, RULE_item);
 		int _la;
 		try {
-			State = 672;
+			State = 679;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 623;
-				Match(OPEN);
-				State = 624;
-				_localctx.inside = items();
-				State = 625;
-				Match(CLOSE);
 				State = 630;
+				Match(OPEN);
+				State = 631;
+				_localctx.inside = items();
+				State = 632;
+				Match(CLOSE);
+				State = 637;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4458,9 +4471,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 626;
+					State = 633;
 					_localctx.amount = count();
-					State = 627;
+					State = 634;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4469,7 +4482,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 629;
+					State = 636;
 					_localctx.far = reach();
 					}
 					break;
@@ -4482,12 +4495,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 633;
+				State = 640;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 632;
+					State = 639;
 					_localctx.at = place();
 					}
 				}
@@ -4497,14 +4510,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 635;
+				State = 642;
 				Match(SKIP_WORD);
-				State = 637;
+				State = 644;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 					{
-					State = 636;
+					State = 643;
 					_localctx.amount = count();
 					}
 				}
@@ -4514,27 +4527,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 639;
+				State = 646;
 				Match(SLIP);
-				State = 640;
+				State = 647;
 				Match(OVER);
-				State = 641;
+				State = 648;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 642;
+				State = 649;
 				Match(LEAVE);
-				State = 646;
+				State = 653;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 643;
+					State = 650;
 					Match(THE);
-					State = 644;
+					State = 651;
 					Match(REST);
 					}
 					break;
@@ -4642,7 +4655,7 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 645;
+					State = 652;
 					_localctx.amount = count();
 					}
 					break;
@@ -4757,17 +4770,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 649;
+				State = 656;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 648;
+					State = 655;
 					_localctx.before = list();
 					}
 				}
 
-				State = 667;
+				State = 674;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -4871,35 +4884,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 652;
+					State = 659;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 651;
+						State = 658;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 654;
+						State = 661;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-					State = 661;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+					State = 668;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 656;
+						State = 663;
 						_localctx.changed = change();
-						State = 658;
+						State = 665;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -245481364808401025L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 238687L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -490962729612870147L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 477375L) != 0)) {
 							{
-							State = 657;
+							State = 664;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -4917,7 +4930,7 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 660;
+						State = 667;
 						_localctx.worked = stitchAmount();
 						}
 						break;
@@ -4935,14 +4948,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 663;
+					State = 670;
 					_localctx.changed = change();
-					State = 665;
+					State = 672;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -245481364808401025L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 238687L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -490962729612870147L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 477375L) != 0)) {
 						{
-						State = 664;
+						State = 671;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -4952,12 +4965,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 670;
+				State = 677;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 669;
+					State = 676;
 					_localctx.at = place();
 					}
 				}
@@ -5009,7 +5022,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 96, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 687;
+			State = 694;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5018,18 +5031,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 675;
+				State = 682;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 674;
+					State = 681;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 677;
+					State = 684;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5039,20 +5052,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 679;
+				State = 686;
 				_localctx.first = list();
-				State = 683;
+				State = 690;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 680;
+					State = 687;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 685;
+					State = 692;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5064,7 +5077,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 686;
+				State = 693;
 				_localctx.far = reach();
 				}
 				break;
@@ -5107,7 +5120,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 98, RULE_changeAmount);
 		int _la;
 		try {
-			State = 694;
+			State = 701;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5215,14 +5228,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 689;
+				State = 696;
 				_localctx.amount = count();
-				State = 691;
+				State = 698;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 690;
+					State = 697;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5235,7 +5248,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 693;
+				State = 700;
 				_localctx.far = reach();
 				}
 				break;
@@ -5280,49 +5293,49 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 100, RULE_reach);
 		int _la;
 		try {
-			State = 707;
+			State = 714;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 696;
+				State = 703;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 697;
+				State = 704;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 698;
+				State = 705;
 				Match(TO);
-				State = 699;
+				State = 706;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 700;
+				State = 707;
 				Match(UNTIL);
-				State = 701;
+				State = 708;
 				_localctx.remain = count();
-				State = 702;
+				State = 709;
 				Match(REMAIN);
-				State = 705;
+				State = 712;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 703;
+					State = 710;
 					Match(BEFORE);
-					State = 704;
+					State = 711;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5387,9 +5400,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 709;
+			State = 716;
 			Match(IN);
-			State = 755;
+			State = 762;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5397,66 +5410,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 710;
+				State = 717;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 86)) & ~0x3f) == 0 && ((1L << (_la - 86)) & 2147500289L) != 0)) ) {
+				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 1073750145L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 714;
+				State = 721;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) {
 					{
 					{
-					State = 711;
+					State = 718;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 716;
+					State = 723;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 723;
+				State = 730;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 717;
+					State = 724;
 					Match(AND);
-					State = 719;
+					State = 726;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 718;
+						State = 725;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 721;
+						State = 728;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 					}
 				}
 
-				State = 729;
+				State = 736;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 725;
+					State = 732;
 					_localctx.until = Match(UNTIL);
-					State = 726;
+					State = 733;
 					_localctx.remain = count();
-					State = 727;
+					State = 734;
 					Match(REMAIN);
 					}
 				}
@@ -5465,70 +5478,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 731;
+				State = 738;
 				_localctx.which = Match(EACH);
-				State = 735;
+				State = 742;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) {
 					{
 					{
-					State = 732;
+					State = 739;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 737;
+					State = 744;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 744;
+				State = 751;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 738;
+					State = 745;
 					Match(AND);
-					State = 740;
+					State = 747;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 739;
+						State = 746;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 742;
+						State = 749;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 					}
 				}
 
-				State = 752;
+				State = 759;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 746;
+					State = 753;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 747;
+					State = 754;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 748;
+					State = 755;
 					_localctx.until = Match(UNTIL);
-					State = 749;
+					State = 756;
 					_localctx.remain = count();
-					State = 750;
+					State = 757;
 					Match(REMAIN);
 					}
 					break;
@@ -5544,7 +5557,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 754;
+				State = 761;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -5605,61 +5618,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 757;
+			State = 764;
 			Match(REPEAT);
-			State = 765;
+			State = 772;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 758;
+				State = 765;
 				Match(ROWS);
-				State = 759;
+				State = 766;
 				_localctx.from = count();
-				State = 760;
+				State = 767;
 				Match(TO);
-				State = 761;
+				State = 768;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 763;
+				State = 770;
 				Match(ROW);
-				State = 764;
+				State = 771;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 767;
+			State = 774;
 			Match(COMMA);
-			State = 768;
+			State = 775;
 			_localctx.times = count();
-			State = 776;
+			State = 783;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 769;
+				State = 776;
 				_localctx.more = Match(MORE_WORD);
-				State = 770;
+				State = 777;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 771;
+				State = 778;
 				_localctx.end = Match(TIMES);
-				State = 774;
+				State = 781;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 772;
+					State = 779;
 					_localctx.inAll = Match(IN);
-					State = 773;
+					State = 780;
 					Match(ALL);
 					}
 				}
@@ -5669,16 +5682,285 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 779;
+			State = 786;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 778;
+				State = 785;
 				_localctx.claimed = claim();
 				}
 			}
 
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ForLineContext : ParserRuleContext {
+		public SizeRangeContext _sizeRange;
+		public IList<SizeRangeContext> _sizes = new List<SizeRangeContext>();
+		public SizedLineContext done;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SizeRangeContext[] sizeRange() {
+			return GetRuleContexts<SizeRangeContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SizeRangeContext sizeRange(int i) {
+			return GetRuleContext<SizeRangeContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SizedLineContext sizedLine() {
+			return GetRuleContext<SizedLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		public ForLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_forLine; } }
+	}
+
+	[RuleVersion(0)]
+	public ForLineContext forLine() {
+		ForLineContext _localctx = new ForLineContext(Context, State);
+		EnterRule(_localctx, 106, RULE_forLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 788;
+			Match(FOR);
+			State = 789;
+			_localctx._sizeRange = sizeRange();
+			_localctx._sizes.Add(_localctx._sizeRange);
+			State = 794;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 790;
+				Match(COMMA);
+				State = 791;
+				_localctx._sizeRange = sizeRange();
+				_localctx._sizes.Add(_localctx._sizeRange);
+				}
+				}
+				State = 796;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 797;
+			Match(COLON);
+			State = 798;
+			_localctx.done = sizedLine();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SizeRangeContext : ParserRuleContext {
+		public SizeNameContext first;
+		public SizeNameContext last;
+		[System.Diagnostics.DebuggerNonUserCode] public SizeNameContext[] sizeName() {
+			return GetRuleContexts<SizeNameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SizeNameContext sizeName(int i) {
+			return GetRuleContext<SizeNameContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		public SizeRangeContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_sizeRange; } }
+	}
+
+	[RuleVersion(0)]
+	public SizeRangeContext sizeRange() {
+		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
+		EnterRule(_localctx, 108, RULE_sizeRange);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 800;
+			_localctx.first = sizeName();
+			State = 803;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==TO) {
+				{
+				State = 801;
+				Match(TO);
+				State = 802;
+				_localctx.last = sizeName();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SizedLineContext : ParserRuleContext {
+		public TurnLineContext asTurn;
+		public EdgeLineContext asEdge;
+		public MarkLineContext asMark;
+		public RowLineContext asRow;
+		public RowsLineContext asRows;
+		public RepeatLineContext asRepeat;
+		public StraightLineContext asStraight;
+		public LeaveLineContext asLeave;
+		public AddLineContext asAdd;
+		public ShapeLineContext asShape;
+		[System.Diagnostics.DebuggerNonUserCode] public TurnLineContext turnLine() {
+			return GetRuleContext<TurnLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeLineContext edgeLine() {
+			return GetRuleContext<EdgeLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public MarkLineContext markLine() {
+			return GetRuleContext<MarkLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowLineContext rowLine() {
+			return GetRuleContext<RowLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowsLineContext rowsLine() {
+			return GetRuleContext<RowsLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RepeatLineContext repeatLine() {
+			return GetRuleContext<RepeatLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StraightLineContext straightLine() {
+			return GetRuleContext<StraightLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public LeaveLineContext leaveLine() {
+			return GetRuleContext<LeaveLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public AddLineContext addLine() {
+			return GetRuleContext<AddLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ShapeLineContext shapeLine() {
+			return GetRuleContext<ShapeLineContext>(0);
+		}
+		public SizedLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_sizedLine; } }
+	}
+
+	[RuleVersion(0)]
+	public SizedLineContext sizedLine() {
+		SizedLineContext _localctx = new SizedLineContext(Context, State);
+		EnterRule(_localctx, 110, RULE_sizedLine);
+		try {
+			State = 815;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case TURN:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 805;
+				_localctx.asTurn = turnLine();
+				}
+				break;
+			case BOTH:
+			case FROM:
+			case LEFT:
+			case RIGHT:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 806;
+				_localctx.asEdge = edgeLine();
+				}
+				break;
+			case MARK:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 807;
+				_localctx.asMark = markLine();
+				}
+				break;
+			case ROW:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 808;
+				_localctx.asRow = rowLine();
+				}
+				break;
+			case ROWS:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 809;
+				_localctx.asRows = rowsLine();
+				}
+				break;
+			case REPEAT:
+				EnterOuterAlt(_localctx, 6);
+				{
+				State = 810;
+				_localctx.asRepeat = repeatLine();
+				}
+				break;
+			case STRAIGHT:
+				EnterOuterAlt(_localctx, 7);
+				{
+				State = 811;
+				_localctx.asStraight = straightLine();
+				}
+				break;
+			case LEAVE:
+				EnterOuterAlt(_localctx, 8);
+				{
+				State = 812;
+				_localctx.asLeave = leaveLine();
+				}
+				break;
+			case ADD:
+				EnterOuterAlt(_localctx, 9);
+				{
+				State = 813;
+				_localctx.asAdd = addLine();
+				}
+				break;
+			case SHAPE:
+				EnterOuterAlt(_localctx, 10);
+				{
+				State = 814;
+				_localctx.asShape = shapeLine();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
 			}
 		}
 		catch (RecognitionException re) {
@@ -5739,29 +6021,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 106, RULE_straightLine);
+		EnterRule(_localctx, 112, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 781;
+			State = 817;
 			Match(STRAIGHT);
-			State = 789;
+			State = 825;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 782;
+				State = 818;
 				Match(TO);
-				State = 783;
+				State = 819;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 784;
+				State = 820;
 				_localctx.further = Match(FOR);
-				State = 785;
+				State = 821;
 				_localctx.length = sum();
 				}
 				break;
@@ -5869,50 +6151,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 786;
+				State = 822;
 				_localctx.amount = count();
-				State = 787;
+				State = 823;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 793;
+			State = 829;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 791;
+				State = 827;
 				Match(FROM);
-				State = 792;
+				State = 828;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 799;
+			State = 835;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 795;
+				State = 831;
 				Match(COMMA);
-				State = 796;
+				State = 832;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 801;
+				State = 837;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 803;
+			State = 839;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 802;
+				State = 838;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5951,35 +6233,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 108, RULE_rowFix);
+		EnterRule(_localctx, 114, RULE_rowFix);
 		try {
-			State = 811;
+			State = 847;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 805;
+				State = 841;
 				Match(EVEN);
-				State = 806;
+				State = 842;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 807;
+				State = 843;
 				Match(ODD);
-				State = 808;
+				State = 844;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 809;
+				State = 845;
 				Match(END);
-				State = 810;
+				State = 846;
 				_localctx.facing = side();
 				}
 				break;
@@ -6023,25 +6305,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 110, RULE_leaveLine);
+		EnterRule(_localctx, 116, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 813;
+			State = 849;
 			Match(LEAVE);
-			State = 814;
+			State = 850;
 			_localctx.amount = count();
-			State = 815;
+			State = 851;
 			Match(AT);
-			State = 816;
+			State = 852;
 			_localctx.at = edge();
-			State = 818;
+			State = 854;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 817;
+				State = 853;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6089,41 +6371,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 112, RULE_addLine);
+		EnterRule(_localctx, 118, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 820;
+			State = 856;
 			Match(ADD);
-			State = 821;
+			State = 857;
 			_localctx.amount = count();
-			State = 822;
+			State = 858;
 			Match(AT);
-			State = 823;
+			State = 859;
 			_localctx.at = edge();
-			State = 828;
+			State = 864;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 824;
+				State = 860;
 				Match(COMMA);
-				State = 825;
+				State = 861;
 				_localctx.apart = Match(ONE);
-				State = 826;
+				State = 862;
 				Match(ROW);
-				State = 827;
+				State = 863;
 				Match(APART);
 				}
 			}
 
-			State = 831;
+			State = 867;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 830;
+				State = 866;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6188,25 +6470,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 114, RULE_shapeLine);
+		EnterRule(_localctx, 120, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 833;
+			State = 869;
 			Match(SHAPE);
-			State = 842;
+			State = 878;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 834;
+				State = 870;
 				Match(ROWS);
-				State = 835;
+				State = 871;
 				_localctx.from = count();
-				State = 836;
+				State = 872;
 				Match(TO);
-				State = 837;
+				State = 873;
 				_localctx.to = count();
 				}
 				break;
@@ -6314,39 +6596,39 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 839;
+				State = 875;
 				_localctx.rows = count();
-				State = 840;
+				State = 876;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 854;
+			State = 890;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 844;
+				State = 880;
 				Match(COLON);
-				State = 845;
+				State = 881;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 850;
+				State = 886;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 846;
+					State = 882;
 					Match(SEMICOLON);
-					State = 847;
+					State = 883;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 852;
+					State = 888;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6354,19 +6636,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 853;
+				State = 889;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 857;
+			State = 893;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 856;
+				State = 892;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6432,59 +6714,59 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 116, RULE_shaping);
+		EnterRule(_localctx, 122, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 864;
+			State = 900;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 859;
+				State = 895;
 				Match(AFTER);
-				State = 860;
+				State = 896;
 				_localctx.after = count();
-				State = 861;
+				State = 897;
 				rowsWord();
-				State = 862;
+				State = 898;
 				Match(COMMA);
 				}
 			}
 
-			State = 866;
+			State = 902;
 			_localctx.changed = change();
-			State = 867;
+			State = 903;
 			_localctx.amount = count();
-			State = 868;
+			State = 904;
 			Match(AT);
-			State = 869;
+			State = 905;
 			_localctx.at = edge();
-			State = 871;
+			State = 907;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 870;
+				State = 906;
 				_localctx.first = frequency();
 				}
 			}
 
-			State = 877;
+			State = 913;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 873;
+				State = 909;
 				Match(COMMA);
-				State = 874;
+				State = 910;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 879;
+				State = 915;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6521,10 +6803,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 118, RULE_shapingPart);
+		EnterRule(_localctx, 124, RULE_shapingPart);
 		int _la;
 		try {
-			State = 885;
+			State = 921;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
@@ -6532,17 +6814,17 @@ internal partial class TurnrowParser : Parser {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 881;
+				State = 917;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==THEN) {
 					{
-					State = 880;
+					State = 916;
 					Match(THEN);
 					}
 				}
 
-				State = 883;
+				State = 919;
 				_localctx.when = frequency();
 				}
 				break;
@@ -6551,7 +6833,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 884;
+				State = 920;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -6599,23 +6881,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 120, RULE_frequency);
+		EnterRule(_localctx, 126, RULE_frequency);
 		int _la;
 		try {
-			State = 911;
+			State = 947;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 887;
+				State = 923;
 				Match(EVERY);
-				State = 892;
+				State = 928;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 888;
+					State = 924;
 					Match(ROW);
 					}
 					break;
@@ -6723,23 +7005,23 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 889;
+					State = 925;
 					_localctx.interval = count();
-					State = 890;
+					State = 926;
 					rowsWord();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 897;
+				State = 933;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 					{
-					State = 894;
+					State = 930;
 					_localctx.times = count();
-					State = 895;
+					State = 931;
 					Match(TIMES);
 					}
 				}
@@ -6749,28 +7031,28 @@ internal partial class TurnrowParser : Parser {
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 899;
+				State = 935;
 				Match(BY);
-				State = 900;
+				State = 936;
 				Match(TURNS);
-				State = 901;
+				State = 937;
 				Match(EVERY);
-				State = 902;
+				State = 938;
 				_localctx.interval = count();
-				State = 903;
+				State = 939;
 				Match(AND);
-				State = 904;
+				State = 940;
 				_localctx.byTurns = count();
-				State = 905;
+				State = 941;
 				rowsWord();
-				State = 909;
+				State = 945;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
 					{
-					State = 906;
+					State = 942;
 					_localctx.times = count();
-					State = 907;
+					State = 943;
 					Match(TIMES);
 					}
 				}
@@ -6813,32 +7095,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 122, RULE_stitchesIn);
+		EnterRule(_localctx, 128, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 915;
+			State = 951;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 913;
+				State = 949;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 914;
+				State = 950;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 917;
+			State = 953;
 			stitchesWord();
-			State = 918;
+			State = 954;
 			Match(IN);
 			}
 		}
@@ -6887,37 +7169,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 124, RULE_solve);
+		EnterRule(_localctx, 130, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 920;
+			State = 956;
 			Match(EVENLY);
-			State = 921;
+			State = 957;
 			Match(TO);
-			State = 922;
+			State = 958;
 			_localctx.target = count();
-			State = 923;
+			State = 959;
 			Match(COMMA);
-			State = 924;
+			State = 960;
 			Match(AT);
-			State = 925;
+			State = 961;
 			_localctx.at = edge();
-			State = 930;
+			State = 966;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 926;
+				State = 962;
 				Match(COMMA);
-				State = 927;
+				State = 963;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 932;
+				State = 968;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6965,38 +7247,38 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 126, RULE_solveOption);
+		EnterRule(_localctx, 132, RULE_solveOption);
 		int _la;
 		try {
-			State = 946;
+			State = 982;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 933;
+				State = 969;
 				Match(ON);
-				State = 934;
+				State = 970;
 				Match(RS);
-				State = 935;
+				State = 971;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 936;
+				State = 972;
 				Match(LONGER);
-				State = 937;
+				State = 973;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 938;
+				State = 974;
 				Match(BY);
-				State = 939;
+				State = 975;
 				Match(TURNS);
 				}
 				break;
@@ -7004,7 +7286,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 940;
+				State = 976;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -7014,11 +7296,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 941;
+				State = 977;
 				_localctx.rows = count();
-				State = 942;
+				State = 978;
 				rowsWord();
-				State = 943;
+				State = 979;
 				Match(PLAIN);
 				}
 				break;
@@ -7027,7 +7309,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 945;
+				State = 981;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -7102,65 +7384,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 128, RULE_seamLine);
+		EnterRule(_localctx, 134, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 948;
+			State = 984;
 			Match(SEAM);
-			State = 950;
+			State = 986;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 949;
+				State = 985;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 952;
+				State = 988;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-			State = 958;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8560199399437631359L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			State = 994;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 954;
+				State = 990;
 				Match(AND);
-				State = 955;
+				State = 991;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 960;
+				State = 996;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 968;
+			State = 1004;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 961;
+				State = 997;
 				Match(COMMA);
-				State = 966;
+				State = 1002;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 43)) & ~0x3f) == 0 && ((1L << (_la - 43)) & 2260595906740225L) != 0)) {
+				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 1134695999897601L) != 0)) {
 					{
-					State = 962;
+					State = 998;
 					_localctx.rows = selection();
-					State = 964;
+					State = 1000;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 963;
+						State = 999;
 						Match(COMMA);
 						}
 					}
@@ -7171,65 +7453,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 970;
+			State = 1006;
 			Match(WITH);
-			State = 972;
+			State = 1008;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 971;
+				State = 1007;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 974;
+				State = 1010;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-			State = 980;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8560199399437631359L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			State = 1016;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 976;
+				State = 1012;
 				Match(AND);
-				State = 977;
+				State = 1013;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 982;
+				State = 1018;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 987;
+			State = 1023;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 983;
+				State = 1019;
 				Match(COMMA);
-				State = 984;
+				State = 1020;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 989;
+				State = 1025;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 992;
+			State = 1028;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 990;
+				State = 1026;
 				Match(COLON);
-				State = 991;
+				State = 1027;
 				_localctx.worked = rate();
 				}
 			}
@@ -7266,26 +7548,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 130, RULE_walkWords);
+		EnterRule(_localctx, 136, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 995;
+			State = 1031;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 994;
+				State = 1030;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 997;
+				State = 1033;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1326345274838352001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8560199399437631359L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -7335,10 +7617,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 132, RULE_seamPart);
+		EnterRule(_localctx, 138, RULE_seamPart);
 		int _la;
 		try {
-			State = 1015;
+			State = 1051;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -7347,27 +7629,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 999;
+				State = 1035;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1000;
+				State = 1036;
 				_localctx.eased = Match(EASING);
-				State = 1006;
+				State = 1042;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1001;
+					State = 1037;
 					_localctx.least = list();
-					State = 1002;
+					State = 1038;
 					Match(TO);
-					State = 1003;
+					State = 1039;
 					_localctx.most = list();
-					State = 1004;
+					State = 1040;
 					_localctx.measure = unit();
 					}
 				}
@@ -7377,29 +7659,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1008;
+				State = 1044;
 				Match(IN);
-				State = 1012;
+				State = 1048;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1009;
+					State = 1045;
 					Match(THE);
-					State = 1010;
+					State = 1046;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1011;
+					State = 1047;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1014;
+				State = 1050;
 				Match(ORDER);
 				}
 				break;
@@ -7437,9 +7719,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 134, RULE_walkWord);
+		EnterRule(_localctx, 140, RULE_walkWord);
 		try {
-			State = 1023;
+			State = 1059;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -7544,42 +7826,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1017;
+				State = 1053;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1018;
+				State = 1054;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1019;
+				State = 1055;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1020;
+				State = 1056;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1021;
+				State = 1057;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1022;
+				State = 1058;
 				Match(STITCHES);
 				}
 				break;
@@ -7630,10 +7912,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 136, RULE_selection);
+		EnterRule(_localctx, 142, RULE_selection);
 		int _la;
 		try {
-			State = 1041;
+			State = 1077;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -7641,19 +7923,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1027;
+				State = 1063;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1025;
+					State = 1061;
 					_localctx.all = Match(ALL);
-					State = 1026;
+					State = 1062;
 					Match(BUT);
 					}
 				}
 
-				State = 1029;
+				State = 1065;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -7663,12 +7945,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1034;
+				State = 1070;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1030;
+					State = 1066;
 					Match(ROW);
 					}
 					break;
@@ -7776,9 +8058,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1031;
+					State = 1067;
 					_localctx.amount = count();
-					State = 1032;
+					State = 1068;
 					rowsWord();
 					}
 					break;
@@ -7790,13 +8072,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1036;
+				State = 1072;
 				Match(ROWS);
-				State = 1037;
+				State = 1073;
 				_localctx.from = count();
-				State = 1038;
+				State = 1074;
 				Match(TO);
-				State = 1039;
+				State = 1075;
 				_localctx.to = count();
 				}
 				break;
@@ -7854,51 +8136,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 138, RULE_rate);
+		EnterRule(_localctx, 144, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1044;
+			State = 1080;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1043;
+				State = 1079;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1047;
+			State = 1083;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1046;
+				State = 1082;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1049;
+				State = 1085;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-			State = 1071;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			State = 1107;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1051;
+				State = 1087;
 				_localctx.way = Match(IN);
-				State = 1052;
+				State = 1088;
 				Match(EACH);
-				State = 1059;
+				State = 1095;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1053;
+					State = 1089;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -8003,21 +8285,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1055;
+					State = 1091;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1054;
+						State = 1090;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1057;
+						State = 1093;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 					}
 					break;
 				default:
@@ -8027,14 +8309,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1061;
+				State = 1097;
 				_localctx.way = Match(PER);
-				State = 1069;
+				State = 1105;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1062;
+					State = 1098;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -8142,21 +8424,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1063;
+					State = 1099;
 					_localctx.over = count();
-					State = 1067;
+					State = 1103;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1064;
+						State = 1100;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1065;
+						State = 1101;
 						Match(STITCHES);
 						}
 						break;
@@ -8261,7 +8543,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1066;
+						State = 1102;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -8329,34 +8611,34 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 140, RULE_expectLine);
+		EnterRule(_localctx, 146, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1073;
+			State = 1109;
 			Match(EXPECT);
-			State = 1074;
+			State = 1110;
 			_localctx.left = expected();
-			State = 1084;
+			State = 1120;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1075;
+				State = 1111;
 				Match(MEASURE);
-				State = 1076;
+				State = 1112;
 				_localctx.length = sum();
-				State = 1080;
+				State = 1116;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 1077;
+					State = 1113;
 					Match(COMMA);
-					State = 1078;
+					State = 1114;
 					Match(WITHIN);
-					State = 1079;
+					State = 1115;
 					_localctx.within = sum();
 					}
 				}
@@ -8366,7 +8648,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1082;
+				State = 1118;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8375,7 +8657,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1083;
+				State = 1119;
 				_localctx.right = expected();
 				}
 				break;
@@ -8423,29 +8705,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 142, RULE_expected);
+		EnterRule(_localctx, 148, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1086;
+			State = 1122;
 			_localctx.value = sum();
-			State = 1097;
+			State = 1133;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1088;
+				State = 1124;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1087;
+					State = 1123;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1090;
+				State = 1126;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8455,18 +8737,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1094;
+				State = 1130;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1091;
+					State = 1127;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1096;
+					State = 1132;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8508,21 +8790,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 144, RULE_expectedMore);
+		EnterRule(_localctx, 150, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1099;
+			State = 1135;
 			_localctx.by = sign();
-			State = 1100;
+			State = 1136;
 			_localctx.value = single();
-			State = 1102;
+			State = 1138;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1101;
+				State = 1137;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8580,43 +8862,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 146, RULE_claim);
+		EnterRule(_localctx, 152, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1104;
+			State = 1140;
 			Match(EQUALS);
-			State = 1105;
+			State = 1141;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1110;
+			State = 1146;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1106;
+				State = 1142;
 				Match(COMMA);
-				State = 1107;
+				State = 1143;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1112;
+				State = 1148;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1118;
+			State = 1154;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1113;
+				State = 1149;
 				_localctx.without = Match(WITHOUT);
-				State = 1114;
+				State = 1150;
 				Match(TURNING);
-				State = 1115;
+				State = 1151;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8629,9 +8911,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1116;
+				State = 1152;
 				_localctx.with = Match(WITH);
-				State = 1117;
+				State = 1153;
 				Match(CHAINS);
 				}
 				break;
@@ -8678,14 +8960,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 148, RULE_claimPart);
+		EnterRule(_localctx, 154, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1120;
+			State = 1156;
 			_localctx.amount = count();
-			State = 1127;
+			State = 1163;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8789,26 +9071,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1122;
+				State = 1158;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1121;
+					State = 1157;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1124;
+					State = 1160;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1126;
+				State = 1162;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -8851,18 +9133,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 150, RULE_edge);
+		EnterRule(_localctx, 156, RULE_edge);
 		int _la;
 		try {
-			State = 1135;
+			State = 1171;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1129;
+				State = 1165;
 				Match(BOTH);
-				State = 1130;
+				State = 1166;
 				Match(EDGES);
 				}
 				break;
@@ -8968,14 +9250,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1131;
+				State = 1167;
 				_localctx.called = name();
-				State = 1133;
+				State = 1169;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1132;
+					State = 1168;
 					Match(EDGE);
 					}
 				}
@@ -9010,12 +9292,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 152, RULE_side);
+		EnterRule(_localctx, 158, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1137;
+			State = 1173;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9050,12 +9332,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 154, RULE_change);
+		EnterRule(_localctx, 160, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1139;
+			State = 1175;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9096,26 +9378,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 156, RULE_stitch);
+		EnterRule(_localctx, 162, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1142;
+			State = 1178;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1141;
+				State = 1177;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1144;
+				State = 1180;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -9142,12 +9424,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 158, RULE_rowsWord);
+		EnterRule(_localctx, 164, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1146;
+			State = 1182;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9182,12 +9464,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 160, RULE_stitchesWord);
+		EnterRule(_localctx, 166, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1148;
+			State = 1184;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9232,25 +9514,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 162, RULE_sum);
+		EnterRule(_localctx, 168, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1150;
+			State = 1186;
 			_localctx.first = factor();
-			State = 1154;
+			State = 1190;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1151;
+				State = 1187;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1156;
+				State = 1192;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9286,13 +9568,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 164, RULE_sumOperation);
+		EnterRule(_localctx, 170, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1157;
+			State = 1193;
 			_localctx.by = sign();
-			State = 1158;
+			State = 1194;
 			_localctx.value = factor();
 			}
 		}
@@ -9336,24 +9618,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 166, RULE_factor);
+		EnterRule(_localctx, 172, RULE_factor);
 		int _la;
 		try {
-			State = 1169;
+			State = 1205;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1160;
+				State = 1196;
 				_localctx.amount = list();
-				State = 1162;
+				State = 1198;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 6333186975989761L) != 0)) {
 					{
-					State = 1161;
+					State = 1197;
 					_localctx.measure = unit();
 					}
 				}
@@ -9462,18 +9744,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1164;
+				State = 1200;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1165;
+				State = 1201;
 				Match(OPEN);
-				State = 1166;
+				State = 1202;
 				_localctx.inside = sum();
-				State = 1167;
+				State = 1203;
 				Match(CLOSE);
 				}
 				break;
@@ -9515,25 +9797,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 168, RULE_count);
+		EnterRule(_localctx, 174, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1171;
+			State = 1207;
 			_localctx.first = single();
-			State = 1175;
+			State = 1211;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1172;
+				State = 1208;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1177;
+				State = 1213;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9569,13 +9851,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 170, RULE_countOperation);
+		EnterRule(_localctx, 176, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1178;
+			State = 1214;
 			_localctx.by = sign();
-			State = 1179;
+			State = 1215;
 			_localctx.value = single();
 			}
 		}
@@ -9615,16 +9897,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 172, RULE_single);
+		EnterRule(_localctx, 178, RULE_single);
 		try {
-			State = 1187;
+			State = 1223;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1181;
+				State = 1217;
 				_localctx.amount = list();
 				}
 				break;
@@ -9730,18 +10012,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1182;
+				State = 1218;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1183;
+				State = 1219;
 				Match(OPEN);
-				State = 1184;
+				State = 1220;
 				_localctx.inside = count();
-				State = 1185;
+				State = 1221;
 				Match(CLOSE);
 				}
 				break;
@@ -9775,12 +10057,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 174, RULE_sign);
+		EnterRule(_localctx, 180, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1189;
+			State = 1225;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9828,41 +10110,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 176, RULE_list);
+		EnterRule(_localctx, 182, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1191;
+			State = 1227;
 			_localctx.first = number();
-			State = 1203;
+			State = 1239;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1192;
+				State = 1228;
 				Match(OPEN);
-				State = 1193;
+				State = 1229;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1198;
+				State = 1234;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1194;
+					State = 1230;
 					Match(COMMA);
-					State = 1195;
+					State = 1231;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1200;
+					State = 1236;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1201;
+				State = 1237;
 				Match(CLOSE);
 				}
 			}
@@ -9895,23 +10177,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 178, RULE_number);
+		EnterRule(_localctx, 184, RULE_number);
 		int _la;
 		try {
-			State = 1210;
+			State = 1246;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1205;
+				State = 1241;
 				_localctx.whole = Match(NUMBER);
-				State = 1207;
+				State = 1243;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1206;
+					State = 1242;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -9921,7 +10203,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1209;
+				State = 1245;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -9956,12 +10238,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 180, RULE_unit);
+		EnterRule(_localctx, 186, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1212;
+			State = 1248;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 6333186975989761L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10094,14 +10376,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 182, RULE_name);
+		EnterRule(_localctx, 188, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1214;
+			State = 1250;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -1398402869415248001L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -10122,7 +10404,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,152,1217,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,152,1253,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -10135,434 +10417,450 @@ internal partial class TurnrowParser : Parser {
 		2,71,7,71,2,72,7,72,2,73,7,73,2,74,7,74,2,75,7,75,2,76,7,76,2,77,7,77,
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
-		1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,92,7,92,2,93,7,93,2,94,7,94,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,230,8,2,1,3,1,3,1,3,1,4,1,
-		4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,245,8,6,1,7,1,7,1,7,1,8,1,8,1,8,
-		1,8,5,8,254,8,8,10,8,12,8,257,9,8,1,9,1,9,1,9,1,9,1,9,3,9,264,8,9,3,9,
-		266,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,
-		14,1,14,3,14,282,8,14,1,14,1,14,5,14,286,8,14,10,14,12,14,289,9,14,1,15,
-		1,15,1,15,1,15,1,15,1,15,3,15,297,8,15,3,15,299,8,15,1,16,1,16,1,16,1,
-		16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
-		17,1,17,1,17,1,17,1,17,1,17,3,17,324,8,17,1,18,1,18,1,18,1,19,1,19,1,19,
-		1,19,1,19,3,19,334,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,343,8,
-		19,1,19,1,19,5,19,347,8,19,10,19,12,19,350,9,19,1,20,1,20,1,20,1,20,1,
-		20,1,20,1,20,1,20,1,20,3,20,361,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,
-		1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,378,8,22,3,22,380,8,22,1,
-		22,1,22,5,22,384,8,22,10,22,12,22,387,9,22,1,23,1,23,1,23,1,23,1,23,1,
-		23,3,23,395,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,403,8,24,1,25,1,25,
-		1,25,1,25,1,25,3,25,410,8,25,1,26,1,26,1,26,1,26,1,26,1,27,1,27,1,27,1,
-		27,1,27,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,
-		28,3,28,435,8,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,5,29,444,8,29,10,29,
-		12,29,447,9,29,1,30,1,30,1,30,1,30,1,31,1,31,1,31,1,31,1,31,1,31,1,31,
-		3,31,460,8,31,1,31,1,31,1,31,1,31,3,31,466,8,31,1,32,1,32,1,32,3,32,471,
-		8,32,1,32,3,32,474,8,32,1,33,1,33,1,33,1,33,1,33,1,33,1,33,1,33,3,33,484,
-		8,33,1,33,1,33,1,33,1,33,1,33,1,33,3,33,492,8,33,1,33,1,33,1,33,1,33,1,
-		33,1,33,5,33,500,8,33,10,33,12,33,503,9,33,1,33,1,33,1,33,1,33,5,33,509,
-		8,33,10,33,12,33,512,9,33,3,33,514,8,33,1,34,4,34,517,8,34,11,34,12,34,
-		518,1,34,1,34,5,34,523,8,34,10,34,12,34,526,9,34,1,35,1,35,1,35,1,35,3,
-		35,532,8,35,1,36,1,36,1,36,1,36,1,36,3,36,539,8,36,1,37,1,37,1,37,3,37,
-		544,8,37,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,3,38,556,8,
-		38,1,38,1,38,3,38,560,8,38,1,39,1,39,1,39,1,39,1,39,1,40,1,40,1,40,1,40,
-		1,40,5,40,572,8,40,10,40,12,40,575,9,40,1,41,1,41,1,41,1,41,1,41,1,41,
-		3,41,583,8,41,1,42,1,42,1,42,1,43,1,43,1,43,1,43,1,44,1,44,3,44,594,8,
-		44,1,44,3,44,597,8,44,1,44,1,44,1,44,3,44,602,8,44,1,45,1,45,1,45,1,45,
-		1,45,3,45,609,8,45,1,45,1,45,1,45,3,45,614,8,45,1,46,1,46,1,46,5,46,619,
-		8,46,10,46,12,46,622,9,46,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,631,
-		8,47,1,47,3,47,634,8,47,1,47,1,47,3,47,638,8,47,1,47,1,47,1,47,1,47,1,
-		47,1,47,1,47,3,47,647,8,47,1,47,3,47,650,8,47,1,47,4,47,653,8,47,11,47,
-		12,47,654,1,47,1,47,3,47,659,8,47,1,47,3,47,662,8,47,1,47,1,47,3,47,666,
-		8,47,3,47,668,8,47,1,47,3,47,671,8,47,3,47,673,8,47,1,48,4,48,676,8,48,
-		11,48,12,48,677,1,48,1,48,5,48,682,8,48,10,48,12,48,685,9,48,1,48,3,48,
-		688,8,48,1,49,1,49,3,49,692,8,49,1,49,3,49,695,8,49,1,50,1,50,1,50,1,50,
-		1,50,1,50,1,50,1,50,1,50,3,50,706,8,50,3,50,708,8,50,1,51,1,51,1,51,5,
-		51,713,8,51,10,51,12,51,716,9,51,1,51,1,51,4,51,720,8,51,11,51,12,51,721,
-		3,51,724,8,51,1,51,1,51,1,51,1,51,3,51,730,8,51,1,51,1,51,5,51,734,8,51,
-		10,51,12,51,737,9,51,1,51,1,51,4,51,741,8,51,11,51,12,51,742,3,51,745,
-		8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,753,8,51,1,51,3,51,756,8,51,1,
-		52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,766,8,52,1,52,1,52,1,52,1,52,
-		1,52,1,52,1,52,3,52,775,8,52,3,52,777,8,52,1,52,3,52,780,8,52,1,53,1,53,
-		1,53,1,53,1,53,1,53,1,53,1,53,3,53,790,8,53,1,53,1,53,3,53,794,8,53,1,
-		53,1,53,5,53,798,8,53,10,53,12,53,801,9,53,1,53,3,53,804,8,53,1,54,1,54,
-		1,54,1,54,1,54,1,54,3,54,812,8,54,1,55,1,55,1,55,1,55,1,55,3,55,819,8,
-		55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,829,8,56,1,56,3,56,832,
-		8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,843,8,57,1,57,1,
-		57,1,57,1,57,5,57,849,8,57,10,57,12,57,852,9,57,1,57,3,57,855,8,57,1,57,
-		3,57,858,8,57,1,58,1,58,1,58,1,58,1,58,3,58,865,8,58,1,58,1,58,1,58,1,
-		58,1,58,3,58,872,8,58,1,58,1,58,5,58,876,8,58,10,58,12,58,879,9,58,1,59,
-		3,59,882,8,59,1,59,1,59,3,59,886,8,59,1,60,1,60,1,60,1,60,1,60,3,60,893,
-		8,60,1,60,1,60,1,60,3,60,898,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,
-		60,1,60,1,60,3,60,910,8,60,3,60,912,8,60,1,61,1,61,3,61,916,8,61,1,61,
-		1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,5,62,929,8,62,10,62,
-		12,62,932,9,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
-		1,63,1,63,3,63,947,8,63,1,64,1,64,4,64,951,8,64,11,64,12,64,952,1,64,1,
-		64,5,64,957,8,64,10,64,12,64,960,9,64,1,64,1,64,1,64,3,64,965,8,64,3,64,
-		967,8,64,3,64,969,8,64,1,64,1,64,4,64,973,8,64,11,64,12,64,974,1,64,1,
-		64,5,64,979,8,64,10,64,12,64,982,9,64,1,64,1,64,5,64,986,8,64,10,64,12,
-		64,989,9,64,1,64,1,64,3,64,993,8,64,1,65,4,65,996,8,65,11,65,12,65,997,
-		1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1007,8,66,1,66,1,66,1,66,1,66,
-		3,66,1013,8,66,1,66,3,66,1016,8,66,1,67,1,67,1,67,1,67,1,67,1,67,3,67,
-		1024,8,67,1,68,1,68,3,68,1028,8,68,1,68,1,68,1,68,1,68,1,68,3,68,1035,
-		8,68,1,68,1,68,1,68,1,68,1,68,3,68,1042,8,68,1,69,3,69,1045,8,69,1,69,
-		4,69,1048,8,69,11,69,12,69,1049,1,69,1,69,1,69,1,69,4,69,1056,8,69,11,
-		69,12,69,1057,3,69,1060,8,69,1,69,1,69,1,69,1,69,1,69,1,69,3,69,1068,8,
-		69,3,69,1070,8,69,3,69,1072,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,
-		70,1081,8,70,1,70,1,70,3,70,1085,8,70,1,71,1,71,3,71,1089,8,71,1,71,1,
-		71,5,71,1093,8,71,10,71,12,71,1096,9,71,3,71,1098,8,71,1,72,1,72,1,72,
-		3,72,1103,8,72,1,73,1,73,1,73,1,73,5,73,1109,8,73,10,73,12,73,1112,9,73,
-		1,73,1,73,1,73,1,73,1,73,3,73,1119,8,73,1,74,1,74,4,74,1123,8,74,11,74,
-		12,74,1124,1,74,3,74,1128,8,74,1,75,1,75,1,75,1,75,3,75,1134,8,75,3,75,
-		1136,8,75,1,76,1,76,1,77,1,77,1,78,4,78,1143,8,78,11,78,12,78,1144,1,79,
-		1,79,1,80,1,80,1,81,1,81,5,81,1153,8,81,10,81,12,81,1156,9,81,1,82,1,82,
-		1,82,1,83,1,83,3,83,1163,8,83,1,83,1,83,1,83,1,83,1,83,3,83,1170,8,83,
-		1,84,1,84,5,84,1174,8,84,10,84,12,84,1177,9,84,1,85,1,85,1,85,1,86,1,86,
-		1,86,1,86,1,86,1,86,3,86,1188,8,86,1,87,1,87,1,88,1,88,1,88,1,88,1,88,
-		5,88,1197,8,88,10,88,12,88,1200,9,88,1,88,1,88,3,88,1204,8,88,1,89,1,89,
-		3,89,1208,8,89,1,89,3,89,1211,8,89,1,90,1,90,1,91,1,91,1,91,0,0,92,0,2,
-		4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,
-		54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,
-		102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,
-		138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,
-		174,176,178,180,182,0,17,2,0,139,140,142,143,2,0,20,20,68,68,2,0,43,43,
-		121,121,2,0,139,139,142,142,2,0,90,90,133,133,2,0,74,74,130,130,2,0,62,
-		62,93,93,2,0,32,32,41,41,4,0,86,86,94,94,100,100,117,117,2,0,86,86,94,
-		94,2,0,116,116,137,137,2,0,72,72,92,92,1,0,42,43,1,0,120,121,2,0,10,12,
-		14,14,4,0,91,91,138,138,140,141,143,143,22,0,15,18,20,30,32,41,44,55,57,
-		59,61,62,65,71,73,81,83,85,88,90,93,93,95,109,111,115,117,117,120,120,
-		123,124,126,128,130,133,135,135,139,139,142,142,144,144,1345,0,184,1,0,
-		0,0,2,187,1,0,0,0,4,229,1,0,0,0,6,231,1,0,0,0,8,234,1,0,0,0,10,237,1,0,
-		0,0,12,244,1,0,0,0,14,246,1,0,0,0,16,249,1,0,0,0,18,265,1,0,0,0,20,267,
-		1,0,0,0,22,270,1,0,0,0,24,273,1,0,0,0,26,276,1,0,0,0,28,278,1,0,0,0,30,
-		298,1,0,0,0,32,300,1,0,0,0,34,304,1,0,0,0,36,325,1,0,0,0,38,328,1,0,0,
-		0,40,360,1,0,0,0,42,362,1,0,0,0,44,367,1,0,0,0,46,388,1,0,0,0,48,396,1,
-		0,0,0,50,404,1,0,0,0,52,411,1,0,0,0,54,416,1,0,0,0,56,421,1,0,0,0,58,436,
-		1,0,0,0,60,448,1,0,0,0,62,465,1,0,0,0,64,467,1,0,0,0,66,513,1,0,0,0,68,
-		516,1,0,0,0,70,531,1,0,0,0,72,533,1,0,0,0,74,540,1,0,0,0,76,559,1,0,0,
-		0,78,561,1,0,0,0,80,566,1,0,0,0,82,582,1,0,0,0,84,584,1,0,0,0,86,587,1,
-		0,0,0,88,591,1,0,0,0,90,603,1,0,0,0,92,615,1,0,0,0,94,672,1,0,0,0,96,687,
-		1,0,0,0,98,694,1,0,0,0,100,707,1,0,0,0,102,709,1,0,0,0,104,757,1,0,0,0,
-		106,781,1,0,0,0,108,811,1,0,0,0,110,813,1,0,0,0,112,820,1,0,0,0,114,833,
-		1,0,0,0,116,864,1,0,0,0,118,885,1,0,0,0,120,911,1,0,0,0,122,915,1,0,0,
-		0,124,920,1,0,0,0,126,946,1,0,0,0,128,948,1,0,0,0,130,995,1,0,0,0,132,
-		1015,1,0,0,0,134,1023,1,0,0,0,136,1041,1,0,0,0,138,1044,1,0,0,0,140,1073,
-		1,0,0,0,142,1086,1,0,0,0,144,1099,1,0,0,0,146,1104,1,0,0,0,148,1120,1,
-		0,0,0,150,1135,1,0,0,0,152,1137,1,0,0,0,154,1139,1,0,0,0,156,1142,1,0,
-		0,0,158,1146,1,0,0,0,160,1148,1,0,0,0,162,1150,1,0,0,0,164,1157,1,0,0,
-		0,166,1169,1,0,0,0,168,1171,1,0,0,0,170,1178,1,0,0,0,172,1187,1,0,0,0,
-		174,1189,1,0,0,0,176,1191,1,0,0,0,178,1210,1,0,0,0,180,1212,1,0,0,0,182,
-		1214,1,0,0,0,184,185,3,4,2,0,185,186,5,0,0,1,186,1,1,0,0,0,187,188,3,146,
-		73,0,188,189,5,0,0,1,189,3,1,0,0,0,190,230,3,6,3,0,191,230,3,8,4,0,192,
-		230,3,10,5,0,193,230,3,14,7,0,194,230,3,16,8,0,195,230,3,20,10,0,196,230,
-		3,22,11,0,197,230,3,24,12,0,198,230,3,26,13,0,199,230,3,28,14,0,200,230,
-		3,32,16,0,201,230,3,34,17,0,202,230,3,38,19,0,203,230,3,42,21,0,204,230,
-		3,44,22,0,205,230,3,64,32,0,206,230,3,72,36,0,207,230,3,74,37,0,208,230,
-		3,76,38,0,209,230,3,78,39,0,210,230,3,80,40,0,211,230,3,84,42,0,212,230,
-		3,86,43,0,213,230,3,88,44,0,214,230,3,90,45,0,215,230,3,104,52,0,216,230,
-		3,106,53,0,217,230,3,110,55,0,218,230,3,112,56,0,219,230,3,114,57,0,220,
-		230,3,128,64,0,221,230,3,140,70,0,222,230,3,46,23,0,223,230,3,48,24,0,
-		224,230,3,50,25,0,225,230,3,52,26,0,226,230,3,56,28,0,227,230,3,58,29,
-		0,228,230,3,54,27,0,229,190,1,0,0,0,229,191,1,0,0,0,229,192,1,0,0,0,229,
-		193,1,0,0,0,229,194,1,0,0,0,229,195,1,0,0,0,229,196,1,0,0,0,229,197,1,
-		0,0,0,229,198,1,0,0,0,229,199,1,0,0,0,229,200,1,0,0,0,229,201,1,0,0,0,
-		229,202,1,0,0,0,229,203,1,0,0,0,229,204,1,0,0,0,229,205,1,0,0,0,229,206,
-		1,0,0,0,229,207,1,0,0,0,229,208,1,0,0,0,229,209,1,0,0,0,229,210,1,0,0,
-		0,229,211,1,0,0,0,229,212,1,0,0,0,229,213,1,0,0,0,229,214,1,0,0,0,229,
-		215,1,0,0,0,229,216,1,0,0,0,229,217,1,0,0,0,229,218,1,0,0,0,229,219,1,
-		0,0,0,229,220,1,0,0,0,229,221,1,0,0,0,229,222,1,0,0,0,229,223,1,0,0,0,
-		229,224,1,0,0,0,229,225,1,0,0,0,229,226,1,0,0,0,229,227,1,0,0,0,229,228,
-		1,0,0,0,230,5,1,0,0,0,231,232,5,36,0,0,232,233,3,178,89,0,233,7,1,0,0,
-		0,234,235,5,38,0,0,235,236,5,149,0,0,236,9,1,0,0,0,237,238,5,52,0,0,238,
-		239,3,12,6,0,239,11,1,0,0,0,240,245,5,145,0,0,241,245,5,148,0,0,242,245,
-		5,149,0,0,243,245,3,182,91,0,244,240,1,0,0,0,244,241,1,0,0,0,244,242,1,
-		0,0,0,244,243,1,0,0,0,245,13,1,0,0,0,246,247,5,50,0,0,247,248,3,182,91,
-		0,248,15,1,0,0,0,249,250,5,46,0,0,250,255,3,18,9,0,251,252,5,4,0,0,252,
-		254,3,18,9,0,253,251,1,0,0,0,254,257,1,0,0,0,255,253,1,0,0,0,255,256,1,
-		0,0,0,256,17,1,0,0,0,257,255,1,0,0,0,258,266,3,182,91,0,259,266,5,149,
-		0,0,260,263,5,145,0,0,261,264,3,182,91,0,262,264,5,14,0,0,263,261,1,0,
-		0,0,263,262,1,0,0,0,263,264,1,0,0,0,264,266,1,0,0,0,265,258,1,0,0,0,265,
-		259,1,0,0,0,265,260,1,0,0,0,266,19,1,0,0,0,267,268,5,47,0,0,268,269,5,
-		149,0,0,269,21,1,0,0,0,270,271,5,37,0,0,271,272,5,149,0,0,272,23,1,0,0,
-		0,273,274,5,53,0,0,274,275,3,182,91,0,275,25,1,0,0,0,276,277,5,3,0,0,277,
-		27,1,0,0,0,278,279,5,55,0,0,279,281,3,182,91,0,280,282,5,149,0,0,281,280,
-		1,0,0,0,281,282,1,0,0,0,282,287,1,0,0,0,283,284,5,4,0,0,284,286,3,30,15,
-		0,285,283,1,0,0,0,286,289,1,0,0,0,287,285,1,0,0,0,287,288,1,0,0,0,288,
-		29,1,0,0,0,289,287,1,0,0,0,290,291,5,132,0,0,291,299,3,178,89,0,292,296,
-		3,178,89,0,293,297,7,0,0,0,294,295,5,13,0,0,295,297,5,84,0,0,296,293,1,
-		0,0,0,296,294,1,0,0,0,297,299,1,0,0,0,298,290,1,0,0,0,298,292,1,0,0,0,
-		299,31,1,0,0,0,300,301,5,30,0,0,301,302,3,178,89,0,302,303,5,141,0,0,303,
-		33,1,0,0,0,304,305,5,29,0,0,305,306,3,156,78,0,306,307,5,6,0,0,307,308,
-		3,178,89,0,308,323,3,160,80,0,309,310,5,60,0,0,310,311,3,178,89,0,311,
-		312,3,158,79,0,312,313,5,125,0,0,313,314,3,36,18,0,314,324,1,0,0,0,315,
-		316,5,125,0,0,316,317,3,36,18,0,317,318,5,4,0,0,318,319,3,178,89,0,319,
-		320,3,158,79,0,320,321,5,125,0,0,321,322,3,36,18,0,322,324,1,0,0,0,323,
-		309,1,0,0,0,323,315,1,0,0,0,324,35,1,0,0,0,325,326,3,178,89,0,326,327,
-		3,180,90,0,327,37,1,0,0,0,328,329,5,51,0,0,329,333,3,156,78,0,330,331,
-		5,4,0,0,331,332,5,100,0,0,332,334,5,42,0,0,333,330,1,0,0,0,333,334,1,0,
-		0,0,334,335,1,0,0,0,335,336,5,6,0,0,336,337,5,68,0,0,337,342,3,178,89,
-		0,338,343,5,71,0,0,339,340,5,73,0,0,340,341,5,101,0,0,341,343,5,22,0,0,
-		342,338,1,0,0,0,342,339,1,0,0,0,342,343,1,0,0,0,343,348,1,0,0,0,344,345,
-		5,4,0,0,345,347,3,40,20,0,346,344,1,0,0,0,347,350,1,0,0,0,348,346,1,0,
-		0,0,348,349,1,0,0,0,349,39,1,0,0,0,350,348,1,0,0,0,351,352,5,86,0,0,352,
-		353,5,120,0,0,353,354,5,91,0,0,354,355,5,147,0,0,355,361,7,1,0,0,356,357,
-		5,101,0,0,357,358,5,91,0,0,358,359,5,122,0,0,359,361,5,88,0,0,360,351,
-		1,0,0,0,360,356,1,0,0,0,361,41,1,0,0,0,362,363,5,35,0,0,363,364,3,182,
-		91,0,364,365,5,93,0,0,365,366,3,162,81,0,366,43,1,0,0,0,367,368,5,22,0,
-		0,368,369,3,182,91,0,369,379,5,93,0,0,370,371,7,2,0,0,371,372,5,87,0,0,
-		372,380,3,162,81,0,373,377,3,162,81,0,374,375,7,2,0,0,375,376,5,87,0,0,
-		376,378,3,162,81,0,377,374,1,0,0,0,377,378,1,0,0,0,378,380,1,0,0,0,379,
-		370,1,0,0,0,379,373,1,0,0,0,380,385,1,0,0,0,381,382,5,4,0,0,382,384,3,
-		62,31,0,383,381,1,0,0,0,384,387,1,0,0,0,385,383,1,0,0,0,385,386,1,0,0,
-		0,386,45,1,0,0,0,387,385,1,0,0,0,388,394,5,21,0,0,389,390,5,136,0,0,390,
-		391,5,127,0,0,391,395,7,1,0,0,392,393,5,134,0,0,393,395,5,69,0,0,394,389,
-		1,0,0,0,394,392,1,0,0,0,395,47,1,0,0,0,396,402,5,18,0,0,397,398,3,182,
-		91,0,398,399,5,4,0,0,399,400,3,180,90,0,400,403,1,0,0,0,401,403,5,149,
-		0,0,402,397,1,0,0,0,402,401,1,0,0,0,403,49,1,0,0,0,404,405,5,24,0,0,405,
-		406,3,182,91,0,406,407,5,93,0,0,407,409,3,162,81,0,408,410,5,95,0,0,409,
-		408,1,0,0,0,409,410,1,0,0,0,410,51,1,0,0,0,411,412,5,27,0,0,412,413,3,
-		182,91,0,413,414,5,93,0,0,414,415,3,142,71,0,415,53,1,0,0,0,416,417,5,
-		15,0,0,417,418,3,182,91,0,418,419,5,6,0,0,419,420,5,149,0,0,420,55,1,0,
-		0,0,421,422,5,49,0,0,422,423,3,156,78,0,423,424,5,6,0,0,424,425,3,178,
-		89,0,425,426,3,160,80,0,426,427,5,60,0,0,427,428,3,178,89,0,428,429,3,
-		158,79,0,429,430,5,131,0,0,430,431,3,178,89,0,431,434,7,3,0,0,432,433,
-		5,4,0,0,433,435,3,182,91,0,434,432,1,0,0,0,434,435,1,0,0,0,435,57,1,0,
-		0,0,436,437,5,33,0,0,437,438,3,18,9,0,438,439,5,6,0,0,439,440,3,182,91,
-		0,440,445,3,60,30,0,441,442,5,4,0,0,442,444,3,60,30,0,443,441,1,0,0,0,
-		444,447,1,0,0,0,445,443,1,0,0,0,445,446,1,0,0,0,446,59,1,0,0,0,447,445,
-		1,0,0,0,448,449,3,178,89,0,449,450,3,180,90,0,450,451,7,4,0,0,451,61,1,
-		0,0,0,452,466,5,102,0,0,453,466,5,81,0,0,454,455,5,99,0,0,455,456,5,103,
-		0,0,456,459,3,172,86,0,457,458,5,10,0,0,458,460,3,172,86,0,459,457,1,0,
-		0,0,459,460,1,0,0,0,460,466,1,0,0,0,461,462,5,115,0,0,462,466,7,5,0,0,
-		463,464,5,135,0,0,464,466,3,162,81,0,465,452,1,0,0,0,465,453,1,0,0,0,465,
-		454,1,0,0,0,465,461,1,0,0,0,465,463,1,0,0,0,466,63,1,0,0,0,467,468,5,39,
-		0,0,468,470,3,182,91,0,469,471,3,66,33,0,470,469,1,0,0,0,470,471,1,0,0,
-		0,471,473,1,0,0,0,472,474,3,146,73,0,473,472,1,0,0,0,473,474,1,0,0,0,474,
-		65,1,0,0,0,475,476,5,28,0,0,476,477,3,182,91,0,477,478,5,6,0,0,478,483,
-		3,168,84,0,479,480,3,160,80,0,480,481,5,64,0,0,481,482,3,150,75,0,482,
-		484,1,0,0,0,483,479,1,0,0,0,483,484,1,0,0,0,484,514,1,0,0,0,485,486,5,
-		93,0,0,486,487,3,182,91,0,487,491,5,97,0,0,488,489,5,4,0,0,489,490,5,126,
-		0,0,490,492,5,109,0,0,491,488,1,0,0,0,491,492,1,0,0,0,492,514,1,0,0,0,
-		493,494,5,111,0,0,494,495,5,130,0,0,495,496,5,59,0,0,496,501,3,68,34,0,
-		497,498,5,60,0,0,498,500,3,68,34,0,499,497,1,0,0,0,500,503,1,0,0,0,501,
-		499,1,0,0,0,501,502,1,0,0,0,502,504,1,0,0,0,503,501,1,0,0,0,504,505,5,
-		6,0,0,505,510,3,138,69,0,506,507,5,4,0,0,507,509,3,138,69,0,508,506,1,
-		0,0,0,509,512,1,0,0,0,510,508,1,0,0,0,510,511,1,0,0,0,511,514,1,0,0,0,
-		512,510,1,0,0,0,513,475,1,0,0,0,513,485,1,0,0,0,513,493,1,0,0,0,514,67,
-		1,0,0,0,515,517,3,134,67,0,516,515,1,0,0,0,517,518,1,0,0,0,518,516,1,0,
-		0,0,518,519,1,0,0,0,519,524,1,0,0,0,520,521,5,4,0,0,521,523,3,70,35,0,
-		522,520,1,0,0,0,523,526,1,0,0,0,524,522,1,0,0,0,524,525,1,0,0,0,525,69,
-		1,0,0,0,526,524,1,0,0,0,527,532,3,136,68,0,528,529,3,152,76,0,529,530,
-		5,85,0,0,530,532,1,0,0,0,531,527,1,0,0,0,531,528,1,0,0,0,532,71,1,0,0,
-		0,533,534,5,17,0,0,534,535,5,134,0,0,535,536,3,168,84,0,536,538,3,160,
-		80,0,537,539,3,146,73,0,538,537,1,0,0,0,538,539,1,0,0,0,539,73,1,0,0,0,
-		540,541,5,20,0,0,541,543,3,168,84,0,542,544,3,146,73,0,543,542,1,0,0,0,
-		543,544,1,0,0,0,544,75,1,0,0,0,545,546,5,28,0,0,546,547,5,89,0,0,547,548,
-		3,150,75,0,548,549,7,6,0,0,549,550,3,182,91,0,550,560,1,0,0,0,551,552,
-		5,19,0,0,552,556,5,78,0,0,553,554,7,7,0,0,554,556,5,77,0,0,555,551,1,0,
-		0,0,555,553,1,0,0,0,556,557,1,0,0,0,557,558,7,6,0,0,558,560,3,182,91,0,
-		559,545,1,0,0,0,559,555,1,0,0,0,560,77,1,0,0,0,561,562,5,34,0,0,562,563,
-		5,100,0,0,563,564,5,42,0,0,564,565,3,182,91,0,565,79,1,0,0,0,566,567,5,
-		23,0,0,567,568,5,6,0,0,568,573,3,82,41,0,569,570,5,4,0,0,570,572,3,82,
-		41,0,571,569,1,0,0,0,572,575,1,0,0,0,573,571,1,0,0,0,573,574,1,0,0,0,574,
-		81,1,0,0,0,575,573,1,0,0,0,576,577,5,118,0,0,577,583,3,168,84,0,578,579,
-		3,168,84,0,579,580,5,87,0,0,580,581,3,182,91,0,581,583,1,0,0,0,582,576,
-		1,0,0,0,582,578,1,0,0,0,583,83,1,0,0,0,584,585,5,26,0,0,585,586,5,104,
-		0,0,586,85,1,0,0,0,587,588,5,54,0,0,588,589,5,91,0,0,589,590,5,80,0,0,
-		590,87,1,0,0,0,591,593,5,42,0,0,592,594,3,168,84,0,593,592,1,0,0,0,593,
-		594,1,0,0,0,594,596,1,0,0,0,595,597,3,152,76,0,596,595,1,0,0,0,596,597,
-		1,0,0,0,597,598,1,0,0,0,598,599,5,6,0,0,599,601,3,92,46,0,600,602,3,146,
-		73,0,601,600,1,0,0,0,601,602,1,0,0,0,602,89,1,0,0,0,603,604,5,43,0,0,604,
-		605,3,168,84,0,605,606,5,125,0,0,606,608,3,168,84,0,607,609,3,152,76,0,
-		608,607,1,0,0,0,608,609,1,0,0,0,609,610,1,0,0,0,610,611,5,6,0,0,611,613,
-		3,92,46,0,612,614,3,146,73,0,613,612,1,0,0,0,613,614,1,0,0,0,614,91,1,
-		0,0,0,615,620,3,94,47,0,616,617,5,4,0,0,617,619,3,94,47,0,618,616,1,0,
-		0,0,619,622,1,0,0,0,620,618,1,0,0,0,620,621,1,0,0,0,621,93,1,0,0,0,622,
-		620,1,0,0,0,623,624,5,7,0,0,624,625,3,92,46,0,625,630,5,8,0,0,626,627,
-		3,168,84,0,627,628,5,124,0,0,628,631,1,0,0,0,629,631,3,100,50,0,630,626,
-		1,0,0,0,630,629,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,634,3,102,
-		51,0,633,632,1,0,0,0,633,634,1,0,0,0,634,673,1,0,0,0,635,637,5,118,0,0,
-		636,638,3,168,84,0,637,636,1,0,0,0,637,638,1,0,0,0,638,673,1,0,0,0,639,
-		640,5,119,0,0,640,641,5,109,0,0,641,673,3,168,84,0,642,646,5,31,0,0,643,
-		644,5,122,0,0,644,647,5,114,0,0,645,647,3,168,84,0,646,643,1,0,0,0,646,
-		645,1,0,0,0,647,673,1,0,0,0,648,650,3,176,88,0,649,648,1,0,0,0,649,650,
-		1,0,0,0,650,667,1,0,0,0,651,653,3,182,91,0,652,651,1,0,0,0,653,654,1,0,
-		0,0,654,652,1,0,0,0,654,655,1,0,0,0,655,661,1,0,0,0,656,658,3,154,77,0,
-		657,659,3,98,49,0,658,657,1,0,0,0,658,659,1,0,0,0,659,662,1,0,0,0,660,
-		662,3,96,48,0,661,656,1,0,0,0,661,660,1,0,0,0,661,662,1,0,0,0,662,668,
-		1,0,0,0,663,665,3,154,77,0,664,666,3,98,49,0,665,664,1,0,0,0,665,666,1,
-		0,0,0,666,668,1,0,0,0,667,652,1,0,0,0,667,663,1,0,0,0,668,670,1,0,0,0,
-		669,671,3,102,51,0,670,669,1,0,0,0,670,671,1,0,0,0,671,673,1,0,0,0,672,
-		623,1,0,0,0,672,635,1,0,0,0,672,639,1,0,0,0,672,642,1,0,0,0,672,649,1,
-		0,0,0,673,95,1,0,0,0,674,676,3,170,85,0,675,674,1,0,0,0,676,677,1,0,0,
-		0,677,675,1,0,0,0,677,678,1,0,0,0,678,688,1,0,0,0,679,683,3,176,88,0,680,
-		682,3,170,85,0,681,680,1,0,0,0,682,685,1,0,0,0,683,681,1,0,0,0,683,684,
-		1,0,0,0,684,688,1,0,0,0,685,683,1,0,0,0,686,688,3,100,50,0,687,675,1,0,
-		0,0,687,679,1,0,0,0,687,686,1,0,0,0,688,97,1,0,0,0,689,691,3,168,84,0,
-		690,692,5,82,0,0,691,690,1,0,0,0,691,692,1,0,0,0,692,695,1,0,0,0,693,695,
-		3,100,50,0,694,689,1,0,0,0,694,693,1,0,0,0,695,99,1,0,0,0,696,708,5,56,
-		0,0,697,708,5,63,0,0,698,699,5,125,0,0,699,708,5,70,0,0,700,701,5,129,
-		0,0,701,702,3,168,84,0,702,705,5,113,0,0,703,704,5,65,0,0,704,706,5,70,
-		0,0,705,703,1,0,0,0,705,706,1,0,0,0,706,708,1,0,0,0,707,696,1,0,0,0,707,
-		697,1,0,0,0,707,698,1,0,0,0,707,700,1,0,0,0,708,101,1,0,0,0,709,755,5,
-		91,0,0,710,714,7,8,0,0,711,713,3,182,91,0,712,711,1,0,0,0,713,716,1,0,
-		0,0,714,712,1,0,0,0,714,715,1,0,0,0,715,723,1,0,0,0,716,714,1,0,0,0,717,
-		719,5,60,0,0,718,720,3,182,91,0,719,718,1,0,0,0,720,721,1,0,0,0,721,719,
-		1,0,0,0,721,722,1,0,0,0,722,724,1,0,0,0,723,717,1,0,0,0,723,724,1,0,0,
-		0,724,729,1,0,0,0,725,726,5,129,0,0,726,727,3,168,84,0,727,728,5,113,0,
-		0,728,730,1,0,0,0,729,725,1,0,0,0,729,730,1,0,0,0,730,756,1,0,0,0,731,
-		735,5,75,0,0,732,734,3,182,91,0,733,732,1,0,0,0,734,737,1,0,0,0,735,733,
-		1,0,0,0,735,736,1,0,0,0,736,744,1,0,0,0,737,735,1,0,0,0,738,740,5,60,0,
-		0,739,741,3,182,91,0,740,739,1,0,0,0,741,742,1,0,0,0,742,740,1,0,0,0,742,
-		743,1,0,0,0,743,745,1,0,0,0,744,738,1,0,0,0,744,745,1,0,0,0,745,752,1,
-		0,0,0,746,753,5,56,0,0,747,753,5,63,0,0,748,749,5,129,0,0,749,750,3,168,
-		84,0,750,751,5,113,0,0,751,753,1,0,0,0,752,746,1,0,0,0,752,747,1,0,0,0,
-		752,748,1,0,0,0,752,753,1,0,0,0,753,756,1,0,0,0,754,756,5,70,0,0,755,710,
-		1,0,0,0,755,731,1,0,0,0,755,754,1,0,0,0,756,103,1,0,0,0,757,765,5,40,0,
-		0,758,759,5,43,0,0,759,760,3,168,84,0,760,761,5,125,0,0,761,762,3,168,
-		84,0,762,766,1,0,0,0,763,764,5,42,0,0,764,766,3,168,84,0,765,758,1,0,0,
-		0,765,763,1,0,0,0,766,767,1,0,0,0,767,768,5,4,0,0,768,776,3,168,84,0,769,
-		770,5,98,0,0,770,777,5,124,0,0,771,774,5,124,0,0,772,773,5,91,0,0,773,
-		775,5,58,0,0,774,772,1,0,0,0,774,775,1,0,0,0,775,777,1,0,0,0,776,769,1,
-		0,0,0,776,771,1,0,0,0,777,779,1,0,0,0,778,780,3,146,73,0,779,778,1,0,0,
-		0,779,780,1,0,0,0,780,105,1,0,0,0,781,789,5,48,0,0,782,783,5,125,0,0,783,
-		790,3,162,81,0,784,785,5,87,0,0,785,790,3,162,81,0,786,787,3,168,84,0,
-		787,788,3,158,79,0,788,790,1,0,0,0,789,782,1,0,0,0,789,784,1,0,0,0,789,
-		786,1,0,0,0,790,793,1,0,0,0,791,792,5,28,0,0,792,794,3,182,91,0,793,791,
-		1,0,0,0,793,794,1,0,0,0,794,799,1,0,0,0,795,796,5,4,0,0,796,798,3,108,
-		54,0,797,795,1,0,0,0,798,801,1,0,0,0,799,797,1,0,0,0,799,800,1,0,0,0,800,
-		803,1,0,0,0,801,799,1,0,0,0,802,804,3,146,73,0,803,802,1,0,0,0,803,804,
-		1,0,0,0,804,107,1,0,0,0,805,806,5,81,0,0,806,812,3,158,79,0,807,808,5,
-		102,0,0,808,812,3,158,79,0,809,810,5,79,0,0,810,812,3,152,76,0,811,805,
-		1,0,0,0,811,807,1,0,0,0,811,809,1,0,0,0,812,109,1,0,0,0,813,814,5,31,0,
-		0,814,815,3,168,84,0,815,816,5,64,0,0,816,818,3,150,75,0,817,819,3,146,
-		73,0,818,817,1,0,0,0,818,819,1,0,0,0,819,111,1,0,0,0,820,821,5,16,0,0,
-		821,822,3,168,84,0,822,823,5,64,0,0,823,828,3,150,75,0,824,825,5,4,0,0,
-		825,826,5,106,0,0,826,827,5,42,0,0,827,829,5,61,0,0,828,824,1,0,0,0,828,
-		829,1,0,0,0,829,831,1,0,0,0,830,832,3,146,73,0,831,830,1,0,0,0,831,832,
-		1,0,0,0,832,113,1,0,0,0,833,842,5,45,0,0,834,835,5,43,0,0,835,836,3,168,
-		84,0,836,837,5,125,0,0,837,838,3,168,84,0,838,843,1,0,0,0,839,840,3,168,
-		84,0,840,841,3,158,79,0,841,843,1,0,0,0,842,834,1,0,0,0,842,839,1,0,0,
-		0,843,854,1,0,0,0,844,845,5,6,0,0,845,850,3,116,58,0,846,847,5,5,0,0,847,
-		849,3,116,58,0,848,846,1,0,0,0,849,852,1,0,0,0,850,848,1,0,0,0,850,851,
-		1,0,0,0,851,855,1,0,0,0,852,850,1,0,0,0,853,855,3,124,62,0,854,844,1,0,
-		0,0,854,853,1,0,0,0,855,857,1,0,0,0,856,858,3,146,73,0,857,856,1,0,0,0,
-		857,858,1,0,0,0,858,115,1,0,0,0,859,860,5,57,0,0,860,861,3,168,84,0,861,
-		862,3,158,79,0,862,863,5,4,0,0,863,865,1,0,0,0,864,859,1,0,0,0,864,865,
-		1,0,0,0,865,866,1,0,0,0,866,867,3,154,77,0,867,868,3,168,84,0,868,869,
-		5,64,0,0,869,871,3,150,75,0,870,872,3,120,60,0,871,870,1,0,0,0,871,872,
-		1,0,0,0,872,877,1,0,0,0,873,874,5,4,0,0,874,876,3,118,59,0,875,873,1,0,
-		0,0,876,879,1,0,0,0,877,875,1,0,0,0,877,878,1,0,0,0,878,117,1,0,0,0,879,
-		877,1,0,0,0,880,882,5,123,0,0,881,880,1,0,0,0,881,882,1,0,0,0,882,883,
-		1,0,0,0,883,886,3,120,60,0,884,886,3,122,61,0,885,881,1,0,0,0,885,884,
-		1,0,0,0,886,119,1,0,0,0,887,892,5,83,0,0,888,893,5,42,0,0,889,890,3,168,
-		84,0,890,891,3,158,79,0,891,893,1,0,0,0,892,888,1,0,0,0,892,889,1,0,0,
-		0,893,897,1,0,0,0,894,895,3,168,84,0,895,896,5,124,0,0,896,898,1,0,0,0,
-		897,894,1,0,0,0,897,898,1,0,0,0,898,912,1,0,0,0,899,900,5,67,0,0,900,901,
-		5,128,0,0,901,902,5,83,0,0,902,903,3,168,84,0,903,904,5,60,0,0,904,905,
-		3,168,84,0,905,909,3,158,79,0,906,907,3,168,84,0,907,908,5,124,0,0,908,
-		910,1,0,0,0,909,906,1,0,0,0,909,910,1,0,0,0,910,912,1,0,0,0,911,887,1,
-		0,0,0,911,899,1,0,0,0,912,121,1,0,0,0,913,916,5,144,0,0,914,916,3,176,
-		88,0,915,913,1,0,0,0,915,914,1,0,0,0,916,917,1,0,0,0,917,918,3,160,80,
-		0,918,919,5,91,0,0,919,123,1,0,0,0,920,921,5,82,0,0,921,922,5,125,0,0,
-		922,923,3,168,84,0,923,924,5,4,0,0,924,925,5,64,0,0,925,930,3,150,75,0,
-		926,927,5,4,0,0,927,929,3,126,63,0,928,926,1,0,0,0,929,932,1,0,0,0,930,
-		928,1,0,0,0,930,931,1,0,0,0,931,125,1,0,0,0,932,930,1,0,0,0,933,934,5,
-		105,0,0,934,935,5,116,0,0,935,947,3,158,79,0,936,937,5,96,0,0,937,947,
-		5,86,0,0,938,939,5,67,0,0,939,947,5,128,0,0,940,941,7,9,0,0,941,942,3,
-		168,84,0,942,943,3,158,79,0,943,944,5,112,0,0,944,947,1,0,0,0,945,947,
-		3,122,61,0,946,933,1,0,0,0,946,936,1,0,0,0,946,938,1,0,0,0,946,940,1,0,
-		0,0,946,945,1,0,0,0,947,127,1,0,0,0,948,950,5,44,0,0,949,951,3,134,67,
-		0,950,949,1,0,0,0,951,952,1,0,0,0,952,950,1,0,0,0,952,953,1,0,0,0,953,
-		958,1,0,0,0,954,955,5,60,0,0,955,957,3,130,65,0,956,954,1,0,0,0,957,960,
-		1,0,0,0,958,956,1,0,0,0,958,959,1,0,0,0,959,968,1,0,0,0,960,958,1,0,0,
-		0,961,966,5,4,0,0,962,964,3,136,68,0,963,965,5,4,0,0,964,963,1,0,0,0,964,
-		965,1,0,0,0,965,967,1,0,0,0,966,962,1,0,0,0,966,967,1,0,0,0,967,969,1,
-		0,0,0,968,961,1,0,0,0,968,969,1,0,0,0,969,970,1,0,0,0,970,972,5,134,0,
-		0,971,973,3,134,67,0,972,971,1,0,0,0,973,974,1,0,0,0,974,972,1,0,0,0,974,
-		975,1,0,0,0,975,980,1,0,0,0,976,977,5,60,0,0,977,979,3,130,65,0,978,976,
-		1,0,0,0,979,982,1,0,0,0,980,978,1,0,0,0,980,981,1,0,0,0,981,987,1,0,0,
-		0,982,980,1,0,0,0,983,984,5,4,0,0,984,986,3,132,66,0,985,983,1,0,0,0,986,
-		989,1,0,0,0,987,985,1,0,0,0,987,988,1,0,0,0,988,992,1,0,0,0,989,987,1,
-		0,0,0,990,991,5,6,0,0,991,993,3,138,69,0,992,990,1,0,0,0,992,993,1,0,0,
-		0,993,129,1,0,0,0,994,996,3,134,67,0,995,994,1,0,0,0,996,997,1,0,0,0,997,
-		995,1,0,0,0,997,998,1,0,0,0,998,131,1,0,0,0,999,1016,3,136,68,0,1000,1006,
-		5,76,0,0,1001,1002,3,176,88,0,1002,1003,5,125,0,0,1003,1004,3,176,88,0,
-		1004,1005,3,180,90,0,1005,1007,1,0,0,0,1006,1001,1,0,0,0,1006,1007,1,0,
-		0,0,1007,1016,1,0,0,0,1008,1012,5,91,0,0,1009,1010,5,122,0,0,1010,1013,
-		5,117,0,0,1011,1013,5,107,0,0,1012,1009,1,0,0,0,1012,1011,1,0,0,0,1013,
-		1014,1,0,0,0,1014,1016,5,108,0,0,1015,999,1,0,0,0,1015,1000,1,0,0,0,1015,
-		1008,1,0,0,0,1016,133,1,0,0,0,1017,1024,3,182,91,0,1018,1024,5,86,0,0,
-		1019,1024,5,94,0,0,1020,1024,5,42,0,0,1021,1024,5,43,0,0,1022,1024,5,121,
-		0,0,1023,1017,1,0,0,0,1023,1018,1,0,0,0,1023,1019,1,0,0,0,1023,1020,1,
-		0,0,0,1023,1021,1,0,0,0,1023,1022,1,0,0,0,1024,135,1,0,0,0,1025,1026,5,
-		58,0,0,1026,1028,5,66,0,0,1027,1025,1,0,0,0,1027,1028,1,0,0,0,1028,1029,
-		1,0,0,0,1029,1034,7,9,0,0,1030,1035,5,42,0,0,1031,1032,3,168,84,0,1032,
-		1033,3,158,79,0,1033,1035,1,0,0,0,1034,1030,1,0,0,0,1034,1031,1,0,0,0,
-		1035,1042,1,0,0,0,1036,1037,5,43,0,0,1037,1038,3,168,84,0,1038,1039,5,
-		125,0,0,1039,1040,3,168,84,0,1040,1042,1,0,0,0,1041,1027,1,0,0,0,1041,
-		1036,1,0,0,0,1042,137,1,0,0,0,1043,1045,3,176,88,0,1044,1043,1,0,0,0,1044,
-		1045,1,0,0,0,1045,1047,1,0,0,0,1046,1048,3,182,91,0,1047,1046,1,0,0,0,
-		1048,1049,1,0,0,0,1049,1047,1,0,0,0,1049,1050,1,0,0,0,1050,1071,1,0,0,
-		0,1051,1052,5,91,0,0,1052,1059,5,75,0,0,1053,1060,5,42,0,0,1054,1056,3,
-		182,91,0,1055,1054,1,0,0,0,1056,1057,1,0,0,0,1057,1055,1,0,0,0,1057,1058,
-		1,0,0,0,1058,1060,1,0,0,0,1059,1053,1,0,0,0,1059,1055,1,0,0,0,1060,1072,
-		1,0,0,0,1061,1069,5,110,0,0,1062,1070,5,42,0,0,1063,1067,3,168,84,0,1064,
-		1068,3,158,79,0,1065,1068,5,121,0,0,1066,1068,3,182,91,0,1067,1064,1,0,
-		0,0,1067,1065,1,0,0,0,1067,1066,1,0,0,0,1068,1070,1,0,0,0,1069,1062,1,
-		0,0,0,1069,1063,1,0,0,0,1070,1072,1,0,0,0,1071,1051,1,0,0,0,1071,1061,
-		1,0,0,0,1071,1072,1,0,0,0,1072,139,1,0,0,0,1073,1074,5,25,0,0,1074,1084,
-		3,142,71,0,1075,1076,5,35,0,0,1076,1080,3,162,81,0,1077,1078,5,4,0,0,1078,
-		1079,5,135,0,0,1079,1081,3,162,81,0,1080,1077,1,0,0,0,1080,1081,1,0,0,
-		0,1081,1085,1,0,0,0,1082,1083,7,6,0,0,1083,1085,3,142,71,0,1084,1075,1,
-		0,0,0,1084,1082,1,0,0,0,1085,141,1,0,0,0,1086,1097,3,162,81,0,1087,1089,
-		5,144,0,0,1088,1087,1,0,0,0,1088,1089,1,0,0,0,1089,1090,1,0,0,0,1090,1094,
-		7,2,0,0,1091,1093,3,144,72,0,1092,1091,1,0,0,0,1093,1096,1,0,0,0,1094,
-		1092,1,0,0,0,1094,1095,1,0,0,0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,1097,
-		1088,1,0,0,0,1097,1098,1,0,0,0,1098,143,1,0,0,0,1099,1100,3,174,87,0,1100,
-		1102,3,172,86,0,1101,1103,7,2,0,0,1102,1101,1,0,0,0,1102,1103,1,0,0,0,
-		1103,145,1,0,0,0,1104,1105,5,9,0,0,1105,1110,3,148,74,0,1106,1107,5,4,
-		0,0,1107,1109,3,148,74,0,1108,1106,1,0,0,0,1109,1112,1,0,0,0,1110,1108,
-		1,0,0,0,1110,1111,1,0,0,0,1111,1118,1,0,0,0,1112,1110,1,0,0,0,1113,1114,
-		5,136,0,0,1114,1115,5,127,0,0,1115,1119,7,1,0,0,1116,1117,5,134,0,0,1117,
-		1119,5,69,0,0,1118,1113,1,0,0,0,1118,1116,1,0,0,0,1118,1119,1,0,0,0,1119,
-		147,1,0,0,0,1120,1127,3,168,84,0,1121,1123,3,182,91,0,1122,1121,1,0,0,
-		0,1123,1124,1,0,0,0,1124,1122,1,0,0,0,1124,1125,1,0,0,0,1125,1128,1,0,
-		0,0,1126,1128,5,121,0,0,1127,1122,1,0,0,0,1127,1126,1,0,0,0,1127,1128,
-		1,0,0,0,1128,149,1,0,0,0,1129,1130,5,19,0,0,1130,1136,5,78,0,0,1131,1133,
-		3,182,91,0,1132,1134,5,77,0,0,1133,1132,1,0,0,0,1133,1134,1,0,0,0,1134,
-		1136,1,0,0,0,1135,1129,1,0,0,0,1135,1131,1,0,0,0,1136,151,1,0,0,0,1137,
-		1138,7,10,0,0,1138,153,1,0,0,0,1139,1140,7,11,0,0,1140,155,1,0,0,0,1141,
-		1143,3,182,91,0,1142,1141,1,0,0,0,1143,1144,1,0,0,0,1144,1142,1,0,0,0,
-		1144,1145,1,0,0,0,1145,157,1,0,0,0,1146,1147,7,12,0,0,1147,159,1,0,0,0,
-		1148,1149,7,13,0,0,1149,161,1,0,0,0,1150,1154,3,166,83,0,1151,1153,3,164,
-		82,0,1152,1151,1,0,0,0,1153,1156,1,0,0,0,1154,1152,1,0,0,0,1154,1155,1,
-		0,0,0,1155,163,1,0,0,0,1156,1154,1,0,0,0,1157,1158,3,174,87,0,1158,1159,
-		3,166,83,0,1159,165,1,0,0,0,1160,1162,3,176,88,0,1161,1163,3,180,90,0,
-		1162,1161,1,0,0,0,1162,1163,1,0,0,0,1163,1170,1,0,0,0,1164,1170,3,182,
-		91,0,1165,1166,5,7,0,0,1166,1167,3,162,81,0,1167,1168,5,8,0,0,1168,1170,
-		1,0,0,0,1169,1160,1,0,0,0,1169,1164,1,0,0,0,1169,1165,1,0,0,0,1170,167,
-		1,0,0,0,1171,1175,3,172,86,0,1172,1174,3,170,85,0,1173,1172,1,0,0,0,1174,
-		1177,1,0,0,0,1175,1173,1,0,0,0,1175,1176,1,0,0,0,1176,169,1,0,0,0,1177,
-		1175,1,0,0,0,1178,1179,3,174,87,0,1179,1180,3,172,86,0,1180,171,1,0,0,
-		0,1181,1188,3,176,88,0,1182,1188,3,182,91,0,1183,1184,5,7,0,0,1184,1185,
-		3,168,84,0,1185,1186,5,8,0,0,1186,1188,1,0,0,0,1187,1181,1,0,0,0,1187,
-		1182,1,0,0,0,1187,1183,1,0,0,0,1188,173,1,0,0,0,1189,1190,7,14,0,0,1190,
-		175,1,0,0,0,1191,1203,3,178,89,0,1192,1193,5,7,0,0,1193,1198,3,178,89,
-		0,1194,1195,5,4,0,0,1195,1197,3,178,89,0,1196,1194,1,0,0,0,1197,1200,1,
-		0,0,0,1198,1196,1,0,0,0,1198,1199,1,0,0,0,1199,1201,1,0,0,0,1200,1198,
-		1,0,0,0,1201,1202,5,8,0,0,1202,1204,1,0,0,0,1203,1192,1,0,0,0,1203,1204,
-		1,0,0,0,1204,177,1,0,0,0,1205,1207,5,145,0,0,1206,1208,5,146,0,0,1207,
-		1206,1,0,0,0,1207,1208,1,0,0,0,1208,1211,1,0,0,0,1209,1211,5,146,0,0,1210,
-		1205,1,0,0,0,1210,1209,1,0,0,0,1211,179,1,0,0,0,1212,1213,7,15,0,0,1213,
-		181,1,0,0,0,1214,1215,7,16,0,0,1215,183,1,0,0,0,148,229,244,255,263,265,
-		281,287,296,298,323,333,342,348,360,377,379,385,394,402,409,434,445,459,
-		465,470,473,483,491,501,510,513,518,524,531,538,543,555,559,573,582,593,
-		596,601,608,613,620,630,633,637,646,649,654,658,661,665,667,670,672,677,
-		683,687,691,694,705,707,714,721,723,729,735,742,744,752,755,765,774,776,
-		779,789,793,799,803,811,818,828,831,842,850,854,857,864,871,877,881,885,
-		892,897,909,911,915,930,946,952,958,964,966,968,974,980,987,992,997,1006,
-		1012,1015,1023,1027,1034,1041,1044,1049,1057,1059,1067,1069,1071,1080,
-		1084,1088,1094,1097,1102,1110,1118,1124,1127,1133,1135,1144,1154,1162,
-		1169,1175,1187,1198,1203,1207,1210
+		1,2,3,2,237,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,
+		6,252,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,261,8,8,10,8,12,8,264,9,8,1,
+		9,1,9,1,9,1,9,1,9,3,9,271,8,9,3,9,273,8,9,1,10,1,10,1,10,1,11,1,11,1,11,
+		1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,289,8,14,1,14,1,14,5,14,293,
+		8,14,10,14,12,14,296,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,304,8,15,
+		3,15,306,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
+		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,331,8,17,
+		1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,341,8,19,1,19,1,19,1,19,1,
+		19,1,19,1,19,1,19,3,19,350,8,19,1,19,1,19,5,19,354,8,19,10,19,12,19,357,
+		9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,368,8,20,1,21,1,
+		21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,
+		22,385,8,22,3,22,387,8,22,1,22,1,22,5,22,391,8,22,10,22,12,22,394,9,22,
+		1,23,1,23,1,23,1,23,1,23,1,23,3,23,402,8,23,1,24,1,24,1,24,1,24,1,24,1,
+		24,3,24,410,8,24,1,25,1,25,1,25,1,25,1,25,3,25,417,8,25,1,26,1,26,1,26,
+		1,26,1,26,1,27,1,27,1,27,1,27,1,27,1,28,1,28,1,28,1,28,1,28,1,28,1,28,
+		1,28,1,28,1,28,1,28,1,28,1,28,3,28,442,8,28,1,29,1,29,1,29,1,29,1,29,1,
+		29,1,29,5,29,451,8,29,10,29,12,29,454,9,29,1,30,1,30,1,30,1,30,1,31,1,
+		31,1,31,1,31,1,31,1,31,1,31,3,31,467,8,31,1,31,1,31,1,31,1,31,3,31,473,
+		8,31,1,32,1,32,1,32,3,32,478,8,32,1,32,3,32,481,8,32,1,33,1,33,1,33,1,
+		33,1,33,1,33,1,33,1,33,3,33,491,8,33,1,33,1,33,1,33,1,33,1,33,1,33,3,33,
+		499,8,33,1,33,1,33,1,33,1,33,1,33,1,33,5,33,507,8,33,10,33,12,33,510,9,
+		33,1,33,1,33,1,33,1,33,5,33,516,8,33,10,33,12,33,519,9,33,3,33,521,8,33,
+		1,34,4,34,524,8,34,11,34,12,34,525,1,34,1,34,5,34,530,8,34,10,34,12,34,
+		533,9,34,1,35,1,35,1,35,1,35,3,35,539,8,35,1,36,1,36,1,36,1,36,1,36,3,
+		36,546,8,36,1,37,1,37,1,37,3,37,551,8,37,1,38,1,38,1,38,1,38,1,38,1,38,
+		1,38,1,38,1,38,1,38,3,38,563,8,38,1,38,1,38,3,38,567,8,38,1,39,1,39,1,
+		39,1,39,1,39,1,40,1,40,1,40,1,40,1,40,5,40,579,8,40,10,40,12,40,582,9,
+		40,1,41,1,41,1,41,1,41,1,41,1,41,3,41,590,8,41,1,42,1,42,1,42,1,43,1,43,
+		1,43,1,43,1,44,1,44,3,44,601,8,44,1,44,3,44,604,8,44,1,44,1,44,1,44,3,
+		44,609,8,44,1,45,1,45,1,45,1,45,1,45,3,45,616,8,45,1,45,1,45,1,45,3,45,
+		621,8,45,1,46,1,46,1,46,5,46,626,8,46,10,46,12,46,629,9,46,1,47,1,47,1,
+		47,1,47,1,47,1,47,1,47,3,47,638,8,47,1,47,3,47,641,8,47,1,47,1,47,3,47,
+		645,8,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,654,8,47,1,47,3,47,657,
+		8,47,1,47,4,47,660,8,47,11,47,12,47,661,1,47,1,47,3,47,666,8,47,1,47,3,
+		47,669,8,47,1,47,1,47,3,47,673,8,47,3,47,675,8,47,1,47,3,47,678,8,47,3,
+		47,680,8,47,1,48,4,48,683,8,48,11,48,12,48,684,1,48,1,48,5,48,689,8,48,
+		10,48,12,48,692,9,48,1,48,3,48,695,8,48,1,49,1,49,3,49,699,8,49,1,49,3,
+		49,702,8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,3,50,713,8,50,
+		3,50,715,8,50,1,51,1,51,1,51,5,51,720,8,51,10,51,12,51,723,9,51,1,51,1,
+		51,4,51,727,8,51,11,51,12,51,728,3,51,731,8,51,1,51,1,51,1,51,1,51,3,51,
+		737,8,51,1,51,1,51,5,51,741,8,51,10,51,12,51,744,9,51,1,51,1,51,4,51,748,
+		8,51,11,51,12,51,749,3,51,752,8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,
+		760,8,51,1,51,3,51,763,8,51,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,
+		52,773,8,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,782,8,52,3,52,784,
+		8,52,1,52,3,52,787,8,52,1,53,1,53,1,53,1,53,5,53,793,8,53,10,53,12,53,
+		796,9,53,1,53,1,53,1,53,1,54,1,54,1,54,3,54,804,8,54,1,55,1,55,1,55,1,
+		55,1,55,1,55,1,55,1,55,1,55,1,55,3,55,816,8,55,1,56,1,56,1,56,1,56,1,56,
+		1,56,1,56,1,56,3,56,826,8,56,1,56,1,56,3,56,830,8,56,1,56,1,56,5,56,834,
+		8,56,10,56,12,56,837,9,56,1,56,3,56,840,8,56,1,57,1,57,1,57,1,57,1,57,
+		1,57,3,57,848,8,57,1,58,1,58,1,58,1,58,1,58,3,58,855,8,58,1,59,1,59,1,
+		59,1,59,1,59,1,59,1,59,1,59,3,59,865,8,59,1,59,3,59,868,8,59,1,60,1,60,
+		1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,879,8,60,1,60,1,60,1,60,1,60,5,
+		60,885,8,60,10,60,12,60,888,9,60,1,60,3,60,891,8,60,1,60,3,60,894,8,60,
+		1,61,1,61,1,61,1,61,1,61,3,61,901,8,61,1,61,1,61,1,61,1,61,1,61,3,61,908,
+		8,61,1,61,1,61,5,61,912,8,61,10,61,12,61,915,9,61,1,62,3,62,918,8,62,1,
+		62,1,62,3,62,922,8,62,1,63,1,63,1,63,1,63,1,63,3,63,929,8,63,1,63,1,63,
+		1,63,3,63,934,8,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,
+		63,946,8,63,3,63,948,8,63,1,64,1,64,3,64,952,8,64,1,64,1,64,1,64,1,65,
+		1,65,1,65,1,65,1,65,1,65,1,65,1,65,5,65,965,8,65,10,65,12,65,968,9,65,
+		1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,
+		983,8,66,1,67,1,67,4,67,987,8,67,11,67,12,67,988,1,67,1,67,5,67,993,8,
+		67,10,67,12,67,996,9,67,1,67,1,67,1,67,3,67,1001,8,67,3,67,1003,8,67,3,
+		67,1005,8,67,1,67,1,67,4,67,1009,8,67,11,67,12,67,1010,1,67,1,67,5,67,
+		1015,8,67,10,67,12,67,1018,9,67,1,67,1,67,5,67,1022,8,67,10,67,12,67,1025,
+		9,67,1,67,1,67,3,67,1029,8,67,1,68,4,68,1032,8,68,11,68,12,68,1033,1,69,
+		1,69,1,69,1,69,1,69,1,69,1,69,3,69,1043,8,69,1,69,1,69,1,69,1,69,3,69,
+		1049,8,69,1,69,3,69,1052,8,69,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1060,
+		8,70,1,71,1,71,3,71,1064,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1071,8,71,
+		1,71,1,71,1,71,1,71,1,71,3,71,1078,8,71,1,72,3,72,1081,8,72,1,72,4,72,
+		1084,8,72,11,72,12,72,1085,1,72,1,72,1,72,1,72,4,72,1092,8,72,11,72,12,
+		72,1093,3,72,1096,8,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1104,8,72,3,
+		72,1106,8,72,3,72,1108,8,72,1,73,1,73,1,73,1,73,1,73,1,73,1,73,3,73,1117,
+		8,73,1,73,1,73,3,73,1121,8,73,1,74,1,74,3,74,1125,8,74,1,74,1,74,5,74,
+		1129,8,74,10,74,12,74,1132,9,74,3,74,1134,8,74,1,75,1,75,1,75,3,75,1139,
+		8,75,1,76,1,76,1,76,1,76,5,76,1145,8,76,10,76,12,76,1148,9,76,1,76,1,76,
+		1,76,1,76,1,76,3,76,1155,8,76,1,77,1,77,4,77,1159,8,77,11,77,12,77,1160,
+		1,77,3,77,1164,8,77,1,78,1,78,1,78,1,78,3,78,1170,8,78,3,78,1172,8,78,
+		1,79,1,79,1,80,1,80,1,81,4,81,1179,8,81,11,81,12,81,1180,1,82,1,82,1,83,
+		1,83,1,84,1,84,5,84,1189,8,84,10,84,12,84,1192,9,84,1,85,1,85,1,85,1,86,
+		1,86,3,86,1199,8,86,1,86,1,86,1,86,1,86,1,86,3,86,1206,8,86,1,87,1,87,
+		5,87,1210,8,87,10,87,12,87,1213,9,87,1,88,1,88,1,88,1,89,1,89,1,89,1,89,
+		1,89,1,89,3,89,1224,8,89,1,90,1,90,1,91,1,91,1,91,1,91,1,91,5,91,1233,
+		8,91,10,91,12,91,1236,9,91,1,91,1,91,3,91,1240,8,91,1,92,1,92,3,92,1244,
+		8,92,1,92,3,92,1247,8,92,1,93,1,93,1,94,1,94,1,94,0,0,95,0,2,4,6,8,10,
+		12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,
+		60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,
+		106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,
+		142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,
+		178,180,182,184,186,188,0,17,2,0,139,140,142,143,2,0,20,20,69,69,2,0,44,
+		44,121,121,2,0,139,139,142,142,2,0,90,90,133,133,2,0,75,75,130,130,2,0,
+		63,63,93,93,2,0,33,33,42,42,4,0,87,87,94,94,100,100,117,117,2,0,87,87,
+		94,94,2,0,116,116,137,137,2,0,73,73,92,92,1,0,43,44,1,0,120,121,2,0,10,
+		12,14,14,4,0,91,91,138,138,140,141,143,143,23,0,15,18,20,27,29,31,33,42,
+		45,56,58,60,62,63,66,72,74,82,84,86,88,90,93,93,95,109,111,115,117,117,
+		120,120,123,124,126,128,130,133,135,135,139,139,142,142,144,144,1390,0,
+		190,1,0,0,0,2,193,1,0,0,0,4,236,1,0,0,0,6,238,1,0,0,0,8,241,1,0,0,0,10,
+		244,1,0,0,0,12,251,1,0,0,0,14,253,1,0,0,0,16,256,1,0,0,0,18,272,1,0,0,
+		0,20,274,1,0,0,0,22,277,1,0,0,0,24,280,1,0,0,0,26,283,1,0,0,0,28,285,1,
+		0,0,0,30,305,1,0,0,0,32,307,1,0,0,0,34,311,1,0,0,0,36,332,1,0,0,0,38,335,
+		1,0,0,0,40,367,1,0,0,0,42,369,1,0,0,0,44,374,1,0,0,0,46,395,1,0,0,0,48,
+		403,1,0,0,0,50,411,1,0,0,0,52,418,1,0,0,0,54,423,1,0,0,0,56,428,1,0,0,
+		0,58,443,1,0,0,0,60,455,1,0,0,0,62,472,1,0,0,0,64,474,1,0,0,0,66,520,1,
+		0,0,0,68,523,1,0,0,0,70,538,1,0,0,0,72,540,1,0,0,0,74,547,1,0,0,0,76,566,
+		1,0,0,0,78,568,1,0,0,0,80,573,1,0,0,0,82,589,1,0,0,0,84,591,1,0,0,0,86,
+		594,1,0,0,0,88,598,1,0,0,0,90,610,1,0,0,0,92,622,1,0,0,0,94,679,1,0,0,
+		0,96,694,1,0,0,0,98,701,1,0,0,0,100,714,1,0,0,0,102,716,1,0,0,0,104,764,
+		1,0,0,0,106,788,1,0,0,0,108,800,1,0,0,0,110,815,1,0,0,0,112,817,1,0,0,
+		0,114,847,1,0,0,0,116,849,1,0,0,0,118,856,1,0,0,0,120,869,1,0,0,0,122,
+		900,1,0,0,0,124,921,1,0,0,0,126,947,1,0,0,0,128,951,1,0,0,0,130,956,1,
+		0,0,0,132,982,1,0,0,0,134,984,1,0,0,0,136,1031,1,0,0,0,138,1051,1,0,0,
+		0,140,1059,1,0,0,0,142,1077,1,0,0,0,144,1080,1,0,0,0,146,1109,1,0,0,0,
+		148,1122,1,0,0,0,150,1135,1,0,0,0,152,1140,1,0,0,0,154,1156,1,0,0,0,156,
+		1171,1,0,0,0,158,1173,1,0,0,0,160,1175,1,0,0,0,162,1178,1,0,0,0,164,1182,
+		1,0,0,0,166,1184,1,0,0,0,168,1186,1,0,0,0,170,1193,1,0,0,0,172,1205,1,
+		0,0,0,174,1207,1,0,0,0,176,1214,1,0,0,0,178,1223,1,0,0,0,180,1225,1,0,
+		0,0,182,1227,1,0,0,0,184,1246,1,0,0,0,186,1248,1,0,0,0,188,1250,1,0,0,
+		0,190,191,3,4,2,0,191,192,5,0,0,1,192,1,1,0,0,0,193,194,3,152,76,0,194,
+		195,5,0,0,1,195,3,1,0,0,0,196,237,3,6,3,0,197,237,3,8,4,0,198,237,3,10,
+		5,0,199,237,3,14,7,0,200,237,3,16,8,0,201,237,3,20,10,0,202,237,3,22,11,
+		0,203,237,3,24,12,0,204,237,3,26,13,0,205,237,3,28,14,0,206,237,3,32,16,
+		0,207,237,3,34,17,0,208,237,3,38,19,0,209,237,3,42,21,0,210,237,3,44,22,
+		0,211,237,3,64,32,0,212,237,3,72,36,0,213,237,3,74,37,0,214,237,3,76,38,
+		0,215,237,3,78,39,0,216,237,3,80,40,0,217,237,3,84,42,0,218,237,3,86,43,
+		0,219,237,3,88,44,0,220,237,3,90,45,0,221,237,3,104,52,0,222,237,3,112,
+		56,0,223,237,3,116,58,0,224,237,3,118,59,0,225,237,3,120,60,0,226,237,
+		3,134,67,0,227,237,3,146,73,0,228,237,3,46,23,0,229,237,3,106,53,0,230,
+		237,3,48,24,0,231,237,3,50,25,0,232,237,3,52,26,0,233,237,3,56,28,0,234,
+		237,3,58,29,0,235,237,3,54,27,0,236,196,1,0,0,0,236,197,1,0,0,0,236,198,
+		1,0,0,0,236,199,1,0,0,0,236,200,1,0,0,0,236,201,1,0,0,0,236,202,1,0,0,
+		0,236,203,1,0,0,0,236,204,1,0,0,0,236,205,1,0,0,0,236,206,1,0,0,0,236,
+		207,1,0,0,0,236,208,1,0,0,0,236,209,1,0,0,0,236,210,1,0,0,0,236,211,1,
+		0,0,0,236,212,1,0,0,0,236,213,1,0,0,0,236,214,1,0,0,0,236,215,1,0,0,0,
+		236,216,1,0,0,0,236,217,1,0,0,0,236,218,1,0,0,0,236,219,1,0,0,0,236,220,
+		1,0,0,0,236,221,1,0,0,0,236,222,1,0,0,0,236,223,1,0,0,0,236,224,1,0,0,
+		0,236,225,1,0,0,0,236,226,1,0,0,0,236,227,1,0,0,0,236,228,1,0,0,0,236,
+		229,1,0,0,0,236,230,1,0,0,0,236,231,1,0,0,0,236,232,1,0,0,0,236,233,1,
+		0,0,0,236,234,1,0,0,0,236,235,1,0,0,0,237,5,1,0,0,0,238,239,5,37,0,0,239,
+		240,3,184,92,0,240,7,1,0,0,0,241,242,5,39,0,0,242,243,5,149,0,0,243,9,
+		1,0,0,0,244,245,5,53,0,0,245,246,3,12,6,0,246,11,1,0,0,0,247,252,5,145,
+		0,0,248,252,5,148,0,0,249,252,5,149,0,0,250,252,3,188,94,0,251,247,1,0,
+		0,0,251,248,1,0,0,0,251,249,1,0,0,0,251,250,1,0,0,0,252,13,1,0,0,0,253,
+		254,5,51,0,0,254,255,3,188,94,0,255,15,1,0,0,0,256,257,5,47,0,0,257,262,
+		3,18,9,0,258,259,5,4,0,0,259,261,3,18,9,0,260,258,1,0,0,0,261,264,1,0,
+		0,0,262,260,1,0,0,0,262,263,1,0,0,0,263,17,1,0,0,0,264,262,1,0,0,0,265,
+		273,3,188,94,0,266,273,5,149,0,0,267,270,5,145,0,0,268,271,3,188,94,0,
+		269,271,5,14,0,0,270,268,1,0,0,0,270,269,1,0,0,0,270,271,1,0,0,0,271,273,
+		1,0,0,0,272,265,1,0,0,0,272,266,1,0,0,0,272,267,1,0,0,0,273,19,1,0,0,0,
+		274,275,5,48,0,0,275,276,5,149,0,0,276,21,1,0,0,0,277,278,5,38,0,0,278,
+		279,5,149,0,0,279,23,1,0,0,0,280,281,5,54,0,0,281,282,3,188,94,0,282,25,
+		1,0,0,0,283,284,5,3,0,0,284,27,1,0,0,0,285,286,5,56,0,0,286,288,3,188,
+		94,0,287,289,5,149,0,0,288,287,1,0,0,0,288,289,1,0,0,0,289,294,1,0,0,0,
+		290,291,5,4,0,0,291,293,3,30,15,0,292,290,1,0,0,0,293,296,1,0,0,0,294,
+		292,1,0,0,0,294,295,1,0,0,0,295,29,1,0,0,0,296,294,1,0,0,0,297,298,5,132,
+		0,0,298,306,3,184,92,0,299,303,3,184,92,0,300,304,7,0,0,0,301,302,5,13,
+		0,0,302,304,5,85,0,0,303,300,1,0,0,0,303,301,1,0,0,0,304,306,1,0,0,0,305,
+		297,1,0,0,0,305,299,1,0,0,0,306,31,1,0,0,0,307,308,5,31,0,0,308,309,3,
+		184,92,0,309,310,5,141,0,0,310,33,1,0,0,0,311,312,5,30,0,0,312,313,3,162,
+		81,0,313,314,5,6,0,0,314,315,3,184,92,0,315,330,3,166,83,0,316,317,5,61,
+		0,0,317,318,3,184,92,0,318,319,3,164,82,0,319,320,5,125,0,0,320,321,3,
+		36,18,0,321,331,1,0,0,0,322,323,5,125,0,0,323,324,3,36,18,0,324,325,5,
+		4,0,0,325,326,3,184,92,0,326,327,3,164,82,0,327,328,5,125,0,0,328,329,
+		3,36,18,0,329,331,1,0,0,0,330,316,1,0,0,0,330,322,1,0,0,0,331,35,1,0,0,
+		0,332,333,3,184,92,0,333,334,3,186,93,0,334,37,1,0,0,0,335,336,5,52,0,
+		0,336,340,3,162,81,0,337,338,5,4,0,0,338,339,5,100,0,0,339,341,5,43,0,
+		0,340,337,1,0,0,0,340,341,1,0,0,0,341,342,1,0,0,0,342,343,5,6,0,0,343,
+		344,5,69,0,0,344,349,3,184,92,0,345,350,5,72,0,0,346,347,5,74,0,0,347,
+		348,5,101,0,0,348,350,5,22,0,0,349,345,1,0,0,0,349,346,1,0,0,0,349,350,
+		1,0,0,0,350,355,1,0,0,0,351,352,5,4,0,0,352,354,3,40,20,0,353,351,1,0,
+		0,0,354,357,1,0,0,0,355,353,1,0,0,0,355,356,1,0,0,0,356,39,1,0,0,0,357,
+		355,1,0,0,0,358,359,5,87,0,0,359,360,5,120,0,0,360,361,5,91,0,0,361,362,
+		5,147,0,0,362,368,7,1,0,0,363,364,5,101,0,0,364,365,5,91,0,0,365,366,5,
+		122,0,0,366,368,5,88,0,0,367,358,1,0,0,0,367,363,1,0,0,0,368,41,1,0,0,
+		0,369,370,5,36,0,0,370,371,3,188,94,0,371,372,5,93,0,0,372,373,3,168,84,
+		0,373,43,1,0,0,0,374,375,5,22,0,0,375,376,3,188,94,0,376,386,5,93,0,0,
+		377,378,7,2,0,0,378,379,5,28,0,0,379,387,3,168,84,0,380,384,3,168,84,0,
+		381,382,7,2,0,0,382,383,5,28,0,0,383,385,3,168,84,0,384,381,1,0,0,0,384,
+		385,1,0,0,0,385,387,1,0,0,0,386,377,1,0,0,0,386,380,1,0,0,0,387,392,1,
+		0,0,0,388,389,5,4,0,0,389,391,3,62,31,0,390,388,1,0,0,0,391,394,1,0,0,
+		0,392,390,1,0,0,0,392,393,1,0,0,0,393,45,1,0,0,0,394,392,1,0,0,0,395,401,
+		5,21,0,0,396,397,5,136,0,0,397,398,5,127,0,0,398,402,7,1,0,0,399,400,5,
+		134,0,0,400,402,5,70,0,0,401,396,1,0,0,0,401,399,1,0,0,0,402,47,1,0,0,
+		0,403,409,5,18,0,0,404,405,3,188,94,0,405,406,5,4,0,0,406,407,3,186,93,
+		0,407,410,1,0,0,0,408,410,5,149,0,0,409,404,1,0,0,0,409,408,1,0,0,0,410,
+		49,1,0,0,0,411,412,5,24,0,0,412,413,3,188,94,0,413,414,5,93,0,0,414,416,
+		3,168,84,0,415,417,5,95,0,0,416,415,1,0,0,0,416,417,1,0,0,0,417,51,1,0,
+		0,0,418,419,5,27,0,0,419,420,3,188,94,0,420,421,5,93,0,0,421,422,3,148,
+		74,0,422,53,1,0,0,0,423,424,5,15,0,0,424,425,3,188,94,0,425,426,5,6,0,
+		0,426,427,5,149,0,0,427,55,1,0,0,0,428,429,5,50,0,0,429,430,3,162,81,0,
+		430,431,5,6,0,0,431,432,3,184,92,0,432,433,3,166,83,0,433,434,5,61,0,0,
+		434,435,3,184,92,0,435,436,3,164,82,0,436,437,5,131,0,0,437,438,3,184,
+		92,0,438,441,7,3,0,0,439,440,5,4,0,0,440,442,3,188,94,0,441,439,1,0,0,
+		0,441,442,1,0,0,0,442,57,1,0,0,0,443,444,5,34,0,0,444,445,3,18,9,0,445,
+		446,5,6,0,0,446,447,3,188,94,0,447,452,3,60,30,0,448,449,5,4,0,0,449,451,
+		3,60,30,0,450,448,1,0,0,0,451,454,1,0,0,0,452,450,1,0,0,0,452,453,1,0,
+		0,0,453,59,1,0,0,0,454,452,1,0,0,0,455,456,3,184,92,0,456,457,3,186,93,
+		0,457,458,7,4,0,0,458,61,1,0,0,0,459,473,5,102,0,0,460,473,5,82,0,0,461,
+		462,5,99,0,0,462,463,5,103,0,0,463,466,3,178,89,0,464,465,5,10,0,0,465,
+		467,3,178,89,0,466,464,1,0,0,0,466,467,1,0,0,0,467,473,1,0,0,0,468,469,
+		5,115,0,0,469,473,7,5,0,0,470,471,5,135,0,0,471,473,3,168,84,0,472,459,
+		1,0,0,0,472,460,1,0,0,0,472,461,1,0,0,0,472,468,1,0,0,0,472,470,1,0,0,
+		0,473,63,1,0,0,0,474,475,5,40,0,0,475,477,3,188,94,0,476,478,3,66,33,0,
+		477,476,1,0,0,0,477,478,1,0,0,0,478,480,1,0,0,0,479,481,3,152,76,0,480,
+		479,1,0,0,0,480,481,1,0,0,0,481,65,1,0,0,0,482,483,5,29,0,0,483,484,3,
+		188,94,0,484,485,5,6,0,0,485,490,3,174,87,0,486,487,3,166,83,0,487,488,
+		5,65,0,0,488,489,3,156,78,0,489,491,1,0,0,0,490,486,1,0,0,0,490,491,1,
+		0,0,0,491,521,1,0,0,0,492,493,5,93,0,0,493,494,3,188,94,0,494,498,5,97,
+		0,0,495,496,5,4,0,0,496,497,5,126,0,0,497,499,5,109,0,0,498,495,1,0,0,
+		0,498,499,1,0,0,0,499,521,1,0,0,0,500,501,5,111,0,0,501,502,5,130,0,0,
+		502,503,5,60,0,0,503,508,3,68,34,0,504,505,5,61,0,0,505,507,3,68,34,0,
+		506,504,1,0,0,0,507,510,1,0,0,0,508,506,1,0,0,0,508,509,1,0,0,0,509,511,
+		1,0,0,0,510,508,1,0,0,0,511,512,5,6,0,0,512,517,3,144,72,0,513,514,5,4,
+		0,0,514,516,3,144,72,0,515,513,1,0,0,0,516,519,1,0,0,0,517,515,1,0,0,0,
+		517,518,1,0,0,0,518,521,1,0,0,0,519,517,1,0,0,0,520,482,1,0,0,0,520,492,
+		1,0,0,0,520,500,1,0,0,0,521,67,1,0,0,0,522,524,3,140,70,0,523,522,1,0,
+		0,0,524,525,1,0,0,0,525,523,1,0,0,0,525,526,1,0,0,0,526,531,1,0,0,0,527,
+		528,5,4,0,0,528,530,3,70,35,0,529,527,1,0,0,0,530,533,1,0,0,0,531,529,
+		1,0,0,0,531,532,1,0,0,0,532,69,1,0,0,0,533,531,1,0,0,0,534,539,3,142,71,
+		0,535,536,3,158,79,0,536,537,5,86,0,0,537,539,1,0,0,0,538,534,1,0,0,0,
+		538,535,1,0,0,0,539,71,1,0,0,0,540,541,5,17,0,0,541,542,5,134,0,0,542,
+		543,3,174,87,0,543,545,3,166,83,0,544,546,3,152,76,0,545,544,1,0,0,0,545,
+		546,1,0,0,0,546,73,1,0,0,0,547,548,5,20,0,0,548,550,3,174,87,0,549,551,
+		3,152,76,0,550,549,1,0,0,0,550,551,1,0,0,0,551,75,1,0,0,0,552,553,5,29,
+		0,0,553,554,5,89,0,0,554,555,3,156,78,0,555,556,7,6,0,0,556,557,3,188,
+		94,0,557,567,1,0,0,0,558,559,5,19,0,0,559,563,5,79,0,0,560,561,7,7,0,0,
+		561,563,5,78,0,0,562,558,1,0,0,0,562,560,1,0,0,0,563,564,1,0,0,0,564,565,
+		7,6,0,0,565,567,3,188,94,0,566,552,1,0,0,0,566,562,1,0,0,0,567,77,1,0,
+		0,0,568,569,5,35,0,0,569,570,5,100,0,0,570,571,5,43,0,0,571,572,3,188,
+		94,0,572,79,1,0,0,0,573,574,5,23,0,0,574,575,5,6,0,0,575,580,3,82,41,0,
+		576,577,5,4,0,0,577,579,3,82,41,0,578,576,1,0,0,0,579,582,1,0,0,0,580,
+		578,1,0,0,0,580,581,1,0,0,0,581,81,1,0,0,0,582,580,1,0,0,0,583,584,5,118,
+		0,0,584,590,3,174,87,0,585,586,3,174,87,0,586,587,5,28,0,0,587,588,3,188,
+		94,0,588,590,1,0,0,0,589,583,1,0,0,0,589,585,1,0,0,0,590,83,1,0,0,0,591,
+		592,5,26,0,0,592,593,5,104,0,0,593,85,1,0,0,0,594,595,5,55,0,0,595,596,
+		5,91,0,0,596,597,5,81,0,0,597,87,1,0,0,0,598,600,5,43,0,0,599,601,3,174,
+		87,0,600,599,1,0,0,0,600,601,1,0,0,0,601,603,1,0,0,0,602,604,3,158,79,
+		0,603,602,1,0,0,0,603,604,1,0,0,0,604,605,1,0,0,0,605,606,5,6,0,0,606,
+		608,3,92,46,0,607,609,3,152,76,0,608,607,1,0,0,0,608,609,1,0,0,0,609,89,
+		1,0,0,0,610,611,5,44,0,0,611,612,3,174,87,0,612,613,5,125,0,0,613,615,
+		3,174,87,0,614,616,3,158,79,0,615,614,1,0,0,0,615,616,1,0,0,0,616,617,
+		1,0,0,0,617,618,5,6,0,0,618,620,3,92,46,0,619,621,3,152,76,0,620,619,1,
+		0,0,0,620,621,1,0,0,0,621,91,1,0,0,0,622,627,3,94,47,0,623,624,5,4,0,0,
+		624,626,3,94,47,0,625,623,1,0,0,0,626,629,1,0,0,0,627,625,1,0,0,0,627,
+		628,1,0,0,0,628,93,1,0,0,0,629,627,1,0,0,0,630,631,5,7,0,0,631,632,3,92,
+		46,0,632,637,5,8,0,0,633,634,3,174,87,0,634,635,5,124,0,0,635,638,1,0,
+		0,0,636,638,3,100,50,0,637,633,1,0,0,0,637,636,1,0,0,0,637,638,1,0,0,0,
+		638,640,1,0,0,0,639,641,3,102,51,0,640,639,1,0,0,0,640,641,1,0,0,0,641,
+		680,1,0,0,0,642,644,5,118,0,0,643,645,3,174,87,0,644,643,1,0,0,0,644,645,
+		1,0,0,0,645,680,1,0,0,0,646,647,5,119,0,0,647,648,5,109,0,0,648,680,3,
+		174,87,0,649,653,5,32,0,0,650,651,5,122,0,0,651,654,5,114,0,0,652,654,
+		3,174,87,0,653,650,1,0,0,0,653,652,1,0,0,0,654,680,1,0,0,0,655,657,3,182,
+		91,0,656,655,1,0,0,0,656,657,1,0,0,0,657,674,1,0,0,0,658,660,3,188,94,
+		0,659,658,1,0,0,0,660,661,1,0,0,0,661,659,1,0,0,0,661,662,1,0,0,0,662,
+		668,1,0,0,0,663,665,3,160,80,0,664,666,3,98,49,0,665,664,1,0,0,0,665,666,
+		1,0,0,0,666,669,1,0,0,0,667,669,3,96,48,0,668,663,1,0,0,0,668,667,1,0,
+		0,0,668,669,1,0,0,0,669,675,1,0,0,0,670,672,3,160,80,0,671,673,3,98,49,
+		0,672,671,1,0,0,0,672,673,1,0,0,0,673,675,1,0,0,0,674,659,1,0,0,0,674,
+		670,1,0,0,0,675,677,1,0,0,0,676,678,3,102,51,0,677,676,1,0,0,0,677,678,
+		1,0,0,0,678,680,1,0,0,0,679,630,1,0,0,0,679,642,1,0,0,0,679,646,1,0,0,
+		0,679,649,1,0,0,0,679,656,1,0,0,0,680,95,1,0,0,0,681,683,3,176,88,0,682,
+		681,1,0,0,0,683,684,1,0,0,0,684,682,1,0,0,0,684,685,1,0,0,0,685,695,1,
+		0,0,0,686,690,3,182,91,0,687,689,3,176,88,0,688,687,1,0,0,0,689,692,1,
+		0,0,0,690,688,1,0,0,0,690,691,1,0,0,0,691,695,1,0,0,0,692,690,1,0,0,0,
+		693,695,3,100,50,0,694,682,1,0,0,0,694,686,1,0,0,0,694,693,1,0,0,0,695,
+		97,1,0,0,0,696,698,3,174,87,0,697,699,5,83,0,0,698,697,1,0,0,0,698,699,
+		1,0,0,0,699,702,1,0,0,0,700,702,3,100,50,0,701,696,1,0,0,0,701,700,1,0,
+		0,0,702,99,1,0,0,0,703,715,5,57,0,0,704,715,5,64,0,0,705,706,5,125,0,0,
+		706,715,5,71,0,0,707,708,5,129,0,0,708,709,3,174,87,0,709,712,5,113,0,
+		0,710,711,5,66,0,0,711,713,5,71,0,0,712,710,1,0,0,0,712,713,1,0,0,0,713,
+		715,1,0,0,0,714,703,1,0,0,0,714,704,1,0,0,0,714,705,1,0,0,0,714,707,1,
+		0,0,0,715,101,1,0,0,0,716,762,5,91,0,0,717,721,7,8,0,0,718,720,3,188,94,
+		0,719,718,1,0,0,0,720,723,1,0,0,0,721,719,1,0,0,0,721,722,1,0,0,0,722,
+		730,1,0,0,0,723,721,1,0,0,0,724,726,5,61,0,0,725,727,3,188,94,0,726,725,
+		1,0,0,0,727,728,1,0,0,0,728,726,1,0,0,0,728,729,1,0,0,0,729,731,1,0,0,
+		0,730,724,1,0,0,0,730,731,1,0,0,0,731,736,1,0,0,0,732,733,5,129,0,0,733,
+		734,3,174,87,0,734,735,5,113,0,0,735,737,1,0,0,0,736,732,1,0,0,0,736,737,
+		1,0,0,0,737,763,1,0,0,0,738,742,5,76,0,0,739,741,3,188,94,0,740,739,1,
+		0,0,0,741,744,1,0,0,0,742,740,1,0,0,0,742,743,1,0,0,0,743,751,1,0,0,0,
+		744,742,1,0,0,0,745,747,5,61,0,0,746,748,3,188,94,0,747,746,1,0,0,0,748,
+		749,1,0,0,0,749,747,1,0,0,0,749,750,1,0,0,0,750,752,1,0,0,0,751,745,1,
+		0,0,0,751,752,1,0,0,0,752,759,1,0,0,0,753,760,5,57,0,0,754,760,5,64,0,
+		0,755,756,5,129,0,0,756,757,3,174,87,0,757,758,5,113,0,0,758,760,1,0,0,
+		0,759,753,1,0,0,0,759,754,1,0,0,0,759,755,1,0,0,0,759,760,1,0,0,0,760,
+		763,1,0,0,0,761,763,5,71,0,0,762,717,1,0,0,0,762,738,1,0,0,0,762,761,1,
+		0,0,0,763,103,1,0,0,0,764,772,5,41,0,0,765,766,5,44,0,0,766,767,3,174,
+		87,0,767,768,5,125,0,0,768,769,3,174,87,0,769,773,1,0,0,0,770,771,5,43,
+		0,0,771,773,3,174,87,0,772,765,1,0,0,0,772,770,1,0,0,0,773,774,1,0,0,0,
+		774,775,5,4,0,0,775,783,3,174,87,0,776,777,5,98,0,0,777,784,5,124,0,0,
+		778,781,5,124,0,0,779,780,5,91,0,0,780,782,5,59,0,0,781,779,1,0,0,0,781,
+		782,1,0,0,0,782,784,1,0,0,0,783,776,1,0,0,0,783,778,1,0,0,0,784,786,1,
+		0,0,0,785,787,3,152,76,0,786,785,1,0,0,0,786,787,1,0,0,0,787,105,1,0,0,
+		0,788,789,5,28,0,0,789,794,3,108,54,0,790,791,5,4,0,0,791,793,3,108,54,
+		0,792,790,1,0,0,0,793,796,1,0,0,0,794,792,1,0,0,0,794,795,1,0,0,0,795,
+		797,1,0,0,0,796,794,1,0,0,0,797,798,5,6,0,0,798,799,3,110,55,0,799,107,
+		1,0,0,0,800,803,3,18,9,0,801,802,5,125,0,0,802,804,3,18,9,0,803,801,1,
+		0,0,0,803,804,1,0,0,0,804,109,1,0,0,0,805,816,3,38,19,0,806,816,3,76,38,
+		0,807,816,3,78,39,0,808,816,3,88,44,0,809,816,3,90,45,0,810,816,3,104,
+		52,0,811,816,3,112,56,0,812,816,3,116,58,0,813,816,3,118,59,0,814,816,
+		3,120,60,0,815,805,1,0,0,0,815,806,1,0,0,0,815,807,1,0,0,0,815,808,1,0,
+		0,0,815,809,1,0,0,0,815,810,1,0,0,0,815,811,1,0,0,0,815,812,1,0,0,0,815,
+		813,1,0,0,0,815,814,1,0,0,0,816,111,1,0,0,0,817,825,5,49,0,0,818,819,5,
+		125,0,0,819,826,3,168,84,0,820,821,5,28,0,0,821,826,3,168,84,0,822,823,
+		3,174,87,0,823,824,3,164,82,0,824,826,1,0,0,0,825,818,1,0,0,0,825,820,
+		1,0,0,0,825,822,1,0,0,0,826,829,1,0,0,0,827,828,5,29,0,0,828,830,3,188,
+		94,0,829,827,1,0,0,0,829,830,1,0,0,0,830,835,1,0,0,0,831,832,5,4,0,0,832,
+		834,3,114,57,0,833,831,1,0,0,0,834,837,1,0,0,0,835,833,1,0,0,0,835,836,
+		1,0,0,0,836,839,1,0,0,0,837,835,1,0,0,0,838,840,3,152,76,0,839,838,1,0,
+		0,0,839,840,1,0,0,0,840,113,1,0,0,0,841,842,5,82,0,0,842,848,3,164,82,
+		0,843,844,5,102,0,0,844,848,3,164,82,0,845,846,5,80,0,0,846,848,3,158,
+		79,0,847,841,1,0,0,0,847,843,1,0,0,0,847,845,1,0,0,0,848,115,1,0,0,0,849,
+		850,5,32,0,0,850,851,3,174,87,0,851,852,5,65,0,0,852,854,3,156,78,0,853,
+		855,3,152,76,0,854,853,1,0,0,0,854,855,1,0,0,0,855,117,1,0,0,0,856,857,
+		5,16,0,0,857,858,3,174,87,0,858,859,5,65,0,0,859,864,3,156,78,0,860,861,
+		5,4,0,0,861,862,5,106,0,0,862,863,5,43,0,0,863,865,5,62,0,0,864,860,1,
+		0,0,0,864,865,1,0,0,0,865,867,1,0,0,0,866,868,3,152,76,0,867,866,1,0,0,
+		0,867,868,1,0,0,0,868,119,1,0,0,0,869,878,5,46,0,0,870,871,5,44,0,0,871,
+		872,3,174,87,0,872,873,5,125,0,0,873,874,3,174,87,0,874,879,1,0,0,0,875,
+		876,3,174,87,0,876,877,3,164,82,0,877,879,1,0,0,0,878,870,1,0,0,0,878,
+		875,1,0,0,0,879,890,1,0,0,0,880,881,5,6,0,0,881,886,3,122,61,0,882,883,
+		5,5,0,0,883,885,3,122,61,0,884,882,1,0,0,0,885,888,1,0,0,0,886,884,1,0,
+		0,0,886,887,1,0,0,0,887,891,1,0,0,0,888,886,1,0,0,0,889,891,3,130,65,0,
+		890,880,1,0,0,0,890,889,1,0,0,0,891,893,1,0,0,0,892,894,3,152,76,0,893,
+		892,1,0,0,0,893,894,1,0,0,0,894,121,1,0,0,0,895,896,5,58,0,0,896,897,3,
+		174,87,0,897,898,3,164,82,0,898,899,5,4,0,0,899,901,1,0,0,0,900,895,1,
+		0,0,0,900,901,1,0,0,0,901,902,1,0,0,0,902,903,3,160,80,0,903,904,3,174,
+		87,0,904,905,5,65,0,0,905,907,3,156,78,0,906,908,3,126,63,0,907,906,1,
+		0,0,0,907,908,1,0,0,0,908,913,1,0,0,0,909,910,5,4,0,0,910,912,3,124,62,
+		0,911,909,1,0,0,0,912,915,1,0,0,0,913,911,1,0,0,0,913,914,1,0,0,0,914,
+		123,1,0,0,0,915,913,1,0,0,0,916,918,5,123,0,0,917,916,1,0,0,0,917,918,
+		1,0,0,0,918,919,1,0,0,0,919,922,3,126,63,0,920,922,3,128,64,0,921,917,
+		1,0,0,0,921,920,1,0,0,0,922,125,1,0,0,0,923,928,5,84,0,0,924,929,5,43,
+		0,0,925,926,3,174,87,0,926,927,3,164,82,0,927,929,1,0,0,0,928,924,1,0,
+		0,0,928,925,1,0,0,0,929,933,1,0,0,0,930,931,3,174,87,0,931,932,5,124,0,
+		0,932,934,1,0,0,0,933,930,1,0,0,0,933,934,1,0,0,0,934,948,1,0,0,0,935,
+		936,5,68,0,0,936,937,5,128,0,0,937,938,5,84,0,0,938,939,3,174,87,0,939,
+		940,5,61,0,0,940,941,3,174,87,0,941,945,3,164,82,0,942,943,3,174,87,0,
+		943,944,5,124,0,0,944,946,1,0,0,0,945,942,1,0,0,0,945,946,1,0,0,0,946,
+		948,1,0,0,0,947,923,1,0,0,0,947,935,1,0,0,0,948,127,1,0,0,0,949,952,5,
+		144,0,0,950,952,3,182,91,0,951,949,1,0,0,0,951,950,1,0,0,0,952,953,1,0,
+		0,0,953,954,3,166,83,0,954,955,5,91,0,0,955,129,1,0,0,0,956,957,5,83,0,
+		0,957,958,5,125,0,0,958,959,3,174,87,0,959,960,5,4,0,0,960,961,5,65,0,
+		0,961,966,3,156,78,0,962,963,5,4,0,0,963,965,3,132,66,0,964,962,1,0,0,
+		0,965,968,1,0,0,0,966,964,1,0,0,0,966,967,1,0,0,0,967,131,1,0,0,0,968,
+		966,1,0,0,0,969,970,5,105,0,0,970,971,5,116,0,0,971,983,3,164,82,0,972,
+		973,5,96,0,0,973,983,5,87,0,0,974,975,5,68,0,0,975,983,5,128,0,0,976,977,
+		7,9,0,0,977,978,3,174,87,0,978,979,3,164,82,0,979,980,5,112,0,0,980,983,
+		1,0,0,0,981,983,3,128,64,0,982,969,1,0,0,0,982,972,1,0,0,0,982,974,1,0,
+		0,0,982,976,1,0,0,0,982,981,1,0,0,0,983,133,1,0,0,0,984,986,5,45,0,0,985,
+		987,3,140,70,0,986,985,1,0,0,0,987,988,1,0,0,0,988,986,1,0,0,0,988,989,
+		1,0,0,0,989,994,1,0,0,0,990,991,5,61,0,0,991,993,3,136,68,0,992,990,1,
+		0,0,0,993,996,1,0,0,0,994,992,1,0,0,0,994,995,1,0,0,0,995,1004,1,0,0,0,
+		996,994,1,0,0,0,997,1002,5,4,0,0,998,1000,3,142,71,0,999,1001,5,4,0,0,
+		1000,999,1,0,0,0,1000,1001,1,0,0,0,1001,1003,1,0,0,0,1002,998,1,0,0,0,
+		1002,1003,1,0,0,0,1003,1005,1,0,0,0,1004,997,1,0,0,0,1004,1005,1,0,0,0,
+		1005,1006,1,0,0,0,1006,1008,5,134,0,0,1007,1009,3,140,70,0,1008,1007,1,
+		0,0,0,1009,1010,1,0,0,0,1010,1008,1,0,0,0,1010,1011,1,0,0,0,1011,1016,
+		1,0,0,0,1012,1013,5,61,0,0,1013,1015,3,136,68,0,1014,1012,1,0,0,0,1015,
+		1018,1,0,0,0,1016,1014,1,0,0,0,1016,1017,1,0,0,0,1017,1023,1,0,0,0,1018,
+		1016,1,0,0,0,1019,1020,5,4,0,0,1020,1022,3,138,69,0,1021,1019,1,0,0,0,
+		1022,1025,1,0,0,0,1023,1021,1,0,0,0,1023,1024,1,0,0,0,1024,1028,1,0,0,
+		0,1025,1023,1,0,0,0,1026,1027,5,6,0,0,1027,1029,3,144,72,0,1028,1026,1,
+		0,0,0,1028,1029,1,0,0,0,1029,135,1,0,0,0,1030,1032,3,140,70,0,1031,1030,
+		1,0,0,0,1032,1033,1,0,0,0,1033,1031,1,0,0,0,1033,1034,1,0,0,0,1034,137,
+		1,0,0,0,1035,1052,3,142,71,0,1036,1042,5,77,0,0,1037,1038,3,182,91,0,1038,
+		1039,5,125,0,0,1039,1040,3,182,91,0,1040,1041,3,186,93,0,1041,1043,1,0,
+		0,0,1042,1037,1,0,0,0,1042,1043,1,0,0,0,1043,1052,1,0,0,0,1044,1048,5,
+		91,0,0,1045,1046,5,122,0,0,1046,1049,5,117,0,0,1047,1049,5,107,0,0,1048,
+		1045,1,0,0,0,1048,1047,1,0,0,0,1049,1050,1,0,0,0,1050,1052,5,108,0,0,1051,
+		1035,1,0,0,0,1051,1036,1,0,0,0,1051,1044,1,0,0,0,1052,139,1,0,0,0,1053,
+		1060,3,188,94,0,1054,1060,5,87,0,0,1055,1060,5,94,0,0,1056,1060,5,43,0,
+		0,1057,1060,5,44,0,0,1058,1060,5,121,0,0,1059,1053,1,0,0,0,1059,1054,1,
+		0,0,0,1059,1055,1,0,0,0,1059,1056,1,0,0,0,1059,1057,1,0,0,0,1059,1058,
+		1,0,0,0,1060,141,1,0,0,0,1061,1062,5,59,0,0,1062,1064,5,67,0,0,1063,1061,
+		1,0,0,0,1063,1064,1,0,0,0,1064,1065,1,0,0,0,1065,1070,7,9,0,0,1066,1071,
+		5,43,0,0,1067,1068,3,174,87,0,1068,1069,3,164,82,0,1069,1071,1,0,0,0,1070,
+		1066,1,0,0,0,1070,1067,1,0,0,0,1071,1078,1,0,0,0,1072,1073,5,44,0,0,1073,
+		1074,3,174,87,0,1074,1075,5,125,0,0,1075,1076,3,174,87,0,1076,1078,1,0,
+		0,0,1077,1063,1,0,0,0,1077,1072,1,0,0,0,1078,143,1,0,0,0,1079,1081,3,182,
+		91,0,1080,1079,1,0,0,0,1080,1081,1,0,0,0,1081,1083,1,0,0,0,1082,1084,3,
+		188,94,0,1083,1082,1,0,0,0,1084,1085,1,0,0,0,1085,1083,1,0,0,0,1085,1086,
+		1,0,0,0,1086,1107,1,0,0,0,1087,1088,5,91,0,0,1088,1095,5,76,0,0,1089,1096,
+		5,43,0,0,1090,1092,3,188,94,0,1091,1090,1,0,0,0,1092,1093,1,0,0,0,1093,
+		1091,1,0,0,0,1093,1094,1,0,0,0,1094,1096,1,0,0,0,1095,1089,1,0,0,0,1095,
+		1091,1,0,0,0,1096,1108,1,0,0,0,1097,1105,5,110,0,0,1098,1106,5,43,0,0,
+		1099,1103,3,174,87,0,1100,1104,3,164,82,0,1101,1104,5,121,0,0,1102,1104,
+		3,188,94,0,1103,1100,1,0,0,0,1103,1101,1,0,0,0,1103,1102,1,0,0,0,1104,
+		1106,1,0,0,0,1105,1098,1,0,0,0,1105,1099,1,0,0,0,1106,1108,1,0,0,0,1107,
+		1087,1,0,0,0,1107,1097,1,0,0,0,1107,1108,1,0,0,0,1108,145,1,0,0,0,1109,
+		1110,5,25,0,0,1110,1120,3,148,74,0,1111,1112,5,36,0,0,1112,1116,3,168,
+		84,0,1113,1114,5,4,0,0,1114,1115,5,135,0,0,1115,1117,3,168,84,0,1116,1113,
+		1,0,0,0,1116,1117,1,0,0,0,1117,1121,1,0,0,0,1118,1119,7,6,0,0,1119,1121,
+		3,148,74,0,1120,1111,1,0,0,0,1120,1118,1,0,0,0,1121,147,1,0,0,0,1122,1133,
+		3,168,84,0,1123,1125,5,144,0,0,1124,1123,1,0,0,0,1124,1125,1,0,0,0,1125,
+		1126,1,0,0,0,1126,1130,7,2,0,0,1127,1129,3,150,75,0,1128,1127,1,0,0,0,
+		1129,1132,1,0,0,0,1130,1128,1,0,0,0,1130,1131,1,0,0,0,1131,1134,1,0,0,
+		0,1132,1130,1,0,0,0,1133,1124,1,0,0,0,1133,1134,1,0,0,0,1134,149,1,0,0,
+		0,1135,1136,3,180,90,0,1136,1138,3,178,89,0,1137,1139,7,2,0,0,1138,1137,
+		1,0,0,0,1138,1139,1,0,0,0,1139,151,1,0,0,0,1140,1141,5,9,0,0,1141,1146,
+		3,154,77,0,1142,1143,5,4,0,0,1143,1145,3,154,77,0,1144,1142,1,0,0,0,1145,
+		1148,1,0,0,0,1146,1144,1,0,0,0,1146,1147,1,0,0,0,1147,1154,1,0,0,0,1148,
+		1146,1,0,0,0,1149,1150,5,136,0,0,1150,1151,5,127,0,0,1151,1155,7,1,0,0,
+		1152,1153,5,134,0,0,1153,1155,5,70,0,0,1154,1149,1,0,0,0,1154,1152,1,0,
+		0,0,1154,1155,1,0,0,0,1155,153,1,0,0,0,1156,1163,3,174,87,0,1157,1159,
+		3,188,94,0,1158,1157,1,0,0,0,1159,1160,1,0,0,0,1160,1158,1,0,0,0,1160,
+		1161,1,0,0,0,1161,1164,1,0,0,0,1162,1164,5,121,0,0,1163,1158,1,0,0,0,1163,
+		1162,1,0,0,0,1163,1164,1,0,0,0,1164,155,1,0,0,0,1165,1166,5,19,0,0,1166,
+		1172,5,79,0,0,1167,1169,3,188,94,0,1168,1170,5,78,0,0,1169,1168,1,0,0,
+		0,1169,1170,1,0,0,0,1170,1172,1,0,0,0,1171,1165,1,0,0,0,1171,1167,1,0,
+		0,0,1172,157,1,0,0,0,1173,1174,7,10,0,0,1174,159,1,0,0,0,1175,1176,7,11,
+		0,0,1176,161,1,0,0,0,1177,1179,3,188,94,0,1178,1177,1,0,0,0,1179,1180,
+		1,0,0,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,163,1,0,0,0,1182,1183,
+		7,12,0,0,1183,165,1,0,0,0,1184,1185,7,13,0,0,1185,167,1,0,0,0,1186,1190,
+		3,172,86,0,1187,1189,3,170,85,0,1188,1187,1,0,0,0,1189,1192,1,0,0,0,1190,
+		1188,1,0,0,0,1190,1191,1,0,0,0,1191,169,1,0,0,0,1192,1190,1,0,0,0,1193,
+		1194,3,180,90,0,1194,1195,3,172,86,0,1195,171,1,0,0,0,1196,1198,3,182,
+		91,0,1197,1199,3,186,93,0,1198,1197,1,0,0,0,1198,1199,1,0,0,0,1199,1206,
+		1,0,0,0,1200,1206,3,188,94,0,1201,1202,5,7,0,0,1202,1203,3,168,84,0,1203,
+		1204,5,8,0,0,1204,1206,1,0,0,0,1205,1196,1,0,0,0,1205,1200,1,0,0,0,1205,
+		1201,1,0,0,0,1206,173,1,0,0,0,1207,1211,3,178,89,0,1208,1210,3,176,88,
+		0,1209,1208,1,0,0,0,1210,1213,1,0,0,0,1211,1209,1,0,0,0,1211,1212,1,0,
+		0,0,1212,175,1,0,0,0,1213,1211,1,0,0,0,1214,1215,3,180,90,0,1215,1216,
+		3,178,89,0,1216,177,1,0,0,0,1217,1224,3,182,91,0,1218,1224,3,188,94,0,
+		1219,1220,5,7,0,0,1220,1221,3,174,87,0,1221,1222,5,8,0,0,1222,1224,1,0,
+		0,0,1223,1217,1,0,0,0,1223,1218,1,0,0,0,1223,1219,1,0,0,0,1224,179,1,0,
+		0,0,1225,1226,7,14,0,0,1226,181,1,0,0,0,1227,1239,3,184,92,0,1228,1229,
+		5,7,0,0,1229,1234,3,184,92,0,1230,1231,5,4,0,0,1231,1233,3,184,92,0,1232,
+		1230,1,0,0,0,1233,1236,1,0,0,0,1234,1232,1,0,0,0,1234,1235,1,0,0,0,1235,
+		1237,1,0,0,0,1236,1234,1,0,0,0,1237,1238,5,8,0,0,1238,1240,1,0,0,0,1239,
+		1228,1,0,0,0,1239,1240,1,0,0,0,1240,183,1,0,0,0,1241,1243,5,145,0,0,1242,
+		1244,5,146,0,0,1243,1242,1,0,0,0,1243,1244,1,0,0,0,1244,1247,1,0,0,0,1245,
+		1247,5,146,0,0,1246,1241,1,0,0,0,1246,1245,1,0,0,0,1247,185,1,0,0,0,1248,
+		1249,7,15,0,0,1249,187,1,0,0,0,1250,1251,7,16,0,0,1251,189,1,0,0,0,151,
+		236,251,262,270,272,288,294,303,305,330,340,349,355,367,384,386,392,401,
+		409,416,441,452,466,472,477,480,490,498,508,517,520,525,531,538,545,550,
+		562,566,580,589,600,603,608,615,620,627,637,640,644,653,656,661,665,668,
+		672,674,677,679,684,690,694,698,701,712,714,721,728,730,736,742,749,751,
+		759,762,772,781,783,786,794,803,815,825,829,835,839,847,854,864,867,878,
+		886,890,893,900,907,913,917,921,928,933,945,947,951,966,982,988,994,1000,
+		1002,1004,1010,1016,1023,1028,1033,1042,1048,1051,1059,1063,1070,1077,
+		1080,1085,1093,1095,1103,1105,1107,1116,1120,1124,1130,1133,1138,1146,
+		1154,1160,1163,1169,1171,1180,1190,1198,1205,1211,1223,1234,1239,1243,
+		1246
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -4,6 +4,11 @@ namespace Turnrow.Compiler.Tests.Naive;
 public abstract record Statement
 {
     public Sized? Claim { get; init; }
+
+    /// <summary>The sizes that the line is for; null for all.</summary>
+    public IReadOnlyList<bool>? Only { get; init; }
+
+    public bool IsFor(int size) => Only is null || Only[size];
 }
 
 /// <summary>How many rows: a number of them, or from a row to a row by number.</summary>

@@ -20,12 +20,12 @@ public static class NotationWriter
         foreach (var piece in pattern.Pieces)
         {
             text.Append('\n');
-            WritePiece(text, piece);
+            WritePiece(text, piece, pattern.Sizes);
         }
         return text.ToString();
     }
 
-    private static void WritePiece(StringBuilder text, NaivePiece piece)
+    private static void WritePiece(StringBuilder text, NaivePiece piece, IReadOnlyList<string> sizes)
     {
         Line(text, $"piece {piece.Name}{Opening(piece.Start)}");
         switch (piece.Start)
@@ -34,7 +34,26 @@ public static class NotationWriter
             case ChainStart chain: Line(text, $"  chain {chain.Chains}"); break;
         }
         foreach (var statement in piece.Statements)
-            Line(text, $"  {Text(statement)}{Claim(statement.Claim)}");
+            Line(text, $"  {ForSizes(sizes, statement)}{Text(statement)}{Claim(statement.Claim)}");
+    }
+
+    /// <summary>Two or more sizes side by side are written from one to another, the others one by one.</summary>
+    private static string ForSizes(IReadOnlyList<string> sizes, Statement statement)
+    {
+        if (statement.Only is not { } only)
+            return "";
+        var ranges = new List<string>();
+        for (var first = 0; first < sizes.Count; first++)
+        {
+            if (!only[first])
+                continue;
+            var last = first;
+            while (last + 1 < sizes.Count && only[last + 1])
+                last++;
+            ranges.Add(first == last ? sizes[first] : $"{sizes[first]} to {sizes[last]}");
+            first = last;
+        }
+        return $"for {string.Join(", ", ranges)}: ";
     }
 
     private static string Opening(Start start) => start switch

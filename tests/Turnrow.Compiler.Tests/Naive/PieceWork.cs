@@ -45,6 +45,11 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
 
     public void Work(Statement statement)
     {
+        if (!statement.IsFor(Size))
+        {
+            result.CountsAfter.Add(Counted(statement));
+            return;
+        }
         switch (statement)
         {
             case RowLine row: WorkRowLine(row); break;

@@ -37,19 +37,35 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
             sketch.Names[(int)hand] = name;
     }
 
-    private void Straight(Sketch sketch) => Straight(sketch, tape.OneIn(4) && sketch.Sizes > 1 ? 0 : 1);
+    private void Straight(Sketch sketch) => Straight(sketch, tape.OneIn(4) && sketch.Sizes > 1 ? 0 : 1, Some(sketch));
 
-    private void Straight(Sketch sketch, int least)
+    /// <summary>Now and then a line is for some of the sizes; where every size needs its rows it is for all.</summary>
+    private bool[]? Some(Sketch sketch)
+    {
+        if (sketch.Sizes == 1 || !tape.OneIn(4))
+            return null;
+        var only = new bool[sketch.Sizes];
+        for (var size = 0; size < only.Length; size++)
+            only[size] = tape.OneIn(2);
+        only[tape.Below(only.Length)] = true;
+        return only;
+    }
+
+    private static bool Has(bool[]? only, int size) => only is null || only[size];
+
+    private void Straight(Sketch sketch, int least, bool[]? only = null)
     {
         MakePlain(sketch);
         var count = tape.Sizes(sketch.Sizes, least, _ => 6);
         if (count.Max() == 0)
             count[0] = 1;
-        sketch.Statements.Add(new Straight(new Sized(count)));
-        sketch.AddRows(size => count[size]);
+        sketch.Statements.Add(new Straight(new Sized(count)) { Only = only });
+        sketch.AddRows(size => Has(only, size) ? count[size] : 0);
     }
 
-    private void Shape(Sketch sketch)
+    private void Shape(Sketch sketch) => Shape(sketch, Some(sketch));
+
+    private void Shape(Sketch sketch, bool[]? only)
     {
         MakePlain(sketch);
         var count = tape.Sizes(sketch.Sizes, 1, _ => 12);
@@ -63,9 +79,10 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
         var span = tape.OneIn(3)
             ? RowSpan.Between(sketch.For(s => sketch.Rows[s] + 1), sketch.For(s => sketch.Rows[s] + count[s]))
             : RowSpan.Of(new Sized(count));
-        sketch.Statements.Add(new Shape(span, schedules));
-        sketch.Widths = widths;
-        sketch.AddRows(size => count[size]);
+        sketch.Statements.Add(new Shape(span, schedules) { Only = only });
+        var before = sketch.Widths;
+        sketch.Widths = Enumerable.Range(0, before.Length).Select(size => Has(only, size) ? widths[size] : before[size]).ToArray();
+        sketch.AddRows(size => Has(only, size) ? count[size] : 0);
     }
 
     private List<Schedule> Schedules(Sketch sketch, int rowCount)
@@ -140,8 +157,9 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
         var count = tape.Sizes(sketch.Sizes, tape.OneIn(4) ? 0 : 1, size => Math.Min(6, (sketch.Widths[size] - 2) / ends));
         if (count.Max() == 0)
             count[0] = 1;
-        sketch.Statements.Add(new LeaveAtEdge(new Sized(count), edge));
-        Step(sketch, Hands(sketch, edge), size => -count[size]);
+        var only = Some(sketch);
+        sketch.Statements.Add(new LeaveAtEdge(new Sized(count), edge) { Only = only });
+        Step(sketch, Hands(sketch, edge), size => Has(only, size) ? -count[size] : 0);
         if (ends == 1 && tape.OneIn(4))
         {
             var other = Frame.Opposite(Hands(sketch, edge)[0]);
@@ -158,8 +176,9 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
             return;
         var edge = AnyRef(sketch);
         var count = tape.Sizes(sketch.Sizes, 1, _ => 8);
-        sketch.Statements.Add(new AddAtEdge(new Sized(count), edge));
-        Step(sketch, Hands(sketch, edge), size => count[size]);
+        var only = Some(sketch);
+        sketch.Statements.Add(new AddAtEdge(new Sized(count), edge) { Only = only });
+        Step(sketch, Hands(sketch, edge), size => Has(only, size) ? count[size] : 0);
         FollowedByRows(sketch, 1);
     }
 
@@ -184,7 +203,7 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
         if (tape.OneIn(3))
             rows.PlainRow(sketch);
         else if (tape.OneIn(3))
-            Shape(sketch);
+            Shape(sketch, null);
         else
             Straight(sketch, least);
     }
