@@ -135,13 +135,16 @@ ROUNDED    : 'rounded' ;
 RS         : 'RS' ;
 SAME       : 'same' ;
 SKIP_WORD  : 'skip' ;
+SKIPPING   : 'skipping' ;
 SLIP       : 'slip' ;
+SLIPPING   : 'slipping' ;
 STITCH     : 'stitch' ;
 STITCHES   : 'stitches' | 'sts' ;
 THE        : 'the' ;
 THEN       : 'then' ;
 TIMES      : 'times' | 'time' ;
 TO         : 'to' ;
+TOGETHER   : 'together' ;
 TURNED     : 'turned' ;
 TURNING    : 'turning' ;
 TURNS      : 'turns' ;
@@ -153,6 +156,7 @@ WIDE       : 'wide' ;
 WITH       : 'with' ;
 WITHIN     : 'within' ;
 WITHOUT    : 'without' ;
+WORKING    : 'working' ;
 WS         : 'WS' ;
 
 // Units. `in` is both a unit and a word.

@@ -100,6 +100,7 @@ public static class CompilerDiagnostics
         SizesBackwards.Kind,
         SizeTwice.Kind,
         EdgeInSizes.Kind,
+        ShapeManner.Kind,
         EdgeTwice.Kind,
         PartUnused.Kind,
         PieceUnjoined.Kind,

@@ -37,6 +37,9 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     /// <summary>Parts of the last row that later pieces go on from: stitches from the right edge, and how many, a size.</summary>
     public List<(string Piece, int[] FromRight, int[] Count)> Taken { get; } = [];
 
+    /// <summary>How edges are shaped here, a size.</summary>
+    public ShapingManner[] Manners { get; } = new ShapingManner[builders.Length];
+
     /// <summary>Differences of claims already reported, for one cause is told once.</summary>
     public CountCauses Causes { get; set; } = new();
 

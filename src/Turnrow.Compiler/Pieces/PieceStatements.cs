@@ -12,7 +12,7 @@ internal static class PieceStatements
     /// <summary>True if a statement belongs in a piece.</summary>
     public static bool IsOne(StatementSyntax statement) => statement is
         BeginStatement or ChainStatement or EdgeNameStatement or RowStatement or StraightStatement or LeaveStatement or AddStatement
-        or ShapeStatement or ForSizesStatement or MarkStatement or RepeatStatement or DivideStatement or FastenOffStatement;
+        or ShapeStatement or ShapeMannerStatement or ForSizesStatement or MarkStatement or RepeatStatement or DivideStatement or FastenOffStatement;
 
     /// <summary>Does what a statement says.</summary>
     public static void Bind(Context context, PieceState piece, StatementSyntax statement)
@@ -27,6 +27,7 @@ internal static class PieceStatements
             case LeaveStatement leave: StepBinding.Bind(context, piece, leave); break;
             case AddStatement add: StepBinding.Bind(context, piece, add); break;
             case ShapeStatement shape: ShapeBinding.Bind(context, piece, shape); break;
+            case ShapeMannerStatement manner: MannerBinding.Bind(context, piece, manner); break;
             case RepeatStatement repeat: RepeatBinding.Bind(context, piece, repeat); break;
             case DivideStatement divide: DivideBinding.Bind(context, piece, divide); break;
             case ForSizesStatement some: ForSizesBinding.Bind(context, piece, some); break;

@@ -44,7 +44,7 @@ internal static class OddNumbers
         StraightStatement straight => [straight.Amount],
         LeaveStatement leave => [leave.Count],
         AddStatement add => [add.Count],
-        ShapeStatement { Rows: { } rows } => [rows],
+        ShapeStatement { Rows: { } rows } => [rows.Amount],
         ForSizesStatement some => Values(some.Done),
         PieceStatement { Origin: PartOriginSyntax part } => [part.Stitches],
         ExpectMeasureStatement expect => [expect.Length],

@@ -52,11 +52,12 @@ internal partial class TurnrowParser : Parser {
 		MORE_WORD=98, MULTIPLE=99, NEXT=100, NOT=101, ODD=102, OF=103, OFF=104, 
 		ON=105, ONE=106, OPPOSITE=107, ORDER=108, OVER=109, PER=110, PICKED=111, 
 		PLAIN=112, REMAIN=113, REST=114, ROUNDED=115, RS=116, SAME=117, SKIP_WORD=118, 
-		SLIP=119, STITCH=120, STITCHES=121, THE=122, THEN=123, TIMES=124, TO=125, 
-		TURNED=126, TURNING=127, TURNS=128, UNTIL=129, UP=130, WEIGH=131, WEIGHT=132, 
-		WIDE=133, WITH=134, WITHIN=135, WITHOUT=136, WS=137, CM=138, G=139, M=140, 
-		MM=141, OZ=142, YD=143, WORD=144, NUMBER=145, FRACTION=146, ORDINAL=147, 
-		DOTTED=148, QUOTED=149, WRONG_COMMA=150, WRONG_QUOTE=151, JUNK=152;
+		SKIPPING=119, SLIP=120, SLIPPING=121, STITCH=122, STITCHES=123, THE=124, 
+		THEN=125, TIMES=126, TO=127, TOGETHER=128, TURNED=129, TURNING=130, TURNS=131, 
+		UNTIL=132, UP=133, WEIGH=134, WEIGHT=135, WIDE=136, WITH=137, WITHIN=138, 
+		WITHOUT=139, WORKING=140, WS=141, CM=142, G=143, M=144, MM=145, OZ=146, 
+		YD=147, WORD=148, NUMBER=149, FRACTION=150, ORDINAL=151, DOTTED=152, QUOTED=153, 
+		WRONG_COMMA=154, WRONG_QUOTE=155, JUNK=156;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -73,15 +74,16 @@ internal partial class TurnrowParser : Parser {
 		RULE_stitchAmount = 48, RULE_changeAmount = 49, RULE_reach = 50, RULE_place = 51, 
 		RULE_repeatLine = 52, RULE_forLine = 53, RULE_sizeRange = 54, RULE_sizedLine = 55, 
 		RULE_straightLine = 56, RULE_rowFix = 57, RULE_leaveLine = 58, RULE_addLine = 59, 
-		RULE_shapeLine = 60, RULE_shaping = 61, RULE_shapingPart = 62, RULE_frequency = 63, 
-		RULE_stitchesIn = 64, RULE_solve = 65, RULE_solveOption = 66, RULE_seamLine = 67, 
-		RULE_walkWords = 68, RULE_seamPart = 69, RULE_walkWord = 70, RULE_selection = 71, 
-		RULE_rate = 72, RULE_expectLine = 73, RULE_expected = 74, RULE_expectedMore = 75, 
-		RULE_claim = 76, RULE_claimPart = 77, RULE_edge = 78, RULE_side = 79, 
-		RULE_change = 80, RULE_stitch = 81, RULE_rowsWord = 82, RULE_stitchesWord = 83, 
-		RULE_sum = 84, RULE_sumOperation = 85, RULE_factor = 86, RULE_count = 87, 
-		RULE_countOperation = 88, RULE_single = 89, RULE_sign = 90, RULE_list = 91, 
-		RULE_number = 92, RULE_unit = 93, RULE_name = 94;
+		RULE_shapeLine = 60, RULE_shapeDone = 61, RULE_shaping = 62, RULE_stage = 63, 
+		RULE_shapingPart = 64, RULE_frequency = 65, RULE_everyRows = 66, RULE_turnRows = 67, 
+		RULE_decreasing = 68, RULE_stitchesIn = 69, RULE_solve = 70, RULE_solveOption = 71, 
+		RULE_seamLine = 72, RULE_walkWords = 73, RULE_seamPart = 74, RULE_walkWord = 75, 
+		RULE_selection = 76, RULE_rate = 77, RULE_expectLine = 78, RULE_expected = 79, 
+		RULE_expectedMore = 80, RULE_claim = 81, RULE_claimPart = 82, RULE_edge = 83, 
+		RULE_side = 84, RULE_change = 85, RULE_stitch = 86, RULE_rowsWord = 87, 
+		RULE_stitchesWord = 88, RULE_sum = 89, RULE_sumOperation = 90, RULE_factor = 91, 
+		RULE_count = 92, RULE_countOperation = 93, RULE_single = 94, RULE_sign = 95, 
+		RULE_list = 96, RULE_number = 97, RULE_unit = 98, RULE_name = 99;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -92,12 +94,13 @@ internal partial class TurnrowParser : Parser {
 		"chainLine", "edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", 
 		"weaveLine", "rowLine", "rowsLine", "items", "item", "stitchAmount", "changeAmount", 
 		"reach", "place", "repeatLine", "forLine", "sizeRange", "sizedLine", "straightLine", 
-		"rowFix", "leaveLine", "addLine", "shapeLine", "shaping", "shapingPart", 
-		"frequency", "stitchesIn", "solve", "solveOption", "seamLine", "walkWords", 
-		"seamPart", "walkWord", "selection", "rate", "expectLine", "expected", 
-		"expectedMore", "claim", "claimPart", "edge", "side", "change", "stitch", 
-		"rowsWord", "stitchesWord", "sum", "sumOperation", "factor", "count", 
-		"countOperation", "single", "sign", "list", "number", "unit", "name"
+		"rowFix", "leaveLine", "addLine", "shapeLine", "shapeDone", "shaping", 
+		"stage", "shapingPart", "frequency", "everyRows", "turnRows", "decreasing", 
+		"stitchesIn", "solve", "solveOption", "seamLine", "walkWords", "seamPart", 
+		"walkWord", "selection", "rate", "expectLine", "expected", "expectedMore", 
+		"claim", "claimPart", "edge", "side", "change", "stitch", "rowsWord", 
+		"stitchesWord", "sum", "sumOperation", "factor", "count", "countOperation", 
+		"single", "sign", "list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -117,10 +120,11 @@ internal partial class TurnrowParser : Parser {
 		"'mirrored'", "'more'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", 
 		"'off'", "'on'", "'one'", "'opposite'", "'order'", "'over'", "'per'", 
 		"'picked'", "'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", 
-		"'skip'", "'slip'", "'stitch'", null, "'the'", "'then'", null, "'to'", 
-		"'turned'", "'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", 
-		"'wide'", "'with'", "'within'", "'without'", "'WS'", "'cm'", "'g'", "'m'", 
-		"'mm'", "'oz'", "'yd'"
+		"'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", null, "'the'", 
+		"'then'", null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", 
+		"'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", 
+		"'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", 
+		"'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -137,11 +141,11 @@ internal partial class TurnrowParser : Parser {
 		"HIGH", "IN", "INC", "IS", "LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", 
 		"MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPPOSITE", 
 		"ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", 
-		"RS", "SAME", "SKIP_WORD", "SLIP", "STITCH", "STITCHES", "THE", "THEN", 
-		"TIMES", "TO", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", 
-		"WIDE", "WITH", "WITHIN", "WITHOUT", "WS", "CM", "G", "M", "MM", "OZ", 
-		"YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
-		"WRONG_QUOTE", "JUNK"
+		"RS", "SAME", "SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", 
+		"THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
+		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
+		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
+		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -188,9 +192,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 190;
+			State = 200;
 			_localctx.said = statement();
-			State = 191;
+			State = 201;
 			Match(Eof);
 			}
 		}
@@ -225,9 +229,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 193;
+			State = 203;
 			_localctx.claimed = claim();
-			State = 194;
+			State = 204;
 			Match(Eof);
 			}
 		}
@@ -412,132 +416,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 236;
+			State = 246;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 196;
+				State = 206;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 197;
+				State = 207;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 198;
+				State = 208;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 199;
+				State = 209;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 200;
+				State = 210;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 201;
+				State = 211;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 202;
+				State = 212;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 203;
+				State = 213;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 204;
+				State = 214;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 205;
+				State = 215;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 206;
+				State = 216;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 207;
+				State = 217;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 208;
+				State = 218;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 209;
+				State = 219;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 210;
+				State = 220;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 211;
+				State = 221;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 212;
+				State = 222;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 213;
+				State = 223;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -547,154 +551,154 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 214;
+				State = 224;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 215;
+				State = 225;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 216;
+				State = 226;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 217;
+				State = 227;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 218;
+				State = 228;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 219;
+				State = 229;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 220;
+				State = 230;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 221;
+				State = 231;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 222;
+				State = 232;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 223;
+				State = 233;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 224;
+				State = 234;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 225;
+				State = 235;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 226;
+				State = 236;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 227;
+				State = 237;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 228;
+				State = 238;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case FOR:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 229;
+				State = 239;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 230;
+				State = 240;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 231;
+				State = 241;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 232;
+				State = 242;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 233;
+				State = 243;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
 				EnterOuterAlt(_localctx, 39);
 				{
-				State = 234;
+				State = 244;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
 				EnterOuterAlt(_localctx, 40);
 				{
-				State = 235;
+				State = 245;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -733,9 +737,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 238;
+			State = 248;
 			Match(NOTATION);
-			State = 239;
+			State = 249;
 			_localctx.value = number();
 			}
 		}
@@ -768,9 +772,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 241;
+			State = 251;
 			Match(PATTERN);
-			State = 242;
+			State = 252;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -805,9 +809,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 244;
+			State = 254;
 			Match(VERSION);
-			State = 245;
+			State = 255;
 			_localctx.text = version();
 			}
 		}
@@ -841,27 +845,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 251;
+			State = 261;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 247;
+				State = 257;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 248;
+				State = 258;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 249;
+				State = 259;
 				Match(QUOTED);
 				}
 				break;
@@ -909,7 +913,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -951,9 +954,12 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -962,12 +968,13 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 250;
+				State = 260;
 				name();
 				}
 				break;
@@ -1006,9 +1013,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 253;
+			State = 263;
 			Match(TERMS);
-			State = 254;
+			State = 264;
 			_localctx.called = name();
 			}
 		}
@@ -1052,25 +1059,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 256;
+			State = 266;
 			Match(SIZES);
-			State = 257;
+			State = 267;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 262;
+			State = 272;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 258;
+				State = 268;
 				Match(COMMA);
-				State = 259;
+				State = 269;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 264;
+				State = 274;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1106,7 +1113,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 272;
+			State = 282;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1153,7 +1160,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -1195,9 +1201,12 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -1206,28 +1215,29 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 265;
+				State = 275;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 266;
+				State = 276;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 267;
+				State = 277;
 				Match(NUMBER);
-				State = 270;
+				State = 280;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1274,7 +1284,6 @@ internal partial class TurnrowParser : Parser {
 				case ARE:
 				case BEFORE:
 				case BUT:
-				case BY:
 				case CH:
 				case CHAINS:
 				case CORNER:
@@ -1316,9 +1325,12 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPING:
+				case SLIPPING:
 				case STITCH:
 				case THEN:
 				case TIMES:
+				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -1327,17 +1339,18 @@ internal partial class TurnrowParser : Parser {
 				case WEIGHT:
 				case WIDE:
 				case WITHIN:
+				case WORKING:
 				case G:
 				case OZ:
 				case WORD:
 					{
-					State = 268;
+					State = 278;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 269;
+					State = 279;
 					Match(X);
 					}
 					break;
@@ -1384,9 +1397,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 274;
+			State = 284;
 			Match(SKILL);
-			State = 275;
+			State = 285;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1419,9 +1432,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 277;
+			State = 287;
 			Match(NOTION);
-			State = 278;
+			State = 288;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1456,9 +1469,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 280;
+			State = 290;
 			Match(WEARER);
-			State = 281;
+			State = 291;
 			_localctx.called = name();
 			}
 		}
@@ -1489,7 +1502,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 283;
+			State = 293;
 			Match(PROSE);
 			}
 		}
@@ -1539,34 +1552,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 285;
+			State = 295;
 			Match(YARN);
-			State = 286;
+			State = 296;
 			_localctx.called = name();
-			State = 288;
+			State = 298;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 287;
+				State = 297;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 294;
+			State = 304;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 290;
+				State = 300;
 				Match(COMMA);
-				State = 291;
+				State = 301;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 296;
+				State = 306;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1610,15 +1623,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 305;
+			State = 315;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 297;
+				State = 307;
 				Match(WEIGHT);
-				State = 298;
+				State = 308;
 				_localctx.value = number();
 				}
 				break;
@@ -1626,9 +1639,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 299;
+				State = 309;
 				_localctx.value = number();
-				State = 303;
+				State = 313;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1636,10 +1649,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 300;
+					State = 310;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 139)) & ~0x3f) == 0 && ((1L << (_la - 139)) & 27L) != 0)) ) {
+					if ( !(((((_la - 143)) & ~0x3f) == 0 && ((1L << (_la - 143)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1650,9 +1663,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 301;
+					State = 311;
 					Match(PERCENT);
-					State = 302;
+					State = 312;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1697,11 +1710,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 307;
+			State = 317;
 			Match(HOOK);
-			State = 308;
+			State = 318;
 			_localctx.value = number();
-			State = 309;
+			State = 319;
 			Match(MM);
 			}
 		}
@@ -1765,48 +1778,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 311;
+			State = 321;
 			Match(GAUGE);
-			State = 312;
+			State = 322;
 			_localctx.by = stitch();
-			State = 313;
+			State = 323;
 			Match(COLON);
-			State = 314;
+			State = 324;
 			_localctx.stitches = number();
-			State = 315;
+			State = 325;
 			stitchesWord();
-			State = 330;
+			State = 340;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 316;
+				State = 326;
 				Match(AND);
-				State = 317;
+				State = 327;
 				_localctx.rows = number();
-				State = 318;
+				State = 328;
 				rowsWord();
-				State = 319;
+				State = 329;
 				Match(TO);
-				State = 320;
+				State = 330;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 322;
+				State = 332;
 				Match(TO);
-				State = 323;
+				State = 333;
 				_localctx.stitchesLength = gaugeLength();
-				State = 324;
+				State = 334;
 				Match(COMMA);
-				State = 325;
+				State = 335;
 				_localctx.rows = number();
-				State = 326;
+				State = 336;
 				rowsWord();
-				State = 327;
+				State = 337;
 				Match(TO);
-				State = 328;
+				State = 338;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1849,9 +1862,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 332;
+			State = 342;
 			_localctx.value = number();
-			State = 333;
+			State = 343;
 			_localctx.measure = unit();
 			}
 		}
@@ -1914,46 +1927,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 335;
+			State = 345;
 			Match(TURN);
-			State = 336;
+			State = 346;
 			_localctx.by = stitch();
-			State = 340;
+			State = 350;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 337;
+				State = 347;
 				Match(COMMA);
-				State = 338;
+				State = 348;
 				_localctx.nextRow = Match(NEXT);
-				State = 339;
+				State = 349;
 				Match(ROW);
 				}
 			}
 
-			State = 342;
+			State = 352;
 			Match(COLON);
-			State = 343;
+			State = 353;
 			Match(CH);
-			State = 344;
+			State = 354;
 			_localctx.chains = number();
-			State = 349;
+			State = 359;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 345;
+				State = 355;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 346;
+				State = 356;
 				_localctx.doesNot = Match(DOES);
-				State = 347;
+				State = 357;
 				Match(NOT);
-				State = 348;
+				State = 358;
 				Match(COUNT);
 				}
 				break;
@@ -1963,20 +1976,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 355;
+			State = 365;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 351;
+				State = 361;
 				Match(COMMA);
-				State = 352;
+				State = 362;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 357;
+				State = 367;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2017,21 +2030,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 367;
+			State = 377;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 358;
+				State = 368;
 				Match(FIRST);
-				State = 359;
+				State = 369;
 				Match(STITCH);
-				State = 360;
+				State = 370;
 				Match(IN);
-				State = 361;
+				State = 371;
 				_localctx.nth = Match(ORDINAL);
-				State = 362;
+				State = 372;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2045,13 +2058,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 363;
+				State = 373;
 				Match(NOT);
-				State = 364;
+				State = 374;
 				Match(IN);
-				State = 365;
+				State = 375;
 				Match(THE);
-				State = 366;
+				State = 376;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2095,13 +2108,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 369;
+			State = 379;
 			Match(MEASURE);
-			State = 370;
+			State = 380;
 			_localctx.called = name();
-			State = 371;
+			State = 381;
 			Match(IS);
-			State = 372;
+			State = 382;
 			_localctx.value = sum();
 			}
 		}
@@ -2162,19 +2175,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 374;
+			State = 384;
 			Match(COUNT);
-			State = 375;
+			State = 385;
 			_localctx.called = name();
-			State = 376;
-			Match(IS);
 			State = 386;
+			Match(IS);
+			State = 396;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 377;
+				State = 387;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2184,9 +2197,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 378;
+				State = 388;
 				Match(FOR);
-				State = 379;
+				State = 389;
 				_localctx.length = sum();
 				}
 				break;
@@ -2235,7 +2248,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -2277,9 +2289,12 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -2288,20 +2303,21 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 380;
+				State = 390;
 				_localctx.value = sum();
-				State = 384;
+				State = 394;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 381;
+					State = 391;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2311,9 +2327,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 382;
+					State = 392;
 					Match(FOR);
-					State = 383;
+					State = 393;
 					_localctx.length = sum();
 					}
 				}
@@ -2323,20 +2339,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 392;
+			State = 402;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 388;
+				State = 398;
 				Match(COMMA);
-				State = 389;
+				State = 399;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 394;
+				State = 404;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2378,18 +2394,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 395;
+			State = 405;
 			Match(CLAIMS);
-			State = 401;
+			State = 411;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 396;
+				State = 406;
 				_localctx.without = Match(WITHOUT);
-				State = 397;
+				State = 407;
 				Match(TURNING);
-				State = 398;
+				State = 408;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2402,9 +2418,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 399;
+				State = 409;
 				_localctx.with = Match(WITH);
-				State = 400;
+				State = 410;
 				Match(CHAINS);
 				}
 				break;
@@ -2451,9 +2467,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 403;
+			State = 413;
 			Match(BODY);
-			State = 409;
+			State = 419;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2500,7 +2516,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -2542,9 +2557,12 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -2553,21 +2571,22 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				{
-				State = 404;
+				State = 414;
 				_localctx.table = name();
-				State = 405;
+				State = 415;
 				Match(COMMA);
-				State = 406;
+				State = 416;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 408;
+				State = 418;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2615,20 +2634,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 411;
+			State = 421;
 			Match(EASE);
-			State = 412;
+			State = 422;
 			_localctx.called = name();
-			State = 413;
+			State = 423;
 			Match(IS);
-			State = 414;
+			State = 424;
 			_localctx.value = sum();
-			State = 416;
+			State = 426;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 415;
+				State = 425;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2671,13 +2690,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 418;
+			State = 428;
 			Match(FINISHED);
-			State = 419;
+			State = 429;
 			_localctx.called = name();
-			State = 420;
+			State = 430;
 			Match(IS);
-			State = 421;
+			State = 431;
 			_localctx.value = expected();
 			}
 		}
@@ -2715,13 +2734,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 423;
+			State = 433;
 			Match(ACCEPT);
-			State = 424;
+			State = 434;
 			_localctx.called = name();
-			State = 425;
+			State = 435;
 			Match(COLON);
-			State = 426;
+			State = 436;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2783,27 +2802,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 428;
-			Match(SWATCH);
-			State = 429;
-			_localctx.by = stitch();
-			State = 430;
-			Match(COLON);
-			State = 431;
-			_localctx.stitches = number();
-			State = 432;
-			stitchesWord();
-			State = 433;
-			Match(AND);
-			State = 434;
-			_localctx.rows = number();
-			State = 435;
-			rowsWord();
-			State = 436;
-			Match(WEIGH);
-			State = 437;
-			_localctx.value = number();
 			State = 438;
+			Match(SWATCH);
+			State = 439;
+			_localctx.by = stitch();
+			State = 440;
+			Match(COLON);
+			State = 441;
+			_localctx.stitches = number();
+			State = 442;
+			stitchesWord();
+			State = 443;
+			Match(AND);
+			State = 444;
+			_localctx.rows = number();
+			State = 445;
+			rowsWord();
+			State = 446;
+			Match(WEIGH);
+			State = 447;
+			_localctx.value = number();
+			State = 448;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2813,14 +2832,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 441;
+			State = 451;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 439;
+				State = 449;
 				Match(COMMA);
-				State = 440;
+				State = 450;
 				_localctx.yarn = name();
 				}
 			}
@@ -2876,31 +2895,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 443;
+			State = 453;
 			Match(MADE);
-			State = 444;
+			State = 454;
 			_localctx.size = sizeName();
-			State = 445;
+			State = 455;
 			Match(COLON);
-			State = 446;
+			State = 456;
 			_localctx.piece = name();
-			State = 447;
+			State = 457;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 452;
+			State = 462;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 448;
+				State = 458;
 				Match(COMMA);
-				State = 449;
+				State = 459;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 454;
+				State = 464;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2944,11 +2963,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 455;
+			State = 465;
 			_localctx.value = number();
-			State = 456;
+			State = 466;
 			_localctx.measure = unit();
-			State = 457;
+			State = 467;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3007,40 +3026,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 62, RULE_countFix);
 		int _la;
 		try {
-			State = 472;
+			State = 482;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 459;
+				State = 469;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 460;
+				State = 470;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 461;
+				State = 471;
 				Match(MULTIPLE);
-				State = 462;
+				State = 472;
 				Match(OF);
-				State = 463;
+				State = 473;
 				_localctx.multiple = single();
-				State = 466;
+				State = 476;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 464;
+					State = 474;
 					Match(PLUS);
-					State = 465;
+					State = 475;
 					_localctx.plus = single();
 					}
 				}
@@ -3050,9 +3069,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 468;
+				State = 478;
 				Match(ROUNDED);
-				State = 469;
+				State = 479;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3067,9 +3086,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 470;
+				State = 480;
 				Match(WITHIN);
-				State = 471;
+				State = 481;
 				_localctx.within = sum();
 				}
 				break;
@@ -3117,26 +3136,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 474;
+			State = 484;
 			Match(PIECE);
-			State = 475;
+			State = 485;
 			_localctx.called = name();
-			State = 477;
+			State = 487;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==IS || _la==PICKED) {
 				{
-				State = 476;
+				State = 486;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 480;
+			State = 490;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 479;
+				State = 489;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3218,30 +3237,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 66, RULE_origin);
 		int _la;
 		try {
-			State = 520;
+			State = 530;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 482;
+				State = 492;
 				Match(FROM);
-				State = 483;
+				State = 493;
 				_localctx.piece = name();
-				State = 484;
+				State = 494;
 				Match(COLON);
-				State = 485;
+				State = 495;
 				_localctx.part = count();
-				State = 490;
+				State = 500;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 486;
+					State = 496;
 					stitchesWord();
-					State = 487;
+					State = 497;
 					Match(AT);
-					State = 488;
+					State = 498;
 					_localctx.at = edge();
 					}
 				}
@@ -3251,22 +3270,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 492;
+				State = 502;
 				Match(IS);
-				State = 493;
+				State = 503;
 				_localctx.piece = name();
-				State = 494;
+				State = 504;
 				Match(MIRRORED);
-				State = 498;
+				State = 508;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 495;
+					State = 505;
 					Match(COMMA);
-					State = 496;
+					State = 506;
 					_localctx.turned = Match(TURNED);
-					State = 497;
+					State = 507;
 					Match(OVER);
 					}
 				}
@@ -3276,51 +3295,51 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 500;
+				State = 510;
 				Match(PICKED);
-				State = 501;
+				State = 511;
 				Match(UP);
-				State = 502;
+				State = 512;
 				Match(ALONG);
-				State = 503;
+				State = 513;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 508;
+				State = 518;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 504;
+					State = 514;
 					Match(AND);
-					State = 505;
+					State = 515;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 510;
+					State = 520;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 511;
+				State = 521;
 				Match(COLON);
-				State = 512;
+				State = 522;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 517;
+				State = 527;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 513;
+					State = 523;
 					Match(COMMA);
-					State = 514;
+					State = 524;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 519;
+					State = 529;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3377,35 +3396,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 523;
+			State = 533;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 522;
+				State = 532;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 525;
+				State = 535;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8560199399437631359L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-			State = 531;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2617734875695939717L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+			State = 541;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 527;
+				State = 537;
 				Match(COMMA);
-				State = 528;
+				State = 538;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 533;
+				State = 543;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3444,7 +3463,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 70, RULE_alongPart);
 		try {
-			State = 538;
+			State = 548;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3453,7 +3472,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 534;
+				State = 544;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3461,9 +3480,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 535;
+				State = 545;
 				_localctx.facing = side();
-				State = 536;
+				State = 546;
 				Match(FACING);
 				}
 				break;
@@ -3511,20 +3530,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 540;
+			State = 550;
 			Match(BEGIN);
-			State = 541;
+			State = 551;
 			Match(WITH);
-			State = 542;
+			State = 552;
 			_localctx.amount = count();
-			State = 543;
+			State = 553;
 			stitchesWord();
-			State = 545;
+			State = 555;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 544;
+				State = 554;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3567,16 +3586,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 547;
+			State = 557;
 			Match(CHAIN);
-			State = 548;
+			State = 558;
 			_localctx.amount = count();
-			State = 550;
+			State = 560;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 549;
+				State = 559;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3627,19 +3646,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 76, RULE_edgeLine);
 		int _la;
 		try {
-			State = 566;
+			State = 576;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 552;
+				State = 562;
 				Match(FROM);
-				State = 553;
+				State = 563;
 				Match(HERE);
-				State = 554;
+				State = 564;
 				_localctx.at = edge();
-				State = 555;
+				State = 565;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3648,7 +3667,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 556;
+				State = 566;
 				_localctx.called = name();
 				}
 				break;
@@ -3657,21 +3676,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 562;
+				State = 572;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 558;
+					State = 568;
 					Match(BOTH);
-					State = 559;
+					State = 569;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 560;
+					State = 570;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3681,14 +3700,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 561;
+					State = 571;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 564;
+				State = 574;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3697,7 +3716,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 565;
+				State = 575;
 				_localctx.called = name();
 				}
 				break;
@@ -3738,13 +3757,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 568;
+			State = 578;
 			Match(MARK);
-			State = 569;
+			State = 579;
 			Match(NEXT);
-			State = 570;
+			State = 580;
 			Match(ROW);
-			State = 571;
+			State = 581;
 			_localctx.called = name();
 			}
 		}
@@ -3789,27 +3808,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 573;
+			State = 583;
 			Match(DIVIDE);
-			State = 574;
+			State = 584;
 			Match(COLON);
-			State = 575;
+			State = 585;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 580;
+			State = 590;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 576;
+				State = 586;
 				Match(COMMA);
-				State = 577;
+				State = 587;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 582;
+				State = 592;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3849,15 +3868,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 82, RULE_dividePart);
 		try {
-			State = 589;
+			State = 599;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 583;
+				State = 593;
 				Match(SKIP_WORD);
-				State = 584;
+				State = 594;
 				_localctx.amount = count();
 				}
 				break;
@@ -3906,7 +3925,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -3948,9 +3966,12 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -3959,6 +3980,7 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
@@ -3966,11 +3988,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 585;
+				State = 595;
 				_localctx.amount = count();
-				State = 586;
+				State = 596;
 				Match(FOR);
-				State = 587;
+				State = 597;
 				_localctx.called = name();
 				}
 				break;
@@ -4006,9 +4028,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 591;
+			State = 601;
 			Match(FASTEN);
-			State = 592;
+			State = 602;
 			Match(OFF);
 			}
 		}
@@ -4041,11 +4063,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 594;
+			State = 604;
 			Match(WEAVE);
-			State = 595;
+			State = 605;
 			Match(IN);
-			State = 596;
+			State = 606;
 			Match(ENDS);
 			}
 		}
@@ -4094,38 +4116,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 598;
+			State = 608;
 			Match(ROW);
-			State = 600;
+			State = 610;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1910139L) != 0)) {
 				{
-				State = 599;
+				State = 609;
 				_localctx.from = count();
 				}
 			}
 
-			State = 603;
+			State = 613;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 602;
+				State = 612;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 605;
+			State = 615;
 			Match(COLON);
-			State = 606;
+			State = 616;
 			_localctx.words = items();
-			State = 608;
+			State = 618;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 607;
+				State = 617;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4182,34 +4204,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 610;
+			State = 620;
 			Match(ROWS);
-			State = 611;
+			State = 621;
 			_localctx.from = count();
-			State = 612;
+			State = 622;
 			Match(TO);
-			State = 613;
+			State = 623;
 			_localctx.to = count();
-			State = 615;
+			State = 625;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 614;
+				State = 624;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 617;
+			State = 627;
 			Match(COLON);
-			State = 618;
+			State = 628;
 			_localctx.words = items();
-			State = 620;
+			State = 630;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 619;
+				State = 629;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4255,23 +4277,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 622;
+			State = 632;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 627;
+			State = 637;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 623;
+				State = 633;
 				Match(COMMA);
-				State = 624;
+				State = 634;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 629;
+				State = 639;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4352,19 +4374,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 94, RULE_item);
 		int _la;
 		try {
-			State = 679;
+			State = 689;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 630;
+				State = 640;
 				Match(OPEN);
-				State = 631;
+				State = 641;
 				_localctx.inside = items();
-				State = 632;
+				State = 642;
 				Match(CLOSE);
-				State = 637;
+				State = 647;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4412,7 +4434,6 @@ internal partial class TurnrowParser : Parser {
 				case ARE:
 				case BEFORE:
 				case BUT:
-				case BY:
 				case CH:
 				case CHAINS:
 				case CORNER:
@@ -4454,9 +4475,12 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPING:
+				case SLIPPING:
 				case STITCH:
 				case THEN:
 				case TIMES:
+				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -4465,15 +4489,16 @@ internal partial class TurnrowParser : Parser {
 				case WEIGHT:
 				case WIDE:
 				case WITHIN:
+				case WORKING:
 				case G:
 				case OZ:
 				case WORD:
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 633;
+					State = 643;
 					_localctx.amount = count();
-					State = 634;
+					State = 644;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4482,7 +4507,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 636;
+					State = 646;
 					_localctx.far = reach();
 					}
 					break;
@@ -4495,12 +4520,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 640;
+				State = 650;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 639;
+					State = 649;
 					_localctx.at = place();
 					}
 				}
@@ -4510,14 +4535,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 642;
+				State = 652;
 				Match(SKIP_WORD);
-				State = 644;
+				State = 654;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1910139L) != 0)) {
 					{
-					State = 643;
+					State = 653;
 					_localctx.amount = count();
 					}
 				}
@@ -4527,27 +4552,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 646;
+				State = 656;
 				Match(SLIP);
-				State = 647;
+				State = 657;
 				Match(OVER);
-				State = 648;
+				State = 658;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 649;
+				State = 659;
 				Match(LEAVE);
-				State = 653;
+				State = 663;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 650;
+					State = 660;
 					Match(THE);
-					State = 651;
+					State = 661;
 					Match(REST);
 					}
 					break;
@@ -4596,7 +4621,6 @@ internal partial class TurnrowParser : Parser {
 				case ARE:
 				case BEFORE:
 				case BUT:
-				case BY:
 				case CH:
 				case CHAINS:
 				case CORNER:
@@ -4638,9 +4662,12 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPING:
+				case SLIPPING:
 				case STITCH:
 				case THEN:
 				case TIMES:
+				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -4649,13 +4676,14 @@ internal partial class TurnrowParser : Parser {
 				case WEIGHT:
 				case WIDE:
 				case WITHIN:
+				case WORKING:
 				case G:
 				case OZ:
 				case WORD:
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 652;
+					State = 662;
 					_localctx.amount = count();
 					}
 					break;
@@ -4708,7 +4736,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -4752,9 +4779,12 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -4763,6 +4793,7 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
@@ -4770,17 +4801,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 656;
+				State = 666;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 655;
+					State = 665;
 					_localctx.before = list();
 					}
 				}
 
-				State = 674;
+				State = 684;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -4827,7 +4858,6 @@ internal partial class TurnrowParser : Parser {
 				case ARE:
 				case BEFORE:
 				case BUT:
-				case BY:
 				case CH:
 				case CHAINS:
 				case CORNER:
@@ -4869,9 +4899,12 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPING:
+				case SLIPPING:
 				case STITCH:
 				case THEN:
 				case TIMES:
+				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -4880,39 +4913,40 @@ internal partial class TurnrowParser : Parser {
 				case WEIGHT:
 				case WIDE:
 				case WITHIN:
+				case WORKING:
 				case G:
 				case OZ:
 				case WORD:
 					{
-					State = 659;
+					State = 669;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 658;
+						State = 668;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 661;
+						State = 671;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-					State = 668;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+					State = 678;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 663;
+						State = 673;
 						_localctx.changed = change();
-						State = 665;
+						State = 675;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -490962729612870147L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 477375L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1824028219314536979L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7640575L) != 0)) {
 							{
-							State = 664;
+							State = 674;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -4930,7 +4964,7 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 667;
+						State = 677;
 						_localctx.worked = stitchAmount();
 						}
 						break;
@@ -4948,14 +4982,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 670;
+					State = 680;
 					_localctx.changed = change();
-					State = 672;
+					State = 682;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -490962729612870147L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 477375L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1824028219314536979L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7640575L) != 0)) {
 						{
-						State = 671;
+						State = 681;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -4965,12 +4999,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 677;
+				State = 687;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 676;
+					State = 686;
 					_localctx.at = place();
 					}
 				}
@@ -5022,7 +5056,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 96, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 694;
+			State = 704;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5031,18 +5065,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 682;
+				State = 692;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 681;
+					State = 691;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 684;
+					State = 694;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5052,20 +5086,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 686;
+				State = 696;
 				_localctx.first = list();
-				State = 690;
+				State = 700;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 687;
+					State = 697;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 692;
+					State = 702;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5077,7 +5111,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 693;
+				State = 703;
 				_localctx.far = reach();
 				}
 				break;
@@ -5120,7 +5154,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 98, RULE_changeAmount);
 		int _la;
 		try {
-			State = 701;
+			State = 711;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5168,7 +5202,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -5210,9 +5243,12 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -5221,6 +5257,7 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
@@ -5228,14 +5265,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 696;
+				State = 706;
 				_localctx.amount = count();
-				State = 698;
+				State = 708;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 697;
+					State = 707;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5248,7 +5285,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 700;
+				State = 710;
 				_localctx.far = reach();
 				}
 				break;
@@ -5293,49 +5330,49 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 100, RULE_reach);
 		int _la;
 		try {
-			State = 714;
+			State = 724;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 703;
+				State = 713;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 704;
+				State = 714;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 705;
+				State = 715;
 				Match(TO);
-				State = 706;
+				State = 716;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 707;
+				State = 717;
 				Match(UNTIL);
-				State = 708;
+				State = 718;
 				_localctx.remain = count();
-				State = 709;
+				State = 719;
 				Match(REMAIN);
-				State = 712;
+				State = 722;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 710;
+					State = 720;
 					Match(BEFORE);
-					State = 711;
+					State = 721;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5400,9 +5437,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 716;
+			State = 726;
 			Match(IN);
-			State = 762;
+			State = 772;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5410,7 +5447,7 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 717;
+				State = 727;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 1073750145L) != 0)) ) {
@@ -5420,56 +5457,56 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 721;
+				State = 731;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0)) {
 					{
 					{
-					State = 718;
+					State = 728;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 723;
+					State = 733;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 730;
+				State = 740;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 724;
+					State = 734;
 					Match(AND);
-					State = 726;
+					State = 736;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 725;
+						State = 735;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 728;
+						State = 738;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
 					}
 				}
 
-				State = 736;
+				State = 746;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 732;
+					State = 742;
 					_localctx.until = Match(UNTIL);
-					State = 733;
+					State = 743;
 					_localctx.remain = count();
-					State = 734;
+					State = 744;
 					Match(REMAIN);
 					}
 				}
@@ -5478,70 +5515,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 738;
+				State = 748;
 				_localctx.which = Match(EACH);
-				State = 742;
+				State = 752;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0)) {
 					{
 					{
-					State = 739;
+					State = 749;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 744;
+					State = 754;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 751;
+				State = 761;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 745;
+					State = 755;
 					Match(AND);
-					State = 747;
+					State = 757;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 746;
+						State = 756;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 749;
+						State = 759;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
 					}
 				}
 
-				State = 759;
+				State = 769;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 753;
+					State = 763;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 754;
+					State = 764;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 755;
+					State = 765;
 					_localctx.until = Match(UNTIL);
-					State = 756;
+					State = 766;
 					_localctx.remain = count();
-					State = 757;
+					State = 767;
 					Match(REMAIN);
 					}
 					break;
@@ -5557,7 +5594,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 761;
+				State = 771;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -5618,61 +5655,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 764;
+			State = 774;
 			Match(REPEAT);
-			State = 772;
+			State = 782;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 765;
+				State = 775;
 				Match(ROWS);
-				State = 766;
+				State = 776;
 				_localctx.from = count();
-				State = 767;
+				State = 777;
 				Match(TO);
-				State = 768;
+				State = 778;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 770;
+				State = 780;
 				Match(ROW);
-				State = 771;
+				State = 781;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 774;
+			State = 784;
 			Match(COMMA);
-			State = 775;
+			State = 785;
 			_localctx.times = count();
-			State = 783;
+			State = 793;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 776;
+				State = 786;
 				_localctx.more = Match(MORE_WORD);
-				State = 777;
+				State = 787;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 778;
+				State = 788;
 				_localctx.end = Match(TIMES);
-				State = 781;
+				State = 791;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 779;
+					State = 789;
 					_localctx.inAll = Match(IN);
-					State = 780;
+					State = 790;
 					Match(ALL);
 					}
 				}
@@ -5682,12 +5719,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 786;
+			State = 796;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 785;
+				State = 795;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5739,31 +5776,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 788;
+			State = 798;
 			Match(FOR);
-			State = 789;
+			State = 799;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 794;
+			State = 804;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 790;
+				State = 800;
 				Match(COMMA);
-				State = 791;
+				State = 801;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 796;
+				State = 806;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 797;
+			State = 807;
 			Match(COLON);
-			State = 798;
+			State = 808;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -5803,16 +5840,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 800;
+			State = 810;
 			_localctx.first = sizeName();
-			State = 803;
+			State = 813;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 801;
+				State = 811;
 				Match(TO);
-				State = 802;
+				State = 812;
 				_localctx.last = sizeName();
 				}
 			}
@@ -5883,13 +5920,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 110, RULE_sizedLine);
 		try {
-			State = 815;
+			State = 825;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 805;
+				State = 815;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -5899,63 +5936,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 806;
+				State = 816;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 807;
+				State = 817;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 808;
+				State = 818;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 809;
+				State = 819;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 810;
+				State = 820;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 811;
+				State = 821;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 812;
+				State = 822;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 813;
+				State = 823;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 814;
+				State = 824;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6026,24 +6063,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 817;
+			State = 827;
 			Match(STRAIGHT);
-			State = 825;
+			State = 835;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 818;
+				State = 828;
 				Match(TO);
-				State = 819;
+				State = 829;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 820;
+				State = 830;
 				_localctx.further = Match(FOR);
-				State = 821;
+				State = 831;
 				_localctx.length = sum();
 				}
 				break;
@@ -6092,7 +6129,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -6134,9 +6170,12 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -6145,56 +6184,57 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 822;
+				State = 832;
 				_localctx.amount = count();
-				State = 823;
+				State = 833;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 829;
+			State = 839;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 827;
+				State = 837;
 				Match(FROM);
-				State = 828;
+				State = 838;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 835;
+			State = 845;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 831;
+				State = 841;
 				Match(COMMA);
-				State = 832;
+				State = 842;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 837;
+				State = 847;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 839;
+			State = 849;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 838;
+				State = 848;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6235,33 +6275,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 114, RULE_rowFix);
 		try {
-			State = 847;
+			State = 857;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 841;
+				State = 851;
 				Match(EVEN);
-				State = 842;
+				State = 852;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 843;
+				State = 853;
 				Match(ODD);
-				State = 844;
+				State = 854;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 845;
+				State = 855;
 				Match(END);
-				State = 846;
+				State = 856;
 				_localctx.facing = side();
 				}
 				break;
@@ -6310,20 +6350,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 849;
+			State = 859;
 			Match(LEAVE);
-			State = 850;
+			State = 860;
 			_localctx.amount = count();
-			State = 851;
+			State = 861;
 			Match(AT);
-			State = 852;
+			State = 862;
 			_localctx.at = edge();
-			State = 854;
+			State = 864;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 853;
+				State = 863;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6376,36 +6416,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 856;
+			State = 866;
 			Match(ADD);
-			State = 857;
+			State = 867;
 			_localctx.amount = count();
-			State = 858;
+			State = 868;
 			Match(AT);
-			State = 859;
+			State = 869;
 			_localctx.at = edge();
-			State = 864;
+			State = 874;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 860;
+				State = 870;
 				Match(COMMA);
-				State = 861;
+				State = 871;
 				_localctx.apart = Match(ONE);
-				State = 862;
+				State = 872;
 				Match(ROW);
-				State = 863;
+				State = 873;
 				Match(APART);
 				}
 			}
 
-			State = 867;
+			State = 877;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 866;
+				State = 876;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6424,41 +6464,57 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class ShapeLineContext : ParserRuleContext {
+		public DecreasingContext by;
 		public CountContext from;
 		public CountContext to;
+		public ShapeDoneContext does;
+		public IToken further;
+		public SumContext length;
+		public NameContext mark;
+		public RowFixContext _rowFix;
+		public IList<RowFixContext> _fixes = new List<RowFixContext>();
 		public CountContext rows;
-		public ShapingContext _shaping;
-		public IList<ShapingContext> _shapings = new List<ShapingContext>();
-		public SolveContext solved;
-		public ClaimContext claimed;
+		public IToken inside;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SHAPE() { return GetToken(TurnrowParser.SHAPE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
-			return GetRuleContext<RowsWordContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public DecreasingContext decreasing() {
+			return GetRuleContext<DecreasingContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
 			return GetRuleContext<CountContext>(i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ShapingContext[] shaping() {
-			return GetRuleContexts<ShapingContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ShapeDoneContext shapeDone() {
+			return GetRuleContext<ShapeDoneContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ShapingContext shaping(int i) {
-			return GetRuleContext<ShapingContext>(i);
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
+			return GetRuleContext<SumContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public SolveContext solve() {
-			return GetRuleContext<SolveContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
-			return GetRuleContext<ClaimContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
+			return GetRuleContext<StitchesWordContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] SEMICOLON() { return GetTokens(TurnrowParser.SEMICOLON); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SEMICOLON(int i) {
-			return GetToken(TurnrowParser.SEMICOLON, i);
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowFixContext[] rowFix() {
+			return GetRuleContexts<RowFixContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowFixContext rowFix(int i) {
+			return GetRuleContext<RowFixContext>(i);
 		}
 		public ShapeLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -6475,21 +6531,87 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 869;
+			State = 879;
 			Match(SHAPE);
-			State = 878;
+			State = 930;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
+			case BY:
+				{
+				State = 880;
+				Match(BY);
+				State = 881;
+				_localctx.by = decreasing();
+				}
+				break;
 			case ROWS:
 				{
-				State = 870;
+				State = 882;
 				Match(ROWS);
-				State = 871;
+				State = 883;
 				_localctx.from = count();
-				State = 872;
+				State = 884;
 				Match(TO);
-				State = 873;
+				State = 885;
 				_localctx.to = count();
+				State = 886;
+				_localctx.does = shapeDone();
+				}
+				break;
+			case FOR:
+			case TO:
+				{
+				State = 890;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case TO:
+					{
+					State = 888;
+					Match(TO);
+					}
+					break;
+				case FOR:
+					{
+					State = 889;
+					_localctx.further = Match(FOR);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 892;
+				_localctx.length = sum();
+				State = 895;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FROM) {
+					{
+					State = 893;
+					Match(FROM);
+					State = 894;
+					_localctx.mark = name();
+					}
+				}
+
+				State = 901;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while (_la==COMMA) {
+					{
+					{
+					State = 897;
+					Match(COMMA);
+					State = 898;
+					_localctx._rowFix = rowFix();
+					_localctx._fixes.Add(_localctx._rowFix);
+					}
+					}
+					State = 903;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				State = 904;
+				_localctx.does = shapeDone();
 				}
 				break;
 			case OPEN:
@@ -6537,7 +6659,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -6579,9 +6700,12 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -6590,45 +6714,161 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 875;
+				State = 906;
 				_localctx.rows = count();
-				State = 876;
-				rowsWord();
+				State = 928;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case ROW:
+				case ROWS:
+					{
+					State = 907;
+					rowsWord();
+					State = 910;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==FROM) {
+						{
+						State = 908;
+						Match(FROM);
+						State = 909;
+						_localctx.mark = name();
+						}
+					}
+
+					State = 916;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					while (_la==COMMA) {
+						{
+						{
+						State = 912;
+						Match(COMMA);
+						State = 913;
+						_localctx._rowFix = rowFix();
+						_localctx._fixes.Add(_localctx._rowFix);
+						}
+						}
+						State = 918;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+					}
+					State = 919;
+					_localctx.does = shapeDone();
+					}
+					break;
+				case STITCH:
+				case STITCHES:
+					{
+					State = 921;
+					stitchesWord();
+					State = 922;
+					_localctx.inside = Match(IN);
+					State = 926;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==COMMA) {
+						{
+						State = 923;
+						Match(COMMA);
+						State = 924;
+						Match(BY);
+						State = 925;
+						_localctx.by = decreasing();
+						}
+					}
+
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 890;
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ShapeDoneContext : ParserRuleContext {
+		public ShapingContext _shaping;
+		public IList<ShapingContext> _shapings = new List<ShapingContext>();
+		public SolveContext solved;
+		public ClaimContext claimed;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ShapingContext[] shaping() {
+			return GetRuleContexts<ShapingContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ShapingContext shaping(int i) {
+			return GetRuleContext<ShapingContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolveContext solve() {
+			return GetRuleContext<SolveContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] SEMICOLON() { return GetTokens(TurnrowParser.SEMICOLON); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SEMICOLON(int i) {
+			return GetToken(TurnrowParser.SEMICOLON, i);
+		}
+		public ShapeDoneContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_shapeDone; } }
+	}
+
+	[RuleVersion(0)]
+	public ShapeDoneContext shapeDone() {
+		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
+		EnterRule(_localctx, 122, RULE_shapeDone);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 942;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 880;
+				State = 932;
 				Match(COLON);
-				State = 881;
+				State = 933;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 886;
+				State = 938;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 882;
+					State = 934;
 					Match(SEMICOLON);
-					State = 883;
+					State = 935;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 888;
+					State = 940;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6636,19 +6876,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 889;
+				State = 941;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 893;
+			State = 945;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 892;
+				State = 944;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6668,24 +6908,11 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class ShapingContext : ParserRuleContext {
 		public CountContext after;
-		public ChangeContext changed;
-		public CountContext amount;
-		public EdgeContext at;
-		public FrequencyContext first;
+		public StageContext first;
 		public ShapingPartContext _shapingPart;
 		public IList<ShapingPartContext> _parts = new List<ShapingPartContext>();
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
-			return GetRuleContext<ChangeContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
-			return GetRuleContexts<CountContext>();
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
-			return GetRuleContext<CountContext>(i);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
-			return GetRuleContext<EdgeContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public StageContext stage() {
+			return GetRuleContext<StageContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AFTER() { return GetToken(TurnrowParser.AFTER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
@@ -6695,8 +6922,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
-			return GetRuleContext<FrequencyContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ShapingPartContext[] shapingPart() {
 			return GetRuleContexts<ShapingPartContext>();
@@ -6714,59 +6941,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 122, RULE_shaping);
+		EnterRule(_localctx, 124, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 900;
+			State = 952;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 895;
+				State = 947;
 				Match(AFTER);
-				State = 896;
+				State = 948;
 				_localctx.after = count();
-				State = 897;
+				State = 949;
 				rowsWord();
-				State = 898;
+				State = 950;
 				Match(COMMA);
 				}
 			}
 
-			State = 902;
-			_localctx.changed = change();
-			State = 903;
-			_localctx.amount = count();
-			State = 904;
-			Match(AT);
-			State = 905;
-			_localctx.at = edge();
-			State = 907;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==BY || _la==EVERY) {
-				{
-				State = 906;
-				_localctx.first = frequency();
-				}
-			}
-
-			State = 913;
+			State = 954;
+			_localctx.first = stage();
+			State = 959;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 909;
+				State = 955;
 				Match(COMMA);
-				State = 910;
+				State = 956;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 915;
+				State = 961;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6783,15 +6994,134 @@ internal partial class TurnrowParser : Parser {
 		return _localctx;
 	}
 
-	internal partial class ShapingPartContext : ParserRuleContext {
+	internal partial class StageContext : ParserRuleContext {
+		public ChangeContext changed;
+		public CountContext amount;
+		public EdgeContext at;
 		public FrequencyContext when;
-		public StitchesInContext inset;
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
+			return GetRuleContext<ChangeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
 			return GetRuleContext<FrequencyContext>(0);
 		}
+		public StageContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stage; } }
+	}
+
+	[RuleVersion(0)]
+	public StageContext stage() {
+		StageContext _localctx = new StageContext(Context, State);
+		EnterRule(_localctx, 126, RULE_stage);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 965;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case DEC:
+			case INC:
+				{
+				State = 962;
+				_localctx.changed = change();
+				}
+				break;
+			case LEAVE:
+				{
+				State = 963;
+				Match(LEAVE);
+				}
+				break;
+			case ADD:
+				{
+				State = 964;
+				Match(ADD);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 967;
+			_localctx.amount = count();
+			State = 970;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==AT) {
+				{
+				State = 968;
+				Match(AT);
+				State = 969;
+				_localctx.at = edge();
+				}
+			}
+
+			State = 973;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==BY || _la==EVERY) {
+				{
+				State = 972;
+				_localctx.when = frequency();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ShapingPartContext : ParserRuleContext {
+		public FrequencyContext when;
+		public StageContext next;
+		public EveryRowsContext often;
+		public TurnRowsContext turns;
+		public DecreasingContext by;
+		public StitchesInContext inset;
+		public EdgeContext at;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
+			return GetRuleContext<FrequencyContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StageContext stage() {
+			return GetRuleContext<StageContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public EveryRowsContext everyRows() {
+			return GetRuleContext<EveryRowsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public TurnRowsContext turnRows() {
+			return GetRuleContext<TurnRowsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public DecreasingContext decreasing() {
+			return GetRuleContext<DecreasingContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesInContext stitchesIn() {
 			return GetRuleContext<StitchesInContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
 		}
 		public ShapingPartContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -6803,38 +7133,90 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 124, RULE_shapingPart);
-		int _la;
+		EnterRule(_localctx, 128, RULE_shapingPart);
 		try {
-			State = 921;
+			State = 989;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case BY:
-			case EVERY:
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 917;
+				State = 975;
+				Match(THEN);
+				State = 978;
 				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==THEN) {
+				switch (TokenStream.LA(1)) {
+				case BY:
+				case EVERY:
 					{
-					State = 916;
-					Match(THEN);
+					State = 976;
+					_localctx.when = frequency();
 					}
+					break;
+				case ADD:
+				case LEAVE:
+				case DEC:
+				case INC:
+					{
+					State = 977;
+					_localctx.next = stage();
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
 				}
-
-				State = 919;
-				_localctx.when = frequency();
+				}
+				break;
+			case EVERY:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 980;
+				_localctx.often = everyRows();
+				}
+				break;
+			case BY:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 981;
+				Match(BY);
+				State = 984;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case TURNS:
+					{
+					State = 982;
+					_localctx.turns = turnRows();
+					}
+					break;
+				case SKIPPING:
+				case SLIPPING:
+				case WORKING:
+					{
+					State = 983;
+					_localctx.by = decreasing();
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
 				}
 				break;
 			case WORD:
 			case NUMBER:
 			case FRACTION:
-				EnterOuterAlt(_localctx, 2);
+				EnterOuterAlt(_localctx, 4);
 				{
-				State = 920;
+				State = 986;
 				_localctx.inset = stitchesIn();
+				}
+				break;
+			case AT:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 987;
+				Match(AT);
+				State = 988;
+				_localctx.at = edge();
 				}
 				break;
 			default:
@@ -6853,9 +7235,64 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class FrequencyContext : ParserRuleContext {
+		public EveryRowsContext often;
+		public TurnRowsContext turns;
+		[System.Diagnostics.DebuggerNonUserCode] public EveryRowsContext everyRows() {
+			return GetRuleContext<EveryRowsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public TurnRowsContext turnRows() {
+			return GetRuleContext<TurnRowsContext>(0);
+		}
+		public FrequencyContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_frequency; } }
+	}
+
+	[RuleVersion(0)]
+	public FrequencyContext frequency() {
+		FrequencyContext _localctx = new FrequencyContext(Context, State);
+		EnterRule(_localctx, 130, RULE_frequency);
+		try {
+			State = 994;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case EVERY:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 991;
+				_localctx.often = everyRows();
+				}
+				break;
+			case BY:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 992;
+				Match(BY);
+				State = 993;
+				_localctx.turns = turnRows();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class EveryRowsContext : ParserRuleContext {
 		public CountContext interval;
 		public CountContext times;
-		public CountContext byTurns;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVERY() { return GetToken(TurnrowParser.EVERY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
@@ -6868,195 +7305,286 @@ internal partial class TurnrowParser : Parser {
 			return GetRuleContext<CountContext>(i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
-		public FrequencyContext(ParserRuleContext parent, int invokingState)
+		public EveryRowsContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
 		}
-		public override int RuleIndex { get { return RULE_frequency; } }
+		public override int RuleIndex { get { return RULE_everyRows; } }
 	}
 
 	[RuleVersion(0)]
-	public FrequencyContext frequency() {
-		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 126, RULE_frequency);
+	public EveryRowsContext everyRows() {
+		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
+		EnterRule(_localctx, 132, RULE_everyRows);
 		int _la;
 		try {
-			State = 947;
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 996;
+			Match(EVERY);
+			State = 1001;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case EVERY:
-				EnterOuterAlt(_localctx, 1);
+			case ROW:
 				{
-				State = 923;
-				Match(EVERY);
-				State = 928;
-				ErrorHandler.Sync(this);
-				switch (TokenStream.LA(1)) {
-				case ROW:
-					{
-					State = 924;
-					Match(ROW);
-					}
-					break;
-				case OPEN:
-				case ACCEPT:
-				case ADD:
-				case BEGIN:
-				case BODY:
-				case CHAIN:
-				case CLAIMS:
-				case COUNT:
-				case DIVIDE:
-				case EASE:
-				case EXPECT:
-				case FASTEN:
-				case FINISHED:
-				case FROM:
-				case GAUGE:
-				case HOOK:
-				case LEFT:
-				case MADE:
-				case MARK:
-				case MEASURE:
-				case NOTATION:
-				case NOTION:
-				case PATTERN:
-				case PIECE:
-				case REPEAT:
-				case RIGHT:
-				case SEAM:
-				case SHAPE:
-				case SIZES:
-				case SKILL:
-				case STRAIGHT:
-				case SWATCH:
-				case TERMS:
-				case TURN:
-				case VERSION:
-				case WEARER:
-				case WEAVE:
-				case YARN:
-				case AFTER:
-				case ALL:
-				case ALONG:
-				case APART:
-				case ARE:
-				case BEFORE:
-				case BUT:
-				case BY:
-				case CH:
-				case CHAINS:
-				case CORNER:
-				case COUNTS:
-				case DOES:
-				case DOWN:
-				case EACH:
-				case EASING:
-				case EDGE:
-				case EDGES:
-				case END:
-				case ENDS:
-				case EVEN:
-				case EVERY:
-				case EXTRA:
-				case FACING:
-				case FOUNDATION:
-				case HERE:
-				case HIGH:
-				case IS:
-				case LESS:
-				case LONGER:
-				case MIRRORED:
-				case MORE_WORD:
-				case MULTIPLE:
-				case NEXT:
-				case NOT:
-				case ODD:
-				case OF:
-				case OFF:
-				case ON:
-				case ONE:
-				case OPPOSITE:
-				case ORDER:
-				case OVER:
-				case PICKED:
-				case PLAIN:
-				case REMAIN:
-				case REST:
-				case ROUNDED:
-				case SAME:
-				case STITCH:
-				case THEN:
-				case TIMES:
-				case TURNED:
-				case TURNING:
-				case TURNS:
-				case UP:
-				case WEIGH:
-				case WEIGHT:
-				case WIDE:
-				case WITHIN:
-				case G:
-				case OZ:
-				case WORD:
-				case NUMBER:
-				case FRACTION:
-					{
-					State = 925;
-					_localctx.interval = count();
-					State = 926;
-					rowsWord();
-					}
-					break;
-				default:
-					throw new NoViableAltException(this);
-				}
-				State = 933;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
-					{
-					State = 930;
-					_localctx.times = count();
-					State = 931;
-					Match(TIMES);
-					}
-				}
-
+				State = 997;
+				Match(ROW);
 				}
 				break;
-			case BY:
+			case OPEN:
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LESS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case SKIPPING:
+			case SLIPPING:
+			case STITCH:
+			case THEN:
+			case TIMES:
+			case TOGETHER:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				{
+				State = 998;
+				_localctx.interval = count();
+				State = 999;
+				rowsWord();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 1006;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1910139L) != 0)) {
+				{
+				State = 1003;
+				_localctx.times = count();
+				State = 1004;
+				Match(TIMES);
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class TurnRowsContext : ParserRuleContext {
+		public CountContext interval;
+		public CountContext byTurns;
+		public CountContext times;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVERY() { return GetToken(TurnrowParser.EVERY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
+			return GetRuleContexts<CountContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
+			return GetRuleContext<CountContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		public TurnRowsContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_turnRows; } }
+	}
+
+	[RuleVersion(0)]
+	public TurnRowsContext turnRows() {
+		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
+		EnterRule(_localctx, 134, RULE_turnRows);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 1008;
+			Match(TURNS);
+			State = 1009;
+			Match(EVERY);
+			State = 1010;
+			_localctx.interval = count();
+			State = 1011;
+			Match(AND);
+			State = 1012;
+			_localctx.byTurns = count();
+			State = 1013;
+			rowsWord();
+			State = 1017;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1910139L) != 0)) {
+				{
+				State = 1014;
+				_localctx.times = count();
+				State = 1015;
+				Match(TIMES);
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class DecreasingContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPING() { return GetToken(TurnrowParser.SKIPPING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SLIPPING() { return GetToken(TurnrowParser.SLIPPING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORKING() { return GetToken(TurnrowParser.WORKING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOGETHER() { return GetToken(TurnrowParser.TOGETHER, 0); }
+		public DecreasingContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_decreasing; } }
+	}
+
+	[RuleVersion(0)]
+	public DecreasingContext decreasing() {
+		DecreasingContext _localctx = new DecreasingContext(Context, State);
+		EnterRule(_localctx, 136, RULE_decreasing);
+		try {
+			State = 1024;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case SKIPPING:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 1019;
+				Match(SKIPPING);
+				}
+				break;
+			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 935;
-				Match(BY);
-				State = 936;
-				Match(TURNS);
-				State = 937;
-				Match(EVERY);
-				State = 938;
-				_localctx.interval = count();
-				State = 939;
-				Match(AND);
-				State = 940;
-				_localctx.byTurns = count();
-				State = 941;
-				rowsWord();
-				State = 945;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 119343L) != 0)) {
-					{
-					State = 942;
-					_localctx.times = count();
-					State = 943;
-					Match(TIMES);
-					}
+				State = 1020;
+				Match(SLIPPING);
+				State = 1021;
+				Match(OVER);
 				}
-
+				break;
+			case WORKING:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 1022;
+				Match(WORKING);
+				State = 1023;
+				Match(TOGETHER);
 				}
 				break;
 			default:
@@ -7095,32 +7623,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 128, RULE_stitchesIn);
+		EnterRule(_localctx, 138, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 951;
+			State = 1028;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 949;
+				State = 1026;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 950;
+				State = 1027;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 953;
+			State = 1030;
 			stitchesWord();
-			State = 954;
+			State = 1031;
 			Match(IN);
 			}
 		}
@@ -7169,37 +7697,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 130, RULE_solve);
+		EnterRule(_localctx, 140, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 956;
+			State = 1033;
 			Match(EVENLY);
-			State = 957;
+			State = 1034;
 			Match(TO);
-			State = 958;
+			State = 1035;
 			_localctx.target = count();
-			State = 959;
+			State = 1036;
 			Match(COMMA);
-			State = 960;
+			State = 1037;
 			Match(AT);
-			State = 961;
+			State = 1038;
 			_localctx.at = edge();
-			State = 966;
+			State = 1043;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 962;
+				State = 1039;
 				Match(COMMA);
-				State = 963;
+				State = 1040;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 968;
+				State = 1045;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7217,6 +7745,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class SolveOptionContext : ParserRuleContext {
+		public DecreasingContext by;
 		public IToken which;
 		public CountContext rows;
 		public StitchesInContext inset;
@@ -7229,6 +7758,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public DecreasingContext decreasing() {
+			return GetRuleContext<DecreasingContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLAIN() { return GetToken(TurnrowParser.PLAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
@@ -7247,46 +7779,64 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 132, RULE_solveOption);
+		EnterRule(_localctx, 142, RULE_solveOption);
 		int _la;
 		try {
-			State = 982;
+			State = 1062;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 969;
+				State = 1046;
 				Match(ON);
-				State = 970;
+				State = 1047;
 				Match(RS);
-				State = 971;
+				State = 1048;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 972;
+				State = 1049;
 				Match(LONGER);
-				State = 973;
+				State = 1050;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 974;
+				State = 1051;
 				Match(BY);
-				State = 975;
-				Match(TURNS);
+				State = 1054;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case TURNS:
+					{
+					State = 1052;
+					Match(TURNS);
+					}
+					break;
+				case SKIPPING:
+				case SLIPPING:
+				case WORKING:
+					{
+					State = 1053;
+					_localctx.by = decreasing();
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
 				}
 				break;
 			case FIRST:
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 976;
+				State = 1056;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -7296,11 +7846,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 977;
+				State = 1057;
 				_localctx.rows = count();
-				State = 978;
+				State = 1058;
 				rowsWord();
-				State = 979;
+				State = 1059;
 				Match(PLAIN);
 				}
 				break;
@@ -7309,7 +7859,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 981;
+				State = 1061;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -7384,65 +7934,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 134, RULE_seamLine);
+		EnterRule(_localctx, 144, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 984;
+			State = 1064;
 			Match(SEAM);
-			State = 986;
+			State = 1066;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 985;
+				State = 1065;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 988;
+				State = 1068;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8560199399437631359L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-			State = 994;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2617734875695939717L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+			State = 1074;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 990;
+				State = 1070;
 				Match(AND);
-				State = 991;
+				State = 1071;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 996;
+				State = 1076;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1004;
+			State = 1084;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 997;
+				State = 1077;
 				Match(COMMA);
-				State = 1002;
+				State = 1082;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 1134695999897601L) != 0)) {
 					{
-					State = 998;
+					State = 1078;
 					_localctx.rows = selection();
-					State = 1000;
+					State = 1080;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 999;
+						State = 1079;
 						Match(COMMA);
 						}
 					}
@@ -7453,65 +8003,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1006;
+			State = 1086;
 			Match(WITH);
-			State = 1008;
+			State = 1088;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1007;
+				State = 1087;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1010;
+				State = 1090;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8560199399437631359L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-			State = 1016;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2617734875695939717L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+			State = 1096;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1012;
+				State = 1092;
 				Match(AND);
-				State = 1013;
+				State = 1093;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1018;
+				State = 1098;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1023;
+			State = 1103;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1019;
+				State = 1099;
 				Match(COMMA);
-				State = 1020;
+				State = 1100;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1025;
+				State = 1105;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1028;
+			State = 1108;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1026;
+				State = 1106;
 				Match(COLON);
-				State = 1027;
+				State = 1107;
 				_localctx.worked = rate();
 				}
 			}
@@ -7548,26 +8098,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 136, RULE_walkWords);
+		EnterRule(_localctx, 146, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1031;
+			State = 1111;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1030;
+				State = 1110;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1033;
+				State = 1113;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8560199399437631359L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2617734875695939717L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -7617,10 +8167,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 138, RULE_seamPart);
+		EnterRule(_localctx, 148, RULE_seamPart);
 		int _la;
 		try {
-			State = 1051;
+			State = 1131;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -7629,27 +8179,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1035;
+				State = 1115;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1036;
+				State = 1116;
 				_localctx.eased = Match(EASING);
-				State = 1042;
+				State = 1122;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1037;
+					State = 1117;
 					_localctx.least = list();
-					State = 1038;
+					State = 1118;
 					Match(TO);
-					State = 1039;
+					State = 1119;
 					_localctx.most = list();
-					State = 1040;
+					State = 1120;
 					_localctx.measure = unit();
 					}
 				}
@@ -7659,29 +8209,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1044;
+				State = 1124;
 				Match(IN);
-				State = 1048;
+				State = 1128;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1045;
+					State = 1125;
 					Match(THE);
-					State = 1046;
+					State = 1126;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1047;
+					State = 1127;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1050;
+				State = 1130;
 				Match(ORDER);
 				}
 				break;
@@ -7719,9 +8269,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 140, RULE_walkWord);
+		EnterRule(_localctx, 150, RULE_walkWord);
 		try {
-			State = 1059;
+			State = 1139;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -7768,7 +8318,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -7810,9 +8359,12 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -7821,47 +8373,48 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1053;
+				State = 1133;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1054;
+				State = 1134;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1055;
+				State = 1135;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1056;
+				State = 1136;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1057;
+				State = 1137;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1058;
+				State = 1138;
 				Match(STITCHES);
 				}
 				break;
@@ -7912,10 +8465,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 142, RULE_selection);
+		EnterRule(_localctx, 152, RULE_selection);
 		int _la;
 		try {
-			State = 1077;
+			State = 1157;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -7923,19 +8476,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1063;
+				State = 1143;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1061;
+					State = 1141;
 					_localctx.all = Match(ALL);
-					State = 1062;
+					State = 1142;
 					Match(BUT);
 					}
 				}
 
-				State = 1065;
+				State = 1145;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -7945,12 +8498,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1070;
+				State = 1150;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1066;
+					State = 1146;
 					Match(ROW);
 					}
 					break;
@@ -7999,7 +8552,6 @@ internal partial class TurnrowParser : Parser {
 				case ARE:
 				case BEFORE:
 				case BUT:
-				case BY:
 				case CH:
 				case CHAINS:
 				case CORNER:
@@ -8041,9 +8593,12 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPING:
+				case SLIPPING:
 				case STITCH:
 				case THEN:
 				case TIMES:
+				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -8052,15 +8607,16 @@ internal partial class TurnrowParser : Parser {
 				case WEIGHT:
 				case WIDE:
 				case WITHIN:
+				case WORKING:
 				case G:
 				case OZ:
 				case WORD:
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1067;
+					State = 1147;
 					_localctx.amount = count();
-					State = 1068;
+					State = 1148;
 					rowsWord();
 					}
 					break;
@@ -8072,13 +8628,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1072;
+				State = 1152;
 				Match(ROWS);
-				State = 1073;
+				State = 1153;
 				_localctx.from = count();
-				State = 1074;
+				State = 1154;
 				Match(TO);
-				State = 1075;
+				State = 1155;
 				_localctx.to = count();
 				}
 				break;
@@ -8136,51 +8692,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 144, RULE_rate);
+		EnterRule(_localctx, 154, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1080;
+			State = 1160;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1079;
+				State = 1159;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1083;
+			State = 1163;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1082;
+				State = 1162;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1085;
+				State = 1165;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
-			State = 1107;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+			State = 1187;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1087;
+				State = 1167;
 				_localctx.way = Match(IN);
-				State = 1088;
+				State = 1168;
 				Match(EACH);
-				State = 1095;
+				State = 1175;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1089;
+					State = 1169;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -8228,7 +8784,6 @@ internal partial class TurnrowParser : Parser {
 				case ARE:
 				case BEFORE:
 				case BUT:
-				case BY:
 				case CH:
 				case CHAINS:
 				case CORNER:
@@ -8270,9 +8825,12 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPING:
+				case SLIPPING:
 				case STITCH:
 				case THEN:
 				case TIMES:
+				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -8281,25 +8839,26 @@ internal partial class TurnrowParser : Parser {
 				case WEIGHT:
 				case WIDE:
 				case WITHIN:
+				case WORKING:
 				case G:
 				case OZ:
 				case WORD:
 					{
-					State = 1091;
+					State = 1171;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1090;
+						State = 1170;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1093;
+						State = 1173;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
 					}
 					break;
 				default:
@@ -8309,14 +8868,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1097;
+				State = 1177;
 				_localctx.way = Match(PER);
-				State = 1105;
+				State = 1185;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1098;
+					State = 1178;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -8365,7 +8924,6 @@ internal partial class TurnrowParser : Parser {
 				case ARE:
 				case BEFORE:
 				case BUT:
-				case BY:
 				case CH:
 				case CHAINS:
 				case CORNER:
@@ -8407,9 +8965,12 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPING:
+				case SLIPPING:
 				case STITCH:
 				case THEN:
 				case TIMES:
+				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -8418,27 +8979,28 @@ internal partial class TurnrowParser : Parser {
 				case WEIGHT:
 				case WIDE:
 				case WITHIN:
+				case WORKING:
 				case G:
 				case OZ:
 				case WORD:
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1099;
+					State = 1179;
 					_localctx.over = count();
-					State = 1103;
+					State = 1183;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1100;
+						State = 1180;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1101;
+						State = 1181;
 						Match(STITCHES);
 						}
 						break;
@@ -8486,7 +9048,6 @@ internal partial class TurnrowParser : Parser {
 					case ARE:
 					case BEFORE:
 					case BUT:
-					case BY:
 					case CH:
 					case CHAINS:
 					case CORNER:
@@ -8528,9 +9089,12 @@ internal partial class TurnrowParser : Parser {
 					case REST:
 					case ROUNDED:
 					case SAME:
+					case SKIPPING:
+					case SLIPPING:
 					case STITCH:
 					case THEN:
 					case TIMES:
+					case TOGETHER:
 					case TURNED:
 					case TURNING:
 					case TURNS:
@@ -8539,11 +9103,12 @@ internal partial class TurnrowParser : Parser {
 					case WEIGHT:
 					case WIDE:
 					case WITHIN:
+					case WORKING:
 					case G:
 					case OZ:
 					case WORD:
 						{
-						State = 1102;
+						State = 1182;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -8611,34 +9176,34 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 146, RULE_expectLine);
+		EnterRule(_localctx, 156, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1109;
+			State = 1189;
 			Match(EXPECT);
-			State = 1110;
+			State = 1190;
 			_localctx.left = expected();
-			State = 1120;
+			State = 1200;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1111;
+				State = 1191;
 				Match(MEASURE);
-				State = 1112;
+				State = 1192;
 				_localctx.length = sum();
-				State = 1116;
+				State = 1196;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 1113;
+					State = 1193;
 					Match(COMMA);
-					State = 1114;
+					State = 1194;
 					Match(WITHIN);
-					State = 1115;
+					State = 1195;
 					_localctx.within = sum();
 					}
 				}
@@ -8648,7 +9213,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1118;
+				State = 1198;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8657,7 +9222,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1119;
+				State = 1199;
 				_localctx.right = expected();
 				}
 				break;
@@ -8705,29 +9270,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 148, RULE_expected);
+		EnterRule(_localctx, 158, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1122;
+			State = 1202;
 			_localctx.value = sum();
-			State = 1133;
+			State = 1213;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1124;
+				State = 1204;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1123;
+					State = 1203;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1126;
+				State = 1206;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8737,18 +9302,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1130;
+				State = 1210;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1127;
+					State = 1207;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1132;
+					State = 1212;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8790,21 +9355,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 150, RULE_expectedMore);
+		EnterRule(_localctx, 160, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1135;
+			State = 1215;
 			_localctx.by = sign();
-			State = 1136;
+			State = 1216;
 			_localctx.value = single();
-			State = 1138;
+			State = 1218;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1137;
+				State = 1217;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8862,43 +9427,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 152, RULE_claim);
+		EnterRule(_localctx, 162, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1140;
+			State = 1220;
 			Match(EQUALS);
-			State = 1141;
+			State = 1221;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1146;
+			State = 1226;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1142;
+				State = 1222;
 				Match(COMMA);
-				State = 1143;
+				State = 1223;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1148;
+				State = 1228;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1154;
+			State = 1234;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1149;
+				State = 1229;
 				_localctx.without = Match(WITHOUT);
-				State = 1150;
+				State = 1230;
 				Match(TURNING);
-				State = 1151;
+				State = 1231;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8911,9 +9476,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1152;
+				State = 1232;
 				_localctx.with = Match(WITH);
-				State = 1153;
+				State = 1233;
 				Match(CHAINS);
 				}
 				break;
@@ -8960,14 +9525,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 154, RULE_claimPart);
+		EnterRule(_localctx, 164, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1156;
+			State = 1236;
 			_localctx.amount = count();
-			State = 1163;
+			State = 1243;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -9014,7 +9579,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -9056,9 +9620,12 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -9067,30 +9634,31 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				{
-				State = 1158;
+				State = 1238;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1157;
+					State = 1237;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1160;
+					State = 1240;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1162;
+				State = 1242;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -9133,18 +9701,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 156, RULE_edge);
+		EnterRule(_localctx, 166, RULE_edge);
 		int _la;
 		try {
-			State = 1171;
+			State = 1251;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1165;
+				State = 1245;
 				Match(BOTH);
-				State = 1166;
+				State = 1246;
 				Match(EDGES);
 				}
 				break;
@@ -9192,7 +9760,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -9234,9 +9801,12 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -9245,19 +9815,20 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1167;
+				State = 1247;
 				_localctx.called = name();
-				State = 1169;
+				State = 1249;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1168;
+					State = 1248;
 					Match(EDGE);
 					}
 				}
@@ -9292,12 +9863,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 158, RULE_side);
+		EnterRule(_localctx, 168, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1173;
+			State = 1253;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9332,12 +9903,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 160, RULE_change);
+		EnterRule(_localctx, 170, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1175;
+			State = 1255;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9378,26 +9949,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 162, RULE_stitch);
+		EnterRule(_localctx, 172, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1178;
+			State = 1258;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1177;
+				State = 1257;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1180;
+				State = 1260;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -9424,12 +9995,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 164, RULE_rowsWord);
+		EnterRule(_localctx, 174, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1182;
+			State = 1262;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9464,12 +10035,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 166, RULE_stitchesWord);
+		EnterRule(_localctx, 176, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1184;
+			State = 1264;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9514,25 +10085,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 168, RULE_sum);
+		EnterRule(_localctx, 178, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1186;
+			State = 1266;
 			_localctx.first = factor();
-			State = 1190;
+			State = 1270;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1187;
+				State = 1267;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1192;
+				State = 1272;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9568,13 +10139,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 170, RULE_sumOperation);
+		EnterRule(_localctx, 180, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1193;
+			State = 1273;
 			_localctx.by = sign();
-			State = 1194;
+			State = 1274;
 			_localctx.value = factor();
 			}
 		}
@@ -9618,24 +10189,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 172, RULE_factor);
+		EnterRule(_localctx, 182, RULE_factor);
 		int _la;
 		try {
-			State = 1205;
+			State = 1285;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1196;
+				State = 1276;
 				_localctx.amount = list();
-				State = 1198;
+				State = 1278;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 6333186975989761L) != 0)) {
+				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 101330991615836161L) != 0)) {
 					{
-					State = 1197;
+					State = 1277;
 					_localctx.measure = unit();
 					}
 				}
@@ -9686,7 +10257,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -9728,9 +10298,12 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -9739,23 +10312,24 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1200;
+				State = 1280;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1201;
+				State = 1281;
 				Match(OPEN);
-				State = 1202;
+				State = 1282;
 				_localctx.inside = sum();
-				State = 1203;
+				State = 1283;
 				Match(CLOSE);
 				}
 				break;
@@ -9797,25 +10371,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 174, RULE_count);
+		EnterRule(_localctx, 184, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1207;
+			State = 1287;
 			_localctx.first = single();
-			State = 1211;
+			State = 1291;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1208;
+				State = 1288;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1213;
+				State = 1293;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9851,13 +10425,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 176, RULE_countOperation);
+		EnterRule(_localctx, 186, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1214;
+			State = 1294;
 			_localctx.by = sign();
-			State = 1215;
+			State = 1295;
 			_localctx.value = single();
 			}
 		}
@@ -9897,16 +10471,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 178, RULE_single);
+		EnterRule(_localctx, 188, RULE_single);
 		try {
-			State = 1223;
+			State = 1303;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1217;
+				State = 1297;
 				_localctx.amount = list();
 				}
 				break;
@@ -9954,7 +10528,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -9996,9 +10569,12 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -10007,23 +10583,24 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1218;
+				State = 1298;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1219;
+				State = 1299;
 				Match(OPEN);
-				State = 1220;
+				State = 1300;
 				_localctx.inside = count();
-				State = 1221;
+				State = 1301;
 				Match(CLOSE);
 				}
 				break;
@@ -10057,12 +10634,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 180, RULE_sign);
+		EnterRule(_localctx, 190, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1225;
+			State = 1305;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10110,41 +10687,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 182, RULE_list);
+		EnterRule(_localctx, 192, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1227;
+			State = 1307;
 			_localctx.first = number();
-			State = 1239;
+			State = 1319;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1228;
+				State = 1308;
 				Match(OPEN);
-				State = 1229;
+				State = 1309;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1234;
+				State = 1314;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1230;
+					State = 1310;
 					Match(COMMA);
-					State = 1231;
+					State = 1311;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1236;
+					State = 1316;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1237;
+				State = 1317;
 				Match(CLOSE);
 				}
 			}
@@ -10177,23 +10754,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 184, RULE_number);
+		EnterRule(_localctx, 194, RULE_number);
 		int _la;
 		try {
-			State = 1246;
+			State = 1326;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1241;
+				State = 1321;
 				_localctx.whole = Match(NUMBER);
-				State = 1243;
+				State = 1323;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1242;
+					State = 1322;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -10203,7 +10780,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1245;
+				State = 1325;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -10238,14 +10815,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 186, RULE_unit);
+		EnterRule(_localctx, 196, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1248;
+			State = 1328;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 6333186975989761L) != 0)) ) {
+			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 101330991615836161L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -10311,7 +10888,6 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(TurnrowParser.BEFORE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BUT() { return GetToken(TurnrowParser.BUT, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
@@ -10353,9 +10929,12 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPING() { return GetToken(TurnrowParser.SKIPPING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SLIPPING() { return GetToken(TurnrowParser.SLIPPING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOGETHER() { return GetToken(TurnrowParser.TOGETHER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNED() { return GetToken(TurnrowParser.TURNED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNING() { return GetToken(TurnrowParser.TURNING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
@@ -10364,6 +10943,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEIGHT() { return GetToken(TurnrowParser.WEIGHT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WIDE() { return GetToken(TurnrowParser.WIDE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHIN() { return GetToken(TurnrowParser.WITHIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORKING() { return GetToken(TurnrowParser.WORKING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode G() { return GetToken(TurnrowParser.G, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OZ() { return GetToken(TurnrowParser.OZ, 0); }
 		public NameContext(ParserRuleContext parent, int invokingState)
@@ -10376,14 +10956,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 188, RULE_name);
+		EnterRule(_localctx, 198, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1250;
+			State = 1330;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8524170602148134783L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 21039L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -10404,7 +10984,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,152,1253,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,156,1333,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -10417,450 +10997,482 @@ internal partial class TurnrowParser : Parser {
 		2,71,7,71,2,72,7,72,2,73,7,73,2,74,7,74,2,75,7,75,2,76,7,76,2,77,7,77,
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
-		2,92,7,92,2,93,7,93,2,94,7,94,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,
+		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
+		2,99,7,99,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
 		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,3,2,237,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,
-		6,252,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,261,8,8,10,8,12,8,264,9,8,1,
-		9,1,9,1,9,1,9,1,9,3,9,271,8,9,3,9,273,8,9,1,10,1,10,1,10,1,11,1,11,1,11,
-		1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,289,8,14,1,14,1,14,5,14,293,
-		8,14,10,14,12,14,296,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,304,8,15,
-		3,15,306,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
-		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,331,8,17,
-		1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,341,8,19,1,19,1,19,1,19,1,
-		19,1,19,1,19,1,19,3,19,350,8,19,1,19,1,19,5,19,354,8,19,10,19,12,19,357,
-		9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,368,8,20,1,21,1,
-		21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,
-		22,385,8,22,3,22,387,8,22,1,22,1,22,5,22,391,8,22,10,22,12,22,394,9,22,
-		1,23,1,23,1,23,1,23,1,23,1,23,3,23,402,8,23,1,24,1,24,1,24,1,24,1,24,1,
-		24,3,24,410,8,24,1,25,1,25,1,25,1,25,1,25,3,25,417,8,25,1,26,1,26,1,26,
-		1,26,1,26,1,27,1,27,1,27,1,27,1,27,1,28,1,28,1,28,1,28,1,28,1,28,1,28,
-		1,28,1,28,1,28,1,28,1,28,1,28,3,28,442,8,28,1,29,1,29,1,29,1,29,1,29,1,
-		29,1,29,5,29,451,8,29,10,29,12,29,454,9,29,1,30,1,30,1,30,1,30,1,31,1,
-		31,1,31,1,31,1,31,1,31,1,31,3,31,467,8,31,1,31,1,31,1,31,1,31,3,31,473,
-		8,31,1,32,1,32,1,32,3,32,478,8,32,1,32,3,32,481,8,32,1,33,1,33,1,33,1,
-		33,1,33,1,33,1,33,1,33,3,33,491,8,33,1,33,1,33,1,33,1,33,1,33,1,33,3,33,
-		499,8,33,1,33,1,33,1,33,1,33,1,33,1,33,5,33,507,8,33,10,33,12,33,510,9,
-		33,1,33,1,33,1,33,1,33,5,33,516,8,33,10,33,12,33,519,9,33,3,33,521,8,33,
-		1,34,4,34,524,8,34,11,34,12,34,525,1,34,1,34,5,34,530,8,34,10,34,12,34,
-		533,9,34,1,35,1,35,1,35,1,35,3,35,539,8,35,1,36,1,36,1,36,1,36,1,36,3,
-		36,546,8,36,1,37,1,37,1,37,3,37,551,8,37,1,38,1,38,1,38,1,38,1,38,1,38,
-		1,38,1,38,1,38,1,38,3,38,563,8,38,1,38,1,38,3,38,567,8,38,1,39,1,39,1,
-		39,1,39,1,39,1,40,1,40,1,40,1,40,1,40,5,40,579,8,40,10,40,12,40,582,9,
-		40,1,41,1,41,1,41,1,41,1,41,1,41,3,41,590,8,41,1,42,1,42,1,42,1,43,1,43,
-		1,43,1,43,1,44,1,44,3,44,601,8,44,1,44,3,44,604,8,44,1,44,1,44,1,44,3,
-		44,609,8,44,1,45,1,45,1,45,1,45,1,45,3,45,616,8,45,1,45,1,45,1,45,3,45,
-		621,8,45,1,46,1,46,1,46,5,46,626,8,46,10,46,12,46,629,9,46,1,47,1,47,1,
-		47,1,47,1,47,1,47,1,47,3,47,638,8,47,1,47,3,47,641,8,47,1,47,1,47,3,47,
-		645,8,47,1,47,1,47,1,47,1,47,1,47,1,47,1,47,3,47,654,8,47,1,47,3,47,657,
-		8,47,1,47,4,47,660,8,47,11,47,12,47,661,1,47,1,47,3,47,666,8,47,1,47,3,
-		47,669,8,47,1,47,1,47,3,47,673,8,47,3,47,675,8,47,1,47,3,47,678,8,47,3,
-		47,680,8,47,1,48,4,48,683,8,48,11,48,12,48,684,1,48,1,48,5,48,689,8,48,
-		10,48,12,48,692,9,48,1,48,3,48,695,8,48,1,49,1,49,3,49,699,8,49,1,49,3,
-		49,702,8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,3,50,713,8,50,
-		3,50,715,8,50,1,51,1,51,1,51,5,51,720,8,51,10,51,12,51,723,9,51,1,51,1,
-		51,4,51,727,8,51,11,51,12,51,728,3,51,731,8,51,1,51,1,51,1,51,1,51,3,51,
-		737,8,51,1,51,1,51,5,51,741,8,51,10,51,12,51,744,9,51,1,51,1,51,4,51,748,
-		8,51,11,51,12,51,749,3,51,752,8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,
-		760,8,51,1,51,3,51,763,8,51,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,
-		52,773,8,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,782,8,52,3,52,784,
-		8,52,1,52,3,52,787,8,52,1,53,1,53,1,53,1,53,5,53,793,8,53,10,53,12,53,
-		796,9,53,1,53,1,53,1,53,1,54,1,54,1,54,3,54,804,8,54,1,55,1,55,1,55,1,
-		55,1,55,1,55,1,55,1,55,1,55,1,55,3,55,816,8,55,1,56,1,56,1,56,1,56,1,56,
-		1,56,1,56,1,56,3,56,826,8,56,1,56,1,56,3,56,830,8,56,1,56,1,56,5,56,834,
-		8,56,10,56,12,56,837,9,56,1,56,3,56,840,8,56,1,57,1,57,1,57,1,57,1,57,
-		1,57,3,57,848,8,57,1,58,1,58,1,58,1,58,1,58,3,58,855,8,58,1,59,1,59,1,
-		59,1,59,1,59,1,59,1,59,1,59,3,59,865,8,59,1,59,3,59,868,8,59,1,60,1,60,
-		1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,879,8,60,1,60,1,60,1,60,1,60,5,
-		60,885,8,60,10,60,12,60,888,9,60,1,60,3,60,891,8,60,1,60,3,60,894,8,60,
-		1,61,1,61,1,61,1,61,1,61,3,61,901,8,61,1,61,1,61,1,61,1,61,1,61,3,61,908,
-		8,61,1,61,1,61,5,61,912,8,61,10,61,12,61,915,9,61,1,62,3,62,918,8,62,1,
-		62,1,62,3,62,922,8,62,1,63,1,63,1,63,1,63,1,63,3,63,929,8,63,1,63,1,63,
-		1,63,3,63,934,8,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,
-		63,946,8,63,3,63,948,8,63,1,64,1,64,3,64,952,8,64,1,64,1,64,1,64,1,65,
-		1,65,1,65,1,65,1,65,1,65,1,65,1,65,5,65,965,8,65,10,65,12,65,968,9,65,
-		1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,
-		983,8,66,1,67,1,67,4,67,987,8,67,11,67,12,67,988,1,67,1,67,5,67,993,8,
-		67,10,67,12,67,996,9,67,1,67,1,67,1,67,3,67,1001,8,67,3,67,1003,8,67,3,
-		67,1005,8,67,1,67,1,67,4,67,1009,8,67,11,67,12,67,1010,1,67,1,67,5,67,
-		1015,8,67,10,67,12,67,1018,9,67,1,67,1,67,5,67,1022,8,67,10,67,12,67,1025,
-		9,67,1,67,1,67,3,67,1029,8,67,1,68,4,68,1032,8,68,11,68,12,68,1033,1,69,
-		1,69,1,69,1,69,1,69,1,69,1,69,3,69,1043,8,69,1,69,1,69,1,69,1,69,3,69,
-		1049,8,69,1,69,3,69,1052,8,69,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1060,
-		8,70,1,71,1,71,3,71,1064,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1071,8,71,
-		1,71,1,71,1,71,1,71,1,71,3,71,1078,8,71,1,72,3,72,1081,8,72,1,72,4,72,
-		1084,8,72,11,72,12,72,1085,1,72,1,72,1,72,1,72,4,72,1092,8,72,11,72,12,
-		72,1093,3,72,1096,8,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1104,8,72,3,
-		72,1106,8,72,3,72,1108,8,72,1,73,1,73,1,73,1,73,1,73,1,73,1,73,3,73,1117,
-		8,73,1,73,1,73,3,73,1121,8,73,1,74,1,74,3,74,1125,8,74,1,74,1,74,5,74,
-		1129,8,74,10,74,12,74,1132,9,74,3,74,1134,8,74,1,75,1,75,1,75,3,75,1139,
-		8,75,1,76,1,76,1,76,1,76,5,76,1145,8,76,10,76,12,76,1148,9,76,1,76,1,76,
-		1,76,1,76,1,76,3,76,1155,8,76,1,77,1,77,4,77,1159,8,77,11,77,12,77,1160,
-		1,77,3,77,1164,8,77,1,78,1,78,1,78,1,78,3,78,1170,8,78,3,78,1172,8,78,
-		1,79,1,79,1,80,1,80,1,81,4,81,1179,8,81,11,81,12,81,1180,1,82,1,82,1,83,
-		1,83,1,84,1,84,5,84,1189,8,84,10,84,12,84,1192,9,84,1,85,1,85,1,85,1,86,
-		1,86,3,86,1199,8,86,1,86,1,86,1,86,1,86,1,86,3,86,1206,8,86,1,87,1,87,
-		5,87,1210,8,87,10,87,12,87,1213,9,87,1,88,1,88,1,88,1,89,1,89,1,89,1,89,
-		1,89,1,89,3,89,1224,8,89,1,90,1,90,1,91,1,91,1,91,1,91,1,91,5,91,1233,
-		8,91,10,91,12,91,1236,9,91,1,91,1,91,3,91,1240,8,91,1,92,1,92,3,92,1244,
-		8,92,1,92,3,92,1247,8,92,1,93,1,93,1,94,1,94,1,94,0,0,95,0,2,4,6,8,10,
-		12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,
-		60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,
-		106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,
-		142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,
-		178,180,182,184,186,188,0,17,2,0,139,140,142,143,2,0,20,20,69,69,2,0,44,
-		44,121,121,2,0,139,139,142,142,2,0,90,90,133,133,2,0,75,75,130,130,2,0,
-		63,63,93,93,2,0,33,33,42,42,4,0,87,87,94,94,100,100,117,117,2,0,87,87,
-		94,94,2,0,116,116,137,137,2,0,73,73,92,92,1,0,43,44,1,0,120,121,2,0,10,
-		12,14,14,4,0,91,91,138,138,140,141,143,143,23,0,15,18,20,27,29,31,33,42,
-		45,56,58,60,62,63,66,72,74,82,84,86,88,90,93,93,95,109,111,115,117,117,
-		120,120,123,124,126,128,130,133,135,135,139,139,142,142,144,144,1390,0,
-		190,1,0,0,0,2,193,1,0,0,0,4,236,1,0,0,0,6,238,1,0,0,0,8,241,1,0,0,0,10,
-		244,1,0,0,0,12,251,1,0,0,0,14,253,1,0,0,0,16,256,1,0,0,0,18,272,1,0,0,
-		0,20,274,1,0,0,0,22,277,1,0,0,0,24,280,1,0,0,0,26,283,1,0,0,0,28,285,1,
-		0,0,0,30,305,1,0,0,0,32,307,1,0,0,0,34,311,1,0,0,0,36,332,1,0,0,0,38,335,
-		1,0,0,0,40,367,1,0,0,0,42,369,1,0,0,0,44,374,1,0,0,0,46,395,1,0,0,0,48,
-		403,1,0,0,0,50,411,1,0,0,0,52,418,1,0,0,0,54,423,1,0,0,0,56,428,1,0,0,
-		0,58,443,1,0,0,0,60,455,1,0,0,0,62,472,1,0,0,0,64,474,1,0,0,0,66,520,1,
-		0,0,0,68,523,1,0,0,0,70,538,1,0,0,0,72,540,1,0,0,0,74,547,1,0,0,0,76,566,
-		1,0,0,0,78,568,1,0,0,0,80,573,1,0,0,0,82,589,1,0,0,0,84,591,1,0,0,0,86,
-		594,1,0,0,0,88,598,1,0,0,0,90,610,1,0,0,0,92,622,1,0,0,0,94,679,1,0,0,
-		0,96,694,1,0,0,0,98,701,1,0,0,0,100,714,1,0,0,0,102,716,1,0,0,0,104,764,
-		1,0,0,0,106,788,1,0,0,0,108,800,1,0,0,0,110,815,1,0,0,0,112,817,1,0,0,
-		0,114,847,1,0,0,0,116,849,1,0,0,0,118,856,1,0,0,0,120,869,1,0,0,0,122,
-		900,1,0,0,0,124,921,1,0,0,0,126,947,1,0,0,0,128,951,1,0,0,0,130,956,1,
-		0,0,0,132,982,1,0,0,0,134,984,1,0,0,0,136,1031,1,0,0,0,138,1051,1,0,0,
-		0,140,1059,1,0,0,0,142,1077,1,0,0,0,144,1080,1,0,0,0,146,1109,1,0,0,0,
-		148,1122,1,0,0,0,150,1135,1,0,0,0,152,1140,1,0,0,0,154,1156,1,0,0,0,156,
-		1171,1,0,0,0,158,1173,1,0,0,0,160,1175,1,0,0,0,162,1178,1,0,0,0,164,1182,
-		1,0,0,0,166,1184,1,0,0,0,168,1186,1,0,0,0,170,1193,1,0,0,0,172,1205,1,
-		0,0,0,174,1207,1,0,0,0,176,1214,1,0,0,0,178,1223,1,0,0,0,180,1225,1,0,
-		0,0,182,1227,1,0,0,0,184,1246,1,0,0,0,186,1248,1,0,0,0,188,1250,1,0,0,
-		0,190,191,3,4,2,0,191,192,5,0,0,1,192,1,1,0,0,0,193,194,3,152,76,0,194,
-		195,5,0,0,1,195,3,1,0,0,0,196,237,3,6,3,0,197,237,3,8,4,0,198,237,3,10,
-		5,0,199,237,3,14,7,0,200,237,3,16,8,0,201,237,3,20,10,0,202,237,3,22,11,
-		0,203,237,3,24,12,0,204,237,3,26,13,0,205,237,3,28,14,0,206,237,3,32,16,
-		0,207,237,3,34,17,0,208,237,3,38,19,0,209,237,3,42,21,0,210,237,3,44,22,
-		0,211,237,3,64,32,0,212,237,3,72,36,0,213,237,3,74,37,0,214,237,3,76,38,
-		0,215,237,3,78,39,0,216,237,3,80,40,0,217,237,3,84,42,0,218,237,3,86,43,
-		0,219,237,3,88,44,0,220,237,3,90,45,0,221,237,3,104,52,0,222,237,3,112,
-		56,0,223,237,3,116,58,0,224,237,3,118,59,0,225,237,3,120,60,0,226,237,
-		3,134,67,0,227,237,3,146,73,0,228,237,3,46,23,0,229,237,3,106,53,0,230,
-		237,3,48,24,0,231,237,3,50,25,0,232,237,3,52,26,0,233,237,3,56,28,0,234,
-		237,3,58,29,0,235,237,3,54,27,0,236,196,1,0,0,0,236,197,1,0,0,0,236,198,
-		1,0,0,0,236,199,1,0,0,0,236,200,1,0,0,0,236,201,1,0,0,0,236,202,1,0,0,
-		0,236,203,1,0,0,0,236,204,1,0,0,0,236,205,1,0,0,0,236,206,1,0,0,0,236,
-		207,1,0,0,0,236,208,1,0,0,0,236,209,1,0,0,0,236,210,1,0,0,0,236,211,1,
-		0,0,0,236,212,1,0,0,0,236,213,1,0,0,0,236,214,1,0,0,0,236,215,1,0,0,0,
-		236,216,1,0,0,0,236,217,1,0,0,0,236,218,1,0,0,0,236,219,1,0,0,0,236,220,
-		1,0,0,0,236,221,1,0,0,0,236,222,1,0,0,0,236,223,1,0,0,0,236,224,1,0,0,
-		0,236,225,1,0,0,0,236,226,1,0,0,0,236,227,1,0,0,0,236,228,1,0,0,0,236,
-		229,1,0,0,0,236,230,1,0,0,0,236,231,1,0,0,0,236,232,1,0,0,0,236,233,1,
-		0,0,0,236,234,1,0,0,0,236,235,1,0,0,0,237,5,1,0,0,0,238,239,5,37,0,0,239,
-		240,3,184,92,0,240,7,1,0,0,0,241,242,5,39,0,0,242,243,5,149,0,0,243,9,
-		1,0,0,0,244,245,5,53,0,0,245,246,3,12,6,0,246,11,1,0,0,0,247,252,5,145,
-		0,0,248,252,5,148,0,0,249,252,5,149,0,0,250,252,3,188,94,0,251,247,1,0,
-		0,0,251,248,1,0,0,0,251,249,1,0,0,0,251,250,1,0,0,0,252,13,1,0,0,0,253,
-		254,5,51,0,0,254,255,3,188,94,0,255,15,1,0,0,0,256,257,5,47,0,0,257,262,
-		3,18,9,0,258,259,5,4,0,0,259,261,3,18,9,0,260,258,1,0,0,0,261,264,1,0,
-		0,0,262,260,1,0,0,0,262,263,1,0,0,0,263,17,1,0,0,0,264,262,1,0,0,0,265,
-		273,3,188,94,0,266,273,5,149,0,0,267,270,5,145,0,0,268,271,3,188,94,0,
-		269,271,5,14,0,0,270,268,1,0,0,0,270,269,1,0,0,0,270,271,1,0,0,0,271,273,
-		1,0,0,0,272,265,1,0,0,0,272,266,1,0,0,0,272,267,1,0,0,0,273,19,1,0,0,0,
-		274,275,5,48,0,0,275,276,5,149,0,0,276,21,1,0,0,0,277,278,5,38,0,0,278,
-		279,5,149,0,0,279,23,1,0,0,0,280,281,5,54,0,0,281,282,3,188,94,0,282,25,
-		1,0,0,0,283,284,5,3,0,0,284,27,1,0,0,0,285,286,5,56,0,0,286,288,3,188,
-		94,0,287,289,5,149,0,0,288,287,1,0,0,0,288,289,1,0,0,0,289,294,1,0,0,0,
-		290,291,5,4,0,0,291,293,3,30,15,0,292,290,1,0,0,0,293,296,1,0,0,0,294,
-		292,1,0,0,0,294,295,1,0,0,0,295,29,1,0,0,0,296,294,1,0,0,0,297,298,5,132,
-		0,0,298,306,3,184,92,0,299,303,3,184,92,0,300,304,7,0,0,0,301,302,5,13,
-		0,0,302,304,5,85,0,0,303,300,1,0,0,0,303,301,1,0,0,0,304,306,1,0,0,0,305,
-		297,1,0,0,0,305,299,1,0,0,0,306,31,1,0,0,0,307,308,5,31,0,0,308,309,3,
-		184,92,0,309,310,5,141,0,0,310,33,1,0,0,0,311,312,5,30,0,0,312,313,3,162,
-		81,0,313,314,5,6,0,0,314,315,3,184,92,0,315,330,3,166,83,0,316,317,5,61,
-		0,0,317,318,3,184,92,0,318,319,3,164,82,0,319,320,5,125,0,0,320,321,3,
-		36,18,0,321,331,1,0,0,0,322,323,5,125,0,0,323,324,3,36,18,0,324,325,5,
-		4,0,0,325,326,3,184,92,0,326,327,3,164,82,0,327,328,5,125,0,0,328,329,
-		3,36,18,0,329,331,1,0,0,0,330,316,1,0,0,0,330,322,1,0,0,0,331,35,1,0,0,
-		0,332,333,3,184,92,0,333,334,3,186,93,0,334,37,1,0,0,0,335,336,5,52,0,
-		0,336,340,3,162,81,0,337,338,5,4,0,0,338,339,5,100,0,0,339,341,5,43,0,
-		0,340,337,1,0,0,0,340,341,1,0,0,0,341,342,1,0,0,0,342,343,5,6,0,0,343,
-		344,5,69,0,0,344,349,3,184,92,0,345,350,5,72,0,0,346,347,5,74,0,0,347,
-		348,5,101,0,0,348,350,5,22,0,0,349,345,1,0,0,0,349,346,1,0,0,0,349,350,
-		1,0,0,0,350,355,1,0,0,0,351,352,5,4,0,0,352,354,3,40,20,0,353,351,1,0,
-		0,0,354,357,1,0,0,0,355,353,1,0,0,0,355,356,1,0,0,0,356,39,1,0,0,0,357,
-		355,1,0,0,0,358,359,5,87,0,0,359,360,5,120,0,0,360,361,5,91,0,0,361,362,
-		5,147,0,0,362,368,7,1,0,0,363,364,5,101,0,0,364,365,5,91,0,0,365,366,5,
-		122,0,0,366,368,5,88,0,0,367,358,1,0,0,0,367,363,1,0,0,0,368,41,1,0,0,
-		0,369,370,5,36,0,0,370,371,3,188,94,0,371,372,5,93,0,0,372,373,3,168,84,
-		0,373,43,1,0,0,0,374,375,5,22,0,0,375,376,3,188,94,0,376,386,5,93,0,0,
-		377,378,7,2,0,0,378,379,5,28,0,0,379,387,3,168,84,0,380,384,3,168,84,0,
-		381,382,7,2,0,0,382,383,5,28,0,0,383,385,3,168,84,0,384,381,1,0,0,0,384,
-		385,1,0,0,0,385,387,1,0,0,0,386,377,1,0,0,0,386,380,1,0,0,0,387,392,1,
-		0,0,0,388,389,5,4,0,0,389,391,3,62,31,0,390,388,1,0,0,0,391,394,1,0,0,
-		0,392,390,1,0,0,0,392,393,1,0,0,0,393,45,1,0,0,0,394,392,1,0,0,0,395,401,
-		5,21,0,0,396,397,5,136,0,0,397,398,5,127,0,0,398,402,7,1,0,0,399,400,5,
-		134,0,0,400,402,5,70,0,0,401,396,1,0,0,0,401,399,1,0,0,0,402,47,1,0,0,
-		0,403,409,5,18,0,0,404,405,3,188,94,0,405,406,5,4,0,0,406,407,3,186,93,
-		0,407,410,1,0,0,0,408,410,5,149,0,0,409,404,1,0,0,0,409,408,1,0,0,0,410,
-		49,1,0,0,0,411,412,5,24,0,0,412,413,3,188,94,0,413,414,5,93,0,0,414,416,
-		3,168,84,0,415,417,5,95,0,0,416,415,1,0,0,0,416,417,1,0,0,0,417,51,1,0,
-		0,0,418,419,5,27,0,0,419,420,3,188,94,0,420,421,5,93,0,0,421,422,3,148,
-		74,0,422,53,1,0,0,0,423,424,5,15,0,0,424,425,3,188,94,0,425,426,5,6,0,
-		0,426,427,5,149,0,0,427,55,1,0,0,0,428,429,5,50,0,0,429,430,3,162,81,0,
-		430,431,5,6,0,0,431,432,3,184,92,0,432,433,3,166,83,0,433,434,5,61,0,0,
-		434,435,3,184,92,0,435,436,3,164,82,0,436,437,5,131,0,0,437,438,3,184,
-		92,0,438,441,7,3,0,0,439,440,5,4,0,0,440,442,3,188,94,0,441,439,1,0,0,
-		0,441,442,1,0,0,0,442,57,1,0,0,0,443,444,5,34,0,0,444,445,3,18,9,0,445,
-		446,5,6,0,0,446,447,3,188,94,0,447,452,3,60,30,0,448,449,5,4,0,0,449,451,
-		3,60,30,0,450,448,1,0,0,0,451,454,1,0,0,0,452,450,1,0,0,0,452,453,1,0,
-		0,0,453,59,1,0,0,0,454,452,1,0,0,0,455,456,3,184,92,0,456,457,3,186,93,
-		0,457,458,7,4,0,0,458,61,1,0,0,0,459,473,5,102,0,0,460,473,5,82,0,0,461,
-		462,5,99,0,0,462,463,5,103,0,0,463,466,3,178,89,0,464,465,5,10,0,0,465,
-		467,3,178,89,0,466,464,1,0,0,0,466,467,1,0,0,0,467,473,1,0,0,0,468,469,
-		5,115,0,0,469,473,7,5,0,0,470,471,5,135,0,0,471,473,3,168,84,0,472,459,
-		1,0,0,0,472,460,1,0,0,0,472,461,1,0,0,0,472,468,1,0,0,0,472,470,1,0,0,
-		0,473,63,1,0,0,0,474,475,5,40,0,0,475,477,3,188,94,0,476,478,3,66,33,0,
-		477,476,1,0,0,0,477,478,1,0,0,0,478,480,1,0,0,0,479,481,3,152,76,0,480,
-		479,1,0,0,0,480,481,1,0,0,0,481,65,1,0,0,0,482,483,5,29,0,0,483,484,3,
-		188,94,0,484,485,5,6,0,0,485,490,3,174,87,0,486,487,3,166,83,0,487,488,
-		5,65,0,0,488,489,3,156,78,0,489,491,1,0,0,0,490,486,1,0,0,0,490,491,1,
-		0,0,0,491,521,1,0,0,0,492,493,5,93,0,0,493,494,3,188,94,0,494,498,5,97,
-		0,0,495,496,5,4,0,0,496,497,5,126,0,0,497,499,5,109,0,0,498,495,1,0,0,
-		0,498,499,1,0,0,0,499,521,1,0,0,0,500,501,5,111,0,0,501,502,5,130,0,0,
-		502,503,5,60,0,0,503,508,3,68,34,0,504,505,5,61,0,0,505,507,3,68,34,0,
-		506,504,1,0,0,0,507,510,1,0,0,0,508,506,1,0,0,0,508,509,1,0,0,0,509,511,
-		1,0,0,0,510,508,1,0,0,0,511,512,5,6,0,0,512,517,3,144,72,0,513,514,5,4,
-		0,0,514,516,3,144,72,0,515,513,1,0,0,0,516,519,1,0,0,0,517,515,1,0,0,0,
-		517,518,1,0,0,0,518,521,1,0,0,0,519,517,1,0,0,0,520,482,1,0,0,0,520,492,
-		1,0,0,0,520,500,1,0,0,0,521,67,1,0,0,0,522,524,3,140,70,0,523,522,1,0,
-		0,0,524,525,1,0,0,0,525,523,1,0,0,0,525,526,1,0,0,0,526,531,1,0,0,0,527,
-		528,5,4,0,0,528,530,3,70,35,0,529,527,1,0,0,0,530,533,1,0,0,0,531,529,
-		1,0,0,0,531,532,1,0,0,0,532,69,1,0,0,0,533,531,1,0,0,0,534,539,3,142,71,
-		0,535,536,3,158,79,0,536,537,5,86,0,0,537,539,1,0,0,0,538,534,1,0,0,0,
-		538,535,1,0,0,0,539,71,1,0,0,0,540,541,5,17,0,0,541,542,5,134,0,0,542,
-		543,3,174,87,0,543,545,3,166,83,0,544,546,3,152,76,0,545,544,1,0,0,0,545,
-		546,1,0,0,0,546,73,1,0,0,0,547,548,5,20,0,0,548,550,3,174,87,0,549,551,
-		3,152,76,0,550,549,1,0,0,0,550,551,1,0,0,0,551,75,1,0,0,0,552,553,5,29,
-		0,0,553,554,5,89,0,0,554,555,3,156,78,0,555,556,7,6,0,0,556,557,3,188,
-		94,0,557,567,1,0,0,0,558,559,5,19,0,0,559,563,5,79,0,0,560,561,7,7,0,0,
-		561,563,5,78,0,0,562,558,1,0,0,0,562,560,1,0,0,0,563,564,1,0,0,0,564,565,
-		7,6,0,0,565,567,3,188,94,0,566,552,1,0,0,0,566,562,1,0,0,0,567,77,1,0,
-		0,0,568,569,5,35,0,0,569,570,5,100,0,0,570,571,5,43,0,0,571,572,3,188,
-		94,0,572,79,1,0,0,0,573,574,5,23,0,0,574,575,5,6,0,0,575,580,3,82,41,0,
-		576,577,5,4,0,0,577,579,3,82,41,0,578,576,1,0,0,0,579,582,1,0,0,0,580,
-		578,1,0,0,0,580,581,1,0,0,0,581,81,1,0,0,0,582,580,1,0,0,0,583,584,5,118,
-		0,0,584,590,3,174,87,0,585,586,3,174,87,0,586,587,5,28,0,0,587,588,3,188,
-		94,0,588,590,1,0,0,0,589,583,1,0,0,0,589,585,1,0,0,0,590,83,1,0,0,0,591,
-		592,5,26,0,0,592,593,5,104,0,0,593,85,1,0,0,0,594,595,5,55,0,0,595,596,
-		5,91,0,0,596,597,5,81,0,0,597,87,1,0,0,0,598,600,5,43,0,0,599,601,3,174,
-		87,0,600,599,1,0,0,0,600,601,1,0,0,0,601,603,1,0,0,0,602,604,3,158,79,
-		0,603,602,1,0,0,0,603,604,1,0,0,0,604,605,1,0,0,0,605,606,5,6,0,0,606,
-		608,3,92,46,0,607,609,3,152,76,0,608,607,1,0,0,0,608,609,1,0,0,0,609,89,
-		1,0,0,0,610,611,5,44,0,0,611,612,3,174,87,0,612,613,5,125,0,0,613,615,
-		3,174,87,0,614,616,3,158,79,0,615,614,1,0,0,0,615,616,1,0,0,0,616,617,
-		1,0,0,0,617,618,5,6,0,0,618,620,3,92,46,0,619,621,3,152,76,0,620,619,1,
-		0,0,0,620,621,1,0,0,0,621,91,1,0,0,0,622,627,3,94,47,0,623,624,5,4,0,0,
-		624,626,3,94,47,0,625,623,1,0,0,0,626,629,1,0,0,0,627,625,1,0,0,0,627,
-		628,1,0,0,0,628,93,1,0,0,0,629,627,1,0,0,0,630,631,5,7,0,0,631,632,3,92,
-		46,0,632,637,5,8,0,0,633,634,3,174,87,0,634,635,5,124,0,0,635,638,1,0,
-		0,0,636,638,3,100,50,0,637,633,1,0,0,0,637,636,1,0,0,0,637,638,1,0,0,0,
-		638,640,1,0,0,0,639,641,3,102,51,0,640,639,1,0,0,0,640,641,1,0,0,0,641,
-		680,1,0,0,0,642,644,5,118,0,0,643,645,3,174,87,0,644,643,1,0,0,0,644,645,
-		1,0,0,0,645,680,1,0,0,0,646,647,5,119,0,0,647,648,5,109,0,0,648,680,3,
-		174,87,0,649,653,5,32,0,0,650,651,5,122,0,0,651,654,5,114,0,0,652,654,
-		3,174,87,0,653,650,1,0,0,0,653,652,1,0,0,0,654,680,1,0,0,0,655,657,3,182,
-		91,0,656,655,1,0,0,0,656,657,1,0,0,0,657,674,1,0,0,0,658,660,3,188,94,
-		0,659,658,1,0,0,0,660,661,1,0,0,0,661,659,1,0,0,0,661,662,1,0,0,0,662,
-		668,1,0,0,0,663,665,3,160,80,0,664,666,3,98,49,0,665,664,1,0,0,0,665,666,
-		1,0,0,0,666,669,1,0,0,0,667,669,3,96,48,0,668,663,1,0,0,0,668,667,1,0,
-		0,0,668,669,1,0,0,0,669,675,1,0,0,0,670,672,3,160,80,0,671,673,3,98,49,
-		0,672,671,1,0,0,0,672,673,1,0,0,0,673,675,1,0,0,0,674,659,1,0,0,0,674,
-		670,1,0,0,0,675,677,1,0,0,0,676,678,3,102,51,0,677,676,1,0,0,0,677,678,
-		1,0,0,0,678,680,1,0,0,0,679,630,1,0,0,0,679,642,1,0,0,0,679,646,1,0,0,
-		0,679,649,1,0,0,0,679,656,1,0,0,0,680,95,1,0,0,0,681,683,3,176,88,0,682,
-		681,1,0,0,0,683,684,1,0,0,0,684,682,1,0,0,0,684,685,1,0,0,0,685,695,1,
-		0,0,0,686,690,3,182,91,0,687,689,3,176,88,0,688,687,1,0,0,0,689,692,1,
-		0,0,0,690,688,1,0,0,0,690,691,1,0,0,0,691,695,1,0,0,0,692,690,1,0,0,0,
-		693,695,3,100,50,0,694,682,1,0,0,0,694,686,1,0,0,0,694,693,1,0,0,0,695,
-		97,1,0,0,0,696,698,3,174,87,0,697,699,5,83,0,0,698,697,1,0,0,0,698,699,
-		1,0,0,0,699,702,1,0,0,0,700,702,3,100,50,0,701,696,1,0,0,0,701,700,1,0,
-		0,0,702,99,1,0,0,0,703,715,5,57,0,0,704,715,5,64,0,0,705,706,5,125,0,0,
-		706,715,5,71,0,0,707,708,5,129,0,0,708,709,3,174,87,0,709,712,5,113,0,
-		0,710,711,5,66,0,0,711,713,5,71,0,0,712,710,1,0,0,0,712,713,1,0,0,0,713,
-		715,1,0,0,0,714,703,1,0,0,0,714,704,1,0,0,0,714,705,1,0,0,0,714,707,1,
-		0,0,0,715,101,1,0,0,0,716,762,5,91,0,0,717,721,7,8,0,0,718,720,3,188,94,
-		0,719,718,1,0,0,0,720,723,1,0,0,0,721,719,1,0,0,0,721,722,1,0,0,0,722,
-		730,1,0,0,0,723,721,1,0,0,0,724,726,5,61,0,0,725,727,3,188,94,0,726,725,
-		1,0,0,0,727,728,1,0,0,0,728,726,1,0,0,0,728,729,1,0,0,0,729,731,1,0,0,
-		0,730,724,1,0,0,0,730,731,1,0,0,0,731,736,1,0,0,0,732,733,5,129,0,0,733,
-		734,3,174,87,0,734,735,5,113,0,0,735,737,1,0,0,0,736,732,1,0,0,0,736,737,
-		1,0,0,0,737,763,1,0,0,0,738,742,5,76,0,0,739,741,3,188,94,0,740,739,1,
-		0,0,0,741,744,1,0,0,0,742,740,1,0,0,0,742,743,1,0,0,0,743,751,1,0,0,0,
-		744,742,1,0,0,0,745,747,5,61,0,0,746,748,3,188,94,0,747,746,1,0,0,0,748,
-		749,1,0,0,0,749,747,1,0,0,0,749,750,1,0,0,0,750,752,1,0,0,0,751,745,1,
-		0,0,0,751,752,1,0,0,0,752,759,1,0,0,0,753,760,5,57,0,0,754,760,5,64,0,
-		0,755,756,5,129,0,0,756,757,3,174,87,0,757,758,5,113,0,0,758,760,1,0,0,
-		0,759,753,1,0,0,0,759,754,1,0,0,0,759,755,1,0,0,0,759,760,1,0,0,0,760,
-		763,1,0,0,0,761,763,5,71,0,0,762,717,1,0,0,0,762,738,1,0,0,0,762,761,1,
-		0,0,0,763,103,1,0,0,0,764,772,5,41,0,0,765,766,5,44,0,0,766,767,3,174,
-		87,0,767,768,5,125,0,0,768,769,3,174,87,0,769,773,1,0,0,0,770,771,5,43,
-		0,0,771,773,3,174,87,0,772,765,1,0,0,0,772,770,1,0,0,0,773,774,1,0,0,0,
-		774,775,5,4,0,0,775,783,3,174,87,0,776,777,5,98,0,0,777,784,5,124,0,0,
-		778,781,5,124,0,0,779,780,5,91,0,0,780,782,5,59,0,0,781,779,1,0,0,0,781,
-		782,1,0,0,0,782,784,1,0,0,0,783,776,1,0,0,0,783,778,1,0,0,0,784,786,1,
-		0,0,0,785,787,3,152,76,0,786,785,1,0,0,0,786,787,1,0,0,0,787,105,1,0,0,
-		0,788,789,5,28,0,0,789,794,3,108,54,0,790,791,5,4,0,0,791,793,3,108,54,
-		0,792,790,1,0,0,0,793,796,1,0,0,0,794,792,1,0,0,0,794,795,1,0,0,0,795,
-		797,1,0,0,0,796,794,1,0,0,0,797,798,5,6,0,0,798,799,3,110,55,0,799,107,
-		1,0,0,0,800,803,3,18,9,0,801,802,5,125,0,0,802,804,3,18,9,0,803,801,1,
-		0,0,0,803,804,1,0,0,0,804,109,1,0,0,0,805,816,3,38,19,0,806,816,3,76,38,
-		0,807,816,3,78,39,0,808,816,3,88,44,0,809,816,3,90,45,0,810,816,3,104,
-		52,0,811,816,3,112,56,0,812,816,3,116,58,0,813,816,3,118,59,0,814,816,
-		3,120,60,0,815,805,1,0,0,0,815,806,1,0,0,0,815,807,1,0,0,0,815,808,1,0,
-		0,0,815,809,1,0,0,0,815,810,1,0,0,0,815,811,1,0,0,0,815,812,1,0,0,0,815,
-		813,1,0,0,0,815,814,1,0,0,0,816,111,1,0,0,0,817,825,5,49,0,0,818,819,5,
-		125,0,0,819,826,3,168,84,0,820,821,5,28,0,0,821,826,3,168,84,0,822,823,
-		3,174,87,0,823,824,3,164,82,0,824,826,1,0,0,0,825,818,1,0,0,0,825,820,
-		1,0,0,0,825,822,1,0,0,0,826,829,1,0,0,0,827,828,5,29,0,0,828,830,3,188,
-		94,0,829,827,1,0,0,0,829,830,1,0,0,0,830,835,1,0,0,0,831,832,5,4,0,0,832,
-		834,3,114,57,0,833,831,1,0,0,0,834,837,1,0,0,0,835,833,1,0,0,0,835,836,
-		1,0,0,0,836,839,1,0,0,0,837,835,1,0,0,0,838,840,3,152,76,0,839,838,1,0,
-		0,0,839,840,1,0,0,0,840,113,1,0,0,0,841,842,5,82,0,0,842,848,3,164,82,
-		0,843,844,5,102,0,0,844,848,3,164,82,0,845,846,5,80,0,0,846,848,3,158,
-		79,0,847,841,1,0,0,0,847,843,1,0,0,0,847,845,1,0,0,0,848,115,1,0,0,0,849,
-		850,5,32,0,0,850,851,3,174,87,0,851,852,5,65,0,0,852,854,3,156,78,0,853,
-		855,3,152,76,0,854,853,1,0,0,0,854,855,1,0,0,0,855,117,1,0,0,0,856,857,
-		5,16,0,0,857,858,3,174,87,0,858,859,5,65,0,0,859,864,3,156,78,0,860,861,
-		5,4,0,0,861,862,5,106,0,0,862,863,5,43,0,0,863,865,5,62,0,0,864,860,1,
-		0,0,0,864,865,1,0,0,0,865,867,1,0,0,0,866,868,3,152,76,0,867,866,1,0,0,
-		0,867,868,1,0,0,0,868,119,1,0,0,0,869,878,5,46,0,0,870,871,5,44,0,0,871,
-		872,3,174,87,0,872,873,5,125,0,0,873,874,3,174,87,0,874,879,1,0,0,0,875,
-		876,3,174,87,0,876,877,3,164,82,0,877,879,1,0,0,0,878,870,1,0,0,0,878,
-		875,1,0,0,0,879,890,1,0,0,0,880,881,5,6,0,0,881,886,3,122,61,0,882,883,
-		5,5,0,0,883,885,3,122,61,0,884,882,1,0,0,0,885,888,1,0,0,0,886,884,1,0,
-		0,0,886,887,1,0,0,0,887,891,1,0,0,0,888,886,1,0,0,0,889,891,3,130,65,0,
-		890,880,1,0,0,0,890,889,1,0,0,0,891,893,1,0,0,0,892,894,3,152,76,0,893,
-		892,1,0,0,0,893,894,1,0,0,0,894,121,1,0,0,0,895,896,5,58,0,0,896,897,3,
-		174,87,0,897,898,3,164,82,0,898,899,5,4,0,0,899,901,1,0,0,0,900,895,1,
-		0,0,0,900,901,1,0,0,0,901,902,1,0,0,0,902,903,3,160,80,0,903,904,3,174,
-		87,0,904,905,5,65,0,0,905,907,3,156,78,0,906,908,3,126,63,0,907,906,1,
-		0,0,0,907,908,1,0,0,0,908,913,1,0,0,0,909,910,5,4,0,0,910,912,3,124,62,
-		0,911,909,1,0,0,0,912,915,1,0,0,0,913,911,1,0,0,0,913,914,1,0,0,0,914,
-		123,1,0,0,0,915,913,1,0,0,0,916,918,5,123,0,0,917,916,1,0,0,0,917,918,
-		1,0,0,0,918,919,1,0,0,0,919,922,3,126,63,0,920,922,3,128,64,0,921,917,
-		1,0,0,0,921,920,1,0,0,0,922,125,1,0,0,0,923,928,5,84,0,0,924,929,5,43,
-		0,0,925,926,3,174,87,0,926,927,3,164,82,0,927,929,1,0,0,0,928,924,1,0,
-		0,0,928,925,1,0,0,0,929,933,1,0,0,0,930,931,3,174,87,0,931,932,5,124,0,
-		0,932,934,1,0,0,0,933,930,1,0,0,0,933,934,1,0,0,0,934,948,1,0,0,0,935,
-		936,5,68,0,0,936,937,5,128,0,0,937,938,5,84,0,0,938,939,3,174,87,0,939,
-		940,5,61,0,0,940,941,3,174,87,0,941,945,3,164,82,0,942,943,3,174,87,0,
-		943,944,5,124,0,0,944,946,1,0,0,0,945,942,1,0,0,0,945,946,1,0,0,0,946,
-		948,1,0,0,0,947,923,1,0,0,0,947,935,1,0,0,0,948,127,1,0,0,0,949,952,5,
-		144,0,0,950,952,3,182,91,0,951,949,1,0,0,0,951,950,1,0,0,0,952,953,1,0,
-		0,0,953,954,3,166,83,0,954,955,5,91,0,0,955,129,1,0,0,0,956,957,5,83,0,
-		0,957,958,5,125,0,0,958,959,3,174,87,0,959,960,5,4,0,0,960,961,5,65,0,
-		0,961,966,3,156,78,0,962,963,5,4,0,0,963,965,3,132,66,0,964,962,1,0,0,
-		0,965,968,1,0,0,0,966,964,1,0,0,0,966,967,1,0,0,0,967,131,1,0,0,0,968,
-		966,1,0,0,0,969,970,5,105,0,0,970,971,5,116,0,0,971,983,3,164,82,0,972,
-		973,5,96,0,0,973,983,5,87,0,0,974,975,5,68,0,0,975,983,5,128,0,0,976,977,
-		7,9,0,0,977,978,3,174,87,0,978,979,3,164,82,0,979,980,5,112,0,0,980,983,
-		1,0,0,0,981,983,3,128,64,0,982,969,1,0,0,0,982,972,1,0,0,0,982,974,1,0,
-		0,0,982,976,1,0,0,0,982,981,1,0,0,0,983,133,1,0,0,0,984,986,5,45,0,0,985,
-		987,3,140,70,0,986,985,1,0,0,0,987,988,1,0,0,0,988,986,1,0,0,0,988,989,
-		1,0,0,0,989,994,1,0,0,0,990,991,5,61,0,0,991,993,3,136,68,0,992,990,1,
-		0,0,0,993,996,1,0,0,0,994,992,1,0,0,0,994,995,1,0,0,0,995,1004,1,0,0,0,
-		996,994,1,0,0,0,997,1002,5,4,0,0,998,1000,3,142,71,0,999,1001,5,4,0,0,
-		1000,999,1,0,0,0,1000,1001,1,0,0,0,1001,1003,1,0,0,0,1002,998,1,0,0,0,
-		1002,1003,1,0,0,0,1003,1005,1,0,0,0,1004,997,1,0,0,0,1004,1005,1,0,0,0,
-		1005,1006,1,0,0,0,1006,1008,5,134,0,0,1007,1009,3,140,70,0,1008,1007,1,
-		0,0,0,1009,1010,1,0,0,0,1010,1008,1,0,0,0,1010,1011,1,0,0,0,1011,1016,
-		1,0,0,0,1012,1013,5,61,0,0,1013,1015,3,136,68,0,1014,1012,1,0,0,0,1015,
-		1018,1,0,0,0,1016,1014,1,0,0,0,1016,1017,1,0,0,0,1017,1023,1,0,0,0,1018,
-		1016,1,0,0,0,1019,1020,5,4,0,0,1020,1022,3,138,69,0,1021,1019,1,0,0,0,
-		1022,1025,1,0,0,0,1023,1021,1,0,0,0,1023,1024,1,0,0,0,1024,1028,1,0,0,
-		0,1025,1023,1,0,0,0,1026,1027,5,6,0,0,1027,1029,3,144,72,0,1028,1026,1,
-		0,0,0,1028,1029,1,0,0,0,1029,135,1,0,0,0,1030,1032,3,140,70,0,1031,1030,
-		1,0,0,0,1032,1033,1,0,0,0,1033,1031,1,0,0,0,1033,1034,1,0,0,0,1034,137,
-		1,0,0,0,1035,1052,3,142,71,0,1036,1042,5,77,0,0,1037,1038,3,182,91,0,1038,
-		1039,5,125,0,0,1039,1040,3,182,91,0,1040,1041,3,186,93,0,1041,1043,1,0,
-		0,0,1042,1037,1,0,0,0,1042,1043,1,0,0,0,1043,1052,1,0,0,0,1044,1048,5,
-		91,0,0,1045,1046,5,122,0,0,1046,1049,5,117,0,0,1047,1049,5,107,0,0,1048,
-		1045,1,0,0,0,1048,1047,1,0,0,0,1049,1050,1,0,0,0,1050,1052,5,108,0,0,1051,
-		1035,1,0,0,0,1051,1036,1,0,0,0,1051,1044,1,0,0,0,1052,139,1,0,0,0,1053,
-		1060,3,188,94,0,1054,1060,5,87,0,0,1055,1060,5,94,0,0,1056,1060,5,43,0,
-		0,1057,1060,5,44,0,0,1058,1060,5,121,0,0,1059,1053,1,0,0,0,1059,1054,1,
-		0,0,0,1059,1055,1,0,0,0,1059,1056,1,0,0,0,1059,1057,1,0,0,0,1059,1058,
-		1,0,0,0,1060,141,1,0,0,0,1061,1062,5,59,0,0,1062,1064,5,67,0,0,1063,1061,
-		1,0,0,0,1063,1064,1,0,0,0,1064,1065,1,0,0,0,1065,1070,7,9,0,0,1066,1071,
-		5,43,0,0,1067,1068,3,174,87,0,1068,1069,3,164,82,0,1069,1071,1,0,0,0,1070,
-		1066,1,0,0,0,1070,1067,1,0,0,0,1071,1078,1,0,0,0,1072,1073,5,44,0,0,1073,
-		1074,3,174,87,0,1074,1075,5,125,0,0,1075,1076,3,174,87,0,1076,1078,1,0,
-		0,0,1077,1063,1,0,0,0,1077,1072,1,0,0,0,1078,143,1,0,0,0,1079,1081,3,182,
-		91,0,1080,1079,1,0,0,0,1080,1081,1,0,0,0,1081,1083,1,0,0,0,1082,1084,3,
-		188,94,0,1083,1082,1,0,0,0,1084,1085,1,0,0,0,1085,1083,1,0,0,0,1085,1086,
-		1,0,0,0,1086,1107,1,0,0,0,1087,1088,5,91,0,0,1088,1095,5,76,0,0,1089,1096,
-		5,43,0,0,1090,1092,3,188,94,0,1091,1090,1,0,0,0,1092,1093,1,0,0,0,1093,
-		1091,1,0,0,0,1093,1094,1,0,0,0,1094,1096,1,0,0,0,1095,1089,1,0,0,0,1095,
-		1091,1,0,0,0,1096,1108,1,0,0,0,1097,1105,5,110,0,0,1098,1106,5,43,0,0,
-		1099,1103,3,174,87,0,1100,1104,3,164,82,0,1101,1104,5,121,0,0,1102,1104,
-		3,188,94,0,1103,1100,1,0,0,0,1103,1101,1,0,0,0,1103,1102,1,0,0,0,1104,
-		1106,1,0,0,0,1105,1098,1,0,0,0,1105,1099,1,0,0,0,1106,1108,1,0,0,0,1107,
-		1087,1,0,0,0,1107,1097,1,0,0,0,1107,1108,1,0,0,0,1108,145,1,0,0,0,1109,
-		1110,5,25,0,0,1110,1120,3,148,74,0,1111,1112,5,36,0,0,1112,1116,3,168,
-		84,0,1113,1114,5,4,0,0,1114,1115,5,135,0,0,1115,1117,3,168,84,0,1116,1113,
-		1,0,0,0,1116,1117,1,0,0,0,1117,1121,1,0,0,0,1118,1119,7,6,0,0,1119,1121,
-		3,148,74,0,1120,1111,1,0,0,0,1120,1118,1,0,0,0,1121,147,1,0,0,0,1122,1133,
-		3,168,84,0,1123,1125,5,144,0,0,1124,1123,1,0,0,0,1124,1125,1,0,0,0,1125,
-		1126,1,0,0,0,1126,1130,7,2,0,0,1127,1129,3,150,75,0,1128,1127,1,0,0,0,
-		1129,1132,1,0,0,0,1130,1128,1,0,0,0,1130,1131,1,0,0,0,1131,1134,1,0,0,
-		0,1132,1130,1,0,0,0,1133,1124,1,0,0,0,1133,1134,1,0,0,0,1134,149,1,0,0,
-		0,1135,1136,3,180,90,0,1136,1138,3,178,89,0,1137,1139,7,2,0,0,1138,1137,
-		1,0,0,0,1138,1139,1,0,0,0,1139,151,1,0,0,0,1140,1141,5,9,0,0,1141,1146,
-		3,154,77,0,1142,1143,5,4,0,0,1143,1145,3,154,77,0,1144,1142,1,0,0,0,1145,
-		1148,1,0,0,0,1146,1144,1,0,0,0,1146,1147,1,0,0,0,1147,1154,1,0,0,0,1148,
-		1146,1,0,0,0,1149,1150,5,136,0,0,1150,1151,5,127,0,0,1151,1155,7,1,0,0,
-		1152,1153,5,134,0,0,1153,1155,5,70,0,0,1154,1149,1,0,0,0,1154,1152,1,0,
-		0,0,1154,1155,1,0,0,0,1155,153,1,0,0,0,1156,1163,3,174,87,0,1157,1159,
-		3,188,94,0,1158,1157,1,0,0,0,1159,1160,1,0,0,0,1160,1158,1,0,0,0,1160,
-		1161,1,0,0,0,1161,1164,1,0,0,0,1162,1164,5,121,0,0,1163,1158,1,0,0,0,1163,
-		1162,1,0,0,0,1163,1164,1,0,0,0,1164,155,1,0,0,0,1165,1166,5,19,0,0,1166,
-		1172,5,79,0,0,1167,1169,3,188,94,0,1168,1170,5,78,0,0,1169,1168,1,0,0,
-		0,1169,1170,1,0,0,0,1170,1172,1,0,0,0,1171,1165,1,0,0,0,1171,1167,1,0,
-		0,0,1172,157,1,0,0,0,1173,1174,7,10,0,0,1174,159,1,0,0,0,1175,1176,7,11,
-		0,0,1176,161,1,0,0,0,1177,1179,3,188,94,0,1178,1177,1,0,0,0,1179,1180,
-		1,0,0,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,163,1,0,0,0,1182,1183,
-		7,12,0,0,1183,165,1,0,0,0,1184,1185,7,13,0,0,1185,167,1,0,0,0,1186,1190,
-		3,172,86,0,1187,1189,3,170,85,0,1188,1187,1,0,0,0,1189,1192,1,0,0,0,1190,
-		1188,1,0,0,0,1190,1191,1,0,0,0,1191,169,1,0,0,0,1192,1190,1,0,0,0,1193,
-		1194,3,180,90,0,1194,1195,3,172,86,0,1195,171,1,0,0,0,1196,1198,3,182,
-		91,0,1197,1199,3,186,93,0,1198,1197,1,0,0,0,1198,1199,1,0,0,0,1199,1206,
-		1,0,0,0,1200,1206,3,188,94,0,1201,1202,5,7,0,0,1202,1203,3,168,84,0,1203,
-		1204,5,8,0,0,1204,1206,1,0,0,0,1205,1196,1,0,0,0,1205,1200,1,0,0,0,1205,
-		1201,1,0,0,0,1206,173,1,0,0,0,1207,1211,3,178,89,0,1208,1210,3,176,88,
-		0,1209,1208,1,0,0,0,1210,1213,1,0,0,0,1211,1209,1,0,0,0,1211,1212,1,0,
-		0,0,1212,175,1,0,0,0,1213,1211,1,0,0,0,1214,1215,3,180,90,0,1215,1216,
-		3,178,89,0,1216,177,1,0,0,0,1217,1224,3,182,91,0,1218,1224,3,188,94,0,
-		1219,1220,5,7,0,0,1220,1221,3,174,87,0,1221,1222,5,8,0,0,1222,1224,1,0,
-		0,0,1223,1217,1,0,0,0,1223,1218,1,0,0,0,1223,1219,1,0,0,0,1224,179,1,0,
-		0,0,1225,1226,7,14,0,0,1226,181,1,0,0,0,1227,1239,3,184,92,0,1228,1229,
-		5,7,0,0,1229,1234,3,184,92,0,1230,1231,5,4,0,0,1231,1233,3,184,92,0,1232,
-		1230,1,0,0,0,1233,1236,1,0,0,0,1234,1232,1,0,0,0,1234,1235,1,0,0,0,1235,
-		1237,1,0,0,0,1236,1234,1,0,0,0,1237,1238,5,8,0,0,1238,1240,1,0,0,0,1239,
-		1228,1,0,0,0,1239,1240,1,0,0,0,1240,183,1,0,0,0,1241,1243,5,145,0,0,1242,
-		1244,5,146,0,0,1243,1242,1,0,0,0,1243,1244,1,0,0,0,1244,1247,1,0,0,0,1245,
-		1247,5,146,0,0,1246,1241,1,0,0,0,1246,1245,1,0,0,0,1247,185,1,0,0,0,1248,
-		1249,7,15,0,0,1249,187,1,0,0,0,1250,1251,7,16,0,0,1251,189,1,0,0,0,151,
-		236,251,262,270,272,288,294,303,305,330,340,349,355,367,384,386,392,401,
-		409,416,441,452,466,472,477,480,490,498,508,517,520,525,531,538,545,550,
-		562,566,580,589,600,603,608,615,620,627,637,640,644,653,656,661,665,668,
-		672,674,677,679,684,690,694,698,701,712,714,721,728,730,736,742,749,751,
-		759,762,772,781,783,786,794,803,815,825,829,835,839,847,854,864,867,878,
-		886,890,893,900,907,913,917,921,928,933,945,947,951,966,982,988,994,1000,
-		1002,1004,1010,1016,1023,1028,1033,1042,1048,1051,1059,1063,1070,1077,
-		1080,1085,1093,1095,1103,1105,1107,1116,1120,1124,1130,1133,1138,1146,
-		1154,1160,1163,1169,1171,1180,1190,1198,1205,1211,1223,1234,1239,1243,
-		1246
+		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,247,8,2,1,3,
+		1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,262,8,6,1,7,1,7,1,
+		7,1,8,1,8,1,8,1,8,5,8,271,8,8,10,8,12,8,274,9,8,1,9,1,9,1,9,1,9,1,9,3,
+		9,281,8,9,3,9,283,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,
+		1,13,1,14,1,14,1,14,3,14,299,8,14,1,14,1,14,5,14,303,8,14,10,14,12,14,
+		306,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,314,8,15,3,15,316,8,15,1,16,
+		1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
+		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,341,8,17,1,18,1,18,1,18,1,
+		19,1,19,1,19,1,19,1,19,3,19,351,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,
+		3,19,360,8,19,1,19,1,19,5,19,364,8,19,10,19,12,19,367,9,19,1,20,1,20,1,
+		20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,378,8,20,1,21,1,21,1,21,1,21,1,21,
+		1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,395,8,22,3,22,397,
+		8,22,1,22,1,22,5,22,401,8,22,10,22,12,22,404,9,22,1,23,1,23,1,23,1,23,
+		1,23,1,23,3,23,412,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,420,8,24,1,
+		25,1,25,1,25,1,25,1,25,3,25,427,8,25,1,26,1,26,1,26,1,26,1,26,1,27,1,27,
+		1,27,1,27,1,27,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,
+		1,28,1,28,3,28,452,8,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,5,29,461,8,
+		29,10,29,12,29,464,9,29,1,30,1,30,1,30,1,30,1,31,1,31,1,31,1,31,1,31,1,
+		31,1,31,3,31,477,8,31,1,31,1,31,1,31,1,31,3,31,483,8,31,1,32,1,32,1,32,
+		3,32,488,8,32,1,32,3,32,491,8,32,1,33,1,33,1,33,1,33,1,33,1,33,1,33,1,
+		33,3,33,501,8,33,1,33,1,33,1,33,1,33,1,33,1,33,3,33,509,8,33,1,33,1,33,
+		1,33,1,33,1,33,1,33,5,33,517,8,33,10,33,12,33,520,9,33,1,33,1,33,1,33,
+		1,33,5,33,526,8,33,10,33,12,33,529,9,33,3,33,531,8,33,1,34,4,34,534,8,
+		34,11,34,12,34,535,1,34,1,34,5,34,540,8,34,10,34,12,34,543,9,34,1,35,1,
+		35,1,35,1,35,3,35,549,8,35,1,36,1,36,1,36,1,36,1,36,3,36,556,8,36,1,37,
+		1,37,1,37,3,37,561,8,37,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,
+		38,3,38,573,8,38,1,38,1,38,3,38,577,8,38,1,39,1,39,1,39,1,39,1,39,1,40,
+		1,40,1,40,1,40,1,40,5,40,589,8,40,10,40,12,40,592,9,40,1,41,1,41,1,41,
+		1,41,1,41,1,41,3,41,600,8,41,1,42,1,42,1,42,1,43,1,43,1,43,1,43,1,44,1,
+		44,3,44,611,8,44,1,44,3,44,614,8,44,1,44,1,44,1,44,3,44,619,8,44,1,45,
+		1,45,1,45,1,45,1,45,3,45,626,8,45,1,45,1,45,1,45,3,45,631,8,45,1,46,1,
+		46,1,46,5,46,636,8,46,10,46,12,46,639,9,46,1,47,1,47,1,47,1,47,1,47,1,
+		47,1,47,3,47,648,8,47,1,47,3,47,651,8,47,1,47,1,47,3,47,655,8,47,1,47,
+		1,47,1,47,1,47,1,47,1,47,1,47,3,47,664,8,47,1,47,3,47,667,8,47,1,47,4,
+		47,670,8,47,11,47,12,47,671,1,47,1,47,3,47,676,8,47,1,47,3,47,679,8,47,
+		1,47,1,47,3,47,683,8,47,3,47,685,8,47,1,47,3,47,688,8,47,3,47,690,8,47,
+		1,48,4,48,693,8,48,11,48,12,48,694,1,48,1,48,5,48,699,8,48,10,48,12,48,
+		702,9,48,1,48,3,48,705,8,48,1,49,1,49,3,49,709,8,49,1,49,3,49,712,8,49,
+		1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,3,50,723,8,50,3,50,725,8,
+		50,1,51,1,51,1,51,5,51,730,8,51,10,51,12,51,733,9,51,1,51,1,51,4,51,737,
+		8,51,11,51,12,51,738,3,51,741,8,51,1,51,1,51,1,51,1,51,3,51,747,8,51,1,
+		51,1,51,5,51,751,8,51,10,51,12,51,754,9,51,1,51,1,51,4,51,758,8,51,11,
+		51,12,51,759,3,51,762,8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,770,8,51,
+		1,51,3,51,773,8,51,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,783,8,
+		52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,792,8,52,3,52,794,8,52,1,52,
+		3,52,797,8,52,1,53,1,53,1,53,1,53,5,53,803,8,53,10,53,12,53,806,9,53,1,
+		53,1,53,1,53,1,54,1,54,1,54,3,54,814,8,54,1,55,1,55,1,55,1,55,1,55,1,55,
+		1,55,1,55,1,55,1,55,3,55,826,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,
+		56,3,56,836,8,56,1,56,1,56,3,56,840,8,56,1,56,1,56,5,56,844,8,56,10,56,
+		12,56,847,9,56,1,56,3,56,850,8,56,1,57,1,57,1,57,1,57,1,57,1,57,3,57,858,
+		8,57,1,58,1,58,1,58,1,58,1,58,3,58,865,8,58,1,59,1,59,1,59,1,59,1,59,1,
+		59,1,59,1,59,3,59,875,8,59,1,59,3,59,878,8,59,1,60,1,60,1,60,1,60,1,60,
+		1,60,1,60,1,60,1,60,1,60,1,60,3,60,891,8,60,1,60,1,60,1,60,3,60,896,8,
+		60,1,60,1,60,5,60,900,8,60,10,60,12,60,903,9,60,1,60,1,60,1,60,1,60,1,
+		60,1,60,3,60,911,8,60,1,60,1,60,5,60,915,8,60,10,60,12,60,918,9,60,1,60,
+		1,60,1,60,1,60,1,60,1,60,1,60,3,60,927,8,60,3,60,929,8,60,3,60,931,8,60,
+		1,61,1,61,1,61,1,61,5,61,937,8,61,10,61,12,61,940,9,61,1,61,3,61,943,8,
+		61,1,61,3,61,946,8,61,1,62,1,62,1,62,1,62,1,62,3,62,953,8,62,1,62,1,62,
+		1,62,5,62,958,8,62,10,62,12,62,961,9,62,1,63,1,63,1,63,3,63,966,8,63,1,
+		63,1,63,1,63,3,63,971,8,63,1,63,3,63,974,8,63,1,64,1,64,1,64,3,64,979,
+		8,64,1,64,1,64,1,64,1,64,3,64,985,8,64,1,64,1,64,1,64,3,64,990,8,64,1,
+		65,1,65,1,65,3,65,995,8,65,1,66,1,66,1,66,1,66,1,66,3,66,1002,8,66,1,66,
+		1,66,1,66,3,66,1007,8,66,1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,
+		3,67,1018,8,67,1,68,1,68,1,68,1,68,1,68,3,68,1025,8,68,1,69,1,69,3,69,
+		1029,8,69,1,69,1,69,1,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,5,70,
+		1042,8,70,10,70,12,70,1045,9,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,
+		3,71,1055,8,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1063,8,71,1,72,1,72,
+		4,72,1067,8,72,11,72,12,72,1068,1,72,1,72,5,72,1073,8,72,10,72,12,72,1076,
+		9,72,1,72,1,72,1,72,3,72,1081,8,72,3,72,1083,8,72,3,72,1085,8,72,1,72,
+		1,72,4,72,1089,8,72,11,72,12,72,1090,1,72,1,72,5,72,1095,8,72,10,72,12,
+		72,1098,9,72,1,72,1,72,5,72,1102,8,72,10,72,12,72,1105,9,72,1,72,1,72,
+		3,72,1109,8,72,1,73,4,73,1112,8,73,11,73,12,73,1113,1,74,1,74,1,74,1,74,
+		1,74,1,74,1,74,3,74,1123,8,74,1,74,1,74,1,74,1,74,3,74,1129,8,74,1,74,
+		3,74,1132,8,74,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1140,8,75,1,76,1,76,
+		3,76,1144,8,76,1,76,1,76,1,76,1,76,1,76,3,76,1151,8,76,1,76,1,76,1,76,
+		1,76,1,76,3,76,1158,8,76,1,77,3,77,1161,8,77,1,77,4,77,1164,8,77,11,77,
+		12,77,1165,1,77,1,77,1,77,1,77,4,77,1172,8,77,11,77,12,77,1173,3,77,1176,
+		8,77,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1184,8,77,3,77,1186,8,77,3,77,
+		1188,8,77,1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1197,8,78,1,78,1,78,
+		3,78,1201,8,78,1,79,1,79,3,79,1205,8,79,1,79,1,79,5,79,1209,8,79,10,79,
+		12,79,1212,9,79,3,79,1214,8,79,1,80,1,80,1,80,3,80,1219,8,80,1,81,1,81,
+		1,81,1,81,5,81,1225,8,81,10,81,12,81,1228,9,81,1,81,1,81,1,81,1,81,1,81,
+		3,81,1235,8,81,1,82,1,82,4,82,1239,8,82,11,82,12,82,1240,1,82,3,82,1244,
+		8,82,1,83,1,83,1,83,1,83,3,83,1250,8,83,3,83,1252,8,83,1,84,1,84,1,85,
+		1,85,1,86,4,86,1259,8,86,11,86,12,86,1260,1,87,1,87,1,88,1,88,1,89,1,89,
+		5,89,1269,8,89,10,89,12,89,1272,9,89,1,90,1,90,1,90,1,91,1,91,3,91,1279,
+		8,91,1,91,1,91,1,91,1,91,1,91,3,91,1286,8,91,1,92,1,92,5,92,1290,8,92,
+		10,92,12,92,1293,9,92,1,93,1,93,1,93,1,94,1,94,1,94,1,94,1,94,1,94,3,94,
+		1304,8,94,1,95,1,95,1,96,1,96,1,96,1,96,1,96,5,96,1313,8,96,10,96,12,96,
+		1316,9,96,1,96,1,96,3,96,1320,8,96,1,97,1,97,3,97,1324,8,97,1,97,3,97,
+		1327,8,97,1,98,1,98,1,99,1,99,1,99,0,0,100,0,2,4,6,8,10,12,14,16,18,20,
+		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
+		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
+		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
+		150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,
+		186,188,190,192,194,196,198,0,17,2,0,143,144,146,147,2,0,20,20,69,69,2,
+		0,44,44,123,123,2,0,143,143,146,146,2,0,90,90,136,136,2,0,75,75,133,133,
+		2,0,63,63,93,93,2,0,33,33,42,42,4,0,87,87,94,94,100,100,117,117,2,0,87,
+		87,94,94,2,0,116,116,141,141,2,0,73,73,92,92,1,0,43,44,1,0,122,123,2,0,
+		10,12,14,14,4,0,91,91,142,142,144,145,147,147,26,0,15,18,20,27,29,31,33,
+		42,45,56,58,60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,109,111,115,
+		117,117,119,119,121,122,125,126,128,131,133,136,138,138,140,140,143,143,
+		146,146,148,148,1484,0,200,1,0,0,0,2,203,1,0,0,0,4,246,1,0,0,0,6,248,1,
+		0,0,0,8,251,1,0,0,0,10,254,1,0,0,0,12,261,1,0,0,0,14,263,1,0,0,0,16,266,
+		1,0,0,0,18,282,1,0,0,0,20,284,1,0,0,0,22,287,1,0,0,0,24,290,1,0,0,0,26,
+		293,1,0,0,0,28,295,1,0,0,0,30,315,1,0,0,0,32,317,1,0,0,0,34,321,1,0,0,
+		0,36,342,1,0,0,0,38,345,1,0,0,0,40,377,1,0,0,0,42,379,1,0,0,0,44,384,1,
+		0,0,0,46,405,1,0,0,0,48,413,1,0,0,0,50,421,1,0,0,0,52,428,1,0,0,0,54,433,
+		1,0,0,0,56,438,1,0,0,0,58,453,1,0,0,0,60,465,1,0,0,0,62,482,1,0,0,0,64,
+		484,1,0,0,0,66,530,1,0,0,0,68,533,1,0,0,0,70,548,1,0,0,0,72,550,1,0,0,
+		0,74,557,1,0,0,0,76,576,1,0,0,0,78,578,1,0,0,0,80,583,1,0,0,0,82,599,1,
+		0,0,0,84,601,1,0,0,0,86,604,1,0,0,0,88,608,1,0,0,0,90,620,1,0,0,0,92,632,
+		1,0,0,0,94,689,1,0,0,0,96,704,1,0,0,0,98,711,1,0,0,0,100,724,1,0,0,0,102,
+		726,1,0,0,0,104,774,1,0,0,0,106,798,1,0,0,0,108,810,1,0,0,0,110,825,1,
+		0,0,0,112,827,1,0,0,0,114,857,1,0,0,0,116,859,1,0,0,0,118,866,1,0,0,0,
+		120,879,1,0,0,0,122,942,1,0,0,0,124,952,1,0,0,0,126,965,1,0,0,0,128,989,
+		1,0,0,0,130,994,1,0,0,0,132,996,1,0,0,0,134,1008,1,0,0,0,136,1024,1,0,
+		0,0,138,1028,1,0,0,0,140,1033,1,0,0,0,142,1062,1,0,0,0,144,1064,1,0,0,
+		0,146,1111,1,0,0,0,148,1131,1,0,0,0,150,1139,1,0,0,0,152,1157,1,0,0,0,
+		154,1160,1,0,0,0,156,1189,1,0,0,0,158,1202,1,0,0,0,160,1215,1,0,0,0,162,
+		1220,1,0,0,0,164,1236,1,0,0,0,166,1251,1,0,0,0,168,1253,1,0,0,0,170,1255,
+		1,0,0,0,172,1258,1,0,0,0,174,1262,1,0,0,0,176,1264,1,0,0,0,178,1266,1,
+		0,0,0,180,1273,1,0,0,0,182,1285,1,0,0,0,184,1287,1,0,0,0,186,1294,1,0,
+		0,0,188,1303,1,0,0,0,190,1305,1,0,0,0,192,1307,1,0,0,0,194,1326,1,0,0,
+		0,196,1328,1,0,0,0,198,1330,1,0,0,0,200,201,3,4,2,0,201,202,5,0,0,1,202,
+		1,1,0,0,0,203,204,3,162,81,0,204,205,5,0,0,1,205,3,1,0,0,0,206,247,3,6,
+		3,0,207,247,3,8,4,0,208,247,3,10,5,0,209,247,3,14,7,0,210,247,3,16,8,0,
+		211,247,3,20,10,0,212,247,3,22,11,0,213,247,3,24,12,0,214,247,3,26,13,
+		0,215,247,3,28,14,0,216,247,3,32,16,0,217,247,3,34,17,0,218,247,3,38,19,
+		0,219,247,3,42,21,0,220,247,3,44,22,0,221,247,3,64,32,0,222,247,3,72,36,
+		0,223,247,3,74,37,0,224,247,3,76,38,0,225,247,3,78,39,0,226,247,3,80,40,
+		0,227,247,3,84,42,0,228,247,3,86,43,0,229,247,3,88,44,0,230,247,3,90,45,
+		0,231,247,3,104,52,0,232,247,3,112,56,0,233,247,3,116,58,0,234,247,3,118,
+		59,0,235,247,3,120,60,0,236,247,3,144,72,0,237,247,3,156,78,0,238,247,
+		3,46,23,0,239,247,3,106,53,0,240,247,3,48,24,0,241,247,3,50,25,0,242,247,
+		3,52,26,0,243,247,3,56,28,0,244,247,3,58,29,0,245,247,3,54,27,0,246,206,
+		1,0,0,0,246,207,1,0,0,0,246,208,1,0,0,0,246,209,1,0,0,0,246,210,1,0,0,
+		0,246,211,1,0,0,0,246,212,1,0,0,0,246,213,1,0,0,0,246,214,1,0,0,0,246,
+		215,1,0,0,0,246,216,1,0,0,0,246,217,1,0,0,0,246,218,1,0,0,0,246,219,1,
+		0,0,0,246,220,1,0,0,0,246,221,1,0,0,0,246,222,1,0,0,0,246,223,1,0,0,0,
+		246,224,1,0,0,0,246,225,1,0,0,0,246,226,1,0,0,0,246,227,1,0,0,0,246,228,
+		1,0,0,0,246,229,1,0,0,0,246,230,1,0,0,0,246,231,1,0,0,0,246,232,1,0,0,
+		0,246,233,1,0,0,0,246,234,1,0,0,0,246,235,1,0,0,0,246,236,1,0,0,0,246,
+		237,1,0,0,0,246,238,1,0,0,0,246,239,1,0,0,0,246,240,1,0,0,0,246,241,1,
+		0,0,0,246,242,1,0,0,0,246,243,1,0,0,0,246,244,1,0,0,0,246,245,1,0,0,0,
+		247,5,1,0,0,0,248,249,5,37,0,0,249,250,3,194,97,0,250,7,1,0,0,0,251,252,
+		5,39,0,0,252,253,5,153,0,0,253,9,1,0,0,0,254,255,5,53,0,0,255,256,3,12,
+		6,0,256,11,1,0,0,0,257,262,5,149,0,0,258,262,5,152,0,0,259,262,5,153,0,
+		0,260,262,3,198,99,0,261,257,1,0,0,0,261,258,1,0,0,0,261,259,1,0,0,0,261,
+		260,1,0,0,0,262,13,1,0,0,0,263,264,5,51,0,0,264,265,3,198,99,0,265,15,
+		1,0,0,0,266,267,5,47,0,0,267,272,3,18,9,0,268,269,5,4,0,0,269,271,3,18,
+		9,0,270,268,1,0,0,0,271,274,1,0,0,0,272,270,1,0,0,0,272,273,1,0,0,0,273,
+		17,1,0,0,0,274,272,1,0,0,0,275,283,3,198,99,0,276,283,5,153,0,0,277,280,
+		5,149,0,0,278,281,3,198,99,0,279,281,5,14,0,0,280,278,1,0,0,0,280,279,
+		1,0,0,0,280,281,1,0,0,0,281,283,1,0,0,0,282,275,1,0,0,0,282,276,1,0,0,
+		0,282,277,1,0,0,0,283,19,1,0,0,0,284,285,5,48,0,0,285,286,5,153,0,0,286,
+		21,1,0,0,0,287,288,5,38,0,0,288,289,5,153,0,0,289,23,1,0,0,0,290,291,5,
+		54,0,0,291,292,3,198,99,0,292,25,1,0,0,0,293,294,5,3,0,0,294,27,1,0,0,
+		0,295,296,5,56,0,0,296,298,3,198,99,0,297,299,5,153,0,0,298,297,1,0,0,
+		0,298,299,1,0,0,0,299,304,1,0,0,0,300,301,5,4,0,0,301,303,3,30,15,0,302,
+		300,1,0,0,0,303,306,1,0,0,0,304,302,1,0,0,0,304,305,1,0,0,0,305,29,1,0,
+		0,0,306,304,1,0,0,0,307,308,5,135,0,0,308,316,3,194,97,0,309,313,3,194,
+		97,0,310,314,7,0,0,0,311,312,5,13,0,0,312,314,5,85,0,0,313,310,1,0,0,0,
+		313,311,1,0,0,0,314,316,1,0,0,0,315,307,1,0,0,0,315,309,1,0,0,0,316,31,
+		1,0,0,0,317,318,5,31,0,0,318,319,3,194,97,0,319,320,5,145,0,0,320,33,1,
+		0,0,0,321,322,5,30,0,0,322,323,3,172,86,0,323,324,5,6,0,0,324,325,3,194,
+		97,0,325,340,3,176,88,0,326,327,5,61,0,0,327,328,3,194,97,0,328,329,3,
+		174,87,0,329,330,5,127,0,0,330,331,3,36,18,0,331,341,1,0,0,0,332,333,5,
+		127,0,0,333,334,3,36,18,0,334,335,5,4,0,0,335,336,3,194,97,0,336,337,3,
+		174,87,0,337,338,5,127,0,0,338,339,3,36,18,0,339,341,1,0,0,0,340,326,1,
+		0,0,0,340,332,1,0,0,0,341,35,1,0,0,0,342,343,3,194,97,0,343,344,3,196,
+		98,0,344,37,1,0,0,0,345,346,5,52,0,0,346,350,3,172,86,0,347,348,5,4,0,
+		0,348,349,5,100,0,0,349,351,5,43,0,0,350,347,1,0,0,0,350,351,1,0,0,0,351,
+		352,1,0,0,0,352,353,5,6,0,0,353,354,5,69,0,0,354,359,3,194,97,0,355,360,
+		5,72,0,0,356,357,5,74,0,0,357,358,5,101,0,0,358,360,5,22,0,0,359,355,1,
+		0,0,0,359,356,1,0,0,0,359,360,1,0,0,0,360,365,1,0,0,0,361,362,5,4,0,0,
+		362,364,3,40,20,0,363,361,1,0,0,0,364,367,1,0,0,0,365,363,1,0,0,0,365,
+		366,1,0,0,0,366,39,1,0,0,0,367,365,1,0,0,0,368,369,5,87,0,0,369,370,5,
+		122,0,0,370,371,5,91,0,0,371,372,5,151,0,0,372,378,7,1,0,0,373,374,5,101,
+		0,0,374,375,5,91,0,0,375,376,5,124,0,0,376,378,5,88,0,0,377,368,1,0,0,
+		0,377,373,1,0,0,0,378,41,1,0,0,0,379,380,5,36,0,0,380,381,3,198,99,0,381,
+		382,5,93,0,0,382,383,3,178,89,0,383,43,1,0,0,0,384,385,5,22,0,0,385,386,
+		3,198,99,0,386,396,5,93,0,0,387,388,7,2,0,0,388,389,5,28,0,0,389,397,3,
+		178,89,0,390,394,3,178,89,0,391,392,7,2,0,0,392,393,5,28,0,0,393,395,3,
+		178,89,0,394,391,1,0,0,0,394,395,1,0,0,0,395,397,1,0,0,0,396,387,1,0,0,
+		0,396,390,1,0,0,0,397,402,1,0,0,0,398,399,5,4,0,0,399,401,3,62,31,0,400,
+		398,1,0,0,0,401,404,1,0,0,0,402,400,1,0,0,0,402,403,1,0,0,0,403,45,1,0,
+		0,0,404,402,1,0,0,0,405,411,5,21,0,0,406,407,5,139,0,0,407,408,5,130,0,
+		0,408,412,7,1,0,0,409,410,5,137,0,0,410,412,5,70,0,0,411,406,1,0,0,0,411,
+		409,1,0,0,0,412,47,1,0,0,0,413,419,5,18,0,0,414,415,3,198,99,0,415,416,
+		5,4,0,0,416,417,3,196,98,0,417,420,1,0,0,0,418,420,5,153,0,0,419,414,1,
+		0,0,0,419,418,1,0,0,0,420,49,1,0,0,0,421,422,5,24,0,0,422,423,3,198,99,
+		0,423,424,5,93,0,0,424,426,3,178,89,0,425,427,5,95,0,0,426,425,1,0,0,0,
+		426,427,1,0,0,0,427,51,1,0,0,0,428,429,5,27,0,0,429,430,3,198,99,0,430,
+		431,5,93,0,0,431,432,3,158,79,0,432,53,1,0,0,0,433,434,5,15,0,0,434,435,
+		3,198,99,0,435,436,5,6,0,0,436,437,5,153,0,0,437,55,1,0,0,0,438,439,5,
+		50,0,0,439,440,3,172,86,0,440,441,5,6,0,0,441,442,3,194,97,0,442,443,3,
+		176,88,0,443,444,5,61,0,0,444,445,3,194,97,0,445,446,3,174,87,0,446,447,
+		5,134,0,0,447,448,3,194,97,0,448,451,7,3,0,0,449,450,5,4,0,0,450,452,3,
+		198,99,0,451,449,1,0,0,0,451,452,1,0,0,0,452,57,1,0,0,0,453,454,5,34,0,
+		0,454,455,3,18,9,0,455,456,5,6,0,0,456,457,3,198,99,0,457,462,3,60,30,
+		0,458,459,5,4,0,0,459,461,3,60,30,0,460,458,1,0,0,0,461,464,1,0,0,0,462,
+		460,1,0,0,0,462,463,1,0,0,0,463,59,1,0,0,0,464,462,1,0,0,0,465,466,3,194,
+		97,0,466,467,3,196,98,0,467,468,7,4,0,0,468,61,1,0,0,0,469,483,5,102,0,
+		0,470,483,5,82,0,0,471,472,5,99,0,0,472,473,5,103,0,0,473,476,3,188,94,
+		0,474,475,5,10,0,0,475,477,3,188,94,0,476,474,1,0,0,0,476,477,1,0,0,0,
+		477,483,1,0,0,0,478,479,5,115,0,0,479,483,7,5,0,0,480,481,5,138,0,0,481,
+		483,3,178,89,0,482,469,1,0,0,0,482,470,1,0,0,0,482,471,1,0,0,0,482,478,
+		1,0,0,0,482,480,1,0,0,0,483,63,1,0,0,0,484,485,5,40,0,0,485,487,3,198,
+		99,0,486,488,3,66,33,0,487,486,1,0,0,0,487,488,1,0,0,0,488,490,1,0,0,0,
+		489,491,3,162,81,0,490,489,1,0,0,0,490,491,1,0,0,0,491,65,1,0,0,0,492,
+		493,5,29,0,0,493,494,3,198,99,0,494,495,5,6,0,0,495,500,3,184,92,0,496,
+		497,3,176,88,0,497,498,5,65,0,0,498,499,3,166,83,0,499,501,1,0,0,0,500,
+		496,1,0,0,0,500,501,1,0,0,0,501,531,1,0,0,0,502,503,5,93,0,0,503,504,3,
+		198,99,0,504,508,5,97,0,0,505,506,5,4,0,0,506,507,5,129,0,0,507,509,5,
+		109,0,0,508,505,1,0,0,0,508,509,1,0,0,0,509,531,1,0,0,0,510,511,5,111,
+		0,0,511,512,5,133,0,0,512,513,5,60,0,0,513,518,3,68,34,0,514,515,5,61,
+		0,0,515,517,3,68,34,0,516,514,1,0,0,0,517,520,1,0,0,0,518,516,1,0,0,0,
+		518,519,1,0,0,0,519,521,1,0,0,0,520,518,1,0,0,0,521,522,5,6,0,0,522,527,
+		3,154,77,0,523,524,5,4,0,0,524,526,3,154,77,0,525,523,1,0,0,0,526,529,
+		1,0,0,0,527,525,1,0,0,0,527,528,1,0,0,0,528,531,1,0,0,0,529,527,1,0,0,
+		0,530,492,1,0,0,0,530,502,1,0,0,0,530,510,1,0,0,0,531,67,1,0,0,0,532,534,
+		3,150,75,0,533,532,1,0,0,0,534,535,1,0,0,0,535,533,1,0,0,0,535,536,1,0,
+		0,0,536,541,1,0,0,0,537,538,5,4,0,0,538,540,3,70,35,0,539,537,1,0,0,0,
+		540,543,1,0,0,0,541,539,1,0,0,0,541,542,1,0,0,0,542,69,1,0,0,0,543,541,
+		1,0,0,0,544,549,3,152,76,0,545,546,3,168,84,0,546,547,5,86,0,0,547,549,
+		1,0,0,0,548,544,1,0,0,0,548,545,1,0,0,0,549,71,1,0,0,0,550,551,5,17,0,
+		0,551,552,5,137,0,0,552,553,3,184,92,0,553,555,3,176,88,0,554,556,3,162,
+		81,0,555,554,1,0,0,0,555,556,1,0,0,0,556,73,1,0,0,0,557,558,5,20,0,0,558,
+		560,3,184,92,0,559,561,3,162,81,0,560,559,1,0,0,0,560,561,1,0,0,0,561,
+		75,1,0,0,0,562,563,5,29,0,0,563,564,5,89,0,0,564,565,3,166,83,0,565,566,
+		7,6,0,0,566,567,3,198,99,0,567,577,1,0,0,0,568,569,5,19,0,0,569,573,5,
+		79,0,0,570,571,7,7,0,0,571,573,5,78,0,0,572,568,1,0,0,0,572,570,1,0,0,
+		0,573,574,1,0,0,0,574,575,7,6,0,0,575,577,3,198,99,0,576,562,1,0,0,0,576,
+		572,1,0,0,0,577,77,1,0,0,0,578,579,5,35,0,0,579,580,5,100,0,0,580,581,
+		5,43,0,0,581,582,3,198,99,0,582,79,1,0,0,0,583,584,5,23,0,0,584,585,5,
+		6,0,0,585,590,3,82,41,0,586,587,5,4,0,0,587,589,3,82,41,0,588,586,1,0,
+		0,0,589,592,1,0,0,0,590,588,1,0,0,0,590,591,1,0,0,0,591,81,1,0,0,0,592,
+		590,1,0,0,0,593,594,5,118,0,0,594,600,3,184,92,0,595,596,3,184,92,0,596,
+		597,5,28,0,0,597,598,3,198,99,0,598,600,1,0,0,0,599,593,1,0,0,0,599,595,
+		1,0,0,0,600,83,1,0,0,0,601,602,5,26,0,0,602,603,5,104,0,0,603,85,1,0,0,
+		0,604,605,5,55,0,0,605,606,5,91,0,0,606,607,5,81,0,0,607,87,1,0,0,0,608,
+		610,5,43,0,0,609,611,3,184,92,0,610,609,1,0,0,0,610,611,1,0,0,0,611,613,
+		1,0,0,0,612,614,3,168,84,0,613,612,1,0,0,0,613,614,1,0,0,0,614,615,1,0,
+		0,0,615,616,5,6,0,0,616,618,3,92,46,0,617,619,3,162,81,0,618,617,1,0,0,
+		0,618,619,1,0,0,0,619,89,1,0,0,0,620,621,5,44,0,0,621,622,3,184,92,0,622,
+		623,5,127,0,0,623,625,3,184,92,0,624,626,3,168,84,0,625,624,1,0,0,0,625,
+		626,1,0,0,0,626,627,1,0,0,0,627,628,5,6,0,0,628,630,3,92,46,0,629,631,
+		3,162,81,0,630,629,1,0,0,0,630,631,1,0,0,0,631,91,1,0,0,0,632,637,3,94,
+		47,0,633,634,5,4,0,0,634,636,3,94,47,0,635,633,1,0,0,0,636,639,1,0,0,0,
+		637,635,1,0,0,0,637,638,1,0,0,0,638,93,1,0,0,0,639,637,1,0,0,0,640,641,
+		5,7,0,0,641,642,3,92,46,0,642,647,5,8,0,0,643,644,3,184,92,0,644,645,5,
+		126,0,0,645,648,1,0,0,0,646,648,3,100,50,0,647,643,1,0,0,0,647,646,1,0,
+		0,0,647,648,1,0,0,0,648,650,1,0,0,0,649,651,3,102,51,0,650,649,1,0,0,0,
+		650,651,1,0,0,0,651,690,1,0,0,0,652,654,5,118,0,0,653,655,3,184,92,0,654,
+		653,1,0,0,0,654,655,1,0,0,0,655,690,1,0,0,0,656,657,5,120,0,0,657,658,
+		5,109,0,0,658,690,3,184,92,0,659,663,5,32,0,0,660,661,5,124,0,0,661,664,
+		5,114,0,0,662,664,3,184,92,0,663,660,1,0,0,0,663,662,1,0,0,0,664,690,1,
+		0,0,0,665,667,3,192,96,0,666,665,1,0,0,0,666,667,1,0,0,0,667,684,1,0,0,
+		0,668,670,3,198,99,0,669,668,1,0,0,0,670,671,1,0,0,0,671,669,1,0,0,0,671,
+		672,1,0,0,0,672,678,1,0,0,0,673,675,3,170,85,0,674,676,3,98,49,0,675,674,
+		1,0,0,0,675,676,1,0,0,0,676,679,1,0,0,0,677,679,3,96,48,0,678,673,1,0,
+		0,0,678,677,1,0,0,0,678,679,1,0,0,0,679,685,1,0,0,0,680,682,3,170,85,0,
+		681,683,3,98,49,0,682,681,1,0,0,0,682,683,1,0,0,0,683,685,1,0,0,0,684,
+		669,1,0,0,0,684,680,1,0,0,0,685,687,1,0,0,0,686,688,3,102,51,0,687,686,
+		1,0,0,0,687,688,1,0,0,0,688,690,1,0,0,0,689,640,1,0,0,0,689,652,1,0,0,
+		0,689,656,1,0,0,0,689,659,1,0,0,0,689,666,1,0,0,0,690,95,1,0,0,0,691,693,
+		3,186,93,0,692,691,1,0,0,0,693,694,1,0,0,0,694,692,1,0,0,0,694,695,1,0,
+		0,0,695,705,1,0,0,0,696,700,3,192,96,0,697,699,3,186,93,0,698,697,1,0,
+		0,0,699,702,1,0,0,0,700,698,1,0,0,0,700,701,1,0,0,0,701,705,1,0,0,0,702,
+		700,1,0,0,0,703,705,3,100,50,0,704,692,1,0,0,0,704,696,1,0,0,0,704,703,
+		1,0,0,0,705,97,1,0,0,0,706,708,3,184,92,0,707,709,5,83,0,0,708,707,1,0,
+		0,0,708,709,1,0,0,0,709,712,1,0,0,0,710,712,3,100,50,0,711,706,1,0,0,0,
+		711,710,1,0,0,0,712,99,1,0,0,0,713,725,5,57,0,0,714,725,5,64,0,0,715,716,
+		5,127,0,0,716,725,5,71,0,0,717,718,5,132,0,0,718,719,3,184,92,0,719,722,
+		5,113,0,0,720,721,5,66,0,0,721,723,5,71,0,0,722,720,1,0,0,0,722,723,1,
+		0,0,0,723,725,1,0,0,0,724,713,1,0,0,0,724,714,1,0,0,0,724,715,1,0,0,0,
+		724,717,1,0,0,0,725,101,1,0,0,0,726,772,5,91,0,0,727,731,7,8,0,0,728,730,
+		3,198,99,0,729,728,1,0,0,0,730,733,1,0,0,0,731,729,1,0,0,0,731,732,1,0,
+		0,0,732,740,1,0,0,0,733,731,1,0,0,0,734,736,5,61,0,0,735,737,3,198,99,
+		0,736,735,1,0,0,0,737,738,1,0,0,0,738,736,1,0,0,0,738,739,1,0,0,0,739,
+		741,1,0,0,0,740,734,1,0,0,0,740,741,1,0,0,0,741,746,1,0,0,0,742,743,5,
+		132,0,0,743,744,3,184,92,0,744,745,5,113,0,0,745,747,1,0,0,0,746,742,1,
+		0,0,0,746,747,1,0,0,0,747,773,1,0,0,0,748,752,5,76,0,0,749,751,3,198,99,
+		0,750,749,1,0,0,0,751,754,1,0,0,0,752,750,1,0,0,0,752,753,1,0,0,0,753,
+		761,1,0,0,0,754,752,1,0,0,0,755,757,5,61,0,0,756,758,3,198,99,0,757,756,
+		1,0,0,0,758,759,1,0,0,0,759,757,1,0,0,0,759,760,1,0,0,0,760,762,1,0,0,
+		0,761,755,1,0,0,0,761,762,1,0,0,0,762,769,1,0,0,0,763,770,5,57,0,0,764,
+		770,5,64,0,0,765,766,5,132,0,0,766,767,3,184,92,0,767,768,5,113,0,0,768,
+		770,1,0,0,0,769,763,1,0,0,0,769,764,1,0,0,0,769,765,1,0,0,0,769,770,1,
+		0,0,0,770,773,1,0,0,0,771,773,5,71,0,0,772,727,1,0,0,0,772,748,1,0,0,0,
+		772,771,1,0,0,0,773,103,1,0,0,0,774,782,5,41,0,0,775,776,5,44,0,0,776,
+		777,3,184,92,0,777,778,5,127,0,0,778,779,3,184,92,0,779,783,1,0,0,0,780,
+		781,5,43,0,0,781,783,3,184,92,0,782,775,1,0,0,0,782,780,1,0,0,0,783,784,
+		1,0,0,0,784,785,5,4,0,0,785,793,3,184,92,0,786,787,5,98,0,0,787,794,5,
+		126,0,0,788,791,5,126,0,0,789,790,5,91,0,0,790,792,5,59,0,0,791,789,1,
+		0,0,0,791,792,1,0,0,0,792,794,1,0,0,0,793,786,1,0,0,0,793,788,1,0,0,0,
+		794,796,1,0,0,0,795,797,3,162,81,0,796,795,1,0,0,0,796,797,1,0,0,0,797,
+		105,1,0,0,0,798,799,5,28,0,0,799,804,3,108,54,0,800,801,5,4,0,0,801,803,
+		3,108,54,0,802,800,1,0,0,0,803,806,1,0,0,0,804,802,1,0,0,0,804,805,1,0,
+		0,0,805,807,1,0,0,0,806,804,1,0,0,0,807,808,5,6,0,0,808,809,3,110,55,0,
+		809,107,1,0,0,0,810,813,3,18,9,0,811,812,5,127,0,0,812,814,3,18,9,0,813,
+		811,1,0,0,0,813,814,1,0,0,0,814,109,1,0,0,0,815,826,3,38,19,0,816,826,
+		3,76,38,0,817,826,3,78,39,0,818,826,3,88,44,0,819,826,3,90,45,0,820,826,
+		3,104,52,0,821,826,3,112,56,0,822,826,3,116,58,0,823,826,3,118,59,0,824,
+		826,3,120,60,0,825,815,1,0,0,0,825,816,1,0,0,0,825,817,1,0,0,0,825,818,
+		1,0,0,0,825,819,1,0,0,0,825,820,1,0,0,0,825,821,1,0,0,0,825,822,1,0,0,
+		0,825,823,1,0,0,0,825,824,1,0,0,0,826,111,1,0,0,0,827,835,5,49,0,0,828,
+		829,5,127,0,0,829,836,3,178,89,0,830,831,5,28,0,0,831,836,3,178,89,0,832,
+		833,3,184,92,0,833,834,3,174,87,0,834,836,1,0,0,0,835,828,1,0,0,0,835,
+		830,1,0,0,0,835,832,1,0,0,0,836,839,1,0,0,0,837,838,5,29,0,0,838,840,3,
+		198,99,0,839,837,1,0,0,0,839,840,1,0,0,0,840,845,1,0,0,0,841,842,5,4,0,
+		0,842,844,3,114,57,0,843,841,1,0,0,0,844,847,1,0,0,0,845,843,1,0,0,0,845,
+		846,1,0,0,0,846,849,1,0,0,0,847,845,1,0,0,0,848,850,3,162,81,0,849,848,
+		1,0,0,0,849,850,1,0,0,0,850,113,1,0,0,0,851,852,5,82,0,0,852,858,3,174,
+		87,0,853,854,5,102,0,0,854,858,3,174,87,0,855,856,5,80,0,0,856,858,3,168,
+		84,0,857,851,1,0,0,0,857,853,1,0,0,0,857,855,1,0,0,0,858,115,1,0,0,0,859,
+		860,5,32,0,0,860,861,3,184,92,0,861,862,5,65,0,0,862,864,3,166,83,0,863,
+		865,3,162,81,0,864,863,1,0,0,0,864,865,1,0,0,0,865,117,1,0,0,0,866,867,
+		5,16,0,0,867,868,3,184,92,0,868,869,5,65,0,0,869,874,3,166,83,0,870,871,
+		5,4,0,0,871,872,5,106,0,0,872,873,5,43,0,0,873,875,5,62,0,0,874,870,1,
+		0,0,0,874,875,1,0,0,0,875,877,1,0,0,0,876,878,3,162,81,0,877,876,1,0,0,
+		0,877,878,1,0,0,0,878,119,1,0,0,0,879,930,5,46,0,0,880,881,5,68,0,0,881,
+		931,3,136,68,0,882,883,5,44,0,0,883,884,3,184,92,0,884,885,5,127,0,0,885,
+		886,3,184,92,0,886,887,3,122,61,0,887,931,1,0,0,0,888,891,5,127,0,0,889,
+		891,5,28,0,0,890,888,1,0,0,0,890,889,1,0,0,0,891,892,1,0,0,0,892,895,3,
+		178,89,0,893,894,5,29,0,0,894,896,3,198,99,0,895,893,1,0,0,0,895,896,1,
+		0,0,0,896,901,1,0,0,0,897,898,5,4,0,0,898,900,3,114,57,0,899,897,1,0,0,
+		0,900,903,1,0,0,0,901,899,1,0,0,0,901,902,1,0,0,0,902,904,1,0,0,0,903,
+		901,1,0,0,0,904,905,3,122,61,0,905,931,1,0,0,0,906,928,3,184,92,0,907,
+		910,3,174,87,0,908,909,5,29,0,0,909,911,3,198,99,0,910,908,1,0,0,0,910,
+		911,1,0,0,0,911,916,1,0,0,0,912,913,5,4,0,0,913,915,3,114,57,0,914,912,
+		1,0,0,0,915,918,1,0,0,0,916,914,1,0,0,0,916,917,1,0,0,0,917,919,1,0,0,
+		0,918,916,1,0,0,0,919,920,3,122,61,0,920,929,1,0,0,0,921,922,3,176,88,
+		0,922,926,5,91,0,0,923,924,5,4,0,0,924,925,5,68,0,0,925,927,3,136,68,0,
+		926,923,1,0,0,0,926,927,1,0,0,0,927,929,1,0,0,0,928,907,1,0,0,0,928,921,
+		1,0,0,0,929,931,1,0,0,0,930,880,1,0,0,0,930,882,1,0,0,0,930,890,1,0,0,
+		0,930,906,1,0,0,0,931,121,1,0,0,0,932,933,5,6,0,0,933,938,3,124,62,0,934,
+		935,5,5,0,0,935,937,3,124,62,0,936,934,1,0,0,0,937,940,1,0,0,0,938,936,
+		1,0,0,0,938,939,1,0,0,0,939,943,1,0,0,0,940,938,1,0,0,0,941,943,3,140,
+		70,0,942,932,1,0,0,0,942,941,1,0,0,0,943,945,1,0,0,0,944,946,3,162,81,
+		0,945,944,1,0,0,0,945,946,1,0,0,0,946,123,1,0,0,0,947,948,5,58,0,0,948,
+		949,3,184,92,0,949,950,3,174,87,0,950,951,5,4,0,0,951,953,1,0,0,0,952,
+		947,1,0,0,0,952,953,1,0,0,0,953,954,1,0,0,0,954,959,3,126,63,0,955,956,
+		5,4,0,0,956,958,3,128,64,0,957,955,1,0,0,0,958,961,1,0,0,0,959,957,1,0,
+		0,0,959,960,1,0,0,0,960,125,1,0,0,0,961,959,1,0,0,0,962,966,3,170,85,0,
+		963,966,5,32,0,0,964,966,5,16,0,0,965,962,1,0,0,0,965,963,1,0,0,0,965,
+		964,1,0,0,0,966,967,1,0,0,0,967,970,3,184,92,0,968,969,5,65,0,0,969,971,
+		3,166,83,0,970,968,1,0,0,0,970,971,1,0,0,0,971,973,1,0,0,0,972,974,3,130,
+		65,0,973,972,1,0,0,0,973,974,1,0,0,0,974,127,1,0,0,0,975,978,5,125,0,0,
+		976,979,3,130,65,0,977,979,3,126,63,0,978,976,1,0,0,0,978,977,1,0,0,0,
+		979,990,1,0,0,0,980,990,3,132,66,0,981,984,5,68,0,0,982,985,3,134,67,0,
+		983,985,3,136,68,0,984,982,1,0,0,0,984,983,1,0,0,0,985,990,1,0,0,0,986,
+		990,3,138,69,0,987,988,5,65,0,0,988,990,3,166,83,0,989,975,1,0,0,0,989,
+		980,1,0,0,0,989,981,1,0,0,0,989,986,1,0,0,0,989,987,1,0,0,0,990,129,1,
+		0,0,0,991,995,3,132,66,0,992,993,5,68,0,0,993,995,3,134,67,0,994,991,1,
+		0,0,0,994,992,1,0,0,0,995,131,1,0,0,0,996,1001,5,84,0,0,997,1002,5,43,
+		0,0,998,999,3,184,92,0,999,1000,3,174,87,0,1000,1002,1,0,0,0,1001,997,
+		1,0,0,0,1001,998,1,0,0,0,1002,1006,1,0,0,0,1003,1004,3,184,92,0,1004,1005,
+		5,126,0,0,1005,1007,1,0,0,0,1006,1003,1,0,0,0,1006,1007,1,0,0,0,1007,133,
+		1,0,0,0,1008,1009,5,131,0,0,1009,1010,5,84,0,0,1010,1011,3,184,92,0,1011,
+		1012,5,61,0,0,1012,1013,3,184,92,0,1013,1017,3,174,87,0,1014,1015,3,184,
+		92,0,1015,1016,5,126,0,0,1016,1018,1,0,0,0,1017,1014,1,0,0,0,1017,1018,
+		1,0,0,0,1018,135,1,0,0,0,1019,1025,5,119,0,0,1020,1021,5,121,0,0,1021,
+		1025,5,109,0,0,1022,1023,5,140,0,0,1023,1025,5,128,0,0,1024,1019,1,0,0,
+		0,1024,1020,1,0,0,0,1024,1022,1,0,0,0,1025,137,1,0,0,0,1026,1029,5,148,
+		0,0,1027,1029,3,192,96,0,1028,1026,1,0,0,0,1028,1027,1,0,0,0,1029,1030,
+		1,0,0,0,1030,1031,3,176,88,0,1031,1032,5,91,0,0,1032,139,1,0,0,0,1033,
+		1034,5,83,0,0,1034,1035,5,127,0,0,1035,1036,3,184,92,0,1036,1037,5,4,0,
+		0,1037,1038,5,65,0,0,1038,1043,3,166,83,0,1039,1040,5,4,0,0,1040,1042,
+		3,142,71,0,1041,1039,1,0,0,0,1042,1045,1,0,0,0,1043,1041,1,0,0,0,1043,
+		1044,1,0,0,0,1044,141,1,0,0,0,1045,1043,1,0,0,0,1046,1047,5,105,0,0,1047,
+		1048,5,116,0,0,1048,1063,3,174,87,0,1049,1050,5,96,0,0,1050,1063,5,87,
+		0,0,1051,1054,5,68,0,0,1052,1055,5,131,0,0,1053,1055,3,136,68,0,1054,1052,
+		1,0,0,0,1054,1053,1,0,0,0,1055,1063,1,0,0,0,1056,1057,7,9,0,0,1057,1058,
+		3,184,92,0,1058,1059,3,174,87,0,1059,1060,5,112,0,0,1060,1063,1,0,0,0,
+		1061,1063,3,138,69,0,1062,1046,1,0,0,0,1062,1049,1,0,0,0,1062,1051,1,0,
+		0,0,1062,1056,1,0,0,0,1062,1061,1,0,0,0,1063,143,1,0,0,0,1064,1066,5,45,
+		0,0,1065,1067,3,150,75,0,1066,1065,1,0,0,0,1067,1068,1,0,0,0,1068,1066,
+		1,0,0,0,1068,1069,1,0,0,0,1069,1074,1,0,0,0,1070,1071,5,61,0,0,1071,1073,
+		3,146,73,0,1072,1070,1,0,0,0,1073,1076,1,0,0,0,1074,1072,1,0,0,0,1074,
+		1075,1,0,0,0,1075,1084,1,0,0,0,1076,1074,1,0,0,0,1077,1082,5,4,0,0,1078,
+		1080,3,152,76,0,1079,1081,5,4,0,0,1080,1079,1,0,0,0,1080,1081,1,0,0,0,
+		1081,1083,1,0,0,0,1082,1078,1,0,0,0,1082,1083,1,0,0,0,1083,1085,1,0,0,
+		0,1084,1077,1,0,0,0,1084,1085,1,0,0,0,1085,1086,1,0,0,0,1086,1088,5,137,
+		0,0,1087,1089,3,150,75,0,1088,1087,1,0,0,0,1089,1090,1,0,0,0,1090,1088,
+		1,0,0,0,1090,1091,1,0,0,0,1091,1096,1,0,0,0,1092,1093,5,61,0,0,1093,1095,
+		3,146,73,0,1094,1092,1,0,0,0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,1096,
+		1097,1,0,0,0,1097,1103,1,0,0,0,1098,1096,1,0,0,0,1099,1100,5,4,0,0,1100,
+		1102,3,148,74,0,1101,1099,1,0,0,0,1102,1105,1,0,0,0,1103,1101,1,0,0,0,
+		1103,1104,1,0,0,0,1104,1108,1,0,0,0,1105,1103,1,0,0,0,1106,1107,5,6,0,
+		0,1107,1109,3,154,77,0,1108,1106,1,0,0,0,1108,1109,1,0,0,0,1109,145,1,
+		0,0,0,1110,1112,3,150,75,0,1111,1110,1,0,0,0,1112,1113,1,0,0,0,1113,1111,
+		1,0,0,0,1113,1114,1,0,0,0,1114,147,1,0,0,0,1115,1132,3,152,76,0,1116,1122,
+		5,77,0,0,1117,1118,3,192,96,0,1118,1119,5,127,0,0,1119,1120,3,192,96,0,
+		1120,1121,3,196,98,0,1121,1123,1,0,0,0,1122,1117,1,0,0,0,1122,1123,1,0,
+		0,0,1123,1132,1,0,0,0,1124,1128,5,91,0,0,1125,1126,5,124,0,0,1126,1129,
+		5,117,0,0,1127,1129,5,107,0,0,1128,1125,1,0,0,0,1128,1127,1,0,0,0,1129,
+		1130,1,0,0,0,1130,1132,5,108,0,0,1131,1115,1,0,0,0,1131,1116,1,0,0,0,1131,
+		1124,1,0,0,0,1132,149,1,0,0,0,1133,1140,3,198,99,0,1134,1140,5,87,0,0,
+		1135,1140,5,94,0,0,1136,1140,5,43,0,0,1137,1140,5,44,0,0,1138,1140,5,123,
+		0,0,1139,1133,1,0,0,0,1139,1134,1,0,0,0,1139,1135,1,0,0,0,1139,1136,1,
+		0,0,0,1139,1137,1,0,0,0,1139,1138,1,0,0,0,1140,151,1,0,0,0,1141,1142,5,
+		59,0,0,1142,1144,5,67,0,0,1143,1141,1,0,0,0,1143,1144,1,0,0,0,1144,1145,
+		1,0,0,0,1145,1150,7,9,0,0,1146,1151,5,43,0,0,1147,1148,3,184,92,0,1148,
+		1149,3,174,87,0,1149,1151,1,0,0,0,1150,1146,1,0,0,0,1150,1147,1,0,0,0,
+		1151,1158,1,0,0,0,1152,1153,5,44,0,0,1153,1154,3,184,92,0,1154,1155,5,
+		127,0,0,1155,1156,3,184,92,0,1156,1158,1,0,0,0,1157,1143,1,0,0,0,1157,
+		1152,1,0,0,0,1158,153,1,0,0,0,1159,1161,3,192,96,0,1160,1159,1,0,0,0,1160,
+		1161,1,0,0,0,1161,1163,1,0,0,0,1162,1164,3,198,99,0,1163,1162,1,0,0,0,
+		1164,1165,1,0,0,0,1165,1163,1,0,0,0,1165,1166,1,0,0,0,1166,1187,1,0,0,
+		0,1167,1168,5,91,0,0,1168,1175,5,76,0,0,1169,1176,5,43,0,0,1170,1172,3,
+		198,99,0,1171,1170,1,0,0,0,1172,1173,1,0,0,0,1173,1171,1,0,0,0,1173,1174,
+		1,0,0,0,1174,1176,1,0,0,0,1175,1169,1,0,0,0,1175,1171,1,0,0,0,1176,1188,
+		1,0,0,0,1177,1185,5,110,0,0,1178,1186,5,43,0,0,1179,1183,3,184,92,0,1180,
+		1184,3,174,87,0,1181,1184,5,123,0,0,1182,1184,3,198,99,0,1183,1180,1,0,
+		0,0,1183,1181,1,0,0,0,1183,1182,1,0,0,0,1184,1186,1,0,0,0,1185,1178,1,
+		0,0,0,1185,1179,1,0,0,0,1186,1188,1,0,0,0,1187,1167,1,0,0,0,1187,1177,
+		1,0,0,0,1187,1188,1,0,0,0,1188,155,1,0,0,0,1189,1190,5,25,0,0,1190,1200,
+		3,158,79,0,1191,1192,5,36,0,0,1192,1196,3,178,89,0,1193,1194,5,4,0,0,1194,
+		1195,5,138,0,0,1195,1197,3,178,89,0,1196,1193,1,0,0,0,1196,1197,1,0,0,
+		0,1197,1201,1,0,0,0,1198,1199,7,6,0,0,1199,1201,3,158,79,0,1200,1191,1,
+		0,0,0,1200,1198,1,0,0,0,1201,157,1,0,0,0,1202,1213,3,178,89,0,1203,1205,
+		5,148,0,0,1204,1203,1,0,0,0,1204,1205,1,0,0,0,1205,1206,1,0,0,0,1206,1210,
+		7,2,0,0,1207,1209,3,160,80,0,1208,1207,1,0,0,0,1209,1212,1,0,0,0,1210,
+		1208,1,0,0,0,1210,1211,1,0,0,0,1211,1214,1,0,0,0,1212,1210,1,0,0,0,1213,
+		1204,1,0,0,0,1213,1214,1,0,0,0,1214,159,1,0,0,0,1215,1216,3,190,95,0,1216,
+		1218,3,188,94,0,1217,1219,7,2,0,0,1218,1217,1,0,0,0,1218,1219,1,0,0,0,
+		1219,161,1,0,0,0,1220,1221,5,9,0,0,1221,1226,3,164,82,0,1222,1223,5,4,
+		0,0,1223,1225,3,164,82,0,1224,1222,1,0,0,0,1225,1228,1,0,0,0,1226,1224,
+		1,0,0,0,1226,1227,1,0,0,0,1227,1234,1,0,0,0,1228,1226,1,0,0,0,1229,1230,
+		5,139,0,0,1230,1231,5,130,0,0,1231,1235,7,1,0,0,1232,1233,5,137,0,0,1233,
+		1235,5,70,0,0,1234,1229,1,0,0,0,1234,1232,1,0,0,0,1234,1235,1,0,0,0,1235,
+		163,1,0,0,0,1236,1243,3,184,92,0,1237,1239,3,198,99,0,1238,1237,1,0,0,
+		0,1239,1240,1,0,0,0,1240,1238,1,0,0,0,1240,1241,1,0,0,0,1241,1244,1,0,
+		0,0,1242,1244,5,123,0,0,1243,1238,1,0,0,0,1243,1242,1,0,0,0,1243,1244,
+		1,0,0,0,1244,165,1,0,0,0,1245,1246,5,19,0,0,1246,1252,5,79,0,0,1247,1249,
+		3,198,99,0,1248,1250,5,78,0,0,1249,1248,1,0,0,0,1249,1250,1,0,0,0,1250,
+		1252,1,0,0,0,1251,1245,1,0,0,0,1251,1247,1,0,0,0,1252,167,1,0,0,0,1253,
+		1254,7,10,0,0,1254,169,1,0,0,0,1255,1256,7,11,0,0,1256,171,1,0,0,0,1257,
+		1259,3,198,99,0,1258,1257,1,0,0,0,1259,1260,1,0,0,0,1260,1258,1,0,0,0,
+		1260,1261,1,0,0,0,1261,173,1,0,0,0,1262,1263,7,12,0,0,1263,175,1,0,0,0,
+		1264,1265,7,13,0,0,1265,177,1,0,0,0,1266,1270,3,182,91,0,1267,1269,3,180,
+		90,0,1268,1267,1,0,0,0,1269,1272,1,0,0,0,1270,1268,1,0,0,0,1270,1271,1,
+		0,0,0,1271,179,1,0,0,0,1272,1270,1,0,0,0,1273,1274,3,190,95,0,1274,1275,
+		3,182,91,0,1275,181,1,0,0,0,1276,1278,3,192,96,0,1277,1279,3,196,98,0,
+		1278,1277,1,0,0,0,1278,1279,1,0,0,0,1279,1286,1,0,0,0,1280,1286,3,198,
+		99,0,1281,1282,5,7,0,0,1282,1283,3,178,89,0,1283,1284,5,8,0,0,1284,1286,
+		1,0,0,0,1285,1276,1,0,0,0,1285,1280,1,0,0,0,1285,1281,1,0,0,0,1286,183,
+		1,0,0,0,1287,1291,3,188,94,0,1288,1290,3,186,93,0,1289,1288,1,0,0,0,1290,
+		1293,1,0,0,0,1291,1289,1,0,0,0,1291,1292,1,0,0,0,1292,185,1,0,0,0,1293,
+		1291,1,0,0,0,1294,1295,3,190,95,0,1295,1296,3,188,94,0,1296,187,1,0,0,
+		0,1297,1304,3,192,96,0,1298,1304,3,198,99,0,1299,1300,5,7,0,0,1300,1301,
+		3,184,92,0,1301,1302,5,8,0,0,1302,1304,1,0,0,0,1303,1297,1,0,0,0,1303,
+		1298,1,0,0,0,1303,1299,1,0,0,0,1304,189,1,0,0,0,1305,1306,7,14,0,0,1306,
+		191,1,0,0,0,1307,1319,3,194,97,0,1308,1309,5,7,0,0,1309,1314,3,194,97,
+		0,1310,1311,5,4,0,0,1311,1313,3,194,97,0,1312,1310,1,0,0,0,1313,1316,1,
+		0,0,0,1314,1312,1,0,0,0,1314,1315,1,0,0,0,1315,1317,1,0,0,0,1316,1314,
+		1,0,0,0,1317,1318,5,8,0,0,1318,1320,1,0,0,0,1319,1308,1,0,0,0,1319,1320,
+		1,0,0,0,1320,193,1,0,0,0,1321,1323,5,149,0,0,1322,1324,5,150,0,0,1323,
+		1322,1,0,0,0,1323,1324,1,0,0,0,1324,1327,1,0,0,0,1325,1327,5,150,0,0,1326,
+		1321,1,0,0,0,1326,1325,1,0,0,0,1327,195,1,0,0,0,1328,1329,7,15,0,0,1329,
+		197,1,0,0,0,1330,1331,7,16,0,0,1331,199,1,0,0,0,163,246,261,272,280,282,
+		298,304,313,315,340,350,359,365,377,394,396,402,411,419,426,451,462,476,
+		482,487,490,500,508,518,527,530,535,541,548,555,560,572,576,590,599,610,
+		613,618,625,630,637,647,650,654,663,666,671,675,678,682,684,687,689,694,
+		700,704,708,711,722,724,731,738,740,746,752,759,761,769,772,782,791,793,
+		796,804,813,825,835,839,845,849,857,864,874,877,890,895,901,910,916,926,
+		928,930,938,942,945,952,959,965,970,973,978,984,989,994,1001,1006,1017,
+		1024,1028,1043,1054,1062,1068,1074,1080,1082,1084,1090,1096,1103,1108,
+		1113,1122,1128,1131,1139,1143,1150,1157,1160,1165,1173,1175,1183,1185,
+		1187,1196,1200,1204,1210,1213,1218,1226,1234,1240,1243,1249,1251,1260,
+		1270,1278,1285,1291,1303,1314,1319,1323,1326
 	};
 
 	public static ATN _ATN => Tables.Atn;
