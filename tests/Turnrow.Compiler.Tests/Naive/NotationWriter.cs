@@ -101,6 +101,7 @@ public static class NotationWriter
         AddAtEdge add => $"add {add.Stitches} at {Edge(add.Edge)}{(add.OneRowApart ? ", one row apart" : "")}",
         Shape shape => $"shape {Span(shape.Span)}: {string.Join("; ", shape.Schedules.Select(Text))}",
         NameEdge name => $"{(name.FromHere ? "from here " : "")}{Edge(name.Edge)} {(name.Edge == EdgeRef.Both ? "are" : "is")} {name.Name}",
+        ShapeManner manner => $"shape {Text(manner.Manner)}",
         FastenOff => "fasten off",
         _ => throw new InvalidOperationException(statement.ToString()),
     };
@@ -114,7 +115,23 @@ public static class NotationWriter
     {
         var after = schedule.After > 0 ? $"after {N(schedule.After)} rows, " : "";
         var change = $"{(schedule.Increase ? "inc" : "dec")} {N(schedule.Stitches)} at {Edge(schedule.Edge)}";
-        return $"{after}{change} {string.Join(", then ", schedule.Legs.Select(Text))}";
+        var own = schedule.Own == new Manner(null, null) ? "" : $", {Text(schedule.Own)}";
+        if (schedule.LeaveFirst > 0)
+            change = $"leave {N(schedule.LeaveFirst)} at {Edge(schedule.Edge)}, then {(schedule.Increase ? "inc" : "dec")} {N(schedule.Stitches)}";
+        return $"{after}{change} {string.Join(", then ", schedule.Legs.Select(Text))}{own}";
+    }
+
+    private static string Text(Manner manner)
+    {
+        var inside = manner.Inside is { } n ? $"{N(n)} stitches in" : null;
+        var way = manner.Way switch
+        {
+            Way.Skipping => "by skipping",
+            Way.SlippingOver => "by slipping over",
+            Way.Together => "by working together",
+            _ => null,
+        };
+        return string.Join(", ", new[] { inside, way }.Where(text => text is not null));
     }
 
     private static string Text(Leg leg) =>
