@@ -13,7 +13,7 @@ internal static class EdgeNaming
             foreach (var hand in hands) builder.NameEdge(hand, statement.Name.Text, !statement.FromHere);
         }
 
-        if (statement.FromHere) piece.Heading = statement.Name.Text;
+        if (statement.FromHere && context.Here.AreAll) piece.Heading = statement.Name.Text;
         piece.Changed();
     }
 }

@@ -61,17 +61,4 @@ public class FrontMatterTests
         Assert.Contains("**Draft: not to be worked from.** The pattern's file has 1 error", text, StringComparison.Ordinal);
         Assert.Contains("Not known yet", text, StringComparison.Ordinal);
     }
-
-    [Theory]
-    [InlineData("wearer child", "notion \"5 buttons\"", "tie", true, true)]
-    [InlineData("wearer baby", "", "tie", true, false)]
-    [InlineData("wearer child", "", "panel", false, false)]
-    [InlineData("", "notion \"5 buttons\"", "tie", false, false)]
-    public void Cautions_stand_only_where_they_apply(string wearer, string notion, string piece, bool cords, bool parts)
-    {
-        var text = Written.Of($"pattern \"P\"\n{wearer}\n{notion}\npiece {piece}\nbegin with 4 stitches\nrow 1 RS: sc across");
-        Assert.Equal(cords, text.Contains("Cords and ties", StringComparison.Ordinal));
-        Assert.Equal(parts, text.Contains("Small parts", StringComparison.Ordinal));
-        Assert.Equal(cords || parts, text.Contains("## Cautions", StringComparison.Ordinal));
-    }
 }

@@ -40,7 +40,7 @@ internal sealed class RowPainter(Sheet sheet)
         sheet.Svg.Close();
     }
 
-    private void DrawFold(RowBand band, Fold fold, Ink ink)
+    private void DrawFold(RowBand band, ColumnGap fold, Ink ink)
     {
         if (band.Row.Strip is not { } strip) return;
         var within = band.Row.InWorkingOrder(fold.Columns);
