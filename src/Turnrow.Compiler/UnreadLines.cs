@@ -64,6 +64,8 @@ internal sealed class UnreadLines(SyntaxTree tree)
         foreach (var size in sizes)
         {
             if (size.Length == 0 || !before.EndsWith(size, StringComparison.OrdinalIgnoreCase)) continue;
+            // Sizes that are numbers: `row 4:` and `shape rows 2 to 10:` speak of rows.
+            if (line.Keyword is "row" or "rows" or "shape" && size.AsSpan().IndexOfAnyExceptInRange('0', '9') < 0) continue;
             if (before.Length == size.Length || before[^(size.Length + 1)] is ' ' or ',' or '"') return true;
         }
 

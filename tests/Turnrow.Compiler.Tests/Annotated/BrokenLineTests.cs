@@ -30,6 +30,15 @@ public sealed partial class BrokenLineTests
         Annotated("piece back\n  begin with 20 stitches\n  row 1 RS: dc across\n  row 2: dc dc dc, =\n  row 3: dc across = 20\n  row 4: dc across = 21\n"));
 
     [Theory]
+    [InlineData("row 2: dc at across = 20\nrow 3: dc across = 21")]
+    [InlineData("row 2: dc across\nshape rows 3 to 4: inc 1 at at left edge = 20\nrow: dc across = 21")]
+    public void A_row_whose_number_is_a_size_too_is_a_row_all_the_same(string lines)
+    {
+        var found = Compiled.Whole($"sizes 2, 4\npiece back\nbegin with 20 stitches\nrow 1 RS: dc across\n{lines}\n").Found;
+        Assert.Equal("row-count", found.Last());
+    }
+
+    [Theory]
     [InlineData("shape 4 rws: inc 1 at both edges", "straight 2 rows\nrow 77 RS: dc across")] // how many rows there are is open
     [InlineData("leave 2 at at both edges", "row 2: dc 3, leave the rest")] // how many places there are is open
     [InlineData("leave 2 at left edge\nstraight 2 rows piece = 18", "add 2 at left edge = 20")] // whether a row was worked over the step is open
