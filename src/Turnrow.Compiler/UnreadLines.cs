@@ -40,7 +40,7 @@ internal sealed class UnreadLines(SyntaxTree tree)
         {
             var start = i;
             while (i < text.Length && char.IsAsciiLetter(text[i])) i++;
-            if (i > start) AddEnd(words, text[start..i], HasColon(text[i..]));
+            if (i > start) AddEnd(words, text[start..i], text[i..]);
         }
 
         return words;
@@ -52,12 +52,14 @@ internal sealed class UnreadLines(SyntaxTree tree)
         return (claim < 0 ? behind : behind[..claim]).Contains(':');
     }
 
-    // Many a line speaks of rows; only with a colon behind does it make them.
-    private static void AddEnd(HashSet<string> words, ReadOnlySpan<char> letters, bool colonBehind)
+    // Many a line speaks of rows; only with a colon behind does it make them, and several are told from which to which before it.
+    private static void AddEnd(HashSet<string> words, ReadOnlySpan<char> letters, ReadOnlySpan<char> behind)
     {
+        var makesRow = HasColon(behind);
+        var makesRows = makesRow && !behind.TrimStart().StartsWith(':');
         foreach (var word in NotationWords.Statements)
         {
-            if (word.Text is "row" or "rows" && !colonBehind) continue;
+            if ((word.Text == "row" && !makesRow) || (word.Text == "rows" && !makesRows)) continue;
             if (letters.EndsWith(word.Text, StringComparison.Ordinal)) words.Add(word.Text);
         }
     }
