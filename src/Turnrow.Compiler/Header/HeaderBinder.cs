@@ -81,7 +81,7 @@ internal sealed class HeaderBinder(Context context)
                 AddGauge(gauge);
                 return pattern;
             case TurnStatement { NextRowOnly: false } turn:
-                TurnRules.Bind(context, turn, (stitch, rule) => context.Rules[stitch] = rule);
+                TurnBinder.Bind(context, turn, (stitch, rule) => context.Rules[stitch] = rule);
                 return pattern;
             case MeasureStatement measure:
                 Define(measure);
@@ -128,7 +128,7 @@ internal sealed class HeaderBinder(Context context)
     private static Rational? Times(Rational? number, long numerator, long denominator) =>
         number is { } n && Rational.Of(numerator, denominator) is { } factor ? n * factor : null;
 
-    private static Yarn YarnOf(YarnStatement statement)
+    private Yarn YarnOf(YarnStatement statement)
     {
         var yarn = new Yarn(statement.Name.Text, statement.Description?.Text, null, null, null);
         foreach (var fact in statement.Facts)
@@ -136,7 +136,7 @@ internal sealed class HeaderBinder(Context context)
             var number = NumberOf(fact.Number);
             yarn = fact.Fact switch
             {
-                YarnFact.Weight => yarn with { Weight = (int)fact.Number.Numerator },
+                YarnFact.Weight => yarn with { Weight = WeightOf(fact.Number) },
                 YarnFact.Grams => yarn with { Grams = number },
                 YarnFact.Ounces => yarn with { Grams = Times(number, 45359237, 1600000) },
                 YarnFact.Metres => yarn with { Metres = number },
@@ -146,6 +146,13 @@ internal sealed class HeaderBinder(Context context)
         }
 
         return yarn;
+    }
+
+    private int? WeightOf(NumberSyntax number)
+    {
+        if (number is { Denominator: 1, Numerator: >= 0 and <= YarnWeight.Heaviest }) return (int)number.Numerator;
+        context.Findings.Add(YarnWeight.At(number.Span));
+        return null;
     }
 
     private void AddGauge(GaugeStatement statement)

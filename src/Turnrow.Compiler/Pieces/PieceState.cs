@@ -48,6 +48,16 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     /// <summary>True in a size where the yarn of its last row was taken up by a later piece.</summary>
     public bool[] YarnTaken { get; } = new bool[builders.Length];
 
+    /// <summary>Lets a part take the yarn if it begins where the yarn hangs; true if it does, and goes on with it.</summary>
+    public bool TakeYarn(int size, PartStart part)
+    {
+        var piece = Finished[size];
+        var atHook = piece.HookAt == Hand.Right ? part.FromRight == 0 : part.FromLeft == 0;
+        var goesOn = atHook && !YarnTaken[size] && !piece.FastenedOff;
+        YarnTaken[size] |= goesOn;
+        return goesOn;
+    }
+
     /// <summary>True once the piece is joined to another by a seam, a part or a pick-up.</summary>
     public bool Joined { get; set; }
 
@@ -96,7 +106,7 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     public Hand[] HandsNamed(string edge) =>
         [.. new[] { Hand.Right, Hand.Left }.Where(h => string.Equals(Builders[0].NameOf(h), edge, StringComparison.OrdinalIgnoreCase))];
 
-    /// <summary>The one stitch that the last row is made of, the same in all sizes; null if there are several, or none.</summary>
+    /// <summary>The one stitch that the last row is made of in the first size that has one; null if there are several, or none.</summary>
     public Stitch? OnlyStitch()
     {
         foreach (var builder in Builders)
@@ -109,7 +119,7 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
         return PlainStitch();
     }
 
-    /// <summary>The plain stitch that the piece goes on with, the same in all sizes; null if there is none.</summary>
+    /// <summary>The plain stitch that the piece goes on with, in the first size that has one; null if there is none.</summary>
     public Stitch? PlainStitch()
     {
         foreach (var builder in Builders)

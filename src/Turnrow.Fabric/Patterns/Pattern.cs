@@ -75,7 +75,7 @@ public sealed record Pattern
     /// <summary>Number of errors found in the file; a pattern with errors is a draft.</summary>
     public int Errors { get; init; }
 
-    /// <summary>True if the designer thinks in inches: the file's first length is in inches or yards.</summary>
+    /// <summary>True if the designer thinks in inches: the file's first gauge or measure is in inches or yards.</summary>
     public bool InInches { get; init; }
 }
 

@@ -47,7 +47,7 @@ public sealed record AcceptStatement(NameSyntax Warning, NameSyntax? Of, QuotedS
 /// <param name="Rows">How many rows high.</param>
 /// <param name="Weight">What it weighs.</param>
 /// <param name="InOunces">True for ounces, false for grams.</param>
-/// <param name="Yarn">Of which yarn; null for the pattern's only one.</param>
+/// <param name="Yarn">Of which yarn; null for the pattern's first one.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record SwatchStatement(
     NameSyntax Stitch, NumberSyntax Stitches, NumberSyntax Rows, NumberSyntax Weight, bool InOunces, NameSyntax? Yarn, TextSpan Span)

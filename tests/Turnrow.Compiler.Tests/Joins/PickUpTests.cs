@@ -65,7 +65,25 @@ public sealed class PickUpTests
     [InlineData("back: sc", "edge-unsaid")]
     [InlineData("front right edge: sc", "unknown-piece")]
     [InlineData("back right edge, last 0 rows: sc", "pick-up-nothing")]
+    [InlineData("back right edge: 2 dc in each rwo", "place-unknown")]
+    [InlineData("back right edge and back last row: 1 dc in each st, 3 sc in each row", "rate-stitches")]
     public void What_can_not_be_picked_up_is_told(string words, string name) => Assert.Contains(name, Along(words).Found);
+
+    [Theory]
+    [InlineData("st")]
+    [InlineData("ch")]
+    [InlineData("dc")]
+    public void A_rate_of_stitches_may_name_them(string word) => Assert.Equal(20, Along($"back last row: 1 dc in each {word}").Counts("band").First());
+
+    [Theory]
+    [InlineData("piece a from back: 6 stitches at right edge\nrow 1: dc across\npiece b from back: 6 stitches at left edge\nrow 1: dc across\n")]
+    [InlineData("piece b from back: 6 stitches at left edge\nrow 1: dc across\npiece a from back: 6 stitches at right edge\nrow 1: dc across\n")]
+    public void Whether_edges_meet_does_not_depend_on_the_order_of_the_pieces(string parts)
+    {
+        var found = Compiled.Piece("both edges are side\nstraight 3 rows\n" + parts.Replace("row 1", "right edge is r\nleft edge is l\nrow 1", StringComparison.Ordinal)
+            + "piece band picked up along a l and back last row and b r: sc").Found;
+        Assert.DoesNotContain("pick-up-apart", found);
+    }
 
     private static PickUpLeg Leg(Compiled compiled) => ((PickUpStart)compiled.Piece("band", 0).Start!).Walk[0];
 }
