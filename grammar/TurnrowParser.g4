@@ -18,7 +18,7 @@ statement
   | asBegin=beginLine | asChain=chainLine | asEdge=edgeLine | asMark=markLine | asDivide=divideLine | fastenLine
   | weaveLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine | asStraight=straightLine | asLeave=leaveLine
   | asAdd=addLine | asShape=shapeLine | asSeam=seamLine | asExpect=expectLine | asClaims=claimsLine
-  | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
+  | asFor=forLine | asBody=bodyLine | asEase=easeLine | asFinished=finishedLine | asSwatch=swatchLine | asMade=madeLine | asAccept=acceptLine
   ;
 
 // What the pattern is.
@@ -125,6 +125,14 @@ repeatLine
     (more=MORE_WORD TIMES | end=TIMES (inAll=IN ALL)?) claimed=claim?
   ;
 
+// Lines for some sizes: a piece begins, is divided and ends in all of them, everything between may be for some.
+forLine : FOR sizes+=sizeRange (COMMA sizes+=sizeRange)* COLON done=sizedLine ;
+sizeRange : first=sizeName (TO last=sizeName)? ;
+sizedLine
+  : asTurn=turnLine | asEdge=edgeLine | asMark=markLine | asRow=rowLine | asRows=rowsLine | asRepeat=repeatLine
+  | asStraight=straightLine | asLeave=leaveLine | asAdd=addLine | asShape=shapeLine
+  ;
+
 // Shaping.
 
 straightLine
@@ -134,22 +142,39 @@ straightLine
 rowFix    : EVEN rowsWord | ODD rowsWord | END facing=side ;
 leaveLine : LEAVE amount=count AT at=edge claimed=claim? ;
 addLine   : ADD amount=count AT at=edge (COMMA apart=ONE ROW APART)? claimed=claim? ;
+// How the edges are shaped from here on is a line of its own; else it says over which rows, and what.
 shapeLine
-  : SHAPE (ROWS from=count TO to=count | rows=count rowsWord)
-    (COLON shapings+=shaping (SEMICOLON shapings+=shaping)* | solved=solve) claimed=claim?
+  : SHAPE
+    ( BY by=decreasing
+    | ROWS from=count TO to=count does=shapeDone
+    | (TO | further=FOR) length=sum (FROM mark=name)? (COMMA fixes+=rowFix)* does=shapeDone
+    | rows=count
+      ( rowsWord (FROM mark=name)? (COMMA fixes+=rowFix)* does=shapeDone
+      | stitchesWord inside=IN (COMMA BY by=decreasing)?
+      )
+    )
   ;
-shaping     : (AFTER after=count rowsWord COMMA)? changed=change amount=count AT at=edge first=frequency? (COMMA parts+=shapingPart)* ;
-shapingPart : THEN? when=frequency | inset=stitchesIn ;
-frequency
-  : EVERY (ROW | interval=count rowsWord) (times=count TIMES)?
-  | BY TURNS EVERY interval=count AND byTurns=count rowsWord (times=count TIMES)?
+shapeDone : (COLON shapings+=shaping (SEMICOLON shapings+=shaping)* | solved=solve) claimed=claim? ;
+// Changes one after the other at an edge, a frequency each; what says only how often goes on with the change before it.
+shaping     : (AFTER after=count rowsWord COMMA)? first=stage (COMMA parts+=shapingPart)* ;
+stage       : (changed=change | LEAVE | ADD) amount=count (AT at=edge)? when=frequency? ;
+shapingPart
+  : THEN (when=frequency | next=stage)
+  | often=everyRows
+  | BY (turns=turnRows | by=decreasing)
+  | inset=stitchesIn
+  | AT at=edge
   ;
+frequency : often=everyRows | BY turns=turnRows ;
+everyRows : EVERY (ROW | interval=count rowsWord) (times=count TIMES)? ;
+turnRows  : TURNS EVERY interval=count AND byTurns=count rowsWord (times=count TIMES)? ;
+decreasing : SKIPPING | SLIPPING OVER | WORKING TOGETHER ;
 stitchesIn : (called=WORD | amount=list) stitchesWord IN ;
 solve      : EVENLY TO target=count COMMA AT at=edge (COMMA options+=solveOption)* ;
 solveOption
   : ON RS rowsWord
   | LONGER FIRST
-  | BY TURNS
+  | BY (TURNS | by=decreasing)
   | which=(FIRST | LAST) rows=count rowsWord PLAIN
   | inset=stitchesIn
   ;
@@ -211,8 +236,8 @@ name
   | ADD | BEGIN | CHAIN | CLAIMS | COUNT | DIVIDE | EXPECT | FASTEN | FROM | GAUGE | HOOK | LEFT | MARK | MEASURE | NOTATION
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | WEARER | WEAVE | YARN
-  | AFTER | ALL | ALONG | APART | ARE | BEFORE | BUT | BY | CH | CHAINS | CORNER | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
+  | AFTER | ALL | ALONG | APART | ARE | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
   | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LESS | LONGER | MIRRORED | MORE_WORD | MULTIPLE | NEXT | NOT | ODD | OF | OFF
-  | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PLAIN | REMAIN | REST | ROUNDED | SAME | STITCH | STRETCHES | THEN | TIMES | TURNED
-  | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | G | OZ
+  | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PLAIN | REMAIN | REST | ROUNDED | SAME | SKIPPING | SLIPPING | STITCH | STRETCHES | THEN | TIMES
+  | TOGETHER | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
   ;

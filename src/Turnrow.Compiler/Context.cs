@@ -39,6 +39,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
 
     public int Sizes => Findings.Sizes;
 
+    /// <summary>The sizes that the line being read is for.</summary>
+    public SizesHere Here => Evaluate.Here;
+
     /// <summary>True if the line of sizes could not be read: a size that is not known then says nothing new.</summary>
     public bool SizesInDoubt { get; init; }
 

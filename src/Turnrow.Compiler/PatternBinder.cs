@@ -227,10 +227,10 @@ internal sealed class PatternBinder
 
     // A second beginning below a line that could not be read: that line was the next piece's.
     private static bool LostItsOpening(PieceState piece, StatementSyntax statement) =>
-        piece.Unread && statement is (BeginStatement or ChainStatement) && piece.Builders[0].RowCount > 0;
+        piece.Unread && statement is (BeginStatement or ChainStatement) && piece.Lead.RowCount > 0;
 
     private static bool IsAfterTheEnd(PieceState piece, StatementSyntax statement) =>
-        piece.Builders[0].IsFastenedOff && statement is not (FastenOffStatement or EdgeNameStatement);
+        piece.Lead.IsFastenedOff && statement is not (FastenOffStatement or EdgeNameStatement);
 
     private void Broken(LineSyntax line)
     {
@@ -242,7 +242,7 @@ internal sealed class PatternBinder
         }
 
         BrokenLines.Apply(_context, _piece, line, _unread);
-        if (!_piece.Unread || !_piece.Builders[0].IsFastenedOff) return;
+        if (!_piece.Unread || !_piece.Lead.IsFastenedOff) return;
         // Nothing of a piece comes after its end: the line may have opened the next one.
         if (IsFull(line.Span)) return;
         _piece = new PieceOpening(_context, _book).OpenUnread(line.Span);

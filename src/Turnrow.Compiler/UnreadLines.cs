@@ -54,12 +54,28 @@ internal sealed class UnreadLines(SyntaxTree tree)
         return words;
     }
 
+    /// <summary>True if a broken line may have been for some sizes only: a size stands before its colon.</summary>
+    public bool MayBeForSomeSizes(LineSyntax line, IReadOnlyList<string> sizes)
+    {
+        if (line.Keyword == "for") return true;
+        var text = tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length);
+        if (text.IndexOf(':') is not (>= 0 and var colon)) return false;
+        var before = text[..colon].TrimEnd().TrimEnd('"');
+        foreach (var size in sizes)
+        {
+            if (size.Length == 0 || !before.EndsWith(size, StringComparison.OrdinalIgnoreCase)) continue;
+            if (before.Length == size.Length || before[^(size.Length + 1)] is ' ' or ',' or '"') return true;
+        }
+
+        return false;
+    }
+
     // Many a line speaks of rows; only with a colon behind does it make them, and several are told from which to which before it.
     private static void AddEnd(HashSet<string> words, ReadOnlySpan<char> letters, ReadOnlySpan<char> behind, bool colonBehind)
     {
         foreach (var word in NotationWords.Statements)
         {
-            if (word.Text is "row" or "rows" && !colonBehind) continue;
+            if (word.Text is "row" or "rows" or "for" && !colonBehind) continue;
             if (word.Text == "rows" && behind.TrimStart().StartsWith(':')) continue;
             if (letters.EndsWith(word.Text, StringComparison.Ordinal)) words.Add(word.Text);
         }

@@ -20,6 +20,8 @@ internal sealed record NumbersOverSizes(NameSyntax? Name, Value[] Values, IReadO
     /// <summary>All lists in sizes of a statement where a designer writes numbers of the body and of the piece.</summary>
     public static IEnumerable<NumbersOverSizes> WrittenIn(StatementSyntax statement, int sizes)
     {
+        // What is done in some sizes only does not grow over all of them.
+        if (statement is ForSizesStatement) yield break;
         foreach (var part in WrittenNumbers.In(statement))
         {
             if (part is SizesExpression list && list.Values.Count == sizes && ValuesOf(list) is { } values) yield return new NumbersOverSizes(NameOf(statement), values, list.Values);

@@ -32,7 +32,7 @@ internal static class PatternWarnings
     private static void Unworked(Context context, PieceState piece)
     {
         if (piece.RowsInDoubt || piece.NamesInDoubt) return;
-        var builder = piece.Builders[0];
+        var builder = piece.Lead;
         if (builder.RowCount == 0 && piece.MirrorOf is null) context.Findings.Add(PieceEmpty.At(piece.Span, piece.Name));
         if (builder.RowCount == 0) return;
         foreach (var inSize in piece.Builders)
@@ -65,10 +65,10 @@ internal static class PatternWarnings
     {
         foreach (var piece in book.All)
         {
-            foreach (var row in piece.Builders[0].Rows)
+            foreach (var row in piece.Builders.SelectMany(static b => b.Rows))
             {
                 if (row.Work?.Opening.Stitch is not { TurningChainCounts: null } stitch || context.Rules.ContainsKey(stitch)) continue;
-                if (row.Origin.Value is not SyntaxNode line || piece.Builders[0].SaysRuleOf(stitch)) continue;
+                if (row.Origin.Value is not SyntaxNode line || piece.Lead.SaysRuleOf(stitch)) continue;
                 var span = line is RowStatement { Items: [var first, ..] } ? first.Span : line.Span;
                 context.Findings.Add(TurnUnsaid.At(span, context.Word(stitch), stitch.Height, FirstPiece(tree), LineEnd(tree.Source)));
                 return;

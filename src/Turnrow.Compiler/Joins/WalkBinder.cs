@@ -55,12 +55,16 @@ internal sealed class WalkBinder(Context context, PieceBook book)
     }
 
     private static bool HasEdge(PieceState piece, string name) =>
-        piece.Builders[0].NamesOf(Hand.Right).Concat(piece.Builders[0].NamesOf(Hand.Left)).Contains(name, StringComparer.OrdinalIgnoreCase);
+        HasEdge(piece, Hand.Right, name) || HasEdge(piece, Hand.Left, name);
+
+    // Lines for some sizes may name edges: it is enough if one size has it.
+    private static bool HasEdge(PieceState piece, Hand hand, string name) =>
+        Array.Exists(piece.Builders, b => b.NamesOf(hand).Contains(name, StringComparer.OrdinalIgnoreCase));
 
     private Func<int, JoinSide>? ByName(PieceState piece, NameSyntax name, Hand? hand)
     {
         var hands = new[] { Hand.Right, Hand.Left }
-            .Where(h => (hand is null || hand == h) && piece.Builders[0].NamesOf(h).Contains(name.Text, StringComparer.OrdinalIgnoreCase)).ToArray();
+            .Where(h => (hand is null || hand == h) && HasEdge(piece, h, name.Text)).ToArray();
         if (hands.Length == 1) return i => EdgeSelection.ByName(piece.Finished[i], hands[0], name.Text);
         if (hands.Length == 2)
         {
@@ -68,7 +72,7 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         }
         else if (!piece.EdgesInDoubt)
         {
-            var builder = piece.Builders[0];
+            var builder = piece.Lead;
             context.Findings.Add(EdgeUnknown.At(name.Span, name.Text, piece.Name, builder.NameOf(Hand.Right), builder.NameOf(Hand.Left),
                 builder.NamesOf(Hand.Right).Concat(builder.NamesOf(Hand.Left))));
         }

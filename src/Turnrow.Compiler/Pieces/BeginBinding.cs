@@ -33,7 +33,7 @@ internal static class BeginBinding
 
     private static bool IsSecond(Context context, PieceState piece, TextSpan span)
     {
-        if (!piece.Builders[0].HasBegun) return false;
+        if (!piece.Lead.HasBegun) return false;
         if (piece.RowsInDoubt) return false;
         context.Findings.Add(BegunTwice.At(span, piece.Name));
         return true;

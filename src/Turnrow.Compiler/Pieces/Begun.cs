@@ -9,7 +9,7 @@ internal static class Begun
     /// <summary>True if the piece has begun; else that is reported, once, and the piece goes on in doubt.</summary>
     public static bool Check(Context context, PieceState piece, TextSpan span)
     {
-        if (piece.Builders[0].HasBegun) return true;
+        if (piece.Lead.HasBegun) return true;
         context.Findings.Add(NothingBegun.At(span, piece.Name));
         piece.Doubt(false);
         return true;

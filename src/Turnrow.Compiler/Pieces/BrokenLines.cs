@@ -28,7 +28,7 @@ internal static class BrokenLines
         if (plain && line.Keyword is { } naming && Naming.Contains(naming)) return;
         if (plain && line.Keyword == "straight") PlainRows(context, piece, line);
         else Unknown(piece, line);
-        Believe(context, piece, line.Statement);
+        Believe(context, piece, line, unread);
     }
 
     /// <summary>Puts all in doubt: a line that could not be read may have been any.</summary>
@@ -65,9 +65,9 @@ internal static class BrokenLines
     }
 
     // Nothing more is said about the line itself; what it claims is believed if it is a number.
-    private static void Believe(Context context, PieceState piece, StatementSyntax? statement)
+    private static void Believe(Context context, PieceState piece, LineSyntax line, UnreadLines unread)
     {
-        if (statement is not UnfinishedStatement { Claim: { } claim }) return;
+        if (line.Statement is not UnfinishedStatement { Claim: { } claim } || unread.MayBeForSomeSizes(line, context.Findings.SizeNames)) return;
         context.Findings.Quietly(() => ClaimBinder.Trust(piece, new ClaimBinder(context).Bind(claim)));
     }
 }

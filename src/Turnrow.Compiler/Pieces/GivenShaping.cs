@@ -1,6 +1,5 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
-using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Shaping;
 using Turnrow.Syntax.Tree;
 
@@ -20,8 +19,9 @@ internal sealed class GivenShaping(Context context, PieceState piece, IReadOnlyL
 
     private void Add(ShapingSyntax shaping, int?[] rows, EdgeChanges?[] plans)
     {
-        var counts = context.Evaluate.Counts(shaping.Count);
-        var within = shaping.StitchesIn is { } s ? context.Evaluate.Counts(s) : Sized.Same<int?>(context.Sizes, 0);
+        var counts = new List<int?[]>();
+        foreach (var stage in shaping.Stages) counts.Add(context.Evaluate.Counts(stage.Count));
+        var manners = MannerBinding.Of(context, piece, shaping.StitchesIn, shaping.Decreasing);
         var schedules = SchedulesOf(shaping);
         if (EdgeBinder.Bind(context, piece, shaping.Edge) is not { } hands)
         {
@@ -29,21 +29,22 @@ internal sealed class GivenShaping(Context context, PieceState piece, IReadOnlyL
             return;
         }
 
-        var sign = shaping.Change.Change == Change.Increase ? 1 : -1;
         for (var i = 0; i < plans.Length; i++)
         {
-            if (plans[i] is not { } plan || counts[i] is not { } count || within[i] is not { } inside || schedules[i] is not { } schedule)
+            if (plans[i] is not { } plan || schedules[i] is not { } schedule || !counts.TrueForAll(c => c[i] is not null))
             {
                 plans[i] = null;
                 continue;
             }
 
-            if (count == 0) continue;
-            foreach (var row in schedule.RowsWithin(rows[i]!.Value))
+            foreach (var (row, frequency) in schedule.Schedule.ChangesWithin(rows[i]!.Value))
             {
+                var stage = schedule.Stages[frequency];
+                if (counts[stage][i]!.Value is not (> 0 and var count)) continue;
+                var work = WorkOf(shaping.Stages[stage].Kind, count, manners[i]);
                 foreach (var hand in hands)
                 {
-                    if (!plan.Add(hand, row, new EdgeChange(sign * count, inside))) context.Findings.Add(ShapingsMeet.At(context, shaping.Span, i, row, piece.Builders[i].NameOf(hand), hand));
+                    if (!plan.Add(hand, row, work)) context.Findings.Add(ShapingsMeet.At(context, shaping.Span, i, row, piece.Builders[i].NameOf(hand), hand));
                 }
             }
         }
@@ -51,39 +52,64 @@ internal sealed class GivenShaping(Context context, PieceState piece, IReadOnlyL
         CheckFits(shaping, rows, schedules, plans);
     }
 
+    private static EdgeWork WorkOf(StageKind kind, int count, ShapingManner manner) => kind switch
+    {
+        StageKind.Increase => manner.Of(count),
+        StageKind.Decrease => manner.Of(-count),
+        _ => new EdgeWork(default, new EdgeStep(kind == StageKind.Add, count)),
+    };
+
     // A schedule with all its times given that needs more rows than there are would lose changes without a word. Whether rows or changes
     // are meant is not known, so neither is the count.
-    private void CheckFits(ShapingSyntax shaping, int?[] rows, Schedule?[] schedules, EdgeChanges?[] plans)
+    private void CheckFits(ShapingSyntax shaping, int?[] rows, (Schedule Schedule, List<int> Stages)?[] schedules, EdgeChanges?[] plans)
     {
-        var long_ = Sized.Where(context.Sizes, i => rows[i] is { } there && schedules[i]?.RowsNeeded() is { } needed && needed > there);
-        if (long_.Length > 0) context.Findings.Add(ScheduleTooLong.At(context, shaping.Span, long_, i => schedules[i]!.RowsNeeded()!.Value, i => rows[i]!.Value));
+        var long_ = Sized.Where(context.Sizes, i => rows[i] is { } there && schedules[i]?.Schedule.RowsNeeded() is { } needed && needed > there);
+        if (long_.Length > 0) context.Findings.Add(ScheduleTooLong.At(context, shaping.Span, long_, i => schedules[i]!.Value.Schedule.RowsNeeded()!.Value, i => rows[i]!.Value));
         foreach (var i in long_) plans[i] = null;
     }
 
-    private Schedule?[] SchedulesOf(ShapingSyntax shaping)
+    // One schedule of all stages; beside it, the stage that each of its frequencies belongs to.
+    private (Schedule Schedule, List<int> Stages)?[] SchedulesOf(ShapingSyntax shaping)
     {
         var after = shaping.After is { } a ? context.Evaluate.Counts(a) : Sized.Same<int?>(context.Sizes, 0);
         var frequencies = new List<Frequency>?[context.Sizes];
+        var stages = new List<int>();
         for (var i = 0; i < frequencies.Length; i++) frequencies[i] = [];
-        foreach (var frequency in shaping.Frequencies)
+        for (var stage = 0; stage < shaping.Stages.Count; stage++)
         {
-            var interval = frequency.Interval is { } every ? context.Evaluate.Counts(every, 1) : Sized.Same<int?>(context.Sizes, 1);
-            var second = frequency.ByTurns is { } turns ? context.Evaluate.Counts(turns, 1) : Sized.Same<int?>(context.Sizes, 0);
-            var times = frequency.Times is { } t ? context.Evaluate.Counts(t) : Sized.Same<int?>(context.Sizes, -1);
-            for (var i = 0; i < frequencies.Length; i++)
+            if (shaping.Stages[stage].Frequencies.Count == 0) Once(frequencies, stages, stage);
+            foreach (var frequency in shaping.Stages[stage].Frequencies)
             {
-                if (interval[i] is { } x && second[i] is { } y && times[i] is { } z) frequencies[i]?.Add(new Frequency(x, y, z));
-                else frequencies[i] = null;
+                Add(frequency, frequencies);
+                stages.Add(stage);
             }
         }
 
-        var schedules = new Schedule?[context.Sizes];
+        var schedules = new (Schedule, List<int>)?[context.Sizes];
         for (var i = 0; i < schedules.Length; i++)
         {
-            if (after[i] is not { } plain || frequencies[i] is not { } list) continue;
-            schedules[i] = new Schedule(plain, list.Count == 0 ? [new Frequency(1, 0, -1)] : list);
+            if (after[i] is { } plain && frequencies[i] is { } list) schedules[i] = (new Schedule(plain, list), stages);
         }
 
         return schedules;
+    }
+
+    // A step without a frequency is done once, in the next row.
+    private static void Once(List<Frequency>?[] frequencies, List<int> stages, int stage)
+    {
+        foreach (var list in frequencies) list?.Add(new Frequency(1, 0, 1));
+        stages.Add(stage);
+    }
+
+    private void Add(FrequencySyntax frequency, List<Frequency>?[] frequencies)
+    {
+        var interval = frequency.Interval is { } every ? context.Evaluate.Counts(every, 1) : Sized.Same<int?>(context.Sizes, 1);
+        var second = frequency.ByTurns is { } turns ? context.Evaluate.Counts(turns, 1) : Sized.Same<int?>(context.Sizes, 0);
+        var times = frequency.Times is { } t ? context.Evaluate.Counts(t) : Sized.Same<int?>(context.Sizes, -1);
+        for (var i = 0; i < frequencies.Length; i++)
+        {
+            if (interval[i] is { } x && second[i] is { } y && times[i] is { } z) frequencies[i]?.Add(new Frequency(x, y, z));
+            else frequencies[i] = null;
+        }
     }
 }

@@ -67,7 +67,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         var binder = new ClaimBinder(context);
         if (binder.Bind(statement.Claim) is not { } claim) return;
         if (statement.Origin is PickUpOriginSyntax or MirrorOriginSyntax) binder.CheckRow(piece, claim);
-        else if (piece.Builders[0].HasBegun) binder.CheckAhead(piece, claim);
+        else if (piece.Lead.HasBegun) binder.CheckAhead(piece, claim);
     }
 
     private void BeginPart(PieceState piece, PartOriginSyntax part)
@@ -220,6 +220,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         if (original.Finished[0].Start is PickUpStart) book.Uses.AddMirrored(piece.Builders.Select(b => b.Finish().Start as PickUpStart), book.Find, mirror.Span, context);
         if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.Mirrored(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));
         if (beginning.StepsMeet.Count > 0) context.Findings.Add(StepsMeet.Mirrored(context, mirror.Piece.Span, [.. beginning.StepsMeet], original.Name));
+        original.Manners.CopyTo(piece.Manners, 0);
         foreach (var (name, rows) in original.Marks) piece.Marks[name] = rows;
         foreach (var passage in original.Passages)
         {

@@ -11,6 +11,7 @@ namespace Turnrow.Compiler.Pieces;
 internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] builders)
 {
     private Piece[]? _finished;
+    private int _lead;
 
     public string Name { get; } = name;
 
@@ -19,10 +20,13 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
 
     public PieceBuilder[] Builders { get; } = builders;
 
+    /// <summary>The builder of the first size that the line being read is for.</summary>
+    public PieceBuilder Lead => Builders[_lead];
+
     public List<Passage> Passages { get; } = [];
 
-    /// <summary>Number of the row after a mark, a size.</summary>
-    public Dictionary<string, int[]> Marks { get; } = new(StringComparer.OrdinalIgnoreCase);
+    /// <summary>Number of the row after a mark, a size; null in a size where it is not set.</summary>
+    public Dictionary<string, int?[]> Marks { get; } = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Where the marks are set.</summary>
     public Dictionary<string, TextSpan> MarkSpans { get; } = new(StringComparer.OrdinalIgnoreCase);
@@ -32,6 +36,9 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
 
     /// <summary>Parts of the last row that later pieces go on from: stitches from the right edge, and how many, a size.</summary>
     public List<(string Piece, int[] FromRight, int[] Count)> Taken { get; } = [];
+
+    /// <summary>How edges are shaped here, a size.</summary>
+    public ShapingManner[] Manners { get; } = new ShapingManner[builders.Length];
 
     /// <summary>Differences of claims already reported, for one cause is told once.</summary>
     public CountCauses Causes { get; set; } = new();
@@ -94,6 +101,32 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
         Changed();
     }
 
+    /// <summary>
+    /// Reads a line for some sizes. In the others a piece of which nothing is known stands in, so that the line says nothing of them and
+    /// leaves them alone.
+    /// </summary>
+    public void During(bool[] sizes, Action read)
+    {
+        var others = Array.ConvertAll(Builders, static b => b);
+        var unknown = new PieceBuilder(Name, new Dictionary<Stitch, TurnRule>());
+        unknown.BeginUnknown();
+        unknown.Doubt(true);
+        for (var i = 0; i < sizes.Length; i++)
+        {
+            if (!sizes[i]) Builders[i] = unknown;
+        }
+
+        _lead = Array.IndexOf(sizes, true);
+        read();
+        _lead = 0;
+        for (var i = 0; i < sizes.Length; i++)
+        {
+            if (!sizes[i]) Builders[i] = others[i];
+        }
+
+        Changed();
+    }
+
     /// <summary>Adds the passage of a line that makes rows.</summary>
     public void AddRowsPassage(object line)
     {
@@ -103,23 +136,27 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     }
 
     /// <summary>The edges that have a name now.</summary>
-    public Hand[] HandsNamed(string edge) =>
-        [.. new[] { Hand.Right, Hand.Left }.Where(h => string.Equals(Builders[0].NameOf(h), edge, StringComparison.OrdinalIgnoreCase))];
+    public static Hand[] HandsNamed(PieceBuilder builder, string edge) =>
+        [.. new[] { Hand.Right, Hand.Left }.Where(h => string.Equals(builder.NameOf(h), edge, StringComparison.OrdinalIgnoreCase))];
 
-    /// <summary>The one stitch that the last row is made of in the first size that has one; null if there are several, or none.</summary>
+    /// <summary>The one stitch that the last row is made of, in all sizes; null if there are several, or none.</summary>
     public Stitch? OnlyStitch()
     {
+        Stitch? only = null;
+        var known = false;
         foreach (var builder in Builders)
         {
             if (builder.Rows is not [.., { Work: { } work }]) continue;
             var kinds = work.Tops.Kinds();
-            return kinds.Count > 0 && kinds.All(k => k.Place.Stitch == kinds[0].Place.Stitch) ? kinds[0].Place.Stitch : null;
+            var here = kinds.Count > 0 && kinds.All(k => k.Place.Stitch == kinds[0].Place.Stitch) ? kinds[0].Place.Stitch : null;
+            if (known && here != only) return null;
+            (only, known) = (here, true);
         }
 
-        return PlainStitch();
+        return known ? only : PlainStitch();
     }
 
-    /// <summary>The plain stitch that the piece goes on with, in the first size that has one; null if there is none.</summary>
+    /// <summary>The plain stitch that the piece goes on with in the first size that has one; null if none has.</summary>
     public Stitch? PlainStitch()
     {
         foreach (var builder in Builders)

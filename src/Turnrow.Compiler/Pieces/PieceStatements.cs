@@ -1,5 +1,6 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Header;
+using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Syntax.Tree;
 
@@ -11,7 +12,7 @@ internal static class PieceStatements
     /// <summary>True if a statement belongs in a piece.</summary>
     public static bool IsOne(StatementSyntax statement) => statement is
         BeginStatement or ChainStatement or EdgeNameStatement or RowStatement or StraightStatement or LeaveStatement or AddStatement
-        or ShapeStatement or MarkStatement or RepeatStatement or DivideStatement or FastenOffStatement;
+        or ShapeStatement or ShapeMannerStatement or ForSizesStatement or MarkStatement or RepeatStatement or DivideStatement or FastenOffStatement;
 
     /// <summary>Does what a statement says.</summary>
     public static void Bind(Context context, PieceState piece, StatementSyntax statement)
@@ -26,8 +27,10 @@ internal static class PieceStatements
             case LeaveStatement leave: StepBinding.Bind(context, piece, leave); break;
             case AddStatement add: StepBinding.Bind(context, piece, add); break;
             case ShapeStatement shape: ShapeBinding.Bind(context, piece, shape); break;
+            case ShapeMannerStatement manner: MannerBinding.Bind(context, piece, manner); break;
             case RepeatStatement repeat: RepeatBinding.Bind(context, piece, repeat); break;
             case DivideStatement divide: DivideBinding.Bind(context, piece, divide); break;
+            case ForSizesStatement some: ForSizesBinding.Bind(context, piece, some); break;
             case MarkStatement mark: Mark(context, piece, mark); break;
             case FastenOffStatement: FastenOff(piece); break;
             case TurnStatement turn: Turn(context, piece, turn); break;
@@ -36,8 +39,21 @@ internal static class PieceStatements
 
     private static void Mark(Context context, PieceState piece, MarkStatement mark)
     {
-        if (piece.MarkSpans.TryAdd(mark.Name.Text, mark.Name.Span)) piece.Marks[mark.Name.Text] = Array.ConvertAll(piece.Builders, b => b.RowCount + 1);
-        else context.Findings.Add(DefinedTwice.At(mark.Name.Span, mark.Name.Text, piece.MarkSpans[mark.Name.Text]));
+        // Different sizes may set a mark of one name in lines of their own.
+        var rows = piece.Marks.TryGetValue(mark.Name.Text, out var known) ? (int?[])known.Clone() : new int?[context.Sizes];
+        if (piece.MarkSpans.TryGetValue(mark.Name.Text, out var earlier) && Sized.Where(context.Sizes, i => context.Here.Has(i) && rows[i] is not null).Length > 0)
+        {
+            context.Findings.Add(DefinedTwice.At(mark.Name.Span, mark.Name.Text, earlier));
+            return;
+        }
+
+        for (var i = 0; i < rows.Length; i++)
+        {
+            if (context.Here.Has(i)) rows[i] = piece.Builders[i].RowCount + 1;
+        }
+
+        piece.MarkSpans[mark.Name.Text] = mark.Name.Span;
+        piece.Marks[mark.Name.Text] = rows;
     }
 
     private static void FastenOff(PieceState piece)

@@ -48,8 +48,8 @@ internal static class RowBinding
     {
         var off = new int[context.Sizes];
         for (var i = 0; i < off.Length; i++)
-            off[i] = said[i] is { } n && !piece.Builders[i].RowsInDoubt ? n - (piece.Builders[i].RowCount + 1) : 0;
-        var wrong = Sized.Where(context.Sizes, i => off[i] != 0);
+            off[i] = !context.Here.Has(i) ? piece.NumbersOff[i] : said[i] is { } n && !piece.Builders[i].RowsInDoubt ? n - (piece.Builders[i].RowCount + 1) : 0;
+        var wrong = Sized.Where(context.Sizes, i => context.Here.Has(i) && off[i] != 0);
         if (Array.Exists(wrong, i => off[i] != piece.NumbersOff[i])) context.Findings.Add(RowNumber.At(context, first.Span, piece, wrong, said));
         off.CopyTo(piece.NumbersOff, 0);
     }

@@ -19,7 +19,7 @@ internal sealed class RowWorking(Context context, PieceState piece, StatementSyn
     /// <summary>Works so many rows in a size; the plan of each comes from its number among them, from 0.</summary>
     public void Rows(int size, int count, Func<int, RowPlan?> plan)
     {
-        for (var ordinal = 0; ordinal < count; ordinal++) One(size, plan(ordinal), ordinal);
+        for (var ordinal = 0; ordinal < count && context.Here.Has(size); ordinal++) One(size, plan(ordinal), ordinal);
     }
 
     /// <summary>Works one row in a size; without a plan its count is not known.</summary>

@@ -1,5 +1,7 @@
 using Turnrow.Compiler.Claims;
+using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Values;
+using Turnrow.Fabric;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Tree;
@@ -13,21 +15,21 @@ internal static class ShapeBinding
     {
         Begun.Check(context, piece, statement.Span);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
-        var stitch = PlainCheck.Stitch(context, piece, statement.Span, "shape");
-        var counts = PlainCheck.NothingToGoOnWith(piece, stitch) ? Sized.Same<int?>(context.Sizes, null)
-            : statement.Rows is { } rows ? context.Evaluate.Counts(rows)
+        var stitches = PlainCheck.Stitches(context, piece, statement.Span, "shape");
+        var counts = PlainCheck.NothingToGoOnWith(piece, stitches) ? Sized.Same<int?>(context.Sizes, null)
+            : statement.Rows is { } rows ? new RowsWanted(context, piece, rows).Count(stitches)
             : statement.First is null ? Sized.Same<int?>(context.Sizes, null)
             : RowBinding.CountRows(context, piece, statement.First, statement.Last);
         counts = RowWorking.Bounded(context, piece, statement.Span, counts);
         var plans = statement.Solve is { } solve
             ? new SolvedShaping(context, piece, solve).Plans(counts)
             : new GivenShaping(context, piece, statement.Shapings).Plans(counts);
-        Work(context, piece, statement, stitch, counts, plans);
+        Work(context, piece, statement, stitches, counts, plans);
         new ClaimBinder(context).CheckRow(piece, claim);
     }
 
     private static void Work(
-        Context context, PieceState piece, ShapeStatement statement, Stitch? stitch, int?[] counts, EdgeChanges?[] plans)
+        Context context, PieceState piece, ShapeStatement statement, Stitch?[] stitches, int?[] counts, EdgeChanges?[] plans)
     {
         var working = new RowWorking(context, piece, statement);
         for (var i = 0; i < context.Sizes; i++)
@@ -40,28 +42,51 @@ internal static class ShapeBinding
 
             // One plan object for all rows that are shaped alike, so that each is worked once.
             var known = new Dictionary<(EdgeChange, EdgeChange), ShapedPlan>();
-            var changes = plans[i];
-            working.Rows(i, count, ordinal =>
+            var (stitch, changes) = (stitches[i], plans[i]);
+            for (var ordinal = 0; ordinal < count && context.Here.Has(i); ordinal++)
             {
-                if (stitch is null || changes is null) return null;
+                if (stitch is null || changes is null)
+                {
+                    working.One(i, null, ordinal);
+                    continue;
+                }
+
                 var (right, left) = changes.Of(ordinal + 1);
-                if (!known.TryGetValue((right, left), out var plan)) known[(right, left)] = plan = new ShapedPlan(stitch, right, left);
-                return plan;
-            });
+                Step(context, piece, statement, i, Hand.Right, right.Step);
+                Step(context, piece, statement, i, Hand.Left, left.Step);
+                if (!known.TryGetValue((right.Change, left.Change), out var plan))
+                    known[(right.Change, left.Change)] = plan = new ShapedPlan(stitch, right.Change, left.Change);
+                working.One(i, plan, ordinal);
+            }
         }
 
         working.Finish();
     }
+
+    private static void Step(Context context, PieceState piece, ShapeStatement statement, int size, Hand hand, EdgeStep? said)
+    {
+        if (said is not { } step) return;
+        var builder = piece.Builders[size];
+        if (builder.PendingStep(hand) is { } pending && pending.Adds != step.Adds)
+        {
+            context.Findings.Add(StepsMeet.At(context, statement.Span, [size], step.Adds));
+            builder.Doubt(false);
+        }
+        else
+        {
+            builder.AddStep(hand, step.Adds, step.Count, new Origin(statement));
+        }
+    }
 }
 
-/// <summary>What changes at the edges of some rows, by the row's number among them, from 1.</summary>
+/// <summary>What is done at the edges of some rows, by the row's number among them, from 1.</summary>
 internal sealed class EdgeChanges
 {
-    private readonly Dictionary<int, EdgeChange> _right = [];
-    private readonly Dictionary<int, EdgeChange> _left = [];
+    private readonly Dictionary<int, EdgeWork> _right = [];
+    private readonly Dictionary<int, EdgeWork> _left = [];
 
-    public (EdgeChange Right, EdgeChange Left) Of(int row) => (_right.GetValueOrDefault(row), _left.GetValueOrDefault(row));
+    public (EdgeWork Right, EdgeWork Left) Of(int row) => (_right.GetValueOrDefault(row), _left.GetValueOrDefault(row));
 
-    /// <summary>Adds a change; false if the row already has one at that edge.</summary>
-    public bool Add(Hand hand, int row, EdgeChange change) => (hand == Hand.Right ? _right : _left).TryAdd(row, change);
+    /// <summary>Adds what is done; false if the row already has something at that edge.</summary>
+    public bool Add(Hand hand, int row, EdgeWork work) => (hand == Hand.Right ? _right : _left).TryAdd(row, work);
 }

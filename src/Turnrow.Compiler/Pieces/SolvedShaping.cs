@@ -20,25 +20,25 @@ internal sealed class SolvedShaping(Context context, PieceState piece, SolveSynt
         var odd = Sized.Where(context.Sizes, i => differences[i] is { } d && d % hands.Length != 0);
         if (odd.Length > 0) context.Findings.Add(TaperOdd.At(context, solve.To, odd, differences, targets));
         var tapers = TapersOf(rows, differences, hands.Length);
-        var inside = OptionOf(SolveOption.StitchesIn) ?? Sized.Same<int?>(context.Sizes, 0);
+        var manners = MannerBinding.Of(context, piece, Said(SolveOption.StitchesIn)?.Count, Said(SolveOption.Decreasing)?.Decreasing);
         var refused = new List<int>();
         for (var i = 0; i < plans.Length; i++)
         {
             if (tapers[i] is not { } taper || Array.IndexOf(odd, i) >= 0) continue;
             if (TaperSolver.Solve(taper) is not { } schedule) refused.Add(i);
-            else plans[i] = PlanOf(schedule, taper, hands, Math.Sign(differences[i]!.Value), inside[i] ?? 0);
+            else plans[i] = PlanOf(schedule, taper, hands, manners[i].Of(Math.Sign(differences[i]!.Value)));
         }
 
         if (refused.Count > 0) context.Findings.Add(TaperTooSteep.At(context, solve.Span, [.. refused], i => tapers[i]!, hands.Length, differences));
         return plans;
     }
 
-    private static EdgeChanges PlanOf(Schedule schedule, Taper taper, Hand[] hands, int sign, int inside)
+    private static EdgeChanges PlanOf(Schedule schedule, Taper taper, Hand[] hands, EdgeWork work)
     {
         var plan = new EdgeChanges();
         foreach (var row in schedule.RowsWithin(taper.Rows))
         {
-            foreach (var hand in hands) plan.Add(hand, row, new EdgeChange(sign, inside));
+            foreach (var hand in hands) plan.Add(hand, row, work);
         }
 
         return plan;
@@ -62,13 +62,7 @@ internal sealed class SolvedShaping(Context context, PieceState piece, SolveSynt
 
     private bool Has(SolveOption option) => solve.Options.Any(o => o.Option == option);
 
-    private int?[]? OptionOf(SolveOption option)
-    {
-        foreach (var said in solve.Options)
-        {
-            if (said.Option == option && said.Count is { } count) return context.Evaluate.Counts(count);
-        }
+    private SolveOptionSyntax? Said(SolveOption option) => solve.Options.FirstOrDefault(o => o.Option == option);
 
-        return null;
-    }
+    private int?[]? OptionOf(SolveOption option) => Said(option)?.Count is { } count ? context.Evaluate.Counts(count) : null;
 }

@@ -66,6 +66,7 @@ internal static class StepBinding
         if (large.Length > 0) context.Findings.Add(TooLarge.At(statement.Span, context.Findings, large, Evaluator.LargestCount));
         for (var i = 0; i < counts.Length; i++)
         {
+            if (!context.Here.Has(i)) continue;
             var builder = piece.Builders[i];
             if (counts[i] is not { } count || Array.IndexOf(skip, i) >= 0 || Array.IndexOf(large, i) >= 0)
             {

@@ -17,8 +17,13 @@ internal sealed class Evaluator(Findings findings, Scope scope, bool sizesInDoub
     /// <summary>Finds how many rows or stitches a piece has, for <c>expect</c> lines.</summary>
     public Func<PieceExpression, Value?[]>? PieceValues { get; set; }
 
-    /// <summary>The values of an expression.</summary>
-    public Value?[] Of(ExpressionSyntax expression) => expression switch
+    /// <summary>The sizes that the line being read is for.</summary>
+    public SizesHere Here { get; } = new();
+
+    /// <summary>The values of an expression; null in the sizes that the line is not for.</summary>
+    public Value?[] Of(ExpressionSyntax expression) => Here.Only(InAllSizes(expression));
+
+    private Value?[] InAllSizes(ExpressionSyntax expression) => expression switch
     {
         NumberExpression number => Sized.Same(findings.Sizes, Literal(number.Number, number.Unit, number.Span)),
         SizesExpression list => InSizes(list),

@@ -142,11 +142,12 @@ public sealed class PieceBuilder
         if (_rows.Count == 0) _firstRowRightSide = rightSide;
     }
 
-    /// <summary>Names an edge from the next row on.</summary>
-    public void NameEdge(Hand hand, string name)
+    /// <summary>Names an edge from the next row on, or from the beginning: what is picked up has a row before anything can be said of it.</summary>
+    public void NameEdge(Hand hand, string name, bool fromBeginning = false)
     {
-        _events.Add(new NameEvent(hand, name));
-        Edge(hand).Name = name;
+        _events.Add(new NameEvent(hand, name, fromBeginning));
+        if (fromBeginning && _start is (PickUpStart or null) && _rows.Count == 1) Edge(hand).NameAll(name);
+        else Edge(hand).Name = name;
     }
 
     /// <summary>The name of an edge here; null if it has none.</summary>
@@ -229,6 +230,8 @@ public sealed class PieceBuilder
         LastWork = null;
         _chainsGiven = -1;
         RowsInDoubt |= rows;
+        // A row that can't be read may have been worked over them: what is said at an edge next need not meet them.
+        if (rows) _steps.ForgetAfter(_rows.Count);
     }
 
     /// <summary>It is known again what the next row has to work over, by a claim: so many plain stitches, steps taken into account.</summary>

@@ -20,6 +20,12 @@ internal sealed class StepBook
         if (step.Count > 0) _steps[(hand, row)] = Together(At(hand, row), step);
     }
 
+    /// <summary>Takes back the steps laid for rows after one.</summary>
+    public void ForgetAfter(int row)
+    {
+        foreach (var at in _steps.Keys.Where(at => at.Row > row).ToList()) _steps.Remove(at);
+    }
+
     /// <summary>How many stitches more a row has by a step.</summary>
     public static int GainOf(Step? step) => step is null ? 0 : step.Adds ? step.Count : -step.Count;
 

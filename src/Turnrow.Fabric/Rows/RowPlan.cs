@@ -26,7 +26,14 @@ public sealed record WordsPlan(IReadOnlyList<Word> Words) : RowPlan
 /// <summary>Single increases (above 0) or decreases (below 0) side by side at an edge.</summary>
 /// <param name="Change">How many.</param>
 /// <param name="StitchesIn">Plain stitches between the edge and the first of them.</param>
-public readonly record struct EdgeChange(int Change, int StitchesIn);
+public readonly record struct EdgeChange(int Change, int StitchesIn)
+{
+    /// <summary>True if a stitch is passed over for each decrease, instead of two worked together.</summary>
+    public bool Skips { get; init; }
+
+    /// <summary>Places that the changes take, the plain stitches before them left out.</summary>
+    internal int Takes => Change >= 0 ? Change : Skips ? (-2 * Change) - 1 : -2 * Change;
+}
 
 /// <summary>A plain row, with or without shaping at its edges. It means the same wherever the row starts.</summary>
 /// <param name="Stitch">The stitch.</param>
@@ -67,14 +74,14 @@ public sealed record ShapedPlan(Stitch Stitch, EdgeChange Right, EdgeChange Left
         if (start.Change != 0)
         {
             AddPlain(words, start.StitchesIn);
-            words.Add(Changes(start.Change));
+            AddChanges(words, start);
         }
 
-        var keep = end.Change == 0 ? 0 : end.StitchesIn + (end.Change > 0 ? end.Change : -2 * end.Change);
+        var keep = end.Change == 0 ? 0 : end.StitchesIn + end.Takes;
         words.Add(Work.Plain(Stitch, keep == 0 ? Amount.Across : Amount.Until(keep)));
         if (end.Change != 0)
         {
-            words.Add(Changes(end.Change));
+            AddChanges(words, end);
             AddPlain(words, end.StitchesIn);
         }
 
@@ -86,5 +93,19 @@ public sealed record ShapedPlan(Stitch Stitch, EdgeChange Right, EdgeChange Left
         if (count > 0) words.Add(Work.Plain(Stitch, Amount.Of(count)));
     }
 
-    private Work Changes(int change) => change > 0 ? Work.Increase(Stitch, change) : Work.Decrease(Stitch, -change);
+    // Between two that are skipped one is worked, as between two decreases side by side.
+    private void AddChanges(List<Word> words, EdgeChange edge)
+    {
+        if (!edge.Skips || edge.Change > 0)
+        {
+            words.Add(edge.Change > 0 ? Work.Increase(Stitch, edge.Change) : Work.Decrease(Stitch, -edge.Change));
+            return;
+        }
+
+        for (var i = 0; i < -edge.Change; i++)
+        {
+            if (i > 0) AddPlain(words, 1);
+            words.Add(new Skip(1));
+        }
+    }
 }

@@ -14,17 +14,21 @@ public sealed record Schedule(int After, IReadOnlyList<Frequency> Frequencies)
     /// <summary>
     /// The rows (from 1) in which a change falls, within so many rows. One that has run out leaves its edge even.
     /// </summary>
-    public IReadOnlyList<int> RowsWithin(int rows)
+    public IReadOnlyList<int> RowsWithin(int rows) => [.. ChangesWithin(rows).Select(static c => c.Row)];
+
+    /// <summary>The same rows, each with the index of the frequency that it belongs to.</summary>
+    public IReadOnlyList<(int Row, int Frequency)> ChangesWithin(int rows)
     {
-        var changes = new List<int>();
+        var changes = new List<(int, int)>();
         long row = After;
-        foreach (var frequency in Frequencies)
+        for (var index = 0; index < Frequencies.Count; index++)
         {
+            var frequency = Frequencies[index];
             for (var i = 0; frequency.Times < 0 || i < frequency.Times; i++)
             {
                 row += frequency.SecondInterval > 0 && i % 2 == 1 ? frequency.SecondInterval : frequency.Interval;
                 if (row > rows) return changes;
-                changes.Add((int)row);
+                changes.Add(((int)row, index));
             }
         }
 

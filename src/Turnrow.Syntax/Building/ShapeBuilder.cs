@@ -1,4 +1,3 @@
-using Turnrow.Syntax.Diagnostics.Kinds;
 using Turnrow.Syntax.Generated;
 using Turnrow.Syntax.Tree;
 
@@ -41,19 +40,48 @@ internal static class ShapeBuilder
             ValueBuilder.Claim(context.claimed, line),
             LineBuilding.Span(context));
 
-    public static ShapeStatement Shape(TurnrowParser.ShapeLineContext context, LineBuilding line)
+    /// <summary>A line that shapes, or that says how edges are shaped from here on.</summary>
+    public static StatementSyntax Shape(TurnrowParser.ShapeLineContext context, LineBuilding line)
     {
-        var shapings = new List<ShapingSyntax>(context._shapings.Count);
-        foreach (var shaping in context._shapings) shapings.Add(Shaping(shaping, line));
+        if (context.does is { } done) return Shape(context, done, line);
+        var inside = context.rows is null ? null : ExpressionBuilder.Count(context.rows, line);
+        return new ShapeMannerStatement(inside, context.by is null ? null : Decreasing(context.by), LineBuilding.Span(context));
+    }
+
+    private static ShapeStatement Shape(TurnrowParser.ShapeLineContext context, TurnrowParser.ShapeDoneContext done, LineBuilding line)
+    {
+        var shapings = new List<ShapingSyntax>(done._shapings.Count);
+        foreach (var shaping in done._shapings) shapings.Add(new ShapingBuilder(line).Shaping(shaping));
         return new ShapeStatement(
-            context.rows is null ? null : ExpressionBuilder.Count(context.rows, line),
+            context.from is null ? Extent(context, line) : null,
             context.from is null ? null : ExpressionBuilder.Count(context.from, line),
             context.to is null ? null : ExpressionBuilder.Count(context.to, line),
             shapings,
-            context.solved is null ? null : Solve(context.solved, line),
-            ValueBuilder.Claim(context.claimed, line),
+            done.solved is null ? null : Solve(done.solved, line),
+            ValueBuilder.Claim(done.claimed, line),
             LineBuilding.Span(context));
     }
+
+    private static RowExtentSyntax Extent(TurnrowParser.ShapeLineContext context, LineBuilding line)
+    {
+        var extent = context.length is null ? StraightExtent.Rows : context.further is null ? StraightExtent.To : StraightExtent.For;
+        var amount = context.length is null ? ExpressionBuilder.Count(context.rows, line) : ExpressionBuilder.Sum(context.length, line);
+        var fixes = new List<RowFixSyntax>(context._fixes.Count);
+        foreach (var fix in context._fixes) fixes.Add(Fix(fix));
+        var mark = context.mark is null ? null : line.Name(context.mark);
+        var span = fixes.Count > 0 ? amount.Span.To(fixes[^1].Span) : mark is null ? amount.Span : amount.Span.To(mark.Span);
+        return new RowExtentSyntax(extent, amount, mark, fixes, span);
+    }
+
+    /// <summary>How decreases are worked.</summary>
+    public static DecreasingSyntax Decreasing(TurnrowParser.DecreasingContext context) => new(
+        context.Start.Type switch
+        {
+            TurnrowLexer.SKIPPING => Tree.Decreasing.Skipping,
+            TurnrowLexer.SLIPPING => Tree.Decreasing.SlippingOver,
+            _ => Tree.Decreasing.Together,
+        },
+        LineBuilding.Span(context));
 
     private static RowFixSyntax Fix(TurnrowParser.RowFixContext context)
     {
@@ -66,44 +94,8 @@ internal static class ShapeBuilder
         return new RowFixSyntax(fix, LineBuilding.Span(context));
     }
 
-    private static ShapingSyntax Shaping(TurnrowParser.ShapingContext context, LineBuilding line)
-    {
-        ExpressionSyntax? stitchesIn = null;
-        var frequencies = new List<FrequencySyntax>(context._parts.Count + 1);
-        if (context.first is not null) frequencies.Add(Frequency(context.first, line));
-        foreach (var part in context._parts)
-        {
-            if (part.when is not null)
-            {
-                frequencies.Add(Frequency(part.when, line));
-                continue;
-            }
-
-            if (stitchesIn is not null)
-                line.Report(UnexpectedWord.Twice(LineBuilding.Span(part), line.Text(LineBuilding.Span(part))));
-            stitchesIn = StitchesIn(part.inset, line);
-        }
-
-        var span = LineBuilding.Span(context);
-        if (frequencies.Count == 0) line.Report(LineUnfinished.AfterShaping(span));
-        return new ShapingSyntax(
-            context.after is null ? null : ExpressionBuilder.Count(context.after, line),
-            RowBuilder.Change(context.changed),
-            ExpressionBuilder.Count(context.amount, line),
-            line.Edge(context.at),
-            stitchesIn,
-            frequencies,
-            span);
-    }
-
-    private static FrequencySyntax Frequency(TurnrowParser.FrequencyContext context, LineBuilding line) =>
-        new(
-            context.interval is null ? null : ExpressionBuilder.Count(context.interval, line),
-            context.byTurns is null ? null : ExpressionBuilder.Count(context.byTurns, line),
-            context.times is null ? null : ExpressionBuilder.Count(context.times, line),
-            LineBuilding.Span(context));
-
-    private static ExpressionSyntax StitchesIn(TurnrowParser.StitchesInContext context, LineBuilding line) =>
+    /// <summary>How far in from the edge.</summary>
+    public static ExpressionSyntax StitchesIn(TurnrowParser.StitchesInContext context, LineBuilding line) =>
         context.amount is not null
             ? ExpressionBuilder.List(context.amount, null, line)
             : ExpressionBuilder.Name(line.Name(context.called));
@@ -120,7 +112,8 @@ internal static class ShapeBuilder
     {
         var span = LineBuilding.Span(context);
         if (context.inset is not null)
-            return new SolveOptionSyntax(SolveOption.StitchesIn, StitchesIn(context.inset, line), span);
+            return new SolveOptionSyntax(SolveOption.StitchesIn, StitchesIn(context.inset, line), null, span);
+        if (context.by is not null) return new SolveOptionSyntax(SolveOption.Decreasing, null, Decreasing(context.by), span);
         var option = context.Start.Type switch
         {
             TurnrowLexer.FIRST => SolveOption.FirstRowsPlain,
@@ -129,6 +122,6 @@ internal static class ShapeBuilder
             TurnrowLexer.LONGER => SolveOption.LongerFirst,
             _ => SolveOption.ByTurns,
         };
-        return new SolveOptionSyntax(option, context.rows is null ? null : ExpressionBuilder.Count(context.rows, line), span);
+        return new SolveOptionSyntax(option, context.rows is null ? null : ExpressionBuilder.Count(context.rows, line), null, span);
     }
 }

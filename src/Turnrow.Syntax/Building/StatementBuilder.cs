@@ -38,6 +38,7 @@ internal static class StatementBuilder
         TurnrowLexer.LEAVE => ShapeBuilder.Leave(context.asLeave, line),
         TurnrowLexer.ADD => ShapeBuilder.Add(context.asAdd, line),
         TurnrowLexer.SHAPE => ShapeBuilder.Shape(context.asShape, line),
+        TurnrowLexer.FOR => ForSizes(context.asFor, line),
         TurnrowLexer.SEAM => WalkBuilder.Seam(context.asSeam, line),
         TurnrowLexer.CLAIMS => ValueBuilder.Claims(context.asClaims),
         TurnrowLexer.EXPECT => ValueBuilder.Expect(context.asExpect, line),
@@ -48,5 +49,31 @@ internal static class StatementBuilder
         TurnrowLexer.SWATCH => GradingBuilder.Swatch(context.asSwatch, line),
         TurnrowLexer.MADE => GradingBuilder.Made(context.asMade, line),
         var other => throw new InvalidOperationException($"no builder for token type {other}"),
+    };
+
+    private static ForSizesStatement ForSizes(TurnrowParser.ForLineContext context, LineBuilding line)
+    {
+        var sizes = new List<SizeRangeSyntax>(context._sizes.Count);
+        foreach (var range in context._sizes)
+        {
+            var first = HeaderBuilder.SizeName(range.first, line);
+            sizes.Add(new SizeRangeSyntax(first, range.last is null ? first : HeaderBuilder.SizeName(range.last, line), LineBuilding.Span(range)));
+        }
+
+        return new ForSizesStatement(sizes, Sized(context.done, line), LineBuilding.Span(context));
+    }
+
+    private static StatementSyntax Sized(TurnrowParser.SizedLineContext context, LineBuilding line) => context.Start.Type switch
+    {
+        TurnrowLexer.TURN => MaterialBuilder.Turn(context.asTurn, line),
+        TurnrowLexer.MARK => PieceLineBuilder.Mark(context.asMark, line),
+        TurnrowLexer.ROW => RowBuilder.Row(context.asRow, line),
+        TurnrowLexer.ROWS => RowBuilder.Rows(context.asRows, line),
+        TurnrowLexer.REPEAT => RowBuilder.Repeat(context.asRepeat, line),
+        TurnrowLexer.STRAIGHT => ShapeBuilder.Straight(context.asStraight, line),
+        TurnrowLexer.LEAVE => ShapeBuilder.Leave(context.asLeave, line),
+        TurnrowLexer.ADD => ShapeBuilder.Add(context.asAdd, line),
+        TurnrowLexer.SHAPE => ShapeBuilder.Shape(context.asShape, line),
+        _ => PieceLineBuilder.Edge(context.asEdge, line),
     };
 }

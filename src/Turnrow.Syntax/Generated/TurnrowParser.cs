@@ -39,25 +39,25 @@ internal partial class TurnrowParser : Parser {
 		WHITE_SPACE=1, COMMENT=2, PROSE=3, COMMA=4, SEMICOLON=5, COLON=6, OPEN=7, 
 		CLOSE=8, EQUALS=9, PLUS=10, MINUS=11, OVER_SIGN=12, PERCENT=13, X=14, 
 		ACCEPT=15, ADD=16, BEGIN=17, BODY=18, BOTH=19, CHAIN=20, CLAIMS=21, COUNT=22, 
-		DIVIDE=23, EASE=24, EXPECT=25, FASTEN=26, FINISHED=27, FROM=28, GAUGE=29, 
-		HOOK=30, LEAVE=31, LEFT=32, MADE=33, MARK=34, MEASURE=35, NOTATION=36, 
-		NOTION=37, PATTERN=38, PIECE=39, REPEAT=40, RIGHT=41, ROW=42, ROWS=43, 
-		SEAM=44, SHAPE=45, SIZES=46, SKILL=47, STRAIGHT=48, SWATCH=49, TERMS=50, 
-		TURN=51, VERSION=52, WEARER=53, WEAVE=54, YARN=55, ACROSS=56, AFTER=57, 
-		ALL=58, ALONG=59, AND=60, APART=61, ARE=62, AROUND=63, AT=64, BEFORE=65, 
-		BUT=66, BY=67, CH=68, CHAINS=69, CORNER=70, COUNTS=71, DEC=72, DOES=73, 
-		DOWN=74, EACH=75, EASING=76, EDGE=77, EDGES=78, END=79, ENDS=80, EVEN=81, 
-		EVENLY=82, EVERY=83, EXTRA=84, FACING=85, FIRST=86, FOR=87, FOUNDATION=88, 
-		HERE=89, HIGH=90, IN=91, INC=92, IS=93, LAST=94, LESS=95, LONGER=96, MIRRORED=97, 
+		DIVIDE=23, EASE=24, EXPECT=25, FASTEN=26, FINISHED=27, FOR=28, FROM=29, 
+		GAUGE=30, HOOK=31, LEAVE=32, LEFT=33, MADE=34, MARK=35, MEASURE=36, NOTATION=37, 
+		NOTION=38, PATTERN=39, PIECE=40, REPEAT=41, RIGHT=42, ROW=43, ROWS=44, 
+		SEAM=45, SHAPE=46, SIZES=47, SKILL=48, STRAIGHT=49, SWATCH=50, TERMS=51, 
+		TURN=52, VERSION=53, WEARER=54, WEAVE=55, YARN=56, ACROSS=57, AFTER=58, 
+		ALL=59, ALONG=60, AND=61, APART=62, ARE=63, AROUND=64, AT=65, BEFORE=66, 
+		BUT=67, BY=68, CH=69, CHAINS=70, CORNER=71, COUNTS=72, DEC=73, DOES=74, 
+		DOWN=75, EACH=76, EASING=77, EDGE=78, EDGES=79, END=80, ENDS=81, EVEN=82, 
+		EVENLY=83, EVERY=84, EXTRA=85, FACING=86, FIRST=87, FOUNDATION=88, HERE=89, 
+		HIGH=90, IN=91, INC=92, IS=93, LAST=94, LESS=95, LONGER=96, MIRRORED=97, 
 		MORE_WORD=98, MULTIPLE=99, NEXT=100, NOT=101, ODD=102, OF=103, OFF=104, 
 		ON=105, ONE=106, OPENS=107, OPPOSITE=108, ORDER=109, OVER=110, PER=111, 
 		PICKED=112, PLAIN=113, REMAIN=114, REST=115, ROUNDED=116, RS=117, SAME=118, 
-		SKIP_WORD=119, SLIP=120, STITCH=121, STITCHES=122, STRETCHES=123, THE=124, 
-		THEN=125, TIMES=126, TO=127, TURNED=128, TURNING=129, TURNS=130, UNTIL=131, 
-		UP=132, WEIGH=133, WEIGHT=134, WIDE=135, WITH=136, WITHIN=137, WITHOUT=138, 
-		WS=139, CM=140, G=141, M=142, MM=143, OZ=144, YD=145, WORD=146, NUMBER=147, 
-		FRACTION=148, ORDINAL=149, DOTTED=150, QUOTED=151, WRONG_COMMA=152, WRONG_QUOTE=153, 
-		JUNK=154;
+		SKIP_WORD=119, SKIPPING=120, SLIP=121, SLIPPING=122, STITCH=123, STITCHES=124, 
+		STRETCHES=125, THE=126, THEN=127, TIMES=128, TO=129, TOGETHER=130, TURNED=131, 
+		TURNING=132, TURNS=133, UNTIL=134, UP=135, WEIGH=136, WEIGHT=137, WIDE=138, 
+		WITH=139, WITHIN=140, WITHOUT=141, WORKING=142, WS=143, CM=144, G=145, 
+		M=146, MM=147, OZ=148, YD=149, WORD=150, NUMBER=151, FRACTION=152, ORDINAL=153, 
+		DOTTED=154, QUOTED=155, WRONG_COMMA=156, WRONG_QUOTE=157, JUNK=158;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -72,16 +72,18 @@ internal partial class TurnrowParser : Parser {
 		RULE_markLine = 40, RULE_divideLine = 41, RULE_dividePart = 42, RULE_fastenLine = 43, 
 		RULE_weaveLine = 44, RULE_rowLine = 45, RULE_rowsLine = 46, RULE_items = 47, 
 		RULE_item = 48, RULE_stitchAmount = 49, RULE_changeAmount = 50, RULE_reach = 51, 
-		RULE_place = 52, RULE_repeatLine = 53, RULE_straightLine = 54, RULE_rowFix = 55, 
-		RULE_leaveLine = 56, RULE_addLine = 57, RULE_shapeLine = 58, RULE_shaping = 59, 
-		RULE_shapingPart = 60, RULE_frequency = 61, RULE_stitchesIn = 62, RULE_solve = 63, 
-		RULE_solveOption = 64, RULE_seamLine = 65, RULE_walkWords = 66, RULE_seamPart = 67, 
-		RULE_walkWord = 68, RULE_selection = 69, RULE_rate = 70, RULE_expectLine = 71, 
-		RULE_expected = 72, RULE_expectedMore = 73, RULE_claim = 74, RULE_claimPart = 75, 
-		RULE_edge = 76, RULE_side = 77, RULE_change = 78, RULE_stitch = 79, RULE_rowsWord = 80, 
-		RULE_stitchesWord = 81, RULE_sum = 82, RULE_sumOperation = 83, RULE_factor = 84, 
-		RULE_count = 85, RULE_countOperation = 86, RULE_single = 87, RULE_sign = 88, 
-		RULE_list = 89, RULE_number = 90, RULE_unit = 91, RULE_name = 92;
+		RULE_place = 52, RULE_repeatLine = 53, RULE_forLine = 54, RULE_sizeRange = 55, 
+		RULE_sizedLine = 56, RULE_straightLine = 57, RULE_rowFix = 58, RULE_leaveLine = 59, 
+		RULE_addLine = 60, RULE_shapeLine = 61, RULE_shapeDone = 62, RULE_shaping = 63, 
+		RULE_stage = 64, RULE_shapingPart = 65, RULE_frequency = 66, RULE_everyRows = 67, 
+		RULE_turnRows = 68, RULE_decreasing = 69, RULE_stitchesIn = 70, RULE_solve = 71, 
+		RULE_solveOption = 72, RULE_seamLine = 73, RULE_walkWords = 74, RULE_seamPart = 75, 
+		RULE_walkWord = 76, RULE_selection = 77, RULE_rate = 78, RULE_expectLine = 79, 
+		RULE_expected = 80, RULE_expectedMore = 81, RULE_claim = 82, RULE_claimPart = 83, 
+		RULE_edge = 84, RULE_side = 85, RULE_change = 86, RULE_stitch = 87, RULE_rowsWord = 88, 
+		RULE_stitchesWord = 89, RULE_sum = 90, RULE_sumOperation = 91, RULE_factor = 92, 
+		RULE_count = 93, RULE_countOperation = 94, RULE_single = 95, RULE_sign = 96, 
+		RULE_list = 97, RULE_number = 98, RULE_unit = 99, RULE_name = 100;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -92,57 +94,59 @@ internal partial class TurnrowParser : Parser {
 		"along", "alongPart", "beginLine", "chainLine", "edgeLine", "markLine", 
 		"divideLine", "dividePart", "fastenLine", "weaveLine", "rowLine", "rowsLine", 
 		"items", "item", "stitchAmount", "changeAmount", "reach", "place", "repeatLine", 
-		"straightLine", "rowFix", "leaveLine", "addLine", "shapeLine", "shaping", 
-		"shapingPart", "frequency", "stitchesIn", "solve", "solveOption", "seamLine", 
-		"walkWords", "seamPart", "walkWord", "selection", "rate", "expectLine", 
-		"expected", "expectedMore", "claim", "claimPart", "edge", "side", "change", 
-		"stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", "factor", 
-		"count", "countOperation", "single", "sign", "list", "number", "unit", 
-		"name"
+		"forLine", "sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", 
+		"addLine", "shapeLine", "shapeDone", "shaping", "stage", "shapingPart", 
+		"frequency", "everyRows", "turnRows", "decreasing", "stitchesIn", "solve", 
+		"solveOption", "seamLine", "walkWords", "seamPart", "walkWord", "selection", 
+		"rate", "expectLine", "expected", "expectedMore", "claim", "claimPart", 
+		"edge", "side", "change", "stitch", "rowsWord", "stitchesWord", "sum", 
+		"sumOperation", "factor", "count", "countOperation", "single", "sign", 
+		"list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
 		null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", "'+'", 
 		"'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'body'", "'both'", 
 		"'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", "'fasten'", 
-		"'finished'", "'from'", "'gauge'", "'hook'", "'leave'", "'left'", "'made'", 
-		"'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", "'piece'", 
-		"'repeat'", "'right'", "'row'", "'rows'", "'seam'", "'shape'", "'sizes'", 
-		"'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
+		"'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'leave'", "'left'", 
+		"'made'", "'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", 
+		"'piece'", "'repeat'", "'right'", "'row'", "'rows'", "'seam'", "'shape'", 
+		"'sizes'", "'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
 		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
 		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'but'", 
 		"'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", "'does'", 
 		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
-		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'for'", 
-		"'foundation'", "'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", 
-		"'less'", "'longer'", "'mirrored'", "'more'", "'multiple'", "'next'", 
-		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", 
-		"'order'", "'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
-		"'RS'", "'same'", "'skip'", "'slip'", "'stitch'", null, "'stretches'", 
-		"'the'", "'then'", null, "'to'", "'turned'", "'turning'", "'turns'", "'until'", 
-		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
-		"'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'foundation'", 
+		"'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", "'less'", "'longer'", 
+		"'mirrored'", "'more'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", 
+		"'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", "'over'", 
+		"'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", 
+		"'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", null, "'stretches'", 
+		"'the'", "'then'", null, "'to'", "'together'", "'turned'", "'turning'", 
+		"'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", 
+		"'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
+		"'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
 		"OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", "X", 
 		"ACCEPT", "ADD", "BEGIN", "BODY", "BOTH", "CHAIN", "CLAIMS", "COUNT", 
-		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FROM", "GAUGE", "HOOK", 
-		"LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", "NOTION", "PATTERN", 
-		"PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", "SIZES", "SKILL", 
-		"STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", "WEAVE", "YARN", 
-		"ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", "AROUND", "AT", 
-		"BEFORE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", "DEC", "DOES", 
-		"DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", 
-		"EVERY", "EXTRA", "FACING", "FIRST", "FOR", "FOUNDATION", "HERE", "HIGH", 
-		"IN", "INC", "IS", "LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", 
+		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FOR", "FROM", "GAUGE", 
+		"HOOK", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", "NOTION", 
+		"PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", 
+		"SIZES", "SKILL", "STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", 
+		"WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", 
+		"AROUND", "AT", "BEFORE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", 
+		"DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", 
+		"EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", "HERE", 
+		"HIGH", "IN", "INC", "IS", "LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", 
 		"MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", 
 		"ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", 
-		"RS", "SAME", "SKIP_WORD", "SLIP", "STITCH", "STITCHES", "STRETCHES", 
-		"THE", "THEN", "TIMES", "TO", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", 
-		"WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WS", "CM", "G", 
-		"M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", 
-		"QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"RS", "SAME", "SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", 
+		"STRETCHES", "THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", 
+		"TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
+		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
+		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -189,9 +193,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 186;
+			State = 202;
 			_localctx.said = statement();
-			State = 187;
+			State = 203;
 			Match(Eof);
 			}
 		}
@@ -226,9 +230,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 189;
+			State = 205;
 			_localctx.claimed = claim();
-			State = 190;
+			State = 206;
 			Match(Eof);
 			}
 		}
@@ -274,6 +278,7 @@ internal partial class TurnrowParser : Parser {
 		public SeamLineContext asSeam;
 		public ExpectLineContext asExpect;
 		public ClaimsLineContext asClaims;
+		public ForLineContext asFor;
 		public BodyLineContext asBody;
 		public EaseLineContext asEase;
 		public FinishedLineContext asFinished;
@@ -379,6 +384,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimsLineContext claimsLine() {
 			return GetRuleContext<ClaimsLineContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ForLineContext forLine() {
+			return GetRuleContext<ForLineContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public BodyLineContext bodyLine() {
 			return GetRuleContext<BodyLineContext>(0);
 		}
@@ -409,132 +417,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 231;
+			State = 248;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 192;
+				State = 208;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 193;
+				State = 209;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 194;
+				State = 210;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 195;
+				State = 211;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 196;
+				State = 212;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 197;
+				State = 213;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 198;
+				State = 214;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 199;
+				State = 215;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 200;
+				State = 216;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 201;
+				State = 217;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 202;
+				State = 218;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 203;
+				State = 219;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 204;
+				State = 220;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 205;
+				State = 221;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 206;
+				State = 222;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 207;
+				State = 223;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 208;
+				State = 224;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 209;
+				State = 225;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -544,147 +552,154 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 210;
+				State = 226;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 211;
+				State = 227;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 212;
+				State = 228;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 213;
+				State = 229;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 214;
+				State = 230;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 215;
+				State = 231;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 216;
+				State = 232;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 217;
+				State = 233;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 218;
+				State = 234;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 219;
+				State = 235;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 220;
+				State = 236;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 221;
+				State = 237;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 222;
+				State = 238;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 223;
+				State = 239;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 224;
+				State = 240;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
-			case BODY:
+			case FOR:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 225;
+				State = 241;
+				_localctx.asFor = forLine();
+				}
+				break;
+			case BODY:
+				EnterOuterAlt(_localctx, 35);
+				{
+				State = 242;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
-				EnterOuterAlt(_localctx, 35);
+				EnterOuterAlt(_localctx, 36);
 				{
-				State = 226;
+				State = 243;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
-				EnterOuterAlt(_localctx, 36);
+				EnterOuterAlt(_localctx, 37);
 				{
-				State = 227;
+				State = 244;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
-				EnterOuterAlt(_localctx, 37);
+				EnterOuterAlt(_localctx, 38);
 				{
-				State = 228;
+				State = 245;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
-				EnterOuterAlt(_localctx, 38);
+				EnterOuterAlt(_localctx, 39);
 				{
-				State = 229;
+				State = 246;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
-				EnterOuterAlt(_localctx, 39);
+				EnterOuterAlt(_localctx, 40);
 				{
-				State = 230;
+				State = 247;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -723,9 +738,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 233;
+			State = 250;
 			Match(NOTATION);
-			State = 234;
+			State = 251;
 			_localctx.value = number();
 			}
 		}
@@ -758,9 +773,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 236;
+			State = 253;
 			Match(PATTERN);
-			State = 237;
+			State = 254;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -795,9 +810,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 239;
+			State = 256;
 			Match(VERSION);
-			State = 240;
+			State = 257;
 			_localctx.text = version();
 			}
 		}
@@ -831,27 +846,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 246;
+			State = 263;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 242;
+				State = 259;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 243;
+				State = 260;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 244;
+				State = 261;
 				Match(QUOTED);
 				}
 				break;
@@ -899,7 +914,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -942,10 +956,13 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -954,12 +971,13 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 245;
+				State = 262;
 				name();
 				}
 				break;
@@ -998,9 +1016,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 248;
+			State = 265;
 			Match(TERMS);
-			State = 249;
+			State = 266;
 			_localctx.called = name();
 			}
 		}
@@ -1044,25 +1062,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 251;
+			State = 268;
 			Match(SIZES);
-			State = 252;
+			State = 269;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 257;
+			State = 274;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 253;
+				State = 270;
 				Match(COMMA);
-				State = 254;
+				State = 271;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 259;
+				State = 276;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1098,7 +1116,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 267;
+			State = 284;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1145,7 +1163,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -1188,10 +1205,13 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -1200,28 +1220,29 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 260;
+				State = 277;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 261;
+				State = 278;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 262;
+				State = 279;
 				Match(NUMBER);
-				State = 265;
+				State = 282;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1268,7 +1289,6 @@ internal partial class TurnrowParser : Parser {
 				case ARE:
 				case BEFORE:
 				case BUT:
-				case BY:
 				case CH:
 				case CHAINS:
 				case CORNER:
@@ -1311,10 +1331,13 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPING:
+				case SLIPPING:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
+				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -1323,23 +1346,25 @@ internal partial class TurnrowParser : Parser {
 				case WEIGHT:
 				case WIDE:
 				case WITHIN:
+				case WORKING:
 				case G:
 				case OZ:
 				case WORD:
 					{
-					State = 263;
+					State = 280;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 264;
+					State = 281;
 					Match(X);
 					}
 					break;
 				case Eof:
 				case COMMA:
 				case COLON:
+				case TO:
 					break;
 				default:
 					break;
@@ -1379,9 +1404,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 269;
+			State = 286;
 			Match(SKILL);
-			State = 270;
+			State = 287;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1414,9 +1439,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 272;
+			State = 289;
 			Match(NOTION);
-			State = 273;
+			State = 290;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1451,9 +1476,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 275;
+			State = 292;
 			Match(WEARER);
-			State = 276;
+			State = 293;
 			_localctx.called = name();
 			}
 		}
@@ -1484,7 +1509,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 278;
+			State = 295;
 			Match(PROSE);
 			}
 		}
@@ -1534,34 +1559,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 280;
+			State = 297;
 			Match(YARN);
-			State = 281;
+			State = 298;
 			_localctx.called = name();
-			State = 283;
+			State = 300;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 282;
+				State = 299;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 289;
+			State = 306;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 285;
+				State = 302;
 				Match(COMMA);
-				State = 286;
+				State = 303;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 291;
+				State = 308;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1605,15 +1630,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 300;
+			State = 317;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 292;
+				State = 309;
 				Match(WEIGHT);
-				State = 293;
+				State = 310;
 				_localctx.value = number();
 				}
 				break;
@@ -1621,9 +1646,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 294;
+				State = 311;
 				_localctx.value = number();
-				State = 298;
+				State = 315;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1631,10 +1656,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 295;
+					State = 312;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 141)) & ~0x3f) == 0 && ((1L << (_la - 141)) & 27L) != 0)) ) {
+					if ( !(((((_la - 145)) & ~0x3f) == 0 && ((1L << (_la - 145)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1645,9 +1670,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 296;
+					State = 313;
 					Match(PERCENT);
-					State = 297;
+					State = 314;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1692,11 +1717,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 302;
+			State = 319;
 			Match(HOOK);
-			State = 303;
+			State = 320;
 			_localctx.value = number();
-			State = 304;
+			State = 321;
 			Match(MM);
 			}
 		}
@@ -1760,48 +1785,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 306;
+			State = 323;
 			Match(GAUGE);
-			State = 307;
+			State = 324;
 			_localctx.by = stitch();
-			State = 308;
-			Match(COLON);
-			State = 309;
-			_localctx.stitches = number();
-			State = 310;
-			stitchesWord();
 			State = 325;
+			Match(COLON);
+			State = 326;
+			_localctx.stitches = number();
+			State = 327;
+			stitchesWord();
+			State = 342;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 311;
+				State = 328;
 				Match(AND);
-				State = 312;
+				State = 329;
 				_localctx.rows = number();
-				State = 313;
+				State = 330;
 				rowsWord();
-				State = 314;
+				State = 331;
 				Match(TO);
-				State = 315;
+				State = 332;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 317;
+				State = 334;
 				Match(TO);
-				State = 318;
+				State = 335;
 				_localctx.stitchesLength = gaugeLength();
-				State = 319;
+				State = 336;
 				Match(COMMA);
-				State = 320;
+				State = 337;
 				_localctx.rows = number();
-				State = 321;
+				State = 338;
 				rowsWord();
-				State = 322;
+				State = 339;
 				Match(TO);
-				State = 323;
+				State = 340;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1844,9 +1869,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 327;
+			State = 344;
 			_localctx.value = number();
-			State = 328;
+			State = 345;
 			_localctx.measure = unit();
 			}
 		}
@@ -1909,46 +1934,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 330;
+			State = 347;
 			Match(TURN);
-			State = 331;
+			State = 348;
 			_localctx.by = stitch();
-			State = 335;
+			State = 352;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 332;
+				State = 349;
 				Match(COMMA);
-				State = 333;
+				State = 350;
 				_localctx.nextRow = Match(NEXT);
-				State = 334;
+				State = 351;
 				Match(ROW);
 				}
 			}
 
-			State = 337;
+			State = 354;
 			Match(COLON);
-			State = 338;
+			State = 355;
 			Match(CH);
-			State = 339;
+			State = 356;
 			_localctx.chains = number();
-			State = 344;
+			State = 361;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 340;
+				State = 357;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 341;
+				State = 358;
 				_localctx.doesNot = Match(DOES);
-				State = 342;
+				State = 359;
 				Match(NOT);
-				State = 343;
+				State = 360;
 				Match(COUNT);
 				}
 				break;
@@ -1958,20 +1983,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 350;
+			State = 367;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 346;
+				State = 363;
 				Match(COMMA);
-				State = 347;
+				State = 364;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 352;
+				State = 369;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2012,21 +2037,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 362;
+			State = 379;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 353;
+				State = 370;
 				Match(FIRST);
-				State = 354;
+				State = 371;
 				Match(STITCH);
-				State = 355;
+				State = 372;
 				Match(IN);
-				State = 356;
+				State = 373;
 				_localctx.nth = Match(ORDINAL);
-				State = 357;
+				State = 374;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2040,13 +2065,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 358;
+				State = 375;
 				Match(NOT);
-				State = 359;
+				State = 376;
 				Match(IN);
-				State = 360;
+				State = 377;
 				Match(THE);
-				State = 361;
+				State = 378;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2090,13 +2115,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 364;
+			State = 381;
 			Match(MEASURE);
-			State = 365;
+			State = 382;
 			_localctx.called = name();
-			State = 366;
+			State = 383;
 			Match(IS);
-			State = 367;
+			State = 384;
 			_localctx.value = sum();
 			}
 		}
@@ -2157,19 +2182,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 369;
+			State = 386;
 			Match(COUNT);
-			State = 370;
+			State = 387;
 			_localctx.called = name();
-			State = 371;
+			State = 388;
 			Match(IS);
-			State = 381;
+			State = 398;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 372;
+				State = 389;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2179,9 +2204,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 373;
+				State = 390;
 				Match(FOR);
-				State = 374;
+				State = 391;
 				_localctx.length = sum();
 				}
 				break;
@@ -2230,7 +2255,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -2273,10 +2297,13 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -2285,20 +2312,21 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 375;
+				State = 392;
 				_localctx.value = sum();
-				State = 379;
+				State = 396;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 376;
+					State = 393;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2308,9 +2336,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 377;
+					State = 394;
 					Match(FOR);
-					State = 378;
+					State = 395;
 					_localctx.length = sum();
 					}
 				}
@@ -2320,20 +2348,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 387;
+			State = 404;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 383;
+				State = 400;
 				Match(COMMA);
-				State = 384;
+				State = 401;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 389;
+				State = 406;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2375,18 +2403,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 390;
+			State = 407;
 			Match(CLAIMS);
-			State = 396;
+			State = 413;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 391;
+				State = 408;
 				_localctx.without = Match(WITHOUT);
-				State = 392;
+				State = 409;
 				Match(TURNING);
-				State = 393;
+				State = 410;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2399,9 +2427,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 394;
+				State = 411;
 				_localctx.with = Match(WITH);
-				State = 395;
+				State = 412;
 				Match(CHAINS);
 				}
 				break;
@@ -2448,9 +2476,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 398;
+			State = 415;
 			Match(BODY);
-			State = 404;
+			State = 421;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2497,7 +2525,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -2540,10 +2567,13 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -2552,21 +2582,22 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				{
-				State = 399;
+				State = 416;
 				_localctx.table = name();
-				State = 400;
+				State = 417;
 				Match(COMMA);
-				State = 401;
+				State = 418;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 403;
+				State = 420;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2614,20 +2645,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 406;
+			State = 423;
 			Match(EASE);
-			State = 407;
+			State = 424;
 			_localctx.called = name();
-			State = 408;
+			State = 425;
 			Match(IS);
-			State = 409;
+			State = 426;
 			_localctx.value = sum();
-			State = 411;
+			State = 428;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 410;
+				State = 427;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2683,28 +2714,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 413;
+			State = 430;
 			Match(FINISHED);
-			State = 414;
+			State = 431;
 			_localctx.called = name();
-			State = 415;
+			State = 432;
 			Match(IS);
-			State = 416;
+			State = 433;
 			_localctx.value = expected();
-			State = 421;
+			State = 438;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 417;
+				State = 434;
 				Match(COMMA);
-				State = 418;
+				State = 435;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 423;
+				State = 440;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2743,26 +2774,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 430;
+			State = 447;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 424;
+				State = 441;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 425;
+				State = 442;
 				Match(STRETCHES);
-				State = 426;
+				State = 443;
 				Match(BY);
-				State = 427;
+				State = 444;
 				_localctx.stretch = number();
-				State = 428;
+				State = 445;
 				Match(PERCENT);
 				}
 				break;
@@ -2810,25 +2841,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 432;
+			State = 449;
 			Match(ACCEPT);
-			State = 433;
+			State = 450;
 			_localctx.called = name();
-			State = 436;
+			State = 453;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 434;
+				State = 451;
 				Match(OF);
-				State = 435;
+				State = 452;
 				_localctx.which = name();
 				}
 			}
 
-			State = 438;
+			State = 455;
 			Match(COLON);
-			State = 439;
+			State = 456;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2890,27 +2921,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 441;
+			State = 458;
 			Match(SWATCH);
-			State = 442;
+			State = 459;
 			_localctx.by = stitch();
-			State = 443;
+			State = 460;
 			Match(COLON);
-			State = 444;
+			State = 461;
 			_localctx.stitches = number();
-			State = 445;
+			State = 462;
 			stitchesWord();
-			State = 446;
+			State = 463;
 			Match(AND);
-			State = 447;
+			State = 464;
 			_localctx.rows = number();
-			State = 448;
+			State = 465;
 			rowsWord();
-			State = 449;
+			State = 466;
 			Match(WEIGH);
-			State = 450;
+			State = 467;
 			_localctx.value = number();
-			State = 451;
+			State = 468;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2920,14 +2951,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 454;
+			State = 471;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 452;
+				State = 469;
 				Match(COMMA);
-				State = 453;
+				State = 470;
 				_localctx.yarn = name();
 				}
 			}
@@ -2983,31 +3014,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 456;
+			State = 473;
 			Match(MADE);
-			State = 457;
+			State = 474;
 			_localctx.size = sizeName();
-			State = 458;
+			State = 475;
 			Match(COLON);
-			State = 459;
+			State = 476;
 			_localctx.piece = name();
-			State = 460;
+			State = 477;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 465;
+			State = 482;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 461;
+				State = 478;
 				Match(COMMA);
-				State = 462;
+				State = 479;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 467;
+				State = 484;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3051,11 +3082,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 468;
+			State = 485;
 			_localctx.value = number();
-			State = 469;
+			State = 486;
 			_localctx.measure = unit();
-			State = 470;
+			State = 487;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3114,40 +3145,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 485;
+			State = 502;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 472;
+				State = 489;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 473;
+				State = 490;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 474;
+				State = 491;
 				Match(MULTIPLE);
-				State = 475;
+				State = 492;
 				Match(OF);
-				State = 476;
+				State = 493;
 				_localctx.multiple = single();
-				State = 479;
+				State = 496;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 477;
+					State = 494;
 					Match(PLUS);
-					State = 478;
+					State = 495;
 					_localctx.plus = single();
 					}
 				}
@@ -3157,9 +3188,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 481;
+				State = 498;
 				Match(ROUNDED);
-				State = 482;
+				State = 499;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3174,9 +3205,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 483;
+				State = 500;
 				Match(WITHIN);
-				State = 484;
+				State = 501;
 				_localctx.within = sum();
 				}
 				break;
@@ -3224,26 +3255,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 487;
+			State = 504;
 			Match(PIECE);
-			State = 488;
+			State = 505;
 			_localctx.called = name();
-			State = 490;
+			State = 507;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==IS || _la==PICKED) {
 				{
-				State = 489;
+				State = 506;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 493;
+			State = 510;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 492;
+				State = 509;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3325,30 +3356,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 68, RULE_origin);
 		int _la;
 		try {
-			State = 533;
+			State = 550;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 495;
+				State = 512;
 				Match(FROM);
-				State = 496;
+				State = 513;
 				_localctx.piece = name();
-				State = 497;
+				State = 514;
 				Match(COLON);
-				State = 498;
+				State = 515;
 				_localctx.part = count();
-				State = 503;
+				State = 520;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 499;
+					State = 516;
 					stitchesWord();
-					State = 500;
+					State = 517;
 					Match(AT);
-					State = 501;
+					State = 518;
 					_localctx.at = edge();
 					}
 				}
@@ -3358,22 +3389,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 505;
+				State = 522;
 				Match(IS);
-				State = 506;
+				State = 523;
 				_localctx.piece = name();
-				State = 507;
+				State = 524;
 				Match(MIRRORED);
-				State = 511;
+				State = 528;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 508;
+					State = 525;
 					Match(COMMA);
-					State = 509;
+					State = 526;
 					_localctx.turned = Match(TURNED);
-					State = 510;
+					State = 527;
 					Match(OVER);
 					}
 				}
@@ -3383,51 +3414,51 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 513;
+				State = 530;
 				Match(PICKED);
-				State = 514;
+				State = 531;
 				Match(UP);
-				State = 515;
+				State = 532;
 				Match(ALONG);
-				State = 516;
+				State = 533;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 521;
+				State = 538;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 517;
+					State = 534;
 					Match(AND);
-					State = 518;
+					State = 535;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 523;
+					State = 540;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 524;
+				State = 541;
 				Match(COLON);
-				State = 525;
+				State = 542;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 530;
+				State = 547;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 526;
+					State = 543;
 					Match(COMMA);
-					State = 527;
+					State = 544;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 532;
+					State = 549;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3484,35 +3515,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 536;
+			State = 553;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 535;
+				State = 552;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 538;
+				State = 555;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5246763934836457601L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
-			State = 544;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8023127551687655291L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+			State = 561;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 540;
+				State = 557;
 				Match(COMMA);
-				State = 541;
+				State = 558;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 546;
+				State = 563;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3551,7 +3582,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 72, RULE_alongPart);
 		try {
-			State = 551;
+			State = 568;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3560,7 +3591,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 547;
+				State = 564;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3568,9 +3599,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 548;
+				State = 565;
 				_localctx.facing = side();
-				State = 549;
+				State = 566;
 				Match(FACING);
 				}
 				break;
@@ -3618,20 +3649,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 553;
+			State = 570;
 			Match(BEGIN);
-			State = 554;
+			State = 571;
 			Match(WITH);
-			State = 555;
+			State = 572;
 			_localctx.amount = count();
-			State = 556;
+			State = 573;
 			stitchesWord();
-			State = 558;
+			State = 575;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 557;
+				State = 574;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3674,16 +3705,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 560;
+			State = 577;
 			Match(CHAIN);
-			State = 561;
+			State = 578;
 			_localctx.amount = count();
-			State = 563;
+			State = 580;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 562;
+				State = 579;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3734,19 +3765,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 78, RULE_edgeLine);
 		int _la;
 		try {
-			State = 579;
+			State = 596;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 565;
+				State = 582;
 				Match(FROM);
-				State = 566;
+				State = 583;
 				Match(HERE);
-				State = 567;
+				State = 584;
 				_localctx.at = edge();
-				State = 568;
+				State = 585;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3755,7 +3786,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 569;
+				State = 586;
 				_localctx.called = name();
 				}
 				break;
@@ -3764,21 +3795,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 575;
+				State = 592;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 571;
+					State = 588;
 					Match(BOTH);
-					State = 572;
+					State = 589;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 573;
+					State = 590;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3788,14 +3819,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 574;
+					State = 591;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 577;
+				State = 594;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3804,7 +3835,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 578;
+				State = 595;
 				_localctx.called = name();
 				}
 				break;
@@ -3845,13 +3876,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 581;
+			State = 598;
 			Match(MARK);
-			State = 582;
+			State = 599;
 			Match(NEXT);
-			State = 583;
+			State = 600;
 			Match(ROW);
-			State = 584;
+			State = 601;
 			_localctx.called = name();
 			}
 		}
@@ -3896,27 +3927,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 586;
+			State = 603;
 			Match(DIVIDE);
-			State = 587;
+			State = 604;
 			Match(COLON);
-			State = 588;
+			State = 605;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 593;
+			State = 610;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 589;
+				State = 606;
 				Match(COMMA);
-				State = 590;
+				State = 607;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 595;
+				State = 612;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3956,15 +3987,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 84, RULE_dividePart);
 		try {
-			State = 602;
+			State = 619;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 596;
+				State = 613;
 				Match(SKIP_WORD);
-				State = 597;
+				State = 614;
 				_localctx.amount = count();
 				}
 				break;
@@ -4013,7 +4044,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -4056,10 +4086,13 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -4068,6 +4101,7 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
@@ -4075,11 +4109,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 598;
+				State = 615;
 				_localctx.amount = count();
-				State = 599;
+				State = 616;
 				Match(FOR);
-				State = 600;
+				State = 617;
 				_localctx.called = name();
 				}
 				break;
@@ -4115,9 +4149,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 604;
+			State = 621;
 			Match(FASTEN);
-			State = 605;
+			State = 622;
 			Match(OFF);
 			}
 		}
@@ -4150,11 +4184,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 607;
+			State = 624;
 			Match(WEAVE);
-			State = 608;
+			State = 625;
 			Match(IN);
-			State = 609;
+			State = 626;
 			Match(ENDS);
 			}
 		}
@@ -4203,38 +4237,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 611;
+			State = 628;
 			Match(ROW);
-			State = 613;
+			State = 630;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 954747L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
 				{
-				State = 612;
+				State = 629;
 				_localctx.from = count();
 				}
 			}
 
-			State = 616;
+			State = 633;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 615;
+				State = 632;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 618;
+			State = 635;
 			Match(COLON);
-			State = 619;
+			State = 636;
 			_localctx.words = items();
-			State = 621;
+			State = 638;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 620;
+				State = 637;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4291,34 +4325,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 623;
+			State = 640;
 			Match(ROWS);
-			State = 624;
+			State = 641;
 			_localctx.from = count();
-			State = 625;
+			State = 642;
 			Match(TO);
-			State = 626;
+			State = 643;
 			_localctx.to = count();
-			State = 628;
+			State = 645;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 627;
+				State = 644;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 630;
+			State = 647;
 			Match(COLON);
-			State = 631;
+			State = 648;
 			_localctx.words = items();
-			State = 633;
+			State = 650;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 632;
+				State = 649;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4364,23 +4398,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 635;
+			State = 652;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 640;
+			State = 657;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 636;
+				State = 653;
 				Match(COMMA);
-				State = 637;
+				State = 654;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 642;
+				State = 659;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4461,19 +4495,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 96, RULE_item);
 		int _la;
 		try {
-			State = 692;
+			State = 709;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 643;
+				State = 660;
 				Match(OPEN);
-				State = 644;
+				State = 661;
 				_localctx.inside = items();
-				State = 645;
+				State = 662;
 				Match(CLOSE);
-				State = 650;
+				State = 667;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4521,7 +4555,6 @@ internal partial class TurnrowParser : Parser {
 				case ARE:
 				case BEFORE:
 				case BUT:
-				case BY:
 				case CH:
 				case CHAINS:
 				case CORNER:
@@ -4564,10 +4597,13 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPING:
+				case SLIPPING:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
+				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -4576,15 +4612,16 @@ internal partial class TurnrowParser : Parser {
 				case WEIGHT:
 				case WIDE:
 				case WITHIN:
+				case WORKING:
 				case G:
 				case OZ:
 				case WORD:
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 646;
+					State = 663;
 					_localctx.amount = count();
-					State = 647;
+					State = 664;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4593,7 +4630,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 649;
+					State = 666;
 					_localctx.far = reach();
 					}
 					break;
@@ -4606,12 +4643,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 653;
+				State = 670;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 652;
+					State = 669;
 					_localctx.at = place();
 					}
 				}
@@ -4621,14 +4658,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 655;
+				State = 672;
 				Match(SKIP_WORD);
-				State = 657;
+				State = 674;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 954747L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
 					{
-					State = 656;
+					State = 673;
 					_localctx.amount = count();
 					}
 				}
@@ -4638,27 +4675,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 659;
+				State = 676;
 				Match(SLIP);
-				State = 660;
+				State = 677;
 				Match(OVER);
-				State = 661;
+				State = 678;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 662;
+				State = 679;
 				Match(LEAVE);
-				State = 666;
+				State = 683;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 663;
+					State = 680;
 					Match(THE);
-					State = 664;
+					State = 681;
 					Match(REST);
 					}
 					break;
@@ -4707,7 +4744,6 @@ internal partial class TurnrowParser : Parser {
 				case ARE:
 				case BEFORE:
 				case BUT:
-				case BY:
 				case CH:
 				case CHAINS:
 				case CORNER:
@@ -4750,10 +4786,13 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPING:
+				case SLIPPING:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
+				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -4762,13 +4801,14 @@ internal partial class TurnrowParser : Parser {
 				case WEIGHT:
 				case WIDE:
 				case WITHIN:
+				case WORKING:
 				case G:
 				case OZ:
 				case WORD:
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 665;
+					State = 682;
 					_localctx.amount = count();
 					}
 					break;
@@ -4821,7 +4861,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -4866,10 +4905,13 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -4878,6 +4920,7 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
@@ -4885,17 +4928,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 669;
+				State = 686;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 668;
+					State = 685;
 					_localctx.before = list();
 					}
 				}
 
-				State = 687;
+				State = 704;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -4942,7 +4985,6 @@ internal partial class TurnrowParser : Parser {
 				case ARE:
 				case BEFORE:
 				case BUT:
-				case BY:
 				case CH:
 				case CHAINS:
 				case CORNER:
@@ -4985,10 +5027,13 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPING:
+				case SLIPPING:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
+				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -4997,39 +5042,40 @@ internal partial class TurnrowParser : Parser {
 				case WEIGHT:
 				case WIDE:
 				case WITHIN:
+				case WORKING:
 				case G:
 				case OZ:
 				case WORD:
 					{
-					State = 672;
+					State = 689;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 671;
+						State = 688;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 674;
+						State = 691;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
-					State = 681;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+					State = 698;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 676;
+						State = 693;
 						_localctx.changed = change();
-						State = 678;
+						State = 695;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -779193105023893633L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 954751L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5953899446357459475L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 30562303L) != 0)) {
 							{
-							State = 677;
+							State = 694;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5047,7 +5093,7 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 680;
+						State = 697;
 						_localctx.worked = stitchAmount();
 						}
 						break;
@@ -5065,14 +5111,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 683;
+					State = 700;
 					_localctx.changed = change();
-					State = 685;
+					State = 702;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1152934700894420864L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -779193105023893633L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 954751L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5953899446357459475L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 30562303L) != 0)) {
 						{
-						State = 684;
+						State = 701;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5082,12 +5128,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 690;
+				State = 707;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 689;
+					State = 706;
 					_localctx.at = place();
 					}
 				}
@@ -5139,7 +5185,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 98, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 707;
+			State = 724;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5148,18 +5194,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 695;
+				State = 712;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 694;
+					State = 711;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 697;
+					State = 714;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5169,20 +5215,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 699;
+				State = 716;
 				_localctx.first = list();
-				State = 703;
+				State = 720;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 700;
+					State = 717;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 705;
+					State = 722;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5194,7 +5240,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 706;
+				State = 723;
 				_localctx.far = reach();
 				}
 				break;
@@ -5237,7 +5283,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 100, RULE_changeAmount);
 		int _la;
 		try {
-			State = 714;
+			State = 731;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5285,7 +5331,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -5328,10 +5373,13 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -5340,6 +5388,7 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
@@ -5347,14 +5396,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 709;
+				State = 726;
 				_localctx.amount = count();
-				State = 711;
+				State = 728;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 710;
+					State = 727;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5367,7 +5416,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 713;
+				State = 730;
 				_localctx.far = reach();
 				}
 				break;
@@ -5412,49 +5461,49 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 102, RULE_reach);
 		int _la;
 		try {
-			State = 727;
+			State = 744;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 716;
+				State = 733;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 717;
+				State = 734;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 718;
+				State = 735;
 				Match(TO);
-				State = 719;
+				State = 736;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 720;
+				State = 737;
 				Match(UNTIL);
-				State = 721;
+				State = 738;
 				_localctx.remain = count();
-				State = 722;
+				State = 739;
 				Match(REMAIN);
-				State = 725;
+				State = 742;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 723;
+					State = 740;
 					Match(BEFORE);
-					State = 724;
+					State = 741;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5519,9 +5568,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 729;
+			State = 746;
 			Match(IN);
-			State = 775;
+			State = 792;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5529,66 +5578,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 730;
+				State = 747;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 86)) & ~0x3f) == 0 && ((1L << (_la - 86)) & 4294983937L) != 0)) ) {
+				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 2147491969L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 734;
+				State = 751;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0)) {
 					{
 					{
-					State = 731;
+					State = 748;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 736;
+					State = 753;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 743;
+				State = 760;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 737;
+					State = 754;
 					Match(AND);
-					State = 739;
+					State = 756;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 738;
+						State = 755;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 741;
+						State = 758;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 					}
 				}
 
-				State = 749;
+				State = 766;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 745;
+					State = 762;
 					_localctx.until = Match(UNTIL);
-					State = 746;
+					State = 763;
 					_localctx.remain = count();
-					State = 747;
+					State = 764;
 					Match(REMAIN);
 					}
 				}
@@ -5597,70 +5646,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 751;
+				State = 768;
 				_localctx.which = Match(EACH);
-				State = 755;
+				State = 772;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0)) {
 					{
 					{
-					State = 752;
+					State = 769;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 757;
+					State = 774;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 764;
+				State = 781;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 758;
+					State = 775;
 					Match(AND);
-					State = 760;
+					State = 777;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 759;
+						State = 776;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 762;
+						State = 779;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 					}
 				}
 
-				State = 772;
+				State = 789;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 766;
+					State = 783;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 767;
+					State = 784;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 768;
+					State = 785;
 					_localctx.until = Match(UNTIL);
-					State = 769;
+					State = 786;
 					_localctx.remain = count();
-					State = 770;
+					State = 787;
 					Match(REMAIN);
 					}
 					break;
@@ -5676,7 +5725,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 774;
+				State = 791;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -5737,61 +5786,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 777;
+			State = 794;
 			Match(REPEAT);
-			State = 785;
+			State = 802;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 778;
+				State = 795;
 				Match(ROWS);
-				State = 779;
+				State = 796;
 				_localctx.from = count();
-				State = 780;
+				State = 797;
 				Match(TO);
-				State = 781;
+				State = 798;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 783;
+				State = 800;
 				Match(ROW);
-				State = 784;
+				State = 801;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 787;
+			State = 804;
 			Match(COMMA);
-			State = 788;
+			State = 805;
 			_localctx.times = count();
-			State = 796;
+			State = 813;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 789;
+				State = 806;
 				_localctx.more = Match(MORE_WORD);
-				State = 790;
+				State = 807;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 791;
+				State = 808;
 				_localctx.end = Match(TIMES);
-				State = 794;
+				State = 811;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 792;
+					State = 809;
 					_localctx.inAll = Match(IN);
-					State = 793;
+					State = 810;
 					Match(ALL);
 					}
 				}
@@ -5801,16 +5850,285 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 799;
+			State = 816;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 798;
+				State = 815;
 				_localctx.claimed = claim();
 				}
 			}
 
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ForLineContext : ParserRuleContext {
+		public SizeRangeContext _sizeRange;
+		public IList<SizeRangeContext> _sizes = new List<SizeRangeContext>();
+		public SizedLineContext done;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public SizeRangeContext[] sizeRange() {
+			return GetRuleContexts<SizeRangeContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SizeRangeContext sizeRange(int i) {
+			return GetRuleContext<SizeRangeContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SizedLineContext sizedLine() {
+			return GetRuleContext<SizedLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		public ForLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_forLine; } }
+	}
+
+	[RuleVersion(0)]
+	public ForLineContext forLine() {
+		ForLineContext _localctx = new ForLineContext(Context, State);
+		EnterRule(_localctx, 108, RULE_forLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 818;
+			Match(FOR);
+			State = 819;
+			_localctx._sizeRange = sizeRange();
+			_localctx._sizes.Add(_localctx._sizeRange);
+			State = 824;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 820;
+				Match(COMMA);
+				State = 821;
+				_localctx._sizeRange = sizeRange();
+				_localctx._sizes.Add(_localctx._sizeRange);
+				}
+				}
+				State = 826;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 827;
+			Match(COLON);
+			State = 828;
+			_localctx.done = sizedLine();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SizeRangeContext : ParserRuleContext {
+		public SizeNameContext first;
+		public SizeNameContext last;
+		[System.Diagnostics.DebuggerNonUserCode] public SizeNameContext[] sizeName() {
+			return GetRuleContexts<SizeNameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SizeNameContext sizeName(int i) {
+			return GetRuleContext<SizeNameContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		public SizeRangeContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_sizeRange; } }
+	}
+
+	[RuleVersion(0)]
+	public SizeRangeContext sizeRange() {
+		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
+		EnterRule(_localctx, 110, RULE_sizeRange);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 830;
+			_localctx.first = sizeName();
+			State = 833;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==TO) {
+				{
+				State = 831;
+				Match(TO);
+				State = 832;
+				_localctx.last = sizeName();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SizedLineContext : ParserRuleContext {
+		public TurnLineContext asTurn;
+		public EdgeLineContext asEdge;
+		public MarkLineContext asMark;
+		public RowLineContext asRow;
+		public RowsLineContext asRows;
+		public RepeatLineContext asRepeat;
+		public StraightLineContext asStraight;
+		public LeaveLineContext asLeave;
+		public AddLineContext asAdd;
+		public ShapeLineContext asShape;
+		[System.Diagnostics.DebuggerNonUserCode] public TurnLineContext turnLine() {
+			return GetRuleContext<TurnLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeLineContext edgeLine() {
+			return GetRuleContext<EdgeLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public MarkLineContext markLine() {
+			return GetRuleContext<MarkLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowLineContext rowLine() {
+			return GetRuleContext<RowLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowsLineContext rowsLine() {
+			return GetRuleContext<RowsLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RepeatLineContext repeatLine() {
+			return GetRuleContext<RepeatLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StraightLineContext straightLine() {
+			return GetRuleContext<StraightLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public LeaveLineContext leaveLine() {
+			return GetRuleContext<LeaveLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public AddLineContext addLine() {
+			return GetRuleContext<AddLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ShapeLineContext shapeLine() {
+			return GetRuleContext<ShapeLineContext>(0);
+		}
+		public SizedLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_sizedLine; } }
+	}
+
+	[RuleVersion(0)]
+	public SizedLineContext sizedLine() {
+		SizedLineContext _localctx = new SizedLineContext(Context, State);
+		EnterRule(_localctx, 112, RULE_sizedLine);
+		try {
+			State = 845;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case TURN:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 835;
+				_localctx.asTurn = turnLine();
+				}
+				break;
+			case BOTH:
+			case FROM:
+			case LEFT:
+			case RIGHT:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 836;
+				_localctx.asEdge = edgeLine();
+				}
+				break;
+			case MARK:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 837;
+				_localctx.asMark = markLine();
+				}
+				break;
+			case ROW:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 838;
+				_localctx.asRow = rowLine();
+				}
+				break;
+			case ROWS:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 839;
+				_localctx.asRows = rowsLine();
+				}
+				break;
+			case REPEAT:
+				EnterOuterAlt(_localctx, 6);
+				{
+				State = 840;
+				_localctx.asRepeat = repeatLine();
+				}
+				break;
+			case STRAIGHT:
+				EnterOuterAlt(_localctx, 7);
+				{
+				State = 841;
+				_localctx.asStraight = straightLine();
+				}
+				break;
+			case LEAVE:
+				EnterOuterAlt(_localctx, 8);
+				{
+				State = 842;
+				_localctx.asLeave = leaveLine();
+				}
+				break;
+			case ADD:
+				EnterOuterAlt(_localctx, 9);
+				{
+				State = 843;
+				_localctx.asAdd = addLine();
+				}
+				break;
+			case SHAPE:
+				EnterOuterAlt(_localctx, 10);
+				{
+				State = 844;
+				_localctx.asShape = shapeLine();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
 			}
 		}
 		catch (RecognitionException re) {
@@ -5871,29 +6189,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 108, RULE_straightLine);
+		EnterRule(_localctx, 114, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 801;
+			State = 847;
 			Match(STRAIGHT);
-			State = 809;
+			State = 855;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 802;
+				State = 848;
 				Match(TO);
-				State = 803;
+				State = 849;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 804;
+				State = 850;
 				_localctx.further = Match(FOR);
-				State = 805;
+				State = 851;
 				_localctx.length = sum();
 				}
 				break;
@@ -5942,7 +6260,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -5985,10 +6302,13 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -5997,56 +6317,57 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 806;
+				State = 852;
 				_localctx.amount = count();
-				State = 807;
+				State = 853;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 813;
+			State = 859;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 811;
+				State = 857;
 				Match(FROM);
-				State = 812;
+				State = 858;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 819;
+			State = 865;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 815;
+				State = 861;
 				Match(COMMA);
-				State = 816;
+				State = 862;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 821;
+				State = 867;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 823;
+			State = 869;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 822;
+				State = 868;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6085,35 +6406,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 110, RULE_rowFix);
+		EnterRule(_localctx, 116, RULE_rowFix);
 		try {
-			State = 831;
+			State = 877;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 825;
+				State = 871;
 				Match(EVEN);
-				State = 826;
+				State = 872;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 827;
+				State = 873;
 				Match(ODD);
-				State = 828;
+				State = 874;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 829;
+				State = 875;
 				Match(END);
-				State = 830;
+				State = 876;
 				_localctx.facing = side();
 				}
 				break;
@@ -6157,25 +6478,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 112, RULE_leaveLine);
+		EnterRule(_localctx, 118, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 833;
+			State = 879;
 			Match(LEAVE);
-			State = 834;
+			State = 880;
 			_localctx.amount = count();
-			State = 835;
+			State = 881;
 			Match(AT);
-			State = 836;
+			State = 882;
 			_localctx.at = edge();
-			State = 838;
+			State = 884;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 837;
+				State = 883;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6223,41 +6544,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 114, RULE_addLine);
+		EnterRule(_localctx, 120, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 840;
+			State = 886;
 			Match(ADD);
-			State = 841;
+			State = 887;
 			_localctx.amount = count();
-			State = 842;
+			State = 888;
 			Match(AT);
-			State = 843;
+			State = 889;
 			_localctx.at = edge();
-			State = 848;
+			State = 894;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 844;
+				State = 890;
 				Match(COMMA);
-				State = 845;
+				State = 891;
 				_localctx.apart = Match(ONE);
-				State = 846;
+				State = 892;
 				Match(ROW);
-				State = 847;
+				State = 893;
 				Match(APART);
 				}
 			}
 
-			State = 851;
+			State = 897;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 850;
+				State = 896;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6276,41 +6597,57 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class ShapeLineContext : ParserRuleContext {
+		public DecreasingContext by;
 		public CountContext from;
 		public CountContext to;
+		public ShapeDoneContext does;
+		public IToken further;
+		public SumContext length;
+		public NameContext mark;
+		public RowFixContext _rowFix;
+		public IList<RowFixContext> _fixes = new List<RowFixContext>();
 		public CountContext rows;
-		public ShapingContext _shaping;
-		public IList<ShapingContext> _shapings = new List<ShapingContext>();
-		public SolveContext solved;
-		public ClaimContext claimed;
+		public IToken inside;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SHAPE() { return GetToken(TurnrowParser.SHAPE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
-			return GetRuleContext<RowsWordContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public DecreasingContext decreasing() {
+			return GetRuleContext<DecreasingContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
 			return GetRuleContext<CountContext>(i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ShapingContext[] shaping() {
-			return GetRuleContexts<ShapingContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ShapeDoneContext shapeDone() {
+			return GetRuleContext<ShapeDoneContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ShapingContext shaping(int i) {
-			return GetRuleContext<ShapingContext>(i);
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
+			return GetRuleContext<SumContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public SolveContext solve() {
-			return GetRuleContext<SolveContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
-			return GetRuleContext<ClaimContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
+			return GetRuleContext<StitchesWordContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] SEMICOLON() { return GetTokens(TurnrowParser.SEMICOLON); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SEMICOLON(int i) {
-			return GetToken(TurnrowParser.SEMICOLON, i);
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowFixContext[] rowFix() {
+			return GetRuleContexts<RowFixContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowFixContext rowFix(int i) {
+			return GetRuleContext<RowFixContext>(i);
 		}
 		public ShapeLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -6322,26 +6659,92 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 116, RULE_shapeLine);
+		EnterRule(_localctx, 122, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 853;
+			State = 899;
 			Match(SHAPE);
-			State = 862;
+			State = 950;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
+			case BY:
+				{
+				State = 900;
+				Match(BY);
+				State = 901;
+				_localctx.by = decreasing();
+				}
+				break;
 			case ROWS:
 				{
-				State = 854;
+				State = 902;
 				Match(ROWS);
-				State = 855;
+				State = 903;
 				_localctx.from = count();
-				State = 856;
+				State = 904;
 				Match(TO);
-				State = 857;
+				State = 905;
 				_localctx.to = count();
+				State = 906;
+				_localctx.does = shapeDone();
+				}
+				break;
+			case FOR:
+			case TO:
+				{
+				State = 910;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case TO:
+					{
+					State = 908;
+					Match(TO);
+					}
+					break;
+				case FOR:
+					{
+					State = 909;
+					_localctx.further = Match(FOR);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 912;
+				_localctx.length = sum();
+				State = 915;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FROM) {
+					{
+					State = 913;
+					Match(FROM);
+					State = 914;
+					_localctx.mark = name();
+					}
+				}
+
+				State = 921;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while (_la==COMMA) {
+					{
+					{
+					State = 917;
+					Match(COMMA);
+					State = 918;
+					_localctx._rowFix = rowFix();
+					_localctx._fixes.Add(_localctx._rowFix);
+					}
+					}
+					State = 923;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				State = 924;
+				_localctx.does = shapeDone();
 				}
 				break;
 			case OPEN:
@@ -6389,7 +6792,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -6432,10 +6834,13 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -6444,45 +6849,161 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 859;
+				State = 926;
 				_localctx.rows = count();
-				State = 860;
-				rowsWord();
+				State = 948;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case ROW:
+				case ROWS:
+					{
+					State = 927;
+					rowsWord();
+					State = 930;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==FROM) {
+						{
+						State = 928;
+						Match(FROM);
+						State = 929;
+						_localctx.mark = name();
+						}
+					}
+
+					State = 936;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					while (_la==COMMA) {
+						{
+						{
+						State = 932;
+						Match(COMMA);
+						State = 933;
+						_localctx._rowFix = rowFix();
+						_localctx._fixes.Add(_localctx._rowFix);
+						}
+						}
+						State = 938;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+					}
+					State = 939;
+					_localctx.does = shapeDone();
+					}
+					break;
+				case STITCH:
+				case STITCHES:
+					{
+					State = 941;
+					stitchesWord();
+					State = 942;
+					_localctx.inside = Match(IN);
+					State = 946;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==COMMA) {
+						{
+						State = 943;
+						Match(COMMA);
+						State = 944;
+						Match(BY);
+						State = 945;
+						_localctx.by = decreasing();
+						}
+					}
+
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 874;
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ShapeDoneContext : ParserRuleContext {
+		public ShapingContext _shaping;
+		public IList<ShapingContext> _shapings = new List<ShapingContext>();
+		public SolveContext solved;
+		public ClaimContext claimed;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ShapingContext[] shaping() {
+			return GetRuleContexts<ShapingContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ShapingContext shaping(int i) {
+			return GetRuleContext<ShapingContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SolveContext solve() {
+			return GetRuleContext<SolveContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
+			return GetRuleContext<ClaimContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] SEMICOLON() { return GetTokens(TurnrowParser.SEMICOLON); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SEMICOLON(int i) {
+			return GetToken(TurnrowParser.SEMICOLON, i);
+		}
+		public ShapeDoneContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_shapeDone; } }
+	}
+
+	[RuleVersion(0)]
+	public ShapeDoneContext shapeDone() {
+		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
+		EnterRule(_localctx, 124, RULE_shapeDone);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 962;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 864;
+				State = 952;
 				Match(COLON);
-				State = 865;
+				State = 953;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 870;
+				State = 958;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 866;
+					State = 954;
 					Match(SEMICOLON);
-					State = 867;
+					State = 955;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 872;
+					State = 960;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6490,19 +7011,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 873;
+				State = 961;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 877;
+			State = 965;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 876;
+				State = 964;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6522,24 +7043,11 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class ShapingContext : ParserRuleContext {
 		public CountContext after;
-		public ChangeContext changed;
-		public CountContext amount;
-		public EdgeContext at;
-		public FrequencyContext first;
+		public StageContext first;
 		public ShapingPartContext _shapingPart;
 		public IList<ShapingPartContext> _parts = new List<ShapingPartContext>();
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
-			return GetRuleContext<ChangeContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
-			return GetRuleContexts<CountContext>();
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
-			return GetRuleContext<CountContext>(i);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
-			return GetRuleContext<EdgeContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public StageContext stage() {
+			return GetRuleContext<StageContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AFTER() { return GetToken(TurnrowParser.AFTER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
@@ -6549,8 +7057,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
-			return GetRuleContext<FrequencyContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ShapingPartContext[] shapingPart() {
 			return GetRuleContexts<ShapingPartContext>();
@@ -6568,59 +7076,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 118, RULE_shaping);
+		EnterRule(_localctx, 126, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 884;
+			State = 972;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 879;
+				State = 967;
 				Match(AFTER);
-				State = 880;
+				State = 968;
 				_localctx.after = count();
-				State = 881;
+				State = 969;
 				rowsWord();
-				State = 882;
+				State = 970;
 				Match(COMMA);
 				}
 			}
 
-			State = 886;
-			_localctx.changed = change();
-			State = 887;
-			_localctx.amount = count();
-			State = 888;
-			Match(AT);
-			State = 889;
-			_localctx.at = edge();
-			State = 891;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==BY || _la==EVERY) {
-				{
-				State = 890;
-				_localctx.first = frequency();
-				}
-			}
-
-			State = 897;
+			State = 974;
+			_localctx.first = stage();
+			State = 979;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 893;
+				State = 975;
 				Match(COMMA);
-				State = 894;
+				State = 976;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 899;
+				State = 981;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6637,15 +7129,134 @@ internal partial class TurnrowParser : Parser {
 		return _localctx;
 	}
 
-	internal partial class ShapingPartContext : ParserRuleContext {
+	internal partial class StageContext : ParserRuleContext {
+		public ChangeContext changed;
+		public CountContext amount;
+		public EdgeContext at;
 		public FrequencyContext when;
-		public StitchesInContext inset;
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
+			return GetRuleContext<ChangeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
 			return GetRuleContext<FrequencyContext>(0);
 		}
+		public StageContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stage; } }
+	}
+
+	[RuleVersion(0)]
+	public StageContext stage() {
+		StageContext _localctx = new StageContext(Context, State);
+		EnterRule(_localctx, 128, RULE_stage);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 985;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case DEC:
+			case INC:
+				{
+				State = 982;
+				_localctx.changed = change();
+				}
+				break;
+			case LEAVE:
+				{
+				State = 983;
+				Match(LEAVE);
+				}
+				break;
+			case ADD:
+				{
+				State = 984;
+				Match(ADD);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 987;
+			_localctx.amount = count();
+			State = 990;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==AT) {
+				{
+				State = 988;
+				Match(AT);
+				State = 989;
+				_localctx.at = edge();
+				}
+			}
+
+			State = 993;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==BY || _la==EVERY) {
+				{
+				State = 992;
+				_localctx.when = frequency();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class ShapingPartContext : ParserRuleContext {
+		public FrequencyContext when;
+		public StageContext next;
+		public EveryRowsContext often;
+		public TurnRowsContext turns;
+		public DecreasingContext by;
+		public StitchesInContext inset;
+		public EdgeContext at;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
+			return GetRuleContext<FrequencyContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StageContext stage() {
+			return GetRuleContext<StageContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public EveryRowsContext everyRows() {
+			return GetRuleContext<EveryRowsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public TurnRowsContext turnRows() {
+			return GetRuleContext<TurnRowsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public DecreasingContext decreasing() {
+			return GetRuleContext<DecreasingContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesInContext stitchesIn() {
 			return GetRuleContext<StitchesInContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
 		}
 		public ShapingPartContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -6657,38 +7268,90 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 120, RULE_shapingPart);
-		int _la;
+		EnterRule(_localctx, 130, RULE_shapingPart);
 		try {
-			State = 905;
+			State = 1009;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case BY:
-			case EVERY:
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 901;
+				State = 995;
+				Match(THEN);
+				State = 998;
 				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==THEN) {
+				switch (TokenStream.LA(1)) {
+				case BY:
+				case EVERY:
 					{
-					State = 900;
-					Match(THEN);
+					State = 996;
+					_localctx.when = frequency();
 					}
+					break;
+				case ADD:
+				case LEAVE:
+				case DEC:
+				case INC:
+					{
+					State = 997;
+					_localctx.next = stage();
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
 				}
-
-				State = 903;
-				_localctx.when = frequency();
+				}
+				break;
+			case EVERY:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 1000;
+				_localctx.often = everyRows();
+				}
+				break;
+			case BY:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 1001;
+				Match(BY);
+				State = 1004;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case TURNS:
+					{
+					State = 1002;
+					_localctx.turns = turnRows();
+					}
+					break;
+				case SKIPPING:
+				case SLIPPING:
+				case WORKING:
+					{
+					State = 1003;
+					_localctx.by = decreasing();
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
 				}
 				break;
 			case WORD:
 			case NUMBER:
 			case FRACTION:
-				EnterOuterAlt(_localctx, 2);
+				EnterOuterAlt(_localctx, 4);
 				{
-				State = 904;
+				State = 1006;
 				_localctx.inset = stitchesIn();
+				}
+				break;
+			case AT:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 1007;
+				Match(AT);
+				State = 1008;
+				_localctx.at = edge();
 				}
 				break;
 			default:
@@ -6707,9 +7370,64 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class FrequencyContext : ParserRuleContext {
+		public EveryRowsContext often;
+		public TurnRowsContext turns;
+		[System.Diagnostics.DebuggerNonUserCode] public EveryRowsContext everyRows() {
+			return GetRuleContext<EveryRowsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public TurnRowsContext turnRows() {
+			return GetRuleContext<TurnRowsContext>(0);
+		}
+		public FrequencyContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_frequency; } }
+	}
+
+	[RuleVersion(0)]
+	public FrequencyContext frequency() {
+		FrequencyContext _localctx = new FrequencyContext(Context, State);
+		EnterRule(_localctx, 132, RULE_frequency);
+		try {
+			State = 1014;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case EVERY:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 1011;
+				_localctx.often = everyRows();
+				}
+				break;
+			case BY:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 1012;
+				Match(BY);
+				State = 1013;
+				_localctx.turns = turnRows();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class EveryRowsContext : ParserRuleContext {
 		public CountContext interval;
 		public CountContext times;
-		public CountContext byTurns;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVERY() { return GetToken(TurnrowParser.EVERY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
@@ -6722,197 +7440,288 @@ internal partial class TurnrowParser : Parser {
 			return GetRuleContext<CountContext>(i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
-		public FrequencyContext(ParserRuleContext parent, int invokingState)
+		public EveryRowsContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
 		}
-		public override int RuleIndex { get { return RULE_frequency; } }
+		public override int RuleIndex { get { return RULE_everyRows; } }
 	}
 
 	[RuleVersion(0)]
-	public FrequencyContext frequency() {
-		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 122, RULE_frequency);
+	public EveryRowsContext everyRows() {
+		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
+		EnterRule(_localctx, 134, RULE_everyRows);
 		int _la;
 		try {
-			State = 931;
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 1016;
+			Match(EVERY);
+			State = 1021;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case EVERY:
-				EnterOuterAlt(_localctx, 1);
+			case ROW:
 				{
-				State = 907;
-				Match(EVERY);
-				State = 912;
-				ErrorHandler.Sync(this);
-				switch (TokenStream.LA(1)) {
-				case ROW:
-					{
-					State = 908;
-					Match(ROW);
-					}
-					break;
-				case OPEN:
-				case ACCEPT:
-				case ADD:
-				case BEGIN:
-				case BODY:
-				case CHAIN:
-				case CLAIMS:
-				case COUNT:
-				case DIVIDE:
-				case EASE:
-				case EXPECT:
-				case FASTEN:
-				case FINISHED:
-				case FROM:
-				case GAUGE:
-				case HOOK:
-				case LEFT:
-				case MADE:
-				case MARK:
-				case MEASURE:
-				case NOTATION:
-				case NOTION:
-				case PATTERN:
-				case PIECE:
-				case REPEAT:
-				case RIGHT:
-				case SEAM:
-				case SHAPE:
-				case SIZES:
-				case SKILL:
-				case STRAIGHT:
-				case SWATCH:
-				case TERMS:
-				case TURN:
-				case VERSION:
-				case WEARER:
-				case WEAVE:
-				case YARN:
-				case AFTER:
-				case ALL:
-				case ALONG:
-				case APART:
-				case ARE:
-				case BEFORE:
-				case BUT:
-				case BY:
-				case CH:
-				case CHAINS:
-				case CORNER:
-				case COUNTS:
-				case DOES:
-				case DOWN:
-				case EACH:
-				case EASING:
-				case EDGE:
-				case EDGES:
-				case END:
-				case ENDS:
-				case EVEN:
-				case EVERY:
-				case EXTRA:
-				case FACING:
-				case FOUNDATION:
-				case HERE:
-				case HIGH:
-				case IS:
-				case LESS:
-				case LONGER:
-				case MIRRORED:
-				case MORE_WORD:
-				case MULTIPLE:
-				case NEXT:
-				case NOT:
-				case ODD:
-				case OF:
-				case OFF:
-				case ON:
-				case ONE:
-				case OPENS:
-				case OPPOSITE:
-				case ORDER:
-				case OVER:
-				case PICKED:
-				case PLAIN:
-				case REMAIN:
-				case REST:
-				case ROUNDED:
-				case SAME:
-				case STITCH:
-				case STRETCHES:
-				case THEN:
-				case TIMES:
-				case TURNED:
-				case TURNING:
-				case TURNS:
-				case UP:
-				case WEIGH:
-				case WEIGHT:
-				case WIDE:
-				case WITHIN:
-				case G:
-				case OZ:
-				case WORD:
-				case NUMBER:
-				case FRACTION:
-					{
-					State = 909;
-					_localctx.interval = count();
-					State = 910;
-					rowsWord();
-					}
-					break;
-				default:
-					throw new NoViableAltException(this);
-				}
-				State = 917;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 954747L) != 0)) {
-					{
-					State = 914;
-					_localctx.times = count();
-					State = 915;
-					Match(TIMES);
-					}
-				}
-
+				State = 1017;
+				Match(ROW);
 				}
 				break;
-			case BY:
+			case OPEN:
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LESS:
+			case LONGER:
+			case MIRRORED:
+			case MORE_WORD:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case SKIPPING:
+			case SLIPPING:
+			case STITCH:
+			case STRETCHES:
+			case THEN:
+			case TIMES:
+			case TOGETHER:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+			case NUMBER:
+			case FRACTION:
+				{
+				State = 1018;
+				_localctx.interval = count();
+				State = 1019;
+				rowsWord();
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 1026;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
+				{
+				State = 1023;
+				_localctx.times = count();
+				State = 1024;
+				Match(TIMES);
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class TurnRowsContext : ParserRuleContext {
+		public CountContext interval;
+		public CountContext byTurns;
+		public CountContext times;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVERY() { return GetToken(TurnrowParser.EVERY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
+			return GetRuleContexts<CountContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
+			return GetRuleContext<CountContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		public TurnRowsContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_turnRows; } }
+	}
+
+	[RuleVersion(0)]
+	public TurnRowsContext turnRows() {
+		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
+		EnterRule(_localctx, 136, RULE_turnRows);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 1028;
+			Match(TURNS);
+			State = 1029;
+			Match(EVERY);
+			State = 1030;
+			_localctx.interval = count();
+			State = 1031;
+			Match(AND);
+			State = 1032;
+			_localctx.byTurns = count();
+			State = 1033;
+			rowsWord();
+			State = 1037;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
+				{
+				State = 1034;
+				_localctx.times = count();
+				State = 1035;
+				Match(TIMES);
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class DecreasingContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPING() { return GetToken(TurnrowParser.SKIPPING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SLIPPING() { return GetToken(TurnrowParser.SLIPPING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORKING() { return GetToken(TurnrowParser.WORKING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOGETHER() { return GetToken(TurnrowParser.TOGETHER, 0); }
+		public DecreasingContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_decreasing; } }
+	}
+
+	[RuleVersion(0)]
+	public DecreasingContext decreasing() {
+		DecreasingContext _localctx = new DecreasingContext(Context, State);
+		EnterRule(_localctx, 138, RULE_decreasing);
+		try {
+			State = 1044;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case SKIPPING:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 1039;
+				Match(SKIPPING);
+				}
+				break;
+			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 919;
-				Match(BY);
-				State = 920;
-				Match(TURNS);
-				State = 921;
-				Match(EVERY);
-				State = 922;
-				_localctx.interval = count();
-				State = 923;
-				Match(AND);
-				State = 924;
-				_localctx.byTurns = count();
-				State = 925;
-				rowsWord();
-				State = 929;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922427008L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 954747L) != 0)) {
-					{
-					State = 926;
-					_localctx.times = count();
-					State = 927;
-					Match(TIMES);
-					}
+				State = 1040;
+				Match(SLIPPING);
+				State = 1041;
+				Match(OVER);
 				}
-
+				break;
+			case WORKING:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 1042;
+				Match(WORKING);
+				State = 1043;
+				Match(TOGETHER);
 				}
 				break;
 			default:
@@ -6951,32 +7760,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 124, RULE_stitchesIn);
+		EnterRule(_localctx, 140, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 935;
+			State = 1048;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 933;
+				State = 1046;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 934;
+				State = 1047;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 937;
+			State = 1050;
 			stitchesWord();
-			State = 938;
+			State = 1051;
 			Match(IN);
 			}
 		}
@@ -7025,37 +7834,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 126, RULE_solve);
+		EnterRule(_localctx, 142, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 940;
+			State = 1053;
 			Match(EVENLY);
-			State = 941;
+			State = 1054;
 			Match(TO);
-			State = 942;
+			State = 1055;
 			_localctx.target = count();
-			State = 943;
+			State = 1056;
 			Match(COMMA);
-			State = 944;
+			State = 1057;
 			Match(AT);
-			State = 945;
+			State = 1058;
 			_localctx.at = edge();
-			State = 950;
+			State = 1063;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 946;
+				State = 1059;
 				Match(COMMA);
-				State = 947;
+				State = 1060;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 952;
+				State = 1065;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7073,6 +7882,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class SolveOptionContext : ParserRuleContext {
+		public DecreasingContext by;
 		public IToken which;
 		public CountContext rows;
 		public StitchesInContext inset;
@@ -7085,6 +7895,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public DecreasingContext decreasing() {
+			return GetRuleContext<DecreasingContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLAIN() { return GetToken(TurnrowParser.PLAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
@@ -7103,46 +7916,64 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 128, RULE_solveOption);
+		EnterRule(_localctx, 144, RULE_solveOption);
 		int _la;
 		try {
-			State = 966;
+			State = 1082;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 953;
+				State = 1066;
 				Match(ON);
-				State = 954;
+				State = 1067;
 				Match(RS);
-				State = 955;
+				State = 1068;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 956;
+				State = 1069;
 				Match(LONGER);
-				State = 957;
+				State = 1070;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 958;
+				State = 1071;
 				Match(BY);
-				State = 959;
-				Match(TURNS);
+				State = 1074;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case TURNS:
+					{
+					State = 1072;
+					Match(TURNS);
+					}
+					break;
+				case SKIPPING:
+				case SLIPPING:
+				case WORKING:
+					{
+					State = 1073;
+					_localctx.by = decreasing();
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
 				}
 				break;
 			case FIRST:
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 960;
+				State = 1076;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -7152,11 +7983,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 961;
+				State = 1077;
 				_localctx.rows = count();
-				State = 962;
+				State = 1078;
 				rowsWord();
-				State = 963;
+				State = 1079;
 				Match(PLAIN);
 				}
 				break;
@@ -7165,7 +7996,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 965;
+				State = 1081;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -7240,65 +8071,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 130, RULE_seamLine);
+		EnterRule(_localctx, 146, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 968;
+			State = 1084;
 			Match(SEAM);
-			State = 970;
+			State = 1086;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 969;
+				State = 1085;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 972;
+				State = 1088;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5246763934836457601L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
-			State = 978;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8023127551687655291L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+			State = 1094;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 974;
+				State = 1090;
 				Match(AND);
-				State = 975;
+				State = 1091;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 980;
+				State = 1096;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 988;
+			State = 1104;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 981;
+				State = 1097;
 				Match(COMMA);
-				State = 986;
+				State = 1102;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 43)) & ~0x3f) == 0 && ((1L << (_la - 43)) & 2260595906740225L) != 0)) {
+				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 1134695999897601L) != 0)) {
 					{
-					State = 982;
+					State = 1098;
 					_localctx.rows = selection();
-					State = 984;
+					State = 1100;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 983;
+						State = 1099;
 						Match(COMMA);
 						}
 					}
@@ -7309,65 +8140,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 990;
+			State = 1106;
 			Match(WITH);
-			State = 992;
+			State = 1108;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 991;
+				State = 1107;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 994;
+				State = 1110;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5246763934836457601L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
-			State = 1000;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8023127551687655291L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+			State = 1116;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 996;
+				State = 1112;
 				Match(AND);
-				State = 997;
+				State = 1113;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1002;
+				State = 1118;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1007;
+			State = 1123;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1003;
+				State = 1119;
 				Match(COMMA);
-				State = 1004;
+				State = 1120;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1009;
+				State = 1125;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1012;
+			State = 1128;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1010;
+				State = 1126;
 				Match(COLON);
-				State = 1011;
+				State = 1127;
 				_localctx.worked = rate();
 				}
 			}
@@ -7404,26 +8235,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 132, RULE_walkWords);
+		EnterRule(_localctx, 148, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1015;
+			State = 1131;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1014;
+				State = 1130;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1017;
+				State = 1133;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998392936061960192L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5246763934836457601L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8023127551687655291L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -7473,10 +8304,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 134, RULE_seamPart);
+		EnterRule(_localctx, 150, RULE_seamPart);
 		int _la;
 		try {
-			State = 1035;
+			State = 1151;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -7485,27 +8316,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1019;
+				State = 1135;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1020;
+				State = 1136;
 				_localctx.eased = Match(EASING);
-				State = 1026;
+				State = 1142;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1021;
+					State = 1137;
 					_localctx.least = list();
-					State = 1022;
+					State = 1138;
 					Match(TO);
-					State = 1023;
+					State = 1139;
 					_localctx.most = list();
-					State = 1024;
+					State = 1140;
 					_localctx.measure = unit();
 					}
 				}
@@ -7515,29 +8346,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1028;
+				State = 1144;
 				Match(IN);
-				State = 1032;
+				State = 1148;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1029;
+					State = 1145;
 					Match(THE);
-					State = 1030;
+					State = 1146;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1031;
+					State = 1147;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1034;
+				State = 1150;
 				Match(ORDER);
 				}
 				break;
@@ -7575,9 +8406,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 136, RULE_walkWord);
+		EnterRule(_localctx, 152, RULE_walkWord);
 		try {
-			State = 1043;
+			State = 1159;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -7624,7 +8455,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -7667,10 +8497,13 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -7679,47 +8512,48 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1037;
+				State = 1153;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1038;
+				State = 1154;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1039;
+				State = 1155;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1040;
+				State = 1156;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1041;
+				State = 1157;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1042;
+				State = 1158;
 				Match(STITCHES);
 				}
 				break;
@@ -7770,10 +8604,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 138, RULE_selection);
+		EnterRule(_localctx, 154, RULE_selection);
 		int _la;
 		try {
-			State = 1061;
+			State = 1177;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -7781,19 +8615,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1047;
+				State = 1163;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1045;
+					State = 1161;
 					_localctx.all = Match(ALL);
-					State = 1046;
+					State = 1162;
 					Match(BUT);
 					}
 				}
 
-				State = 1049;
+				State = 1165;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -7803,12 +8637,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1054;
+				State = 1170;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1050;
+					State = 1166;
 					Match(ROW);
 					}
 					break;
@@ -7857,7 +8691,6 @@ internal partial class TurnrowParser : Parser {
 				case ARE:
 				case BEFORE:
 				case BUT:
-				case BY:
 				case CH:
 				case CHAINS:
 				case CORNER:
@@ -7900,10 +8733,13 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPING:
+				case SLIPPING:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
+				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -7912,15 +8748,16 @@ internal partial class TurnrowParser : Parser {
 				case WEIGHT:
 				case WIDE:
 				case WITHIN:
+				case WORKING:
 				case G:
 				case OZ:
 				case WORD:
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1051;
+					State = 1167;
 					_localctx.amount = count();
-					State = 1052;
+					State = 1168;
 					rowsWord();
 					}
 					break;
@@ -7932,13 +8769,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1056;
+				State = 1172;
 				Match(ROWS);
-				State = 1057;
+				State = 1173;
 				_localctx.from = count();
-				State = 1058;
+				State = 1174;
 				Match(TO);
-				State = 1059;
+				State = 1175;
 				_localctx.to = count();
 				}
 				break;
@@ -7996,51 +8833,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 140, RULE_rate);
+		EnterRule(_localctx, 156, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1064;
+			State = 1180;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1063;
+				State = 1179;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1067;
+			State = 1183;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1066;
+				State = 1182;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1069;
+				State = 1185;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
-			State = 1091;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+			State = 1207;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1071;
+				State = 1187;
 				_localctx.way = Match(IN);
-				State = 1072;
+				State = 1188;
 				Match(EACH);
-				State = 1079;
+				State = 1195;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1073;
+					State = 1189;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -8088,7 +8925,6 @@ internal partial class TurnrowParser : Parser {
 				case ARE:
 				case BEFORE:
 				case BUT:
-				case BY:
 				case CH:
 				case CHAINS:
 				case CORNER:
@@ -8131,10 +8967,13 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPING:
+				case SLIPPING:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
+				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -8143,25 +8982,26 @@ internal partial class TurnrowParser : Parser {
 				case WEIGHT:
 				case WIDE:
 				case WITHIN:
+				case WORKING:
 				case G:
 				case OZ:
 				case WORD:
 					{
-					State = 1075;
+					State = 1191;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1074;
+						State = 1190;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1077;
+						State = 1193;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 					}
 					break;
 				default:
@@ -8171,14 +9011,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1081;
+				State = 1197;
 				_localctx.way = Match(PER);
-				State = 1089;
+				State = 1205;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1082;
+					State = 1198;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -8227,7 +9067,6 @@ internal partial class TurnrowParser : Parser {
 				case ARE:
 				case BEFORE:
 				case BUT:
-				case BY:
 				case CH:
 				case CHAINS:
 				case CORNER:
@@ -8270,10 +9109,13 @@ internal partial class TurnrowParser : Parser {
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPING:
+				case SLIPPING:
 				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
+				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -8282,27 +9124,28 @@ internal partial class TurnrowParser : Parser {
 				case WEIGHT:
 				case WIDE:
 				case WITHIN:
+				case WORKING:
 				case G:
 				case OZ:
 				case WORD:
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1083;
+					State = 1199;
 					_localctx.over = count();
-					State = 1087;
+					State = 1203;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1084;
+						State = 1200;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1085;
+						State = 1201;
 						Match(STITCHES);
 						}
 						break;
@@ -8350,7 +9193,6 @@ internal partial class TurnrowParser : Parser {
 					case ARE:
 					case BEFORE:
 					case BUT:
-					case BY:
 					case CH:
 					case CHAINS:
 					case CORNER:
@@ -8393,10 +9235,13 @@ internal partial class TurnrowParser : Parser {
 					case REST:
 					case ROUNDED:
 					case SAME:
+					case SKIPPING:
+					case SLIPPING:
 					case STITCH:
 					case STRETCHES:
 					case THEN:
 					case TIMES:
+					case TOGETHER:
 					case TURNED:
 					case TURNING:
 					case TURNS:
@@ -8405,11 +9250,12 @@ internal partial class TurnrowParser : Parser {
 					case WEIGHT:
 					case WIDE:
 					case WITHIN:
+					case WORKING:
 					case G:
 					case OZ:
 					case WORD:
 						{
-						State = 1086;
+						State = 1202;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -8477,34 +9323,34 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 142, RULE_expectLine);
+		EnterRule(_localctx, 158, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1093;
+			State = 1209;
 			Match(EXPECT);
-			State = 1094;
+			State = 1210;
 			_localctx.left = expected();
-			State = 1104;
+			State = 1220;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1095;
+				State = 1211;
 				Match(MEASURE);
-				State = 1096;
+				State = 1212;
 				_localctx.length = sum();
-				State = 1100;
+				State = 1216;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 1097;
+					State = 1213;
 					Match(COMMA);
-					State = 1098;
+					State = 1214;
 					Match(WITHIN);
-					State = 1099;
+					State = 1215;
 					_localctx.within = sum();
 					}
 				}
@@ -8514,7 +9360,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1102;
+				State = 1218;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8523,7 +9369,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1103;
+				State = 1219;
 				_localctx.right = expected();
 				}
 				break;
@@ -8571,29 +9417,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 144, RULE_expected);
+		EnterRule(_localctx, 160, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1106;
+			State = 1222;
 			_localctx.value = sum();
-			State = 1117;
+			State = 1233;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1108;
+				State = 1224;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1107;
+					State = 1223;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1110;
+				State = 1226;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8603,18 +9449,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1114;
+				State = 1230;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1111;
+					State = 1227;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1116;
+					State = 1232;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -8656,21 +9502,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 146, RULE_expectedMore);
+		EnterRule(_localctx, 162, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1119;
+			State = 1235;
 			_localctx.by = sign();
-			State = 1120;
+			State = 1236;
 			_localctx.value = single();
-			State = 1122;
+			State = 1238;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1121;
+				State = 1237;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -8728,43 +9574,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 148, RULE_claim);
+		EnterRule(_localctx, 164, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1124;
+			State = 1240;
 			Match(EQUALS);
-			State = 1125;
+			State = 1241;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1130;
+			State = 1246;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1126;
+				State = 1242;
 				Match(COMMA);
-				State = 1127;
+				State = 1243;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1132;
+				State = 1248;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1138;
+			State = 1254;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1133;
+				State = 1249;
 				_localctx.without = Match(WITHOUT);
-				State = 1134;
+				State = 1250;
 				Match(TURNING);
-				State = 1135;
+				State = 1251;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -8777,9 +9623,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1136;
+				State = 1252;
 				_localctx.with = Match(WITH);
-				State = 1137;
+				State = 1253;
 				Match(CHAINS);
 				}
 				break;
@@ -8826,14 +9672,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 150, RULE_claimPart);
+		EnterRule(_localctx, 166, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1140;
+			State = 1256;
 			_localctx.amount = count();
-			State = 1147;
+			State = 1263;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8880,7 +9726,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -8923,10 +9768,13 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -8935,30 +9783,31 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				{
-				State = 1142;
+				State = 1258;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1141;
+					State = 1257;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1144;
+					State = 1260;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1146;
+				State = 1262;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -9001,18 +9850,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 152, RULE_edge);
+		EnterRule(_localctx, 168, RULE_edge);
 		int _la;
 		try {
-			State = 1155;
+			State = 1271;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1149;
+				State = 1265;
 				Match(BOTH);
-				State = 1150;
+				State = 1266;
 				Match(EDGES);
 				}
 				break;
@@ -9060,7 +9909,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -9103,10 +9951,13 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -9115,19 +9966,20 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1151;
+				State = 1267;
 				_localctx.called = name();
-				State = 1153;
+				State = 1269;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1152;
+					State = 1268;
 					Match(EDGE);
 					}
 				}
@@ -9162,12 +10014,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 154, RULE_side);
+		EnterRule(_localctx, 170, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1157;
+			State = 1273;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9202,12 +10054,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 156, RULE_change);
+		EnterRule(_localctx, 172, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1159;
+			State = 1275;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9248,26 +10100,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 158, RULE_stitch);
+		EnterRule(_localctx, 174, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1162;
+			State = 1278;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1161;
+				State = 1277;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1164;
+				State = 1280;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -9294,12 +10146,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 160, RULE_rowsWord);
+		EnterRule(_localctx, 176, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1166;
+			State = 1282;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9334,12 +10186,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 162, RULE_stitchesWord);
+		EnterRule(_localctx, 178, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1168;
+			State = 1284;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9384,25 +10236,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 164, RULE_sum);
+		EnterRule(_localctx, 180, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1170;
+			State = 1286;
 			_localctx.first = factor();
-			State = 1174;
+			State = 1290;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1171;
+				State = 1287;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1176;
+				State = 1292;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9438,13 +10290,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 166, RULE_sumOperation);
+		EnterRule(_localctx, 182, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1177;
+			State = 1293;
 			_localctx.by = sign();
-			State = 1178;
+			State = 1294;
 			_localctx.value = factor();
 			}
 		}
@@ -9488,24 +10340,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 168, RULE_factor);
+		EnterRule(_localctx, 184, RULE_factor);
 		int _la;
 		try {
-			State = 1189;
+			State = 1305;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1180;
+				State = 1296;
 				_localctx.amount = list();
-				State = 1182;
+				State = 1298;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 25332747903959041L) != 0)) {
+				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 405323966463344641L) != 0)) {
 					{
-					State = 1181;
+					State = 1297;
 					_localctx.measure = unit();
 					}
 				}
@@ -9556,7 +10408,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -9599,10 +10450,13 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -9611,23 +10465,24 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1184;
+				State = 1300;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1185;
+				State = 1301;
 				Match(OPEN);
-				State = 1186;
+				State = 1302;
 				_localctx.inside = sum();
-				State = 1187;
+				State = 1303;
 				Match(CLOSE);
 				}
 				break;
@@ -9669,25 +10524,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 170, RULE_count);
+		EnterRule(_localctx, 186, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1191;
+			State = 1307;
 			_localctx.first = single();
-			State = 1195;
+			State = 1311;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1192;
+				State = 1308;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1197;
+				State = 1313;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -9723,13 +10578,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 172, RULE_countOperation);
+		EnterRule(_localctx, 188, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1198;
+			State = 1314;
 			_localctx.by = sign();
-			State = 1199;
+			State = 1315;
 			_localctx.value = single();
 			}
 		}
@@ -9769,16 +10624,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 174, RULE_single);
+		EnterRule(_localctx, 190, RULE_single);
 		try {
-			State = 1207;
+			State = 1323;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1201;
+				State = 1317;
 				_localctx.amount = list();
 				}
 				break;
@@ -9826,7 +10681,6 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case BEFORE:
 			case BUT:
-			case BY:
 			case CH:
 			case CHAINS:
 			case CORNER:
@@ -9869,10 +10723,13 @@ internal partial class TurnrowParser : Parser {
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPING:
+			case SLIPPING:
 			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
+			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -9881,23 +10738,24 @@ internal partial class TurnrowParser : Parser {
 			case WEIGHT:
 			case WIDE:
 			case WITHIN:
+			case WORKING:
 			case G:
 			case OZ:
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1202;
+				State = 1318;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1203;
+				State = 1319;
 				Match(OPEN);
-				State = 1204;
+				State = 1320;
 				_localctx.inside = count();
-				State = 1205;
+				State = 1321;
 				Match(CLOSE);
 				}
 				break;
@@ -9931,12 +10789,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 176, RULE_sign);
+		EnterRule(_localctx, 192, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1209;
+			State = 1325;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9984,41 +10842,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 178, RULE_list);
+		EnterRule(_localctx, 194, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1211;
+			State = 1327;
 			_localctx.first = number();
-			State = 1223;
+			State = 1339;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1212;
+				State = 1328;
 				Match(OPEN);
-				State = 1213;
+				State = 1329;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1218;
+				State = 1334;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1214;
+					State = 1330;
 					Match(COMMA);
-					State = 1215;
+					State = 1331;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1220;
+					State = 1336;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1221;
+				State = 1337;
 				Match(CLOSE);
 				}
 			}
@@ -10051,23 +10909,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 180, RULE_number);
+		EnterRule(_localctx, 196, RULE_number);
 		int _la;
 		try {
-			State = 1230;
+			State = 1346;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1225;
+				State = 1341;
 				_localctx.whole = Match(NUMBER);
-				State = 1227;
+				State = 1343;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1226;
+					State = 1342;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -10077,7 +10935,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1229;
+				State = 1345;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -10112,14 +10970,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 182, RULE_unit);
+		EnterRule(_localctx, 198, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1232;
+			State = 1348;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 25332747903959041L) != 0)) ) {
+			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 405323966463344641L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -10185,7 +11043,6 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BEFORE() { return GetToken(TurnrowParser.BEFORE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BUT() { return GetToken(TurnrowParser.BUT, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CH() { return GetToken(TurnrowParser.CH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CHAINS() { return GetToken(TurnrowParser.CHAINS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
@@ -10228,10 +11085,13 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPING() { return GetToken(TurnrowParser.SKIPPING, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SLIPPING() { return GetToken(TurnrowParser.SLIPPING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRETCHES() { return GetToken(TurnrowParser.STRETCHES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOGETHER() { return GetToken(TurnrowParser.TOGETHER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNED() { return GetToken(TurnrowParser.TURNED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNING() { return GetToken(TurnrowParser.TURNING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
@@ -10240,6 +11100,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEIGHT() { return GetToken(TurnrowParser.WEIGHT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WIDE() { return GetToken(TurnrowParser.WIDE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHIN() { return GetToken(TurnrowParser.WITHIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORKING() { return GetToken(TurnrowParser.WORKING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode G() { return GetToken(TurnrowParser.G, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OZ() { return GetToken(TurnrowParser.OZ, 0); }
 		public NameContext(ParserRuleContext parent, int invokingState)
@@ -10252,14 +11113,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 184, RULE_name);
+		EnterRule(_localctx, 200, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1234;
+			State = 1350;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 7998379741922426880L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & -5390879123451281537L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 168315L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -10280,7 +11141,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,154,1237,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,158,1353,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -10293,442 +11154,491 @@ internal partial class TurnrowParser : Parser {
 		2,71,7,71,2,72,7,72,2,73,7,73,2,74,7,74,2,75,7,75,2,76,7,76,2,77,7,77,
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
-		2,92,7,92,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
+		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
+		2,99,7,99,2,100,7,100,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,
 		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,232,8,2,1,3,1,3,
-		1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,247,8,6,1,7,1,7,1,7,1,
-		8,1,8,1,8,1,8,5,8,256,8,8,10,8,12,8,259,9,8,1,9,1,9,1,9,1,9,1,9,3,9,266,
-		8,9,3,9,268,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,
-		1,14,1,14,1,14,3,14,284,8,14,1,14,1,14,5,14,288,8,14,10,14,12,14,291,9,
-		14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,299,8,15,3,15,301,8,15,1,16,1,16,
-		1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
-		1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,326,8,17,1,18,1,18,1,18,1,19,1,
-		19,1,19,1,19,1,19,3,19,336,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,
-		345,8,19,1,19,1,19,5,19,349,8,19,10,19,12,19,352,9,19,1,20,1,20,1,20,1,
-		20,1,20,1,20,1,20,1,20,1,20,3,20,363,8,20,1,21,1,21,1,21,1,21,1,21,1,22,
-		1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,380,8,22,3,22,382,8,
-		22,1,22,1,22,5,22,386,8,22,10,22,12,22,389,9,22,1,23,1,23,1,23,1,23,1,
-		23,1,23,3,23,397,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,405,8,24,1,25,
-		1,25,1,25,1,25,1,25,3,25,412,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,420,
-		8,26,10,26,12,26,423,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,431,8,27,
-		1,28,1,28,1,28,1,28,3,28,437,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,
-		29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,455,8,29,1,30,1,30,1,30,
-		1,30,1,30,1,30,1,30,5,30,464,8,30,10,30,12,30,467,9,30,1,31,1,31,1,31,
-		1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,480,8,32,1,32,1,32,1,32,1,
-		32,3,32,486,8,32,1,33,1,33,1,33,3,33,491,8,33,1,33,3,33,494,8,33,1,34,
-		1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,504,8,34,1,34,1,34,1,34,1,34,1,
-		34,1,34,3,34,512,8,34,1,34,1,34,1,34,1,34,1,34,1,34,5,34,520,8,34,10,34,
-		12,34,523,9,34,1,34,1,34,1,34,1,34,5,34,529,8,34,10,34,12,34,532,9,34,
-		3,34,534,8,34,1,35,4,35,537,8,35,11,35,12,35,538,1,35,1,35,5,35,543,8,
-		35,10,35,12,35,546,9,35,1,36,1,36,1,36,1,36,3,36,552,8,36,1,37,1,37,1,
-		37,1,37,1,37,3,37,559,8,37,1,38,1,38,1,38,3,38,564,8,38,1,39,1,39,1,39,
-		1,39,1,39,1,39,1,39,1,39,1,39,1,39,3,39,576,8,39,1,39,1,39,3,39,580,8,
-		39,1,40,1,40,1,40,1,40,1,40,1,41,1,41,1,41,1,41,1,41,5,41,592,8,41,10,
-		41,12,41,595,9,41,1,42,1,42,1,42,1,42,1,42,1,42,3,42,603,8,42,1,43,1,43,
-		1,43,1,44,1,44,1,44,1,44,1,45,1,45,3,45,614,8,45,1,45,3,45,617,8,45,1,
-		45,1,45,1,45,3,45,622,8,45,1,46,1,46,1,46,1,46,1,46,3,46,629,8,46,1,46,
-		1,46,1,46,3,46,634,8,46,1,47,1,47,1,47,5,47,639,8,47,10,47,12,47,642,9,
-		47,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,651,8,48,1,48,3,48,654,8,48,
-		1,48,1,48,3,48,658,8,48,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,667,8,
-		48,1,48,3,48,670,8,48,1,48,4,48,673,8,48,11,48,12,48,674,1,48,1,48,3,48,
-		679,8,48,1,48,3,48,682,8,48,1,48,1,48,3,48,686,8,48,3,48,688,8,48,1,48,
-		3,48,691,8,48,3,48,693,8,48,1,49,4,49,696,8,49,11,49,12,49,697,1,49,1,
-		49,5,49,702,8,49,10,49,12,49,705,9,49,1,49,3,49,708,8,49,1,50,1,50,3,50,
-		712,8,50,1,50,3,50,715,8,50,1,51,1,51,1,51,1,51,1,51,1,51,1,51,1,51,1,
-		51,3,51,726,8,51,3,51,728,8,51,1,52,1,52,1,52,5,52,733,8,52,10,52,12,52,
-		736,9,52,1,52,1,52,4,52,740,8,52,11,52,12,52,741,3,52,744,8,52,1,52,1,
-		52,1,52,1,52,3,52,750,8,52,1,52,1,52,5,52,754,8,52,10,52,12,52,757,9,52,
-		1,52,1,52,4,52,761,8,52,11,52,12,52,762,3,52,765,8,52,1,52,1,52,1,52,1,
-		52,1,52,1,52,3,52,773,8,52,1,52,3,52,776,8,52,1,53,1,53,1,53,1,53,1,53,
-		1,53,1,53,1,53,3,53,786,8,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,795,
-		8,53,3,53,797,8,53,1,53,3,53,800,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,
-		54,1,54,3,54,810,8,54,1,54,1,54,3,54,814,8,54,1,54,1,54,5,54,818,8,54,
-		10,54,12,54,821,9,54,1,54,3,54,824,8,54,1,55,1,55,1,55,1,55,1,55,1,55,
-		3,55,832,8,55,1,56,1,56,1,56,1,56,1,56,3,56,839,8,56,1,57,1,57,1,57,1,
-		57,1,57,1,57,1,57,1,57,3,57,849,8,57,1,57,3,57,852,8,57,1,58,1,58,1,58,
-		1,58,1,58,1,58,1,58,1,58,1,58,3,58,863,8,58,1,58,1,58,1,58,1,58,5,58,869,
-		8,58,10,58,12,58,872,9,58,1,58,3,58,875,8,58,1,58,3,58,878,8,58,1,59,1,
-		59,1,59,1,59,1,59,3,59,885,8,59,1,59,1,59,1,59,1,59,1,59,3,59,892,8,59,
-		1,59,1,59,5,59,896,8,59,10,59,12,59,899,9,59,1,60,3,60,902,8,60,1,60,1,
-		60,3,60,906,8,60,1,61,1,61,1,61,1,61,1,61,3,61,913,8,61,1,61,1,61,1,61,
-		3,61,918,8,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,930,
-		8,61,3,61,932,8,61,1,62,1,62,3,62,936,8,62,1,62,1,62,1,62,1,63,1,63,1,
-		63,1,63,1,63,1,63,1,63,1,63,5,63,949,8,63,10,63,12,63,952,9,63,1,64,1,
-		64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,967,8,64,
-		1,65,1,65,4,65,971,8,65,11,65,12,65,972,1,65,1,65,5,65,977,8,65,10,65,
-		12,65,980,9,65,1,65,1,65,1,65,3,65,985,8,65,3,65,987,8,65,3,65,989,8,65,
-		1,65,1,65,4,65,993,8,65,11,65,12,65,994,1,65,1,65,5,65,999,8,65,10,65,
-		12,65,1002,9,65,1,65,1,65,5,65,1006,8,65,10,65,12,65,1009,9,65,1,65,1,
-		65,3,65,1013,8,65,1,66,4,66,1016,8,66,11,66,12,66,1017,1,67,1,67,1,67,
-		1,67,1,67,1,67,1,67,3,67,1027,8,67,1,67,1,67,1,67,1,67,3,67,1033,8,67,
-		1,67,3,67,1036,8,67,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1044,8,68,1,69,
-		1,69,3,69,1048,8,69,1,69,1,69,1,69,1,69,1,69,3,69,1055,8,69,1,69,1,69,
-		1,69,1,69,1,69,3,69,1062,8,69,1,70,3,70,1065,8,70,1,70,4,70,1068,8,70,
-		11,70,12,70,1069,1,70,1,70,1,70,1,70,4,70,1076,8,70,11,70,12,70,1077,3,
-		70,1080,8,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1088,8,70,3,70,1090,8,
-		70,3,70,1092,8,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1101,8,71,1,
-		71,1,71,3,71,1105,8,71,1,72,1,72,3,72,1109,8,72,1,72,1,72,5,72,1113,8,
-		72,10,72,12,72,1116,9,72,3,72,1118,8,72,1,73,1,73,1,73,3,73,1123,8,73,
-		1,74,1,74,1,74,1,74,5,74,1129,8,74,10,74,12,74,1132,9,74,1,74,1,74,1,74,
-		1,74,1,74,3,74,1139,8,74,1,75,1,75,4,75,1143,8,75,11,75,12,75,1144,1,75,
-		3,75,1148,8,75,1,76,1,76,1,76,1,76,3,76,1154,8,76,3,76,1156,8,76,1,77,
-		1,77,1,78,1,78,1,79,4,79,1163,8,79,11,79,12,79,1164,1,80,1,80,1,81,1,81,
-		1,82,1,82,5,82,1173,8,82,10,82,12,82,1176,9,82,1,83,1,83,1,83,1,84,1,84,
-		3,84,1183,8,84,1,84,1,84,1,84,1,84,1,84,3,84,1190,8,84,1,85,1,85,5,85,
-		1194,8,85,10,85,12,85,1197,9,85,1,86,1,86,1,86,1,87,1,87,1,87,1,87,1,87,
-		1,87,3,87,1208,8,87,1,88,1,88,1,89,1,89,1,89,1,89,1,89,5,89,1217,8,89,
-		10,89,12,89,1220,9,89,1,89,1,89,3,89,1224,8,89,1,90,1,90,3,90,1228,8,90,
-		1,90,3,90,1231,8,90,1,91,1,91,1,92,1,92,1,92,0,0,93,0,2,4,6,8,10,12,14,
-		16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,
-		64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
-		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
-		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
-		180,182,184,0,17,2,0,141,142,144,145,2,0,20,20,68,68,2,0,43,43,122,122,
-		2,0,141,141,144,144,2,0,90,90,135,135,2,0,74,74,132,132,2,0,62,62,93,93,
-		2,0,32,32,41,41,4,0,86,86,94,94,100,100,118,118,2,0,86,86,94,94,2,0,117,
-		117,139,139,2,0,72,72,92,92,1,0,42,43,1,0,121,122,2,0,10,12,14,14,4,0,
-		91,91,140,140,142,143,145,145,23,0,15,18,20,30,32,41,44,55,57,59,61,62,
-		65,71,73,81,83,85,88,90,93,93,95,110,112,116,118,118,121,121,123,123,125,
-		126,128,130,132,135,137,137,141,141,144,144,146,146,1367,0,186,1,0,0,0,
-		2,189,1,0,0,0,4,231,1,0,0,0,6,233,1,0,0,0,8,236,1,0,0,0,10,239,1,0,0,0,
-		12,246,1,0,0,0,14,248,1,0,0,0,16,251,1,0,0,0,18,267,1,0,0,0,20,269,1,0,
-		0,0,22,272,1,0,0,0,24,275,1,0,0,0,26,278,1,0,0,0,28,280,1,0,0,0,30,300,
-		1,0,0,0,32,302,1,0,0,0,34,306,1,0,0,0,36,327,1,0,0,0,38,330,1,0,0,0,40,
-		362,1,0,0,0,42,364,1,0,0,0,44,369,1,0,0,0,46,390,1,0,0,0,48,398,1,0,0,
-		0,50,406,1,0,0,0,52,413,1,0,0,0,54,430,1,0,0,0,56,432,1,0,0,0,58,441,1,
-		0,0,0,60,456,1,0,0,0,62,468,1,0,0,0,64,485,1,0,0,0,66,487,1,0,0,0,68,533,
-		1,0,0,0,70,536,1,0,0,0,72,551,1,0,0,0,74,553,1,0,0,0,76,560,1,0,0,0,78,
-		579,1,0,0,0,80,581,1,0,0,0,82,586,1,0,0,0,84,602,1,0,0,0,86,604,1,0,0,
-		0,88,607,1,0,0,0,90,611,1,0,0,0,92,623,1,0,0,0,94,635,1,0,0,0,96,692,1,
-		0,0,0,98,707,1,0,0,0,100,714,1,0,0,0,102,727,1,0,0,0,104,729,1,0,0,0,106,
-		777,1,0,0,0,108,801,1,0,0,0,110,831,1,0,0,0,112,833,1,0,0,0,114,840,1,
-		0,0,0,116,853,1,0,0,0,118,884,1,0,0,0,120,905,1,0,0,0,122,931,1,0,0,0,
-		124,935,1,0,0,0,126,940,1,0,0,0,128,966,1,0,0,0,130,968,1,0,0,0,132,1015,
-		1,0,0,0,134,1035,1,0,0,0,136,1043,1,0,0,0,138,1061,1,0,0,0,140,1064,1,
-		0,0,0,142,1093,1,0,0,0,144,1106,1,0,0,0,146,1119,1,0,0,0,148,1124,1,0,
-		0,0,150,1140,1,0,0,0,152,1155,1,0,0,0,154,1157,1,0,0,0,156,1159,1,0,0,
-		0,158,1162,1,0,0,0,160,1166,1,0,0,0,162,1168,1,0,0,0,164,1170,1,0,0,0,
-		166,1177,1,0,0,0,168,1189,1,0,0,0,170,1191,1,0,0,0,172,1198,1,0,0,0,174,
-		1207,1,0,0,0,176,1209,1,0,0,0,178,1211,1,0,0,0,180,1230,1,0,0,0,182,1232,
-		1,0,0,0,184,1234,1,0,0,0,186,187,3,4,2,0,187,188,5,0,0,1,188,1,1,0,0,0,
-		189,190,3,148,74,0,190,191,5,0,0,1,191,3,1,0,0,0,192,232,3,6,3,0,193,232,
-		3,8,4,0,194,232,3,10,5,0,195,232,3,14,7,0,196,232,3,16,8,0,197,232,3,20,
-		10,0,198,232,3,22,11,0,199,232,3,24,12,0,200,232,3,26,13,0,201,232,3,28,
-		14,0,202,232,3,32,16,0,203,232,3,34,17,0,204,232,3,38,19,0,205,232,3,42,
-		21,0,206,232,3,44,22,0,207,232,3,66,33,0,208,232,3,74,37,0,209,232,3,76,
-		38,0,210,232,3,78,39,0,211,232,3,80,40,0,212,232,3,82,41,0,213,232,3,86,
-		43,0,214,232,3,88,44,0,215,232,3,90,45,0,216,232,3,92,46,0,217,232,3,106,
-		53,0,218,232,3,108,54,0,219,232,3,112,56,0,220,232,3,114,57,0,221,232,
-		3,116,58,0,222,232,3,130,65,0,223,232,3,142,71,0,224,232,3,46,23,0,225,
-		232,3,48,24,0,226,232,3,50,25,0,227,232,3,52,26,0,228,232,3,58,29,0,229,
-		232,3,60,30,0,230,232,3,56,28,0,231,192,1,0,0,0,231,193,1,0,0,0,231,194,
-		1,0,0,0,231,195,1,0,0,0,231,196,1,0,0,0,231,197,1,0,0,0,231,198,1,0,0,
-		0,231,199,1,0,0,0,231,200,1,0,0,0,231,201,1,0,0,0,231,202,1,0,0,0,231,
-		203,1,0,0,0,231,204,1,0,0,0,231,205,1,0,0,0,231,206,1,0,0,0,231,207,1,
-		0,0,0,231,208,1,0,0,0,231,209,1,0,0,0,231,210,1,0,0,0,231,211,1,0,0,0,
-		231,212,1,0,0,0,231,213,1,0,0,0,231,214,1,0,0,0,231,215,1,0,0,0,231,216,
-		1,0,0,0,231,217,1,0,0,0,231,218,1,0,0,0,231,219,1,0,0,0,231,220,1,0,0,
-		0,231,221,1,0,0,0,231,222,1,0,0,0,231,223,1,0,0,0,231,224,1,0,0,0,231,
-		225,1,0,0,0,231,226,1,0,0,0,231,227,1,0,0,0,231,228,1,0,0,0,231,229,1,
-		0,0,0,231,230,1,0,0,0,232,5,1,0,0,0,233,234,5,36,0,0,234,235,3,180,90,
-		0,235,7,1,0,0,0,236,237,5,38,0,0,237,238,5,151,0,0,238,9,1,0,0,0,239,240,
-		5,52,0,0,240,241,3,12,6,0,241,11,1,0,0,0,242,247,5,147,0,0,243,247,5,150,
-		0,0,244,247,5,151,0,0,245,247,3,184,92,0,246,242,1,0,0,0,246,243,1,0,0,
-		0,246,244,1,0,0,0,246,245,1,0,0,0,247,13,1,0,0,0,248,249,5,50,0,0,249,
-		250,3,184,92,0,250,15,1,0,0,0,251,252,5,46,0,0,252,257,3,18,9,0,253,254,
-		5,4,0,0,254,256,3,18,9,0,255,253,1,0,0,0,256,259,1,0,0,0,257,255,1,0,0,
-		0,257,258,1,0,0,0,258,17,1,0,0,0,259,257,1,0,0,0,260,268,3,184,92,0,261,
-		268,5,151,0,0,262,265,5,147,0,0,263,266,3,184,92,0,264,266,5,14,0,0,265,
-		263,1,0,0,0,265,264,1,0,0,0,265,266,1,0,0,0,266,268,1,0,0,0,267,260,1,
-		0,0,0,267,261,1,0,0,0,267,262,1,0,0,0,268,19,1,0,0,0,269,270,5,47,0,0,
-		270,271,5,151,0,0,271,21,1,0,0,0,272,273,5,37,0,0,273,274,5,151,0,0,274,
-		23,1,0,0,0,275,276,5,53,0,0,276,277,3,184,92,0,277,25,1,0,0,0,278,279,
-		5,3,0,0,279,27,1,0,0,0,280,281,5,55,0,0,281,283,3,184,92,0,282,284,5,151,
-		0,0,283,282,1,0,0,0,283,284,1,0,0,0,284,289,1,0,0,0,285,286,5,4,0,0,286,
-		288,3,30,15,0,287,285,1,0,0,0,288,291,1,0,0,0,289,287,1,0,0,0,289,290,
-		1,0,0,0,290,29,1,0,0,0,291,289,1,0,0,0,292,293,5,134,0,0,293,301,3,180,
-		90,0,294,298,3,180,90,0,295,299,7,0,0,0,296,297,5,13,0,0,297,299,5,84,
-		0,0,298,295,1,0,0,0,298,296,1,0,0,0,299,301,1,0,0,0,300,292,1,0,0,0,300,
-		294,1,0,0,0,301,31,1,0,0,0,302,303,5,30,0,0,303,304,3,180,90,0,304,305,
-		5,143,0,0,305,33,1,0,0,0,306,307,5,29,0,0,307,308,3,158,79,0,308,309,5,
-		6,0,0,309,310,3,180,90,0,310,325,3,162,81,0,311,312,5,60,0,0,312,313,3,
-		180,90,0,313,314,3,160,80,0,314,315,5,127,0,0,315,316,3,36,18,0,316,326,
-		1,0,0,0,317,318,5,127,0,0,318,319,3,36,18,0,319,320,5,4,0,0,320,321,3,
-		180,90,0,321,322,3,160,80,0,322,323,5,127,0,0,323,324,3,36,18,0,324,326,
-		1,0,0,0,325,311,1,0,0,0,325,317,1,0,0,0,326,35,1,0,0,0,327,328,3,180,90,
-		0,328,329,3,182,91,0,329,37,1,0,0,0,330,331,5,51,0,0,331,335,3,158,79,
-		0,332,333,5,4,0,0,333,334,5,100,0,0,334,336,5,42,0,0,335,332,1,0,0,0,335,
-		336,1,0,0,0,336,337,1,0,0,0,337,338,5,6,0,0,338,339,5,68,0,0,339,344,3,
-		180,90,0,340,345,5,71,0,0,341,342,5,73,0,0,342,343,5,101,0,0,343,345,5,
-		22,0,0,344,340,1,0,0,0,344,341,1,0,0,0,344,345,1,0,0,0,345,350,1,0,0,0,
-		346,347,5,4,0,0,347,349,3,40,20,0,348,346,1,0,0,0,349,352,1,0,0,0,350,
-		348,1,0,0,0,350,351,1,0,0,0,351,39,1,0,0,0,352,350,1,0,0,0,353,354,5,86,
-		0,0,354,355,5,121,0,0,355,356,5,91,0,0,356,357,5,149,0,0,357,363,7,1,0,
-		0,358,359,5,101,0,0,359,360,5,91,0,0,360,361,5,124,0,0,361,363,5,88,0,
-		0,362,353,1,0,0,0,362,358,1,0,0,0,363,41,1,0,0,0,364,365,5,35,0,0,365,
-		366,3,184,92,0,366,367,5,93,0,0,367,368,3,164,82,0,368,43,1,0,0,0,369,
-		370,5,22,0,0,370,371,3,184,92,0,371,381,5,93,0,0,372,373,7,2,0,0,373,374,
-		5,87,0,0,374,382,3,164,82,0,375,379,3,164,82,0,376,377,7,2,0,0,377,378,
-		5,87,0,0,378,380,3,164,82,0,379,376,1,0,0,0,379,380,1,0,0,0,380,382,1,
-		0,0,0,381,372,1,0,0,0,381,375,1,0,0,0,382,387,1,0,0,0,383,384,5,4,0,0,
-		384,386,3,64,32,0,385,383,1,0,0,0,386,389,1,0,0,0,387,385,1,0,0,0,387,
-		388,1,0,0,0,388,45,1,0,0,0,389,387,1,0,0,0,390,396,5,21,0,0,391,392,5,
-		138,0,0,392,393,5,129,0,0,393,397,7,1,0,0,394,395,5,136,0,0,395,397,5,
-		69,0,0,396,391,1,0,0,0,396,394,1,0,0,0,397,47,1,0,0,0,398,404,5,18,0,0,
-		399,400,3,184,92,0,400,401,5,4,0,0,401,402,3,182,91,0,402,405,1,0,0,0,
-		403,405,5,151,0,0,404,399,1,0,0,0,404,403,1,0,0,0,405,49,1,0,0,0,406,407,
-		5,24,0,0,407,408,3,184,92,0,408,409,5,93,0,0,409,411,3,164,82,0,410,412,
-		5,95,0,0,411,410,1,0,0,0,411,412,1,0,0,0,412,51,1,0,0,0,413,414,5,27,0,
-		0,414,415,3,184,92,0,415,416,5,93,0,0,416,421,3,144,72,0,417,418,5,4,0,
-		0,418,420,3,54,27,0,419,417,1,0,0,0,420,423,1,0,0,0,421,419,1,0,0,0,421,
-		422,1,0,0,0,422,53,1,0,0,0,423,421,1,0,0,0,424,431,5,107,0,0,425,426,5,
-		123,0,0,426,427,5,67,0,0,427,428,3,180,90,0,428,429,5,13,0,0,429,431,1,
-		0,0,0,430,424,1,0,0,0,430,425,1,0,0,0,431,55,1,0,0,0,432,433,5,15,0,0,
-		433,436,3,184,92,0,434,435,5,103,0,0,435,437,3,184,92,0,436,434,1,0,0,
-		0,436,437,1,0,0,0,437,438,1,0,0,0,438,439,5,6,0,0,439,440,5,151,0,0,440,
-		57,1,0,0,0,441,442,5,49,0,0,442,443,3,158,79,0,443,444,5,6,0,0,444,445,
-		3,180,90,0,445,446,3,162,81,0,446,447,5,60,0,0,447,448,3,180,90,0,448,
-		449,3,160,80,0,449,450,5,133,0,0,450,451,3,180,90,0,451,454,7,3,0,0,452,
-		453,5,4,0,0,453,455,3,184,92,0,454,452,1,0,0,0,454,455,1,0,0,0,455,59,
-		1,0,0,0,456,457,5,33,0,0,457,458,3,18,9,0,458,459,5,6,0,0,459,460,3,184,
-		92,0,460,465,3,62,31,0,461,462,5,4,0,0,462,464,3,62,31,0,463,461,1,0,0,
-		0,464,467,1,0,0,0,465,463,1,0,0,0,465,466,1,0,0,0,466,61,1,0,0,0,467,465,
-		1,0,0,0,468,469,3,180,90,0,469,470,3,182,91,0,470,471,7,4,0,0,471,63,1,
-		0,0,0,472,486,5,102,0,0,473,486,5,81,0,0,474,475,5,99,0,0,475,476,5,103,
-		0,0,476,479,3,174,87,0,477,478,5,10,0,0,478,480,3,174,87,0,479,477,1,0,
-		0,0,479,480,1,0,0,0,480,486,1,0,0,0,481,482,5,116,0,0,482,486,7,5,0,0,
-		483,484,5,137,0,0,484,486,3,164,82,0,485,472,1,0,0,0,485,473,1,0,0,0,485,
-		474,1,0,0,0,485,481,1,0,0,0,485,483,1,0,0,0,486,65,1,0,0,0,487,488,5,39,
-		0,0,488,490,3,184,92,0,489,491,3,68,34,0,490,489,1,0,0,0,490,491,1,0,0,
-		0,491,493,1,0,0,0,492,494,3,148,74,0,493,492,1,0,0,0,493,494,1,0,0,0,494,
-		67,1,0,0,0,495,496,5,28,0,0,496,497,3,184,92,0,497,498,5,6,0,0,498,503,
-		3,170,85,0,499,500,3,162,81,0,500,501,5,64,0,0,501,502,3,152,76,0,502,
-		504,1,0,0,0,503,499,1,0,0,0,503,504,1,0,0,0,504,534,1,0,0,0,505,506,5,
-		93,0,0,506,507,3,184,92,0,507,511,5,97,0,0,508,509,5,4,0,0,509,510,5,128,
-		0,0,510,512,5,110,0,0,511,508,1,0,0,0,511,512,1,0,0,0,512,534,1,0,0,0,
-		513,514,5,112,0,0,514,515,5,132,0,0,515,516,5,59,0,0,516,521,3,70,35,0,
-		517,518,5,60,0,0,518,520,3,70,35,0,519,517,1,0,0,0,520,523,1,0,0,0,521,
-		519,1,0,0,0,521,522,1,0,0,0,522,524,1,0,0,0,523,521,1,0,0,0,524,525,5,
-		6,0,0,525,530,3,140,70,0,526,527,5,4,0,0,527,529,3,140,70,0,528,526,1,
-		0,0,0,529,532,1,0,0,0,530,528,1,0,0,0,530,531,1,0,0,0,531,534,1,0,0,0,
-		532,530,1,0,0,0,533,495,1,0,0,0,533,505,1,0,0,0,533,513,1,0,0,0,534,69,
-		1,0,0,0,535,537,3,136,68,0,536,535,1,0,0,0,537,538,1,0,0,0,538,536,1,0,
-		0,0,538,539,1,0,0,0,539,544,1,0,0,0,540,541,5,4,0,0,541,543,3,72,36,0,
-		542,540,1,0,0,0,543,546,1,0,0,0,544,542,1,0,0,0,544,545,1,0,0,0,545,71,
-		1,0,0,0,546,544,1,0,0,0,547,552,3,138,69,0,548,549,3,154,77,0,549,550,
-		5,85,0,0,550,552,1,0,0,0,551,547,1,0,0,0,551,548,1,0,0,0,552,73,1,0,0,
-		0,553,554,5,17,0,0,554,555,5,136,0,0,555,556,3,170,85,0,556,558,3,162,
-		81,0,557,559,3,148,74,0,558,557,1,0,0,0,558,559,1,0,0,0,559,75,1,0,0,0,
-		560,561,5,20,0,0,561,563,3,170,85,0,562,564,3,148,74,0,563,562,1,0,0,0,
-		563,564,1,0,0,0,564,77,1,0,0,0,565,566,5,28,0,0,566,567,5,89,0,0,567,568,
-		3,152,76,0,568,569,7,6,0,0,569,570,3,184,92,0,570,580,1,0,0,0,571,572,
-		5,19,0,0,572,576,5,78,0,0,573,574,7,7,0,0,574,576,5,77,0,0,575,571,1,0,
-		0,0,575,573,1,0,0,0,576,577,1,0,0,0,577,578,7,6,0,0,578,580,3,184,92,0,
-		579,565,1,0,0,0,579,575,1,0,0,0,580,79,1,0,0,0,581,582,5,34,0,0,582,583,
-		5,100,0,0,583,584,5,42,0,0,584,585,3,184,92,0,585,81,1,0,0,0,586,587,5,
-		23,0,0,587,588,5,6,0,0,588,593,3,84,42,0,589,590,5,4,0,0,590,592,3,84,
-		42,0,591,589,1,0,0,0,592,595,1,0,0,0,593,591,1,0,0,0,593,594,1,0,0,0,594,
-		83,1,0,0,0,595,593,1,0,0,0,596,597,5,119,0,0,597,603,3,170,85,0,598,599,
-		3,170,85,0,599,600,5,87,0,0,600,601,3,184,92,0,601,603,1,0,0,0,602,596,
-		1,0,0,0,602,598,1,0,0,0,603,85,1,0,0,0,604,605,5,26,0,0,605,606,5,104,
-		0,0,606,87,1,0,0,0,607,608,5,54,0,0,608,609,5,91,0,0,609,610,5,80,0,0,
-		610,89,1,0,0,0,611,613,5,42,0,0,612,614,3,170,85,0,613,612,1,0,0,0,613,
-		614,1,0,0,0,614,616,1,0,0,0,615,617,3,154,77,0,616,615,1,0,0,0,616,617,
-		1,0,0,0,617,618,1,0,0,0,618,619,5,6,0,0,619,621,3,94,47,0,620,622,3,148,
-		74,0,621,620,1,0,0,0,621,622,1,0,0,0,622,91,1,0,0,0,623,624,5,43,0,0,624,
-		625,3,170,85,0,625,626,5,127,0,0,626,628,3,170,85,0,627,629,3,154,77,0,
-		628,627,1,0,0,0,628,629,1,0,0,0,629,630,1,0,0,0,630,631,5,6,0,0,631,633,
-		3,94,47,0,632,634,3,148,74,0,633,632,1,0,0,0,633,634,1,0,0,0,634,93,1,
-		0,0,0,635,640,3,96,48,0,636,637,5,4,0,0,637,639,3,96,48,0,638,636,1,0,
-		0,0,639,642,1,0,0,0,640,638,1,0,0,0,640,641,1,0,0,0,641,95,1,0,0,0,642,
-		640,1,0,0,0,643,644,5,7,0,0,644,645,3,94,47,0,645,650,5,8,0,0,646,647,
-		3,170,85,0,647,648,5,126,0,0,648,651,1,0,0,0,649,651,3,102,51,0,650,646,
-		1,0,0,0,650,649,1,0,0,0,650,651,1,0,0,0,651,653,1,0,0,0,652,654,3,104,
-		52,0,653,652,1,0,0,0,653,654,1,0,0,0,654,693,1,0,0,0,655,657,5,119,0,0,
-		656,658,3,170,85,0,657,656,1,0,0,0,657,658,1,0,0,0,658,693,1,0,0,0,659,
-		660,5,120,0,0,660,661,5,110,0,0,661,693,3,170,85,0,662,666,5,31,0,0,663,
-		664,5,124,0,0,664,667,5,115,0,0,665,667,3,170,85,0,666,663,1,0,0,0,666,
-		665,1,0,0,0,667,693,1,0,0,0,668,670,3,178,89,0,669,668,1,0,0,0,669,670,
-		1,0,0,0,670,687,1,0,0,0,671,673,3,184,92,0,672,671,1,0,0,0,673,674,1,0,
-		0,0,674,672,1,0,0,0,674,675,1,0,0,0,675,681,1,0,0,0,676,678,3,156,78,0,
-		677,679,3,100,50,0,678,677,1,0,0,0,678,679,1,0,0,0,679,682,1,0,0,0,680,
-		682,3,98,49,0,681,676,1,0,0,0,681,680,1,0,0,0,681,682,1,0,0,0,682,688,
-		1,0,0,0,683,685,3,156,78,0,684,686,3,100,50,0,685,684,1,0,0,0,685,686,
-		1,0,0,0,686,688,1,0,0,0,687,672,1,0,0,0,687,683,1,0,0,0,688,690,1,0,0,
-		0,689,691,3,104,52,0,690,689,1,0,0,0,690,691,1,0,0,0,691,693,1,0,0,0,692,
-		643,1,0,0,0,692,655,1,0,0,0,692,659,1,0,0,0,692,662,1,0,0,0,692,669,1,
-		0,0,0,693,97,1,0,0,0,694,696,3,172,86,0,695,694,1,0,0,0,696,697,1,0,0,
-		0,697,695,1,0,0,0,697,698,1,0,0,0,698,708,1,0,0,0,699,703,3,178,89,0,700,
-		702,3,172,86,0,701,700,1,0,0,0,702,705,1,0,0,0,703,701,1,0,0,0,703,704,
-		1,0,0,0,704,708,1,0,0,0,705,703,1,0,0,0,706,708,3,102,51,0,707,695,1,0,
-		0,0,707,699,1,0,0,0,707,706,1,0,0,0,708,99,1,0,0,0,709,711,3,170,85,0,
-		710,712,5,82,0,0,711,710,1,0,0,0,711,712,1,0,0,0,712,715,1,0,0,0,713,715,
-		3,102,51,0,714,709,1,0,0,0,714,713,1,0,0,0,715,101,1,0,0,0,716,728,5,56,
-		0,0,717,728,5,63,0,0,718,719,5,127,0,0,719,728,5,70,0,0,720,721,5,131,
-		0,0,721,722,3,170,85,0,722,725,5,114,0,0,723,724,5,65,0,0,724,726,5,70,
-		0,0,725,723,1,0,0,0,725,726,1,0,0,0,726,728,1,0,0,0,727,716,1,0,0,0,727,
-		717,1,0,0,0,727,718,1,0,0,0,727,720,1,0,0,0,728,103,1,0,0,0,729,775,5,
-		91,0,0,730,734,7,8,0,0,731,733,3,184,92,0,732,731,1,0,0,0,733,736,1,0,
-		0,0,734,732,1,0,0,0,734,735,1,0,0,0,735,743,1,0,0,0,736,734,1,0,0,0,737,
-		739,5,60,0,0,738,740,3,184,92,0,739,738,1,0,0,0,740,741,1,0,0,0,741,739,
-		1,0,0,0,741,742,1,0,0,0,742,744,1,0,0,0,743,737,1,0,0,0,743,744,1,0,0,
-		0,744,749,1,0,0,0,745,746,5,131,0,0,746,747,3,170,85,0,747,748,5,114,0,
-		0,748,750,1,0,0,0,749,745,1,0,0,0,749,750,1,0,0,0,750,776,1,0,0,0,751,
-		755,5,75,0,0,752,754,3,184,92,0,753,752,1,0,0,0,754,757,1,0,0,0,755,753,
-		1,0,0,0,755,756,1,0,0,0,756,764,1,0,0,0,757,755,1,0,0,0,758,760,5,60,0,
-		0,759,761,3,184,92,0,760,759,1,0,0,0,761,762,1,0,0,0,762,760,1,0,0,0,762,
-		763,1,0,0,0,763,765,1,0,0,0,764,758,1,0,0,0,764,765,1,0,0,0,765,772,1,
-		0,0,0,766,773,5,56,0,0,767,773,5,63,0,0,768,769,5,131,0,0,769,770,3,170,
-		85,0,770,771,5,114,0,0,771,773,1,0,0,0,772,766,1,0,0,0,772,767,1,0,0,0,
-		772,768,1,0,0,0,772,773,1,0,0,0,773,776,1,0,0,0,774,776,5,70,0,0,775,730,
-		1,0,0,0,775,751,1,0,0,0,775,774,1,0,0,0,776,105,1,0,0,0,777,785,5,40,0,
-		0,778,779,5,43,0,0,779,780,3,170,85,0,780,781,5,127,0,0,781,782,3,170,
-		85,0,782,786,1,0,0,0,783,784,5,42,0,0,784,786,3,170,85,0,785,778,1,0,0,
-		0,785,783,1,0,0,0,786,787,1,0,0,0,787,788,5,4,0,0,788,796,3,170,85,0,789,
-		790,5,98,0,0,790,797,5,126,0,0,791,794,5,126,0,0,792,793,5,91,0,0,793,
-		795,5,58,0,0,794,792,1,0,0,0,794,795,1,0,0,0,795,797,1,0,0,0,796,789,1,
-		0,0,0,796,791,1,0,0,0,797,799,1,0,0,0,798,800,3,148,74,0,799,798,1,0,0,
-		0,799,800,1,0,0,0,800,107,1,0,0,0,801,809,5,48,0,0,802,803,5,127,0,0,803,
-		810,3,164,82,0,804,805,5,87,0,0,805,810,3,164,82,0,806,807,3,170,85,0,
-		807,808,3,160,80,0,808,810,1,0,0,0,809,802,1,0,0,0,809,804,1,0,0,0,809,
-		806,1,0,0,0,810,813,1,0,0,0,811,812,5,28,0,0,812,814,3,184,92,0,813,811,
-		1,0,0,0,813,814,1,0,0,0,814,819,1,0,0,0,815,816,5,4,0,0,816,818,3,110,
-		55,0,817,815,1,0,0,0,818,821,1,0,0,0,819,817,1,0,0,0,819,820,1,0,0,0,820,
-		823,1,0,0,0,821,819,1,0,0,0,822,824,3,148,74,0,823,822,1,0,0,0,823,824,
-		1,0,0,0,824,109,1,0,0,0,825,826,5,81,0,0,826,832,3,160,80,0,827,828,5,
-		102,0,0,828,832,3,160,80,0,829,830,5,79,0,0,830,832,3,154,77,0,831,825,
-		1,0,0,0,831,827,1,0,0,0,831,829,1,0,0,0,832,111,1,0,0,0,833,834,5,31,0,
-		0,834,835,3,170,85,0,835,836,5,64,0,0,836,838,3,152,76,0,837,839,3,148,
-		74,0,838,837,1,0,0,0,838,839,1,0,0,0,839,113,1,0,0,0,840,841,5,16,0,0,
-		841,842,3,170,85,0,842,843,5,64,0,0,843,848,3,152,76,0,844,845,5,4,0,0,
-		845,846,5,106,0,0,846,847,5,42,0,0,847,849,5,61,0,0,848,844,1,0,0,0,848,
-		849,1,0,0,0,849,851,1,0,0,0,850,852,3,148,74,0,851,850,1,0,0,0,851,852,
-		1,0,0,0,852,115,1,0,0,0,853,862,5,45,0,0,854,855,5,43,0,0,855,856,3,170,
-		85,0,856,857,5,127,0,0,857,858,3,170,85,0,858,863,1,0,0,0,859,860,3,170,
-		85,0,860,861,3,160,80,0,861,863,1,0,0,0,862,854,1,0,0,0,862,859,1,0,0,
-		0,863,874,1,0,0,0,864,865,5,6,0,0,865,870,3,118,59,0,866,867,5,5,0,0,867,
-		869,3,118,59,0,868,866,1,0,0,0,869,872,1,0,0,0,870,868,1,0,0,0,870,871,
-		1,0,0,0,871,875,1,0,0,0,872,870,1,0,0,0,873,875,3,126,63,0,874,864,1,0,
-		0,0,874,873,1,0,0,0,875,877,1,0,0,0,876,878,3,148,74,0,877,876,1,0,0,0,
-		877,878,1,0,0,0,878,117,1,0,0,0,879,880,5,57,0,0,880,881,3,170,85,0,881,
-		882,3,160,80,0,882,883,5,4,0,0,883,885,1,0,0,0,884,879,1,0,0,0,884,885,
-		1,0,0,0,885,886,1,0,0,0,886,887,3,156,78,0,887,888,3,170,85,0,888,889,
-		5,64,0,0,889,891,3,152,76,0,890,892,3,122,61,0,891,890,1,0,0,0,891,892,
-		1,0,0,0,892,897,1,0,0,0,893,894,5,4,0,0,894,896,3,120,60,0,895,893,1,0,
-		0,0,896,899,1,0,0,0,897,895,1,0,0,0,897,898,1,0,0,0,898,119,1,0,0,0,899,
-		897,1,0,0,0,900,902,5,125,0,0,901,900,1,0,0,0,901,902,1,0,0,0,902,903,
-		1,0,0,0,903,906,3,122,61,0,904,906,3,124,62,0,905,901,1,0,0,0,905,904,
-		1,0,0,0,906,121,1,0,0,0,907,912,5,83,0,0,908,913,5,42,0,0,909,910,3,170,
-		85,0,910,911,3,160,80,0,911,913,1,0,0,0,912,908,1,0,0,0,912,909,1,0,0,
-		0,913,917,1,0,0,0,914,915,3,170,85,0,915,916,5,126,0,0,916,918,1,0,0,0,
-		917,914,1,0,0,0,917,918,1,0,0,0,918,932,1,0,0,0,919,920,5,67,0,0,920,921,
-		5,130,0,0,921,922,5,83,0,0,922,923,3,170,85,0,923,924,5,60,0,0,924,925,
-		3,170,85,0,925,929,3,160,80,0,926,927,3,170,85,0,927,928,5,126,0,0,928,
-		930,1,0,0,0,929,926,1,0,0,0,929,930,1,0,0,0,930,932,1,0,0,0,931,907,1,
-		0,0,0,931,919,1,0,0,0,932,123,1,0,0,0,933,936,5,146,0,0,934,936,3,178,
-		89,0,935,933,1,0,0,0,935,934,1,0,0,0,936,937,1,0,0,0,937,938,3,162,81,
-		0,938,939,5,91,0,0,939,125,1,0,0,0,940,941,5,82,0,0,941,942,5,127,0,0,
-		942,943,3,170,85,0,943,944,5,4,0,0,944,945,5,64,0,0,945,950,3,152,76,0,
-		946,947,5,4,0,0,947,949,3,128,64,0,948,946,1,0,0,0,949,952,1,0,0,0,950,
-		948,1,0,0,0,950,951,1,0,0,0,951,127,1,0,0,0,952,950,1,0,0,0,953,954,5,
-		105,0,0,954,955,5,117,0,0,955,967,3,160,80,0,956,957,5,96,0,0,957,967,
-		5,86,0,0,958,959,5,67,0,0,959,967,5,130,0,0,960,961,7,9,0,0,961,962,3,
-		170,85,0,962,963,3,160,80,0,963,964,5,113,0,0,964,967,1,0,0,0,965,967,
-		3,124,62,0,966,953,1,0,0,0,966,956,1,0,0,0,966,958,1,0,0,0,966,960,1,0,
-		0,0,966,965,1,0,0,0,967,129,1,0,0,0,968,970,5,44,0,0,969,971,3,136,68,
-		0,970,969,1,0,0,0,971,972,1,0,0,0,972,970,1,0,0,0,972,973,1,0,0,0,973,
-		978,1,0,0,0,974,975,5,60,0,0,975,977,3,132,66,0,976,974,1,0,0,0,977,980,
-		1,0,0,0,978,976,1,0,0,0,978,979,1,0,0,0,979,988,1,0,0,0,980,978,1,0,0,
-		0,981,986,5,4,0,0,982,984,3,138,69,0,983,985,5,4,0,0,984,983,1,0,0,0,984,
-		985,1,0,0,0,985,987,1,0,0,0,986,982,1,0,0,0,986,987,1,0,0,0,987,989,1,
-		0,0,0,988,981,1,0,0,0,988,989,1,0,0,0,989,990,1,0,0,0,990,992,5,136,0,
-		0,991,993,3,136,68,0,992,991,1,0,0,0,993,994,1,0,0,0,994,992,1,0,0,0,994,
-		995,1,0,0,0,995,1000,1,0,0,0,996,997,5,60,0,0,997,999,3,132,66,0,998,996,
-		1,0,0,0,999,1002,1,0,0,0,1000,998,1,0,0,0,1000,1001,1,0,0,0,1001,1007,
-		1,0,0,0,1002,1000,1,0,0,0,1003,1004,5,4,0,0,1004,1006,3,134,67,0,1005,
-		1003,1,0,0,0,1006,1009,1,0,0,0,1007,1005,1,0,0,0,1007,1008,1,0,0,0,1008,
-		1012,1,0,0,0,1009,1007,1,0,0,0,1010,1011,5,6,0,0,1011,1013,3,140,70,0,
-		1012,1010,1,0,0,0,1012,1013,1,0,0,0,1013,131,1,0,0,0,1014,1016,3,136,68,
-		0,1015,1014,1,0,0,0,1016,1017,1,0,0,0,1017,1015,1,0,0,0,1017,1018,1,0,
-		0,0,1018,133,1,0,0,0,1019,1036,3,138,69,0,1020,1026,5,76,0,0,1021,1022,
-		3,178,89,0,1022,1023,5,127,0,0,1023,1024,3,178,89,0,1024,1025,3,182,91,
-		0,1025,1027,1,0,0,0,1026,1021,1,0,0,0,1026,1027,1,0,0,0,1027,1036,1,0,
-		0,0,1028,1032,5,91,0,0,1029,1030,5,124,0,0,1030,1033,5,118,0,0,1031,1033,
-		5,108,0,0,1032,1029,1,0,0,0,1032,1031,1,0,0,0,1033,1034,1,0,0,0,1034,1036,
-		5,109,0,0,1035,1019,1,0,0,0,1035,1020,1,0,0,0,1035,1028,1,0,0,0,1036,135,
-		1,0,0,0,1037,1044,3,184,92,0,1038,1044,5,86,0,0,1039,1044,5,94,0,0,1040,
-		1044,5,42,0,0,1041,1044,5,43,0,0,1042,1044,5,122,0,0,1043,1037,1,0,0,0,
-		1043,1038,1,0,0,0,1043,1039,1,0,0,0,1043,1040,1,0,0,0,1043,1041,1,0,0,
-		0,1043,1042,1,0,0,0,1044,137,1,0,0,0,1045,1046,5,58,0,0,1046,1048,5,66,
-		0,0,1047,1045,1,0,0,0,1047,1048,1,0,0,0,1048,1049,1,0,0,0,1049,1054,7,
-		9,0,0,1050,1055,5,42,0,0,1051,1052,3,170,85,0,1052,1053,3,160,80,0,1053,
-		1055,1,0,0,0,1054,1050,1,0,0,0,1054,1051,1,0,0,0,1055,1062,1,0,0,0,1056,
-		1057,5,43,0,0,1057,1058,3,170,85,0,1058,1059,5,127,0,0,1059,1060,3,170,
-		85,0,1060,1062,1,0,0,0,1061,1047,1,0,0,0,1061,1056,1,0,0,0,1062,139,1,
-		0,0,0,1063,1065,3,178,89,0,1064,1063,1,0,0,0,1064,1065,1,0,0,0,1065,1067,
-		1,0,0,0,1066,1068,3,184,92,0,1067,1066,1,0,0,0,1068,1069,1,0,0,0,1069,
-		1067,1,0,0,0,1069,1070,1,0,0,0,1070,1091,1,0,0,0,1071,1072,5,91,0,0,1072,
-		1079,5,75,0,0,1073,1080,5,42,0,0,1074,1076,3,184,92,0,1075,1074,1,0,0,
-		0,1076,1077,1,0,0,0,1077,1075,1,0,0,0,1077,1078,1,0,0,0,1078,1080,1,0,
-		0,0,1079,1073,1,0,0,0,1079,1075,1,0,0,0,1080,1092,1,0,0,0,1081,1089,5,
-		111,0,0,1082,1090,5,42,0,0,1083,1087,3,170,85,0,1084,1088,3,160,80,0,1085,
-		1088,5,122,0,0,1086,1088,3,184,92,0,1087,1084,1,0,0,0,1087,1085,1,0,0,
-		0,1087,1086,1,0,0,0,1088,1090,1,0,0,0,1089,1082,1,0,0,0,1089,1083,1,0,
-		0,0,1090,1092,1,0,0,0,1091,1071,1,0,0,0,1091,1081,1,0,0,0,1091,1092,1,
-		0,0,0,1092,141,1,0,0,0,1093,1094,5,25,0,0,1094,1104,3,144,72,0,1095,1096,
-		5,35,0,0,1096,1100,3,164,82,0,1097,1098,5,4,0,0,1098,1099,5,137,0,0,1099,
-		1101,3,164,82,0,1100,1097,1,0,0,0,1100,1101,1,0,0,0,1101,1105,1,0,0,0,
-		1102,1103,7,6,0,0,1103,1105,3,144,72,0,1104,1095,1,0,0,0,1104,1102,1,0,
-		0,0,1105,143,1,0,0,0,1106,1117,3,164,82,0,1107,1109,5,146,0,0,1108,1107,
-		1,0,0,0,1108,1109,1,0,0,0,1109,1110,1,0,0,0,1110,1114,7,2,0,0,1111,1113,
-		3,146,73,0,1112,1111,1,0,0,0,1113,1116,1,0,0,0,1114,1112,1,0,0,0,1114,
-		1115,1,0,0,0,1115,1118,1,0,0,0,1116,1114,1,0,0,0,1117,1108,1,0,0,0,1117,
-		1118,1,0,0,0,1118,145,1,0,0,0,1119,1120,3,176,88,0,1120,1122,3,174,87,
-		0,1121,1123,7,2,0,0,1122,1121,1,0,0,0,1122,1123,1,0,0,0,1123,147,1,0,0,
-		0,1124,1125,5,9,0,0,1125,1130,3,150,75,0,1126,1127,5,4,0,0,1127,1129,3,
-		150,75,0,1128,1126,1,0,0,0,1129,1132,1,0,0,0,1130,1128,1,0,0,0,1130,1131,
-		1,0,0,0,1131,1138,1,0,0,0,1132,1130,1,0,0,0,1133,1134,5,138,0,0,1134,1135,
-		5,129,0,0,1135,1139,7,1,0,0,1136,1137,5,136,0,0,1137,1139,5,69,0,0,1138,
-		1133,1,0,0,0,1138,1136,1,0,0,0,1138,1139,1,0,0,0,1139,149,1,0,0,0,1140,
-		1147,3,170,85,0,1141,1143,3,184,92,0,1142,1141,1,0,0,0,1143,1144,1,0,0,
-		0,1144,1142,1,0,0,0,1144,1145,1,0,0,0,1145,1148,1,0,0,0,1146,1148,5,122,
-		0,0,1147,1142,1,0,0,0,1147,1146,1,0,0,0,1147,1148,1,0,0,0,1148,151,1,0,
-		0,0,1149,1150,5,19,0,0,1150,1156,5,78,0,0,1151,1153,3,184,92,0,1152,1154,
-		5,77,0,0,1153,1152,1,0,0,0,1153,1154,1,0,0,0,1154,1156,1,0,0,0,1155,1149,
-		1,0,0,0,1155,1151,1,0,0,0,1156,153,1,0,0,0,1157,1158,7,10,0,0,1158,155,
-		1,0,0,0,1159,1160,7,11,0,0,1160,157,1,0,0,0,1161,1163,3,184,92,0,1162,
-		1161,1,0,0,0,1163,1164,1,0,0,0,1164,1162,1,0,0,0,1164,1165,1,0,0,0,1165,
-		159,1,0,0,0,1166,1167,7,12,0,0,1167,161,1,0,0,0,1168,1169,7,13,0,0,1169,
-		163,1,0,0,0,1170,1174,3,168,84,0,1171,1173,3,166,83,0,1172,1171,1,0,0,
-		0,1173,1176,1,0,0,0,1174,1172,1,0,0,0,1174,1175,1,0,0,0,1175,165,1,0,0,
-		0,1176,1174,1,0,0,0,1177,1178,3,176,88,0,1178,1179,3,168,84,0,1179,167,
-		1,0,0,0,1180,1182,3,178,89,0,1181,1183,3,182,91,0,1182,1181,1,0,0,0,1182,
-		1183,1,0,0,0,1183,1190,1,0,0,0,1184,1190,3,184,92,0,1185,1186,5,7,0,0,
-		1186,1187,3,164,82,0,1187,1188,5,8,0,0,1188,1190,1,0,0,0,1189,1180,1,0,
-		0,0,1189,1184,1,0,0,0,1189,1185,1,0,0,0,1190,169,1,0,0,0,1191,1195,3,174,
-		87,0,1192,1194,3,172,86,0,1193,1192,1,0,0,0,1194,1197,1,0,0,0,1195,1193,
-		1,0,0,0,1195,1196,1,0,0,0,1196,171,1,0,0,0,1197,1195,1,0,0,0,1198,1199,
-		3,176,88,0,1199,1200,3,174,87,0,1200,173,1,0,0,0,1201,1208,3,178,89,0,
-		1202,1208,3,184,92,0,1203,1204,5,7,0,0,1204,1205,3,170,85,0,1205,1206,
-		5,8,0,0,1206,1208,1,0,0,0,1207,1201,1,0,0,0,1207,1202,1,0,0,0,1207,1203,
-		1,0,0,0,1208,175,1,0,0,0,1209,1210,7,14,0,0,1210,177,1,0,0,0,1211,1223,
-		3,180,90,0,1212,1213,5,7,0,0,1213,1218,3,180,90,0,1214,1215,5,4,0,0,1215,
-		1217,3,180,90,0,1216,1214,1,0,0,0,1217,1220,1,0,0,0,1218,1216,1,0,0,0,
-		1218,1219,1,0,0,0,1219,1221,1,0,0,0,1220,1218,1,0,0,0,1221,1222,5,8,0,
-		0,1222,1224,1,0,0,0,1223,1212,1,0,0,0,1223,1224,1,0,0,0,1224,179,1,0,0,
-		0,1225,1227,5,147,0,0,1226,1228,5,148,0,0,1227,1226,1,0,0,0,1227,1228,
-		1,0,0,0,1228,1231,1,0,0,0,1229,1231,5,148,0,0,1230,1225,1,0,0,0,1230,1229,
-		1,0,0,0,1231,181,1,0,0,0,1232,1233,7,15,0,0,1233,183,1,0,0,0,1234,1235,
-		7,16,0,0,1235,185,1,0,0,0,151,231,246,257,265,267,283,289,298,300,325,
-		335,344,350,362,379,381,387,396,404,411,421,430,436,454,465,479,485,490,
-		493,503,511,521,530,533,538,544,551,558,563,575,579,593,602,613,616,621,
-		628,633,640,650,653,657,666,669,674,678,681,685,687,690,692,697,703,707,
-		711,714,725,727,734,741,743,749,755,762,764,772,775,785,794,796,799,809,
-		813,819,823,831,838,848,851,862,870,874,877,884,891,897,901,905,912,917,
-		929,931,935,950,966,972,978,984,986,988,994,1000,1007,1012,1017,1026,1032,
-		1035,1043,1047,1054,1061,1064,1069,1077,1079,1087,1089,1091,1100,1104,
-		1108,1114,1117,1122,1130,1138,1144,1147,1153,1155,1164,1174,1182,1189,
-		1195,1207,1218,1223,1227,1230
+		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,
+		249,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,264,8,
+		6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,273,8,8,10,8,12,8,276,9,8,1,9,1,9,1,
+		9,1,9,1,9,3,9,283,8,9,3,9,285,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,
+		12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,301,8,14,1,14,1,14,5,14,305,8,14,
+		10,14,12,14,308,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,316,8,15,3,15,
+		318,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
+		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,343,8,17,1,18,
+		1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,353,8,19,1,19,1,19,1,19,1,19,1,
+		19,1,19,1,19,3,19,362,8,19,1,19,1,19,5,19,366,8,19,10,19,12,19,369,9,19,
+		1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,380,8,20,1,21,1,21,1,
+		21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,397,
+		8,22,3,22,399,8,22,1,22,1,22,5,22,403,8,22,10,22,12,22,406,9,22,1,23,1,
+		23,1,23,1,23,1,23,1,23,3,23,414,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,
+		422,8,24,1,25,1,25,1,25,1,25,1,25,3,25,429,8,25,1,26,1,26,1,26,1,26,1,
+		26,1,26,5,26,437,8,26,10,26,12,26,440,9,26,1,27,1,27,1,27,1,27,1,27,1,
+		27,3,27,448,8,27,1,28,1,28,1,28,1,28,3,28,454,8,28,1,28,1,28,1,28,1,29,
+		1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,472,8,
+		29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,481,8,30,10,30,12,30,484,9,
+		30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,497,8,32,
+		1,32,1,32,1,32,1,32,3,32,503,8,32,1,33,1,33,1,33,3,33,508,8,33,1,33,3,
+		33,511,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,521,8,34,1,34,
+		1,34,1,34,1,34,1,34,1,34,3,34,529,8,34,1,34,1,34,1,34,1,34,1,34,1,34,5,
+		34,537,8,34,10,34,12,34,540,9,34,1,34,1,34,1,34,1,34,5,34,546,8,34,10,
+		34,12,34,549,9,34,3,34,551,8,34,1,35,4,35,554,8,35,11,35,12,35,555,1,35,
+		1,35,5,35,560,8,35,10,35,12,35,563,9,35,1,36,1,36,1,36,1,36,3,36,569,8,
+		36,1,37,1,37,1,37,1,37,1,37,3,37,576,8,37,1,38,1,38,1,38,3,38,581,8,38,
+		1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,3,39,593,8,39,1,39,1,
+		39,3,39,597,8,39,1,40,1,40,1,40,1,40,1,40,1,41,1,41,1,41,1,41,1,41,5,41,
+		609,8,41,10,41,12,41,612,9,41,1,42,1,42,1,42,1,42,1,42,1,42,3,42,620,8,
+		42,1,43,1,43,1,43,1,44,1,44,1,44,1,44,1,45,1,45,3,45,631,8,45,1,45,3,45,
+		634,8,45,1,45,1,45,1,45,3,45,639,8,45,1,46,1,46,1,46,1,46,1,46,3,46,646,
+		8,46,1,46,1,46,1,46,3,46,651,8,46,1,47,1,47,1,47,5,47,656,8,47,10,47,12,
+		47,659,9,47,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,668,8,48,1,48,3,48,
+		671,8,48,1,48,1,48,3,48,675,8,48,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,
+		48,684,8,48,1,48,3,48,687,8,48,1,48,4,48,690,8,48,11,48,12,48,691,1,48,
+		1,48,3,48,696,8,48,1,48,3,48,699,8,48,1,48,1,48,3,48,703,8,48,3,48,705,
+		8,48,1,48,3,48,708,8,48,3,48,710,8,48,1,49,4,49,713,8,49,11,49,12,49,714,
+		1,49,1,49,5,49,719,8,49,10,49,12,49,722,9,49,1,49,3,49,725,8,49,1,50,1,
+		50,3,50,729,8,50,1,50,3,50,732,8,50,1,51,1,51,1,51,1,51,1,51,1,51,1,51,
+		1,51,1,51,3,51,743,8,51,3,51,745,8,51,1,52,1,52,1,52,5,52,750,8,52,10,
+		52,12,52,753,9,52,1,52,1,52,4,52,757,8,52,11,52,12,52,758,3,52,761,8,52,
+		1,52,1,52,1,52,1,52,3,52,767,8,52,1,52,1,52,5,52,771,8,52,10,52,12,52,
+		774,9,52,1,52,1,52,4,52,778,8,52,11,52,12,52,779,3,52,782,8,52,1,52,1,
+		52,1,52,1,52,1,52,1,52,3,52,790,8,52,1,52,3,52,793,8,52,1,53,1,53,1,53,
+		1,53,1,53,1,53,1,53,1,53,3,53,803,8,53,1,53,1,53,1,53,1,53,1,53,1,53,1,
+		53,3,53,812,8,53,3,53,814,8,53,1,53,3,53,817,8,53,1,54,1,54,1,54,1,54,
+		5,54,823,8,54,10,54,12,54,826,9,54,1,54,1,54,1,54,1,55,1,55,1,55,3,55,
+		834,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,846,8,
+		56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,856,8,57,1,57,1,57,3,57,
+		860,8,57,1,57,1,57,5,57,864,8,57,10,57,12,57,867,9,57,1,57,3,57,870,8,
+		57,1,58,1,58,1,58,1,58,1,58,1,58,3,58,878,8,58,1,59,1,59,1,59,1,59,1,59,
+		3,59,885,8,59,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,895,8,60,1,
+		60,3,60,898,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,
+		3,61,911,8,61,1,61,1,61,1,61,3,61,916,8,61,1,61,1,61,5,61,920,8,61,10,
+		61,12,61,923,9,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,931,8,61,1,61,1,61,
+		5,61,935,8,61,10,61,12,61,938,9,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,
+		3,61,947,8,61,3,61,949,8,61,3,61,951,8,61,1,62,1,62,1,62,1,62,5,62,957,
+		8,62,10,62,12,62,960,9,62,1,62,3,62,963,8,62,1,62,3,62,966,8,62,1,63,1,
+		63,1,63,1,63,1,63,3,63,973,8,63,1,63,1,63,1,63,5,63,978,8,63,10,63,12,
+		63,981,9,63,1,64,1,64,1,64,3,64,986,8,64,1,64,1,64,1,64,3,64,991,8,64,
+		1,64,3,64,994,8,64,1,65,1,65,1,65,3,65,999,8,65,1,65,1,65,1,65,1,65,3,
+		65,1005,8,65,1,65,1,65,1,65,3,65,1010,8,65,1,66,1,66,1,66,3,66,1015,8,
+		66,1,67,1,67,1,67,1,67,1,67,3,67,1022,8,67,1,67,1,67,1,67,3,67,1027,8,
+		67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1038,8,68,1,69,1,
+		69,1,69,1,69,1,69,3,69,1045,8,69,1,70,1,70,3,70,1049,8,70,1,70,1,70,1,
+		70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,5,71,1062,8,71,10,71,12,71,
+		1065,9,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1075,8,72,1,72,
+		1,72,1,72,1,72,1,72,1,72,3,72,1083,8,72,1,73,1,73,4,73,1087,8,73,11,73,
+		12,73,1088,1,73,1,73,5,73,1093,8,73,10,73,12,73,1096,9,73,1,73,1,73,1,
+		73,3,73,1101,8,73,3,73,1103,8,73,3,73,1105,8,73,1,73,1,73,4,73,1109,8,
+		73,11,73,12,73,1110,1,73,1,73,5,73,1115,8,73,10,73,12,73,1118,9,73,1,73,
+		1,73,5,73,1122,8,73,10,73,12,73,1125,9,73,1,73,1,73,3,73,1129,8,73,1,74,
+		4,74,1132,8,74,11,74,12,74,1133,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
+		1143,8,75,1,75,1,75,1,75,1,75,3,75,1149,8,75,1,75,3,75,1152,8,75,1,76,
+		1,76,1,76,1,76,1,76,1,76,3,76,1160,8,76,1,77,1,77,3,77,1164,8,77,1,77,
+		1,77,1,77,1,77,1,77,3,77,1171,8,77,1,77,1,77,1,77,1,77,1,77,3,77,1178,
+		8,77,1,78,3,78,1181,8,78,1,78,4,78,1184,8,78,11,78,12,78,1185,1,78,1,78,
+		1,78,1,78,4,78,1192,8,78,11,78,12,78,1193,3,78,1196,8,78,1,78,1,78,1,78,
+		1,78,1,78,1,78,3,78,1204,8,78,3,78,1206,8,78,3,78,1208,8,78,1,79,1,79,
+		1,79,1,79,1,79,1,79,1,79,3,79,1217,8,79,1,79,1,79,3,79,1221,8,79,1,80,
+		1,80,3,80,1225,8,80,1,80,1,80,5,80,1229,8,80,10,80,12,80,1232,9,80,3,80,
+		1234,8,80,1,81,1,81,1,81,3,81,1239,8,81,1,82,1,82,1,82,1,82,5,82,1245,
+		8,82,10,82,12,82,1248,9,82,1,82,1,82,1,82,1,82,1,82,3,82,1255,8,82,1,83,
+		1,83,4,83,1259,8,83,11,83,12,83,1260,1,83,3,83,1264,8,83,1,84,1,84,1,84,
+		1,84,3,84,1270,8,84,3,84,1272,8,84,1,85,1,85,1,86,1,86,1,87,4,87,1279,
+		8,87,11,87,12,87,1280,1,88,1,88,1,89,1,89,1,90,1,90,5,90,1289,8,90,10,
+		90,12,90,1292,9,90,1,91,1,91,1,91,1,92,1,92,3,92,1299,8,92,1,92,1,92,1,
+		92,1,92,1,92,3,92,1306,8,92,1,93,1,93,5,93,1310,8,93,10,93,12,93,1313,
+		9,93,1,94,1,94,1,94,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1324,8,95,1,96,
+		1,96,1,97,1,97,1,97,1,97,1,97,5,97,1333,8,97,10,97,12,97,1336,9,97,1,97,
+		1,97,3,97,1340,8,97,1,98,1,98,3,98,1344,8,98,1,98,3,98,1347,8,98,1,99,
+		1,99,1,100,1,100,1,100,0,0,101,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
+		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
+		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
+		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
+		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
+		192,194,196,198,200,0,17,2,0,145,146,148,149,2,0,20,20,69,69,2,0,44,44,
+		124,124,2,0,145,145,148,148,2,0,90,90,138,138,2,0,75,75,135,135,2,0,63,
+		63,93,93,2,0,33,33,42,42,4,0,87,87,94,94,100,100,118,118,2,0,87,87,94,
+		94,2,0,117,117,143,143,2,0,73,73,92,92,1,0,43,44,1,0,123,124,2,0,10,12,
+		14,14,4,0,91,91,144,144,146,147,149,149,27,0,15,18,20,27,29,31,33,42,45,
+		56,58,60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,110,112,116,118,
+		118,120,120,122,123,125,125,127,128,130,133,135,138,140,140,142,142,145,
+		145,148,148,150,150,1506,0,202,1,0,0,0,2,205,1,0,0,0,4,248,1,0,0,0,6,250,
+		1,0,0,0,8,253,1,0,0,0,10,256,1,0,0,0,12,263,1,0,0,0,14,265,1,0,0,0,16,
+		268,1,0,0,0,18,284,1,0,0,0,20,286,1,0,0,0,22,289,1,0,0,0,24,292,1,0,0,
+		0,26,295,1,0,0,0,28,297,1,0,0,0,30,317,1,0,0,0,32,319,1,0,0,0,34,323,1,
+		0,0,0,36,344,1,0,0,0,38,347,1,0,0,0,40,379,1,0,0,0,42,381,1,0,0,0,44,386,
+		1,0,0,0,46,407,1,0,0,0,48,415,1,0,0,0,50,423,1,0,0,0,52,430,1,0,0,0,54,
+		447,1,0,0,0,56,449,1,0,0,0,58,458,1,0,0,0,60,473,1,0,0,0,62,485,1,0,0,
+		0,64,502,1,0,0,0,66,504,1,0,0,0,68,550,1,0,0,0,70,553,1,0,0,0,72,568,1,
+		0,0,0,74,570,1,0,0,0,76,577,1,0,0,0,78,596,1,0,0,0,80,598,1,0,0,0,82,603,
+		1,0,0,0,84,619,1,0,0,0,86,621,1,0,0,0,88,624,1,0,0,0,90,628,1,0,0,0,92,
+		640,1,0,0,0,94,652,1,0,0,0,96,709,1,0,0,0,98,724,1,0,0,0,100,731,1,0,0,
+		0,102,744,1,0,0,0,104,746,1,0,0,0,106,794,1,0,0,0,108,818,1,0,0,0,110,
+		830,1,0,0,0,112,845,1,0,0,0,114,847,1,0,0,0,116,877,1,0,0,0,118,879,1,
+		0,0,0,120,886,1,0,0,0,122,899,1,0,0,0,124,962,1,0,0,0,126,972,1,0,0,0,
+		128,985,1,0,0,0,130,1009,1,0,0,0,132,1014,1,0,0,0,134,1016,1,0,0,0,136,
+		1028,1,0,0,0,138,1044,1,0,0,0,140,1048,1,0,0,0,142,1053,1,0,0,0,144,1082,
+		1,0,0,0,146,1084,1,0,0,0,148,1131,1,0,0,0,150,1151,1,0,0,0,152,1159,1,
+		0,0,0,154,1177,1,0,0,0,156,1180,1,0,0,0,158,1209,1,0,0,0,160,1222,1,0,
+		0,0,162,1235,1,0,0,0,164,1240,1,0,0,0,166,1256,1,0,0,0,168,1271,1,0,0,
+		0,170,1273,1,0,0,0,172,1275,1,0,0,0,174,1278,1,0,0,0,176,1282,1,0,0,0,
+		178,1284,1,0,0,0,180,1286,1,0,0,0,182,1293,1,0,0,0,184,1305,1,0,0,0,186,
+		1307,1,0,0,0,188,1314,1,0,0,0,190,1323,1,0,0,0,192,1325,1,0,0,0,194,1327,
+		1,0,0,0,196,1346,1,0,0,0,198,1348,1,0,0,0,200,1350,1,0,0,0,202,203,3,4,
+		2,0,203,204,5,0,0,1,204,1,1,0,0,0,205,206,3,164,82,0,206,207,5,0,0,1,207,
+		3,1,0,0,0,208,249,3,6,3,0,209,249,3,8,4,0,210,249,3,10,5,0,211,249,3,14,
+		7,0,212,249,3,16,8,0,213,249,3,20,10,0,214,249,3,22,11,0,215,249,3,24,
+		12,0,216,249,3,26,13,0,217,249,3,28,14,0,218,249,3,32,16,0,219,249,3,34,
+		17,0,220,249,3,38,19,0,221,249,3,42,21,0,222,249,3,44,22,0,223,249,3,66,
+		33,0,224,249,3,74,37,0,225,249,3,76,38,0,226,249,3,78,39,0,227,249,3,80,
+		40,0,228,249,3,82,41,0,229,249,3,86,43,0,230,249,3,88,44,0,231,249,3,90,
+		45,0,232,249,3,92,46,0,233,249,3,106,53,0,234,249,3,114,57,0,235,249,3,
+		118,59,0,236,249,3,120,60,0,237,249,3,122,61,0,238,249,3,146,73,0,239,
+		249,3,158,79,0,240,249,3,46,23,0,241,249,3,108,54,0,242,249,3,48,24,0,
+		243,249,3,50,25,0,244,249,3,52,26,0,245,249,3,58,29,0,246,249,3,60,30,
+		0,247,249,3,56,28,0,248,208,1,0,0,0,248,209,1,0,0,0,248,210,1,0,0,0,248,
+		211,1,0,0,0,248,212,1,0,0,0,248,213,1,0,0,0,248,214,1,0,0,0,248,215,1,
+		0,0,0,248,216,1,0,0,0,248,217,1,0,0,0,248,218,1,0,0,0,248,219,1,0,0,0,
+		248,220,1,0,0,0,248,221,1,0,0,0,248,222,1,0,0,0,248,223,1,0,0,0,248,224,
+		1,0,0,0,248,225,1,0,0,0,248,226,1,0,0,0,248,227,1,0,0,0,248,228,1,0,0,
+		0,248,229,1,0,0,0,248,230,1,0,0,0,248,231,1,0,0,0,248,232,1,0,0,0,248,
+		233,1,0,0,0,248,234,1,0,0,0,248,235,1,0,0,0,248,236,1,0,0,0,248,237,1,
+		0,0,0,248,238,1,0,0,0,248,239,1,0,0,0,248,240,1,0,0,0,248,241,1,0,0,0,
+		248,242,1,0,0,0,248,243,1,0,0,0,248,244,1,0,0,0,248,245,1,0,0,0,248,246,
+		1,0,0,0,248,247,1,0,0,0,249,5,1,0,0,0,250,251,5,37,0,0,251,252,3,196,98,
+		0,252,7,1,0,0,0,253,254,5,39,0,0,254,255,5,155,0,0,255,9,1,0,0,0,256,257,
+		5,53,0,0,257,258,3,12,6,0,258,11,1,0,0,0,259,264,5,151,0,0,260,264,5,154,
+		0,0,261,264,5,155,0,0,262,264,3,200,100,0,263,259,1,0,0,0,263,260,1,0,
+		0,0,263,261,1,0,0,0,263,262,1,0,0,0,264,13,1,0,0,0,265,266,5,51,0,0,266,
+		267,3,200,100,0,267,15,1,0,0,0,268,269,5,47,0,0,269,274,3,18,9,0,270,271,
+		5,4,0,0,271,273,3,18,9,0,272,270,1,0,0,0,273,276,1,0,0,0,274,272,1,0,0,
+		0,274,275,1,0,0,0,275,17,1,0,0,0,276,274,1,0,0,0,277,285,3,200,100,0,278,
+		285,5,155,0,0,279,282,5,151,0,0,280,283,3,200,100,0,281,283,5,14,0,0,282,
+		280,1,0,0,0,282,281,1,0,0,0,282,283,1,0,0,0,283,285,1,0,0,0,284,277,1,
+		0,0,0,284,278,1,0,0,0,284,279,1,0,0,0,285,19,1,0,0,0,286,287,5,48,0,0,
+		287,288,5,155,0,0,288,21,1,0,0,0,289,290,5,38,0,0,290,291,5,155,0,0,291,
+		23,1,0,0,0,292,293,5,54,0,0,293,294,3,200,100,0,294,25,1,0,0,0,295,296,
+		5,3,0,0,296,27,1,0,0,0,297,298,5,56,0,0,298,300,3,200,100,0,299,301,5,
+		155,0,0,300,299,1,0,0,0,300,301,1,0,0,0,301,306,1,0,0,0,302,303,5,4,0,
+		0,303,305,3,30,15,0,304,302,1,0,0,0,305,308,1,0,0,0,306,304,1,0,0,0,306,
+		307,1,0,0,0,307,29,1,0,0,0,308,306,1,0,0,0,309,310,5,137,0,0,310,318,3,
+		196,98,0,311,315,3,196,98,0,312,316,7,0,0,0,313,314,5,13,0,0,314,316,5,
+		85,0,0,315,312,1,0,0,0,315,313,1,0,0,0,316,318,1,0,0,0,317,309,1,0,0,0,
+		317,311,1,0,0,0,318,31,1,0,0,0,319,320,5,31,0,0,320,321,3,196,98,0,321,
+		322,5,147,0,0,322,33,1,0,0,0,323,324,5,30,0,0,324,325,3,174,87,0,325,326,
+		5,6,0,0,326,327,3,196,98,0,327,342,3,178,89,0,328,329,5,61,0,0,329,330,
+		3,196,98,0,330,331,3,176,88,0,331,332,5,129,0,0,332,333,3,36,18,0,333,
+		343,1,0,0,0,334,335,5,129,0,0,335,336,3,36,18,0,336,337,5,4,0,0,337,338,
+		3,196,98,0,338,339,3,176,88,0,339,340,5,129,0,0,340,341,3,36,18,0,341,
+		343,1,0,0,0,342,328,1,0,0,0,342,334,1,0,0,0,343,35,1,0,0,0,344,345,3,196,
+		98,0,345,346,3,198,99,0,346,37,1,0,0,0,347,348,5,52,0,0,348,352,3,174,
+		87,0,349,350,5,4,0,0,350,351,5,100,0,0,351,353,5,43,0,0,352,349,1,0,0,
+		0,352,353,1,0,0,0,353,354,1,0,0,0,354,355,5,6,0,0,355,356,5,69,0,0,356,
+		361,3,196,98,0,357,362,5,72,0,0,358,359,5,74,0,0,359,360,5,101,0,0,360,
+		362,5,22,0,0,361,357,1,0,0,0,361,358,1,0,0,0,361,362,1,0,0,0,362,367,1,
+		0,0,0,363,364,5,4,0,0,364,366,3,40,20,0,365,363,1,0,0,0,366,369,1,0,0,
+		0,367,365,1,0,0,0,367,368,1,0,0,0,368,39,1,0,0,0,369,367,1,0,0,0,370,371,
+		5,87,0,0,371,372,5,123,0,0,372,373,5,91,0,0,373,374,5,153,0,0,374,380,
+		7,1,0,0,375,376,5,101,0,0,376,377,5,91,0,0,377,378,5,126,0,0,378,380,5,
+		88,0,0,379,370,1,0,0,0,379,375,1,0,0,0,380,41,1,0,0,0,381,382,5,36,0,0,
+		382,383,3,200,100,0,383,384,5,93,0,0,384,385,3,180,90,0,385,43,1,0,0,0,
+		386,387,5,22,0,0,387,388,3,200,100,0,388,398,5,93,0,0,389,390,7,2,0,0,
+		390,391,5,28,0,0,391,399,3,180,90,0,392,396,3,180,90,0,393,394,7,2,0,0,
+		394,395,5,28,0,0,395,397,3,180,90,0,396,393,1,0,0,0,396,397,1,0,0,0,397,
+		399,1,0,0,0,398,389,1,0,0,0,398,392,1,0,0,0,399,404,1,0,0,0,400,401,5,
+		4,0,0,401,403,3,64,32,0,402,400,1,0,0,0,403,406,1,0,0,0,404,402,1,0,0,
+		0,404,405,1,0,0,0,405,45,1,0,0,0,406,404,1,0,0,0,407,413,5,21,0,0,408,
+		409,5,141,0,0,409,410,5,132,0,0,410,414,7,1,0,0,411,412,5,139,0,0,412,
+		414,5,70,0,0,413,408,1,0,0,0,413,411,1,0,0,0,414,47,1,0,0,0,415,421,5,
+		18,0,0,416,417,3,200,100,0,417,418,5,4,0,0,418,419,3,198,99,0,419,422,
+		1,0,0,0,420,422,5,155,0,0,421,416,1,0,0,0,421,420,1,0,0,0,422,49,1,0,0,
+		0,423,424,5,24,0,0,424,425,3,200,100,0,425,426,5,93,0,0,426,428,3,180,
+		90,0,427,429,5,95,0,0,428,427,1,0,0,0,428,429,1,0,0,0,429,51,1,0,0,0,430,
+		431,5,27,0,0,431,432,3,200,100,0,432,433,5,93,0,0,433,438,3,160,80,0,434,
+		435,5,4,0,0,435,437,3,54,27,0,436,434,1,0,0,0,437,440,1,0,0,0,438,436,
+		1,0,0,0,438,439,1,0,0,0,439,53,1,0,0,0,440,438,1,0,0,0,441,448,5,107,0,
+		0,442,443,5,125,0,0,443,444,5,68,0,0,444,445,3,196,98,0,445,446,5,13,0,
+		0,446,448,1,0,0,0,447,441,1,0,0,0,447,442,1,0,0,0,448,55,1,0,0,0,449,450,
+		5,15,0,0,450,453,3,200,100,0,451,452,5,103,0,0,452,454,3,200,100,0,453,
+		451,1,0,0,0,453,454,1,0,0,0,454,455,1,0,0,0,455,456,5,6,0,0,456,457,5,
+		155,0,0,457,57,1,0,0,0,458,459,5,50,0,0,459,460,3,174,87,0,460,461,5,6,
+		0,0,461,462,3,196,98,0,462,463,3,178,89,0,463,464,5,61,0,0,464,465,3,196,
+		98,0,465,466,3,176,88,0,466,467,5,136,0,0,467,468,3,196,98,0,468,471,7,
+		3,0,0,469,470,5,4,0,0,470,472,3,200,100,0,471,469,1,0,0,0,471,472,1,0,
+		0,0,472,59,1,0,0,0,473,474,5,34,0,0,474,475,3,18,9,0,475,476,5,6,0,0,476,
+		477,3,200,100,0,477,482,3,62,31,0,478,479,5,4,0,0,479,481,3,62,31,0,480,
+		478,1,0,0,0,481,484,1,0,0,0,482,480,1,0,0,0,482,483,1,0,0,0,483,61,1,0,
+		0,0,484,482,1,0,0,0,485,486,3,196,98,0,486,487,3,198,99,0,487,488,7,4,
+		0,0,488,63,1,0,0,0,489,503,5,102,0,0,490,503,5,82,0,0,491,492,5,99,0,0,
+		492,493,5,103,0,0,493,496,3,190,95,0,494,495,5,10,0,0,495,497,3,190,95,
+		0,496,494,1,0,0,0,496,497,1,0,0,0,497,503,1,0,0,0,498,499,5,116,0,0,499,
+		503,7,5,0,0,500,501,5,140,0,0,501,503,3,180,90,0,502,489,1,0,0,0,502,490,
+		1,0,0,0,502,491,1,0,0,0,502,498,1,0,0,0,502,500,1,0,0,0,503,65,1,0,0,0,
+		504,505,5,40,0,0,505,507,3,200,100,0,506,508,3,68,34,0,507,506,1,0,0,0,
+		507,508,1,0,0,0,508,510,1,0,0,0,509,511,3,164,82,0,510,509,1,0,0,0,510,
+		511,1,0,0,0,511,67,1,0,0,0,512,513,5,29,0,0,513,514,3,200,100,0,514,515,
+		5,6,0,0,515,520,3,186,93,0,516,517,3,178,89,0,517,518,5,65,0,0,518,519,
+		3,168,84,0,519,521,1,0,0,0,520,516,1,0,0,0,520,521,1,0,0,0,521,551,1,0,
+		0,0,522,523,5,93,0,0,523,524,3,200,100,0,524,528,5,97,0,0,525,526,5,4,
+		0,0,526,527,5,131,0,0,527,529,5,110,0,0,528,525,1,0,0,0,528,529,1,0,0,
+		0,529,551,1,0,0,0,530,531,5,112,0,0,531,532,5,135,0,0,532,533,5,60,0,0,
+		533,538,3,70,35,0,534,535,5,61,0,0,535,537,3,70,35,0,536,534,1,0,0,0,537,
+		540,1,0,0,0,538,536,1,0,0,0,538,539,1,0,0,0,539,541,1,0,0,0,540,538,1,
+		0,0,0,541,542,5,6,0,0,542,547,3,156,78,0,543,544,5,4,0,0,544,546,3,156,
+		78,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,548,1,0,0,0,548,
+		551,1,0,0,0,549,547,1,0,0,0,550,512,1,0,0,0,550,522,1,0,0,0,550,530,1,
+		0,0,0,551,69,1,0,0,0,552,554,3,152,76,0,553,552,1,0,0,0,554,555,1,0,0,
+		0,555,553,1,0,0,0,555,556,1,0,0,0,556,561,1,0,0,0,557,558,5,4,0,0,558,
+		560,3,72,36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,562,
+		1,0,0,0,562,71,1,0,0,0,563,561,1,0,0,0,564,569,3,154,77,0,565,566,3,170,
+		85,0,566,567,5,86,0,0,567,569,1,0,0,0,568,564,1,0,0,0,568,565,1,0,0,0,
+		569,73,1,0,0,0,570,571,5,17,0,0,571,572,5,139,0,0,572,573,3,186,93,0,573,
+		575,3,178,89,0,574,576,3,164,82,0,575,574,1,0,0,0,575,576,1,0,0,0,576,
+		75,1,0,0,0,577,578,5,20,0,0,578,580,3,186,93,0,579,581,3,164,82,0,580,
+		579,1,0,0,0,580,581,1,0,0,0,581,77,1,0,0,0,582,583,5,29,0,0,583,584,5,
+		89,0,0,584,585,3,168,84,0,585,586,7,6,0,0,586,587,3,200,100,0,587,597,
+		1,0,0,0,588,589,5,19,0,0,589,593,5,79,0,0,590,591,7,7,0,0,591,593,5,78,
+		0,0,592,588,1,0,0,0,592,590,1,0,0,0,593,594,1,0,0,0,594,595,7,6,0,0,595,
+		597,3,200,100,0,596,582,1,0,0,0,596,592,1,0,0,0,597,79,1,0,0,0,598,599,
+		5,35,0,0,599,600,5,100,0,0,600,601,5,43,0,0,601,602,3,200,100,0,602,81,
+		1,0,0,0,603,604,5,23,0,0,604,605,5,6,0,0,605,610,3,84,42,0,606,607,5,4,
+		0,0,607,609,3,84,42,0,608,606,1,0,0,0,609,612,1,0,0,0,610,608,1,0,0,0,
+		610,611,1,0,0,0,611,83,1,0,0,0,612,610,1,0,0,0,613,614,5,119,0,0,614,620,
+		3,186,93,0,615,616,3,186,93,0,616,617,5,28,0,0,617,618,3,200,100,0,618,
+		620,1,0,0,0,619,613,1,0,0,0,619,615,1,0,0,0,620,85,1,0,0,0,621,622,5,26,
+		0,0,622,623,5,104,0,0,623,87,1,0,0,0,624,625,5,55,0,0,625,626,5,91,0,0,
+		626,627,5,81,0,0,627,89,1,0,0,0,628,630,5,43,0,0,629,631,3,186,93,0,630,
+		629,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,634,3,170,85,0,633,632,
+		1,0,0,0,633,634,1,0,0,0,634,635,1,0,0,0,635,636,5,6,0,0,636,638,3,94,47,
+		0,637,639,3,164,82,0,638,637,1,0,0,0,638,639,1,0,0,0,639,91,1,0,0,0,640,
+		641,5,44,0,0,641,642,3,186,93,0,642,643,5,129,0,0,643,645,3,186,93,0,644,
+		646,3,170,85,0,645,644,1,0,0,0,645,646,1,0,0,0,646,647,1,0,0,0,647,648,
+		5,6,0,0,648,650,3,94,47,0,649,651,3,164,82,0,650,649,1,0,0,0,650,651,1,
+		0,0,0,651,93,1,0,0,0,652,657,3,96,48,0,653,654,5,4,0,0,654,656,3,96,48,
+		0,655,653,1,0,0,0,656,659,1,0,0,0,657,655,1,0,0,0,657,658,1,0,0,0,658,
+		95,1,0,0,0,659,657,1,0,0,0,660,661,5,7,0,0,661,662,3,94,47,0,662,667,5,
+		8,0,0,663,664,3,186,93,0,664,665,5,128,0,0,665,668,1,0,0,0,666,668,3,102,
+		51,0,667,663,1,0,0,0,667,666,1,0,0,0,667,668,1,0,0,0,668,670,1,0,0,0,669,
+		671,3,104,52,0,670,669,1,0,0,0,670,671,1,0,0,0,671,710,1,0,0,0,672,674,
+		5,119,0,0,673,675,3,186,93,0,674,673,1,0,0,0,674,675,1,0,0,0,675,710,1,
+		0,0,0,676,677,5,121,0,0,677,678,5,110,0,0,678,710,3,186,93,0,679,683,5,
+		32,0,0,680,681,5,126,0,0,681,684,5,115,0,0,682,684,3,186,93,0,683,680,
+		1,0,0,0,683,682,1,0,0,0,684,710,1,0,0,0,685,687,3,194,97,0,686,685,1,0,
+		0,0,686,687,1,0,0,0,687,704,1,0,0,0,688,690,3,200,100,0,689,688,1,0,0,
+		0,690,691,1,0,0,0,691,689,1,0,0,0,691,692,1,0,0,0,692,698,1,0,0,0,693,
+		695,3,172,86,0,694,696,3,100,50,0,695,694,1,0,0,0,695,696,1,0,0,0,696,
+		699,1,0,0,0,697,699,3,98,49,0,698,693,1,0,0,0,698,697,1,0,0,0,698,699,
+		1,0,0,0,699,705,1,0,0,0,700,702,3,172,86,0,701,703,3,100,50,0,702,701,
+		1,0,0,0,702,703,1,0,0,0,703,705,1,0,0,0,704,689,1,0,0,0,704,700,1,0,0,
+		0,705,707,1,0,0,0,706,708,3,104,52,0,707,706,1,0,0,0,707,708,1,0,0,0,708,
+		710,1,0,0,0,709,660,1,0,0,0,709,672,1,0,0,0,709,676,1,0,0,0,709,679,1,
+		0,0,0,709,686,1,0,0,0,710,97,1,0,0,0,711,713,3,188,94,0,712,711,1,0,0,
+		0,713,714,1,0,0,0,714,712,1,0,0,0,714,715,1,0,0,0,715,725,1,0,0,0,716,
+		720,3,194,97,0,717,719,3,188,94,0,718,717,1,0,0,0,719,722,1,0,0,0,720,
+		718,1,0,0,0,720,721,1,0,0,0,721,725,1,0,0,0,722,720,1,0,0,0,723,725,3,
+		102,51,0,724,712,1,0,0,0,724,716,1,0,0,0,724,723,1,0,0,0,725,99,1,0,0,
+		0,726,728,3,186,93,0,727,729,5,83,0,0,728,727,1,0,0,0,728,729,1,0,0,0,
+		729,732,1,0,0,0,730,732,3,102,51,0,731,726,1,0,0,0,731,730,1,0,0,0,732,
+		101,1,0,0,0,733,745,5,57,0,0,734,745,5,64,0,0,735,736,5,129,0,0,736,745,
+		5,71,0,0,737,738,5,134,0,0,738,739,3,186,93,0,739,742,5,114,0,0,740,741,
+		5,66,0,0,741,743,5,71,0,0,742,740,1,0,0,0,742,743,1,0,0,0,743,745,1,0,
+		0,0,744,733,1,0,0,0,744,734,1,0,0,0,744,735,1,0,0,0,744,737,1,0,0,0,745,
+		103,1,0,0,0,746,792,5,91,0,0,747,751,7,8,0,0,748,750,3,200,100,0,749,748,
+		1,0,0,0,750,753,1,0,0,0,751,749,1,0,0,0,751,752,1,0,0,0,752,760,1,0,0,
+		0,753,751,1,0,0,0,754,756,5,61,0,0,755,757,3,200,100,0,756,755,1,0,0,0,
+		757,758,1,0,0,0,758,756,1,0,0,0,758,759,1,0,0,0,759,761,1,0,0,0,760,754,
+		1,0,0,0,760,761,1,0,0,0,761,766,1,0,0,0,762,763,5,134,0,0,763,764,3,186,
+		93,0,764,765,5,114,0,0,765,767,1,0,0,0,766,762,1,0,0,0,766,767,1,0,0,0,
+		767,793,1,0,0,0,768,772,5,76,0,0,769,771,3,200,100,0,770,769,1,0,0,0,771,
+		774,1,0,0,0,772,770,1,0,0,0,772,773,1,0,0,0,773,781,1,0,0,0,774,772,1,
+		0,0,0,775,777,5,61,0,0,776,778,3,200,100,0,777,776,1,0,0,0,778,779,1,0,
+		0,0,779,777,1,0,0,0,779,780,1,0,0,0,780,782,1,0,0,0,781,775,1,0,0,0,781,
+		782,1,0,0,0,782,789,1,0,0,0,783,790,5,57,0,0,784,790,5,64,0,0,785,786,
+		5,134,0,0,786,787,3,186,93,0,787,788,5,114,0,0,788,790,1,0,0,0,789,783,
+		1,0,0,0,789,784,1,0,0,0,789,785,1,0,0,0,789,790,1,0,0,0,790,793,1,0,0,
+		0,791,793,5,71,0,0,792,747,1,0,0,0,792,768,1,0,0,0,792,791,1,0,0,0,793,
+		105,1,0,0,0,794,802,5,41,0,0,795,796,5,44,0,0,796,797,3,186,93,0,797,798,
+		5,129,0,0,798,799,3,186,93,0,799,803,1,0,0,0,800,801,5,43,0,0,801,803,
+		3,186,93,0,802,795,1,0,0,0,802,800,1,0,0,0,803,804,1,0,0,0,804,805,5,4,
+		0,0,805,813,3,186,93,0,806,807,5,98,0,0,807,814,5,128,0,0,808,811,5,128,
+		0,0,809,810,5,91,0,0,810,812,5,59,0,0,811,809,1,0,0,0,811,812,1,0,0,0,
+		812,814,1,0,0,0,813,806,1,0,0,0,813,808,1,0,0,0,814,816,1,0,0,0,815,817,
+		3,164,82,0,816,815,1,0,0,0,816,817,1,0,0,0,817,107,1,0,0,0,818,819,5,28,
+		0,0,819,824,3,110,55,0,820,821,5,4,0,0,821,823,3,110,55,0,822,820,1,0,
+		0,0,823,826,1,0,0,0,824,822,1,0,0,0,824,825,1,0,0,0,825,827,1,0,0,0,826,
+		824,1,0,0,0,827,828,5,6,0,0,828,829,3,112,56,0,829,109,1,0,0,0,830,833,
+		3,18,9,0,831,832,5,129,0,0,832,834,3,18,9,0,833,831,1,0,0,0,833,834,1,
+		0,0,0,834,111,1,0,0,0,835,846,3,38,19,0,836,846,3,78,39,0,837,846,3,80,
+		40,0,838,846,3,90,45,0,839,846,3,92,46,0,840,846,3,106,53,0,841,846,3,
+		114,57,0,842,846,3,118,59,0,843,846,3,120,60,0,844,846,3,122,61,0,845,
+		835,1,0,0,0,845,836,1,0,0,0,845,837,1,0,0,0,845,838,1,0,0,0,845,839,1,
+		0,0,0,845,840,1,0,0,0,845,841,1,0,0,0,845,842,1,0,0,0,845,843,1,0,0,0,
+		845,844,1,0,0,0,846,113,1,0,0,0,847,855,5,49,0,0,848,849,5,129,0,0,849,
+		856,3,180,90,0,850,851,5,28,0,0,851,856,3,180,90,0,852,853,3,186,93,0,
+		853,854,3,176,88,0,854,856,1,0,0,0,855,848,1,0,0,0,855,850,1,0,0,0,855,
+		852,1,0,0,0,856,859,1,0,0,0,857,858,5,29,0,0,858,860,3,200,100,0,859,857,
+		1,0,0,0,859,860,1,0,0,0,860,865,1,0,0,0,861,862,5,4,0,0,862,864,3,116,
+		58,0,863,861,1,0,0,0,864,867,1,0,0,0,865,863,1,0,0,0,865,866,1,0,0,0,866,
+		869,1,0,0,0,867,865,1,0,0,0,868,870,3,164,82,0,869,868,1,0,0,0,869,870,
+		1,0,0,0,870,115,1,0,0,0,871,872,5,82,0,0,872,878,3,176,88,0,873,874,5,
+		102,0,0,874,878,3,176,88,0,875,876,5,80,0,0,876,878,3,170,85,0,877,871,
+		1,0,0,0,877,873,1,0,0,0,877,875,1,0,0,0,878,117,1,0,0,0,879,880,5,32,0,
+		0,880,881,3,186,93,0,881,882,5,65,0,0,882,884,3,168,84,0,883,885,3,164,
+		82,0,884,883,1,0,0,0,884,885,1,0,0,0,885,119,1,0,0,0,886,887,5,16,0,0,
+		887,888,3,186,93,0,888,889,5,65,0,0,889,894,3,168,84,0,890,891,5,4,0,0,
+		891,892,5,106,0,0,892,893,5,43,0,0,893,895,5,62,0,0,894,890,1,0,0,0,894,
+		895,1,0,0,0,895,897,1,0,0,0,896,898,3,164,82,0,897,896,1,0,0,0,897,898,
+		1,0,0,0,898,121,1,0,0,0,899,950,5,46,0,0,900,901,5,68,0,0,901,951,3,138,
+		69,0,902,903,5,44,0,0,903,904,3,186,93,0,904,905,5,129,0,0,905,906,3,186,
+		93,0,906,907,3,124,62,0,907,951,1,0,0,0,908,911,5,129,0,0,909,911,5,28,
+		0,0,910,908,1,0,0,0,910,909,1,0,0,0,911,912,1,0,0,0,912,915,3,180,90,0,
+		913,914,5,29,0,0,914,916,3,200,100,0,915,913,1,0,0,0,915,916,1,0,0,0,916,
+		921,1,0,0,0,917,918,5,4,0,0,918,920,3,116,58,0,919,917,1,0,0,0,920,923,
+		1,0,0,0,921,919,1,0,0,0,921,922,1,0,0,0,922,924,1,0,0,0,923,921,1,0,0,
+		0,924,925,3,124,62,0,925,951,1,0,0,0,926,948,3,186,93,0,927,930,3,176,
+		88,0,928,929,5,29,0,0,929,931,3,200,100,0,930,928,1,0,0,0,930,931,1,0,
+		0,0,931,936,1,0,0,0,932,933,5,4,0,0,933,935,3,116,58,0,934,932,1,0,0,0,
+		935,938,1,0,0,0,936,934,1,0,0,0,936,937,1,0,0,0,937,939,1,0,0,0,938,936,
+		1,0,0,0,939,940,3,124,62,0,940,949,1,0,0,0,941,942,3,178,89,0,942,946,
+		5,91,0,0,943,944,5,4,0,0,944,945,5,68,0,0,945,947,3,138,69,0,946,943,1,
+		0,0,0,946,947,1,0,0,0,947,949,1,0,0,0,948,927,1,0,0,0,948,941,1,0,0,0,
+		949,951,1,0,0,0,950,900,1,0,0,0,950,902,1,0,0,0,950,910,1,0,0,0,950,926,
+		1,0,0,0,951,123,1,0,0,0,952,953,5,6,0,0,953,958,3,126,63,0,954,955,5,5,
+		0,0,955,957,3,126,63,0,956,954,1,0,0,0,957,960,1,0,0,0,958,956,1,0,0,0,
+		958,959,1,0,0,0,959,963,1,0,0,0,960,958,1,0,0,0,961,963,3,142,71,0,962,
+		952,1,0,0,0,962,961,1,0,0,0,963,965,1,0,0,0,964,966,3,164,82,0,965,964,
+		1,0,0,0,965,966,1,0,0,0,966,125,1,0,0,0,967,968,5,58,0,0,968,969,3,186,
+		93,0,969,970,3,176,88,0,970,971,5,4,0,0,971,973,1,0,0,0,972,967,1,0,0,
+		0,972,973,1,0,0,0,973,974,1,0,0,0,974,979,3,128,64,0,975,976,5,4,0,0,976,
+		978,3,130,65,0,977,975,1,0,0,0,978,981,1,0,0,0,979,977,1,0,0,0,979,980,
+		1,0,0,0,980,127,1,0,0,0,981,979,1,0,0,0,982,986,3,172,86,0,983,986,5,32,
+		0,0,984,986,5,16,0,0,985,982,1,0,0,0,985,983,1,0,0,0,985,984,1,0,0,0,986,
+		987,1,0,0,0,987,990,3,186,93,0,988,989,5,65,0,0,989,991,3,168,84,0,990,
+		988,1,0,0,0,990,991,1,0,0,0,991,993,1,0,0,0,992,994,3,132,66,0,993,992,
+		1,0,0,0,993,994,1,0,0,0,994,129,1,0,0,0,995,998,5,127,0,0,996,999,3,132,
+		66,0,997,999,3,128,64,0,998,996,1,0,0,0,998,997,1,0,0,0,999,1010,1,0,0,
+		0,1000,1010,3,134,67,0,1001,1004,5,68,0,0,1002,1005,3,136,68,0,1003,1005,
+		3,138,69,0,1004,1002,1,0,0,0,1004,1003,1,0,0,0,1005,1010,1,0,0,0,1006,
+		1010,3,140,70,0,1007,1008,5,65,0,0,1008,1010,3,168,84,0,1009,995,1,0,0,
+		0,1009,1000,1,0,0,0,1009,1001,1,0,0,0,1009,1006,1,0,0,0,1009,1007,1,0,
+		0,0,1010,131,1,0,0,0,1011,1015,3,134,67,0,1012,1013,5,68,0,0,1013,1015,
+		3,136,68,0,1014,1011,1,0,0,0,1014,1012,1,0,0,0,1015,133,1,0,0,0,1016,1021,
+		5,84,0,0,1017,1022,5,43,0,0,1018,1019,3,186,93,0,1019,1020,3,176,88,0,
+		1020,1022,1,0,0,0,1021,1017,1,0,0,0,1021,1018,1,0,0,0,1022,1026,1,0,0,
+		0,1023,1024,3,186,93,0,1024,1025,5,128,0,0,1025,1027,1,0,0,0,1026,1023,
+		1,0,0,0,1026,1027,1,0,0,0,1027,135,1,0,0,0,1028,1029,5,133,0,0,1029,1030,
+		5,84,0,0,1030,1031,3,186,93,0,1031,1032,5,61,0,0,1032,1033,3,186,93,0,
+		1033,1037,3,176,88,0,1034,1035,3,186,93,0,1035,1036,5,128,0,0,1036,1038,
+		1,0,0,0,1037,1034,1,0,0,0,1037,1038,1,0,0,0,1038,137,1,0,0,0,1039,1045,
+		5,120,0,0,1040,1041,5,122,0,0,1041,1045,5,110,0,0,1042,1043,5,142,0,0,
+		1043,1045,5,130,0,0,1044,1039,1,0,0,0,1044,1040,1,0,0,0,1044,1042,1,0,
+		0,0,1045,139,1,0,0,0,1046,1049,5,150,0,0,1047,1049,3,194,97,0,1048,1046,
+		1,0,0,0,1048,1047,1,0,0,0,1049,1050,1,0,0,0,1050,1051,3,178,89,0,1051,
+		1052,5,91,0,0,1052,141,1,0,0,0,1053,1054,5,83,0,0,1054,1055,5,129,0,0,
+		1055,1056,3,186,93,0,1056,1057,5,4,0,0,1057,1058,5,65,0,0,1058,1063,3,
+		168,84,0,1059,1060,5,4,0,0,1060,1062,3,144,72,0,1061,1059,1,0,0,0,1062,
+		1065,1,0,0,0,1063,1061,1,0,0,0,1063,1064,1,0,0,0,1064,143,1,0,0,0,1065,
+		1063,1,0,0,0,1066,1067,5,105,0,0,1067,1068,5,117,0,0,1068,1083,3,176,88,
+		0,1069,1070,5,96,0,0,1070,1083,5,87,0,0,1071,1074,5,68,0,0,1072,1075,5,
+		133,0,0,1073,1075,3,138,69,0,1074,1072,1,0,0,0,1074,1073,1,0,0,0,1075,
+		1083,1,0,0,0,1076,1077,7,9,0,0,1077,1078,3,186,93,0,1078,1079,3,176,88,
+		0,1079,1080,5,113,0,0,1080,1083,1,0,0,0,1081,1083,3,140,70,0,1082,1066,
+		1,0,0,0,1082,1069,1,0,0,0,1082,1071,1,0,0,0,1082,1076,1,0,0,0,1082,1081,
+		1,0,0,0,1083,145,1,0,0,0,1084,1086,5,45,0,0,1085,1087,3,152,76,0,1086,
+		1085,1,0,0,0,1087,1088,1,0,0,0,1088,1086,1,0,0,0,1088,1089,1,0,0,0,1089,
+		1094,1,0,0,0,1090,1091,5,61,0,0,1091,1093,3,148,74,0,1092,1090,1,0,0,0,
+		1093,1096,1,0,0,0,1094,1092,1,0,0,0,1094,1095,1,0,0,0,1095,1104,1,0,0,
+		0,1096,1094,1,0,0,0,1097,1102,5,4,0,0,1098,1100,3,154,77,0,1099,1101,5,
+		4,0,0,1100,1099,1,0,0,0,1100,1101,1,0,0,0,1101,1103,1,0,0,0,1102,1098,
+		1,0,0,0,1102,1103,1,0,0,0,1103,1105,1,0,0,0,1104,1097,1,0,0,0,1104,1105,
+		1,0,0,0,1105,1106,1,0,0,0,1106,1108,5,139,0,0,1107,1109,3,152,76,0,1108,
+		1107,1,0,0,0,1109,1110,1,0,0,0,1110,1108,1,0,0,0,1110,1111,1,0,0,0,1111,
+		1116,1,0,0,0,1112,1113,5,61,0,0,1113,1115,3,148,74,0,1114,1112,1,0,0,0,
+		1115,1118,1,0,0,0,1116,1114,1,0,0,0,1116,1117,1,0,0,0,1117,1123,1,0,0,
+		0,1118,1116,1,0,0,0,1119,1120,5,4,0,0,1120,1122,3,150,75,0,1121,1119,1,
+		0,0,0,1122,1125,1,0,0,0,1123,1121,1,0,0,0,1123,1124,1,0,0,0,1124,1128,
+		1,0,0,0,1125,1123,1,0,0,0,1126,1127,5,6,0,0,1127,1129,3,156,78,0,1128,
+		1126,1,0,0,0,1128,1129,1,0,0,0,1129,147,1,0,0,0,1130,1132,3,152,76,0,1131,
+		1130,1,0,0,0,1132,1133,1,0,0,0,1133,1131,1,0,0,0,1133,1134,1,0,0,0,1134,
+		149,1,0,0,0,1135,1152,3,154,77,0,1136,1142,5,77,0,0,1137,1138,3,194,97,
+		0,1138,1139,5,129,0,0,1139,1140,3,194,97,0,1140,1141,3,198,99,0,1141,1143,
+		1,0,0,0,1142,1137,1,0,0,0,1142,1143,1,0,0,0,1143,1152,1,0,0,0,1144,1148,
+		5,91,0,0,1145,1146,5,126,0,0,1146,1149,5,118,0,0,1147,1149,5,108,0,0,1148,
+		1145,1,0,0,0,1148,1147,1,0,0,0,1149,1150,1,0,0,0,1150,1152,5,109,0,0,1151,
+		1135,1,0,0,0,1151,1136,1,0,0,0,1151,1144,1,0,0,0,1152,151,1,0,0,0,1153,
+		1160,3,200,100,0,1154,1160,5,87,0,0,1155,1160,5,94,0,0,1156,1160,5,43,
+		0,0,1157,1160,5,44,0,0,1158,1160,5,124,0,0,1159,1153,1,0,0,0,1159,1154,
+		1,0,0,0,1159,1155,1,0,0,0,1159,1156,1,0,0,0,1159,1157,1,0,0,0,1159,1158,
+		1,0,0,0,1160,153,1,0,0,0,1161,1162,5,59,0,0,1162,1164,5,67,0,0,1163,1161,
+		1,0,0,0,1163,1164,1,0,0,0,1164,1165,1,0,0,0,1165,1170,7,9,0,0,1166,1171,
+		5,43,0,0,1167,1168,3,186,93,0,1168,1169,3,176,88,0,1169,1171,1,0,0,0,1170,
+		1166,1,0,0,0,1170,1167,1,0,0,0,1171,1178,1,0,0,0,1172,1173,5,44,0,0,1173,
+		1174,3,186,93,0,1174,1175,5,129,0,0,1175,1176,3,186,93,0,1176,1178,1,0,
+		0,0,1177,1163,1,0,0,0,1177,1172,1,0,0,0,1178,155,1,0,0,0,1179,1181,3,194,
+		97,0,1180,1179,1,0,0,0,1180,1181,1,0,0,0,1181,1183,1,0,0,0,1182,1184,3,
+		200,100,0,1183,1182,1,0,0,0,1184,1185,1,0,0,0,1185,1183,1,0,0,0,1185,1186,
+		1,0,0,0,1186,1207,1,0,0,0,1187,1188,5,91,0,0,1188,1195,5,76,0,0,1189,1196,
+		5,43,0,0,1190,1192,3,200,100,0,1191,1190,1,0,0,0,1192,1193,1,0,0,0,1193,
+		1191,1,0,0,0,1193,1194,1,0,0,0,1194,1196,1,0,0,0,1195,1189,1,0,0,0,1195,
+		1191,1,0,0,0,1196,1208,1,0,0,0,1197,1205,5,111,0,0,1198,1206,5,43,0,0,
+		1199,1203,3,186,93,0,1200,1204,3,176,88,0,1201,1204,5,124,0,0,1202,1204,
+		3,200,100,0,1203,1200,1,0,0,0,1203,1201,1,0,0,0,1203,1202,1,0,0,0,1204,
+		1206,1,0,0,0,1205,1198,1,0,0,0,1205,1199,1,0,0,0,1206,1208,1,0,0,0,1207,
+		1187,1,0,0,0,1207,1197,1,0,0,0,1207,1208,1,0,0,0,1208,157,1,0,0,0,1209,
+		1210,5,25,0,0,1210,1220,3,160,80,0,1211,1212,5,36,0,0,1212,1216,3,180,
+		90,0,1213,1214,5,4,0,0,1214,1215,5,140,0,0,1215,1217,3,180,90,0,1216,1213,
+		1,0,0,0,1216,1217,1,0,0,0,1217,1221,1,0,0,0,1218,1219,7,6,0,0,1219,1221,
+		3,160,80,0,1220,1211,1,0,0,0,1220,1218,1,0,0,0,1221,159,1,0,0,0,1222,1233,
+		3,180,90,0,1223,1225,5,150,0,0,1224,1223,1,0,0,0,1224,1225,1,0,0,0,1225,
+		1226,1,0,0,0,1226,1230,7,2,0,0,1227,1229,3,162,81,0,1228,1227,1,0,0,0,
+		1229,1232,1,0,0,0,1230,1228,1,0,0,0,1230,1231,1,0,0,0,1231,1234,1,0,0,
+		0,1232,1230,1,0,0,0,1233,1224,1,0,0,0,1233,1234,1,0,0,0,1234,161,1,0,0,
+		0,1235,1236,3,192,96,0,1236,1238,3,190,95,0,1237,1239,7,2,0,0,1238,1237,
+		1,0,0,0,1238,1239,1,0,0,0,1239,163,1,0,0,0,1240,1241,5,9,0,0,1241,1246,
+		3,166,83,0,1242,1243,5,4,0,0,1243,1245,3,166,83,0,1244,1242,1,0,0,0,1245,
+		1248,1,0,0,0,1246,1244,1,0,0,0,1246,1247,1,0,0,0,1247,1254,1,0,0,0,1248,
+		1246,1,0,0,0,1249,1250,5,141,0,0,1250,1251,5,132,0,0,1251,1255,7,1,0,0,
+		1252,1253,5,139,0,0,1253,1255,5,70,0,0,1254,1249,1,0,0,0,1254,1252,1,0,
+		0,0,1254,1255,1,0,0,0,1255,165,1,0,0,0,1256,1263,3,186,93,0,1257,1259,
+		3,200,100,0,1258,1257,1,0,0,0,1259,1260,1,0,0,0,1260,1258,1,0,0,0,1260,
+		1261,1,0,0,0,1261,1264,1,0,0,0,1262,1264,5,124,0,0,1263,1258,1,0,0,0,1263,
+		1262,1,0,0,0,1263,1264,1,0,0,0,1264,167,1,0,0,0,1265,1266,5,19,0,0,1266,
+		1272,5,79,0,0,1267,1269,3,200,100,0,1268,1270,5,78,0,0,1269,1268,1,0,0,
+		0,1269,1270,1,0,0,0,1270,1272,1,0,0,0,1271,1265,1,0,0,0,1271,1267,1,0,
+		0,0,1272,169,1,0,0,0,1273,1274,7,10,0,0,1274,171,1,0,0,0,1275,1276,7,11,
+		0,0,1276,173,1,0,0,0,1277,1279,3,200,100,0,1278,1277,1,0,0,0,1279,1280,
+		1,0,0,0,1280,1278,1,0,0,0,1280,1281,1,0,0,0,1281,175,1,0,0,0,1282,1283,
+		7,12,0,0,1283,177,1,0,0,0,1284,1285,7,13,0,0,1285,179,1,0,0,0,1286,1290,
+		3,184,92,0,1287,1289,3,182,91,0,1288,1287,1,0,0,0,1289,1292,1,0,0,0,1290,
+		1288,1,0,0,0,1290,1291,1,0,0,0,1291,181,1,0,0,0,1292,1290,1,0,0,0,1293,
+		1294,3,192,96,0,1294,1295,3,184,92,0,1295,183,1,0,0,0,1296,1298,3,194,
+		97,0,1297,1299,3,198,99,0,1298,1297,1,0,0,0,1298,1299,1,0,0,0,1299,1306,
+		1,0,0,0,1300,1306,3,200,100,0,1301,1302,5,7,0,0,1302,1303,3,180,90,0,1303,
+		1304,5,8,0,0,1304,1306,1,0,0,0,1305,1296,1,0,0,0,1305,1300,1,0,0,0,1305,
+		1301,1,0,0,0,1306,185,1,0,0,0,1307,1311,3,190,95,0,1308,1310,3,188,94,
+		0,1309,1308,1,0,0,0,1310,1313,1,0,0,0,1311,1309,1,0,0,0,1311,1312,1,0,
+		0,0,1312,187,1,0,0,0,1313,1311,1,0,0,0,1314,1315,3,192,96,0,1315,1316,
+		3,190,95,0,1316,189,1,0,0,0,1317,1324,3,194,97,0,1318,1324,3,200,100,0,
+		1319,1320,5,7,0,0,1320,1321,3,186,93,0,1321,1322,5,8,0,0,1322,1324,1,0,
+		0,0,1323,1317,1,0,0,0,1323,1318,1,0,0,0,1323,1319,1,0,0,0,1324,191,1,0,
+		0,0,1325,1326,7,14,0,0,1326,193,1,0,0,0,1327,1339,3,196,98,0,1328,1329,
+		5,7,0,0,1329,1334,3,196,98,0,1330,1331,5,4,0,0,1331,1333,3,196,98,0,1332,
+		1330,1,0,0,0,1333,1336,1,0,0,0,1334,1332,1,0,0,0,1334,1335,1,0,0,0,1335,
+		1337,1,0,0,0,1336,1334,1,0,0,0,1337,1338,5,8,0,0,1338,1340,1,0,0,0,1339,
+		1328,1,0,0,0,1339,1340,1,0,0,0,1340,195,1,0,0,0,1341,1343,5,151,0,0,1342,
+		1344,5,152,0,0,1343,1342,1,0,0,0,1343,1344,1,0,0,0,1344,1347,1,0,0,0,1345,
+		1347,5,152,0,0,1346,1341,1,0,0,0,1346,1345,1,0,0,0,1347,197,1,0,0,0,1348,
+		1349,7,15,0,0,1349,199,1,0,0,0,1350,1351,7,16,0,0,1351,201,1,0,0,0,166,
+		248,263,274,282,284,300,306,315,317,342,352,361,367,379,396,398,404,413,
+		421,428,438,447,453,471,482,496,502,507,510,520,528,538,547,550,555,561,
+		568,575,580,592,596,610,619,630,633,638,645,650,657,667,670,674,683,686,
+		691,695,698,702,704,707,709,714,720,724,728,731,742,744,751,758,760,766,
+		772,779,781,789,792,802,811,813,816,824,833,845,855,859,865,869,877,884,
+		894,897,910,915,921,930,936,946,948,950,958,962,965,972,979,985,990,993,
+		998,1004,1009,1014,1021,1026,1037,1044,1048,1063,1074,1082,1088,1094,1100,
+		1102,1104,1110,1116,1123,1128,1133,1142,1148,1151,1159,1163,1170,1177,
+		1180,1185,1193,1195,1203,1205,1207,1216,1220,1224,1230,1233,1238,1246,
+		1254,1260,1263,1269,1271,1280,1290,1298,1305,1311,1323,1334,1339,1343,
+		1346
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -40,7 +40,7 @@ internal sealed class LineJoiner
     // Some words begin statements and may also stand within one; a look along their own line tells which.
     private bool BeginsStatement(IReadOnlyList<IToken> next)
     {
-        var opening = _tokens[0].Type;
+        var opening = Opening();
         return next[0].Type switch
         {
             TurnrowLexer.LEAVE when opening is TurnrowLexer.ROW or TurnrowLexer.ROWS => NamesEdge(next),
@@ -48,6 +48,17 @@ internal sealed class LineJoiner
             TurnrowLexer.ROWS when opening is TurnrowLexer.SEAM or TurnrowLexer.PIECE => Has(next, TurnrowLexer.COLON),
             var type => StatementStarts.Begins(type),
         };
+    }
+
+    // A line for some sizes is the line that stands behind its colon.
+    private int Opening()
+    {
+        for (var i = 1; _tokens[0].Type == TurnrowLexer.FOR && i + 1 < _tokens.Count; i++)
+        {
+            if (_tokens[i].Type == TurnrowLexer.COLON) return _tokens[i + 1].Type;
+        }
+
+        return _tokens[0].Type;
     }
 
     private static bool NamesEdge(IReadOnlyList<IToken> tokens)

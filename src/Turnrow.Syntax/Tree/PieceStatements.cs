@@ -126,6 +126,15 @@ public sealed record DivideStatement(IReadOnlyList<DividePartSyntax> Parts, Text
 /// <summary>A part of a divided row; without a name it is skipped.</summary>
 public sealed record DividePartSyntax(ExpressionSyntax Stitches, NameSyntax? Name, TextSpan Span) : SyntaxNode(Span);
 
+/// <summary><c>for S, L to 3X: leave 3 at both edges</c>: done in the sizes named, not there in the others.</summary>
+/// <param name="Sizes">The sizes.</param>
+/// <param name="Done">What is done.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record ForSizesStatement(IReadOnlyList<SizeRangeSyntax> Sizes, StatementSyntax Done, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>L to 3X</c>; one size alone is its own first and last.</summary>
+public sealed record SizeRangeSyntax(NameSyntax First, NameSyntax Last, TextSpan Span) : SyntaxNode(Span);
+
 /// <summary><c>fasten off</c></summary>
 public sealed record FastenOffStatement(TextSpan Span) : StatementSyntax(Span);
 

@@ -4,9 +4,9 @@ namespace Turnrow.Syntax.Tree;
 
 /// <summary>
 /// Rows with shaping: <c>shape rows 2 to 16: inc 1 at neck every row</c>, <c>shape 30 rows: dec 1 at both edges every 4 rows</c>,
-/// <c>shape 60 rows evenly to 73, at both edges</c>.
+/// <c>shape 60 rows evenly to 73, at both edges</c>, <c>shape to 20 cm from armhole: …</c>.
 /// </summary>
-/// <param name="Rows">How many rows; null where <paramref name="First"/> and <paramref name="Last"/> say which.</param>
+/// <param name="Rows">How many rows, or how far; null where <paramref name="First"/> and <paramref name="Last"/> say which.</param>
 /// <param name="First">Number of the first row, with <c>rows … to …</c>.</param>
 /// <param name="Last">Number of the last row.</param>
 /// <param name="Shapings">The schedules given, at the same time; empty if solved.</param>
@@ -14,7 +14,7 @@ namespace Turnrow.Syntax.Tree;
 /// <param name="Claim">The claim at its end.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record ShapeStatement(
-    ExpressionSyntax? Rows,
+    RowExtentSyntax? Rows,
     ExpressionSyntax? First,
     ExpressionSyntax? Last,
     IReadOnlyList<ShapingSyntax> Shapings,
@@ -22,22 +22,75 @@ public sealed record ShapeStatement(
     ClaimSyntax? Claim,
     TextSpan Span) : StatementSyntax(Span);
 
-/// <summary><c>after 10 rows, dec 1 at both edges, 1 stitch in, every 6 rows 3 times, then every 4 rows 5 times</c></summary>
+/// <summary><c>12 rows</c>, <c>to 20 cm from armhole, even rows</c>, <c>for 6 cm</c></summary>
+/// <param name="Extent">A number of rows, a length to reach, or a length to add.</param>
+/// <param name="Amount">The number or length.</param>
+/// <param name="From">The mark to count or measure from; null for the piece's beginning (<c>to</c>) or here.</param>
+/// <param name="Fixes">Which numbers of rows are allowed.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record RowExtentSyntax(
+    StraightExtent Extent, ExpressionSyntax Amount, NameSyntax? From, IReadOnlyList<RowFixSyntax> Fixes, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary><c>shape 1 stitch in</c>, <c>shape by skipping</c>: how edges are shaped from here on.</summary>
+/// <param name="StitchesIn">How many stitches from the edge; null if unsaid.</param>
+/// <param name="Decreasing">How decreases are worked; null if unsaid.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record ShapeMannerStatement(ExpressionSyntax? StitchesIn, DecreasingSyntax? Decreasing, TextSpan Span) : StatementSyntax(Span);
+
+/// <summary><c>by skipping</c>, <c>by slipping over</c>, <c>by working together</c></summary>
+public sealed record DecreasingSyntax(Decreasing Way, TextSpan Span) : SyntaxNode(Span);
+
+/// <summary>The ways to decrease at an edge.</summary>
+public enum Decreasing
+{
+    /// <summary><c>by working together</c>: two stitches become one.</summary>
+    Together,
+
+    /// <summary><c>by skipping</c>: a stitch is passed over.</summary>
+    Skipping,
+
+    /// <summary><c>by slipping over</c>: slip stitches at the start of a row, stitches left at its end.</summary>
+    SlippingOver,
+}
+
+/// <summary><c>after 10 rows, leave 5 at armhole, then dec 1 every row 4 times, then every 2 rows 3 times, 1 stitch in</c></summary>
 /// <param name="After">Rows kept plain first; null for none.</param>
-/// <param name="Change"><c>inc</c> or <c>dec</c>.</param>
-/// <param name="Count">How many single ones side by side.</param>
+/// <param name="Stages">What is done, one after the other.</param>
 /// <param name="Edge">At which edge.</param>
-/// <param name="StitchesIn">How many stitches from the edge; null for none.</param>
-/// <param name="Frequencies">When; in order.</param>
+/// <param name="StitchesIn">How many stitches from the edge; null if unsaid.</param>
+/// <param name="Decreasing">How decreases are worked; null if unsaid.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record ShapingSyntax(
     ExpressionSyntax? After,
-    ChangeSyntax Change,
-    ExpressionSyntax Count,
+    IReadOnlyList<StageSyntax> Stages,
     EdgeSyntax Edge,
     ExpressionSyntax? StitchesIn,
-    IReadOnlyList<FrequencySyntax> Frequencies,
+    DecreasingSyntax? Decreasing,
     TextSpan Span) : SyntaxNode(Span);
+
+/// <summary><c>dec 1 every row 4 times, then every 2 rows 3 times</c>; a step without a frequency is done once, in the next row.</summary>
+/// <param name="Kind">What is done.</param>
+/// <param name="Count">How many stitches.</param>
+/// <param name="Frequencies">When; in order.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record StageSyntax(StageKind Kind, ExpressionSyntax Count, IReadOnlyList<FrequencySyntax> Frequencies, TextSpan Span)
+    : SyntaxNode(Span);
+
+/// <summary>What is done at an edge while it is shaped.</summary>
+public enum StageKind
+{
+    /// <summary><c>inc</c></summary>
+    Increase,
+
+    /// <summary><c>dec</c></summary>
+    Decrease,
+
+    /// <summary><c>leave</c></summary>
+    Leave,
+
+    /// <summary><c>add</c></summary>
+    Add,
+}
 
 /// <summary>
 /// <c>every row</c> (no interval), <c>every 4 rows</c>, <c>every 6 rows 3 times</c>, or <c>by turns every 3 and 4 rows</c>
@@ -57,8 +110,9 @@ public sealed record SolveSyntax(
 /// <summary>A wish about a solved schedule.</summary>
 /// <param name="Option">Which.</param>
 /// <param name="Count">Its number of rows or stitches, for those that have one.</param>
+/// <param name="Decreasing">With <see cref="SolveOption.Decreasing"/>, how decreases are worked.</param>
 /// <param name="Span">Where it stands.</param>
-public sealed record SolveOptionSyntax(SolveOption Option, ExpressionSyntax? Count, TextSpan Span) : SyntaxNode(Span);
+public sealed record SolveOptionSyntax(SolveOption Option, ExpressionSyntax? Count, DecreasingSyntax? Decreasing, TextSpan Span) : SyntaxNode(Span);
 
 /// <summary>The wishes there are.</summary>
 public enum SolveOption
@@ -80,4 +134,7 @@ public enum SolveOption
 
     /// <summary><c>1 stitch in</c></summary>
     StitchesIn,
+
+    /// <summary><c>by skipping</c></summary>
+    Decreasing,
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Turnrow.Fabric.Pieces;
 using Xunit;
 
@@ -31,6 +32,15 @@ public sealed class PickUpTests
     [InlineData("back right edge and back last row: 3 sc per 2 rows, 1 sc in each st", "32")]
     [InlineData("back right edge, WS facing: 2 sc in each row", "16")]
     public void So_many_are_picked_up(string words, string expected) => Assert.Equal(expected, Along(words).Clean().Last("band"));
+
+    // What is picked up has its first row before a line can name its edges.
+    [Theory]
+    [InlineData("both edges are face\nstraight 2 rows", "band right face", 3)]
+    [InlineData("both edges are face\nstraight 2 rows\nfrom here left edge is crown\nstraight 1 row", "band left face", 3)]
+    [InlineData("straight 1 row\nright edge is face\nstraight 2 rows", "band right face", 2)]
+    [InlineData("from here right edge is face\nstraight 2 rows", "band right face", 2)]
+    public void A_name_of_its_edge_holds_from_the_beginning(string lines, string edge, int rows) =>
+        Assert.Equal(rows.ToString(CultureInfo.InvariantCulture), Along($"back right edge: sc\n{lines}\npiece other picked up along {edge}: 1 sc in each row").Clean().Last("other"));
 
     // Right side facing: up the right edge, the last row from right to left, down the left edge, the foundation from left to right.
     [Theory]

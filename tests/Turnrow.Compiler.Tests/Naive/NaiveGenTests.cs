@@ -47,7 +47,7 @@ public sealed class NaiveGenTests
         var mirrored = new HashSet<Type>();
         var statements = new HashSet<Type>();
         var words = new HashSet<Type>();
-        var mirroredCorners = 0;
+        var (mirroredCorners, forSome) = (0, 0);
         NaiveGen.Valid.Sample(
             pattern =>
             {
@@ -61,6 +61,7 @@ public sealed class NaiveGenTests
                         if (original.Statements.OfType<RowLine>().Any(row => row.Words.Any(word => word is MarkCorner)))
                             mirroredCorners++;
                     }
+                    forSome += piece.Statements.Count(statement => statement.Only is not null);
                     statements.UnionWith(piece.Statements.Select(statement => statement.GetType()));
                     words.UnionWith(piece.Statements.OfType<RowLine>().SelectMany(row => row.Words).Select(word => word.GetType()));
                 }
@@ -69,9 +70,10 @@ public sealed class NaiveGenTests
             threads: 1);
         Assert.Equal(5, starts.Count);
         Assert.Equal(4, mirrored.Count);
-        Assert.Equal(8, statements.Count);
+        Assert.Equal(9, statements.Count);
         Assert.Contains(typeof(ToCorner), words);
         Assert.True(mirroredCorners > 20, $"only {mirroredCorners} mirrored pieces with corners");
+        Assert.True(forSome > 200, $"only {forSome} lines for some sizes");
         Assert.True(words.Count >= 15, string.Join(", ", words.Select(type => type.Name)));
     }
 }

@@ -4,6 +4,11 @@ namespace Turnrow.Compiler.Tests.Naive;
 public abstract record Statement
 {
     public Sized? Claim { get; init; }
+
+    /// <summary>The sizes that the line is for; null for all.</summary>
+    public IReadOnlyList<bool>? Only { get; init; }
+
+    public bool IsFor(int size) => Only is null || Only[size];
 }
 
 /// <summary>How many rows: a number of them, or from a row to a row by number.</summary>
@@ -36,7 +41,30 @@ public sealed record NameEdge(EdgeRef Edge, string Name, bool FromHere) : Statem
 public sealed record FastenOff : Statement;
 
 /// <summary>One change at one edge (or the same at both) and the rows it happens in.</summary>
-public sealed record Schedule(bool Increase, int Stitches, EdgeRef Edge, IReadOnlyList<Leg> Legs, int After = 0);
+public sealed record Schedule(bool Increase, int Stitches, EdgeRef Edge, IReadOnlyList<Leg> Legs, int After = 0)
+{
+    /// <summary>Stitches left in the row before the legs begin; 0 for no such row.</summary>
+    public int LeaveFirst { get; init; }
+
+    /// <summary>Its own place and way; null where the piece's is meant.</summary>
+    public Manner Own { get; init; } = new(null, null);
+}
+
+public enum Way { Together, Skipping, SlippingOver }
+
+/// <summary>How many stitches in from the edge, and how it is decreased; null for unsaid.</summary>
+public sealed record Manner(int? Inside, Way? Way)
+{
+    /// <summary>What a schedule says itself goes before what was said for the piece.</summary>
+    public Manner Of(Manner own)
+    {
+        var inherited = own.Inside is not null && Way == Naive.Way.SlippingOver ? Naive.Way.Together : Way;
+        return new Manner(own.Inside ?? Inside, own.Way ?? inherited);
+    }
+}
+
+/// <summary>`shape 1 stitch in, by skipping`: from here on.</summary>
+public sealed record ShapeManner(Manner Manner) : Statement;
 
 /// <summary>`every 4 rows 5 times`; without a number of times it goes on to the end.</summary>
 public sealed record Leg(int Every, int? Times = null);

@@ -20,12 +20,12 @@ public static class NotationWriter
         foreach (var piece in pattern.Pieces)
         {
             text.Append('\n');
-            WritePiece(text, piece);
+            WritePiece(text, piece, pattern.Sizes);
         }
         return text.ToString();
     }
 
-    private static void WritePiece(StringBuilder text, NaivePiece piece)
+    private static void WritePiece(StringBuilder text, NaivePiece piece, IReadOnlyList<string> sizes)
     {
         Line(text, $"piece {piece.Name}{Opening(piece.Start)}");
         switch (piece.Start)
@@ -34,7 +34,26 @@ public static class NotationWriter
             case ChainStart chain: Line(text, $"  chain {chain.Chains}"); break;
         }
         foreach (var statement in piece.Statements)
-            Line(text, $"  {Text(statement)}{Claim(statement.Claim)}");
+            Line(text, $"  {ForSizes(sizes, statement)}{Text(statement)}{Claim(statement.Claim)}");
+    }
+
+    /// <summary>Two or more sizes side by side are written from one to another, the others one by one.</summary>
+    private static string ForSizes(IReadOnlyList<string> sizes, Statement statement)
+    {
+        if (statement.Only is not { } only)
+            return "";
+        var ranges = new List<string>();
+        for (var first = 0; first < sizes.Count; first++)
+        {
+            if (!only[first])
+                continue;
+            var last = first;
+            while (last + 1 < sizes.Count && only[last + 1])
+                last++;
+            ranges.Add(first == last ? sizes[first] : $"{sizes[first]} to {sizes[last]}");
+            first = last;
+        }
+        return $"for {string.Join(", ", ranges)}: ";
     }
 
     private static string Opening(Start start) => start switch
@@ -82,6 +101,7 @@ public static class NotationWriter
         AddAtEdge add => $"add {add.Stitches} at {Edge(add.Edge)}{(add.OneRowApart ? ", one row apart" : "")}",
         Shape shape => $"shape {Span(shape.Span)}: {string.Join("; ", shape.Schedules.Select(Text))}",
         NameEdge name => $"{(name.FromHere ? "from here " : "")}{Edge(name.Edge)} {(name.Edge == EdgeRef.Both ? "are" : "is")} {name.Name}",
+        ShapeManner manner => $"shape {Text(manner.Manner)}",
         FastenOff => "fasten off",
         _ => throw new InvalidOperationException(statement.ToString()),
     };
@@ -95,7 +115,23 @@ public static class NotationWriter
     {
         var after = schedule.After > 0 ? $"after {N(schedule.After)} rows, " : "";
         var change = $"{(schedule.Increase ? "inc" : "dec")} {N(schedule.Stitches)} at {Edge(schedule.Edge)}";
-        return $"{after}{change} {string.Join(", then ", schedule.Legs.Select(Text))}";
+        var own = schedule.Own == new Manner(null, null) ? "" : $", {Text(schedule.Own)}";
+        if (schedule.LeaveFirst > 0)
+            change = $"leave {N(schedule.LeaveFirst)} at {Edge(schedule.Edge)}, then {(schedule.Increase ? "inc" : "dec")} {N(schedule.Stitches)}";
+        return $"{after}{change} {string.Join(", then ", schedule.Legs.Select(Text))}{own}";
+    }
+
+    private static string Text(Manner manner)
+    {
+        var inside = manner.Inside is { } n ? $"{N(n)} stitches in" : null;
+        var way = manner.Way switch
+        {
+            Way.Skipping => "by skipping",
+            Way.SlippingOver => "by slipping over",
+            Way.Together => "by working together",
+            _ => null,
+        };
+        return string.Join(", ", new[] { inside, way }.Where(text => text is not null));
     }
 
     private static string Text(Leg leg) =>

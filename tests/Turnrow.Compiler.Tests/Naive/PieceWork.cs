@@ -10,6 +10,7 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
     private List<Place> _places = [];
     private int? _chains;
     private string? _plain;
+    private Manner _manner = new(null, null);
     private (Hand Hand, int Count, string Name)? _addLater;
     private Side _side = Side.RS;
 
@@ -45,6 +46,11 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
 
     public void Work(Statement statement)
     {
+        if (!statement.IsFor(Size))
+        {
+            result.CountsAfter.Add(Counted(statement));
+            return;
+        }
         switch (statement)
         {
             case RowLine row: WorkRowLine(row); break;
@@ -53,6 +59,7 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
             case Shape shape: CheckSpan(shape.Span); WorkShape(shape.Span.Count(Size), shape.Schedules); break;
             case LeaveAtEdge leave: Leave(leave); break;
             case AddAtEdge add: Add(add); break;
+            case ShapeManner manner: _manner = manner.Manner; break;
             case NameEdge name: Name(name); break;
             case FastenOff: result.IsFastenedOff = true; break;
         }
@@ -147,9 +154,13 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
             throw new UnworkableException("the last row has no one plain stitch to go on with");
         if (rows < 0)
             throw new UnworkableException("fewer rows than none");
-        var shaping = new ShapingWork(rows, schedules, HandsOf);
+        var shaping = new ShapingWork(rows, schedules, _manner, HandsOf);
         for (var row = 1; row <= rows; row++)
+        {
+            foreach (var hand in new[] { Hand.Right, Hand.Left })
+                LeaveAt(hand, shaping.At(hand, row).Left);
             MakeRow(ShapingWork.MakeRow(_places, stitch, shaping.At(Hand.Right, row), shaping.At(Hand.Left, row)));
+        }
     }
 
     private void Leave(LeaveAtEdge leave)
@@ -159,11 +170,18 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
         {
             if (count >= _places.Count)
                 throw new UnworkableException("no stitch would remain");
-            if (HasStepHere(hand, StretchKind.AddedChain, StretchKind.SeparateChain))
-                throw new UnworkableException("chains are added here already");
-            _places.RemoveRange(hand == Hand.Right ? 0 : _places.Count - count, count);
-            AddStretch(hand, LeftKind(hand), count, NameOf(hand));
+            LeaveAt(hand, count);
         }
+    }
+
+    private void LeaveAt(Hand hand, int count)
+    {
+        if (count > _places.Count)
+            throw new UnworkableException("more is left than there is");
+        if (count > 0 && HasStepHere(hand, StretchKind.AddedChain, StretchKind.SeparateChain))
+            throw new UnworkableException("chains are added here already");
+        _places.RemoveRange(hand == Hand.Right ? 0 : _places.Count - count, count);
+        AddStretch(hand, LeftKind(hand), count, NameOf(hand));
     }
 
     private StretchKind LeftKind(Hand hand) =>

@@ -33,6 +33,13 @@ public static class MarkUnknown
               straight 6 rows from armhole
             """));
 
+    internal static Diagnostic InSizes(Context context, TextSpan span, string name, int[] sizes) =>
+        new(Kind, span, $"no row before this is marked `{name}`{context.Findings.InSizes(sizes)}")
+        {
+            Sizes = context.Findings.Names(sizes),
+            Help = "mark one in those sizes too, or say the line for the sizes that have it (`for L to 3X: …`)",
+        };
+
     internal static Diagnostic At(TextSpan span, string name, IEnumerable<string> known)
     {
         var near = Spelling.Nearest(name, known);

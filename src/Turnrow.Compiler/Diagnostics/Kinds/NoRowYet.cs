@@ -29,9 +29,10 @@ public static class NoRowYet
               straight 9 rows
             """));
 
-    internal static Diagnostic At(TextSpan span, string word) =>
-        new(Kind, span, $"`{word}` goes on with the stitch of the row before, and there is no row yet")
+    internal static Diagnostic At(Context context, TextSpan span, string word, int[] sizes) =>
+        new(Kind, span, $"`{word}` goes on with the stitch of the row before, and there is no row yet{(sizes.Length == context.Sizes ? string.Empty : context.Findings.InSizes(sizes))}")
         {
+            Sizes = context.Findings.Names(sizes),
             Help = "write the first row above it: `row 1 RS: dc across`",
         };
 }

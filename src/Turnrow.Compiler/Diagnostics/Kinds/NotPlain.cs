@@ -35,9 +35,10 @@ public static class NotPlain
               straight 4 rows
             """));
 
-    internal static Diagnostic At(TextSpan span, string word, int row) =>
-        new(Kind, span, Invariant($"row {row} is not one plain stitch into each place, so `{word}` can't go on with it"))
+    internal static Diagnostic At(Context context, TextSpan span, string word, int[] sizes, Func<int, int> row) =>
+        new(Kind, span, Invariant($"row {row(sizes[0])} is not one plain stitch into each place{(sizes.Length == context.Sizes ? string.Empty : context.Findings.InSizes(sizes, row))}, so `{word}` can't go on with it"))
         {
+            Sizes = context.Findings.Names(sizes),
             Help = "work a plain row first (`row: dc in each st and sp`), or repeat the rows you mean (`repeat rows 3 to 4, 5 more times`)",
         };
 }

@@ -36,6 +36,12 @@ public static class LineUnfinished
     internal static Diagnostic AfterRate(TextSpan rate, string text) =>
         At(rate.End, text, ["`in each row`", "`per 2 rows`"], "seam back right side-seam with front right side-seam: 2 sc in each row", []);
 
+    internal static Diagnostic WithoutEdge(TextSpan shaping) =>
+        new(Kind, new TextSpan(shaping.End, 0), "the shaping does not say at which edge")
+        {
+            Help = "say `at both edges`, `at right edge`, or `at` and the edge's name",
+        };
+
     internal static Diagnostic AfterShaping(TextSpan shaping) =>
         new(Kind, new TextSpan(shaping.End, 0), "the shaping does not say in which rows")
         {

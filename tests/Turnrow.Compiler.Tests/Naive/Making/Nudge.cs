@@ -58,6 +58,7 @@ public sealed class Nudge
     private Schedule Of(Schedule schedule) => schedule with
     {
         Stitches = N(schedule.Stitches),
+        LeaveFirst = schedule.LeaveFirst == 0 ? 0 : N(schedule.LeaveFirst),
         After = schedule.After == 0 ? 0 : N(schedule.After),
         Legs = schedule.Legs.Select(leg => new Leg(N(leg.Every), leg.Times is { } times ? N(times) : null)).ToList(),
     };

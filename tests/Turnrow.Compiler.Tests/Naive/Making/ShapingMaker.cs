@@ -9,8 +9,27 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
 
     public void Any(Sketch sketch)
     {
-        Action<Sketch>[] kinds = [Straight, Shape, Leave, Add, AddOneRowApart, RenameEdge];
+        Action<Sketch>[] kinds = [Straight, Shape, Leave, Add, AddOneRowApart, RenameEdge, SetManner];
         tape.Of(kinds)(sketch);
+    }
+
+    private void SetManner(Sketch sketch)
+    {
+        sketch.Manner = Any();
+        if (sketch.Manner == new Manner(null, null))
+            sketch.Manner = new Manner(1, null);
+        sketch.Statements.Add(new ShapeManner(sketch.Manner));
+    }
+
+    private Manner Any() => new(tape.OneIn(2) ? tape.Between(1, 2) : null, tape.Of<Way?>(null, Way.Skipping, Way.SlippingOver, Way.Together));
+
+    /// <summary>Slip stitches lie at the very edge: such a line can't be some stitches in as well.</summary>
+    private Manner Own()
+    {
+        if (!tape.OneIn(3))
+            return new Manner(null, null);
+        var own = Any();
+        return own.Way == Way.SlippingOver ? own with { Inside = null } : own;
     }
 
     public void NameEdges(Sketch sketch)
@@ -37,25 +56,42 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
             sketch.Names[(int)hand] = name;
     }
 
-    private void Straight(Sketch sketch) => Straight(sketch, tape.OneIn(4) && sketch.Sizes > 1 ? 0 : 1);
+    private void Straight(Sketch sketch) => Straight(sketch, tape.OneIn(4) && sketch.Sizes > 1 ? 0 : 1, Some(sketch));
 
-    private void Straight(Sketch sketch, int least)
+    /// <summary>Now and then a line is for some of the sizes; where every size needs its rows it is for all.</summary>
+    private bool[]? Some(Sketch sketch)
+    {
+        if (sketch.Sizes == 1 || !tape.OneIn(4))
+            return null;
+        var only = new bool[sketch.Sizes];
+        for (var size = 0; size < only.Length; size++)
+            only[size] = tape.OneIn(2);
+        only[tape.Below(only.Length)] = true;
+        return only;
+    }
+
+    private static bool Has(bool[]? only, int size) => only is null || only[size];
+
+    private void Straight(Sketch sketch, int least, bool[]? only = null)
     {
         MakePlain(sketch);
         var count = tape.Sizes(sketch.Sizes, least, _ => 6);
         if (count.Max() == 0)
             count[0] = 1;
-        sketch.Statements.Add(new Straight(new Sized(count)));
-        sketch.AddRows(size => count[size]);
+        sketch.Statements.Add(new Straight(new Sized(count)) { Only = only });
+        sketch.AddRows(size => Has(only, size) ? count[size] : 0);
     }
 
-    private void Shape(Sketch sketch)
+    private void Shape(Sketch sketch) => Shape(sketch, Some(sketch));
+
+    private void Shape(Sketch sketch, bool[]? only, bool followsStep = false)
     {
         MakePlain(sketch);
         var count = tape.Sizes(sketch.Sizes, 1, _ => 12);
         var schedules = Schedules(sketch, count.Min());
         var (isFit, widths) = Work(sketch, count, schedules);
-        if (!isFit)
+        // Chains that were just added can't be left in the same row.
+        if (!isFit || (followsStep && new[] { Hand.Right, Hand.Left }.Any(hand => IsStep(sketch, schedules, 1, hand))))
         {
             Straight(sketch, 1);
             return;
@@ -63,10 +99,18 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
         var span = tape.OneIn(3)
             ? RowSpan.Between(sketch.For(s => sketch.Rows[s] + 1), sketch.For(s => sketch.Rows[s] + count[s]))
             : RowSpan.Of(new Sized(count));
-        sketch.Statements.Add(new Shape(span, schedules));
-        sketch.Widths = widths;
-        sketch.AddRows(size => count[size]);
+        sketch.Statements.Add(new Shape(span, schedules) { Only = only });
+        var before = sketch.Widths;
+        sketch.Widths = Enumerable.Range(0, before.Length).Select(size => Has(only, size) ? widths[size] : before[size]).ToArray();
+        for (var size = 0; size < sketch.Sizes; size++)
+        {
+            for (var row = 1; row <= count[size] && Has(only, size); row++)
+                sketch.AddRow(size, IsStep(sketch, schedules, row, Hand.Right), IsStep(sketch, schedules, row, Hand.Left));
+        }
     }
+
+    private static bool IsStep(Sketch sketch, List<Schedule> schedules, int row, Hand hand) =>
+        schedules.Exists(schedule => Hands(sketch, schedule.Edge).Contains(hand) && TaskIn(sketch, schedule, row).Left > 0);
 
     private List<Schedule> Schedules(Sketch sketch, int rowCount)
     {
@@ -83,16 +127,22 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
     private Schedule Schedule(EdgeRef edge, int rowCount)
     {
         var (increase, stitches, after) = (!tape.OneIn(2), tape.Between(1, 2), tape.OneIn(4) ? Math.Min(3, rowCount - 1) : 0);
-        var every = tape.Between(1, Math.Clamp(rowCount - after, 1, 4));
-        var fit = (rowCount - after) / every;
+        var step = tape.OneIn(4) && rowCount - after > 1 ? tape.Between(1, 4) : 0;
+        return new Schedule(increase, stitches, edge, Legs(rowCount - after - (step > 0 ? 1 : 0)), after) { LeaveFirst = step, Own = Own() };
+    }
+
+    private List<Leg> Legs(int rowCount)
+    {
+        var every = tape.Between(1, Math.Clamp(rowCount, 1, 4));
+        var fit = rowCount / every;
         if (!tape.OneIn(2))
-            return new Schedule(increase, stitches, edge, [new Leg(every)], after);
+            return [new Leg(every)];
         var times = tape.Between(1, fit);
-        var rest = rowCount - after - every * times;
+        var rest = rowCount - every * times;
         if (rest < 2 || !tape.OneIn(2))
-            return new Schedule(increase, stitches, edge, [new Leg(every, times)], after);
+            return [new Leg(every, times)];
         var then = tape.Between(1, rest);
-        return new Schedule(increase, stitches, edge, [new Leg(every, times), new Leg(then, tape.Between(1, rest / then))], after);
+        return [new Leg(every, times), new Leg(then, tape.Between(1, rest / then))];
     }
 
     /// <summary>Counts the shaping through, row by row, and says whether every row has the stitches for it.</summary>
@@ -103,10 +153,10 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
         {
             for (var row = 1; row <= count[size]; row++)
             {
-                var changing = schedules.Where(schedule => ChangesIn(schedule, row)).ToList();
-                if (changing.Sum(s => s.Stitches * (s.Increase ? 1 : 2) * Ends(s.Edge)) >= widths[size])
+                var tasks = schedules.Select(schedule => (Task: TaskIn(sketch, schedule, row), Ends: Ends(schedule.Edge))).ToList();
+                if (tasks.Sum(t => (t.Task.Left + ShapingWork.Taken(t.Task)) * t.Ends) >= widths[size])
                     return (false, widths);
-                widths[size] += changing.Sum(s => s.Stitches * (s.Increase ? 1 : -1) * Ends(s.Edge));
+                widths[size] += tasks.Sum(t => (t.Task.Change - t.Task.Left) * t.Ends);
                 if (widths[size] > Widest)
                     return (false, widths);
             }
@@ -114,19 +164,17 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
         return (true, widths);
     }
 
-    private static bool ChangesIn(Schedule schedule, int row)
+    private static EdgeTask TaskIn(Sketch sketch, Schedule schedule, int row)
     {
-        var into = row - schedule.After;
-        foreach (var leg in schedule.Legs)
-        {
-            if (into < 1)
-                return false;
-            if (leg.Times is null || into <= leg.Every * leg.Times)
-                return into % leg.Every == 0;
-            into -= leg.Every * leg.Times.Value;
-        }
-        return false;
+        if (!ShapingWork.RowsOf(schedule, Math.Max(row, Needed(schedule))).Contains(row))
+            return default;
+        return schedule.LeaveFirst > 0 && row == schedule.After + 1
+            ? new EdgeTask(schedule.LeaveFirst, 0, false, 0)
+            : ShapingWork.TaskOf(schedule, sketch.Manner.Of(schedule.Own));
     }
+
+    private static int Needed(Schedule schedule) =>
+        schedule.After + (schedule.LeaveFirst > 0 ? 1 : 0) + schedule.Legs.Sum(leg => leg.Every * (leg.Times ?? 0));
 
     private static int Ends(EdgeRef edge) => edge == EdgeRef.Both ? 2 : 1;
 
@@ -140,8 +188,9 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
         var count = tape.Sizes(sketch.Sizes, tape.OneIn(4) ? 0 : 1, size => Math.Min(6, (sketch.Widths[size] - 2) / ends));
         if (count.Max() == 0)
             count[0] = 1;
-        sketch.Statements.Add(new LeaveAtEdge(new Sized(count), edge));
-        Step(sketch, Hands(sketch, edge), size => -count[size]);
+        var only = Some(sketch);
+        sketch.Statements.Add(new LeaveAtEdge(new Sized(count), edge) { Only = only });
+        Step(sketch, Hands(sketch, edge), size => Has(only, size) ? -count[size] : 0);
         if (ends == 1 && tape.OneIn(4))
         {
             var other = Frame.Opposite(Hands(sketch, edge)[0]);
@@ -158,8 +207,9 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
             return;
         var edge = AnyRef(sketch);
         var count = tape.Sizes(sketch.Sizes, 1, _ => 8);
-        sketch.Statements.Add(new AddAtEdge(new Sized(count), edge));
-        Step(sketch, Hands(sketch, edge), size => count[size]);
+        var only = Some(sketch);
+        sketch.Statements.Add(new AddAtEdge(new Sized(count), edge) { Only = only });
+        Step(sketch, Hands(sketch, edge), size => Has(only, size) ? count[size] : 0);
         FollowedByRows(sketch, 1);
     }
 
@@ -184,7 +234,7 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
         if (tape.OneIn(3))
             rows.PlainRow(sketch);
         else if (tape.OneIn(3))
-            Shape(sketch);
+            Shape(sketch, null, true);
         else
             Straight(sketch, least);
     }

@@ -47,6 +47,8 @@ public sealed class Sketch
 
     public string[] Names { get; private init; } = ["", ""];
 
+    public Manner Manner { get; set; } = new(null, null);
+
     public int NamesUsed { get; set; }
 
     /// <summary>Stitches of the last row taken by a part, by hand.</summary>
@@ -79,6 +81,19 @@ public sealed class Sketch
         }
     }
 
+    /// <summary>A row of one size, after the steps that are made before it.</summary>
+    public void AddRow(int size, bool rightStep, bool leftStep)
+    {
+        Rows[size]++;
+        foreach (var (hand, step) in new[] { (Hand.Right, rightStep), (Hand.Left, leftStep) })
+        {
+            var marks = _marks[2 * size + (int)hand];
+            if (step)
+                marks.Add(new EdgeMark(true, Names[(int)hand]));
+            marks.Add(new EdgeMark(false, Names[(int)hand]));
+        }
+    }
+
     public void AddStep(Hand hand)
     {
         for (var size = 0; size < Sizes; size++)
@@ -94,6 +109,7 @@ public sealed class Sketch
             Rows = [.. Rows],
             Ground = Ground,
             PlainStitch = PlainStitch,
+            Manner = Manner,
             Names = [Names[1], Names[0]],
             FirstSide = FirstSide,
             CanBeMirrored = false,

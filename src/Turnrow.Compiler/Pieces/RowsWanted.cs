@@ -1,0 +1,130 @@
+using Turnrow.Compiler.Diagnostics.Kinds;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Numbers;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Syntax.Tree;
+
+namespace Turnrow.Compiler.Pieces;
+
+/// <summary>How many rows <c>12 rows</c>, <c>to 20 cm from armhole, even rows</c> or <c>for 6 cm</c> are, in every size.</summary>
+internal sealed class RowsWanted(Context context, PieceState piece, RowExtentSyntax extent)
+{
+    /// <summary>The rows; null, and reported, in a size where they can't be told.</summary>
+    public int?[] Count(Stitch?[] stitches)
+    {
+        if (PlainCheck.NothingToGoOnWith(piece, stitches)) return Sized.Same<int?>(context.Sizes, null);
+        var marks = MarkOf();
+        if (extent.From is not null && marks is null) return Sized.Same<int?>(context.Sizes, null);
+        if (extent.Extent == StraightExtent.Rows) return GivenRows(marks);
+        var lengths = context.Evaluate.Lengths(extent.Amount);
+        return OfLength(stitches.Select((s, i) => GaugeOf(s, i)).ToArray(), lengths, marks);
+    }
+
+    private Gauge? GaugeOf(Stitch? stitch, int size)
+    {
+        if (stitch is null || !context.Here.Has(size)) return null;
+        var gauge = context.Gauges.Of(stitch);
+        if (gauge is null && !context.GaugesInDoubt) context.Findings.Add(GaugeMissing.At(extent.Amount.Span, context.Word(stitch)));
+        return gauge;
+    }
+
+    private int?[] OfLength(
+        Gauge?[] gauges, Rational?[] lengths, int?[]? marks)
+    {
+        var (passed, large) = (new List<int>(), new List<int>());
+        var so = new Rational?[context.Sizes];
+        var counts = new int?[context.Sizes];
+        for (var i = 0; i < counts.Length; i++)
+        {
+            var builder = piece.Builders[i];
+            if (lengths[i] is not { } length || gauges[i] is not { } gauge || builder.RowsInDoubt || (marks is not null && marks[i] is null)) continue;
+            var since = (marks?[i] ?? 1) - 1;
+            var height = extent.Extent == StraightExtent.To ? context.Gauges.HeightOf(builder.Rows, since) : Rational.Zero;
+            so[i] = height;
+            if (height is not { } done) continue;
+            if (length - done is not { } left || gauge.RowsFor(left) is not { } exact)
+            {
+                large.Add(i);
+                continue;
+            }
+
+            if (AllowedRows(extent.Extent == StraightExtent.To ? builder.RowCount - since : 0, builder.NextIsRightSide) is not { } allowed) continue;
+            var rows = allowed.Nearest(exact);
+            if (rows < 0) passed.Add(i);
+            else counts[i] = (int)Math.Min(rows, int.MaxValue);
+        }
+
+        if (large.Count > 0) context.Findings.Add(TooLarge.At(extent.Amount.Span, context.Findings, large, Evaluator.LargestCount));
+        if (passed.Count > 0) context.Findings.Add(LengthPassed.At(context, extent.Amount.Span, [.. passed], i => so[i]!.Value, i => lengths[i]!.Value, marks is not null));
+        return counts;
+    }
+
+    private int?[] GivenRows(int?[]? marks)
+    {
+        var counts = context.Evaluate.Counts(extent.Amount);
+        for (var i = 0; i < counts.Length; i++)
+        {
+            if (marks is not null) counts[i] -= piece.Builders[i].RowCount - marks[i] + 1;
+        }
+
+        var passed = Sized.Where(context.Sizes, i => counts[i] is < 0);
+        if (passed.Length > 0) context.Findings.Add(RowsPassed.At(context, extent.Amount.Span, passed, i => -counts[i]!.Value, i => piece.Builders[i].RowCount - marks![i]!.Value + 1));
+        var wrong = Sized.Where(context.Sizes, i => counts[i] is { } n && n >= 0 && !piece.Builders[i].RowsInDoubt
+            && AllowedRows(0, piece.Builders[i].NextIsRightSide) is { } allowed && !allowed.Has(n));
+        if (wrong.Length > 0) context.Findings.Add(RowsFix.At(context, Unmet(counts[wrong[0]]!.Value, piece.Builders[wrong[0]].NextIsRightSide), wrong, counts));
+        return counts.Select(c => c is < 0 ? null : c);
+    }
+
+    // The parity of the rows added, given those that count with them.
+    private Allowed? AllowedRows(int counted, bool nextIsRightSide)
+    {
+        var allowed = Allowed.Any;
+        foreach (var fix in extent.Fixes)
+        {
+            if (allowed.And(IsOdd(fix, counted, nextIsRightSide) ? Allowed.Odd : Allowed.Even) is { } both)
+            {
+                allowed = both;
+                continue;
+            }
+
+            context.Findings.Add(FixesConflict.OfRows(fix.Span, IsOdd(fix, counted, nextIsRightSide)));
+            return null;
+        }
+
+        return allowed;
+    }
+
+    // Whether a wish asks for an odd number of rows more.
+    private static bool IsOdd(RowFixSyntax fix, int counted, bool nextIsRightSide) => fix.Fix switch
+    {
+        RowFix.EvenRows => counted % 2 != 0,
+        RowFix.OddRows => counted % 2 == 0,
+        RowFix.EndRightSide => nextIsRightSide,
+        _ => !nextIsRightSide,
+    };
+
+    private RowFixSyntax Unmet(int rows, bool nextIsRightSide)
+    {
+        foreach (var fix in extent.Fixes)
+        {
+            if (IsOdd(fix, 0, nextIsRightSide) != (rows % 2 != 0)) return fix;
+        }
+
+        return extent.Fixes[0];
+    }
+
+    private int?[]? MarkOf()
+    {
+        if (extent.From is not { } name) return null;
+        if (piece.Marks.TryGetValue(name.Text, out var rows))
+        {
+            var without = Sized.Where(context.Sizes, i => rows[i] is null && context.Here.Has(i));
+            if (without.Length > 0 && !piece.NamesInDoubt) context.Findings.Add(MarkUnknown.InSizes(context, name.Span, name.Text, without));
+            return rows;
+        }
+
+        if (!piece.NamesInDoubt) context.Findings.Add(MarkUnknown.At(name.Span, name.Text, piece.Marks.Keys));
+        return null;
+    }
+}
