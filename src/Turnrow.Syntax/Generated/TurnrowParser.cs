@@ -48,16 +48,16 @@ internal partial class TurnrowParser : Parser {
 		BUT=67, BY=68, CH=69, CHAINS=70, CORNER=71, COUNTS=72, DEC=73, DOES=74, 
 		DOWN=75, EACH=76, EASING=77, EDGE=78, EDGES=79, END=80, ENDS=81, EVEN=82, 
 		EVENLY=83, EVERY=84, EXTRA=85, FACING=86, FIRST=87, FOUNDATION=88, HERE=89, 
-		HIGH=90, IN=91, INC=92, IS=93, LAST=94, LESS=95, LONGER=96, MIRRORED=97, 
-		MORE_WORD=98, MULTIPLE=99, NEXT=100, NOT=101, ODD=102, OF=103, OFF=104, 
-		ON=105, ONE=106, OPPOSITE=107, ORDER=108, OVER=109, PER=110, PICKED=111, 
-		PLAIN=112, REMAIN=113, REST=114, ROUNDED=115, RS=116, SAME=117, SKIP_WORD=118, 
-		SKIPPING=119, SLIP=120, SLIPPING=121, STITCH=122, STITCHES=123, THE=124, 
-		THEN=125, TIMES=126, TO=127, TOGETHER=128, TURNED=129, TURNING=130, TURNS=131, 
-		UNTIL=132, UP=133, WEIGH=134, WEIGHT=135, WIDE=136, WITH=137, WITHIN=138, 
-		WITHOUT=139, WORKING=140, WS=141, CM=142, G=143, M=144, MM=145, OZ=146, 
-		YD=147, WORD=148, NUMBER=149, FRACTION=150, ORDINAL=151, DOTTED=152, QUOTED=153, 
-		WRONG_COMMA=154, WRONG_QUOTE=155, JUNK=156;
+		HIGH=90, IN=91, INC=92, IS=93, LAST=94, LEAST=95, LESS=96, LONGER=97, 
+		MIRRORED=98, MORE_WORD=99, MOST=100, MULTIPLE=101, NEXT=102, NOT=103, 
+		ODD=104, OF=105, OFF=106, ON=107, ONE=108, OPPOSITE=109, ORDER=110, OVER=111, 
+		PER=112, PICKED=113, PLAIN=114, REMAIN=115, REST=116, ROUNDED=117, RS=118, 
+		SAME=119, SKIP_WORD=120, SKIPPING=121, SLIP=122, SLIPPING=123, STITCH=124, 
+		STITCHES=125, THE=126, THEN=127, TIMES=128, TO=129, TOGETHER=130, TURNED=131, 
+		TURNING=132, TURNS=133, UNTIL=134, UP=135, WEIGH=136, WEIGHT=137, WIDE=138, 
+		WITH=139, WITHIN=140, WITHOUT=141, WORKING=142, WS=143, CM=144, G=145, 
+		M=146, MM=147, OZ=148, YD=149, WORD=150, NUMBER=151, FRACTION=152, ORDINAL=153, 
+		DOTTED=154, QUOTED=155, WRONG_COMMA=156, WRONG_QUOTE=157, JUNK=158;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -116,15 +116,15 @@ internal partial class TurnrowParser : Parser {
 		"'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", "'does'", 
 		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
 		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'foundation'", 
-		"'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", "'less'", "'longer'", 
-		"'mirrored'", "'more'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", 
-		"'off'", "'on'", "'one'", "'opposite'", "'order'", "'over'", "'per'", 
-		"'picked'", "'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", 
-		"'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", null, "'the'", 
-		"'then'", null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", 
-		"'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", 
-		"'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", 
-		"'yd'"
+		"'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", "'least'", "'less'", 
+		"'longer'", "'mirrored'", "'more'", "'most'", "'multiple'", "'next'", 
+		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opposite'", "'order'", 
+		"'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
+		"'RS'", "'same'", "'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", 
+		null, "'the'", "'then'", null, "'to'", "'together'", "'turned'", "'turning'", 
+		"'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", 
+		"'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
+		"'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -138,14 +138,15 @@ internal partial class TurnrowParser : Parser {
 		"AROUND", "AT", "BEFORE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", 
 		"DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", 
 		"EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", "HERE", 
-		"HIGH", "IN", "INC", "IS", "LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", 
-		"MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPPOSITE", 
-		"ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", 
-		"RS", "SAME", "SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", 
-		"THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
-		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
-		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
-		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"HIGH", "IN", "INC", "IS", "LAST", "LEAST", "LESS", "LONGER", "MIRRORED", 
+		"MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", 
+		"ONE", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", 
+		"REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", 
+		"STITCH", "STITCHES", "THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", 
+		"TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", 
+		"WITHIN", "WITHOUT", "WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", 
+		"WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
+		"WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -933,10 +934,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -1180,10 +1183,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -1304,10 +1309,12 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LEAST:
 				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
+				case MOST:
 				case MULTIPLE:
 				case NEXT:
 				case NOT:
@@ -1652,7 +1659,7 @@ internal partial class TurnrowParser : Parser {
 					State = 310;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 143)) & ~0x3f) == 0 && ((1L << (_la - 143)) & 27L) != 0)) ) {
+					if ( !(((((_la - 145)) & ~0x3f) == 0 && ((1L << (_la - 145)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -2268,10 +2275,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -2536,10 +2545,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -3410,7 +3421,7 @@ internal partial class TurnrowParser : Parser {
 				State = 535;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2617734875695939717L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7975804571228176251L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 			State = 541;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -3945,10 +3956,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -4121,7 +4134,7 @@ internal partial class TurnrowParser : Parser {
 			State = 610;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1910139L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
 				{
 				State = 609;
 				_localctx.from = count();
@@ -4454,10 +4467,12 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LEAST:
 				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
+				case MOST:
 				case MULTIPLE:
 				case NEXT:
 				case NOT:
@@ -4540,7 +4555,7 @@ internal partial class TurnrowParser : Parser {
 				State = 654;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1910139L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
 					{
 					State = 653;
 					_localctx.amount = count();
@@ -4641,10 +4656,12 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LEAST:
 				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
+				case MOST:
 				case MULTIPLE:
 				case NEXT:
 				case NOT:
@@ -4758,10 +4775,12 @@ internal partial class TurnrowParser : Parser {
 			case HIGH:
 			case INC:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -4878,10 +4897,12 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LEAST:
 				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
+				case MOST:
 				case MULTIPLE:
 				case NEXT:
 				case NOT:
@@ -4932,7 +4953,7 @@ internal partial class TurnrowParser : Parser {
 						State = 671;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 					State = 678;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
@@ -4944,7 +4965,7 @@ internal partial class TurnrowParser : Parser {
 						State = 675;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1824028219314536979L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7640575L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -7296112872802222611L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 30562303L) != 0)) {
 							{
 							State = 674;
 							_localctx.changedBy = changeAmount();
@@ -4987,7 +5008,7 @@ internal partial class TurnrowParser : Parser {
 					State = 682;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1824028219314536979L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7640575L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -7296112872802222611L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 30562303L) != 0)) {
 						{
 						State = 681;
 						_localctx.changedBy = changeAmount();
@@ -5222,10 +5243,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -5450,7 +5473,7 @@ internal partial class TurnrowParser : Parser {
 				State = 727;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 1073750145L) != 0)) ) {
+				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 4295000193L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
@@ -5460,7 +5483,7 @@ internal partial class TurnrowParser : Parser {
 				State = 731;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0)) {
 					{
 					{
 					State = 728;
@@ -5493,7 +5516,7 @@ internal partial class TurnrowParser : Parser {
 						State = 738;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 					}
 				}
 
@@ -5520,7 +5543,7 @@ internal partial class TurnrowParser : Parser {
 				State = 752;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0)) {
 					{
 					{
 					State = 749;
@@ -5553,7 +5576,7 @@ internal partial class TurnrowParser : Parser {
 						State = 759;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 					}
 				}
 
@@ -6149,10 +6172,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -6679,10 +6704,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -7396,10 +7423,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -7450,7 +7479,7 @@ internal partial class TurnrowParser : Parser {
 			State = 1006;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1910139L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
 				{
 				State = 1003;
 				_localctx.times = count();
@@ -7519,7 +7548,7 @@ internal partial class TurnrowParser : Parser {
 			State = 1017;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1910139L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
 				{
 				State = 1014;
 				_localctx.times = count();
@@ -7955,7 +7984,7 @@ internal partial class TurnrowParser : Parser {
 				State = 1068;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2617734875695939717L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7975804571228176251L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 			State = 1074;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -8019,7 +8048,7 @@ internal partial class TurnrowParser : Parser {
 				State = 1090;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2617734875695939717L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7975804571228176251L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 			State = 1096;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -8117,7 +8146,7 @@ internal partial class TurnrowParser : Parser {
 				State = 1113;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2617734875695939717L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7975804571228176251L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8338,10 +8367,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -8572,10 +8603,12 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LEAST:
 				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
+				case MOST:
 				case MULTIPLE:
 				case NEXT:
 				case NOT:
@@ -8721,7 +8754,7 @@ internal partial class TurnrowParser : Parser {
 				State = 1165;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 			State = 1187;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
@@ -8804,10 +8837,12 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LEAST:
 				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
+				case MOST:
 				case MULTIPLE:
 				case NEXT:
 				case NOT:
@@ -8858,7 +8893,7 @@ internal partial class TurnrowParser : Parser {
 						State = 1173;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 					}
 					break;
 				default:
@@ -8944,10 +8979,12 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LEAST:
 				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
+				case MOST:
 				case MULTIPLE:
 				case NEXT:
 				case NOT:
@@ -9068,10 +9105,12 @@ internal partial class TurnrowParser : Parser {
 					case HERE:
 					case HIGH:
 					case IS:
+					case LEAST:
 					case LESS:
 					case LONGER:
 					case MIRRORED:
 					case MORE_WORD:
+					case MOST:
 					case MULTIPLE:
 					case NEXT:
 					case NOT:
@@ -9145,6 +9184,7 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class ExpectLineContext : ParserRuleContext {
 		public ExpectedContext left;
+		public IToken bound;
 		public SumContext length;
 		public SumContext within;
 		public ExpectedContext right;
@@ -9156,14 +9196,17 @@ internal partial class TurnrowParser : Parser {
 			return GetRuleContext<ExpectedContext>(i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MEASURE() { return GetToken(TurnrowParser.MEASURE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext[] sum() {
 			return GetRuleContexts<SumContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum(int i) {
 			return GetRuleContext<SumContext>(i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MOST() { return GetToken(TurnrowParser.MOST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHIN() { return GetToken(TurnrowParser.WITHIN, 0); }
 		public ExpectLineContext(ParserRuleContext parent, int invokingState)
@@ -9185,35 +9228,170 @@ internal partial class TurnrowParser : Parser {
 			Match(EXPECT);
 			State = 1190;
 			_localctx.left = expected();
-			State = 1200;
+			State = 1209;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
 				State = 1191;
 				Match(MEASURE);
-				State = 1192;
-				_localctx.length = sum();
-				State = 1196;
+				State = 1201;
 				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==COMMA) {
+				switch (TokenStream.LA(1)) {
+				case AT:
 					{
+					State = 1192;
+					Match(AT);
 					State = 1193;
-					Match(COMMA);
-					State = 1194;
-					Match(WITHIN);
-					State = 1195;
-					_localctx.within = sum();
+					_localctx.bound = TokenStream.LT(1);
+					_la = TokenStream.LA(1);
+					if ( !(_la==LEAST || _la==MOST) ) {
+						_localctx.bound = ErrorHandler.RecoverInline(this);
 					}
-				}
+					else {
+						ErrorHandler.ReportMatch(this);
+					    Consume();
+					}
+					State = 1194;
+					_localctx.length = sum();
+					}
+					break;
+				case OPEN:
+				case ACCEPT:
+				case ADD:
+				case BEGIN:
+				case BODY:
+				case CHAIN:
+				case CLAIMS:
+				case COUNT:
+				case DIVIDE:
+				case EASE:
+				case EXPECT:
+				case FASTEN:
+				case FINISHED:
+				case FROM:
+				case GAUGE:
+				case HOOK:
+				case LEFT:
+				case MADE:
+				case MARK:
+				case MEASURE:
+				case NOTATION:
+				case NOTION:
+				case PATTERN:
+				case PIECE:
+				case REPEAT:
+				case RIGHT:
+				case SEAM:
+				case SHAPE:
+				case SIZES:
+				case SKILL:
+				case STRAIGHT:
+				case SWATCH:
+				case TERMS:
+				case TURN:
+				case VERSION:
+				case WEARER:
+				case WEAVE:
+				case YARN:
+				case AFTER:
+				case ALL:
+				case ALONG:
+				case APART:
+				case ARE:
+				case BEFORE:
+				case BUT:
+				case CH:
+				case CHAINS:
+				case CORNER:
+				case COUNTS:
+				case DOES:
+				case DOWN:
+				case EACH:
+				case EASING:
+				case EDGE:
+				case EDGES:
+				case END:
+				case ENDS:
+				case EVEN:
+				case EVERY:
+				case EXTRA:
+				case FACING:
+				case FOUNDATION:
+				case HERE:
+				case HIGH:
+				case IS:
+				case LEAST:
+				case LESS:
+				case LONGER:
+				case MIRRORED:
+				case MORE_WORD:
+				case MOST:
+				case MULTIPLE:
+				case NEXT:
+				case NOT:
+				case ODD:
+				case OF:
+				case OFF:
+				case ON:
+				case ONE:
+				case OPPOSITE:
+				case ORDER:
+				case OVER:
+				case PICKED:
+				case PLAIN:
+				case REMAIN:
+				case REST:
+				case ROUNDED:
+				case SAME:
+				case SKIPPING:
+				case SLIPPING:
+				case STITCH:
+				case THEN:
+				case TIMES:
+				case TOGETHER:
+				case TURNED:
+				case TURNING:
+				case TURNS:
+				case UP:
+				case WEIGH:
+				case WEIGHT:
+				case WIDE:
+				case WITHIN:
+				case WORKING:
+				case G:
+				case OZ:
+				case WORD:
+				case NUMBER:
+				case FRACTION:
+					{
+					State = 1195;
+					_localctx.length = sum();
+					State = 1199;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==COMMA) {
+						{
+						State = 1196;
+						Match(COMMA);
+						State = 1197;
+						Match(WITHIN);
+						State = 1198;
+						_localctx.within = sum();
+						}
+					}
 
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
 				}
 				break;
 			case ARE:
 			case IS:
 				{
-				State = 1198;
+				State = 1203;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9222,7 +9400,27 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1199;
+				State = 1206;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AT) {
+					{
+					State = 1204;
+					Match(AT);
+					State = 1205;
+					_localctx.bound = TokenStream.LT(1);
+					_la = TokenStream.LA(1);
+					if ( !(_la==LEAST || _la==MOST) ) {
+						_localctx.bound = ErrorHandler.RecoverInline(this);
+					}
+					else {
+						ErrorHandler.ReportMatch(this);
+					    Consume();
+					}
+					}
+				}
+
+				State = 1208;
 				_localctx.right = expected();
 				}
 				break;
@@ -9275,24 +9473,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1202;
+			State = 1211;
 			_localctx.value = sum();
-			State = 1213;
+			State = 1222;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1204;
+				State = 1213;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1203;
+					State = 1212;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1206;
+				State = 1215;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9302,18 +9500,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1210;
+				State = 1219;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1207;
+					State = 1216;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1212;
+					State = 1221;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9360,16 +9558,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1215;
+			State = 1224;
 			_localctx.by = sign();
-			State = 1216;
+			State = 1225;
 			_localctx.value = single();
-			State = 1218;
+			State = 1227;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1217;
+				State = 1226;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9432,38 +9630,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1220;
+			State = 1229;
 			Match(EQUALS);
-			State = 1221;
+			State = 1230;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1226;
+			State = 1235;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1222;
+				State = 1231;
 				Match(COMMA);
-				State = 1223;
+				State = 1232;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1228;
+				State = 1237;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1234;
+			State = 1243;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1229;
+				State = 1238;
 				_localctx.without = Match(WITHOUT);
-				State = 1230;
+				State = 1239;
 				Match(TURNING);
-				State = 1231;
+				State = 1240;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9476,9 +9674,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1232;
+				State = 1241;
 				_localctx.with = Match(WITH);
-				State = 1233;
+				State = 1242;
 				Match(CHAINS);
 				}
 				break;
@@ -9530,9 +9728,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1236;
+			State = 1245;
 			_localctx.amount = count();
-			State = 1243;
+			State = 1252;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -9599,10 +9797,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -9639,26 +9839,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1238;
+				State = 1247;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1237;
+					State = 1246;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1240;
+					State = 1249;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1242;
+				State = 1251;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -9704,15 +9904,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 166, RULE_edge);
 		int _la;
 		try {
-			State = 1251;
+			State = 1260;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1245;
+				State = 1254;
 				Match(BOTH);
-				State = 1246;
+				State = 1255;
 				Match(EDGES);
 				}
 				break;
@@ -9780,10 +9980,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -9821,14 +10023,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1247;
+				State = 1256;
 				_localctx.called = name();
-				State = 1249;
+				State = 1258;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1248;
+					State = 1257;
 					Match(EDGE);
 					}
 				}
@@ -9868,7 +10070,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1253;
+			State = 1262;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9908,7 +10110,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1255;
+			State = 1264;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9954,21 +10156,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1258;
+			State = 1267;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1257;
+				State = 1266;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1260;
+				State = 1269;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10000,7 +10202,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1262;
+			State = 1271;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10040,7 +10242,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1264;
+			State = 1273;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10090,20 +10292,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1266;
+			State = 1275;
 			_localctx.first = factor();
-			State = 1270;
+			State = 1279;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1267;
+				State = 1276;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1272;
+				State = 1281;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10143,9 +10345,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1273;
+			State = 1282;
 			_localctx.by = sign();
-			State = 1274;
+			State = 1283;
 			_localctx.value = factor();
 			}
 		}
@@ -10192,21 +10394,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 182, RULE_factor);
 		int _la;
 		try {
-			State = 1285;
+			State = 1294;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1276;
+				State = 1285;
 				_localctx.amount = list();
-				State = 1278;
+				State = 1287;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 101330991615836161L) != 0)) {
+				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 405323966463344641L) != 0)) {
 					{
-					State = 1277;
+					State = 1286;
 					_localctx.measure = unit();
 					}
 				}
@@ -10277,10 +10479,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -10318,18 +10522,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1280;
+				State = 1289;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1281;
+				State = 1290;
 				Match(OPEN);
-				State = 1282;
+				State = 1291;
 				_localctx.inside = sum();
-				State = 1283;
+				State = 1292;
 				Match(CLOSE);
 				}
 				break;
@@ -10376,20 +10580,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1287;
+			State = 1296;
 			_localctx.first = single();
-			State = 1291;
+			State = 1300;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1288;
+				State = 1297;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1293;
+				State = 1302;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10429,9 +10633,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1294;
+			State = 1303;
 			_localctx.by = sign();
-			State = 1295;
+			State = 1304;
 			_localctx.value = single();
 			}
 		}
@@ -10473,14 +10677,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 188, RULE_single);
 		try {
-			State = 1303;
+			State = 1312;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1297;
+				State = 1306;
 				_localctx.amount = list();
 				}
 				break;
@@ -10548,10 +10752,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -10589,18 +10795,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1298;
+				State = 1307;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1299;
+				State = 1308;
 				Match(OPEN);
-				State = 1300;
+				State = 1309;
 				_localctx.inside = count();
-				State = 1301;
+				State = 1310;
 				Match(CLOSE);
 				}
 				break;
@@ -10639,7 +10845,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1305;
+			State = 1314;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10692,36 +10898,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1307;
+			State = 1316;
 			_localctx.first = number();
-			State = 1319;
+			State = 1328;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1308;
+				State = 1317;
 				Match(OPEN);
-				State = 1309;
+				State = 1318;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1314;
+				State = 1323;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1310;
+					State = 1319;
 					Match(COMMA);
-					State = 1311;
+					State = 1320;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1316;
+					State = 1325;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1317;
+				State = 1326;
 				Match(CLOSE);
 				}
 			}
@@ -10757,20 +10963,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 194, RULE_number);
 		int _la;
 		try {
-			State = 1326;
+			State = 1335;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1321;
+				State = 1330;
 				_localctx.whole = Match(NUMBER);
-				State = 1323;
+				State = 1332;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1322;
+					State = 1331;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -10780,7 +10986,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1325;
+				State = 1334;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -10820,9 +11026,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1328;
+			State = 1337;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 101330991615836161L) != 0)) ) {
+			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 405323966463344641L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -10908,10 +11114,12 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LESS() { return GetToken(TurnrowParser.LESS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MIRRORED() { return GetToken(TurnrowParser.MIRRORED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MOST() { return GetToken(TurnrowParser.MOST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NOT() { return GetToken(TurnrowParser.NOT, 0); }
@@ -10961,9 +11169,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1330;
+			State = 1339;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -2761850064042328197L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 337275L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -10984,7 +11192,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,156,1333,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,158,1342,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11078,401 +11286,405 @@ internal partial class TurnrowParser : Parser {
 		1,76,1,76,3,76,1158,8,76,1,77,3,77,1161,8,77,1,77,4,77,1164,8,77,11,77,
 		12,77,1165,1,77,1,77,1,77,1,77,4,77,1172,8,77,11,77,12,77,1173,3,77,1176,
 		8,77,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1184,8,77,3,77,1186,8,77,3,77,
-		1188,8,77,1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1197,8,78,1,78,1,78,
-		3,78,1201,8,78,1,79,1,79,3,79,1205,8,79,1,79,1,79,5,79,1209,8,79,10,79,
-		12,79,1212,9,79,3,79,1214,8,79,1,80,1,80,1,80,3,80,1219,8,80,1,81,1,81,
-		1,81,1,81,5,81,1225,8,81,10,81,12,81,1228,9,81,1,81,1,81,1,81,1,81,1,81,
-		3,81,1235,8,81,1,82,1,82,4,82,1239,8,82,11,82,12,82,1240,1,82,3,82,1244,
-		8,82,1,83,1,83,1,83,1,83,3,83,1250,8,83,3,83,1252,8,83,1,84,1,84,1,85,
-		1,85,1,86,4,86,1259,8,86,11,86,12,86,1260,1,87,1,87,1,88,1,88,1,89,1,89,
-		5,89,1269,8,89,10,89,12,89,1272,9,89,1,90,1,90,1,90,1,91,1,91,3,91,1279,
-		8,91,1,91,1,91,1,91,1,91,1,91,3,91,1286,8,91,1,92,1,92,5,92,1290,8,92,
-		10,92,12,92,1293,9,92,1,93,1,93,1,93,1,94,1,94,1,94,1,94,1,94,1,94,3,94,
-		1304,8,94,1,95,1,95,1,96,1,96,1,96,1,96,1,96,5,96,1313,8,96,10,96,12,96,
-		1316,9,96,1,96,1,96,3,96,1320,8,96,1,97,1,97,3,97,1324,8,97,1,97,3,97,
-		1327,8,97,1,98,1,98,1,99,1,99,1,99,0,0,100,0,2,4,6,8,10,12,14,16,18,20,
-		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
-		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
-		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
-		150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,
-		186,188,190,192,194,196,198,0,17,2,0,143,144,146,147,2,0,20,20,69,69,2,
-		0,44,44,123,123,2,0,143,143,146,146,2,0,90,90,136,136,2,0,75,75,133,133,
-		2,0,63,63,93,93,2,0,33,33,42,42,4,0,87,87,94,94,100,100,117,117,2,0,87,
-		87,94,94,2,0,116,116,141,141,2,0,73,73,92,92,1,0,43,44,1,0,122,123,2,0,
-		10,12,14,14,4,0,91,91,142,142,144,145,147,147,26,0,15,18,20,27,29,31,33,
-		42,45,56,58,60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,109,111,115,
-		117,117,119,119,121,122,125,126,128,131,133,136,138,138,140,140,143,143,
-		146,146,148,148,1484,0,200,1,0,0,0,2,203,1,0,0,0,4,246,1,0,0,0,6,248,1,
-		0,0,0,8,251,1,0,0,0,10,254,1,0,0,0,12,261,1,0,0,0,14,263,1,0,0,0,16,266,
-		1,0,0,0,18,282,1,0,0,0,20,284,1,0,0,0,22,287,1,0,0,0,24,290,1,0,0,0,26,
-		293,1,0,0,0,28,295,1,0,0,0,30,315,1,0,0,0,32,317,1,0,0,0,34,321,1,0,0,
-		0,36,342,1,0,0,0,38,345,1,0,0,0,40,377,1,0,0,0,42,379,1,0,0,0,44,384,1,
-		0,0,0,46,405,1,0,0,0,48,413,1,0,0,0,50,421,1,0,0,0,52,428,1,0,0,0,54,433,
-		1,0,0,0,56,438,1,0,0,0,58,453,1,0,0,0,60,465,1,0,0,0,62,482,1,0,0,0,64,
-		484,1,0,0,0,66,530,1,0,0,0,68,533,1,0,0,0,70,548,1,0,0,0,72,550,1,0,0,
-		0,74,557,1,0,0,0,76,576,1,0,0,0,78,578,1,0,0,0,80,583,1,0,0,0,82,599,1,
-		0,0,0,84,601,1,0,0,0,86,604,1,0,0,0,88,608,1,0,0,0,90,620,1,0,0,0,92,632,
-		1,0,0,0,94,689,1,0,0,0,96,704,1,0,0,0,98,711,1,0,0,0,100,724,1,0,0,0,102,
-		726,1,0,0,0,104,774,1,0,0,0,106,798,1,0,0,0,108,810,1,0,0,0,110,825,1,
-		0,0,0,112,827,1,0,0,0,114,857,1,0,0,0,116,859,1,0,0,0,118,866,1,0,0,0,
-		120,879,1,0,0,0,122,942,1,0,0,0,124,952,1,0,0,0,126,965,1,0,0,0,128,989,
-		1,0,0,0,130,994,1,0,0,0,132,996,1,0,0,0,134,1008,1,0,0,0,136,1024,1,0,
-		0,0,138,1028,1,0,0,0,140,1033,1,0,0,0,142,1062,1,0,0,0,144,1064,1,0,0,
-		0,146,1111,1,0,0,0,148,1131,1,0,0,0,150,1139,1,0,0,0,152,1157,1,0,0,0,
-		154,1160,1,0,0,0,156,1189,1,0,0,0,158,1202,1,0,0,0,160,1215,1,0,0,0,162,
-		1220,1,0,0,0,164,1236,1,0,0,0,166,1251,1,0,0,0,168,1253,1,0,0,0,170,1255,
-		1,0,0,0,172,1258,1,0,0,0,174,1262,1,0,0,0,176,1264,1,0,0,0,178,1266,1,
-		0,0,0,180,1273,1,0,0,0,182,1285,1,0,0,0,184,1287,1,0,0,0,186,1294,1,0,
-		0,0,188,1303,1,0,0,0,190,1305,1,0,0,0,192,1307,1,0,0,0,194,1326,1,0,0,
-		0,196,1328,1,0,0,0,198,1330,1,0,0,0,200,201,3,4,2,0,201,202,5,0,0,1,202,
-		1,1,0,0,0,203,204,3,162,81,0,204,205,5,0,0,1,205,3,1,0,0,0,206,247,3,6,
-		3,0,207,247,3,8,4,0,208,247,3,10,5,0,209,247,3,14,7,0,210,247,3,16,8,0,
-		211,247,3,20,10,0,212,247,3,22,11,0,213,247,3,24,12,0,214,247,3,26,13,
-		0,215,247,3,28,14,0,216,247,3,32,16,0,217,247,3,34,17,0,218,247,3,38,19,
-		0,219,247,3,42,21,0,220,247,3,44,22,0,221,247,3,64,32,0,222,247,3,72,36,
-		0,223,247,3,74,37,0,224,247,3,76,38,0,225,247,3,78,39,0,226,247,3,80,40,
-		0,227,247,3,84,42,0,228,247,3,86,43,0,229,247,3,88,44,0,230,247,3,90,45,
-		0,231,247,3,104,52,0,232,247,3,112,56,0,233,247,3,116,58,0,234,247,3,118,
-		59,0,235,247,3,120,60,0,236,247,3,144,72,0,237,247,3,156,78,0,238,247,
-		3,46,23,0,239,247,3,106,53,0,240,247,3,48,24,0,241,247,3,50,25,0,242,247,
-		3,52,26,0,243,247,3,56,28,0,244,247,3,58,29,0,245,247,3,54,27,0,246,206,
-		1,0,0,0,246,207,1,0,0,0,246,208,1,0,0,0,246,209,1,0,0,0,246,210,1,0,0,
-		0,246,211,1,0,0,0,246,212,1,0,0,0,246,213,1,0,0,0,246,214,1,0,0,0,246,
-		215,1,0,0,0,246,216,1,0,0,0,246,217,1,0,0,0,246,218,1,0,0,0,246,219,1,
-		0,0,0,246,220,1,0,0,0,246,221,1,0,0,0,246,222,1,0,0,0,246,223,1,0,0,0,
-		246,224,1,0,0,0,246,225,1,0,0,0,246,226,1,0,0,0,246,227,1,0,0,0,246,228,
-		1,0,0,0,246,229,1,0,0,0,246,230,1,0,0,0,246,231,1,0,0,0,246,232,1,0,0,
-		0,246,233,1,0,0,0,246,234,1,0,0,0,246,235,1,0,0,0,246,236,1,0,0,0,246,
-		237,1,0,0,0,246,238,1,0,0,0,246,239,1,0,0,0,246,240,1,0,0,0,246,241,1,
-		0,0,0,246,242,1,0,0,0,246,243,1,0,0,0,246,244,1,0,0,0,246,245,1,0,0,0,
-		247,5,1,0,0,0,248,249,5,37,0,0,249,250,3,194,97,0,250,7,1,0,0,0,251,252,
-		5,39,0,0,252,253,5,153,0,0,253,9,1,0,0,0,254,255,5,53,0,0,255,256,3,12,
-		6,0,256,11,1,0,0,0,257,262,5,149,0,0,258,262,5,152,0,0,259,262,5,153,0,
-		0,260,262,3,198,99,0,261,257,1,0,0,0,261,258,1,0,0,0,261,259,1,0,0,0,261,
-		260,1,0,0,0,262,13,1,0,0,0,263,264,5,51,0,0,264,265,3,198,99,0,265,15,
-		1,0,0,0,266,267,5,47,0,0,267,272,3,18,9,0,268,269,5,4,0,0,269,271,3,18,
-		9,0,270,268,1,0,0,0,271,274,1,0,0,0,272,270,1,0,0,0,272,273,1,0,0,0,273,
-		17,1,0,0,0,274,272,1,0,0,0,275,283,3,198,99,0,276,283,5,153,0,0,277,280,
-		5,149,0,0,278,281,3,198,99,0,279,281,5,14,0,0,280,278,1,0,0,0,280,279,
-		1,0,0,0,280,281,1,0,0,0,281,283,1,0,0,0,282,275,1,0,0,0,282,276,1,0,0,
-		0,282,277,1,0,0,0,283,19,1,0,0,0,284,285,5,48,0,0,285,286,5,153,0,0,286,
-		21,1,0,0,0,287,288,5,38,0,0,288,289,5,153,0,0,289,23,1,0,0,0,290,291,5,
-		54,0,0,291,292,3,198,99,0,292,25,1,0,0,0,293,294,5,3,0,0,294,27,1,0,0,
-		0,295,296,5,56,0,0,296,298,3,198,99,0,297,299,5,153,0,0,298,297,1,0,0,
-		0,298,299,1,0,0,0,299,304,1,0,0,0,300,301,5,4,0,0,301,303,3,30,15,0,302,
-		300,1,0,0,0,303,306,1,0,0,0,304,302,1,0,0,0,304,305,1,0,0,0,305,29,1,0,
-		0,0,306,304,1,0,0,0,307,308,5,135,0,0,308,316,3,194,97,0,309,313,3,194,
-		97,0,310,314,7,0,0,0,311,312,5,13,0,0,312,314,5,85,0,0,313,310,1,0,0,0,
-		313,311,1,0,0,0,314,316,1,0,0,0,315,307,1,0,0,0,315,309,1,0,0,0,316,31,
-		1,0,0,0,317,318,5,31,0,0,318,319,3,194,97,0,319,320,5,145,0,0,320,33,1,
-		0,0,0,321,322,5,30,0,0,322,323,3,172,86,0,323,324,5,6,0,0,324,325,3,194,
-		97,0,325,340,3,176,88,0,326,327,5,61,0,0,327,328,3,194,97,0,328,329,3,
-		174,87,0,329,330,5,127,0,0,330,331,3,36,18,0,331,341,1,0,0,0,332,333,5,
-		127,0,0,333,334,3,36,18,0,334,335,5,4,0,0,335,336,3,194,97,0,336,337,3,
-		174,87,0,337,338,5,127,0,0,338,339,3,36,18,0,339,341,1,0,0,0,340,326,1,
-		0,0,0,340,332,1,0,0,0,341,35,1,0,0,0,342,343,3,194,97,0,343,344,3,196,
-		98,0,344,37,1,0,0,0,345,346,5,52,0,0,346,350,3,172,86,0,347,348,5,4,0,
-		0,348,349,5,100,0,0,349,351,5,43,0,0,350,347,1,0,0,0,350,351,1,0,0,0,351,
-		352,1,0,0,0,352,353,5,6,0,0,353,354,5,69,0,0,354,359,3,194,97,0,355,360,
-		5,72,0,0,356,357,5,74,0,0,357,358,5,101,0,0,358,360,5,22,0,0,359,355,1,
-		0,0,0,359,356,1,0,0,0,359,360,1,0,0,0,360,365,1,0,0,0,361,362,5,4,0,0,
-		362,364,3,40,20,0,363,361,1,0,0,0,364,367,1,0,0,0,365,363,1,0,0,0,365,
-		366,1,0,0,0,366,39,1,0,0,0,367,365,1,0,0,0,368,369,5,87,0,0,369,370,5,
-		122,0,0,370,371,5,91,0,0,371,372,5,151,0,0,372,378,7,1,0,0,373,374,5,101,
-		0,0,374,375,5,91,0,0,375,376,5,124,0,0,376,378,5,88,0,0,377,368,1,0,0,
-		0,377,373,1,0,0,0,378,41,1,0,0,0,379,380,5,36,0,0,380,381,3,198,99,0,381,
-		382,5,93,0,0,382,383,3,178,89,0,383,43,1,0,0,0,384,385,5,22,0,0,385,386,
-		3,198,99,0,386,396,5,93,0,0,387,388,7,2,0,0,388,389,5,28,0,0,389,397,3,
-		178,89,0,390,394,3,178,89,0,391,392,7,2,0,0,392,393,5,28,0,0,393,395,3,
-		178,89,0,394,391,1,0,0,0,394,395,1,0,0,0,395,397,1,0,0,0,396,387,1,0,0,
-		0,396,390,1,0,0,0,397,402,1,0,0,0,398,399,5,4,0,0,399,401,3,62,31,0,400,
-		398,1,0,0,0,401,404,1,0,0,0,402,400,1,0,0,0,402,403,1,0,0,0,403,45,1,0,
-		0,0,404,402,1,0,0,0,405,411,5,21,0,0,406,407,5,139,0,0,407,408,5,130,0,
-		0,408,412,7,1,0,0,409,410,5,137,0,0,410,412,5,70,0,0,411,406,1,0,0,0,411,
-		409,1,0,0,0,412,47,1,0,0,0,413,419,5,18,0,0,414,415,3,198,99,0,415,416,
-		5,4,0,0,416,417,3,196,98,0,417,420,1,0,0,0,418,420,5,153,0,0,419,414,1,
-		0,0,0,419,418,1,0,0,0,420,49,1,0,0,0,421,422,5,24,0,0,422,423,3,198,99,
-		0,423,424,5,93,0,0,424,426,3,178,89,0,425,427,5,95,0,0,426,425,1,0,0,0,
-		426,427,1,0,0,0,427,51,1,0,0,0,428,429,5,27,0,0,429,430,3,198,99,0,430,
-		431,5,93,0,0,431,432,3,158,79,0,432,53,1,0,0,0,433,434,5,15,0,0,434,435,
-		3,198,99,0,435,436,5,6,0,0,436,437,5,153,0,0,437,55,1,0,0,0,438,439,5,
-		50,0,0,439,440,3,172,86,0,440,441,5,6,0,0,441,442,3,194,97,0,442,443,3,
-		176,88,0,443,444,5,61,0,0,444,445,3,194,97,0,445,446,3,174,87,0,446,447,
-		5,134,0,0,447,448,3,194,97,0,448,451,7,3,0,0,449,450,5,4,0,0,450,452,3,
-		198,99,0,451,449,1,0,0,0,451,452,1,0,0,0,452,57,1,0,0,0,453,454,5,34,0,
-		0,454,455,3,18,9,0,455,456,5,6,0,0,456,457,3,198,99,0,457,462,3,60,30,
-		0,458,459,5,4,0,0,459,461,3,60,30,0,460,458,1,0,0,0,461,464,1,0,0,0,462,
-		460,1,0,0,0,462,463,1,0,0,0,463,59,1,0,0,0,464,462,1,0,0,0,465,466,3,194,
-		97,0,466,467,3,196,98,0,467,468,7,4,0,0,468,61,1,0,0,0,469,483,5,102,0,
-		0,470,483,5,82,0,0,471,472,5,99,0,0,472,473,5,103,0,0,473,476,3,188,94,
-		0,474,475,5,10,0,0,475,477,3,188,94,0,476,474,1,0,0,0,476,477,1,0,0,0,
-		477,483,1,0,0,0,478,479,5,115,0,0,479,483,7,5,0,0,480,481,5,138,0,0,481,
-		483,3,178,89,0,482,469,1,0,0,0,482,470,1,0,0,0,482,471,1,0,0,0,482,478,
-		1,0,0,0,482,480,1,0,0,0,483,63,1,0,0,0,484,485,5,40,0,0,485,487,3,198,
-		99,0,486,488,3,66,33,0,487,486,1,0,0,0,487,488,1,0,0,0,488,490,1,0,0,0,
-		489,491,3,162,81,0,490,489,1,0,0,0,490,491,1,0,0,0,491,65,1,0,0,0,492,
-		493,5,29,0,0,493,494,3,198,99,0,494,495,5,6,0,0,495,500,3,184,92,0,496,
-		497,3,176,88,0,497,498,5,65,0,0,498,499,3,166,83,0,499,501,1,0,0,0,500,
-		496,1,0,0,0,500,501,1,0,0,0,501,531,1,0,0,0,502,503,5,93,0,0,503,504,3,
-		198,99,0,504,508,5,97,0,0,505,506,5,4,0,0,506,507,5,129,0,0,507,509,5,
-		109,0,0,508,505,1,0,0,0,508,509,1,0,0,0,509,531,1,0,0,0,510,511,5,111,
-		0,0,511,512,5,133,0,0,512,513,5,60,0,0,513,518,3,68,34,0,514,515,5,61,
-		0,0,515,517,3,68,34,0,516,514,1,0,0,0,517,520,1,0,0,0,518,516,1,0,0,0,
-		518,519,1,0,0,0,519,521,1,0,0,0,520,518,1,0,0,0,521,522,5,6,0,0,522,527,
-		3,154,77,0,523,524,5,4,0,0,524,526,3,154,77,0,525,523,1,0,0,0,526,529,
-		1,0,0,0,527,525,1,0,0,0,527,528,1,0,0,0,528,531,1,0,0,0,529,527,1,0,0,
-		0,530,492,1,0,0,0,530,502,1,0,0,0,530,510,1,0,0,0,531,67,1,0,0,0,532,534,
-		3,150,75,0,533,532,1,0,0,0,534,535,1,0,0,0,535,533,1,0,0,0,535,536,1,0,
-		0,0,536,541,1,0,0,0,537,538,5,4,0,0,538,540,3,70,35,0,539,537,1,0,0,0,
-		540,543,1,0,0,0,541,539,1,0,0,0,541,542,1,0,0,0,542,69,1,0,0,0,543,541,
-		1,0,0,0,544,549,3,152,76,0,545,546,3,168,84,0,546,547,5,86,0,0,547,549,
-		1,0,0,0,548,544,1,0,0,0,548,545,1,0,0,0,549,71,1,0,0,0,550,551,5,17,0,
-		0,551,552,5,137,0,0,552,553,3,184,92,0,553,555,3,176,88,0,554,556,3,162,
-		81,0,555,554,1,0,0,0,555,556,1,0,0,0,556,73,1,0,0,0,557,558,5,20,0,0,558,
-		560,3,184,92,0,559,561,3,162,81,0,560,559,1,0,0,0,560,561,1,0,0,0,561,
-		75,1,0,0,0,562,563,5,29,0,0,563,564,5,89,0,0,564,565,3,166,83,0,565,566,
-		7,6,0,0,566,567,3,198,99,0,567,577,1,0,0,0,568,569,5,19,0,0,569,573,5,
-		79,0,0,570,571,7,7,0,0,571,573,5,78,0,0,572,568,1,0,0,0,572,570,1,0,0,
-		0,573,574,1,0,0,0,574,575,7,6,0,0,575,577,3,198,99,0,576,562,1,0,0,0,576,
-		572,1,0,0,0,577,77,1,0,0,0,578,579,5,35,0,0,579,580,5,100,0,0,580,581,
-		5,43,0,0,581,582,3,198,99,0,582,79,1,0,0,0,583,584,5,23,0,0,584,585,5,
-		6,0,0,585,590,3,82,41,0,586,587,5,4,0,0,587,589,3,82,41,0,588,586,1,0,
-		0,0,589,592,1,0,0,0,590,588,1,0,0,0,590,591,1,0,0,0,591,81,1,0,0,0,592,
-		590,1,0,0,0,593,594,5,118,0,0,594,600,3,184,92,0,595,596,3,184,92,0,596,
-		597,5,28,0,0,597,598,3,198,99,0,598,600,1,0,0,0,599,593,1,0,0,0,599,595,
-		1,0,0,0,600,83,1,0,0,0,601,602,5,26,0,0,602,603,5,104,0,0,603,85,1,0,0,
-		0,604,605,5,55,0,0,605,606,5,91,0,0,606,607,5,81,0,0,607,87,1,0,0,0,608,
-		610,5,43,0,0,609,611,3,184,92,0,610,609,1,0,0,0,610,611,1,0,0,0,611,613,
-		1,0,0,0,612,614,3,168,84,0,613,612,1,0,0,0,613,614,1,0,0,0,614,615,1,0,
-		0,0,615,616,5,6,0,0,616,618,3,92,46,0,617,619,3,162,81,0,618,617,1,0,0,
-		0,618,619,1,0,0,0,619,89,1,0,0,0,620,621,5,44,0,0,621,622,3,184,92,0,622,
-		623,5,127,0,0,623,625,3,184,92,0,624,626,3,168,84,0,625,624,1,0,0,0,625,
-		626,1,0,0,0,626,627,1,0,0,0,627,628,5,6,0,0,628,630,3,92,46,0,629,631,
-		3,162,81,0,630,629,1,0,0,0,630,631,1,0,0,0,631,91,1,0,0,0,632,637,3,94,
-		47,0,633,634,5,4,0,0,634,636,3,94,47,0,635,633,1,0,0,0,636,639,1,0,0,0,
-		637,635,1,0,0,0,637,638,1,0,0,0,638,93,1,0,0,0,639,637,1,0,0,0,640,641,
-		5,7,0,0,641,642,3,92,46,0,642,647,5,8,0,0,643,644,3,184,92,0,644,645,5,
-		126,0,0,645,648,1,0,0,0,646,648,3,100,50,0,647,643,1,0,0,0,647,646,1,0,
-		0,0,647,648,1,0,0,0,648,650,1,0,0,0,649,651,3,102,51,0,650,649,1,0,0,0,
-		650,651,1,0,0,0,651,690,1,0,0,0,652,654,5,118,0,0,653,655,3,184,92,0,654,
-		653,1,0,0,0,654,655,1,0,0,0,655,690,1,0,0,0,656,657,5,120,0,0,657,658,
-		5,109,0,0,658,690,3,184,92,0,659,663,5,32,0,0,660,661,5,124,0,0,661,664,
-		5,114,0,0,662,664,3,184,92,0,663,660,1,0,0,0,663,662,1,0,0,0,664,690,1,
-		0,0,0,665,667,3,192,96,0,666,665,1,0,0,0,666,667,1,0,0,0,667,684,1,0,0,
-		0,668,670,3,198,99,0,669,668,1,0,0,0,670,671,1,0,0,0,671,669,1,0,0,0,671,
-		672,1,0,0,0,672,678,1,0,0,0,673,675,3,170,85,0,674,676,3,98,49,0,675,674,
-		1,0,0,0,675,676,1,0,0,0,676,679,1,0,0,0,677,679,3,96,48,0,678,673,1,0,
-		0,0,678,677,1,0,0,0,678,679,1,0,0,0,679,685,1,0,0,0,680,682,3,170,85,0,
-		681,683,3,98,49,0,682,681,1,0,0,0,682,683,1,0,0,0,683,685,1,0,0,0,684,
-		669,1,0,0,0,684,680,1,0,0,0,685,687,1,0,0,0,686,688,3,102,51,0,687,686,
-		1,0,0,0,687,688,1,0,0,0,688,690,1,0,0,0,689,640,1,0,0,0,689,652,1,0,0,
-		0,689,656,1,0,0,0,689,659,1,0,0,0,689,666,1,0,0,0,690,95,1,0,0,0,691,693,
-		3,186,93,0,692,691,1,0,0,0,693,694,1,0,0,0,694,692,1,0,0,0,694,695,1,0,
-		0,0,695,705,1,0,0,0,696,700,3,192,96,0,697,699,3,186,93,0,698,697,1,0,
-		0,0,699,702,1,0,0,0,700,698,1,0,0,0,700,701,1,0,0,0,701,705,1,0,0,0,702,
-		700,1,0,0,0,703,705,3,100,50,0,704,692,1,0,0,0,704,696,1,0,0,0,704,703,
-		1,0,0,0,705,97,1,0,0,0,706,708,3,184,92,0,707,709,5,83,0,0,708,707,1,0,
-		0,0,708,709,1,0,0,0,709,712,1,0,0,0,710,712,3,100,50,0,711,706,1,0,0,0,
-		711,710,1,0,0,0,712,99,1,0,0,0,713,725,5,57,0,0,714,725,5,64,0,0,715,716,
-		5,127,0,0,716,725,5,71,0,0,717,718,5,132,0,0,718,719,3,184,92,0,719,722,
-		5,113,0,0,720,721,5,66,0,0,721,723,5,71,0,0,722,720,1,0,0,0,722,723,1,
-		0,0,0,723,725,1,0,0,0,724,713,1,0,0,0,724,714,1,0,0,0,724,715,1,0,0,0,
-		724,717,1,0,0,0,725,101,1,0,0,0,726,772,5,91,0,0,727,731,7,8,0,0,728,730,
-		3,198,99,0,729,728,1,0,0,0,730,733,1,0,0,0,731,729,1,0,0,0,731,732,1,0,
-		0,0,732,740,1,0,0,0,733,731,1,0,0,0,734,736,5,61,0,0,735,737,3,198,99,
-		0,736,735,1,0,0,0,737,738,1,0,0,0,738,736,1,0,0,0,738,739,1,0,0,0,739,
-		741,1,0,0,0,740,734,1,0,0,0,740,741,1,0,0,0,741,746,1,0,0,0,742,743,5,
-		132,0,0,743,744,3,184,92,0,744,745,5,113,0,0,745,747,1,0,0,0,746,742,1,
-		0,0,0,746,747,1,0,0,0,747,773,1,0,0,0,748,752,5,76,0,0,749,751,3,198,99,
-		0,750,749,1,0,0,0,751,754,1,0,0,0,752,750,1,0,0,0,752,753,1,0,0,0,753,
-		761,1,0,0,0,754,752,1,0,0,0,755,757,5,61,0,0,756,758,3,198,99,0,757,756,
-		1,0,0,0,758,759,1,0,0,0,759,757,1,0,0,0,759,760,1,0,0,0,760,762,1,0,0,
-		0,761,755,1,0,0,0,761,762,1,0,0,0,762,769,1,0,0,0,763,770,5,57,0,0,764,
-		770,5,64,0,0,765,766,5,132,0,0,766,767,3,184,92,0,767,768,5,113,0,0,768,
-		770,1,0,0,0,769,763,1,0,0,0,769,764,1,0,0,0,769,765,1,0,0,0,769,770,1,
-		0,0,0,770,773,1,0,0,0,771,773,5,71,0,0,772,727,1,0,0,0,772,748,1,0,0,0,
-		772,771,1,0,0,0,773,103,1,0,0,0,774,782,5,41,0,0,775,776,5,44,0,0,776,
-		777,3,184,92,0,777,778,5,127,0,0,778,779,3,184,92,0,779,783,1,0,0,0,780,
-		781,5,43,0,0,781,783,3,184,92,0,782,775,1,0,0,0,782,780,1,0,0,0,783,784,
-		1,0,0,0,784,785,5,4,0,0,785,793,3,184,92,0,786,787,5,98,0,0,787,794,5,
-		126,0,0,788,791,5,126,0,0,789,790,5,91,0,0,790,792,5,59,0,0,791,789,1,
-		0,0,0,791,792,1,0,0,0,792,794,1,0,0,0,793,786,1,0,0,0,793,788,1,0,0,0,
-		794,796,1,0,0,0,795,797,3,162,81,0,796,795,1,0,0,0,796,797,1,0,0,0,797,
-		105,1,0,0,0,798,799,5,28,0,0,799,804,3,108,54,0,800,801,5,4,0,0,801,803,
-		3,108,54,0,802,800,1,0,0,0,803,806,1,0,0,0,804,802,1,0,0,0,804,805,1,0,
-		0,0,805,807,1,0,0,0,806,804,1,0,0,0,807,808,5,6,0,0,808,809,3,110,55,0,
-		809,107,1,0,0,0,810,813,3,18,9,0,811,812,5,127,0,0,812,814,3,18,9,0,813,
-		811,1,0,0,0,813,814,1,0,0,0,814,109,1,0,0,0,815,826,3,38,19,0,816,826,
-		3,76,38,0,817,826,3,78,39,0,818,826,3,88,44,0,819,826,3,90,45,0,820,826,
-		3,104,52,0,821,826,3,112,56,0,822,826,3,116,58,0,823,826,3,118,59,0,824,
-		826,3,120,60,0,825,815,1,0,0,0,825,816,1,0,0,0,825,817,1,0,0,0,825,818,
-		1,0,0,0,825,819,1,0,0,0,825,820,1,0,0,0,825,821,1,0,0,0,825,822,1,0,0,
-		0,825,823,1,0,0,0,825,824,1,0,0,0,826,111,1,0,0,0,827,835,5,49,0,0,828,
-		829,5,127,0,0,829,836,3,178,89,0,830,831,5,28,0,0,831,836,3,178,89,0,832,
-		833,3,184,92,0,833,834,3,174,87,0,834,836,1,0,0,0,835,828,1,0,0,0,835,
-		830,1,0,0,0,835,832,1,0,0,0,836,839,1,0,0,0,837,838,5,29,0,0,838,840,3,
-		198,99,0,839,837,1,0,0,0,839,840,1,0,0,0,840,845,1,0,0,0,841,842,5,4,0,
-		0,842,844,3,114,57,0,843,841,1,0,0,0,844,847,1,0,0,0,845,843,1,0,0,0,845,
-		846,1,0,0,0,846,849,1,0,0,0,847,845,1,0,0,0,848,850,3,162,81,0,849,848,
-		1,0,0,0,849,850,1,0,0,0,850,113,1,0,0,0,851,852,5,82,0,0,852,858,3,174,
-		87,0,853,854,5,102,0,0,854,858,3,174,87,0,855,856,5,80,0,0,856,858,3,168,
-		84,0,857,851,1,0,0,0,857,853,1,0,0,0,857,855,1,0,0,0,858,115,1,0,0,0,859,
-		860,5,32,0,0,860,861,3,184,92,0,861,862,5,65,0,0,862,864,3,166,83,0,863,
-		865,3,162,81,0,864,863,1,0,0,0,864,865,1,0,0,0,865,117,1,0,0,0,866,867,
-		5,16,0,0,867,868,3,184,92,0,868,869,5,65,0,0,869,874,3,166,83,0,870,871,
-		5,4,0,0,871,872,5,106,0,0,872,873,5,43,0,0,873,875,5,62,0,0,874,870,1,
-		0,0,0,874,875,1,0,0,0,875,877,1,0,0,0,876,878,3,162,81,0,877,876,1,0,0,
-		0,877,878,1,0,0,0,878,119,1,0,0,0,879,930,5,46,0,0,880,881,5,68,0,0,881,
-		931,3,136,68,0,882,883,5,44,0,0,883,884,3,184,92,0,884,885,5,127,0,0,885,
-		886,3,184,92,0,886,887,3,122,61,0,887,931,1,0,0,0,888,891,5,127,0,0,889,
-		891,5,28,0,0,890,888,1,0,0,0,890,889,1,0,0,0,891,892,1,0,0,0,892,895,3,
-		178,89,0,893,894,5,29,0,0,894,896,3,198,99,0,895,893,1,0,0,0,895,896,1,
-		0,0,0,896,901,1,0,0,0,897,898,5,4,0,0,898,900,3,114,57,0,899,897,1,0,0,
-		0,900,903,1,0,0,0,901,899,1,0,0,0,901,902,1,0,0,0,902,904,1,0,0,0,903,
-		901,1,0,0,0,904,905,3,122,61,0,905,931,1,0,0,0,906,928,3,184,92,0,907,
-		910,3,174,87,0,908,909,5,29,0,0,909,911,3,198,99,0,910,908,1,0,0,0,910,
-		911,1,0,0,0,911,916,1,0,0,0,912,913,5,4,0,0,913,915,3,114,57,0,914,912,
-		1,0,0,0,915,918,1,0,0,0,916,914,1,0,0,0,916,917,1,0,0,0,917,919,1,0,0,
-		0,918,916,1,0,0,0,919,920,3,122,61,0,920,929,1,0,0,0,921,922,3,176,88,
-		0,922,926,5,91,0,0,923,924,5,4,0,0,924,925,5,68,0,0,925,927,3,136,68,0,
-		926,923,1,0,0,0,926,927,1,0,0,0,927,929,1,0,0,0,928,907,1,0,0,0,928,921,
-		1,0,0,0,929,931,1,0,0,0,930,880,1,0,0,0,930,882,1,0,0,0,930,890,1,0,0,
-		0,930,906,1,0,0,0,931,121,1,0,0,0,932,933,5,6,0,0,933,938,3,124,62,0,934,
-		935,5,5,0,0,935,937,3,124,62,0,936,934,1,0,0,0,937,940,1,0,0,0,938,936,
-		1,0,0,0,938,939,1,0,0,0,939,943,1,0,0,0,940,938,1,0,0,0,941,943,3,140,
-		70,0,942,932,1,0,0,0,942,941,1,0,0,0,943,945,1,0,0,0,944,946,3,162,81,
-		0,945,944,1,0,0,0,945,946,1,0,0,0,946,123,1,0,0,0,947,948,5,58,0,0,948,
-		949,3,184,92,0,949,950,3,174,87,0,950,951,5,4,0,0,951,953,1,0,0,0,952,
-		947,1,0,0,0,952,953,1,0,0,0,953,954,1,0,0,0,954,959,3,126,63,0,955,956,
-		5,4,0,0,956,958,3,128,64,0,957,955,1,0,0,0,958,961,1,0,0,0,959,957,1,0,
-		0,0,959,960,1,0,0,0,960,125,1,0,0,0,961,959,1,0,0,0,962,966,3,170,85,0,
-		963,966,5,32,0,0,964,966,5,16,0,0,965,962,1,0,0,0,965,963,1,0,0,0,965,
-		964,1,0,0,0,966,967,1,0,0,0,967,970,3,184,92,0,968,969,5,65,0,0,969,971,
-		3,166,83,0,970,968,1,0,0,0,970,971,1,0,0,0,971,973,1,0,0,0,972,974,3,130,
-		65,0,973,972,1,0,0,0,973,974,1,0,0,0,974,127,1,0,0,0,975,978,5,125,0,0,
-		976,979,3,130,65,0,977,979,3,126,63,0,978,976,1,0,0,0,978,977,1,0,0,0,
-		979,990,1,0,0,0,980,990,3,132,66,0,981,984,5,68,0,0,982,985,3,134,67,0,
-		983,985,3,136,68,0,984,982,1,0,0,0,984,983,1,0,0,0,985,990,1,0,0,0,986,
-		990,3,138,69,0,987,988,5,65,0,0,988,990,3,166,83,0,989,975,1,0,0,0,989,
-		980,1,0,0,0,989,981,1,0,0,0,989,986,1,0,0,0,989,987,1,0,0,0,990,129,1,
-		0,0,0,991,995,3,132,66,0,992,993,5,68,0,0,993,995,3,134,67,0,994,991,1,
-		0,0,0,994,992,1,0,0,0,995,131,1,0,0,0,996,1001,5,84,0,0,997,1002,5,43,
-		0,0,998,999,3,184,92,0,999,1000,3,174,87,0,1000,1002,1,0,0,0,1001,997,
-		1,0,0,0,1001,998,1,0,0,0,1002,1006,1,0,0,0,1003,1004,3,184,92,0,1004,1005,
-		5,126,0,0,1005,1007,1,0,0,0,1006,1003,1,0,0,0,1006,1007,1,0,0,0,1007,133,
-		1,0,0,0,1008,1009,5,131,0,0,1009,1010,5,84,0,0,1010,1011,3,184,92,0,1011,
-		1012,5,61,0,0,1012,1013,3,184,92,0,1013,1017,3,174,87,0,1014,1015,3,184,
-		92,0,1015,1016,5,126,0,0,1016,1018,1,0,0,0,1017,1014,1,0,0,0,1017,1018,
-		1,0,0,0,1018,135,1,0,0,0,1019,1025,5,119,0,0,1020,1021,5,121,0,0,1021,
-		1025,5,109,0,0,1022,1023,5,140,0,0,1023,1025,5,128,0,0,1024,1019,1,0,0,
-		0,1024,1020,1,0,0,0,1024,1022,1,0,0,0,1025,137,1,0,0,0,1026,1029,5,148,
-		0,0,1027,1029,3,192,96,0,1028,1026,1,0,0,0,1028,1027,1,0,0,0,1029,1030,
-		1,0,0,0,1030,1031,3,176,88,0,1031,1032,5,91,0,0,1032,139,1,0,0,0,1033,
-		1034,5,83,0,0,1034,1035,5,127,0,0,1035,1036,3,184,92,0,1036,1037,5,4,0,
-		0,1037,1038,5,65,0,0,1038,1043,3,166,83,0,1039,1040,5,4,0,0,1040,1042,
-		3,142,71,0,1041,1039,1,0,0,0,1042,1045,1,0,0,0,1043,1041,1,0,0,0,1043,
-		1044,1,0,0,0,1044,141,1,0,0,0,1045,1043,1,0,0,0,1046,1047,5,105,0,0,1047,
-		1048,5,116,0,0,1048,1063,3,174,87,0,1049,1050,5,96,0,0,1050,1063,5,87,
-		0,0,1051,1054,5,68,0,0,1052,1055,5,131,0,0,1053,1055,3,136,68,0,1054,1052,
-		1,0,0,0,1054,1053,1,0,0,0,1055,1063,1,0,0,0,1056,1057,7,9,0,0,1057,1058,
-		3,184,92,0,1058,1059,3,174,87,0,1059,1060,5,112,0,0,1060,1063,1,0,0,0,
-		1061,1063,3,138,69,0,1062,1046,1,0,0,0,1062,1049,1,0,0,0,1062,1051,1,0,
-		0,0,1062,1056,1,0,0,0,1062,1061,1,0,0,0,1063,143,1,0,0,0,1064,1066,5,45,
-		0,0,1065,1067,3,150,75,0,1066,1065,1,0,0,0,1067,1068,1,0,0,0,1068,1066,
-		1,0,0,0,1068,1069,1,0,0,0,1069,1074,1,0,0,0,1070,1071,5,61,0,0,1071,1073,
-		3,146,73,0,1072,1070,1,0,0,0,1073,1076,1,0,0,0,1074,1072,1,0,0,0,1074,
-		1075,1,0,0,0,1075,1084,1,0,0,0,1076,1074,1,0,0,0,1077,1082,5,4,0,0,1078,
-		1080,3,152,76,0,1079,1081,5,4,0,0,1080,1079,1,0,0,0,1080,1081,1,0,0,0,
-		1081,1083,1,0,0,0,1082,1078,1,0,0,0,1082,1083,1,0,0,0,1083,1085,1,0,0,
-		0,1084,1077,1,0,0,0,1084,1085,1,0,0,0,1085,1086,1,0,0,0,1086,1088,5,137,
-		0,0,1087,1089,3,150,75,0,1088,1087,1,0,0,0,1089,1090,1,0,0,0,1090,1088,
-		1,0,0,0,1090,1091,1,0,0,0,1091,1096,1,0,0,0,1092,1093,5,61,0,0,1093,1095,
-		3,146,73,0,1094,1092,1,0,0,0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,1096,
-		1097,1,0,0,0,1097,1103,1,0,0,0,1098,1096,1,0,0,0,1099,1100,5,4,0,0,1100,
-		1102,3,148,74,0,1101,1099,1,0,0,0,1102,1105,1,0,0,0,1103,1101,1,0,0,0,
-		1103,1104,1,0,0,0,1104,1108,1,0,0,0,1105,1103,1,0,0,0,1106,1107,5,6,0,
-		0,1107,1109,3,154,77,0,1108,1106,1,0,0,0,1108,1109,1,0,0,0,1109,145,1,
-		0,0,0,1110,1112,3,150,75,0,1111,1110,1,0,0,0,1112,1113,1,0,0,0,1113,1111,
-		1,0,0,0,1113,1114,1,0,0,0,1114,147,1,0,0,0,1115,1132,3,152,76,0,1116,1122,
-		5,77,0,0,1117,1118,3,192,96,0,1118,1119,5,127,0,0,1119,1120,3,192,96,0,
-		1120,1121,3,196,98,0,1121,1123,1,0,0,0,1122,1117,1,0,0,0,1122,1123,1,0,
-		0,0,1123,1132,1,0,0,0,1124,1128,5,91,0,0,1125,1126,5,124,0,0,1126,1129,
-		5,117,0,0,1127,1129,5,107,0,0,1128,1125,1,0,0,0,1128,1127,1,0,0,0,1129,
-		1130,1,0,0,0,1130,1132,5,108,0,0,1131,1115,1,0,0,0,1131,1116,1,0,0,0,1131,
-		1124,1,0,0,0,1132,149,1,0,0,0,1133,1140,3,198,99,0,1134,1140,5,87,0,0,
-		1135,1140,5,94,0,0,1136,1140,5,43,0,0,1137,1140,5,44,0,0,1138,1140,5,123,
-		0,0,1139,1133,1,0,0,0,1139,1134,1,0,0,0,1139,1135,1,0,0,0,1139,1136,1,
-		0,0,0,1139,1137,1,0,0,0,1139,1138,1,0,0,0,1140,151,1,0,0,0,1141,1142,5,
-		59,0,0,1142,1144,5,67,0,0,1143,1141,1,0,0,0,1143,1144,1,0,0,0,1144,1145,
-		1,0,0,0,1145,1150,7,9,0,0,1146,1151,5,43,0,0,1147,1148,3,184,92,0,1148,
-		1149,3,174,87,0,1149,1151,1,0,0,0,1150,1146,1,0,0,0,1150,1147,1,0,0,0,
-		1151,1158,1,0,0,0,1152,1153,5,44,0,0,1153,1154,3,184,92,0,1154,1155,5,
-		127,0,0,1155,1156,3,184,92,0,1156,1158,1,0,0,0,1157,1143,1,0,0,0,1157,
-		1152,1,0,0,0,1158,153,1,0,0,0,1159,1161,3,192,96,0,1160,1159,1,0,0,0,1160,
-		1161,1,0,0,0,1161,1163,1,0,0,0,1162,1164,3,198,99,0,1163,1162,1,0,0,0,
-		1164,1165,1,0,0,0,1165,1163,1,0,0,0,1165,1166,1,0,0,0,1166,1187,1,0,0,
-		0,1167,1168,5,91,0,0,1168,1175,5,76,0,0,1169,1176,5,43,0,0,1170,1172,3,
-		198,99,0,1171,1170,1,0,0,0,1172,1173,1,0,0,0,1173,1171,1,0,0,0,1173,1174,
-		1,0,0,0,1174,1176,1,0,0,0,1175,1169,1,0,0,0,1175,1171,1,0,0,0,1176,1188,
-		1,0,0,0,1177,1185,5,110,0,0,1178,1186,5,43,0,0,1179,1183,3,184,92,0,1180,
-		1184,3,174,87,0,1181,1184,5,123,0,0,1182,1184,3,198,99,0,1183,1180,1,0,
-		0,0,1183,1181,1,0,0,0,1183,1182,1,0,0,0,1184,1186,1,0,0,0,1185,1178,1,
-		0,0,0,1185,1179,1,0,0,0,1186,1188,1,0,0,0,1187,1167,1,0,0,0,1187,1177,
-		1,0,0,0,1187,1188,1,0,0,0,1188,155,1,0,0,0,1189,1190,5,25,0,0,1190,1200,
-		3,158,79,0,1191,1192,5,36,0,0,1192,1196,3,178,89,0,1193,1194,5,4,0,0,1194,
-		1195,5,138,0,0,1195,1197,3,178,89,0,1196,1193,1,0,0,0,1196,1197,1,0,0,
-		0,1197,1201,1,0,0,0,1198,1199,7,6,0,0,1199,1201,3,158,79,0,1200,1191,1,
-		0,0,0,1200,1198,1,0,0,0,1201,157,1,0,0,0,1202,1213,3,178,89,0,1203,1205,
-		5,148,0,0,1204,1203,1,0,0,0,1204,1205,1,0,0,0,1205,1206,1,0,0,0,1206,1210,
-		7,2,0,0,1207,1209,3,160,80,0,1208,1207,1,0,0,0,1209,1212,1,0,0,0,1210,
-		1208,1,0,0,0,1210,1211,1,0,0,0,1211,1214,1,0,0,0,1212,1210,1,0,0,0,1213,
-		1204,1,0,0,0,1213,1214,1,0,0,0,1214,159,1,0,0,0,1215,1216,3,190,95,0,1216,
-		1218,3,188,94,0,1217,1219,7,2,0,0,1218,1217,1,0,0,0,1218,1219,1,0,0,0,
-		1219,161,1,0,0,0,1220,1221,5,9,0,0,1221,1226,3,164,82,0,1222,1223,5,4,
-		0,0,1223,1225,3,164,82,0,1224,1222,1,0,0,0,1225,1228,1,0,0,0,1226,1224,
-		1,0,0,0,1226,1227,1,0,0,0,1227,1234,1,0,0,0,1228,1226,1,0,0,0,1229,1230,
-		5,139,0,0,1230,1231,5,130,0,0,1231,1235,7,1,0,0,1232,1233,5,137,0,0,1233,
-		1235,5,70,0,0,1234,1229,1,0,0,0,1234,1232,1,0,0,0,1234,1235,1,0,0,0,1235,
-		163,1,0,0,0,1236,1243,3,184,92,0,1237,1239,3,198,99,0,1238,1237,1,0,0,
-		0,1239,1240,1,0,0,0,1240,1238,1,0,0,0,1240,1241,1,0,0,0,1241,1244,1,0,
-		0,0,1242,1244,5,123,0,0,1243,1238,1,0,0,0,1243,1242,1,0,0,0,1243,1244,
-		1,0,0,0,1244,165,1,0,0,0,1245,1246,5,19,0,0,1246,1252,5,79,0,0,1247,1249,
-		3,198,99,0,1248,1250,5,78,0,0,1249,1248,1,0,0,0,1249,1250,1,0,0,0,1250,
-		1252,1,0,0,0,1251,1245,1,0,0,0,1251,1247,1,0,0,0,1252,167,1,0,0,0,1253,
-		1254,7,10,0,0,1254,169,1,0,0,0,1255,1256,7,11,0,0,1256,171,1,0,0,0,1257,
-		1259,3,198,99,0,1258,1257,1,0,0,0,1259,1260,1,0,0,0,1260,1258,1,0,0,0,
-		1260,1261,1,0,0,0,1261,173,1,0,0,0,1262,1263,7,12,0,0,1263,175,1,0,0,0,
-		1264,1265,7,13,0,0,1265,177,1,0,0,0,1266,1270,3,182,91,0,1267,1269,3,180,
-		90,0,1268,1267,1,0,0,0,1269,1272,1,0,0,0,1270,1268,1,0,0,0,1270,1271,1,
-		0,0,0,1271,179,1,0,0,0,1272,1270,1,0,0,0,1273,1274,3,190,95,0,1274,1275,
-		3,182,91,0,1275,181,1,0,0,0,1276,1278,3,192,96,0,1277,1279,3,196,98,0,
-		1278,1277,1,0,0,0,1278,1279,1,0,0,0,1279,1286,1,0,0,0,1280,1286,3,198,
-		99,0,1281,1282,5,7,0,0,1282,1283,3,178,89,0,1283,1284,5,8,0,0,1284,1286,
-		1,0,0,0,1285,1276,1,0,0,0,1285,1280,1,0,0,0,1285,1281,1,0,0,0,1286,183,
-		1,0,0,0,1287,1291,3,188,94,0,1288,1290,3,186,93,0,1289,1288,1,0,0,0,1290,
-		1293,1,0,0,0,1291,1289,1,0,0,0,1291,1292,1,0,0,0,1292,185,1,0,0,0,1293,
-		1291,1,0,0,0,1294,1295,3,190,95,0,1295,1296,3,188,94,0,1296,187,1,0,0,
-		0,1297,1304,3,192,96,0,1298,1304,3,198,99,0,1299,1300,5,7,0,0,1300,1301,
-		3,184,92,0,1301,1302,5,8,0,0,1302,1304,1,0,0,0,1303,1297,1,0,0,0,1303,
-		1298,1,0,0,0,1303,1299,1,0,0,0,1304,189,1,0,0,0,1305,1306,7,14,0,0,1306,
-		191,1,0,0,0,1307,1319,3,194,97,0,1308,1309,5,7,0,0,1309,1314,3,194,97,
-		0,1310,1311,5,4,0,0,1311,1313,3,194,97,0,1312,1310,1,0,0,0,1313,1316,1,
-		0,0,0,1314,1312,1,0,0,0,1314,1315,1,0,0,0,1315,1317,1,0,0,0,1316,1314,
-		1,0,0,0,1317,1318,5,8,0,0,1318,1320,1,0,0,0,1319,1308,1,0,0,0,1319,1320,
-		1,0,0,0,1320,193,1,0,0,0,1321,1323,5,149,0,0,1322,1324,5,150,0,0,1323,
-		1322,1,0,0,0,1323,1324,1,0,0,0,1324,1327,1,0,0,0,1325,1327,5,150,0,0,1326,
-		1321,1,0,0,0,1326,1325,1,0,0,0,1327,195,1,0,0,0,1328,1329,7,15,0,0,1329,
-		197,1,0,0,0,1330,1331,7,16,0,0,1331,199,1,0,0,0,163,246,261,272,280,282,
-		298,304,313,315,340,350,359,365,377,394,396,402,411,419,426,451,462,476,
-		482,487,490,500,508,518,527,530,535,541,548,555,560,572,576,590,599,610,
-		613,618,625,630,637,647,650,654,663,666,671,675,678,682,684,687,689,694,
-		700,704,708,711,722,724,731,738,740,746,752,759,761,769,772,782,791,793,
-		796,804,813,825,835,839,845,849,857,864,874,877,890,895,901,910,916,926,
-		928,930,938,942,945,952,959,965,970,973,978,984,989,994,1001,1006,1017,
-		1024,1028,1043,1054,1062,1068,1074,1080,1082,1084,1090,1096,1103,1108,
-		1113,1122,1128,1131,1139,1143,1150,1157,1160,1165,1173,1175,1183,1185,
-		1187,1196,1200,1204,1210,1213,1218,1226,1234,1240,1243,1249,1251,1260,
-		1270,1278,1285,1291,1303,1314,1319,1323,1326
+		1188,8,77,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1200,
+		8,78,3,78,1202,8,78,1,78,1,78,1,78,3,78,1207,8,78,1,78,3,78,1210,8,78,
+		1,79,1,79,3,79,1214,8,79,1,79,1,79,5,79,1218,8,79,10,79,12,79,1221,9,79,
+		3,79,1223,8,79,1,80,1,80,1,80,3,80,1228,8,80,1,81,1,81,1,81,1,81,5,81,
+		1234,8,81,10,81,12,81,1237,9,81,1,81,1,81,1,81,1,81,1,81,3,81,1244,8,81,
+		1,82,1,82,4,82,1248,8,82,11,82,12,82,1249,1,82,3,82,1253,8,82,1,83,1,83,
+		1,83,1,83,3,83,1259,8,83,3,83,1261,8,83,1,84,1,84,1,85,1,85,1,86,4,86,
+		1268,8,86,11,86,12,86,1269,1,87,1,87,1,88,1,88,1,89,1,89,5,89,1278,8,89,
+		10,89,12,89,1281,9,89,1,90,1,90,1,90,1,91,1,91,3,91,1288,8,91,1,91,1,91,
+		1,91,1,91,1,91,3,91,1295,8,91,1,92,1,92,5,92,1299,8,92,10,92,12,92,1302,
+		9,92,1,93,1,93,1,93,1,94,1,94,1,94,1,94,1,94,1,94,3,94,1313,8,94,1,95,
+		1,95,1,96,1,96,1,96,1,96,1,96,5,96,1322,8,96,10,96,12,96,1325,9,96,1,96,
+		1,96,3,96,1329,8,96,1,97,1,97,3,97,1333,8,97,1,97,3,97,1336,8,97,1,98,
+		1,98,1,99,1,99,1,99,0,0,100,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,
+		32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,
+		80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
+		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
+		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
+		192,194,196,198,0,18,2,0,145,146,148,149,2,0,20,20,69,69,2,0,44,44,125,
+		125,2,0,145,145,148,148,2,0,90,90,138,138,2,0,75,75,135,135,2,0,63,63,
+		93,93,2,0,33,33,42,42,4,0,87,87,94,94,102,102,119,119,2,0,87,87,94,94,
+		2,0,95,95,100,100,2,0,118,118,143,143,2,0,73,73,92,92,1,0,43,44,1,0,124,
+		125,2,0,10,12,14,14,4,0,91,91,144,144,146,147,149,149,26,0,15,18,20,27,
+		29,31,33,42,45,56,58,60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,111,
+		113,117,119,119,121,121,123,124,127,128,130,133,135,138,140,140,142,142,
+		145,145,148,148,150,150,1495,0,200,1,0,0,0,2,203,1,0,0,0,4,246,1,0,0,0,
+		6,248,1,0,0,0,8,251,1,0,0,0,10,254,1,0,0,0,12,261,1,0,0,0,14,263,1,0,0,
+		0,16,266,1,0,0,0,18,282,1,0,0,0,20,284,1,0,0,0,22,287,1,0,0,0,24,290,1,
+		0,0,0,26,293,1,0,0,0,28,295,1,0,0,0,30,315,1,0,0,0,32,317,1,0,0,0,34,321,
+		1,0,0,0,36,342,1,0,0,0,38,345,1,0,0,0,40,377,1,0,0,0,42,379,1,0,0,0,44,
+		384,1,0,0,0,46,405,1,0,0,0,48,413,1,0,0,0,50,421,1,0,0,0,52,428,1,0,0,
+		0,54,433,1,0,0,0,56,438,1,0,0,0,58,453,1,0,0,0,60,465,1,0,0,0,62,482,1,
+		0,0,0,64,484,1,0,0,0,66,530,1,0,0,0,68,533,1,0,0,0,70,548,1,0,0,0,72,550,
+		1,0,0,0,74,557,1,0,0,0,76,576,1,0,0,0,78,578,1,0,0,0,80,583,1,0,0,0,82,
+		599,1,0,0,0,84,601,1,0,0,0,86,604,1,0,0,0,88,608,1,0,0,0,90,620,1,0,0,
+		0,92,632,1,0,0,0,94,689,1,0,0,0,96,704,1,0,0,0,98,711,1,0,0,0,100,724,
+		1,0,0,0,102,726,1,0,0,0,104,774,1,0,0,0,106,798,1,0,0,0,108,810,1,0,0,
+		0,110,825,1,0,0,0,112,827,1,0,0,0,114,857,1,0,0,0,116,859,1,0,0,0,118,
+		866,1,0,0,0,120,879,1,0,0,0,122,942,1,0,0,0,124,952,1,0,0,0,126,965,1,
+		0,0,0,128,989,1,0,0,0,130,994,1,0,0,0,132,996,1,0,0,0,134,1008,1,0,0,0,
+		136,1024,1,0,0,0,138,1028,1,0,0,0,140,1033,1,0,0,0,142,1062,1,0,0,0,144,
+		1064,1,0,0,0,146,1111,1,0,0,0,148,1131,1,0,0,0,150,1139,1,0,0,0,152,1157,
+		1,0,0,0,154,1160,1,0,0,0,156,1189,1,0,0,0,158,1211,1,0,0,0,160,1224,1,
+		0,0,0,162,1229,1,0,0,0,164,1245,1,0,0,0,166,1260,1,0,0,0,168,1262,1,0,
+		0,0,170,1264,1,0,0,0,172,1267,1,0,0,0,174,1271,1,0,0,0,176,1273,1,0,0,
+		0,178,1275,1,0,0,0,180,1282,1,0,0,0,182,1294,1,0,0,0,184,1296,1,0,0,0,
+		186,1303,1,0,0,0,188,1312,1,0,0,0,190,1314,1,0,0,0,192,1316,1,0,0,0,194,
+		1335,1,0,0,0,196,1337,1,0,0,0,198,1339,1,0,0,0,200,201,3,4,2,0,201,202,
+		5,0,0,1,202,1,1,0,0,0,203,204,3,162,81,0,204,205,5,0,0,1,205,3,1,0,0,0,
+		206,247,3,6,3,0,207,247,3,8,4,0,208,247,3,10,5,0,209,247,3,14,7,0,210,
+		247,3,16,8,0,211,247,3,20,10,0,212,247,3,22,11,0,213,247,3,24,12,0,214,
+		247,3,26,13,0,215,247,3,28,14,0,216,247,3,32,16,0,217,247,3,34,17,0,218,
+		247,3,38,19,0,219,247,3,42,21,0,220,247,3,44,22,0,221,247,3,64,32,0,222,
+		247,3,72,36,0,223,247,3,74,37,0,224,247,3,76,38,0,225,247,3,78,39,0,226,
+		247,3,80,40,0,227,247,3,84,42,0,228,247,3,86,43,0,229,247,3,88,44,0,230,
+		247,3,90,45,0,231,247,3,104,52,0,232,247,3,112,56,0,233,247,3,116,58,0,
+		234,247,3,118,59,0,235,247,3,120,60,0,236,247,3,144,72,0,237,247,3,156,
+		78,0,238,247,3,46,23,0,239,247,3,106,53,0,240,247,3,48,24,0,241,247,3,
+		50,25,0,242,247,3,52,26,0,243,247,3,56,28,0,244,247,3,58,29,0,245,247,
+		3,54,27,0,246,206,1,0,0,0,246,207,1,0,0,0,246,208,1,0,0,0,246,209,1,0,
+		0,0,246,210,1,0,0,0,246,211,1,0,0,0,246,212,1,0,0,0,246,213,1,0,0,0,246,
+		214,1,0,0,0,246,215,1,0,0,0,246,216,1,0,0,0,246,217,1,0,0,0,246,218,1,
+		0,0,0,246,219,1,0,0,0,246,220,1,0,0,0,246,221,1,0,0,0,246,222,1,0,0,0,
+		246,223,1,0,0,0,246,224,1,0,0,0,246,225,1,0,0,0,246,226,1,0,0,0,246,227,
+		1,0,0,0,246,228,1,0,0,0,246,229,1,0,0,0,246,230,1,0,0,0,246,231,1,0,0,
+		0,246,232,1,0,0,0,246,233,1,0,0,0,246,234,1,0,0,0,246,235,1,0,0,0,246,
+		236,1,0,0,0,246,237,1,0,0,0,246,238,1,0,0,0,246,239,1,0,0,0,246,240,1,
+		0,0,0,246,241,1,0,0,0,246,242,1,0,0,0,246,243,1,0,0,0,246,244,1,0,0,0,
+		246,245,1,0,0,0,247,5,1,0,0,0,248,249,5,37,0,0,249,250,3,194,97,0,250,
+		7,1,0,0,0,251,252,5,39,0,0,252,253,5,155,0,0,253,9,1,0,0,0,254,255,5,53,
+		0,0,255,256,3,12,6,0,256,11,1,0,0,0,257,262,5,151,0,0,258,262,5,154,0,
+		0,259,262,5,155,0,0,260,262,3,198,99,0,261,257,1,0,0,0,261,258,1,0,0,0,
+		261,259,1,0,0,0,261,260,1,0,0,0,262,13,1,0,0,0,263,264,5,51,0,0,264,265,
+		3,198,99,0,265,15,1,0,0,0,266,267,5,47,0,0,267,272,3,18,9,0,268,269,5,
+		4,0,0,269,271,3,18,9,0,270,268,1,0,0,0,271,274,1,0,0,0,272,270,1,0,0,0,
+		272,273,1,0,0,0,273,17,1,0,0,0,274,272,1,0,0,0,275,283,3,198,99,0,276,
+		283,5,155,0,0,277,280,5,151,0,0,278,281,3,198,99,0,279,281,5,14,0,0,280,
+		278,1,0,0,0,280,279,1,0,0,0,280,281,1,0,0,0,281,283,1,0,0,0,282,275,1,
+		0,0,0,282,276,1,0,0,0,282,277,1,0,0,0,283,19,1,0,0,0,284,285,5,48,0,0,
+		285,286,5,155,0,0,286,21,1,0,0,0,287,288,5,38,0,0,288,289,5,155,0,0,289,
+		23,1,0,0,0,290,291,5,54,0,0,291,292,3,198,99,0,292,25,1,0,0,0,293,294,
+		5,3,0,0,294,27,1,0,0,0,295,296,5,56,0,0,296,298,3,198,99,0,297,299,5,155,
+		0,0,298,297,1,0,0,0,298,299,1,0,0,0,299,304,1,0,0,0,300,301,5,4,0,0,301,
+		303,3,30,15,0,302,300,1,0,0,0,303,306,1,0,0,0,304,302,1,0,0,0,304,305,
+		1,0,0,0,305,29,1,0,0,0,306,304,1,0,0,0,307,308,5,137,0,0,308,316,3,194,
+		97,0,309,313,3,194,97,0,310,314,7,0,0,0,311,312,5,13,0,0,312,314,5,85,
+		0,0,313,310,1,0,0,0,313,311,1,0,0,0,314,316,1,0,0,0,315,307,1,0,0,0,315,
+		309,1,0,0,0,316,31,1,0,0,0,317,318,5,31,0,0,318,319,3,194,97,0,319,320,
+		5,147,0,0,320,33,1,0,0,0,321,322,5,30,0,0,322,323,3,172,86,0,323,324,5,
+		6,0,0,324,325,3,194,97,0,325,340,3,176,88,0,326,327,5,61,0,0,327,328,3,
+		194,97,0,328,329,3,174,87,0,329,330,5,129,0,0,330,331,3,36,18,0,331,341,
+		1,0,0,0,332,333,5,129,0,0,333,334,3,36,18,0,334,335,5,4,0,0,335,336,3,
+		194,97,0,336,337,3,174,87,0,337,338,5,129,0,0,338,339,3,36,18,0,339,341,
+		1,0,0,0,340,326,1,0,0,0,340,332,1,0,0,0,341,35,1,0,0,0,342,343,3,194,97,
+		0,343,344,3,196,98,0,344,37,1,0,0,0,345,346,5,52,0,0,346,350,3,172,86,
+		0,347,348,5,4,0,0,348,349,5,102,0,0,349,351,5,43,0,0,350,347,1,0,0,0,350,
+		351,1,0,0,0,351,352,1,0,0,0,352,353,5,6,0,0,353,354,5,69,0,0,354,359,3,
+		194,97,0,355,360,5,72,0,0,356,357,5,74,0,0,357,358,5,103,0,0,358,360,5,
+		22,0,0,359,355,1,0,0,0,359,356,1,0,0,0,359,360,1,0,0,0,360,365,1,0,0,0,
+		361,362,5,4,0,0,362,364,3,40,20,0,363,361,1,0,0,0,364,367,1,0,0,0,365,
+		363,1,0,0,0,365,366,1,0,0,0,366,39,1,0,0,0,367,365,1,0,0,0,368,369,5,87,
+		0,0,369,370,5,124,0,0,370,371,5,91,0,0,371,372,5,153,0,0,372,378,7,1,0,
+		0,373,374,5,103,0,0,374,375,5,91,0,0,375,376,5,126,0,0,376,378,5,88,0,
+		0,377,368,1,0,0,0,377,373,1,0,0,0,378,41,1,0,0,0,379,380,5,36,0,0,380,
+		381,3,198,99,0,381,382,5,93,0,0,382,383,3,178,89,0,383,43,1,0,0,0,384,
+		385,5,22,0,0,385,386,3,198,99,0,386,396,5,93,0,0,387,388,7,2,0,0,388,389,
+		5,28,0,0,389,397,3,178,89,0,390,394,3,178,89,0,391,392,7,2,0,0,392,393,
+		5,28,0,0,393,395,3,178,89,0,394,391,1,0,0,0,394,395,1,0,0,0,395,397,1,
+		0,0,0,396,387,1,0,0,0,396,390,1,0,0,0,397,402,1,0,0,0,398,399,5,4,0,0,
+		399,401,3,62,31,0,400,398,1,0,0,0,401,404,1,0,0,0,402,400,1,0,0,0,402,
+		403,1,0,0,0,403,45,1,0,0,0,404,402,1,0,0,0,405,411,5,21,0,0,406,407,5,
+		141,0,0,407,408,5,132,0,0,408,412,7,1,0,0,409,410,5,139,0,0,410,412,5,
+		70,0,0,411,406,1,0,0,0,411,409,1,0,0,0,412,47,1,0,0,0,413,419,5,18,0,0,
+		414,415,3,198,99,0,415,416,5,4,0,0,416,417,3,196,98,0,417,420,1,0,0,0,
+		418,420,5,155,0,0,419,414,1,0,0,0,419,418,1,0,0,0,420,49,1,0,0,0,421,422,
+		5,24,0,0,422,423,3,198,99,0,423,424,5,93,0,0,424,426,3,178,89,0,425,427,
+		5,96,0,0,426,425,1,0,0,0,426,427,1,0,0,0,427,51,1,0,0,0,428,429,5,27,0,
+		0,429,430,3,198,99,0,430,431,5,93,0,0,431,432,3,158,79,0,432,53,1,0,0,
+		0,433,434,5,15,0,0,434,435,3,198,99,0,435,436,5,6,0,0,436,437,5,155,0,
+		0,437,55,1,0,0,0,438,439,5,50,0,0,439,440,3,172,86,0,440,441,5,6,0,0,441,
+		442,3,194,97,0,442,443,3,176,88,0,443,444,5,61,0,0,444,445,3,194,97,0,
+		445,446,3,174,87,0,446,447,5,136,0,0,447,448,3,194,97,0,448,451,7,3,0,
+		0,449,450,5,4,0,0,450,452,3,198,99,0,451,449,1,0,0,0,451,452,1,0,0,0,452,
+		57,1,0,0,0,453,454,5,34,0,0,454,455,3,18,9,0,455,456,5,6,0,0,456,457,3,
+		198,99,0,457,462,3,60,30,0,458,459,5,4,0,0,459,461,3,60,30,0,460,458,1,
+		0,0,0,461,464,1,0,0,0,462,460,1,0,0,0,462,463,1,0,0,0,463,59,1,0,0,0,464,
+		462,1,0,0,0,465,466,3,194,97,0,466,467,3,196,98,0,467,468,7,4,0,0,468,
+		61,1,0,0,0,469,483,5,104,0,0,470,483,5,82,0,0,471,472,5,101,0,0,472,473,
+		5,105,0,0,473,476,3,188,94,0,474,475,5,10,0,0,475,477,3,188,94,0,476,474,
+		1,0,0,0,476,477,1,0,0,0,477,483,1,0,0,0,478,479,5,117,0,0,479,483,7,5,
+		0,0,480,481,5,140,0,0,481,483,3,178,89,0,482,469,1,0,0,0,482,470,1,0,0,
+		0,482,471,1,0,0,0,482,478,1,0,0,0,482,480,1,0,0,0,483,63,1,0,0,0,484,485,
+		5,40,0,0,485,487,3,198,99,0,486,488,3,66,33,0,487,486,1,0,0,0,487,488,
+		1,0,0,0,488,490,1,0,0,0,489,491,3,162,81,0,490,489,1,0,0,0,490,491,1,0,
+		0,0,491,65,1,0,0,0,492,493,5,29,0,0,493,494,3,198,99,0,494,495,5,6,0,0,
+		495,500,3,184,92,0,496,497,3,176,88,0,497,498,5,65,0,0,498,499,3,166,83,
+		0,499,501,1,0,0,0,500,496,1,0,0,0,500,501,1,0,0,0,501,531,1,0,0,0,502,
+		503,5,93,0,0,503,504,3,198,99,0,504,508,5,98,0,0,505,506,5,4,0,0,506,507,
+		5,131,0,0,507,509,5,111,0,0,508,505,1,0,0,0,508,509,1,0,0,0,509,531,1,
+		0,0,0,510,511,5,113,0,0,511,512,5,135,0,0,512,513,5,60,0,0,513,518,3,68,
+		34,0,514,515,5,61,0,0,515,517,3,68,34,0,516,514,1,0,0,0,517,520,1,0,0,
+		0,518,516,1,0,0,0,518,519,1,0,0,0,519,521,1,0,0,0,520,518,1,0,0,0,521,
+		522,5,6,0,0,522,527,3,154,77,0,523,524,5,4,0,0,524,526,3,154,77,0,525,
+		523,1,0,0,0,526,529,1,0,0,0,527,525,1,0,0,0,527,528,1,0,0,0,528,531,1,
+		0,0,0,529,527,1,0,0,0,530,492,1,0,0,0,530,502,1,0,0,0,530,510,1,0,0,0,
+		531,67,1,0,0,0,532,534,3,150,75,0,533,532,1,0,0,0,534,535,1,0,0,0,535,
+		533,1,0,0,0,535,536,1,0,0,0,536,541,1,0,0,0,537,538,5,4,0,0,538,540,3,
+		70,35,0,539,537,1,0,0,0,540,543,1,0,0,0,541,539,1,0,0,0,541,542,1,0,0,
+		0,542,69,1,0,0,0,543,541,1,0,0,0,544,549,3,152,76,0,545,546,3,168,84,0,
+		546,547,5,86,0,0,547,549,1,0,0,0,548,544,1,0,0,0,548,545,1,0,0,0,549,71,
+		1,0,0,0,550,551,5,17,0,0,551,552,5,139,0,0,552,553,3,184,92,0,553,555,
+		3,176,88,0,554,556,3,162,81,0,555,554,1,0,0,0,555,556,1,0,0,0,556,73,1,
+		0,0,0,557,558,5,20,0,0,558,560,3,184,92,0,559,561,3,162,81,0,560,559,1,
+		0,0,0,560,561,1,0,0,0,561,75,1,0,0,0,562,563,5,29,0,0,563,564,5,89,0,0,
+		564,565,3,166,83,0,565,566,7,6,0,0,566,567,3,198,99,0,567,577,1,0,0,0,
+		568,569,5,19,0,0,569,573,5,79,0,0,570,571,7,7,0,0,571,573,5,78,0,0,572,
+		568,1,0,0,0,572,570,1,0,0,0,573,574,1,0,0,0,574,575,7,6,0,0,575,577,3,
+		198,99,0,576,562,1,0,0,0,576,572,1,0,0,0,577,77,1,0,0,0,578,579,5,35,0,
+		0,579,580,5,102,0,0,580,581,5,43,0,0,581,582,3,198,99,0,582,79,1,0,0,0,
+		583,584,5,23,0,0,584,585,5,6,0,0,585,590,3,82,41,0,586,587,5,4,0,0,587,
+		589,3,82,41,0,588,586,1,0,0,0,589,592,1,0,0,0,590,588,1,0,0,0,590,591,
+		1,0,0,0,591,81,1,0,0,0,592,590,1,0,0,0,593,594,5,120,0,0,594,600,3,184,
+		92,0,595,596,3,184,92,0,596,597,5,28,0,0,597,598,3,198,99,0,598,600,1,
+		0,0,0,599,593,1,0,0,0,599,595,1,0,0,0,600,83,1,0,0,0,601,602,5,26,0,0,
+		602,603,5,106,0,0,603,85,1,0,0,0,604,605,5,55,0,0,605,606,5,91,0,0,606,
+		607,5,81,0,0,607,87,1,0,0,0,608,610,5,43,0,0,609,611,3,184,92,0,610,609,
+		1,0,0,0,610,611,1,0,0,0,611,613,1,0,0,0,612,614,3,168,84,0,613,612,1,0,
+		0,0,613,614,1,0,0,0,614,615,1,0,0,0,615,616,5,6,0,0,616,618,3,92,46,0,
+		617,619,3,162,81,0,618,617,1,0,0,0,618,619,1,0,0,0,619,89,1,0,0,0,620,
+		621,5,44,0,0,621,622,3,184,92,0,622,623,5,129,0,0,623,625,3,184,92,0,624,
+		626,3,168,84,0,625,624,1,0,0,0,625,626,1,0,0,0,626,627,1,0,0,0,627,628,
+		5,6,0,0,628,630,3,92,46,0,629,631,3,162,81,0,630,629,1,0,0,0,630,631,1,
+		0,0,0,631,91,1,0,0,0,632,637,3,94,47,0,633,634,5,4,0,0,634,636,3,94,47,
+		0,635,633,1,0,0,0,636,639,1,0,0,0,637,635,1,0,0,0,637,638,1,0,0,0,638,
+		93,1,0,0,0,639,637,1,0,0,0,640,641,5,7,0,0,641,642,3,92,46,0,642,647,5,
+		8,0,0,643,644,3,184,92,0,644,645,5,128,0,0,645,648,1,0,0,0,646,648,3,100,
+		50,0,647,643,1,0,0,0,647,646,1,0,0,0,647,648,1,0,0,0,648,650,1,0,0,0,649,
+		651,3,102,51,0,650,649,1,0,0,0,650,651,1,0,0,0,651,690,1,0,0,0,652,654,
+		5,120,0,0,653,655,3,184,92,0,654,653,1,0,0,0,654,655,1,0,0,0,655,690,1,
+		0,0,0,656,657,5,122,0,0,657,658,5,111,0,0,658,690,3,184,92,0,659,663,5,
+		32,0,0,660,661,5,126,0,0,661,664,5,116,0,0,662,664,3,184,92,0,663,660,
+		1,0,0,0,663,662,1,0,0,0,664,690,1,0,0,0,665,667,3,192,96,0,666,665,1,0,
+		0,0,666,667,1,0,0,0,667,684,1,0,0,0,668,670,3,198,99,0,669,668,1,0,0,0,
+		670,671,1,0,0,0,671,669,1,0,0,0,671,672,1,0,0,0,672,678,1,0,0,0,673,675,
+		3,170,85,0,674,676,3,98,49,0,675,674,1,0,0,0,675,676,1,0,0,0,676,679,1,
+		0,0,0,677,679,3,96,48,0,678,673,1,0,0,0,678,677,1,0,0,0,678,679,1,0,0,
+		0,679,685,1,0,0,0,680,682,3,170,85,0,681,683,3,98,49,0,682,681,1,0,0,0,
+		682,683,1,0,0,0,683,685,1,0,0,0,684,669,1,0,0,0,684,680,1,0,0,0,685,687,
+		1,0,0,0,686,688,3,102,51,0,687,686,1,0,0,0,687,688,1,0,0,0,688,690,1,0,
+		0,0,689,640,1,0,0,0,689,652,1,0,0,0,689,656,1,0,0,0,689,659,1,0,0,0,689,
+		666,1,0,0,0,690,95,1,0,0,0,691,693,3,186,93,0,692,691,1,0,0,0,693,694,
+		1,0,0,0,694,692,1,0,0,0,694,695,1,0,0,0,695,705,1,0,0,0,696,700,3,192,
+		96,0,697,699,3,186,93,0,698,697,1,0,0,0,699,702,1,0,0,0,700,698,1,0,0,
+		0,700,701,1,0,0,0,701,705,1,0,0,0,702,700,1,0,0,0,703,705,3,100,50,0,704,
+		692,1,0,0,0,704,696,1,0,0,0,704,703,1,0,0,0,705,97,1,0,0,0,706,708,3,184,
+		92,0,707,709,5,83,0,0,708,707,1,0,0,0,708,709,1,0,0,0,709,712,1,0,0,0,
+		710,712,3,100,50,0,711,706,1,0,0,0,711,710,1,0,0,0,712,99,1,0,0,0,713,
+		725,5,57,0,0,714,725,5,64,0,0,715,716,5,129,0,0,716,725,5,71,0,0,717,718,
+		5,134,0,0,718,719,3,184,92,0,719,722,5,115,0,0,720,721,5,66,0,0,721,723,
+		5,71,0,0,722,720,1,0,0,0,722,723,1,0,0,0,723,725,1,0,0,0,724,713,1,0,0,
+		0,724,714,1,0,0,0,724,715,1,0,0,0,724,717,1,0,0,0,725,101,1,0,0,0,726,
+		772,5,91,0,0,727,731,7,8,0,0,728,730,3,198,99,0,729,728,1,0,0,0,730,733,
+		1,0,0,0,731,729,1,0,0,0,731,732,1,0,0,0,732,740,1,0,0,0,733,731,1,0,0,
+		0,734,736,5,61,0,0,735,737,3,198,99,0,736,735,1,0,0,0,737,738,1,0,0,0,
+		738,736,1,0,0,0,738,739,1,0,0,0,739,741,1,0,0,0,740,734,1,0,0,0,740,741,
+		1,0,0,0,741,746,1,0,0,0,742,743,5,134,0,0,743,744,3,184,92,0,744,745,5,
+		115,0,0,745,747,1,0,0,0,746,742,1,0,0,0,746,747,1,0,0,0,747,773,1,0,0,
+		0,748,752,5,76,0,0,749,751,3,198,99,0,750,749,1,0,0,0,751,754,1,0,0,0,
+		752,750,1,0,0,0,752,753,1,0,0,0,753,761,1,0,0,0,754,752,1,0,0,0,755,757,
+		5,61,0,0,756,758,3,198,99,0,757,756,1,0,0,0,758,759,1,0,0,0,759,757,1,
+		0,0,0,759,760,1,0,0,0,760,762,1,0,0,0,761,755,1,0,0,0,761,762,1,0,0,0,
+		762,769,1,0,0,0,763,770,5,57,0,0,764,770,5,64,0,0,765,766,5,134,0,0,766,
+		767,3,184,92,0,767,768,5,115,0,0,768,770,1,0,0,0,769,763,1,0,0,0,769,764,
+		1,0,0,0,769,765,1,0,0,0,769,770,1,0,0,0,770,773,1,0,0,0,771,773,5,71,0,
+		0,772,727,1,0,0,0,772,748,1,0,0,0,772,771,1,0,0,0,773,103,1,0,0,0,774,
+		782,5,41,0,0,775,776,5,44,0,0,776,777,3,184,92,0,777,778,5,129,0,0,778,
+		779,3,184,92,0,779,783,1,0,0,0,780,781,5,43,0,0,781,783,3,184,92,0,782,
+		775,1,0,0,0,782,780,1,0,0,0,783,784,1,0,0,0,784,785,5,4,0,0,785,793,3,
+		184,92,0,786,787,5,99,0,0,787,794,5,128,0,0,788,791,5,128,0,0,789,790,
+		5,91,0,0,790,792,5,59,0,0,791,789,1,0,0,0,791,792,1,0,0,0,792,794,1,0,
+		0,0,793,786,1,0,0,0,793,788,1,0,0,0,794,796,1,0,0,0,795,797,3,162,81,0,
+		796,795,1,0,0,0,796,797,1,0,0,0,797,105,1,0,0,0,798,799,5,28,0,0,799,804,
+		3,108,54,0,800,801,5,4,0,0,801,803,3,108,54,0,802,800,1,0,0,0,803,806,
+		1,0,0,0,804,802,1,0,0,0,804,805,1,0,0,0,805,807,1,0,0,0,806,804,1,0,0,
+		0,807,808,5,6,0,0,808,809,3,110,55,0,809,107,1,0,0,0,810,813,3,18,9,0,
+		811,812,5,129,0,0,812,814,3,18,9,0,813,811,1,0,0,0,813,814,1,0,0,0,814,
+		109,1,0,0,0,815,826,3,38,19,0,816,826,3,76,38,0,817,826,3,78,39,0,818,
+		826,3,88,44,0,819,826,3,90,45,0,820,826,3,104,52,0,821,826,3,112,56,0,
+		822,826,3,116,58,0,823,826,3,118,59,0,824,826,3,120,60,0,825,815,1,0,0,
+		0,825,816,1,0,0,0,825,817,1,0,0,0,825,818,1,0,0,0,825,819,1,0,0,0,825,
+		820,1,0,0,0,825,821,1,0,0,0,825,822,1,0,0,0,825,823,1,0,0,0,825,824,1,
+		0,0,0,826,111,1,0,0,0,827,835,5,49,0,0,828,829,5,129,0,0,829,836,3,178,
+		89,0,830,831,5,28,0,0,831,836,3,178,89,0,832,833,3,184,92,0,833,834,3,
+		174,87,0,834,836,1,0,0,0,835,828,1,0,0,0,835,830,1,0,0,0,835,832,1,0,0,
+		0,836,839,1,0,0,0,837,838,5,29,0,0,838,840,3,198,99,0,839,837,1,0,0,0,
+		839,840,1,0,0,0,840,845,1,0,0,0,841,842,5,4,0,0,842,844,3,114,57,0,843,
+		841,1,0,0,0,844,847,1,0,0,0,845,843,1,0,0,0,845,846,1,0,0,0,846,849,1,
+		0,0,0,847,845,1,0,0,0,848,850,3,162,81,0,849,848,1,0,0,0,849,850,1,0,0,
+		0,850,113,1,0,0,0,851,852,5,82,0,0,852,858,3,174,87,0,853,854,5,104,0,
+		0,854,858,3,174,87,0,855,856,5,80,0,0,856,858,3,168,84,0,857,851,1,0,0,
+		0,857,853,1,0,0,0,857,855,1,0,0,0,858,115,1,0,0,0,859,860,5,32,0,0,860,
+		861,3,184,92,0,861,862,5,65,0,0,862,864,3,166,83,0,863,865,3,162,81,0,
+		864,863,1,0,0,0,864,865,1,0,0,0,865,117,1,0,0,0,866,867,5,16,0,0,867,868,
+		3,184,92,0,868,869,5,65,0,0,869,874,3,166,83,0,870,871,5,4,0,0,871,872,
+		5,108,0,0,872,873,5,43,0,0,873,875,5,62,0,0,874,870,1,0,0,0,874,875,1,
+		0,0,0,875,877,1,0,0,0,876,878,3,162,81,0,877,876,1,0,0,0,877,878,1,0,0,
+		0,878,119,1,0,0,0,879,930,5,46,0,0,880,881,5,68,0,0,881,931,3,136,68,0,
+		882,883,5,44,0,0,883,884,3,184,92,0,884,885,5,129,0,0,885,886,3,184,92,
+		0,886,887,3,122,61,0,887,931,1,0,0,0,888,891,5,129,0,0,889,891,5,28,0,
+		0,890,888,1,0,0,0,890,889,1,0,0,0,891,892,1,0,0,0,892,895,3,178,89,0,893,
+		894,5,29,0,0,894,896,3,198,99,0,895,893,1,0,0,0,895,896,1,0,0,0,896,901,
+		1,0,0,0,897,898,5,4,0,0,898,900,3,114,57,0,899,897,1,0,0,0,900,903,1,0,
+		0,0,901,899,1,0,0,0,901,902,1,0,0,0,902,904,1,0,0,0,903,901,1,0,0,0,904,
+		905,3,122,61,0,905,931,1,0,0,0,906,928,3,184,92,0,907,910,3,174,87,0,908,
+		909,5,29,0,0,909,911,3,198,99,0,910,908,1,0,0,0,910,911,1,0,0,0,911,916,
+		1,0,0,0,912,913,5,4,0,0,913,915,3,114,57,0,914,912,1,0,0,0,915,918,1,0,
+		0,0,916,914,1,0,0,0,916,917,1,0,0,0,917,919,1,0,0,0,918,916,1,0,0,0,919,
+		920,3,122,61,0,920,929,1,0,0,0,921,922,3,176,88,0,922,926,5,91,0,0,923,
+		924,5,4,0,0,924,925,5,68,0,0,925,927,3,136,68,0,926,923,1,0,0,0,926,927,
+		1,0,0,0,927,929,1,0,0,0,928,907,1,0,0,0,928,921,1,0,0,0,929,931,1,0,0,
+		0,930,880,1,0,0,0,930,882,1,0,0,0,930,890,1,0,0,0,930,906,1,0,0,0,931,
+		121,1,0,0,0,932,933,5,6,0,0,933,938,3,124,62,0,934,935,5,5,0,0,935,937,
+		3,124,62,0,936,934,1,0,0,0,937,940,1,0,0,0,938,936,1,0,0,0,938,939,1,0,
+		0,0,939,943,1,0,0,0,940,938,1,0,0,0,941,943,3,140,70,0,942,932,1,0,0,0,
+		942,941,1,0,0,0,943,945,1,0,0,0,944,946,3,162,81,0,945,944,1,0,0,0,945,
+		946,1,0,0,0,946,123,1,0,0,0,947,948,5,58,0,0,948,949,3,184,92,0,949,950,
+		3,174,87,0,950,951,5,4,0,0,951,953,1,0,0,0,952,947,1,0,0,0,952,953,1,0,
+		0,0,953,954,1,0,0,0,954,959,3,126,63,0,955,956,5,4,0,0,956,958,3,128,64,
+		0,957,955,1,0,0,0,958,961,1,0,0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,
+		125,1,0,0,0,961,959,1,0,0,0,962,966,3,170,85,0,963,966,5,32,0,0,964,966,
+		5,16,0,0,965,962,1,0,0,0,965,963,1,0,0,0,965,964,1,0,0,0,966,967,1,0,0,
+		0,967,970,3,184,92,0,968,969,5,65,0,0,969,971,3,166,83,0,970,968,1,0,0,
+		0,970,971,1,0,0,0,971,973,1,0,0,0,972,974,3,130,65,0,973,972,1,0,0,0,973,
+		974,1,0,0,0,974,127,1,0,0,0,975,978,5,127,0,0,976,979,3,130,65,0,977,979,
+		3,126,63,0,978,976,1,0,0,0,978,977,1,0,0,0,979,990,1,0,0,0,980,990,3,132,
+		66,0,981,984,5,68,0,0,982,985,3,134,67,0,983,985,3,136,68,0,984,982,1,
+		0,0,0,984,983,1,0,0,0,985,990,1,0,0,0,986,990,3,138,69,0,987,988,5,65,
+		0,0,988,990,3,166,83,0,989,975,1,0,0,0,989,980,1,0,0,0,989,981,1,0,0,0,
+		989,986,1,0,0,0,989,987,1,0,0,0,990,129,1,0,0,0,991,995,3,132,66,0,992,
+		993,5,68,0,0,993,995,3,134,67,0,994,991,1,0,0,0,994,992,1,0,0,0,995,131,
+		1,0,0,0,996,1001,5,84,0,0,997,1002,5,43,0,0,998,999,3,184,92,0,999,1000,
+		3,174,87,0,1000,1002,1,0,0,0,1001,997,1,0,0,0,1001,998,1,0,0,0,1002,1006,
+		1,0,0,0,1003,1004,3,184,92,0,1004,1005,5,128,0,0,1005,1007,1,0,0,0,1006,
+		1003,1,0,0,0,1006,1007,1,0,0,0,1007,133,1,0,0,0,1008,1009,5,133,0,0,1009,
+		1010,5,84,0,0,1010,1011,3,184,92,0,1011,1012,5,61,0,0,1012,1013,3,184,
+		92,0,1013,1017,3,174,87,0,1014,1015,3,184,92,0,1015,1016,5,128,0,0,1016,
+		1018,1,0,0,0,1017,1014,1,0,0,0,1017,1018,1,0,0,0,1018,135,1,0,0,0,1019,
+		1025,5,121,0,0,1020,1021,5,123,0,0,1021,1025,5,111,0,0,1022,1023,5,142,
+		0,0,1023,1025,5,130,0,0,1024,1019,1,0,0,0,1024,1020,1,0,0,0,1024,1022,
+		1,0,0,0,1025,137,1,0,0,0,1026,1029,5,150,0,0,1027,1029,3,192,96,0,1028,
+		1026,1,0,0,0,1028,1027,1,0,0,0,1029,1030,1,0,0,0,1030,1031,3,176,88,0,
+		1031,1032,5,91,0,0,1032,139,1,0,0,0,1033,1034,5,83,0,0,1034,1035,5,129,
+		0,0,1035,1036,3,184,92,0,1036,1037,5,4,0,0,1037,1038,5,65,0,0,1038,1043,
+		3,166,83,0,1039,1040,5,4,0,0,1040,1042,3,142,71,0,1041,1039,1,0,0,0,1042,
+		1045,1,0,0,0,1043,1041,1,0,0,0,1043,1044,1,0,0,0,1044,141,1,0,0,0,1045,
+		1043,1,0,0,0,1046,1047,5,107,0,0,1047,1048,5,118,0,0,1048,1063,3,174,87,
+		0,1049,1050,5,97,0,0,1050,1063,5,87,0,0,1051,1054,5,68,0,0,1052,1055,5,
+		133,0,0,1053,1055,3,136,68,0,1054,1052,1,0,0,0,1054,1053,1,0,0,0,1055,
+		1063,1,0,0,0,1056,1057,7,9,0,0,1057,1058,3,184,92,0,1058,1059,3,174,87,
+		0,1059,1060,5,114,0,0,1060,1063,1,0,0,0,1061,1063,3,138,69,0,1062,1046,
+		1,0,0,0,1062,1049,1,0,0,0,1062,1051,1,0,0,0,1062,1056,1,0,0,0,1062,1061,
+		1,0,0,0,1063,143,1,0,0,0,1064,1066,5,45,0,0,1065,1067,3,150,75,0,1066,
+		1065,1,0,0,0,1067,1068,1,0,0,0,1068,1066,1,0,0,0,1068,1069,1,0,0,0,1069,
+		1074,1,0,0,0,1070,1071,5,61,0,0,1071,1073,3,146,73,0,1072,1070,1,0,0,0,
+		1073,1076,1,0,0,0,1074,1072,1,0,0,0,1074,1075,1,0,0,0,1075,1084,1,0,0,
+		0,1076,1074,1,0,0,0,1077,1082,5,4,0,0,1078,1080,3,152,76,0,1079,1081,5,
+		4,0,0,1080,1079,1,0,0,0,1080,1081,1,0,0,0,1081,1083,1,0,0,0,1082,1078,
+		1,0,0,0,1082,1083,1,0,0,0,1083,1085,1,0,0,0,1084,1077,1,0,0,0,1084,1085,
+		1,0,0,0,1085,1086,1,0,0,0,1086,1088,5,139,0,0,1087,1089,3,150,75,0,1088,
+		1087,1,0,0,0,1089,1090,1,0,0,0,1090,1088,1,0,0,0,1090,1091,1,0,0,0,1091,
+		1096,1,0,0,0,1092,1093,5,61,0,0,1093,1095,3,146,73,0,1094,1092,1,0,0,0,
+		1095,1098,1,0,0,0,1096,1094,1,0,0,0,1096,1097,1,0,0,0,1097,1103,1,0,0,
+		0,1098,1096,1,0,0,0,1099,1100,5,4,0,0,1100,1102,3,148,74,0,1101,1099,1,
+		0,0,0,1102,1105,1,0,0,0,1103,1101,1,0,0,0,1103,1104,1,0,0,0,1104,1108,
+		1,0,0,0,1105,1103,1,0,0,0,1106,1107,5,6,0,0,1107,1109,3,154,77,0,1108,
+		1106,1,0,0,0,1108,1109,1,0,0,0,1109,145,1,0,0,0,1110,1112,3,150,75,0,1111,
+		1110,1,0,0,0,1112,1113,1,0,0,0,1113,1111,1,0,0,0,1113,1114,1,0,0,0,1114,
+		147,1,0,0,0,1115,1132,3,152,76,0,1116,1122,5,77,0,0,1117,1118,3,192,96,
+		0,1118,1119,5,129,0,0,1119,1120,3,192,96,0,1120,1121,3,196,98,0,1121,1123,
+		1,0,0,0,1122,1117,1,0,0,0,1122,1123,1,0,0,0,1123,1132,1,0,0,0,1124,1128,
+		5,91,0,0,1125,1126,5,126,0,0,1126,1129,5,119,0,0,1127,1129,5,109,0,0,1128,
+		1125,1,0,0,0,1128,1127,1,0,0,0,1129,1130,1,0,0,0,1130,1132,5,110,0,0,1131,
+		1115,1,0,0,0,1131,1116,1,0,0,0,1131,1124,1,0,0,0,1132,149,1,0,0,0,1133,
+		1140,3,198,99,0,1134,1140,5,87,0,0,1135,1140,5,94,0,0,1136,1140,5,43,0,
+		0,1137,1140,5,44,0,0,1138,1140,5,125,0,0,1139,1133,1,0,0,0,1139,1134,1,
+		0,0,0,1139,1135,1,0,0,0,1139,1136,1,0,0,0,1139,1137,1,0,0,0,1139,1138,
+		1,0,0,0,1140,151,1,0,0,0,1141,1142,5,59,0,0,1142,1144,5,67,0,0,1143,1141,
+		1,0,0,0,1143,1144,1,0,0,0,1144,1145,1,0,0,0,1145,1150,7,9,0,0,1146,1151,
+		5,43,0,0,1147,1148,3,184,92,0,1148,1149,3,174,87,0,1149,1151,1,0,0,0,1150,
+		1146,1,0,0,0,1150,1147,1,0,0,0,1151,1158,1,0,0,0,1152,1153,5,44,0,0,1153,
+		1154,3,184,92,0,1154,1155,5,129,0,0,1155,1156,3,184,92,0,1156,1158,1,0,
+		0,0,1157,1143,1,0,0,0,1157,1152,1,0,0,0,1158,153,1,0,0,0,1159,1161,3,192,
+		96,0,1160,1159,1,0,0,0,1160,1161,1,0,0,0,1161,1163,1,0,0,0,1162,1164,3,
+		198,99,0,1163,1162,1,0,0,0,1164,1165,1,0,0,0,1165,1163,1,0,0,0,1165,1166,
+		1,0,0,0,1166,1187,1,0,0,0,1167,1168,5,91,0,0,1168,1175,5,76,0,0,1169,1176,
+		5,43,0,0,1170,1172,3,198,99,0,1171,1170,1,0,0,0,1172,1173,1,0,0,0,1173,
+		1171,1,0,0,0,1173,1174,1,0,0,0,1174,1176,1,0,0,0,1175,1169,1,0,0,0,1175,
+		1171,1,0,0,0,1176,1188,1,0,0,0,1177,1185,5,112,0,0,1178,1186,5,43,0,0,
+		1179,1183,3,184,92,0,1180,1184,3,174,87,0,1181,1184,5,125,0,0,1182,1184,
+		3,198,99,0,1183,1180,1,0,0,0,1183,1181,1,0,0,0,1183,1182,1,0,0,0,1184,
+		1186,1,0,0,0,1185,1178,1,0,0,0,1185,1179,1,0,0,0,1186,1188,1,0,0,0,1187,
+		1167,1,0,0,0,1187,1177,1,0,0,0,1187,1188,1,0,0,0,1188,155,1,0,0,0,1189,
+		1190,5,25,0,0,1190,1209,3,158,79,0,1191,1201,5,36,0,0,1192,1193,5,65,0,
+		0,1193,1194,7,10,0,0,1194,1202,3,178,89,0,1195,1199,3,178,89,0,1196,1197,
+		5,4,0,0,1197,1198,5,140,0,0,1198,1200,3,178,89,0,1199,1196,1,0,0,0,1199,
+		1200,1,0,0,0,1200,1202,1,0,0,0,1201,1192,1,0,0,0,1201,1195,1,0,0,0,1202,
+		1210,1,0,0,0,1203,1206,7,6,0,0,1204,1205,5,65,0,0,1205,1207,7,10,0,0,1206,
+		1204,1,0,0,0,1206,1207,1,0,0,0,1207,1208,1,0,0,0,1208,1210,3,158,79,0,
+		1209,1191,1,0,0,0,1209,1203,1,0,0,0,1210,157,1,0,0,0,1211,1222,3,178,89,
+		0,1212,1214,5,150,0,0,1213,1212,1,0,0,0,1213,1214,1,0,0,0,1214,1215,1,
+		0,0,0,1215,1219,7,2,0,0,1216,1218,3,160,80,0,1217,1216,1,0,0,0,1218,1221,
+		1,0,0,0,1219,1217,1,0,0,0,1219,1220,1,0,0,0,1220,1223,1,0,0,0,1221,1219,
+		1,0,0,0,1222,1213,1,0,0,0,1222,1223,1,0,0,0,1223,159,1,0,0,0,1224,1225,
+		3,190,95,0,1225,1227,3,188,94,0,1226,1228,7,2,0,0,1227,1226,1,0,0,0,1227,
+		1228,1,0,0,0,1228,161,1,0,0,0,1229,1230,5,9,0,0,1230,1235,3,164,82,0,1231,
+		1232,5,4,0,0,1232,1234,3,164,82,0,1233,1231,1,0,0,0,1234,1237,1,0,0,0,
+		1235,1233,1,0,0,0,1235,1236,1,0,0,0,1236,1243,1,0,0,0,1237,1235,1,0,0,
+		0,1238,1239,5,141,0,0,1239,1240,5,132,0,0,1240,1244,7,1,0,0,1241,1242,
+		5,139,0,0,1242,1244,5,70,0,0,1243,1238,1,0,0,0,1243,1241,1,0,0,0,1243,
+		1244,1,0,0,0,1244,163,1,0,0,0,1245,1252,3,184,92,0,1246,1248,3,198,99,
+		0,1247,1246,1,0,0,0,1248,1249,1,0,0,0,1249,1247,1,0,0,0,1249,1250,1,0,
+		0,0,1250,1253,1,0,0,0,1251,1253,5,125,0,0,1252,1247,1,0,0,0,1252,1251,
+		1,0,0,0,1252,1253,1,0,0,0,1253,165,1,0,0,0,1254,1255,5,19,0,0,1255,1261,
+		5,79,0,0,1256,1258,3,198,99,0,1257,1259,5,78,0,0,1258,1257,1,0,0,0,1258,
+		1259,1,0,0,0,1259,1261,1,0,0,0,1260,1254,1,0,0,0,1260,1256,1,0,0,0,1261,
+		167,1,0,0,0,1262,1263,7,11,0,0,1263,169,1,0,0,0,1264,1265,7,12,0,0,1265,
+		171,1,0,0,0,1266,1268,3,198,99,0,1267,1266,1,0,0,0,1268,1269,1,0,0,0,1269,
+		1267,1,0,0,0,1269,1270,1,0,0,0,1270,173,1,0,0,0,1271,1272,7,13,0,0,1272,
+		175,1,0,0,0,1273,1274,7,14,0,0,1274,177,1,0,0,0,1275,1279,3,182,91,0,1276,
+		1278,3,180,90,0,1277,1276,1,0,0,0,1278,1281,1,0,0,0,1279,1277,1,0,0,0,
+		1279,1280,1,0,0,0,1280,179,1,0,0,0,1281,1279,1,0,0,0,1282,1283,3,190,95,
+		0,1283,1284,3,182,91,0,1284,181,1,0,0,0,1285,1287,3,192,96,0,1286,1288,
+		3,196,98,0,1287,1286,1,0,0,0,1287,1288,1,0,0,0,1288,1295,1,0,0,0,1289,
+		1295,3,198,99,0,1290,1291,5,7,0,0,1291,1292,3,178,89,0,1292,1293,5,8,0,
+		0,1293,1295,1,0,0,0,1294,1285,1,0,0,0,1294,1289,1,0,0,0,1294,1290,1,0,
+		0,0,1295,183,1,0,0,0,1296,1300,3,188,94,0,1297,1299,3,186,93,0,1298,1297,
+		1,0,0,0,1299,1302,1,0,0,0,1300,1298,1,0,0,0,1300,1301,1,0,0,0,1301,185,
+		1,0,0,0,1302,1300,1,0,0,0,1303,1304,3,190,95,0,1304,1305,3,188,94,0,1305,
+		187,1,0,0,0,1306,1313,3,192,96,0,1307,1313,3,198,99,0,1308,1309,5,7,0,
+		0,1309,1310,3,184,92,0,1310,1311,5,8,0,0,1311,1313,1,0,0,0,1312,1306,1,
+		0,0,0,1312,1307,1,0,0,0,1312,1308,1,0,0,0,1313,189,1,0,0,0,1314,1315,7,
+		15,0,0,1315,191,1,0,0,0,1316,1328,3,194,97,0,1317,1318,5,7,0,0,1318,1323,
+		3,194,97,0,1319,1320,5,4,0,0,1320,1322,3,194,97,0,1321,1319,1,0,0,0,1322,
+		1325,1,0,0,0,1323,1321,1,0,0,0,1323,1324,1,0,0,0,1324,1326,1,0,0,0,1325,
+		1323,1,0,0,0,1326,1327,5,8,0,0,1327,1329,1,0,0,0,1328,1317,1,0,0,0,1328,
+		1329,1,0,0,0,1329,193,1,0,0,0,1330,1332,5,151,0,0,1331,1333,5,152,0,0,
+		1332,1331,1,0,0,0,1332,1333,1,0,0,0,1333,1336,1,0,0,0,1334,1336,5,152,
+		0,0,1335,1330,1,0,0,0,1335,1334,1,0,0,0,1336,195,1,0,0,0,1337,1338,7,16,
+		0,0,1338,197,1,0,0,0,1339,1340,7,17,0,0,1340,199,1,0,0,0,165,246,261,272,
+		280,282,298,304,313,315,340,350,359,365,377,394,396,402,411,419,426,451,
+		462,476,482,487,490,500,508,518,527,530,535,541,548,555,560,572,576,590,
+		599,610,613,618,625,630,637,647,650,654,663,666,671,675,678,682,684,687,
+		689,694,700,704,708,711,722,724,731,738,740,746,752,759,761,769,772,782,
+		791,793,796,804,813,825,835,839,845,849,857,864,874,877,890,895,901,910,
+		916,926,928,930,938,942,945,952,959,965,970,973,978,984,989,994,1001,1006,
+		1017,1024,1028,1043,1054,1062,1068,1074,1080,1082,1084,1090,1096,1103,
+		1108,1113,1122,1128,1131,1139,1143,1150,1157,1160,1165,1173,1175,1183,
+		1185,1187,1199,1201,1206,1209,1213,1219,1222,1227,1235,1243,1249,1252,
+		1258,1260,1269,1279,1287,1294,1300,1312,1323,1328,1332,1335
 	};
 
 	public static ATN _ATN => Tables.Atn;
