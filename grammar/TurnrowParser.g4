@@ -60,8 +60,9 @@ claimsLine  : CLAIMS (without=WITHOUT TURNING (CHAIN | CH) | with=WITH CHAINS) ;
 // Grading: a body's measures by a published table or the designer's own, and what the finished garment measures.
 bodyLine     : BODY (table=name COMMA measure=unit | file=QUOTED) ;
 easeLine     : EASE called=name IS value=sum less=LESS? ;
-finishedLine : FINISHED called=name IS value=expected ;
-acceptLine   : ACCEPT called=name COLON reason=QUOTED ;
+finishedLine : FINISHED called=name IS value=expected (COMMA parts+=finishedPart)* ;
+finishedPart : opens=OPENS | STRETCHES BY stretch=number PERCENT ;
+acceptLine   : ACCEPT called=name (OF which=name)? COLON reason=QUOTED ;
 // Weighed and measured: a swatch, and the sample as it was made.
 swatchLine
   : SWATCH by=stitch COLON stitches=number stitchesWord AND rows=number rowsWord WEIGH value=number unitWord=(G | OZ)
@@ -237,6 +238,6 @@ name
   | WEARER | WEAVE | YARN
   | AFTER | ALL | ALONG | APART | ARE | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
   | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LEAST | LESS | LONGER | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
-  | ON | ONE | OPPOSITE | ORDER | OVER | PICKED | PLAIN | REMAIN | REST | ROUNDED | SAME | SKIPPING | SLIPPING | STITCH | THEN | TIMES | TOGETHER | TURNED
-  | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
+  | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PLAIN | REMAIN | REST | ROUNDED | SAME | SKIPPING | SLIPPING | STITCH | STRETCHES | THEN | TIMES
+  | TOGETHER | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
   ;

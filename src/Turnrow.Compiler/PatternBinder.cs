@@ -6,7 +6,6 @@ using Turnrow.Compiler.Joins;
 using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Patterns;
-using Turnrow.Fabric.Stitches;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -26,9 +25,10 @@ internal sealed class PatternBinder
     private readonly List<Func<PatternItem?>> _items = [];
     private readonly FinishedBinder _finished;
     private readonly MadeBinder _made;
-    private readonly List<FinishedMeasure> _measured = [];
+    private readonly List<(FinishedStatement Line, FinishedMeasure Measure)> _measured = [];
     private PieceState? _piece;
     private bool _full;
+    private bool _pieceSeen;
 
     private PatternBinder(SyntaxTree tree, UnreadLines unread, Context context)
     {
@@ -52,56 +52,13 @@ internal sealed class PatternBinder
         var sizes = SizesFinder.Find(tree, unread, out var inDoubt, out var report);
         var findings = new Findings(sizes);
         foreach (var diagnostic in report) findings.Add(diagnostic);
-        var terms = TermsOf(tree, unread, findings, out var termsInDoubt);
+        var terms = TermsFinder.Find(tree, unread, findings, out var termsInDoubt);
         var scope = new Scope();
         var context = new Context(findings, scope, new Evaluator(findings, scope, inDoubt), terms, termsInDoubt) { Beside = beside, SizesInDoubt = inDoubt };
         var binder = new PatternBinder(tree, unread, context);
         var pattern = binder.Whole(sizes);
         return (pattern, findings, binder.MissingClaims);
     }
-
-    private static Terms TermsOf(SyntaxTree tree, UnreadLines unread, Findings findings, out bool inDoubt)
-    {
-        inDoubt = false;
-        TermsStatement? first = null;
-        foreach (var line in tree.Lines)
-        {
-            if (line.Statement is not TermsStatement statement) continue;
-            if (first is not null)
-            {
-                findings.Add(SaidTwice.At(statement, first.Span));
-                continue;
-            }
-
-            first = statement;
-            inDoubt = line.Broken;
-            if (IsUs(statement) || IsUk(statement)) continue;
-            if (!line.Broken) findings.Add(TermsUnknown.At(statement.Terms.Span, statement.Terms.Text));
-            inDoubt = true;
-        }
-
-        // A line that can't be told may be the one that says the terms, unless another says them.
-        if (first is null) inDoubt = unread.Any("terms");
-        if (inDoubt) return WordsAreUk(tree) ? Terms.UK : Terms.US;
-        return first is not null && IsUk(first) ? Terms.UK : Terms.US;
-    }
-
-    // The line that says the terms can't be read: a word that only one of the two has tells them as well.
-    private static bool WordsAreUk(SyntaxTree tree)
-    {
-        foreach (var token in tree.Tokens)
-        {
-            if (token.Kind != TokenKind.Word) continue;
-            var word = tree.Source.ToString(token.Span);
-            if (StitchBook.Find(word, Terms.US) is null && StitchBook.Find(word, Terms.UK) is not null) return true;
-        }
-
-        return false;
-    }
-
-    private static bool IsUs(TermsStatement statement) => string.Equals(statement.Terms.Text, "US", StringComparison.OrdinalIgnoreCase);
-
-    private static bool IsUk(TermsStatement statement) => string.Equals(statement.Terms.Text, "UK", StringComparison.OrdinalIgnoreCase);
 
     private Pattern Whole(IReadOnlyList<string> sizes)
     {
@@ -111,6 +68,7 @@ internal sealed class PatternBinder
         foreach (var line in _tree.Lines) One(line);
         PatternWarnings.Add(_context, _book, _tree);
         GradeCheck.Add(_context, _tree);
+        FitCheck.Add(_context, _tree, _measured);
         OddNumbers.Add(_context, _tree);
         var items = new List<PatternItem>();
         foreach (var item in _items)
@@ -122,19 +80,19 @@ internal sealed class PatternBinder
         {
             Items = items,
             InInches = _context.InInches,
-            Finished = _measured,
+            Finished = [.. _measured.Select(static m => m.Measure)],
             Made = _made.Bind(),
-            Measures = [.. BodyMeasures(), .. header.Measures],
+            Measures = [.. BodyMeasures(header.BodySource), .. header.Measures],
         };
     }
 
     // Of a body's many measures those that the pattern uses are told.
-    private IEnumerable<Measure> BodyMeasures()
+    private IEnumerable<Measure> BodyMeasures(string? source)
     {
         foreach (var name in _context.Scope.Names)
         {
             if (_context.Scope.Find(name) is { OfBody: true, Used: true } body && Array.TrueForAll(body.Values, v => v is not null))
-                yield return new Measure(name, [.. body.Values.Select(v => v!.Value.Number)]) { OfTable = true };
+                yield return new Measure(name, [.. body.Values.Select(v => v!.Value.Number)]) { OfTable = true, Source = body.Source == source ? null : body.Source };
         }
     }
 
@@ -172,16 +130,19 @@ internal sealed class PatternBinder
         var inPiece = false;
         foreach (var line in _tree.Lines)
         {
-            inPiece |= line.Keyword == "piece";
+            inPiece |= IsPieceLine(line);
             if (line.Broken || line.Statement is null || IsOfPiece(line.Statement, inPiece)) continue;
             yield return line.Statement;
         }
     }
 
+    private static bool IsPieceLine(LineSyntax line) => line.Keyword == "piece";
+
     private static bool IsOfPiece(StatementSyntax statement, bool inPiece) => statement is TurnStatement turn && (inPiece || turn.NextRowOnly);
 
     private void One(LineSyntax line)
     {
+        _pieceSeen |= IsPieceLine(line);
         if (line.Statement is PieceStatement opened)
         {
             Open(opened, line.Broken);
@@ -197,7 +158,7 @@ internal sealed class PatternBinder
         switch (line.Statement)
         {
             case null or TermsStatement or SizesStatement: break;
-            case TurnStatement turn when _book.All.Count > 0 || turn.NextRowOnly: InPiece(turn); break;
+            case TurnStatement turn when IsOfPiece(turn, _pieceSeen): InPiece(turn); break;
             case SeamStatement seam: Join(seam); break;
             case WeaveInStatement: _items.Add(() => new WeaveInItem()); break;
             case ProseStatement prose: Prose(prose); break;
@@ -220,7 +181,7 @@ internal sealed class PatternBinder
 
     private void Finished(FinishedStatement statement)
     {
-        if (_finished.Bind(statement) is { } measure) _measured.Add(measure);
+        if (_finished.Bind(statement) is { } measure) _measured.Add((statement, measure));
     }
 
     private bool IsFull(TextSpan span)

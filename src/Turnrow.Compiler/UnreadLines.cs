@@ -11,9 +11,10 @@ internal sealed class UnreadLines(SyntaxTree tree)
 {
     private static readonly string[] Header =
     [
-        "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "claims", "measure", "count", "body", "ease", "swatch", "made", ">",
+        "notation", "pattern", "version", "terms", "sizes", "skill", "notion", "wearer", "yarn", "hook", "gauge", "turn", "claims", "measure", "count", "body", "ease", "swatch", "finished", "made", "accept", ">",
     ];
 
+    private readonly Dictionary<LineSyntax, IReadOnlySet<string>> _inside = new(ReferenceEqualityComparer.Instance);
     private readonly int _firstPiece = tree.Lines.FirstOrDefault(line => line is { Broken: false, Statement: PieceStatement })?.Span.Start ?? int.MaxValue;
 
     /// <summary>True if a broken line may have been a statement that begins with the word.</summary>
@@ -32,15 +33,22 @@ internal sealed class UnreadLines(SyntaxTree tree)
     }
 
     /// <summary>The statements' words that stand further on in a line, glued to what is before them or not.</summary>
-    public IReadOnlySet<string> Inside(LineSyntax line)
+    public IReadOnlySet<string> Inside(LineSyntax line) =>
+        _inside.TryGetValue(line, out var known) ? known : _inside[line] = WordsOf(tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length), line.Keyword?.Length ?? 0);
+
+    // From the end, so that it is known of each word whether a colon comes behind it and before any claim.
+    private static HashSet<string> WordsOf(ReadOnlySpan<char> text, int from)
     {
         var words = new HashSet<string>();
-        var text = tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length);
-        for (var i = line.Keyword?.Length ?? 0; i < text.Length; i++)
+        var colonBehind = false;
+        for (var i = text.Length - 1; i >= from; i--)
         {
-            var start = i;
-            while (i < text.Length && char.IsAsciiLetter(text[i])) i++;
-            if (i > start) AddEnd(words, text[start..i], HasColon(text[i..]));
+            if (text[i] == ':') colonBehind = true;
+            else if (text[i] == '=') colonBehind = false;
+            var end = i + 1;
+            while (i >= from && char.IsAsciiLetter(text[i])) i--;
+            if (i + 1 < end) AddEnd(words, text[(i + 1)..end], text[end..], colonBehind);
+            if (i + 1 < end) i++;
         }
 
         return words;
@@ -62,18 +70,13 @@ internal sealed class UnreadLines(SyntaxTree tree)
         return false;
     }
 
-    private static bool HasColon(ReadOnlySpan<char> behind)
-    {
-        var claim = behind.IndexOf('=');
-        return (claim < 0 ? behind : behind[..claim]).Contains(':');
-    }
-
-    // Many a line speaks of rows; only with a colon behind does it make them.
-    private static void AddEnd(HashSet<string> words, ReadOnlySpan<char> letters, bool colonBehind)
+    // Many a line speaks of rows; only with a colon behind does it make them, and several are told from which to which before it.
+    private static void AddEnd(HashSet<string> words, ReadOnlySpan<char> letters, ReadOnlySpan<char> behind, bool colonBehind)
     {
         foreach (var word in NotationWords.Statements)
         {
             if (word.Text is "row" or "rows" or "for" && !colonBehind) continue;
+            if (word.Text == "rows" && behind.TrimStart().StartsWith(':')) continue;
             if (letters.EndsWith(word.Text, StringComparison.Ordinal)) words.Add(word.Text);
         }
     }

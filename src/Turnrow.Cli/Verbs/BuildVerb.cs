@@ -34,8 +34,9 @@ internal sealed class BuildVerb : Verb
     /// <inheritdoc/>
     public override string About => """
         Writes the instructions for all sizes, the same as a page that prints well, a chart for each
-        piece and the counts as tables. A pattern with errors is published too, as a draft, as far as
-        it can be understood. Files with the same names in DIR are replaced; nothing else is touched.
+        piece and the counts as tables; and a report for the designer alone, NAME.report.md: how each
+        size fits, what was accepted and why. A pattern with errors is published too, as a draft, as
+        far as it can be understood. Files with the same names in DIR are replaced; nothing else is touched.
         """;
 
     /// <inheritdoc/>
@@ -76,7 +77,7 @@ internal sealed class BuildVerb : Verb
             return terminal.Refuse($"{file.Path} is not published: its files would have the same names as those of {taken[name]}");
         terminal.Error.Flush();
         var options = new PublishOptions(name, terms ?? pattern.Terms, size ?? 0) { LineOf = file.Compilation.LineOf };
-        var published = Publisher.Publish(pattern, options);
+        IReadOnlyList<PublishedFile> published = [.. Publisher.Publish(pattern, options), DesignersReport.Of(file, name)];
         try
         {
             var paths = folder.Write(published);

@@ -6,57 +6,77 @@ using Turnrow.Syntax.Tree;
 namespace Turnrow.Compiler.Grading;
 
 /// <summary>Takes out the warnings that <c>accept</c> lines name, and says which lines name none.</summary>
-internal static class Acceptance
+internal sealed class Acceptance
 {
-    public static (IReadOnlyList<Diagnostic> Told, IReadOnlyList<AcceptedWarning> Accepted) Sort(SyntaxTree tree, IReadOnlyList<Diagnostic> found)
+    private readonly List<AcceptStatement> _lines = [];
+    private readonly HashSet<AcceptStatement> _used = [];
+    private readonly List<string> _unread;
+    private readonly WarningSubjects _subjects;
+
+    private Acceptance(SyntaxTree tree)
     {
-        var lines = Lines(tree);
-        var unread = Unread(tree);
-        if (lines.Count == 0 && unread.Count == 0) return (found, []);
-        var told = new List<Diagnostic>();
-        var accepted = new List<AcceptedWarning>();
-        foreach (var diagnostic in found)
+        foreach (var line in tree.Lines)
         {
-            var line = diagnostic.Kind.Severity == Severity.Warning ? lines.Find(l => Names(l, diagnostic.Kind)) : null;
-            if (line is null && diagnostic.Kind.Severity == Severity.Warning && unread.Exists(text => MayName(text, diagnostic.Kind))) continue;
-            if (line is null) told.Add(diagnostic);
-            else accepted.Add(new AcceptedWarning(diagnostic, line.Reason.Text));
+            if (!line.Broken && line.Statement is AcceptStatement accept) _lines.Add(accept);
         }
 
-        foreach (var line in lines)
+        // The line that says most is asked first: of one count among all that could be meant.
+        _lines = [.. _lines.Where(static l => l.Of is not null), .. _lines.Where(static l => l.Of is null)];
+        _unread = [.. tree.Lines.Where(l => l.Broken).Select(l => tree.Source.ToString(l.Span))];
+        _subjects = new WarningSubjects(tree);
+    }
+
+    public static (IReadOnlyList<Diagnostic> Told, IReadOnlyList<AcceptedWarning> Accepted) Sort(SyntaxTree tree, IReadOnlyList<Diagnostic> found)
+    {
+        if (!tree.Lines.Any(static l => l.Broken || l.Statement is AcceptStatement)) return (found, []);
+        return new Acceptance(tree).Sort(found);
+    }
+
+    private (List<Diagnostic> Told, List<AcceptedWarning> Accepted) Sort(IReadOnlyList<Diagnostic> found)
+    {
+        var told = new List<Diagnostic>();
+        var accepted = new List<AcceptedWarning>();
+        var warned = new List<Diagnostic>();
+        foreach (var diagnostic in found)
+        {
+            var warning = diagnostic.Kind.Severity == Severity.Warning;
+            if (warning) warned.Add(diagnostic);
+            var line = warning ? _lines.Find(l => Accepts(l, diagnostic)) : null;
+            if (line is not null)
+            {
+                _used.Add(line);
+                accepted.Add(new AcceptedWarning(diagnostic, line.Reason.Text));
+            }
+            else if (!warning || !_unread.Exists(text => MayName(text, diagnostic.Kind)))
+            {
+                told.Add(diagnostic);
+            }
+        }
+
+        foreach (var line in _lines)
         {
             // What a line that can't be read would have brought up is not known.
-            if (Fault(line, accepted) is { } fault && !(fault.Kind == AcceptUnused.Kind && unread.Count > 0)) told.Add(fault);
+            if (Fault(line, warned) is { } fault && !(fault.Kind == AcceptUnused.Kind && _unread.Count > 0)) told.Add(fault);
         }
 
         return (told, accepted);
     }
 
-    private static List<AcceptStatement> Lines(SyntaxTree tree)
-    {
-        var lines = new List<AcceptStatement>();
-        foreach (var line in tree.Lines)
-        {
-            if (!line.Broken && line.Statement is AcceptStatement accept) lines.Add(accept);
-        }
+    private bool Accepts(AcceptStatement line, Diagnostic warning) =>
+        Names(line, warning.Kind) && (line.Of is not { } of || _subjects.IsAbout(warning, of.Text));
 
-        return lines;
-    }
-
-    private static List<string> Unread(SyntaxTree tree) =>
-        [.. tree.Lines.Where(l => l.Broken).Select(l => tree.Source.ToString(l.Span))];
-
-    // A line that accepts something and can't be read may accept this, and so may one that names it.
-    private static bool MayName(string line, DiagnosticKind kind) =>
-        line.StartsWith("accept", StringComparison.OrdinalIgnoreCase) || line.Contains(kind.Name, StringComparison.OrdinalIgnoreCase);
-
-    private static Diagnostic? Fault(AcceptStatement line, List<AcceptedWarning> accepted)
+    private Diagnostic? Fault(AcceptStatement line, List<Diagnostic> warned)
     {
         var kind = CompilerDiagnostics.All.FirstOrDefault(k => Names(line, k));
         if (kind is null) return AcceptUnknown.At(line.Warning);
         if (kind.Severity == Severity.Error) return AcceptUnknown.Error(line.Warning);
-        return accepted.Exists(a => a.Warning.Kind == kind) ? null : AcceptUnused.At(line.Warning);
+        if (_used.Contains(line)) return null;
+        return AcceptUnused.At(line, [.. warned.Where(w => w.Kind == kind).Select(_subjects.Of).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase)]);
     }
+
+    // A line that accepts something and can't be read may accept this, and so may one that names it.
+    private static bool MayName(string line, DiagnosticKind kind) =>
+        line.StartsWith("accept", StringComparison.OrdinalIgnoreCase) || line.Contains(kind.Name, StringComparison.OrdinalIgnoreCase);
 
     private static bool Names(AcceptStatement line, DiagnosticKind kind) =>
         string.Equals(line.Warning.Text, kind.Name, StringComparison.OrdinalIgnoreCase) || string.Equals(line.Warning.Text, kind.Code, StringComparison.OrdinalIgnoreCase);

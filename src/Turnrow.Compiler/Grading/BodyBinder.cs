@@ -17,15 +17,15 @@ internal sealed class BodyBinder(Context context)
         var places = context.Findings.SizeNames.Select(table.IndexOf).ToArray();
         var missing = Sized.Where(places.Length, i => places[i] < 0);
         if (missing.Length > 0 && !context.SizesInDoubt) context.Findings.Add(BodySize.At(context.Findings, statement.Span, missing, table));
-        foreach (var row in table.Rows) Define(statement, row, places);
+        foreach (var row in table.Rows) Define(statement, row, row.Source ?? table.Source, places);
         return table;
     }
 
-    private void Define(BodyStatement statement, BodyRow row, int[] places)
+    private void Define(BodyStatement statement, BodyRow row, string source, int[] places)
     {
         if (context.TryStitch(row.Name) is not null) return;
         var values = places.Select(p => p >= 0 && row.Upper[p] is { } length ? new Value(length, true) : (Value?)null);
-        context.Scope.Define(new Definition(row.Name, values, statement.Span) { OfBody = true });
+        context.Scope.Define(new Definition(row.Name, values, statement.Span) { Source = source });
     }
 
     private BodyTable? TableOf(BodyStatement statement)

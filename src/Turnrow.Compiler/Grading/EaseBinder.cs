@@ -30,6 +30,9 @@ internal sealed class EaseBinder(Context context)
         ("oversized", 15, null),
     ];
 
+    /// <summary>Where the words' numbers are from.</summary>
+    public const string Source = "the yarn industry's older fit chart, at the chest, as a maker's guide quotes it; a newer chart has other numbers for some of the words";
+
     /// <summary>The words for a fit.</summary>
     public static IReadOnlyList<string> Words { get; } = [.. Fits.Select(fit => fit.Word)];
 

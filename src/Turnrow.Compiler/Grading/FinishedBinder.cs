@@ -24,14 +24,26 @@ internal sealed class FinishedBinder(Context context, PieceBook book)
 
         var lengths = LengthsOf(statement);
         if (!Array.TrueForAll(lengths, l => l is not null)) return null;
-        var body = context.Scope.Use(statement.Name.Text)?.Values;
-        var known = body is not null && Array.TrueForAll(body, v => v is { IsLength: true });
-        if (known && context.Eases.TryGetValue(statement.Name.Text, out var ease)) Check(statement, ease, lengths, body!);
-        return new FinishedMeasure(
-            statement.Name.Text,
-            [.. lengths.Select(l => l!.Value)],
-            known ? [.. body!.Select(v => v!.Value.Number)] : null);
+        var (over, body) = BodyOf(statement);
+        if (over is null && body is not null && context.Eases.TryGetValue(statement.Name.Text, out var ease)) Check(statement, ease, lengths, body);
+        return new FinishedMeasure(statement.Name.Text, [.. lengths.Select(l => l!.Value)], body is null ? null : [.. body.Select(v => v!.Value.Number)])
+        {
+            Over = over,
+            Along = FitRules.IsAlong(statement.Name.Text),
+            Opens = statement.Opens,
+            Stretch = statement.Stretch is { } stretch ? Rational.Of(stretch.Numerator, stretch.Denominator) : null,
+        };
     }
+
+    // The body's measure of the same name; or what the garment passes over there.
+    private (string? Over, Value?[]? Body) BodyOf(FinishedStatement statement)
+    {
+        if (Known(statement.Name.Text) is { } same) return (null, same);
+        return FitRules.PassesOver(statement.Name.Text) is { } over && !statement.Opens && Known(over) is { } body ? (over, body) : (null, null);
+    }
+
+    private Value?[]? Known(string name) =>
+        context.Scope.Use(name)?.Values is { } values && Array.TrueForAll(values, static v => v is { IsLength: true }) ? values : null;
 
     private void Check(FinishedStatement statement, Ease ease, Rational?[] lengths, Value?[] body)
     {
@@ -55,7 +67,7 @@ internal sealed class FinishedBinder(Context context, PieceBook book)
     {
         if (statement.Of == CountOf.Number) return context.Evaluate.Lengths(statement.Value);
         var rows = statement.Of == CountOf.Rows;
-        if (statement.Stitch is null && statement.Value is NameExpression { Name: var name } && context.Scope.Find(name.Text) is null)
+        if (statement.Stitch is null && statement.Value is NameExpression { Name: var name } && IsNoCount(name))
             return OfPiece(name, rows);
         var counts = context.Evaluate.Of(WithPieces(statement.Value, rows ? PieceQuantity.Rows : PieceQuantity.Stitches));
         if (GaugeChoice.For(context, statement.Stitch, statement.Value.Span, statement.Value.Span, rows) is not { } gauge) return Sized.Same<Rational?>(context.Sizes, null);
@@ -65,7 +77,7 @@ internal sealed class FinishedBinder(Context context, PieceBook book)
     // `2 x back stitches`: a name that is no count's may be a piece's.
     private ExpressionSyntax WithPieces(ExpressionSyntax value, PieceQuantity quantity) => value switch
     {
-        NameExpression { Name: var name } when context.Scope.Find(name.Text) is null && book.Find(name.Text) is not null => new PieceExpression(name, quantity, value.Span),
+        NameExpression { Name: var name } when IsNoCount(name) && book.Find(name.Text) is not null => new PieceExpression(name, quantity, value.Span),
         CalculationExpression sum => sum with
         {
             First = WithPieces(sum.First, quantity),
@@ -73,6 +85,9 @@ internal sealed class FinishedBinder(Context context, PieceBook book)
         },
         _ => value,
     };
+
+    // A body's measure is a length: a piece may be called as it is, a `head`.
+    private bool IsNoCount(NameSyntax name) => context.Scope.Find(name.Text) is null || (context.Scope.Find(name.Text) is { OfBody: true } && book.Find(name.Text) is not null);
 
     // A piece as it is: its rows by the gauge of each, its last row's width.
     private Rational?[] OfPiece(NameSyntax name, bool rows)

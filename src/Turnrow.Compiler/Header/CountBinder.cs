@@ -14,28 +14,29 @@ internal sealed class CountBinder(Context context)
     /// <summary>The counts, a size, and what they stand for if it is a length.</summary>
     public (int?[] Counts, FittedCount? Fitted) Bind(CountStatement statement)
     {
-        if (AllowedBy(statement) is not { } allowed) return (Sized.Same<int?>(context.Sizes, null), null);
+        var allowed = AllowedBy(statement);
+        if (Array.TrueForAll(allowed, static a => a is null)) return (Sized.Same<int?>(context.Sizes, null), null);
         return statement.Of == CountOf.Number ? (PlainNumbers(statement, allowed), null) : OfLength(statement, allowed);
     }
 
-    private int?[] PlainNumbers(CountStatement statement, Allowed allowed)
+    private int?[] PlainNumbers(CountStatement statement, Allowed?[] allowed)
     {
         var rounding = Rounding(statement);
         if (statement.Fixes.Count == 0) return context.Evaluate.Counts(statement.Value);
         var values = context.Evaluate.Of(statement.Value);
         if (Array.Exists(values, v => v is { IsLength: true })) return context.Evaluate.Counts(statement.Value);
-        return Check(statement, values.Select(v => v is { } x ? Fit(x.Number, allowed, rounding) : null));
+        return Check(statement, Sized.Each(context.Sizes, i => values[i] is { } x && allowed[i] is { } a ? Fit(x.Number, a, rounding) : null));
     }
 
-    private (int?[] Counts, FittedCount? Fitted) OfLength(CountStatement statement, Allowed allowed)
+    private (int?[] Counts, FittedCount? Fitted) OfLength(CountStatement statement, Allowed?[] allowed)
     {
         var unknown = (Sized.Same<int?>(context.Sizes, null), (FittedCount?)null);
         var lengths = context.Evaluate.Lengths(statement.Value);
         if (GaugeOf(statement) is not { } gauge) return unknown;
         var rows = statement.Of == CountOf.Rows;
         var rounding = Rounding(statement);
-        var counts = Check(statement, lengths.Select(l =>
-            l is not { } cm ? null : (rows ? gauge.RowsFor(cm) : gauge.StitchesFor(cm)) is { } exact ? Fit(exact, allowed, rounding) : long.MaxValue));
+        var counts = Check(statement, Sized.Each(context.Sizes, i =>
+            lengths[i] is not { } cm || allowed[i] is not { } a ? null : (rows ? gauge.RowsFor(cm) : gauge.StitchesFor(cm)) is { } exact ? Fit(exact, a, rounding) : long.MaxValue));
         if (!Array.TrueForAll(counts, c => c is not null)) return (counts, null);
         var measured = counts.Select(c => rows ? gauge.HeightOf(c!.Value) : gauge.WidthOf(c!.Value));
         if (!Array.TrueForAll(measured, m => m is not null)) return (counts, null);
@@ -45,7 +46,7 @@ internal sealed class CountBinder(Context context)
     }
 
     // A count that has to be a multiple, or odd, can lie far from its length: then the counts beside it are named.
-    private void CheckDistance(CountStatement statement, Gauge gauge, Allowed allowed, ExpressionSyntax within, Rational?[] asked, int?[] counts, Rational?[] measured)
+    private void CheckDistance(CountStatement statement, Gauge gauge, Allowed?[] allowed, ExpressionSyntax within, Rational?[] asked, int?[] counts, Rational?[] measured)
     {
         var most = context.Evaluate.Lengths(within);
         var far = Sized.Where(counts.Length, i => most[i] is { } m && measured[i]!.Value - asked[i]!.Value is { } off && off.Magnitude() > m);
@@ -53,7 +54,7 @@ internal sealed class CountBinder(Context context)
         var rows = statement.Of == CountOf.Rows;
         Rational? Measure(long count) => rows ? gauge.HeightOf(count) : gauge.WidthOf(count);
         long? Free(int i) => (rows ? gauge.RowsFor(asked[i]!.Value) : gauge.StitchesFor(asked[i]!.Value)) is { } exact ? Allowed.Any.Nearest(exact) : null;
-        context.Findings.Add(CountFar.At(context, statement, far, new CountDistance(asked, counts, measured, most, allowed, Measure, Free)));
+        context.Findings.Add(CountFar.At(context, statement, far, new CountDistance(asked, counts, measured, most, i => allowed[i]!.Value, Measure, Free)));
     }
 
     private Gauge? GaugeOf(CountStatement statement) =>
@@ -88,37 +89,53 @@ internal sealed class CountBinder(Context context)
         return counts.Select(c => c is >= 0 and <= Evaluator.LargestCount ? (int?)c.Value : null);
     }
 
-    private Allowed? AllowedBy(CountStatement statement)
+    private Allowed?[] AllowedBy(CountStatement statement)
     {
-        var allowed = Allowed.Any;
+        var allowed = Sized.Same<Allowed?>(context.Sizes, Allowed.Any);
         foreach (var fix in statement.Fixes)
         {
-            var one = fix.Fix switch
+            var more = fix.Fix switch
             {
-                CountFix.Odd => Allowed.Odd,
-                CountFix.Even => Allowed.Even,
+                CountFix.Odd => Sized.Same<Allowed?>(context.Sizes, Allowed.Odd),
+                CountFix.Even => Sized.Same<Allowed?>(context.Sizes, Allowed.Even),
                 CountFix.Multiple => MultipleOf(fix),
-                _ => Allowed.Any,
+                _ => Sized.Same<Allowed?>(context.Sizes, Allowed.Any),
             };
-            if (one is not { } more) return null;
-            if (allowed.And(more) is not { } both)
-            {
-                context.Findings.Add(FixesConflict.At(fix.Span, allowed, fix.Fix));
-                return null;
-            }
-
-            allowed = both;
+            if (!Narrow(allowed, more, fix)) return Sized.Same<Allowed?>(context.Sizes, null);
         }
 
         return allowed;
     }
 
-    // A multiple is one number for all sizes: it belongs to the stitch pattern, not to the body.
-    private Allowed? MultipleOf(CountFixSyntax fix)
+    // False, and reported for the first size that has it, where what is asked leaves no count.
+    private bool Narrow(Allowed?[] allowed, Allowed?[] more, CountFixSyntax fix)
     {
-        var multiple = fix.Multiple is null ? null : context.Evaluate.Counts(fix.Multiple, 1)[0];
-        var plus = fix.Plus is null ? 0 : context.Evaluate.Counts(fix.Plus)[0];
-        if (multiple is > LargestMultiple) context.Findings.Add(TooLarge.At(fix.Span, context.Findings, [.. Enumerable.Range(0, context.Sizes)], LargestMultiple));
-        return multiple is null or > LargestMultiple || plus is null ? null : Allowed.Multiple(multiple.Value, plus.Value);
+        for (var i = 0; i < allowed.Length; i++)
+        {
+            if (allowed[i] is not { } before || more[i] is not { } asked)
+            {
+                allowed[i] = null;
+            }
+            else if (before.And(asked) is { } both)
+            {
+                allowed[i] = both;
+            }
+            else
+            {
+                context.Findings.Add(FixesConflict.At(fix.Span, before, fix.Fix));
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private Allowed?[] MultipleOf(CountFixSyntax fix)
+    {
+        var multiples = fix.Multiple is null ? Sized.Same<int?>(context.Sizes, null) : context.Evaluate.Counts(fix.Multiple, 1);
+        var more = fix.Plus is null ? Sized.Same<int?>(context.Sizes, 0) : context.Evaluate.Counts(fix.Plus);
+        var large = Sized.Where(context.Sizes, i => multiples[i] is > LargestMultiple);
+        if (large.Length > 0) context.Findings.Add(TooLarge.At(fix.Span, context.Findings, large, LargestMultiple));
+        return Sized.Each<Allowed?>(context.Sizes, i => multiples[i] is { } multiple and <= LargestMultiple && more[i] is { } plus ? Allowed.Multiple(multiple, plus) : null);
     }
 }

@@ -1,6 +1,7 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Grading;
 using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Bodies;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Rows;
@@ -22,12 +23,14 @@ internal sealed class HeaderBinder(Context context)
     private readonly List<Measure> _measures = [];
     private readonly List<FittedCount> _fitted = [];
     private readonly List<NamedCount> _counts = [];
+    private bool _wearerSaid;
 
     /// <summary>The pattern's header; <paramref name="sizes"/> and terms were found before.</summary>
     public Pattern Bind(IEnumerable<StatementSyntax> statements, IReadOnlyList<string> sizes)
     {
         var pattern = new Pattern { Sizes = sizes, Terms = context.Terms };
         var lines = statements.ToList();
+        _wearerSaid = lines.Exists(static line => line is WearerStatement);
         foreach (var body in lines.OfType<BodyStatement>()) pattern = Bodies(pattern, body);
         foreach (var statement in lines) pattern = One(pattern, statement);
         return pattern with
@@ -78,7 +81,7 @@ internal sealed class HeaderBinder(Context context)
                 AddGauge(gauge);
                 return pattern;
             case TurnStatement { NextRowOnly: false } turn:
-                TurnRules.Bind(context, turn, (stitch, rule) => context.Rules[stitch] = rule);
+                TurnBinder.Bind(context, turn, (stitch, rule) => context.Rules[stitch] = rule);
                 return pattern;
             case MeasureStatement measure:
                 Define(measure);
@@ -101,7 +104,9 @@ internal sealed class HeaderBinder(Context context)
     private Pattern Bodies(Pattern pattern, BodyStatement body)
     {
         if (!Once(body) || new BodyBinder(context).Bind(body) is not { } table) return pattern;
-        return pattern with { BodySource = table.Source };
+        // A garment for a child's body is for a child, unless the file says otherwise.
+        var wearer = body.Table is { } name && !_wearerSaid ? BodyTables.WearerOf(name.Text) : pattern.Wearer;
+        return pattern with { BodySource = table.Source, Wearer = wearer };
     }
 
     private bool Once(StatementSyntax statement)
@@ -123,7 +128,7 @@ internal sealed class HeaderBinder(Context context)
     private static Rational? Times(Rational? number, long numerator, long denominator) =>
         number is { } n && Rational.Of(numerator, denominator) is { } factor ? n * factor : null;
 
-    private static Yarn YarnOf(YarnStatement statement)
+    private Yarn YarnOf(YarnStatement statement)
     {
         var yarn = new Yarn(statement.Name.Text, statement.Description?.Text, null, null, null);
         foreach (var fact in statement.Facts)
@@ -131,7 +136,7 @@ internal sealed class HeaderBinder(Context context)
             var number = NumberOf(fact.Number);
             yarn = fact.Fact switch
             {
-                YarnFact.Weight => yarn with { Weight = (int)fact.Number.Numerator },
+                YarnFact.Weight => yarn with { Weight = WeightOf(fact.Number) },
                 YarnFact.Grams => yarn with { Grams = number },
                 YarnFact.Ounces => yarn with { Grams = Times(number, 45359237, 1600000) },
                 YarnFact.Metres => yarn with { Metres = number },
@@ -141,6 +146,13 @@ internal sealed class HeaderBinder(Context context)
         }
 
         return yarn;
+    }
+
+    private int? WeightOf(NumberSyntax number)
+    {
+        if (number is { Denominator: 1, Numerator: >= 0 and <= YarnWeight.Heaviest }) return (int)number.Numerator;
+        context.Findings.Add(YarnWeight.At(number.Span));
+        return null;
     }
 
     private void AddGauge(GaugeStatement statement)

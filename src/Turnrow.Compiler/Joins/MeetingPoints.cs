@@ -72,12 +72,13 @@ internal sealed class MeetingPoints(PieceBook book, int size)
     private (int From, int To) Open(PieceState piece, int top)
     {
         var (from, to) = (0, top);
-        foreach (var (_, right, count) in piece.Taken)
+        var taken = piece.Taken.OrderBy(part => part.FromRight[size]).ToList();
+        foreach (var (_, right, count) in taken)
         {
             if (right[size] <= from) from = Math.Max(from, right[size] + count[size]);
         }
 
-        foreach (var (_, right, count) in piece.Taken)
+        foreach (var (_, right, count) in Enumerable.Reverse(taken))
         {
             if (right[size] >= from && right[size] + count[size] >= to) to = Math.Min(to, right[size]);
         }

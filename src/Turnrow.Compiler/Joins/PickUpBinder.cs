@@ -22,9 +22,9 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
     public BoundPickUp? Bind(PickUpOriginSyntax pickUp)
     {
         var walks = pickUp.Walks.Select(w => new WalkBinder(context, book).Bind(w)).ToList();
-        var rates = pickUp.Rates.Select(Rate).ToList();
+        var rates = new RateBinder(context).Bind(pickUp.Rates);
         var word = pickUp.Stitch ?? (pickUp.Rates.Count > 0 ? pickUp.Rates[0].Stitch : null);
-        if (walks.Contains(null) || rates.Contains(null) || word is null || context.StitchOf(word) is not { } stitch)
+        if (walks.Contains(null) || rates is null || word is null || context.StitchOf(word) is not { } stitch)
         {
             book.JoinsInDoubt = true;
             return null;
@@ -32,7 +32,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
 
         var sizes = new SizedPickUp?[context.Sizes];
         var uneven = new List<(int Size, PickUpLeg Leg)>();
-        for (var i = 0; i < sizes.Length; i++) sizes[i] = InSize(i, pickUp, walks!, rates!, stitch, uneven);
+        for (var i = 0; i < sizes.Length; i++) sizes[i] = InSize(i, pickUp, walks!, rates, stitch, uneven);
         if (walks.Exists(w => w!.Piece.EdgesInDoubt))
         {
             // How long the edges are is not certain, so neither is how many stitches they give; a claim may say it.
@@ -40,7 +40,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
             sizes = sizes.Select(s => s is null ? null : s with { Stitches = null });
         }
 
-        var nothing = Sized.Where(context.Sizes, i => walks.TrueForAll(w => w!.Sides[i] is { RowEnds: 0, Stitches: 0 } side && IsKnown(w, side, i, rates!)));
+        var nothing = Sized.Where(context.Sizes, i => walks.TrueForAll(w => w!.Sides[i] is { RowEnds: 0, Stitches: 0 } side && IsKnown(w, side, i, rates)));
         if (nothing.Length > 0 && !walks.Exists(w => w!.Piece.EdgesInDoubt)) context.Findings.Add(PickUpNothing.At(context, pickUp.Walks[0].Span, nothing));
         if (uneven.Count > 0) context.Findings.Add(PickUpRemainder.At(context, pickUp.Rates.Count > 0 ? pickUp.Rates[0].Span : word.Span, uneven));
         CheckMeeting(pickUp, walks!);
@@ -71,7 +71,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
     private static string Words(WalkSyntax walk) => $"`{string.Join(' ', walk.Words.Select(w => w.Text))}`";
 
     private SizedPickUp? InSize(
-        int size, PickUpOriginSyntax pickUp, List<BoundWalk> walks, List<BoundRate> rates, Stitch stitch, List<(int, PickUpLeg)> uneven)
+        int size, PickUpOriginSyntax pickUp, List<BoundWalk> walks, IReadOnlyList<BoundRate> rates, Stitch stitch, List<(int, PickUpLeg)> uneven)
     {
         var rightSide = pickUp.Side?.RightSide ?? true;
         var legs = new List<PickUpLeg>();
@@ -103,15 +103,15 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
     }
 
     // How many a row that could not be counted gives is not known, nor what is customary along the end of a row of no known stitch.
-    private static bool IsKnown(BoundWalk walk, JoinSide side, int size, List<BoundRate> rates)
+    private static bool IsKnown(BoundWalk walk, JoinSide side, int size, IReadOnlyList<BoundRate> rates)
     {
         if (side.Hand is null) return walk.Piece.Builders[size].LastWork is not null && walk.Piece.Builders[size].Rows[0].Work is not null;
-        return rates.Exists(r => !r.OfStitches) || !side.Stretches.Any(s => s.Kind == StretchKind.RowEnds && s.Stitch is null);
+        return rates.Any(r => !r.OfStitches) || !side.Stretches.Any(s => s.Kind == StretchKind.RowEnds && s.Stitch is null);
     }
 
     // Right side facing, a maker works from right to left along an edge that she holds on top: up the right edge, down the left one,
     // the last row from right to left, the foundation from left to right.
-    private static void AddLegs(List<PickUpLeg> legs, JoinSide side, bool rightSide, int size, List<BoundRate> rates, Stitch stitch)
+    private static void AddLegs(List<PickUpLeg> legs, JoinSide side, bool rightSide, int size, IReadOnlyList<BoundRate> rates, Stitch stitch)
     {
         var upwards = side.Hand is { } hand ? (hand == Hand.Right) == rightSide
             : (side.Stretches[0].Kind != StretchKind.Foundation) == rightSide;
@@ -123,7 +123,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         }
     }
 
-    private static (int Count, int Per) RateFor(Stretch stretch, List<BoundRate> rates, Stitch stitch, int size)
+    private static (int Count, int Per) RateFor(Stretch stretch, IReadOnlyList<BoundRate> rates, Stitch stitch, int size)
     {
         var ofStitches = stretch.Kind != StretchKind.RowEnds;
         foreach (var rate in rates)
@@ -136,15 +136,4 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         var custom = (stretch.Stitch ?? stitch).PickUp;
         return (custom.Stitches, custom.Rows);
     }
-
-    private BoundRate? Rate(RateSyntax rate)
-    {
-        if (context.StitchOf(rate.Stitch) is null) return null;
-        return new BoundRate(
-            context.Evaluate.Counts(rate.Count, 1),
-            rate.Per is { } per ? context.Evaluate.Counts(per, 1) : Sized.Same<int?>(context.Sizes, 1),
-            rate.OfStitches);
-    }
-
-    private sealed record BoundRate(int?[] Count, int?[] Per, bool OfStitches);
 }

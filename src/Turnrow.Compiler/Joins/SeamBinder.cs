@@ -71,19 +71,10 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         return sides;
     }
 
-    private SeamRate?[]? RateOf(RateSyntax rate)
-    {
-        if (context.StitchOf(rate.Stitch) is not { } stitch) return null;
-        var counts = context.Evaluate.Counts(rate.Count, 1);
-        var per = rate.Per is { } p ? context.Evaluate.Counts(p, 1) : Sized.Same<int?>(context.Sizes, 1);
-        var rates = new SeamRate?[context.Sizes];
-        for (var i = 0; i < rates.Length; i++)
-        {
-            if (counts[i] is { } n && per[i] is { } over) rates[i] = new SeamRate(n, stitch, over, rate.OfStitches);
-        }
-
-        return rates;
-    }
+    private SeamRate?[]? RateOf(RateSyntax rate) =>
+        new RateBinder(context).Bind(rate) is not { } bound
+            ? null
+            : Sized.Each(context.Sizes, i => bound.Count[i] is { } n && bound.Per[i] is { } over ? new SeamRate(n, bound.Stitch, over, bound.OfStitches) : null);
 
     // The first edge goes against the clock round the pieces, their right sides facing; the second, which lies along it, with it.
     private void CheckMeeting(IReadOnlyList<WalkSyntax> edge, List<BoundWalk> walks, bool againstTheClock)

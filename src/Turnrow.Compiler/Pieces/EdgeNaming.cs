@@ -10,7 +10,7 @@ internal static class EdgeNaming
         if (EdgeBinder.Bind(context, piece, statement.Edge) is not { } hands) return;
         foreach (var builder in piece.Builders)
         {
-            foreach (var hand in hands) builder.NameEdge(hand, statement.Name.Text);
+            foreach (var hand in hands) builder.NameEdge(hand, statement.Name.Text, !statement.FromHere);
         }
 
         if (statement.FromHere && context.Here.AreAll) piece.Heading = statement.Name.Text;

@@ -16,6 +16,20 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
     /// <summary>The sizes in which, mirrored, stitches are left where chains are added.</summary>
     public List<int> StepsMeet { get; } = [];
 
+    /// <summary>Notes at the piece that it goes on from which stitches it has taken, once all sizes are worked.</summary>
+    public void NoteTaken()
+    {
+        if (original.Finished.Select(p => p.Start).OfType<PartStart>().FirstOrDefault() is not { } part) return;
+        var state = book.MirrorOf(part.Base.Name) ?? book.Find(part.Base.Name)!;
+        var (fromRight, counts) = (Sizes(p => p.FromLeft), Sizes(p => p.Count));
+        state.Taken.Add((piece.Name, fromRight, counts));
+        foreach (var named in state.Parts.Values)
+        {
+            // A divided yoke names the part that the mirror image goes on from, and nobody else does.
+            named.Used |= named.FromRight.AsSpan().SequenceEqual(fromRight) && named.Count.AsSpan().SequenceEqual(counts);
+        }
+    }
+
     /// <summary>Begins and works one size.</summary>
     public void Work(int size)
     {
@@ -77,22 +91,8 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
             return;
         }
 
-        var atHook = from.HookAt == Hand.Right ? turned.FromRight == 0 : turned.FromLeft == 0;
-        var goesOn = atHook && !state.YarnTaken[size] && !from.FastenedOff;
-        state.YarnTaken[size] |= goesOn;
         state.Joined = true;
-        if (size == piece.Builders.Length - 1)
-        {
-            var (fromRight, counts) = (Sizes(p => p.FromLeft), Sizes(p => p.Count));
-            state.Taken.Add((piece.Name, fromRight, counts));
-            foreach (var named in state.Parts.Values)
-            {
-                // A divided yoke names the part that the mirror image goes on from, and nobody else does.
-                named.Used |= named.FromRight.AsSpan().SequenceEqual(fromRight) && named.Count.AsSpan().SequenceEqual(counts);
-            }
-        }
-
-        builder.BeginPart(turned with { Joined = !goesOn });
+        builder.BeginPart(turned with { Joined = !state.TakeYarn(size, turned) });
     }
 
     private static void InDoubt(PieceBuilder builder, int count)

@@ -128,10 +128,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
             }
 
             var start = new PartStart(origin, right, count, true);
-            var atHook = origin.HookAt == Hand.Right ? right == 0 : start.FromLeft == 0;
-            var goesOn = atHook && !from.YarnTaken[i] && !origin.FastenedOff;
-            from.YarnTaken[i] |= goesOn;
-            piece.Builders[i].BeginPart(start with { Joined = !goesOn });
+            piece.Builders[i].BeginPart(start with { Joined = !from.TakeYarn(i, start) });
             if (origin.Top is null) piece.Builders[i].Trust(count);
         }
 
@@ -219,6 +216,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
 
         var beginning = new MirrorBeginning(book, piece, original, mirror.TurnedOver, new Origin(statement));
         for (var i = 0; i < context.Sizes; i++) beginning.Work(i);
+        beginning.NoteTaken();
         if (original.Finished[0].Start is PickUpStart) book.Uses.AddMirrored(piece.Builders.Select(b => b.Finish().Start as PickUpStart), book.Find, mirror.Span, context);
         if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.Mirrored(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));
         if (beginning.StepsMeet.Count > 0) context.Findings.Add(StepsMeet.Mirrored(context, mirror.Piece.Span, [.. beginning.StepsMeet], original.Name));

@@ -64,7 +64,7 @@ internal static class PieceStatements
     }
 
     private static void Turn(Context context, PieceState piece, TurnStatement turn) =>
-        TurnRules.Bind(context, turn, (stitch, rule) =>
+        TurnBinder.Bind(context, turn, (stitch, rule) =>
         {
             foreach (var builder in piece.Builders) builder.SetRule(stitch, rule, turn.NextRowOnly);
         });

@@ -69,9 +69,10 @@ internal static class RepeatBinding
         for (var ordinal = 0; ordinal < rows; ordinal++)
         {
             var row = builder.Rows[first - 1 + (ordinal % (last - first + 1))];
-            foreach (var (step, atStart) in ((Step?, bool)[])[(row.Start, true), (row.End, false)])
+            foreach (var hand in (ReadOnlySpan<Hand>)[Hand.Right, Hand.Left])
             {
-                if (step is not null && !SaidByWords(row.Plan, atStart)) builder.AddStep(atStart ? builder.HookAt : builder.HookAt.Opposite(), step.Adds, step.Count, step.Origin);
+                // An edge stays the edge that it is, whichever end of the row it now is; what words say goes by the row's ends.
+                if (row.StepAt(hand) is { } step && !SaidByWords(row.Plan, hand == row.StartsAt)) builder.AddStep(hand, step.Adds, step.Count, step.Origin);
             }
 
             working.One(size, row.Work is null ? null : row.Plan, ordinal);

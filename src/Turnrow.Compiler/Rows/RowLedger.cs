@@ -89,7 +89,7 @@ internal sealed class RowLedger(Context context)
         (takes < 0 ? $"adds {(-takes).ToString(CultureInfo.InvariantCulture)}" : $"takes {takes.ToString(CultureInfo.InvariantCulture)}").PadRight(11);
 
     private static string Makes(int makes, long sum) =>
-        makes == 0 ? string.Empty : $"makes {Number(makes)}".PadRight(12) + $"so far {sum.ToString(CultureInfo.InvariantCulture)}";
+        makes == 0 ? string.Empty : $"makes {Number(makes)}".PadRight(11) + $" so far {sum.ToString(CultureInfo.InvariantCulture)}";
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -9,7 +9,10 @@ namespace Turnrow.Compiler.Values;
 internal sealed record Definition(string Name, Value?[] Values, TextSpan Span)
 {
     /// <summary>True if a table of bodies gives it: the designer may say another number for it.</summary>
-    public bool OfBody { get; init; }
+    public bool OfBody => Source is not null;
+
+    /// <summary>Where a table of bodies has it from; null for what the file defines itself.</summary>
+    public string? Source { get; init; }
 
     /// <summary>True once a line has asked for it.</summary>
     public bool Used { get; set; }

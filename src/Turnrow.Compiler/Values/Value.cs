@@ -21,6 +21,14 @@ internal static class Sized
     /// <summary>Another value for each size.</summary>
     public static TResult[] Select<T, TResult>(this T[] values, Func<T, TResult> result) => Array.ConvertAll(values, v => result(v));
 
+    /// <summary>A value made for each size.</summary>
+    public static T[] Each<T>(int sizes, Func<int, T> value)
+    {
+        var values = new T[sizes];
+        for (var i = 0; i < sizes; i++) values[i] = value(i);
+        return values;
+    }
+
     /// <summary>The indexes of the sizes that satisfy a condition.</summary>
     public static int[] Where(int sizes, Func<int, bool> condition)
     {

@@ -25,5 +25,10 @@ internal static class BabiesTable
         armhole-depth,in,3.25,3.5,3.75,4,4.25
         waist,in,18,19,20,20.5,21
         hips,in,19,20,20,21,22
+        source,size lists of makers of hats and gloves; centimetres converted
+        head,cm,38,40.5,43,45.5,45.5-48.5
+        hand,cm,7.5-10,10-14,10-14,10-14,10-14
+        head,in,15,16,17,18,18-19
+        hand,in,3-4,4-5.5,4-5.5,4-5.5,4-5.5
         """;
 }

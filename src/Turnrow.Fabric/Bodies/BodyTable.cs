@@ -27,4 +27,8 @@ public sealed record BodyTable(string Source, IReadOnlyList<IReadOnlyList<string
 /// <param name="Name">The measure's name: <c>bust</c>, <c>upper-arm</c>.</param>
 /// <param name="InInches">True if the table prints it in inches.</param>
 /// <param name="Upper">The upper end a size; null where the table has none.</param>
-public sealed record BodyRow(string Name, bool InInches, IReadOnlyList<Rational?> Upper);
+public sealed record BodyRow(string Name, bool InInches, IReadOnlyList<Rational?> Upper)
+{
+    /// <summary>Where this measure is from, where that is not what the table begins with; null for the table's own source.</summary>
+    public string? Source { get; init; }
+}

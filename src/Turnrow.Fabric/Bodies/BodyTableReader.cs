@@ -4,7 +4,8 @@ namespace Turnrow.Fabric.Bodies;
 
 /// <summary>
 /// Reads a table of body measures from comma-separated values: a line <c>source,…</c>, a line <c>measure,unit,XS,S,…</c>, then a line a
-/// measure: <c>bust,cm,71-76,81-86,…</c>. A size may have several names, <c>XL/1X</c>.
+/// measure: <c>bust,cm,71-76,81-86,…</c>. A size may have several names, <c>XL/1X</c>. Another line <c>source,…</c> says where the measures
+/// below it are from.
 /// </summary>
 public static class BodyTableReader
 {
@@ -16,6 +17,7 @@ public static class BodyTableReader
     public static (BodyTable? Table, BodyTableFault? Fault) Read(IReadOnlyList<IReadOnlyList<string>> lines, bool? inInches = null)
     {
         var source = string.Empty;
+        string? further = null;
         IReadOnlyList<IReadOnlyList<string>>? sizes = null;
         var rows = new List<BodyRow>();
         for (var i = 0; i < lines.Count; i++)
@@ -26,6 +28,10 @@ public static class BodyTableReader
             {
                 source = cells.Count > 1 ? cells[1] : string.Empty;
             }
+            else if (cells[0] == "source")
+            {
+                further = cells.Count > 1 ? cells[1] : string.Empty;
+            }
             else if (sizes is null)
             {
                 if (cells.Count <= FirstSize || cells[0] != "measure" || cells[1] != "unit") return (null, new BodyTableFault(i + 1, cells[0], BodyTableFaultKind.NoHeading));
@@ -33,7 +39,7 @@ public static class BodyTableReader
             }
             else if (Row(cells, sizes.Count, i + 1, out var fault) is { } row)
             {
-                if (inInches is not { } wanted || wanted == row.InInches) rows.Add(row);
+                if (inInches is not { } wanted || wanted == row.InInches) rows.Add(row with { Source = further });
             }
             else
             {

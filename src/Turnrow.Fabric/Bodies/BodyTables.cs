@@ -1,3 +1,5 @@
+using Turnrow.Fabric.Patterns;
+
 namespace Turnrow.Fabric.Bodies;
 
 /// <summary>The published tables of body measurements, by name.</summary>
@@ -5,6 +7,15 @@ public static class BodyTables
 {
     /// <summary>Their names.</summary>
     public static IReadOnlyList<string> Names { get; } = ["women", "men", "children", "youth", "babies"];
+
+    /// <summary>Whose bodies a table is of.</summary>
+    public static Wearer WearerOf(string name) => name.ToUpperInvariant() switch
+    {
+        "WOMEN" or "MEN" => Wearer.Adult,
+        "CHILDREN" or "YOUTH" => Wearer.Child,
+        "BABIES" => Wearer.Baby,
+        _ => Wearer.Unsaid,
+    };
 
     /// <summary>A table in a unit; null if there is none of that name.</summary>
     public static BodyTable? Find(string name, bool inInches)

@@ -75,7 +75,7 @@ public sealed record Pattern
     /// <summary>Number of errors found in the file; a pattern with errors is a draft.</summary>
     public int Errors { get; init; }
 
-    /// <summary>True if the designer thinks in inches: the file's first length is in inches or yards.</summary>
+    /// <summary>True if the designer thinks in inches: the file's first gauge or measure is in inches or yards.</summary>
     public bool InInches { get; init; }
 }
 
@@ -112,16 +112,9 @@ public sealed record Measure(string Name, IReadOnlyList<Rational> Centimetres)
 {
     /// <summary>True if a table of bodies gives it, false if the designer does.</summary>
     public bool OfTable { get; init; }
-}
 
-/// <summary>What the finished garment measures somewhere, a size, in centimetres.</summary>
-/// <param name="Name">The measure's name.</param>
-/// <param name="Centimetres">The garment.</param>
-/// <param name="Body">The body there; null if it is not known.</param>
-public sealed record FinishedMeasure(string Name, IReadOnlyList<Rational> Centimetres, IReadOnlyList<Rational>? Body)
-{
-    /// <summary>The garment less the body, a size; null if the body is not known.</summary>
-    public IReadOnlyList<Rational>? Ease => Body?.Select((body, i) => Centimetres[i] - body ?? Rational.Zero).ToList();
+    /// <summary>Where a table has it from, where that is not the table's own source; null otherwise.</summary>
+    public string? Source { get; init; }
 }
 
 /// <summary>A count that has a name, a size.</summary>

@@ -54,7 +54,7 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
         return sum;
     }
 
-    // Rows worked alike share their work, so each is counted once however many there are.
+    // Every row counts; rows worked alike share their work, which remembers its kinds.
     private static Dictionary<Stitch, long> Stitches(Pattern pattern, int size)
     {
         var counts = new Dictionary<Stitch, long>();

@@ -35,6 +35,16 @@ internal sealed class EdgeBuilder(Hand hand)
         return Name;
     }
 
+    /// <summary>Names what there is so far, too, if it has no name yet.</summary>
+    public void NameAll(string name)
+    {
+        Name = name;
+        for (var i = 0; i < _stretches.Count; i++)
+        {
+            if (_stretches[i].Name is null) _stretches[i] = _stretches[i] with { Name = UseName() };
+        }
+    }
+
     /// <summary>Adds a row's end, and before it what a step left or added.</summary>
     public void Add(Row row, Step? step)
     {

@@ -47,7 +47,7 @@ public sealed class Mirror(bool turnedOver)
                 mirrored.SetRule(rule.Stitch, rule.Rule, rule.NextRowOnly);
                 break;
             case NameEvent name:
-                mirrored.NameEdge(name.Hand.Opposite(), name.Name);
+                mirrored.NameEdge(name.Hand.Opposite(), name.Name, name.FromBeginning);
                 break;
             case StepEvent { Step: var made } edge:
                 AddStep(mirrored, edge.Hand.Opposite(), made);

@@ -20,6 +20,18 @@ public sealed record PartStart(Piece Base, int FromRight, int Count, bool Joined
 {
     /// <summary>Stitches between the part and the left edge.</summary>
     public int FromLeft => Base.LastStitches - FromRight - Count;
+
+    /// <summary>
+    /// The places that it begins on, from the right edge; null if they are not known. Where it is cut off at a corner, it has an edge: one side
+    /// is gone, and with it the corner.
+    /// </summary>
+    public PlaceSequence? PlacesFromRight()
+    {
+        var places = Base.TopFromRight?.Slice(FromRight, Count);
+        if (places is not { HasCorners: true }) return places;
+        if (FromRight > 0) places = places.WithCornerAt(0, false);
+        return FromLeft > 0 ? places.WithCornerAt(places.Count - 1, false) : places;
+    }
 }
 
 /// <summary>Stitches picked up along edges.</summary>

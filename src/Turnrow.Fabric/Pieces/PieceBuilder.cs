@@ -14,13 +14,12 @@ public sealed class PieceBuilder
     /// <summary>The most rows that a piece may have.</summary>
     public const int MostRows = 20_000;
 
-    private readonly Dictionary<Stitch, TurnRule> _rules;
-    private readonly Dictionary<Stitch, TurnRule> _rulesForNextRow = [];
+    private readonly TurnRules _rules;
     private readonly List<Row> _rows = [];
     private readonly List<PieceEvent> _events = [];
     private readonly EdgeBuilder _right = new(Hand.Right);
     private readonly EdgeBuilder _left = new(Hand.Left);
-    private readonly Dictionary<(Hand Hand, int Row), Step> _steps = [];
+    private readonly StepBook _steps = new();
     private RowCache _cache;
     private PieceStart? _start;
     private RowBegins _begins = RowBegins.Foundation;
@@ -36,8 +35,8 @@ public sealed class PieceBuilder
     public PieceBuilder(string name, IReadOnlyDictionary<Stitch, TurnRule> rules, RowBook? book = null)
     {
         Name = name;
-        _rules = new Dictionary<Stitch, TurnRule>(rules);
-        _cache = book is null ? new RowCache() : book.For(_rules);
+        _rules = new TurnRules(rules);
+        _cache = book is null ? new RowCache() : book.For(rules);
     }
 
     /// <summary>The piece's name.</summary>
@@ -77,24 +76,21 @@ public sealed class PieceBuilder
         {
             if (_ahead is null) return null;
             var (start, end) = StepsOf(_rows.Count + 1);
-            return WithSteps(_ahead, start, end);
+            return StepBook.Over(_ahead, start, end);
         }
     }
 
     /// <summary>The rule by which rows of a stitch are turned here.</summary>
-    public TurnRule RuleOf(Stitch stitch) =>
-        _rulesForNextRow.TryGetValue(stitch, out var next) ? next
-        : _rules.TryGetValue(stitch, out var rule) ? rule
-        : TurnRule.CustomOf(stitch);
+    public TurnRule RuleOf(Stitch stitch) => _rules.Of(stitch);
 
     /// <summary>True if the pattern or the piece says how rows of a stitch are turned.</summary>
-    public bool SaysRuleOf(Stitch stitch) => _rules.ContainsKey(stitch);
+    public bool SaysRuleOf(Stitch stitch) => _rules.Says(stitch);
 
     /// <summary>Sets the rule from here on, or for the next row alone.</summary>
     public void SetRule(Stitch stitch, TurnRule rule, bool nextRowOnly)
     {
         _events.Add(new RuleEvent(stitch, rule, nextRowOnly));
-        (nextRowOnly ? _rulesForNextRow : _rules)[stitch] = rule;
+        _rules.Set(stitch, rule, nextRowOnly);
         _cache = new RowCache();
     }
 
@@ -117,8 +113,7 @@ public sealed class PieceBuilder
     {
         var rightSide = !part.Base.EndsOnRightSide;
         Begin(part, part.Joined ? RowBegins.Joined : RowBegins.Turned, rightSide);
-        var fromRight = Cut(part, part.Base.TopFromRight?.Slice(part.FromRight, part.Count));
-        _ahead = rightSide ? fromRight : fromRight?.Reversed();
+        _ahead = rightSide ? part.PlacesFromRight() : part.PlacesFromRight()?.Reversed();
         RowsInDoubt = part.Base.RowsInDoubt;
         _cornersInDoubt = part.Base.CornersInDoubt;
     }
@@ -147,11 +142,12 @@ public sealed class PieceBuilder
         if (_rows.Count == 0) _firstRowRightSide = rightSide;
     }
 
-    /// <summary>Names an edge from the next row on.</summary>
-    public void NameEdge(Hand hand, string name)
+    /// <summary>Names an edge from the next row on, or from the beginning: what is picked up has a row before anything can be said of it.</summary>
+    public void NameEdge(Hand hand, string name, bool fromBeginning = false)
     {
-        _events.Add(new NameEvent(hand, name));
-        Edge(hand).Name = name;
+        _events.Add(new NameEvent(hand, name, fromBeginning));
+        if (fromBeginning && _start is (PickUpStart or null) && _rows.Count == 1) Edge(hand).NameAll(name);
+        else Edge(hand).Name = name;
     }
 
     /// <summary>The name of an edge here; null if it has none.</summary>
@@ -165,7 +161,7 @@ public sealed class PieceBuilder
     {
         var step = new Step(adds, count, Edge(hand).UseName()) { Origin = origin };
         _events.Add(new StepEvent(hand, step));
-        Lay(hand, step, _rows.Count + 1);
+        _steps.Lay(hand, step, _rows.Count + 1);
     }
 
     /// <summary>What is left or added at an edge before the next row so far; null for nothing.</summary>
@@ -176,7 +172,7 @@ public sealed class PieceBuilder
     }
 
     /// <summary>Steps said for a row that is not there yet.</summary>
-    public IEnumerable<Step> UnworkedSteps() => _steps.Where(s => s.Key.Row > _rows.Count).Select(s => s.Value);
+    public IEnumerable<Step> UnworkedSteps() => _steps.After(_rows.Count);
 
     /// <summary>True if the yarn is cut after the last row.</summary>
     public bool IsFastenedOff => _fastenedOff;
@@ -188,8 +184,8 @@ public sealed class PieceBuilder
     public void AddChainsApart(int count, Origin origin)
     {
         _events.Add(new ApartEvent(count, origin));
-        Lay(HookAt, new Step(true, count, Edge(HookAt).UseName()) { Origin = origin }, _rows.Count + 1);
-        Lay(HookAt.Opposite(), new Step(true, count, Edge(HookAt.Opposite()).UseName()) { Origin = origin }, _rows.Count + 2);
+        _steps.Lay(HookAt, new Step(true, count, Edge(HookAt).UseName()) { Origin = origin }, _rows.Count + 1);
+        _steps.Lay(HookAt.Opposite(), new Step(true, count, Edge(HookAt.Opposite()).UseName()) { Origin = origin }, _rows.Count + 2);
     }
 
     /// <summary>Works the next row. Returns what is wrong with it, or null.</summary>
@@ -207,11 +203,7 @@ public sealed class PieceBuilder
         LastWork = work;
         _begins = RowBegins.Turned;
         _chainsGiven = -1;
-        if (_rulesForNextRow.Count > 0)
-        {
-            _rulesForNextRow.Clear();
-            _cache = new RowCache();
-        }
+        if (_rules.EndRow()) _cache = new RowCache();
 
         return fault;
     }
@@ -238,6 +230,8 @@ public sealed class PieceBuilder
         LastWork = null;
         _chainsGiven = -1;
         RowsInDoubt |= rows;
+        // A row that can't be read may have been worked over them: what is said at an edge next need not meet them.
+        if (rows) _steps.ForgetAfter(_rows.Count);
     }
 
     /// <summary>It is known again what the next row has to work over, by a claim: so many plain stitches, steps taken into account.</summary>
@@ -246,7 +240,7 @@ public sealed class PieceBuilder
         _events.Add(new DoubtEvent(false, stitches));
         var stitch = LastStitch() ?? StitchBook.Single;
         var (start, end) = StepsOf(_rows.Count + 1);
-        var before = (long)stitches - GainOf(start) - GainOf(end);
+        var before = (long)stitches - StepBook.GainOf(start) - StepBook.GainOf(end);
         _ahead = before is >= 0 and <= int.MaxValue ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null;
         LastWork = null;
         _chainsGiven = -1;
@@ -280,43 +274,24 @@ public sealed class PieceBuilder
     private (Step? Start, Step? End) StepsOf(int row)
     {
         var startsAt = Frame.StartOf(int.IsOddInteger(row) == _firstRowRightSide);
-        return (_steps.GetValueOrDefault((startsAt, row)), _steps.GetValueOrDefault((startsAt.Opposite(), row)));
-    }
-
-    private static Step Together(Step? first, Step second) =>
-        first is not null && first.Adds == second.Adds
-            ? second with { Count = first.Count + second.Count, Earlier = first.Edge == second.Edge ? first.Earlier : first }
-            : second;
-
-    private static int GainOf(Step? step) => step is null ? 0 : step.Adds ? step.Count : -step.Count;
-
-    private static int LeftBy(Step? step) => step is { Adds: false } ? step.Count : 0;
-
-    private static PlaceSequence? WithSteps(PlaceSequence places, Step? start, Step? end)
-    {
-        var (atStart, atEnd) = (LeftBy(start), LeftBy(end));
-        if ((long)atStart + atEnd > places.Count) return null;
-        places = places.Slice(atStart, places.Count - atStart - atEnd);
-        var chain = new Place(PlaceKind.AddedChain, null, 0);
-        if (start is { Adds: true }) places = PlaceSequence.Of(chain, start.Count).Then(places);
-        if (end is { Adds: true }) places = places.Then(PlaceSequence.Of(chain, end.Count));
-        return places;
+        return (_steps.At(startsAt, row), _steps.At(startsAt.Opposite(), row));
     }
 
     private RowFault? Work(RowPlan plan, Step? start, Step? end, out RowWork? work, out IReadOnlyList<Word> words)
     {
         work = null;
         words = plan is ShapedPlan shaped ? _cache.WordsOf(shaped, HookAt) : plan.WordsFrom(HookAt);
-        if (_chainsGiven >= 0) _ahead = PlacesOfChains(words);
+        if (_chainsGiven >= 0) _ahead = Openings.PlacesOf(_chainsGiven, words, RuleOf);
         // A claim tells how many stitches there are, not which of them are corners.
         if (_ahead is null || (_cornersInDoubt && Corners.AreSaid(words))) return null;
-        if (WithSteps(_ahead, start, end) is not { } below)
+        if (StepBook.Over(_ahead, start, end) is not { } below)
         {
-            var left = LeftBy(start) + LeftBy(end);
-            var origin = LeftBy(start) > 0 ? start!.Origin : end!.Origin;
+            var left = StepBook.LeftBy(start) + StepBook.LeftBy(end);
+            var origin = StepBook.LeftBy(start) > 0 ? start!.Origin : end!.Origin;
             return new RowFault(RowFaultKind.NotEnough, new Leave(left) { Origin = origin }, left, _ahead.Count, 0);
         }
 
+        if (below.Count > PlaceSequenceBuilder.MostPlaces) return new RowFault(RowFaultKind.TooLong, null, 0, 0, 0);
         if (_cache.Find(words, below, start, _begins) is { } known)
         {
             (work, words) = (known, known.Words);
@@ -325,34 +300,12 @@ public sealed class PieceBuilder
 
         var worked = RowWorker.Work(words, below);
         if (worked.Fault is not null) return worked.Fault;
-        var opening = OpeningOf(worked.Words, below, start);
+        var opening = Openings.Of(_begins, worked.Words, RuleOf, below.Count, start);
         var marked = Openings.MarkFirst(worked.Tops, opening, opening.FirstStitchIn > 0 ? PlaceKind.SkippedChains : PlaceKind.TurningChain);
         work = new RowWork(worked.Words, below, _cache.Intern(marked), opening);
         _cache.Keep(words, start, _begins, work);
         words = worked.Words;
         return null;
-    }
-
-    // A part that is cut off at a corner has an edge there: one side is gone, and with it the corner.
-    private static PlaceSequence? Cut(PartStart part, PlaceSequence? fromRight)
-    {
-        if (fromRight is not { HasCorners: true }) return fromRight;
-        if (part.FromRight > 0) fromRight = fromRight.WithCornerAt(0, false);
-        return part.FromLeft > 0 ? fromRight.WithCornerAt(fromRight.Count - 1, false) : fromRight;
-    }
-
-    private PlaceSequence PlacesOfChains(IReadOnlyList<Word> words)
-    {
-        if (Openings.FirstStitch(words) is not { } stitch) return PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), _chainsGiven);
-        var rule = RuleOf(stitch);
-        var places = rule.StitchesOf(_chainsGiven - (rule.CountsInFoundation ? Openings.SpaceAfterFirst(words) : 0));
-        return PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), Math.Max(0, places));
-    }
-
-    private Opening OpeningOf(IReadOnlyList<Word> words, PlaceSequence below, Step? start)
-    {
-        if (_begins == RowBegins.Foundation) return Openings.OfChains(words, RuleOf, below.Count);
-        return start is { Adds: true } ? Openings.OfChains(words, RuleOf, start.Count) : Openings.OfRow(words, RuleOf);
     }
 
     // Words that slip over at the start or leave at the end make the same steps as the statements do.
@@ -371,12 +324,6 @@ public sealed class PieceBuilder
             end = new Step(false, leave.Count, Edge(HookAt.Opposite()).Name) { Origin = origin };
             work = work with { Words = [.. words.Take(words.Count - 1)], Below = work.Below.Slice(0, work.Below.Count - leave.Count) };
         }
-    }
-
-    // Where several steps meet at one edge of one row (left twice in a row, say), they are one.
-    private void Lay(Hand hand, Step step, int row)
-    {
-        if (step.Count > 0) _steps[(hand, row)] = Together(_steps.GetValueOrDefault((hand, row)), step);
     }
 
     private void Lay(Row row)

@@ -11,7 +11,7 @@ internal abstract record PieceEvent;
 
 internal sealed record RuleEvent(Stitch Stitch, TurnRule Rule, bool NextRowOnly) : PieceEvent;
 
-internal sealed record NameEvent(Hand Hand, string Name) : PieceEvent;
+internal sealed record NameEvent(Hand Hand, string Name, bool FromBeginning) : PieceEvent;
 
 internal sealed record StepEvent(Hand Hand, Step Step) : PieceEvent;
 

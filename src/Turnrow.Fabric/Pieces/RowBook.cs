@@ -10,7 +10,7 @@ public sealed class RowBook
 {
     private readonly List<(Dictionary<Stitch, TurnRule> Rules, RowCache Rows)> _byRules = [];
 
-    internal RowCache For(Dictionary<Stitch, TurnRule> rules)
+    internal RowCache For(IReadOnlyDictionary<Stitch, TurnRule> rules)
     {
         // The last first: a pattern that says its rules as it goes on does not go back to earlier ones.
         for (var i = _byRules.Count - 1; i >= 0; i--)
@@ -23,7 +23,7 @@ public sealed class RowBook
         return rows;
     }
 
-    private static bool Same(Dictionary<Stitch, TurnRule> a, Dictionary<Stitch, TurnRule> b)
+    private static bool Same(Dictionary<Stitch, TurnRule> a, IReadOnlyDictionary<Stitch, TurnRule> b)
     {
         if (a.Count != b.Count) return false;
         foreach (var (stitch, rule) in a)

@@ -60,6 +60,14 @@ public sealed record PlaceSegment(IReadOnlyList<PlaceRun> Unit, int Times)
     /// <summary>Places in all.</summary>
     public int Count => UnitCount * Times;
 
+    /// <summary>How much one unit adds to the length of a row: a place each, and of a space its chains.</summary>
+    internal long LengthOfUnit()
+    {
+        var length = 0L;
+        for (var i = 0; i < Unit.Count; i++) length += (long)Unit[i].Count * Math.Max(1, Unit[i].Place.Chains);
+        return length;
+    }
+
     /// <summary>True if any of them is a corner.</summary>
     public bool HasCorner { get; } = HasCornerIn(Unit);
 

@@ -56,7 +56,7 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     {
         if (other.Count == 0) return this;
         if (Count == 0) return other;
-        var builder = new PlaceSequenceBuilder();
+        var builder = new PlaceSequenceBuilder(long.MaxValue);
         builder.Add(this);
         builder.Add(other);
         return builder.Build();

@@ -1,7 +1,8 @@
 namespace Turnrow.Fabric.Places;
 
 /// <summary>Puts a row's places together, run by run, joining what is alike.</summary>
-internal sealed class PlaceSequenceBuilder
+/// <param name="most">How many places there may be; how long a row may become where it is worked.</param>
+internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.MostPlaces)
 {
     private readonly List<PlaceSegment> _segments = [];
     private readonly List<PlaceRun> _open = [];
@@ -19,7 +20,7 @@ internal sealed class PlaceSequenceBuilder
 
     public void Add(Place place, int count)
     {
-        if (count <= 0 || !Grow(count)) return;
+        if (count <= 0 || !Grow((long)count * Math.Max(1, place.Chains))) return;
         if (_open.Count > 0 && _open[^1].Place == place)
         {
             _open[^1] = new PlaceRun(place, _open[^1].Count + count);
@@ -37,7 +38,7 @@ internal sealed class PlaceSequenceBuilder
             return;
         }
 
-        if (!Grow((long)segment.UnitCount * segment.Times)) return;
+        if (!Grow(segment.LengthOfUnit() * segment.Times)) return;
         Close();
         if (_segments.Count > 0 && SameUnit(_segments[^1].Unit, segment.Unit))
         {
@@ -63,7 +64,7 @@ internal sealed class PlaceSequenceBuilder
         }
         else if (sequence.Segments is [{ Unit: [var only] } segment])
         {
-            if ((long)only.Count * segment.Times * times > MostPlaces) TooLong = true;
+            if ((long)only.Count * segment.Times * times > most) TooLong = true;
             else Add(only.Place, only.Count * segment.Times * times);
         }
         else if (FlatLength(sequence) > LongestUnit)
@@ -128,7 +129,7 @@ internal sealed class PlaceSequenceBuilder
     private bool Grow(long count)
     {
         _count += count;
-        if (_count > MostPlaces) TooLong = true;
+        if (_count > most) TooLong = true;
         return !TooLong;
     }
 

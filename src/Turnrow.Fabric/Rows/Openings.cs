@@ -10,6 +10,22 @@ internal static class Openings
     /// <summary>The first stitch that words work; null if they begin with chains, or work none.</summary>
     public static Stitch? FirstStitch(IReadOnlyList<Word> words) => First(words) is Work work ? work.Stitch : null;
 
+    /// <summary>The opening of a row, by what it begins on and the step at its start.</summary>
+    public static Opening Of(RowBegins begins, IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf, int places, Step? start)
+    {
+        if (begins == RowBegins.Foundation) return OfChains(words, ruleOf, places);
+        return start is { Adds: true } ? OfChains(words, ruleOf, start.Count) : OfRow(words, ruleOf);
+    }
+
+    /// <summary>The places that chains give which the designer counted: the first stitch decides how many of them it takes.</summary>
+    public static PlaceSequence PlacesOf(int chains, IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf)
+    {
+        var chain = new Place(PlaceKind.FoundationChain, null, 0);
+        if (FirstStitch(words) is not { } stitch) return PlaceSequence.Of(chain, chains);
+        var rule = ruleOf(stitch);
+        return PlaceSequence.Of(chain, Math.Max(0, rule.StitchesOf(chains - (rule.CountsInFoundation ? SpaceAfterFirst(words) : 0))));
+    }
+
     /// <summary>The opening of a row that is turned, joined or picked up.</summary>
     public static Opening OfRow(IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf)
     {

@@ -17,7 +17,8 @@ internal static class Spreading
         var longer = (int)(plain % changes);
         var change = spread.Change > 0 ? Work.Increase(spread.Stitch, 1) : Work.Decrease(spread.Stitch, 1);
         var between = changes - 1;
-        var before = (between - longer) / 2;
+        // Gaps that are all alike are one run of them, to be said once.
+        var before = longer == 0 ? between : (between - longer) / 2;
         var words = new List<Word>();
         AddPlain(words, spread, gap / 2);
         AddGaps(words, spread, change, gap, before);

@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Publishing.Charts.Drawing;
 using Turnrow.Publishing.Charts.Layout;
@@ -26,17 +27,18 @@ internal static class Chart
     /// <param name="id">What its identifiers begin with, unique among the charts of a page.</param>
     /// <param name="size">The size's name; empty for a pattern without sizes.</param>
     /// <param name="terms">The terms of legend and counts.</param>
-    public static ChartFile? Of(Piece piece, string id, string size, Terms terms)
+    /// <param name="counting">What a row's count takes in.</param>
+    public static ChartFile? Of(Piece piece, string id, string size, Terms terms, Counting counting = Counting.Usual)
     {
         if (ChartLayout.Of(piece, terms) is not { } layout) return null;
         var body = new SvgWriter();
-        var text = new ChartText(layout, size, terms);
+        var text = new ChartText(layout, size, terms, counting);
         var heading = text.Heading;
         var width = Math.Max(Narrowest, layout.Axis.Width + (2 * Side));
         width = Math.Max(width, ChartScale.TextWidth(text.Longest, ChartScale.Label) + (2 * Margin) + Side);
         width = Math.Max(width, ChartScale.TextWidth(heading, HeadingSize) + (2 * Margin));
         var foot = HeadingRoom + layout.Height;
-        var sheet = new Sheet(layout, terms, body, width, foot);
+        var sheet = new Sheet(layout, terms, counting, body, width, foot);
         sheet.Write(Margin, Margin + (HeadingSize / 2), HeadingSize, "start", heading, bold: true);
         DrawBands(sheet, piece);
         var legendTop = foot + BasePainter.Room + LegendRoom;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Charts;
 
@@ -15,8 +16,8 @@ internal static class ChartBook
         {
             if (options.Size >= piece.InSizes.Count) continue;
             var size = options.Size < pattern.Sizes.Count ? pattern.Sizes[options.Size] : string.Empty;
-            var name = Unused(PieceNames.Filed(piece.Name), names);
-            if (Chart.Of(piece.InSizes[options.Size], name, size, options.Terms) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
+            var name = Unused(Names.Filed(piece.Name), names);
+            if (Chart.Of(piece.InSizes[options.Size], name, size, options.Terms, pattern.Counting) is { } chart) charts.Add(new($"{options.Name}.{name}.svg", chart));
         }
 
         return charts;

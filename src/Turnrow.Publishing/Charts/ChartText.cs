@@ -9,7 +9,7 @@ using Turnrow.Publishing.Trade;
 namespace Turnrow.Publishing.Charts;
 
 /// <summary>What a chart says in words: its heading, and the text for those who do not see it.</summary>
-internal sealed class ChartText(ChartLayout layout, string size, Terms terms)
+internal sealed class ChartText(ChartLayout layout, string size, Terms terms, Counting counting)
 {
     private static readonly CultureInfo Culture = CultureInfo.InvariantCulture;
 
@@ -42,7 +42,7 @@ internal sealed class ChartText(ChartLayout layout, string size, Terms terms)
             var longest = BasePainter.Caption(layout.Piece, layout.Rows[0], terms);
             foreach (var band in layout.Bands.OfType<HiddenBand>())
             {
-                var text = HiddenPainter.Sentence(band);
+                var text = HiddenPainter.Sentence(band, counting);
                 if (text.Length > longest.Length) longest = text;
             }
 
@@ -60,14 +60,14 @@ internal sealed class ChartText(ChartLayout layout, string size, Terms terms)
             foreach (var band in layout.Bands)
             {
                 if (band is RowBand { Row.Row: var row }) Append(text, row);
-                else Append(text, HiddenPainter.Sentence((HiddenBand)band));
+                else Append(text, HiddenPainter.Sentence((HiddenBand)band, counting));
             }
 
             return text.ToString();
         }
     }
 
-    private static string Stitches(Row row) => row.Work is { } work ? string.Create(Culture, $"{work.Stitches} stitches") : "a number of stitches that is not known";
+    private string Stitches(Row row) => row.Work is { } work ? string.Create(Culture, $"{work.Count(counting)} stitches") : "a number of stitches that is not known";
 
     private static void Append(StringBuilder text, string sentence) =>
         text.Append(' ').Append(char.ToUpperInvariant(sentence[0])).Append(sentence.AsSpan(1)).Append('.');

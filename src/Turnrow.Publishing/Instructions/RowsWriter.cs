@@ -50,7 +50,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         {
             rows = WithBefore(rows, exact);
             var alone = rows.Sizes.All(static s => s.Rows.Count == 1);
-            Add(rows, None(rows), (alone ? "As Row " : "Repeat Row ") + exact.Written(), Growth.Of(rows, None(rows)));
+            Add(rows, None(rows), (alone ? "As Row " : "Repeat Row ") + exact.Written(), Growth.Of(rows, None(rows), pattern.Counting));
             _repeating = (rows, exact, paragraphs.Count - 1);
         }
         else if (once && _references.Nearly(rows.Sizes, 0) is { } near)
@@ -66,7 +66,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             var first = more.Times.Select(static _ => 1);
             var number = NumberOf(more, None(more));
             var single = more.Sizes.All(static s => s.Rows.Count == 2);
-            Add(more, first, (single ? "As Row " : "Repeat Row ") + number.Written(), Growth.Of(more, first));
+            Add(more, first, (single ? "As Row " : "Repeat Row ") + number.Written(), Growth.Of(more, first, pattern.Counting));
             rows = more;
             _repeating = (more with { Sizes = [.. more.Sizes.Select(static s => s with { Rows = [.. s.Rows.Skip(1)] })] }, number, paragraphs.Count - 1);
         }
@@ -111,7 +111,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         {
             var before = Sized.Over(NumberOf(rows, None(rows)).Values.Zip(rows.RoundRows.Values, static (n, count) => n - count));
             var more = Numbers.MoreTimes(rows.Times);
-            Add(rows, None(rows), $"Repeat the last {rows.RoundRows.Written()} rows {more}{RestOf(rows, before)}", Growth.Of(rows, None(rows)));
+            Add(rows, None(rows), $"Repeat the last {rows.RoundRows.Written()} rows {more}{RestOf(rows, before)}", Growth.Of(rows, None(rows), pattern.Counting));
             return;
         }
 
@@ -119,7 +119,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         {
             var last = Sized.Over(first.Values.Zip(rows.RoundRows.Values, static (n, count) => n + count - 1));
             var text = $"Repeat Rows {first.WrittenTo(last)} in order, {Numbers.Times(rows.Times)}{RestOf(rows, first)}";
-            Add(rows, None(rows), text, Growth.Of(rows, None(rows)));
+            Add(rows, None(rows), text, Growth.Of(rows, None(rows), pattern.Counting));
             return;
         }
 
@@ -131,7 +131,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             again,
             again.RoundRows,
             $"Repeat the last {again.RoundRows.Written()} rows {times}{RestOf(again, NumberOf(again, None(again)))}",
-            Growth.Of(again, again.RoundRows));
+            Growth.Of(again, again.RoundRows, pattern.Counting));
     }
 
     // The numbers of earlier rows that the round's rows repeat, if those stand one behind the other.

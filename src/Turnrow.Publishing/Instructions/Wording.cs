@@ -28,17 +28,17 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
 
     public string SlipStitch => Stitch(StitchBook.Slip);
 
-    public string St => Used("st", "stitch", "st(s)", "stitch(es)");
+    public string St => Used("st", "st(s)", "stitch(es)");
 
-    public string Sts => Used("sts", "stitches", "st(s)", "stitch(es)");
+    public string Sts => Used("sts", "st(s)", "stitch(es)");
 
-    public string Sp => Used("sp", "space", "sp(s)", "space(s): the gap under a chain");
+    public string Sp => Used("sp", "sp(s)", "space(s): the gap under a chain");
 
     /// <summary>A stitch's abbreviation.</summary>
     public string Stitch(Stitch stitch)
     {
         var name = stitch.In(terms);
-        return Used(name.Abbreviation, name.Name, name.Abbreviation, name.Name);
+        return Used(name.Abbreviation, name.Name);
     }
 
     /// <summary>A stitch's abbreviation by where the hook goes: a post stitch has its own.</summary>
@@ -100,9 +100,9 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
         return _explained.Add((stitch, chains, counts)) ? $" ({meaning} here and throughout)" : string.Empty;
     }
 
-    private string Used(string abbreviation, string meaning) => Used(abbreviation, meaning, abbreviation, meaning);
+    private string Used(string abbreviation, string meaning) => Used(abbreviation, abbreviation, meaning);
 
-    private string Used(string written, string _, string listed, string meaning)
+    private string Used(string written, string listed, string meaning)
     {
         _abbreviations[listed] = meaning;
         return written;

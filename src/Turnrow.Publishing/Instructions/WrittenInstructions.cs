@@ -18,9 +18,10 @@ public static class WrittenInstructions
         before.AddRange(TitleSection.Write(pattern, words));
         before.AddRange(SizesSection.Write(pattern, names));
         before.AddRange(MaterialsSection.Write(pattern, words));
+        before.AddRange(CautionsSection.Write(pattern));
         var notes = NotesSection.Write(pattern, names, words, work);
         before.AddRange(AbbreviationsSection.Write(words));
         before.AddRange(notes);
-        return string.Join("\n\n", [.. before, .. work, .. CautionsSection.Write(pattern)]) + "\n";
+        return string.Join("\n\n", [.. before, .. work]) + "\n";
     }
 }

@@ -6,7 +6,7 @@ using Turnrow.Fabric.Rows;
 namespace Turnrow.Publishing.Tables;
 
 /// <summary>
-/// The stitches of every row as a table: a line a piece, row and side, a column a size. A size that has no such row, or whose
+/// The stitches of every row, as the pattern counts them, as a table: a line a piece, row and side, a column a size. A size that has no such row, or whose
 /// count is not known, leaves its field empty. Quoted as RFC 4180 says; lines end in \n.
 /// </summary>
 public static class CountsCsv
@@ -17,11 +17,11 @@ public static class CountsCsv
         var text = new StringBuilder();
         var sizes = pattern.Sizes is [""] ? ["stitches"] : pattern.Sizes;
         AppendLine(text, ["piece", "row", "side", .. sizes]);
-        foreach (var piece in pattern.Pieces) AppendPiece(text, piece);
+        foreach (var piece in pattern.Pieces) AppendPiece(text, piece, pattern.Counting);
         return text.ToString();
     }
 
-    private static void AppendPiece(StringBuilder text, PieceInSizes piece)
+    private static void AppendPiece(StringBuilder text, PieceInSizes piece, Counting counting)
     {
         var rows = piece.InSizes.Count == 0 ? 0 : piece.InSizes.Max(static size => size.Rows.Count);
         for (var row = 0; row < rows; row++)
@@ -32,12 +32,12 @@ public static class CountsCsv
                 var inSizes = piece.InSizes.Select(size => row < size.Rows.Count && size.Rows[row].RightSide == rightSide ? size.Rows[row] : null);
                 IReadOnlyList<Row?> found = [.. inSizes];
                 if (found.All(static r => r is null)) continue;
-                AppendLine(text, [piece.Name, Number(row + 1), rightSide ? "RS" : "WS", .. found.Select(CountOf)]);
+                AppendLine(text, [piece.Name, Number(row + 1), rightSide ? "RS" : "WS", .. found.Select(r => CountOf(r, counting))]);
             }
         }
     }
 
-    private static string CountOf(Row? row) => row?.Work is { } work ? Number(work.Stitches) : string.Empty;
+    private static string CountOf(Row? row, Counting counting) => row?.Work is { } work ? Number(work.Count(counting)) : string.Empty;
 
     private static string Number(int value) => value.ToString(CultureInfo.InvariantCulture);
 

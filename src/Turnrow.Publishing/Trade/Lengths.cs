@@ -6,6 +6,9 @@ namespace Turnrow.Publishing.Trade;
 /// <summary>Lengths as print gives them: centimetres to the half, inches to the quarter; only here are they rounded.</summary>
 internal static class Lengths
 {
+    /// <summary>A yard is 0.9144 m by definition.</summary>
+    public static readonly Rational YardsInMetre = Rational.Of(10_000, 9_144) ?? Rational.One;
+
     /// <summary><c>20 cm (7 3/4 in)</c>, <c>36 (38, 40) cm / 14 1/4 (15, 15 3/4) in</c>; a designer's own unit comes first.</summary>
     public static string Both(Sized<Rational> centimetres, bool inchesFirst)
     {

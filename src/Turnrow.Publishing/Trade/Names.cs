@@ -16,4 +16,12 @@ internal static class Names
     /// <summary><c>neck</c> as <c>neck edge</c>.</summary>
     public static string Edge(string name) =>
         name.EndsWith("edge", StringComparison.OrdinalIgnoreCase) ? Words(name) : $"{Words(name)} edge";
+
+    /// <summary>As a part of a file's name or an identifier: letters, digits and hyphens.</summary>
+    public static string Filed(string name)
+    {
+        var filed = new char[name.Length];
+        for (var i = 0; i < filed.Length; i++) filed[i] = char.IsLetterOrDigit(name[i]) ? char.ToLowerInvariant(name[i]) : '-';
+        return filed.Length == 0 ? "piece" : new string(filed);
+    }
 }

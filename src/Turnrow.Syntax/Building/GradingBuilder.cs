@@ -25,12 +25,15 @@ internal static class GradingBuilder
             TurnrowLexer.ROWS => CountOf.Rows,
             _ => CountOf.Number,
         };
-        return new FinishedStatement(
+        var statement = new FinishedStatement(
             line.Name(context.called), ValueBuilder.Counted(value, line), of, value.by is null ? null : line.Name(value.by), LineBuilding.Span(context));
+        foreach (var part in context._parts)
+            statement = part.opens is null ? statement with { Stretch = NumberBuilder.Number(part.stretch, line) } : statement with { Opens = true };
+        return statement;
     }
 
     public static AcceptStatement Accept(TurnrowParser.AcceptLineContext context, LineBuilding line) =>
-        new(line.Name(context.called), line.Quoted(context.reason), LineBuilding.Span(context));
+        new(line.Name(context.called), context.which is null ? null : line.Name(context.which), line.Quoted(context.reason), LineBuilding.Span(context));
 
     public static SwatchStatement Swatch(TurnrowParser.SwatchLineContext context, LineBuilding line) =>
         new(

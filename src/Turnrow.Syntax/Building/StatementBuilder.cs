@@ -23,12 +23,12 @@ internal static class StatementBuilder
         TurnrowLexer.TURN => MaterialBuilder.Turn(context.asTurn, line),
         TurnrowLexer.MEASURE => ValueBuilder.Measure(context.asMeasure, line),
         TurnrowLexer.COUNT => ValueBuilder.Count(context.asCount, line),
-        TurnrowLexer.PIECE => PieceBuilder.Piece(context.asPiece, line),
-        TurnrowLexer.BEGIN => PieceBuilder.Begin(context.asBegin, line),
-        TurnrowLexer.CHAIN => PieceBuilder.Chain(context.asChain, line),
-        TurnrowLexer.BOTH or TurnrowLexer.RIGHT or TurnrowLexer.LEFT or TurnrowLexer.FROM => PieceBuilder.Edge(context.asEdge, line),
-        TurnrowLexer.MARK => PieceBuilder.Mark(context.asMark, line),
-        TurnrowLexer.DIVIDE => PieceBuilder.Divide(context.asDivide, line),
+        TurnrowLexer.PIECE => PieceLineBuilder.Piece(context.asPiece, line),
+        TurnrowLexer.BEGIN => PieceLineBuilder.Begin(context.asBegin, line),
+        TurnrowLexer.CHAIN => PieceLineBuilder.Chain(context.asChain, line),
+        TurnrowLexer.BOTH or TurnrowLexer.RIGHT or TurnrowLexer.LEFT or TurnrowLexer.FROM => PieceLineBuilder.Edge(context.asEdge, line),
+        TurnrowLexer.MARK => PieceLineBuilder.Mark(context.asMark, line),
+        TurnrowLexer.DIVIDE => PieceLineBuilder.Divide(context.asDivide, line),
         TurnrowLexer.FASTEN => new FastenOffStatement(LineBuilding.Span(context)),
         TurnrowLexer.WEAVE => new WeaveInStatement(LineBuilding.Span(context)),
         TurnrowLexer.ROW => RowBuilder.Row(context.asRow, line),
@@ -66,7 +66,7 @@ internal static class StatementBuilder
     private static StatementSyntax Sized(TurnrowParser.SizedLineContext context, LineBuilding line) => context.Start.Type switch
     {
         TurnrowLexer.TURN => MaterialBuilder.Turn(context.asTurn, line),
-        TurnrowLexer.MARK => PieceBuilder.Mark(context.asMark, line),
+        TurnrowLexer.MARK => PieceLineBuilder.Mark(context.asMark, line),
         TurnrowLexer.ROW => RowBuilder.Row(context.asRow, line),
         TurnrowLexer.ROWS => RowBuilder.Rows(context.asRows, line),
         TurnrowLexer.REPEAT => RowBuilder.Repeat(context.asRepeat, line),
@@ -74,6 +74,6 @@ internal static class StatementBuilder
         TurnrowLexer.LEAVE => ShapeBuilder.Leave(context.asLeave, line),
         TurnrowLexer.ADD => ShapeBuilder.Add(context.asAdd, line),
         TurnrowLexer.SHAPE => ShapeBuilder.Shape(context.asShape, line),
-        _ => PieceBuilder.Edge(context.asEdge, line),
+        _ => PieceLineBuilder.Edge(context.asEdge, line),
     };
 }

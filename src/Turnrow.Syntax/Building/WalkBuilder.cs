@@ -123,7 +123,7 @@ internal static class WalkBuilder
         count ??= ExpressionBuilder.Name(words[0]);
         var per = context.over is null ? null : ExpressionBuilder.Count(context.over, line);
         var ofRows = context.row is not null || context.rows is not null;
-        return new RateSyntax(count, LineBuilding.Joined(words, first), per, !ofRows, span);
+        return new RateSyntax(count, LineBuilding.Joined(words, first), per, !ofRows, line.Words(context._kind), span);
     }
 
     // What may stand once only.

@@ -50,14 +50,15 @@ internal partial class TurnrowParser : Parser {
 		EVENLY=83, EVERY=84, EXTRA=85, FACING=86, FIRST=87, FOUNDATION=88, HERE=89, 
 		HIGH=90, IN=91, INC=92, IS=93, LAST=94, LEAST=95, LESS=96, LONGER=97, 
 		MIRRORED=98, MORE_WORD=99, MOST=100, MULTIPLE=101, NEXT=102, NOT=103, 
-		ODD=104, OF=105, OFF=106, ON=107, ONE=108, OPPOSITE=109, ORDER=110, OVER=111, 
-		PER=112, PICKED=113, PLAIN=114, REMAIN=115, REST=116, ROUNDED=117, RS=118, 
-		SAME=119, SKIP_WORD=120, SKIPPING=121, SLIP=122, SLIPPING=123, STITCH=124, 
-		STITCHES=125, THE=126, THEN=127, TIMES=128, TO=129, TOGETHER=130, TURNED=131, 
-		TURNING=132, TURNS=133, UNTIL=134, UP=135, WEIGH=136, WEIGHT=137, WIDE=138, 
-		WITH=139, WITHIN=140, WITHOUT=141, WORKING=142, WS=143, CM=144, G=145, 
-		M=146, MM=147, OZ=148, YD=149, WORD=150, NUMBER=151, FRACTION=152, ORDINAL=153, 
-		DOTTED=154, QUOTED=155, WRONG_COMMA=156, WRONG_QUOTE=157, JUNK=158;
+		ODD=104, OF=105, OFF=106, ON=107, ONE=108, OPENS=109, OPPOSITE=110, ORDER=111, 
+		OVER=112, PER=113, PICKED=114, PLAIN=115, REMAIN=116, REST=117, ROUNDED=118, 
+		RS=119, SAME=120, SKIP_WORD=121, SKIPPING=122, SLIP=123, SLIPPING=124, 
+		STITCH=125, STITCHES=126, STRETCHES=127, THE=128, THEN=129, TIMES=130, 
+		TO=131, TOGETHER=132, TURNED=133, TURNING=134, TURNS=135, UNTIL=136, UP=137, 
+		WEIGH=138, WEIGHT=139, WIDE=140, WITH=141, WITHIN=142, WITHOUT=143, WORKING=144, 
+		WS=145, CM=146, G=147, M=148, MM=149, OZ=150, YD=151, WORD=152, NUMBER=153, 
+		FRACTION=154, ORDINAL=155, DOTTED=156, QUOTED=157, WRONG_COMMA=158, WRONG_QUOTE=159, 
+		JUNK=160;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -65,42 +66,43 @@ internal partial class TurnrowParser : Parser {
 		RULE_wearerLine = 12, RULE_proseLine = 13, RULE_yarnLine = 14, RULE_yarnFact = 15, 
 		RULE_hookLine = 16, RULE_gaugeLine = 17, RULE_gaugeLength = 18, RULE_turnLine = 19, 
 		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_claimsLine = 23, 
-		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_acceptLine = 27, 
-		RULE_swatchLine = 28, RULE_madeLine = 29, RULE_madePart = 30, RULE_countFix = 31, 
-		RULE_pieceLine = 32, RULE_origin = 33, RULE_along = 34, RULE_alongPart = 35, 
-		RULE_beginLine = 36, RULE_chainLine = 37, RULE_edgeLine = 38, RULE_markLine = 39, 
-		RULE_divideLine = 40, RULE_dividePart = 41, RULE_fastenLine = 42, RULE_weaveLine = 43, 
-		RULE_rowLine = 44, RULE_rowsLine = 45, RULE_items = 46, RULE_item = 47, 
-		RULE_stitchAmount = 48, RULE_changeAmount = 49, RULE_reach = 50, RULE_place = 51, 
-		RULE_repeatLine = 52, RULE_forLine = 53, RULE_sizeRange = 54, RULE_sizedLine = 55, 
-		RULE_straightLine = 56, RULE_rowFix = 57, RULE_leaveLine = 58, RULE_addLine = 59, 
-		RULE_shapeLine = 60, RULE_shapeDone = 61, RULE_shaping = 62, RULE_stage = 63, 
-		RULE_shapingPart = 64, RULE_frequency = 65, RULE_everyRows = 66, RULE_turnRows = 67, 
-		RULE_decreasing = 68, RULE_stitchesIn = 69, RULE_solve = 70, RULE_solveOption = 71, 
-		RULE_seamLine = 72, RULE_walkWords = 73, RULE_seamPart = 74, RULE_walkWord = 75, 
-		RULE_selection = 76, RULE_rate = 77, RULE_expectLine = 78, RULE_expected = 79, 
-		RULE_expectedMore = 80, RULE_claim = 81, RULE_claimPart = 82, RULE_edge = 83, 
-		RULE_side = 84, RULE_change = 85, RULE_stitch = 86, RULE_rowsWord = 87, 
-		RULE_stitchesWord = 88, RULE_sum = 89, RULE_sumOperation = 90, RULE_factor = 91, 
-		RULE_count = 92, RULE_countOperation = 93, RULE_single = 94, RULE_sign = 95, 
-		RULE_list = 96, RULE_number = 97, RULE_unit = 98, RULE_name = 99;
+		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_finishedPart = 27, 
+		RULE_acceptLine = 28, RULE_swatchLine = 29, RULE_madeLine = 30, RULE_madePart = 31, 
+		RULE_countFix = 32, RULE_pieceLine = 33, RULE_origin = 34, RULE_along = 35, 
+		RULE_alongPart = 36, RULE_beginLine = 37, RULE_chainLine = 38, RULE_edgeLine = 39, 
+		RULE_markLine = 40, RULE_divideLine = 41, RULE_dividePart = 42, RULE_fastenLine = 43, 
+		RULE_weaveLine = 44, RULE_rowLine = 45, RULE_rowsLine = 46, RULE_items = 47, 
+		RULE_item = 48, RULE_stitchAmount = 49, RULE_changeAmount = 50, RULE_reach = 51, 
+		RULE_place = 52, RULE_repeatLine = 53, RULE_forLine = 54, RULE_sizeRange = 55, 
+		RULE_sizedLine = 56, RULE_straightLine = 57, RULE_rowFix = 58, RULE_leaveLine = 59, 
+		RULE_addLine = 60, RULE_shapeLine = 61, RULE_shapeDone = 62, RULE_shaping = 63, 
+		RULE_stage = 64, RULE_shapingPart = 65, RULE_frequency = 66, RULE_everyRows = 67, 
+		RULE_turnRows = 68, RULE_decreasing = 69, RULE_stitchesIn = 70, RULE_solve = 71, 
+		RULE_solveOption = 72, RULE_seamLine = 73, RULE_walkWords = 74, RULE_seamPart = 75, 
+		RULE_walkWord = 76, RULE_selection = 77, RULE_rate = 78, RULE_expectLine = 79, 
+		RULE_expected = 80, RULE_expectedMore = 81, RULE_claim = 82, RULE_claimPart = 83, 
+		RULE_edge = 84, RULE_side = 85, RULE_change = 86, RULE_stitch = 87, RULE_rowsWord = 88, 
+		RULE_stitchesWord = 89, RULE_sum = 90, RULE_sumOperation = 91, RULE_factor = 92, 
+		RULE_count = 93, RULE_countOperation = 94, RULE_single = 95, RULE_sign = 96, 
+		RULE_list = 97, RULE_number = 98, RULE_unit = 99, RULE_name = 100;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
 		"wearerLine", "proseLine", "yarnLine", "yarnFact", "hookLine", "gaugeLine", 
 		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
-		"bodyLine", "easeLine", "finishedLine", "acceptLine", "swatchLine", "madeLine", 
-		"madePart", "countFix", "pieceLine", "origin", "along", "alongPart", "beginLine", 
-		"chainLine", "edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", 
-		"weaveLine", "rowLine", "rowsLine", "items", "item", "stitchAmount", "changeAmount", 
-		"reach", "place", "repeatLine", "forLine", "sizeRange", "sizedLine", "straightLine", 
-		"rowFix", "leaveLine", "addLine", "shapeLine", "shapeDone", "shaping", 
-		"stage", "shapingPart", "frequency", "everyRows", "turnRows", "decreasing", 
-		"stitchesIn", "solve", "solveOption", "seamLine", "walkWords", "seamPart", 
-		"walkWord", "selection", "rate", "expectLine", "expected", "expectedMore", 
-		"claim", "claimPart", "edge", "side", "change", "stitch", "rowsWord", 
-		"stitchesWord", "sum", "sumOperation", "factor", "count", "countOperation", 
-		"single", "sign", "list", "number", "unit", "name"
+		"bodyLine", "easeLine", "finishedLine", "finishedPart", "acceptLine", 
+		"swatchLine", "madeLine", "madePart", "countFix", "pieceLine", "origin", 
+		"along", "alongPart", "beginLine", "chainLine", "edgeLine", "markLine", 
+		"divideLine", "dividePart", "fastenLine", "weaveLine", "rowLine", "rowsLine", 
+		"items", "item", "stitchAmount", "changeAmount", "reach", "place", "repeatLine", 
+		"forLine", "sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", 
+		"addLine", "shapeLine", "shapeDone", "shaping", "stage", "shapingPart", 
+		"frequency", "everyRows", "turnRows", "decreasing", "stitchesIn", "solve", 
+		"solveOption", "seamLine", "walkWords", "seamPart", "walkWord", "selection", 
+		"rate", "expectLine", "expected", "expectedMore", "claim", "claimPart", 
+		"edge", "side", "change", "stitch", "rowsWord", "stitchesWord", "sum", 
+		"sumOperation", "factor", "count", "countOperation", "single", "sign", 
+		"list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -118,13 +120,13 @@ internal partial class TurnrowParser : Parser {
 		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'foundation'", 
 		"'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", "'least'", "'less'", 
 		"'longer'", "'mirrored'", "'more'", "'most'", "'multiple'", "'next'", 
-		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opposite'", "'order'", 
-		"'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
+		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", 
+		"'order'", "'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
 		"'RS'", "'same'", "'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", 
-		null, "'the'", "'then'", null, "'to'", "'together'", "'turned'", "'turning'", 
-		"'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", 
-		"'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
-		"'oz'", "'yd'"
+		null, "'stretches'", "'the'", "'then'", null, "'to'", "'together'", "'turned'", 
+		"'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", 
+		"'with'", "'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", 
+		"'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -140,13 +142,13 @@ internal partial class TurnrowParser : Parser {
 		"EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", "HERE", 
 		"HIGH", "IN", "INC", "IS", "LAST", "LEAST", "LESS", "LONGER", "MIRRORED", 
 		"MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", 
-		"ONE", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", 
-		"REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", 
-		"STITCH", "STITCHES", "THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", 
-		"TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", 
-		"WITHIN", "WITHOUT", "WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", 
-		"WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
-		"WRONG_QUOTE", "JUNK"
+		"ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PLAIN", 
+		"REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", "SLIP", 
+		"SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", "THEN", "TIMES", 
+		"TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", "WEIGH", 
+		"WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", "CM", 
+		"G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", 
+		"QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -193,9 +195,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 200;
+			State = 202;
 			_localctx.said = statement();
-			State = 201;
+			State = 203;
 			Match(Eof);
 			}
 		}
@@ -230,9 +232,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 203;
+			State = 205;
 			_localctx.claimed = claim();
-			State = 204;
+			State = 206;
 			Match(Eof);
 			}
 		}
@@ -417,132 +419,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 246;
+			State = 248;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 206;
+				State = 208;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 207;
+				State = 209;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 208;
+				State = 210;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 209;
+				State = 211;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 210;
+				State = 212;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 211;
+				State = 213;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 212;
+				State = 214;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 213;
+				State = 215;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 214;
+				State = 216;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 215;
+				State = 217;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 216;
+				State = 218;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 217;
+				State = 219;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 218;
+				State = 220;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 219;
+				State = 221;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 220;
+				State = 222;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 221;
+				State = 223;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 222;
+				State = 224;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 223;
+				State = 225;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -552,154 +554,154 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 224;
+				State = 226;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 225;
+				State = 227;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 226;
+				State = 228;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 227;
+				State = 229;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 228;
+				State = 230;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 229;
+				State = 231;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 230;
+				State = 232;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 231;
+				State = 233;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 232;
+				State = 234;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 233;
+				State = 235;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 234;
+				State = 236;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 235;
+				State = 237;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 236;
+				State = 238;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 237;
+				State = 239;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 238;
+				State = 240;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case FOR:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 239;
+				State = 241;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 240;
+				State = 242;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 241;
+				State = 243;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 242;
+				State = 244;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 243;
+				State = 245;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
 				EnterOuterAlt(_localctx, 39);
 				{
-				State = 244;
+				State = 246;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
 				EnterOuterAlt(_localctx, 40);
 				{
-				State = 245;
+				State = 247;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -738,9 +740,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 248;
+			State = 250;
 			Match(NOTATION);
-			State = 249;
+			State = 251;
 			_localctx.value = number();
 			}
 		}
@@ -773,9 +775,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 251;
+			State = 253;
 			Match(PATTERN);
-			State = 252;
+			State = 254;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -810,9 +812,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 254;
+			State = 256;
 			Match(VERSION);
-			State = 255;
+			State = 257;
 			_localctx.text = version();
 			}
 		}
@@ -846,27 +848,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 261;
+			State = 263;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 257;
+				State = 259;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 258;
+				State = 260;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 259;
+				State = 261;
 				Match(QUOTED);
 				}
 				break;
@@ -948,6 +950,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -960,6 +963,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -977,7 +981,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 260;
+				State = 262;
 				name();
 				}
 				break;
@@ -1016,9 +1020,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 263;
+			State = 265;
 			Match(TERMS);
-			State = 264;
+			State = 266;
 			_localctx.called = name();
 			}
 		}
@@ -1062,25 +1066,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 266;
+			State = 268;
 			Match(SIZES);
-			State = 267;
+			State = 269;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 272;
+			State = 274;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 268;
+				State = 270;
 				Match(COMMA);
-				State = 269;
+				State = 271;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 274;
+				State = 276;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1116,7 +1120,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 282;
+			State = 284;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1197,6 +1201,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -1209,6 +1214,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -1226,23 +1232,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 275;
+				State = 277;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 276;
+				State = 278;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 277;
+				State = 279;
 				Match(NUMBER);
-				State = 280;
+				State = 282;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1323,6 +1329,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -1335,6 +1342,7 @@ internal partial class TurnrowParser : Parser {
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TOGETHER:
@@ -1351,13 +1359,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 278;
+					State = 280;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 279;
+					State = 281;
 					Match(X);
 					}
 					break;
@@ -1404,9 +1412,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 284;
+			State = 286;
 			Match(SKILL);
-			State = 285;
+			State = 287;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1439,9 +1447,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 287;
+			State = 289;
 			Match(NOTION);
-			State = 288;
+			State = 290;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1476,9 +1484,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 290;
+			State = 292;
 			Match(WEARER);
-			State = 291;
+			State = 293;
 			_localctx.called = name();
 			}
 		}
@@ -1509,7 +1517,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 293;
+			State = 295;
 			Match(PROSE);
 			}
 		}
@@ -1559,34 +1567,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 295;
+			State = 297;
 			Match(YARN);
-			State = 296;
-			_localctx.called = name();
 			State = 298;
+			_localctx.called = name();
+			State = 300;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 297;
+				State = 299;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 304;
+			State = 306;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 300;
+				State = 302;
 				Match(COMMA);
-				State = 301;
+				State = 303;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 306;
+				State = 308;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1630,15 +1638,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 315;
+			State = 317;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 307;
+				State = 309;
 				Match(WEIGHT);
-				State = 308;
+				State = 310;
 				_localctx.value = number();
 				}
 				break;
@@ -1646,9 +1654,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 309;
+				State = 311;
 				_localctx.value = number();
-				State = 313;
+				State = 315;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1656,10 +1664,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 310;
+					State = 312;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 145)) & ~0x3f) == 0 && ((1L << (_la - 145)) & 27L) != 0)) ) {
+					if ( !(((((_la - 147)) & ~0x3f) == 0 && ((1L << (_la - 147)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1670,9 +1678,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 311;
+					State = 313;
 					Match(PERCENT);
-					State = 312;
+					State = 314;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1717,11 +1725,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 317;
-			Match(HOOK);
-			State = 318;
-			_localctx.value = number();
 			State = 319;
+			Match(HOOK);
+			State = 320;
+			_localctx.value = number();
+			State = 321;
 			Match(MM);
 			}
 		}
@@ -1785,48 +1793,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 321;
-			Match(GAUGE);
-			State = 322;
-			_localctx.by = stitch();
 			State = 323;
-			Match(COLON);
+			Match(GAUGE);
 			State = 324;
-			_localctx.stitches = number();
+			_localctx.by = stitch();
 			State = 325;
+			Match(COLON);
+			State = 326;
+			_localctx.stitches = number();
+			State = 327;
 			stitchesWord();
-			State = 340;
+			State = 342;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 326;
-				Match(AND);
-				State = 327;
-				_localctx.rows = number();
 				State = 328;
-				rowsWord();
+				Match(AND);
 				State = 329;
-				Match(TO);
+				_localctx.rows = number();
 				State = 330;
+				rowsWord();
+				State = 331;
+				Match(TO);
+				State = 332;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 332;
-				Match(TO);
-				State = 333;
-				_localctx.stitchesLength = gaugeLength();
 				State = 334;
-				Match(COMMA);
-				State = 335;
-				_localctx.rows = number();
-				State = 336;
-				rowsWord();
-				State = 337;
 				Match(TO);
+				State = 335;
+				_localctx.stitchesLength = gaugeLength();
+				State = 336;
+				Match(COMMA);
+				State = 337;
+				_localctx.rows = number();
 				State = 338;
+				rowsWord();
+				State = 339;
+				Match(TO);
+				State = 340;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1869,9 +1877,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 342;
+			State = 344;
 			_localctx.value = number();
-			State = 343;
+			State = 345;
 			_localctx.measure = unit();
 			}
 		}
@@ -1934,46 +1942,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 345;
+			State = 347;
 			Match(TURN);
-			State = 346;
+			State = 348;
 			_localctx.by = stitch();
-			State = 350;
+			State = 352;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 347;
-				Match(COMMA);
-				State = 348;
-				_localctx.nextRow = Match(NEXT);
 				State = 349;
+				Match(COMMA);
+				State = 350;
+				_localctx.nextRow = Match(NEXT);
+				State = 351;
 				Match(ROW);
 				}
 			}
 
-			State = 352;
-			Match(COLON);
-			State = 353;
-			Match(CH);
 			State = 354;
+			Match(COLON);
+			State = 355;
+			Match(CH);
+			State = 356;
 			_localctx.chains = number();
-			State = 359;
+			State = 361;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 355;
+				State = 357;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 356;
-				_localctx.doesNot = Match(DOES);
-				State = 357;
-				Match(NOT);
 				State = 358;
+				_localctx.doesNot = Match(DOES);
+				State = 359;
+				Match(NOT);
+				State = 360;
 				Match(COUNT);
 				}
 				break;
@@ -1983,20 +1991,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 365;
+			State = 367;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 361;
+				State = 363;
 				Match(COMMA);
-				State = 362;
+				State = 364;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 367;
+				State = 369;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2037,21 +2045,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 377;
+			State = 379;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 368;
-				Match(FIRST);
-				State = 369;
-				Match(STITCH);
 				State = 370;
-				Match(IN);
+				Match(FIRST);
 				State = 371;
-				_localctx.nth = Match(ORDINAL);
+				Match(STITCH);
 				State = 372;
+				Match(IN);
+				State = 373;
+				_localctx.nth = Match(ORDINAL);
+				State = 374;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2065,13 +2073,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 373;
-				Match(NOT);
-				State = 374;
-				Match(IN);
 				State = 375;
-				Match(THE);
+				Match(NOT);
 				State = 376;
+				Match(IN);
+				State = 377;
+				Match(THE);
+				State = 378;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2115,13 +2123,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 379;
-			Match(MEASURE);
-			State = 380;
-			_localctx.called = name();
 			State = 381;
-			Match(IS);
+			Match(MEASURE);
 			State = 382;
+			_localctx.called = name();
+			State = 383;
+			Match(IS);
+			State = 384;
 			_localctx.value = sum();
 			}
 		}
@@ -2182,19 +2190,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 384;
-			Match(COUNT);
-			State = 385;
-			_localctx.called = name();
 			State = 386;
+			Match(COUNT);
+			State = 387;
+			_localctx.called = name();
+			State = 388;
 			Match(IS);
-			State = 396;
+			State = 398;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 387;
+				State = 389;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2204,9 +2212,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 388;
+				State = 390;
 				Match(FOR);
-				State = 389;
+				State = 391;
 				_localctx.length = sum();
 				}
 				break;
@@ -2289,6 +2297,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -2301,6 +2310,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -2319,14 +2329,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 390;
+				State = 392;
 				_localctx.value = sum();
-				State = 394;
+				State = 396;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 391;
+					State = 393;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2336,9 +2346,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 392;
+					State = 394;
 					Match(FOR);
-					State = 393;
+					State = 395;
 					_localctx.length = sum();
 					}
 				}
@@ -2348,20 +2358,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 402;
+			State = 404;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 398;
+				State = 400;
 				Match(COMMA);
-				State = 399;
+				State = 401;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 404;
+				State = 406;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2403,18 +2413,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 405;
+			State = 407;
 			Match(CLAIMS);
-			State = 411;
+			State = 413;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 406;
-				_localctx.without = Match(WITHOUT);
-				State = 407;
-				Match(TURNING);
 				State = 408;
+				_localctx.without = Match(WITHOUT);
+				State = 409;
+				Match(TURNING);
+				State = 410;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2427,9 +2437,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 409;
+				State = 411;
 				_localctx.with = Match(WITH);
-				State = 410;
+				State = 412;
 				Match(CHAINS);
 				}
 				break;
@@ -2476,9 +2486,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 413;
+			State = 415;
 			Match(BODY);
-			State = 419;
+			State = 421;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2559,6 +2569,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -2571,6 +2582,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -2587,17 +2599,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 414;
-				_localctx.table = name();
-				State = 415;
-				Match(COMMA);
 				State = 416;
+				_localctx.table = name();
+				State = 417;
+				Match(COMMA);
+				State = 418;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 418;
+				State = 420;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2645,20 +2657,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 421;
-			Match(EASE);
-			State = 422;
-			_localctx.called = name();
 			State = 423;
-			Match(IS);
+			Match(EASE);
 			State = 424;
-			_localctx.value = sum();
+			_localctx.called = name();
+			State = 425;
+			Match(IS);
 			State = 426;
+			_localctx.value = sum();
+			State = 428;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 425;
+				State = 427;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2679,6 +2691,8 @@ internal partial class TurnrowParser : Parser {
 	internal partial class FinishedLineContext : ParserRuleContext {
 		public NameContext called;
 		public ExpectedContext value;
+		public FinishedPartContext _finishedPart;
+		public IList<FinishedPartContext> _parts = new List<FinishedPartContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FINISHED() { return GetToken(TurnrowParser.FINISHED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
@@ -2686,6 +2700,16 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ExpectedContext expected() {
 			return GetRuleContext<ExpectedContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public FinishedPartContext[] finishedPart() {
+			return GetRuleContexts<FinishedPartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public FinishedPartContext finishedPart(int i) {
+			return GetRuleContext<FinishedPartContext>(i);
 		}
 		public FinishedLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -2698,17 +2722,95 @@ internal partial class TurnrowParser : Parser {
 	public FinishedLineContext finishedLine() {
 		FinishedLineContext _localctx = new FinishedLineContext(Context, State);
 		EnterRule(_localctx, 52, RULE_finishedLine);
+		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 428;
-			Match(FINISHED);
-			State = 429;
-			_localctx.called = name();
 			State = 430;
-			Match(IS);
+			Match(FINISHED);
 			State = 431;
+			_localctx.called = name();
+			State = 432;
+			Match(IS);
+			State = 433;
 			_localctx.value = expected();
+			State = 438;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 434;
+				Match(COMMA);
+				State = 435;
+				_localctx._finishedPart = finishedPart();
+				_localctx._parts.Add(_localctx._finishedPart);
+				}
+				}
+				State = 440;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class FinishedPartContext : ParserRuleContext {
+		public IToken opens;
+		public NumberContext stretch;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPENS() { return GetToken(TurnrowParser.OPENS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRETCHES() { return GetToken(TurnrowParser.STRETCHES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PERCENT() { return GetToken(TurnrowParser.PERCENT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number() {
+			return GetRuleContext<NumberContext>(0);
+		}
+		public FinishedPartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_finishedPart; } }
+	}
+
+	[RuleVersion(0)]
+	public FinishedPartContext finishedPart() {
+		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
+		EnterRule(_localctx, 54, RULE_finishedPart);
+		try {
+			State = 447;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case OPENS:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 441;
+				_localctx.opens = Match(OPENS);
+				}
+				break;
+			case STRETCHES:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 442;
+				Match(STRETCHES);
+				State = 443;
+				Match(BY);
+				State = 444;
+				_localctx.stretch = number();
+				State = 445;
+				Match(PERCENT);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
 			}
 		}
 		catch (RecognitionException re) {
@@ -2724,13 +2826,18 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class AcceptLineContext : ParserRuleContext {
 		public NameContext called;
+		public NameContext which;
 		public IToken reason;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACCEPT() { return GetToken(TurnrowParser.ACCEPT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
-			return GetRuleContext<NameContext>(0);
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
 		public AcceptLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -2741,17 +2848,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AcceptLineContext acceptLine() {
 		AcceptLineContext _localctx = new AcceptLineContext(Context, State);
-		EnterRule(_localctx, 54, RULE_acceptLine);
+		EnterRule(_localctx, 56, RULE_acceptLine);
+		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 433;
+			State = 449;
 			Match(ACCEPT);
-			State = 434;
+			State = 450;
 			_localctx.called = name();
-			State = 435;
+			State = 453;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==OF) {
+				{
+				State = 451;
+				Match(OF);
+				State = 452;
+				_localctx.which = name();
+				}
+			}
+
+			State = 455;
 			Match(COLON);
-			State = 436;
+			State = 456;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2808,32 +2928,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SwatchLineContext swatchLine() {
 		SwatchLineContext _localctx = new SwatchLineContext(Context, State);
-		EnterRule(_localctx, 56, RULE_swatchLine);
+		EnterRule(_localctx, 58, RULE_swatchLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 438;
+			State = 458;
 			Match(SWATCH);
-			State = 439;
+			State = 459;
 			_localctx.by = stitch();
-			State = 440;
+			State = 460;
 			Match(COLON);
-			State = 441;
+			State = 461;
 			_localctx.stitches = number();
-			State = 442;
+			State = 462;
 			stitchesWord();
-			State = 443;
+			State = 463;
 			Match(AND);
-			State = 444;
+			State = 464;
 			_localctx.rows = number();
-			State = 445;
+			State = 465;
 			rowsWord();
-			State = 446;
+			State = 466;
 			Match(WEIGH);
-			State = 447;
+			State = 467;
 			_localctx.value = number();
-			State = 448;
+			State = 468;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2843,14 +2963,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 451;
+			State = 471;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 449;
+				State = 469;
 				Match(COMMA);
-				State = 450;
+				State = 470;
 				_localctx.yarn = name();
 				}
 			}
@@ -2901,36 +3021,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MadeLineContext madeLine() {
 		MadeLineContext _localctx = new MadeLineContext(Context, State);
-		EnterRule(_localctx, 58, RULE_madeLine);
+		EnterRule(_localctx, 60, RULE_madeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 453;
+			State = 473;
 			Match(MADE);
-			State = 454;
+			State = 474;
 			_localctx.size = sizeName();
-			State = 455;
+			State = 475;
 			Match(COLON);
-			State = 456;
+			State = 476;
 			_localctx.piece = name();
-			State = 457;
+			State = 477;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 462;
+			State = 482;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 458;
+				State = 478;
 				Match(COMMA);
-				State = 459;
+				State = 479;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 464;
+				State = 484;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2969,16 +3089,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MadePartContext madePart() {
 		MadePartContext _localctx = new MadePartContext(Context, State);
-		EnterRule(_localctx, 60, RULE_madePart);
+		EnterRule(_localctx, 62, RULE_madePart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 465;
+			State = 485;
 			_localctx.value = number();
-			State = 466;
+			State = 486;
 			_localctx.measure = unit();
-			State = 467;
+			State = 487;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3034,43 +3154,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountFixContext countFix() {
 		CountFixContext _localctx = new CountFixContext(Context, State);
-		EnterRule(_localctx, 62, RULE_countFix);
+		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 482;
+			State = 502;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 469;
+				State = 489;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 470;
+				State = 490;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 471;
+				State = 491;
 				Match(MULTIPLE);
-				State = 472;
+				State = 492;
 				Match(OF);
-				State = 473;
+				State = 493;
 				_localctx.multiple = single();
-				State = 476;
+				State = 496;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 474;
+					State = 494;
 					Match(PLUS);
-					State = 475;
+					State = 495;
 					_localctx.plus = single();
 					}
 				}
@@ -3080,9 +3200,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 478;
+				State = 498;
 				Match(ROUNDED);
-				State = 479;
+				State = 499;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3097,9 +3217,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 480;
+				State = 500;
 				Match(WITHIN);
-				State = 481;
+				State = 501;
 				_localctx.within = sum();
 				}
 				break;
@@ -3142,31 +3262,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PieceLineContext pieceLine() {
 		PieceLineContext _localctx = new PieceLineContext(Context, State);
-		EnterRule(_localctx, 64, RULE_pieceLine);
+		EnterRule(_localctx, 66, RULE_pieceLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 484;
+			State = 504;
 			Match(PIECE);
-			State = 485;
+			State = 505;
 			_localctx.called = name();
-			State = 487;
+			State = 507;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==IS || _la==PICKED) {
 				{
-				State = 486;
+				State = 506;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 490;
+			State = 510;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 489;
+				State = 509;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3245,33 +3365,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public OriginContext origin() {
 		OriginContext _localctx = new OriginContext(Context, State);
-		EnterRule(_localctx, 66, RULE_origin);
+		EnterRule(_localctx, 68, RULE_origin);
 		int _la;
 		try {
-			State = 530;
+			State = 550;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 492;
+				State = 512;
 				Match(FROM);
-				State = 493;
+				State = 513;
 				_localctx.piece = name();
-				State = 494;
+				State = 514;
 				Match(COLON);
-				State = 495;
+				State = 515;
 				_localctx.part = count();
-				State = 500;
+				State = 520;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 496;
+					State = 516;
 					stitchesWord();
-					State = 497;
+					State = 517;
 					Match(AT);
-					State = 498;
+					State = 518;
 					_localctx.at = edge();
 					}
 				}
@@ -3281,22 +3401,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 502;
+				State = 522;
 				Match(IS);
-				State = 503;
+				State = 523;
 				_localctx.piece = name();
-				State = 504;
+				State = 524;
 				Match(MIRRORED);
-				State = 508;
+				State = 528;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 505;
+					State = 525;
 					Match(COMMA);
-					State = 506;
+					State = 526;
 					_localctx.turned = Match(TURNED);
-					State = 507;
+					State = 527;
 					Match(OVER);
 					}
 				}
@@ -3306,51 +3426,51 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 510;
+				State = 530;
 				Match(PICKED);
-				State = 511;
+				State = 531;
 				Match(UP);
-				State = 512;
+				State = 532;
 				Match(ALONG);
-				State = 513;
+				State = 533;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 518;
+				State = 538;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 514;
+					State = 534;
 					Match(AND);
-					State = 515;
+					State = 535;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 520;
+					State = 540;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 521;
+				State = 541;
 				Match(COLON);
-				State = 522;
+				State = 542;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 527;
+				State = 547;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 523;
+					State = 543;
 					Match(COMMA);
-					State = 524;
+					State = 544;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 529;
+					State = 549;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3402,40 +3522,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 68, RULE_along);
+		EnterRule(_localctx, 70, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 533;
+			State = 553;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 532;
+				State = 552;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 535;
+				State = 555;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7975804571228176251L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
-			State = 541;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+			State = 561;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 537;
+				State = 557;
 				Match(COMMA);
-				State = 538;
+				State = 558;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 543;
+				State = 563;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3472,9 +3592,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 70, RULE_alongPart);
+		EnterRule(_localctx, 72, RULE_alongPart);
 		try {
-			State = 548;
+			State = 568;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3483,7 +3603,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 544;
+				State = 564;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3491,9 +3611,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 545;
+				State = 565;
 				_localctx.facing = side();
-				State = 546;
+				State = 566;
 				Match(FACING);
 				}
 				break;
@@ -3536,25 +3656,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 72, RULE_beginLine);
+		EnterRule(_localctx, 74, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 550;
+			State = 570;
 			Match(BEGIN);
-			State = 551;
+			State = 571;
 			Match(WITH);
-			State = 552;
+			State = 572;
 			_localctx.amount = count();
-			State = 553;
+			State = 573;
 			stitchesWord();
-			State = 555;
+			State = 575;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 554;
+				State = 574;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3592,21 +3712,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 74, RULE_chainLine);
+		EnterRule(_localctx, 76, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 557;
+			State = 577;
 			Match(CHAIN);
-			State = 558;
+			State = 578;
 			_localctx.amount = count();
-			State = 560;
+			State = 580;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 559;
+				State = 579;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3654,22 +3774,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 76, RULE_edgeLine);
+		EnterRule(_localctx, 78, RULE_edgeLine);
 		int _la;
 		try {
-			State = 576;
+			State = 596;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 562;
+				State = 582;
 				Match(FROM);
-				State = 563;
+				State = 583;
 				Match(HERE);
-				State = 564;
+				State = 584;
 				_localctx.at = edge();
-				State = 565;
+				State = 585;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3678,7 +3798,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 566;
+				State = 586;
 				_localctx.called = name();
 				}
 				break;
@@ -3687,21 +3807,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 572;
+				State = 592;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 568;
+					State = 588;
 					Match(BOTH);
-					State = 569;
+					State = 589;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 570;
+					State = 590;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3711,14 +3831,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 571;
+					State = 591;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 574;
+				State = 594;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3727,7 +3847,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 575;
+				State = 595;
 				_localctx.called = name();
 				}
 				break;
@@ -3764,17 +3884,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 78, RULE_markLine);
+		EnterRule(_localctx, 80, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 578;
+			State = 598;
 			Match(MARK);
-			State = 579;
+			State = 599;
 			Match(NEXT);
-			State = 580;
+			State = 600;
 			Match(ROW);
-			State = 581;
+			State = 601;
 			_localctx.called = name();
 			}
 		}
@@ -3814,32 +3934,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 80, RULE_divideLine);
+		EnterRule(_localctx, 82, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 583;
+			State = 603;
 			Match(DIVIDE);
-			State = 584;
+			State = 604;
 			Match(COLON);
-			State = 585;
+			State = 605;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 590;
+			State = 610;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 586;
+				State = 606;
 				Match(COMMA);
-				State = 587;
+				State = 607;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 592;
+				State = 612;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3877,17 +3997,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 82, RULE_dividePart);
+		EnterRule(_localctx, 84, RULE_dividePart);
 		try {
-			State = 599;
+			State = 619;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 593;
+				State = 613;
 				Match(SKIP_WORD);
-				State = 594;
+				State = 614;
 				_localctx.amount = count();
 				}
 				break;
@@ -3970,6 +4090,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -3982,6 +4103,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -4001,11 +4123,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 595;
+				State = 615;
 				_localctx.amount = count();
-				State = 596;
+				State = 616;
 				Match(FOR);
-				State = 597;
+				State = 617;
 				_localctx.called = name();
 				}
 				break;
@@ -4037,13 +4159,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 84, RULE_fastenLine);
+		EnterRule(_localctx, 86, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 601;
+			State = 621;
 			Match(FASTEN);
-			State = 602;
+			State = 622;
 			Match(OFF);
 			}
 		}
@@ -4072,15 +4194,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 86, RULE_weaveLine);
+		EnterRule(_localctx, 88, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 604;
+			State = 624;
 			Match(WEAVE);
-			State = 605;
+			State = 625;
 			Match(IN);
-			State = 606;
+			State = 626;
 			Match(ENDS);
 			}
 		}
@@ -4124,43 +4246,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 88, RULE_rowLine);
+		EnterRule(_localctx, 90, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 608;
+			State = 628;
 			Match(ROW);
-			State = 610;
+			State = 630;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
 				{
-				State = 609;
+				State = 629;
 				_localctx.from = count();
 				}
 			}
 
-			State = 613;
+			State = 633;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 612;
+				State = 632;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 615;
+			State = 635;
 			Match(COLON);
-			State = 616;
+			State = 636;
 			_localctx.words = items();
-			State = 618;
+			State = 638;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 617;
+				State = 637;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4212,39 +4334,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_rowsLine);
+		EnterRule(_localctx, 92, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 620;
+			State = 640;
 			Match(ROWS);
-			State = 621;
+			State = 641;
 			_localctx.from = count();
-			State = 622;
+			State = 642;
 			Match(TO);
-			State = 623;
+			State = 643;
 			_localctx.to = count();
-			State = 625;
+			State = 645;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 624;
+				State = 644;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 627;
+			State = 647;
 			Match(COLON);
-			State = 628;
+			State = 648;
 			_localctx.words = items();
-			State = 630;
+			State = 650;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 629;
+				State = 649;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4285,28 +4407,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 92, RULE_items);
+		EnterRule(_localctx, 94, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 632;
+			State = 652;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 637;
+			State = 657;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 633;
+				State = 653;
 				Match(COMMA);
-				State = 634;
+				State = 654;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 639;
+				State = 659;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4384,22 +4506,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 94, RULE_item);
+		EnterRule(_localctx, 96, RULE_item);
 		int _la;
 		try {
-			State = 689;
+			State = 709;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 640;
+				State = 660;
 				Match(OPEN);
-				State = 641;
+				State = 661;
 				_localctx.inside = items();
-				State = 642;
+				State = 662;
 				Match(CLOSE);
-				State = 647;
+				State = 667;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4481,6 +4603,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -4493,6 +4616,7 @@ internal partial class TurnrowParser : Parser {
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TOGETHER:
@@ -4511,9 +4635,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 643;
+					State = 663;
 					_localctx.amount = count();
-					State = 644;
+					State = 664;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4522,7 +4646,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 646;
+					State = 666;
 					_localctx.far = reach();
 					}
 					break;
@@ -4535,12 +4659,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 650;
+				State = 670;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 649;
+					State = 669;
 					_localctx.at = place();
 					}
 				}
@@ -4550,14 +4674,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 652;
+				State = 672;
 				Match(SKIP_WORD);
-				State = 654;
+				State = 674;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
 					{
-					State = 653;
+					State = 673;
 					_localctx.amount = count();
 					}
 				}
@@ -4567,27 +4691,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 656;
+				State = 676;
 				Match(SLIP);
-				State = 657;
+				State = 677;
 				Match(OVER);
-				State = 658;
+				State = 678;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 659;
+				State = 679;
 				Match(LEAVE);
-				State = 663;
+				State = 683;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 660;
+					State = 680;
 					Match(THE);
-					State = 661;
+					State = 681;
 					Match(REST);
 					}
 					break;
@@ -4670,6 +4794,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -4682,6 +4807,7 @@ internal partial class TurnrowParser : Parser {
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TOGETHER:
@@ -4700,7 +4826,7 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 662;
+					State = 682;
 					_localctx.amount = count();
 					}
 					break;
@@ -4789,6 +4915,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -4801,6 +4928,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -4820,17 +4948,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 666;
+				State = 686;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 665;
+					State = 685;
 					_localctx.before = list();
 					}
 				}
 
-				State = 684;
+				State = 704;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -4911,6 +5039,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -4923,6 +5052,7 @@ internal partial class TurnrowParser : Parser {
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TOGETHER:
@@ -4939,35 +5069,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 669;
+					State = 689;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 668;
+						State = 688;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 671;
+						State = 691;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
-					State = 678;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+					State = 698;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 673;
+						State = 693;
 						_localctx.changed = change();
-						State = 675;
+						State = 695;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -7296112872802222611L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 30562303L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5368853707264360979L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 61124607L) != 0)) {
 							{
-							State = 674;
+							State = 694;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -4985,7 +5115,7 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 677;
+						State = 697;
 						_localctx.worked = stitchAmount();
 						}
 						break;
@@ -5003,14 +5133,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 680;
+					State = 700;
 					_localctx.changed = change();
-					State = 682;
+					State = 702;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -7296112872802222611L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 30562303L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5368853707264360979L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 61124607L) != 0)) {
 						{
-						State = 681;
+						State = 701;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5020,12 +5150,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 687;
+				State = 707;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 686;
+					State = 706;
 					_localctx.at = place();
 					}
 				}
@@ -5074,10 +5204,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 96, RULE_stitchAmount);
+		EnterRule(_localctx, 98, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 704;
+			State = 724;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5086,18 +5216,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 692;
+				State = 712;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 691;
+					State = 711;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 694;
+					State = 714;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5107,20 +5237,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 696;
+				State = 716;
 				_localctx.first = list();
-				State = 700;
+				State = 720;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 697;
+					State = 717;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 702;
+					State = 722;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5132,7 +5262,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 703;
+				State = 723;
 				_localctx.far = reach();
 				}
 				break;
@@ -5172,10 +5302,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 98, RULE_changeAmount);
+		EnterRule(_localctx, 100, RULE_changeAmount);
 		int _la;
 		try {
-			State = 711;
+			State = 731;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5257,6 +5387,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -5269,6 +5400,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -5288,14 +5420,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 706;
+				State = 726;
 				_localctx.amount = count();
-				State = 708;
+				State = 728;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 707;
+					State = 727;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5308,7 +5440,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 710;
+				State = 730;
 				_localctx.far = reach();
 				}
 				break;
@@ -5350,52 +5482,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 100, RULE_reach);
+		EnterRule(_localctx, 102, RULE_reach);
 		int _la;
 		try {
-			State = 724;
+			State = 744;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 713;
+				State = 733;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 714;
+				State = 734;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 715;
+				State = 735;
 				Match(TO);
-				State = 716;
+				State = 736;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 717;
+				State = 737;
 				Match(UNTIL);
-				State = 718;
+				State = 738;
 				_localctx.remain = count();
-				State = 719;
+				State = 739;
 				Match(REMAIN);
-				State = 722;
+				State = 742;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 720;
+					State = 740;
 					Match(BEFORE);
-					State = 721;
+					State = 741;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5455,14 +5587,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 102, RULE_place);
+		EnterRule(_localctx, 104, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 726;
+			State = 746;
 			Match(IN);
-			State = 772;
+			State = 792;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5470,66 +5602,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 727;
+				State = 747;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 4295000193L) != 0)) ) {
+				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 8589967489L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 731;
+				State = 751;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) {
 					{
 					{
-					State = 728;
+					State = 748;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 733;
+					State = 753;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 740;
+				State = 760;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 734;
+					State = 754;
 					Match(AND);
-					State = 736;
+					State = 756;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 735;
+						State = 755;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 738;
+						State = 758;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 					}
 				}
 
-				State = 746;
+				State = 766;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 742;
+					State = 762;
 					_localctx.until = Match(UNTIL);
-					State = 743;
+					State = 763;
 					_localctx.remain = count();
-					State = 744;
+					State = 764;
 					Match(REMAIN);
 					}
 				}
@@ -5538,70 +5670,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 748;
+				State = 768;
 				_localctx.which = Match(EACH);
-				State = 752;
+				State = 772;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) {
 					{
 					{
-					State = 749;
+					State = 769;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 754;
+					State = 774;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 761;
+				State = 781;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 755;
+					State = 775;
 					Match(AND);
-					State = 757;
+					State = 777;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 756;
+						State = 776;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 759;
+						State = 779;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 					}
 				}
 
-				State = 769;
+				State = 789;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 763;
+					State = 783;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 764;
+					State = 784;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 765;
+					State = 785;
 					_localctx.until = Match(UNTIL);
-					State = 766;
+					State = 786;
 					_localctx.remain = count();
-					State = 767;
+					State = 787;
 					Match(REMAIN);
 					}
 					break;
@@ -5617,7 +5749,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 771;
+				State = 791;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -5673,66 +5805,66 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 104, RULE_repeatLine);
+		EnterRule(_localctx, 106, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 774;
+			State = 794;
 			Match(REPEAT);
-			State = 782;
+			State = 802;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 775;
+				State = 795;
 				Match(ROWS);
-				State = 776;
+				State = 796;
 				_localctx.from = count();
-				State = 777;
+				State = 797;
 				Match(TO);
-				State = 778;
+				State = 798;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 780;
+				State = 800;
 				Match(ROW);
-				State = 781;
+				State = 801;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 784;
+			State = 804;
 			Match(COMMA);
-			State = 785;
+			State = 805;
 			_localctx.times = count();
-			State = 793;
+			State = 813;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 786;
+				State = 806;
 				_localctx.more = Match(MORE_WORD);
-				State = 787;
+				State = 807;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 788;
+				State = 808;
 				_localctx.end = Match(TIMES);
-				State = 791;
+				State = 811;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 789;
+					State = 809;
 					_localctx.inAll = Match(IN);
-					State = 790;
+					State = 810;
 					Match(ALL);
 					}
 				}
@@ -5742,12 +5874,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 796;
+			State = 816;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 795;
+				State = 815;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5794,36 +5926,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 106, RULE_forLine);
+		EnterRule(_localctx, 108, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 798;
+			State = 818;
 			Match(FOR);
-			State = 799;
+			State = 819;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 804;
+			State = 824;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 800;
+				State = 820;
 				Match(COMMA);
-				State = 801;
+				State = 821;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 806;
+				State = 826;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 807;
+			State = 827;
 			Match(COLON);
-			State = 808;
+			State = 828;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -5858,21 +5990,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 108, RULE_sizeRange);
+		EnterRule(_localctx, 110, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 810;
+			State = 830;
 			_localctx.first = sizeName();
-			State = 813;
+			State = 833;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 811;
+				State = 831;
 				Match(TO);
-				State = 812;
+				State = 832;
 				_localctx.last = sizeName();
 				}
 			}
@@ -5941,15 +6073,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 110, RULE_sizedLine);
+		EnterRule(_localctx, 112, RULE_sizedLine);
 		try {
-			State = 825;
+			State = 845;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 815;
+				State = 835;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -5959,63 +6091,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 816;
+				State = 836;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 817;
+				State = 837;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 818;
+				State = 838;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 819;
+				State = 839;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 820;
+				State = 840;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 821;
+				State = 841;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 822;
+				State = 842;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 823;
+				State = 843;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 824;
+				State = 844;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6081,29 +6213,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 112, RULE_straightLine);
+		EnterRule(_localctx, 114, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 827;
+			State = 847;
 			Match(STRAIGHT);
-			State = 835;
+			State = 855;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 828;
+				State = 848;
 				Match(TO);
-				State = 829;
+				State = 849;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 830;
+				State = 850;
 				_localctx.further = Match(FOR);
-				State = 831;
+				State = 851;
 				_localctx.length = sum();
 				}
 				break;
@@ -6186,6 +6318,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -6198,6 +6331,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -6216,50 +6350,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 832;
+				State = 852;
 				_localctx.amount = count();
-				State = 833;
+				State = 853;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 839;
+			State = 859;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 837;
+				State = 857;
 				Match(FROM);
-				State = 838;
+				State = 858;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 845;
+			State = 865;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 841;
+				State = 861;
 				Match(COMMA);
-				State = 842;
+				State = 862;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 847;
+				State = 867;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 849;
+			State = 869;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 848;
+				State = 868;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6298,35 +6432,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 114, RULE_rowFix);
+		EnterRule(_localctx, 116, RULE_rowFix);
 		try {
-			State = 857;
+			State = 877;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 851;
+				State = 871;
 				Match(EVEN);
-				State = 852;
+				State = 872;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 853;
+				State = 873;
 				Match(ODD);
-				State = 854;
+				State = 874;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 855;
+				State = 875;
 				Match(END);
-				State = 856;
+				State = 876;
 				_localctx.facing = side();
 				}
 				break;
@@ -6370,25 +6504,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 116, RULE_leaveLine);
+		EnterRule(_localctx, 118, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 859;
+			State = 879;
 			Match(LEAVE);
-			State = 860;
+			State = 880;
 			_localctx.amount = count();
-			State = 861;
+			State = 881;
 			Match(AT);
-			State = 862;
+			State = 882;
 			_localctx.at = edge();
-			State = 864;
+			State = 884;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 863;
+				State = 883;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6436,41 +6570,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 118, RULE_addLine);
+		EnterRule(_localctx, 120, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 866;
+			State = 886;
 			Match(ADD);
-			State = 867;
+			State = 887;
 			_localctx.amount = count();
-			State = 868;
+			State = 888;
 			Match(AT);
-			State = 869;
+			State = 889;
 			_localctx.at = edge();
-			State = 874;
+			State = 894;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 870;
+				State = 890;
 				Match(COMMA);
-				State = 871;
+				State = 891;
 				_localctx.apart = Match(ONE);
-				State = 872;
+				State = 892;
 				Match(ROW);
-				State = 873;
+				State = 893;
 				Match(APART);
 				}
 			}
 
-			State = 877;
+			State = 897;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 876;
+				State = 896;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6551,91 +6685,91 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 120, RULE_shapeLine);
+		EnterRule(_localctx, 122, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 879;
+			State = 899;
 			Match(SHAPE);
-			State = 930;
+			State = 950;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 880;
+				State = 900;
 				Match(BY);
-				State = 881;
+				State = 901;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 882;
+				State = 902;
 				Match(ROWS);
-				State = 883;
+				State = 903;
 				_localctx.from = count();
-				State = 884;
+				State = 904;
 				Match(TO);
-				State = 885;
+				State = 905;
 				_localctx.to = count();
-				State = 886;
+				State = 906;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 890;
+				State = 910;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 888;
+					State = 908;
 					Match(TO);
 					}
 					break;
 				case FOR:
 					{
-					State = 889;
+					State = 909;
 					_localctx.further = Match(FOR);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 892;
+				State = 912;
 				_localctx.length = sum();
-				State = 895;
+				State = 915;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 893;
+					State = 913;
 					Match(FROM);
-					State = 894;
+					State = 914;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 901;
+				State = 921;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 897;
+					State = 917;
 					Match(COMMA);
-					State = 898;
+					State = 918;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 903;
+					State = 923;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 904;
+				State = 924;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -6718,6 +6852,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -6730,6 +6865,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -6748,66 +6884,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 906;
+				State = 926;
 				_localctx.rows = count();
-				State = 928;
+				State = 948;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 907;
+					State = 927;
 					rowsWord();
-					State = 910;
+					State = 930;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 908;
+						State = 928;
 						Match(FROM);
-						State = 909;
+						State = 929;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 916;
+					State = 936;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 912;
+						State = 932;
 						Match(COMMA);
-						State = 913;
+						State = 933;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 918;
+						State = 938;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 919;
+					State = 939;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 921;
+					State = 941;
 					stitchesWord();
-					State = 922;
+					State = 942;
 					_localctx.inside = Match(IN);
-					State = 926;
+					State = 946;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 923;
+						State = 943;
 						Match(COMMA);
-						State = 924;
+						State = 944;
 						Match(BY);
-						State = 925;
+						State = 945;
 						_localctx.by = decreasing();
 						}
 					}
@@ -6867,35 +7003,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 122, RULE_shapeDone);
+		EnterRule(_localctx, 124, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 942;
+			State = 962;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 932;
+				State = 952;
 				Match(COLON);
-				State = 933;
+				State = 953;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 938;
+				State = 958;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 934;
+					State = 954;
 					Match(SEMICOLON);
-					State = 935;
+					State = 955;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 940;
+					State = 960;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -6903,19 +7039,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 941;
+				State = 961;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 945;
+			State = 965;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 944;
+				State = 964;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6968,43 +7104,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 124, RULE_shaping);
+		EnterRule(_localctx, 126, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 952;
+			State = 972;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 947;
+				State = 967;
 				Match(AFTER);
-				State = 948;
+				State = 968;
 				_localctx.after = count();
-				State = 949;
+				State = 969;
 				rowsWord();
-				State = 950;
+				State = 970;
 				Match(COMMA);
 				}
 			}
 
-			State = 954;
+			State = 974;
 			_localctx.first = stage();
-			State = 959;
+			State = 979;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 955;
+				State = 975;
 				Match(COMMA);
-				State = 956;
+				State = 976;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 961;
+				State = 981;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7051,56 +7187,56 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 126, RULE_stage);
+		EnterRule(_localctx, 128, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 965;
+			State = 985;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case DEC:
 			case INC:
 				{
-				State = 962;
+				State = 982;
 				_localctx.changed = change();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 963;
+				State = 983;
 				Match(LEAVE);
 				}
 				break;
 			case ADD:
 				{
-				State = 964;
+				State = 984;
 				Match(ADD);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 967;
+			State = 987;
 			_localctx.amount = count();
-			State = 970;
+			State = 990;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 968;
+				State = 988;
 				Match(AT);
-				State = 969;
+				State = 989;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 973;
+			State = 993;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 972;
+				State = 992;
 				_localctx.when = frequency();
 				}
 			}
@@ -7160,23 +7296,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 128, RULE_shapingPart);
+		EnterRule(_localctx, 130, RULE_shapingPart);
 		try {
-			State = 989;
+			State = 1009;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 975;
+				State = 995;
 				Match(THEN);
-				State = 978;
+				State = 998;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 976;
+					State = 996;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7185,7 +7321,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 977;
+					State = 997;
 					_localctx.next = stage();
 					}
 					break;
@@ -7197,21 +7333,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 980;
+				State = 1000;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 981;
+				State = 1001;
 				Match(BY);
-				State = 984;
+				State = 1004;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 982;
+					State = 1002;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7219,7 +7355,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 983;
+					State = 1003;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7233,16 +7369,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 986;
+				State = 1006;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 987;
+				State = 1007;
 				Match(AT);
-				State = 988;
+				State = 1008;
 				_localctx.at = edge();
 				}
 				break;
@@ -7281,24 +7417,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 130, RULE_frequency);
+		EnterRule(_localctx, 132, RULE_frequency);
 		try {
-			State = 994;
+			State = 1014;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 991;
+				State = 1011;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 992;
+				State = 1012;
 				Match(BY);
-				State = 993;
+				State = 1013;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7342,19 +7478,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 132, RULE_everyRows);
+		EnterRule(_localctx, 134, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 996;
+			State = 1016;
 			Match(EVERY);
-			State = 1001;
+			State = 1021;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 997;
+				State = 1017;
 				Match(ROW);
 				}
 				break;
@@ -7437,6 +7573,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -7449,6 +7586,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -7467,23 +7605,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 998;
+				State = 1018;
 				_localctx.interval = count();
-				State = 999;
+				State = 1019;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1006;
+			State = 1026;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
 				{
-				State = 1003;
+				State = 1023;
 				_localctx.times = count();
-				State = 1004;
+				State = 1024;
 				Match(TIMES);
 				}
 			}
@@ -7528,31 +7666,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 134, RULE_turnRows);
+		EnterRule(_localctx, 136, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1008;
+			State = 1028;
 			Match(TURNS);
-			State = 1009;
+			State = 1029;
 			Match(EVERY);
-			State = 1010;
+			State = 1030;
 			_localctx.interval = count();
-			State = 1011;
+			State = 1031;
 			Match(AND);
-			State = 1012;
+			State = 1032;
 			_localctx.byTurns = count();
-			State = 1013;
+			State = 1033;
 			rowsWord();
-			State = 1017;
+			State = 1037;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
 				{
-				State = 1014;
+				State = 1034;
 				_localctx.times = count();
-				State = 1015;
+				State = 1035;
 				Match(TIMES);
 				}
 			}
@@ -7586,33 +7724,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 136, RULE_decreasing);
+		EnterRule(_localctx, 138, RULE_decreasing);
 		try {
-			State = 1024;
+			State = 1044;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1019;
+				State = 1039;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1020;
+				State = 1040;
 				Match(SLIPPING);
-				State = 1021;
+				State = 1041;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1022;
+				State = 1042;
 				Match(WORKING);
-				State = 1023;
+				State = 1043;
 				Match(TOGETHER);
 				}
 				break;
@@ -7652,32 +7790,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 138, RULE_stitchesIn);
+		EnterRule(_localctx, 140, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1028;
+			State = 1048;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1026;
+				State = 1046;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1027;
+				State = 1047;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1030;
+			State = 1050;
 			stitchesWord();
-			State = 1031;
+			State = 1051;
 			Match(IN);
 			}
 		}
@@ -7726,37 +7864,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 140, RULE_solve);
+		EnterRule(_localctx, 142, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1033;
+			State = 1053;
 			Match(EVENLY);
-			State = 1034;
+			State = 1054;
 			Match(TO);
-			State = 1035;
+			State = 1055;
 			_localctx.target = count();
-			State = 1036;
+			State = 1056;
 			Match(COMMA);
-			State = 1037;
+			State = 1057;
 			Match(AT);
-			State = 1038;
+			State = 1058;
 			_localctx.at = edge();
-			State = 1043;
+			State = 1063;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1039;
+				State = 1059;
 				Match(COMMA);
-				State = 1040;
+				State = 1060;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1045;
+				State = 1065;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7808,43 +7946,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 142, RULE_solveOption);
+		EnterRule(_localctx, 144, RULE_solveOption);
 		int _la;
 		try {
-			State = 1062;
+			State = 1082;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1046;
+				State = 1066;
 				Match(ON);
-				State = 1047;
+				State = 1067;
 				Match(RS);
-				State = 1048;
+				State = 1068;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1049;
+				State = 1069;
 				Match(LONGER);
-				State = 1050;
+				State = 1070;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1051;
+				State = 1071;
 				Match(BY);
-				State = 1054;
+				State = 1074;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1052;
+					State = 1072;
 					Match(TURNS);
 					}
 					break;
@@ -7852,7 +7990,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1053;
+					State = 1073;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7865,7 +8003,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1056;
+				State = 1076;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -7875,11 +8013,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1057;
+				State = 1077;
 				_localctx.rows = count();
-				State = 1058;
+				State = 1078;
 				rowsWord();
-				State = 1059;
+				State = 1079;
 				Match(PLAIN);
 				}
 				break;
@@ -7888,7 +8026,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1061;
+				State = 1081;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -7963,65 +8101,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 144, RULE_seamLine);
+		EnterRule(_localctx, 146, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1064;
+			State = 1084;
 			Match(SEAM);
-			State = 1066;
+			State = 1086;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1065;
+				State = 1085;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1068;
+				State = 1088;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7975804571228176251L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
-			State = 1074;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+			State = 1094;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1070;
+				State = 1090;
 				Match(AND);
-				State = 1071;
+				State = 1091;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1076;
+				State = 1096;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1084;
+			State = 1104;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1077;
+				State = 1097;
 				Match(COMMA);
-				State = 1082;
+				State = 1102;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 1134695999897601L) != 0)) {
 					{
-					State = 1078;
+					State = 1098;
 					_localctx.rows = selection();
-					State = 1080;
+					State = 1100;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1079;
+						State = 1099;
 						Match(COMMA);
 						}
 					}
@@ -8032,65 +8170,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1086;
+			State = 1106;
 			Match(WITH);
-			State = 1088;
+			State = 1108;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1087;
+				State = 1107;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1090;
+				State = 1110;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7975804571228176251L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
-			State = 1096;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+			State = 1116;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1092;
+				State = 1112;
 				Match(AND);
-				State = 1093;
+				State = 1113;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1098;
+				State = 1118;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1103;
+			State = 1123;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1099;
+				State = 1119;
 				Match(COMMA);
-				State = 1100;
+				State = 1120;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1105;
+				State = 1125;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1108;
+			State = 1128;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1106;
+				State = 1126;
 				Match(COLON);
-				State = 1107;
+				State = 1127;
 				_localctx.worked = rate();
 				}
 			}
@@ -8127,26 +8265,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 146, RULE_walkWords);
+		EnterRule(_localctx, 148, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1111;
+			State = 1131;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1110;
+				State = 1130;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1113;
+				State = 1133;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7975804571228176251L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8196,10 +8334,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 148, RULE_seamPart);
+		EnterRule(_localctx, 150, RULE_seamPart);
 		int _la;
 		try {
-			State = 1131;
+			State = 1151;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8208,27 +8346,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1115;
+				State = 1135;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1116;
+				State = 1136;
 				_localctx.eased = Match(EASING);
-				State = 1122;
+				State = 1142;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1117;
+					State = 1137;
 					_localctx.least = list();
-					State = 1118;
+					State = 1138;
 					Match(TO);
-					State = 1119;
+					State = 1139;
 					_localctx.most = list();
-					State = 1120;
+					State = 1140;
 					_localctx.measure = unit();
 					}
 				}
@@ -8238,29 +8376,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1124;
+				State = 1144;
 				Match(IN);
-				State = 1128;
+				State = 1148;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1125;
+					State = 1145;
 					Match(THE);
-					State = 1126;
+					State = 1146;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1127;
+					State = 1147;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1130;
+				State = 1150;
 				Match(ORDER);
 				}
 				break;
@@ -8298,9 +8436,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 150, RULE_walkWord);
+		EnterRule(_localctx, 152, RULE_walkWord);
 		try {
-			State = 1139;
+			State = 1159;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8381,6 +8519,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -8393,6 +8532,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -8410,42 +8550,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1133;
+				State = 1153;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1134;
+				State = 1154;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1135;
+				State = 1155;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1136;
+				State = 1156;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1137;
+				State = 1157;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1138;
+				State = 1158;
 				Match(STITCHES);
 				}
 				break;
@@ -8496,10 +8636,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 152, RULE_selection);
+		EnterRule(_localctx, 154, RULE_selection);
 		int _la;
 		try {
-			State = 1157;
+			State = 1177;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -8507,19 +8647,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1143;
+				State = 1163;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1141;
+					State = 1161;
 					_localctx.all = Match(ALL);
-					State = 1142;
+					State = 1162;
 					Match(BUT);
 					}
 				}
 
-				State = 1145;
+				State = 1165;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8529,12 +8669,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1150;
+				State = 1170;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1146;
+					State = 1166;
 					Match(ROW);
 					}
 					break;
@@ -8617,6 +8757,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -8629,6 +8770,7 @@ internal partial class TurnrowParser : Parser {
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TOGETHER:
@@ -8647,9 +8789,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1147;
+					State = 1167;
 					_localctx.amount = count();
-					State = 1148;
+					State = 1168;
 					rowsWord();
 					}
 					break;
@@ -8661,13 +8803,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1152;
+				State = 1172;
 				Match(ROWS);
-				State = 1153;
+				State = 1173;
 				_localctx.from = count();
-				State = 1154;
+				State = 1174;
 				Match(TO);
-				State = 1155;
+				State = 1175;
 				_localctx.to = count();
 				}
 				break;
@@ -8725,51 +8867,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 154, RULE_rate);
+		EnterRule(_localctx, 156, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1160;
+			State = 1180;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1159;
+				State = 1179;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1163;
+			State = 1183;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1162;
+				State = 1182;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1165;
+				State = 1185;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
-			State = 1187;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+			State = 1207;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1167;
+				State = 1187;
 				_localctx.way = Match(IN);
-				State = 1168;
+				State = 1188;
 				Match(EACH);
-				State = 1175;
+				State = 1195;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1169;
+					State = 1189;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -8851,6 +8993,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -8863,6 +9006,7 @@ internal partial class TurnrowParser : Parser {
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TOGETHER:
@@ -8879,21 +9023,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1171;
+					State = 1191;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1170;
+						State = 1190;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1173;
+						State = 1193;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 					}
 					break;
 				default:
@@ -8903,14 +9047,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1177;
+				State = 1197;
 				_localctx.way = Match(PER);
-				State = 1185;
+				State = 1205;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1178;
+					State = 1198;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -8993,6 +9137,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -9005,6 +9150,7 @@ internal partial class TurnrowParser : Parser {
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TOGETHER:
@@ -9023,21 +9169,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1179;
+					State = 1199;
 					_localctx.over = count();
-					State = 1183;
+					State = 1203;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1180;
+						State = 1200;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1181;
+						State = 1201;
 						Match(STITCHES);
 						}
 						break;
@@ -9119,6 +9265,7 @@ internal partial class TurnrowParser : Parser {
 					case OFF:
 					case ON:
 					case ONE:
+					case OPENS:
 					case OPPOSITE:
 					case ORDER:
 					case OVER:
@@ -9131,6 +9278,7 @@ internal partial class TurnrowParser : Parser {
 					case SKIPPING:
 					case SLIPPING:
 					case STITCH:
+					case STRETCHES:
 					case THEN:
 					case TIMES:
 					case TOGETHER:
@@ -9147,7 +9295,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1182;
+						State = 1202;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9219,30 +9367,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 156, RULE_expectLine);
+		EnterRule(_localctx, 158, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1189;
-			Match(EXPECT);
-			State = 1190;
-			_localctx.left = expected();
 			State = 1209;
+			Match(EXPECT);
+			State = 1210;
+			_localctx.left = expected();
+			State = 1229;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1191;
+				State = 1211;
 				Match(MEASURE);
-				State = 1201;
+				State = 1221;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1192;
+					State = 1212;
 					Match(AT);
-					State = 1193;
+					State = 1213;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9252,7 +9400,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1194;
+					State = 1214;
 					_localctx.length = sum();
 					}
 					break;
@@ -9335,6 +9483,7 @@ internal partial class TurnrowParser : Parser {
 				case OFF:
 				case ON:
 				case ONE:
+				case OPENS:
 				case OPPOSITE:
 				case ORDER:
 				case OVER:
@@ -9347,6 +9496,7 @@ internal partial class TurnrowParser : Parser {
 				case SKIPPING:
 				case SLIPPING:
 				case STITCH:
+				case STRETCHES:
 				case THEN:
 				case TIMES:
 				case TOGETHER:
@@ -9365,18 +9515,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1195;
+					State = 1215;
 					_localctx.length = sum();
-					State = 1199;
+					State = 1219;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1196;
+						State = 1216;
 						Match(COMMA);
-						State = 1197;
+						State = 1217;
 						Match(WITHIN);
-						State = 1198;
+						State = 1218;
 						_localctx.within = sum();
 						}
 					}
@@ -9391,7 +9541,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1203;
+				State = 1223;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9400,14 +9550,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1206;
+				State = 1226;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1204;
+					State = 1224;
 					Match(AT);
-					State = 1205;
+					State = 1225;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9420,7 +9570,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1208;
+				State = 1228;
 				_localctx.right = expected();
 				}
 				break;
@@ -9468,29 +9618,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 158, RULE_expected);
+		EnterRule(_localctx, 160, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1211;
+			State = 1231;
 			_localctx.value = sum();
-			State = 1222;
+			State = 1242;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1213;
+				State = 1233;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1212;
+					State = 1232;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1215;
+				State = 1235;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9500,18 +9650,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1219;
+				State = 1239;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1216;
+					State = 1236;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1221;
+					State = 1241;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9553,21 +9703,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 160, RULE_expectedMore);
+		EnterRule(_localctx, 162, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1224;
+			State = 1244;
 			_localctx.by = sign();
-			State = 1225;
+			State = 1245;
 			_localctx.value = single();
-			State = 1227;
+			State = 1247;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1226;
+				State = 1246;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9625,43 +9775,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 162, RULE_claim);
+		EnterRule(_localctx, 164, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1229;
+			State = 1249;
 			Match(EQUALS);
-			State = 1230;
+			State = 1250;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1235;
+			State = 1255;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1231;
+				State = 1251;
 				Match(COMMA);
-				State = 1232;
+				State = 1252;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1237;
+				State = 1257;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1243;
+			State = 1263;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1238;
+				State = 1258;
 				_localctx.without = Match(WITHOUT);
-				State = 1239;
+				State = 1259;
 				Match(TURNING);
-				State = 1240;
+				State = 1260;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9674,9 +9824,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1241;
+				State = 1261;
 				_localctx.with = Match(WITH);
-				State = 1242;
+				State = 1262;
 				Match(CHAINS);
 				}
 				break;
@@ -9723,14 +9873,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 164, RULE_claimPart);
+		EnterRule(_localctx, 166, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1245;
+			State = 1265;
 			_localctx.amount = count();
-			State = 1252;
+			State = 1272;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -9811,6 +9961,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -9823,6 +9974,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -9839,26 +9991,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1247;
+				State = 1267;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1246;
+					State = 1266;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1249;
+					State = 1269;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1251;
+				State = 1271;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -9901,18 +10053,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 166, RULE_edge);
+		EnterRule(_localctx, 168, RULE_edge);
 		int _la;
 		try {
-			State = 1260;
+			State = 1280;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1254;
+				State = 1274;
 				Match(BOTH);
-				State = 1255;
+				State = 1275;
 				Match(EDGES);
 				}
 				break;
@@ -9994,6 +10146,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -10006,6 +10159,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -10023,14 +10177,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1256;
+				State = 1276;
 				_localctx.called = name();
-				State = 1258;
+				State = 1278;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1257;
+					State = 1277;
 					Match(EDGE);
 					}
 				}
@@ -10065,12 +10219,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 168, RULE_side);
+		EnterRule(_localctx, 170, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1262;
+			State = 1282;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10105,12 +10259,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 170, RULE_change);
+		EnterRule(_localctx, 172, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1264;
+			State = 1284;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10151,26 +10305,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 172, RULE_stitch);
+		EnterRule(_localctx, 174, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1267;
+			State = 1287;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1266;
+				State = 1286;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1269;
+				State = 1289;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10197,12 +10351,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 174, RULE_rowsWord);
+		EnterRule(_localctx, 176, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1271;
+			State = 1291;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10237,12 +10391,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 176, RULE_stitchesWord);
+		EnterRule(_localctx, 178, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1273;
+			State = 1293;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10287,25 +10441,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 178, RULE_sum);
+		EnterRule(_localctx, 180, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1275;
+			State = 1295;
 			_localctx.first = factor();
-			State = 1279;
+			State = 1299;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1276;
+				State = 1296;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1281;
+				State = 1301;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10341,13 +10495,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 180, RULE_sumOperation);
+		EnterRule(_localctx, 182, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1282;
+			State = 1302;
 			_localctx.by = sign();
-			State = 1283;
+			State = 1303;
 			_localctx.value = factor();
 			}
 		}
@@ -10391,24 +10545,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 182, RULE_factor);
+		EnterRule(_localctx, 184, RULE_factor);
 		int _la;
 		try {
-			State = 1294;
+			State = 1314;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1285;
+				State = 1305;
 				_localctx.amount = list();
-				State = 1287;
+				State = 1307;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 405323966463344641L) != 0)) {
+				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 1621295865853378561L) != 0)) {
 					{
-					State = 1286;
+					State = 1306;
 					_localctx.measure = unit();
 					}
 				}
@@ -10493,6 +10647,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -10505,6 +10660,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -10522,18 +10678,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1289;
+				State = 1309;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1290;
+				State = 1310;
 				Match(OPEN);
-				State = 1291;
+				State = 1311;
 				_localctx.inside = sum();
-				State = 1292;
+				State = 1312;
 				Match(CLOSE);
 				}
 				break;
@@ -10575,25 +10731,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 184, RULE_count);
+		EnterRule(_localctx, 186, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1296;
+			State = 1316;
 			_localctx.first = single();
-			State = 1300;
+			State = 1320;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1297;
+				State = 1317;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1302;
+				State = 1322;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10629,13 +10785,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 186, RULE_countOperation);
+		EnterRule(_localctx, 188, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1303;
+			State = 1323;
 			_localctx.by = sign();
-			State = 1304;
+			State = 1324;
 			_localctx.value = single();
 			}
 		}
@@ -10675,16 +10831,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 188, RULE_single);
+		EnterRule(_localctx, 190, RULE_single);
 		try {
-			State = 1312;
+			State = 1332;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1306;
+				State = 1326;
 				_localctx.amount = list();
 				}
 				break;
@@ -10766,6 +10922,7 @@ internal partial class TurnrowParser : Parser {
 			case OFF:
 			case ON:
 			case ONE:
+			case OPENS:
 			case OPPOSITE:
 			case ORDER:
 			case OVER:
@@ -10778,6 +10935,7 @@ internal partial class TurnrowParser : Parser {
 			case SKIPPING:
 			case SLIPPING:
 			case STITCH:
+			case STRETCHES:
 			case THEN:
 			case TIMES:
 			case TOGETHER:
@@ -10795,18 +10953,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1307;
+				State = 1327;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1308;
+				State = 1328;
 				Match(OPEN);
-				State = 1309;
+				State = 1329;
 				_localctx.inside = count();
-				State = 1310;
+				State = 1330;
 				Match(CLOSE);
 				}
 				break;
@@ -10840,12 +10998,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 190, RULE_sign);
+		EnterRule(_localctx, 192, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1314;
+			State = 1334;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10893,41 +11051,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 192, RULE_list);
+		EnterRule(_localctx, 194, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1316;
+			State = 1336;
 			_localctx.first = number();
-			State = 1328;
+			State = 1348;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1317;
+				State = 1337;
 				Match(OPEN);
-				State = 1318;
+				State = 1338;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1323;
+				State = 1343;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1319;
+					State = 1339;
 					Match(COMMA);
-					State = 1320;
+					State = 1340;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1325;
+					State = 1345;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1326;
+				State = 1346;
 				Match(CLOSE);
 				}
 			}
@@ -10960,23 +11118,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 194, RULE_number);
+		EnterRule(_localctx, 196, RULE_number);
 		int _la;
 		try {
-			State = 1335;
+			State = 1355;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1330;
+				State = 1350;
 				_localctx.whole = Match(NUMBER);
-				State = 1332;
+				State = 1352;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1331;
+					State = 1351;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -10986,7 +11144,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1334;
+				State = 1354;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11021,14 +11179,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 196, RULE_unit);
+		EnterRule(_localctx, 198, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1337;
+			State = 1357;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 405323966463344641L) != 0)) ) {
+			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 1621295865853378561L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11128,6 +11286,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OFF() { return GetToken(TurnrowParser.OFF, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ON() { return GetToken(TurnrowParser.ON, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ONE() { return GetToken(TurnrowParser.ONE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPENS() { return GetToken(TurnrowParser.OPENS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPPOSITE() { return GetToken(TurnrowParser.OPPOSITE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDER() { return GetToken(TurnrowParser.ORDER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
@@ -11140,6 +11299,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPING() { return GetToken(TurnrowParser.SKIPPING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SLIPPING() { return GetToken(TurnrowParser.SLIPPING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRETCHES() { return GetToken(TurnrowParser.STRETCHES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOGETHER() { return GetToken(TurnrowParser.TOGETHER, 0); }
@@ -11164,14 +11324,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 198, RULE_name);
+		EnterRule(_localctx, 200, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1339;
+			State = 1359;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7399343818654220155L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11192,7 +11352,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,158,1342,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,160,1362,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11206,485 +11366,494 @@ internal partial class TurnrowParser : Parser {
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
-		2,99,7,99,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
+		2,99,7,99,2,100,7,100,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,
 		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,247,8,2,1,3,
-		1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,262,8,6,1,7,1,7,1,
-		7,1,8,1,8,1,8,1,8,5,8,271,8,8,10,8,12,8,274,9,8,1,9,1,9,1,9,1,9,1,9,3,
-		9,281,8,9,3,9,283,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,
-		1,13,1,14,1,14,1,14,3,14,299,8,14,1,14,1,14,5,14,303,8,14,10,14,12,14,
-		306,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,314,8,15,3,15,316,8,15,1,16,
-		1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
-		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,341,8,17,1,18,1,18,1,18,1,
-		19,1,19,1,19,1,19,1,19,3,19,351,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,
-		3,19,360,8,19,1,19,1,19,5,19,364,8,19,10,19,12,19,367,9,19,1,20,1,20,1,
-		20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,378,8,20,1,21,1,21,1,21,1,21,1,21,
-		1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,395,8,22,3,22,397,
-		8,22,1,22,1,22,5,22,401,8,22,10,22,12,22,404,9,22,1,23,1,23,1,23,1,23,
-		1,23,1,23,3,23,412,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,420,8,24,1,
-		25,1,25,1,25,1,25,1,25,3,25,427,8,25,1,26,1,26,1,26,1,26,1,26,1,27,1,27,
-		1,27,1,27,1,27,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,1,28,
-		1,28,1,28,3,28,452,8,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,5,29,461,8,
-		29,10,29,12,29,464,9,29,1,30,1,30,1,30,1,30,1,31,1,31,1,31,1,31,1,31,1,
-		31,1,31,3,31,477,8,31,1,31,1,31,1,31,1,31,3,31,483,8,31,1,32,1,32,1,32,
-		3,32,488,8,32,1,32,3,32,491,8,32,1,33,1,33,1,33,1,33,1,33,1,33,1,33,1,
-		33,3,33,501,8,33,1,33,1,33,1,33,1,33,1,33,1,33,3,33,509,8,33,1,33,1,33,
-		1,33,1,33,1,33,1,33,5,33,517,8,33,10,33,12,33,520,9,33,1,33,1,33,1,33,
-		1,33,5,33,526,8,33,10,33,12,33,529,9,33,3,33,531,8,33,1,34,4,34,534,8,
-		34,11,34,12,34,535,1,34,1,34,5,34,540,8,34,10,34,12,34,543,9,34,1,35,1,
-		35,1,35,1,35,3,35,549,8,35,1,36,1,36,1,36,1,36,1,36,3,36,556,8,36,1,37,
-		1,37,1,37,3,37,561,8,37,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,38,1,
-		38,3,38,573,8,38,1,38,1,38,3,38,577,8,38,1,39,1,39,1,39,1,39,1,39,1,40,
-		1,40,1,40,1,40,1,40,5,40,589,8,40,10,40,12,40,592,9,40,1,41,1,41,1,41,
-		1,41,1,41,1,41,3,41,600,8,41,1,42,1,42,1,42,1,43,1,43,1,43,1,43,1,44,1,
-		44,3,44,611,8,44,1,44,3,44,614,8,44,1,44,1,44,1,44,3,44,619,8,44,1,45,
-		1,45,1,45,1,45,1,45,3,45,626,8,45,1,45,1,45,1,45,3,45,631,8,45,1,46,1,
-		46,1,46,5,46,636,8,46,10,46,12,46,639,9,46,1,47,1,47,1,47,1,47,1,47,1,
-		47,1,47,3,47,648,8,47,1,47,3,47,651,8,47,1,47,1,47,3,47,655,8,47,1,47,
-		1,47,1,47,1,47,1,47,1,47,1,47,3,47,664,8,47,1,47,3,47,667,8,47,1,47,4,
-		47,670,8,47,11,47,12,47,671,1,47,1,47,3,47,676,8,47,1,47,3,47,679,8,47,
-		1,47,1,47,3,47,683,8,47,3,47,685,8,47,1,47,3,47,688,8,47,3,47,690,8,47,
-		1,48,4,48,693,8,48,11,48,12,48,694,1,48,1,48,5,48,699,8,48,10,48,12,48,
-		702,9,48,1,48,3,48,705,8,48,1,49,1,49,3,49,709,8,49,1,49,3,49,712,8,49,
-		1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,3,50,723,8,50,3,50,725,8,
-		50,1,51,1,51,1,51,5,51,730,8,51,10,51,12,51,733,9,51,1,51,1,51,4,51,737,
-		8,51,11,51,12,51,738,3,51,741,8,51,1,51,1,51,1,51,1,51,3,51,747,8,51,1,
-		51,1,51,5,51,751,8,51,10,51,12,51,754,9,51,1,51,1,51,4,51,758,8,51,11,
-		51,12,51,759,3,51,762,8,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,770,8,51,
-		1,51,3,51,773,8,51,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,783,8,
-		52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,792,8,52,3,52,794,8,52,1,52,
-		3,52,797,8,52,1,53,1,53,1,53,1,53,5,53,803,8,53,10,53,12,53,806,9,53,1,
-		53,1,53,1,53,1,54,1,54,1,54,3,54,814,8,54,1,55,1,55,1,55,1,55,1,55,1,55,
-		1,55,1,55,1,55,1,55,3,55,826,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,
-		56,3,56,836,8,56,1,56,1,56,3,56,840,8,56,1,56,1,56,5,56,844,8,56,10,56,
-		12,56,847,9,56,1,56,3,56,850,8,56,1,57,1,57,1,57,1,57,1,57,1,57,3,57,858,
-		8,57,1,58,1,58,1,58,1,58,1,58,3,58,865,8,58,1,59,1,59,1,59,1,59,1,59,1,
-		59,1,59,1,59,3,59,875,8,59,1,59,3,59,878,8,59,1,60,1,60,1,60,1,60,1,60,
-		1,60,1,60,1,60,1,60,1,60,1,60,3,60,891,8,60,1,60,1,60,1,60,3,60,896,8,
-		60,1,60,1,60,5,60,900,8,60,10,60,12,60,903,9,60,1,60,1,60,1,60,1,60,1,
-		60,1,60,3,60,911,8,60,1,60,1,60,5,60,915,8,60,10,60,12,60,918,9,60,1,60,
-		1,60,1,60,1,60,1,60,1,60,1,60,3,60,927,8,60,3,60,929,8,60,3,60,931,8,60,
-		1,61,1,61,1,61,1,61,5,61,937,8,61,10,61,12,61,940,9,61,1,61,3,61,943,8,
-		61,1,61,3,61,946,8,61,1,62,1,62,1,62,1,62,1,62,3,62,953,8,62,1,62,1,62,
-		1,62,5,62,958,8,62,10,62,12,62,961,9,62,1,63,1,63,1,63,3,63,966,8,63,1,
-		63,1,63,1,63,3,63,971,8,63,1,63,3,63,974,8,63,1,64,1,64,1,64,3,64,979,
-		8,64,1,64,1,64,1,64,1,64,3,64,985,8,64,1,64,1,64,1,64,3,64,990,8,64,1,
-		65,1,65,1,65,3,65,995,8,65,1,66,1,66,1,66,1,66,1,66,3,66,1002,8,66,1,66,
-		1,66,1,66,3,66,1007,8,66,1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,
-		3,67,1018,8,67,1,68,1,68,1,68,1,68,1,68,3,68,1025,8,68,1,69,1,69,3,69,
-		1029,8,69,1,69,1,69,1,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,5,70,
-		1042,8,70,10,70,12,70,1045,9,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,
-		3,71,1055,8,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1063,8,71,1,72,1,72,
-		4,72,1067,8,72,11,72,12,72,1068,1,72,1,72,5,72,1073,8,72,10,72,12,72,1076,
-		9,72,1,72,1,72,1,72,3,72,1081,8,72,3,72,1083,8,72,3,72,1085,8,72,1,72,
-		1,72,4,72,1089,8,72,11,72,12,72,1090,1,72,1,72,5,72,1095,8,72,10,72,12,
-		72,1098,9,72,1,72,1,72,5,72,1102,8,72,10,72,12,72,1105,9,72,1,72,1,72,
-		3,72,1109,8,72,1,73,4,73,1112,8,73,11,73,12,73,1113,1,74,1,74,1,74,1,74,
-		1,74,1,74,1,74,3,74,1123,8,74,1,74,1,74,1,74,1,74,3,74,1129,8,74,1,74,
-		3,74,1132,8,74,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1140,8,75,1,76,1,76,
-		3,76,1144,8,76,1,76,1,76,1,76,1,76,1,76,3,76,1151,8,76,1,76,1,76,1,76,
-		1,76,1,76,3,76,1158,8,76,1,77,3,77,1161,8,77,1,77,4,77,1164,8,77,11,77,
-		12,77,1165,1,77,1,77,1,77,1,77,4,77,1172,8,77,11,77,12,77,1173,3,77,1176,
-		8,77,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1184,8,77,3,77,1186,8,77,3,77,
-		1188,8,77,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1200,
-		8,78,3,78,1202,8,78,1,78,1,78,1,78,3,78,1207,8,78,1,78,3,78,1210,8,78,
-		1,79,1,79,3,79,1214,8,79,1,79,1,79,5,79,1218,8,79,10,79,12,79,1221,9,79,
-		3,79,1223,8,79,1,80,1,80,1,80,3,80,1228,8,80,1,81,1,81,1,81,1,81,5,81,
-		1234,8,81,10,81,12,81,1237,9,81,1,81,1,81,1,81,1,81,1,81,3,81,1244,8,81,
-		1,82,1,82,4,82,1248,8,82,11,82,12,82,1249,1,82,3,82,1253,8,82,1,83,1,83,
-		1,83,1,83,3,83,1259,8,83,3,83,1261,8,83,1,84,1,84,1,85,1,85,1,86,4,86,
-		1268,8,86,11,86,12,86,1269,1,87,1,87,1,88,1,88,1,89,1,89,5,89,1278,8,89,
-		10,89,12,89,1281,9,89,1,90,1,90,1,90,1,91,1,91,3,91,1288,8,91,1,91,1,91,
-		1,91,1,91,1,91,3,91,1295,8,91,1,92,1,92,5,92,1299,8,92,10,92,12,92,1302,
-		9,92,1,93,1,93,1,93,1,94,1,94,1,94,1,94,1,94,1,94,3,94,1313,8,94,1,95,
-		1,95,1,96,1,96,1,96,1,96,1,96,5,96,1322,8,96,10,96,12,96,1325,9,96,1,96,
-		1,96,3,96,1329,8,96,1,97,1,97,3,97,1333,8,97,1,97,3,97,1336,8,97,1,98,
-		1,98,1,99,1,99,1,99,0,0,100,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,
-		32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,
-		80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
-		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
-		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
-		192,194,196,198,0,18,2,0,145,146,148,149,2,0,20,20,69,69,2,0,44,44,125,
-		125,2,0,145,145,148,148,2,0,90,90,138,138,2,0,75,75,135,135,2,0,63,63,
-		93,93,2,0,33,33,42,42,4,0,87,87,94,94,102,102,119,119,2,0,87,87,94,94,
-		2,0,95,95,100,100,2,0,118,118,143,143,2,0,73,73,92,92,1,0,43,44,1,0,124,
-		125,2,0,10,12,14,14,4,0,91,91,144,144,146,147,149,149,26,0,15,18,20,27,
-		29,31,33,42,45,56,58,60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,111,
-		113,117,119,119,121,121,123,124,127,128,130,133,135,138,140,140,142,142,
-		145,145,148,148,150,150,1495,0,200,1,0,0,0,2,203,1,0,0,0,4,246,1,0,0,0,
-		6,248,1,0,0,0,8,251,1,0,0,0,10,254,1,0,0,0,12,261,1,0,0,0,14,263,1,0,0,
-		0,16,266,1,0,0,0,18,282,1,0,0,0,20,284,1,0,0,0,22,287,1,0,0,0,24,290,1,
-		0,0,0,26,293,1,0,0,0,28,295,1,0,0,0,30,315,1,0,0,0,32,317,1,0,0,0,34,321,
-		1,0,0,0,36,342,1,0,0,0,38,345,1,0,0,0,40,377,1,0,0,0,42,379,1,0,0,0,44,
-		384,1,0,0,0,46,405,1,0,0,0,48,413,1,0,0,0,50,421,1,0,0,0,52,428,1,0,0,
-		0,54,433,1,0,0,0,56,438,1,0,0,0,58,453,1,0,0,0,60,465,1,0,0,0,62,482,1,
-		0,0,0,64,484,1,0,0,0,66,530,1,0,0,0,68,533,1,0,0,0,70,548,1,0,0,0,72,550,
-		1,0,0,0,74,557,1,0,0,0,76,576,1,0,0,0,78,578,1,0,0,0,80,583,1,0,0,0,82,
-		599,1,0,0,0,84,601,1,0,0,0,86,604,1,0,0,0,88,608,1,0,0,0,90,620,1,0,0,
-		0,92,632,1,0,0,0,94,689,1,0,0,0,96,704,1,0,0,0,98,711,1,0,0,0,100,724,
-		1,0,0,0,102,726,1,0,0,0,104,774,1,0,0,0,106,798,1,0,0,0,108,810,1,0,0,
-		0,110,825,1,0,0,0,112,827,1,0,0,0,114,857,1,0,0,0,116,859,1,0,0,0,118,
-		866,1,0,0,0,120,879,1,0,0,0,122,942,1,0,0,0,124,952,1,0,0,0,126,965,1,
-		0,0,0,128,989,1,0,0,0,130,994,1,0,0,0,132,996,1,0,0,0,134,1008,1,0,0,0,
-		136,1024,1,0,0,0,138,1028,1,0,0,0,140,1033,1,0,0,0,142,1062,1,0,0,0,144,
-		1064,1,0,0,0,146,1111,1,0,0,0,148,1131,1,0,0,0,150,1139,1,0,0,0,152,1157,
-		1,0,0,0,154,1160,1,0,0,0,156,1189,1,0,0,0,158,1211,1,0,0,0,160,1224,1,
-		0,0,0,162,1229,1,0,0,0,164,1245,1,0,0,0,166,1260,1,0,0,0,168,1262,1,0,
-		0,0,170,1264,1,0,0,0,172,1267,1,0,0,0,174,1271,1,0,0,0,176,1273,1,0,0,
-		0,178,1275,1,0,0,0,180,1282,1,0,0,0,182,1294,1,0,0,0,184,1296,1,0,0,0,
-		186,1303,1,0,0,0,188,1312,1,0,0,0,190,1314,1,0,0,0,192,1316,1,0,0,0,194,
-		1335,1,0,0,0,196,1337,1,0,0,0,198,1339,1,0,0,0,200,201,3,4,2,0,201,202,
-		5,0,0,1,202,1,1,0,0,0,203,204,3,162,81,0,204,205,5,0,0,1,205,3,1,0,0,0,
-		206,247,3,6,3,0,207,247,3,8,4,0,208,247,3,10,5,0,209,247,3,14,7,0,210,
-		247,3,16,8,0,211,247,3,20,10,0,212,247,3,22,11,0,213,247,3,24,12,0,214,
-		247,3,26,13,0,215,247,3,28,14,0,216,247,3,32,16,0,217,247,3,34,17,0,218,
-		247,3,38,19,0,219,247,3,42,21,0,220,247,3,44,22,0,221,247,3,64,32,0,222,
-		247,3,72,36,0,223,247,3,74,37,0,224,247,3,76,38,0,225,247,3,78,39,0,226,
-		247,3,80,40,0,227,247,3,84,42,0,228,247,3,86,43,0,229,247,3,88,44,0,230,
-		247,3,90,45,0,231,247,3,104,52,0,232,247,3,112,56,0,233,247,3,116,58,0,
-		234,247,3,118,59,0,235,247,3,120,60,0,236,247,3,144,72,0,237,247,3,156,
-		78,0,238,247,3,46,23,0,239,247,3,106,53,0,240,247,3,48,24,0,241,247,3,
-		50,25,0,242,247,3,52,26,0,243,247,3,56,28,0,244,247,3,58,29,0,245,247,
-		3,54,27,0,246,206,1,0,0,0,246,207,1,0,0,0,246,208,1,0,0,0,246,209,1,0,
-		0,0,246,210,1,0,0,0,246,211,1,0,0,0,246,212,1,0,0,0,246,213,1,0,0,0,246,
-		214,1,0,0,0,246,215,1,0,0,0,246,216,1,0,0,0,246,217,1,0,0,0,246,218,1,
-		0,0,0,246,219,1,0,0,0,246,220,1,0,0,0,246,221,1,0,0,0,246,222,1,0,0,0,
-		246,223,1,0,0,0,246,224,1,0,0,0,246,225,1,0,0,0,246,226,1,0,0,0,246,227,
-		1,0,0,0,246,228,1,0,0,0,246,229,1,0,0,0,246,230,1,0,0,0,246,231,1,0,0,
-		0,246,232,1,0,0,0,246,233,1,0,0,0,246,234,1,0,0,0,246,235,1,0,0,0,246,
-		236,1,0,0,0,246,237,1,0,0,0,246,238,1,0,0,0,246,239,1,0,0,0,246,240,1,
-		0,0,0,246,241,1,0,0,0,246,242,1,0,0,0,246,243,1,0,0,0,246,244,1,0,0,0,
-		246,245,1,0,0,0,247,5,1,0,0,0,248,249,5,37,0,0,249,250,3,194,97,0,250,
-		7,1,0,0,0,251,252,5,39,0,0,252,253,5,155,0,0,253,9,1,0,0,0,254,255,5,53,
-		0,0,255,256,3,12,6,0,256,11,1,0,0,0,257,262,5,151,0,0,258,262,5,154,0,
-		0,259,262,5,155,0,0,260,262,3,198,99,0,261,257,1,0,0,0,261,258,1,0,0,0,
-		261,259,1,0,0,0,261,260,1,0,0,0,262,13,1,0,0,0,263,264,5,51,0,0,264,265,
-		3,198,99,0,265,15,1,0,0,0,266,267,5,47,0,0,267,272,3,18,9,0,268,269,5,
-		4,0,0,269,271,3,18,9,0,270,268,1,0,0,0,271,274,1,0,0,0,272,270,1,0,0,0,
-		272,273,1,0,0,0,273,17,1,0,0,0,274,272,1,0,0,0,275,283,3,198,99,0,276,
-		283,5,155,0,0,277,280,5,151,0,0,278,281,3,198,99,0,279,281,5,14,0,0,280,
-		278,1,0,0,0,280,279,1,0,0,0,280,281,1,0,0,0,281,283,1,0,0,0,282,275,1,
-		0,0,0,282,276,1,0,0,0,282,277,1,0,0,0,283,19,1,0,0,0,284,285,5,48,0,0,
-		285,286,5,155,0,0,286,21,1,0,0,0,287,288,5,38,0,0,288,289,5,155,0,0,289,
-		23,1,0,0,0,290,291,5,54,0,0,291,292,3,198,99,0,292,25,1,0,0,0,293,294,
-		5,3,0,0,294,27,1,0,0,0,295,296,5,56,0,0,296,298,3,198,99,0,297,299,5,155,
-		0,0,298,297,1,0,0,0,298,299,1,0,0,0,299,304,1,0,0,0,300,301,5,4,0,0,301,
-		303,3,30,15,0,302,300,1,0,0,0,303,306,1,0,0,0,304,302,1,0,0,0,304,305,
-		1,0,0,0,305,29,1,0,0,0,306,304,1,0,0,0,307,308,5,137,0,0,308,316,3,194,
-		97,0,309,313,3,194,97,0,310,314,7,0,0,0,311,312,5,13,0,0,312,314,5,85,
-		0,0,313,310,1,0,0,0,313,311,1,0,0,0,314,316,1,0,0,0,315,307,1,0,0,0,315,
-		309,1,0,0,0,316,31,1,0,0,0,317,318,5,31,0,0,318,319,3,194,97,0,319,320,
-		5,147,0,0,320,33,1,0,0,0,321,322,5,30,0,0,322,323,3,172,86,0,323,324,5,
-		6,0,0,324,325,3,194,97,0,325,340,3,176,88,0,326,327,5,61,0,0,327,328,3,
-		194,97,0,328,329,3,174,87,0,329,330,5,129,0,0,330,331,3,36,18,0,331,341,
-		1,0,0,0,332,333,5,129,0,0,333,334,3,36,18,0,334,335,5,4,0,0,335,336,3,
-		194,97,0,336,337,3,174,87,0,337,338,5,129,0,0,338,339,3,36,18,0,339,341,
-		1,0,0,0,340,326,1,0,0,0,340,332,1,0,0,0,341,35,1,0,0,0,342,343,3,194,97,
-		0,343,344,3,196,98,0,344,37,1,0,0,0,345,346,5,52,0,0,346,350,3,172,86,
-		0,347,348,5,4,0,0,348,349,5,102,0,0,349,351,5,43,0,0,350,347,1,0,0,0,350,
-		351,1,0,0,0,351,352,1,0,0,0,352,353,5,6,0,0,353,354,5,69,0,0,354,359,3,
-		194,97,0,355,360,5,72,0,0,356,357,5,74,0,0,357,358,5,103,0,0,358,360,5,
-		22,0,0,359,355,1,0,0,0,359,356,1,0,0,0,359,360,1,0,0,0,360,365,1,0,0,0,
-		361,362,5,4,0,0,362,364,3,40,20,0,363,361,1,0,0,0,364,367,1,0,0,0,365,
-		363,1,0,0,0,365,366,1,0,0,0,366,39,1,0,0,0,367,365,1,0,0,0,368,369,5,87,
-		0,0,369,370,5,124,0,0,370,371,5,91,0,0,371,372,5,153,0,0,372,378,7,1,0,
-		0,373,374,5,103,0,0,374,375,5,91,0,0,375,376,5,126,0,0,376,378,5,88,0,
-		0,377,368,1,0,0,0,377,373,1,0,0,0,378,41,1,0,0,0,379,380,5,36,0,0,380,
-		381,3,198,99,0,381,382,5,93,0,0,382,383,3,178,89,0,383,43,1,0,0,0,384,
-		385,5,22,0,0,385,386,3,198,99,0,386,396,5,93,0,0,387,388,7,2,0,0,388,389,
-		5,28,0,0,389,397,3,178,89,0,390,394,3,178,89,0,391,392,7,2,0,0,392,393,
-		5,28,0,0,393,395,3,178,89,0,394,391,1,0,0,0,394,395,1,0,0,0,395,397,1,
-		0,0,0,396,387,1,0,0,0,396,390,1,0,0,0,397,402,1,0,0,0,398,399,5,4,0,0,
-		399,401,3,62,31,0,400,398,1,0,0,0,401,404,1,0,0,0,402,400,1,0,0,0,402,
-		403,1,0,0,0,403,45,1,0,0,0,404,402,1,0,0,0,405,411,5,21,0,0,406,407,5,
-		141,0,0,407,408,5,132,0,0,408,412,7,1,0,0,409,410,5,139,0,0,410,412,5,
-		70,0,0,411,406,1,0,0,0,411,409,1,0,0,0,412,47,1,0,0,0,413,419,5,18,0,0,
-		414,415,3,198,99,0,415,416,5,4,0,0,416,417,3,196,98,0,417,420,1,0,0,0,
-		418,420,5,155,0,0,419,414,1,0,0,0,419,418,1,0,0,0,420,49,1,0,0,0,421,422,
-		5,24,0,0,422,423,3,198,99,0,423,424,5,93,0,0,424,426,3,178,89,0,425,427,
-		5,96,0,0,426,425,1,0,0,0,426,427,1,0,0,0,427,51,1,0,0,0,428,429,5,27,0,
-		0,429,430,3,198,99,0,430,431,5,93,0,0,431,432,3,158,79,0,432,53,1,0,0,
-		0,433,434,5,15,0,0,434,435,3,198,99,0,435,436,5,6,0,0,436,437,5,155,0,
-		0,437,55,1,0,0,0,438,439,5,50,0,0,439,440,3,172,86,0,440,441,5,6,0,0,441,
-		442,3,194,97,0,442,443,3,176,88,0,443,444,5,61,0,0,444,445,3,194,97,0,
-		445,446,3,174,87,0,446,447,5,136,0,0,447,448,3,194,97,0,448,451,7,3,0,
-		0,449,450,5,4,0,0,450,452,3,198,99,0,451,449,1,0,0,0,451,452,1,0,0,0,452,
-		57,1,0,0,0,453,454,5,34,0,0,454,455,3,18,9,0,455,456,5,6,0,0,456,457,3,
-		198,99,0,457,462,3,60,30,0,458,459,5,4,0,0,459,461,3,60,30,0,460,458,1,
-		0,0,0,461,464,1,0,0,0,462,460,1,0,0,0,462,463,1,0,0,0,463,59,1,0,0,0,464,
-		462,1,0,0,0,465,466,3,194,97,0,466,467,3,196,98,0,467,468,7,4,0,0,468,
-		61,1,0,0,0,469,483,5,104,0,0,470,483,5,82,0,0,471,472,5,101,0,0,472,473,
-		5,105,0,0,473,476,3,188,94,0,474,475,5,10,0,0,475,477,3,188,94,0,476,474,
-		1,0,0,0,476,477,1,0,0,0,477,483,1,0,0,0,478,479,5,117,0,0,479,483,7,5,
-		0,0,480,481,5,140,0,0,481,483,3,178,89,0,482,469,1,0,0,0,482,470,1,0,0,
-		0,482,471,1,0,0,0,482,478,1,0,0,0,482,480,1,0,0,0,483,63,1,0,0,0,484,485,
-		5,40,0,0,485,487,3,198,99,0,486,488,3,66,33,0,487,486,1,0,0,0,487,488,
-		1,0,0,0,488,490,1,0,0,0,489,491,3,162,81,0,490,489,1,0,0,0,490,491,1,0,
-		0,0,491,65,1,0,0,0,492,493,5,29,0,0,493,494,3,198,99,0,494,495,5,6,0,0,
-		495,500,3,184,92,0,496,497,3,176,88,0,497,498,5,65,0,0,498,499,3,166,83,
-		0,499,501,1,0,0,0,500,496,1,0,0,0,500,501,1,0,0,0,501,531,1,0,0,0,502,
-		503,5,93,0,0,503,504,3,198,99,0,504,508,5,98,0,0,505,506,5,4,0,0,506,507,
-		5,131,0,0,507,509,5,111,0,0,508,505,1,0,0,0,508,509,1,0,0,0,509,531,1,
-		0,0,0,510,511,5,113,0,0,511,512,5,135,0,0,512,513,5,60,0,0,513,518,3,68,
-		34,0,514,515,5,61,0,0,515,517,3,68,34,0,516,514,1,0,0,0,517,520,1,0,0,
-		0,518,516,1,0,0,0,518,519,1,0,0,0,519,521,1,0,0,0,520,518,1,0,0,0,521,
-		522,5,6,0,0,522,527,3,154,77,0,523,524,5,4,0,0,524,526,3,154,77,0,525,
-		523,1,0,0,0,526,529,1,0,0,0,527,525,1,0,0,0,527,528,1,0,0,0,528,531,1,
-		0,0,0,529,527,1,0,0,0,530,492,1,0,0,0,530,502,1,0,0,0,530,510,1,0,0,0,
-		531,67,1,0,0,0,532,534,3,150,75,0,533,532,1,0,0,0,534,535,1,0,0,0,535,
-		533,1,0,0,0,535,536,1,0,0,0,536,541,1,0,0,0,537,538,5,4,0,0,538,540,3,
-		70,35,0,539,537,1,0,0,0,540,543,1,0,0,0,541,539,1,0,0,0,541,542,1,0,0,
-		0,542,69,1,0,0,0,543,541,1,0,0,0,544,549,3,152,76,0,545,546,3,168,84,0,
-		546,547,5,86,0,0,547,549,1,0,0,0,548,544,1,0,0,0,548,545,1,0,0,0,549,71,
-		1,0,0,0,550,551,5,17,0,0,551,552,5,139,0,0,552,553,3,184,92,0,553,555,
-		3,176,88,0,554,556,3,162,81,0,555,554,1,0,0,0,555,556,1,0,0,0,556,73,1,
-		0,0,0,557,558,5,20,0,0,558,560,3,184,92,0,559,561,3,162,81,0,560,559,1,
-		0,0,0,560,561,1,0,0,0,561,75,1,0,0,0,562,563,5,29,0,0,563,564,5,89,0,0,
-		564,565,3,166,83,0,565,566,7,6,0,0,566,567,3,198,99,0,567,577,1,0,0,0,
-		568,569,5,19,0,0,569,573,5,79,0,0,570,571,7,7,0,0,571,573,5,78,0,0,572,
-		568,1,0,0,0,572,570,1,0,0,0,573,574,1,0,0,0,574,575,7,6,0,0,575,577,3,
-		198,99,0,576,562,1,0,0,0,576,572,1,0,0,0,577,77,1,0,0,0,578,579,5,35,0,
-		0,579,580,5,102,0,0,580,581,5,43,0,0,581,582,3,198,99,0,582,79,1,0,0,0,
-		583,584,5,23,0,0,584,585,5,6,0,0,585,590,3,82,41,0,586,587,5,4,0,0,587,
-		589,3,82,41,0,588,586,1,0,0,0,589,592,1,0,0,0,590,588,1,0,0,0,590,591,
-		1,0,0,0,591,81,1,0,0,0,592,590,1,0,0,0,593,594,5,120,0,0,594,600,3,184,
-		92,0,595,596,3,184,92,0,596,597,5,28,0,0,597,598,3,198,99,0,598,600,1,
-		0,0,0,599,593,1,0,0,0,599,595,1,0,0,0,600,83,1,0,0,0,601,602,5,26,0,0,
-		602,603,5,106,0,0,603,85,1,0,0,0,604,605,5,55,0,0,605,606,5,91,0,0,606,
-		607,5,81,0,0,607,87,1,0,0,0,608,610,5,43,0,0,609,611,3,184,92,0,610,609,
-		1,0,0,0,610,611,1,0,0,0,611,613,1,0,0,0,612,614,3,168,84,0,613,612,1,0,
-		0,0,613,614,1,0,0,0,614,615,1,0,0,0,615,616,5,6,0,0,616,618,3,92,46,0,
-		617,619,3,162,81,0,618,617,1,0,0,0,618,619,1,0,0,0,619,89,1,0,0,0,620,
-		621,5,44,0,0,621,622,3,184,92,0,622,623,5,129,0,0,623,625,3,184,92,0,624,
-		626,3,168,84,0,625,624,1,0,0,0,625,626,1,0,0,0,626,627,1,0,0,0,627,628,
-		5,6,0,0,628,630,3,92,46,0,629,631,3,162,81,0,630,629,1,0,0,0,630,631,1,
-		0,0,0,631,91,1,0,0,0,632,637,3,94,47,0,633,634,5,4,0,0,634,636,3,94,47,
-		0,635,633,1,0,0,0,636,639,1,0,0,0,637,635,1,0,0,0,637,638,1,0,0,0,638,
-		93,1,0,0,0,639,637,1,0,0,0,640,641,5,7,0,0,641,642,3,92,46,0,642,647,5,
-		8,0,0,643,644,3,184,92,0,644,645,5,128,0,0,645,648,1,0,0,0,646,648,3,100,
-		50,0,647,643,1,0,0,0,647,646,1,0,0,0,647,648,1,0,0,0,648,650,1,0,0,0,649,
-		651,3,102,51,0,650,649,1,0,0,0,650,651,1,0,0,0,651,690,1,0,0,0,652,654,
-		5,120,0,0,653,655,3,184,92,0,654,653,1,0,0,0,654,655,1,0,0,0,655,690,1,
-		0,0,0,656,657,5,122,0,0,657,658,5,111,0,0,658,690,3,184,92,0,659,663,5,
-		32,0,0,660,661,5,126,0,0,661,664,5,116,0,0,662,664,3,184,92,0,663,660,
-		1,0,0,0,663,662,1,0,0,0,664,690,1,0,0,0,665,667,3,192,96,0,666,665,1,0,
-		0,0,666,667,1,0,0,0,667,684,1,0,0,0,668,670,3,198,99,0,669,668,1,0,0,0,
-		670,671,1,0,0,0,671,669,1,0,0,0,671,672,1,0,0,0,672,678,1,0,0,0,673,675,
-		3,170,85,0,674,676,3,98,49,0,675,674,1,0,0,0,675,676,1,0,0,0,676,679,1,
-		0,0,0,677,679,3,96,48,0,678,673,1,0,0,0,678,677,1,0,0,0,678,679,1,0,0,
-		0,679,685,1,0,0,0,680,682,3,170,85,0,681,683,3,98,49,0,682,681,1,0,0,0,
-		682,683,1,0,0,0,683,685,1,0,0,0,684,669,1,0,0,0,684,680,1,0,0,0,685,687,
-		1,0,0,0,686,688,3,102,51,0,687,686,1,0,0,0,687,688,1,0,0,0,688,690,1,0,
-		0,0,689,640,1,0,0,0,689,652,1,0,0,0,689,656,1,0,0,0,689,659,1,0,0,0,689,
-		666,1,0,0,0,690,95,1,0,0,0,691,693,3,186,93,0,692,691,1,0,0,0,693,694,
-		1,0,0,0,694,692,1,0,0,0,694,695,1,0,0,0,695,705,1,0,0,0,696,700,3,192,
-		96,0,697,699,3,186,93,0,698,697,1,0,0,0,699,702,1,0,0,0,700,698,1,0,0,
-		0,700,701,1,0,0,0,701,705,1,0,0,0,702,700,1,0,0,0,703,705,3,100,50,0,704,
-		692,1,0,0,0,704,696,1,0,0,0,704,703,1,0,0,0,705,97,1,0,0,0,706,708,3,184,
-		92,0,707,709,5,83,0,0,708,707,1,0,0,0,708,709,1,0,0,0,709,712,1,0,0,0,
-		710,712,3,100,50,0,711,706,1,0,0,0,711,710,1,0,0,0,712,99,1,0,0,0,713,
-		725,5,57,0,0,714,725,5,64,0,0,715,716,5,129,0,0,716,725,5,71,0,0,717,718,
-		5,134,0,0,718,719,3,184,92,0,719,722,5,115,0,0,720,721,5,66,0,0,721,723,
-		5,71,0,0,722,720,1,0,0,0,722,723,1,0,0,0,723,725,1,0,0,0,724,713,1,0,0,
-		0,724,714,1,0,0,0,724,715,1,0,0,0,724,717,1,0,0,0,725,101,1,0,0,0,726,
-		772,5,91,0,0,727,731,7,8,0,0,728,730,3,198,99,0,729,728,1,0,0,0,730,733,
-		1,0,0,0,731,729,1,0,0,0,731,732,1,0,0,0,732,740,1,0,0,0,733,731,1,0,0,
-		0,734,736,5,61,0,0,735,737,3,198,99,0,736,735,1,0,0,0,737,738,1,0,0,0,
-		738,736,1,0,0,0,738,739,1,0,0,0,739,741,1,0,0,0,740,734,1,0,0,0,740,741,
-		1,0,0,0,741,746,1,0,0,0,742,743,5,134,0,0,743,744,3,184,92,0,744,745,5,
-		115,0,0,745,747,1,0,0,0,746,742,1,0,0,0,746,747,1,0,0,0,747,773,1,0,0,
-		0,748,752,5,76,0,0,749,751,3,198,99,0,750,749,1,0,0,0,751,754,1,0,0,0,
-		752,750,1,0,0,0,752,753,1,0,0,0,753,761,1,0,0,0,754,752,1,0,0,0,755,757,
-		5,61,0,0,756,758,3,198,99,0,757,756,1,0,0,0,758,759,1,0,0,0,759,757,1,
-		0,0,0,759,760,1,0,0,0,760,762,1,0,0,0,761,755,1,0,0,0,761,762,1,0,0,0,
-		762,769,1,0,0,0,763,770,5,57,0,0,764,770,5,64,0,0,765,766,5,134,0,0,766,
-		767,3,184,92,0,767,768,5,115,0,0,768,770,1,0,0,0,769,763,1,0,0,0,769,764,
-		1,0,0,0,769,765,1,0,0,0,769,770,1,0,0,0,770,773,1,0,0,0,771,773,5,71,0,
-		0,772,727,1,0,0,0,772,748,1,0,0,0,772,771,1,0,0,0,773,103,1,0,0,0,774,
-		782,5,41,0,0,775,776,5,44,0,0,776,777,3,184,92,0,777,778,5,129,0,0,778,
-		779,3,184,92,0,779,783,1,0,0,0,780,781,5,43,0,0,781,783,3,184,92,0,782,
-		775,1,0,0,0,782,780,1,0,0,0,783,784,1,0,0,0,784,785,5,4,0,0,785,793,3,
-		184,92,0,786,787,5,99,0,0,787,794,5,128,0,0,788,791,5,128,0,0,789,790,
-		5,91,0,0,790,792,5,59,0,0,791,789,1,0,0,0,791,792,1,0,0,0,792,794,1,0,
-		0,0,793,786,1,0,0,0,793,788,1,0,0,0,794,796,1,0,0,0,795,797,3,162,81,0,
-		796,795,1,0,0,0,796,797,1,0,0,0,797,105,1,0,0,0,798,799,5,28,0,0,799,804,
-		3,108,54,0,800,801,5,4,0,0,801,803,3,108,54,0,802,800,1,0,0,0,803,806,
-		1,0,0,0,804,802,1,0,0,0,804,805,1,0,0,0,805,807,1,0,0,0,806,804,1,0,0,
-		0,807,808,5,6,0,0,808,809,3,110,55,0,809,107,1,0,0,0,810,813,3,18,9,0,
-		811,812,5,129,0,0,812,814,3,18,9,0,813,811,1,0,0,0,813,814,1,0,0,0,814,
-		109,1,0,0,0,815,826,3,38,19,0,816,826,3,76,38,0,817,826,3,78,39,0,818,
-		826,3,88,44,0,819,826,3,90,45,0,820,826,3,104,52,0,821,826,3,112,56,0,
-		822,826,3,116,58,0,823,826,3,118,59,0,824,826,3,120,60,0,825,815,1,0,0,
-		0,825,816,1,0,0,0,825,817,1,0,0,0,825,818,1,0,0,0,825,819,1,0,0,0,825,
-		820,1,0,0,0,825,821,1,0,0,0,825,822,1,0,0,0,825,823,1,0,0,0,825,824,1,
-		0,0,0,826,111,1,0,0,0,827,835,5,49,0,0,828,829,5,129,0,0,829,836,3,178,
-		89,0,830,831,5,28,0,0,831,836,3,178,89,0,832,833,3,184,92,0,833,834,3,
-		174,87,0,834,836,1,0,0,0,835,828,1,0,0,0,835,830,1,0,0,0,835,832,1,0,0,
-		0,836,839,1,0,0,0,837,838,5,29,0,0,838,840,3,198,99,0,839,837,1,0,0,0,
-		839,840,1,0,0,0,840,845,1,0,0,0,841,842,5,4,0,0,842,844,3,114,57,0,843,
-		841,1,0,0,0,844,847,1,0,0,0,845,843,1,0,0,0,845,846,1,0,0,0,846,849,1,
-		0,0,0,847,845,1,0,0,0,848,850,3,162,81,0,849,848,1,0,0,0,849,850,1,0,0,
-		0,850,113,1,0,0,0,851,852,5,82,0,0,852,858,3,174,87,0,853,854,5,104,0,
-		0,854,858,3,174,87,0,855,856,5,80,0,0,856,858,3,168,84,0,857,851,1,0,0,
-		0,857,853,1,0,0,0,857,855,1,0,0,0,858,115,1,0,0,0,859,860,5,32,0,0,860,
-		861,3,184,92,0,861,862,5,65,0,0,862,864,3,166,83,0,863,865,3,162,81,0,
-		864,863,1,0,0,0,864,865,1,0,0,0,865,117,1,0,0,0,866,867,5,16,0,0,867,868,
-		3,184,92,0,868,869,5,65,0,0,869,874,3,166,83,0,870,871,5,4,0,0,871,872,
-		5,108,0,0,872,873,5,43,0,0,873,875,5,62,0,0,874,870,1,0,0,0,874,875,1,
-		0,0,0,875,877,1,0,0,0,876,878,3,162,81,0,877,876,1,0,0,0,877,878,1,0,0,
-		0,878,119,1,0,0,0,879,930,5,46,0,0,880,881,5,68,0,0,881,931,3,136,68,0,
-		882,883,5,44,0,0,883,884,3,184,92,0,884,885,5,129,0,0,885,886,3,184,92,
-		0,886,887,3,122,61,0,887,931,1,0,0,0,888,891,5,129,0,0,889,891,5,28,0,
-		0,890,888,1,0,0,0,890,889,1,0,0,0,891,892,1,0,0,0,892,895,3,178,89,0,893,
-		894,5,29,0,0,894,896,3,198,99,0,895,893,1,0,0,0,895,896,1,0,0,0,896,901,
-		1,0,0,0,897,898,5,4,0,0,898,900,3,114,57,0,899,897,1,0,0,0,900,903,1,0,
-		0,0,901,899,1,0,0,0,901,902,1,0,0,0,902,904,1,0,0,0,903,901,1,0,0,0,904,
-		905,3,122,61,0,905,931,1,0,0,0,906,928,3,184,92,0,907,910,3,174,87,0,908,
-		909,5,29,0,0,909,911,3,198,99,0,910,908,1,0,0,0,910,911,1,0,0,0,911,916,
-		1,0,0,0,912,913,5,4,0,0,913,915,3,114,57,0,914,912,1,0,0,0,915,918,1,0,
-		0,0,916,914,1,0,0,0,916,917,1,0,0,0,917,919,1,0,0,0,918,916,1,0,0,0,919,
-		920,3,122,61,0,920,929,1,0,0,0,921,922,3,176,88,0,922,926,5,91,0,0,923,
-		924,5,4,0,0,924,925,5,68,0,0,925,927,3,136,68,0,926,923,1,0,0,0,926,927,
-		1,0,0,0,927,929,1,0,0,0,928,907,1,0,0,0,928,921,1,0,0,0,929,931,1,0,0,
-		0,930,880,1,0,0,0,930,882,1,0,0,0,930,890,1,0,0,0,930,906,1,0,0,0,931,
-		121,1,0,0,0,932,933,5,6,0,0,933,938,3,124,62,0,934,935,5,5,0,0,935,937,
-		3,124,62,0,936,934,1,0,0,0,937,940,1,0,0,0,938,936,1,0,0,0,938,939,1,0,
-		0,0,939,943,1,0,0,0,940,938,1,0,0,0,941,943,3,140,70,0,942,932,1,0,0,0,
-		942,941,1,0,0,0,943,945,1,0,0,0,944,946,3,162,81,0,945,944,1,0,0,0,945,
-		946,1,0,0,0,946,123,1,0,0,0,947,948,5,58,0,0,948,949,3,184,92,0,949,950,
-		3,174,87,0,950,951,5,4,0,0,951,953,1,0,0,0,952,947,1,0,0,0,952,953,1,0,
-		0,0,953,954,1,0,0,0,954,959,3,126,63,0,955,956,5,4,0,0,956,958,3,128,64,
-		0,957,955,1,0,0,0,958,961,1,0,0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,
-		125,1,0,0,0,961,959,1,0,0,0,962,966,3,170,85,0,963,966,5,32,0,0,964,966,
-		5,16,0,0,965,962,1,0,0,0,965,963,1,0,0,0,965,964,1,0,0,0,966,967,1,0,0,
-		0,967,970,3,184,92,0,968,969,5,65,0,0,969,971,3,166,83,0,970,968,1,0,0,
-		0,970,971,1,0,0,0,971,973,1,0,0,0,972,974,3,130,65,0,973,972,1,0,0,0,973,
-		974,1,0,0,0,974,127,1,0,0,0,975,978,5,127,0,0,976,979,3,130,65,0,977,979,
-		3,126,63,0,978,976,1,0,0,0,978,977,1,0,0,0,979,990,1,0,0,0,980,990,3,132,
-		66,0,981,984,5,68,0,0,982,985,3,134,67,0,983,985,3,136,68,0,984,982,1,
-		0,0,0,984,983,1,0,0,0,985,990,1,0,0,0,986,990,3,138,69,0,987,988,5,65,
-		0,0,988,990,3,166,83,0,989,975,1,0,0,0,989,980,1,0,0,0,989,981,1,0,0,0,
-		989,986,1,0,0,0,989,987,1,0,0,0,990,129,1,0,0,0,991,995,3,132,66,0,992,
-		993,5,68,0,0,993,995,3,134,67,0,994,991,1,0,0,0,994,992,1,0,0,0,995,131,
-		1,0,0,0,996,1001,5,84,0,0,997,1002,5,43,0,0,998,999,3,184,92,0,999,1000,
-		3,174,87,0,1000,1002,1,0,0,0,1001,997,1,0,0,0,1001,998,1,0,0,0,1002,1006,
-		1,0,0,0,1003,1004,3,184,92,0,1004,1005,5,128,0,0,1005,1007,1,0,0,0,1006,
-		1003,1,0,0,0,1006,1007,1,0,0,0,1007,133,1,0,0,0,1008,1009,5,133,0,0,1009,
-		1010,5,84,0,0,1010,1011,3,184,92,0,1011,1012,5,61,0,0,1012,1013,3,184,
-		92,0,1013,1017,3,174,87,0,1014,1015,3,184,92,0,1015,1016,5,128,0,0,1016,
-		1018,1,0,0,0,1017,1014,1,0,0,0,1017,1018,1,0,0,0,1018,135,1,0,0,0,1019,
-		1025,5,121,0,0,1020,1021,5,123,0,0,1021,1025,5,111,0,0,1022,1023,5,142,
-		0,0,1023,1025,5,130,0,0,1024,1019,1,0,0,0,1024,1020,1,0,0,0,1024,1022,
-		1,0,0,0,1025,137,1,0,0,0,1026,1029,5,150,0,0,1027,1029,3,192,96,0,1028,
-		1026,1,0,0,0,1028,1027,1,0,0,0,1029,1030,1,0,0,0,1030,1031,3,176,88,0,
-		1031,1032,5,91,0,0,1032,139,1,0,0,0,1033,1034,5,83,0,0,1034,1035,5,129,
-		0,0,1035,1036,3,184,92,0,1036,1037,5,4,0,0,1037,1038,5,65,0,0,1038,1043,
-		3,166,83,0,1039,1040,5,4,0,0,1040,1042,3,142,71,0,1041,1039,1,0,0,0,1042,
-		1045,1,0,0,0,1043,1041,1,0,0,0,1043,1044,1,0,0,0,1044,141,1,0,0,0,1045,
-		1043,1,0,0,0,1046,1047,5,107,0,0,1047,1048,5,118,0,0,1048,1063,3,174,87,
-		0,1049,1050,5,97,0,0,1050,1063,5,87,0,0,1051,1054,5,68,0,0,1052,1055,5,
-		133,0,0,1053,1055,3,136,68,0,1054,1052,1,0,0,0,1054,1053,1,0,0,0,1055,
-		1063,1,0,0,0,1056,1057,7,9,0,0,1057,1058,3,184,92,0,1058,1059,3,174,87,
-		0,1059,1060,5,114,0,0,1060,1063,1,0,0,0,1061,1063,3,138,69,0,1062,1046,
-		1,0,0,0,1062,1049,1,0,0,0,1062,1051,1,0,0,0,1062,1056,1,0,0,0,1062,1061,
-		1,0,0,0,1063,143,1,0,0,0,1064,1066,5,45,0,0,1065,1067,3,150,75,0,1066,
-		1065,1,0,0,0,1067,1068,1,0,0,0,1068,1066,1,0,0,0,1068,1069,1,0,0,0,1069,
-		1074,1,0,0,0,1070,1071,5,61,0,0,1071,1073,3,146,73,0,1072,1070,1,0,0,0,
-		1073,1076,1,0,0,0,1074,1072,1,0,0,0,1074,1075,1,0,0,0,1075,1084,1,0,0,
-		0,1076,1074,1,0,0,0,1077,1082,5,4,0,0,1078,1080,3,152,76,0,1079,1081,5,
-		4,0,0,1080,1079,1,0,0,0,1080,1081,1,0,0,0,1081,1083,1,0,0,0,1082,1078,
-		1,0,0,0,1082,1083,1,0,0,0,1083,1085,1,0,0,0,1084,1077,1,0,0,0,1084,1085,
-		1,0,0,0,1085,1086,1,0,0,0,1086,1088,5,139,0,0,1087,1089,3,150,75,0,1088,
-		1087,1,0,0,0,1089,1090,1,0,0,0,1090,1088,1,0,0,0,1090,1091,1,0,0,0,1091,
-		1096,1,0,0,0,1092,1093,5,61,0,0,1093,1095,3,146,73,0,1094,1092,1,0,0,0,
-		1095,1098,1,0,0,0,1096,1094,1,0,0,0,1096,1097,1,0,0,0,1097,1103,1,0,0,
-		0,1098,1096,1,0,0,0,1099,1100,5,4,0,0,1100,1102,3,148,74,0,1101,1099,1,
-		0,0,0,1102,1105,1,0,0,0,1103,1101,1,0,0,0,1103,1104,1,0,0,0,1104,1108,
-		1,0,0,0,1105,1103,1,0,0,0,1106,1107,5,6,0,0,1107,1109,3,154,77,0,1108,
-		1106,1,0,0,0,1108,1109,1,0,0,0,1109,145,1,0,0,0,1110,1112,3,150,75,0,1111,
-		1110,1,0,0,0,1112,1113,1,0,0,0,1113,1111,1,0,0,0,1113,1114,1,0,0,0,1114,
-		147,1,0,0,0,1115,1132,3,152,76,0,1116,1122,5,77,0,0,1117,1118,3,192,96,
-		0,1118,1119,5,129,0,0,1119,1120,3,192,96,0,1120,1121,3,196,98,0,1121,1123,
-		1,0,0,0,1122,1117,1,0,0,0,1122,1123,1,0,0,0,1123,1132,1,0,0,0,1124,1128,
-		5,91,0,0,1125,1126,5,126,0,0,1126,1129,5,119,0,0,1127,1129,5,109,0,0,1128,
-		1125,1,0,0,0,1128,1127,1,0,0,0,1129,1130,1,0,0,0,1130,1132,5,110,0,0,1131,
-		1115,1,0,0,0,1131,1116,1,0,0,0,1131,1124,1,0,0,0,1132,149,1,0,0,0,1133,
-		1140,3,198,99,0,1134,1140,5,87,0,0,1135,1140,5,94,0,0,1136,1140,5,43,0,
-		0,1137,1140,5,44,0,0,1138,1140,5,125,0,0,1139,1133,1,0,0,0,1139,1134,1,
-		0,0,0,1139,1135,1,0,0,0,1139,1136,1,0,0,0,1139,1137,1,0,0,0,1139,1138,
-		1,0,0,0,1140,151,1,0,0,0,1141,1142,5,59,0,0,1142,1144,5,67,0,0,1143,1141,
-		1,0,0,0,1143,1144,1,0,0,0,1144,1145,1,0,0,0,1145,1150,7,9,0,0,1146,1151,
-		5,43,0,0,1147,1148,3,184,92,0,1148,1149,3,174,87,0,1149,1151,1,0,0,0,1150,
-		1146,1,0,0,0,1150,1147,1,0,0,0,1151,1158,1,0,0,0,1152,1153,5,44,0,0,1153,
-		1154,3,184,92,0,1154,1155,5,129,0,0,1155,1156,3,184,92,0,1156,1158,1,0,
-		0,0,1157,1143,1,0,0,0,1157,1152,1,0,0,0,1158,153,1,0,0,0,1159,1161,3,192,
-		96,0,1160,1159,1,0,0,0,1160,1161,1,0,0,0,1161,1163,1,0,0,0,1162,1164,3,
-		198,99,0,1163,1162,1,0,0,0,1164,1165,1,0,0,0,1165,1163,1,0,0,0,1165,1166,
-		1,0,0,0,1166,1187,1,0,0,0,1167,1168,5,91,0,0,1168,1175,5,76,0,0,1169,1176,
-		5,43,0,0,1170,1172,3,198,99,0,1171,1170,1,0,0,0,1172,1173,1,0,0,0,1173,
-		1171,1,0,0,0,1173,1174,1,0,0,0,1174,1176,1,0,0,0,1175,1169,1,0,0,0,1175,
-		1171,1,0,0,0,1176,1188,1,0,0,0,1177,1185,5,112,0,0,1178,1186,5,43,0,0,
-		1179,1183,3,184,92,0,1180,1184,3,174,87,0,1181,1184,5,125,0,0,1182,1184,
-		3,198,99,0,1183,1180,1,0,0,0,1183,1181,1,0,0,0,1183,1182,1,0,0,0,1184,
-		1186,1,0,0,0,1185,1178,1,0,0,0,1185,1179,1,0,0,0,1186,1188,1,0,0,0,1187,
-		1167,1,0,0,0,1187,1177,1,0,0,0,1187,1188,1,0,0,0,1188,155,1,0,0,0,1189,
-		1190,5,25,0,0,1190,1209,3,158,79,0,1191,1201,5,36,0,0,1192,1193,5,65,0,
-		0,1193,1194,7,10,0,0,1194,1202,3,178,89,0,1195,1199,3,178,89,0,1196,1197,
-		5,4,0,0,1197,1198,5,140,0,0,1198,1200,3,178,89,0,1199,1196,1,0,0,0,1199,
-		1200,1,0,0,0,1200,1202,1,0,0,0,1201,1192,1,0,0,0,1201,1195,1,0,0,0,1202,
-		1210,1,0,0,0,1203,1206,7,6,0,0,1204,1205,5,65,0,0,1205,1207,7,10,0,0,1206,
-		1204,1,0,0,0,1206,1207,1,0,0,0,1207,1208,1,0,0,0,1208,1210,3,158,79,0,
-		1209,1191,1,0,0,0,1209,1203,1,0,0,0,1210,157,1,0,0,0,1211,1222,3,178,89,
-		0,1212,1214,5,150,0,0,1213,1212,1,0,0,0,1213,1214,1,0,0,0,1214,1215,1,
-		0,0,0,1215,1219,7,2,0,0,1216,1218,3,160,80,0,1217,1216,1,0,0,0,1218,1221,
-		1,0,0,0,1219,1217,1,0,0,0,1219,1220,1,0,0,0,1220,1223,1,0,0,0,1221,1219,
-		1,0,0,0,1222,1213,1,0,0,0,1222,1223,1,0,0,0,1223,159,1,0,0,0,1224,1225,
-		3,190,95,0,1225,1227,3,188,94,0,1226,1228,7,2,0,0,1227,1226,1,0,0,0,1227,
-		1228,1,0,0,0,1228,161,1,0,0,0,1229,1230,5,9,0,0,1230,1235,3,164,82,0,1231,
-		1232,5,4,0,0,1232,1234,3,164,82,0,1233,1231,1,0,0,0,1234,1237,1,0,0,0,
-		1235,1233,1,0,0,0,1235,1236,1,0,0,0,1236,1243,1,0,0,0,1237,1235,1,0,0,
-		0,1238,1239,5,141,0,0,1239,1240,5,132,0,0,1240,1244,7,1,0,0,1241,1242,
-		5,139,0,0,1242,1244,5,70,0,0,1243,1238,1,0,0,0,1243,1241,1,0,0,0,1243,
-		1244,1,0,0,0,1244,163,1,0,0,0,1245,1252,3,184,92,0,1246,1248,3,198,99,
-		0,1247,1246,1,0,0,0,1248,1249,1,0,0,0,1249,1247,1,0,0,0,1249,1250,1,0,
-		0,0,1250,1253,1,0,0,0,1251,1253,5,125,0,0,1252,1247,1,0,0,0,1252,1251,
-		1,0,0,0,1252,1253,1,0,0,0,1253,165,1,0,0,0,1254,1255,5,19,0,0,1255,1261,
-		5,79,0,0,1256,1258,3,198,99,0,1257,1259,5,78,0,0,1258,1257,1,0,0,0,1258,
-		1259,1,0,0,0,1259,1261,1,0,0,0,1260,1254,1,0,0,0,1260,1256,1,0,0,0,1261,
-		167,1,0,0,0,1262,1263,7,11,0,0,1263,169,1,0,0,0,1264,1265,7,12,0,0,1265,
-		171,1,0,0,0,1266,1268,3,198,99,0,1267,1266,1,0,0,0,1268,1269,1,0,0,0,1269,
-		1267,1,0,0,0,1269,1270,1,0,0,0,1270,173,1,0,0,0,1271,1272,7,13,0,0,1272,
-		175,1,0,0,0,1273,1274,7,14,0,0,1274,177,1,0,0,0,1275,1279,3,182,91,0,1276,
-		1278,3,180,90,0,1277,1276,1,0,0,0,1278,1281,1,0,0,0,1279,1277,1,0,0,0,
-		1279,1280,1,0,0,0,1280,179,1,0,0,0,1281,1279,1,0,0,0,1282,1283,3,190,95,
-		0,1283,1284,3,182,91,0,1284,181,1,0,0,0,1285,1287,3,192,96,0,1286,1288,
-		3,196,98,0,1287,1286,1,0,0,0,1287,1288,1,0,0,0,1288,1295,1,0,0,0,1289,
-		1295,3,198,99,0,1290,1291,5,7,0,0,1291,1292,3,178,89,0,1292,1293,5,8,0,
-		0,1293,1295,1,0,0,0,1294,1285,1,0,0,0,1294,1289,1,0,0,0,1294,1290,1,0,
-		0,0,1295,183,1,0,0,0,1296,1300,3,188,94,0,1297,1299,3,186,93,0,1298,1297,
-		1,0,0,0,1299,1302,1,0,0,0,1300,1298,1,0,0,0,1300,1301,1,0,0,0,1301,185,
-		1,0,0,0,1302,1300,1,0,0,0,1303,1304,3,190,95,0,1304,1305,3,188,94,0,1305,
-		187,1,0,0,0,1306,1313,3,192,96,0,1307,1313,3,198,99,0,1308,1309,5,7,0,
-		0,1309,1310,3,184,92,0,1310,1311,5,8,0,0,1311,1313,1,0,0,0,1312,1306,1,
-		0,0,0,1312,1307,1,0,0,0,1312,1308,1,0,0,0,1313,189,1,0,0,0,1314,1315,7,
-		15,0,0,1315,191,1,0,0,0,1316,1328,3,194,97,0,1317,1318,5,7,0,0,1318,1323,
-		3,194,97,0,1319,1320,5,4,0,0,1320,1322,3,194,97,0,1321,1319,1,0,0,0,1322,
-		1325,1,0,0,0,1323,1321,1,0,0,0,1323,1324,1,0,0,0,1324,1326,1,0,0,0,1325,
-		1323,1,0,0,0,1326,1327,5,8,0,0,1327,1329,1,0,0,0,1328,1317,1,0,0,0,1328,
-		1329,1,0,0,0,1329,193,1,0,0,0,1330,1332,5,151,0,0,1331,1333,5,152,0,0,
-		1332,1331,1,0,0,0,1332,1333,1,0,0,0,1333,1336,1,0,0,0,1334,1336,5,152,
-		0,0,1335,1330,1,0,0,0,1335,1334,1,0,0,0,1336,195,1,0,0,0,1337,1338,7,16,
-		0,0,1338,197,1,0,0,0,1339,1340,7,17,0,0,1340,199,1,0,0,0,165,246,261,272,
-		280,282,298,304,313,315,340,350,359,365,377,394,396,402,411,419,426,451,
-		462,476,482,487,490,500,508,518,527,530,535,541,548,555,560,572,576,590,
-		599,610,613,618,625,630,637,647,650,654,663,666,671,675,678,682,684,687,
-		689,694,700,704,708,711,722,724,731,738,740,746,752,759,761,769,772,782,
-		791,793,796,804,813,825,835,839,845,849,857,864,874,877,890,895,901,910,
-		916,926,928,930,938,942,945,952,959,965,970,973,978,984,989,994,1001,1006,
-		1017,1024,1028,1043,1054,1062,1068,1074,1080,1082,1084,1090,1096,1103,
-		1108,1113,1122,1128,1131,1139,1143,1150,1157,1160,1165,1173,1175,1183,
-		1185,1187,1199,1201,1206,1209,1213,1219,1222,1227,1235,1243,1249,1252,
-		1258,1260,1269,1279,1287,1294,1300,1312,1323,1328,1332,1335
+		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,
+		249,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,264,8,
+		6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,273,8,8,10,8,12,8,276,9,8,1,9,1,9,1,
+		9,1,9,1,9,3,9,283,8,9,3,9,285,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,
+		12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,301,8,14,1,14,1,14,5,14,305,8,14,
+		10,14,12,14,308,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,316,8,15,3,15,
+		318,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
+		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,343,8,17,1,18,
+		1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,353,8,19,1,19,1,19,1,19,1,19,1,
+		19,1,19,1,19,3,19,362,8,19,1,19,1,19,5,19,366,8,19,10,19,12,19,369,9,19,
+		1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,380,8,20,1,21,1,21,1,
+		21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,397,
+		8,22,3,22,399,8,22,1,22,1,22,5,22,403,8,22,10,22,12,22,406,9,22,1,23,1,
+		23,1,23,1,23,1,23,1,23,3,23,414,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,
+		422,8,24,1,25,1,25,1,25,1,25,1,25,3,25,429,8,25,1,26,1,26,1,26,1,26,1,
+		26,1,26,5,26,437,8,26,10,26,12,26,440,9,26,1,27,1,27,1,27,1,27,1,27,1,
+		27,3,27,448,8,27,1,28,1,28,1,28,1,28,3,28,454,8,28,1,28,1,28,1,28,1,29,
+		1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,472,8,
+		29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,481,8,30,10,30,12,30,484,9,
+		30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,497,8,32,
+		1,32,1,32,1,32,1,32,3,32,503,8,32,1,33,1,33,1,33,3,33,508,8,33,1,33,3,
+		33,511,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,521,8,34,1,34,
+		1,34,1,34,1,34,1,34,1,34,3,34,529,8,34,1,34,1,34,1,34,1,34,1,34,1,34,5,
+		34,537,8,34,10,34,12,34,540,9,34,1,34,1,34,1,34,1,34,5,34,546,8,34,10,
+		34,12,34,549,9,34,3,34,551,8,34,1,35,4,35,554,8,35,11,35,12,35,555,1,35,
+		1,35,5,35,560,8,35,10,35,12,35,563,9,35,1,36,1,36,1,36,1,36,3,36,569,8,
+		36,1,37,1,37,1,37,1,37,1,37,3,37,576,8,37,1,38,1,38,1,38,3,38,581,8,38,
+		1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,3,39,593,8,39,1,39,1,
+		39,3,39,597,8,39,1,40,1,40,1,40,1,40,1,40,1,41,1,41,1,41,1,41,1,41,5,41,
+		609,8,41,10,41,12,41,612,9,41,1,42,1,42,1,42,1,42,1,42,1,42,3,42,620,8,
+		42,1,43,1,43,1,43,1,44,1,44,1,44,1,44,1,45,1,45,3,45,631,8,45,1,45,3,45,
+		634,8,45,1,45,1,45,1,45,3,45,639,8,45,1,46,1,46,1,46,1,46,1,46,3,46,646,
+		8,46,1,46,1,46,1,46,3,46,651,8,46,1,47,1,47,1,47,5,47,656,8,47,10,47,12,
+		47,659,9,47,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,668,8,48,1,48,3,48,
+		671,8,48,1,48,1,48,3,48,675,8,48,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,
+		48,684,8,48,1,48,3,48,687,8,48,1,48,4,48,690,8,48,11,48,12,48,691,1,48,
+		1,48,3,48,696,8,48,1,48,3,48,699,8,48,1,48,1,48,3,48,703,8,48,3,48,705,
+		8,48,1,48,3,48,708,8,48,3,48,710,8,48,1,49,4,49,713,8,49,11,49,12,49,714,
+		1,49,1,49,5,49,719,8,49,10,49,12,49,722,9,49,1,49,3,49,725,8,49,1,50,1,
+		50,3,50,729,8,50,1,50,3,50,732,8,50,1,51,1,51,1,51,1,51,1,51,1,51,1,51,
+		1,51,1,51,3,51,743,8,51,3,51,745,8,51,1,52,1,52,1,52,5,52,750,8,52,10,
+		52,12,52,753,9,52,1,52,1,52,4,52,757,8,52,11,52,12,52,758,3,52,761,8,52,
+		1,52,1,52,1,52,1,52,3,52,767,8,52,1,52,1,52,5,52,771,8,52,10,52,12,52,
+		774,9,52,1,52,1,52,4,52,778,8,52,11,52,12,52,779,3,52,782,8,52,1,52,1,
+		52,1,52,1,52,1,52,1,52,3,52,790,8,52,1,52,3,52,793,8,52,1,53,1,53,1,53,
+		1,53,1,53,1,53,1,53,1,53,3,53,803,8,53,1,53,1,53,1,53,1,53,1,53,1,53,1,
+		53,3,53,812,8,53,3,53,814,8,53,1,53,3,53,817,8,53,1,54,1,54,1,54,1,54,
+		5,54,823,8,54,10,54,12,54,826,9,54,1,54,1,54,1,54,1,55,1,55,1,55,3,55,
+		834,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,846,8,
+		56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,856,8,57,1,57,1,57,3,57,
+		860,8,57,1,57,1,57,5,57,864,8,57,10,57,12,57,867,9,57,1,57,3,57,870,8,
+		57,1,58,1,58,1,58,1,58,1,58,1,58,3,58,878,8,58,1,59,1,59,1,59,1,59,1,59,
+		3,59,885,8,59,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,895,8,60,1,
+		60,3,60,898,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,
+		3,61,911,8,61,1,61,1,61,1,61,3,61,916,8,61,1,61,1,61,5,61,920,8,61,10,
+		61,12,61,923,9,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,931,8,61,1,61,1,61,
+		5,61,935,8,61,10,61,12,61,938,9,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,
+		3,61,947,8,61,3,61,949,8,61,3,61,951,8,61,1,62,1,62,1,62,1,62,5,62,957,
+		8,62,10,62,12,62,960,9,62,1,62,3,62,963,8,62,1,62,3,62,966,8,62,1,63,1,
+		63,1,63,1,63,1,63,3,63,973,8,63,1,63,1,63,1,63,5,63,978,8,63,10,63,12,
+		63,981,9,63,1,64,1,64,1,64,3,64,986,8,64,1,64,1,64,1,64,3,64,991,8,64,
+		1,64,3,64,994,8,64,1,65,1,65,1,65,3,65,999,8,65,1,65,1,65,1,65,1,65,3,
+		65,1005,8,65,1,65,1,65,1,65,3,65,1010,8,65,1,66,1,66,1,66,3,66,1015,8,
+		66,1,67,1,67,1,67,1,67,1,67,3,67,1022,8,67,1,67,1,67,1,67,3,67,1027,8,
+		67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1038,8,68,1,69,1,
+		69,1,69,1,69,1,69,3,69,1045,8,69,1,70,1,70,3,70,1049,8,70,1,70,1,70,1,
+		70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,5,71,1062,8,71,10,71,12,71,
+		1065,9,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1075,8,72,1,72,
+		1,72,1,72,1,72,1,72,1,72,3,72,1083,8,72,1,73,1,73,4,73,1087,8,73,11,73,
+		12,73,1088,1,73,1,73,5,73,1093,8,73,10,73,12,73,1096,9,73,1,73,1,73,1,
+		73,3,73,1101,8,73,3,73,1103,8,73,3,73,1105,8,73,1,73,1,73,4,73,1109,8,
+		73,11,73,12,73,1110,1,73,1,73,5,73,1115,8,73,10,73,12,73,1118,9,73,1,73,
+		1,73,5,73,1122,8,73,10,73,12,73,1125,9,73,1,73,1,73,3,73,1129,8,73,1,74,
+		4,74,1132,8,74,11,74,12,74,1133,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
+		1143,8,75,1,75,1,75,1,75,1,75,3,75,1149,8,75,1,75,3,75,1152,8,75,1,76,
+		1,76,1,76,1,76,1,76,1,76,3,76,1160,8,76,1,77,1,77,3,77,1164,8,77,1,77,
+		1,77,1,77,1,77,1,77,3,77,1171,8,77,1,77,1,77,1,77,1,77,1,77,3,77,1178,
+		8,77,1,78,3,78,1181,8,78,1,78,4,78,1184,8,78,11,78,12,78,1185,1,78,1,78,
+		1,78,1,78,4,78,1192,8,78,11,78,12,78,1193,3,78,1196,8,78,1,78,1,78,1,78,
+		1,78,1,78,1,78,3,78,1204,8,78,3,78,1206,8,78,3,78,1208,8,78,1,79,1,79,
+		1,79,1,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1220,8,79,3,79,1222,8,79,
+		1,79,1,79,1,79,3,79,1227,8,79,1,79,3,79,1230,8,79,1,80,1,80,3,80,1234,
+		8,80,1,80,1,80,5,80,1238,8,80,10,80,12,80,1241,9,80,3,80,1243,8,80,1,81,
+		1,81,1,81,3,81,1248,8,81,1,82,1,82,1,82,1,82,5,82,1254,8,82,10,82,12,82,
+		1257,9,82,1,82,1,82,1,82,1,82,1,82,3,82,1264,8,82,1,83,1,83,4,83,1268,
+		8,83,11,83,12,83,1269,1,83,3,83,1273,8,83,1,84,1,84,1,84,1,84,3,84,1279,
+		8,84,3,84,1281,8,84,1,85,1,85,1,86,1,86,1,87,4,87,1288,8,87,11,87,12,87,
+		1289,1,88,1,88,1,89,1,89,1,90,1,90,5,90,1298,8,90,10,90,12,90,1301,9,90,
+		1,91,1,91,1,91,1,92,1,92,3,92,1308,8,92,1,92,1,92,1,92,1,92,1,92,3,92,
+		1315,8,92,1,93,1,93,5,93,1319,8,93,10,93,12,93,1322,9,93,1,94,1,94,1,94,
+		1,95,1,95,1,95,1,95,1,95,1,95,3,95,1333,8,95,1,96,1,96,1,97,1,97,1,97,
+		1,97,1,97,5,97,1342,8,97,10,97,12,97,1345,9,97,1,97,1,97,3,97,1349,8,97,
+		1,98,1,98,3,98,1353,8,98,1,98,3,98,1356,8,98,1,99,1,99,1,100,1,100,1,100,
+		0,0,101,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
+		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
+		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
+		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,
+		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,0,
+		18,2,0,147,148,150,151,2,0,20,20,69,69,2,0,44,44,126,126,2,0,147,147,150,
+		150,2,0,90,90,140,140,2,0,75,75,137,137,2,0,63,63,93,93,2,0,33,33,42,42,
+		4,0,87,87,94,94,102,102,120,120,2,0,87,87,94,94,2,0,95,95,100,100,2,0,
+		119,119,145,145,2,0,73,73,92,92,1,0,43,44,1,0,125,126,2,0,10,12,14,14,
+		4,0,91,91,146,146,148,149,151,151,27,0,15,18,20,27,29,31,33,42,45,56,58,
+		60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,112,114,118,120,120,122,
+		122,124,125,127,127,129,130,132,135,137,140,142,142,144,144,147,147,150,
+		150,152,152,1517,0,202,1,0,0,0,2,205,1,0,0,0,4,248,1,0,0,0,6,250,1,0,0,
+		0,8,253,1,0,0,0,10,256,1,0,0,0,12,263,1,0,0,0,14,265,1,0,0,0,16,268,1,
+		0,0,0,18,284,1,0,0,0,20,286,1,0,0,0,22,289,1,0,0,0,24,292,1,0,0,0,26,295,
+		1,0,0,0,28,297,1,0,0,0,30,317,1,0,0,0,32,319,1,0,0,0,34,323,1,0,0,0,36,
+		344,1,0,0,0,38,347,1,0,0,0,40,379,1,0,0,0,42,381,1,0,0,0,44,386,1,0,0,
+		0,46,407,1,0,0,0,48,415,1,0,0,0,50,423,1,0,0,0,52,430,1,0,0,0,54,447,1,
+		0,0,0,56,449,1,0,0,0,58,458,1,0,0,0,60,473,1,0,0,0,62,485,1,0,0,0,64,502,
+		1,0,0,0,66,504,1,0,0,0,68,550,1,0,0,0,70,553,1,0,0,0,72,568,1,0,0,0,74,
+		570,1,0,0,0,76,577,1,0,0,0,78,596,1,0,0,0,80,598,1,0,0,0,82,603,1,0,0,
+		0,84,619,1,0,0,0,86,621,1,0,0,0,88,624,1,0,0,0,90,628,1,0,0,0,92,640,1,
+		0,0,0,94,652,1,0,0,0,96,709,1,0,0,0,98,724,1,0,0,0,100,731,1,0,0,0,102,
+		744,1,0,0,0,104,746,1,0,0,0,106,794,1,0,0,0,108,818,1,0,0,0,110,830,1,
+		0,0,0,112,845,1,0,0,0,114,847,1,0,0,0,116,877,1,0,0,0,118,879,1,0,0,0,
+		120,886,1,0,0,0,122,899,1,0,0,0,124,962,1,0,0,0,126,972,1,0,0,0,128,985,
+		1,0,0,0,130,1009,1,0,0,0,132,1014,1,0,0,0,134,1016,1,0,0,0,136,1028,1,
+		0,0,0,138,1044,1,0,0,0,140,1048,1,0,0,0,142,1053,1,0,0,0,144,1082,1,0,
+		0,0,146,1084,1,0,0,0,148,1131,1,0,0,0,150,1151,1,0,0,0,152,1159,1,0,0,
+		0,154,1177,1,0,0,0,156,1180,1,0,0,0,158,1209,1,0,0,0,160,1231,1,0,0,0,
+		162,1244,1,0,0,0,164,1249,1,0,0,0,166,1265,1,0,0,0,168,1280,1,0,0,0,170,
+		1282,1,0,0,0,172,1284,1,0,0,0,174,1287,1,0,0,0,176,1291,1,0,0,0,178,1293,
+		1,0,0,0,180,1295,1,0,0,0,182,1302,1,0,0,0,184,1314,1,0,0,0,186,1316,1,
+		0,0,0,188,1323,1,0,0,0,190,1332,1,0,0,0,192,1334,1,0,0,0,194,1336,1,0,
+		0,0,196,1355,1,0,0,0,198,1357,1,0,0,0,200,1359,1,0,0,0,202,203,3,4,2,0,
+		203,204,5,0,0,1,204,1,1,0,0,0,205,206,3,164,82,0,206,207,5,0,0,1,207,3,
+		1,0,0,0,208,249,3,6,3,0,209,249,3,8,4,0,210,249,3,10,5,0,211,249,3,14,
+		7,0,212,249,3,16,8,0,213,249,3,20,10,0,214,249,3,22,11,0,215,249,3,24,
+		12,0,216,249,3,26,13,0,217,249,3,28,14,0,218,249,3,32,16,0,219,249,3,34,
+		17,0,220,249,3,38,19,0,221,249,3,42,21,0,222,249,3,44,22,0,223,249,3,66,
+		33,0,224,249,3,74,37,0,225,249,3,76,38,0,226,249,3,78,39,0,227,249,3,80,
+		40,0,228,249,3,82,41,0,229,249,3,86,43,0,230,249,3,88,44,0,231,249,3,90,
+		45,0,232,249,3,92,46,0,233,249,3,106,53,0,234,249,3,114,57,0,235,249,3,
+		118,59,0,236,249,3,120,60,0,237,249,3,122,61,0,238,249,3,146,73,0,239,
+		249,3,158,79,0,240,249,3,46,23,0,241,249,3,108,54,0,242,249,3,48,24,0,
+		243,249,3,50,25,0,244,249,3,52,26,0,245,249,3,58,29,0,246,249,3,60,30,
+		0,247,249,3,56,28,0,248,208,1,0,0,0,248,209,1,0,0,0,248,210,1,0,0,0,248,
+		211,1,0,0,0,248,212,1,0,0,0,248,213,1,0,0,0,248,214,1,0,0,0,248,215,1,
+		0,0,0,248,216,1,0,0,0,248,217,1,0,0,0,248,218,1,0,0,0,248,219,1,0,0,0,
+		248,220,1,0,0,0,248,221,1,0,0,0,248,222,1,0,0,0,248,223,1,0,0,0,248,224,
+		1,0,0,0,248,225,1,0,0,0,248,226,1,0,0,0,248,227,1,0,0,0,248,228,1,0,0,
+		0,248,229,1,0,0,0,248,230,1,0,0,0,248,231,1,0,0,0,248,232,1,0,0,0,248,
+		233,1,0,0,0,248,234,1,0,0,0,248,235,1,0,0,0,248,236,1,0,0,0,248,237,1,
+		0,0,0,248,238,1,0,0,0,248,239,1,0,0,0,248,240,1,0,0,0,248,241,1,0,0,0,
+		248,242,1,0,0,0,248,243,1,0,0,0,248,244,1,0,0,0,248,245,1,0,0,0,248,246,
+		1,0,0,0,248,247,1,0,0,0,249,5,1,0,0,0,250,251,5,37,0,0,251,252,3,196,98,
+		0,252,7,1,0,0,0,253,254,5,39,0,0,254,255,5,157,0,0,255,9,1,0,0,0,256,257,
+		5,53,0,0,257,258,3,12,6,0,258,11,1,0,0,0,259,264,5,153,0,0,260,264,5,156,
+		0,0,261,264,5,157,0,0,262,264,3,200,100,0,263,259,1,0,0,0,263,260,1,0,
+		0,0,263,261,1,0,0,0,263,262,1,0,0,0,264,13,1,0,0,0,265,266,5,51,0,0,266,
+		267,3,200,100,0,267,15,1,0,0,0,268,269,5,47,0,0,269,274,3,18,9,0,270,271,
+		5,4,0,0,271,273,3,18,9,0,272,270,1,0,0,0,273,276,1,0,0,0,274,272,1,0,0,
+		0,274,275,1,0,0,0,275,17,1,0,0,0,276,274,1,0,0,0,277,285,3,200,100,0,278,
+		285,5,157,0,0,279,282,5,153,0,0,280,283,3,200,100,0,281,283,5,14,0,0,282,
+		280,1,0,0,0,282,281,1,0,0,0,282,283,1,0,0,0,283,285,1,0,0,0,284,277,1,
+		0,0,0,284,278,1,0,0,0,284,279,1,0,0,0,285,19,1,0,0,0,286,287,5,48,0,0,
+		287,288,5,157,0,0,288,21,1,0,0,0,289,290,5,38,0,0,290,291,5,157,0,0,291,
+		23,1,0,0,0,292,293,5,54,0,0,293,294,3,200,100,0,294,25,1,0,0,0,295,296,
+		5,3,0,0,296,27,1,0,0,0,297,298,5,56,0,0,298,300,3,200,100,0,299,301,5,
+		157,0,0,300,299,1,0,0,0,300,301,1,0,0,0,301,306,1,0,0,0,302,303,5,4,0,
+		0,303,305,3,30,15,0,304,302,1,0,0,0,305,308,1,0,0,0,306,304,1,0,0,0,306,
+		307,1,0,0,0,307,29,1,0,0,0,308,306,1,0,0,0,309,310,5,139,0,0,310,318,3,
+		196,98,0,311,315,3,196,98,0,312,316,7,0,0,0,313,314,5,13,0,0,314,316,5,
+		85,0,0,315,312,1,0,0,0,315,313,1,0,0,0,316,318,1,0,0,0,317,309,1,0,0,0,
+		317,311,1,0,0,0,318,31,1,0,0,0,319,320,5,31,0,0,320,321,3,196,98,0,321,
+		322,5,149,0,0,322,33,1,0,0,0,323,324,5,30,0,0,324,325,3,174,87,0,325,326,
+		5,6,0,0,326,327,3,196,98,0,327,342,3,178,89,0,328,329,5,61,0,0,329,330,
+		3,196,98,0,330,331,3,176,88,0,331,332,5,131,0,0,332,333,3,36,18,0,333,
+		343,1,0,0,0,334,335,5,131,0,0,335,336,3,36,18,0,336,337,5,4,0,0,337,338,
+		3,196,98,0,338,339,3,176,88,0,339,340,5,131,0,0,340,341,3,36,18,0,341,
+		343,1,0,0,0,342,328,1,0,0,0,342,334,1,0,0,0,343,35,1,0,0,0,344,345,3,196,
+		98,0,345,346,3,198,99,0,346,37,1,0,0,0,347,348,5,52,0,0,348,352,3,174,
+		87,0,349,350,5,4,0,0,350,351,5,102,0,0,351,353,5,43,0,0,352,349,1,0,0,
+		0,352,353,1,0,0,0,353,354,1,0,0,0,354,355,5,6,0,0,355,356,5,69,0,0,356,
+		361,3,196,98,0,357,362,5,72,0,0,358,359,5,74,0,0,359,360,5,103,0,0,360,
+		362,5,22,0,0,361,357,1,0,0,0,361,358,1,0,0,0,361,362,1,0,0,0,362,367,1,
+		0,0,0,363,364,5,4,0,0,364,366,3,40,20,0,365,363,1,0,0,0,366,369,1,0,0,
+		0,367,365,1,0,0,0,367,368,1,0,0,0,368,39,1,0,0,0,369,367,1,0,0,0,370,371,
+		5,87,0,0,371,372,5,125,0,0,372,373,5,91,0,0,373,374,5,155,0,0,374,380,
+		7,1,0,0,375,376,5,103,0,0,376,377,5,91,0,0,377,378,5,128,0,0,378,380,5,
+		88,0,0,379,370,1,0,0,0,379,375,1,0,0,0,380,41,1,0,0,0,381,382,5,36,0,0,
+		382,383,3,200,100,0,383,384,5,93,0,0,384,385,3,180,90,0,385,43,1,0,0,0,
+		386,387,5,22,0,0,387,388,3,200,100,0,388,398,5,93,0,0,389,390,7,2,0,0,
+		390,391,5,28,0,0,391,399,3,180,90,0,392,396,3,180,90,0,393,394,7,2,0,0,
+		394,395,5,28,0,0,395,397,3,180,90,0,396,393,1,0,0,0,396,397,1,0,0,0,397,
+		399,1,0,0,0,398,389,1,0,0,0,398,392,1,0,0,0,399,404,1,0,0,0,400,401,5,
+		4,0,0,401,403,3,64,32,0,402,400,1,0,0,0,403,406,1,0,0,0,404,402,1,0,0,
+		0,404,405,1,0,0,0,405,45,1,0,0,0,406,404,1,0,0,0,407,413,5,21,0,0,408,
+		409,5,143,0,0,409,410,5,134,0,0,410,414,7,1,0,0,411,412,5,141,0,0,412,
+		414,5,70,0,0,413,408,1,0,0,0,413,411,1,0,0,0,414,47,1,0,0,0,415,421,5,
+		18,0,0,416,417,3,200,100,0,417,418,5,4,0,0,418,419,3,198,99,0,419,422,
+		1,0,0,0,420,422,5,157,0,0,421,416,1,0,0,0,421,420,1,0,0,0,422,49,1,0,0,
+		0,423,424,5,24,0,0,424,425,3,200,100,0,425,426,5,93,0,0,426,428,3,180,
+		90,0,427,429,5,96,0,0,428,427,1,0,0,0,428,429,1,0,0,0,429,51,1,0,0,0,430,
+		431,5,27,0,0,431,432,3,200,100,0,432,433,5,93,0,0,433,438,3,160,80,0,434,
+		435,5,4,0,0,435,437,3,54,27,0,436,434,1,0,0,0,437,440,1,0,0,0,438,436,
+		1,0,0,0,438,439,1,0,0,0,439,53,1,0,0,0,440,438,1,0,0,0,441,448,5,109,0,
+		0,442,443,5,127,0,0,443,444,5,68,0,0,444,445,3,196,98,0,445,446,5,13,0,
+		0,446,448,1,0,0,0,447,441,1,0,0,0,447,442,1,0,0,0,448,55,1,0,0,0,449,450,
+		5,15,0,0,450,453,3,200,100,0,451,452,5,105,0,0,452,454,3,200,100,0,453,
+		451,1,0,0,0,453,454,1,0,0,0,454,455,1,0,0,0,455,456,5,6,0,0,456,457,5,
+		157,0,0,457,57,1,0,0,0,458,459,5,50,0,0,459,460,3,174,87,0,460,461,5,6,
+		0,0,461,462,3,196,98,0,462,463,3,178,89,0,463,464,5,61,0,0,464,465,3,196,
+		98,0,465,466,3,176,88,0,466,467,5,138,0,0,467,468,3,196,98,0,468,471,7,
+		3,0,0,469,470,5,4,0,0,470,472,3,200,100,0,471,469,1,0,0,0,471,472,1,0,
+		0,0,472,59,1,0,0,0,473,474,5,34,0,0,474,475,3,18,9,0,475,476,5,6,0,0,476,
+		477,3,200,100,0,477,482,3,62,31,0,478,479,5,4,0,0,479,481,3,62,31,0,480,
+		478,1,0,0,0,481,484,1,0,0,0,482,480,1,0,0,0,482,483,1,0,0,0,483,61,1,0,
+		0,0,484,482,1,0,0,0,485,486,3,196,98,0,486,487,3,198,99,0,487,488,7,4,
+		0,0,488,63,1,0,0,0,489,503,5,104,0,0,490,503,5,82,0,0,491,492,5,101,0,
+		0,492,493,5,105,0,0,493,496,3,190,95,0,494,495,5,10,0,0,495,497,3,190,
+		95,0,496,494,1,0,0,0,496,497,1,0,0,0,497,503,1,0,0,0,498,499,5,118,0,0,
+		499,503,7,5,0,0,500,501,5,142,0,0,501,503,3,180,90,0,502,489,1,0,0,0,502,
+		490,1,0,0,0,502,491,1,0,0,0,502,498,1,0,0,0,502,500,1,0,0,0,503,65,1,0,
+		0,0,504,505,5,40,0,0,505,507,3,200,100,0,506,508,3,68,34,0,507,506,1,0,
+		0,0,507,508,1,0,0,0,508,510,1,0,0,0,509,511,3,164,82,0,510,509,1,0,0,0,
+		510,511,1,0,0,0,511,67,1,0,0,0,512,513,5,29,0,0,513,514,3,200,100,0,514,
+		515,5,6,0,0,515,520,3,186,93,0,516,517,3,178,89,0,517,518,5,65,0,0,518,
+		519,3,168,84,0,519,521,1,0,0,0,520,516,1,0,0,0,520,521,1,0,0,0,521,551,
+		1,0,0,0,522,523,5,93,0,0,523,524,3,200,100,0,524,528,5,98,0,0,525,526,
+		5,4,0,0,526,527,5,133,0,0,527,529,5,112,0,0,528,525,1,0,0,0,528,529,1,
+		0,0,0,529,551,1,0,0,0,530,531,5,114,0,0,531,532,5,137,0,0,532,533,5,60,
+		0,0,533,538,3,70,35,0,534,535,5,61,0,0,535,537,3,70,35,0,536,534,1,0,0,
+		0,537,540,1,0,0,0,538,536,1,0,0,0,538,539,1,0,0,0,539,541,1,0,0,0,540,
+		538,1,0,0,0,541,542,5,6,0,0,542,547,3,156,78,0,543,544,5,4,0,0,544,546,
+		3,156,78,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,548,1,0,
+		0,0,548,551,1,0,0,0,549,547,1,0,0,0,550,512,1,0,0,0,550,522,1,0,0,0,550,
+		530,1,0,0,0,551,69,1,0,0,0,552,554,3,152,76,0,553,552,1,0,0,0,554,555,
+		1,0,0,0,555,553,1,0,0,0,555,556,1,0,0,0,556,561,1,0,0,0,557,558,5,4,0,
+		0,558,560,3,72,36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,
+		562,1,0,0,0,562,71,1,0,0,0,563,561,1,0,0,0,564,569,3,154,77,0,565,566,
+		3,170,85,0,566,567,5,86,0,0,567,569,1,0,0,0,568,564,1,0,0,0,568,565,1,
+		0,0,0,569,73,1,0,0,0,570,571,5,17,0,0,571,572,5,141,0,0,572,573,3,186,
+		93,0,573,575,3,178,89,0,574,576,3,164,82,0,575,574,1,0,0,0,575,576,1,0,
+		0,0,576,75,1,0,0,0,577,578,5,20,0,0,578,580,3,186,93,0,579,581,3,164,82,
+		0,580,579,1,0,0,0,580,581,1,0,0,0,581,77,1,0,0,0,582,583,5,29,0,0,583,
+		584,5,89,0,0,584,585,3,168,84,0,585,586,7,6,0,0,586,587,3,200,100,0,587,
+		597,1,0,0,0,588,589,5,19,0,0,589,593,5,79,0,0,590,591,7,7,0,0,591,593,
+		5,78,0,0,592,588,1,0,0,0,592,590,1,0,0,0,593,594,1,0,0,0,594,595,7,6,0,
+		0,595,597,3,200,100,0,596,582,1,0,0,0,596,592,1,0,0,0,597,79,1,0,0,0,598,
+		599,5,35,0,0,599,600,5,102,0,0,600,601,5,43,0,0,601,602,3,200,100,0,602,
+		81,1,0,0,0,603,604,5,23,0,0,604,605,5,6,0,0,605,610,3,84,42,0,606,607,
+		5,4,0,0,607,609,3,84,42,0,608,606,1,0,0,0,609,612,1,0,0,0,610,608,1,0,
+		0,0,610,611,1,0,0,0,611,83,1,0,0,0,612,610,1,0,0,0,613,614,5,121,0,0,614,
+		620,3,186,93,0,615,616,3,186,93,0,616,617,5,28,0,0,617,618,3,200,100,0,
+		618,620,1,0,0,0,619,613,1,0,0,0,619,615,1,0,0,0,620,85,1,0,0,0,621,622,
+		5,26,0,0,622,623,5,106,0,0,623,87,1,0,0,0,624,625,5,55,0,0,625,626,5,91,
+		0,0,626,627,5,81,0,0,627,89,1,0,0,0,628,630,5,43,0,0,629,631,3,186,93,
+		0,630,629,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,634,3,170,85,0,633,
+		632,1,0,0,0,633,634,1,0,0,0,634,635,1,0,0,0,635,636,5,6,0,0,636,638,3,
+		94,47,0,637,639,3,164,82,0,638,637,1,0,0,0,638,639,1,0,0,0,639,91,1,0,
+		0,0,640,641,5,44,0,0,641,642,3,186,93,0,642,643,5,131,0,0,643,645,3,186,
+		93,0,644,646,3,170,85,0,645,644,1,0,0,0,645,646,1,0,0,0,646,647,1,0,0,
+		0,647,648,5,6,0,0,648,650,3,94,47,0,649,651,3,164,82,0,650,649,1,0,0,0,
+		650,651,1,0,0,0,651,93,1,0,0,0,652,657,3,96,48,0,653,654,5,4,0,0,654,656,
+		3,96,48,0,655,653,1,0,0,0,656,659,1,0,0,0,657,655,1,0,0,0,657,658,1,0,
+		0,0,658,95,1,0,0,0,659,657,1,0,0,0,660,661,5,7,0,0,661,662,3,94,47,0,662,
+		667,5,8,0,0,663,664,3,186,93,0,664,665,5,130,0,0,665,668,1,0,0,0,666,668,
+		3,102,51,0,667,663,1,0,0,0,667,666,1,0,0,0,667,668,1,0,0,0,668,670,1,0,
+		0,0,669,671,3,104,52,0,670,669,1,0,0,0,670,671,1,0,0,0,671,710,1,0,0,0,
+		672,674,5,121,0,0,673,675,3,186,93,0,674,673,1,0,0,0,674,675,1,0,0,0,675,
+		710,1,0,0,0,676,677,5,123,0,0,677,678,5,112,0,0,678,710,3,186,93,0,679,
+		683,5,32,0,0,680,681,5,128,0,0,681,684,5,117,0,0,682,684,3,186,93,0,683,
+		680,1,0,0,0,683,682,1,0,0,0,684,710,1,0,0,0,685,687,3,194,97,0,686,685,
+		1,0,0,0,686,687,1,0,0,0,687,704,1,0,0,0,688,690,3,200,100,0,689,688,1,
+		0,0,0,690,691,1,0,0,0,691,689,1,0,0,0,691,692,1,0,0,0,692,698,1,0,0,0,
+		693,695,3,172,86,0,694,696,3,100,50,0,695,694,1,0,0,0,695,696,1,0,0,0,
+		696,699,1,0,0,0,697,699,3,98,49,0,698,693,1,0,0,0,698,697,1,0,0,0,698,
+		699,1,0,0,0,699,705,1,0,0,0,700,702,3,172,86,0,701,703,3,100,50,0,702,
+		701,1,0,0,0,702,703,1,0,0,0,703,705,1,0,0,0,704,689,1,0,0,0,704,700,1,
+		0,0,0,705,707,1,0,0,0,706,708,3,104,52,0,707,706,1,0,0,0,707,708,1,0,0,
+		0,708,710,1,0,0,0,709,660,1,0,0,0,709,672,1,0,0,0,709,676,1,0,0,0,709,
+		679,1,0,0,0,709,686,1,0,0,0,710,97,1,0,0,0,711,713,3,188,94,0,712,711,
+		1,0,0,0,713,714,1,0,0,0,714,712,1,0,0,0,714,715,1,0,0,0,715,725,1,0,0,
+		0,716,720,3,194,97,0,717,719,3,188,94,0,718,717,1,0,0,0,719,722,1,0,0,
+		0,720,718,1,0,0,0,720,721,1,0,0,0,721,725,1,0,0,0,722,720,1,0,0,0,723,
+		725,3,102,51,0,724,712,1,0,0,0,724,716,1,0,0,0,724,723,1,0,0,0,725,99,
+		1,0,0,0,726,728,3,186,93,0,727,729,5,83,0,0,728,727,1,0,0,0,728,729,1,
+		0,0,0,729,732,1,0,0,0,730,732,3,102,51,0,731,726,1,0,0,0,731,730,1,0,0,
+		0,732,101,1,0,0,0,733,745,5,57,0,0,734,745,5,64,0,0,735,736,5,131,0,0,
+		736,745,5,71,0,0,737,738,5,136,0,0,738,739,3,186,93,0,739,742,5,116,0,
+		0,740,741,5,66,0,0,741,743,5,71,0,0,742,740,1,0,0,0,742,743,1,0,0,0,743,
+		745,1,0,0,0,744,733,1,0,0,0,744,734,1,0,0,0,744,735,1,0,0,0,744,737,1,
+		0,0,0,745,103,1,0,0,0,746,792,5,91,0,0,747,751,7,8,0,0,748,750,3,200,100,
+		0,749,748,1,0,0,0,750,753,1,0,0,0,751,749,1,0,0,0,751,752,1,0,0,0,752,
+		760,1,0,0,0,753,751,1,0,0,0,754,756,5,61,0,0,755,757,3,200,100,0,756,755,
+		1,0,0,0,757,758,1,0,0,0,758,756,1,0,0,0,758,759,1,0,0,0,759,761,1,0,0,
+		0,760,754,1,0,0,0,760,761,1,0,0,0,761,766,1,0,0,0,762,763,5,136,0,0,763,
+		764,3,186,93,0,764,765,5,116,0,0,765,767,1,0,0,0,766,762,1,0,0,0,766,767,
+		1,0,0,0,767,793,1,0,0,0,768,772,5,76,0,0,769,771,3,200,100,0,770,769,1,
+		0,0,0,771,774,1,0,0,0,772,770,1,0,0,0,772,773,1,0,0,0,773,781,1,0,0,0,
+		774,772,1,0,0,0,775,777,5,61,0,0,776,778,3,200,100,0,777,776,1,0,0,0,778,
+		779,1,0,0,0,779,777,1,0,0,0,779,780,1,0,0,0,780,782,1,0,0,0,781,775,1,
+		0,0,0,781,782,1,0,0,0,782,789,1,0,0,0,783,790,5,57,0,0,784,790,5,64,0,
+		0,785,786,5,136,0,0,786,787,3,186,93,0,787,788,5,116,0,0,788,790,1,0,0,
+		0,789,783,1,0,0,0,789,784,1,0,0,0,789,785,1,0,0,0,789,790,1,0,0,0,790,
+		793,1,0,0,0,791,793,5,71,0,0,792,747,1,0,0,0,792,768,1,0,0,0,792,791,1,
+		0,0,0,793,105,1,0,0,0,794,802,5,41,0,0,795,796,5,44,0,0,796,797,3,186,
+		93,0,797,798,5,131,0,0,798,799,3,186,93,0,799,803,1,0,0,0,800,801,5,43,
+		0,0,801,803,3,186,93,0,802,795,1,0,0,0,802,800,1,0,0,0,803,804,1,0,0,0,
+		804,805,5,4,0,0,805,813,3,186,93,0,806,807,5,99,0,0,807,814,5,130,0,0,
+		808,811,5,130,0,0,809,810,5,91,0,0,810,812,5,59,0,0,811,809,1,0,0,0,811,
+		812,1,0,0,0,812,814,1,0,0,0,813,806,1,0,0,0,813,808,1,0,0,0,814,816,1,
+		0,0,0,815,817,3,164,82,0,816,815,1,0,0,0,816,817,1,0,0,0,817,107,1,0,0,
+		0,818,819,5,28,0,0,819,824,3,110,55,0,820,821,5,4,0,0,821,823,3,110,55,
+		0,822,820,1,0,0,0,823,826,1,0,0,0,824,822,1,0,0,0,824,825,1,0,0,0,825,
+		827,1,0,0,0,826,824,1,0,0,0,827,828,5,6,0,0,828,829,3,112,56,0,829,109,
+		1,0,0,0,830,833,3,18,9,0,831,832,5,131,0,0,832,834,3,18,9,0,833,831,1,
+		0,0,0,833,834,1,0,0,0,834,111,1,0,0,0,835,846,3,38,19,0,836,846,3,78,39,
+		0,837,846,3,80,40,0,838,846,3,90,45,0,839,846,3,92,46,0,840,846,3,106,
+		53,0,841,846,3,114,57,0,842,846,3,118,59,0,843,846,3,120,60,0,844,846,
+		3,122,61,0,845,835,1,0,0,0,845,836,1,0,0,0,845,837,1,0,0,0,845,838,1,0,
+		0,0,845,839,1,0,0,0,845,840,1,0,0,0,845,841,1,0,0,0,845,842,1,0,0,0,845,
+		843,1,0,0,0,845,844,1,0,0,0,846,113,1,0,0,0,847,855,5,49,0,0,848,849,5,
+		131,0,0,849,856,3,180,90,0,850,851,5,28,0,0,851,856,3,180,90,0,852,853,
+		3,186,93,0,853,854,3,176,88,0,854,856,1,0,0,0,855,848,1,0,0,0,855,850,
+		1,0,0,0,855,852,1,0,0,0,856,859,1,0,0,0,857,858,5,29,0,0,858,860,3,200,
+		100,0,859,857,1,0,0,0,859,860,1,0,0,0,860,865,1,0,0,0,861,862,5,4,0,0,
+		862,864,3,116,58,0,863,861,1,0,0,0,864,867,1,0,0,0,865,863,1,0,0,0,865,
+		866,1,0,0,0,866,869,1,0,0,0,867,865,1,0,0,0,868,870,3,164,82,0,869,868,
+		1,0,0,0,869,870,1,0,0,0,870,115,1,0,0,0,871,872,5,82,0,0,872,878,3,176,
+		88,0,873,874,5,104,0,0,874,878,3,176,88,0,875,876,5,80,0,0,876,878,3,170,
+		85,0,877,871,1,0,0,0,877,873,1,0,0,0,877,875,1,0,0,0,878,117,1,0,0,0,879,
+		880,5,32,0,0,880,881,3,186,93,0,881,882,5,65,0,0,882,884,3,168,84,0,883,
+		885,3,164,82,0,884,883,1,0,0,0,884,885,1,0,0,0,885,119,1,0,0,0,886,887,
+		5,16,0,0,887,888,3,186,93,0,888,889,5,65,0,0,889,894,3,168,84,0,890,891,
+		5,4,0,0,891,892,5,108,0,0,892,893,5,43,0,0,893,895,5,62,0,0,894,890,1,
+		0,0,0,894,895,1,0,0,0,895,897,1,0,0,0,896,898,3,164,82,0,897,896,1,0,0,
+		0,897,898,1,0,0,0,898,121,1,0,0,0,899,950,5,46,0,0,900,901,5,68,0,0,901,
+		951,3,138,69,0,902,903,5,44,0,0,903,904,3,186,93,0,904,905,5,131,0,0,905,
+		906,3,186,93,0,906,907,3,124,62,0,907,951,1,0,0,0,908,911,5,131,0,0,909,
+		911,5,28,0,0,910,908,1,0,0,0,910,909,1,0,0,0,911,912,1,0,0,0,912,915,3,
+		180,90,0,913,914,5,29,0,0,914,916,3,200,100,0,915,913,1,0,0,0,915,916,
+		1,0,0,0,916,921,1,0,0,0,917,918,5,4,0,0,918,920,3,116,58,0,919,917,1,0,
+		0,0,920,923,1,0,0,0,921,919,1,0,0,0,921,922,1,0,0,0,922,924,1,0,0,0,923,
+		921,1,0,0,0,924,925,3,124,62,0,925,951,1,0,0,0,926,948,3,186,93,0,927,
+		930,3,176,88,0,928,929,5,29,0,0,929,931,3,200,100,0,930,928,1,0,0,0,930,
+		931,1,0,0,0,931,936,1,0,0,0,932,933,5,4,0,0,933,935,3,116,58,0,934,932,
+		1,0,0,0,935,938,1,0,0,0,936,934,1,0,0,0,936,937,1,0,0,0,937,939,1,0,0,
+		0,938,936,1,0,0,0,939,940,3,124,62,0,940,949,1,0,0,0,941,942,3,178,89,
+		0,942,946,5,91,0,0,943,944,5,4,0,0,944,945,5,68,0,0,945,947,3,138,69,0,
+		946,943,1,0,0,0,946,947,1,0,0,0,947,949,1,0,0,0,948,927,1,0,0,0,948,941,
+		1,0,0,0,949,951,1,0,0,0,950,900,1,0,0,0,950,902,1,0,0,0,950,910,1,0,0,
+		0,950,926,1,0,0,0,951,123,1,0,0,0,952,953,5,6,0,0,953,958,3,126,63,0,954,
+		955,5,5,0,0,955,957,3,126,63,0,956,954,1,0,0,0,957,960,1,0,0,0,958,956,
+		1,0,0,0,958,959,1,0,0,0,959,963,1,0,0,0,960,958,1,0,0,0,961,963,3,142,
+		71,0,962,952,1,0,0,0,962,961,1,0,0,0,963,965,1,0,0,0,964,966,3,164,82,
+		0,965,964,1,0,0,0,965,966,1,0,0,0,966,125,1,0,0,0,967,968,5,58,0,0,968,
+		969,3,186,93,0,969,970,3,176,88,0,970,971,5,4,0,0,971,973,1,0,0,0,972,
+		967,1,0,0,0,972,973,1,0,0,0,973,974,1,0,0,0,974,979,3,128,64,0,975,976,
+		5,4,0,0,976,978,3,130,65,0,977,975,1,0,0,0,978,981,1,0,0,0,979,977,1,0,
+		0,0,979,980,1,0,0,0,980,127,1,0,0,0,981,979,1,0,0,0,982,986,3,172,86,0,
+		983,986,5,32,0,0,984,986,5,16,0,0,985,982,1,0,0,0,985,983,1,0,0,0,985,
+		984,1,0,0,0,986,987,1,0,0,0,987,990,3,186,93,0,988,989,5,65,0,0,989,991,
+		3,168,84,0,990,988,1,0,0,0,990,991,1,0,0,0,991,993,1,0,0,0,992,994,3,132,
+		66,0,993,992,1,0,0,0,993,994,1,0,0,0,994,129,1,0,0,0,995,998,5,129,0,0,
+		996,999,3,132,66,0,997,999,3,128,64,0,998,996,1,0,0,0,998,997,1,0,0,0,
+		999,1010,1,0,0,0,1000,1010,3,134,67,0,1001,1004,5,68,0,0,1002,1005,3,136,
+		68,0,1003,1005,3,138,69,0,1004,1002,1,0,0,0,1004,1003,1,0,0,0,1005,1010,
+		1,0,0,0,1006,1010,3,140,70,0,1007,1008,5,65,0,0,1008,1010,3,168,84,0,1009,
+		995,1,0,0,0,1009,1000,1,0,0,0,1009,1001,1,0,0,0,1009,1006,1,0,0,0,1009,
+		1007,1,0,0,0,1010,131,1,0,0,0,1011,1015,3,134,67,0,1012,1013,5,68,0,0,
+		1013,1015,3,136,68,0,1014,1011,1,0,0,0,1014,1012,1,0,0,0,1015,133,1,0,
+		0,0,1016,1021,5,84,0,0,1017,1022,5,43,0,0,1018,1019,3,186,93,0,1019,1020,
+		3,176,88,0,1020,1022,1,0,0,0,1021,1017,1,0,0,0,1021,1018,1,0,0,0,1022,
+		1026,1,0,0,0,1023,1024,3,186,93,0,1024,1025,5,130,0,0,1025,1027,1,0,0,
+		0,1026,1023,1,0,0,0,1026,1027,1,0,0,0,1027,135,1,0,0,0,1028,1029,5,135,
+		0,0,1029,1030,5,84,0,0,1030,1031,3,186,93,0,1031,1032,5,61,0,0,1032,1033,
+		3,186,93,0,1033,1037,3,176,88,0,1034,1035,3,186,93,0,1035,1036,5,130,0,
+		0,1036,1038,1,0,0,0,1037,1034,1,0,0,0,1037,1038,1,0,0,0,1038,137,1,0,0,
+		0,1039,1045,5,122,0,0,1040,1041,5,124,0,0,1041,1045,5,112,0,0,1042,1043,
+		5,144,0,0,1043,1045,5,132,0,0,1044,1039,1,0,0,0,1044,1040,1,0,0,0,1044,
+		1042,1,0,0,0,1045,139,1,0,0,0,1046,1049,5,152,0,0,1047,1049,3,194,97,0,
+		1048,1046,1,0,0,0,1048,1047,1,0,0,0,1049,1050,1,0,0,0,1050,1051,3,178,
+		89,0,1051,1052,5,91,0,0,1052,141,1,0,0,0,1053,1054,5,83,0,0,1054,1055,
+		5,131,0,0,1055,1056,3,186,93,0,1056,1057,5,4,0,0,1057,1058,5,65,0,0,1058,
+		1063,3,168,84,0,1059,1060,5,4,0,0,1060,1062,3,144,72,0,1061,1059,1,0,0,
+		0,1062,1065,1,0,0,0,1063,1061,1,0,0,0,1063,1064,1,0,0,0,1064,143,1,0,0,
+		0,1065,1063,1,0,0,0,1066,1067,5,107,0,0,1067,1068,5,119,0,0,1068,1083,
+		3,176,88,0,1069,1070,5,97,0,0,1070,1083,5,87,0,0,1071,1074,5,68,0,0,1072,
+		1075,5,135,0,0,1073,1075,3,138,69,0,1074,1072,1,0,0,0,1074,1073,1,0,0,
+		0,1075,1083,1,0,0,0,1076,1077,7,9,0,0,1077,1078,3,186,93,0,1078,1079,3,
+		176,88,0,1079,1080,5,115,0,0,1080,1083,1,0,0,0,1081,1083,3,140,70,0,1082,
+		1066,1,0,0,0,1082,1069,1,0,0,0,1082,1071,1,0,0,0,1082,1076,1,0,0,0,1082,
+		1081,1,0,0,0,1083,145,1,0,0,0,1084,1086,5,45,0,0,1085,1087,3,152,76,0,
+		1086,1085,1,0,0,0,1087,1088,1,0,0,0,1088,1086,1,0,0,0,1088,1089,1,0,0,
+		0,1089,1094,1,0,0,0,1090,1091,5,61,0,0,1091,1093,3,148,74,0,1092,1090,
+		1,0,0,0,1093,1096,1,0,0,0,1094,1092,1,0,0,0,1094,1095,1,0,0,0,1095,1104,
+		1,0,0,0,1096,1094,1,0,0,0,1097,1102,5,4,0,0,1098,1100,3,154,77,0,1099,
+		1101,5,4,0,0,1100,1099,1,0,0,0,1100,1101,1,0,0,0,1101,1103,1,0,0,0,1102,
+		1098,1,0,0,0,1102,1103,1,0,0,0,1103,1105,1,0,0,0,1104,1097,1,0,0,0,1104,
+		1105,1,0,0,0,1105,1106,1,0,0,0,1106,1108,5,141,0,0,1107,1109,3,152,76,
+		0,1108,1107,1,0,0,0,1109,1110,1,0,0,0,1110,1108,1,0,0,0,1110,1111,1,0,
+		0,0,1111,1116,1,0,0,0,1112,1113,5,61,0,0,1113,1115,3,148,74,0,1114,1112,
+		1,0,0,0,1115,1118,1,0,0,0,1116,1114,1,0,0,0,1116,1117,1,0,0,0,1117,1123,
+		1,0,0,0,1118,1116,1,0,0,0,1119,1120,5,4,0,0,1120,1122,3,150,75,0,1121,
+		1119,1,0,0,0,1122,1125,1,0,0,0,1123,1121,1,0,0,0,1123,1124,1,0,0,0,1124,
+		1128,1,0,0,0,1125,1123,1,0,0,0,1126,1127,5,6,0,0,1127,1129,3,156,78,0,
+		1128,1126,1,0,0,0,1128,1129,1,0,0,0,1129,147,1,0,0,0,1130,1132,3,152,76,
+		0,1131,1130,1,0,0,0,1132,1133,1,0,0,0,1133,1131,1,0,0,0,1133,1134,1,0,
+		0,0,1134,149,1,0,0,0,1135,1152,3,154,77,0,1136,1142,5,77,0,0,1137,1138,
+		3,194,97,0,1138,1139,5,131,0,0,1139,1140,3,194,97,0,1140,1141,3,198,99,
+		0,1141,1143,1,0,0,0,1142,1137,1,0,0,0,1142,1143,1,0,0,0,1143,1152,1,0,
+		0,0,1144,1148,5,91,0,0,1145,1146,5,128,0,0,1146,1149,5,120,0,0,1147,1149,
+		5,110,0,0,1148,1145,1,0,0,0,1148,1147,1,0,0,0,1149,1150,1,0,0,0,1150,1152,
+		5,111,0,0,1151,1135,1,0,0,0,1151,1136,1,0,0,0,1151,1144,1,0,0,0,1152,151,
+		1,0,0,0,1153,1160,3,200,100,0,1154,1160,5,87,0,0,1155,1160,5,94,0,0,1156,
+		1160,5,43,0,0,1157,1160,5,44,0,0,1158,1160,5,126,0,0,1159,1153,1,0,0,0,
+		1159,1154,1,0,0,0,1159,1155,1,0,0,0,1159,1156,1,0,0,0,1159,1157,1,0,0,
+		0,1159,1158,1,0,0,0,1160,153,1,0,0,0,1161,1162,5,59,0,0,1162,1164,5,67,
+		0,0,1163,1161,1,0,0,0,1163,1164,1,0,0,0,1164,1165,1,0,0,0,1165,1170,7,
+		9,0,0,1166,1171,5,43,0,0,1167,1168,3,186,93,0,1168,1169,3,176,88,0,1169,
+		1171,1,0,0,0,1170,1166,1,0,0,0,1170,1167,1,0,0,0,1171,1178,1,0,0,0,1172,
+		1173,5,44,0,0,1173,1174,3,186,93,0,1174,1175,5,131,0,0,1175,1176,3,186,
+		93,0,1176,1178,1,0,0,0,1177,1163,1,0,0,0,1177,1172,1,0,0,0,1178,155,1,
+		0,0,0,1179,1181,3,194,97,0,1180,1179,1,0,0,0,1180,1181,1,0,0,0,1181,1183,
+		1,0,0,0,1182,1184,3,200,100,0,1183,1182,1,0,0,0,1184,1185,1,0,0,0,1185,
+		1183,1,0,0,0,1185,1186,1,0,0,0,1186,1207,1,0,0,0,1187,1188,5,91,0,0,1188,
+		1195,5,76,0,0,1189,1196,5,43,0,0,1190,1192,3,200,100,0,1191,1190,1,0,0,
+		0,1192,1193,1,0,0,0,1193,1191,1,0,0,0,1193,1194,1,0,0,0,1194,1196,1,0,
+		0,0,1195,1189,1,0,0,0,1195,1191,1,0,0,0,1196,1208,1,0,0,0,1197,1205,5,
+		113,0,0,1198,1206,5,43,0,0,1199,1203,3,186,93,0,1200,1204,3,176,88,0,1201,
+		1204,5,126,0,0,1202,1204,3,200,100,0,1203,1200,1,0,0,0,1203,1201,1,0,0,
+		0,1203,1202,1,0,0,0,1204,1206,1,0,0,0,1205,1198,1,0,0,0,1205,1199,1,0,
+		0,0,1206,1208,1,0,0,0,1207,1187,1,0,0,0,1207,1197,1,0,0,0,1207,1208,1,
+		0,0,0,1208,157,1,0,0,0,1209,1210,5,25,0,0,1210,1229,3,160,80,0,1211,1221,
+		5,36,0,0,1212,1213,5,65,0,0,1213,1214,7,10,0,0,1214,1222,3,180,90,0,1215,
+		1219,3,180,90,0,1216,1217,5,4,0,0,1217,1218,5,142,0,0,1218,1220,3,180,
+		90,0,1219,1216,1,0,0,0,1219,1220,1,0,0,0,1220,1222,1,0,0,0,1221,1212,1,
+		0,0,0,1221,1215,1,0,0,0,1222,1230,1,0,0,0,1223,1226,7,6,0,0,1224,1225,
+		5,65,0,0,1225,1227,7,10,0,0,1226,1224,1,0,0,0,1226,1227,1,0,0,0,1227,1228,
+		1,0,0,0,1228,1230,3,160,80,0,1229,1211,1,0,0,0,1229,1223,1,0,0,0,1230,
+		159,1,0,0,0,1231,1242,3,180,90,0,1232,1234,5,152,0,0,1233,1232,1,0,0,0,
+		1233,1234,1,0,0,0,1234,1235,1,0,0,0,1235,1239,7,2,0,0,1236,1238,3,162,
+		81,0,1237,1236,1,0,0,0,1238,1241,1,0,0,0,1239,1237,1,0,0,0,1239,1240,1,
+		0,0,0,1240,1243,1,0,0,0,1241,1239,1,0,0,0,1242,1233,1,0,0,0,1242,1243,
+		1,0,0,0,1243,161,1,0,0,0,1244,1245,3,192,96,0,1245,1247,3,190,95,0,1246,
+		1248,7,2,0,0,1247,1246,1,0,0,0,1247,1248,1,0,0,0,1248,163,1,0,0,0,1249,
+		1250,5,9,0,0,1250,1255,3,166,83,0,1251,1252,5,4,0,0,1252,1254,3,166,83,
+		0,1253,1251,1,0,0,0,1254,1257,1,0,0,0,1255,1253,1,0,0,0,1255,1256,1,0,
+		0,0,1256,1263,1,0,0,0,1257,1255,1,0,0,0,1258,1259,5,143,0,0,1259,1260,
+		5,134,0,0,1260,1264,7,1,0,0,1261,1262,5,141,0,0,1262,1264,5,70,0,0,1263,
+		1258,1,0,0,0,1263,1261,1,0,0,0,1263,1264,1,0,0,0,1264,165,1,0,0,0,1265,
+		1272,3,186,93,0,1266,1268,3,200,100,0,1267,1266,1,0,0,0,1268,1269,1,0,
+		0,0,1269,1267,1,0,0,0,1269,1270,1,0,0,0,1270,1273,1,0,0,0,1271,1273,5,
+		126,0,0,1272,1267,1,0,0,0,1272,1271,1,0,0,0,1272,1273,1,0,0,0,1273,167,
+		1,0,0,0,1274,1275,5,19,0,0,1275,1281,5,79,0,0,1276,1278,3,200,100,0,1277,
+		1279,5,78,0,0,1278,1277,1,0,0,0,1278,1279,1,0,0,0,1279,1281,1,0,0,0,1280,
+		1274,1,0,0,0,1280,1276,1,0,0,0,1281,169,1,0,0,0,1282,1283,7,11,0,0,1283,
+		171,1,0,0,0,1284,1285,7,12,0,0,1285,173,1,0,0,0,1286,1288,3,200,100,0,
+		1287,1286,1,0,0,0,1288,1289,1,0,0,0,1289,1287,1,0,0,0,1289,1290,1,0,0,
+		0,1290,175,1,0,0,0,1291,1292,7,13,0,0,1292,177,1,0,0,0,1293,1294,7,14,
+		0,0,1294,179,1,0,0,0,1295,1299,3,184,92,0,1296,1298,3,182,91,0,1297,1296,
+		1,0,0,0,1298,1301,1,0,0,0,1299,1297,1,0,0,0,1299,1300,1,0,0,0,1300,181,
+		1,0,0,0,1301,1299,1,0,0,0,1302,1303,3,192,96,0,1303,1304,3,184,92,0,1304,
+		183,1,0,0,0,1305,1307,3,194,97,0,1306,1308,3,198,99,0,1307,1306,1,0,0,
+		0,1307,1308,1,0,0,0,1308,1315,1,0,0,0,1309,1315,3,200,100,0,1310,1311,
+		5,7,0,0,1311,1312,3,180,90,0,1312,1313,5,8,0,0,1313,1315,1,0,0,0,1314,
+		1305,1,0,0,0,1314,1309,1,0,0,0,1314,1310,1,0,0,0,1315,185,1,0,0,0,1316,
+		1320,3,190,95,0,1317,1319,3,188,94,0,1318,1317,1,0,0,0,1319,1322,1,0,0,
+		0,1320,1318,1,0,0,0,1320,1321,1,0,0,0,1321,187,1,0,0,0,1322,1320,1,0,0,
+		0,1323,1324,3,192,96,0,1324,1325,3,190,95,0,1325,189,1,0,0,0,1326,1333,
+		3,194,97,0,1327,1333,3,200,100,0,1328,1329,5,7,0,0,1329,1330,3,186,93,
+		0,1330,1331,5,8,0,0,1331,1333,1,0,0,0,1332,1326,1,0,0,0,1332,1327,1,0,
+		0,0,1332,1328,1,0,0,0,1333,191,1,0,0,0,1334,1335,7,15,0,0,1335,193,1,0,
+		0,0,1336,1348,3,196,98,0,1337,1338,5,7,0,0,1338,1343,3,196,98,0,1339,1340,
+		5,4,0,0,1340,1342,3,196,98,0,1341,1339,1,0,0,0,1342,1345,1,0,0,0,1343,
+		1341,1,0,0,0,1343,1344,1,0,0,0,1344,1346,1,0,0,0,1345,1343,1,0,0,0,1346,
+		1347,5,8,0,0,1347,1349,1,0,0,0,1348,1337,1,0,0,0,1348,1349,1,0,0,0,1349,
+		195,1,0,0,0,1350,1352,5,153,0,0,1351,1353,5,154,0,0,1352,1351,1,0,0,0,
+		1352,1353,1,0,0,0,1353,1356,1,0,0,0,1354,1356,5,154,0,0,1355,1350,1,0,
+		0,0,1355,1354,1,0,0,0,1356,197,1,0,0,0,1357,1358,7,16,0,0,1358,199,1,0,
+		0,0,1359,1360,7,17,0,0,1360,201,1,0,0,0,168,248,263,274,282,284,300,306,
+		315,317,342,352,361,367,379,396,398,404,413,421,428,438,447,453,471,482,
+		496,502,507,510,520,528,538,547,550,555,561,568,575,580,592,596,610,619,
+		630,633,638,645,650,657,667,670,674,683,686,691,695,698,702,704,707,709,
+		714,720,724,728,731,742,744,751,758,760,766,772,779,781,789,792,802,811,
+		813,816,824,833,845,855,859,865,869,877,884,894,897,910,915,921,930,936,
+		946,948,950,958,962,965,972,979,985,990,993,998,1004,1009,1014,1021,1026,
+		1037,1044,1048,1063,1074,1082,1088,1094,1100,1102,1104,1110,1116,1123,
+		1128,1133,1142,1148,1151,1159,1163,1170,1177,1180,1185,1193,1195,1203,
+		1205,1207,1219,1221,1226,1229,1233,1239,1242,1247,1255,1263,1269,1272,
+		1278,1280,1289,1299,1307,1314,1320,1332,1343,1348,1352,1355
 	};
 
 	public static ATN _ATN => Tables.Atn;

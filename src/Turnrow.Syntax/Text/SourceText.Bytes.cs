@@ -8,6 +8,9 @@ public sealed partial class SourceText
 {
     private const char Replacement = '\uFFFD';
 
+    // In the order of the text.
+    private int[] _wrongLines = [];
+
     /// <summary>The first place of each line that held bytes which are no UTF-8; <see cref="SyntaxReader"/> reports them.</summary>
     public IReadOnlyList<TextSpan> WrongBytes { get; private init; } = [];
 
@@ -45,21 +48,14 @@ public sealed partial class SourceText
         }
 
         var source = new SourceText(fileName, text.ToString());
-        return wrong.Count == 0 ? source : new SourceText(fileName, source.Text) { WrongBytes = source.FirstOfEachLine(wrong) };
+        if (wrong.Count == 0) return source;
+        var first = source.FirstOfEachLine(wrong);
+        return new SourceText(fileName, source.Text) { WrongBytes = first, _wrongLines = [.. first.Select(span => source.PositionOf(span.Start).Line)] };
     }
 
     /// <summary>True if the character there stands for bytes that are no text.</summary>
-    internal bool HasWrongByteAt(int position)
-    {
-        if (WrongBytes.Count == 0 || Text[position] != Replacement) return false;
-        var line = PositionOf(position).Line;
-        foreach (var span in WrongBytes)
-        {
-            if (PositionOf(span.Start).Line == line) return true;
-        }
-
-        return false;
-    }
+    internal bool HasWrongByteAt(int position) =>
+        _wrongLines.Length > 0 && Text[position] == Replacement && Array.BinarySearch(_wrongLines, PositionOf(position).Line) >= 0;
 
     private List<TextSpan> FirstOfEachLine(List<int> positions)
     {

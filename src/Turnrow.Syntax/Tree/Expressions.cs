@@ -12,10 +12,10 @@ public sealed record NumberExpression(NumberSyntax Number, UnitSyntax? Unit, Tex
 public sealed record SizesExpression(IReadOnlyList<NumberSyntax> Values, UnitSyntax? Unit, TextSpan Span)
     : ExpressionSyntax(Span);
 
-/// <summary>A name that stands for a value; or two words, <c>back rows</c>, in an <c>expect</c>.</summary>
+/// <summary>A name that stands for a value.</summary>
 public sealed record NameExpression(NameSyntax Name, TextSpan Span) : ExpressionSyntax(Span);
 
-/// <summary>How many rows or stitches a piece has: <c>back rows</c>, <c>back stitches</c> (in <c>expect</c> lines only).</summary>
+/// <summary>How many rows or stitches a piece has: <c>back rows</c>, <c>back stitches</c>.</summary>
 public sealed record PieceExpression(NameSyntax Piece, PieceQuantity Quantity, TextSpan Span) : ExpressionSyntax(Span);
 
 /// <summary>What can be asked of a finished piece.</summary>

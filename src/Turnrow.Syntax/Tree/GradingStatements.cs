@@ -22,10 +22,24 @@ public sealed record EaseStatement(NameSyntax Name, ExpressionSyntax Value, bool
 /// <param name="Stitch">By which stitch's gauge; null for the pattern's only one.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record FinishedStatement(NameSyntax Name, ExpressionSyntax Value, CountOf Of, NameSyntax? Stitch, TextSpan Span)
-    : StatementSyntax(Span);
+    : StatementSyntax(Span)
+{
+    /// <summary><c>opens</c>: buttons, laces or a slit make way, so that it need not go over a head or a hand.</summary>
+    public bool Opens { get; init; }
 
-/// <summary><c>accept grade-falls: "the straps are one length"</c>: a warning that the designer has thought about.</summary>
-public sealed record AcceptStatement(NameSyntax Warning, QuotedSyntax Reason, TextSpan Span) : StatementSyntax(Span);
+    /// <summary><c>stretches by 20 %</c>: how much it gives; null if it is not said.</summary>
+    public NumberSyntax? Stretch { get; init; }
+}
+
+/// <summary>
+/// <c>accept grade-falls: "the straps are one length"</c>, <c>accept grade-falls of strap: "…"</c>: a warning that the designer has
+/// thought about.
+/// </summary>
+/// <param name="Warning">The warning's name or code.</param>
+/// <param name="Of">The count, the measure, the finished measure or the piece that it is about; null for all of them.</param>
+/// <param name="Reason">Why it is right.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record AcceptStatement(NameSyntax Warning, NameSyntax? Of, QuotedSyntax Reason, TextSpan Span) : StatementSyntax(Span);
 
 /// <summary><c>swatch dc: 20 stitches and 10 rows weigh 4.2 g, main</c></summary>
 /// <param name="Stitch">The fabric.</param>
@@ -33,7 +47,7 @@ public sealed record AcceptStatement(NameSyntax Warning, QuotedSyntax Reason, Te
 /// <param name="Rows">How many rows high.</param>
 /// <param name="Weight">What it weighs.</param>
 /// <param name="InOunces">True for ounces, false for grams.</param>
-/// <param name="Yarn">Of which yarn; null for the pattern's only one.</param>
+/// <param name="Yarn">Of which yarn; null for the pattern's first one.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record SwatchStatement(
     NameSyntax Stitch, NumberSyntax Stitches, NumberSyntax Rows, NumberSyntax Weight, bool InOunces, NameSyntax? Yarn, TextSpan Span)

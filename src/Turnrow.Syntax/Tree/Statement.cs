@@ -61,9 +61,10 @@ public sealed record RangeSelection(ExpressionSyntax From, ExpressionSyntax To, 
 /// <param name="Stitch">The stitch.</param>
 /// <param name="Per">Over how many rows or stitches; null for one.</param>
 /// <param name="OfStitches">True if it is said of stitches and chains, false if of row-ends.</param>
+/// <param name="Kind">The words behind <c>each</c> or <c>per</c> that name what it is said of; none for rows.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record RateSyntax(
-    ExpressionSyntax Count, NameSyntax Stitch, ExpressionSyntax? Per, bool OfStitches, TextSpan Span) : SyntaxNode(Span);
+    ExpressionSyntax Count, NameSyntax Stitch, ExpressionSyntax? Per, bool OfStitches, IReadOnlyList<NameSyntax> Kind, TextSpan Span) : SyntaxNode(Span);
 
 /// <summary><c>, odd</c>, <c>, even</c>, <c>, multiple of 6 + 1</c>, <c>, rounded up</c>: which counts are allowed.</summary>
 public sealed record CountFixSyntax(CountFix Fix, ExpressionSyntax? Multiple, ExpressionSyntax? Plus, TextSpan Span)

@@ -32,6 +32,7 @@ public sealed partial class BrokenLineTests
     [Theory]
     [InlineData("shape 4 rws: inc 1 at both edges", "straight 2 rows\nrow 77 RS: dc across")] // how many rows there are is open
     [InlineData("leave 2 at at both edges", "row 2: dc 3, leave the rest")] // how many places there are is open
+    [InlineData("leave 2 at left edge\nstraight 2 rows piece = 18", "add 2 at left edge = 20")] // whether a row was worked over the step is open
     [InlineData("both edges are", "leave 2 at armhole")] // what the edges are called is open
     [InlineData("begin with stitches", "straight 3 rows")]
     public void What_a_broken_line_may_have_said_is_not_held_against_the_lines_below(string broken, string below)

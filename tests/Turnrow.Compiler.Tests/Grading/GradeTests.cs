@@ -15,6 +15,13 @@ public sealed class GradeTests
     [InlineData("measure n is 76 (86, 97, 170) cm", "grade-jumps")]
     [InlineData("measure n is 76 (86, 79, 107) cm", "grade-falls")]
     [InlineData("measure n is 16.5 (17.5, 18.5, 19.5) cm")]
+    // Whole pairs of rows, and what is made of them, grow every second size: no step is out of line with the others.
+    [InlineData("count high is 20 (20, 22, 22)\ncount n is high x 5 / 2")]
+    [InlineData("count pairs is 8 (8, 9, 10)\ncount neck is 3 (4, 5, 6)\ncount n is neck + 5 x pairs")]
+    [InlineData("count n is stitches for 30 (30, 33, 33) cm, multiple of 12")]
+    [InlineData("count n is 8 (8, 12, 12)", "grade-jumps")]
+    [InlineData("count n is 100 - 10 (12, 14, 40)", "grade-falls")]
+    [InlineData("count n is 100 + 10 (12, 14, 40)", "grade-jumps")]
     public void A_number_out_of_line_is_told(string line, params string[] found) => Assert.Equal(found, Sizes(line).Found);
 
     [Fact]
@@ -80,6 +87,38 @@ public sealed class GradeTests
     {
         var compilation = Sizes("count n is 40 (45, 54, 50)\naccept grade-falls: \"a trial\"").Clean().Compilation;
         Assert.Equal("a trial", Assert.Single(compilation.Accepted).Reason);
+    }
+
+    [Theory]
+    [InlineData("accept grade-falls of n: \"a trial\"", "grade-falls")]
+    [InlineData("accept grade-falls of N: \"a trial\"\naccept grade-falls of strap: \"too\"")]
+    [InlineData("accept grade-falls of strap: \"a trial\"\naccept grade-falls: \"the rest\"")]
+    [InlineData("accept TR0406 of n: \"a trial\"", "grade-falls")]
+    [InlineData("accept grade-falls of k: \"a trial\"", "grade-falls", "grade-falls", "accept-unused")]
+    [InlineData("accept grade-falls: \"all\"\naccept grade-falls of n: \"one\"")]
+    public void One_count_among_several_can_be_accepted(string lines, params string[] found) =>
+        Assert.Equal(found, Sizes($"count n is 40 (45, 54, 50)\ncount strap is 4 (5, 6, 5)\n{lines}").Found);
+
+    [Fact]
+    public void Each_has_its_own_reason()
+    {
+        var compilation = Sizes("count n is 40 (45, 54, 50)\ncount strap is 4 (5, 6, 5)\naccept grade-falls: \"the rest\"\naccept grade-falls of strap: \"a strap\"").Clean().Compilation;
+        Assert.Equal(["the rest", "a strap"], compilation.Accepted.Select(a => a.Reason));
+    }
+
+    [Theory]
+    [InlineData("", "sizes-dip")]
+    [InlineData("accept sizes-dip of front: \"a trial\"")]
+    [InlineData("accept sizes-dip of front-edge: \"a trial\"", "sizes-dip", "accept-unused")]
+    public void A_warning_in_a_piece_is_accepted_of_the_piece(string line, params string[] found) =>
+        Assert.Equal(found, Compiled.Whole($"sizes S, M, L, 1X\npiece front\nbegin with 40 (45, 54, 50) stitches\nrow 1 RS: dc across\n{line}\n").Found);
+
+    [Fact]
+    public void A_slip_in_the_name_of_what_is_accepted_is_told()
+    {
+        var warning = Sizes("count strap is 40 (45, 54, 50)\naccept grade-falls of srap: \"one\"").Compilation.Diagnostics[^1];
+        Assert.Equal("did you mean `strap`?", warning.Help);
+        Assert.Equal("strap", Assert.Single(warning.Mends).NewText);
     }
 
     [Theory]

@@ -124,6 +124,27 @@ public sealed class HostileTests
     }
 
     [Fact]
+    public void Forty_thousand_lines_with_bytes_that_are_no_text()
+    {
+        var bytes = Encoding.Latin1.GetBytes("piece b\nbegin with 3 stitches\n" + Repeat("row: dc \u00E9\n", 40_000));
+        Assert.Contains(Watched(() => Compilation.Of(SourceText.FromBytes("bytes", bytes))).Diagnostics, d => d.Kind == WrongBytes.Kind);
+    }
+
+    [Fact]
+    public void A_broken_line_that_goes_on_for_300_KB() => Compile("row: " + Repeat("dc piece row,\n", 20_000));
+
+    [Fact]
+    public void Chains_of_spaces_without_end() => Assert.Contains(
+        Compile("piece b\nbegin with 100000 stitches\nrow 1: dc across\nrow 2: (ch 30000, dc) 100000 times"), d => d.Kind == RowTooLong.Kind);
+
+    [Fact]
+    public void Chains_added_to_a_row_as_long_as_a_row_can_be()
+    {
+        var lines = "piece b\nbegin with 1000000 stitches\nrow 1: dc across\nrow 2: (10 dc in next) across\nadd 6 at both edges\nrow 3: dc across";
+        Assert.Contains(Compile(lines), d => d.Kind == RowTooLong.Kind);
+    }
+
+    [Fact]
     public void A_line_of_10_MB_is_refused() => Assert.Equal(FileLarge.Kind, Assert.Single(Compile("row 1: " + new string('(', 10_000_000))).Kind);
 
     [Fact]

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Turnrow.Fabric.Pieces;
 using Xunit;
 
@@ -32,6 +33,15 @@ public sealed class PickUpTests
     [InlineData("back right edge, WS facing: 2 sc in each row", "16")]
     public void So_many_are_picked_up(string words, string expected) => Assert.Equal(expected, Along(words).Clean().Last("band"));
 
+    // What is picked up has its first row before a line can name its edges.
+    [Theory]
+    [InlineData("both edges are face\nstraight 2 rows", "band right face", 3)]
+    [InlineData("both edges are face\nstraight 2 rows\nfrom here left edge is crown\nstraight 1 row", "band left face", 3)]
+    [InlineData("straight 1 row\nright edge is face\nstraight 2 rows", "band right face", 2)]
+    [InlineData("from here right edge is face\nstraight 2 rows", "band right face", 2)]
+    public void A_name_of_its_edge_holds_from_the_beginning(string lines, string edge, int rows) =>
+        Assert.Equal(rows.ToString(CultureInfo.InvariantCulture), Along($"back right edge: sc\n{lines}\npiece other picked up along {edge}: 1 sc in each row").Clean().Last("other"));
+
     // Right side facing: up the right edge, the last row from right to left, down the left edge, the foundation from left to right.
     [Theory]
     [InlineData("back right edge", true)]
@@ -65,7 +75,25 @@ public sealed class PickUpTests
     [InlineData("back: sc", "edge-unsaid")]
     [InlineData("front right edge: sc", "unknown-piece")]
     [InlineData("back right edge, last 0 rows: sc", "pick-up-nothing")]
+    [InlineData("back right edge: 2 dc in each rwo", "place-unknown")]
+    [InlineData("back right edge and back last row: 1 dc in each st, 3 sc in each row", "rate-stitches")]
     public void What_can_not_be_picked_up_is_told(string words, string name) => Assert.Contains(name, Along(words).Found);
+
+    [Theory]
+    [InlineData("st")]
+    [InlineData("ch")]
+    [InlineData("dc")]
+    public void A_rate_of_stitches_may_name_them(string word) => Assert.Equal(20, Along($"back last row: 1 dc in each {word}").Counts("band").First());
+
+    [Theory]
+    [InlineData("piece a from back: 6 stitches at right edge\nrow 1: dc across\npiece b from back: 6 stitches at left edge\nrow 1: dc across\n")]
+    [InlineData("piece b from back: 6 stitches at left edge\nrow 1: dc across\npiece a from back: 6 stitches at right edge\nrow 1: dc across\n")]
+    public void Whether_edges_meet_does_not_depend_on_the_order_of_the_pieces(string parts)
+    {
+        var found = Compiled.Piece("both edges are side\nstraight 3 rows\n" + parts.Replace("row 1", "right edge is r\nleft edge is l\nrow 1", StringComparison.Ordinal)
+            + "piece band picked up along a l and back last row and b r: sc").Found;
+        Assert.DoesNotContain("pick-up-apart", found);
+    }
 
     private static PickUpLeg Leg(Compiled compiled) => ((PickUpStart)compiled.Piece("band", 0).Start!).Walk[0];
 }

@@ -6,6 +6,9 @@ namespace Turnrow.Compiler.Tests.Mutations;
 /// <summary>What came of all slips: the numbers by kind and by reason, as the page that a designer can read.</summary>
 internal sealed class SlipBook
 {
+    /// <summary>Of each kind, as many of a pattern as the page counts.</summary>
+    public const int MostOfKind = 12;
+
     private readonly IReadOnlyList<(Judged Judged, Reason? Reason)> _all;
 
     private SlipBook(IEnumerable<(Judged, Reason?)> all) => _all = [.. all];
@@ -19,10 +22,10 @@ internal sealed class SlipBook
     /// <summary>Those that are neither found nor explained.</summary>
     public IEnumerable<string> Unexplained => _all.Where(j => !j.Judged.Found && j.Reason is null).Select(j => $"{j.Judged.Slip.Shown} ({j.Judged.Difference})");
 
-    /// <summary>Makes every slip in every pattern, and judges it.</summary>
-    public static SlipBook Of(IReadOnlyList<string> paths)
+    /// <summary>Makes slips in every pattern, of each kind at most so many in one pattern and from all over it, and judges them.</summary>
+    public static SlipBook Of(IReadOnlyList<string> paths, int mostOfKind)
     {
-        var slips = paths.Select(path => new SlipPattern(path)).SelectMany(All).ToArray();
+        var slips = paths.Select(path => new SlipPattern(path)).SelectMany(pattern => Some(All(pattern), mostOfKind)).ToArray();
         var judged = new (Judged, Reason?)[slips.Length];
         Parallel.For(0, slips.Length, i =>
         {
@@ -42,8 +45,8 @@ internal sealed class SlipBook
         text.Append(CultureInfo.InvariantCulture, $"""
             # Slips: what is found, and what can't be
 
-            A test makes {Slips} single changes to the patterns, one at a time, as a hand or a thought that slips would make them, and asks whether
-            `turnrow check` says anything in any size. Found are {_all.Count(j => j.Judged.Found)}; {_all.Count(j => j.Reason == Reasons.Same)} change nothing that is made; {_all.Count(j => IsExcused(j.Reason))} ({Percent(ShareExcused)}) make
+            A test makes {Slips} single changes to the patterns, one at a time, as a hand or a thought that slips would make them (of each kind
+            at most {MostOfKind} in one pattern, from all over it), and asks whether `turnrow check` says anything in any size. Found are {_all.Count(j => j.Judged.Found)}; {_all.Count(j => j.Reason == Reasons.Same)} change nothing that is made; {_all.Count(j => IsExcused(j.Reason))} ({Percent(ShareExcused)}) make
             another thing, and nothing in the pattern says that it is not the one meant. Each of those falls under one of the reasons below, and the test
             fails when one does not. It writes this page: `tests/Turnrow.Compiler.Tests/Mutations`.
 
@@ -66,6 +69,16 @@ internal sealed class SlipBook
                 .Concat(WordSlips.Of(pattern, line))
                 .Concat(PartSlips.Of(pattern, line))
                 .Concat(LineSlips.Of(pattern, line)));
+
+    private static IEnumerable<Slip> Some(IEnumerable<Slip> all, int mostOfKind)
+    {
+        foreach (var kind in all.GroupBy(slip => slip.Kind))
+        {
+            var slips = kind.ToList();
+            var made = Math.Min(slips.Count, mostOfKind);
+            for (var i = 0; i < made; i++) yield return slips[(int)((long)i * slips.Count / made)];
+        }
+    }
 
     private static bool IsExcused(Reason? reason) => reason is not null && reason != Reasons.Same;
 

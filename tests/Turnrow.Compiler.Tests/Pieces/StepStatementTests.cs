@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Pieces;
 using Xunit;
 
 namespace Turnrow.Compiler.Tests.Pieces;
@@ -33,5 +34,13 @@ public sealed class StepStatementTests
     {
         var compiled = Compiled.Piece("right edge is armhole\nstraight 1 rows\nadd 4 at armhole\nfrom here right edge is side-seam\nstraight 2 rows\nleave 1 at side-seam\nstraight 1 rows").Clean();
         Assert.Equal(["-", "armhole", "armhole", "side-seam", "side-seam", "side-seam"], compiled.Piece("back", 0).Right.Stretches.Select(s => s.Name ?? "-"));
+    }
+
+    [Fact]
+    public void Repeated_over_an_odd_number_of_rows_a_step_stays_at_its_edge()
+    {
+        var compiled = Compiled.Piece("leave 2 at right edge\nstraight 3 rows\nrepeat rows 2 to 4, 1 more times").Clean();
+        Assert.Equal("16", compiled.Last().Split(' ')[0]);
+        Assert.Equal([0, 2], [compiled.Piece("back", 0).Left.Stretches.Count(s => s.Kind == StretchKind.LeftStitches), compiled.Piece("back", 0).Right.Stretches.Count(s => s.Kind == StretchKind.LeftStitches)]);
     }
 }

@@ -46,6 +46,21 @@ public sealed class DoubtTests
     }
 
     [Fact]
+    public void A_row_in_doubt_may_have_taken_what_was_left_or_added_before_it()
+    {
+        var builder = Made.Begun(20, 2);
+        builder.AddStep(Hand.Left, false, 3, new Origin("leave"));
+        builder.Doubt(false);
+        Assert.NotNull(builder.PendingStep(Hand.Left));
+        builder.Doubt(true);
+        Assert.Null(builder.PendingStep(Hand.Left));
+        Assert.Empty(builder.UnworkedSteps());
+        builder.Trust(17);
+        builder.AddStep(Hand.Left, true, 5, new Origin("add"));
+        Assert.Equal(22, builder.Ahead!.Count);
+    }
+
+    [Fact]
     public void Doubt_of_the_rows_alone_keeps_the_count()
     {
         var builder = Made.Begun(20, 2);

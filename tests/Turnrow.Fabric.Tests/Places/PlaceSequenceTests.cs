@@ -99,7 +99,17 @@ public sealed class PlaceSequenceTests
     public void A_unit_so_many_times_over_is_refused_beyond_the_most(int times, bool tooLong)
     {
         var builder = new PlaceSequenceBuilder();
-        builder.AddTimes(PlaceGen.Of([PlaceGen.Dc, PlaceGen.Space]), times);
+        builder.AddTimes(PlaceGen.Of([PlaceGen.Dc, Place.SpaceOf(1)]), times);
+        Assert.Equal(tooLong, builder.TooLong);
+    }
+
+    [Theory]
+    [InlineData(2_000_000, false)]
+    [InlineData(2_000_001, true)]
+    public void The_chains_of_a_space_count_towards_the_most(int times, bool tooLong)
+    {
+        var builder = new PlaceSequenceBuilder();
+        builder.AddTimes(PlaceGen.Of([PlaceGen.Dc, Place.SpaceOf(4)]), times);
         Assert.Equal(tooLong, builder.TooLong);
     }
 

@@ -119,8 +119,8 @@ public sealed class SpreadingTests
     [Fact]
     public void Without_gaps_they_stand_side_by_side()
     {
-        Assert.Equal([3, 3, 1], Spreading.Over(new Spread(StitchBook.Double, 7), 7)!.Select(word => Assert.IsType<Work>(word).Amount.Count));
-        Assert.Equal([1, 2, 1], Spreading.Over(new Spread(StitchBook.Double, -4), 8)!.Select(word => Assert.IsType<Work>(word).Amount.Count));
+        Assert.Equal([6, 1], Spreading.Over(new Spread(StitchBook.Double, 7), 7)!.Select(word => Assert.IsType<Work>(word).Amount.Count));
+        Assert.Equal([3, 1], Spreading.Over(new Spread(StitchBook.Double, -4), 8)!.Select(word => Assert.IsType<Work>(word).Amount.Count));
         Assert.All(Spreading.Over(new Spread(StitchBook.Double, -4), 8)!, word => Assert.Equal(2, Assert.IsType<Work>(word).Takes));
     }
 

@@ -7,6 +7,7 @@ using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Charts;
 using Turnrow.Publishing.Charts.Drawing;
+using Turnrow.Publishing.Trade;
 using Xunit;
 
 namespace Turnrow.Publishing.Tests.Charts;
@@ -31,7 +32,7 @@ public sealed class ChartTests
     public void A_title_that_is_markup_stays_text()
     {
         var piece = SamplePieces.Plain(SamplePieces.Begun("<b> & \"back\" --> 'x'\u0001", 5), StitchBook.Double, 2).Finish();
-        var svg = Chart.Of(piece, PieceNames.Filed(piece.Name), "<S> & --", Terms.US)!.Svg;
+        var svg = Chart.Of(piece, Names.Filed(piece.Name), "<S> & --", Terms.US)!.Svg;
         var root = XDocument.Parse(svg).Root!;
         XNamespace space = "http://www.w3.org/2000/svg";
         Assert.Contains("<b> & \"back\"", root.Element(space + "title")!.Value, StringComparison.Ordinal);

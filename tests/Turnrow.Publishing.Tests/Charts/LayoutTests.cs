@@ -108,6 +108,16 @@ public sealed class LayoutTests
     }
 
     [Fact]
+    public void Rows_that_come_again_come_again_whole()
+    {
+        // Five rows of sc, two of dc, and sc for ever: the first of the later sc are no repeat of the five and the two.
+        var piece = SamplePieces.Plain(SamplePieces.Begun("x", 12), StitchBook.Single, 5);
+        SamplePieces.Plain(piece, StitchBook.Double, 2);
+        SamplePieces.Plain(piece, StitchBook.Single, 16);
+        Assert.Equal([new HiddenRows(9, 13, 2, false)], LikeRows.Of(piece.Finish().Rows));
+    }
+
+    [Fact]
     public void Rows_of_a_pattern_are_folded_by_the_pattern()
     {
         var piece = SamplePieces.Plain(SamplePieces.Begun("x", 12), StitchBook.Single, 1);

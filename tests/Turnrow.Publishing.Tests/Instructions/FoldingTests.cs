@@ -16,7 +16,7 @@ public class FoldingTests
     [InlineData("ABCABC", "ABC*2")]
     public void Runs_of_rows_fold_into_rounds(string rows, string expected)
     {
-        var runs = RowRun.Of([.. rows.Select(c => (int)c)]);
+        var runs = LikeRun.Of([.. rows.Select(c => (int)c)]);
         var folds = Fold.Of(runs).Select(f =>
             string.Concat(Enumerable.Range(f.Start, f.Period).Select(i => (char)runs[i].Kind))
             + (f.Times > 1 ? $"*{f.Times}" : "") + (f.Rest > 0 ? $"+{f.Rest}" : ""));

@@ -1,7 +1,9 @@
 using System.Text.Json;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
+using Turnrow.Publishing.Charts;
 using Turnrow.Publishing.Tables;
 using Turnrow.Publishing.Tests.Charts;
 using Xunit;
@@ -17,6 +19,15 @@ public sealed class TableTests
         var large = SamplePieces.Plain(SamplePieces.Begun("back", 12), StitchBook.Double, 3).Finish();
         var pattern = new Pattern { Sizes = ["S", "6-9 months, \"tall\""], Items = [new PieceInSizes("back", [small, large], [], null)] };
         Assert.Equal("piece,row,side,S,\"6-9 months, \"\"tall\"\"\"\nback,1,RS,10,12\nback,2,WS,10,12\nback,3,RS,,12\n", CountsCsv.Write(pattern));
+    }
+
+    [Fact]
+    public void Counts_are_the_pattern_s_own()
+    {
+        var piece = SamplePieces.Plain(SamplePieces.Begun("scarf", 10), StitchBook.Double, 1).Finish();
+        var pattern = new Pattern { Sizes = [""], Counting = Counting.WithoutTurningChain, Items = [new PieceInSizes("scarf", [piece], [], null)] };
+        Assert.Equal("piece,row,side,stitches\nscarf,1,RS,9\n", CountsCsv.Write(pattern));
+        Assert.Contains("(9)", Chart.Of(piece, "x", "", Terms.US, Counting.WithoutTurningChain)!.Svg, StringComparison.Ordinal);
     }
 
     [Fact]

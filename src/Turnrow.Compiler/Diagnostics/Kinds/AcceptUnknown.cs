@@ -13,7 +13,7 @@ public static class AcceptUnknown
         Severity.Error,
         """
         An `accept` line says that a warning was thought about and is right as it is, and gives the reason. It names the warning as the message
-        does, `accept grade-falls: "…"`. An error can't be accepted, since the pattern can't be worked with it; it has to be mended.
+        does, `accept grade-falls: "…"`, and may say of which count, measure or piece: `accept grade-falls of strap: "…"`. An error can't be accepted, since the pattern can't be worked with it; it has to be mended.
         """,
         SmallPattern.With("Top",
             """

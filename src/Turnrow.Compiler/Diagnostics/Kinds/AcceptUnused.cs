@@ -37,9 +37,16 @@ public static class AcceptUnused
               row 1 RS: dc across
             """));
 
-    internal static Diagnostic At(NameSyntax name) =>
-        new(Kind, name.Span, $"`{name.Text}` does not come up in this pattern")
+    internal static Diagnostic At(AcceptStatement line, IReadOnlyList<string> others)
+    {
+        var of = line.Of is { } named ? $" of `{named.Text}`" : string.Empty;
+        var near = line.Of is { } name ? Spelling.Nearest(name.Text, others) : null;
+        return new(Kind, line.Of?.Span ?? line.Warning.Span, $"`{line.Warning.Text}` does not come up{of} in this pattern")
         {
-            Help = "take the line out",
+            Help = near is not null ? $"did you mean `{near}`?"
+                : line.Of is not null && others.Count > 0 ? $"it comes up of {Findings.Join([.. others.Select(static o => $"`{o}`")])}; name one of them, or take the line out"
+                : "take the line out",
+            Mends = near is null ? [] : [new Mend($"write {near}", line.Of!.Span, near)],
         };
+    }
 }

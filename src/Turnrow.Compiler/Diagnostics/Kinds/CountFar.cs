@@ -56,8 +56,8 @@ public static class CountFar
     private static string Beside(Context context, CountDistance far, int size, bool tooWide, string what)
     {
         var others = new List<string>();
-        var other = far.Counts[size]!.Value + (tooWide ? -far.Allowed.Every : far.Allowed.Every);
-        if (far.Allowed.Every > 1 && other > 0 && far.Measure(other) is { } one) others.Add(Invariant($"the next that fits on the other side, {other}, measures {context.Length(one)}"));
+        var other = far.Counts[size]!.Value + (tooWide ? -far.Allowed(size).Every : far.Allowed(size).Every);
+        if (far.Allowed(size).Every > 1 && other > 0 && far.Measure(other) is { } one) others.Add(Invariant($"the next that fits on the other side, {other}, measures {context.Length(one)}"));
         if (far.Free(size) is { } free && free != far.Counts[size] && far.Measure(free) is { } two) others.Add(Invariant($"{free} {what}, which do not fit, would measure {context.Length(two)}"));
         return others.Count == 0 ? string.Empty : string.Join("; ", others) + ": ";
     }

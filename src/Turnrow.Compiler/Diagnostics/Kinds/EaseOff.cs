@@ -53,10 +53,25 @@ public static class EaseOff
         return new(Kind, span, $"the finished {ease.Name} is {context.Length(finished[first]!.Value)}{context.Findings.InSize(first)} on a body of {context.Length(body[first]!.Value.Number)}: {context.Length(eases[first]!.Value)} of ease, where {Wanted(context, ease, first)}")
         {
             Sizes = context.Findings.Names(sizes),
-            Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => $"{context.Length(eases[i]!.Value)}")] : [],
+            Ledger = Ledger(context, ease, eases, body, finished),
             Related = [new Related(ease.Span, "the ease is said here")],
-            Help = $"change the counts that make the {ease.Name}, or the ease; or accept it with the reason, accept ease-off: \"…\"",
+            Help = $"change the counts that make the {ease.Name}, or the ease; or accept it with the reason, accept ease-off of {ease.Name}: \"…\"",
         };
+    }
+
+    private static List<string> Ledger(Context context, Ease ease, Rational?[] eases, Value?[] body, Rational?[] finished)
+    {
+        var all = Enumerable.Range(0, eases.Length).ToArray();
+        var lines = new List<string>();
+        if (all.Length > 1)
+        {
+            lines.Add($"finished: {context.Findings.Each(all, i => context.Length(finished[i]!.Value))}");
+            lines.Add($"body:     {context.Findings.Each(all, i => context.Length(body[i]!.Value.Number))}");
+            lines.Add($"ease:     {context.Findings.Each(all, i => context.Length(eases[i]!.Value))}");
+        }
+
+        if (ease.Fit is not null) lines.Add($"the rule: {EaseBinder.Source}");
+        return lines;
     }
 
     private static string Wanted(Context context, Ease ease, int size) => (ease.Fit, ease.Least[size], ease.Most[size]) switch

@@ -1,7 +1,5 @@
 using Turnrow.Compiler.Grading;
-using Turnrow.Compiler.Values;
 using Turnrow.Syntax.Diagnostics;
-using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
@@ -14,7 +12,7 @@ public static class GradeJumps
         "TR0407",
         Severity.Warning,
         """
-        The numbers of a pattern mostly grow with its sizes. This one takes a step between two sizes that is more than three times as large as the steps beside it. Often a digit was hit twice or two numbers changed places, and the garment would fit all sizes but one. If it is right, say so once: `accept grade-jumps: "…"`
+        The numbers of a pattern mostly grow with its sizes. This one takes a step between two sizes that is more than three times as large as the steps beside it and twice as large as all others. Often a digit was hit twice or two numbers changed places, and the garment would fit all sizes but one. If it is right, say so once: `accept grade-jumps of hem: "…"`
         with the reason, which stands in your own report and not in the pattern.
         """,
         SmallPattern.With("Top",
@@ -38,11 +36,11 @@ public static class GradeJumps
               row 1 RS: dc across
             """));
 
-    internal static Diagnostic At(Context context, NameSyntax name, Value[] values, int at) =>
-        new(Kind, name.Span, $"`{name.Text}` goes from {GradeNumbers.Of(context, values[at - 1])} in {context.Findings.SizeNames[at - 1]} to {GradeNumbers.Of(context, values[at])} in {context.Findings.SizeNames[at]}, a step far larger than those beside it")
+    internal static Diagnostic At(Context context, NumbersOverSizes numbers, int at) =>
+        new(Kind, numbers.SpanOf(at), $"{GradeNumbers.Subject(numbers)} goes from {GradeNumbers.Of(context, numbers, at - 1)} in {context.Findings.SizeNames[at - 1]} to {GradeNumbers.Of(context, numbers, at)} in {context.Findings.SizeNames[at]}, a step far larger than the others")
         {
             Sizes = [context.Findings.SizeNames[at]],
-            Ledger = [GradeNumbers.Row(context, values)],
-            Help = "look whether a digit slipped; if it is right, accept it with the reason, accept grade-jumps: \"…\"",
+            Ledger = [GradeNumbers.Row(context, numbers)],
+            Help = $"look whether a digit slipped; if it is right, accept it with the reason, {GradeNumbers.Acceptance(Kind, numbers)}",
         };
 }

@@ -44,6 +44,16 @@ public static class PlaceUnknown
         };
     }
 
+    internal static Diagnostic OfRate(IReadOnlyList<NameSyntax> words)
+    {
+        var span = words[0].Span.To(words[^1].Span);
+        return new(Kind, span, $"`{string.Join(' ', words.Select(w => w.Text))}` is no kind of place along an edge")
+        {
+            Help = "write `in each row` for the ends of rows, `in each st` for stitches and chains",
+            Mends = [new Mend("write row", span, "row"), new Mend("write st", span, "st")],
+        };
+    }
+
     internal static Diagnostic Both(TextSpan span) =>
         new(Kind, span, "of two kinds of place one has to be a stitch and the other a space")
         {

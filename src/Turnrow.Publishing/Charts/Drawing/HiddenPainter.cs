@@ -1,4 +1,5 @@
 using System.Globalization;
+using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Charts.Layout;
 
 namespace Turnrow.Publishing.Charts.Drawing;
@@ -20,19 +21,19 @@ internal sealed class HiddenPainter(Sheet sheet)
         sheet.Svg.Open("g").With("class", "hidden-rows");
         ink.WriteTo(sheet.Svg);
         var (from, to) = (sheet.X(band.Before.Tops.To), sheet.X(band.Before.Tops.From));
-        sheet.Write((from + to) / 2, sheet.Y(band.Bottom + (band.Height / 2)), TextSize, "middle", Sentence(band));
+        sheet.Write((from + to) / 2, sheet.Y(band.Bottom + (band.Height / 2)), TextSize, "middle", Sentence(band, sheet.Counting));
         sheet.Svg.Close();
         sheet.Legend.Add(LegendSign.HiddenRows);
     }
 
     /// <summary>What is not drawn, in words.</summary>
-    public static string Sentence(HiddenBand band)
+    public static string Sentence(HiddenBand band, Counting counting)
     {
         var culture = CultureInfo.InvariantCulture;
         var first = band.Rows.First + 1;
         var hidden = string.Create(culture, $"rows {first}–{first + band.Rows.Count - 1}");
         if (band.Rows.Period == 0) return hidden + ": see the written rows";
-        var (from, to) = (band.First.Row.Work?.Stitches, band.Last.Row.Work?.Stitches);
+        var (from, to) = (band.First.Row.Work?.Count(counting), band.Last.Row.Work?.Count(counting));
         var grow = from == to ? string.Empty : string.Create(culture, $", from {from} to {to} sts");
         return band.Rows.Period == 2
             ? string.Create(culture, $"{hidden} like rows {first - 2} and {first - 1}{grow}")

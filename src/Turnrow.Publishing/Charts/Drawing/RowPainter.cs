@@ -40,7 +40,7 @@ internal sealed class RowPainter(Sheet sheet)
         sheet.Svg.Close();
     }
 
-    private void DrawFold(RowBand band, Fold fold, Ink ink)
+    private void DrawFold(RowBand band, ColumnGap fold, Ink ink)
     {
         if (band.Row.Strip is not { } strip) return;
         var within = band.Row.InWorkingOrder(fold.Columns);
@@ -82,7 +82,7 @@ internal sealed class RowPainter(Sheet sheet)
         var name = row.Row.Number.ToString(CultureInfo.InvariantCulture) + (row.Row.RightSide ? " RS" : " WS");
         var beside = row.StandingChains > 0 && !row.ChainIsStitch ? BesideChain : Beside;
         sheet.Write(Outside(toRight, beside), middle, ChartScale.Label, toRight ? "start" : "end", name, bold: true);
-        sheet.Legend.AddOnce(LegendSign.Number, row.Row.Work?.Stitches ?? 0);
+        sheet.Legend.AddOnce(LegendSign.Number, row.Row.Work?.Count(sheet.Counting) ?? 0);
         sheet.Legend.Add(LegendSign.Sides);
         var room = cutAfter ? Beside + CutRoom : Beside;
         sheet.Write(Outside(!toRight, room), middle, TextInFold, toRight ? "end" : "start", CountOf(row.Row));
@@ -90,5 +90,5 @@ internal sealed class RowPainter(Sheet sheet)
         double Outside(bool right, double by) => right ? sheet.X(row.Extent.From) + by : sheet.X(row.Extent.To) - by;
     }
 
-    private static string CountOf(Row row) => row.Work is { } work ? "(" + work.Stitches.ToString(CultureInfo.InvariantCulture) + ")" : "(?)";
+    private string CountOf(Row row) => row.Work is { } work ? "(" + work.Count(sheet.Counting).ToString(CultureInfo.InvariantCulture) + ")" : "(?)";
 }

@@ -1,10 +1,11 @@
+using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Publishing.Charts.Layout;
 
 namespace Turnrow.Publishing.Charts.Drawing;
 
 /// <summary>The sheet that a chart is drawn on: where things lie in pixels, and what the legend has to explain.</summary>
-internal sealed class Sheet(ChartLayout layout, Terms terms, SvgWriter svg, double width, double foot)
+internal sealed class Sheet(ChartLayout layout, Terms terms, Counting counting, SvgWriter svg, double width, double foot)
 {
     private const double HalfLetter = 0.36;
     private const double Margin = 12;
@@ -12,6 +13,9 @@ internal sealed class Sheet(ChartLayout layout, Terms terms, SvgWriter svg, doub
     public ChartLayout Layout { get; } = layout;
 
     public Terms Terms { get; } = terms;
+
+    /// <summary>What a row's count takes in.</summary>
+    public Counting Counting { get; } = counting;
 
     public SvgWriter Svg { get; } = svg;
 

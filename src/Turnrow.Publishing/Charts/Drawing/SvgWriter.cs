@@ -68,7 +68,6 @@ internal sealed class SvgWriter
     }
 
     /// <summary>An element that holds text and nothing else.</summary>
-    public SvgWriter Element(string name, string text) => Open(name).Text(text).Close();
 
     /// <summary>What another writer wrote, inside the element that is open.</summary>
     public SvgWriter Insert(SvgWriter written)

@@ -1,13 +1,13 @@
 namespace Turnrow.Publishing.Charts.Layout;
 
 /// <summary>Columns that are not drawn one by one, and how wide the gap is that stands for them.</summary>
-internal readonly record struct Fold(Columns Columns, double Width);
+internal readonly record struct ColumnGap(Columns Columns, double Width);
 
 /// <summary>Where each column is drawn: from the right to the left, the folds drawn narrow, so that all rows stay aligned.</summary>
-internal sealed class ColumnAxis(Columns extent, IReadOnlyList<Fold> folds)
+internal sealed class ColumnAxis(Columns extent, IReadOnlyList<ColumnGap> folds)
 {
     /// <summary>The folds, right to left.</summary>
-    public IReadOnlyList<Fold> Folds { get; } = folds;
+    public IReadOnlyList<ColumnGap> Folds { get; } = folds;
 
     /// <summary>All columns.</summary>
     public Columns Extent { get; } = extent;

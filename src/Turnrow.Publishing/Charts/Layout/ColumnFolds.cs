@@ -99,10 +99,10 @@ internal sealed class ColumnFolds
         }
     }
 
-    private List<Fold> Gaps(List<Columns> kept, Func<Columns, double> widthOf)
+    private List<ColumnGap> Gaps(List<Columns> kept, Func<Columns, double> widthOf)
     {
         kept.Sort(static (a, b) => a.From.CompareTo(b.From));
-        var folds = new List<Fold>();
+        var folds = new List<ColumnGap>();
         var from = _extent.From;
         foreach (var columns in kept)
         {
@@ -114,10 +114,10 @@ internal sealed class ColumnFolds
         return folds;
     }
 
-    private static void AddFold(List<Fold> folds, Columns columns, Func<Columns, double> widthOf)
+    private static void AddFold(List<ColumnGap> folds, Columns columns, Func<Columns, double> widthOf)
     {
         if (columns.Length < ShortestFold) return;
         var width = widthOf(columns);
-        if (width < columns.Length - 1) folds.Add(new Fold(columns, width));
+        if (width < columns.Length - 1) folds.Add(new ColumnGap(columns, width));
     }
 }

@@ -61,7 +61,8 @@ internal static class LikeRows
                 while (end < rows.Count && alike(rows[end], rows[end - period])) end++;
                 // The last of them is drawn again: what follows stands on it.
                 var count = end - 1 - (i + period);
-                if (count >= FewestHidden && count > best.Count) best = new HiddenRows(i + period, count, period, grow);
+                // Rows that come again have to come again whole: else `repeat` would say of some that they do.
+                if (count >= FewestHidden && count + 1 >= period && count > best.Count) best = new HiddenRows(i + period, count, period, grow);
             }
 
             if (best.Count > 0) found.Add(best);

@@ -4,23 +4,23 @@ namespace Turnrow.Publishing.Instructions.Folding;
 /// <param name="Kind">Rows worked alike have the same number.</param>
 /// <param name="Start">Index of the first.</param>
 /// <param name="Count">How many.</param>
-internal readonly record struct RowRun(int Kind, int Start, int Count)
+internal readonly record struct LikeRun(int Kind, int Start, int Count)
 {
     /// <summary>The runs of rows whose kinds are given.</summary>
-    public static List<RowRun> Of(IReadOnlyList<int> kinds)
+    public static List<LikeRun> Of(IReadOnlyList<int> kinds)
     {
-        var runs = new List<RowRun>();
+        var runs = new List<LikeRun>();
         for (var i = 0; i < kinds.Count; i++)
         {
             if (i > 0 && kinds[i] == kinds[i - 1]) runs[^1] = runs[^1] with { Count = runs[^1].Count + 1 };
-            else runs.Add(new RowRun(kinds[i], i, 1));
+            else runs.Add(new LikeRun(kinds[i], i, 1));
         }
 
         return runs;
     }
 
     /// <summary>True if both are so many rows worked alike.</summary>
-    public bool IsLike(RowRun other) => Kind == other.Kind && Count == other.Count;
+    public bool IsLike(LikeRun other) => Kind == other.Kind && Count == other.Count;
 }
 
 /// <summary>Runs of rows that come round again.</summary>
@@ -37,7 +37,7 @@ internal readonly record struct Fold(int Start, int Period, int Times, int Rest)
     public int Covered => (Period * Times) + Rest;
 
     /// <summary>Parts runs into folds: at each the round that covers the most runs, the shortest of those.</summary>
-    public static IReadOnlyList<Fold> Of(IReadOnlyList<RowRun> runs)
+    public static IReadOnlyList<Fold> Of(IReadOnlyList<LikeRun> runs)
     {
         var folds = new List<Fold>();
         for (var start = 0; start < runs.Count;)
@@ -57,7 +57,7 @@ internal readonly record struct Fold(int Start, int Period, int Times, int Rest)
     }
 
     /// <summary>The rounds of so many runs from a run on, the last perhaps not finished.</summary>
-    public static Fold At(IReadOnlyList<RowRun> runs, int start, int period)
+    public static Fold At(IReadOnlyList<LikeRun> runs, int start, int period)
     {
         var end = start + period;
         while (end < runs.Count && runs[end].IsLike(runs[end - period])) end++;

@@ -76,10 +76,10 @@ internal static class SizeGroups
 }
 
 /// <summary>The rows of one size, run by run, and how they fold.</summary>
-internal sealed record FoldedSize(SizeRows Size, IReadOnlyList<RowRun> Runs, IReadOnlyList<Fold> Folds)
+internal sealed record FoldedSize(SizeRows Size, IReadOnlyList<LikeRun> Runs, IReadOnlyList<Fold> Folds)
 {
     public FoldedSize(SizeRows size)
-        : this(size, RowRun.Of(Kinds(size.Rows)), [])
+        : this(size, LikeRun.Of(Kinds(size.Rows)), [])
     {
         Folds = Fold.Of(Runs);
     }

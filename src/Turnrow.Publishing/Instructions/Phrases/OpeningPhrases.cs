@@ -33,9 +33,6 @@ internal enum ChainAt : byte
 
     /// <summary>Where the yarn was joined.</summary>
     Joined,
-
-    /// <summary>At the edge, where the yarn is, without a turn.</summary>
-    Here,
 }
 
 /// <summary>The chain that a row opens with.</summary>
@@ -58,7 +55,7 @@ internal sealed record OpeningChain(Stitch? Stitch, int Chains, int Space, Chain
     {
         switch (Role)
         {
-            case ChainRole.StitchAlone when Space == 0 && At is ChainAt.Turn or ChainAt.Here:
+            case ChainRole.StitchAlone when Space == 0 && At is ChainAt.Turn:
                 return $" (counts as 1 {words.Stitch(Stitch!)})";
             case ChainRole.Stitch or ChainRole.StitchAlone when Space > 0:
                 return $" (counts as 1 {words.Stitch(Stitch!)} and {words.Ch} {Numbers.Plain(Space)})";

@@ -63,8 +63,8 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
         if (IsSpace && other.IsSpace) return new(PlaceNameKind.AnySpace);
         if (IsSpace || other.IsSpace) return new(PlaceNameKind.StitchAndSpace);
         var chains = HasChains || other.HasChains;
-        var one = StitchOrNone == other.StitchOrNone || other.Kind == PlaceNameKind.Chain ? StitchOrNone
-            : Kind == PlaceNameKind.Chain ? other.StitchOrNone
+        var one = Stitch == other.Stitch || other.Kind == PlaceNameKind.Chain ? Stitch
+            : Kind == PlaceNameKind.Chain ? other.Stitch
             : null;
         return one is null ? new(chains ? PlaceNameKind.ChainAndAnyStitch : PlaceNameKind.AnyStitch)
             : new(chains ? PlaceNameKind.ChainAndStitch : PlaceNameKind.Stitch, one);
@@ -116,6 +116,4 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
 
     /// <summary>True if some of them are chains.</summary>
     public bool HasChains => Kind is PlaceNameKind.Chain or PlaceNameKind.ChainAndStitch or PlaceNameKind.ChainAndAnyStitch;
-
-    private Stitch? StitchOrNone => Stitch;
 }

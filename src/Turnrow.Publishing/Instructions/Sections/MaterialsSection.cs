@@ -7,13 +7,10 @@ namespace Turnrow.Publishing.Instructions.Sections;
 /// <summary>Yarn, hook and notions; then the gauge.</summary>
 internal static class MaterialsSection
 {
-    // A yard is 0.9144 m by definition.
-    private static readonly Rational YardsInMetre = Rational.Of(10_000, 9_144) ?? Rational.One;
-
     public static IEnumerable<string> Write(Pattern pattern, Wording words)
     {
         var materials = pattern.Yarns.Select(y => YarnLine(y, pattern.InInches)).ToList();
-        if (YarnNeed.Of(pattern) is { } need) materials.Add(YarnNeedLine.Of(need, pattern, words));
+        if (YarnNeed.Of(pattern) is { } need && (need.Grams is not null || need.Unknown.Count > 0)) materials.Add(YarnNeedLine.Of(need, pattern, words));
         if (pattern.HookMillimetres is { } hook) materials.Add(HookLine(hook, words));
         materials.AddRange(pattern.Notions.Select(static n => $"- {Wording.Sentence(MarkdownText.Of(n))}"));
         if (materials.Count > 0)
@@ -42,7 +39,7 @@ internal static class MaterialsSection
     /// <summary>A length of yarn in the designer's unit, and the other.</summary>
     public static string Length(Rational metres, bool inInches)
     {
-        if (metres * YardsInMetre is not { } yards) return $"{Lengths.Decimal(metres)} m";
+        if (metres * Lengths.YardsInMetre is not { } yards) return $"{Lengths.Decimal(metres)} m";
         return inInches ? $"{Lengths.Decimal(yards)} yd ({Whole(metres)} m)" : $"{Lengths.Decimal(metres)} m ({Whole(yards)} yd)";
     }
 

@@ -36,11 +36,14 @@ internal static class SizesSection
             yield return string.Join('\n', finished);
         }
 
-        if (names.AreSeveral && pattern.Finished.FirstOrDefault(static f => f.Body is not null) is { } chosenBy) yield return Choosing(chosenBy, pattern.InInches);
+        if (names.AreSeveral && pattern.Finished.FirstOrDefault(static f => f is { Ease: not null, Over: null, Along: false }) is { } chosenBy) yield return Choosing(chosenBy, pattern.InInches);
     }
 
     private static List<string> Made(Pattern pattern, bool ofTable) =>
-        [.. pattern.Measures.Where(m => m.OfTable == ofTable).Select(m => Line(m.Name, m.Centimetres, pattern.InInches))];
+        [.. pattern.Measures.Where(m => m.OfTable == ofTable).Select(m => Line(m.Name, m.Centimetres, pattern.InInches) + Source(m))];
+
+    // A table that is put together of several says of each measure where it is from.
+    private static string Source(Measure measure) => measure.Source is { Length: > 0 } source ? $" ({MarkdownText.Of(source)})" : string.Empty;
 
     // Where the pattern says what the garment measures, the counts on the way there are nothing to the maker.
     private static IEnumerable<string> Finished(Pattern pattern) => pattern.Finished.Count > 0
@@ -50,9 +53,13 @@ internal static class SizesSection
     private static string FinishedLine(FinishedMeasure finished, bool inInches)
     {
         var line = Line(finished.Name, finished.Centimetres, inInches);
-        if (finished.Ease is not { } ease) return line;
-        return $"{line}; to fit {Lengths.Own(Sized.Over(finished.Body!), inInches)}, {EaseWords(ease, inInches)}";
+        if (finished.Along || finished.Ease is not { } ease) return line;
+        var body = Lengths.Own(Sized.Over(finished.Body!), inInches);
+        return finished.Over is { } over ? $"{line}; to go over a {Names.Words(over)} of {body}{Stretching(finished)}" : $"{line}; to fit {body}, {EaseWords(ease, inInches)}";
     }
+
+    private static string Stretching(FinishedMeasure finished) =>
+        finished.Stretch is { } stretch && stretch > Rational.Zero ? $", it stretches by {Lengths.Decimal(stretch)} %" : string.Empty;
 
     private static string EaseWords(IReadOnlyList<Rational> ease, bool inInches) =>
         ease.All(static e => e >= Rational.Zero) ? $"with {Lengths.Own(Sized.Over(ease), inInches)} of ease"

@@ -9,9 +9,6 @@ internal static class YarnNeedLine
 {
     private const int GramsStep = 5;
 
-    // Yards in ten metres: 10 / 0.9144.
-    private static readonly Rational YardsInMetre = Rational.Of(10_000, 9_144) ?? Rational.One;
-
     public static string Of(YarnNeed need, Pattern pattern, Wording words)
     {
         if (need.Grams is not { } grams)
@@ -29,7 +26,7 @@ internal static class YarnNeedLine
 
     private static string Length(Sized<Rational> metres, bool inInches)
     {
-        var yards = metres.Select(m => Up(m * YardsInMetre ?? m, GramsStep)).Written(Lengths.Decimal);
+        var yards = metres.Select(m => Up(m * Lengths.YardsInMetre ?? m, GramsStep)).Written(Lengths.Decimal);
         var own = metres.Select(ToStep).Written(Lengths.Decimal);
         return inInches ? $"{yards} yd / {own} m" : $"{own} m / {yards} yd";
     }

@@ -43,18 +43,12 @@ internal static class Leading
 
     private static IEnumerable<Word> OnceAndTheRest(Repeat repeat)
     {
-        var once = true;
-        foreach (var way in Ways(repeat))
-        {
-            var times = way.Amount.Times;
-            if (once && times > 0)
-            {
-                foreach (var word in way.Words) yield return word;
-                times--;
-                once = false;
-            }
-
-            if (times > 0) yield return new Repeat(way.Words, Amount.Of(times));
-        }
+        var ways = Ways(repeat).Where(static way => way.Amount.Times > 0).ToList();
+        if (ways.Count == 0) yield break;
+        foreach (var word in ways[0].Words) yield return word;
+        var times = ways[0].Amount.Times - 1;
+        if (times > 0) ways[0] = ways[0] with { Amount = Amount.Of(times) };
+        else ways.RemoveAt(0);
+        if (ways.Count > 0) yield return new Repeat(ways[0].Words, Amount.Of(ways.Sum(static way => way.Amount.Times))) { Ways = ways };
     }
 }

@@ -5,7 +5,7 @@ using Turnrow.Syntax.Tree;
 namespace Turnrow.Compiler.Header;
 
 /// <summary>Reads a <c>turn</c> line, in the header or in a piece.</summary>
-internal static class TurnRules
+internal static class TurnBinder
 {
     private const int LongestChain = 50;
 

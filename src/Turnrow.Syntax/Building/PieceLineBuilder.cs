@@ -5,7 +5,7 @@ using Turnrow.Syntax.Tree;
 namespace Turnrow.Syntax.Building;
 
 /// <summary>The lines that open a piece, begin it, name its edges, divide it and end it.</summary>
-internal static class PieceBuilder
+internal static class PieceLineBuilder
 {
     public static PieceStatement Piece(TurnrowParser.PieceLineContext context, LineBuilding line) =>
         new(

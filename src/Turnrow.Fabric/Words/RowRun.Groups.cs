@@ -1,0 +1,75 @@
+using Turnrow.Fabric.Places;
+
+namespace Turnrow.Fabric.Words;
+
+/// <content>What is worked in one place.</content>
+internal sealed partial class RowRun
+{
+    private void InOnePlace(Group group, List<Word> done)
+    {
+        var times = 1;
+        int passed, before;
+        PlaceSequence? corners = null;
+        if (group.Target.Aim == Aim.EachOfKind)
+        {
+            (times, passed, before) = CountAhead(group, group.Target);
+            if (_fault is not null) return;
+            corners = CornersAhead(times + passed);
+            PassUpToLast(times + passed);
+        }
+        else
+        {
+            passed = before = GoTo(group, group.Target);
+            if (passed < 0) return;
+            if (group.Target.Aim != Aim.Same)
+            {
+                corners = CornersAhead(1);
+                if (!TakeOne(group)) return;
+            }
+        }
+
+        _worked |= times > 0;
+        if (corners is null) _tops.AddTimes(TopsOf(group), times);
+        else if (!OneEach(group, corners, TopsOf(group), group.Target.Filter.Has)) return;
+        done.Add(group with
+        {
+            Passed = passed,
+            PassedBefore = before,
+            Times = times,
+            Corners = corners?.CountWhere(static p => p.IsCorner) ?? 0,
+        });
+    }
+
+    private bool TakeOne(Group group)
+    {
+        if (_cursor.Remaining == 0)
+        {
+            Fail(RowFaultKind.NotEnough, group, 1, 0);
+            return false;
+        }
+
+        if (!group.Target.Filter.Has(_cursor.Next))
+        {
+            Fail(RowFaultKind.SpaceAhead, group, _cursor.Next.Chains, 1);
+            return false;
+        }
+
+        _last = _cursor.Next;
+        _cursor.Pass(1);
+        return true;
+    }
+
+    private PlaceSequence TopsOf(Group group)
+    {
+        var tops = new PlaceSequenceBuilder();
+        foreach (var word in group.Words)
+        {
+            if (word is Work work) tops.Add(Place.TopOf(work.Stitch), work.Makes * work.Amount.Count);
+            else if (word is Chains chains) tops.Add(Place.SpaceOf(chains.Count), 1);
+            else if (word is MarkCorner && !tops.MarkLast()) Fail(RowFaultKind.MarkNothing, word, 0, 0);
+        }
+
+        if (tops.TooLong) Fail(RowFaultKind.TooLong, group, 0, 0);
+        return tops.Build();
+    }
+}

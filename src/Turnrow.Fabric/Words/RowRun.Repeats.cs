@@ -1,0 +1,119 @@
+using Turnrow.Fabric.Places;
+
+namespace Turnrow.Fabric.Words;
+
+/// <content>Repeats: worked once, then taken as often as they meet the same places.</content>
+internal sealed partial class RowRun
+{
+    private void Times(Repeat repeat, List<Word> done)
+    {
+        var before = Taken;
+        var keep = repeat.Amount.Reach switch
+        {
+            Reach.Until => repeat.Amount.Count,
+            Reach.ToCorner => _cursor.Remaining - UpToCorner(repeat, repeat.Amount.Count),
+            _ => 0,
+        };
+        // "Across" is, of what goes into corners, as long as there is a corner ahead.
+        var byCorners = repeat.Amount.Reach == Reach.Across && repeat.Words.Any(Corners.IsIn);
+        if (byCorners && _cursor.ToCorner() < 0) Fail(RowFaultKind.NoCorner, repeat, 0, 0);
+        var open = repeat.Amount.Reach != Reach.Fixed;
+        var times = open ? int.MaxValue : repeat.Amount.Count;
+        var ways = new List<Repeat>();
+        var total = 0;
+        while (_fault is null && total < times && (!open || (byCorners ? _cursor.ToCorner() >= 0 : _cursor.Remaining > keep)))
+        {
+            var start = _cursor;
+            var (words, made) = OnceThrough(repeat);
+            if (_fault is not null)
+            {
+                if (open && !byCorners) DoesNotComeOut(repeat, before, keep, start.Remaining - keep);
+                break;
+            }
+
+            if (open && _cursor.Remaining == start.Remaining)
+            {
+                Fail(RowFaultKind.RepeatTakesNothing, repeat, 0, start.Remaining);
+                break;
+            }
+
+            var again = Again(start, times - total - 1, keep);
+            // What goes up to a corner looks further than it goes: the last time may find another.
+            if (Corners.AreSaid(repeat.Words)) again = _cursor.LikeStepsAhead(start) > 0 && HasCorner(start) ? Math.Max(0, again - 1) : 0;
+            _cursor.Pass(again * (start.Remaining - _cursor.Remaining));
+            _tops.AddTimes(made, again + 1);
+            AddWay(ways, words, again + 1);
+            total += again + 1;
+        }
+
+        if (_fault is null && open && _cursor.Remaining < keep) DoesNotComeOut(repeat, before, keep, 0);
+        if (_fault is not null) return;
+        var first = ways.Count > 0 ? ways[0].Words : repeat.Words;
+        done.Add(repeat with
+        {
+            Words = first,
+            Amount = repeat.Amount with { Times = total },
+            Ways = ways.Count > 1 ? ways : [],
+        });
+    }
+
+    private (IReadOnlyList<Word> Words, PlaceSequence Made) OnceThrough(Repeat repeat)
+    {
+        var outer = _tops;
+        _tops = new PlaceSequenceBuilder();
+        var words = InOrder(repeat.Words);
+        var made = _tops.Build();
+        if (_tops.TooLong) Fail(RowFaultKind.TooLong, repeat, 0, 0);
+        _tops = outer;
+        return (words, made);
+    }
+
+    // How often the same step can be taken again without meeting other places or what must be kept.
+    private int Again(PlaceCursor start, int atMost, int keep)
+    {
+        var took = start.Remaining - _cursor.Remaining;
+        if (took == 0) return Math.Min(atMost, MostSteps);
+        return Math.Min(Math.Min(_cursor.LikeStepsAhead(start), atMost), Math.Max(0, (_cursor.Remaining - keep) / took));
+    }
+
+    private static void AddWay(List<Repeat> ways, IReadOnlyList<Word> words, int times)
+    {
+        if (ways.Count > 0 && WordLists.Same(ways[^1].Words, words))
+        {
+            ways[^1] = ways[^1] with { Amount = Amount.Of(ways[^1].Amount.Times + times) };
+        }
+        else
+        {
+            ways.Add(new Repeat(words, Amount.Of(times)));
+        }
+    }
+
+    // A repeat that fails half-way has not come out, whatever the word inside says; but a space in the way or an aim that
+    // can't be met is told as such.
+    private void DoesNotComeOut(Repeat repeat, int before, int keep, int left)
+    {
+        if (_fault is { Kind: not (RowFaultKind.NotEnough or RowFaultKind.NoneOfKind) }) return;
+        var per = PerTime(repeat);
+        var over = per > 0 ? (int)((below.Count - before - keep) % per) : left;
+        _fault = new RowFault(RowFaultKind.RepeatDoesNotComeOut, repeat, (int)Math.Min(per, int.MaxValue), over == 0 ? left : over, before);
+    }
+
+    private static long PerTime(Repeat repeat)
+    {
+        var takes = 0L;
+        foreach (var word in repeat.Words)
+        {
+            takes += word switch
+            {
+                Work { Target.Aim: Aim.Same } => 0,
+                Work { Amount.Reach: Reach.Fixed } work => (long)work.Takes * work.Amount.Count,
+                Group { Target.Aim: not Aim.Same } => 1,
+                Skip skip => skip.Count,
+                Repeat { Amount.Reach: Reach.Fixed } inner => Math.Min(PerTime(inner), int.MaxValue) * inner.Amount.Count,
+                _ => 0,
+            };
+        }
+
+        return Math.Min(takes, int.MaxValue);
+    }
+}

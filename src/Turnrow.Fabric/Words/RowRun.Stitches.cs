@@ -1,0 +1,94 @@
+using Turnrow.Fabric.Places;
+
+namespace Turnrow.Fabric.Words;
+
+/// <content>Stitches: how many times, and what they make.</content>
+internal sealed partial class RowRun
+{
+    private void Stitches(Work work, List<Word> done)
+    {
+        if (work.Target.Aim == Aim.EachOfKind)
+        {
+            Each(work, done);
+            return;
+        }
+
+        if (!TimesOf(work, out var times)) return;
+        var passed = GoTo(work, work.Target);
+        if (passed < 0) return;
+        var corners = 0;
+        if (work.Target.Aim != Aim.Same && times <= _cursor.Remaining / work.Takes && MeetsCorner(work.Takes * times))
+        {
+            if (!WorkOverCorners(work, times, out corners)) return;
+        }
+        else
+        {
+            if (!TakePlaces(work, work.Takes * times)) return;
+            AddTops(work, times);
+        }
+
+        if (times > 0) _worked = true;
+        done.Add(work with { Amount = work.Amount with { Times = times }, Passed = passed, PassedBefore = passed, Corners = corners });
+    }
+
+    // How many times a word is worked: so many, or as often as the places to come allow without a rest.
+    private bool TimesOf(Work work, out int times)
+    {
+        times = work.Amount.Count;
+        if (work.Amount.Reach == Reach.Fixed) return Fits(work, times);
+        var keep = work.Amount.Reach == Reach.Until ? work.Amount.Count : 0;
+        var places = work.Amount.Reach == Reach.ToCorner ? UpToCorner(work, work.Amount.Count) : _cursor.Remaining - keep;
+        if (_fault is not null) return false;
+        if (places < 0)
+        {
+            Fail(RowFaultKind.NotEnough, work, keep, _cursor.Remaining);
+            return false;
+        }
+
+        times = places / work.Takes;
+        if (places % work.Takes == 0) return true;
+        Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, places % work.Takes);
+        return false;
+    }
+
+    private bool Fits(Work work, int times)
+    {
+        var needed = work.Target.Aim == Aim.Same ? 0 : (long)work.Takes * times;
+        if (needed <= _cursor.Remaining) return true;
+        Fail(RowFaultKind.NotEnough, work, (int)Math.Min(needed, int.MaxValue), _cursor.Remaining);
+        return false;
+    }
+
+    private void Each(Work work, List<Word> done)
+    {
+        var (found, passed, before) = CountAhead(work, work.Target);
+        if (_fault is not null) return;
+        var corners = CornersAhead(found + passed);
+        if (found % work.Takes != 0)
+        {
+            Fail(RowFaultKind.RepeatDoesNotComeOut, work, work.Takes, found % work.Takes);
+            return;
+        }
+
+        PassUpToLast(found + passed);
+        var times = found / work.Takes;
+        _worked |= times > 0;
+        if (corners is not null && work.Takes > 1) Fail(RowFaultKind.CornerTogether, work, 0, work.Takes);
+        else if (corners is not null) OneEach(work, corners, PlaceSequence.Of(Place.TopOf(work.Stitch), work.Makes), work.Target.Filter.Has);
+        else AddTops(work, times);
+        if (corners is not null && _fault is not null) return;
+        done.Add(work with
+        {
+            Amount = work.Amount with { Times = times },
+            Passed = passed,
+            PassedBefore = before,
+            Corners = corners?.CountWhere(static p => p.IsCorner) ?? 0,
+        });
+    }
+
+    private void AddTops(Work work, int times)
+    {
+        if ((long)work.Makes * times > PlaceSequenceBuilder.MostPlaces) Fail(RowFaultKind.TooLong, work, 0, 0);
+        else _tops.Add(Place.TopOf(work.Stitch), work.Makes * times);
+    }
+}

@@ -1,0 +1,77 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Words;
+using Turnrow.Publishing.Instructions.Phrases;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Telling;
+
+/// <content>Places that are named: each of a kind, one that takes several, the last one.</content>
+internal sealed partial class WordTeller
+{
+    // "Across" where nothing of the kind is behind, but the chain that stands for the last stitch, which is told by itself.
+    private void EachOfKind(Target target, Func<Where, Phrase> phrase)
+    {
+        var reach = _places.UpToLast(target.Filter.Has, target.Remain);
+        var top = reach == _places.Remaining && reach > 0 ? _places.TopAt(reach - 1) : null;
+        var last = _places.Remaining - reach;
+        var onlyTop = last == 1 && _places.TopAt(reach) is not null;
+        var name = NameOf(target.Filter);
+        Where where = last == 0 || onlyTop || !_places.AnyFrom(reach, target.Filter.Has) ? new EachAcross(name)
+            : _places.AnyFrom(reach, IsSpace) ? new NextPlaces(Sized.Of(_places.CountOf(target.Filter.Has, reach)), name, AtFirst)
+            : new EachToLast(name, Sized.Of(last + row.LeftAtEnd));
+        if (top is null || _places.Until(target.Filter.Has) < reach - 1) Phrases.Add(phrase(where));
+        _places.Pass(reach);
+        if (top is not null) Phrases.Add(phrase(top));
+    }
+
+    private static bool IsSpace(Place place) => place.Kind == PlaceKind.Space;
+
+    private PlaceName NameOf(PlaceFilter filter) => filter.Kind switch
+    {
+        PlaceFilterKind.AnyStitch => PlaceName.AnyStitch,
+        PlaceFilterKind.StitchOrSpace => new(PlaceNameKind.StitchAndSpace),
+        PlaceFilterKind.OneStitch => new(PlaceNameKind.Stitch, filter.Stitch),
+        PlaceFilterKind.SpaceOf => new(PlaceNameKind.Space, null, filter.Chains),
+        _ => _places.SpaceName(),
+    };
+
+    private void InOnePlace(Group group)
+    {
+        var inside = Inside(group.Words);
+        switch (group.Target.Aim)
+        {
+            case Aim.Same:
+                Phrases.Add(InPlace(inside, Same()));
+                return;
+            case Aim.EachOfKind:
+                EachOfKind(group.Target, where => InPlace(inside, where));
+                return;
+            case Aim.Last:
+                Phrases.Add(InPlace(inside, Last()));
+                return;
+            case Aim.Corner:
+                Phrases.Add(InPlace(inside, new MarkedPlace(_places.Take(1).Name)));
+                return;
+            default:
+                _places.Pass(group.Passed);
+                if (group.Passed > 0) AtFirst = false;
+                var stretch = _places.Take(1);
+                Phrases.Add(InPlace(inside, stretch.Top is { } top ? top : new NextPlaces(Sized.Of(1), stretch.Name, AtFirst)));
+                return;
+        }
+    }
+
+    private Where Same()
+    {
+        var name = _places.Last is { } place ? PlaceName.Of(place) : PlaceName.AnyStitch;
+        return new SamePlace(name);
+    }
+
+    private Where Last()
+    {
+        var stretch = _places.Take(1);
+        if (stretch.Top is { } top) return top;
+        // The last stitch of a part is not the last that is there.
+        return row.IsFirstOfPart ? new NextPlaces(Sized.Of(1), stretch.Name, AtFirst) : new LastPlaces(Sized.Of(1), stretch.Name);
+    }
+}

@@ -1,0 +1,119 @@
+using Turnrow.Fabric.Places;
+using Turnrow.Fabric.Words;
+using Turnrow.Publishing.Instructions.Phrases;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Telling;
+
+/// <content>Stitches: one by one and together, and where each goes.</content>
+internal sealed partial class WordTeller
+{
+    private void Stitches(Work work)
+    {
+        switch (work.Target.Aim)
+        {
+            case Aim.Same:
+                Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes * work.Amount.Times), Same()));
+                break;
+            case Aim.EachOfKind:
+                EachOfKind(work.Target, where => new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
+                break;
+            case Aim.NextOfKind:
+                _places.Pass(work.Passed);
+                if (work.Passed > 0) AtFirst = false;
+                NextOfKind(work);
+                break;
+            case Aim.Last:
+                Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), Last()));
+                break;
+            case Aim.Corner:
+                Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), new MarkedPlace(_places.Take(1).Name)));
+                break;
+            default:
+                if (work.Takes > 1) TogetherAll(work);
+                else OneByOne(work);
+                break;
+        }
+    }
+
+    private void OneByOne(Work work)
+    {
+        var left = work.Amount.Times;
+        while (left > 0)
+        {
+            var stretch = _places.Take(left);
+            left -= stretch.Count;
+            var where = stretch is { Top: null, Added: false } && IsLast(work)
+                ? new LastPlaces(Sized.Of(stretch.Count), stretch.Name)
+                : WhereOf(stretch, work.Amount, left);
+            Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
+            AtFirst = false;
+        }
+    }
+
+    // A number of stitches that ends the row is said to be its last ones; the first ones are called so even then.
+    private bool IsLast(Work work) => IsAtEnd && (work.Makes > 1 ? work.Amount.Times == 1 : !AtFirst && work.Amount.Reach == Reach.Fixed);
+
+    private Where WhereOf(PlaceStretch stretch, Amount amount, int leftOfWord)
+    {
+        if (stretch.Top is { } top) return top;
+        if (stretch.Added) return new AddedChains(Sized.Of(stretch.Count));
+        if (amount.Reach == Reach.ToCorner && leftOfWord == 0 && _places.At(amount.Count) is { IsCorner: true } corner)
+            return new EachToMarked(stretch.Name, PlaceName.Of(corner), Sized.Of(amount.Count));
+        var open = amount.Reach is Reach.Across or Reach.Until && _inRepeat == 0 && !row.IsFirstOfPart;
+        if (!open) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
+        // "To last 5 sts" would leave open whether spaces among them are counted.
+        if (leftOfWord == 0 && _places.At(0) is { Kind: PlaceKind.Space } space) return new EachToSpace(stretch.Name, PlaceName.Of(space));
+        if (_places.AnyFrom(0, IsSpace)) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
+        var beyond = _places.Remaining + row.LeftAtEnd;
+        // Chains before the hook and chains added at the end are both "ch": only a top between them parts them by itself.
+        var alike = stretch.Name.HasChains && _places.TopAt(0) is null && _places.HasAddedAhead;
+        if (row.LeftAtEnd == 0 && !alike && IsAtEndOfStitches()) return new EachAcross(stretch.Name);
+        return !alike && (leftOfWord > 0 || _places.HasAddedAhead)
+            ? new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst)
+            : new EachToLast(stretch.Name, Sized.Of(beyond));
+    }
+
+    // Nothing is ahead but the chain that stands for the last stitch, and chains added behind it.
+    private bool IsAtEndOfStitches()
+    {
+        if (_places.Remaining == 0) return true;
+        var top = _places.TopAt(0) is null ? 0 : 1;
+        if (_places.Remaining == top) return true;
+        return _places.HasAddedAhead && _places.NameOfFrom(top) == PlaceName.Chain;
+    }
+
+    private void TogetherAll(Work work)
+    {
+        var whole = work.Amount.Times * work.Takes;
+        var plain = _places.UntilTop(whole) / work.Takes;
+        if (plain > 0) AddTogether(work, plain, null);
+        if (plain == work.Amount.Times) return;
+        var top = _places.TopAt(work.Takes - 1);
+        AddTogether(work, 1, top);
+        var rest = work.Amount.Times - plain - 1;
+        if (rest > 0) AddTogether(work, rest, null);
+    }
+
+    private void AddTogether(Work work, int times, ChainTop? top)
+    {
+        var places = times * work.Takes;
+        var name = _places.NameOf(top is null ? places : places - 1);
+        var first = AtFirst;
+        _places.Pass(places);
+        var at = times > 1 ? TogetherAt.Next : first ? TogetherAt.First : IsAtEnd ? TogetherAt.Last : TogetherAt.Next;
+        Phrases.Add(new Together(work.Stitch, work.Hook, work.Takes, Sized.Of(times), name, at, top));
+        AtFirst = false;
+    }
+
+    private void NextOfKind(Work work)
+    {
+        if (work.Takes > 1)
+        {
+            TogetherAll(work);
+            return;
+        }
+
+        OneByOne(work with { Amount = Amount.Of(work.Amount.Times) });
+    }
+}
