@@ -198,7 +198,7 @@ rate
   ;
 
 expectLine
-  : EXPECT left=expected (MEASURE length=sum (COMMA WITHIN within=sum)? | (IS | ARE) right=expected)
+  : EXPECT left=expected (MEASURE (AT bound=(LEAST | MOST) length=sum | length=sum (COMMA WITHIN within=sum)?) | (IS | ARE) (AT bound=(LEAST | MOST))? right=expected)
   ;
 expected  : value=sum (by=WORD? of=(STITCHES | ROWS) more+=expectedMore*)? ;
 expectedMore : by=sign value=single of=(STITCHES | ROWS)? ;
@@ -237,7 +237,7 @@ name
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | WEARER | WEAVE | YARN
   | AFTER | ALL | ALONG | APART | ARE | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
-  | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LESS | LONGER | MIRRORED | MORE_WORD | MULTIPLE | NEXT | NOT | ODD | OF | OFF
+  | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LEAST | LESS | LONGER | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
   | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PLAIN | REMAIN | REST | ROUNDED | SAME | SKIPPING | SLIPPING | STITCH | STRETCHES | THEN | TIMES
   | TOGETHER | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
   ;

@@ -47,7 +47,7 @@ internal sealed class UnreadLines(SyntaxTree tree)
             else if (text[i] == '=') colonBehind = false;
             var end = i + 1;
             while (i >= from && char.IsAsciiLetter(text[i])) i--;
-            if (i + 1 < end) AddEnd(words, text[(i + 1)..end], colonBehind);
+            if (i + 1 < end) AddEnd(words, text[(i + 1)..end], text[end..], colonBehind);
             if (i + 1 < end) i++;
         }
 
@@ -72,12 +72,13 @@ internal sealed class UnreadLines(SyntaxTree tree)
         return false;
     }
 
-    // Many a line speaks of rows; only with a colon behind does it make them.
-    private static void AddEnd(HashSet<string> words, ReadOnlySpan<char> letters, bool colonBehind)
+    // Many a line speaks of rows; only with a colon behind does it make them, and several are told from which to which before it.
+    private static void AddEnd(HashSet<string> words, ReadOnlySpan<char> letters, ReadOnlySpan<char> behind, bool colonBehind)
     {
         foreach (var word in NotationWords.Statements)
         {
             if (word.Text is "row" or "rows" or "for" && !colonBehind) continue;
+            if (word.Text == "rows" && behind.TrimStart().StartsWith(':')) continue;
             if (letters.EndsWith(word.Text, StringComparison.Ordinal)) words.Add(word.Text);
         }
     }

@@ -48,6 +48,27 @@ public class BlanketBenchmarks
     public Compilation ThousandRows() => Checked.Text(_long);
 }
 
+/// <summary>A slope over many rows, its schedule worked out anew in each of thirty sizes.</summary>
+[MemoryDiagnoser, MinColumn, MedianColumn]
+public class TaperBenchmarks
+{
+    private readonly string _plain = Texts.Tapers(0);
+    private readonly string _short = Texts.Tapers(200);
+    private readonly string _long = Texts.Tapers(2000);
+
+    /// <summary>Thirty sizes, no slope.</summary>
+    [Benchmark(Baseline = true)]
+    public Compilation NoSlope() => Checked.Text(_plain);
+
+    /// <summary>Thirty sizes, 200 rows each.</summary>
+    [Benchmark]
+    public Compilation TwoHundredRows() => Checked.Text(_short);
+
+    /// <summary>Thirty sizes, 2,000 rows each.</summary>
+    [Benchmark]
+    public Compilation TwoThousandRows() => Checked.Text(_long);
+}
+
 internal static class Checked
 {
     public static Compilation Text(string text) => Compilation.Of(new SourceText("benchmark.turnrow", text));

@@ -51,6 +51,26 @@ internal static class Texts
           rows 2 to {rows}: dc across = 1000
         """.ReplaceLineEndings("\n") + "\n";
 
+    /// <summary>One piece in thirty sizes that grows at both edges over so many rows, in each size by another number.</summary>
+    public static string Tapers(int rows)
+    {
+        var sizes = Enumerable.Range(1, 30).ToList();
+        var tops = sizes.Select(size => 40 + (rows == 0 ? 0 : 2 * (30 + size)));
+        var slope = $"  shape {rows} rows evenly to {tops.First()} ({string.Join(", ", tops.Skip(1))}), at both edges\n";
+        return $"""
+            notation 1
+            pattern "Slopes"
+            terms US
+            sizes {string.Join(", ", sizes)}
+            turn dc: ch 3 counts
+
+            piece sleeve
+              begin with 40 stitches
+              row 1 RS: dc across = 40
+
+            """.ReplaceLineEndings("\n") + (rows == 0 ? string.Empty : slope);
+    }
+
     private static string FindRoot()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);

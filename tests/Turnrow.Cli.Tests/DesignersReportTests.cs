@@ -59,11 +59,11 @@ public sealed class DesignersReportTests : IDisposable
             | cross-back, ease, cm | +7 | +9.5 |
             | neck-opening, finished (stretches by 10 %), cm | 52.5 | 52.5 |
             | head, body, cm | 57 | 57 |
-            | neck-opening, ease, cm | -4.5 | -4.5 |
+            | neck-opening, difference, cm | -4.5 | -4.5 |
             | wrist, finished (opens), cm | 17 | 17 |
             | hip-length, finished, cm | 40 | 40 |
             | hip-length, body, cm | 58 | 58.5 |
-            | hip-length, ease, cm | -18 | -18.5 |
+            | hip-length, difference, cm | -18 | -18.5 |
 
             Bodies by standard body measurements for women (numbers from memory).
 

@@ -16,7 +16,7 @@ internal static class FitTable
         {
             Row(text, [$"{measure.Name}, finished{Gives(measure)}, {length.Unit}", .. measure.Centimetres.Select(cm => length.Number(cm))]);
             if (measure.Body is { } body) Row(text, [$"{measure.Over ?? measure.Name}, body, {length.Unit}", .. body.Select(cm => length.Number(cm))]);
-            if (measure.Ease is { } ease) Row(text, [$"{measure.Name}, ease, {length.Unit}", .. ease.Select(cm => Signed(length, cm))]);
+            if (measure.Ease is { } ease) Row(text, [$"{measure.Name}, {(measure.Along || measure.Over is not null ? "difference" : "ease")}, {length.Unit}", .. ease.Select(cm => Signed(length, cm))]);
         }
     }
 

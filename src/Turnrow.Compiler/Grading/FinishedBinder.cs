@@ -29,6 +29,7 @@ internal sealed class FinishedBinder(Context context, PieceBook book)
         return new FinishedMeasure(statement.Name.Text, [.. lengths.Select(l => l!.Value)], body is null ? null : [.. body.Select(v => v!.Value.Number)])
         {
             Over = over,
+            Along = FitRules.IsAlong(statement.Name.Text),
             Opens = statement.Opens,
             Stretch = statement.Stretch is { } stretch ? Rational.Of(stretch.Numerator, stretch.Denominator) : null,
         };

@@ -7,6 +7,7 @@ namespace Turnrow.Compiler.Grading;
 internal static class FitRules
 {
     private const string Custom = "common practice, no published source";
+    private const string LengthChart = "the published length chart, numbers from memory; how far off, common practice";
     private const string Reason = "what is smaller than what it goes over can't be put on";
 
     private static readonly FitFault Long = new("longer", "it hangs lower than it is called");
@@ -48,10 +49,10 @@ internal static class FitRules
             "a neck that does not open goes over the head", Reason,
             new("narrower", "the head does not go through"), None,
             "make the neck wider or deeper, say how far it stretches, or that it opens: `finished neck-opening is …, opens`") { Passes = true },
-        Length("back-waist-length", "a garment of waist length is within 5 cm (2 in) of the body's", "the published length chart (numbers from memory); 5 cm: common practice"),
-        Length("hip-length", "a garment of hip length is within 5 cm (2 in) of it", "the published length chart (numbers from memory); 5 cm: common practice"),
-        Length("tunic-length", "a tunic is within 5 cm (2 in) of its length", "the published length chart (numbers from memory); 5 cm: common practice"),
-        Length("back-hip-length", "a man's garment is within 5 cm (2 in) of the body's length from neck to hip", "the published length chart (numbers from memory)"),
+        Length("back-waist-length", "a garment of waist length is within 5 cm (2 in) of the body's", LengthChart),
+        Length("hip-length", "a garment of hip length is within 5 cm (2 in) of it", LengthChart),
+        Length("tunic-length", "a tunic is within 5 cm (2 in) of its length", LengthChart),
+        Length("back-hip-length", "a man's garment is within 5 cm (2 in) of the body's length from neck to hip", LengthChart),
         Length("length", "a garment is within 5 cm (2 in) of the length it is meant to have", Custom),
         Length("arm-length", "a long sleeve is within 5 cm (2 in) of the arm's length to the underarm", Custom),
         Length("centre-back-neck-to-wrist", "neck to cuff is within 5 cm (2 in) of neck to wrist", Custom),
@@ -66,6 +67,17 @@ internal static class FitRules
         }
 
         return null;
+    }
+
+    /// <summary>True for a measure along the body, of which a difference is a matter of style and no ease.</summary>
+    public static bool IsAlong(string measure)
+    {
+        foreach (var rule in All)
+        {
+            if (rule.Kind == FitLength.Kind && string.Equals(rule.Measure, measure, StringComparison.OrdinalIgnoreCase)) return true;
+        }
+
+        return false;
     }
 
     private static FitRule Length(string measure, string says, string source) =>

@@ -38,7 +38,7 @@ internal sealed class ExpectBinder(Context context, PieceBook book)
         if (large.Length > 0) context.Findings.Add(TooLarge.At(statement.Count.Span, context.Findings, large, Evaluator.LargestCount));
         var off = new Rational?[context.Sizes];
         for (var i = 0; i < off.Length; i++) off[i] = measured[i] is { } m && asked[i] is { } a ? m - a : null;
-        var wrong = Sized.Where(context.Sizes, i => off[i] is { } d && within[i] is { } most && d.Magnitude() > most);
+        var wrong = Sized.Where(context.Sizes, i => off[i] is { } d && within[i] is { } most && !Holds(statement.Bound, d, most));
         if (wrong.Length > 0) context.Findings.Add(ExpectMeasure.At(context, statement, wrong, i => counts[i]!.Value.Number, measured, asked, within));
     }
 
@@ -47,9 +47,24 @@ internal sealed class ExpectBinder(Context context, PieceBook book)
     {
         var left = context.Evaluate.Of(statement.Left);
         var right = context.Evaluate.Of(statement.Right);
-        var wrong = Sized.Where(context.Sizes, i => left[i] is { } a && right[i] is { } b && a != b);
+        var wrong = Sized.Where(context.Sizes, i => left[i] is { } a && right[i] is { } b && !Holds(statement.Bound, a, b));
         if (wrong.Length > 0) context.Findings.Add(ExpectEqual.At(context, statement, wrong, left, right));
     }
+
+    private static bool Holds(Bound bound, Rational off, Rational within) => bound switch
+    {
+        Bound.AtLeast => off >= Rational.Zero,
+        Bound.AtMost => off <= Rational.Zero,
+        _ => off.Magnitude() <= within,
+    };
+
+    // A number and a length are never the one at least or at most the other.
+    private static bool Holds(Bound bound, Value a, Value b) => a.IsLength == b.IsLength && bound switch
+    {
+        Bound.AtLeast => a.Number >= b.Number,
+        Bound.AtMost => a.Number <= b.Number,
+        _ => a.Number == b.Number,
+    };
 
     private Gauge? GaugeOf(ExpectMeasureStatement statement) =>
         GaugeChoice.For(context, statement.Stitch, statement.Length.Span, (statement.OfWord ?? (SyntaxNode)statement.Count).Span, statement.OfRows);

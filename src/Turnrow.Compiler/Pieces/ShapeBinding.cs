@@ -43,11 +43,19 @@ internal static class ShapeBinding
             // One plan object for all rows that are shaped alike, so that each is worked once.
             var known = new Dictionary<(EdgeChange, EdgeChange), ShapedPlan>();
             var (stitch, changes) = (stitches[i], plans[i]);
+            var plain = stitch is null ? null : ShapedPlan.Plain(stitch);
             for (var ordinal = 0; ordinal < count && context.Here.Has(i); ordinal++)
             {
                 if (stitch is null || changes is null)
                 {
                     working.One(i, null, ordinal);
+                    continue;
+                }
+
+                // Most rows of a slope are plain.
+                if (!changes.Any(ordinal + 1))
+                {
+                    working.One(i, plain, ordinal);
                     continue;
                 }
 
@@ -84,6 +92,9 @@ internal sealed class EdgeChanges
 {
     private readonly Dictionary<int, EdgeWork> _right = [];
     private readonly Dictionary<int, EdgeWork> _left = [];
+
+    /// <summary>True if anything is done in a row.</summary>
+    public bool Any(int row) => _right.ContainsKey(row) || _left.ContainsKey(row);
 
     public (EdgeWork Right, EdgeWork Left) Of(int row) => (_right.GetValueOrDefault(row), _left.GetValueOrDefault(row));
 

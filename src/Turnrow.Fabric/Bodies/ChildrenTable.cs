@@ -22,7 +22,7 @@ internal static class ChildrenTable
         armhole-depth,in,4.25,4.75,5,5.5,6,6.5,7,7.5
         waist,in,21,21.5,22.5,23.5,24.5,25.5,26.5,27.5
         hips,in,22,23.5,25,28,29.5,31.5,33,35.5
-        source,the length chart that belongs to the same standard (numbers from memory)
+        source,length chart of the same standard; numbers from memory
         hip-length,cm,26.5,29,31.5,36.5,40.5,43,44.5,45.5
         tunic-length,cm,36.5,39,41.5,46.5,50.5,53,54.5,55.5
         hip-length,in,10.5,11.5,12.5,14.5,16,17,17.5,18

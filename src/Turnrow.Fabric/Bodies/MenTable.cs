@@ -25,7 +25,7 @@ internal static class MenTable
         armhole-depth,in,8.5-9,9-9.5,9.5-10,10-10.5,10.5-11
         waist,in,28-30,32-34,36-38,42-44,46-48
         hips,in,35-37,39-41,43-45,47-49,50-52
-        source,the length chart that belongs to the same standard (numbers from memory)
+        source,length chart of the same standard; numbers from memory
         hip-length,cm,63.5-64.5,67.5-68,68.5-69,69.5-70.5,71-72.5
         hip-length,in,25-25.5,26.5-26.75,27-27.25,27.5-27.75,28-28.5
         source,size lists of makers of hats and gloves; centimetres converted

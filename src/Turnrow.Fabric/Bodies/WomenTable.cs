@@ -25,7 +25,7 @@ internal static class WomenTable
         armhole-depth,in,6-6.5,6.5-7,7-7.5,7.5-8,8-8.5,8.5-9,9-9.5,9.5-10,10-10.5
         waist,in,23-24,25-26.5,28-30,32-34,36-38,40-42,44-45,46-47,49-50
         hips,in,33-34,35-36,38-40,42-44,46-48,52-53,54-55,56-57,61-62
-        source,the length chart that belongs to the same standard (numbers from memory)
+        source,length chart of the same standard; numbers from memory
         hip-length,cm,57,58,58.5,59.5,60,60.5,60.5,62,62
         tunic-length,cm,70,71,71.5,72.5,73,73.5,73.5,75,75
         hip-length,in,22.5,23,23.25,23.5,23.75,24,24,24.5,24.5

@@ -48,17 +48,25 @@ internal static class ValueBuilder
         var span = LineBuilding.Span(context);
         var left = context.left;
         if (context.length is null)
-            return new ExpectEqualStatement(ExpectedValue(left, line), ExpectedValue(context.right, line), span);
+            return new ExpectEqualStatement(ExpectedValue(left, line), BoundOf(context), ExpectedValue(context.right, line), span);
         var within = context.within is null ? null : ExpressionBuilder.Sum(context.within, line);
         return new ExpectMeasureStatement(
             Counted(left, line),
             left.of?.Type == TurnrowLexer.ROWS,
             left.of is null ? null : line.Name(left.of),
             left.by is null ? null : line.Name(left.by),
+            BoundOf(context),
             ExpressionBuilder.Sum(context.length, line),
             within,
             span);
     }
+
+    private static Bound BoundOf(TurnrowParser.ExpectLineContext context) => context.bound?.Type switch
+    {
+        TurnrowLexer.LEAST => Bound.AtLeast,
+        TurnrowLexer.MOST => Bound.AtMost,
+        _ => Bound.Same,
+    };
 
     public static ClaimSyntax? Claim(TurnrowParser.ClaimContext? context, LineBuilding line)
     {

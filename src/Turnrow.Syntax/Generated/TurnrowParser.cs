@@ -48,16 +48,17 @@ internal partial class TurnrowParser : Parser {
 		BUT=67, BY=68, CH=69, CHAINS=70, CORNER=71, COUNTS=72, DEC=73, DOES=74, 
 		DOWN=75, EACH=76, EASING=77, EDGE=78, EDGES=79, END=80, ENDS=81, EVEN=82, 
 		EVENLY=83, EVERY=84, EXTRA=85, FACING=86, FIRST=87, FOUNDATION=88, HERE=89, 
-		HIGH=90, IN=91, INC=92, IS=93, LAST=94, LESS=95, LONGER=96, MIRRORED=97, 
-		MORE_WORD=98, MULTIPLE=99, NEXT=100, NOT=101, ODD=102, OF=103, OFF=104, 
-		ON=105, ONE=106, OPENS=107, OPPOSITE=108, ORDER=109, OVER=110, PER=111, 
-		PICKED=112, PLAIN=113, REMAIN=114, REST=115, ROUNDED=116, RS=117, SAME=118, 
-		SKIP_WORD=119, SKIPPING=120, SLIP=121, SLIPPING=122, STITCH=123, STITCHES=124, 
-		STRETCHES=125, THE=126, THEN=127, TIMES=128, TO=129, TOGETHER=130, TURNED=131, 
-		TURNING=132, TURNS=133, UNTIL=134, UP=135, WEIGH=136, WEIGHT=137, WIDE=138, 
-		WITH=139, WITHIN=140, WITHOUT=141, WORKING=142, WS=143, CM=144, G=145, 
-		M=146, MM=147, OZ=148, YD=149, WORD=150, NUMBER=151, FRACTION=152, ORDINAL=153, 
-		DOTTED=154, QUOTED=155, WRONG_COMMA=156, WRONG_QUOTE=157, JUNK=158;
+		HIGH=90, IN=91, INC=92, IS=93, LAST=94, LEAST=95, LESS=96, LONGER=97, 
+		MIRRORED=98, MORE_WORD=99, MOST=100, MULTIPLE=101, NEXT=102, NOT=103, 
+		ODD=104, OF=105, OFF=106, ON=107, ONE=108, OPENS=109, OPPOSITE=110, ORDER=111, 
+		OVER=112, PER=113, PICKED=114, PLAIN=115, REMAIN=116, REST=117, ROUNDED=118, 
+		RS=119, SAME=120, SKIP_WORD=121, SKIPPING=122, SLIP=123, SLIPPING=124, 
+		STITCH=125, STITCHES=126, STRETCHES=127, THE=128, THEN=129, TIMES=130, 
+		TO=131, TOGETHER=132, TURNED=133, TURNING=134, TURNS=135, UNTIL=136, UP=137, 
+		WEIGH=138, WEIGHT=139, WIDE=140, WITH=141, WITHIN=142, WITHOUT=143, WORKING=144, 
+		WS=145, CM=146, G=147, M=148, MM=149, OZ=150, YD=151, WORD=152, NUMBER=153, 
+		FRACTION=154, ORDINAL=155, DOTTED=156, QUOTED=157, WRONG_COMMA=158, WRONG_QUOTE=159, 
+		JUNK=160;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -117,15 +118,15 @@ internal partial class TurnrowParser : Parser {
 		"'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", "'does'", 
 		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
 		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'foundation'", 
-		"'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", "'less'", "'longer'", 
-		"'mirrored'", "'more'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", 
-		"'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", "'over'", 
-		"'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", 
-		"'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", null, "'stretches'", 
-		"'the'", "'then'", null, "'to'", "'together'", "'turned'", "'turning'", 
-		"'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", 
-		"'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
-		"'oz'", "'yd'"
+		"'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", "'least'", "'less'", 
+		"'longer'", "'mirrored'", "'more'", "'most'", "'multiple'", "'next'", 
+		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", 
+		"'order'", "'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
+		"'RS'", "'same'", "'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", 
+		null, "'stretches'", "'the'", "'then'", null, "'to'", "'together'", "'turned'", 
+		"'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", 
+		"'with'", "'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", 
+		"'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -139,14 +140,15 @@ internal partial class TurnrowParser : Parser {
 		"AROUND", "AT", "BEFORE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", 
 		"DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", 
 		"EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", "HERE", 
-		"HIGH", "IN", "INC", "IS", "LAST", "LESS", "LONGER", "MIRRORED", "MORE_WORD", 
-		"MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", 
-		"ORDER", "OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", 
-		"RS", "SAME", "SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", 
-		"STRETCHES", "THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", 
-		"TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
-		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
-		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"HIGH", "IN", "INC", "IS", "LAST", "LEAST", "LESS", "LONGER", "MIRRORED", 
+		"MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", 
+		"ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PLAIN", 
+		"REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", "SLIP", 
+		"SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", "THEN", "TIMES", 
+		"TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", "WEIGH", 
+		"WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", "CM", 
+		"G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", 
+		"QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -934,10 +936,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -1183,10 +1187,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -1309,10 +1315,12 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LEAST:
 				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
+				case MOST:
 				case MULTIPLE:
 				case NEXT:
 				case NOT:
@@ -1659,7 +1667,7 @@ internal partial class TurnrowParser : Parser {
 					State = 312;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 145)) & ~0x3f) == 0 && ((1L << (_la - 145)) & 27L) != 0)) ) {
+					if ( !(((((_la - 147)) & ~0x3f) == 0 && ((1L << (_la - 147)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -2275,10 +2283,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -2545,10 +2555,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -3529,7 +3541,7 @@ internal partial class TurnrowParser : Parser {
 				State = 555;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8023127551687655291L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 			State = 561;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -4064,10 +4076,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -4242,7 +4256,7 @@ internal partial class TurnrowParser : Parser {
 			State = 630;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
 				{
 				State = 629;
 				_localctx.from = count();
@@ -4575,10 +4589,12 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LEAST:
 				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
+				case MOST:
 				case MULTIPLE:
 				case NEXT:
 				case NOT:
@@ -4663,7 +4679,7 @@ internal partial class TurnrowParser : Parser {
 				State = 674;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
 					{
 					State = 673;
 					_localctx.amount = count();
@@ -4764,10 +4780,12 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LEAST:
 				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
+				case MOST:
 				case MULTIPLE:
 				case NEXT:
 				case NOT:
@@ -4883,10 +4901,12 @@ internal partial class TurnrowParser : Parser {
 			case HIGH:
 			case INC:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -5005,10 +5025,12 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LEAST:
 				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
+				case MOST:
 				case MULTIPLE:
 				case NEXT:
 				case NOT:
@@ -5061,7 +5083,7 @@ internal partial class TurnrowParser : Parser {
 						State = 691;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 					State = 698;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
@@ -5073,7 +5095,7 @@ internal partial class TurnrowParser : Parser {
 						State = 695;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5953899446357459475L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 30562303L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5368853707264360979L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 61124607L) != 0)) {
 							{
 							State = 694;
 							_localctx.changedBy = changeAmount();
@@ -5116,7 +5138,7 @@ internal partial class TurnrowParser : Parser {
 					State = 702;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5953899446357459475L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 30562303L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5368853707264360979L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 61124607L) != 0)) {
 						{
 						State = 701;
 						_localctx.changedBy = changeAmount();
@@ -5351,10 +5373,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -5581,7 +5605,7 @@ internal partial class TurnrowParser : Parser {
 				State = 747;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 2147491969L) != 0)) ) {
+				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 8589967489L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
@@ -5591,7 +5615,7 @@ internal partial class TurnrowParser : Parser {
 				State = 751;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) {
 					{
 					{
 					State = 748;
@@ -5624,7 +5648,7 @@ internal partial class TurnrowParser : Parser {
 						State = 758;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 					}
 				}
 
@@ -5651,7 +5675,7 @@ internal partial class TurnrowParser : Parser {
 				State = 772;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) {
 					{
 					{
 					State = 769;
@@ -5684,7 +5708,7 @@ internal partial class TurnrowParser : Parser {
 						State = 779;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 					}
 				}
 
@@ -6280,10 +6304,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -6812,10 +6838,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -7531,10 +7559,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -7587,7 +7617,7 @@ internal partial class TurnrowParser : Parser {
 			State = 1026;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
 				{
 				State = 1023;
 				_localctx.times = count();
@@ -7656,7 +7686,7 @@ internal partial class TurnrowParser : Parser {
 			State = 1037;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 7640559L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
 				{
 				State = 1034;
 				_localctx.times = count();
@@ -8092,7 +8122,7 @@ internal partial class TurnrowParser : Parser {
 				State = 1088;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8023127551687655291L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 			State = 1094;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -8156,7 +8186,7 @@ internal partial class TurnrowParser : Parser {
 				State = 1110;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8023127551687655291L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 			State = 1116;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -8254,7 +8284,7 @@ internal partial class TurnrowParser : Parser {
 				State = 1133;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8023127551687655291L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8475,10 +8505,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -8711,10 +8743,12 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LEAST:
 				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
+				case MOST:
 				case MULTIPLE:
 				case NEXT:
 				case NOT:
@@ -8862,7 +8896,7 @@ internal partial class TurnrowParser : Parser {
 				State = 1185;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 			State = 1207;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
@@ -8945,10 +8979,12 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LEAST:
 				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
+				case MOST:
 				case MULTIPLE:
 				case NEXT:
 				case NOT:
@@ -9001,7 +9037,7 @@ internal partial class TurnrowParser : Parser {
 						State = 1193;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 					}
 					break;
 				default:
@@ -9087,10 +9123,12 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LEAST:
 				case LESS:
 				case LONGER:
 				case MIRRORED:
 				case MORE_WORD:
+				case MOST:
 				case MULTIPLE:
 				case NEXT:
 				case NOT:
@@ -9213,10 +9251,12 @@ internal partial class TurnrowParser : Parser {
 					case HERE:
 					case HIGH:
 					case IS:
+					case LEAST:
 					case LESS:
 					case LONGER:
 					case MIRRORED:
 					case MORE_WORD:
+					case MOST:
 					case MULTIPLE:
 					case NEXT:
 					case NOT:
@@ -9292,6 +9332,7 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class ExpectLineContext : ParserRuleContext {
 		public ExpectedContext left;
+		public IToken bound;
 		public SumContext length;
 		public SumContext within;
 		public ExpectedContext right;
@@ -9303,14 +9344,17 @@ internal partial class TurnrowParser : Parser {
 			return GetRuleContext<ExpectedContext>(i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MEASURE() { return GetToken(TurnrowParser.MEASURE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext[] sum() {
 			return GetRuleContexts<SumContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum(int i) {
 			return GetRuleContext<SumContext>(i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ARE() { return GetToken(TurnrowParser.ARE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MOST() { return GetToken(TurnrowParser.MOST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITHIN() { return GetToken(TurnrowParser.WITHIN, 0); }
 		public ExpectLineContext(ParserRuleContext parent, int invokingState)
@@ -9332,35 +9376,172 @@ internal partial class TurnrowParser : Parser {
 			Match(EXPECT);
 			State = 1210;
 			_localctx.left = expected();
-			State = 1220;
+			State = 1229;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
 				State = 1211;
 				Match(MEASURE);
-				State = 1212;
-				_localctx.length = sum();
-				State = 1216;
+				State = 1221;
 				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==COMMA) {
+				switch (TokenStream.LA(1)) {
+				case AT:
 					{
+					State = 1212;
+					Match(AT);
 					State = 1213;
-					Match(COMMA);
-					State = 1214;
-					Match(WITHIN);
-					State = 1215;
-					_localctx.within = sum();
+					_localctx.bound = TokenStream.LT(1);
+					_la = TokenStream.LA(1);
+					if ( !(_la==LEAST || _la==MOST) ) {
+						_localctx.bound = ErrorHandler.RecoverInline(this);
 					}
-				}
+					else {
+						ErrorHandler.ReportMatch(this);
+					    Consume();
+					}
+					State = 1214;
+					_localctx.length = sum();
+					}
+					break;
+				case OPEN:
+				case ACCEPT:
+				case ADD:
+				case BEGIN:
+				case BODY:
+				case CHAIN:
+				case CLAIMS:
+				case COUNT:
+				case DIVIDE:
+				case EASE:
+				case EXPECT:
+				case FASTEN:
+				case FINISHED:
+				case FROM:
+				case GAUGE:
+				case HOOK:
+				case LEFT:
+				case MADE:
+				case MARK:
+				case MEASURE:
+				case NOTATION:
+				case NOTION:
+				case PATTERN:
+				case PIECE:
+				case REPEAT:
+				case RIGHT:
+				case SEAM:
+				case SHAPE:
+				case SIZES:
+				case SKILL:
+				case STRAIGHT:
+				case SWATCH:
+				case TERMS:
+				case TURN:
+				case VERSION:
+				case WEARER:
+				case WEAVE:
+				case YARN:
+				case AFTER:
+				case ALL:
+				case ALONG:
+				case APART:
+				case ARE:
+				case BEFORE:
+				case BUT:
+				case CH:
+				case CHAINS:
+				case CORNER:
+				case COUNTS:
+				case DOES:
+				case DOWN:
+				case EACH:
+				case EASING:
+				case EDGE:
+				case EDGES:
+				case END:
+				case ENDS:
+				case EVEN:
+				case EVERY:
+				case EXTRA:
+				case FACING:
+				case FOUNDATION:
+				case HERE:
+				case HIGH:
+				case IS:
+				case LEAST:
+				case LESS:
+				case LONGER:
+				case MIRRORED:
+				case MORE_WORD:
+				case MOST:
+				case MULTIPLE:
+				case NEXT:
+				case NOT:
+				case ODD:
+				case OF:
+				case OFF:
+				case ON:
+				case ONE:
+				case OPENS:
+				case OPPOSITE:
+				case ORDER:
+				case OVER:
+				case PICKED:
+				case PLAIN:
+				case REMAIN:
+				case REST:
+				case ROUNDED:
+				case SAME:
+				case SKIPPING:
+				case SLIPPING:
+				case STITCH:
+				case STRETCHES:
+				case THEN:
+				case TIMES:
+				case TOGETHER:
+				case TURNED:
+				case TURNING:
+				case TURNS:
+				case UP:
+				case WEIGH:
+				case WEIGHT:
+				case WIDE:
+				case WITHIN:
+				case WORKING:
+				case G:
+				case OZ:
+				case WORD:
+				case NUMBER:
+				case FRACTION:
+					{
+					State = 1215;
+					_localctx.length = sum();
+					State = 1219;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==COMMA) {
+						{
+						State = 1216;
+						Match(COMMA);
+						State = 1217;
+						Match(WITHIN);
+						State = 1218;
+						_localctx.within = sum();
+						}
+					}
 
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
 				}
 				break;
 			case ARE:
 			case IS:
 				{
-				State = 1218;
+				State = 1223;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9369,7 +9550,27 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1219;
+				State = 1226;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AT) {
+					{
+					State = 1224;
+					Match(AT);
+					State = 1225;
+					_localctx.bound = TokenStream.LT(1);
+					_la = TokenStream.LA(1);
+					if ( !(_la==LEAST || _la==MOST) ) {
+						_localctx.bound = ErrorHandler.RecoverInline(this);
+					}
+					else {
+						ErrorHandler.ReportMatch(this);
+					    Consume();
+					}
+					}
+				}
+
+				State = 1228;
 				_localctx.right = expected();
 				}
 				break;
@@ -9422,24 +9623,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1222;
+			State = 1231;
 			_localctx.value = sum();
-			State = 1233;
+			State = 1242;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1224;
+				State = 1233;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1223;
+					State = 1232;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1226;
+				State = 1235;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9449,18 +9650,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1230;
+				State = 1239;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1227;
+					State = 1236;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1232;
+					State = 1241;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9507,16 +9708,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1235;
+			State = 1244;
 			_localctx.by = sign();
-			State = 1236;
+			State = 1245;
 			_localctx.value = single();
-			State = 1238;
+			State = 1247;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1237;
+				State = 1246;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9579,38 +9780,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1240;
+			State = 1249;
 			Match(EQUALS);
-			State = 1241;
+			State = 1250;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1246;
+			State = 1255;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1242;
+				State = 1251;
 				Match(COMMA);
-				State = 1243;
+				State = 1252;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1248;
+				State = 1257;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1254;
+			State = 1263;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1249;
+				State = 1258;
 				_localctx.without = Match(WITHOUT);
-				State = 1250;
+				State = 1259;
 				Match(TURNING);
-				State = 1251;
+				State = 1260;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9623,9 +9824,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1252;
+				State = 1261;
 				_localctx.with = Match(WITH);
-				State = 1253;
+				State = 1262;
 				Match(CHAINS);
 				}
 				break;
@@ -9677,9 +9878,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1256;
+			State = 1265;
 			_localctx.amount = count();
-			State = 1263;
+			State = 1272;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -9746,10 +9947,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -9788,26 +9991,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1258;
+				State = 1267;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1257;
+					State = 1266;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1260;
+					State = 1269;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1262;
+				State = 1271;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -9853,15 +10056,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 168, RULE_edge);
 		int _la;
 		try {
-			State = 1271;
+			State = 1280;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1265;
+				State = 1274;
 				Match(BOTH);
-				State = 1266;
+				State = 1275;
 				Match(EDGES);
 				}
 				break;
@@ -9929,10 +10132,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -9972,14 +10177,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1267;
+				State = 1276;
 				_localctx.called = name();
-				State = 1269;
+				State = 1278;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1268;
+					State = 1277;
 					Match(EDGE);
 					}
 				}
@@ -10019,7 +10224,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1273;
+			State = 1282;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10059,7 +10264,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1275;
+			State = 1284;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10105,21 +10310,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1278;
+			State = 1287;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1277;
+				State = 1286;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1280;
+				State = 1289;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10151,7 +10356,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1282;
+			State = 1291;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10191,7 +10396,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1284;
+			State = 1293;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10241,20 +10446,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1286;
+			State = 1295;
 			_localctx.first = factor();
-			State = 1290;
+			State = 1299;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1287;
+				State = 1296;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1292;
+				State = 1301;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10294,9 +10499,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1293;
+			State = 1302;
 			_localctx.by = sign();
-			State = 1294;
+			State = 1303;
 			_localctx.value = factor();
 			}
 		}
@@ -10343,21 +10548,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 184, RULE_factor);
 		int _la;
 		try {
-			State = 1305;
+			State = 1314;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1296;
+				State = 1305;
 				_localctx.amount = list();
-				State = 1298;
+				State = 1307;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 405323966463344641L) != 0)) {
+				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 1621295865853378561L) != 0)) {
 					{
-					State = 1297;
+					State = 1306;
 					_localctx.measure = unit();
 					}
 				}
@@ -10428,10 +10633,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -10471,18 +10678,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1300;
+				State = 1309;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1301;
+				State = 1310;
 				Match(OPEN);
-				State = 1302;
+				State = 1311;
 				_localctx.inside = sum();
-				State = 1303;
+				State = 1312;
 				Match(CLOSE);
 				}
 				break;
@@ -10529,20 +10736,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1307;
+			State = 1316;
 			_localctx.first = single();
-			State = 1311;
+			State = 1320;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1308;
+				State = 1317;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1313;
+				State = 1322;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10582,9 +10789,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1314;
+			State = 1323;
 			_localctx.by = sign();
-			State = 1315;
+			State = 1324;
 			_localctx.value = single();
 			}
 		}
@@ -10626,14 +10833,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 190, RULE_single);
 		try {
-			State = 1323;
+			State = 1332;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1317;
+				State = 1326;
 				_localctx.amount = list();
 				}
 				break;
@@ -10701,10 +10908,12 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LEAST:
 			case LESS:
 			case LONGER:
 			case MIRRORED:
 			case MORE_WORD:
+			case MOST:
 			case MULTIPLE:
 			case NEXT:
 			case NOT:
@@ -10744,18 +10953,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1318;
+				State = 1327;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1319;
+				State = 1328;
 				Match(OPEN);
-				State = 1320;
+				State = 1329;
 				_localctx.inside = count();
-				State = 1321;
+				State = 1330;
 				Match(CLOSE);
 				}
 				break;
@@ -10794,7 +11003,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1325;
+			State = 1334;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10847,36 +11056,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1327;
+			State = 1336;
 			_localctx.first = number();
-			State = 1339;
+			State = 1348;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1328;
+				State = 1337;
 				Match(OPEN);
-				State = 1329;
+				State = 1338;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1334;
+				State = 1343;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1330;
+					State = 1339;
 					Match(COMMA);
-					State = 1331;
+					State = 1340;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1336;
+					State = 1345;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1337;
+				State = 1346;
 				Match(CLOSE);
 				}
 			}
@@ -10912,20 +11121,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 196, RULE_number);
 		int _la;
 		try {
-			State = 1346;
+			State = 1355;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1341;
+				State = 1350;
 				_localctx.whole = Match(NUMBER);
-				State = 1343;
+				State = 1352;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1342;
+					State = 1351;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -10935,7 +11144,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1345;
+				State = 1354;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -10975,9 +11184,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1348;
+			State = 1357;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 405323966463344641L) != 0)) ) {
+			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 1621295865853378561L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11063,10 +11272,12 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LESS() { return GetToken(TurnrowParser.LESS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MIRRORED() { return GetToken(TurnrowParser.MIRRORED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MOST() { return GetToken(TurnrowParser.MOST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NOT() { return GetToken(TurnrowParser.NOT, 0); }
@@ -11118,9 +11329,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1350;
+			State = 1359;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7734897175265410939L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 1349103L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11141,7 +11352,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,158,1353,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,160,1362,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11237,55 +11448,56 @@ internal partial class TurnrowParser : Parser {
 		8,77,1,78,3,78,1181,8,78,1,78,4,78,1184,8,78,11,78,12,78,1185,1,78,1,78,
 		1,78,1,78,4,78,1192,8,78,11,78,12,78,1193,3,78,1196,8,78,1,78,1,78,1,78,
 		1,78,1,78,1,78,3,78,1204,8,78,3,78,1206,8,78,3,78,1208,8,78,1,79,1,79,
-		1,79,1,79,1,79,1,79,1,79,3,79,1217,8,79,1,79,1,79,3,79,1221,8,79,1,80,
-		1,80,3,80,1225,8,80,1,80,1,80,5,80,1229,8,80,10,80,12,80,1232,9,80,3,80,
-		1234,8,80,1,81,1,81,1,81,3,81,1239,8,81,1,82,1,82,1,82,1,82,5,82,1245,
-		8,82,10,82,12,82,1248,9,82,1,82,1,82,1,82,1,82,1,82,3,82,1255,8,82,1,83,
-		1,83,4,83,1259,8,83,11,83,12,83,1260,1,83,3,83,1264,8,83,1,84,1,84,1,84,
-		1,84,3,84,1270,8,84,3,84,1272,8,84,1,85,1,85,1,86,1,86,1,87,4,87,1279,
-		8,87,11,87,12,87,1280,1,88,1,88,1,89,1,89,1,90,1,90,5,90,1289,8,90,10,
-		90,12,90,1292,9,90,1,91,1,91,1,91,1,92,1,92,3,92,1299,8,92,1,92,1,92,1,
-		92,1,92,1,92,3,92,1306,8,92,1,93,1,93,5,93,1310,8,93,10,93,12,93,1313,
-		9,93,1,94,1,94,1,94,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1324,8,95,1,96,
-		1,96,1,97,1,97,1,97,1,97,1,97,5,97,1333,8,97,10,97,12,97,1336,9,97,1,97,
-		1,97,3,97,1340,8,97,1,98,1,98,3,98,1344,8,98,1,98,3,98,1347,8,98,1,99,
-		1,99,1,100,1,100,1,100,0,0,101,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
-		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
-		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
-		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
-		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
-		192,194,196,198,200,0,17,2,0,145,146,148,149,2,0,20,20,69,69,2,0,44,44,
-		124,124,2,0,145,145,148,148,2,0,90,90,138,138,2,0,75,75,135,135,2,0,63,
-		63,93,93,2,0,33,33,42,42,4,0,87,87,94,94,100,100,118,118,2,0,87,87,94,
-		94,2,0,117,117,143,143,2,0,73,73,92,92,1,0,43,44,1,0,123,124,2,0,10,12,
-		14,14,4,0,91,91,144,144,146,147,149,149,27,0,15,18,20,27,29,31,33,42,45,
-		56,58,60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,110,112,116,118,
-		118,120,120,122,123,125,125,127,128,130,133,135,138,140,140,142,142,145,
-		145,148,148,150,150,1506,0,202,1,0,0,0,2,205,1,0,0,0,4,248,1,0,0,0,6,250,
-		1,0,0,0,8,253,1,0,0,0,10,256,1,0,0,0,12,263,1,0,0,0,14,265,1,0,0,0,16,
-		268,1,0,0,0,18,284,1,0,0,0,20,286,1,0,0,0,22,289,1,0,0,0,24,292,1,0,0,
-		0,26,295,1,0,0,0,28,297,1,0,0,0,30,317,1,0,0,0,32,319,1,0,0,0,34,323,1,
-		0,0,0,36,344,1,0,0,0,38,347,1,0,0,0,40,379,1,0,0,0,42,381,1,0,0,0,44,386,
-		1,0,0,0,46,407,1,0,0,0,48,415,1,0,0,0,50,423,1,0,0,0,52,430,1,0,0,0,54,
-		447,1,0,0,0,56,449,1,0,0,0,58,458,1,0,0,0,60,473,1,0,0,0,62,485,1,0,0,
-		0,64,502,1,0,0,0,66,504,1,0,0,0,68,550,1,0,0,0,70,553,1,0,0,0,72,568,1,
-		0,0,0,74,570,1,0,0,0,76,577,1,0,0,0,78,596,1,0,0,0,80,598,1,0,0,0,82,603,
-		1,0,0,0,84,619,1,0,0,0,86,621,1,0,0,0,88,624,1,0,0,0,90,628,1,0,0,0,92,
-		640,1,0,0,0,94,652,1,0,0,0,96,709,1,0,0,0,98,724,1,0,0,0,100,731,1,0,0,
-		0,102,744,1,0,0,0,104,746,1,0,0,0,106,794,1,0,0,0,108,818,1,0,0,0,110,
-		830,1,0,0,0,112,845,1,0,0,0,114,847,1,0,0,0,116,877,1,0,0,0,118,879,1,
-		0,0,0,120,886,1,0,0,0,122,899,1,0,0,0,124,962,1,0,0,0,126,972,1,0,0,0,
-		128,985,1,0,0,0,130,1009,1,0,0,0,132,1014,1,0,0,0,134,1016,1,0,0,0,136,
-		1028,1,0,0,0,138,1044,1,0,0,0,140,1048,1,0,0,0,142,1053,1,0,0,0,144,1082,
-		1,0,0,0,146,1084,1,0,0,0,148,1131,1,0,0,0,150,1151,1,0,0,0,152,1159,1,
-		0,0,0,154,1177,1,0,0,0,156,1180,1,0,0,0,158,1209,1,0,0,0,160,1222,1,0,
-		0,0,162,1235,1,0,0,0,164,1240,1,0,0,0,166,1256,1,0,0,0,168,1271,1,0,0,
-		0,170,1273,1,0,0,0,172,1275,1,0,0,0,174,1278,1,0,0,0,176,1282,1,0,0,0,
-		178,1284,1,0,0,0,180,1286,1,0,0,0,182,1293,1,0,0,0,184,1305,1,0,0,0,186,
-		1307,1,0,0,0,188,1314,1,0,0,0,190,1323,1,0,0,0,192,1325,1,0,0,0,194,1327,
-		1,0,0,0,196,1346,1,0,0,0,198,1348,1,0,0,0,200,1350,1,0,0,0,202,203,3,4,
-		2,0,203,204,5,0,0,1,204,1,1,0,0,0,205,206,3,164,82,0,206,207,5,0,0,1,207,
-		3,1,0,0,0,208,249,3,6,3,0,209,249,3,8,4,0,210,249,3,10,5,0,211,249,3,14,
+		1,79,1,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1220,8,79,3,79,1222,8,79,
+		1,79,1,79,1,79,3,79,1227,8,79,1,79,3,79,1230,8,79,1,80,1,80,3,80,1234,
+		8,80,1,80,1,80,5,80,1238,8,80,10,80,12,80,1241,9,80,3,80,1243,8,80,1,81,
+		1,81,1,81,3,81,1248,8,81,1,82,1,82,1,82,1,82,5,82,1254,8,82,10,82,12,82,
+		1257,9,82,1,82,1,82,1,82,1,82,1,82,3,82,1264,8,82,1,83,1,83,4,83,1268,
+		8,83,11,83,12,83,1269,1,83,3,83,1273,8,83,1,84,1,84,1,84,1,84,3,84,1279,
+		8,84,3,84,1281,8,84,1,85,1,85,1,86,1,86,1,87,4,87,1288,8,87,11,87,12,87,
+		1289,1,88,1,88,1,89,1,89,1,90,1,90,5,90,1298,8,90,10,90,12,90,1301,9,90,
+		1,91,1,91,1,91,1,92,1,92,3,92,1308,8,92,1,92,1,92,1,92,1,92,1,92,3,92,
+		1315,8,92,1,93,1,93,5,93,1319,8,93,10,93,12,93,1322,9,93,1,94,1,94,1,94,
+		1,95,1,95,1,95,1,95,1,95,1,95,3,95,1333,8,95,1,96,1,96,1,97,1,97,1,97,
+		1,97,1,97,5,97,1342,8,97,10,97,12,97,1345,9,97,1,97,1,97,3,97,1349,8,97,
+		1,98,1,98,3,98,1353,8,98,1,98,3,98,1356,8,98,1,99,1,99,1,100,1,100,1,100,
+		0,0,101,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
+		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
+		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
+		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,
+		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,0,
+		18,2,0,147,148,150,151,2,0,20,20,69,69,2,0,44,44,126,126,2,0,147,147,150,
+		150,2,0,90,90,140,140,2,0,75,75,137,137,2,0,63,63,93,93,2,0,33,33,42,42,
+		4,0,87,87,94,94,102,102,120,120,2,0,87,87,94,94,2,0,95,95,100,100,2,0,
+		119,119,145,145,2,0,73,73,92,92,1,0,43,44,1,0,125,126,2,0,10,12,14,14,
+		4,0,91,91,146,146,148,149,151,151,27,0,15,18,20,27,29,31,33,42,45,56,58,
+		60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,112,114,118,120,120,122,
+		122,124,125,127,127,129,130,132,135,137,140,142,142,144,144,147,147,150,
+		150,152,152,1517,0,202,1,0,0,0,2,205,1,0,0,0,4,248,1,0,0,0,6,250,1,0,0,
+		0,8,253,1,0,0,0,10,256,1,0,0,0,12,263,1,0,0,0,14,265,1,0,0,0,16,268,1,
+		0,0,0,18,284,1,0,0,0,20,286,1,0,0,0,22,289,1,0,0,0,24,292,1,0,0,0,26,295,
+		1,0,0,0,28,297,1,0,0,0,30,317,1,0,0,0,32,319,1,0,0,0,34,323,1,0,0,0,36,
+		344,1,0,0,0,38,347,1,0,0,0,40,379,1,0,0,0,42,381,1,0,0,0,44,386,1,0,0,
+		0,46,407,1,0,0,0,48,415,1,0,0,0,50,423,1,0,0,0,52,430,1,0,0,0,54,447,1,
+		0,0,0,56,449,1,0,0,0,58,458,1,0,0,0,60,473,1,0,0,0,62,485,1,0,0,0,64,502,
+		1,0,0,0,66,504,1,0,0,0,68,550,1,0,0,0,70,553,1,0,0,0,72,568,1,0,0,0,74,
+		570,1,0,0,0,76,577,1,0,0,0,78,596,1,0,0,0,80,598,1,0,0,0,82,603,1,0,0,
+		0,84,619,1,0,0,0,86,621,1,0,0,0,88,624,1,0,0,0,90,628,1,0,0,0,92,640,1,
+		0,0,0,94,652,1,0,0,0,96,709,1,0,0,0,98,724,1,0,0,0,100,731,1,0,0,0,102,
+		744,1,0,0,0,104,746,1,0,0,0,106,794,1,0,0,0,108,818,1,0,0,0,110,830,1,
+		0,0,0,112,845,1,0,0,0,114,847,1,0,0,0,116,877,1,0,0,0,118,879,1,0,0,0,
+		120,886,1,0,0,0,122,899,1,0,0,0,124,962,1,0,0,0,126,972,1,0,0,0,128,985,
+		1,0,0,0,130,1009,1,0,0,0,132,1014,1,0,0,0,134,1016,1,0,0,0,136,1028,1,
+		0,0,0,138,1044,1,0,0,0,140,1048,1,0,0,0,142,1053,1,0,0,0,144,1082,1,0,
+		0,0,146,1084,1,0,0,0,148,1131,1,0,0,0,150,1151,1,0,0,0,152,1159,1,0,0,
+		0,154,1177,1,0,0,0,156,1180,1,0,0,0,158,1209,1,0,0,0,160,1231,1,0,0,0,
+		162,1244,1,0,0,0,164,1249,1,0,0,0,166,1265,1,0,0,0,168,1280,1,0,0,0,170,
+		1282,1,0,0,0,172,1284,1,0,0,0,174,1287,1,0,0,0,176,1291,1,0,0,0,178,1293,
+		1,0,0,0,180,1295,1,0,0,0,182,1302,1,0,0,0,184,1314,1,0,0,0,186,1316,1,
+		0,0,0,188,1323,1,0,0,0,190,1332,1,0,0,0,192,1334,1,0,0,0,194,1336,1,0,
+		0,0,196,1355,1,0,0,0,198,1357,1,0,0,0,200,1359,1,0,0,0,202,203,3,4,2,0,
+		203,204,5,0,0,1,204,1,1,0,0,0,205,206,3,164,82,0,206,207,5,0,0,1,207,3,
+		1,0,0,0,208,249,3,6,3,0,209,249,3,8,4,0,210,249,3,10,5,0,211,249,3,14,
 		7,0,212,249,3,16,8,0,213,249,3,20,10,0,214,249,3,22,11,0,215,249,3,24,
 		12,0,216,249,3,26,13,0,217,249,3,28,14,0,218,249,3,32,16,0,219,249,3,34,
 		17,0,220,249,3,38,19,0,221,249,3,42,21,0,222,249,3,44,22,0,223,249,3,66,
@@ -11305,40 +11517,40 @@ internal partial class TurnrowParser : Parser {
 		0,0,0,248,238,1,0,0,0,248,239,1,0,0,0,248,240,1,0,0,0,248,241,1,0,0,0,
 		248,242,1,0,0,0,248,243,1,0,0,0,248,244,1,0,0,0,248,245,1,0,0,0,248,246,
 		1,0,0,0,248,247,1,0,0,0,249,5,1,0,0,0,250,251,5,37,0,0,251,252,3,196,98,
-		0,252,7,1,0,0,0,253,254,5,39,0,0,254,255,5,155,0,0,255,9,1,0,0,0,256,257,
-		5,53,0,0,257,258,3,12,6,0,258,11,1,0,0,0,259,264,5,151,0,0,260,264,5,154,
-		0,0,261,264,5,155,0,0,262,264,3,200,100,0,263,259,1,0,0,0,263,260,1,0,
+		0,252,7,1,0,0,0,253,254,5,39,0,0,254,255,5,157,0,0,255,9,1,0,0,0,256,257,
+		5,53,0,0,257,258,3,12,6,0,258,11,1,0,0,0,259,264,5,153,0,0,260,264,5,156,
+		0,0,261,264,5,157,0,0,262,264,3,200,100,0,263,259,1,0,0,0,263,260,1,0,
 		0,0,263,261,1,0,0,0,263,262,1,0,0,0,264,13,1,0,0,0,265,266,5,51,0,0,266,
 		267,3,200,100,0,267,15,1,0,0,0,268,269,5,47,0,0,269,274,3,18,9,0,270,271,
 		5,4,0,0,271,273,3,18,9,0,272,270,1,0,0,0,273,276,1,0,0,0,274,272,1,0,0,
 		0,274,275,1,0,0,0,275,17,1,0,0,0,276,274,1,0,0,0,277,285,3,200,100,0,278,
-		285,5,155,0,0,279,282,5,151,0,0,280,283,3,200,100,0,281,283,5,14,0,0,282,
+		285,5,157,0,0,279,282,5,153,0,0,280,283,3,200,100,0,281,283,5,14,0,0,282,
 		280,1,0,0,0,282,281,1,0,0,0,282,283,1,0,0,0,283,285,1,0,0,0,284,277,1,
 		0,0,0,284,278,1,0,0,0,284,279,1,0,0,0,285,19,1,0,0,0,286,287,5,48,0,0,
-		287,288,5,155,0,0,288,21,1,0,0,0,289,290,5,38,0,0,290,291,5,155,0,0,291,
+		287,288,5,157,0,0,288,21,1,0,0,0,289,290,5,38,0,0,290,291,5,157,0,0,291,
 		23,1,0,0,0,292,293,5,54,0,0,293,294,3,200,100,0,294,25,1,0,0,0,295,296,
 		5,3,0,0,296,27,1,0,0,0,297,298,5,56,0,0,298,300,3,200,100,0,299,301,5,
-		155,0,0,300,299,1,0,0,0,300,301,1,0,0,0,301,306,1,0,0,0,302,303,5,4,0,
+		157,0,0,300,299,1,0,0,0,300,301,1,0,0,0,301,306,1,0,0,0,302,303,5,4,0,
 		0,303,305,3,30,15,0,304,302,1,0,0,0,305,308,1,0,0,0,306,304,1,0,0,0,306,
-		307,1,0,0,0,307,29,1,0,0,0,308,306,1,0,0,0,309,310,5,137,0,0,310,318,3,
+		307,1,0,0,0,307,29,1,0,0,0,308,306,1,0,0,0,309,310,5,139,0,0,310,318,3,
 		196,98,0,311,315,3,196,98,0,312,316,7,0,0,0,313,314,5,13,0,0,314,316,5,
 		85,0,0,315,312,1,0,0,0,315,313,1,0,0,0,316,318,1,0,0,0,317,309,1,0,0,0,
 		317,311,1,0,0,0,318,31,1,0,0,0,319,320,5,31,0,0,320,321,3,196,98,0,321,
-		322,5,147,0,0,322,33,1,0,0,0,323,324,5,30,0,0,324,325,3,174,87,0,325,326,
+		322,5,149,0,0,322,33,1,0,0,0,323,324,5,30,0,0,324,325,3,174,87,0,325,326,
 		5,6,0,0,326,327,3,196,98,0,327,342,3,178,89,0,328,329,5,61,0,0,329,330,
-		3,196,98,0,330,331,3,176,88,0,331,332,5,129,0,0,332,333,3,36,18,0,333,
-		343,1,0,0,0,334,335,5,129,0,0,335,336,3,36,18,0,336,337,5,4,0,0,337,338,
-		3,196,98,0,338,339,3,176,88,0,339,340,5,129,0,0,340,341,3,36,18,0,341,
+		3,196,98,0,330,331,3,176,88,0,331,332,5,131,0,0,332,333,3,36,18,0,333,
+		343,1,0,0,0,334,335,5,131,0,0,335,336,3,36,18,0,336,337,5,4,0,0,337,338,
+		3,196,98,0,338,339,3,176,88,0,339,340,5,131,0,0,340,341,3,36,18,0,341,
 		343,1,0,0,0,342,328,1,0,0,0,342,334,1,0,0,0,343,35,1,0,0,0,344,345,3,196,
 		98,0,345,346,3,198,99,0,346,37,1,0,0,0,347,348,5,52,0,0,348,352,3,174,
-		87,0,349,350,5,4,0,0,350,351,5,100,0,0,351,353,5,43,0,0,352,349,1,0,0,
+		87,0,349,350,5,4,0,0,350,351,5,102,0,0,351,353,5,43,0,0,352,349,1,0,0,
 		0,352,353,1,0,0,0,353,354,1,0,0,0,354,355,5,6,0,0,355,356,5,69,0,0,356,
-		361,3,196,98,0,357,362,5,72,0,0,358,359,5,74,0,0,359,360,5,101,0,0,360,
+		361,3,196,98,0,357,362,5,72,0,0,358,359,5,74,0,0,359,360,5,103,0,0,360,
 		362,5,22,0,0,361,357,1,0,0,0,361,358,1,0,0,0,361,362,1,0,0,0,362,367,1,
 		0,0,0,363,364,5,4,0,0,364,366,3,40,20,0,365,363,1,0,0,0,366,369,1,0,0,
 		0,367,365,1,0,0,0,367,368,1,0,0,0,368,39,1,0,0,0,369,367,1,0,0,0,370,371,
-		5,87,0,0,371,372,5,123,0,0,372,373,5,91,0,0,373,374,5,153,0,0,374,380,
-		7,1,0,0,375,376,5,101,0,0,376,377,5,91,0,0,377,378,5,126,0,0,378,380,5,
+		5,87,0,0,371,372,5,125,0,0,372,373,5,91,0,0,373,374,5,155,0,0,374,380,
+		7,1,0,0,375,376,5,103,0,0,376,377,5,91,0,0,377,378,5,128,0,0,378,380,5,
 		88,0,0,379,370,1,0,0,0,379,375,1,0,0,0,380,41,1,0,0,0,381,382,5,36,0,0,
 		382,383,3,200,100,0,383,384,5,93,0,0,384,385,3,180,90,0,385,43,1,0,0,0,
 		386,387,5,22,0,0,387,388,3,200,100,0,388,398,5,93,0,0,389,390,7,2,0,0,
@@ -11347,298 +11559,301 @@ internal partial class TurnrowParser : Parser {
 		399,1,0,0,0,398,389,1,0,0,0,398,392,1,0,0,0,399,404,1,0,0,0,400,401,5,
 		4,0,0,401,403,3,64,32,0,402,400,1,0,0,0,403,406,1,0,0,0,404,402,1,0,0,
 		0,404,405,1,0,0,0,405,45,1,0,0,0,406,404,1,0,0,0,407,413,5,21,0,0,408,
-		409,5,141,0,0,409,410,5,132,0,0,410,414,7,1,0,0,411,412,5,139,0,0,412,
+		409,5,143,0,0,409,410,5,134,0,0,410,414,7,1,0,0,411,412,5,141,0,0,412,
 		414,5,70,0,0,413,408,1,0,0,0,413,411,1,0,0,0,414,47,1,0,0,0,415,421,5,
 		18,0,0,416,417,3,200,100,0,417,418,5,4,0,0,418,419,3,198,99,0,419,422,
-		1,0,0,0,420,422,5,155,0,0,421,416,1,0,0,0,421,420,1,0,0,0,422,49,1,0,0,
+		1,0,0,0,420,422,5,157,0,0,421,416,1,0,0,0,421,420,1,0,0,0,422,49,1,0,0,
 		0,423,424,5,24,0,0,424,425,3,200,100,0,425,426,5,93,0,0,426,428,3,180,
-		90,0,427,429,5,95,0,0,428,427,1,0,0,0,428,429,1,0,0,0,429,51,1,0,0,0,430,
+		90,0,427,429,5,96,0,0,428,427,1,0,0,0,428,429,1,0,0,0,429,51,1,0,0,0,430,
 		431,5,27,0,0,431,432,3,200,100,0,432,433,5,93,0,0,433,438,3,160,80,0,434,
 		435,5,4,0,0,435,437,3,54,27,0,436,434,1,0,0,0,437,440,1,0,0,0,438,436,
-		1,0,0,0,438,439,1,0,0,0,439,53,1,0,0,0,440,438,1,0,0,0,441,448,5,107,0,
-		0,442,443,5,125,0,0,443,444,5,68,0,0,444,445,3,196,98,0,445,446,5,13,0,
+		1,0,0,0,438,439,1,0,0,0,439,53,1,0,0,0,440,438,1,0,0,0,441,448,5,109,0,
+		0,442,443,5,127,0,0,443,444,5,68,0,0,444,445,3,196,98,0,445,446,5,13,0,
 		0,446,448,1,0,0,0,447,441,1,0,0,0,447,442,1,0,0,0,448,55,1,0,0,0,449,450,
-		5,15,0,0,450,453,3,200,100,0,451,452,5,103,0,0,452,454,3,200,100,0,453,
+		5,15,0,0,450,453,3,200,100,0,451,452,5,105,0,0,452,454,3,200,100,0,453,
 		451,1,0,0,0,453,454,1,0,0,0,454,455,1,0,0,0,455,456,5,6,0,0,456,457,5,
-		155,0,0,457,57,1,0,0,0,458,459,5,50,0,0,459,460,3,174,87,0,460,461,5,6,
+		157,0,0,457,57,1,0,0,0,458,459,5,50,0,0,459,460,3,174,87,0,460,461,5,6,
 		0,0,461,462,3,196,98,0,462,463,3,178,89,0,463,464,5,61,0,0,464,465,3,196,
-		98,0,465,466,3,176,88,0,466,467,5,136,0,0,467,468,3,196,98,0,468,471,7,
+		98,0,465,466,3,176,88,0,466,467,5,138,0,0,467,468,3,196,98,0,468,471,7,
 		3,0,0,469,470,5,4,0,0,470,472,3,200,100,0,471,469,1,0,0,0,471,472,1,0,
 		0,0,472,59,1,0,0,0,473,474,5,34,0,0,474,475,3,18,9,0,475,476,5,6,0,0,476,
 		477,3,200,100,0,477,482,3,62,31,0,478,479,5,4,0,0,479,481,3,62,31,0,480,
 		478,1,0,0,0,481,484,1,0,0,0,482,480,1,0,0,0,482,483,1,0,0,0,483,61,1,0,
 		0,0,484,482,1,0,0,0,485,486,3,196,98,0,486,487,3,198,99,0,487,488,7,4,
-		0,0,488,63,1,0,0,0,489,503,5,102,0,0,490,503,5,82,0,0,491,492,5,99,0,0,
-		492,493,5,103,0,0,493,496,3,190,95,0,494,495,5,10,0,0,495,497,3,190,95,
-		0,496,494,1,0,0,0,496,497,1,0,0,0,497,503,1,0,0,0,498,499,5,116,0,0,499,
-		503,7,5,0,0,500,501,5,140,0,0,501,503,3,180,90,0,502,489,1,0,0,0,502,490,
-		1,0,0,0,502,491,1,0,0,0,502,498,1,0,0,0,502,500,1,0,0,0,503,65,1,0,0,0,
-		504,505,5,40,0,0,505,507,3,200,100,0,506,508,3,68,34,0,507,506,1,0,0,0,
-		507,508,1,0,0,0,508,510,1,0,0,0,509,511,3,164,82,0,510,509,1,0,0,0,510,
-		511,1,0,0,0,511,67,1,0,0,0,512,513,5,29,0,0,513,514,3,200,100,0,514,515,
-		5,6,0,0,515,520,3,186,93,0,516,517,3,178,89,0,517,518,5,65,0,0,518,519,
-		3,168,84,0,519,521,1,0,0,0,520,516,1,0,0,0,520,521,1,0,0,0,521,551,1,0,
-		0,0,522,523,5,93,0,0,523,524,3,200,100,0,524,528,5,97,0,0,525,526,5,4,
-		0,0,526,527,5,131,0,0,527,529,5,110,0,0,528,525,1,0,0,0,528,529,1,0,0,
-		0,529,551,1,0,0,0,530,531,5,112,0,0,531,532,5,135,0,0,532,533,5,60,0,0,
-		533,538,3,70,35,0,534,535,5,61,0,0,535,537,3,70,35,0,536,534,1,0,0,0,537,
-		540,1,0,0,0,538,536,1,0,0,0,538,539,1,0,0,0,539,541,1,0,0,0,540,538,1,
-		0,0,0,541,542,5,6,0,0,542,547,3,156,78,0,543,544,5,4,0,0,544,546,3,156,
-		78,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,548,1,0,0,0,548,
-		551,1,0,0,0,549,547,1,0,0,0,550,512,1,0,0,0,550,522,1,0,0,0,550,530,1,
-		0,0,0,551,69,1,0,0,0,552,554,3,152,76,0,553,552,1,0,0,0,554,555,1,0,0,
-		0,555,553,1,0,0,0,555,556,1,0,0,0,556,561,1,0,0,0,557,558,5,4,0,0,558,
-		560,3,72,36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,562,
-		1,0,0,0,562,71,1,0,0,0,563,561,1,0,0,0,564,569,3,154,77,0,565,566,3,170,
-		85,0,566,567,5,86,0,0,567,569,1,0,0,0,568,564,1,0,0,0,568,565,1,0,0,0,
-		569,73,1,0,0,0,570,571,5,17,0,0,571,572,5,139,0,0,572,573,3,186,93,0,573,
-		575,3,178,89,0,574,576,3,164,82,0,575,574,1,0,0,0,575,576,1,0,0,0,576,
-		75,1,0,0,0,577,578,5,20,0,0,578,580,3,186,93,0,579,581,3,164,82,0,580,
-		579,1,0,0,0,580,581,1,0,0,0,581,77,1,0,0,0,582,583,5,29,0,0,583,584,5,
-		89,0,0,584,585,3,168,84,0,585,586,7,6,0,0,586,587,3,200,100,0,587,597,
-		1,0,0,0,588,589,5,19,0,0,589,593,5,79,0,0,590,591,7,7,0,0,591,593,5,78,
-		0,0,592,588,1,0,0,0,592,590,1,0,0,0,593,594,1,0,0,0,594,595,7,6,0,0,595,
-		597,3,200,100,0,596,582,1,0,0,0,596,592,1,0,0,0,597,79,1,0,0,0,598,599,
-		5,35,0,0,599,600,5,100,0,0,600,601,5,43,0,0,601,602,3,200,100,0,602,81,
-		1,0,0,0,603,604,5,23,0,0,604,605,5,6,0,0,605,610,3,84,42,0,606,607,5,4,
-		0,0,607,609,3,84,42,0,608,606,1,0,0,0,609,612,1,0,0,0,610,608,1,0,0,0,
-		610,611,1,0,0,0,611,83,1,0,0,0,612,610,1,0,0,0,613,614,5,119,0,0,614,620,
-		3,186,93,0,615,616,3,186,93,0,616,617,5,28,0,0,617,618,3,200,100,0,618,
-		620,1,0,0,0,619,613,1,0,0,0,619,615,1,0,0,0,620,85,1,0,0,0,621,622,5,26,
-		0,0,622,623,5,104,0,0,623,87,1,0,0,0,624,625,5,55,0,0,625,626,5,91,0,0,
-		626,627,5,81,0,0,627,89,1,0,0,0,628,630,5,43,0,0,629,631,3,186,93,0,630,
-		629,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,634,3,170,85,0,633,632,
-		1,0,0,0,633,634,1,0,0,0,634,635,1,0,0,0,635,636,5,6,0,0,636,638,3,94,47,
-		0,637,639,3,164,82,0,638,637,1,0,0,0,638,639,1,0,0,0,639,91,1,0,0,0,640,
-		641,5,44,0,0,641,642,3,186,93,0,642,643,5,129,0,0,643,645,3,186,93,0,644,
-		646,3,170,85,0,645,644,1,0,0,0,645,646,1,0,0,0,646,647,1,0,0,0,647,648,
-		5,6,0,0,648,650,3,94,47,0,649,651,3,164,82,0,650,649,1,0,0,0,650,651,1,
-		0,0,0,651,93,1,0,0,0,652,657,3,96,48,0,653,654,5,4,0,0,654,656,3,96,48,
-		0,655,653,1,0,0,0,656,659,1,0,0,0,657,655,1,0,0,0,657,658,1,0,0,0,658,
-		95,1,0,0,0,659,657,1,0,0,0,660,661,5,7,0,0,661,662,3,94,47,0,662,667,5,
-		8,0,0,663,664,3,186,93,0,664,665,5,128,0,0,665,668,1,0,0,0,666,668,3,102,
-		51,0,667,663,1,0,0,0,667,666,1,0,0,0,667,668,1,0,0,0,668,670,1,0,0,0,669,
-		671,3,104,52,0,670,669,1,0,0,0,670,671,1,0,0,0,671,710,1,0,0,0,672,674,
-		5,119,0,0,673,675,3,186,93,0,674,673,1,0,0,0,674,675,1,0,0,0,675,710,1,
-		0,0,0,676,677,5,121,0,0,677,678,5,110,0,0,678,710,3,186,93,0,679,683,5,
-		32,0,0,680,681,5,126,0,0,681,684,5,115,0,0,682,684,3,186,93,0,683,680,
-		1,0,0,0,683,682,1,0,0,0,684,710,1,0,0,0,685,687,3,194,97,0,686,685,1,0,
-		0,0,686,687,1,0,0,0,687,704,1,0,0,0,688,690,3,200,100,0,689,688,1,0,0,
-		0,690,691,1,0,0,0,691,689,1,0,0,0,691,692,1,0,0,0,692,698,1,0,0,0,693,
-		695,3,172,86,0,694,696,3,100,50,0,695,694,1,0,0,0,695,696,1,0,0,0,696,
-		699,1,0,0,0,697,699,3,98,49,0,698,693,1,0,0,0,698,697,1,0,0,0,698,699,
-		1,0,0,0,699,705,1,0,0,0,700,702,3,172,86,0,701,703,3,100,50,0,702,701,
-		1,0,0,0,702,703,1,0,0,0,703,705,1,0,0,0,704,689,1,0,0,0,704,700,1,0,0,
-		0,705,707,1,0,0,0,706,708,3,104,52,0,707,706,1,0,0,0,707,708,1,0,0,0,708,
-		710,1,0,0,0,709,660,1,0,0,0,709,672,1,0,0,0,709,676,1,0,0,0,709,679,1,
-		0,0,0,709,686,1,0,0,0,710,97,1,0,0,0,711,713,3,188,94,0,712,711,1,0,0,
-		0,713,714,1,0,0,0,714,712,1,0,0,0,714,715,1,0,0,0,715,725,1,0,0,0,716,
-		720,3,194,97,0,717,719,3,188,94,0,718,717,1,0,0,0,719,722,1,0,0,0,720,
-		718,1,0,0,0,720,721,1,0,0,0,721,725,1,0,0,0,722,720,1,0,0,0,723,725,3,
-		102,51,0,724,712,1,0,0,0,724,716,1,0,0,0,724,723,1,0,0,0,725,99,1,0,0,
-		0,726,728,3,186,93,0,727,729,5,83,0,0,728,727,1,0,0,0,728,729,1,0,0,0,
-		729,732,1,0,0,0,730,732,3,102,51,0,731,726,1,0,0,0,731,730,1,0,0,0,732,
-		101,1,0,0,0,733,745,5,57,0,0,734,745,5,64,0,0,735,736,5,129,0,0,736,745,
-		5,71,0,0,737,738,5,134,0,0,738,739,3,186,93,0,739,742,5,114,0,0,740,741,
-		5,66,0,0,741,743,5,71,0,0,742,740,1,0,0,0,742,743,1,0,0,0,743,745,1,0,
-		0,0,744,733,1,0,0,0,744,734,1,0,0,0,744,735,1,0,0,0,744,737,1,0,0,0,745,
-		103,1,0,0,0,746,792,5,91,0,0,747,751,7,8,0,0,748,750,3,200,100,0,749,748,
-		1,0,0,0,750,753,1,0,0,0,751,749,1,0,0,0,751,752,1,0,0,0,752,760,1,0,0,
-		0,753,751,1,0,0,0,754,756,5,61,0,0,755,757,3,200,100,0,756,755,1,0,0,0,
-		757,758,1,0,0,0,758,756,1,0,0,0,758,759,1,0,0,0,759,761,1,0,0,0,760,754,
-		1,0,0,0,760,761,1,0,0,0,761,766,1,0,0,0,762,763,5,134,0,0,763,764,3,186,
-		93,0,764,765,5,114,0,0,765,767,1,0,0,0,766,762,1,0,0,0,766,767,1,0,0,0,
-		767,793,1,0,0,0,768,772,5,76,0,0,769,771,3,200,100,0,770,769,1,0,0,0,771,
-		774,1,0,0,0,772,770,1,0,0,0,772,773,1,0,0,0,773,781,1,0,0,0,774,772,1,
-		0,0,0,775,777,5,61,0,0,776,778,3,200,100,0,777,776,1,0,0,0,778,779,1,0,
-		0,0,779,777,1,0,0,0,779,780,1,0,0,0,780,782,1,0,0,0,781,775,1,0,0,0,781,
-		782,1,0,0,0,782,789,1,0,0,0,783,790,5,57,0,0,784,790,5,64,0,0,785,786,
-		5,134,0,0,786,787,3,186,93,0,787,788,5,114,0,0,788,790,1,0,0,0,789,783,
-		1,0,0,0,789,784,1,0,0,0,789,785,1,0,0,0,789,790,1,0,0,0,790,793,1,0,0,
-		0,791,793,5,71,0,0,792,747,1,0,0,0,792,768,1,0,0,0,792,791,1,0,0,0,793,
-		105,1,0,0,0,794,802,5,41,0,0,795,796,5,44,0,0,796,797,3,186,93,0,797,798,
-		5,129,0,0,798,799,3,186,93,0,799,803,1,0,0,0,800,801,5,43,0,0,801,803,
-		3,186,93,0,802,795,1,0,0,0,802,800,1,0,0,0,803,804,1,0,0,0,804,805,5,4,
-		0,0,805,813,3,186,93,0,806,807,5,98,0,0,807,814,5,128,0,0,808,811,5,128,
-		0,0,809,810,5,91,0,0,810,812,5,59,0,0,811,809,1,0,0,0,811,812,1,0,0,0,
-		812,814,1,0,0,0,813,806,1,0,0,0,813,808,1,0,0,0,814,816,1,0,0,0,815,817,
-		3,164,82,0,816,815,1,0,0,0,816,817,1,0,0,0,817,107,1,0,0,0,818,819,5,28,
-		0,0,819,824,3,110,55,0,820,821,5,4,0,0,821,823,3,110,55,0,822,820,1,0,
-		0,0,823,826,1,0,0,0,824,822,1,0,0,0,824,825,1,0,0,0,825,827,1,0,0,0,826,
-		824,1,0,0,0,827,828,5,6,0,0,828,829,3,112,56,0,829,109,1,0,0,0,830,833,
-		3,18,9,0,831,832,5,129,0,0,832,834,3,18,9,0,833,831,1,0,0,0,833,834,1,
-		0,0,0,834,111,1,0,0,0,835,846,3,38,19,0,836,846,3,78,39,0,837,846,3,80,
-		40,0,838,846,3,90,45,0,839,846,3,92,46,0,840,846,3,106,53,0,841,846,3,
-		114,57,0,842,846,3,118,59,0,843,846,3,120,60,0,844,846,3,122,61,0,845,
-		835,1,0,0,0,845,836,1,0,0,0,845,837,1,0,0,0,845,838,1,0,0,0,845,839,1,
-		0,0,0,845,840,1,0,0,0,845,841,1,0,0,0,845,842,1,0,0,0,845,843,1,0,0,0,
-		845,844,1,0,0,0,846,113,1,0,0,0,847,855,5,49,0,0,848,849,5,129,0,0,849,
-		856,3,180,90,0,850,851,5,28,0,0,851,856,3,180,90,0,852,853,3,186,93,0,
-		853,854,3,176,88,0,854,856,1,0,0,0,855,848,1,0,0,0,855,850,1,0,0,0,855,
-		852,1,0,0,0,856,859,1,0,0,0,857,858,5,29,0,0,858,860,3,200,100,0,859,857,
-		1,0,0,0,859,860,1,0,0,0,860,865,1,0,0,0,861,862,5,4,0,0,862,864,3,116,
-		58,0,863,861,1,0,0,0,864,867,1,0,0,0,865,863,1,0,0,0,865,866,1,0,0,0,866,
-		869,1,0,0,0,867,865,1,0,0,0,868,870,3,164,82,0,869,868,1,0,0,0,869,870,
-		1,0,0,0,870,115,1,0,0,0,871,872,5,82,0,0,872,878,3,176,88,0,873,874,5,
-		102,0,0,874,878,3,176,88,0,875,876,5,80,0,0,876,878,3,170,85,0,877,871,
-		1,0,0,0,877,873,1,0,0,0,877,875,1,0,0,0,878,117,1,0,0,0,879,880,5,32,0,
-		0,880,881,3,186,93,0,881,882,5,65,0,0,882,884,3,168,84,0,883,885,3,164,
-		82,0,884,883,1,0,0,0,884,885,1,0,0,0,885,119,1,0,0,0,886,887,5,16,0,0,
-		887,888,3,186,93,0,888,889,5,65,0,0,889,894,3,168,84,0,890,891,5,4,0,0,
-		891,892,5,106,0,0,892,893,5,43,0,0,893,895,5,62,0,0,894,890,1,0,0,0,894,
-		895,1,0,0,0,895,897,1,0,0,0,896,898,3,164,82,0,897,896,1,0,0,0,897,898,
-		1,0,0,0,898,121,1,0,0,0,899,950,5,46,0,0,900,901,5,68,0,0,901,951,3,138,
-		69,0,902,903,5,44,0,0,903,904,3,186,93,0,904,905,5,129,0,0,905,906,3,186,
-		93,0,906,907,3,124,62,0,907,951,1,0,0,0,908,911,5,129,0,0,909,911,5,28,
-		0,0,910,908,1,0,0,0,910,909,1,0,0,0,911,912,1,0,0,0,912,915,3,180,90,0,
-		913,914,5,29,0,0,914,916,3,200,100,0,915,913,1,0,0,0,915,916,1,0,0,0,916,
-		921,1,0,0,0,917,918,5,4,0,0,918,920,3,116,58,0,919,917,1,0,0,0,920,923,
-		1,0,0,0,921,919,1,0,0,0,921,922,1,0,0,0,922,924,1,0,0,0,923,921,1,0,0,
-		0,924,925,3,124,62,0,925,951,1,0,0,0,926,948,3,186,93,0,927,930,3,176,
-		88,0,928,929,5,29,0,0,929,931,3,200,100,0,930,928,1,0,0,0,930,931,1,0,
-		0,0,931,936,1,0,0,0,932,933,5,4,0,0,933,935,3,116,58,0,934,932,1,0,0,0,
-		935,938,1,0,0,0,936,934,1,0,0,0,936,937,1,0,0,0,937,939,1,0,0,0,938,936,
-		1,0,0,0,939,940,3,124,62,0,940,949,1,0,0,0,941,942,3,178,89,0,942,946,
-		5,91,0,0,943,944,5,4,0,0,944,945,5,68,0,0,945,947,3,138,69,0,946,943,1,
-		0,0,0,946,947,1,0,0,0,947,949,1,0,0,0,948,927,1,0,0,0,948,941,1,0,0,0,
-		949,951,1,0,0,0,950,900,1,0,0,0,950,902,1,0,0,0,950,910,1,0,0,0,950,926,
-		1,0,0,0,951,123,1,0,0,0,952,953,5,6,0,0,953,958,3,126,63,0,954,955,5,5,
-		0,0,955,957,3,126,63,0,956,954,1,0,0,0,957,960,1,0,0,0,958,956,1,0,0,0,
-		958,959,1,0,0,0,959,963,1,0,0,0,960,958,1,0,0,0,961,963,3,142,71,0,962,
-		952,1,0,0,0,962,961,1,0,0,0,963,965,1,0,0,0,964,966,3,164,82,0,965,964,
-		1,0,0,0,965,966,1,0,0,0,966,125,1,0,0,0,967,968,5,58,0,0,968,969,3,186,
-		93,0,969,970,3,176,88,0,970,971,5,4,0,0,971,973,1,0,0,0,972,967,1,0,0,
-		0,972,973,1,0,0,0,973,974,1,0,0,0,974,979,3,128,64,0,975,976,5,4,0,0,976,
-		978,3,130,65,0,977,975,1,0,0,0,978,981,1,0,0,0,979,977,1,0,0,0,979,980,
-		1,0,0,0,980,127,1,0,0,0,981,979,1,0,0,0,982,986,3,172,86,0,983,986,5,32,
-		0,0,984,986,5,16,0,0,985,982,1,0,0,0,985,983,1,0,0,0,985,984,1,0,0,0,986,
-		987,1,0,0,0,987,990,3,186,93,0,988,989,5,65,0,0,989,991,3,168,84,0,990,
-		988,1,0,0,0,990,991,1,0,0,0,991,993,1,0,0,0,992,994,3,132,66,0,993,992,
-		1,0,0,0,993,994,1,0,0,0,994,129,1,0,0,0,995,998,5,127,0,0,996,999,3,132,
-		66,0,997,999,3,128,64,0,998,996,1,0,0,0,998,997,1,0,0,0,999,1010,1,0,0,
-		0,1000,1010,3,134,67,0,1001,1004,5,68,0,0,1002,1005,3,136,68,0,1003,1005,
-		3,138,69,0,1004,1002,1,0,0,0,1004,1003,1,0,0,0,1005,1010,1,0,0,0,1006,
-		1010,3,140,70,0,1007,1008,5,65,0,0,1008,1010,3,168,84,0,1009,995,1,0,0,
-		0,1009,1000,1,0,0,0,1009,1001,1,0,0,0,1009,1006,1,0,0,0,1009,1007,1,0,
-		0,0,1010,131,1,0,0,0,1011,1015,3,134,67,0,1012,1013,5,68,0,0,1013,1015,
-		3,136,68,0,1014,1011,1,0,0,0,1014,1012,1,0,0,0,1015,133,1,0,0,0,1016,1021,
-		5,84,0,0,1017,1022,5,43,0,0,1018,1019,3,186,93,0,1019,1020,3,176,88,0,
-		1020,1022,1,0,0,0,1021,1017,1,0,0,0,1021,1018,1,0,0,0,1022,1026,1,0,0,
-		0,1023,1024,3,186,93,0,1024,1025,5,128,0,0,1025,1027,1,0,0,0,1026,1023,
-		1,0,0,0,1026,1027,1,0,0,0,1027,135,1,0,0,0,1028,1029,5,133,0,0,1029,1030,
-		5,84,0,0,1030,1031,3,186,93,0,1031,1032,5,61,0,0,1032,1033,3,186,93,0,
-		1033,1037,3,176,88,0,1034,1035,3,186,93,0,1035,1036,5,128,0,0,1036,1038,
-		1,0,0,0,1037,1034,1,0,0,0,1037,1038,1,0,0,0,1038,137,1,0,0,0,1039,1045,
-		5,120,0,0,1040,1041,5,122,0,0,1041,1045,5,110,0,0,1042,1043,5,142,0,0,
-		1043,1045,5,130,0,0,1044,1039,1,0,0,0,1044,1040,1,0,0,0,1044,1042,1,0,
-		0,0,1045,139,1,0,0,0,1046,1049,5,150,0,0,1047,1049,3,194,97,0,1048,1046,
-		1,0,0,0,1048,1047,1,0,0,0,1049,1050,1,0,0,0,1050,1051,3,178,89,0,1051,
-		1052,5,91,0,0,1052,141,1,0,0,0,1053,1054,5,83,0,0,1054,1055,5,129,0,0,
-		1055,1056,3,186,93,0,1056,1057,5,4,0,0,1057,1058,5,65,0,0,1058,1063,3,
-		168,84,0,1059,1060,5,4,0,0,1060,1062,3,144,72,0,1061,1059,1,0,0,0,1062,
-		1065,1,0,0,0,1063,1061,1,0,0,0,1063,1064,1,0,0,0,1064,143,1,0,0,0,1065,
-		1063,1,0,0,0,1066,1067,5,105,0,0,1067,1068,5,117,0,0,1068,1083,3,176,88,
-		0,1069,1070,5,96,0,0,1070,1083,5,87,0,0,1071,1074,5,68,0,0,1072,1075,5,
-		133,0,0,1073,1075,3,138,69,0,1074,1072,1,0,0,0,1074,1073,1,0,0,0,1075,
-		1083,1,0,0,0,1076,1077,7,9,0,0,1077,1078,3,186,93,0,1078,1079,3,176,88,
-		0,1079,1080,5,113,0,0,1080,1083,1,0,0,0,1081,1083,3,140,70,0,1082,1066,
-		1,0,0,0,1082,1069,1,0,0,0,1082,1071,1,0,0,0,1082,1076,1,0,0,0,1082,1081,
-		1,0,0,0,1083,145,1,0,0,0,1084,1086,5,45,0,0,1085,1087,3,152,76,0,1086,
-		1085,1,0,0,0,1087,1088,1,0,0,0,1088,1086,1,0,0,0,1088,1089,1,0,0,0,1089,
-		1094,1,0,0,0,1090,1091,5,61,0,0,1091,1093,3,148,74,0,1092,1090,1,0,0,0,
-		1093,1096,1,0,0,0,1094,1092,1,0,0,0,1094,1095,1,0,0,0,1095,1104,1,0,0,
-		0,1096,1094,1,0,0,0,1097,1102,5,4,0,0,1098,1100,3,154,77,0,1099,1101,5,
-		4,0,0,1100,1099,1,0,0,0,1100,1101,1,0,0,0,1101,1103,1,0,0,0,1102,1098,
-		1,0,0,0,1102,1103,1,0,0,0,1103,1105,1,0,0,0,1104,1097,1,0,0,0,1104,1105,
-		1,0,0,0,1105,1106,1,0,0,0,1106,1108,5,139,0,0,1107,1109,3,152,76,0,1108,
-		1107,1,0,0,0,1109,1110,1,0,0,0,1110,1108,1,0,0,0,1110,1111,1,0,0,0,1111,
-		1116,1,0,0,0,1112,1113,5,61,0,0,1113,1115,3,148,74,0,1114,1112,1,0,0,0,
-		1115,1118,1,0,0,0,1116,1114,1,0,0,0,1116,1117,1,0,0,0,1117,1123,1,0,0,
-		0,1118,1116,1,0,0,0,1119,1120,5,4,0,0,1120,1122,3,150,75,0,1121,1119,1,
-		0,0,0,1122,1125,1,0,0,0,1123,1121,1,0,0,0,1123,1124,1,0,0,0,1124,1128,
-		1,0,0,0,1125,1123,1,0,0,0,1126,1127,5,6,0,0,1127,1129,3,156,78,0,1128,
-		1126,1,0,0,0,1128,1129,1,0,0,0,1129,147,1,0,0,0,1130,1132,3,152,76,0,1131,
-		1130,1,0,0,0,1132,1133,1,0,0,0,1133,1131,1,0,0,0,1133,1134,1,0,0,0,1134,
-		149,1,0,0,0,1135,1152,3,154,77,0,1136,1142,5,77,0,0,1137,1138,3,194,97,
-		0,1138,1139,5,129,0,0,1139,1140,3,194,97,0,1140,1141,3,198,99,0,1141,1143,
-		1,0,0,0,1142,1137,1,0,0,0,1142,1143,1,0,0,0,1143,1152,1,0,0,0,1144,1148,
-		5,91,0,0,1145,1146,5,126,0,0,1146,1149,5,118,0,0,1147,1149,5,108,0,0,1148,
-		1145,1,0,0,0,1148,1147,1,0,0,0,1149,1150,1,0,0,0,1150,1152,5,109,0,0,1151,
-		1135,1,0,0,0,1151,1136,1,0,0,0,1151,1144,1,0,0,0,1152,151,1,0,0,0,1153,
-		1160,3,200,100,0,1154,1160,5,87,0,0,1155,1160,5,94,0,0,1156,1160,5,43,
-		0,0,1157,1160,5,44,0,0,1158,1160,5,124,0,0,1159,1153,1,0,0,0,1159,1154,
-		1,0,0,0,1159,1155,1,0,0,0,1159,1156,1,0,0,0,1159,1157,1,0,0,0,1159,1158,
-		1,0,0,0,1160,153,1,0,0,0,1161,1162,5,59,0,0,1162,1164,5,67,0,0,1163,1161,
-		1,0,0,0,1163,1164,1,0,0,0,1164,1165,1,0,0,0,1165,1170,7,9,0,0,1166,1171,
-		5,43,0,0,1167,1168,3,186,93,0,1168,1169,3,176,88,0,1169,1171,1,0,0,0,1170,
-		1166,1,0,0,0,1170,1167,1,0,0,0,1171,1178,1,0,0,0,1172,1173,5,44,0,0,1173,
-		1174,3,186,93,0,1174,1175,5,129,0,0,1175,1176,3,186,93,0,1176,1178,1,0,
-		0,0,1177,1163,1,0,0,0,1177,1172,1,0,0,0,1178,155,1,0,0,0,1179,1181,3,194,
-		97,0,1180,1179,1,0,0,0,1180,1181,1,0,0,0,1181,1183,1,0,0,0,1182,1184,3,
-		200,100,0,1183,1182,1,0,0,0,1184,1185,1,0,0,0,1185,1183,1,0,0,0,1185,1186,
-		1,0,0,0,1186,1207,1,0,0,0,1187,1188,5,91,0,0,1188,1195,5,76,0,0,1189,1196,
-		5,43,0,0,1190,1192,3,200,100,0,1191,1190,1,0,0,0,1192,1193,1,0,0,0,1193,
-		1191,1,0,0,0,1193,1194,1,0,0,0,1194,1196,1,0,0,0,1195,1189,1,0,0,0,1195,
-		1191,1,0,0,0,1196,1208,1,0,0,0,1197,1205,5,111,0,0,1198,1206,5,43,0,0,
-		1199,1203,3,186,93,0,1200,1204,3,176,88,0,1201,1204,5,124,0,0,1202,1204,
-		3,200,100,0,1203,1200,1,0,0,0,1203,1201,1,0,0,0,1203,1202,1,0,0,0,1204,
-		1206,1,0,0,0,1205,1198,1,0,0,0,1205,1199,1,0,0,0,1206,1208,1,0,0,0,1207,
-		1187,1,0,0,0,1207,1197,1,0,0,0,1207,1208,1,0,0,0,1208,157,1,0,0,0,1209,
-		1210,5,25,0,0,1210,1220,3,160,80,0,1211,1212,5,36,0,0,1212,1216,3,180,
-		90,0,1213,1214,5,4,0,0,1214,1215,5,140,0,0,1215,1217,3,180,90,0,1216,1213,
-		1,0,0,0,1216,1217,1,0,0,0,1217,1221,1,0,0,0,1218,1219,7,6,0,0,1219,1221,
-		3,160,80,0,1220,1211,1,0,0,0,1220,1218,1,0,0,0,1221,159,1,0,0,0,1222,1233,
-		3,180,90,0,1223,1225,5,150,0,0,1224,1223,1,0,0,0,1224,1225,1,0,0,0,1225,
-		1226,1,0,0,0,1226,1230,7,2,0,0,1227,1229,3,162,81,0,1228,1227,1,0,0,0,
-		1229,1232,1,0,0,0,1230,1228,1,0,0,0,1230,1231,1,0,0,0,1231,1234,1,0,0,
-		0,1232,1230,1,0,0,0,1233,1224,1,0,0,0,1233,1234,1,0,0,0,1234,161,1,0,0,
-		0,1235,1236,3,192,96,0,1236,1238,3,190,95,0,1237,1239,7,2,0,0,1238,1237,
-		1,0,0,0,1238,1239,1,0,0,0,1239,163,1,0,0,0,1240,1241,5,9,0,0,1241,1246,
-		3,166,83,0,1242,1243,5,4,0,0,1243,1245,3,166,83,0,1244,1242,1,0,0,0,1245,
-		1248,1,0,0,0,1246,1244,1,0,0,0,1246,1247,1,0,0,0,1247,1254,1,0,0,0,1248,
-		1246,1,0,0,0,1249,1250,5,141,0,0,1250,1251,5,132,0,0,1251,1255,7,1,0,0,
-		1252,1253,5,139,0,0,1253,1255,5,70,0,0,1254,1249,1,0,0,0,1254,1252,1,0,
-		0,0,1254,1255,1,0,0,0,1255,165,1,0,0,0,1256,1263,3,186,93,0,1257,1259,
-		3,200,100,0,1258,1257,1,0,0,0,1259,1260,1,0,0,0,1260,1258,1,0,0,0,1260,
-		1261,1,0,0,0,1261,1264,1,0,0,0,1262,1264,5,124,0,0,1263,1258,1,0,0,0,1263,
-		1262,1,0,0,0,1263,1264,1,0,0,0,1264,167,1,0,0,0,1265,1266,5,19,0,0,1266,
-		1272,5,79,0,0,1267,1269,3,200,100,0,1268,1270,5,78,0,0,1269,1268,1,0,0,
-		0,1269,1270,1,0,0,0,1270,1272,1,0,0,0,1271,1265,1,0,0,0,1271,1267,1,0,
-		0,0,1272,169,1,0,0,0,1273,1274,7,10,0,0,1274,171,1,0,0,0,1275,1276,7,11,
-		0,0,1276,173,1,0,0,0,1277,1279,3,200,100,0,1278,1277,1,0,0,0,1279,1280,
-		1,0,0,0,1280,1278,1,0,0,0,1280,1281,1,0,0,0,1281,175,1,0,0,0,1282,1283,
-		7,12,0,0,1283,177,1,0,0,0,1284,1285,7,13,0,0,1285,179,1,0,0,0,1286,1290,
-		3,184,92,0,1287,1289,3,182,91,0,1288,1287,1,0,0,0,1289,1292,1,0,0,0,1290,
-		1288,1,0,0,0,1290,1291,1,0,0,0,1291,181,1,0,0,0,1292,1290,1,0,0,0,1293,
-		1294,3,192,96,0,1294,1295,3,184,92,0,1295,183,1,0,0,0,1296,1298,3,194,
-		97,0,1297,1299,3,198,99,0,1298,1297,1,0,0,0,1298,1299,1,0,0,0,1299,1306,
-		1,0,0,0,1300,1306,3,200,100,0,1301,1302,5,7,0,0,1302,1303,3,180,90,0,1303,
-		1304,5,8,0,0,1304,1306,1,0,0,0,1305,1296,1,0,0,0,1305,1300,1,0,0,0,1305,
-		1301,1,0,0,0,1306,185,1,0,0,0,1307,1311,3,190,95,0,1308,1310,3,188,94,
-		0,1309,1308,1,0,0,0,1310,1313,1,0,0,0,1311,1309,1,0,0,0,1311,1312,1,0,
-		0,0,1312,187,1,0,0,0,1313,1311,1,0,0,0,1314,1315,3,192,96,0,1315,1316,
-		3,190,95,0,1316,189,1,0,0,0,1317,1324,3,194,97,0,1318,1324,3,200,100,0,
-		1319,1320,5,7,0,0,1320,1321,3,186,93,0,1321,1322,5,8,0,0,1322,1324,1,0,
-		0,0,1323,1317,1,0,0,0,1323,1318,1,0,0,0,1323,1319,1,0,0,0,1324,191,1,0,
-		0,0,1325,1326,7,14,0,0,1326,193,1,0,0,0,1327,1339,3,196,98,0,1328,1329,
-		5,7,0,0,1329,1334,3,196,98,0,1330,1331,5,4,0,0,1331,1333,3,196,98,0,1332,
-		1330,1,0,0,0,1333,1336,1,0,0,0,1334,1332,1,0,0,0,1334,1335,1,0,0,0,1335,
-		1337,1,0,0,0,1336,1334,1,0,0,0,1337,1338,5,8,0,0,1338,1340,1,0,0,0,1339,
-		1328,1,0,0,0,1339,1340,1,0,0,0,1340,195,1,0,0,0,1341,1343,5,151,0,0,1342,
-		1344,5,152,0,0,1343,1342,1,0,0,0,1343,1344,1,0,0,0,1344,1347,1,0,0,0,1345,
-		1347,5,152,0,0,1346,1341,1,0,0,0,1346,1345,1,0,0,0,1347,197,1,0,0,0,1348,
-		1349,7,15,0,0,1349,199,1,0,0,0,1350,1351,7,16,0,0,1351,201,1,0,0,0,166,
-		248,263,274,282,284,300,306,315,317,342,352,361,367,379,396,398,404,413,
-		421,428,438,447,453,471,482,496,502,507,510,520,528,538,547,550,555,561,
-		568,575,580,592,596,610,619,630,633,638,645,650,657,667,670,674,683,686,
-		691,695,698,702,704,707,709,714,720,724,728,731,742,744,751,758,760,766,
-		772,779,781,789,792,802,811,813,816,824,833,845,855,859,865,869,877,884,
-		894,897,910,915,921,930,936,946,948,950,958,962,965,972,979,985,990,993,
-		998,1004,1009,1014,1021,1026,1037,1044,1048,1063,1074,1082,1088,1094,1100,
-		1102,1104,1110,1116,1123,1128,1133,1142,1148,1151,1159,1163,1170,1177,
-		1180,1185,1193,1195,1203,1205,1207,1216,1220,1224,1230,1233,1238,1246,
-		1254,1260,1263,1269,1271,1280,1290,1298,1305,1311,1323,1334,1339,1343,
-		1346
+		0,0,488,63,1,0,0,0,489,503,5,104,0,0,490,503,5,82,0,0,491,492,5,101,0,
+		0,492,493,5,105,0,0,493,496,3,190,95,0,494,495,5,10,0,0,495,497,3,190,
+		95,0,496,494,1,0,0,0,496,497,1,0,0,0,497,503,1,0,0,0,498,499,5,118,0,0,
+		499,503,7,5,0,0,500,501,5,142,0,0,501,503,3,180,90,0,502,489,1,0,0,0,502,
+		490,1,0,0,0,502,491,1,0,0,0,502,498,1,0,0,0,502,500,1,0,0,0,503,65,1,0,
+		0,0,504,505,5,40,0,0,505,507,3,200,100,0,506,508,3,68,34,0,507,506,1,0,
+		0,0,507,508,1,0,0,0,508,510,1,0,0,0,509,511,3,164,82,0,510,509,1,0,0,0,
+		510,511,1,0,0,0,511,67,1,0,0,0,512,513,5,29,0,0,513,514,3,200,100,0,514,
+		515,5,6,0,0,515,520,3,186,93,0,516,517,3,178,89,0,517,518,5,65,0,0,518,
+		519,3,168,84,0,519,521,1,0,0,0,520,516,1,0,0,0,520,521,1,0,0,0,521,551,
+		1,0,0,0,522,523,5,93,0,0,523,524,3,200,100,0,524,528,5,98,0,0,525,526,
+		5,4,0,0,526,527,5,133,0,0,527,529,5,112,0,0,528,525,1,0,0,0,528,529,1,
+		0,0,0,529,551,1,0,0,0,530,531,5,114,0,0,531,532,5,137,0,0,532,533,5,60,
+		0,0,533,538,3,70,35,0,534,535,5,61,0,0,535,537,3,70,35,0,536,534,1,0,0,
+		0,537,540,1,0,0,0,538,536,1,0,0,0,538,539,1,0,0,0,539,541,1,0,0,0,540,
+		538,1,0,0,0,541,542,5,6,0,0,542,547,3,156,78,0,543,544,5,4,0,0,544,546,
+		3,156,78,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,548,1,0,
+		0,0,548,551,1,0,0,0,549,547,1,0,0,0,550,512,1,0,0,0,550,522,1,0,0,0,550,
+		530,1,0,0,0,551,69,1,0,0,0,552,554,3,152,76,0,553,552,1,0,0,0,554,555,
+		1,0,0,0,555,553,1,0,0,0,555,556,1,0,0,0,556,561,1,0,0,0,557,558,5,4,0,
+		0,558,560,3,72,36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,
+		562,1,0,0,0,562,71,1,0,0,0,563,561,1,0,0,0,564,569,3,154,77,0,565,566,
+		3,170,85,0,566,567,5,86,0,0,567,569,1,0,0,0,568,564,1,0,0,0,568,565,1,
+		0,0,0,569,73,1,0,0,0,570,571,5,17,0,0,571,572,5,141,0,0,572,573,3,186,
+		93,0,573,575,3,178,89,0,574,576,3,164,82,0,575,574,1,0,0,0,575,576,1,0,
+		0,0,576,75,1,0,0,0,577,578,5,20,0,0,578,580,3,186,93,0,579,581,3,164,82,
+		0,580,579,1,0,0,0,580,581,1,0,0,0,581,77,1,0,0,0,582,583,5,29,0,0,583,
+		584,5,89,0,0,584,585,3,168,84,0,585,586,7,6,0,0,586,587,3,200,100,0,587,
+		597,1,0,0,0,588,589,5,19,0,0,589,593,5,79,0,0,590,591,7,7,0,0,591,593,
+		5,78,0,0,592,588,1,0,0,0,592,590,1,0,0,0,593,594,1,0,0,0,594,595,7,6,0,
+		0,595,597,3,200,100,0,596,582,1,0,0,0,596,592,1,0,0,0,597,79,1,0,0,0,598,
+		599,5,35,0,0,599,600,5,102,0,0,600,601,5,43,0,0,601,602,3,200,100,0,602,
+		81,1,0,0,0,603,604,5,23,0,0,604,605,5,6,0,0,605,610,3,84,42,0,606,607,
+		5,4,0,0,607,609,3,84,42,0,608,606,1,0,0,0,609,612,1,0,0,0,610,608,1,0,
+		0,0,610,611,1,0,0,0,611,83,1,0,0,0,612,610,1,0,0,0,613,614,5,121,0,0,614,
+		620,3,186,93,0,615,616,3,186,93,0,616,617,5,28,0,0,617,618,3,200,100,0,
+		618,620,1,0,0,0,619,613,1,0,0,0,619,615,1,0,0,0,620,85,1,0,0,0,621,622,
+		5,26,0,0,622,623,5,106,0,0,623,87,1,0,0,0,624,625,5,55,0,0,625,626,5,91,
+		0,0,626,627,5,81,0,0,627,89,1,0,0,0,628,630,5,43,0,0,629,631,3,186,93,
+		0,630,629,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,634,3,170,85,0,633,
+		632,1,0,0,0,633,634,1,0,0,0,634,635,1,0,0,0,635,636,5,6,0,0,636,638,3,
+		94,47,0,637,639,3,164,82,0,638,637,1,0,0,0,638,639,1,0,0,0,639,91,1,0,
+		0,0,640,641,5,44,0,0,641,642,3,186,93,0,642,643,5,131,0,0,643,645,3,186,
+		93,0,644,646,3,170,85,0,645,644,1,0,0,0,645,646,1,0,0,0,646,647,1,0,0,
+		0,647,648,5,6,0,0,648,650,3,94,47,0,649,651,3,164,82,0,650,649,1,0,0,0,
+		650,651,1,0,0,0,651,93,1,0,0,0,652,657,3,96,48,0,653,654,5,4,0,0,654,656,
+		3,96,48,0,655,653,1,0,0,0,656,659,1,0,0,0,657,655,1,0,0,0,657,658,1,0,
+		0,0,658,95,1,0,0,0,659,657,1,0,0,0,660,661,5,7,0,0,661,662,3,94,47,0,662,
+		667,5,8,0,0,663,664,3,186,93,0,664,665,5,130,0,0,665,668,1,0,0,0,666,668,
+		3,102,51,0,667,663,1,0,0,0,667,666,1,0,0,0,667,668,1,0,0,0,668,670,1,0,
+		0,0,669,671,3,104,52,0,670,669,1,0,0,0,670,671,1,0,0,0,671,710,1,0,0,0,
+		672,674,5,121,0,0,673,675,3,186,93,0,674,673,1,0,0,0,674,675,1,0,0,0,675,
+		710,1,0,0,0,676,677,5,123,0,0,677,678,5,112,0,0,678,710,3,186,93,0,679,
+		683,5,32,0,0,680,681,5,128,0,0,681,684,5,117,0,0,682,684,3,186,93,0,683,
+		680,1,0,0,0,683,682,1,0,0,0,684,710,1,0,0,0,685,687,3,194,97,0,686,685,
+		1,0,0,0,686,687,1,0,0,0,687,704,1,0,0,0,688,690,3,200,100,0,689,688,1,
+		0,0,0,690,691,1,0,0,0,691,689,1,0,0,0,691,692,1,0,0,0,692,698,1,0,0,0,
+		693,695,3,172,86,0,694,696,3,100,50,0,695,694,1,0,0,0,695,696,1,0,0,0,
+		696,699,1,0,0,0,697,699,3,98,49,0,698,693,1,0,0,0,698,697,1,0,0,0,698,
+		699,1,0,0,0,699,705,1,0,0,0,700,702,3,172,86,0,701,703,3,100,50,0,702,
+		701,1,0,0,0,702,703,1,0,0,0,703,705,1,0,0,0,704,689,1,0,0,0,704,700,1,
+		0,0,0,705,707,1,0,0,0,706,708,3,104,52,0,707,706,1,0,0,0,707,708,1,0,0,
+		0,708,710,1,0,0,0,709,660,1,0,0,0,709,672,1,0,0,0,709,676,1,0,0,0,709,
+		679,1,0,0,0,709,686,1,0,0,0,710,97,1,0,0,0,711,713,3,188,94,0,712,711,
+		1,0,0,0,713,714,1,0,0,0,714,712,1,0,0,0,714,715,1,0,0,0,715,725,1,0,0,
+		0,716,720,3,194,97,0,717,719,3,188,94,0,718,717,1,0,0,0,719,722,1,0,0,
+		0,720,718,1,0,0,0,720,721,1,0,0,0,721,725,1,0,0,0,722,720,1,0,0,0,723,
+		725,3,102,51,0,724,712,1,0,0,0,724,716,1,0,0,0,724,723,1,0,0,0,725,99,
+		1,0,0,0,726,728,3,186,93,0,727,729,5,83,0,0,728,727,1,0,0,0,728,729,1,
+		0,0,0,729,732,1,0,0,0,730,732,3,102,51,0,731,726,1,0,0,0,731,730,1,0,0,
+		0,732,101,1,0,0,0,733,745,5,57,0,0,734,745,5,64,0,0,735,736,5,131,0,0,
+		736,745,5,71,0,0,737,738,5,136,0,0,738,739,3,186,93,0,739,742,5,116,0,
+		0,740,741,5,66,0,0,741,743,5,71,0,0,742,740,1,0,0,0,742,743,1,0,0,0,743,
+		745,1,0,0,0,744,733,1,0,0,0,744,734,1,0,0,0,744,735,1,0,0,0,744,737,1,
+		0,0,0,745,103,1,0,0,0,746,792,5,91,0,0,747,751,7,8,0,0,748,750,3,200,100,
+		0,749,748,1,0,0,0,750,753,1,0,0,0,751,749,1,0,0,0,751,752,1,0,0,0,752,
+		760,1,0,0,0,753,751,1,0,0,0,754,756,5,61,0,0,755,757,3,200,100,0,756,755,
+		1,0,0,0,757,758,1,0,0,0,758,756,1,0,0,0,758,759,1,0,0,0,759,761,1,0,0,
+		0,760,754,1,0,0,0,760,761,1,0,0,0,761,766,1,0,0,0,762,763,5,136,0,0,763,
+		764,3,186,93,0,764,765,5,116,0,0,765,767,1,0,0,0,766,762,1,0,0,0,766,767,
+		1,0,0,0,767,793,1,0,0,0,768,772,5,76,0,0,769,771,3,200,100,0,770,769,1,
+		0,0,0,771,774,1,0,0,0,772,770,1,0,0,0,772,773,1,0,0,0,773,781,1,0,0,0,
+		774,772,1,0,0,0,775,777,5,61,0,0,776,778,3,200,100,0,777,776,1,0,0,0,778,
+		779,1,0,0,0,779,777,1,0,0,0,779,780,1,0,0,0,780,782,1,0,0,0,781,775,1,
+		0,0,0,781,782,1,0,0,0,782,789,1,0,0,0,783,790,5,57,0,0,784,790,5,64,0,
+		0,785,786,5,136,0,0,786,787,3,186,93,0,787,788,5,116,0,0,788,790,1,0,0,
+		0,789,783,1,0,0,0,789,784,1,0,0,0,789,785,1,0,0,0,789,790,1,0,0,0,790,
+		793,1,0,0,0,791,793,5,71,0,0,792,747,1,0,0,0,792,768,1,0,0,0,792,791,1,
+		0,0,0,793,105,1,0,0,0,794,802,5,41,0,0,795,796,5,44,0,0,796,797,3,186,
+		93,0,797,798,5,131,0,0,798,799,3,186,93,0,799,803,1,0,0,0,800,801,5,43,
+		0,0,801,803,3,186,93,0,802,795,1,0,0,0,802,800,1,0,0,0,803,804,1,0,0,0,
+		804,805,5,4,0,0,805,813,3,186,93,0,806,807,5,99,0,0,807,814,5,130,0,0,
+		808,811,5,130,0,0,809,810,5,91,0,0,810,812,5,59,0,0,811,809,1,0,0,0,811,
+		812,1,0,0,0,812,814,1,0,0,0,813,806,1,0,0,0,813,808,1,0,0,0,814,816,1,
+		0,0,0,815,817,3,164,82,0,816,815,1,0,0,0,816,817,1,0,0,0,817,107,1,0,0,
+		0,818,819,5,28,0,0,819,824,3,110,55,0,820,821,5,4,0,0,821,823,3,110,55,
+		0,822,820,1,0,0,0,823,826,1,0,0,0,824,822,1,0,0,0,824,825,1,0,0,0,825,
+		827,1,0,0,0,826,824,1,0,0,0,827,828,5,6,0,0,828,829,3,112,56,0,829,109,
+		1,0,0,0,830,833,3,18,9,0,831,832,5,131,0,0,832,834,3,18,9,0,833,831,1,
+		0,0,0,833,834,1,0,0,0,834,111,1,0,0,0,835,846,3,38,19,0,836,846,3,78,39,
+		0,837,846,3,80,40,0,838,846,3,90,45,0,839,846,3,92,46,0,840,846,3,106,
+		53,0,841,846,3,114,57,0,842,846,3,118,59,0,843,846,3,120,60,0,844,846,
+		3,122,61,0,845,835,1,0,0,0,845,836,1,0,0,0,845,837,1,0,0,0,845,838,1,0,
+		0,0,845,839,1,0,0,0,845,840,1,0,0,0,845,841,1,0,0,0,845,842,1,0,0,0,845,
+		843,1,0,0,0,845,844,1,0,0,0,846,113,1,0,0,0,847,855,5,49,0,0,848,849,5,
+		131,0,0,849,856,3,180,90,0,850,851,5,28,0,0,851,856,3,180,90,0,852,853,
+		3,186,93,0,853,854,3,176,88,0,854,856,1,0,0,0,855,848,1,0,0,0,855,850,
+		1,0,0,0,855,852,1,0,0,0,856,859,1,0,0,0,857,858,5,29,0,0,858,860,3,200,
+		100,0,859,857,1,0,0,0,859,860,1,0,0,0,860,865,1,0,0,0,861,862,5,4,0,0,
+		862,864,3,116,58,0,863,861,1,0,0,0,864,867,1,0,0,0,865,863,1,0,0,0,865,
+		866,1,0,0,0,866,869,1,0,0,0,867,865,1,0,0,0,868,870,3,164,82,0,869,868,
+		1,0,0,0,869,870,1,0,0,0,870,115,1,0,0,0,871,872,5,82,0,0,872,878,3,176,
+		88,0,873,874,5,104,0,0,874,878,3,176,88,0,875,876,5,80,0,0,876,878,3,170,
+		85,0,877,871,1,0,0,0,877,873,1,0,0,0,877,875,1,0,0,0,878,117,1,0,0,0,879,
+		880,5,32,0,0,880,881,3,186,93,0,881,882,5,65,0,0,882,884,3,168,84,0,883,
+		885,3,164,82,0,884,883,1,0,0,0,884,885,1,0,0,0,885,119,1,0,0,0,886,887,
+		5,16,0,0,887,888,3,186,93,0,888,889,5,65,0,0,889,894,3,168,84,0,890,891,
+		5,4,0,0,891,892,5,108,0,0,892,893,5,43,0,0,893,895,5,62,0,0,894,890,1,
+		0,0,0,894,895,1,0,0,0,895,897,1,0,0,0,896,898,3,164,82,0,897,896,1,0,0,
+		0,897,898,1,0,0,0,898,121,1,0,0,0,899,950,5,46,0,0,900,901,5,68,0,0,901,
+		951,3,138,69,0,902,903,5,44,0,0,903,904,3,186,93,0,904,905,5,131,0,0,905,
+		906,3,186,93,0,906,907,3,124,62,0,907,951,1,0,0,0,908,911,5,131,0,0,909,
+		911,5,28,0,0,910,908,1,0,0,0,910,909,1,0,0,0,911,912,1,0,0,0,912,915,3,
+		180,90,0,913,914,5,29,0,0,914,916,3,200,100,0,915,913,1,0,0,0,915,916,
+		1,0,0,0,916,921,1,0,0,0,917,918,5,4,0,0,918,920,3,116,58,0,919,917,1,0,
+		0,0,920,923,1,0,0,0,921,919,1,0,0,0,921,922,1,0,0,0,922,924,1,0,0,0,923,
+		921,1,0,0,0,924,925,3,124,62,0,925,951,1,0,0,0,926,948,3,186,93,0,927,
+		930,3,176,88,0,928,929,5,29,0,0,929,931,3,200,100,0,930,928,1,0,0,0,930,
+		931,1,0,0,0,931,936,1,0,0,0,932,933,5,4,0,0,933,935,3,116,58,0,934,932,
+		1,0,0,0,935,938,1,0,0,0,936,934,1,0,0,0,936,937,1,0,0,0,937,939,1,0,0,
+		0,938,936,1,0,0,0,939,940,3,124,62,0,940,949,1,0,0,0,941,942,3,178,89,
+		0,942,946,5,91,0,0,943,944,5,4,0,0,944,945,5,68,0,0,945,947,3,138,69,0,
+		946,943,1,0,0,0,946,947,1,0,0,0,947,949,1,0,0,0,948,927,1,0,0,0,948,941,
+		1,0,0,0,949,951,1,0,0,0,950,900,1,0,0,0,950,902,1,0,0,0,950,910,1,0,0,
+		0,950,926,1,0,0,0,951,123,1,0,0,0,952,953,5,6,0,0,953,958,3,126,63,0,954,
+		955,5,5,0,0,955,957,3,126,63,0,956,954,1,0,0,0,957,960,1,0,0,0,958,956,
+		1,0,0,0,958,959,1,0,0,0,959,963,1,0,0,0,960,958,1,0,0,0,961,963,3,142,
+		71,0,962,952,1,0,0,0,962,961,1,0,0,0,963,965,1,0,0,0,964,966,3,164,82,
+		0,965,964,1,0,0,0,965,966,1,0,0,0,966,125,1,0,0,0,967,968,5,58,0,0,968,
+		969,3,186,93,0,969,970,3,176,88,0,970,971,5,4,0,0,971,973,1,0,0,0,972,
+		967,1,0,0,0,972,973,1,0,0,0,973,974,1,0,0,0,974,979,3,128,64,0,975,976,
+		5,4,0,0,976,978,3,130,65,0,977,975,1,0,0,0,978,981,1,0,0,0,979,977,1,0,
+		0,0,979,980,1,0,0,0,980,127,1,0,0,0,981,979,1,0,0,0,982,986,3,172,86,0,
+		983,986,5,32,0,0,984,986,5,16,0,0,985,982,1,0,0,0,985,983,1,0,0,0,985,
+		984,1,0,0,0,986,987,1,0,0,0,987,990,3,186,93,0,988,989,5,65,0,0,989,991,
+		3,168,84,0,990,988,1,0,0,0,990,991,1,0,0,0,991,993,1,0,0,0,992,994,3,132,
+		66,0,993,992,1,0,0,0,993,994,1,0,0,0,994,129,1,0,0,0,995,998,5,129,0,0,
+		996,999,3,132,66,0,997,999,3,128,64,0,998,996,1,0,0,0,998,997,1,0,0,0,
+		999,1010,1,0,0,0,1000,1010,3,134,67,0,1001,1004,5,68,0,0,1002,1005,3,136,
+		68,0,1003,1005,3,138,69,0,1004,1002,1,0,0,0,1004,1003,1,0,0,0,1005,1010,
+		1,0,0,0,1006,1010,3,140,70,0,1007,1008,5,65,0,0,1008,1010,3,168,84,0,1009,
+		995,1,0,0,0,1009,1000,1,0,0,0,1009,1001,1,0,0,0,1009,1006,1,0,0,0,1009,
+		1007,1,0,0,0,1010,131,1,0,0,0,1011,1015,3,134,67,0,1012,1013,5,68,0,0,
+		1013,1015,3,136,68,0,1014,1011,1,0,0,0,1014,1012,1,0,0,0,1015,133,1,0,
+		0,0,1016,1021,5,84,0,0,1017,1022,5,43,0,0,1018,1019,3,186,93,0,1019,1020,
+		3,176,88,0,1020,1022,1,0,0,0,1021,1017,1,0,0,0,1021,1018,1,0,0,0,1022,
+		1026,1,0,0,0,1023,1024,3,186,93,0,1024,1025,5,130,0,0,1025,1027,1,0,0,
+		0,1026,1023,1,0,0,0,1026,1027,1,0,0,0,1027,135,1,0,0,0,1028,1029,5,135,
+		0,0,1029,1030,5,84,0,0,1030,1031,3,186,93,0,1031,1032,5,61,0,0,1032,1033,
+		3,186,93,0,1033,1037,3,176,88,0,1034,1035,3,186,93,0,1035,1036,5,130,0,
+		0,1036,1038,1,0,0,0,1037,1034,1,0,0,0,1037,1038,1,0,0,0,1038,137,1,0,0,
+		0,1039,1045,5,122,0,0,1040,1041,5,124,0,0,1041,1045,5,112,0,0,1042,1043,
+		5,144,0,0,1043,1045,5,132,0,0,1044,1039,1,0,0,0,1044,1040,1,0,0,0,1044,
+		1042,1,0,0,0,1045,139,1,0,0,0,1046,1049,5,152,0,0,1047,1049,3,194,97,0,
+		1048,1046,1,0,0,0,1048,1047,1,0,0,0,1049,1050,1,0,0,0,1050,1051,3,178,
+		89,0,1051,1052,5,91,0,0,1052,141,1,0,0,0,1053,1054,5,83,0,0,1054,1055,
+		5,131,0,0,1055,1056,3,186,93,0,1056,1057,5,4,0,0,1057,1058,5,65,0,0,1058,
+		1063,3,168,84,0,1059,1060,5,4,0,0,1060,1062,3,144,72,0,1061,1059,1,0,0,
+		0,1062,1065,1,0,0,0,1063,1061,1,0,0,0,1063,1064,1,0,0,0,1064,143,1,0,0,
+		0,1065,1063,1,0,0,0,1066,1067,5,107,0,0,1067,1068,5,119,0,0,1068,1083,
+		3,176,88,0,1069,1070,5,97,0,0,1070,1083,5,87,0,0,1071,1074,5,68,0,0,1072,
+		1075,5,135,0,0,1073,1075,3,138,69,0,1074,1072,1,0,0,0,1074,1073,1,0,0,
+		0,1075,1083,1,0,0,0,1076,1077,7,9,0,0,1077,1078,3,186,93,0,1078,1079,3,
+		176,88,0,1079,1080,5,115,0,0,1080,1083,1,0,0,0,1081,1083,3,140,70,0,1082,
+		1066,1,0,0,0,1082,1069,1,0,0,0,1082,1071,1,0,0,0,1082,1076,1,0,0,0,1082,
+		1081,1,0,0,0,1083,145,1,0,0,0,1084,1086,5,45,0,0,1085,1087,3,152,76,0,
+		1086,1085,1,0,0,0,1087,1088,1,0,0,0,1088,1086,1,0,0,0,1088,1089,1,0,0,
+		0,1089,1094,1,0,0,0,1090,1091,5,61,0,0,1091,1093,3,148,74,0,1092,1090,
+		1,0,0,0,1093,1096,1,0,0,0,1094,1092,1,0,0,0,1094,1095,1,0,0,0,1095,1104,
+		1,0,0,0,1096,1094,1,0,0,0,1097,1102,5,4,0,0,1098,1100,3,154,77,0,1099,
+		1101,5,4,0,0,1100,1099,1,0,0,0,1100,1101,1,0,0,0,1101,1103,1,0,0,0,1102,
+		1098,1,0,0,0,1102,1103,1,0,0,0,1103,1105,1,0,0,0,1104,1097,1,0,0,0,1104,
+		1105,1,0,0,0,1105,1106,1,0,0,0,1106,1108,5,141,0,0,1107,1109,3,152,76,
+		0,1108,1107,1,0,0,0,1109,1110,1,0,0,0,1110,1108,1,0,0,0,1110,1111,1,0,
+		0,0,1111,1116,1,0,0,0,1112,1113,5,61,0,0,1113,1115,3,148,74,0,1114,1112,
+		1,0,0,0,1115,1118,1,0,0,0,1116,1114,1,0,0,0,1116,1117,1,0,0,0,1117,1123,
+		1,0,0,0,1118,1116,1,0,0,0,1119,1120,5,4,0,0,1120,1122,3,150,75,0,1121,
+		1119,1,0,0,0,1122,1125,1,0,0,0,1123,1121,1,0,0,0,1123,1124,1,0,0,0,1124,
+		1128,1,0,0,0,1125,1123,1,0,0,0,1126,1127,5,6,0,0,1127,1129,3,156,78,0,
+		1128,1126,1,0,0,0,1128,1129,1,0,0,0,1129,147,1,0,0,0,1130,1132,3,152,76,
+		0,1131,1130,1,0,0,0,1132,1133,1,0,0,0,1133,1131,1,0,0,0,1133,1134,1,0,
+		0,0,1134,149,1,0,0,0,1135,1152,3,154,77,0,1136,1142,5,77,0,0,1137,1138,
+		3,194,97,0,1138,1139,5,131,0,0,1139,1140,3,194,97,0,1140,1141,3,198,99,
+		0,1141,1143,1,0,0,0,1142,1137,1,0,0,0,1142,1143,1,0,0,0,1143,1152,1,0,
+		0,0,1144,1148,5,91,0,0,1145,1146,5,128,0,0,1146,1149,5,120,0,0,1147,1149,
+		5,110,0,0,1148,1145,1,0,0,0,1148,1147,1,0,0,0,1149,1150,1,0,0,0,1150,1152,
+		5,111,0,0,1151,1135,1,0,0,0,1151,1136,1,0,0,0,1151,1144,1,0,0,0,1152,151,
+		1,0,0,0,1153,1160,3,200,100,0,1154,1160,5,87,0,0,1155,1160,5,94,0,0,1156,
+		1160,5,43,0,0,1157,1160,5,44,0,0,1158,1160,5,126,0,0,1159,1153,1,0,0,0,
+		1159,1154,1,0,0,0,1159,1155,1,0,0,0,1159,1156,1,0,0,0,1159,1157,1,0,0,
+		0,1159,1158,1,0,0,0,1160,153,1,0,0,0,1161,1162,5,59,0,0,1162,1164,5,67,
+		0,0,1163,1161,1,0,0,0,1163,1164,1,0,0,0,1164,1165,1,0,0,0,1165,1170,7,
+		9,0,0,1166,1171,5,43,0,0,1167,1168,3,186,93,0,1168,1169,3,176,88,0,1169,
+		1171,1,0,0,0,1170,1166,1,0,0,0,1170,1167,1,0,0,0,1171,1178,1,0,0,0,1172,
+		1173,5,44,0,0,1173,1174,3,186,93,0,1174,1175,5,131,0,0,1175,1176,3,186,
+		93,0,1176,1178,1,0,0,0,1177,1163,1,0,0,0,1177,1172,1,0,0,0,1178,155,1,
+		0,0,0,1179,1181,3,194,97,0,1180,1179,1,0,0,0,1180,1181,1,0,0,0,1181,1183,
+		1,0,0,0,1182,1184,3,200,100,0,1183,1182,1,0,0,0,1184,1185,1,0,0,0,1185,
+		1183,1,0,0,0,1185,1186,1,0,0,0,1186,1207,1,0,0,0,1187,1188,5,91,0,0,1188,
+		1195,5,76,0,0,1189,1196,5,43,0,0,1190,1192,3,200,100,0,1191,1190,1,0,0,
+		0,1192,1193,1,0,0,0,1193,1191,1,0,0,0,1193,1194,1,0,0,0,1194,1196,1,0,
+		0,0,1195,1189,1,0,0,0,1195,1191,1,0,0,0,1196,1208,1,0,0,0,1197,1205,5,
+		113,0,0,1198,1206,5,43,0,0,1199,1203,3,186,93,0,1200,1204,3,176,88,0,1201,
+		1204,5,126,0,0,1202,1204,3,200,100,0,1203,1200,1,0,0,0,1203,1201,1,0,0,
+		0,1203,1202,1,0,0,0,1204,1206,1,0,0,0,1205,1198,1,0,0,0,1205,1199,1,0,
+		0,0,1206,1208,1,0,0,0,1207,1187,1,0,0,0,1207,1197,1,0,0,0,1207,1208,1,
+		0,0,0,1208,157,1,0,0,0,1209,1210,5,25,0,0,1210,1229,3,160,80,0,1211,1221,
+		5,36,0,0,1212,1213,5,65,0,0,1213,1214,7,10,0,0,1214,1222,3,180,90,0,1215,
+		1219,3,180,90,0,1216,1217,5,4,0,0,1217,1218,5,142,0,0,1218,1220,3,180,
+		90,0,1219,1216,1,0,0,0,1219,1220,1,0,0,0,1220,1222,1,0,0,0,1221,1212,1,
+		0,0,0,1221,1215,1,0,0,0,1222,1230,1,0,0,0,1223,1226,7,6,0,0,1224,1225,
+		5,65,0,0,1225,1227,7,10,0,0,1226,1224,1,0,0,0,1226,1227,1,0,0,0,1227,1228,
+		1,0,0,0,1228,1230,3,160,80,0,1229,1211,1,0,0,0,1229,1223,1,0,0,0,1230,
+		159,1,0,0,0,1231,1242,3,180,90,0,1232,1234,5,152,0,0,1233,1232,1,0,0,0,
+		1233,1234,1,0,0,0,1234,1235,1,0,0,0,1235,1239,7,2,0,0,1236,1238,3,162,
+		81,0,1237,1236,1,0,0,0,1238,1241,1,0,0,0,1239,1237,1,0,0,0,1239,1240,1,
+		0,0,0,1240,1243,1,0,0,0,1241,1239,1,0,0,0,1242,1233,1,0,0,0,1242,1243,
+		1,0,0,0,1243,161,1,0,0,0,1244,1245,3,192,96,0,1245,1247,3,190,95,0,1246,
+		1248,7,2,0,0,1247,1246,1,0,0,0,1247,1248,1,0,0,0,1248,163,1,0,0,0,1249,
+		1250,5,9,0,0,1250,1255,3,166,83,0,1251,1252,5,4,0,0,1252,1254,3,166,83,
+		0,1253,1251,1,0,0,0,1254,1257,1,0,0,0,1255,1253,1,0,0,0,1255,1256,1,0,
+		0,0,1256,1263,1,0,0,0,1257,1255,1,0,0,0,1258,1259,5,143,0,0,1259,1260,
+		5,134,0,0,1260,1264,7,1,0,0,1261,1262,5,141,0,0,1262,1264,5,70,0,0,1263,
+		1258,1,0,0,0,1263,1261,1,0,0,0,1263,1264,1,0,0,0,1264,165,1,0,0,0,1265,
+		1272,3,186,93,0,1266,1268,3,200,100,0,1267,1266,1,0,0,0,1268,1269,1,0,
+		0,0,1269,1267,1,0,0,0,1269,1270,1,0,0,0,1270,1273,1,0,0,0,1271,1273,5,
+		126,0,0,1272,1267,1,0,0,0,1272,1271,1,0,0,0,1272,1273,1,0,0,0,1273,167,
+		1,0,0,0,1274,1275,5,19,0,0,1275,1281,5,79,0,0,1276,1278,3,200,100,0,1277,
+		1279,5,78,0,0,1278,1277,1,0,0,0,1278,1279,1,0,0,0,1279,1281,1,0,0,0,1280,
+		1274,1,0,0,0,1280,1276,1,0,0,0,1281,169,1,0,0,0,1282,1283,7,11,0,0,1283,
+		171,1,0,0,0,1284,1285,7,12,0,0,1285,173,1,0,0,0,1286,1288,3,200,100,0,
+		1287,1286,1,0,0,0,1288,1289,1,0,0,0,1289,1287,1,0,0,0,1289,1290,1,0,0,
+		0,1290,175,1,0,0,0,1291,1292,7,13,0,0,1292,177,1,0,0,0,1293,1294,7,14,
+		0,0,1294,179,1,0,0,0,1295,1299,3,184,92,0,1296,1298,3,182,91,0,1297,1296,
+		1,0,0,0,1298,1301,1,0,0,0,1299,1297,1,0,0,0,1299,1300,1,0,0,0,1300,181,
+		1,0,0,0,1301,1299,1,0,0,0,1302,1303,3,192,96,0,1303,1304,3,184,92,0,1304,
+		183,1,0,0,0,1305,1307,3,194,97,0,1306,1308,3,198,99,0,1307,1306,1,0,0,
+		0,1307,1308,1,0,0,0,1308,1315,1,0,0,0,1309,1315,3,200,100,0,1310,1311,
+		5,7,0,0,1311,1312,3,180,90,0,1312,1313,5,8,0,0,1313,1315,1,0,0,0,1314,
+		1305,1,0,0,0,1314,1309,1,0,0,0,1314,1310,1,0,0,0,1315,185,1,0,0,0,1316,
+		1320,3,190,95,0,1317,1319,3,188,94,0,1318,1317,1,0,0,0,1319,1322,1,0,0,
+		0,1320,1318,1,0,0,0,1320,1321,1,0,0,0,1321,187,1,0,0,0,1322,1320,1,0,0,
+		0,1323,1324,3,192,96,0,1324,1325,3,190,95,0,1325,189,1,0,0,0,1326,1333,
+		3,194,97,0,1327,1333,3,200,100,0,1328,1329,5,7,0,0,1329,1330,3,186,93,
+		0,1330,1331,5,8,0,0,1331,1333,1,0,0,0,1332,1326,1,0,0,0,1332,1327,1,0,
+		0,0,1332,1328,1,0,0,0,1333,191,1,0,0,0,1334,1335,7,15,0,0,1335,193,1,0,
+		0,0,1336,1348,3,196,98,0,1337,1338,5,7,0,0,1338,1343,3,196,98,0,1339,1340,
+		5,4,0,0,1340,1342,3,196,98,0,1341,1339,1,0,0,0,1342,1345,1,0,0,0,1343,
+		1341,1,0,0,0,1343,1344,1,0,0,0,1344,1346,1,0,0,0,1345,1343,1,0,0,0,1346,
+		1347,5,8,0,0,1347,1349,1,0,0,0,1348,1337,1,0,0,0,1348,1349,1,0,0,0,1349,
+		195,1,0,0,0,1350,1352,5,153,0,0,1351,1353,5,154,0,0,1352,1351,1,0,0,0,
+		1352,1353,1,0,0,0,1353,1356,1,0,0,0,1354,1356,5,154,0,0,1355,1350,1,0,
+		0,0,1355,1354,1,0,0,0,1356,197,1,0,0,0,1357,1358,7,16,0,0,1358,199,1,0,
+		0,0,1359,1360,7,17,0,0,1360,201,1,0,0,0,168,248,263,274,282,284,300,306,
+		315,317,342,352,361,367,379,396,398,404,413,421,428,438,447,453,471,482,
+		496,502,507,510,520,528,538,547,550,555,561,568,575,580,592,596,610,619,
+		630,633,638,645,650,657,667,670,674,683,686,691,695,698,702,704,707,709,
+		714,720,724,728,731,742,744,751,758,760,766,772,779,781,789,792,802,811,
+		813,816,824,833,845,855,859,865,869,877,884,894,897,910,915,921,930,936,
+		946,948,950,958,962,965,972,979,985,990,993,998,1004,1009,1014,1021,1026,
+		1037,1044,1048,1063,1074,1082,1088,1094,1100,1102,1104,1110,1116,1123,
+		1128,1133,1142,1148,1151,1159,1163,1170,1177,1180,1185,1193,1195,1203,
+		1205,1207,1219,1221,1226,1229,1233,1239,1242,1247,1255,1263,1269,1272,
+		1278,1280,1289,1299,1307,1314,1320,1332,1343,1348,1352,1355
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -174,15 +174,29 @@ public enum SeamOrder
     Opposite,
 }
 
+/// <summary>How two values have to be to each other.</summary>
+public enum Bound
+{
+    /// <summary>The same.</summary>
+    Same,
+
+    /// <summary><c>at least</c></summary>
+    AtLeast,
+
+    /// <summary><c>at most</c></summary>
+    AtMost,
+}
+
 /// <summary><c>expect hem stitches measure bust / 2 + 2 cm, within 1 cm</c></summary>
 public sealed record ExpectMeasureStatement(
     ExpressionSyntax Count,
     bool OfRows,
     NameSyntax? OfWord,
     NameSyntax? Stitch,
+    Bound Bound,
     ExpressionSyntax Length,
     ExpressionSyntax? Within,
     TextSpan Span) : StatementSyntax(Span);
 
-/// <summary><c>expect back rows are right-front rows</c></summary>
-public sealed record ExpectEqualStatement(ExpressionSyntax Left, ExpressionSyntax Right, TextSpan Span) : StatementSyntax(Span);
+/// <summary><c>expect back rows are right-front rows</c>, <c>expect neck stitches are at least 60</c></summary>
+public sealed record ExpectEqualStatement(ExpressionSyntax Left, Bound Bound, ExpressionSyntax Right, TextSpan Span) : StatementSyntax(Span);

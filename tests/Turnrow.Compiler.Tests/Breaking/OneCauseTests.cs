@@ -43,6 +43,14 @@ public sealed class OneCauseTests
         Assert.Equal("20 stitches are claimed, and the row makes 19: 1 fewer", found[1].Message);
     }
 
+    // `rows` makes rows only with their numbers before the colon.
+    [Fact]
+    public void A_stretch_with_a_colon_before_its_claim_leaves_the_count_known()
+    {
+        var text = "piece scarf\n  begin with 20 stitches\n  row 1 RS: dc across = 20\n  straight 3 rows : 20\n  row: dc across = 21\n";
+        Assert.Equal(RowCount.Kind, Compilation.Of(new SourceText("scarf", text)).Diagnostics[^1].Kind);
+    }
+
     [Fact]
     public void What_is_not_known_is_laid_beside_no_claim()
     {

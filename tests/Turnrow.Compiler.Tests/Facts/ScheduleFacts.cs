@@ -25,6 +25,28 @@ public sealed class ScheduleFacts
         Assert.Equal(Every((3, 4), (4, 32)), sleeve.Changes());
     }
 
+    // Three published sleeves as three sizes of one, the schedule given: "Magic formula", apparel-analysis.blogspot.com, 2013/06;
+    // designyourownsweater.blogspot.com, 2007/01; a knitwear blog of 2014. What is solved comes to the same.
+    [Theory]
+    [InlineData("shape 140 (176, 108) rows: inc 1 at both edges every 3 (4, 9) rows 4 (34, 2) times, then every 4 (5, 10) rows 32 (8, 9) times")]
+    [InlineData("shape 140 (176, 108) rows evenly to 132 (156, 60), at both edges")]
+    public void Three_sleeves_are_three_sizes_of_one(string line)
+    {
+        var sleeve = Printed.Piece("sizes S, M, L", $"begin with 60 (72, 38) stitches\nrow 1: sc across\n{line} = 132 (156, 60)").Clean();
+        Assert.Equal(Every((3, 4), (4, 32)), sleeve.Changes("back", 0));
+        Assert.Equal(Every((4, 34), (5, 8)), sleeve.Changes("back", 1));
+        Assert.Equal(Every((9, 2), (10, 9)), sleeve.Changes("back", 2));
+    }
+
+    // The poor way of that page in one size, the good way in another: a stage of 0 times is not there.
+    [Fact]
+    public void A_stage_of_no_times_is_not_there()
+    {
+        var sleeve = Printed.Piece("sizes S, M", "begin with 60 stitches\nrow 1: sc across\nshape 140 rows: inc 1 at both edges every 3 rows 36 (4) times, then every 4 rows 0 (32) times = 132").Clean();
+        Assert.Equal(Every((3, 36)), sleeve.Changes("back", 0));
+        Assert.Equal(Every((3, 4), (4, 32)), sleeve.Changes("back", 1));
+    }
+
     // The same page, shown as the poor way: every 3rd row 36 times is 108 rows, and 32 rows are plain.
     [Fact]
     public void The_poor_way_leaves_thirty_two_rows_plain()
@@ -129,6 +151,8 @@ public sealed class ScheduleFacts
     {
         var armhole = Sleeve("40", "leave 6 at right edge\nrow: sc across = 34\nshape 10 rows: dec 1 at right edge every 2 rows 5 times = 29");
         Assert.Equal([2, 4, 6, 8, 10, 12], armhole.Changes());
+        var inOneLine = Sleeve("40", "shape 11 rows: leave 6 at right edge, then dec 1 every 2 rows 5 times = 29");
+        Assert.Equal([2, 4, 6, 8, 10, 12], inOneLine.Changes());
     }
 
     // "Repeat four more times" is five in all: craft text at zanotowane.pl/837/653. "Rep from ** 9 times more": published leaflet

@@ -26,6 +26,23 @@ public sealed class TaperSolverTests
         Assert.Equal(rows, schedule.RowsNeeded());
     }
 
+    // What a schedule costs does not grow with the rows that it is for.
+    [Fact]
+    public void A_taper_over_two_million_rows_takes_no_more_than_one_over_two_hundred()
+    {
+        Assert.Equal(Taken(200), Taken(2_000_000));
+        Assert.InRange(TaperSolver.Solve(_plain with { Changes = 77_777, Rows = 2_000_000 })!.Frequencies.Count, 1, 2);
+    }
+
+    private static long Taken(int rows)
+    {
+        var taper = _plain with { Changes = 77, Rows = rows };
+        TaperSolver.Solve(taper);
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        TaperSolver.Solve(taper);
+        return GC.GetAllocatedBytesForCurrentThread() - before;
+    }
+
     [Fact]
     public void Longer_intervals_come_first_if_that_is_said() => Assert.Equal(
         [new Frequency(4, 0, 32), new Frequency(3, 0, 4)],

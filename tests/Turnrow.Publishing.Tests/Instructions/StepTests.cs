@@ -14,6 +14,21 @@ public class StepTests
     }
 
     [Fact]
+    public void A_step_within_a_slope_is_told_in_its_row()
+    {
+        var panel = Panel("begin with 20 stitches\nright edge is armhole\nrow 1 RS: dc across\nrow: dc across\nshape 5 rows: leave 3 at armhole, then dec 1 every 2 rows 2 times");
+        Assert.Contains("Row 3 (RS): Turn, sl st in each of first 4 sts, ch 3 (counts as 1 dc, in the place of the last sl st), dc in each dc across", panel, StringComparison.Ordinal);
+        Assert.Contains("Row 5 (RS): Ch 2, turn, skip first dc, dc in next dc (the ch 2 and this dc count as dc2tog) (decrease at armhole edge)", panel, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_decrease_by_skipping_passes_over_the_stitch_beside_the_chain()
+    {
+        var panel = Panel("begin with 20 stitches\nrow 1 RS: dc across\nrow: dc across\nshape by skipping\nshape 1 rows: dec 1 at both edges every row");
+        Assert.Contains("Row 3 (RS): Ch 3, turn, skip first 2 dc, dc in each dc to last 2 sts, skip next dc, dc in top of turning ch. [18 dc]", panel, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Where_the_chain_does_not_count_only_those_left_are_slipped_over()
     {
         var panel = Panel("begin with 20 stitches\nrow 1 RS: sc across\nleave 3 at both edges\nstraight 2 rows");

@@ -51,13 +51,20 @@ public static class ExpectEqual
     {
         var (one, other) = (left[sizes[0]]!.Value, right[sizes[0]]!.Value);
         var said = $"{Said(context, expect.Left, one)}, and {Said(context, expect.Right, other)}";
-        return new(Kind, expect.Span, $"these are not the same: {said}{context.Findings.InSize(sizes[0])}")
+        return new(Kind, expect.Span, $"{Wrong(expect.Bound)}: {said}{context.Findings.InSize(sizes[0])}")
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => $"{Text(context, left[i]!.Value)} and {Text(context, right[i]!.Value)}")] : [],
             Help = "one of the two is not what you expect: look at the lines that it comes from",
         };
     }
+
+    private static string Wrong(Bound bound) => bound switch
+    {
+        Bound.AtLeast => "the first is less than the second",
+        Bound.AtMost => "the first is more than the second",
+        _ => "these are not the same",
+    };
 
     private static string Said(Context context, ExpressionSyntax expression, Value value) => expression switch
     {

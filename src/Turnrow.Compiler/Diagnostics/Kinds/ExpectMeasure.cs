@@ -43,13 +43,20 @@ public static class ExpectMeasure
         var (made, wanted) = (measured[first]!.Value, asked[first]!.Value);
         var off = (made - wanted)!.Value;
         var what = expect.OfRows ? "rows" : "stitches";
-        return new(Kind, expect.Span, $"{counts(first)} {what} measure {context.Length(made)}{context.Findings.InSize(first)}, {context.Length(off.Magnitude())} {(off > Rational.Zero ? "more" : "less")} than {context.Length(wanted)}{Within(context, within[first]!.Value)}")
+        return new(Kind, expect.Span, $"{counts(first)} {what} measure {context.Length(made)}{context.Findings.InSize(first)}, {context.Length(off.Magnitude())} {(off > Rational.Zero ? "more" : "less")} than {Bounded(expect.Bound)}{context.Length(wanted)}{Within(context, within[first]!.Value)}")
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => $"{context.Length(measured[i]!.Value)} for {context.Length(asked[i]!.Value)}")] : [],
-            Help = $"{Nearest(context, counts(first), made, wanted, what)}change the count, or look at the gauge; a greater distance is allowed by `within`",
+            Help = $"{Nearest(context, counts(first), made, wanted, what)}change the count, or look at the gauge{(expect.Bound == Bound.Same ? "; a greater distance is allowed by `within`" : string.Empty)}",
         };
     }
+
+    private static string Bounded(Bound bound) => bound switch
+    {
+        Bound.AtLeast => "the least, ",
+        Bound.AtMost => "the most, ",
+        _ => string.Empty,
+    };
 
     private static string Within(Context context, Rational within) =>
         within == Rational.Zero ? string.Empty : $", and only {context.Length(within)} is allowed";

@@ -25,6 +25,6 @@ internal static class CautionsSection
         if (lines.Length == 0) yield break;
         yield return "## Cautions";
         yield return lines.ToString();
-        yield return "These are the usual cautions. What is allowed where it is worn or sold, the local rules decide; ask a safety professional before you sell or give it away.";
+        yield return "These are the usual cautions. Local rules decide what is allowed where it is worn or sold; ask a safety professional before you sell it or give it away.";
     }
 }

@@ -36,7 +36,7 @@ internal static class SizesSection
             yield return string.Join('\n', finished);
         }
 
-        if (names.AreSeveral && pattern.Finished.FirstOrDefault(static f => f.Ease is not null && f.Over is null) is { } chosenBy) yield return Choosing(chosenBy, pattern.InInches);
+        if (names.AreSeveral && pattern.Finished.FirstOrDefault(static f => f is { Ease: not null, Over: null, Along: false }) is { } chosenBy) yield return Choosing(chosenBy, pattern.InInches);
     }
 
     private static List<string> Made(Pattern pattern, bool ofTable) =>
@@ -53,7 +53,7 @@ internal static class SizesSection
     private static string FinishedLine(FinishedMeasure finished, bool inInches)
     {
         var line = Line(finished.Name, finished.Centimetres, inInches);
-        if (finished.Ease is not { } ease) return line;
+        if (finished.Along || finished.Ease is not { } ease) return line;
         var body = Lengths.Own(Sized.Over(finished.Body!), inInches);
         return finished.Over is { } over ? $"{line}; to go over a {Names.Words(over)} of {body}{Stretching(finished)}" : $"{line}; to fit {body}, {EaseWords(ease, inInches)}";
     }
