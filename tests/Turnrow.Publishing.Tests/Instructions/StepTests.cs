@@ -25,7 +25,7 @@ public class StepTests
     public void A_decrease_by_skipping_passes_over_the_stitch_beside_the_chain()
     {
         var panel = Panel("begin with 20 stitches\nrow 1 RS: dc across\nrow: dc across\nshape by skipping\nshape 1 rows: dec 1 at both edges every row");
-        Assert.Contains("Row 3 (RS): Ch 3, turn, skip first 2 dc, dc in each dc to last 2 sts, skip next dc, dc in top of turning ch. [18 dc]", panel, StringComparison.Ordinal);
+        Assert.Contains("Row 3 (RS): Ch 3, turn, skip first 2 dc (decrease), dc in each dc to last 2 sts, skip next dc (decrease), dc in top of turning ch. [18 dc]", panel, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -7,10 +7,8 @@ internal static class EdgeMemory
     {
         var isFirst = piece.Rows.Count == 0;
         var stands = worked.SkippedChains > 0 && worked.Made[0].Seen is Seen.BeginningChain or Seen.ChainAndStitch ? 1 : 0;
-        // An increase there goes into the ch that the skipped ones stand on: that ch is one place.
-        var shared = steps.TakeWhile(step => step is not WorkInto { Places.Where: Where.Across or Where.ToLast or Where.ToNext })
-            .SelectMany(step => step.Remarks).Any(remark => remark.Contains("increase", StringComparison.Ordinal)) ? 1 : 0;
-        var chained = ground.HangingChains - worked.SkippedChains + (stands > 0 ? stands - shared : 0);
+        var shared = SharesItsBase(steps) ? 1 : 0;
+        var chained = ground.HangingChains - worked.SkippedChains + worked.PassedChains + (stands > 0 ? stands - shared : 0);
         if (isFirst && piece.StandsOn is null) piece.FoundationStitches = piece.Foundation is null ? null : chained;
         else if (ground.HangingChains > 0) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.AddedChain, row.Number, chained));
         if (worked.Slipped > 0) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.LeftStitches, row.Number, worked.Slipped));
@@ -30,5 +28,19 @@ internal static class EdgeMemory
             var at = ground.BaseAt + i;
             if (!on.Base.Taken.Add(rightSide ? at : count - 1 - at)) throw new Misread($"a st of {on.Base.Title} is worked into that an earlier piece stands on");
         }
+    }
+
+    // An increase in the very first stitch goes into the ch that the skipped ones stand on: that ch is one place, and of the increases
+    // that are spoken of one less can be seen.
+    private static bool SharesItsBase(IReadOnlyList<Step> steps)
+    {
+        var seen = 0;
+        foreach (var step in steps.TakeWhile(step => step is not WorkInto { Places.Where: Where.Across or Where.ToLast or Where.ToNext }))
+        {
+            if (step is WorkInto work) seen += (work.Each - 1) * Math.Max(1, work.Places.Count);
+            if (step.Remarks.Select(Shaping.Increases).FirstOrDefault(n => n > 0) is > 0 and var told) return seen < told;
+        }
+
+        return false;
     }
 }

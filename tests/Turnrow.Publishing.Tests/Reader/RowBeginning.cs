@@ -11,6 +11,9 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
     /// <summary>True once chains are skipped that hang from the hook.</summary>
     public bool IsSkipped { get; private set; }
 
+    /// <summary>Of the chains skipped at the hook, those that neither lift it nor make a space.</summary>
+    public int PassedChains { get; private set; }
+
     /// <summary>True if that chain stands for the row's first stitch.</summary>
     public bool StandsForFirst { get; private set; }
 
@@ -52,11 +55,17 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
         var match = remarks.Select(remark => SkippedRemark().Match(remark)).FirstOrDefault(m => m.Success)
             ?? throw new Misread("whether the skipped ch count is not said");
         if (match.Groups["chains"].Success && Number.Of(match.Groups["chains"].Value) != chains) throw new Misread($"{chains} ch are skipped, {match.Groups["chains"].Value} are spoken of");
-        if (!match.Groups["stitch"].Success) return [];
         var first = FirstStitch(steps) ?? ground.Hint ?? "";
+        if (!match.Groups["stitch"].Success)
+        {
+            if (rules.Of(first) is { Counts: false } rule) PassedChains = Math.Max(0, chains - rule.Chains);
+            return [];
+        }
+
         if (rules.Words.Find(match.Groups["stitch"].Value) != first) throw new Misread($"the skipped ch count as {match.Groups["stitch"].Value}, the row begins with {first}");
         var space = match.Groups["space"].Success ? Number.Of(match.Groups["space"].Value) : 0;
         var passed = match.Groups["passed"].Success ? Number.Of(match.Groups["passed"].Value) : 0;
+        PassedChains = passed;
         var stands = new Place(Seen.BeginningChain, first, chains - passed, chains - passed - space);
         return space > 0 ? [stands, new Place(Seen.Space, Chains: space)] : [stands];
     }

@@ -245,7 +245,7 @@ internal sealed class RowInHand
         if (_ground.JoinedAt >= 0 && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");
         if (End < Below.Count && !LeftSlipStitches && Left == 0) throw new Misread("what is to happen with the sl sts is not said");
-        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, End - Left);
+        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left);
     }
 }
 
@@ -254,5 +254,6 @@ internal sealed class RowInHand
 /// <param name="Slipped">Stitches at its beginning that were only slipped over.</param>
 /// <param name="Left">Stitches at its end that were left.</param>
 /// <param name="SkippedChains">Chains from the hook that were skipped.</param>
+/// <param name="PassedChains">Of those, the ones that belong to the edge and are only passed over.</param>
 /// <param name="Reached">Behind the last place of the row below that was used.</param>
-internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Left, int SkippedChains, int Reached);
+internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Left, int SkippedChains, int PassedChains, int Reached);

@@ -25,6 +25,11 @@ internal static partial class Shaping
         return rightSide ? (start, end) : (end, start);
     }
 
+    /// <summary>How many increases a remark speaks of.</summary>
+    public static int Increases(string remark) =>
+        Remark().Match(remark) is not { Success: true } match || match.Groups["way"].Value != "increase" ? 0
+        : match.Groups["n"].Success ? Number.Of(match.Groups["n"].Value) : 1;
+
     [GeneratedRegex(@"^(?:(?<n>\d+) )?(?<way>increase|decrease)s?(?: at .+)?$")]
     private static partial Regex Remark();
 }

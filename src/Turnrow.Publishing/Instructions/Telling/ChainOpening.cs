@@ -80,6 +80,7 @@ internal static class ChainOpening
 
         row.Places.Pass(skipped);
         OpeningTeller.TellOnce(row, teller, beginning.First, FromHook(row, passed + skipped, countsAs), false);
+        if (passed + skipped > 0) teller.ShapeSkipped(teller.Phrases.Count - 1);
         OpeningTeller.TellAgain(teller, beginning.First);
         teller.Tell(beginning.Rest);
     }

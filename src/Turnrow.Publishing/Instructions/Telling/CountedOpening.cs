@@ -27,6 +27,7 @@ internal static class CountedOpening
         if (at != ChainAt.Turn)
         {
             row.Places.Pass(passed);
+            if (passed > 0) teller.ShapeSkipped(teller.Phrases.FindLastIndex(static p => p is SlipOverPlaces));
             teller.AtFirst = false;
             passed = 0;
         }
@@ -87,6 +88,7 @@ internal static class CountedOpening
     {
         if (at == ChainAt.Turn) teller.PassOver(passed + 1);
         else row.Places.Pass(1);
+        if (at == ChainAt.Turn && passed > 0) teller.ShapeSkipped(teller.Phrases.Count - 1);
         teller.AtFirst = false;
     }
 

@@ -10,6 +10,7 @@ internal sealed partial class WordTeller(RowContext row)
 {
     private readonly RowPlaces _places = row.Places;
     private int _inRepeat;
+    private int _skipsShaped;
     private PlaceName _made = PlaceName.AnyStitch;
 
     /// <summary>What has been told so far.</summary>
@@ -52,6 +53,7 @@ internal sealed partial class WordTeller(RowContext row)
                 break;
             case Skip { Count: > 0 } skip:
                 PassOver(skip.Count);
+                ShapeSkipped(Phrases.Count - 1);
                 break;
             case SlipOver { Count: > 0 } slip:
                 _places.Pass(slip.Count);
@@ -102,6 +104,17 @@ internal sealed partial class WordTeller(RowContext row)
             ? row.Row.StartsAt
             : row.Row.EndsAt;
         Phrases[^1] = Phrases[^1] with { Shaping = new EdgeShaping(Sized.Of(plan.At(hand).Change), row.EdgeName(hand)) };
+    }
+
+    /// <summary>Says at a phrase that what it passes over is a decrease, if it is one by the row's plan.</summary>
+    public void ShapeSkipped(int phrase)
+    {
+        if (phrase < 0 || row.Row.Plan is not ShapedPlan plan) return;
+        // The first of them are those of the edge where the row starts.
+        var atStart = plan.At(row.Row.StartsAt) is { Skips: true, Change: < 0 and var change } ? -change : 0;
+        var hand = _skipsShaped++ < atStart ? row.Row.StartsAt : row.Row.EndsAt;
+        if (plan.At(hand) is not { Skips: true, Change: < 0 }) return;
+        Phrases[phrase] = Phrases[phrase] with { Shaping = new EdgeShaping(Sized.Of(-1), row.EdgeName(hand)) };
     }
 
     /// <summary>The words of a group as phrases.</summary>
