@@ -121,7 +121,10 @@ internal sealed partial class RowSentence
             return new SkipBeginning(chains);
         }
 
-        return new SkipPlaces(Ranged());
+        if (Peek is not ("turning" or "beginning")) return new SkipPlaces(Ranged());
+        var word = Take();
+        Expect("ch");
+        return new SkipPlaces(new PlaceWords(Where.TopOf, 1, [new PlaceName(word)]));
     }
 
     private LeaveUnworked Leave()
