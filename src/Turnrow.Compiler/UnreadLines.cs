@@ -65,12 +65,15 @@ internal sealed class UnreadLines(SyntaxTree tree)
         {
             if (size.Length == 0 || !before.EndsWith(size, StringComparison.OrdinalIgnoreCase)) continue;
             // Sizes that are numbers: `row 4:` and `shape rows 2 to 10:` speak of rows.
-            if (line.Keyword is "row" or "rows" or "shape" && size.AsSpan().IndexOfAnyExceptInRange('0', '9') < 0) continue;
+            if (size.AsSpan().IndexOfAnyExceptInRange('0', '9') < 0 && SpeaksOfRows(before)) continue;
             if (before.Length == size.Length || before[^(size.Length + 1)] is ' ' or ',' or '"') return true;
         }
 
         return false;
     }
+
+    private static bool SpeaksOfRows(ReadOnlySpan<char> text) =>
+        text.Contains("row", StringComparison.OrdinalIgnoreCase) || text.Contains("shape", StringComparison.OrdinalIgnoreCase);
 
     // Many a line speaks of rows; only with a colon behind does it make them, and several are told from which to which before it.
     private static void AddEnd(HashSet<string> words, ReadOnlySpan<char> letters, ReadOnlySpan<char> behind, bool colonBehind)

@@ -21,7 +21,7 @@ internal sealed class BrokenPattern
         var untouched = before.Lines.Where((_, i) => !Changed.Contains(i)).Select(line => AfterEdit(line.Span.Start)).ToHashSet();
         Now = [.. after.Lines.Where(line => !untouched.Contains(line.Span.Start))];
         _another = NotationWords.Statement(edit.NewText.Trim()) is not null;
-        Known = new KnownCounts(pattern, Changed, Now, _another);
+        Known = new KnownCounts(pattern, Changed, Now, _another, InsertedBehind());
     }
 
     /// <summary>Indexes of the lines that the break touches.</summary>
@@ -69,6 +69,15 @@ internal sealed class BrokenPattern
         }
 
         return -1;
+    }
+
+    // The line behind which the break has put a line of its own, where no line was; -1 for none.
+    private int InsertedBehind()
+    {
+        if (Changed.Count > 0 || Now.Count == 0) return -1;
+        var last = -1;
+        for (var i = 0; i < _before.Lines.Count && _before.Lines[i].Span.Start < _edit.Span.Start; i++) last = i;
+        return last;
     }
 
     private int AfterEdit(int position) => position >= _edit.Span.End ? position + _edit.Shift : position;

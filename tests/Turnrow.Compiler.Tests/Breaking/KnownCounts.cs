@@ -14,7 +14,8 @@ namespace Turnrow.Compiler.Tests.Breaking;
 /// <param name="changed">Indexes of the lines that are broken.</param>
 /// <param name="now">What has become of them.</param>
 /// <param name="another">True if a word got in that begins a statement.</param>
-internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed, IReadOnlyList<LineSyntax> now, bool another)
+/// <param name="insertedBehind">The line behind which a line got in where none was; it may have been one of that line's piece. -1 for none.</param>
+internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed, IReadOnlyList<LineSyntax> now, bool another, int insertedBehind)
 {
     // What begins like this leaves every count as it was, whatever else is wrong with it.
     private static readonly string[] Plain = ["straight", "both", "right", "left", "from", "mark", "expect", "seam", "weave", "fasten", "divide", ">"];
@@ -114,6 +115,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     private bool FindPiece(int piece) =>
         !changed.Contains(words.LinesOfPiece(piece)[^1] + 1)
+        && !words.LinesOfPiece(piece).Contains(insertedBehind)
         && words.LinesOfPiece(piece).All(line => !changed.Contains(line) && NamesKnown(line, _tree.Lines[line].Span) && LengthKnown(line))
         && words.In(_tree.Lines[piece].Span).All(word => words.PieceOf(word) is not { } other || other == piece || PieceKnown(other));
 
