@@ -69,6 +69,7 @@ internal sealed class PatternBinder
         PatternWarnings.Add(_context, _book, _tree);
         GradeCheck.Add(_context, _tree);
         FitCheck.Add(_context, _tree, _measured);
+        EaseCheck.Add(_context, _tree, _measured);
         OddNumbers.Add(_context, _tree);
         var items = new List<PatternItem>();
         foreach (var item in _items)

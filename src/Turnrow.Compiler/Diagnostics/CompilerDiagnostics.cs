@@ -134,6 +134,7 @@ public static class CompilerDiagnostics
         FitCrossBack.Kind,
         FitNeck.Kind,
         FitLength.Kind,
+        EaseUnused.Kind,
         MadeSize.Kind,
         MadeLengthWrong.Kind,
         MadeTwice.Kind,

@@ -23,7 +23,7 @@ public static class BodyTableReader
         for (var i = 0; i < lines.Count; i++)
         {
             var cells = lines[i];
-            if (cells.Count == 0 || (cells.Count == 1 && cells[0].Length == 0)) continue;
+            if (cells.All(static c => c.Length == 0)) continue;
             if (sizes is null && cells[0] == "source")
             {
                 source = cells.Count > 1 ? cells[1] : string.Empty;
@@ -39,7 +39,9 @@ public static class BodyTableReader
             }
             else if (Row(cells, sizes.Count, i + 1, out var fault) is { } row)
             {
-                if (inInches is not { } wanted || wanted == row.InInches) rows.Add(row with { Source = further });
+                if (inInches is { } wanted && wanted != row.InInches) continue;
+                if (rows.Exists(r => r.Name == row.Name)) return (null, new BodyTableFault(i + 1, row.Name, BodyTableFaultKind.MeasureTwice));
+                rows.Add(row with { Source = further });
             }
             else
             {
@@ -121,6 +123,9 @@ public enum BodyTableFaultKind
 
     /// <summary>The unit is neither cm nor in.</summary>
     UnknownUnit,
+
+    /// <summary>A measure has a second line.</summary>
+    MeasureTwice,
 
     /// <summary>A cell is no number and no range.</summary>
     NoNumber,

@@ -61,7 +61,8 @@ internal static class WalkBuilder
             order,
             eased is not null,
             context.worked is null ? null : Rate(context.worked, line),
-            LineBuilding.Span(context)) { Easing = eased?.least is null ? null : Easing(eased, line) };
+            LineBuilding.Span(context))
+        { Easing = eased?.least is null ? null : Easing(eased, line) };
     }
 
     private static EasingSyntax Easing(TurnrowParser.SeamPartContext context, LineBuilding line)

@@ -86,6 +86,7 @@ public sealed class BodyTests
     [InlineData("bust,cm,81,90\n", "line 1 of mine.csv can't be used: the line measure,unit")]
     [InlineData("measure,unit,S,M\nbust,cm,81\n", "line 2 of mine.csv can't be used: `bust` does not have one number for each size")]
     [InlineData("measure,unit,S,M\nbust,m,81,90\n", "the unit is `m`")]
+    [InlineData("measure,unit,S,M\nbust,cm,81,90\n,,,\nbust,in,31,35\n", "line 4 of mine.csv can't be used: `bust` has a second line")]
     [InlineData("measure,unit,S,M\nbust,cm,81,wide\n", "`wide` is no number")]
     [InlineData("measure,unit,S,M\nbust,cm,81,-90\n", "`-90` is no number")]
     [InlineData("measure,unit,S,M\nbust,cm,81,9999999999\n", "`9999999999` is no number")]

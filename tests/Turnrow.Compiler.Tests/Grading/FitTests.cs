@@ -48,9 +48,10 @@ public sealed class FitTests
     [InlineData("measure upper-arm is 30 cm", "finished bust is 98 cm")]
     [InlineData("", "finished upper-arm is 20 cm")]
     [InlineData("measure upper-arm is 30 cm\nease upper-arm is 2 cm less", "finished upper-arm is 28 cm")]
-    [InlineData("measure upper-arm is 30 cm\nmeasure bust is 90 cm\nease bust is oversized", "finished upper-arm is 60 cm")]
+    [InlineData("measure upper-arm is 30 cm\nmeasure bust is 90 cm\nease bust is oversized", "finished upper-arm is 60 cm\nfinished bust is 110 cm")]
     [InlineData("measure upper-arm is 30 cm\nease upper-arm is 6 cm", "finished upper-arm is 28 cm", "ease-off")]
-    [InlineData("measure upper-arm is 30 cm\nmeasure bust is 90 cm\nease bust is oversized", "finished upper-arm is 20 cm", "fit-upper-arm")]
+    [InlineData("measure upper-arm is 30 cm\nease upper-rm is 6 cm", "finished upper-arm is 36 cm", "ease-unused")]
+    [InlineData("measure upper-arm is 30 cm\nmeasure bust is 90 cm\nease bust is oversized", "finished upper-arm is 20 cm\nfinished bust is 110 cm", "fit-upper-arm")]
     public void Only_what_is_stated_is_looked_at(string header, string finished, params string[] found) => Assert.Equal(found, Found(header, finished));
 
     // hip: 6 in (15 cm) below a woman's waist, 2 in (5 cm) below a child's; tunic: 11 in (28 cm) and 6 in (15 cm). Craft Yarn Council

@@ -59,6 +59,7 @@ public static class BodyFile
         BodyTableFaultKind.NoHeading => "the line measure,unit,… with the sizes' names has to come first",
         BodyTableFaultKind.CellsMissing => $"`{fault.Text}` does not have one number for each size",
         BodyTableFaultKind.UnknownUnit => $"the unit is `{fault.Text}`, and it has to be cm or in",
+        BodyTableFaultKind.MeasureTwice => $"`{fault.Text}` has a second line, and which of the two counts is not said",
         _ => $"`{fault.Text}` is no number and no range",
     };
 }

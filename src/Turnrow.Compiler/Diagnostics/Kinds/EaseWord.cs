@@ -24,11 +24,12 @@ public static class EaseWord
             gauge dc: 18 stitches and 9 rows to 10 cm
             measure bust is 86 (97) cm
             ease bust is snug
-            count hem is stitches for bust / 2
+            count hem is stitches for bust / 2 + 1.5 cm
 
             piece back
               begin with hem stitches
               row 1 RS: dc across
+            finished bust is 2 x hem stitches
             """),
         SmallPattern.With("Top",
             """
@@ -36,11 +37,12 @@ public static class EaseWord
             gauge dc: 18 stitches and 9 rows to 10 cm
             measure bust is 86 (97) cm
             ease bust is close
-            count hem is stitches for bust / 2
+            count hem is stitches for bust / 2 + 1.5 cm
 
             piece back
               begin with hem stitches
               row 1 RS: dc across
+            finished bust is 2 x hem stitches
             """));
 
     internal static Diagnostic At(TextSpan span, string word)
