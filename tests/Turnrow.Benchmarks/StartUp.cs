@@ -10,6 +10,7 @@ namespace Turnrow.Benchmarks;
 internal static class StartUp
 {
     private const int Pairs = 200;
+    private const int PairsEach = 60;
     private const int WarmUp = 10;
 
     public static int Run()
@@ -25,6 +26,8 @@ internal static class StartUp
             Compare("turnrow check, the waistcoat, to a hello world", () => ChildTime.Of(turnrow, "check", Texts.WaistcoatPath), () => ChildTime.Of(hello));
             Compare("turnrow --version, to a hello world", () => ChildTime.Of(turnrow, "--version"), () => ChildTime.Of(hello));
             Compare("turnrow check, a million stitches, to 10 rows of them", () => ChildTime.Of(turnrow, "check", wide), () => ChildTime.Of(turnrow, "check", narrow));
+            foreach (var pattern in Directory.GetFiles(Path.Combine(Texts.Root, "patterns"), "*.turnrow").Order(StringComparer.Ordinal))
+                Compare($"turnrow check, {Path.GetFileNameWithoutExtension(pattern)}, to a hello world", () => ChildTime.Of(turnrow, "check", pattern), () => ChildTime.Of(hello), PairsEach);
             return 0;
         }
         finally
@@ -46,10 +49,10 @@ internal static class StartUp
         return Path.Combine(folder, name, name);
     }
 
-    private static void Compare(string what, Func<double> one, Func<double> other)
+    private static void Compare(string what, Func<double> one, Func<double> other, int pairs = Pairs)
     {
         var (times, others, ratios) = (new List<double>(), new List<double>(), new List<double>());
-        for (var i = -WarmUp; i < Pairs; i++)
+        for (var i = -WarmUp; i < pairs; i++)
         {
             var (time, against) = (one(), other());
             if (i < 0) continue;
@@ -60,7 +63,7 @@ internal static class StartUp
 
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{what}: {Median(ratios):0.00} times (medians of {Pairs} pairs: {Median(times):0.00} and {Median(others):0.00} ms on the processor)"));
+            $"{what}: {Median(ratios):0.00} times (medians of {pairs} pairs: {Median(times):0.00} and {Median(others):0.00} ms on the processor)"));
     }
 
     private static double Median(List<double> values)
