@@ -15,7 +15,7 @@ namespace Turnrow.Compiler.Tests.Breaking;
 public sealed class BreakTests(ITestOutputHelper output)
 {
     // So many breaks of a pattern, all through it; the waistcoat is always broken everywhere.
-    private static readonly int Most = Breaks.Thorough ? 4000 : 100;
+    private static readonly int Most = Breaks.Thorough ? 2000 : 100;
 
     private const string Waistcoat = "patterns/fenland-wrap-waistcoat.turnrow";
     private const double MostExcused = 0.22;

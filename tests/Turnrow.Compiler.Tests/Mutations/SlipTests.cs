@@ -27,11 +27,14 @@ public sealed class SlipTests(ITestOutputHelper output)
         Golden.Matches("tests/MUTATIONS.md", page);
     }
 
-    /// <summary>All that the page leaves out as well; a thorough run alone does it, since there are many.</summary>
+    // Of each kind, as many of a pattern as a thorough run judges.
+    private const int MostOfKindThorough = 40;
+
+    /// <summary>More than the page counts; of the patterns beside the waistcoat in a thorough run alone, since there are many.</summary>
     [Fact]
     public void None_of_the_others_is_left_unexplained_either()
     {
-        if (Breaks.Thorough) Assert.Empty(SlipBook.Of(Patterns.All, int.MaxValue).Unexplained);
-        else Assert.Empty(SlipBook.Of(["patterns/fenland-wrap-waistcoat.turnrow"], int.MaxValue).Unexplained);
+        if (Breaks.Thorough) Assert.Empty(SlipBook.Of(Patterns.All, MostOfKindThorough).Unexplained);
+        Assert.Empty(SlipBook.Of(["patterns/fenland-wrap-waistcoat.turnrow"], int.MaxValue).Unexplained);
     }
 }
