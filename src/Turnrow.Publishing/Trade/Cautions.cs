@@ -57,7 +57,7 @@ internal static class Cautions
             ["blanket", "blankets", "afghan", "afghans", "throw", "coverlet", "quilt", "pillow", "cushion"],
             true,
             "Nothing loose and soft belongs where a baby sleeps: lay no blanket there in the first twelve months, and let a baby lie on it or under it only while somebody watches.",
-            "American Academy of Pediatrics; some advice says eighteen months"),
+            "the advice of pediatricians in the USA on safe sleep; some says eighteen months"),
         new(
             Young,
             ["toy", "toys", "doll", "dolls", "teddy", "rattle", "softie", "stuffing", "toy-stuffing", "amigurumi"],
