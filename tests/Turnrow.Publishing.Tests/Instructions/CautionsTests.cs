@@ -49,7 +49,7 @@ public sealed class CautionsTests
     [InlineData("wearer baby", "notion \"2 buttons\"", "panel", "choke a baby. For children under three leave them out")]
     [InlineData("wearer baby", "notion \"2 buttons\"", "panel", "16 CFR 1501")]
     [InlineData("wearer baby", "", "blanket", "first twelve months")]
-    [InlineData("wearer baby", "", "blanket", "the advice of pediatricians in the USA")]
+    [InlineData("wearer baby", "", "blanket", "The advice of pediatricians in the USA")]
     [InlineData("wearer baby", "", "toy", "EN 71")]
     [InlineData("wearer child", "", "tie", "Local rules decide what is allowed where it is worn or sold; ask a safety professional")]
     public void Each_names_its_source_and_leaves_it_to_local_rules(string header, string notion, string piece, string words) =>
