@@ -78,8 +78,10 @@ pieceLine : PIECE called=name begun=origin? claimed=claim? ;
 origin
   : FROM piece=name COLON part=count (stitchesWord AT at=edge)?
   | IS piece=name MIRRORED (COMMA turned=TURNED OVER)?
-  | PICKED UP ALONG walks+=along (AND walks+=along)* COLON rates+=rate (COMMA rates+=rate)*
+  | ACROSS over+=acrossPart (COMMA over+=acrossPart)*
+  | PICKED UP (ALONG | round=AROUND) walks+=along (AND walks+=along)* COLON rates+=rate (COMMA rates+=rate)*
   ;
+acrossPart : base=name part=name? ;
 along     : words+=walkWord+ (COMMA parts+=alongPart)* ;
 alongPart : rows=selection | facing=side FACING ;
 
@@ -105,6 +107,8 @@ item
   | SKIP_WORD amount=count?
   | SLIP OVER amount=count
   | LEAVE (THE REST | amount=count)
+  | HOLD amount=count FOR called=name
+  | BRIDGE amount=count (FOR called=name)?
   | before=list? (words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount)? | changed=change changedBy=changeAmount?) at=place?
   ;
 // `mark corner` and `remove corners` are two words here, as a stitch and a count's name are; the builder tells them by what they say.
@@ -136,7 +140,7 @@ sizedLine
 // Shaping.
 
 straightLine
-  : STRAIGHT (TO length=sum | further=FOR length=sum | amount=count rowsWord) (FROM mark=name)? (COMMA fixes+=rowFix)*
+  : STRAIGHT (TO length=sum | further=FOR length=sum | amount=count counted=rowsWord) (FROM mark=name)? (COMMA fixes+=rowFix)*
     claimed=claim?
   ;
 rowFix    : EVEN rowsWord | ODD rowsWord | END facing=side ;
@@ -146,10 +150,10 @@ addLine   : ADD amount=count AT at=edge (COMMA apart=ONE ROW APART)? claimed=cla
 shapeLine
   : SHAPE
     ( BY by=decreasing
-    | ROWS from=count TO to=count does=shapeDone
+    | many=ROWS from=count TO to=count does=shapeDone
     | (TO | further=FOR) length=sum (FROM mark=name)? (COMMA fixes+=rowFix)* does=shapeDone
     | rows=count
-      ( rowsWord (FROM mark=name)? (COMMA fixes+=rowFix)* does=shapeDone
+      ( counted=rowsWord (FROM mark=name)? (COMMA fixes+=rowFix)* does=shapeDone
       | stitchesWord inside=IN (COMMA BY by=decreasing)?
       )
     )

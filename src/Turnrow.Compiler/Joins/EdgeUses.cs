@@ -8,13 +8,14 @@ using Turnrow.Syntax.Text;
 
 namespace Turnrow.Compiler.Joins;
 
-/// <summary>The four edges of a piece.</summary>
+/// <summary>The four edges of a piece, and those inside it.</summary>
 internal enum EdgeOfPiece
 {
     Right,
     Left,
     Foundation,
     LastRow,
+    Inner,
 }
 
 /// <summary>What was already joined or picked up along; a second use is likely a slip.</summary>
@@ -49,15 +50,23 @@ internal sealed class EdgeUses
     /// <summary>Notes the edges along which a mirrored piece is picked up.</summary>
     public void AddMirrored(PickUpStart?[] starts, Func<string, PieceState?> find, TextSpan span, Context context)
     {
-        var known = starts.OfType<PickUpStart>().SelectMany(s => s.Walk).Select(l => (l.Piece.Name, l.Hand, Foundation: l.Stretch.Kind == StretchKind.Foundation)).Distinct().ToList();
-        foreach (var (name, hand, foundation) in known)
+        var known = starts.OfType<PickUpStart>().SelectMany(s => s.Walk).Select(l => (l.Piece.Name, l.Hand, Sort: Sort(l))).Distinct().ToList();
+        foreach (var (name, hand, sort) in known)
         {
             if (find(name) is not { } piece) continue;
-            var sides = starts.Select(s => s is null ? null : new JoinSide(piece.Finished[0], hand,
-                [.. s.Walk.Where(l => l.Piece.Name == name && l.Hand == hand && l.Stretch.Kind == StretchKind.Foundation == foundation).Select(l => l.Stretch)]));
+            var sides = new JoinSide?[starts.Length];
+            for (var i = 0; i < sides.Length; i++)
+            {
+                if (starts[i] is { } start)
+                    sides[i] = new JoinSide(piece.Finished[i], hand, [.. start.Walk.Where(l => l.Piece.Name == name && l.Hand == hand && Sort(l) == sort).Select(l => l.Stretch)]);
+            }
+
             Add(new BoundWalk(piece, sides, span), context);
         }
     }
+
+    // Stretches of one sort lie along one edge.
+    private static EdgeOfPiece? Sort(PickUpLeg leg) => EdgeOf(new JoinSide(leg.Piece, leg.Hand, [leg.Stretch]));
 
     /// <summary>Where rows of an edge with a name are used first; null if none of them is.</summary>
     public TextSpan? UseOf(PieceState piece, Hand hand, int size, string name) =>
@@ -69,8 +78,17 @@ internal sealed class EdgeUses
     {
         Hand.Right => EdgeOfPiece.Right,
         Hand.Left => EdgeOfPiece.Left,
-        _ => side.Stretches.Count == 0 ? null : side.Stretches[0].Kind == StretchKind.Foundation ? EdgeOfPiece.Foundation : EdgeOfPiece.LastRow,
+        _ => side.Stretches.Count == 0 ? null : side.Stretches[0].Kind switch
+        {
+            StretchKind.Foundation => EdgeOfPiece.Foundation,
+            StretchKind.HeldStitches or StretchKind.BridgeChain => EdgeOfPiece.Inner,
+            _ => EdgeOfPiece.LastRow,
+        },
     };
+
+    /// <summary>True if anything is joined to an edge inside a piece, or picked up along it.</summary>
+    public bool IsUsed(PieceState piece, int size, Stretch inner) =>
+        _uses.TryGetValue((piece, EdgeOfPiece.Inner, size), out var uses) && IndexOf(piece.Finished[size], inner) is var at && uses.Exists(u => u.First == at);
 
     private static TextSpan? FirstUse(List<(int First, int Last, TextSpan Span)> uses, JoinSide side)
     {
@@ -85,8 +103,20 @@ internal sealed class EdgeUses
         return null;
     }
 
+    private static int IndexOf(Piece piece, Stretch inner)
+    {
+        for (var i = 0; i < piece.Inner.Count; i++)
+        {
+            if (piece.Inner[i] == inner) return i;
+        }
+
+        return -1;
+    }
+
     // Of a foundation or a last row no part can be named, so it is used as a whole.
-    private static IEnumerable<(int First, int Last)> Parts(JoinSide side) => side.Hand is null
+    private static IEnumerable<(int First, int Last)> Parts(JoinSide side) => EdgeOf(side) is EdgeOfPiece.Inner
+        ? side.Stretches.Select(s => (IndexOf(side.Piece, s), IndexOf(side.Piece, s)))
+        : side.Hand is null
         ? side.Stitches > 0 ? [(0, 0)] : []
         : side.Stretches.Where(s => s.Kind == StretchKind.RowEnds).Select(s => (s.FirstRow, s.LastRow));
 }

@@ -43,11 +43,31 @@ internal sealed class MeetingPoints(PieceBook book, int size)
             Join((piece, 0), (from, right));
             Join((piece, leftEnd), (from, right + part.Count));
         }
+        else if (made.Start is AcrossStart across)
+        {
+            AddAcross(piece, leftEnd, across);
+        }
         else if (made.Start is PickUpStart { RightSide: true, Walk: [var first, .., var last] })
         {
             if (PointOf(first) is { } begins) Join((piece, 0), begins.From);
             if (PointOf(last) is { } ends) Join((piece, leftEnd), ends.To);
         }
+    }
+
+    // A row over several pieces meets both ends of what it goes over, and joins each to the next.
+    private void AddAcross(PieceState piece, int leftEnd, AcrossStart across)
+    {
+        (PieceState, int)? before = null;
+        foreach (var part in across.Parts)
+        {
+            if (book.Find(part.Base.Name) is not { } from) return;
+            var right = Length(from.Finished[size].Right) + part.FromRight;
+            if (before is { } end) Join((from, right), end);
+            else Join((piece, 0), (from, right));
+            before = (from, right + part.Count);
+        }
+
+        if (before is { } last) Join((piece, leftEnd), last);
     }
 
     private ((PieceState, int) From, (PieceState, int) To)? PointOf(PickUpLeg leg) =>
@@ -62,6 +82,7 @@ internal sealed class MeetingPoints(PieceBook book, int size)
         if (piece.Top is null) return null;
         if (side.Hand is { } hand) return Ends(piece, hand, side.Stretches);
         var (right, top) = (Length(piece.Right), piece.LastStitches);
+        if (stretch.Kind is StretchKind.HeldStitches or StretchKind.BridgeChain) return null;
         if (stretch.Kind == StretchKind.Foundation) return (right + top + Length(piece.Left), 0);
         if (stretch.Kind == StretchKind.LastRow) return (right, right + top);
         var (open, shut) = Open(walk.Piece, top);

@@ -1,5 +1,8 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -20,7 +23,11 @@ internal static class PatternWarnings
                 PieceGroups.Add(context, book);
             }
 
-            foreach (var piece in book.All) UnusedParts(context, piece);
+            foreach (var piece in book.All)
+            {
+                UnusedParts(context, piece);
+                UnusedHolds(context, book, piece);
+            }
         }
 
         if (!context.TurnsInDoubt) HowIsItTurned(context, book, tree);
@@ -59,6 +66,26 @@ internal static class PatternWarnings
         {
             if (!part.Used) context.Findings.Add(PartUnused.At(part.Span, name, piece.Name));
         }
+    }
+
+    private static void UnusedHolds(Context context, PieceBook book, PieceState piece)
+    {
+        if (piece.NamesInDoubt) return;
+        foreach (var name in piece.Finished.SelectMany(p => p.Inner).Where(s => s.Kind == StretchKind.HeldStitches).Select(s => s.Name!).Distinct())
+        {
+            var open = Sized.Where(context.Sizes, i => Held(piece, i, name) is { } held && !book.Uses.IsUsed(piece, i, held));
+            if (open.Length > 0) context.Findings.Add(HeldUnused.At(context, HoldSpan(piece, open[0], name), open, piece.Name, name));
+        }
+    }
+
+    private static Stretch? Held(PieceState piece, int size, string name) =>
+        piece.Finished[size].Inner.FirstOrDefault(s => s.Kind == StretchKind.HeldStitches && s.Name == name);
+
+    private static TextSpan HoldSpan(PieceState piece, int size, string name)
+    {
+        var row = piece.Builders[size].Rows[Held(piece, size, name)!.FirstRow - 1];
+        var word = row.Work?.Inner.FirstOrDefault(w => w is Hold hold && hold.Name == name);
+        return (word?.Origin.Value as SyntaxNode)?.Span ?? piece.Span;
     }
 
     private static void HowIsItTurned(Context context, PieceBook book, SyntaxTree tree)

@@ -19,6 +19,8 @@ internal sealed class WordText(Context context)
         SlipOver slip => $"slip over {Number(slip.Count)}",
         Leave { Count: < 0 } => "leave the rest",
         Leave leave => $"leave {Number(leave.Count)}",
+        Hold hold => $"hold {Number(hold.Count)} for {hold.Name}",
+        Bridge bridge => $"bridge {Number(bridge.Count)}" + (bridge.Name is { } name ? $" for {name}" : string.Empty),
         Repeat repeat => $"({OfList(repeat.Words)}) {Times(repeat.Amount)}",
         Spread spread => $"{context.Word(spread.Stitch)} {(spread.Change > 0 ? "inc" : "dec")} {Number(Math.Abs(spread.Change))} evenly",
         _ => string.Empty,

@@ -50,6 +50,13 @@ public static class EdgeSelection
         Stretch Of(StretchKind kind, int count) => new(kind, piece.Rows.Count, count, null, null);
     }
 
+    /// <summary>Stitches held inside a row, or the other side of a bridge, by their name; null if there are none.</summary>
+    public static JoinSide? Inner(Piece piece, string name)
+    {
+        var found = piece.Inner.Where(s => string.Equals(s.Name, name, StringComparison.OrdinalIgnoreCase)).ToList();
+        return found.Count > 0 ? new(piece, null, found) : null;
+    }
+
     /// <summary>Only the row-ends from <paramref name="skip"/> on, so many; what lies between them stays in. Null if there are fewer.</summary>
     public static JoinSide? Rows(JoinSide side, int skip, int take)
     {

@@ -59,6 +59,12 @@ public sealed class Mirror(bool turnedOver)
                 if (!row.Worked) mirrored.Doubt(false);
                 mirrored.WorkRow(PlanOf(row.Plan), row.Origin, row.Ordinal);
                 break;
+            case RoundsEvent rounds:
+                mirrored.WorkInRounds(rounds.Rounds);
+                break;
+            case SideEvent side:
+                mirrored.BeginOnSide(side.RightSide != turnedOver);
+                break;
             case FastenOffEvent:
                 mirrored.FastenOff();
                 break;

@@ -26,7 +26,10 @@ internal static class Openings
         return PlaceSequence.Of(chain, Math.Max(0, rule.StitchesOf(chains - (rule.CountsInFoundation ? SpaceAfterFirst(words) : 0))));
     }
 
-    /// <summary>The opening of a row that is turned, joined or picked up.</summary>
+    /// <summary>The places of a ring of chains that the designer counted: a round takes each of them.</summary>
+    public static PlaceSequence RingOf(int chains) => PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), chains);
+
+    /// <summary>The opening of a row that is turned, joined, picked up or worked round.</summary>
     public static Opening OfRow(IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf)
     {
         switch (First(words))

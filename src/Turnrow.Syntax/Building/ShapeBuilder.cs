@@ -22,7 +22,8 @@ internal static class ShapeBuilder
             context.mark is null ? null : line.Name(context.mark),
             fixes,
             ValueBuilder.Claim(context.claimed, line),
-            LineBuilding.Span(context));
+            LineBuilding.Span(context))
+        { RowsWord = context.counted is null ? null : line.Name(context.counted) };
     }
 
     public static LeaveStatement Leave(TurnrowParser.LeaveLineContext context, LineBuilding line) =>
@@ -59,7 +60,8 @@ internal static class ShapeBuilder
             shapings,
             done.solved is null ? null : Solve(done.solved, line),
             ValueBuilder.Claim(done.claimed, line),
-            LineBuilding.Span(context));
+            LineBuilding.Span(context))
+        { RowsWord = context.counted is not null ? line.Name(context.counted) : context.many is not null ? line.Name(context.many) : null };
     }
 
     private static RowExtentSyntax Extent(TurnrowParser.ShapeLineContext context, LineBuilding line)

@@ -45,20 +45,20 @@ internal partial class TurnrowParser : Parser {
 		SEAM=45, SHAPE=46, SIZES=47, SKILL=48, STRAIGHT=49, SWATCH=50, TERMS=51, 
 		TURN=52, VERSION=53, WEARER=54, WEAVE=55, YARN=56, ACROSS=57, AFTER=58, 
 		ALL=59, ALONG=60, AND=61, APART=62, ARE=63, AROUND=64, AT=65, BEFORE=66, 
-		BUT=67, BY=68, CH=69, CHAINS=70, CORNER=71, COUNTS=72, DEC=73, DOES=74, 
-		DOWN=75, EACH=76, EASING=77, EDGE=78, EDGES=79, END=80, ENDS=81, EVEN=82, 
-		EVENLY=83, EVERY=84, EXTRA=85, FACING=86, FIRST=87, FOUNDATION=88, HERE=89, 
-		HIGH=90, IN=91, INC=92, IS=93, LAST=94, LEAST=95, LESS=96, LONGER=97, 
-		MIRRORED=98, MORE_WORD=99, MOST=100, MULTIPLE=101, NEXT=102, NOT=103, 
-		ODD=104, OF=105, OFF=106, ON=107, ONE=108, OPENS=109, OPPOSITE=110, ORDER=111, 
-		OVER=112, PER=113, PICKED=114, PLAIN=115, REMAIN=116, REST=117, ROUNDED=118, 
-		RS=119, SAME=120, SKIP_WORD=121, SKIPPING=122, SLIP=123, SLIPPING=124, 
-		STITCH=125, STITCHES=126, STRETCHES=127, THE=128, THEN=129, TIMES=130, 
-		TO=131, TOGETHER=132, TURNED=133, TURNING=134, TURNS=135, UNTIL=136, UP=137, 
-		WEIGH=138, WEIGHT=139, WIDE=140, WITH=141, WITHIN=142, WITHOUT=143, WORKING=144, 
-		WS=145, CM=146, G=147, M=148, MM=149, OZ=150, YD=151, WORD=152, NUMBER=153, 
-		FRACTION=154, ORDINAL=155, DOTTED=156, QUOTED=157, WRONG_COMMA=158, WRONG_QUOTE=159, 
-		JUNK=160;
+		BRIDGE=67, BUT=68, BY=69, CH=70, CHAINS=71, CORNER=72, COUNTS=73, DEC=74, 
+		DOES=75, DOWN=76, EACH=77, EASING=78, EDGE=79, EDGES=80, END=81, ENDS=82, 
+		EVEN=83, EVENLY=84, EVERY=85, EXTRA=86, FACING=87, FIRST=88, FOUNDATION=89, 
+		HERE=90, HIGH=91, HOLD=92, IN=93, INC=94, IS=95, LAST=96, LEAST=97, LESS=98, 
+		LONGER=99, MIRRORED=100, MORE_WORD=101, MOST=102, MULTIPLE=103, NEXT=104, 
+		NOT=105, ODD=106, OF=107, OFF=108, ON=109, ONE=110, OPENS=111, OPPOSITE=112, 
+		ORDER=113, OVER=114, PER=115, PICKED=116, PLAIN=117, REMAIN=118, REST=119, 
+		ROUNDED=120, RS=121, SAME=122, SKIP_WORD=123, SKIPPING=124, SLIP=125, 
+		SLIPPING=126, STITCH=127, STITCHES=128, STRETCHES=129, THE=130, THEN=131, 
+		TIMES=132, TO=133, TOGETHER=134, TURNED=135, TURNING=136, TURNS=137, UNTIL=138, 
+		UP=139, WEIGH=140, WEIGHT=141, WIDE=142, WITH=143, WITHIN=144, WITHOUT=145, 
+		WORKING=146, WS=147, CM=148, G=149, M=150, MM=151, OZ=152, YD=153, WORD=154, 
+		NUMBER=155, FRACTION=156, ORDINAL=157, DOTTED=158, QUOTED=159, WRONG_COMMA=160, 
+		WRONG_QUOTE=161, JUNK=162;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -68,23 +68,24 @@ internal partial class TurnrowParser : Parser {
 		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_claimsLine = 23, 
 		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_finishedPart = 27, 
 		RULE_acceptLine = 28, RULE_swatchLine = 29, RULE_madeLine = 30, RULE_madePart = 31, 
-		RULE_countFix = 32, RULE_pieceLine = 33, RULE_origin = 34, RULE_along = 35, 
-		RULE_alongPart = 36, RULE_beginLine = 37, RULE_chainLine = 38, RULE_edgeLine = 39, 
-		RULE_markLine = 40, RULE_divideLine = 41, RULE_dividePart = 42, RULE_fastenLine = 43, 
-		RULE_weaveLine = 44, RULE_rowLine = 45, RULE_rowsLine = 46, RULE_items = 47, 
-		RULE_item = 48, RULE_stitchAmount = 49, RULE_changeAmount = 50, RULE_reach = 51, 
-		RULE_place = 52, RULE_repeatLine = 53, RULE_forLine = 54, RULE_sizeRange = 55, 
-		RULE_sizedLine = 56, RULE_straightLine = 57, RULE_rowFix = 58, RULE_leaveLine = 59, 
-		RULE_addLine = 60, RULE_shapeLine = 61, RULE_shapeDone = 62, RULE_shaping = 63, 
-		RULE_stage = 64, RULE_shapingPart = 65, RULE_frequency = 66, RULE_everyRows = 67, 
-		RULE_turnRows = 68, RULE_decreasing = 69, RULE_stitchesIn = 70, RULE_solve = 71, 
-		RULE_solveOption = 72, RULE_seamLine = 73, RULE_walkWords = 74, RULE_seamPart = 75, 
-		RULE_walkWord = 76, RULE_selection = 77, RULE_rate = 78, RULE_expectLine = 79, 
-		RULE_expected = 80, RULE_expectedMore = 81, RULE_claim = 82, RULE_claimPart = 83, 
-		RULE_edge = 84, RULE_side = 85, RULE_change = 86, RULE_stitch = 87, RULE_rowsWord = 88, 
-		RULE_stitchesWord = 89, RULE_sum = 90, RULE_sumOperation = 91, RULE_factor = 92, 
-		RULE_count = 93, RULE_countOperation = 94, RULE_single = 95, RULE_sign = 96, 
-		RULE_list = 97, RULE_number = 98, RULE_unit = 99, RULE_name = 100;
+		RULE_countFix = 32, RULE_pieceLine = 33, RULE_origin = 34, RULE_acrossPart = 35, 
+		RULE_along = 36, RULE_alongPart = 37, RULE_beginLine = 38, RULE_chainLine = 39, 
+		RULE_edgeLine = 40, RULE_markLine = 41, RULE_divideLine = 42, RULE_dividePart = 43, 
+		RULE_fastenLine = 44, RULE_weaveLine = 45, RULE_rowLine = 46, RULE_rowsLine = 47, 
+		RULE_items = 48, RULE_item = 49, RULE_stitchAmount = 50, RULE_changeAmount = 51, 
+		RULE_reach = 52, RULE_place = 53, RULE_repeatLine = 54, RULE_forLine = 55, 
+		RULE_sizeRange = 56, RULE_sizedLine = 57, RULE_straightLine = 58, RULE_rowFix = 59, 
+		RULE_leaveLine = 60, RULE_addLine = 61, RULE_shapeLine = 62, RULE_shapeDone = 63, 
+		RULE_shaping = 64, RULE_stage = 65, RULE_shapingPart = 66, RULE_frequency = 67, 
+		RULE_everyRows = 68, RULE_turnRows = 69, RULE_decreasing = 70, RULE_stitchesIn = 71, 
+		RULE_solve = 72, RULE_solveOption = 73, RULE_seamLine = 74, RULE_walkWords = 75, 
+		RULE_seamPart = 76, RULE_walkWord = 77, RULE_selection = 78, RULE_rate = 79, 
+		RULE_expectLine = 80, RULE_expected = 81, RULE_expectedMore = 82, RULE_claim = 83, 
+		RULE_claimPart = 84, RULE_edge = 85, RULE_side = 86, RULE_change = 87, 
+		RULE_stitch = 88, RULE_rowsWord = 89, RULE_stitchesWord = 90, RULE_sum = 91, 
+		RULE_sumOperation = 92, RULE_factor = 93, RULE_count = 94, RULE_countOperation = 95, 
+		RULE_single = 96, RULE_sign = 97, RULE_list = 98, RULE_number = 99, RULE_unit = 100, 
+		RULE_name = 101;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -92,17 +93,17 @@ internal partial class TurnrowParser : Parser {
 		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
 		"bodyLine", "easeLine", "finishedLine", "finishedPart", "acceptLine", 
 		"swatchLine", "madeLine", "madePart", "countFix", "pieceLine", "origin", 
-		"along", "alongPart", "beginLine", "chainLine", "edgeLine", "markLine", 
-		"divideLine", "dividePart", "fastenLine", "weaveLine", "rowLine", "rowsLine", 
-		"items", "item", "stitchAmount", "changeAmount", "reach", "place", "repeatLine", 
-		"forLine", "sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", 
-		"addLine", "shapeLine", "shapeDone", "shaping", "stage", "shapingPart", 
-		"frequency", "everyRows", "turnRows", "decreasing", "stitchesIn", "solve", 
-		"solveOption", "seamLine", "walkWords", "seamPart", "walkWord", "selection", 
-		"rate", "expectLine", "expected", "expectedMore", "claim", "claimPart", 
-		"edge", "side", "change", "stitch", "rowsWord", "stitchesWord", "sum", 
-		"sumOperation", "factor", "count", "countOperation", "single", "sign", 
-		"list", "number", "unit", "name"
+		"acrossPart", "along", "alongPart", "beginLine", "chainLine", "edgeLine", 
+		"markLine", "divideLine", "dividePart", "fastenLine", "weaveLine", "rowLine", 
+		"rowsLine", "items", "item", "stitchAmount", "changeAmount", "reach", 
+		"place", "repeatLine", "forLine", "sizeRange", "sizedLine", "straightLine", 
+		"rowFix", "leaveLine", "addLine", "shapeLine", "shapeDone", "shaping", 
+		"stage", "shapingPart", "frequency", "everyRows", "turnRows", "decreasing", 
+		"stitchesIn", "solve", "solveOption", "seamLine", "walkWords", "seamPart", 
+		"walkWord", "selection", "rate", "expectLine", "expected", "expectedMore", 
+		"claim", "claimPart", "edge", "side", "change", "stitch", "rowsWord", 
+		"stitchesWord", "sum", "sumOperation", "factor", "count", "countOperation", 
+		"single", "sign", "list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -111,22 +112,22 @@ internal partial class TurnrowParser : Parser {
 		"'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", "'fasten'", 
 		"'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'leave'", "'left'", 
 		"'made'", "'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", 
-		"'piece'", "'repeat'", "'right'", "'row'", "'rows'", "'seam'", "'shape'", 
-		"'sizes'", "'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
+		"'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", "'sizes'", 
+		"'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
 		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
-		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'but'", 
-		"'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", "'does'", 
-		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
-		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'foundation'", 
-		"'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", "'least'", "'less'", 
-		"'longer'", "'mirrored'", "'more'", "'most'", "'multiple'", "'next'", 
-		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", 
-		"'order'", "'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
-		"'RS'", "'same'", "'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", 
-		null, "'stretches'", "'the'", "'then'", null, "'to'", "'together'", "'turned'", 
-		"'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", 
-		"'with'", "'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", 
-		"'m'", "'mm'", "'oz'", "'yd'"
+		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'bridge'", 
+		"'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", 
+		"'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", 
+		"'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", 
+		"'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", "'is'", 
+		"'last'", "'least'", "'less'", "'longer'", "'mirrored'", "'more'", "'most'", 
+		"'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", 
+		"'opens'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", "'plain'", 
+		null, "'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipping'", 
+		"'slip'", "'slipping'", "'stitch'", null, "'stretches'", "'the'", "'then'", 
+		null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", 
+		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
+		"'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -137,18 +138,18 @@ internal partial class TurnrowParser : Parser {
 		"PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", 
 		"SIZES", "SKILL", "STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", 
 		"WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", 
-		"AROUND", "AT", "BEFORE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", 
-		"DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", 
-		"EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", "HERE", 
-		"HIGH", "IN", "INC", "IS", "LAST", "LEAST", "LESS", "LONGER", "MIRRORED", 
-		"MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", 
-		"ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PLAIN", 
-		"REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", "SLIP", 
-		"SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", "THEN", "TIMES", 
-		"TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", "WEIGH", 
-		"WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", "CM", 
-		"G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", 
-		"QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"AROUND", "AT", "BEFORE", "BRIDGE", "BUT", "BY", "CH", "CHAINS", "CORNER", 
+		"COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", 
+		"ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", 
+		"HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LEAST", "LESS", "LONGER", 
+		"MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", 
+		"OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", 
+		"PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", 
+		"SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", "THEN", 
+		"TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", 
+		"WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", 
+		"CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", 
+		"DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -195,9 +196,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 202;
+			State = 204;
 			_localctx.said = statement();
-			State = 203;
+			State = 205;
 			Match(Eof);
 			}
 		}
@@ -232,9 +233,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 205;
+			State = 207;
 			_localctx.claimed = claim();
-			State = 206;
+			State = 208;
 			Match(Eof);
 			}
 		}
@@ -419,132 +420,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 248;
+			State = 250;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 208;
+				State = 210;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 209;
+				State = 211;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 210;
+				State = 212;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 211;
+				State = 213;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 212;
+				State = 214;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 213;
+				State = 215;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 214;
+				State = 216;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 215;
+				State = 217;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 216;
+				State = 218;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 217;
+				State = 219;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 218;
+				State = 220;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 219;
+				State = 221;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 220;
+				State = 222;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 221;
+				State = 223;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 222;
+				State = 224;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 223;
+				State = 225;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 224;
+				State = 226;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 225;
+				State = 227;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -554,154 +555,154 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 226;
+				State = 228;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 227;
+				State = 229;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 228;
+				State = 230;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 229;
+				State = 231;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 230;
+				State = 232;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 231;
+				State = 233;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 232;
+				State = 234;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 233;
+				State = 235;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 234;
+				State = 236;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 235;
+				State = 237;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 236;
+				State = 238;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 237;
+				State = 239;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 238;
+				State = 240;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 239;
+				State = 241;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 240;
+				State = 242;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case FOR:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 241;
+				State = 243;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 242;
+				State = 244;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 243;
+				State = 245;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 244;
+				State = 246;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 245;
+				State = 247;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
 				EnterOuterAlt(_localctx, 39);
 				{
-				State = 246;
+				State = 248;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
 				EnterOuterAlt(_localctx, 40);
 				{
-				State = 247;
+				State = 249;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -740,9 +741,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 250;
+			State = 252;
 			Match(NOTATION);
-			State = 251;
+			State = 253;
 			_localctx.value = number();
 			}
 		}
@@ -775,9 +776,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 253;
+			State = 255;
 			Match(PATTERN);
-			State = 254;
+			State = 256;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -812,9 +813,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 256;
+			State = 258;
 			Match(VERSION);
-			State = 257;
+			State = 259;
 			_localctx.text = version();
 			}
 		}
@@ -848,27 +849,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 263;
+			State = 265;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 259;
+				State = 261;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 260;
+				State = 262;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 261;
+				State = 263;
 				Match(QUOTED);
 				}
 				break;
@@ -981,7 +982,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 262;
+				State = 264;
 				name();
 				}
 				break;
@@ -1020,9 +1021,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 265;
+			State = 267;
 			Match(TERMS);
-			State = 266;
+			State = 268;
 			_localctx.called = name();
 			}
 		}
@@ -1066,25 +1067,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 268;
+			State = 270;
 			Match(SIZES);
-			State = 269;
+			State = 271;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 274;
+			State = 276;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 270;
+				State = 272;
 				Match(COMMA);
-				State = 271;
+				State = 273;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 276;
+				State = 278;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1120,7 +1121,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 284;
+			State = 286;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1232,23 +1233,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 277;
+				State = 279;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 278;
+				State = 280;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 279;
+				State = 281;
 				Match(NUMBER);
-				State = 282;
+				State = 284;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1359,13 +1360,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 280;
+					State = 282;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 281;
+					State = 283;
 					Match(X);
 					}
 					break;
@@ -1412,9 +1413,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 286;
+			State = 288;
 			Match(SKILL);
-			State = 287;
+			State = 289;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1447,9 +1448,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 289;
+			State = 291;
 			Match(NOTION);
-			State = 290;
+			State = 292;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1484,9 +1485,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 292;
+			State = 294;
 			Match(WEARER);
-			State = 293;
+			State = 295;
 			_localctx.called = name();
 			}
 		}
@@ -1517,7 +1518,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 295;
+			State = 297;
 			Match(PROSE);
 			}
 		}
@@ -1567,34 +1568,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 297;
+			State = 299;
 			Match(YARN);
-			State = 298;
-			_localctx.called = name();
 			State = 300;
+			_localctx.called = name();
+			State = 302;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 299;
+				State = 301;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 306;
+			State = 308;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 302;
+				State = 304;
 				Match(COMMA);
-				State = 303;
+				State = 305;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 308;
+				State = 310;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1638,15 +1639,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 317;
+			State = 319;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 309;
+				State = 311;
 				Match(WEIGHT);
-				State = 310;
+				State = 312;
 				_localctx.value = number();
 				}
 				break;
@@ -1654,9 +1655,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 311;
+				State = 313;
 				_localctx.value = number();
-				State = 315;
+				State = 317;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1664,10 +1665,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 312;
+					State = 314;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 147)) & ~0x3f) == 0 && ((1L << (_la - 147)) & 27L) != 0)) ) {
+					if ( !(((((_la - 149)) & ~0x3f) == 0 && ((1L << (_la - 149)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1678,9 +1679,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 313;
+					State = 315;
 					Match(PERCENT);
-					State = 314;
+					State = 316;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1725,11 +1726,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 319;
-			Match(HOOK);
-			State = 320;
-			_localctx.value = number();
 			State = 321;
+			Match(HOOK);
+			State = 322;
+			_localctx.value = number();
+			State = 323;
 			Match(MM);
 			}
 		}
@@ -1793,48 +1794,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 323;
-			Match(GAUGE);
-			State = 324;
-			_localctx.by = stitch();
 			State = 325;
-			Match(COLON);
+			Match(GAUGE);
 			State = 326;
-			_localctx.stitches = number();
+			_localctx.by = stitch();
 			State = 327;
+			Match(COLON);
+			State = 328;
+			_localctx.stitches = number();
+			State = 329;
 			stitchesWord();
-			State = 342;
+			State = 344;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 328;
-				Match(AND);
-				State = 329;
-				_localctx.rows = number();
 				State = 330;
-				rowsWord();
+				Match(AND);
 				State = 331;
-				Match(TO);
+				_localctx.rows = number();
 				State = 332;
+				rowsWord();
+				State = 333;
+				Match(TO);
+				State = 334;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 334;
-				Match(TO);
-				State = 335;
-				_localctx.stitchesLength = gaugeLength();
 				State = 336;
-				Match(COMMA);
-				State = 337;
-				_localctx.rows = number();
-				State = 338;
-				rowsWord();
-				State = 339;
 				Match(TO);
+				State = 337;
+				_localctx.stitchesLength = gaugeLength();
+				State = 338;
+				Match(COMMA);
+				State = 339;
+				_localctx.rows = number();
 				State = 340;
+				rowsWord();
+				State = 341;
+				Match(TO);
+				State = 342;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1877,9 +1878,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 344;
+			State = 346;
 			_localctx.value = number();
-			State = 345;
+			State = 347;
 			_localctx.measure = unit();
 			}
 		}
@@ -1942,46 +1943,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 347;
+			State = 349;
 			Match(TURN);
-			State = 348;
+			State = 350;
 			_localctx.by = stitch();
-			State = 352;
+			State = 354;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 349;
-				Match(COMMA);
-				State = 350;
-				_localctx.nextRow = Match(NEXT);
 				State = 351;
+				Match(COMMA);
+				State = 352;
+				_localctx.nextRow = Match(NEXT);
+				State = 353;
 				Match(ROW);
 				}
 			}
 
-			State = 354;
-			Match(COLON);
-			State = 355;
-			Match(CH);
 			State = 356;
+			Match(COLON);
+			State = 357;
+			Match(CH);
+			State = 358;
 			_localctx.chains = number();
-			State = 361;
+			State = 363;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 357;
+				State = 359;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 358;
-				_localctx.doesNot = Match(DOES);
-				State = 359;
-				Match(NOT);
 				State = 360;
+				_localctx.doesNot = Match(DOES);
+				State = 361;
+				Match(NOT);
+				State = 362;
 				Match(COUNT);
 				}
 				break;
@@ -1991,20 +1992,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 367;
+			State = 369;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 363;
+				State = 365;
 				Match(COMMA);
-				State = 364;
+				State = 366;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 369;
+				State = 371;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2045,21 +2046,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 379;
+			State = 381;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 370;
-				Match(FIRST);
-				State = 371;
-				Match(STITCH);
 				State = 372;
-				Match(IN);
+				Match(FIRST);
 				State = 373;
-				_localctx.nth = Match(ORDINAL);
+				Match(STITCH);
 				State = 374;
+				Match(IN);
+				State = 375;
+				_localctx.nth = Match(ORDINAL);
+				State = 376;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2073,13 +2074,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 375;
-				Match(NOT);
-				State = 376;
-				Match(IN);
 				State = 377;
-				Match(THE);
+				Match(NOT);
 				State = 378;
+				Match(IN);
+				State = 379;
+				Match(THE);
+				State = 380;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2123,13 +2124,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 381;
-			Match(MEASURE);
-			State = 382;
-			_localctx.called = name();
 			State = 383;
-			Match(IS);
+			Match(MEASURE);
 			State = 384;
+			_localctx.called = name();
+			State = 385;
+			Match(IS);
+			State = 386;
 			_localctx.value = sum();
 			}
 		}
@@ -2190,19 +2191,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 386;
-			Match(COUNT);
-			State = 387;
-			_localctx.called = name();
 			State = 388;
+			Match(COUNT);
+			State = 389;
+			_localctx.called = name();
+			State = 390;
 			Match(IS);
-			State = 398;
+			State = 400;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 389;
+				State = 391;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2212,9 +2213,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 390;
+				State = 392;
 				Match(FOR);
-				State = 391;
+				State = 393;
 				_localctx.length = sum();
 				}
 				break;
@@ -2329,14 +2330,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 392;
+				State = 394;
 				_localctx.value = sum();
-				State = 396;
+				State = 398;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 393;
+					State = 395;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2346,9 +2347,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 394;
+					State = 396;
 					Match(FOR);
-					State = 395;
+					State = 397;
 					_localctx.length = sum();
 					}
 				}
@@ -2358,20 +2359,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 404;
+			State = 406;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 400;
+				State = 402;
 				Match(COMMA);
-				State = 401;
+				State = 403;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 406;
+				State = 408;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2413,18 +2414,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 407;
+			State = 409;
 			Match(CLAIMS);
-			State = 413;
+			State = 415;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 408;
-				_localctx.without = Match(WITHOUT);
-				State = 409;
-				Match(TURNING);
 				State = 410;
+				_localctx.without = Match(WITHOUT);
+				State = 411;
+				Match(TURNING);
+				State = 412;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2437,9 +2438,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 411;
+				State = 413;
 				_localctx.with = Match(WITH);
-				State = 412;
+				State = 414;
 				Match(CHAINS);
 				}
 				break;
@@ -2486,9 +2487,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 415;
+			State = 417;
 			Match(BODY);
-			State = 421;
+			State = 423;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2599,17 +2600,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 416;
-				_localctx.table = name();
-				State = 417;
-				Match(COMMA);
 				State = 418;
+				_localctx.table = name();
+				State = 419;
+				Match(COMMA);
+				State = 420;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 420;
+				State = 422;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2657,20 +2658,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 423;
-			Match(EASE);
-			State = 424;
-			_localctx.called = name();
 			State = 425;
-			Match(IS);
+			Match(EASE);
 			State = 426;
-			_localctx.value = sum();
+			_localctx.called = name();
+			State = 427;
+			Match(IS);
 			State = 428;
+			_localctx.value = sum();
+			State = 430;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 427;
+				State = 429;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2726,28 +2727,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 430;
-			Match(FINISHED);
-			State = 431;
-			_localctx.called = name();
 			State = 432;
-			Match(IS);
+			Match(FINISHED);
 			State = 433;
+			_localctx.called = name();
+			State = 434;
+			Match(IS);
+			State = 435;
 			_localctx.value = expected();
-			State = 438;
+			State = 440;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 434;
+				State = 436;
 				Match(COMMA);
-				State = 435;
+				State = 437;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 440;
+				State = 442;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2786,26 +2787,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 447;
+			State = 449;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 441;
+				State = 443;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 442;
-				Match(STRETCHES);
-				State = 443;
-				Match(BY);
 				State = 444;
-				_localctx.stretch = number();
+				Match(STRETCHES);
 				State = 445;
+				Match(BY);
+				State = 446;
+				_localctx.stretch = number();
+				State = 447;
 				Match(PERCENT);
 				}
 				break;
@@ -2853,25 +2854,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 449;
+			State = 451;
 			Match(ACCEPT);
-			State = 450;
+			State = 452;
 			_localctx.called = name();
-			State = 453;
+			State = 455;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 451;
+				State = 453;
 				Match(OF);
-				State = 452;
+				State = 454;
 				_localctx.which = name();
 				}
 			}
 
-			State = 455;
+			State = 457;
 			Match(COLON);
-			State = 456;
+			State = 458;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2933,27 +2934,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 458;
-			Match(SWATCH);
-			State = 459;
-			_localctx.by = stitch();
 			State = 460;
-			Match(COLON);
+			Match(SWATCH);
 			State = 461;
-			_localctx.stitches = number();
+			_localctx.by = stitch();
 			State = 462;
-			stitchesWord();
+			Match(COLON);
 			State = 463;
-			Match(AND);
+			_localctx.stitches = number();
 			State = 464;
-			_localctx.rows = number();
+			stitchesWord();
 			State = 465;
-			rowsWord();
+			Match(AND);
 			State = 466;
-			Match(WEIGH);
+			_localctx.rows = number();
 			State = 467;
-			_localctx.value = number();
+			rowsWord();
 			State = 468;
+			Match(WEIGH);
+			State = 469;
+			_localctx.value = number();
+			State = 470;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2963,14 +2964,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 471;
+			State = 473;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 469;
+				State = 471;
 				Match(COMMA);
-				State = 470;
+				State = 472;
 				_localctx.yarn = name();
 				}
 			}
@@ -3026,31 +3027,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 473;
-			Match(MADE);
-			State = 474;
-			_localctx.size = sizeName();
 			State = 475;
-			Match(COLON);
+			Match(MADE);
 			State = 476;
-			_localctx.piece = name();
+			_localctx.size = sizeName();
 			State = 477;
+			Match(COLON);
+			State = 478;
+			_localctx.piece = name();
+			State = 479;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 482;
+			State = 484;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 478;
+				State = 480;
 				Match(COMMA);
-				State = 479;
+				State = 481;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 484;
+				State = 486;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3094,11 +3095,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 485;
-			_localctx.value = number();
-			State = 486;
-			_localctx.measure = unit();
 			State = 487;
+			_localctx.value = number();
+			State = 488;
+			_localctx.measure = unit();
+			State = 489;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3157,40 +3158,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 502;
+			State = 504;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 489;
+				State = 491;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 490;
+				State = 492;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 491;
-				Match(MULTIPLE);
-				State = 492;
-				Match(OF);
 				State = 493;
+				Match(MULTIPLE);
+				State = 494;
+				Match(OF);
+				State = 495;
 				_localctx.multiple = single();
-				State = 496;
+				State = 498;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 494;
+					State = 496;
 					Match(PLUS);
-					State = 495;
+					State = 497;
 					_localctx.plus = single();
 					}
 				}
@@ -3200,9 +3201,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 498;
+				State = 500;
 				Match(ROUNDED);
-				State = 499;
+				State = 501;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3217,9 +3218,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 500;
+				State = 502;
 				Match(WITHIN);
-				State = 501;
+				State = 503;
 				_localctx.within = sum();
 				}
 				break;
@@ -3267,26 +3268,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 504;
+			State = 506;
 			Match(PIECE);
-			State = 505;
-			_localctx.called = name();
 			State = 507;
+			_localctx.called = name();
+			State = 509;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==FROM || _la==IS || _la==PICKED) {
+			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 506;
+				State = 508;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 510;
+			State = 512;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 509;
+				State = 511;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3309,6 +3310,9 @@ internal partial class TurnrowParser : Parser {
 		public CountContext part;
 		public EdgeContext at;
 		public IToken turned;
+		public AcrossPartContext _acrossPart;
+		public IList<AcrossPartContext> _over = new List<AcrossPartContext>();
+		public IToken round;
 		public AlongContext _along;
 		public IList<AlongContext> _walks = new List<AlongContext>();
 		public RateContext _rate;
@@ -3336,9 +3340,15 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNED() { return GetToken(TurnrowParser.TURNED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public AcrossPartContext[] acrossPart() {
+			return GetRuleContexts<AcrossPartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public AcrossPartContext acrossPart(int i) {
+			return GetRuleContext<AcrossPartContext>(i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICKED() { return GetToken(TurnrowParser.PICKED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UP() { return GetToken(TurnrowParser.UP, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public AlongContext[] along() {
 			return GetRuleContexts<AlongContext>();
 		}
@@ -3351,6 +3361,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public RateContext rate(int i) {
 			return GetRuleContext<RateContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] AND() { return GetTokens(TurnrowParser.AND); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND(int i) {
 			return GetToken(TurnrowParser.AND, i);
@@ -3368,30 +3380,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 68, RULE_origin);
 		int _la;
 		try {
-			State = 550;
+			State = 564;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 512;
-				Match(FROM);
-				State = 513;
-				_localctx.piece = name();
 				State = 514;
-				Match(COLON);
+				Match(FROM);
 				State = 515;
+				_localctx.piece = name();
+				State = 516;
+				Match(COLON);
+				State = 517;
 				_localctx.part = count();
-				State = 520;
+				State = 522;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 516;
-					stitchesWord();
-					State = 517;
-					Match(AT);
 					State = 518;
+					stitchesWord();
+					State = 519;
+					Match(AT);
+					State = 520;
 					_localctx.at = edge();
 					}
 				}
@@ -3401,76 +3413,119 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 522;
-				Match(IS);
-				State = 523;
-				_localctx.piece = name();
 				State = 524;
+				Match(IS);
+				State = 525;
+				_localctx.piece = name();
+				State = 526;
 				Match(MIRRORED);
-				State = 528;
+				State = 530;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 525;
-					Match(COMMA);
-					State = 526;
-					_localctx.turned = Match(TURNED);
 					State = 527;
+					Match(COMMA);
+					State = 528;
+					_localctx.turned = Match(TURNED);
+					State = 529;
 					Match(OVER);
 					}
 				}
 
 				}
 				break;
-			case PICKED:
+			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 530;
-				Match(PICKED);
-				State = 531;
-				Match(UP);
 				State = 532;
-				Match(ALONG);
+				Match(ACROSS);
 				State = 533;
-				_localctx._along = along();
-				_localctx._walks.Add(_localctx._along);
+				_localctx._acrossPart = acrossPart();
+				_localctx._over.Add(_localctx._acrossPart);
 				State = 538;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while (_la==AND) {
+				while (_la==COMMA) {
 					{
 					{
 					State = 534;
-					Match(AND);
+					Match(COMMA);
 					State = 535;
-					_localctx._along = along();
-					_localctx._walks.Add(_localctx._along);
+					_localctx._acrossPart = acrossPart();
+					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
 					State = 540;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
+				}
+				break;
+			case PICKED:
+				EnterOuterAlt(_localctx, 4);
+				{
 				State = 541;
-				Match(COLON);
+				Match(PICKED);
 				State = 542;
+				Match(UP);
+				State = 545;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case ALONG:
+					{
+					State = 543;
+					Match(ALONG);
+					}
+					break;
+				case AROUND:
+					{
+					State = 544;
+					_localctx.round = Match(AROUND);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 547;
+				_localctx._along = along();
+				_localctx._walks.Add(_localctx._along);
+				State = 552;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while (_la==AND) {
+					{
+					{
+					State = 548;
+					Match(AND);
+					State = 549;
+					_localctx._along = along();
+					_localctx._walks.Add(_localctx._along);
+					}
+					}
+					State = 554;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				State = 555;
+				Match(COLON);
+				State = 556;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 547;
+				State = 561;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 543;
+					State = 557;
 					Match(COMMA);
-					State = 544;
+					State = 558;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 549;
+					State = 563;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3478,6 +3533,55 @@ internal partial class TurnrowParser : Parser {
 				break;
 			default:
 				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class AcrossPartContext : ParserRuleContext {
+		public NameContext @base;
+		public NameContext part;
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
+		public AcrossPartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_acrossPart; } }
+	}
+
+	[RuleVersion(0)]
+	public AcrossPartContext acrossPart() {
+		AcrossPartContext _localctx = new AcrossPartContext(Context, State);
+		EnterRule(_localctx, 70, RULE_acrossPart);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 566;
+			_localctx.@base = name();
+			State = 568;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0)) {
+				{
+				State = 567;
+				_localctx.part = name();
+				}
+			}
+
 			}
 		}
 		catch (RecognitionException re) {
@@ -3522,40 +3626,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 70, RULE_along);
+		EnterRule(_localctx, 72, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 553;
+			State = 571;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 552;
+				State = 570;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 555;
+				State = 573;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 561;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -757167687821689099L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
+			State = 579;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 557;
+				State = 575;
 				Match(COMMA);
-				State = 558;
+				State = 576;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 563;
+				State = 581;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3592,9 +3696,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 72, RULE_alongPart);
+		EnterRule(_localctx, 74, RULE_alongPart);
 		try {
-			State = 568;
+			State = 586;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3603,7 +3707,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 564;
+				State = 582;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3611,9 +3715,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 565;
+				State = 583;
 				_localctx.facing = side();
-				State = 566;
+				State = 584;
 				Match(FACING);
 				}
 				break;
@@ -3656,25 +3760,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 74, RULE_beginLine);
+		EnterRule(_localctx, 76, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 570;
+			State = 588;
 			Match(BEGIN);
-			State = 571;
+			State = 589;
 			Match(WITH);
-			State = 572;
+			State = 590;
 			_localctx.amount = count();
-			State = 573;
+			State = 591;
 			stitchesWord();
-			State = 575;
+			State = 593;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 574;
+				State = 592;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3712,21 +3816,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 76, RULE_chainLine);
+		EnterRule(_localctx, 78, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 577;
+			State = 595;
 			Match(CHAIN);
-			State = 578;
+			State = 596;
 			_localctx.amount = count();
-			State = 580;
+			State = 598;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 579;
+				State = 597;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3774,22 +3878,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 78, RULE_edgeLine);
+		EnterRule(_localctx, 80, RULE_edgeLine);
 		int _la;
 		try {
-			State = 596;
+			State = 614;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 582;
+				State = 600;
 				Match(FROM);
-				State = 583;
+				State = 601;
 				Match(HERE);
-				State = 584;
+				State = 602;
 				_localctx.at = edge();
-				State = 585;
+				State = 603;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3798,7 +3902,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 586;
+				State = 604;
 				_localctx.called = name();
 				}
 				break;
@@ -3807,21 +3911,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 592;
+				State = 610;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 588;
+					State = 606;
 					Match(BOTH);
-					State = 589;
+					State = 607;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 590;
+					State = 608;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3831,14 +3935,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 591;
+					State = 609;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 594;
+				State = 612;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3847,7 +3951,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 595;
+				State = 613;
 				_localctx.called = name();
 				}
 				break;
@@ -3884,17 +3988,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 80, RULE_markLine);
+		EnterRule(_localctx, 82, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 598;
+			State = 616;
 			Match(MARK);
-			State = 599;
+			State = 617;
 			Match(NEXT);
-			State = 600;
+			State = 618;
 			Match(ROW);
-			State = 601;
+			State = 619;
 			_localctx.called = name();
 			}
 		}
@@ -3934,32 +4038,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 82, RULE_divideLine);
+		EnterRule(_localctx, 84, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 603;
+			State = 621;
 			Match(DIVIDE);
-			State = 604;
+			State = 622;
 			Match(COLON);
-			State = 605;
+			State = 623;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 610;
+			State = 628;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 606;
+				State = 624;
 				Match(COMMA);
-				State = 607;
+				State = 625;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 612;
+				State = 630;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3997,17 +4101,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 84, RULE_dividePart);
+		EnterRule(_localctx, 86, RULE_dividePart);
 		try {
-			State = 619;
+			State = 637;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 613;
+				State = 631;
 				Match(SKIP_WORD);
-				State = 614;
+				State = 632;
 				_localctx.amount = count();
 				}
 				break;
@@ -4123,11 +4227,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 615;
+				State = 633;
 				_localctx.amount = count();
-				State = 616;
+				State = 634;
 				Match(FOR);
-				State = 617;
+				State = 635;
 				_localctx.called = name();
 				}
 				break;
@@ -4159,13 +4263,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 86, RULE_fastenLine);
+		EnterRule(_localctx, 88, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 621;
+			State = 639;
 			Match(FASTEN);
-			State = 622;
+			State = 640;
 			Match(OFF);
 			}
 		}
@@ -4194,15 +4298,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 88, RULE_weaveLine);
+		EnterRule(_localctx, 90, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 624;
+			State = 642;
 			Match(WEAVE);
-			State = 625;
+			State = 643;
 			Match(IN);
-			State = 626;
+			State = 644;
 			Match(ENDS);
 			}
 		}
@@ -4246,43 +4350,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_rowLine);
+		EnterRule(_localctx, 92, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 628;
+			State = 646;
 			Match(ROW);
-			State = 630;
+			State = 648;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 61124475L) != 0)) {
 				{
-				State = 629;
+				State = 647;
 				_localctx.from = count();
 				}
 			}
 
-			State = 633;
+			State = 651;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 632;
+				State = 650;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 635;
+			State = 653;
 			Match(COLON);
-			State = 636;
+			State = 654;
 			_localctx.words = items();
-			State = 638;
+			State = 656;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 637;
+				State = 655;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4334,39 +4438,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 92, RULE_rowsLine);
+		EnterRule(_localctx, 94, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 640;
+			State = 658;
 			Match(ROWS);
-			State = 641;
+			State = 659;
 			_localctx.from = count();
-			State = 642;
+			State = 660;
 			Match(TO);
-			State = 643;
+			State = 661;
 			_localctx.to = count();
-			State = 645;
+			State = 663;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 644;
+				State = 662;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 647;
+			State = 665;
 			Match(COLON);
-			State = 648;
+			State = 666;
 			_localctx.words = items();
-			State = 650;
+			State = 668;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 649;
+				State = 667;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4407,28 +4511,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 94, RULE_items);
+		EnterRule(_localctx, 96, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 652;
+			State = 670;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 657;
+			State = 675;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 653;
+				State = 671;
 				Match(COMMA);
-				State = 654;
+				State = 672;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 659;
+				State = 677;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4451,6 +4555,7 @@ internal partial class TurnrowParser : Parser {
 		public IToken end;
 		public ReachContext far;
 		public PlaceContext at;
+		public NameContext called;
 		public ListContext before;
 		public NameContext _name;
 		public IList<NameContext> _words = new List<NameContext>();
@@ -4478,17 +4583,20 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THE() { return GetToken(TurnrowParser.THE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
-			return GetRuleContext<ChangeContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
-			return GetRuleContext<ListContext>(0);
-		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HOLD() { return GetToken(TurnrowParser.HOLD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
 			return GetRuleContexts<NameContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
 			return GetRuleContext<NameContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BRIDGE() { return GetToken(TurnrowParser.BRIDGE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
+			return GetRuleContext<ChangeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
+			return GetRuleContext<ListContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchAmountContext stitchAmount() {
 			return GetRuleContext<StitchAmountContext>(0);
@@ -4506,22 +4614,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 96, RULE_item);
+		EnterRule(_localctx, 98, RULE_item);
 		int _la;
 		try {
-			State = 709;
+			State = 738;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 660;
+				State = 678;
 				Match(OPEN);
-				State = 661;
+				State = 679;
 				_localctx.inside = items();
-				State = 662;
+				State = 680;
 				Match(CLOSE);
-				State = 667;
+				State = 685;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4635,9 +4743,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 663;
+					State = 681;
 					_localctx.amount = count();
-					State = 664;
+					State = 682;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4646,7 +4754,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 666;
+					State = 684;
 					_localctx.far = reach();
 					}
 					break;
@@ -4659,12 +4767,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 670;
+				State = 688;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 669;
+					State = 687;
 					_localctx.at = place();
 					}
 				}
@@ -4674,14 +4782,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 672;
+				State = 690;
 				Match(SKIP_WORD);
-				State = 674;
+				State = 692;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 61124475L) != 0)) {
 					{
-					State = 673;
+					State = 691;
 					_localctx.amount = count();
 					}
 				}
@@ -4691,27 +4799,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 676;
+				State = 694;
 				Match(SLIP);
-				State = 677;
+				State = 695;
 				Match(OVER);
-				State = 678;
+				State = 696;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 679;
+				State = 697;
 				Match(LEAVE);
-				State = 683;
+				State = 701;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 680;
+					State = 698;
 					Match(THE);
-					State = 681;
+					State = 699;
 					Match(REST);
 					}
 					break;
@@ -4826,13 +4934,47 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 682;
+					State = 700;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
+				}
+				break;
+			case HOLD:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 703;
+				Match(HOLD);
+				State = 704;
+				_localctx.amount = count();
+				State = 705;
+				Match(FOR);
+				State = 706;
+				_localctx.called = name();
+				}
+				break;
+			case BRIDGE:
+				EnterOuterAlt(_localctx, 6);
+				{
+				State = 708;
+				Match(BRIDGE);
+				State = 709;
+				_localctx.amount = count();
+				State = 712;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FOR) {
+					{
+					State = 710;
+					Match(FOR);
+					State = 711;
+					_localctx.called = name();
+					}
+				}
+
 				}
 				break;
 			case ACCEPT:
@@ -4946,19 +5088,19 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 			case NUMBER:
 			case FRACTION:
-				EnterOuterAlt(_localctx, 5);
+				EnterOuterAlt(_localctx, 7);
 				{
-				State = 686;
+				State = 715;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 685;
+					State = 714;
 					_localctx.before = list();
 					}
 				}
 
-				State = 704;
+				State = 733;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5069,35 +5211,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 689;
+					State = 718;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 688;
+						State = 717;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 691;
+						State = 720;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-					State = 698;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
+					State = 727;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 693;
+						State = 722;
 						_localctx.changed = change();
-						State = 695;
+						State = 724;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5368853707264360979L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 61124607L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -3028670755598500907L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 244498429L) != 0)) {
 							{
-							State = 694;
+							State = 723;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5115,7 +5257,7 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 697;
+						State = 726;
 						_localctx.worked = stitchAmount();
 						}
 						break;
@@ -5133,14 +5275,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 700;
+					State = 729;
 					_localctx.changed = change();
-					State = 702;
+					State = 731;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5368853707264360979L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 61124607L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -3028670755598500907L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 244498429L) != 0)) {
 						{
-						State = 701;
+						State = 730;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5150,12 +5292,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 707;
+				State = 736;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 706;
+					State = 735;
 					_localctx.at = place();
 					}
 				}
@@ -5204,10 +5346,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 98, RULE_stitchAmount);
+		EnterRule(_localctx, 100, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 724;
+			State = 753;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5216,18 +5358,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 712;
+				State = 741;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 711;
+					State = 740;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 714;
+					State = 743;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5237,20 +5379,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 716;
+				State = 745;
 				_localctx.first = list();
-				State = 720;
+				State = 749;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 717;
+					State = 746;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 722;
+					State = 751;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5262,7 +5404,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 723;
+				State = 752;
 				_localctx.far = reach();
 				}
 				break;
@@ -5302,10 +5444,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 100, RULE_changeAmount);
+		EnterRule(_localctx, 102, RULE_changeAmount);
 		int _la;
 		try {
-			State = 731;
+			State = 760;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5420,14 +5562,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 726;
+				State = 755;
 				_localctx.amount = count();
-				State = 728;
+				State = 757;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 727;
+					State = 756;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5440,7 +5582,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 730;
+				State = 759;
 				_localctx.far = reach();
 				}
 				break;
@@ -5482,52 +5624,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 102, RULE_reach);
+		EnterRule(_localctx, 104, RULE_reach);
 		int _la;
 		try {
-			State = 744;
+			State = 773;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 733;
+				State = 762;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 734;
+				State = 763;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 735;
+				State = 764;
 				Match(TO);
-				State = 736;
+				State = 765;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 737;
+				State = 766;
 				Match(UNTIL);
-				State = 738;
+				State = 767;
 				_localctx.remain = count();
-				State = 739;
+				State = 768;
 				Match(REMAIN);
-				State = 742;
+				State = 771;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 740;
+					State = 769;
 					Match(BEFORE);
-					State = 741;
+					State = 770;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5587,14 +5729,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 104, RULE_place);
+		EnterRule(_localctx, 106, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 746;
+			State = 775;
 			Match(IN);
-			State = 792;
+			State = 821;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5602,66 +5744,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 747;
+				State = 776;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 8589967489L) != 0)) ) {
+				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 17179934977L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 751;
+				State = 780;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0)) {
 					{
 					{
-					State = 748;
+					State = 777;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 753;
+					State = 782;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 760;
+				State = 789;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 754;
+					State = 783;
 					Match(AND);
-					State = 756;
+					State = 785;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 755;
+						State = 784;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 758;
+						State = 787;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
 					}
 				}
 
-				State = 766;
+				State = 795;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 762;
+					State = 791;
 					_localctx.until = Match(UNTIL);
-					State = 763;
+					State = 792;
 					_localctx.remain = count();
-					State = 764;
+					State = 793;
 					Match(REMAIN);
 					}
 				}
@@ -5670,70 +5812,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 768;
+				State = 797;
 				_localctx.which = Match(EACH);
-				State = 772;
+				State = 801;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0)) {
 					{
 					{
-					State = 769;
+					State = 798;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 774;
+					State = 803;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 781;
+				State = 810;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 775;
+					State = 804;
 					Match(AND);
-					State = 777;
+					State = 806;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 776;
+						State = 805;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 779;
+						State = 808;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
 					}
 				}
 
-				State = 789;
+				State = 818;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 783;
+					State = 812;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 784;
+					State = 813;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 785;
+					State = 814;
 					_localctx.until = Match(UNTIL);
-					State = 786;
+					State = 815;
 					_localctx.remain = count();
-					State = 787;
+					State = 816;
 					Match(REMAIN);
 					}
 					break;
@@ -5749,7 +5891,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 791;
+				State = 820;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -5805,66 +5947,66 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 106, RULE_repeatLine);
+		EnterRule(_localctx, 108, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 794;
+			State = 823;
 			Match(REPEAT);
-			State = 802;
+			State = 831;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 795;
+				State = 824;
 				Match(ROWS);
-				State = 796;
+				State = 825;
 				_localctx.from = count();
-				State = 797;
+				State = 826;
 				Match(TO);
-				State = 798;
+				State = 827;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 800;
+				State = 829;
 				Match(ROW);
-				State = 801;
+				State = 830;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 804;
+			State = 833;
 			Match(COMMA);
-			State = 805;
+			State = 834;
 			_localctx.times = count();
-			State = 813;
+			State = 842;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 806;
+				State = 835;
 				_localctx.more = Match(MORE_WORD);
-				State = 807;
+				State = 836;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 808;
+				State = 837;
 				_localctx.end = Match(TIMES);
-				State = 811;
+				State = 840;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 809;
+					State = 838;
 					_localctx.inAll = Match(IN);
-					State = 810;
+					State = 839;
 					Match(ALL);
 					}
 				}
@@ -5874,12 +6016,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 816;
+			State = 845;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 815;
+				State = 844;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5926,36 +6068,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 108, RULE_forLine);
+		EnterRule(_localctx, 110, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 818;
+			State = 847;
 			Match(FOR);
-			State = 819;
+			State = 848;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 824;
+			State = 853;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 820;
+				State = 849;
 				Match(COMMA);
-				State = 821;
+				State = 850;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 826;
+				State = 855;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 827;
+			State = 856;
 			Match(COLON);
-			State = 828;
+			State = 857;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -5990,21 +6132,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 110, RULE_sizeRange);
+		EnterRule(_localctx, 112, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 830;
+			State = 859;
 			_localctx.first = sizeName();
-			State = 833;
+			State = 862;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 831;
+				State = 860;
 				Match(TO);
-				State = 832;
+				State = 861;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6073,15 +6215,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 112, RULE_sizedLine);
+		EnterRule(_localctx, 114, RULE_sizedLine);
 		try {
-			State = 845;
+			State = 874;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 835;
+				State = 864;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6091,63 +6233,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 836;
+				State = 865;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 837;
+				State = 866;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 838;
+				State = 867;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 839;
+				State = 868;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 840;
+				State = 869;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 841;
+				State = 870;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 842;
+				State = 871;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 843;
+				State = 872;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 844;
+				State = 873;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6170,21 +6312,22 @@ internal partial class TurnrowParser : Parser {
 		public SumContext length;
 		public IToken further;
 		public CountContext amount;
+		public RowsWordContext counted;
 		public NameContext mark;
 		public RowFixContext _rowFix;
 		public IList<RowFixContext> _fixes = new List<RowFixContext>();
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRAIGHT() { return GetToken(TurnrowParser.STRAIGHT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
-			return GetRuleContext<RowsWordContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
 			return GetRuleContext<SumContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
@@ -6213,29 +6356,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 114, RULE_straightLine);
+		EnterRule(_localctx, 116, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 847;
+			State = 876;
 			Match(STRAIGHT);
-			State = 855;
+			State = 884;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 848;
+				State = 877;
 				Match(TO);
-				State = 849;
+				State = 878;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 850;
+				State = 879;
 				_localctx.further = Match(FOR);
-				State = 851;
+				State = 880;
 				_localctx.length = sum();
 				}
 				break;
@@ -6350,50 +6493,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 852;
+				State = 881;
 				_localctx.amount = count();
-				State = 853;
-				rowsWord();
+				State = 882;
+				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 859;
+			State = 888;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 857;
+				State = 886;
 				Match(FROM);
-				State = 858;
+				State = 887;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 865;
+			State = 894;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 861;
+				State = 890;
 				Match(COMMA);
-				State = 862;
+				State = 891;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 867;
+				State = 896;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 869;
+			State = 898;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 868;
+				State = 897;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6432,35 +6575,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 116, RULE_rowFix);
+		EnterRule(_localctx, 118, RULE_rowFix);
 		try {
-			State = 877;
+			State = 906;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 871;
+				State = 900;
 				Match(EVEN);
-				State = 872;
+				State = 901;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 873;
+				State = 902;
 				Match(ODD);
-				State = 874;
+				State = 903;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 875;
+				State = 904;
 				Match(END);
-				State = 876;
+				State = 905;
 				_localctx.facing = side();
 				}
 				break;
@@ -6504,25 +6647,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 118, RULE_leaveLine);
+		EnterRule(_localctx, 120, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 879;
+			State = 908;
 			Match(LEAVE);
-			State = 880;
+			State = 909;
 			_localctx.amount = count();
-			State = 881;
+			State = 910;
 			Match(AT);
-			State = 882;
+			State = 911;
 			_localctx.at = edge();
-			State = 884;
+			State = 913;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 883;
+				State = 912;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6570,41 +6713,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 120, RULE_addLine);
+		EnterRule(_localctx, 122, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 886;
+			State = 915;
 			Match(ADD);
-			State = 887;
+			State = 916;
 			_localctx.amount = count();
-			State = 888;
+			State = 917;
 			Match(AT);
-			State = 889;
+			State = 918;
 			_localctx.at = edge();
-			State = 894;
+			State = 923;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 890;
+				State = 919;
 				Match(COMMA);
-				State = 891;
+				State = 920;
 				_localctx.apart = Match(ONE);
-				State = 892;
+				State = 921;
 				Match(ROW);
-				State = 893;
+				State = 922;
 				Match(APART);
 				}
 			}
 
-			State = 897;
+			State = 926;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 896;
+				State = 925;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6624,6 +6767,7 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class ShapeLineContext : ParserRuleContext {
 		public DecreasingContext by;
+		public IToken many;
 		public CountContext from;
 		public CountContext to;
 		public ShapeDoneContext does;
@@ -6633,14 +6777,15 @@ internal partial class TurnrowParser : Parser {
 		public RowFixContext _rowFix;
 		public IList<RowFixContext> _fixes = new List<RowFixContext>();
 		public CountContext rows;
+		public RowsWordContext counted;
 		public IToken inside;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SHAPE() { return GetToken(TurnrowParser.SHAPE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public DecreasingContext decreasing() {
 			return GetRuleContext<DecreasingContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
@@ -6653,9 +6798,6 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
 			return GetRuleContext<SumContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
-			return GetRuleContext<RowsWordContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
 			return GetRuleContext<StitchesWordContext>(0);
 		}
@@ -6664,6 +6806,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
@@ -6685,91 +6830,91 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 122, RULE_shapeLine);
+		EnterRule(_localctx, 124, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 899;
+			State = 928;
 			Match(SHAPE);
-			State = 950;
+			State = 979;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 900;
+				State = 929;
 				Match(BY);
-				State = 901;
+				State = 930;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 902;
-				Match(ROWS);
-				State = 903;
+				State = 931;
+				_localctx.many = Match(ROWS);
+				State = 932;
 				_localctx.from = count();
-				State = 904;
+				State = 933;
 				Match(TO);
-				State = 905;
+				State = 934;
 				_localctx.to = count();
-				State = 906;
+				State = 935;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 910;
+				State = 939;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 908;
+					State = 937;
 					Match(TO);
 					}
 					break;
 				case FOR:
 					{
-					State = 909;
+					State = 938;
 					_localctx.further = Match(FOR);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 912;
+				State = 941;
 				_localctx.length = sum();
-				State = 915;
+				State = 944;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 913;
+					State = 942;
 					Match(FROM);
-					State = 914;
+					State = 943;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 921;
+				State = 950;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 917;
+					State = 946;
 					Match(COMMA);
-					State = 918;
+					State = 947;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 923;
+					State = 952;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 924;
+				State = 953;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -6884,66 +7029,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 926;
+				State = 955;
 				_localctx.rows = count();
-				State = 948;
+				State = 977;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 927;
-					rowsWord();
-					State = 930;
+					State = 956;
+					_localctx.counted = rowsWord();
+					State = 959;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 928;
+						State = 957;
 						Match(FROM);
-						State = 929;
+						State = 958;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 936;
+					State = 965;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 932;
+						State = 961;
 						Match(COMMA);
-						State = 933;
+						State = 962;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 938;
+						State = 967;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 939;
+					State = 968;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 941;
+					State = 970;
 					stitchesWord();
-					State = 942;
+					State = 971;
 					_localctx.inside = Match(IN);
-					State = 946;
+					State = 975;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 943;
+						State = 972;
 						Match(COMMA);
-						State = 944;
+						State = 973;
 						Match(BY);
-						State = 945;
+						State = 974;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7003,35 +7148,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 124, RULE_shapeDone);
+		EnterRule(_localctx, 126, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 962;
+			State = 991;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 952;
+				State = 981;
 				Match(COLON);
-				State = 953;
+				State = 982;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 958;
+				State = 987;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 954;
+					State = 983;
 					Match(SEMICOLON);
-					State = 955;
+					State = 984;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 960;
+					State = 989;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7039,19 +7184,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 961;
+				State = 990;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 965;
+			State = 994;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 964;
+				State = 993;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7104,43 +7249,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 126, RULE_shaping);
+		EnterRule(_localctx, 128, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 972;
+			State = 1001;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 967;
+				State = 996;
 				Match(AFTER);
-				State = 968;
+				State = 997;
 				_localctx.after = count();
-				State = 969;
+				State = 998;
 				rowsWord();
-				State = 970;
+				State = 999;
 				Match(COMMA);
 				}
 			}
 
-			State = 974;
+			State = 1003;
 			_localctx.first = stage();
-			State = 979;
+			State = 1008;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 975;
+				State = 1004;
 				Match(COMMA);
-				State = 976;
+				State = 1005;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 981;
+				State = 1010;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7187,56 +7332,56 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 128, RULE_stage);
+		EnterRule(_localctx, 130, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 985;
+			State = 1014;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case DEC:
 			case INC:
 				{
-				State = 982;
+				State = 1011;
 				_localctx.changed = change();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 983;
+				State = 1012;
 				Match(LEAVE);
 				}
 				break;
 			case ADD:
 				{
-				State = 984;
+				State = 1013;
 				Match(ADD);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 987;
+			State = 1016;
 			_localctx.amount = count();
-			State = 990;
+			State = 1019;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 988;
+				State = 1017;
 				Match(AT);
-				State = 989;
+				State = 1018;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 993;
+			State = 1022;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 992;
+				State = 1021;
 				_localctx.when = frequency();
 				}
 			}
@@ -7296,23 +7441,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 130, RULE_shapingPart);
+		EnterRule(_localctx, 132, RULE_shapingPart);
 		try {
-			State = 1009;
+			State = 1038;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 995;
+				State = 1024;
 				Match(THEN);
-				State = 998;
+				State = 1027;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 996;
+					State = 1025;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7321,7 +7466,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 997;
+					State = 1026;
 					_localctx.next = stage();
 					}
 					break;
@@ -7333,21 +7478,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1000;
+				State = 1029;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1001;
+				State = 1030;
 				Match(BY);
-				State = 1004;
+				State = 1033;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1002;
+					State = 1031;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7355,7 +7500,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1003;
+					State = 1032;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7369,16 +7514,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1006;
+				State = 1035;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1007;
+				State = 1036;
 				Match(AT);
-				State = 1008;
+				State = 1037;
 				_localctx.at = edge();
 				}
 				break;
@@ -7417,24 +7562,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 132, RULE_frequency);
+		EnterRule(_localctx, 134, RULE_frequency);
 		try {
-			State = 1014;
+			State = 1043;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1011;
+				State = 1040;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1012;
+				State = 1041;
 				Match(BY);
-				State = 1013;
+				State = 1042;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7478,19 +7623,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 134, RULE_everyRows);
+		EnterRule(_localctx, 136, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1016;
+			State = 1045;
 			Match(EVERY);
-			State = 1021;
+			State = 1050;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1017;
+				State = 1046;
 				Match(ROW);
 				}
 				break;
@@ -7605,23 +7750,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1018;
+				State = 1047;
 				_localctx.interval = count();
-				State = 1019;
+				State = 1048;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1026;
+			State = 1055;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 61124475L) != 0)) {
 				{
-				State = 1023;
+				State = 1052;
 				_localctx.times = count();
-				State = 1024;
+				State = 1053;
 				Match(TIMES);
 				}
 			}
@@ -7666,31 +7811,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 136, RULE_turnRows);
+		EnterRule(_localctx, 138, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1028;
+			State = 1057;
 			Match(TURNS);
-			State = 1029;
+			State = 1058;
 			Match(EVERY);
-			State = 1030;
+			State = 1059;
 			_localctx.interval = count();
-			State = 1031;
+			State = 1060;
 			Match(AND);
-			State = 1032;
+			State = 1061;
 			_localctx.byTurns = count();
-			State = 1033;
+			State = 1062;
 			rowsWord();
-			State = 1037;
+			State = 1066;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 61124475L) != 0)) {
 				{
-				State = 1034;
+				State = 1063;
 				_localctx.times = count();
-				State = 1035;
+				State = 1064;
 				Match(TIMES);
 				}
 			}
@@ -7724,33 +7869,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 138, RULE_decreasing);
+		EnterRule(_localctx, 140, RULE_decreasing);
 		try {
-			State = 1044;
+			State = 1073;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1039;
+				State = 1068;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1040;
+				State = 1069;
 				Match(SLIPPING);
-				State = 1041;
+				State = 1070;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1042;
+				State = 1071;
 				Match(WORKING);
-				State = 1043;
+				State = 1072;
 				Match(TOGETHER);
 				}
 				break;
@@ -7790,32 +7935,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 140, RULE_stitchesIn);
+		EnterRule(_localctx, 142, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1048;
+			State = 1077;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1046;
+				State = 1075;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1047;
+				State = 1076;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1050;
+			State = 1079;
 			stitchesWord();
-			State = 1051;
+			State = 1080;
 			Match(IN);
 			}
 		}
@@ -7864,37 +8009,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 142, RULE_solve);
+		EnterRule(_localctx, 144, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1053;
+			State = 1082;
 			Match(EVENLY);
-			State = 1054;
+			State = 1083;
 			Match(TO);
-			State = 1055;
+			State = 1084;
 			_localctx.target = count();
-			State = 1056;
+			State = 1085;
 			Match(COMMA);
-			State = 1057;
+			State = 1086;
 			Match(AT);
-			State = 1058;
+			State = 1087;
 			_localctx.at = edge();
-			State = 1063;
+			State = 1092;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1059;
+				State = 1088;
 				Match(COMMA);
-				State = 1060;
+				State = 1089;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1065;
+				State = 1094;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7946,43 +8091,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 144, RULE_solveOption);
+		EnterRule(_localctx, 146, RULE_solveOption);
 		int _la;
 		try {
-			State = 1082;
+			State = 1111;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1066;
+				State = 1095;
 				Match(ON);
-				State = 1067;
+				State = 1096;
 				Match(RS);
-				State = 1068;
+				State = 1097;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1069;
+				State = 1098;
 				Match(LONGER);
-				State = 1070;
+				State = 1099;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1071;
+				State = 1100;
 				Match(BY);
-				State = 1074;
+				State = 1103;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1072;
+					State = 1101;
 					Match(TURNS);
 					}
 					break;
@@ -7990,7 +8135,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1073;
+					State = 1102;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8003,7 +8148,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1076;
+				State = 1105;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8013,11 +8158,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1077;
+				State = 1106;
 				_localctx.rows = count();
-				State = 1078;
+				State = 1107;
 				rowsWord();
-				State = 1079;
+				State = 1108;
 				Match(PLAIN);
 				}
 				break;
@@ -8026,7 +8171,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1081;
+				State = 1110;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8101,65 +8246,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 146, RULE_seamLine);
+		EnterRule(_localctx, 148, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1084;
+			State = 1113;
 			Match(SEAM);
-			State = 1086;
+			State = 1115;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1085;
+				State = 1114;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1088;
+				State = 1117;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1094;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -757167687821689099L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
+			State = 1123;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1090;
+				State = 1119;
 				Match(AND);
-				State = 1091;
+				State = 1120;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1096;
+				State = 1125;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1104;
+			State = 1133;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1097;
+				State = 1126;
 				Match(COMMA);
-				State = 1102;
+				State = 1131;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 1134695999897601L) != 0)) {
+				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 4521191813447681L) != 0)) {
 					{
-					State = 1098;
+					State = 1127;
 					_localctx.rows = selection();
-					State = 1100;
+					State = 1129;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1099;
+						State = 1128;
 						Match(COMMA);
 						}
 					}
@@ -8170,65 +8315,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1106;
+			State = 1135;
 			Match(WITH);
-			State = 1108;
+			State = 1137;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1107;
+				State = 1136;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1110;
+				State = 1139;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1116;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -757167687821689099L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
+			State = 1145;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1112;
+				State = 1141;
 				Match(AND);
-				State = 1113;
+				State = 1142;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1118;
+				State = 1147;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1123;
+			State = 1152;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1119;
+				State = 1148;
 				Match(COMMA);
-				State = 1120;
+				State = 1149;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1125;
+				State = 1154;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1128;
+			State = 1157;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1126;
+				State = 1155;
 				Match(COLON);
-				State = 1127;
+				State = 1156;
 				_localctx.worked = rate();
 				}
 			}
@@ -8265,26 +8410,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 148, RULE_walkWords);
+		EnterRule(_localctx, 150, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1131;
+			State = 1160;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1130;
+				State = 1159;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1133;
+				State = 1162;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -757167687821689099L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8334,10 +8479,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 150, RULE_seamPart);
+		EnterRule(_localctx, 152, RULE_seamPart);
 		int _la;
 		try {
-			State = 1151;
+			State = 1180;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8346,27 +8491,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1135;
+				State = 1164;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1136;
+				State = 1165;
 				_localctx.eased = Match(EASING);
-				State = 1142;
+				State = 1171;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1137;
+					State = 1166;
 					_localctx.least = list();
-					State = 1138;
+					State = 1167;
 					Match(TO);
-					State = 1139;
+					State = 1168;
 					_localctx.most = list();
-					State = 1140;
+					State = 1169;
 					_localctx.measure = unit();
 					}
 				}
@@ -8376,29 +8521,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1144;
+				State = 1173;
 				Match(IN);
-				State = 1148;
+				State = 1177;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1145;
+					State = 1174;
 					Match(THE);
-					State = 1146;
+					State = 1175;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1147;
+					State = 1176;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1150;
+				State = 1179;
 				Match(ORDER);
 				}
 				break;
@@ -8436,9 +8581,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 152, RULE_walkWord);
+		EnterRule(_localctx, 154, RULE_walkWord);
 		try {
-			State = 1159;
+			State = 1188;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8550,42 +8695,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1153;
+				State = 1182;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1154;
+				State = 1183;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1155;
+				State = 1184;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1156;
+				State = 1185;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1157;
+				State = 1186;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1158;
+				State = 1187;
 				Match(STITCHES);
 				}
 				break;
@@ -8636,10 +8781,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 154, RULE_selection);
+		EnterRule(_localctx, 156, RULE_selection);
 		int _la;
 		try {
-			State = 1177;
+			State = 1206;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -8647,19 +8792,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1163;
+				State = 1192;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1161;
+					State = 1190;
 					_localctx.all = Match(ALL);
-					State = 1162;
+					State = 1191;
 					Match(BUT);
 					}
 				}
 
-				State = 1165;
+				State = 1194;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8669,12 +8814,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1170;
+				State = 1199;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1166;
+					State = 1195;
 					Match(ROW);
 					}
 					break;
@@ -8789,9 +8934,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1167;
+					State = 1196;
 					_localctx.amount = count();
-					State = 1168;
+					State = 1197;
 					rowsWord();
 					}
 					break;
@@ -8803,13 +8948,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1172;
+				State = 1201;
 				Match(ROWS);
-				State = 1173;
+				State = 1202;
 				_localctx.from = count();
-				State = 1174;
+				State = 1203;
 				Match(TO);
-				State = 1175;
+				State = 1204;
 				_localctx.to = count();
 				}
 				break;
@@ -8867,51 +9012,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 156, RULE_rate);
+		EnterRule(_localctx, 158, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1180;
+			State = 1209;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1179;
+				State = 1208;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1183;
+			State = 1212;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1182;
+				State = 1211;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1185;
+				State = 1214;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1207;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
+			State = 1236;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1187;
+				State = 1216;
 				_localctx.way = Match(IN);
-				State = 1188;
+				State = 1217;
 				Match(EACH);
-				State = 1195;
+				State = 1224;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1189;
+					State = 1218;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9023,21 +9168,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1191;
+					State = 1220;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1190;
+						State = 1219;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1193;
+						State = 1222;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
 					}
 					break;
 				default:
@@ -9047,14 +9192,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1197;
+				State = 1226;
 				_localctx.way = Match(PER);
-				State = 1205;
+				State = 1234;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1198;
+					State = 1227;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9169,21 +9314,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1199;
+					State = 1228;
 					_localctx.over = count();
-					State = 1203;
+					State = 1232;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1200;
+						State = 1229;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1201;
+						State = 1230;
 						Match(STITCHES);
 						}
 						break;
@@ -9295,7 +9440,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1202;
+						State = 1231;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9367,30 +9512,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 158, RULE_expectLine);
+		EnterRule(_localctx, 160, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1209;
+			State = 1238;
 			Match(EXPECT);
-			State = 1210;
+			State = 1239;
 			_localctx.left = expected();
-			State = 1229;
+			State = 1258;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1211;
+				State = 1240;
 				Match(MEASURE);
-				State = 1221;
+				State = 1250;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1212;
+					State = 1241;
 					Match(AT);
-					State = 1213;
+					State = 1242;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9400,7 +9545,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1214;
+					State = 1243;
 					_localctx.length = sum();
 					}
 					break;
@@ -9515,18 +9660,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1215;
+					State = 1244;
 					_localctx.length = sum();
-					State = 1219;
+					State = 1248;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1216;
+						State = 1245;
 						Match(COMMA);
-						State = 1217;
+						State = 1246;
 						Match(WITHIN);
-						State = 1218;
+						State = 1247;
 						_localctx.within = sum();
 						}
 					}
@@ -9541,7 +9686,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1223;
+				State = 1252;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9550,14 +9695,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1226;
+				State = 1255;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1224;
+					State = 1253;
 					Match(AT);
-					State = 1225;
+					State = 1254;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9570,7 +9715,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1228;
+				State = 1257;
 				_localctx.right = expected();
 				}
 				break;
@@ -9618,29 +9763,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 160, RULE_expected);
+		EnterRule(_localctx, 162, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1231;
+			State = 1260;
 			_localctx.value = sum();
-			State = 1242;
+			State = 1271;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1233;
+				State = 1262;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1232;
+					State = 1261;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1235;
+				State = 1264;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9650,18 +9795,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1239;
+				State = 1268;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1236;
+					State = 1265;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1241;
+					State = 1270;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9703,21 +9848,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 162, RULE_expectedMore);
+		EnterRule(_localctx, 164, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1244;
+			State = 1273;
 			_localctx.by = sign();
-			State = 1245;
+			State = 1274;
 			_localctx.value = single();
-			State = 1247;
+			State = 1276;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1246;
+				State = 1275;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9775,43 +9920,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 164, RULE_claim);
+		EnterRule(_localctx, 166, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1249;
+			State = 1278;
 			Match(EQUALS);
-			State = 1250;
+			State = 1279;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1255;
+			State = 1284;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1251;
+				State = 1280;
 				Match(COMMA);
-				State = 1252;
+				State = 1281;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1257;
+				State = 1286;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1263;
+			State = 1292;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1258;
+				State = 1287;
 				_localctx.without = Match(WITHOUT);
-				State = 1259;
+				State = 1288;
 				Match(TURNING);
-				State = 1260;
+				State = 1289;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9824,9 +9969,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1261;
+				State = 1290;
 				_localctx.with = Match(WITH);
-				State = 1262;
+				State = 1291;
 				Match(CHAINS);
 				}
 				break;
@@ -9873,14 +10018,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 166, RULE_claimPart);
+		EnterRule(_localctx, 168, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1265;
+			State = 1294;
 			_localctx.amount = count();
-			State = 1272;
+			State = 1301;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -9991,26 +10136,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1267;
+				State = 1296;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1266;
+					State = 1295;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1269;
+					State = 1298;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1271;
+				State = 1300;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10053,18 +10198,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 168, RULE_edge);
+		EnterRule(_localctx, 170, RULE_edge);
 		int _la;
 		try {
-			State = 1280;
+			State = 1309;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1274;
+				State = 1303;
 				Match(BOTH);
-				State = 1275;
+				State = 1304;
 				Match(EDGES);
 				}
 				break;
@@ -10177,14 +10322,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1276;
+				State = 1305;
 				_localctx.called = name();
-				State = 1278;
+				State = 1307;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1277;
+					State = 1306;
 					Match(EDGE);
 					}
 				}
@@ -10219,12 +10364,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 170, RULE_side);
+		EnterRule(_localctx, 172, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1282;
+			State = 1311;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10259,12 +10404,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 172, RULE_change);
+		EnterRule(_localctx, 174, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1284;
+			State = 1313;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10305,26 +10450,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 174, RULE_stitch);
+		EnterRule(_localctx, 176, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1287;
+			State = 1316;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1286;
+				State = 1315;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1289;
+				State = 1318;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10351,12 +10496,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 176, RULE_rowsWord);
+		EnterRule(_localctx, 178, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1291;
+			State = 1320;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10391,12 +10536,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 178, RULE_stitchesWord);
+		EnterRule(_localctx, 180, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1293;
+			State = 1322;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10441,25 +10586,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 180, RULE_sum);
+		EnterRule(_localctx, 182, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1295;
+			State = 1324;
 			_localctx.first = factor();
-			State = 1299;
+			State = 1328;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1296;
+				State = 1325;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1301;
+				State = 1330;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10495,13 +10640,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 182, RULE_sumOperation);
+		EnterRule(_localctx, 184, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1302;
+			State = 1331;
 			_localctx.by = sign();
-			State = 1303;
+			State = 1332;
 			_localctx.value = factor();
 			}
 		}
@@ -10545,24 +10690,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 184, RULE_factor);
+		EnterRule(_localctx, 186, RULE_factor);
 		int _la;
 		try {
-			State = 1314;
+			State = 1343;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1305;
+				State = 1334;
 				_localctx.amount = list();
-				State = 1307;
+				State = 1336;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 1621295865853378561L) != 0)) {
+				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 1621295865853378561L) != 0)) {
 					{
-					State = 1306;
+					State = 1335;
 					_localctx.measure = unit();
 					}
 				}
@@ -10678,18 +10823,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1309;
+				State = 1338;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1310;
+				State = 1339;
 				Match(OPEN);
-				State = 1311;
+				State = 1340;
 				_localctx.inside = sum();
-				State = 1312;
+				State = 1341;
 				Match(CLOSE);
 				}
 				break;
@@ -10731,25 +10876,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 186, RULE_count);
+		EnterRule(_localctx, 188, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1316;
+			State = 1345;
 			_localctx.first = single();
-			State = 1320;
+			State = 1349;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1317;
+				State = 1346;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1322;
+				State = 1351;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10785,13 +10930,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 188, RULE_countOperation);
+		EnterRule(_localctx, 190, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1323;
+			State = 1352;
 			_localctx.by = sign();
-			State = 1324;
+			State = 1353;
 			_localctx.value = single();
 			}
 		}
@@ -10831,16 +10976,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 190, RULE_single);
+		EnterRule(_localctx, 192, RULE_single);
 		try {
-			State = 1332;
+			State = 1361;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1326;
+				State = 1355;
 				_localctx.amount = list();
 				}
 				break;
@@ -10953,18 +11098,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1327;
+				State = 1356;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1328;
+				State = 1357;
 				Match(OPEN);
-				State = 1329;
+				State = 1358;
 				_localctx.inside = count();
-				State = 1330;
+				State = 1359;
 				Match(CLOSE);
 				}
 				break;
@@ -10998,12 +11143,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 192, RULE_sign);
+		EnterRule(_localctx, 194, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1334;
+			State = 1363;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11051,41 +11196,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 194, RULE_list);
+		EnterRule(_localctx, 196, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1336;
+			State = 1365;
 			_localctx.first = number();
-			State = 1348;
+			State = 1377;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1337;
+				State = 1366;
 				Match(OPEN);
-				State = 1338;
+				State = 1367;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1343;
+				State = 1372;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1339;
+					State = 1368;
 					Match(COMMA);
-					State = 1340;
+					State = 1369;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1345;
+					State = 1374;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1346;
+				State = 1375;
 				Match(CLOSE);
 				}
 			}
@@ -11118,23 +11263,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 196, RULE_number);
+		EnterRule(_localctx, 198, RULE_number);
 		int _la;
 		try {
-			State = 1355;
+			State = 1384;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1350;
+				State = 1379;
 				_localctx.whole = Match(NUMBER);
-				State = 1352;
+				State = 1381;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1351;
+					State = 1380;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11144,7 +11289,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1354;
+				State = 1383;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11179,14 +11324,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 198, RULE_unit);
+		EnterRule(_localctx, 200, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1357;
+			State = 1386;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 1621295865853378561L) != 0)) ) {
+			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 1621295865853378561L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11324,14 +11469,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 200, RULE_name);
+		EnterRule(_localctx, 202, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1359;
+			State = 1388;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11352,7 +11497,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,160,1362,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,162,1391,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11366,494 +11511,507 @@ internal partial class TurnrowParser : Parser {
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
-		2,99,7,99,2,100,7,100,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,
+		2,99,7,99,2,100,7,100,2,101,7,101,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,
 		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,
-		249,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,264,8,
-		6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,273,8,8,10,8,12,8,276,9,8,1,9,1,9,1,
-		9,1,9,1,9,3,9,283,8,9,3,9,285,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,
-		12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,301,8,14,1,14,1,14,5,14,305,8,14,
-		10,14,12,14,308,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,316,8,15,3,15,
-		318,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
-		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,343,8,17,1,18,
-		1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,353,8,19,1,19,1,19,1,19,1,19,1,
-		19,1,19,1,19,3,19,362,8,19,1,19,1,19,5,19,366,8,19,10,19,12,19,369,9,19,
-		1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,380,8,20,1,21,1,21,1,
-		21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,397,
-		8,22,3,22,399,8,22,1,22,1,22,5,22,403,8,22,10,22,12,22,406,9,22,1,23,1,
-		23,1,23,1,23,1,23,1,23,3,23,414,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,
-		422,8,24,1,25,1,25,1,25,1,25,1,25,3,25,429,8,25,1,26,1,26,1,26,1,26,1,
-		26,1,26,5,26,437,8,26,10,26,12,26,440,9,26,1,27,1,27,1,27,1,27,1,27,1,
-		27,3,27,448,8,27,1,28,1,28,1,28,1,28,3,28,454,8,28,1,28,1,28,1,28,1,29,
-		1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,472,8,
-		29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,481,8,30,10,30,12,30,484,9,
-		30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,497,8,32,
-		1,32,1,32,1,32,1,32,3,32,503,8,32,1,33,1,33,1,33,3,33,508,8,33,1,33,3,
-		33,511,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,521,8,34,1,34,
-		1,34,1,34,1,34,1,34,1,34,3,34,529,8,34,1,34,1,34,1,34,1,34,1,34,1,34,5,
-		34,537,8,34,10,34,12,34,540,9,34,1,34,1,34,1,34,1,34,5,34,546,8,34,10,
-		34,12,34,549,9,34,3,34,551,8,34,1,35,4,35,554,8,35,11,35,12,35,555,1,35,
-		1,35,5,35,560,8,35,10,35,12,35,563,9,35,1,36,1,36,1,36,1,36,3,36,569,8,
-		36,1,37,1,37,1,37,1,37,1,37,3,37,576,8,37,1,38,1,38,1,38,3,38,581,8,38,
-		1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,3,39,593,8,39,1,39,1,
-		39,3,39,597,8,39,1,40,1,40,1,40,1,40,1,40,1,41,1,41,1,41,1,41,1,41,5,41,
-		609,8,41,10,41,12,41,612,9,41,1,42,1,42,1,42,1,42,1,42,1,42,3,42,620,8,
-		42,1,43,1,43,1,43,1,44,1,44,1,44,1,44,1,45,1,45,3,45,631,8,45,1,45,3,45,
-		634,8,45,1,45,1,45,1,45,3,45,639,8,45,1,46,1,46,1,46,1,46,1,46,3,46,646,
-		8,46,1,46,1,46,1,46,3,46,651,8,46,1,47,1,47,1,47,5,47,656,8,47,10,47,12,
-		47,659,9,47,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,668,8,48,1,48,3,48,
-		671,8,48,1,48,1,48,3,48,675,8,48,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,
-		48,684,8,48,1,48,3,48,687,8,48,1,48,4,48,690,8,48,11,48,12,48,691,1,48,
-		1,48,3,48,696,8,48,1,48,3,48,699,8,48,1,48,1,48,3,48,703,8,48,3,48,705,
-		8,48,1,48,3,48,708,8,48,3,48,710,8,48,1,49,4,49,713,8,49,11,49,12,49,714,
-		1,49,1,49,5,49,719,8,49,10,49,12,49,722,9,49,1,49,3,49,725,8,49,1,50,1,
-		50,3,50,729,8,50,1,50,3,50,732,8,50,1,51,1,51,1,51,1,51,1,51,1,51,1,51,
-		1,51,1,51,3,51,743,8,51,3,51,745,8,51,1,52,1,52,1,52,5,52,750,8,52,10,
-		52,12,52,753,9,52,1,52,1,52,4,52,757,8,52,11,52,12,52,758,3,52,761,8,52,
-		1,52,1,52,1,52,1,52,3,52,767,8,52,1,52,1,52,5,52,771,8,52,10,52,12,52,
-		774,9,52,1,52,1,52,4,52,778,8,52,11,52,12,52,779,3,52,782,8,52,1,52,1,
-		52,1,52,1,52,1,52,1,52,3,52,790,8,52,1,52,3,52,793,8,52,1,53,1,53,1,53,
-		1,53,1,53,1,53,1,53,1,53,3,53,803,8,53,1,53,1,53,1,53,1,53,1,53,1,53,1,
-		53,3,53,812,8,53,3,53,814,8,53,1,53,3,53,817,8,53,1,54,1,54,1,54,1,54,
-		5,54,823,8,54,10,54,12,54,826,9,54,1,54,1,54,1,54,1,55,1,55,1,55,3,55,
-		834,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,846,8,
-		56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,856,8,57,1,57,1,57,3,57,
-		860,8,57,1,57,1,57,5,57,864,8,57,10,57,12,57,867,9,57,1,57,3,57,870,8,
-		57,1,58,1,58,1,58,1,58,1,58,1,58,3,58,878,8,58,1,59,1,59,1,59,1,59,1,59,
-		3,59,885,8,59,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,895,8,60,1,
-		60,3,60,898,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,
-		3,61,911,8,61,1,61,1,61,1,61,3,61,916,8,61,1,61,1,61,5,61,920,8,61,10,
-		61,12,61,923,9,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,931,8,61,1,61,1,61,
-		5,61,935,8,61,10,61,12,61,938,9,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,
-		3,61,947,8,61,3,61,949,8,61,3,61,951,8,61,1,62,1,62,1,62,1,62,5,62,957,
-		8,62,10,62,12,62,960,9,62,1,62,3,62,963,8,62,1,62,3,62,966,8,62,1,63,1,
-		63,1,63,1,63,1,63,3,63,973,8,63,1,63,1,63,1,63,5,63,978,8,63,10,63,12,
-		63,981,9,63,1,64,1,64,1,64,3,64,986,8,64,1,64,1,64,1,64,3,64,991,8,64,
-		1,64,3,64,994,8,64,1,65,1,65,1,65,3,65,999,8,65,1,65,1,65,1,65,1,65,3,
-		65,1005,8,65,1,65,1,65,1,65,3,65,1010,8,65,1,66,1,66,1,66,3,66,1015,8,
-		66,1,67,1,67,1,67,1,67,1,67,3,67,1022,8,67,1,67,1,67,1,67,3,67,1027,8,
-		67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1038,8,68,1,69,1,
-		69,1,69,1,69,1,69,3,69,1045,8,69,1,70,1,70,3,70,1049,8,70,1,70,1,70,1,
-		70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,5,71,1062,8,71,10,71,12,71,
-		1065,9,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1075,8,72,1,72,
-		1,72,1,72,1,72,1,72,1,72,3,72,1083,8,72,1,73,1,73,4,73,1087,8,73,11,73,
-		12,73,1088,1,73,1,73,5,73,1093,8,73,10,73,12,73,1096,9,73,1,73,1,73,1,
-		73,3,73,1101,8,73,3,73,1103,8,73,3,73,1105,8,73,1,73,1,73,4,73,1109,8,
-		73,11,73,12,73,1110,1,73,1,73,5,73,1115,8,73,10,73,12,73,1118,9,73,1,73,
-		1,73,5,73,1122,8,73,10,73,12,73,1125,9,73,1,73,1,73,3,73,1129,8,73,1,74,
-		4,74,1132,8,74,11,74,12,74,1133,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
-		1143,8,75,1,75,1,75,1,75,1,75,3,75,1149,8,75,1,75,3,75,1152,8,75,1,76,
-		1,76,1,76,1,76,1,76,1,76,3,76,1160,8,76,1,77,1,77,3,77,1164,8,77,1,77,
-		1,77,1,77,1,77,1,77,3,77,1171,8,77,1,77,1,77,1,77,1,77,1,77,3,77,1178,
-		8,77,1,78,3,78,1181,8,78,1,78,4,78,1184,8,78,11,78,12,78,1185,1,78,1,78,
-		1,78,1,78,4,78,1192,8,78,11,78,12,78,1193,3,78,1196,8,78,1,78,1,78,1,78,
-		1,78,1,78,1,78,3,78,1204,8,78,3,78,1206,8,78,3,78,1208,8,78,1,79,1,79,
-		1,79,1,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1220,8,79,3,79,1222,8,79,
-		1,79,1,79,1,79,3,79,1227,8,79,1,79,3,79,1230,8,79,1,80,1,80,3,80,1234,
-		8,80,1,80,1,80,5,80,1238,8,80,10,80,12,80,1241,9,80,3,80,1243,8,80,1,81,
-		1,81,1,81,3,81,1248,8,81,1,82,1,82,1,82,1,82,5,82,1254,8,82,10,82,12,82,
-		1257,9,82,1,82,1,82,1,82,1,82,1,82,3,82,1264,8,82,1,83,1,83,4,83,1268,
-		8,83,11,83,12,83,1269,1,83,3,83,1273,8,83,1,84,1,84,1,84,1,84,3,84,1279,
-		8,84,3,84,1281,8,84,1,85,1,85,1,86,1,86,1,87,4,87,1288,8,87,11,87,12,87,
-		1289,1,88,1,88,1,89,1,89,1,90,1,90,5,90,1298,8,90,10,90,12,90,1301,9,90,
-		1,91,1,91,1,91,1,92,1,92,3,92,1308,8,92,1,92,1,92,1,92,1,92,1,92,3,92,
-		1315,8,92,1,93,1,93,5,93,1319,8,93,10,93,12,93,1322,9,93,1,94,1,94,1,94,
-		1,95,1,95,1,95,1,95,1,95,1,95,3,95,1333,8,95,1,96,1,96,1,97,1,97,1,97,
-		1,97,1,97,5,97,1342,8,97,10,97,12,97,1345,9,97,1,97,1,97,3,97,1349,8,97,
-		1,98,1,98,3,98,1353,8,98,1,98,3,98,1356,8,98,1,99,1,99,1,100,1,100,1,100,
-		0,0,101,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
-		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
-		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
-		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,
-		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,0,
-		18,2,0,147,148,150,151,2,0,20,20,69,69,2,0,44,44,126,126,2,0,147,147,150,
-		150,2,0,90,90,140,140,2,0,75,75,137,137,2,0,63,63,93,93,2,0,33,33,42,42,
-		4,0,87,87,94,94,102,102,120,120,2,0,87,87,94,94,2,0,95,95,100,100,2,0,
-		119,119,145,145,2,0,73,73,92,92,1,0,43,44,1,0,125,126,2,0,10,12,14,14,
-		4,0,91,91,146,146,148,149,151,151,27,0,15,18,20,27,29,31,33,42,45,56,58,
-		60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,112,114,118,120,120,122,
-		122,124,125,127,127,129,130,132,135,137,140,142,142,144,144,147,147,150,
-		150,152,152,1517,0,202,1,0,0,0,2,205,1,0,0,0,4,248,1,0,0,0,6,250,1,0,0,
-		0,8,253,1,0,0,0,10,256,1,0,0,0,12,263,1,0,0,0,14,265,1,0,0,0,16,268,1,
-		0,0,0,18,284,1,0,0,0,20,286,1,0,0,0,22,289,1,0,0,0,24,292,1,0,0,0,26,295,
-		1,0,0,0,28,297,1,0,0,0,30,317,1,0,0,0,32,319,1,0,0,0,34,323,1,0,0,0,36,
-		344,1,0,0,0,38,347,1,0,0,0,40,379,1,0,0,0,42,381,1,0,0,0,44,386,1,0,0,
-		0,46,407,1,0,0,0,48,415,1,0,0,0,50,423,1,0,0,0,52,430,1,0,0,0,54,447,1,
-		0,0,0,56,449,1,0,0,0,58,458,1,0,0,0,60,473,1,0,0,0,62,485,1,0,0,0,64,502,
-		1,0,0,0,66,504,1,0,0,0,68,550,1,0,0,0,70,553,1,0,0,0,72,568,1,0,0,0,74,
-		570,1,0,0,0,76,577,1,0,0,0,78,596,1,0,0,0,80,598,1,0,0,0,82,603,1,0,0,
-		0,84,619,1,0,0,0,86,621,1,0,0,0,88,624,1,0,0,0,90,628,1,0,0,0,92,640,1,
-		0,0,0,94,652,1,0,0,0,96,709,1,0,0,0,98,724,1,0,0,0,100,731,1,0,0,0,102,
-		744,1,0,0,0,104,746,1,0,0,0,106,794,1,0,0,0,108,818,1,0,0,0,110,830,1,
-		0,0,0,112,845,1,0,0,0,114,847,1,0,0,0,116,877,1,0,0,0,118,879,1,0,0,0,
-		120,886,1,0,0,0,122,899,1,0,0,0,124,962,1,0,0,0,126,972,1,0,0,0,128,985,
-		1,0,0,0,130,1009,1,0,0,0,132,1014,1,0,0,0,134,1016,1,0,0,0,136,1028,1,
-		0,0,0,138,1044,1,0,0,0,140,1048,1,0,0,0,142,1053,1,0,0,0,144,1082,1,0,
-		0,0,146,1084,1,0,0,0,148,1131,1,0,0,0,150,1151,1,0,0,0,152,1159,1,0,0,
-		0,154,1177,1,0,0,0,156,1180,1,0,0,0,158,1209,1,0,0,0,160,1231,1,0,0,0,
-		162,1244,1,0,0,0,164,1249,1,0,0,0,166,1265,1,0,0,0,168,1280,1,0,0,0,170,
-		1282,1,0,0,0,172,1284,1,0,0,0,174,1287,1,0,0,0,176,1291,1,0,0,0,178,1293,
-		1,0,0,0,180,1295,1,0,0,0,182,1302,1,0,0,0,184,1314,1,0,0,0,186,1316,1,
-		0,0,0,188,1323,1,0,0,0,190,1332,1,0,0,0,192,1334,1,0,0,0,194,1336,1,0,
-		0,0,196,1355,1,0,0,0,198,1357,1,0,0,0,200,1359,1,0,0,0,202,203,3,4,2,0,
-		203,204,5,0,0,1,204,1,1,0,0,0,205,206,3,164,82,0,206,207,5,0,0,1,207,3,
-		1,0,0,0,208,249,3,6,3,0,209,249,3,8,4,0,210,249,3,10,5,0,211,249,3,14,
-		7,0,212,249,3,16,8,0,213,249,3,20,10,0,214,249,3,22,11,0,215,249,3,24,
-		12,0,216,249,3,26,13,0,217,249,3,28,14,0,218,249,3,32,16,0,219,249,3,34,
-		17,0,220,249,3,38,19,0,221,249,3,42,21,0,222,249,3,44,22,0,223,249,3,66,
-		33,0,224,249,3,74,37,0,225,249,3,76,38,0,226,249,3,78,39,0,227,249,3,80,
-		40,0,228,249,3,82,41,0,229,249,3,86,43,0,230,249,3,88,44,0,231,249,3,90,
-		45,0,232,249,3,92,46,0,233,249,3,106,53,0,234,249,3,114,57,0,235,249,3,
-		118,59,0,236,249,3,120,60,0,237,249,3,122,61,0,238,249,3,146,73,0,239,
-		249,3,158,79,0,240,249,3,46,23,0,241,249,3,108,54,0,242,249,3,48,24,0,
-		243,249,3,50,25,0,244,249,3,52,26,0,245,249,3,58,29,0,246,249,3,60,30,
-		0,247,249,3,56,28,0,248,208,1,0,0,0,248,209,1,0,0,0,248,210,1,0,0,0,248,
-		211,1,0,0,0,248,212,1,0,0,0,248,213,1,0,0,0,248,214,1,0,0,0,248,215,1,
-		0,0,0,248,216,1,0,0,0,248,217,1,0,0,0,248,218,1,0,0,0,248,219,1,0,0,0,
-		248,220,1,0,0,0,248,221,1,0,0,0,248,222,1,0,0,0,248,223,1,0,0,0,248,224,
-		1,0,0,0,248,225,1,0,0,0,248,226,1,0,0,0,248,227,1,0,0,0,248,228,1,0,0,
-		0,248,229,1,0,0,0,248,230,1,0,0,0,248,231,1,0,0,0,248,232,1,0,0,0,248,
-		233,1,0,0,0,248,234,1,0,0,0,248,235,1,0,0,0,248,236,1,0,0,0,248,237,1,
-		0,0,0,248,238,1,0,0,0,248,239,1,0,0,0,248,240,1,0,0,0,248,241,1,0,0,0,
-		248,242,1,0,0,0,248,243,1,0,0,0,248,244,1,0,0,0,248,245,1,0,0,0,248,246,
-		1,0,0,0,248,247,1,0,0,0,249,5,1,0,0,0,250,251,5,37,0,0,251,252,3,196,98,
-		0,252,7,1,0,0,0,253,254,5,39,0,0,254,255,5,157,0,0,255,9,1,0,0,0,256,257,
-		5,53,0,0,257,258,3,12,6,0,258,11,1,0,0,0,259,264,5,153,0,0,260,264,5,156,
-		0,0,261,264,5,157,0,0,262,264,3,200,100,0,263,259,1,0,0,0,263,260,1,0,
-		0,0,263,261,1,0,0,0,263,262,1,0,0,0,264,13,1,0,0,0,265,266,5,51,0,0,266,
-		267,3,200,100,0,267,15,1,0,0,0,268,269,5,47,0,0,269,274,3,18,9,0,270,271,
-		5,4,0,0,271,273,3,18,9,0,272,270,1,0,0,0,273,276,1,0,0,0,274,272,1,0,0,
-		0,274,275,1,0,0,0,275,17,1,0,0,0,276,274,1,0,0,0,277,285,3,200,100,0,278,
-		285,5,157,0,0,279,282,5,153,0,0,280,283,3,200,100,0,281,283,5,14,0,0,282,
-		280,1,0,0,0,282,281,1,0,0,0,282,283,1,0,0,0,283,285,1,0,0,0,284,277,1,
-		0,0,0,284,278,1,0,0,0,284,279,1,0,0,0,285,19,1,0,0,0,286,287,5,48,0,0,
-		287,288,5,157,0,0,288,21,1,0,0,0,289,290,5,38,0,0,290,291,5,157,0,0,291,
-		23,1,0,0,0,292,293,5,54,0,0,293,294,3,200,100,0,294,25,1,0,0,0,295,296,
-		5,3,0,0,296,27,1,0,0,0,297,298,5,56,0,0,298,300,3,200,100,0,299,301,5,
-		157,0,0,300,299,1,0,0,0,300,301,1,0,0,0,301,306,1,0,0,0,302,303,5,4,0,
-		0,303,305,3,30,15,0,304,302,1,0,0,0,305,308,1,0,0,0,306,304,1,0,0,0,306,
-		307,1,0,0,0,307,29,1,0,0,0,308,306,1,0,0,0,309,310,5,139,0,0,310,318,3,
-		196,98,0,311,315,3,196,98,0,312,316,7,0,0,0,313,314,5,13,0,0,314,316,5,
-		85,0,0,315,312,1,0,0,0,315,313,1,0,0,0,316,318,1,0,0,0,317,309,1,0,0,0,
-		317,311,1,0,0,0,318,31,1,0,0,0,319,320,5,31,0,0,320,321,3,196,98,0,321,
-		322,5,149,0,0,322,33,1,0,0,0,323,324,5,30,0,0,324,325,3,174,87,0,325,326,
-		5,6,0,0,326,327,3,196,98,0,327,342,3,178,89,0,328,329,5,61,0,0,329,330,
-		3,196,98,0,330,331,3,176,88,0,331,332,5,131,0,0,332,333,3,36,18,0,333,
-		343,1,0,0,0,334,335,5,131,0,0,335,336,3,36,18,0,336,337,5,4,0,0,337,338,
-		3,196,98,0,338,339,3,176,88,0,339,340,5,131,0,0,340,341,3,36,18,0,341,
-		343,1,0,0,0,342,328,1,0,0,0,342,334,1,0,0,0,343,35,1,0,0,0,344,345,3,196,
-		98,0,345,346,3,198,99,0,346,37,1,0,0,0,347,348,5,52,0,0,348,352,3,174,
-		87,0,349,350,5,4,0,0,350,351,5,102,0,0,351,353,5,43,0,0,352,349,1,0,0,
-		0,352,353,1,0,0,0,353,354,1,0,0,0,354,355,5,6,0,0,355,356,5,69,0,0,356,
-		361,3,196,98,0,357,362,5,72,0,0,358,359,5,74,0,0,359,360,5,103,0,0,360,
-		362,5,22,0,0,361,357,1,0,0,0,361,358,1,0,0,0,361,362,1,0,0,0,362,367,1,
-		0,0,0,363,364,5,4,0,0,364,366,3,40,20,0,365,363,1,0,0,0,366,369,1,0,0,
-		0,367,365,1,0,0,0,367,368,1,0,0,0,368,39,1,0,0,0,369,367,1,0,0,0,370,371,
-		5,87,0,0,371,372,5,125,0,0,372,373,5,91,0,0,373,374,5,155,0,0,374,380,
-		7,1,0,0,375,376,5,103,0,0,376,377,5,91,0,0,377,378,5,128,0,0,378,380,5,
-		88,0,0,379,370,1,0,0,0,379,375,1,0,0,0,380,41,1,0,0,0,381,382,5,36,0,0,
-		382,383,3,200,100,0,383,384,5,93,0,0,384,385,3,180,90,0,385,43,1,0,0,0,
-		386,387,5,22,0,0,387,388,3,200,100,0,388,398,5,93,0,0,389,390,7,2,0,0,
-		390,391,5,28,0,0,391,399,3,180,90,0,392,396,3,180,90,0,393,394,7,2,0,0,
-		394,395,5,28,0,0,395,397,3,180,90,0,396,393,1,0,0,0,396,397,1,0,0,0,397,
-		399,1,0,0,0,398,389,1,0,0,0,398,392,1,0,0,0,399,404,1,0,0,0,400,401,5,
-		4,0,0,401,403,3,64,32,0,402,400,1,0,0,0,403,406,1,0,0,0,404,402,1,0,0,
-		0,404,405,1,0,0,0,405,45,1,0,0,0,406,404,1,0,0,0,407,413,5,21,0,0,408,
-		409,5,143,0,0,409,410,5,134,0,0,410,414,7,1,0,0,411,412,5,141,0,0,412,
-		414,5,70,0,0,413,408,1,0,0,0,413,411,1,0,0,0,414,47,1,0,0,0,415,421,5,
-		18,0,0,416,417,3,200,100,0,417,418,5,4,0,0,418,419,3,198,99,0,419,422,
-		1,0,0,0,420,422,5,157,0,0,421,416,1,0,0,0,421,420,1,0,0,0,422,49,1,0,0,
-		0,423,424,5,24,0,0,424,425,3,200,100,0,425,426,5,93,0,0,426,428,3,180,
-		90,0,427,429,5,96,0,0,428,427,1,0,0,0,428,429,1,0,0,0,429,51,1,0,0,0,430,
-		431,5,27,0,0,431,432,3,200,100,0,432,433,5,93,0,0,433,438,3,160,80,0,434,
-		435,5,4,0,0,435,437,3,54,27,0,436,434,1,0,0,0,437,440,1,0,0,0,438,436,
-		1,0,0,0,438,439,1,0,0,0,439,53,1,0,0,0,440,438,1,0,0,0,441,448,5,109,0,
-		0,442,443,5,127,0,0,443,444,5,68,0,0,444,445,3,196,98,0,445,446,5,13,0,
-		0,446,448,1,0,0,0,447,441,1,0,0,0,447,442,1,0,0,0,448,55,1,0,0,0,449,450,
-		5,15,0,0,450,453,3,200,100,0,451,452,5,105,0,0,452,454,3,200,100,0,453,
-		451,1,0,0,0,453,454,1,0,0,0,454,455,1,0,0,0,455,456,5,6,0,0,456,457,5,
-		157,0,0,457,57,1,0,0,0,458,459,5,50,0,0,459,460,3,174,87,0,460,461,5,6,
-		0,0,461,462,3,196,98,0,462,463,3,178,89,0,463,464,5,61,0,0,464,465,3,196,
-		98,0,465,466,3,176,88,0,466,467,5,138,0,0,467,468,3,196,98,0,468,471,7,
-		3,0,0,469,470,5,4,0,0,470,472,3,200,100,0,471,469,1,0,0,0,471,472,1,0,
-		0,0,472,59,1,0,0,0,473,474,5,34,0,0,474,475,3,18,9,0,475,476,5,6,0,0,476,
-		477,3,200,100,0,477,482,3,62,31,0,478,479,5,4,0,0,479,481,3,62,31,0,480,
-		478,1,0,0,0,481,484,1,0,0,0,482,480,1,0,0,0,482,483,1,0,0,0,483,61,1,0,
-		0,0,484,482,1,0,0,0,485,486,3,196,98,0,486,487,3,198,99,0,487,488,7,4,
-		0,0,488,63,1,0,0,0,489,503,5,104,0,0,490,503,5,82,0,0,491,492,5,101,0,
-		0,492,493,5,105,0,0,493,496,3,190,95,0,494,495,5,10,0,0,495,497,3,190,
-		95,0,496,494,1,0,0,0,496,497,1,0,0,0,497,503,1,0,0,0,498,499,5,118,0,0,
-		499,503,7,5,0,0,500,501,5,142,0,0,501,503,3,180,90,0,502,489,1,0,0,0,502,
-		490,1,0,0,0,502,491,1,0,0,0,502,498,1,0,0,0,502,500,1,0,0,0,503,65,1,0,
-		0,0,504,505,5,40,0,0,505,507,3,200,100,0,506,508,3,68,34,0,507,506,1,0,
-		0,0,507,508,1,0,0,0,508,510,1,0,0,0,509,511,3,164,82,0,510,509,1,0,0,0,
-		510,511,1,0,0,0,511,67,1,0,0,0,512,513,5,29,0,0,513,514,3,200,100,0,514,
-		515,5,6,0,0,515,520,3,186,93,0,516,517,3,178,89,0,517,518,5,65,0,0,518,
-		519,3,168,84,0,519,521,1,0,0,0,520,516,1,0,0,0,520,521,1,0,0,0,521,551,
-		1,0,0,0,522,523,5,93,0,0,523,524,3,200,100,0,524,528,5,98,0,0,525,526,
-		5,4,0,0,526,527,5,133,0,0,527,529,5,112,0,0,528,525,1,0,0,0,528,529,1,
-		0,0,0,529,551,1,0,0,0,530,531,5,114,0,0,531,532,5,137,0,0,532,533,5,60,
-		0,0,533,538,3,70,35,0,534,535,5,61,0,0,535,537,3,70,35,0,536,534,1,0,0,
-		0,537,540,1,0,0,0,538,536,1,0,0,0,538,539,1,0,0,0,539,541,1,0,0,0,540,
-		538,1,0,0,0,541,542,5,6,0,0,542,547,3,156,78,0,543,544,5,4,0,0,544,546,
-		3,156,78,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,548,1,0,
-		0,0,548,551,1,0,0,0,549,547,1,0,0,0,550,512,1,0,0,0,550,522,1,0,0,0,550,
-		530,1,0,0,0,551,69,1,0,0,0,552,554,3,152,76,0,553,552,1,0,0,0,554,555,
-		1,0,0,0,555,553,1,0,0,0,555,556,1,0,0,0,556,561,1,0,0,0,557,558,5,4,0,
-		0,558,560,3,72,36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,
-		562,1,0,0,0,562,71,1,0,0,0,563,561,1,0,0,0,564,569,3,154,77,0,565,566,
-		3,170,85,0,566,567,5,86,0,0,567,569,1,0,0,0,568,564,1,0,0,0,568,565,1,
-		0,0,0,569,73,1,0,0,0,570,571,5,17,0,0,571,572,5,141,0,0,572,573,3,186,
-		93,0,573,575,3,178,89,0,574,576,3,164,82,0,575,574,1,0,0,0,575,576,1,0,
-		0,0,576,75,1,0,0,0,577,578,5,20,0,0,578,580,3,186,93,0,579,581,3,164,82,
-		0,580,579,1,0,0,0,580,581,1,0,0,0,581,77,1,0,0,0,582,583,5,29,0,0,583,
-		584,5,89,0,0,584,585,3,168,84,0,585,586,7,6,0,0,586,587,3,200,100,0,587,
-		597,1,0,0,0,588,589,5,19,0,0,589,593,5,79,0,0,590,591,7,7,0,0,591,593,
-		5,78,0,0,592,588,1,0,0,0,592,590,1,0,0,0,593,594,1,0,0,0,594,595,7,6,0,
-		0,595,597,3,200,100,0,596,582,1,0,0,0,596,592,1,0,0,0,597,79,1,0,0,0,598,
-		599,5,35,0,0,599,600,5,102,0,0,600,601,5,43,0,0,601,602,3,200,100,0,602,
-		81,1,0,0,0,603,604,5,23,0,0,604,605,5,6,0,0,605,610,3,84,42,0,606,607,
-		5,4,0,0,607,609,3,84,42,0,608,606,1,0,0,0,609,612,1,0,0,0,610,608,1,0,
-		0,0,610,611,1,0,0,0,611,83,1,0,0,0,612,610,1,0,0,0,613,614,5,121,0,0,614,
-		620,3,186,93,0,615,616,3,186,93,0,616,617,5,28,0,0,617,618,3,200,100,0,
-		618,620,1,0,0,0,619,613,1,0,0,0,619,615,1,0,0,0,620,85,1,0,0,0,621,622,
-		5,26,0,0,622,623,5,106,0,0,623,87,1,0,0,0,624,625,5,55,0,0,625,626,5,91,
-		0,0,626,627,5,81,0,0,627,89,1,0,0,0,628,630,5,43,0,0,629,631,3,186,93,
-		0,630,629,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,634,3,170,85,0,633,
-		632,1,0,0,0,633,634,1,0,0,0,634,635,1,0,0,0,635,636,5,6,0,0,636,638,3,
-		94,47,0,637,639,3,164,82,0,638,637,1,0,0,0,638,639,1,0,0,0,639,91,1,0,
-		0,0,640,641,5,44,0,0,641,642,3,186,93,0,642,643,5,131,0,0,643,645,3,186,
-		93,0,644,646,3,170,85,0,645,644,1,0,0,0,645,646,1,0,0,0,646,647,1,0,0,
-		0,647,648,5,6,0,0,648,650,3,94,47,0,649,651,3,164,82,0,650,649,1,0,0,0,
-		650,651,1,0,0,0,651,93,1,0,0,0,652,657,3,96,48,0,653,654,5,4,0,0,654,656,
-		3,96,48,0,655,653,1,0,0,0,656,659,1,0,0,0,657,655,1,0,0,0,657,658,1,0,
-		0,0,658,95,1,0,0,0,659,657,1,0,0,0,660,661,5,7,0,0,661,662,3,94,47,0,662,
-		667,5,8,0,0,663,664,3,186,93,0,664,665,5,130,0,0,665,668,1,0,0,0,666,668,
-		3,102,51,0,667,663,1,0,0,0,667,666,1,0,0,0,667,668,1,0,0,0,668,670,1,0,
-		0,0,669,671,3,104,52,0,670,669,1,0,0,0,670,671,1,0,0,0,671,710,1,0,0,0,
-		672,674,5,121,0,0,673,675,3,186,93,0,674,673,1,0,0,0,674,675,1,0,0,0,675,
-		710,1,0,0,0,676,677,5,123,0,0,677,678,5,112,0,0,678,710,3,186,93,0,679,
-		683,5,32,0,0,680,681,5,128,0,0,681,684,5,117,0,0,682,684,3,186,93,0,683,
-		680,1,0,0,0,683,682,1,0,0,0,684,710,1,0,0,0,685,687,3,194,97,0,686,685,
-		1,0,0,0,686,687,1,0,0,0,687,704,1,0,0,0,688,690,3,200,100,0,689,688,1,
-		0,0,0,690,691,1,0,0,0,691,689,1,0,0,0,691,692,1,0,0,0,692,698,1,0,0,0,
-		693,695,3,172,86,0,694,696,3,100,50,0,695,694,1,0,0,0,695,696,1,0,0,0,
-		696,699,1,0,0,0,697,699,3,98,49,0,698,693,1,0,0,0,698,697,1,0,0,0,698,
-		699,1,0,0,0,699,705,1,0,0,0,700,702,3,172,86,0,701,703,3,100,50,0,702,
-		701,1,0,0,0,702,703,1,0,0,0,703,705,1,0,0,0,704,689,1,0,0,0,704,700,1,
-		0,0,0,705,707,1,0,0,0,706,708,3,104,52,0,707,706,1,0,0,0,707,708,1,0,0,
-		0,708,710,1,0,0,0,709,660,1,0,0,0,709,672,1,0,0,0,709,676,1,0,0,0,709,
-		679,1,0,0,0,709,686,1,0,0,0,710,97,1,0,0,0,711,713,3,188,94,0,712,711,
-		1,0,0,0,713,714,1,0,0,0,714,712,1,0,0,0,714,715,1,0,0,0,715,725,1,0,0,
-		0,716,720,3,194,97,0,717,719,3,188,94,0,718,717,1,0,0,0,719,722,1,0,0,
-		0,720,718,1,0,0,0,720,721,1,0,0,0,721,725,1,0,0,0,722,720,1,0,0,0,723,
-		725,3,102,51,0,724,712,1,0,0,0,724,716,1,0,0,0,724,723,1,0,0,0,725,99,
-		1,0,0,0,726,728,3,186,93,0,727,729,5,83,0,0,728,727,1,0,0,0,728,729,1,
-		0,0,0,729,732,1,0,0,0,730,732,3,102,51,0,731,726,1,0,0,0,731,730,1,0,0,
-		0,732,101,1,0,0,0,733,745,5,57,0,0,734,745,5,64,0,0,735,736,5,131,0,0,
-		736,745,5,71,0,0,737,738,5,136,0,0,738,739,3,186,93,0,739,742,5,116,0,
-		0,740,741,5,66,0,0,741,743,5,71,0,0,742,740,1,0,0,0,742,743,1,0,0,0,743,
-		745,1,0,0,0,744,733,1,0,0,0,744,734,1,0,0,0,744,735,1,0,0,0,744,737,1,
-		0,0,0,745,103,1,0,0,0,746,792,5,91,0,0,747,751,7,8,0,0,748,750,3,200,100,
-		0,749,748,1,0,0,0,750,753,1,0,0,0,751,749,1,0,0,0,751,752,1,0,0,0,752,
-		760,1,0,0,0,753,751,1,0,0,0,754,756,5,61,0,0,755,757,3,200,100,0,756,755,
-		1,0,0,0,757,758,1,0,0,0,758,756,1,0,0,0,758,759,1,0,0,0,759,761,1,0,0,
-		0,760,754,1,0,0,0,760,761,1,0,0,0,761,766,1,0,0,0,762,763,5,136,0,0,763,
-		764,3,186,93,0,764,765,5,116,0,0,765,767,1,0,0,0,766,762,1,0,0,0,766,767,
-		1,0,0,0,767,793,1,0,0,0,768,772,5,76,0,0,769,771,3,200,100,0,770,769,1,
-		0,0,0,771,774,1,0,0,0,772,770,1,0,0,0,772,773,1,0,0,0,773,781,1,0,0,0,
-		774,772,1,0,0,0,775,777,5,61,0,0,776,778,3,200,100,0,777,776,1,0,0,0,778,
-		779,1,0,0,0,779,777,1,0,0,0,779,780,1,0,0,0,780,782,1,0,0,0,781,775,1,
-		0,0,0,781,782,1,0,0,0,782,789,1,0,0,0,783,790,5,57,0,0,784,790,5,64,0,
-		0,785,786,5,136,0,0,786,787,3,186,93,0,787,788,5,116,0,0,788,790,1,0,0,
-		0,789,783,1,0,0,0,789,784,1,0,0,0,789,785,1,0,0,0,789,790,1,0,0,0,790,
-		793,1,0,0,0,791,793,5,71,0,0,792,747,1,0,0,0,792,768,1,0,0,0,792,791,1,
-		0,0,0,793,105,1,0,0,0,794,802,5,41,0,0,795,796,5,44,0,0,796,797,3,186,
-		93,0,797,798,5,131,0,0,798,799,3,186,93,0,799,803,1,0,0,0,800,801,5,43,
-		0,0,801,803,3,186,93,0,802,795,1,0,0,0,802,800,1,0,0,0,803,804,1,0,0,0,
-		804,805,5,4,0,0,805,813,3,186,93,0,806,807,5,99,0,0,807,814,5,130,0,0,
-		808,811,5,130,0,0,809,810,5,91,0,0,810,812,5,59,0,0,811,809,1,0,0,0,811,
-		812,1,0,0,0,812,814,1,0,0,0,813,806,1,0,0,0,813,808,1,0,0,0,814,816,1,
-		0,0,0,815,817,3,164,82,0,816,815,1,0,0,0,816,817,1,0,0,0,817,107,1,0,0,
-		0,818,819,5,28,0,0,819,824,3,110,55,0,820,821,5,4,0,0,821,823,3,110,55,
-		0,822,820,1,0,0,0,823,826,1,0,0,0,824,822,1,0,0,0,824,825,1,0,0,0,825,
-		827,1,0,0,0,826,824,1,0,0,0,827,828,5,6,0,0,828,829,3,112,56,0,829,109,
-		1,0,0,0,830,833,3,18,9,0,831,832,5,131,0,0,832,834,3,18,9,0,833,831,1,
-		0,0,0,833,834,1,0,0,0,834,111,1,0,0,0,835,846,3,38,19,0,836,846,3,78,39,
-		0,837,846,3,80,40,0,838,846,3,90,45,0,839,846,3,92,46,0,840,846,3,106,
-		53,0,841,846,3,114,57,0,842,846,3,118,59,0,843,846,3,120,60,0,844,846,
-		3,122,61,0,845,835,1,0,0,0,845,836,1,0,0,0,845,837,1,0,0,0,845,838,1,0,
-		0,0,845,839,1,0,0,0,845,840,1,0,0,0,845,841,1,0,0,0,845,842,1,0,0,0,845,
-		843,1,0,0,0,845,844,1,0,0,0,846,113,1,0,0,0,847,855,5,49,0,0,848,849,5,
-		131,0,0,849,856,3,180,90,0,850,851,5,28,0,0,851,856,3,180,90,0,852,853,
-		3,186,93,0,853,854,3,176,88,0,854,856,1,0,0,0,855,848,1,0,0,0,855,850,
-		1,0,0,0,855,852,1,0,0,0,856,859,1,0,0,0,857,858,5,29,0,0,858,860,3,200,
-		100,0,859,857,1,0,0,0,859,860,1,0,0,0,860,865,1,0,0,0,861,862,5,4,0,0,
-		862,864,3,116,58,0,863,861,1,0,0,0,864,867,1,0,0,0,865,863,1,0,0,0,865,
-		866,1,0,0,0,866,869,1,0,0,0,867,865,1,0,0,0,868,870,3,164,82,0,869,868,
-		1,0,0,0,869,870,1,0,0,0,870,115,1,0,0,0,871,872,5,82,0,0,872,878,3,176,
-		88,0,873,874,5,104,0,0,874,878,3,176,88,0,875,876,5,80,0,0,876,878,3,170,
-		85,0,877,871,1,0,0,0,877,873,1,0,0,0,877,875,1,0,0,0,878,117,1,0,0,0,879,
-		880,5,32,0,0,880,881,3,186,93,0,881,882,5,65,0,0,882,884,3,168,84,0,883,
-		885,3,164,82,0,884,883,1,0,0,0,884,885,1,0,0,0,885,119,1,0,0,0,886,887,
-		5,16,0,0,887,888,3,186,93,0,888,889,5,65,0,0,889,894,3,168,84,0,890,891,
-		5,4,0,0,891,892,5,108,0,0,892,893,5,43,0,0,893,895,5,62,0,0,894,890,1,
-		0,0,0,894,895,1,0,0,0,895,897,1,0,0,0,896,898,3,164,82,0,897,896,1,0,0,
-		0,897,898,1,0,0,0,898,121,1,0,0,0,899,950,5,46,0,0,900,901,5,68,0,0,901,
-		951,3,138,69,0,902,903,5,44,0,0,903,904,3,186,93,0,904,905,5,131,0,0,905,
-		906,3,186,93,0,906,907,3,124,62,0,907,951,1,0,0,0,908,911,5,131,0,0,909,
-		911,5,28,0,0,910,908,1,0,0,0,910,909,1,0,0,0,911,912,1,0,0,0,912,915,3,
-		180,90,0,913,914,5,29,0,0,914,916,3,200,100,0,915,913,1,0,0,0,915,916,
-		1,0,0,0,916,921,1,0,0,0,917,918,5,4,0,0,918,920,3,116,58,0,919,917,1,0,
-		0,0,920,923,1,0,0,0,921,919,1,0,0,0,921,922,1,0,0,0,922,924,1,0,0,0,923,
-		921,1,0,0,0,924,925,3,124,62,0,925,951,1,0,0,0,926,948,3,186,93,0,927,
-		930,3,176,88,0,928,929,5,29,0,0,929,931,3,200,100,0,930,928,1,0,0,0,930,
-		931,1,0,0,0,931,936,1,0,0,0,932,933,5,4,0,0,933,935,3,116,58,0,934,932,
-		1,0,0,0,935,938,1,0,0,0,936,934,1,0,0,0,936,937,1,0,0,0,937,939,1,0,0,
-		0,938,936,1,0,0,0,939,940,3,124,62,0,940,949,1,0,0,0,941,942,3,178,89,
-		0,942,946,5,91,0,0,943,944,5,4,0,0,944,945,5,68,0,0,945,947,3,138,69,0,
-		946,943,1,0,0,0,946,947,1,0,0,0,947,949,1,0,0,0,948,927,1,0,0,0,948,941,
-		1,0,0,0,949,951,1,0,0,0,950,900,1,0,0,0,950,902,1,0,0,0,950,910,1,0,0,
-		0,950,926,1,0,0,0,951,123,1,0,0,0,952,953,5,6,0,0,953,958,3,126,63,0,954,
-		955,5,5,0,0,955,957,3,126,63,0,956,954,1,0,0,0,957,960,1,0,0,0,958,956,
-		1,0,0,0,958,959,1,0,0,0,959,963,1,0,0,0,960,958,1,0,0,0,961,963,3,142,
-		71,0,962,952,1,0,0,0,962,961,1,0,0,0,963,965,1,0,0,0,964,966,3,164,82,
-		0,965,964,1,0,0,0,965,966,1,0,0,0,966,125,1,0,0,0,967,968,5,58,0,0,968,
-		969,3,186,93,0,969,970,3,176,88,0,970,971,5,4,0,0,971,973,1,0,0,0,972,
-		967,1,0,0,0,972,973,1,0,0,0,973,974,1,0,0,0,974,979,3,128,64,0,975,976,
-		5,4,0,0,976,978,3,130,65,0,977,975,1,0,0,0,978,981,1,0,0,0,979,977,1,0,
-		0,0,979,980,1,0,0,0,980,127,1,0,0,0,981,979,1,0,0,0,982,986,3,172,86,0,
-		983,986,5,32,0,0,984,986,5,16,0,0,985,982,1,0,0,0,985,983,1,0,0,0,985,
-		984,1,0,0,0,986,987,1,0,0,0,987,990,3,186,93,0,988,989,5,65,0,0,989,991,
-		3,168,84,0,990,988,1,0,0,0,990,991,1,0,0,0,991,993,1,0,0,0,992,994,3,132,
-		66,0,993,992,1,0,0,0,993,994,1,0,0,0,994,129,1,0,0,0,995,998,5,129,0,0,
-		996,999,3,132,66,0,997,999,3,128,64,0,998,996,1,0,0,0,998,997,1,0,0,0,
-		999,1010,1,0,0,0,1000,1010,3,134,67,0,1001,1004,5,68,0,0,1002,1005,3,136,
-		68,0,1003,1005,3,138,69,0,1004,1002,1,0,0,0,1004,1003,1,0,0,0,1005,1010,
-		1,0,0,0,1006,1010,3,140,70,0,1007,1008,5,65,0,0,1008,1010,3,168,84,0,1009,
-		995,1,0,0,0,1009,1000,1,0,0,0,1009,1001,1,0,0,0,1009,1006,1,0,0,0,1009,
-		1007,1,0,0,0,1010,131,1,0,0,0,1011,1015,3,134,67,0,1012,1013,5,68,0,0,
-		1013,1015,3,136,68,0,1014,1011,1,0,0,0,1014,1012,1,0,0,0,1015,133,1,0,
-		0,0,1016,1021,5,84,0,0,1017,1022,5,43,0,0,1018,1019,3,186,93,0,1019,1020,
-		3,176,88,0,1020,1022,1,0,0,0,1021,1017,1,0,0,0,1021,1018,1,0,0,0,1022,
-		1026,1,0,0,0,1023,1024,3,186,93,0,1024,1025,5,130,0,0,1025,1027,1,0,0,
-		0,1026,1023,1,0,0,0,1026,1027,1,0,0,0,1027,135,1,0,0,0,1028,1029,5,135,
-		0,0,1029,1030,5,84,0,0,1030,1031,3,186,93,0,1031,1032,5,61,0,0,1032,1033,
-		3,186,93,0,1033,1037,3,176,88,0,1034,1035,3,186,93,0,1035,1036,5,130,0,
-		0,1036,1038,1,0,0,0,1037,1034,1,0,0,0,1037,1038,1,0,0,0,1038,137,1,0,0,
-		0,1039,1045,5,122,0,0,1040,1041,5,124,0,0,1041,1045,5,112,0,0,1042,1043,
-		5,144,0,0,1043,1045,5,132,0,0,1044,1039,1,0,0,0,1044,1040,1,0,0,0,1044,
-		1042,1,0,0,0,1045,139,1,0,0,0,1046,1049,5,152,0,0,1047,1049,3,194,97,0,
-		1048,1046,1,0,0,0,1048,1047,1,0,0,0,1049,1050,1,0,0,0,1050,1051,3,178,
-		89,0,1051,1052,5,91,0,0,1052,141,1,0,0,0,1053,1054,5,83,0,0,1054,1055,
-		5,131,0,0,1055,1056,3,186,93,0,1056,1057,5,4,0,0,1057,1058,5,65,0,0,1058,
-		1063,3,168,84,0,1059,1060,5,4,0,0,1060,1062,3,144,72,0,1061,1059,1,0,0,
-		0,1062,1065,1,0,0,0,1063,1061,1,0,0,0,1063,1064,1,0,0,0,1064,143,1,0,0,
-		0,1065,1063,1,0,0,0,1066,1067,5,107,0,0,1067,1068,5,119,0,0,1068,1083,
-		3,176,88,0,1069,1070,5,97,0,0,1070,1083,5,87,0,0,1071,1074,5,68,0,0,1072,
-		1075,5,135,0,0,1073,1075,3,138,69,0,1074,1072,1,0,0,0,1074,1073,1,0,0,
-		0,1075,1083,1,0,0,0,1076,1077,7,9,0,0,1077,1078,3,186,93,0,1078,1079,3,
-		176,88,0,1079,1080,5,115,0,0,1080,1083,1,0,0,0,1081,1083,3,140,70,0,1082,
-		1066,1,0,0,0,1082,1069,1,0,0,0,1082,1071,1,0,0,0,1082,1076,1,0,0,0,1082,
-		1081,1,0,0,0,1083,145,1,0,0,0,1084,1086,5,45,0,0,1085,1087,3,152,76,0,
-		1086,1085,1,0,0,0,1087,1088,1,0,0,0,1088,1086,1,0,0,0,1088,1089,1,0,0,
-		0,1089,1094,1,0,0,0,1090,1091,5,61,0,0,1091,1093,3,148,74,0,1092,1090,
-		1,0,0,0,1093,1096,1,0,0,0,1094,1092,1,0,0,0,1094,1095,1,0,0,0,1095,1104,
-		1,0,0,0,1096,1094,1,0,0,0,1097,1102,5,4,0,0,1098,1100,3,154,77,0,1099,
-		1101,5,4,0,0,1100,1099,1,0,0,0,1100,1101,1,0,0,0,1101,1103,1,0,0,0,1102,
-		1098,1,0,0,0,1102,1103,1,0,0,0,1103,1105,1,0,0,0,1104,1097,1,0,0,0,1104,
-		1105,1,0,0,0,1105,1106,1,0,0,0,1106,1108,5,141,0,0,1107,1109,3,152,76,
-		0,1108,1107,1,0,0,0,1109,1110,1,0,0,0,1110,1108,1,0,0,0,1110,1111,1,0,
-		0,0,1111,1116,1,0,0,0,1112,1113,5,61,0,0,1113,1115,3,148,74,0,1114,1112,
-		1,0,0,0,1115,1118,1,0,0,0,1116,1114,1,0,0,0,1116,1117,1,0,0,0,1117,1123,
-		1,0,0,0,1118,1116,1,0,0,0,1119,1120,5,4,0,0,1120,1122,3,150,75,0,1121,
-		1119,1,0,0,0,1122,1125,1,0,0,0,1123,1121,1,0,0,0,1123,1124,1,0,0,0,1124,
-		1128,1,0,0,0,1125,1123,1,0,0,0,1126,1127,5,6,0,0,1127,1129,3,156,78,0,
-		1128,1126,1,0,0,0,1128,1129,1,0,0,0,1129,147,1,0,0,0,1130,1132,3,152,76,
-		0,1131,1130,1,0,0,0,1132,1133,1,0,0,0,1133,1131,1,0,0,0,1133,1134,1,0,
-		0,0,1134,149,1,0,0,0,1135,1152,3,154,77,0,1136,1142,5,77,0,0,1137,1138,
-		3,194,97,0,1138,1139,5,131,0,0,1139,1140,3,194,97,0,1140,1141,3,198,99,
-		0,1141,1143,1,0,0,0,1142,1137,1,0,0,0,1142,1143,1,0,0,0,1143,1152,1,0,
-		0,0,1144,1148,5,91,0,0,1145,1146,5,128,0,0,1146,1149,5,120,0,0,1147,1149,
-		5,110,0,0,1148,1145,1,0,0,0,1148,1147,1,0,0,0,1149,1150,1,0,0,0,1150,1152,
-		5,111,0,0,1151,1135,1,0,0,0,1151,1136,1,0,0,0,1151,1144,1,0,0,0,1152,151,
-		1,0,0,0,1153,1160,3,200,100,0,1154,1160,5,87,0,0,1155,1160,5,94,0,0,1156,
-		1160,5,43,0,0,1157,1160,5,44,0,0,1158,1160,5,126,0,0,1159,1153,1,0,0,0,
-		1159,1154,1,0,0,0,1159,1155,1,0,0,0,1159,1156,1,0,0,0,1159,1157,1,0,0,
-		0,1159,1158,1,0,0,0,1160,153,1,0,0,0,1161,1162,5,59,0,0,1162,1164,5,67,
-		0,0,1163,1161,1,0,0,0,1163,1164,1,0,0,0,1164,1165,1,0,0,0,1165,1170,7,
-		9,0,0,1166,1171,5,43,0,0,1167,1168,3,186,93,0,1168,1169,3,176,88,0,1169,
-		1171,1,0,0,0,1170,1166,1,0,0,0,1170,1167,1,0,0,0,1171,1178,1,0,0,0,1172,
-		1173,5,44,0,0,1173,1174,3,186,93,0,1174,1175,5,131,0,0,1175,1176,3,186,
-		93,0,1176,1178,1,0,0,0,1177,1163,1,0,0,0,1177,1172,1,0,0,0,1178,155,1,
-		0,0,0,1179,1181,3,194,97,0,1180,1179,1,0,0,0,1180,1181,1,0,0,0,1181,1183,
-		1,0,0,0,1182,1184,3,200,100,0,1183,1182,1,0,0,0,1184,1185,1,0,0,0,1185,
-		1183,1,0,0,0,1185,1186,1,0,0,0,1186,1207,1,0,0,0,1187,1188,5,91,0,0,1188,
-		1195,5,76,0,0,1189,1196,5,43,0,0,1190,1192,3,200,100,0,1191,1190,1,0,0,
-		0,1192,1193,1,0,0,0,1193,1191,1,0,0,0,1193,1194,1,0,0,0,1194,1196,1,0,
-		0,0,1195,1189,1,0,0,0,1195,1191,1,0,0,0,1196,1208,1,0,0,0,1197,1205,5,
-		113,0,0,1198,1206,5,43,0,0,1199,1203,3,186,93,0,1200,1204,3,176,88,0,1201,
-		1204,5,126,0,0,1202,1204,3,200,100,0,1203,1200,1,0,0,0,1203,1201,1,0,0,
-		0,1203,1202,1,0,0,0,1204,1206,1,0,0,0,1205,1198,1,0,0,0,1205,1199,1,0,
-		0,0,1206,1208,1,0,0,0,1207,1187,1,0,0,0,1207,1197,1,0,0,0,1207,1208,1,
-		0,0,0,1208,157,1,0,0,0,1209,1210,5,25,0,0,1210,1229,3,160,80,0,1211,1221,
-		5,36,0,0,1212,1213,5,65,0,0,1213,1214,7,10,0,0,1214,1222,3,180,90,0,1215,
-		1219,3,180,90,0,1216,1217,5,4,0,0,1217,1218,5,142,0,0,1218,1220,3,180,
-		90,0,1219,1216,1,0,0,0,1219,1220,1,0,0,0,1220,1222,1,0,0,0,1221,1212,1,
-		0,0,0,1221,1215,1,0,0,0,1222,1230,1,0,0,0,1223,1226,7,6,0,0,1224,1225,
-		5,65,0,0,1225,1227,7,10,0,0,1226,1224,1,0,0,0,1226,1227,1,0,0,0,1227,1228,
-		1,0,0,0,1228,1230,3,160,80,0,1229,1211,1,0,0,0,1229,1223,1,0,0,0,1230,
-		159,1,0,0,0,1231,1242,3,180,90,0,1232,1234,5,152,0,0,1233,1232,1,0,0,0,
-		1233,1234,1,0,0,0,1234,1235,1,0,0,0,1235,1239,7,2,0,0,1236,1238,3,162,
-		81,0,1237,1236,1,0,0,0,1238,1241,1,0,0,0,1239,1237,1,0,0,0,1239,1240,1,
-		0,0,0,1240,1243,1,0,0,0,1241,1239,1,0,0,0,1242,1233,1,0,0,0,1242,1243,
-		1,0,0,0,1243,161,1,0,0,0,1244,1245,3,192,96,0,1245,1247,3,190,95,0,1246,
-		1248,7,2,0,0,1247,1246,1,0,0,0,1247,1248,1,0,0,0,1248,163,1,0,0,0,1249,
-		1250,5,9,0,0,1250,1255,3,166,83,0,1251,1252,5,4,0,0,1252,1254,3,166,83,
-		0,1253,1251,1,0,0,0,1254,1257,1,0,0,0,1255,1253,1,0,0,0,1255,1256,1,0,
-		0,0,1256,1263,1,0,0,0,1257,1255,1,0,0,0,1258,1259,5,143,0,0,1259,1260,
-		5,134,0,0,1260,1264,7,1,0,0,1261,1262,5,141,0,0,1262,1264,5,70,0,0,1263,
-		1258,1,0,0,0,1263,1261,1,0,0,0,1263,1264,1,0,0,0,1264,165,1,0,0,0,1265,
-		1272,3,186,93,0,1266,1268,3,200,100,0,1267,1266,1,0,0,0,1268,1269,1,0,
-		0,0,1269,1267,1,0,0,0,1269,1270,1,0,0,0,1270,1273,1,0,0,0,1271,1273,5,
-		126,0,0,1272,1267,1,0,0,0,1272,1271,1,0,0,0,1272,1273,1,0,0,0,1273,167,
-		1,0,0,0,1274,1275,5,19,0,0,1275,1281,5,79,0,0,1276,1278,3,200,100,0,1277,
-		1279,5,78,0,0,1278,1277,1,0,0,0,1278,1279,1,0,0,0,1279,1281,1,0,0,0,1280,
-		1274,1,0,0,0,1280,1276,1,0,0,0,1281,169,1,0,0,0,1282,1283,7,11,0,0,1283,
-		171,1,0,0,0,1284,1285,7,12,0,0,1285,173,1,0,0,0,1286,1288,3,200,100,0,
-		1287,1286,1,0,0,0,1288,1289,1,0,0,0,1289,1287,1,0,0,0,1289,1290,1,0,0,
-		0,1290,175,1,0,0,0,1291,1292,7,13,0,0,1292,177,1,0,0,0,1293,1294,7,14,
-		0,0,1294,179,1,0,0,0,1295,1299,3,184,92,0,1296,1298,3,182,91,0,1297,1296,
-		1,0,0,0,1298,1301,1,0,0,0,1299,1297,1,0,0,0,1299,1300,1,0,0,0,1300,181,
-		1,0,0,0,1301,1299,1,0,0,0,1302,1303,3,192,96,0,1303,1304,3,184,92,0,1304,
-		183,1,0,0,0,1305,1307,3,194,97,0,1306,1308,3,198,99,0,1307,1306,1,0,0,
-		0,1307,1308,1,0,0,0,1308,1315,1,0,0,0,1309,1315,3,200,100,0,1310,1311,
-		5,7,0,0,1311,1312,3,180,90,0,1312,1313,5,8,0,0,1313,1315,1,0,0,0,1314,
-		1305,1,0,0,0,1314,1309,1,0,0,0,1314,1310,1,0,0,0,1315,185,1,0,0,0,1316,
-		1320,3,190,95,0,1317,1319,3,188,94,0,1318,1317,1,0,0,0,1319,1322,1,0,0,
-		0,1320,1318,1,0,0,0,1320,1321,1,0,0,0,1321,187,1,0,0,0,1322,1320,1,0,0,
-		0,1323,1324,3,192,96,0,1324,1325,3,190,95,0,1325,189,1,0,0,0,1326,1333,
-		3,194,97,0,1327,1333,3,200,100,0,1328,1329,5,7,0,0,1329,1330,3,186,93,
-		0,1330,1331,5,8,0,0,1331,1333,1,0,0,0,1332,1326,1,0,0,0,1332,1327,1,0,
-		0,0,1332,1328,1,0,0,0,1333,191,1,0,0,0,1334,1335,7,15,0,0,1335,193,1,0,
-		0,0,1336,1348,3,196,98,0,1337,1338,5,7,0,0,1338,1343,3,196,98,0,1339,1340,
-		5,4,0,0,1340,1342,3,196,98,0,1341,1339,1,0,0,0,1342,1345,1,0,0,0,1343,
-		1341,1,0,0,0,1343,1344,1,0,0,0,1344,1346,1,0,0,0,1345,1343,1,0,0,0,1346,
-		1347,5,8,0,0,1347,1349,1,0,0,0,1348,1337,1,0,0,0,1348,1349,1,0,0,0,1349,
-		195,1,0,0,0,1350,1352,5,153,0,0,1351,1353,5,154,0,0,1352,1351,1,0,0,0,
-		1352,1353,1,0,0,0,1353,1356,1,0,0,0,1354,1356,5,154,0,0,1355,1350,1,0,
-		0,0,1355,1354,1,0,0,0,1356,197,1,0,0,0,1357,1358,7,16,0,0,1358,199,1,0,
-		0,0,1359,1360,7,17,0,0,1360,201,1,0,0,0,168,248,263,274,282,284,300,306,
-		315,317,342,352,361,367,379,396,398,404,413,421,428,438,447,453,471,482,
-		496,502,507,510,520,528,538,547,550,555,561,568,575,580,592,596,610,619,
-		630,633,638,645,650,657,667,670,674,683,686,691,695,698,702,704,707,709,
-		714,720,724,728,731,742,744,751,758,760,766,772,779,781,789,792,802,811,
-		813,816,824,833,845,855,859,865,869,877,884,894,897,910,915,921,930,936,
-		946,948,950,958,962,965,972,979,985,990,993,998,1004,1009,1014,1021,1026,
-		1037,1044,1048,1063,1074,1082,1088,1094,1100,1102,1104,1110,1116,1123,
-		1128,1133,1142,1148,1151,1159,1163,1170,1177,1180,1185,1193,1195,1203,
-		1205,1207,1219,1221,1226,1229,1233,1239,1242,1247,1255,1263,1269,1272,
-		1278,1280,1289,1299,1307,1314,1320,1332,1343,1348,1352,1355
+		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
+		1,2,1,2,3,2,251,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,
+		6,3,6,266,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,275,8,8,10,8,12,8,278,9,
+		8,1,9,1,9,1,9,1,9,1,9,3,9,285,8,9,3,9,287,8,9,1,10,1,10,1,10,1,11,1,11,
+		1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,303,8,14,1,14,1,14,5,
+		14,307,8,14,10,14,12,14,310,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,318,
+		8,15,3,15,320,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,
+		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,345,
+		8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,355,8,19,1,19,1,19,1,
+		19,1,19,1,19,1,19,1,19,3,19,364,8,19,1,19,1,19,5,19,368,8,19,10,19,12,
+		19,371,9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,382,8,20,
+		1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,
+		1,22,3,22,399,8,22,3,22,401,8,22,1,22,1,22,5,22,405,8,22,10,22,12,22,408,
+		9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,416,8,23,1,24,1,24,1,24,1,24,1,
+		24,1,24,3,24,424,8,24,1,25,1,25,1,25,1,25,1,25,3,25,431,8,25,1,26,1,26,
+		1,26,1,26,1,26,1,26,5,26,439,8,26,10,26,12,26,442,9,26,1,27,1,27,1,27,
+		1,27,1,27,1,27,3,27,450,8,27,1,28,1,28,1,28,1,28,3,28,456,8,28,1,28,1,
+		28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,
+		29,3,29,474,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,483,8,30,10,30,
+		12,30,486,9,30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,
+		3,32,499,8,32,1,32,1,32,1,32,1,32,3,32,505,8,32,1,33,1,33,1,33,3,33,510,
+		8,33,1,33,3,33,513,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,523,
+		8,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,531,8,34,1,34,1,34,1,34,1,34,5,
+		34,537,8,34,10,34,12,34,540,9,34,1,34,1,34,1,34,1,34,3,34,546,8,34,1,34,
+		1,34,1,34,5,34,551,8,34,10,34,12,34,554,9,34,1,34,1,34,1,34,1,34,5,34,
+		560,8,34,10,34,12,34,563,9,34,3,34,565,8,34,1,35,1,35,3,35,569,8,35,1,
+		36,4,36,572,8,36,11,36,12,36,573,1,36,1,36,5,36,578,8,36,10,36,12,36,581,
+		9,36,1,37,1,37,1,37,1,37,3,37,587,8,37,1,38,1,38,1,38,1,38,1,38,3,38,594,
+		8,38,1,39,1,39,1,39,3,39,599,8,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,
+		40,1,40,1,40,3,40,611,8,40,1,40,1,40,3,40,615,8,40,1,41,1,41,1,41,1,41,
+		1,41,1,42,1,42,1,42,1,42,1,42,5,42,627,8,42,10,42,12,42,630,9,42,1,43,
+		1,43,1,43,1,43,1,43,1,43,3,43,638,8,43,1,44,1,44,1,44,1,45,1,45,1,45,1,
+		45,1,46,1,46,3,46,649,8,46,1,46,3,46,652,8,46,1,46,1,46,1,46,3,46,657,
+		8,46,1,47,1,47,1,47,1,47,1,47,3,47,664,8,47,1,47,1,47,1,47,3,47,669,8,
+		47,1,48,1,48,1,48,5,48,674,8,48,10,48,12,48,677,9,48,1,49,1,49,1,49,1,
+		49,1,49,1,49,1,49,3,49,686,8,49,1,49,3,49,689,8,49,1,49,1,49,3,49,693,
+		8,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,702,8,49,1,49,1,49,1,49,1,
+		49,1,49,1,49,1,49,1,49,1,49,3,49,713,8,49,1,49,3,49,716,8,49,1,49,4,49,
+		719,8,49,11,49,12,49,720,1,49,1,49,3,49,725,8,49,1,49,3,49,728,8,49,1,
+		49,1,49,3,49,732,8,49,3,49,734,8,49,1,49,3,49,737,8,49,3,49,739,8,49,1,
+		50,4,50,742,8,50,11,50,12,50,743,1,50,1,50,5,50,748,8,50,10,50,12,50,751,
+		9,50,1,50,3,50,754,8,50,1,51,1,51,3,51,758,8,51,1,51,3,51,761,8,51,1,52,
+		1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,772,8,52,3,52,774,8,52,1,
+		53,1,53,1,53,5,53,779,8,53,10,53,12,53,782,9,53,1,53,1,53,4,53,786,8,53,
+		11,53,12,53,787,3,53,790,8,53,1,53,1,53,1,53,1,53,3,53,796,8,53,1,53,1,
+		53,5,53,800,8,53,10,53,12,53,803,9,53,1,53,1,53,4,53,807,8,53,11,53,12,
+		53,808,3,53,811,8,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,819,8,53,1,53,
+		3,53,822,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,3,54,832,8,54,1,
+		54,1,54,1,54,1,54,1,54,1,54,1,54,3,54,841,8,54,3,54,843,8,54,1,54,3,54,
+		846,8,54,1,55,1,55,1,55,1,55,5,55,852,8,55,10,55,12,55,855,9,55,1,55,1,
+		55,1,55,1,56,1,56,1,56,3,56,863,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,
+		1,57,1,57,1,57,3,57,875,8,57,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,3,
+		58,885,8,58,1,58,1,58,3,58,889,8,58,1,58,1,58,5,58,893,8,58,10,58,12,58,
+		896,9,58,1,58,3,58,899,8,58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,907,8,59,
+		1,60,1,60,1,60,1,60,1,60,3,60,914,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,
+		61,1,61,3,61,924,8,61,1,61,3,61,927,8,61,1,62,1,62,1,62,1,62,1,62,1,62,
+		1,62,1,62,1,62,1,62,1,62,3,62,940,8,62,1,62,1,62,1,62,3,62,945,8,62,1,
+		62,1,62,5,62,949,8,62,10,62,12,62,952,9,62,1,62,1,62,1,62,1,62,1,62,1,
+		62,3,62,960,8,62,1,62,1,62,5,62,964,8,62,10,62,12,62,967,9,62,1,62,1,62,
+		1,62,1,62,1,62,1,62,1,62,3,62,976,8,62,3,62,978,8,62,3,62,980,8,62,1,63,
+		1,63,1,63,1,63,5,63,986,8,63,10,63,12,63,989,9,63,1,63,3,63,992,8,63,1,
+		63,3,63,995,8,63,1,64,1,64,1,64,1,64,1,64,3,64,1002,8,64,1,64,1,64,1,64,
+		5,64,1007,8,64,10,64,12,64,1010,9,64,1,65,1,65,1,65,3,65,1015,8,65,1,65,
+		1,65,1,65,3,65,1020,8,65,1,65,3,65,1023,8,65,1,66,1,66,1,66,3,66,1028,
+		8,66,1,66,1,66,1,66,1,66,3,66,1034,8,66,1,66,1,66,1,66,3,66,1039,8,66,
+		1,67,1,67,1,67,3,67,1044,8,67,1,68,1,68,1,68,1,68,1,68,3,68,1051,8,68,
+		1,68,1,68,1,68,3,68,1056,8,68,1,69,1,69,1,69,1,69,1,69,1,69,1,69,1,69,
+		1,69,3,69,1067,8,69,1,70,1,70,1,70,1,70,1,70,3,70,1074,8,70,1,71,1,71,
+		3,71,1078,8,71,1,71,1,71,1,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,
+		5,72,1091,8,72,10,72,12,72,1094,9,72,1,73,1,73,1,73,1,73,1,73,1,73,1,73,
+		1,73,3,73,1104,8,73,1,73,1,73,1,73,1,73,1,73,1,73,3,73,1112,8,73,1,74,
+		1,74,4,74,1116,8,74,11,74,12,74,1117,1,74,1,74,5,74,1122,8,74,10,74,12,
+		74,1125,9,74,1,74,1,74,1,74,3,74,1130,8,74,3,74,1132,8,74,3,74,1134,8,
+		74,1,74,1,74,4,74,1138,8,74,11,74,12,74,1139,1,74,1,74,5,74,1144,8,74,
+		10,74,12,74,1147,9,74,1,74,1,74,5,74,1151,8,74,10,74,12,74,1154,9,74,1,
+		74,1,74,3,74,1158,8,74,1,75,4,75,1161,8,75,11,75,12,75,1162,1,76,1,76,
+		1,76,1,76,1,76,1,76,1,76,3,76,1172,8,76,1,76,1,76,1,76,1,76,3,76,1178,
+		8,76,1,76,3,76,1181,8,76,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1189,8,77,
+		1,78,1,78,3,78,1193,8,78,1,78,1,78,1,78,1,78,1,78,3,78,1200,8,78,1,78,
+		1,78,1,78,1,78,1,78,3,78,1207,8,78,1,79,3,79,1210,8,79,1,79,4,79,1213,
+		8,79,11,79,12,79,1214,1,79,1,79,1,79,1,79,4,79,1221,8,79,11,79,12,79,1222,
+		3,79,1225,8,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1233,8,79,3,79,1235,
+		8,79,3,79,1237,8,79,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,
+		3,80,1249,8,80,3,80,1251,8,80,1,80,1,80,1,80,3,80,1256,8,80,1,80,3,80,
+		1259,8,80,1,81,1,81,3,81,1263,8,81,1,81,1,81,5,81,1267,8,81,10,81,12,81,
+		1270,9,81,3,81,1272,8,81,1,82,1,82,1,82,3,82,1277,8,82,1,83,1,83,1,83,
+		1,83,5,83,1283,8,83,10,83,12,83,1286,9,83,1,83,1,83,1,83,1,83,1,83,3,83,
+		1293,8,83,1,84,1,84,4,84,1297,8,84,11,84,12,84,1298,1,84,3,84,1302,8,84,
+		1,85,1,85,1,85,1,85,3,85,1308,8,85,3,85,1310,8,85,1,86,1,86,1,87,1,87,
+		1,88,4,88,1317,8,88,11,88,12,88,1318,1,89,1,89,1,90,1,90,1,91,1,91,5,91,
+		1327,8,91,10,91,12,91,1330,9,91,1,92,1,92,1,92,1,93,1,93,3,93,1337,8,93,
+		1,93,1,93,1,93,1,93,1,93,3,93,1344,8,93,1,94,1,94,5,94,1348,8,94,10,94,
+		12,94,1351,9,94,1,95,1,95,1,95,1,96,1,96,1,96,1,96,1,96,1,96,3,96,1362,
+		8,96,1,97,1,97,1,98,1,98,1,98,1,98,1,98,5,98,1371,8,98,10,98,12,98,1374,
+		9,98,1,98,1,98,3,98,1378,8,98,1,99,1,99,3,99,1382,8,99,1,99,3,99,1385,
+		8,99,1,100,1,100,1,101,1,101,1,101,0,0,102,0,2,4,6,8,10,12,14,16,18,20,
+		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
+		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
+		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
+		150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,
+		186,188,190,192,194,196,198,200,202,0,18,2,0,149,150,152,153,2,0,20,20,
+		70,70,2,0,44,44,128,128,2,0,149,149,152,152,2,0,91,91,142,142,2,0,76,76,
+		139,139,2,0,63,63,95,95,2,0,33,33,42,42,4,0,88,88,96,96,104,104,122,122,
+		2,0,88,88,96,96,2,0,97,97,102,102,2,0,121,121,147,147,2,0,74,74,94,94,
+		1,0,43,44,1,0,127,128,2,0,10,12,14,14,4,0,93,93,148,148,150,151,153,153,
+		28,0,15,18,20,27,29,31,33,42,45,56,58,60,62,63,66,66,68,68,70,73,75,83,
+		85,87,89,91,95,95,97,114,116,120,122,122,124,124,126,127,129,129,131,132,
+		134,137,139,142,144,144,146,146,149,149,152,152,154,154,1552,0,204,1,0,
+		0,0,2,207,1,0,0,0,4,250,1,0,0,0,6,252,1,0,0,0,8,255,1,0,0,0,10,258,1,0,
+		0,0,12,265,1,0,0,0,14,267,1,0,0,0,16,270,1,0,0,0,18,286,1,0,0,0,20,288,
+		1,0,0,0,22,291,1,0,0,0,24,294,1,0,0,0,26,297,1,0,0,0,28,299,1,0,0,0,30,
+		319,1,0,0,0,32,321,1,0,0,0,34,325,1,0,0,0,36,346,1,0,0,0,38,349,1,0,0,
+		0,40,381,1,0,0,0,42,383,1,0,0,0,44,388,1,0,0,0,46,409,1,0,0,0,48,417,1,
+		0,0,0,50,425,1,0,0,0,52,432,1,0,0,0,54,449,1,0,0,0,56,451,1,0,0,0,58,460,
+		1,0,0,0,60,475,1,0,0,0,62,487,1,0,0,0,64,504,1,0,0,0,66,506,1,0,0,0,68,
+		564,1,0,0,0,70,566,1,0,0,0,72,571,1,0,0,0,74,586,1,0,0,0,76,588,1,0,0,
+		0,78,595,1,0,0,0,80,614,1,0,0,0,82,616,1,0,0,0,84,621,1,0,0,0,86,637,1,
+		0,0,0,88,639,1,0,0,0,90,642,1,0,0,0,92,646,1,0,0,0,94,658,1,0,0,0,96,670,
+		1,0,0,0,98,738,1,0,0,0,100,753,1,0,0,0,102,760,1,0,0,0,104,773,1,0,0,0,
+		106,775,1,0,0,0,108,823,1,0,0,0,110,847,1,0,0,0,112,859,1,0,0,0,114,874,
+		1,0,0,0,116,876,1,0,0,0,118,906,1,0,0,0,120,908,1,0,0,0,122,915,1,0,0,
+		0,124,928,1,0,0,0,126,991,1,0,0,0,128,1001,1,0,0,0,130,1014,1,0,0,0,132,
+		1038,1,0,0,0,134,1043,1,0,0,0,136,1045,1,0,0,0,138,1057,1,0,0,0,140,1073,
+		1,0,0,0,142,1077,1,0,0,0,144,1082,1,0,0,0,146,1111,1,0,0,0,148,1113,1,
+		0,0,0,150,1160,1,0,0,0,152,1180,1,0,0,0,154,1188,1,0,0,0,156,1206,1,0,
+		0,0,158,1209,1,0,0,0,160,1238,1,0,0,0,162,1260,1,0,0,0,164,1273,1,0,0,
+		0,166,1278,1,0,0,0,168,1294,1,0,0,0,170,1309,1,0,0,0,172,1311,1,0,0,0,
+		174,1313,1,0,0,0,176,1316,1,0,0,0,178,1320,1,0,0,0,180,1322,1,0,0,0,182,
+		1324,1,0,0,0,184,1331,1,0,0,0,186,1343,1,0,0,0,188,1345,1,0,0,0,190,1352,
+		1,0,0,0,192,1361,1,0,0,0,194,1363,1,0,0,0,196,1365,1,0,0,0,198,1384,1,
+		0,0,0,200,1386,1,0,0,0,202,1388,1,0,0,0,204,205,3,4,2,0,205,206,5,0,0,
+		1,206,1,1,0,0,0,207,208,3,166,83,0,208,209,5,0,0,1,209,3,1,0,0,0,210,251,
+		3,6,3,0,211,251,3,8,4,0,212,251,3,10,5,0,213,251,3,14,7,0,214,251,3,16,
+		8,0,215,251,3,20,10,0,216,251,3,22,11,0,217,251,3,24,12,0,218,251,3,26,
+		13,0,219,251,3,28,14,0,220,251,3,32,16,0,221,251,3,34,17,0,222,251,3,38,
+		19,0,223,251,3,42,21,0,224,251,3,44,22,0,225,251,3,66,33,0,226,251,3,76,
+		38,0,227,251,3,78,39,0,228,251,3,80,40,0,229,251,3,82,41,0,230,251,3,84,
+		42,0,231,251,3,88,44,0,232,251,3,90,45,0,233,251,3,92,46,0,234,251,3,94,
+		47,0,235,251,3,108,54,0,236,251,3,116,58,0,237,251,3,120,60,0,238,251,
+		3,122,61,0,239,251,3,124,62,0,240,251,3,148,74,0,241,251,3,160,80,0,242,
+		251,3,46,23,0,243,251,3,110,55,0,244,251,3,48,24,0,245,251,3,50,25,0,246,
+		251,3,52,26,0,247,251,3,58,29,0,248,251,3,60,30,0,249,251,3,56,28,0,250,
+		210,1,0,0,0,250,211,1,0,0,0,250,212,1,0,0,0,250,213,1,0,0,0,250,214,1,
+		0,0,0,250,215,1,0,0,0,250,216,1,0,0,0,250,217,1,0,0,0,250,218,1,0,0,0,
+		250,219,1,0,0,0,250,220,1,0,0,0,250,221,1,0,0,0,250,222,1,0,0,0,250,223,
+		1,0,0,0,250,224,1,0,0,0,250,225,1,0,0,0,250,226,1,0,0,0,250,227,1,0,0,
+		0,250,228,1,0,0,0,250,229,1,0,0,0,250,230,1,0,0,0,250,231,1,0,0,0,250,
+		232,1,0,0,0,250,233,1,0,0,0,250,234,1,0,0,0,250,235,1,0,0,0,250,236,1,
+		0,0,0,250,237,1,0,0,0,250,238,1,0,0,0,250,239,1,0,0,0,250,240,1,0,0,0,
+		250,241,1,0,0,0,250,242,1,0,0,0,250,243,1,0,0,0,250,244,1,0,0,0,250,245,
+		1,0,0,0,250,246,1,0,0,0,250,247,1,0,0,0,250,248,1,0,0,0,250,249,1,0,0,
+		0,251,5,1,0,0,0,252,253,5,37,0,0,253,254,3,198,99,0,254,7,1,0,0,0,255,
+		256,5,39,0,0,256,257,5,159,0,0,257,9,1,0,0,0,258,259,5,53,0,0,259,260,
+		3,12,6,0,260,11,1,0,0,0,261,266,5,155,0,0,262,266,5,158,0,0,263,266,5,
+		159,0,0,264,266,3,202,101,0,265,261,1,0,0,0,265,262,1,0,0,0,265,263,1,
+		0,0,0,265,264,1,0,0,0,266,13,1,0,0,0,267,268,5,51,0,0,268,269,3,202,101,
+		0,269,15,1,0,0,0,270,271,5,47,0,0,271,276,3,18,9,0,272,273,5,4,0,0,273,
+		275,3,18,9,0,274,272,1,0,0,0,275,278,1,0,0,0,276,274,1,0,0,0,276,277,1,
+		0,0,0,277,17,1,0,0,0,278,276,1,0,0,0,279,287,3,202,101,0,280,287,5,159,
+		0,0,281,284,5,155,0,0,282,285,3,202,101,0,283,285,5,14,0,0,284,282,1,0,
+		0,0,284,283,1,0,0,0,284,285,1,0,0,0,285,287,1,0,0,0,286,279,1,0,0,0,286,
+		280,1,0,0,0,286,281,1,0,0,0,287,19,1,0,0,0,288,289,5,48,0,0,289,290,5,
+		159,0,0,290,21,1,0,0,0,291,292,5,38,0,0,292,293,5,159,0,0,293,23,1,0,0,
+		0,294,295,5,54,0,0,295,296,3,202,101,0,296,25,1,0,0,0,297,298,5,3,0,0,
+		298,27,1,0,0,0,299,300,5,56,0,0,300,302,3,202,101,0,301,303,5,159,0,0,
+		302,301,1,0,0,0,302,303,1,0,0,0,303,308,1,0,0,0,304,305,5,4,0,0,305,307,
+		3,30,15,0,306,304,1,0,0,0,307,310,1,0,0,0,308,306,1,0,0,0,308,309,1,0,
+		0,0,309,29,1,0,0,0,310,308,1,0,0,0,311,312,5,141,0,0,312,320,3,198,99,
+		0,313,317,3,198,99,0,314,318,7,0,0,0,315,316,5,13,0,0,316,318,5,86,0,0,
+		317,314,1,0,0,0,317,315,1,0,0,0,318,320,1,0,0,0,319,311,1,0,0,0,319,313,
+		1,0,0,0,320,31,1,0,0,0,321,322,5,31,0,0,322,323,3,198,99,0,323,324,5,151,
+		0,0,324,33,1,0,0,0,325,326,5,30,0,0,326,327,3,176,88,0,327,328,5,6,0,0,
+		328,329,3,198,99,0,329,344,3,180,90,0,330,331,5,61,0,0,331,332,3,198,99,
+		0,332,333,3,178,89,0,333,334,5,133,0,0,334,335,3,36,18,0,335,345,1,0,0,
+		0,336,337,5,133,0,0,337,338,3,36,18,0,338,339,5,4,0,0,339,340,3,198,99,
+		0,340,341,3,178,89,0,341,342,5,133,0,0,342,343,3,36,18,0,343,345,1,0,0,
+		0,344,330,1,0,0,0,344,336,1,0,0,0,345,35,1,0,0,0,346,347,3,198,99,0,347,
+		348,3,200,100,0,348,37,1,0,0,0,349,350,5,52,0,0,350,354,3,176,88,0,351,
+		352,5,4,0,0,352,353,5,104,0,0,353,355,5,43,0,0,354,351,1,0,0,0,354,355,
+		1,0,0,0,355,356,1,0,0,0,356,357,5,6,0,0,357,358,5,70,0,0,358,363,3,198,
+		99,0,359,364,5,73,0,0,360,361,5,75,0,0,361,362,5,105,0,0,362,364,5,22,
+		0,0,363,359,1,0,0,0,363,360,1,0,0,0,363,364,1,0,0,0,364,369,1,0,0,0,365,
+		366,5,4,0,0,366,368,3,40,20,0,367,365,1,0,0,0,368,371,1,0,0,0,369,367,
+		1,0,0,0,369,370,1,0,0,0,370,39,1,0,0,0,371,369,1,0,0,0,372,373,5,88,0,
+		0,373,374,5,127,0,0,374,375,5,93,0,0,375,376,5,157,0,0,376,382,7,1,0,0,
+		377,378,5,105,0,0,378,379,5,93,0,0,379,380,5,130,0,0,380,382,5,89,0,0,
+		381,372,1,0,0,0,381,377,1,0,0,0,382,41,1,0,0,0,383,384,5,36,0,0,384,385,
+		3,202,101,0,385,386,5,95,0,0,386,387,3,182,91,0,387,43,1,0,0,0,388,389,
+		5,22,0,0,389,390,3,202,101,0,390,400,5,95,0,0,391,392,7,2,0,0,392,393,
+		5,28,0,0,393,401,3,182,91,0,394,398,3,182,91,0,395,396,7,2,0,0,396,397,
+		5,28,0,0,397,399,3,182,91,0,398,395,1,0,0,0,398,399,1,0,0,0,399,401,1,
+		0,0,0,400,391,1,0,0,0,400,394,1,0,0,0,401,406,1,0,0,0,402,403,5,4,0,0,
+		403,405,3,64,32,0,404,402,1,0,0,0,405,408,1,0,0,0,406,404,1,0,0,0,406,
+		407,1,0,0,0,407,45,1,0,0,0,408,406,1,0,0,0,409,415,5,21,0,0,410,411,5,
+		145,0,0,411,412,5,136,0,0,412,416,7,1,0,0,413,414,5,143,0,0,414,416,5,
+		71,0,0,415,410,1,0,0,0,415,413,1,0,0,0,416,47,1,0,0,0,417,423,5,18,0,0,
+		418,419,3,202,101,0,419,420,5,4,0,0,420,421,3,200,100,0,421,424,1,0,0,
+		0,422,424,5,159,0,0,423,418,1,0,0,0,423,422,1,0,0,0,424,49,1,0,0,0,425,
+		426,5,24,0,0,426,427,3,202,101,0,427,428,5,95,0,0,428,430,3,182,91,0,429,
+		431,5,98,0,0,430,429,1,0,0,0,430,431,1,0,0,0,431,51,1,0,0,0,432,433,5,
+		27,0,0,433,434,3,202,101,0,434,435,5,95,0,0,435,440,3,162,81,0,436,437,
+		5,4,0,0,437,439,3,54,27,0,438,436,1,0,0,0,439,442,1,0,0,0,440,438,1,0,
+		0,0,440,441,1,0,0,0,441,53,1,0,0,0,442,440,1,0,0,0,443,450,5,111,0,0,444,
+		445,5,129,0,0,445,446,5,69,0,0,446,447,3,198,99,0,447,448,5,13,0,0,448,
+		450,1,0,0,0,449,443,1,0,0,0,449,444,1,0,0,0,450,55,1,0,0,0,451,452,5,15,
+		0,0,452,455,3,202,101,0,453,454,5,107,0,0,454,456,3,202,101,0,455,453,
+		1,0,0,0,455,456,1,0,0,0,456,457,1,0,0,0,457,458,5,6,0,0,458,459,5,159,
+		0,0,459,57,1,0,0,0,460,461,5,50,0,0,461,462,3,176,88,0,462,463,5,6,0,0,
+		463,464,3,198,99,0,464,465,3,180,90,0,465,466,5,61,0,0,466,467,3,198,99,
+		0,467,468,3,178,89,0,468,469,5,140,0,0,469,470,3,198,99,0,470,473,7,3,
+		0,0,471,472,5,4,0,0,472,474,3,202,101,0,473,471,1,0,0,0,473,474,1,0,0,
+		0,474,59,1,0,0,0,475,476,5,34,0,0,476,477,3,18,9,0,477,478,5,6,0,0,478,
+		479,3,202,101,0,479,484,3,62,31,0,480,481,5,4,0,0,481,483,3,62,31,0,482,
+		480,1,0,0,0,483,486,1,0,0,0,484,482,1,0,0,0,484,485,1,0,0,0,485,61,1,0,
+		0,0,486,484,1,0,0,0,487,488,3,198,99,0,488,489,3,200,100,0,489,490,7,4,
+		0,0,490,63,1,0,0,0,491,505,5,106,0,0,492,505,5,83,0,0,493,494,5,103,0,
+		0,494,495,5,107,0,0,495,498,3,192,96,0,496,497,5,10,0,0,497,499,3,192,
+		96,0,498,496,1,0,0,0,498,499,1,0,0,0,499,505,1,0,0,0,500,501,5,120,0,0,
+		501,505,7,5,0,0,502,503,5,144,0,0,503,505,3,182,91,0,504,491,1,0,0,0,504,
+		492,1,0,0,0,504,493,1,0,0,0,504,500,1,0,0,0,504,502,1,0,0,0,505,65,1,0,
+		0,0,506,507,5,40,0,0,507,509,3,202,101,0,508,510,3,68,34,0,509,508,1,0,
+		0,0,509,510,1,0,0,0,510,512,1,0,0,0,511,513,3,166,83,0,512,511,1,0,0,0,
+		512,513,1,0,0,0,513,67,1,0,0,0,514,515,5,29,0,0,515,516,3,202,101,0,516,
+		517,5,6,0,0,517,522,3,188,94,0,518,519,3,180,90,0,519,520,5,65,0,0,520,
+		521,3,170,85,0,521,523,1,0,0,0,522,518,1,0,0,0,522,523,1,0,0,0,523,565,
+		1,0,0,0,524,525,5,95,0,0,525,526,3,202,101,0,526,530,5,100,0,0,527,528,
+		5,4,0,0,528,529,5,135,0,0,529,531,5,114,0,0,530,527,1,0,0,0,530,531,1,
+		0,0,0,531,565,1,0,0,0,532,533,5,57,0,0,533,538,3,70,35,0,534,535,5,4,0,
+		0,535,537,3,70,35,0,536,534,1,0,0,0,537,540,1,0,0,0,538,536,1,0,0,0,538,
+		539,1,0,0,0,539,565,1,0,0,0,540,538,1,0,0,0,541,542,5,116,0,0,542,545,
+		5,139,0,0,543,546,5,60,0,0,544,546,5,64,0,0,545,543,1,0,0,0,545,544,1,
+		0,0,0,546,547,1,0,0,0,547,552,3,72,36,0,548,549,5,61,0,0,549,551,3,72,
+		36,0,550,548,1,0,0,0,551,554,1,0,0,0,552,550,1,0,0,0,552,553,1,0,0,0,553,
+		555,1,0,0,0,554,552,1,0,0,0,555,556,5,6,0,0,556,561,3,158,79,0,557,558,
+		5,4,0,0,558,560,3,158,79,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,
+		0,0,561,562,1,0,0,0,562,565,1,0,0,0,563,561,1,0,0,0,564,514,1,0,0,0,564,
+		524,1,0,0,0,564,532,1,0,0,0,564,541,1,0,0,0,565,69,1,0,0,0,566,568,3,202,
+		101,0,567,569,3,202,101,0,568,567,1,0,0,0,568,569,1,0,0,0,569,71,1,0,0,
+		0,570,572,3,154,77,0,571,570,1,0,0,0,572,573,1,0,0,0,573,571,1,0,0,0,573,
+		574,1,0,0,0,574,579,1,0,0,0,575,576,5,4,0,0,576,578,3,74,37,0,577,575,
+		1,0,0,0,578,581,1,0,0,0,579,577,1,0,0,0,579,580,1,0,0,0,580,73,1,0,0,0,
+		581,579,1,0,0,0,582,587,3,156,78,0,583,584,3,172,86,0,584,585,5,87,0,0,
+		585,587,1,0,0,0,586,582,1,0,0,0,586,583,1,0,0,0,587,75,1,0,0,0,588,589,
+		5,17,0,0,589,590,5,143,0,0,590,591,3,188,94,0,591,593,3,180,90,0,592,594,
+		3,166,83,0,593,592,1,0,0,0,593,594,1,0,0,0,594,77,1,0,0,0,595,596,5,20,
+		0,0,596,598,3,188,94,0,597,599,3,166,83,0,598,597,1,0,0,0,598,599,1,0,
+		0,0,599,79,1,0,0,0,600,601,5,29,0,0,601,602,5,90,0,0,602,603,3,170,85,
+		0,603,604,7,6,0,0,604,605,3,202,101,0,605,615,1,0,0,0,606,607,5,19,0,0,
+		607,611,5,80,0,0,608,609,7,7,0,0,609,611,5,79,0,0,610,606,1,0,0,0,610,
+		608,1,0,0,0,611,612,1,0,0,0,612,613,7,6,0,0,613,615,3,202,101,0,614,600,
+		1,0,0,0,614,610,1,0,0,0,615,81,1,0,0,0,616,617,5,35,0,0,617,618,5,104,
+		0,0,618,619,5,43,0,0,619,620,3,202,101,0,620,83,1,0,0,0,621,622,5,23,0,
+		0,622,623,5,6,0,0,623,628,3,86,43,0,624,625,5,4,0,0,625,627,3,86,43,0,
+		626,624,1,0,0,0,627,630,1,0,0,0,628,626,1,0,0,0,628,629,1,0,0,0,629,85,
+		1,0,0,0,630,628,1,0,0,0,631,632,5,123,0,0,632,638,3,188,94,0,633,634,3,
+		188,94,0,634,635,5,28,0,0,635,636,3,202,101,0,636,638,1,0,0,0,637,631,
+		1,0,0,0,637,633,1,0,0,0,638,87,1,0,0,0,639,640,5,26,0,0,640,641,5,108,
+		0,0,641,89,1,0,0,0,642,643,5,55,0,0,643,644,5,93,0,0,644,645,5,82,0,0,
+		645,91,1,0,0,0,646,648,5,43,0,0,647,649,3,188,94,0,648,647,1,0,0,0,648,
+		649,1,0,0,0,649,651,1,0,0,0,650,652,3,172,86,0,651,650,1,0,0,0,651,652,
+		1,0,0,0,652,653,1,0,0,0,653,654,5,6,0,0,654,656,3,96,48,0,655,657,3,166,
+		83,0,656,655,1,0,0,0,656,657,1,0,0,0,657,93,1,0,0,0,658,659,5,44,0,0,659,
+		660,3,188,94,0,660,661,5,133,0,0,661,663,3,188,94,0,662,664,3,172,86,0,
+		663,662,1,0,0,0,663,664,1,0,0,0,664,665,1,0,0,0,665,666,5,6,0,0,666,668,
+		3,96,48,0,667,669,3,166,83,0,668,667,1,0,0,0,668,669,1,0,0,0,669,95,1,
+		0,0,0,670,675,3,98,49,0,671,672,5,4,0,0,672,674,3,98,49,0,673,671,1,0,
+		0,0,674,677,1,0,0,0,675,673,1,0,0,0,675,676,1,0,0,0,676,97,1,0,0,0,677,
+		675,1,0,0,0,678,679,5,7,0,0,679,680,3,96,48,0,680,685,5,8,0,0,681,682,
+		3,188,94,0,682,683,5,132,0,0,683,686,1,0,0,0,684,686,3,104,52,0,685,681,
+		1,0,0,0,685,684,1,0,0,0,685,686,1,0,0,0,686,688,1,0,0,0,687,689,3,106,
+		53,0,688,687,1,0,0,0,688,689,1,0,0,0,689,739,1,0,0,0,690,692,5,123,0,0,
+		691,693,3,188,94,0,692,691,1,0,0,0,692,693,1,0,0,0,693,739,1,0,0,0,694,
+		695,5,125,0,0,695,696,5,114,0,0,696,739,3,188,94,0,697,701,5,32,0,0,698,
+		699,5,130,0,0,699,702,5,119,0,0,700,702,3,188,94,0,701,698,1,0,0,0,701,
+		700,1,0,0,0,702,739,1,0,0,0,703,704,5,92,0,0,704,705,3,188,94,0,705,706,
+		5,28,0,0,706,707,3,202,101,0,707,739,1,0,0,0,708,709,5,67,0,0,709,712,
+		3,188,94,0,710,711,5,28,0,0,711,713,3,202,101,0,712,710,1,0,0,0,712,713,
+		1,0,0,0,713,739,1,0,0,0,714,716,3,196,98,0,715,714,1,0,0,0,715,716,1,0,
+		0,0,716,733,1,0,0,0,717,719,3,202,101,0,718,717,1,0,0,0,719,720,1,0,0,
+		0,720,718,1,0,0,0,720,721,1,0,0,0,721,727,1,0,0,0,722,724,3,174,87,0,723,
+		725,3,102,51,0,724,723,1,0,0,0,724,725,1,0,0,0,725,728,1,0,0,0,726,728,
+		3,100,50,0,727,722,1,0,0,0,727,726,1,0,0,0,727,728,1,0,0,0,728,734,1,0,
+		0,0,729,731,3,174,87,0,730,732,3,102,51,0,731,730,1,0,0,0,731,732,1,0,
+		0,0,732,734,1,0,0,0,733,718,1,0,0,0,733,729,1,0,0,0,734,736,1,0,0,0,735,
+		737,3,106,53,0,736,735,1,0,0,0,736,737,1,0,0,0,737,739,1,0,0,0,738,678,
+		1,0,0,0,738,690,1,0,0,0,738,694,1,0,0,0,738,697,1,0,0,0,738,703,1,0,0,
+		0,738,708,1,0,0,0,738,715,1,0,0,0,739,99,1,0,0,0,740,742,3,190,95,0,741,
+		740,1,0,0,0,742,743,1,0,0,0,743,741,1,0,0,0,743,744,1,0,0,0,744,754,1,
+		0,0,0,745,749,3,196,98,0,746,748,3,190,95,0,747,746,1,0,0,0,748,751,1,
+		0,0,0,749,747,1,0,0,0,749,750,1,0,0,0,750,754,1,0,0,0,751,749,1,0,0,0,
+		752,754,3,104,52,0,753,741,1,0,0,0,753,745,1,0,0,0,753,752,1,0,0,0,754,
+		101,1,0,0,0,755,757,3,188,94,0,756,758,5,84,0,0,757,756,1,0,0,0,757,758,
+		1,0,0,0,758,761,1,0,0,0,759,761,3,104,52,0,760,755,1,0,0,0,760,759,1,0,
+		0,0,761,103,1,0,0,0,762,774,5,57,0,0,763,774,5,64,0,0,764,765,5,133,0,
+		0,765,774,5,72,0,0,766,767,5,138,0,0,767,768,3,188,94,0,768,771,5,118,
+		0,0,769,770,5,66,0,0,770,772,5,72,0,0,771,769,1,0,0,0,771,772,1,0,0,0,
+		772,774,1,0,0,0,773,762,1,0,0,0,773,763,1,0,0,0,773,764,1,0,0,0,773,766,
+		1,0,0,0,774,105,1,0,0,0,775,821,5,93,0,0,776,780,7,8,0,0,777,779,3,202,
+		101,0,778,777,1,0,0,0,779,782,1,0,0,0,780,778,1,0,0,0,780,781,1,0,0,0,
+		781,789,1,0,0,0,782,780,1,0,0,0,783,785,5,61,0,0,784,786,3,202,101,0,785,
+		784,1,0,0,0,786,787,1,0,0,0,787,785,1,0,0,0,787,788,1,0,0,0,788,790,1,
+		0,0,0,789,783,1,0,0,0,789,790,1,0,0,0,790,795,1,0,0,0,791,792,5,138,0,
+		0,792,793,3,188,94,0,793,794,5,118,0,0,794,796,1,0,0,0,795,791,1,0,0,0,
+		795,796,1,0,0,0,796,822,1,0,0,0,797,801,5,77,0,0,798,800,3,202,101,0,799,
+		798,1,0,0,0,800,803,1,0,0,0,801,799,1,0,0,0,801,802,1,0,0,0,802,810,1,
+		0,0,0,803,801,1,0,0,0,804,806,5,61,0,0,805,807,3,202,101,0,806,805,1,0,
+		0,0,807,808,1,0,0,0,808,806,1,0,0,0,808,809,1,0,0,0,809,811,1,0,0,0,810,
+		804,1,0,0,0,810,811,1,0,0,0,811,818,1,0,0,0,812,819,5,57,0,0,813,819,5,
+		64,0,0,814,815,5,138,0,0,815,816,3,188,94,0,816,817,5,118,0,0,817,819,
+		1,0,0,0,818,812,1,0,0,0,818,813,1,0,0,0,818,814,1,0,0,0,818,819,1,0,0,
+		0,819,822,1,0,0,0,820,822,5,72,0,0,821,776,1,0,0,0,821,797,1,0,0,0,821,
+		820,1,0,0,0,822,107,1,0,0,0,823,831,5,41,0,0,824,825,5,44,0,0,825,826,
+		3,188,94,0,826,827,5,133,0,0,827,828,3,188,94,0,828,832,1,0,0,0,829,830,
+		5,43,0,0,830,832,3,188,94,0,831,824,1,0,0,0,831,829,1,0,0,0,832,833,1,
+		0,0,0,833,834,5,4,0,0,834,842,3,188,94,0,835,836,5,101,0,0,836,843,5,132,
+		0,0,837,840,5,132,0,0,838,839,5,93,0,0,839,841,5,59,0,0,840,838,1,0,0,
+		0,840,841,1,0,0,0,841,843,1,0,0,0,842,835,1,0,0,0,842,837,1,0,0,0,843,
+		845,1,0,0,0,844,846,3,166,83,0,845,844,1,0,0,0,845,846,1,0,0,0,846,109,
+		1,0,0,0,847,848,5,28,0,0,848,853,3,112,56,0,849,850,5,4,0,0,850,852,3,
+		112,56,0,851,849,1,0,0,0,852,855,1,0,0,0,853,851,1,0,0,0,853,854,1,0,0,
+		0,854,856,1,0,0,0,855,853,1,0,0,0,856,857,5,6,0,0,857,858,3,114,57,0,858,
+		111,1,0,0,0,859,862,3,18,9,0,860,861,5,133,0,0,861,863,3,18,9,0,862,860,
+		1,0,0,0,862,863,1,0,0,0,863,113,1,0,0,0,864,875,3,38,19,0,865,875,3,80,
+		40,0,866,875,3,82,41,0,867,875,3,92,46,0,868,875,3,94,47,0,869,875,3,108,
+		54,0,870,875,3,116,58,0,871,875,3,120,60,0,872,875,3,122,61,0,873,875,
+		3,124,62,0,874,864,1,0,0,0,874,865,1,0,0,0,874,866,1,0,0,0,874,867,1,0,
+		0,0,874,868,1,0,0,0,874,869,1,0,0,0,874,870,1,0,0,0,874,871,1,0,0,0,874,
+		872,1,0,0,0,874,873,1,0,0,0,875,115,1,0,0,0,876,884,5,49,0,0,877,878,5,
+		133,0,0,878,885,3,182,91,0,879,880,5,28,0,0,880,885,3,182,91,0,881,882,
+		3,188,94,0,882,883,3,178,89,0,883,885,1,0,0,0,884,877,1,0,0,0,884,879,
+		1,0,0,0,884,881,1,0,0,0,885,888,1,0,0,0,886,887,5,29,0,0,887,889,3,202,
+		101,0,888,886,1,0,0,0,888,889,1,0,0,0,889,894,1,0,0,0,890,891,5,4,0,0,
+		891,893,3,118,59,0,892,890,1,0,0,0,893,896,1,0,0,0,894,892,1,0,0,0,894,
+		895,1,0,0,0,895,898,1,0,0,0,896,894,1,0,0,0,897,899,3,166,83,0,898,897,
+		1,0,0,0,898,899,1,0,0,0,899,117,1,0,0,0,900,901,5,83,0,0,901,907,3,178,
+		89,0,902,903,5,106,0,0,903,907,3,178,89,0,904,905,5,81,0,0,905,907,3,172,
+		86,0,906,900,1,0,0,0,906,902,1,0,0,0,906,904,1,0,0,0,907,119,1,0,0,0,908,
+		909,5,32,0,0,909,910,3,188,94,0,910,911,5,65,0,0,911,913,3,170,85,0,912,
+		914,3,166,83,0,913,912,1,0,0,0,913,914,1,0,0,0,914,121,1,0,0,0,915,916,
+		5,16,0,0,916,917,3,188,94,0,917,918,5,65,0,0,918,923,3,170,85,0,919,920,
+		5,4,0,0,920,921,5,110,0,0,921,922,5,43,0,0,922,924,5,62,0,0,923,919,1,
+		0,0,0,923,924,1,0,0,0,924,926,1,0,0,0,925,927,3,166,83,0,926,925,1,0,0,
+		0,926,927,1,0,0,0,927,123,1,0,0,0,928,979,5,46,0,0,929,930,5,69,0,0,930,
+		980,3,140,70,0,931,932,5,44,0,0,932,933,3,188,94,0,933,934,5,133,0,0,934,
+		935,3,188,94,0,935,936,3,126,63,0,936,980,1,0,0,0,937,940,5,133,0,0,938,
+		940,5,28,0,0,939,937,1,0,0,0,939,938,1,0,0,0,940,941,1,0,0,0,941,944,3,
+		182,91,0,942,943,5,29,0,0,943,945,3,202,101,0,944,942,1,0,0,0,944,945,
+		1,0,0,0,945,950,1,0,0,0,946,947,5,4,0,0,947,949,3,118,59,0,948,946,1,0,
+		0,0,949,952,1,0,0,0,950,948,1,0,0,0,950,951,1,0,0,0,951,953,1,0,0,0,952,
+		950,1,0,0,0,953,954,3,126,63,0,954,980,1,0,0,0,955,977,3,188,94,0,956,
+		959,3,178,89,0,957,958,5,29,0,0,958,960,3,202,101,0,959,957,1,0,0,0,959,
+		960,1,0,0,0,960,965,1,0,0,0,961,962,5,4,0,0,962,964,3,118,59,0,963,961,
+		1,0,0,0,964,967,1,0,0,0,965,963,1,0,0,0,965,966,1,0,0,0,966,968,1,0,0,
+		0,967,965,1,0,0,0,968,969,3,126,63,0,969,978,1,0,0,0,970,971,3,180,90,
+		0,971,975,5,93,0,0,972,973,5,4,0,0,973,974,5,69,0,0,974,976,3,140,70,0,
+		975,972,1,0,0,0,975,976,1,0,0,0,976,978,1,0,0,0,977,956,1,0,0,0,977,970,
+		1,0,0,0,978,980,1,0,0,0,979,929,1,0,0,0,979,931,1,0,0,0,979,939,1,0,0,
+		0,979,955,1,0,0,0,980,125,1,0,0,0,981,982,5,6,0,0,982,987,3,128,64,0,983,
+		984,5,5,0,0,984,986,3,128,64,0,985,983,1,0,0,0,986,989,1,0,0,0,987,985,
+		1,0,0,0,987,988,1,0,0,0,988,992,1,0,0,0,989,987,1,0,0,0,990,992,3,144,
+		72,0,991,981,1,0,0,0,991,990,1,0,0,0,992,994,1,0,0,0,993,995,3,166,83,
+		0,994,993,1,0,0,0,994,995,1,0,0,0,995,127,1,0,0,0,996,997,5,58,0,0,997,
+		998,3,188,94,0,998,999,3,178,89,0,999,1000,5,4,0,0,1000,1002,1,0,0,0,1001,
+		996,1,0,0,0,1001,1002,1,0,0,0,1002,1003,1,0,0,0,1003,1008,3,130,65,0,1004,
+		1005,5,4,0,0,1005,1007,3,132,66,0,1006,1004,1,0,0,0,1007,1010,1,0,0,0,
+		1008,1006,1,0,0,0,1008,1009,1,0,0,0,1009,129,1,0,0,0,1010,1008,1,0,0,0,
+		1011,1015,3,174,87,0,1012,1015,5,32,0,0,1013,1015,5,16,0,0,1014,1011,1,
+		0,0,0,1014,1012,1,0,0,0,1014,1013,1,0,0,0,1015,1016,1,0,0,0,1016,1019,
+		3,188,94,0,1017,1018,5,65,0,0,1018,1020,3,170,85,0,1019,1017,1,0,0,0,1019,
+		1020,1,0,0,0,1020,1022,1,0,0,0,1021,1023,3,134,67,0,1022,1021,1,0,0,0,
+		1022,1023,1,0,0,0,1023,131,1,0,0,0,1024,1027,5,131,0,0,1025,1028,3,134,
+		67,0,1026,1028,3,130,65,0,1027,1025,1,0,0,0,1027,1026,1,0,0,0,1028,1039,
+		1,0,0,0,1029,1039,3,136,68,0,1030,1033,5,69,0,0,1031,1034,3,138,69,0,1032,
+		1034,3,140,70,0,1033,1031,1,0,0,0,1033,1032,1,0,0,0,1034,1039,1,0,0,0,
+		1035,1039,3,142,71,0,1036,1037,5,65,0,0,1037,1039,3,170,85,0,1038,1024,
+		1,0,0,0,1038,1029,1,0,0,0,1038,1030,1,0,0,0,1038,1035,1,0,0,0,1038,1036,
+		1,0,0,0,1039,133,1,0,0,0,1040,1044,3,136,68,0,1041,1042,5,69,0,0,1042,
+		1044,3,138,69,0,1043,1040,1,0,0,0,1043,1041,1,0,0,0,1044,135,1,0,0,0,1045,
+		1050,5,85,0,0,1046,1051,5,43,0,0,1047,1048,3,188,94,0,1048,1049,3,178,
+		89,0,1049,1051,1,0,0,0,1050,1046,1,0,0,0,1050,1047,1,0,0,0,1051,1055,1,
+		0,0,0,1052,1053,3,188,94,0,1053,1054,5,132,0,0,1054,1056,1,0,0,0,1055,
+		1052,1,0,0,0,1055,1056,1,0,0,0,1056,137,1,0,0,0,1057,1058,5,137,0,0,1058,
+		1059,5,85,0,0,1059,1060,3,188,94,0,1060,1061,5,61,0,0,1061,1062,3,188,
+		94,0,1062,1066,3,178,89,0,1063,1064,3,188,94,0,1064,1065,5,132,0,0,1065,
+		1067,1,0,0,0,1066,1063,1,0,0,0,1066,1067,1,0,0,0,1067,139,1,0,0,0,1068,
+		1074,5,124,0,0,1069,1070,5,126,0,0,1070,1074,5,114,0,0,1071,1072,5,146,
+		0,0,1072,1074,5,134,0,0,1073,1068,1,0,0,0,1073,1069,1,0,0,0,1073,1071,
+		1,0,0,0,1074,141,1,0,0,0,1075,1078,5,154,0,0,1076,1078,3,196,98,0,1077,
+		1075,1,0,0,0,1077,1076,1,0,0,0,1078,1079,1,0,0,0,1079,1080,3,180,90,0,
+		1080,1081,5,93,0,0,1081,143,1,0,0,0,1082,1083,5,84,0,0,1083,1084,5,133,
+		0,0,1084,1085,3,188,94,0,1085,1086,5,4,0,0,1086,1087,5,65,0,0,1087,1092,
+		3,170,85,0,1088,1089,5,4,0,0,1089,1091,3,146,73,0,1090,1088,1,0,0,0,1091,
+		1094,1,0,0,0,1092,1090,1,0,0,0,1092,1093,1,0,0,0,1093,145,1,0,0,0,1094,
+		1092,1,0,0,0,1095,1096,5,109,0,0,1096,1097,5,121,0,0,1097,1112,3,178,89,
+		0,1098,1099,5,99,0,0,1099,1112,5,88,0,0,1100,1103,5,69,0,0,1101,1104,5,
+		137,0,0,1102,1104,3,140,70,0,1103,1101,1,0,0,0,1103,1102,1,0,0,0,1104,
+		1112,1,0,0,0,1105,1106,7,9,0,0,1106,1107,3,188,94,0,1107,1108,3,178,89,
+		0,1108,1109,5,117,0,0,1109,1112,1,0,0,0,1110,1112,3,142,71,0,1111,1095,
+		1,0,0,0,1111,1098,1,0,0,0,1111,1100,1,0,0,0,1111,1105,1,0,0,0,1111,1110,
+		1,0,0,0,1112,147,1,0,0,0,1113,1115,5,45,0,0,1114,1116,3,154,77,0,1115,
+		1114,1,0,0,0,1116,1117,1,0,0,0,1117,1115,1,0,0,0,1117,1118,1,0,0,0,1118,
+		1123,1,0,0,0,1119,1120,5,61,0,0,1120,1122,3,150,75,0,1121,1119,1,0,0,0,
+		1122,1125,1,0,0,0,1123,1121,1,0,0,0,1123,1124,1,0,0,0,1124,1133,1,0,0,
+		0,1125,1123,1,0,0,0,1126,1131,5,4,0,0,1127,1129,3,156,78,0,1128,1130,5,
+		4,0,0,1129,1128,1,0,0,0,1129,1130,1,0,0,0,1130,1132,1,0,0,0,1131,1127,
+		1,0,0,0,1131,1132,1,0,0,0,1132,1134,1,0,0,0,1133,1126,1,0,0,0,1133,1134,
+		1,0,0,0,1134,1135,1,0,0,0,1135,1137,5,143,0,0,1136,1138,3,154,77,0,1137,
+		1136,1,0,0,0,1138,1139,1,0,0,0,1139,1137,1,0,0,0,1139,1140,1,0,0,0,1140,
+		1145,1,0,0,0,1141,1142,5,61,0,0,1142,1144,3,150,75,0,1143,1141,1,0,0,0,
+		1144,1147,1,0,0,0,1145,1143,1,0,0,0,1145,1146,1,0,0,0,1146,1152,1,0,0,
+		0,1147,1145,1,0,0,0,1148,1149,5,4,0,0,1149,1151,3,152,76,0,1150,1148,1,
+		0,0,0,1151,1154,1,0,0,0,1152,1150,1,0,0,0,1152,1153,1,0,0,0,1153,1157,
+		1,0,0,0,1154,1152,1,0,0,0,1155,1156,5,6,0,0,1156,1158,3,158,79,0,1157,
+		1155,1,0,0,0,1157,1158,1,0,0,0,1158,149,1,0,0,0,1159,1161,3,154,77,0,1160,
+		1159,1,0,0,0,1161,1162,1,0,0,0,1162,1160,1,0,0,0,1162,1163,1,0,0,0,1163,
+		151,1,0,0,0,1164,1181,3,156,78,0,1165,1171,5,78,0,0,1166,1167,3,196,98,
+		0,1167,1168,5,133,0,0,1168,1169,3,196,98,0,1169,1170,3,200,100,0,1170,
+		1172,1,0,0,0,1171,1166,1,0,0,0,1171,1172,1,0,0,0,1172,1181,1,0,0,0,1173,
+		1177,5,93,0,0,1174,1175,5,130,0,0,1175,1178,5,122,0,0,1176,1178,5,112,
+		0,0,1177,1174,1,0,0,0,1177,1176,1,0,0,0,1178,1179,1,0,0,0,1179,1181,5,
+		113,0,0,1180,1164,1,0,0,0,1180,1165,1,0,0,0,1180,1173,1,0,0,0,1181,153,
+		1,0,0,0,1182,1189,3,202,101,0,1183,1189,5,88,0,0,1184,1189,5,96,0,0,1185,
+		1189,5,43,0,0,1186,1189,5,44,0,0,1187,1189,5,128,0,0,1188,1182,1,0,0,0,
+		1188,1183,1,0,0,0,1188,1184,1,0,0,0,1188,1185,1,0,0,0,1188,1186,1,0,0,
+		0,1188,1187,1,0,0,0,1189,155,1,0,0,0,1190,1191,5,59,0,0,1191,1193,5,68,
+		0,0,1192,1190,1,0,0,0,1192,1193,1,0,0,0,1193,1194,1,0,0,0,1194,1199,7,
+		9,0,0,1195,1200,5,43,0,0,1196,1197,3,188,94,0,1197,1198,3,178,89,0,1198,
+		1200,1,0,0,0,1199,1195,1,0,0,0,1199,1196,1,0,0,0,1200,1207,1,0,0,0,1201,
+		1202,5,44,0,0,1202,1203,3,188,94,0,1203,1204,5,133,0,0,1204,1205,3,188,
+		94,0,1205,1207,1,0,0,0,1206,1192,1,0,0,0,1206,1201,1,0,0,0,1207,157,1,
+		0,0,0,1208,1210,3,196,98,0,1209,1208,1,0,0,0,1209,1210,1,0,0,0,1210,1212,
+		1,0,0,0,1211,1213,3,202,101,0,1212,1211,1,0,0,0,1213,1214,1,0,0,0,1214,
+		1212,1,0,0,0,1214,1215,1,0,0,0,1215,1236,1,0,0,0,1216,1217,5,93,0,0,1217,
+		1224,5,77,0,0,1218,1225,5,43,0,0,1219,1221,3,202,101,0,1220,1219,1,0,0,
+		0,1221,1222,1,0,0,0,1222,1220,1,0,0,0,1222,1223,1,0,0,0,1223,1225,1,0,
+		0,0,1224,1218,1,0,0,0,1224,1220,1,0,0,0,1225,1237,1,0,0,0,1226,1234,5,
+		115,0,0,1227,1235,5,43,0,0,1228,1232,3,188,94,0,1229,1233,3,178,89,0,1230,
+		1233,5,128,0,0,1231,1233,3,202,101,0,1232,1229,1,0,0,0,1232,1230,1,0,0,
+		0,1232,1231,1,0,0,0,1233,1235,1,0,0,0,1234,1227,1,0,0,0,1234,1228,1,0,
+		0,0,1235,1237,1,0,0,0,1236,1216,1,0,0,0,1236,1226,1,0,0,0,1236,1237,1,
+		0,0,0,1237,159,1,0,0,0,1238,1239,5,25,0,0,1239,1258,3,162,81,0,1240,1250,
+		5,36,0,0,1241,1242,5,65,0,0,1242,1243,7,10,0,0,1243,1251,3,182,91,0,1244,
+		1248,3,182,91,0,1245,1246,5,4,0,0,1246,1247,5,144,0,0,1247,1249,3,182,
+		91,0,1248,1245,1,0,0,0,1248,1249,1,0,0,0,1249,1251,1,0,0,0,1250,1241,1,
+		0,0,0,1250,1244,1,0,0,0,1251,1259,1,0,0,0,1252,1255,7,6,0,0,1253,1254,
+		5,65,0,0,1254,1256,7,10,0,0,1255,1253,1,0,0,0,1255,1256,1,0,0,0,1256,1257,
+		1,0,0,0,1257,1259,3,162,81,0,1258,1240,1,0,0,0,1258,1252,1,0,0,0,1259,
+		161,1,0,0,0,1260,1271,3,182,91,0,1261,1263,5,154,0,0,1262,1261,1,0,0,0,
+		1262,1263,1,0,0,0,1263,1264,1,0,0,0,1264,1268,7,2,0,0,1265,1267,3,164,
+		82,0,1266,1265,1,0,0,0,1267,1270,1,0,0,0,1268,1266,1,0,0,0,1268,1269,1,
+		0,0,0,1269,1272,1,0,0,0,1270,1268,1,0,0,0,1271,1262,1,0,0,0,1271,1272,
+		1,0,0,0,1272,163,1,0,0,0,1273,1274,3,194,97,0,1274,1276,3,192,96,0,1275,
+		1277,7,2,0,0,1276,1275,1,0,0,0,1276,1277,1,0,0,0,1277,165,1,0,0,0,1278,
+		1279,5,9,0,0,1279,1284,3,168,84,0,1280,1281,5,4,0,0,1281,1283,3,168,84,
+		0,1282,1280,1,0,0,0,1283,1286,1,0,0,0,1284,1282,1,0,0,0,1284,1285,1,0,
+		0,0,1285,1292,1,0,0,0,1286,1284,1,0,0,0,1287,1288,5,145,0,0,1288,1289,
+		5,136,0,0,1289,1293,7,1,0,0,1290,1291,5,143,0,0,1291,1293,5,71,0,0,1292,
+		1287,1,0,0,0,1292,1290,1,0,0,0,1292,1293,1,0,0,0,1293,167,1,0,0,0,1294,
+		1301,3,188,94,0,1295,1297,3,202,101,0,1296,1295,1,0,0,0,1297,1298,1,0,
+		0,0,1298,1296,1,0,0,0,1298,1299,1,0,0,0,1299,1302,1,0,0,0,1300,1302,5,
+		128,0,0,1301,1296,1,0,0,0,1301,1300,1,0,0,0,1301,1302,1,0,0,0,1302,169,
+		1,0,0,0,1303,1304,5,19,0,0,1304,1310,5,80,0,0,1305,1307,3,202,101,0,1306,
+		1308,5,79,0,0,1307,1306,1,0,0,0,1307,1308,1,0,0,0,1308,1310,1,0,0,0,1309,
+		1303,1,0,0,0,1309,1305,1,0,0,0,1310,171,1,0,0,0,1311,1312,7,11,0,0,1312,
+		173,1,0,0,0,1313,1314,7,12,0,0,1314,175,1,0,0,0,1315,1317,3,202,101,0,
+		1316,1315,1,0,0,0,1317,1318,1,0,0,0,1318,1316,1,0,0,0,1318,1319,1,0,0,
+		0,1319,177,1,0,0,0,1320,1321,7,13,0,0,1321,179,1,0,0,0,1322,1323,7,14,
+		0,0,1323,181,1,0,0,0,1324,1328,3,186,93,0,1325,1327,3,184,92,0,1326,1325,
+		1,0,0,0,1327,1330,1,0,0,0,1328,1326,1,0,0,0,1328,1329,1,0,0,0,1329,183,
+		1,0,0,0,1330,1328,1,0,0,0,1331,1332,3,194,97,0,1332,1333,3,186,93,0,1333,
+		185,1,0,0,0,1334,1336,3,196,98,0,1335,1337,3,200,100,0,1336,1335,1,0,0,
+		0,1336,1337,1,0,0,0,1337,1344,1,0,0,0,1338,1344,3,202,101,0,1339,1340,
+		5,7,0,0,1340,1341,3,182,91,0,1341,1342,5,8,0,0,1342,1344,1,0,0,0,1343,
+		1334,1,0,0,0,1343,1338,1,0,0,0,1343,1339,1,0,0,0,1344,187,1,0,0,0,1345,
+		1349,3,192,96,0,1346,1348,3,190,95,0,1347,1346,1,0,0,0,1348,1351,1,0,0,
+		0,1349,1347,1,0,0,0,1349,1350,1,0,0,0,1350,189,1,0,0,0,1351,1349,1,0,0,
+		0,1352,1353,3,194,97,0,1353,1354,3,192,96,0,1354,191,1,0,0,0,1355,1362,
+		3,196,98,0,1356,1362,3,202,101,0,1357,1358,5,7,0,0,1358,1359,3,188,94,
+		0,1359,1360,5,8,0,0,1360,1362,1,0,0,0,1361,1355,1,0,0,0,1361,1356,1,0,
+		0,0,1361,1357,1,0,0,0,1362,193,1,0,0,0,1363,1364,7,15,0,0,1364,195,1,0,
+		0,0,1365,1377,3,198,99,0,1366,1367,5,7,0,0,1367,1372,3,198,99,0,1368,1369,
+		5,4,0,0,1369,1371,3,198,99,0,1370,1368,1,0,0,0,1371,1374,1,0,0,0,1372,
+		1370,1,0,0,0,1372,1373,1,0,0,0,1373,1375,1,0,0,0,1374,1372,1,0,0,0,1375,
+		1376,5,8,0,0,1376,1378,1,0,0,0,1377,1366,1,0,0,0,1377,1378,1,0,0,0,1378,
+		197,1,0,0,0,1379,1381,5,155,0,0,1380,1382,5,156,0,0,1381,1380,1,0,0,0,
+		1381,1382,1,0,0,0,1382,1385,1,0,0,0,1383,1385,5,156,0,0,1384,1379,1,0,
+		0,0,1384,1383,1,0,0,0,1385,199,1,0,0,0,1386,1387,7,16,0,0,1387,201,1,0,
+		0,0,1388,1389,7,17,0,0,1389,203,1,0,0,0,172,250,265,276,284,286,302,308,
+		317,319,344,354,363,369,381,398,400,406,415,423,430,440,449,455,473,484,
+		498,504,509,512,522,530,538,545,552,561,564,568,573,579,586,593,598,610,
+		614,628,637,648,651,656,663,668,675,685,688,692,701,712,715,720,724,727,
+		731,733,736,738,743,749,753,757,760,771,773,780,787,789,795,801,808,810,
+		818,821,831,840,842,845,853,862,874,884,888,894,898,906,913,923,926,939,
+		944,950,959,965,975,977,979,987,991,994,1001,1008,1014,1019,1022,1027,
+		1033,1038,1043,1050,1055,1066,1073,1077,1092,1103,1111,1117,1123,1129,
+		1131,1133,1139,1145,1152,1157,1162,1171,1177,1180,1188,1192,1199,1206,
+		1209,1214,1222,1224,1232,1234,1236,1248,1250,1255,1258,1262,1268,1271,
+		1276,1284,1292,1298,1301,1307,1309,1318,1328,1336,1343,1349,1361,1372,
+		1377,1381,1384
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -43,6 +43,12 @@ public sealed record RemoveCornersItem(TextSpan Span) : RowItemSyntax(Span);
 /// <summary><c>leave 5</c>, or <c>leave the rest</c> (count null).</summary>
 public sealed record LeaveItem(ExpressionSyntax? Count, TextSpan Span) : RowItemSyntax(Span);
 
+/// <summary><c>hold 40 for left-sleeve</c>: stitches that another piece takes up.</summary>
+public sealed record HoldItem(ExpressionSyntax Count, NameSyntax Name, TextSpan Span) : RowItemSyntax(Span);
+
+/// <summary><c>bridge 6 for left-underarm</c>: chains that the next row is worked into, and whose other side may have a name.</summary>
+public sealed record BridgeItem(ExpressionSyntax Count, NameSyntax? Name, TextSpan Span) : RowItemSyntax(Span);
+
 /// <summary><c>inc</c> or <c>dec</c>.</summary>
 public sealed record ChangeSyntax(Change Change, TextSpan Span) : SyntaxNode(Span);
 

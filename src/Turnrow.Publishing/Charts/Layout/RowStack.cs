@@ -52,7 +52,7 @@ internal static class RowStack
         var (added, left) = Amounts(row.Start);
         var (addedAtEnd, leftAtEnd) = Amounts(row.End);
         return before?.Strip is { } strip && strip.Tops - left - leftAtEnd + added + addedAtEnd == work.Below.Count
-            ? BelowScale.Over(strip, before.Pitch, added, left, leftAtEnd, addedAtEnd)
+            ? BelowScale.Over(strip, before.Pitch, row.RightSide != before.Row.RightSide, added, left, leftAtEnd, addedAtEnd)
             : BelowScale.Even(work.Below.Count);
     }
 
