@@ -70,13 +70,20 @@ public static class EdgeLength
     private static double? AlongRows(JoinSide side, Stretch stretch, GaugeBook gauges)
     {
         var (sum, height) = (0.0, 0.0);
+        var (measured, high, wide) = ((Gauge?)null, 0.0, 0.0);
         var (from, to) = RowsOf(side.Piece, stretch);
         for (var at = from; at < to; at++)
         {
             var row = side.Piece.Rows[at];
-            if (GaugeOf(row, gauges) is not { } gauge || gauge.HeightOf(1) is not { } high || gauge.WidthOf(1) is not { } wide) return null;
-            height += high.ToDouble();
-            var across = side.Hand is { } hand ? ChangeAt(row, hand) * wide.ToDouble() : 0;
+            if (GaugeOf(row, gauges) is not { } gauge) return null;
+            if (!ReferenceEquals(gauge, measured))
+            {
+                if (gauge.HeightOf(1) is not { } ofRow || gauge.WidthOf(1) is not { } ofStitch) return null;
+                (measured, high, wide) = (gauge, ofRow.ToDouble(), ofStitch.ToDouble());
+            }
+
+            height += high;
+            var across = side.Hand is { } hand ? ChangeAt(row, hand) * wide : 0;
             if (across == 0) continue;
             sum += Math.Sqrt((height * height) + (across * across));
             height = 0;
