@@ -41,7 +41,10 @@ internal sealed class EdgeUses
                 edge = used;
             }
 
-            foreach (var (first, last) in Parts(side)) uses.Add((first, last, walk.Span));
+            for (var at = 0; at < side.Stretches.Count; at++)
+            {
+                if (PartOf(side, at) is { } part) uses.Add((part.First, part.Last, walk.Span));
+            }
         }
 
         if (before is { } there) context.Findings.Add(EdgeTwice.At(context, walk.Span, [.. twice], there, walk.Piece.Name, edge!.Value));
@@ -69,10 +72,18 @@ internal sealed class EdgeUses
     private static EdgeOfPiece? Sort(PickUpLeg leg) => EdgeOf(new JoinSide(leg.Piece, leg.Hand, [leg.Stretch]));
 
     /// <summary>Where rows of an edge with a name are used first; null if none of them is.</summary>
-    public TextSpan? UseOf(PieceState piece, Hand hand, int size, string name) =>
-        _uses.TryGetValue((piece, hand == Hand.Right ? EdgeOfPiece.Right : EdgeOfPiece.Left, size), out var uses)
-            ? FirstUse(uses, EdgeSelection.ByName(piece.Finished[size], hand, name))
-            : null;
+    public TextSpan? UseOf(PieceState piece, Hand hand, int size, string name)
+    {
+        if (!_uses.TryGetValue((piece, hand == Hand.Right ? EdgeOfPiece.Right : EdgeOfPiece.Left, size), out var uses)) return null;
+        var stretches = piece.Finished[size].At(hand).Stretches;
+        for (var i = 0; i < stretches.Count; i++)
+        {
+            if (stretches[i].Kind == StretchKind.RowEnds && string.Equals(stretches[i].Name, name, StringComparison.OrdinalIgnoreCase)
+                && FirstUse(uses, stretches[i].FirstRow, stretches[i].LastRow) is { } use) return use;
+        }
+
+        return null;
+    }
 
     private static EdgeOfPiece? EdgeOf(JoinSide side) => side.Hand switch
     {
@@ -92,12 +103,9 @@ internal sealed class EdgeUses
 
     private static TextSpan? FirstUse(List<(int First, int Last, TextSpan Span)> uses, JoinSide side)
     {
-        foreach (var (first, last) in Parts(side))
+        for (var i = 0; i < side.Stretches.Count; i++)
         {
-            foreach (var use in uses)
-            {
-                if (use.First <= last && first <= use.Last) return use.Span;
-            }
+            if (PartOf(side, i) is { } part && FirstUse(uses, part.First, part.Last) is { } use) return use;
         }
 
         return null;
@@ -113,10 +121,23 @@ internal sealed class EdgeUses
         return -1;
     }
 
-    // Of a foundation or a last row no part can be named, so it is used as a whole.
-    private static IEnumerable<(int First, int Last)> Parts(JoinSide side) => EdgeOf(side) is EdgeOfPiece.Inner
-        ? side.Stretches.Select(s => (IndexOf(side.Piece, s), IndexOf(side.Piece, s)))
-        : side.Hand is null
-        ? side.Stitches > 0 ? [(0, 0)] : []
-        : side.Stretches.Where(s => s.Kind == StretchKind.RowEnds).Select(s => (s.FirstRow, s.LastRow));
+    private static TextSpan? FirstUse(List<(int First, int Last, TextSpan Span)> uses, int first, int last)
+    {
+        foreach (var use in uses)
+        {
+            if (use.First <= last && first <= use.Last) return use.Span;
+        }
+
+        return null;
+    }
+
+    // The rows of a stretch; null if it has none. Of a foundation or a last row no part can be named, so it is used as a whole; an edge inside
+    // a piece goes by its number there.
+    private static (int First, int Last)? PartOf(JoinSide side, int at)
+    {
+        var stretch = side.Stretches[at];
+        if (EdgeOf(side) is EdgeOfPiece.Inner) return (IndexOf(side.Piece, stretch), IndexOf(side.Piece, stretch));
+        if (side.Hand is null) return at == 0 && side.Stitches > 0 ? (0, 0) : null;
+        return stretch.Kind == StretchKind.RowEnds ? (stretch.FirstRow, stretch.LastRow) : null;
+    }
 }

@@ -93,6 +93,7 @@ internal sealed class MeetingPoints(PieceBook book, int size)
     private (int From, int To) Open(PieceState piece, int top)
     {
         var (from, to) = (0, top);
+        if (piece.Taken.Count == 0) return (from, to);
         var taken = piece.Taken.OrderBy(part => part.FromRight[size]).ToList();
         foreach (var (_, right, count) in taken)
         {
@@ -119,8 +120,9 @@ internal sealed class MeetingPoints(PieceBook book, int size)
     private static int? Position(EdgeWalk edge, Stretch part)
     {
         var passed = 0;
-        foreach (var stretch in edge.Stretches)
+        for (var i = 0; i < edge.Stretches.Count; i++)
         {
+            var stretch = edge.Stretches[i];
             if (stretch.Kind == part.Kind && stretch.Name == part.Name && stretch.FirstRow <= part.FirstRow && part.LastRow <= stretch.LastRow)
                 return passed + part.FirstRow - stretch.FirstRow;
             passed += stretch.Count;
@@ -129,7 +131,12 @@ internal sealed class MeetingPoints(PieceBook book, int size)
         return null;
     }
 
-    private static int Length(EdgeWalk edge) => edge.Stretches.Sum(s => s.Count);
+    private static int Length(EdgeWalk edge)
+    {
+        var length = 0;
+        for (var i = 0; i < edge.Stretches.Count; i++) length += edge.Stretches[i].Count;
+        return length;
+    }
 
     private void Join((PieceState, int) one, (PieceState, int) other) => _same[Find(one)] = Find(other);
 

@@ -2,6 +2,8 @@ using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
@@ -92,15 +94,25 @@ internal static class PatternWarnings
     {
         foreach (var piece in book.All)
         {
-            foreach (var row in piece.Builders.SelectMany(static b => b.Rows))
+            foreach (var builder in piece.Builders)
             {
-                if (row.Work?.Opening.Stitch is not { TurningChainCounts: null } stitch || context.Rules.ContainsKey(stitch)) continue;
-                if (row.Origin.Value is not SyntaxNode line || piece.Lead.SaysRuleOf(stitch)) continue;
-                var span = line is RowStatement { Items: [var first, ..] } ? first.Span : line.Span;
-                context.Findings.Add(TurnUnsaid.At(span, context.Word(stitch), stitch.Height, FirstPiece(tree), LineEnd(tree.Source)));
+                if (TurnedUnsaid(context, piece, builder.Rows) is not { } unsaid) continue;
+                var span = unsaid.Line is RowStatement { Items: [var first, ..] } ? first.Span : unsaid.Line.Span;
+                context.Findings.Add(TurnUnsaid.At(span, context.Word(unsaid.Stitch), unsaid.Stitch.Height, FirstPiece(tree), LineEnd(tree.Source)));
                 return;
             }
         }
+    }
+
+    private static (Stitch Stitch, SyntaxNode Line)? TurnedUnsaid(Context context, PieceState piece, IReadOnlyList<Row> rows)
+    {
+        for (var i = 0; i < rows.Count; i++)
+        {
+            if (rows[i].Work?.Opening.Stitch is not { TurningChainCounts: null } stitch || context.Rules.ContainsKey(stitch)) continue;
+            if (rows[i].Origin.Value is SyntaxNode line && !piece.Lead.SaysRuleOf(stitch)) return (stitch, line);
+        }
+
+        return null;
     }
 
     // Where a line for the whole pattern can be put.

@@ -63,7 +63,7 @@ internal sealed class WalkBinder(Context context, PieceBook book)
 
     // Lines for some sizes may name edges: it is enough if one size has it.
     private static bool HasEdge(PieceState piece, Hand hand, string name) =>
-        Array.Exists(piece.Builders, b => b.NamesOf(hand).Contains(name, StringComparer.OrdinalIgnoreCase));
+        Array.Exists(piece.Builders, b => b.HasHadName(hand, name));
 
     private Func<int, JoinSide>? ByName(PieceState piece, NameSyntax name, Hand? hand)
     {

@@ -181,6 +181,9 @@ public sealed class PieceBuilder
     /// <summary>The names that an edge has had so far.</summary>
     public IEnumerable<string> NamesOf(Hand hand) => Edge(hand).AllNames;
 
+    /// <summary>True if an edge has had a name, in whatever letters.</summary>
+    public bool HasHadName(Hand hand, string name) => Edge(hand).HasHad(name);
+
     /// <summary>Leaves stitches unworked or adds chains at an edge, before the next row.</summary>
     public void AddStep(Hand hand, bool adds, int count, Origin origin)
     {

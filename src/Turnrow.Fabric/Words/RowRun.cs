@@ -18,7 +18,7 @@ internal sealed partial class RowRun(PlaceSequence below)
 
     public WorkedRow Row(IReadOnlyList<Word> words)
     {
-        _removes = words.Any(static w => w is RemoveCorners);
+        for (var i = 0; i < words.Count; i++) _removes |= words[i] is RemoveCorners;
         var done = InOrder(words);
         if (_fault is null && _tops.TooLong) Fail(RowFaultKind.TooLong, null, 0, 0);
         if (_fault is null && _cursor.Remaining > 0) Fail(RowFaultKind.LeftOver, null, 0, _cursor.Remaining);
@@ -28,8 +28,9 @@ internal sealed partial class RowRun(PlaceSequence below)
     private List<Word> InOrder(IReadOnlyList<Word> words)
     {
         var done = new List<Word>(words.Count);
-        foreach (var word in words)
+        for (var i = 0; i < words.Count; i++)
         {
+            var word = words[i];
             if (++_steps > MostSteps || _tops.TooLong) Fail(RowFaultKind.TooLong, word, 0, 0);
             if (_left && _fault is null) Fail(RowFaultKind.AfterLeave, word, 0, 0);
             if (_fault is not null) break;

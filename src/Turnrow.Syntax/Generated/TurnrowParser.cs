@@ -11496,7 +11496,7 @@ internal partial class TurnrowParser : Parser {
 		return _localctx;
 	}
 
-	private static int[] _serializedATN = {
+	private static int[] _serializedATN => new int[] {
 		4,1,162,1391,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
