@@ -111,6 +111,7 @@ IN         : 'in' ;
 INC        : 'inc' ;
 IS         : 'is' ;
 LAST       : 'last' ;
+LATER      : 'later' ;
 LEAST      : 'least' ;
 LESS       : 'less' ;
 LONGER     : 'longer' ;

@@ -68,8 +68,8 @@ internal sealed class RowBinder(Context context)
             SlipOverItem slip => OfCount(slip.Count, n => new SlipOver(n)),
             MarkCornerItem => Sized.Same<Word?>(context.Sizes, new MarkCorner()),
             RemoveCornersItem => Sized.Same<Word?>(context.Sizes, new RemoveCorners()),
-            LeaveItem { Count: null } => Sized.Same<Word?>(context.Sizes, new Leave(-1)),
-            LeaveItem leave => OfCount(leave.Count, n => new Leave(n)),
+            LeaveItem { Count: null } => Sized.Same<Word?>(context.Sizes, new Leave(-1) { ForLater = item is LeaveItem { ForLater: true } }),
+            LeaveItem leave => OfCount(leave.Count, n => new Leave(n) { ForLater = leave.ForLater }),
             _ => None(),
         };
         if (inOnePlace && item is not (StitchItem or GroupItem or MarkCornerItem)) return Refuse(NotInOnePlace.At(item.Span));

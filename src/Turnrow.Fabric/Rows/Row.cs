@@ -73,11 +73,17 @@ public sealed record Row(
     /// <summary>The line that made it.</summary>
     public Origin Origin { get; init; }
 
+    /// <summary>What it has to do with stitches left for later.</summary>
+    public ShortWork Short { get; init; } = ShortWork.None;
+
     /// <summary>The edge where it starts.</summary>
     public Hand StartsAt => Frame.StartOf(RightSide);
 
     /// <summary>The edge where it ends, and where the hook is after it.</summary>
     public Hand EndsAt => StartsAt.Opposite();
+
+    /// <summary>True if it reaches an edge: it neither turns before it nor starts where a row before it turned.</summary>
+    public bool Reaches(Hand hand) => hand == StartsAt ? !Short.StartsAtTurn : Short.Waiting == 0;
 
     /// <summary>The step at an edge; null for none.</summary>
     public Step? StepAt(Hand hand) => hand == StartsAt ? Start : End;

@@ -69,7 +69,7 @@ internal static class RowBuilder
             case TurnrowLexer.SLIP:
                 return new SlipOverItem(Amount(context, line)!, span);
             case TurnrowLexer.LEAVE:
-                return new LeaveItem(Amount(context, line), span);
+                return new LeaveItem(Amount(context, line), span) { ForLater = context.later is not null };
             default:
                 return Stitch(context, span, inOnePlace, line);
         }

@@ -48,17 +48,17 @@ internal partial class TurnrowParser : Parser {
 		BUT=67, BY=68, CH=69, CHAINS=70, CORNER=71, COUNTS=72, DEC=73, DOES=74, 
 		DOWN=75, EACH=76, EASING=77, EDGE=78, EDGES=79, END=80, ENDS=81, EVEN=82, 
 		EVENLY=83, EVERY=84, EXTRA=85, FACING=86, FIRST=87, FOUNDATION=88, HERE=89, 
-		HIGH=90, IN=91, INC=92, IS=93, LAST=94, LEAST=95, LESS=96, LONGER=97, 
-		MIRRORED=98, MORE_WORD=99, MOST=100, MULTIPLE=101, NEXT=102, NOT=103, 
-		ODD=104, OF=105, OFF=106, ON=107, ONE=108, OPENS=109, OPPOSITE=110, ORDER=111, 
-		OVER=112, PER=113, PICKED=114, PLAIN=115, REMAIN=116, REST=117, ROUNDED=118, 
-		RS=119, SAME=120, SKIP_WORD=121, SKIPPING=122, SLIP=123, SLIPPING=124, 
-		STITCH=125, STITCHES=126, STRETCHES=127, THE=128, THEN=129, TIMES=130, 
-		TO=131, TOGETHER=132, TURNED=133, TURNING=134, TURNS=135, UNTIL=136, UP=137, 
-		WEIGH=138, WEIGHT=139, WIDE=140, WITH=141, WITHIN=142, WITHOUT=143, WORKING=144, 
-		WS=145, CM=146, G=147, M=148, MM=149, OZ=150, YD=151, WORD=152, NUMBER=153, 
-		FRACTION=154, ORDINAL=155, DOTTED=156, QUOTED=157, WRONG_COMMA=158, WRONG_QUOTE=159, 
-		JUNK=160;
+		HIGH=90, IN=91, INC=92, IS=93, LAST=94, LATER=95, LEAST=96, LESS=97, LONGER=98, 
+		MIRRORED=99, MORE_WORD=100, MOST=101, MULTIPLE=102, NEXT=103, NOT=104, 
+		ODD=105, OF=106, OFF=107, ON=108, ONE=109, OPENS=110, OPPOSITE=111, ORDER=112, 
+		OVER=113, PER=114, PICKED=115, PLAIN=116, REMAIN=117, REST=118, ROUNDED=119, 
+		RS=120, SAME=121, SKIP_WORD=122, SKIPPING=123, SLIP=124, SLIPPING=125, 
+		STITCH=126, STITCHES=127, STRETCHES=128, THE=129, THEN=130, TIMES=131, 
+		TO=132, TOGETHER=133, TURNED=134, TURNING=135, TURNS=136, UNTIL=137, UP=138, 
+		WEIGH=139, WEIGHT=140, WIDE=141, WITH=142, WITHIN=143, WITHOUT=144, WORKING=145, 
+		WS=146, CM=147, G=148, M=149, MM=150, OZ=151, YD=152, WORD=153, NUMBER=154, 
+		FRACTION=155, ORDINAL=156, DOTTED=157, QUOTED=158, WRONG_COMMA=159, WRONG_QUOTE=160, 
+		JUNK=161;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -118,15 +118,15 @@ internal partial class TurnrowParser : Parser {
 		"'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", "'does'", 
 		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
 		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'foundation'", 
-		"'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", "'least'", "'less'", 
-		"'longer'", "'mirrored'", "'more'", "'most'", "'multiple'", "'next'", 
-		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", 
-		"'order'", "'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
-		"'RS'", "'same'", "'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", 
-		null, "'stretches'", "'the'", "'then'", null, "'to'", "'together'", "'turned'", 
-		"'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", 
-		"'with'", "'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", 
-		"'m'", "'mm'", "'oz'", "'yd'"
+		"'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", "'later'", "'least'", 
+		"'less'", "'longer'", "'mirrored'", "'more'", "'most'", "'multiple'", 
+		"'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", 
+		"'opposite'", "'order'", "'over'", "'per'", "'picked'", "'plain'", null, 
+		"'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipping'", "'slip'", 
+		"'slipping'", "'stitch'", null, "'stretches'", "'the'", "'then'", null, 
+		"'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", "'up'", 
+		"'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", "'working'", 
+		"'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -140,15 +140,15 @@ internal partial class TurnrowParser : Parser {
 		"AROUND", "AT", "BEFORE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", 
 		"DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", 
 		"EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", "HERE", 
-		"HIGH", "IN", "INC", "IS", "LAST", "LEAST", "LESS", "LONGER", "MIRRORED", 
-		"MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", 
-		"ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PLAIN", 
-		"REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", "SLIP", 
-		"SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", "THEN", "TIMES", 
-		"TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", "WEIGH", 
-		"WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", "CM", 
-		"G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", 
-		"QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"HIGH", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", "LONGER", 
+		"MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", 
+		"OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", 
+		"PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", 
+		"SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", "THEN", 
+		"TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", 
+		"WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", 
+		"CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", 
+		"DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -936,6 +936,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -1187,6 +1188,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -1315,6 +1317,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -1667,7 +1670,7 @@ internal partial class TurnrowParser : Parser {
 					State = 312;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 147)) & ~0x3f) == 0 && ((1L << (_la - 147)) & 27L) != 0)) ) {
+					if ( !(((((_la - 148)) & ~0x3f) == 0 && ((1L << (_la - 148)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -2283,6 +2286,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -2555,6 +2559,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -3541,7 +3546,7 @@ internal partial class TurnrowParser : Parser {
 				State = 555;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
 			State = 561;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -4076,6 +4081,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -4256,7 +4262,7 @@ internal partial class TurnrowParser : Parser {
 			State = 630;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
 				{
 				State = 629;
 				_localctx.from = count();
@@ -4451,6 +4457,7 @@ internal partial class TurnrowParser : Parser {
 		public IToken end;
 		public ReachContext far;
 		public PlaceContext at;
+		public IToken later;
 		public ListContext before;
 		public NameContext _name;
 		public IList<NameContext> _words = new List<NameContext>();
@@ -4478,6 +4485,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THE() { return GetToken(TurnrowParser.THE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
 			return GetRuleContext<ChangeContext>(0);
 		}
@@ -4509,7 +4518,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 96, RULE_item);
 		int _la;
 		try {
-			State = 709;
+			State = 713;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -4589,6 +4598,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -4679,7 +4689,7 @@ internal partial class TurnrowParser : Parser {
 				State = 674;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
 					{
 					State = 673;
 					_localctx.amount = count();
@@ -4780,6 +4790,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -4833,6 +4844,18 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
+				State = 687;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FOR) {
+					{
+					State = 685;
+					Match(FOR);
+					State = 686;
+					_localctx.later = Match(LATER);
+					}
+				}
+
 				}
 				break;
 			case ACCEPT:
@@ -4901,6 +4924,7 @@ internal partial class TurnrowParser : Parser {
 			case HIGH:
 			case INC:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -4948,17 +4972,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 686;
+				State = 690;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 685;
+					State = 689;
 					_localctx.before = list();
 					}
 				}
 
-				State = 704;
+				State = 708;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5025,6 +5049,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -5069,35 +5094,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 689;
+					State = 693;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 688;
+						State = 692;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 691;
+						State = 695;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-					State = 698;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+					State = 702;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 693;
+						State = 697;
 						_localctx.changed = change();
-						State = 695;
+						State = 699;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5368853707264360979L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 61124607L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 7709036660666138093L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 244498429L) != 0)) {
 							{
-							State = 694;
+							State = 698;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5115,7 +5140,7 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 697;
+						State = 701;
 						_localctx.worked = stitchAmount();
 						}
 						break;
@@ -5133,14 +5158,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 700;
+					State = 704;
 					_localctx.changed = change();
-					State = 702;
+					State = 706;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5368853707264360979L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 61124607L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 7709036660666138093L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 244498429L) != 0)) {
 						{
-						State = 701;
+						State = 705;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5150,12 +5175,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 707;
+				State = 711;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 706;
+					State = 710;
 					_localctx.at = place();
 					}
 				}
@@ -5207,7 +5232,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 98, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 724;
+			State = 728;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5216,18 +5241,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 712;
+				State = 716;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 711;
+					State = 715;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 714;
+					State = 718;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5237,20 +5262,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 716;
-				_localctx.first = list();
 				State = 720;
+				_localctx.first = list();
+				State = 724;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 717;
+					State = 721;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 722;
+					State = 726;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5262,7 +5287,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 723;
+				State = 727;
 				_localctx.far = reach();
 				}
 				break;
@@ -5305,7 +5330,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 100, RULE_changeAmount);
 		int _la;
 		try {
-			State = 731;
+			State = 735;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5373,6 +5398,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -5420,14 +5446,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 726;
+				State = 730;
 				_localctx.amount = count();
-				State = 728;
+				State = 732;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 727;
+					State = 731;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5440,7 +5466,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 730;
+				State = 734;
 				_localctx.far = reach();
 				}
 				break;
@@ -5485,49 +5511,49 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 102, RULE_reach);
 		int _la;
 		try {
-			State = 744;
+			State = 748;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 733;
+				State = 737;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 734;
+				State = 738;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 735;
+				State = 739;
 				Match(TO);
-				State = 736;
+				State = 740;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 737;
+				State = 741;
 				Match(UNTIL);
-				State = 738;
-				_localctx.remain = count();
-				State = 739;
-				Match(REMAIN);
 				State = 742;
+				_localctx.remain = count();
+				State = 743;
+				Match(REMAIN);
+				State = 746;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 740;
+					State = 744;
 					Match(BEFORE);
-					State = 741;
+					State = 745;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5592,9 +5618,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 746;
+			State = 750;
 			Match(IN);
-			State = 792;
+			State = 796;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5602,66 +5628,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 747;
+				State = 751;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 8589967489L) != 0)) ) {
+				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 17179934849L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 751;
+				State = 755;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0)) {
 					{
 					{
-					State = 748;
+					State = 752;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 753;
+					State = 757;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 760;
+				State = 764;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 754;
+					State = 758;
 					Match(AND);
-					State = 756;
+					State = 760;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 755;
+						State = 759;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 758;
+						State = 762;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
 					}
 				}
 
-				State = 766;
+				State = 770;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 762;
+					State = 766;
 					_localctx.until = Match(UNTIL);
-					State = 763;
+					State = 767;
 					_localctx.remain = count();
-					State = 764;
+					State = 768;
 					Match(REMAIN);
 					}
 				}
@@ -5670,70 +5696,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 768;
-				_localctx.which = Match(EACH);
 				State = 772;
+				_localctx.which = Match(EACH);
+				State = 776;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0)) {
 					{
 					{
-					State = 769;
+					State = 773;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 774;
+					State = 778;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 781;
+				State = 785;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 775;
+					State = 779;
 					Match(AND);
-					State = 777;
+					State = 781;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 776;
+						State = 780;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 779;
+						State = 783;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
 					}
 				}
 
-				State = 789;
+				State = 793;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 783;
+					State = 787;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 784;
+					State = 788;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 785;
+					State = 789;
 					_localctx.until = Match(UNTIL);
-					State = 786;
+					State = 790;
 					_localctx.remain = count();
-					State = 787;
+					State = 791;
 					Match(REMAIN);
 					}
 					break;
@@ -5749,7 +5775,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 791;
+				State = 795;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -5810,61 +5836,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 794;
+			State = 798;
 			Match(REPEAT);
-			State = 802;
+			State = 806;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 795;
+				State = 799;
 				Match(ROWS);
-				State = 796;
+				State = 800;
 				_localctx.from = count();
-				State = 797;
+				State = 801;
 				Match(TO);
-				State = 798;
+				State = 802;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 800;
+				State = 804;
 				Match(ROW);
-				State = 801;
+				State = 805;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 804;
+			State = 808;
 			Match(COMMA);
-			State = 805;
+			State = 809;
 			_localctx.times = count();
-			State = 813;
+			State = 817;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 806;
+				State = 810;
 				_localctx.more = Match(MORE_WORD);
-				State = 807;
+				State = 811;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 808;
+				State = 812;
 				_localctx.end = Match(TIMES);
-				State = 811;
+				State = 815;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 809;
+					State = 813;
 					_localctx.inAll = Match(IN);
-					State = 810;
+					State = 814;
 					Match(ALL);
 					}
 				}
@@ -5874,12 +5900,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 816;
+			State = 820;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 815;
+				State = 819;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5931,31 +5957,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 818;
+			State = 822;
 			Match(FOR);
-			State = 819;
+			State = 823;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 824;
+			State = 828;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 820;
+				State = 824;
 				Match(COMMA);
-				State = 821;
+				State = 825;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 826;
+				State = 830;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 827;
+			State = 831;
 			Match(COLON);
-			State = 828;
+			State = 832;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -5995,16 +6021,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 830;
+			State = 834;
 			_localctx.first = sizeName();
-			State = 833;
+			State = 837;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 831;
+				State = 835;
 				Match(TO);
-				State = 832;
+				State = 836;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6075,13 +6101,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 112, RULE_sizedLine);
 		try {
-			State = 845;
+			State = 849;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 835;
+				State = 839;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6091,63 +6117,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 836;
+				State = 840;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 837;
+				State = 841;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 838;
+				State = 842;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 839;
+				State = 843;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 840;
+				State = 844;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 841;
+				State = 845;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 842;
+				State = 846;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 843;
+				State = 847;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 844;
+				State = 848;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6168,6 +6194,7 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class StraightLineContext : ParserRuleContext {
 		public SumContext length;
+		public EdgeContext at;
 		public IToken further;
 		public CountContext amount;
 		public NameContext mark;
@@ -6203,6 +6230,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
 		public StraightLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -6218,24 +6249,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 847;
+			State = 851;
 			Match(STRAIGHT);
-			State = 855;
+			State = 863;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 848;
+				State = 852;
 				Match(TO);
-				State = 849;
+				State = 853;
 				_localctx.length = sum();
+				State = 856;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AT) {
+					{
+					State = 854;
+					Match(AT);
+					State = 855;
+					_localctx.at = edge();
+					}
+				}
+
 				}
 				break;
 			case FOR:
 				{
-				State = 850;
+				State = 858;
 				_localctx.further = Match(FOR);
-				State = 851;
+				State = 859;
 				_localctx.length = sum();
 				}
 				break;
@@ -6304,6 +6347,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -6350,50 +6394,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 852;
+				State = 860;
 				_localctx.amount = count();
-				State = 853;
+				State = 861;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 859;
+			State = 867;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 857;
+				State = 865;
 				Match(FROM);
-				State = 858;
+				State = 866;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 865;
+			State = 873;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 861;
+				State = 869;
 				Match(COMMA);
-				State = 862;
+				State = 870;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 867;
+				State = 875;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 869;
+			State = 877;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 868;
+				State = 876;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6434,33 +6478,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 116, RULE_rowFix);
 		try {
-			State = 877;
+			State = 885;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 871;
+				State = 879;
 				Match(EVEN);
-				State = 872;
+				State = 880;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 873;
+				State = 881;
 				Match(ODD);
-				State = 874;
+				State = 882;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 875;
+				State = 883;
 				Match(END);
-				State = 876;
+				State = 884;
 				_localctx.facing = side();
 				}
 				break;
@@ -6481,6 +6525,7 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class LeaveLineContext : ParserRuleContext {
 		public CountContext amount;
+		public IToken later;
 		public EdgeContext at;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
@@ -6491,6 +6536,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
@@ -6509,20 +6556,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 879;
+			State = 887;
 			Match(LEAVE);
-			State = 880;
+			State = 888;
 			_localctx.amount = count();
-			State = 881;
+			State = 891;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==FOR) {
+				{
+				State = 889;
+				Match(FOR);
+				State = 890;
+				_localctx.later = Match(LATER);
+				}
+			}
+
+			State = 893;
 			Match(AT);
-			State = 882;
+			State = 894;
 			_localctx.at = edge();
-			State = 884;
+			State = 896;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 883;
+				State = 895;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6575,36 +6634,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 886;
+			State = 898;
 			Match(ADD);
-			State = 887;
+			State = 899;
 			_localctx.amount = count();
-			State = 888;
+			State = 900;
 			Match(AT);
-			State = 889;
+			State = 901;
 			_localctx.at = edge();
-			State = 894;
+			State = 906;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 890;
+				State = 902;
 				Match(COMMA);
-				State = 891;
+				State = 903;
 				_localctx.apart = Match(ONE);
-				State = 892;
+				State = 904;
 				Match(ROW);
-				State = 893;
+				State = 905;
 				Match(APART);
 				}
 			}
 
-			State = 897;
+			State = 909;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 896;
+				State = 908;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6627,8 +6686,9 @@ internal partial class TurnrowParser : Parser {
 		public CountContext from;
 		public CountContext to;
 		public ShapeDoneContext does;
-		public IToken further;
 		public SumContext length;
+		public EdgeContext at;
+		public IToken further;
 		public NameContext mark;
 		public RowFixContext _rowFix;
 		public IList<RowFixContext> _fixes = new List<RowFixContext>();
@@ -6650,14 +6710,14 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ShapeDoneContext shapeDone() {
 			return GetRuleContext<ShapeDoneContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
-			return GetRuleContext<SumContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
 			return GetRuleContext<RowsWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
 			return GetRuleContext<StitchesWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
+			return GetRuleContext<SumContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
@@ -6675,6 +6735,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public RowFixContext rowFix(int i) {
 			return GetRuleContext<RowFixContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
 		public ShapeLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -6690,86 +6754,100 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 899;
+			State = 911;
 			Match(SHAPE);
-			State = 950;
+			State = 967;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 900;
+				State = 912;
 				Match(BY);
-				State = 901;
+				State = 913;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 902;
+				State = 914;
 				Match(ROWS);
-				State = 903;
+				State = 915;
 				_localctx.from = count();
-				State = 904;
+				State = 916;
 				Match(TO);
-				State = 905;
+				State = 917;
 				_localctx.to = count();
-				State = 906;
+				State = 918;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 910;
+				State = 928;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 908;
+					State = 920;
 					Match(TO);
+					State = 921;
+					_localctx.length = sum();
+					State = 924;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==AT) {
+						{
+						State = 922;
+						Match(AT);
+						State = 923;
+						_localctx.at = edge();
+						}
+					}
+
 					}
 					break;
 				case FOR:
 					{
-					State = 909;
+					State = 926;
 					_localctx.further = Match(FOR);
+					State = 927;
+					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 912;
-				_localctx.length = sum();
-				State = 915;
+				State = 932;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 913;
+					State = 930;
 					Match(FROM);
-					State = 914;
+					State = 931;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 921;
+				State = 938;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 917;
+					State = 934;
 					Match(COMMA);
-					State = 918;
+					State = 935;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 923;
+					State = 940;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 924;
+				State = 941;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -6838,6 +6916,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -6884,66 +6963,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 926;
+				State = 943;
 				_localctx.rows = count();
-				State = 948;
+				State = 965;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 927;
+					State = 944;
 					rowsWord();
-					State = 930;
+					State = 947;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 928;
+						State = 945;
 						Match(FROM);
-						State = 929;
+						State = 946;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 936;
+					State = 953;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 932;
+						State = 949;
 						Match(COMMA);
-						State = 933;
+						State = 950;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 938;
+						State = 955;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 939;
+					State = 956;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 941;
+					State = 958;
 					stitchesWord();
-					State = 942;
+					State = 959;
 					_localctx.inside = Match(IN);
-					State = 946;
+					State = 963;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 943;
+						State = 960;
 						Match(COMMA);
-						State = 944;
+						State = 961;
 						Match(BY);
-						State = 945;
+						State = 962;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7008,30 +7087,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 962;
+			State = 979;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 952;
+				State = 969;
 				Match(COLON);
-				State = 953;
+				State = 970;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 958;
+				State = 975;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 954;
+					State = 971;
 					Match(SEMICOLON);
-					State = 955;
+					State = 972;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 960;
+					State = 977;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7039,19 +7118,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 961;
+				State = 978;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 965;
+			State = 982;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 964;
+				State = 981;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7109,38 +7188,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 972;
+			State = 989;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 967;
+				State = 984;
 				Match(AFTER);
-				State = 968;
+				State = 985;
 				_localctx.after = count();
-				State = 969;
+				State = 986;
 				rowsWord();
-				State = 970;
+				State = 987;
 				Match(COMMA);
 				}
 			}
 
-			State = 974;
+			State = 991;
 			_localctx.first = stage();
-			State = 979;
+			State = 996;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 975;
+				State = 992;
 				Match(COMMA);
-				State = 976;
+				State = 993;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 981;
+				State = 998;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7160,23 +7239,26 @@ internal partial class TurnrowParser : Parser {
 	internal partial class StageContext : ParserRuleContext {
 		public ChangeContext changed;
 		public CountContext amount;
+		public IToken later;
 		public EdgeContext at;
 		public FrequencyContext when;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
-			return GetRuleContext<ChangeContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
 			return GetRuleContext<FrequencyContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
+			return GetRuleContext<ChangeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
 		public StageContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -7192,51 +7274,77 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 985;
+			State = 1010;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
+			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 982;
-				_localctx.changed = change();
+				State = 1001;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case DEC:
+				case INC:
+					{
+					State = 999;
+					_localctx.changed = change();
+					}
+					break;
+				case ADD:
+					{
+					State = 1000;
+					Match(ADD);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 1003;
+				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 983;
+				State = 1004;
 				Match(LEAVE);
+				State = 1005;
+				_localctx.amount = count();
+				State = 1008;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FOR) {
+					{
+					State = 1006;
+					Match(FOR);
+					State = 1007;
+					_localctx.later = Match(LATER);
+					}
 				}
-				break;
-			case ADD:
-				{
-				State = 984;
-				Match(ADD);
+
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 987;
-			_localctx.amount = count();
-			State = 990;
+			State = 1014;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 988;
+				State = 1012;
 				Match(AT);
-				State = 989;
+				State = 1013;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 993;
+			State = 1017;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 992;
+				State = 1016;
 				_localctx.when = frequency();
 				}
 			}
@@ -7298,21 +7406,21 @@ internal partial class TurnrowParser : Parser {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
 		EnterRule(_localctx, 130, RULE_shapingPart);
 		try {
-			State = 1009;
+			State = 1033;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 995;
+				State = 1019;
 				Match(THEN);
-				State = 998;
+				State = 1022;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 996;
+					State = 1020;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7321,7 +7429,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 997;
+					State = 1021;
 					_localctx.next = stage();
 					}
 					break;
@@ -7333,21 +7441,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1000;
+				State = 1024;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1001;
+				State = 1025;
 				Match(BY);
-				State = 1004;
+				State = 1028;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1002;
+					State = 1026;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7355,7 +7463,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1003;
+					State = 1027;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7369,16 +7477,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1006;
+				State = 1030;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1007;
+				State = 1031;
 				Match(AT);
-				State = 1008;
+				State = 1032;
 				_localctx.at = edge();
 				}
 				break;
@@ -7419,22 +7527,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 132, RULE_frequency);
 		try {
-			State = 1014;
+			State = 1038;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1011;
+				State = 1035;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1012;
+				State = 1036;
 				Match(BY);
-				State = 1013;
+				State = 1037;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7483,14 +7591,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1016;
+			State = 1040;
 			Match(EVERY);
-			State = 1021;
+			State = 1045;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1017;
+				State = 1041;
 				Match(ROW);
 				}
 				break;
@@ -7559,6 +7667,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -7605,23 +7714,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1018;
+				State = 1042;
 				_localctx.interval = count();
-				State = 1019;
+				State = 1043;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1026;
+			State = 1050;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
 				{
-				State = 1023;
+				State = 1047;
 				_localctx.times = count();
-				State = 1024;
+				State = 1048;
 				Match(TIMES);
 				}
 			}
@@ -7671,26 +7780,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1028;
+			State = 1052;
 			Match(TURNS);
-			State = 1029;
+			State = 1053;
 			Match(EVERY);
-			State = 1030;
+			State = 1054;
 			_localctx.interval = count();
-			State = 1031;
+			State = 1055;
 			Match(AND);
-			State = 1032;
+			State = 1056;
 			_localctx.byTurns = count();
-			State = 1033;
+			State = 1057;
 			rowsWord();
-			State = 1037;
+			State = 1061;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
 				{
-				State = 1034;
+				State = 1058;
 				_localctx.times = count();
-				State = 1035;
+				State = 1059;
 				Match(TIMES);
 				}
 			}
@@ -7726,31 +7835,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 138, RULE_decreasing);
 		try {
-			State = 1044;
+			State = 1068;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1039;
+				State = 1063;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1040;
+				State = 1064;
 				Match(SLIPPING);
-				State = 1041;
+				State = 1065;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1042;
+				State = 1066;
 				Match(WORKING);
-				State = 1043;
+				State = 1067;
 				Match(TOGETHER);
 				}
 				break;
@@ -7794,28 +7903,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1048;
+			State = 1072;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1046;
+				State = 1070;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1047;
+				State = 1071;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1050;
+			State = 1074;
 			stitchesWord();
-			State = 1051;
+			State = 1075;
 			Match(IN);
 			}
 		}
@@ -7869,32 +7978,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1053;
+			State = 1077;
 			Match(EVENLY);
-			State = 1054;
+			State = 1078;
 			Match(TO);
-			State = 1055;
+			State = 1079;
 			_localctx.target = count();
-			State = 1056;
+			State = 1080;
 			Match(COMMA);
-			State = 1057;
+			State = 1081;
 			Match(AT);
-			State = 1058;
+			State = 1082;
 			_localctx.at = edge();
-			State = 1063;
+			State = 1087;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1059;
+				State = 1083;
 				Match(COMMA);
-				State = 1060;
+				State = 1084;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1065;
+				State = 1089;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7949,40 +8058,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 144, RULE_solveOption);
 		int _la;
 		try {
-			State = 1082;
+			State = 1106;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1066;
+				State = 1090;
 				Match(ON);
-				State = 1067;
+				State = 1091;
 				Match(RS);
-				State = 1068;
+				State = 1092;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1069;
+				State = 1093;
 				Match(LONGER);
-				State = 1070;
+				State = 1094;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1071;
+				State = 1095;
 				Match(BY);
-				State = 1074;
+				State = 1098;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1072;
+					State = 1096;
 					Match(TURNS);
 					}
 					break;
@@ -7990,7 +8099,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1073;
+					State = 1097;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8003,7 +8112,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1076;
+				State = 1100;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8013,11 +8122,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1077;
+				State = 1101;
 				_localctx.rows = count();
-				State = 1078;
+				State = 1102;
 				rowsWord();
-				State = 1079;
+				State = 1103;
 				Match(PLAIN);
 				}
 				break;
@@ -8026,7 +8135,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1081;
+				State = 1105;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8106,60 +8215,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1084;
+			State = 1108;
 			Match(SEAM);
-			State = 1086;
+			State = 1110;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1085;
+				State = 1109;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1088;
+				State = 1112;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1094;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+			State = 1118;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1090;
+				State = 1114;
 				Match(AND);
-				State = 1091;
+				State = 1115;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1096;
+				State = 1120;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1104;
+			State = 1128;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1097;
+				State = 1121;
 				Match(COMMA);
-				State = 1102;
+				State = 1126;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 1134695999897601L) != 0)) {
 					{
-					State = 1098;
+					State = 1122;
 					_localctx.rows = selection();
-					State = 1100;
+					State = 1124;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1099;
+						State = 1123;
 						Match(COMMA);
 						}
 					}
@@ -8170,65 +8279,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1106;
+			State = 1130;
 			Match(WITH);
-			State = 1108;
+			State = 1132;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1107;
+				State = 1131;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1110;
+				State = 1134;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1116;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+			State = 1140;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1112;
+				State = 1136;
 				Match(AND);
-				State = 1113;
+				State = 1137;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1118;
+				State = 1142;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1123;
+			State = 1147;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1119;
+				State = 1143;
 				Match(COMMA);
-				State = 1120;
+				State = 1144;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1125;
+				State = 1149;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1128;
+			State = 1152;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1126;
+				State = 1150;
 				Match(COLON);
-				State = 1127;
+				State = 1151;
 				_localctx.worked = rate();
 				}
 			}
@@ -8270,21 +8379,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1131;
+			State = 1155;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1130;
+				State = 1154;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1133;
+				State = 1157;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8337,7 +8446,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 150, RULE_seamPart);
 		int _la;
 		try {
-			State = 1151;
+			State = 1175;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8346,27 +8455,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1135;
+				State = 1159;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1136;
+				State = 1160;
 				_localctx.eased = Match(EASING);
-				State = 1142;
+				State = 1166;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1137;
+					State = 1161;
 					_localctx.least = list();
-					State = 1138;
+					State = 1162;
 					Match(TO);
-					State = 1139;
+					State = 1163;
 					_localctx.most = list();
-					State = 1140;
+					State = 1164;
 					_localctx.measure = unit();
 					}
 				}
@@ -8376,29 +8485,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1144;
+				State = 1168;
 				Match(IN);
-				State = 1148;
+				State = 1172;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1145;
+					State = 1169;
 					Match(THE);
-					State = 1146;
+					State = 1170;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1147;
+					State = 1171;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1150;
+				State = 1174;
 				Match(ORDER);
 				}
 				break;
@@ -8438,7 +8547,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 152, RULE_walkWord);
 		try {
-			State = 1159;
+			State = 1183;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8505,6 +8614,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -8550,42 +8660,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1153;
+				State = 1177;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1154;
+				State = 1178;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1155;
+				State = 1179;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1156;
+				State = 1180;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1157;
+				State = 1181;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1158;
+				State = 1182;
 				Match(STITCHES);
 				}
 				break;
@@ -8639,7 +8749,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 154, RULE_selection);
 		int _la;
 		try {
-			State = 1177;
+			State = 1201;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -8647,19 +8757,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1163;
+				State = 1187;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1161;
+					State = 1185;
 					_localctx.all = Match(ALL);
-					State = 1162;
+					State = 1186;
 					Match(BUT);
 					}
 				}
 
-				State = 1165;
+				State = 1189;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8669,12 +8779,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1170;
+				State = 1194;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1166;
+					State = 1190;
 					Match(ROW);
 					}
 					break;
@@ -8743,6 +8853,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -8789,9 +8900,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1167;
+					State = 1191;
 					_localctx.amount = count();
-					State = 1168;
+					State = 1192;
 					rowsWord();
 					}
 					break;
@@ -8803,13 +8914,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1172;
+				State = 1196;
 				Match(ROWS);
-				State = 1173;
+				State = 1197;
 				_localctx.from = count();
-				State = 1174;
+				State = 1198;
 				Match(TO);
-				State = 1175;
+				State = 1199;
 				_localctx.to = count();
 				}
 				break;
@@ -8872,46 +8983,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1180;
+			State = 1204;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1179;
+				State = 1203;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1183;
+			State = 1207;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1182;
+				State = 1206;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1185;
+				State = 1209;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1207;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+			State = 1231;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1187;
+				State = 1211;
 				_localctx.way = Match(IN);
-				State = 1188;
+				State = 1212;
 				Match(EACH);
-				State = 1195;
+				State = 1219;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1189;
+					State = 1213;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -8979,6 +9090,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -9023,21 +9135,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1191;
+					State = 1215;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1190;
+						State = 1214;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1193;
+						State = 1217;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
 					}
 					break;
 				default:
@@ -9047,14 +9159,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1197;
+				State = 1221;
 				_localctx.way = Match(PER);
-				State = 1205;
+				State = 1229;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1198;
+					State = 1222;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9123,6 +9235,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -9169,21 +9282,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1199;
+					State = 1223;
 					_localctx.over = count();
-					State = 1203;
+					State = 1227;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1200;
+						State = 1224;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1201;
+						State = 1225;
 						Match(STITCHES);
 						}
 						break;
@@ -9251,6 +9364,7 @@ internal partial class TurnrowParser : Parser {
 					case HERE:
 					case HIGH:
 					case IS:
+					case LATER:
 					case LEAST:
 					case LESS:
 					case LONGER:
@@ -9295,7 +9409,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1202;
+						State = 1226;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9372,25 +9486,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1209;
+			State = 1233;
 			Match(EXPECT);
-			State = 1210;
+			State = 1234;
 			_localctx.left = expected();
-			State = 1229;
+			State = 1253;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1211;
+				State = 1235;
 				Match(MEASURE);
-				State = 1221;
+				State = 1245;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1212;
+					State = 1236;
 					Match(AT);
-					State = 1213;
+					State = 1237;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9400,7 +9514,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1214;
+					State = 1238;
 					_localctx.length = sum();
 					}
 					break;
@@ -9469,6 +9583,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -9515,18 +9630,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1215;
+					State = 1239;
 					_localctx.length = sum();
-					State = 1219;
+					State = 1243;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1216;
+						State = 1240;
 						Match(COMMA);
-						State = 1217;
+						State = 1241;
 						Match(WITHIN);
-						State = 1218;
+						State = 1242;
 						_localctx.within = sum();
 						}
 					}
@@ -9541,7 +9656,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1223;
+				State = 1247;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9550,14 +9665,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1226;
+				State = 1250;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1224;
+					State = 1248;
 					Match(AT);
-					State = 1225;
+					State = 1249;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9570,7 +9685,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1228;
+				State = 1252;
 				_localctx.right = expected();
 				}
 				break;
@@ -9623,24 +9738,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1231;
+			State = 1255;
 			_localctx.value = sum();
-			State = 1242;
+			State = 1266;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1233;
+				State = 1257;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1232;
+					State = 1256;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1235;
+				State = 1259;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9650,18 +9765,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1239;
+				State = 1263;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1236;
+					State = 1260;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1241;
+					State = 1265;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9708,16 +9823,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1244;
+			State = 1268;
 			_localctx.by = sign();
-			State = 1245;
+			State = 1269;
 			_localctx.value = single();
-			State = 1247;
+			State = 1271;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1246;
+				State = 1270;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9780,38 +9895,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1249;
+			State = 1273;
 			Match(EQUALS);
-			State = 1250;
+			State = 1274;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1255;
+			State = 1279;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1251;
+				State = 1275;
 				Match(COMMA);
-				State = 1252;
+				State = 1276;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1257;
+				State = 1281;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1263;
+			State = 1287;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1258;
+				State = 1282;
 				_localctx.without = Match(WITHOUT);
-				State = 1259;
+				State = 1283;
 				Match(TURNING);
-				State = 1260;
+				State = 1284;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9824,9 +9939,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1261;
+				State = 1285;
 				_localctx.with = Match(WITH);
-				State = 1262;
+				State = 1286;
 				Match(CHAINS);
 				}
 				break;
@@ -9878,9 +9993,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1265;
+			State = 1289;
 			_localctx.amount = count();
-			State = 1272;
+			State = 1296;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -9947,6 +10062,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -9991,26 +10107,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1267;
+				State = 1291;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1266;
+					State = 1290;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1269;
+					State = 1293;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1271;
+				State = 1295;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10056,15 +10172,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 168, RULE_edge);
 		int _la;
 		try {
-			State = 1280;
+			State = 1304;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1274;
+				State = 1298;
 				Match(BOTH);
-				State = 1275;
+				State = 1299;
 				Match(EDGES);
 				}
 				break;
@@ -10132,6 +10248,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -10177,14 +10294,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1276;
+				State = 1300;
 				_localctx.called = name();
-				State = 1278;
+				State = 1302;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1277;
+					State = 1301;
 					Match(EDGE);
 					}
 				}
@@ -10224,7 +10341,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1282;
+			State = 1306;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10264,7 +10381,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1284;
+			State = 1308;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10310,21 +10427,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1287;
+			State = 1311;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1286;
+				State = 1310;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1289;
+				State = 1313;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10356,7 +10473,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1291;
+			State = 1315;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10396,7 +10513,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1293;
+			State = 1317;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10446,20 +10563,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1295;
+			State = 1319;
 			_localctx.first = factor();
-			State = 1299;
+			State = 1323;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1296;
+				State = 1320;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1301;
+				State = 1325;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10499,9 +10616,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1302;
+			State = 1326;
 			_localctx.by = sign();
-			State = 1303;
+			State = 1327;
 			_localctx.value = factor();
 			}
 		}
@@ -10548,21 +10665,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 184, RULE_factor);
 		int _la;
 		try {
-			State = 1314;
+			State = 1338;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1305;
+				State = 1329;
 				_localctx.amount = list();
-				State = 1307;
+				State = 1331;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 1621295865853378561L) != 0)) {
+				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 3242591731706757121L) != 0)) {
 					{
-					State = 1306;
+					State = 1330;
 					_localctx.measure = unit();
 					}
 				}
@@ -10633,6 +10750,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -10678,18 +10796,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1309;
+				State = 1333;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1310;
+				State = 1334;
 				Match(OPEN);
-				State = 1311;
+				State = 1335;
 				_localctx.inside = sum();
-				State = 1312;
+				State = 1336;
 				Match(CLOSE);
 				}
 				break;
@@ -10736,20 +10854,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1316;
+			State = 1340;
 			_localctx.first = single();
-			State = 1320;
+			State = 1344;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1317;
+				State = 1341;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1322;
+				State = 1346;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10789,9 +10907,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1323;
+			State = 1347;
 			_localctx.by = sign();
-			State = 1324;
+			State = 1348;
 			_localctx.value = single();
 			}
 		}
@@ -10833,14 +10951,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 190, RULE_single);
 		try {
-			State = 1332;
+			State = 1356;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1326;
+				State = 1350;
 				_localctx.amount = list();
 				}
 				break;
@@ -10908,6 +11026,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -10953,18 +11072,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1327;
+				State = 1351;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1328;
+				State = 1352;
 				Match(OPEN);
-				State = 1329;
+				State = 1353;
 				_localctx.inside = count();
-				State = 1330;
+				State = 1354;
 				Match(CLOSE);
 				}
 				break;
@@ -11003,7 +11122,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1334;
+			State = 1358;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11056,36 +11175,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1336;
+			State = 1360;
 			_localctx.first = number();
-			State = 1348;
+			State = 1372;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1337;
+				State = 1361;
 				Match(OPEN);
-				State = 1338;
+				State = 1362;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1343;
+				State = 1367;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1339;
+					State = 1363;
 					Match(COMMA);
-					State = 1340;
+					State = 1364;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1345;
+					State = 1369;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1346;
+				State = 1370;
 				Match(CLOSE);
 				}
 			}
@@ -11121,20 +11240,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 196, RULE_number);
 		int _la;
 		try {
-			State = 1355;
+			State = 1379;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1350;
+				State = 1374;
 				_localctx.whole = Match(NUMBER);
-				State = 1352;
+				State = 1376;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1351;
+					State = 1375;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11144,7 +11263,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1354;
+				State = 1378;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11184,9 +11303,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1357;
+			State = 1381;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 1621295865853378561L) != 0)) ) {
+			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 3242591731706757121L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11272,6 +11391,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LESS() { return GetToken(TurnrowParser.LESS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
@@ -11329,9 +11449,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1359;
+			State = 1383;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11352,7 +11472,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,160,1362,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,161,1386,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11403,457 +11523,467 @@ internal partial class TurnrowParser : Parser {
 		8,46,1,46,1,46,1,46,3,46,651,8,46,1,47,1,47,1,47,5,47,656,8,47,10,47,12,
 		47,659,9,47,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,668,8,48,1,48,3,48,
 		671,8,48,1,48,1,48,3,48,675,8,48,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,
-		48,684,8,48,1,48,3,48,687,8,48,1,48,4,48,690,8,48,11,48,12,48,691,1,48,
-		1,48,3,48,696,8,48,1,48,3,48,699,8,48,1,48,1,48,3,48,703,8,48,3,48,705,
-		8,48,1,48,3,48,708,8,48,3,48,710,8,48,1,49,4,49,713,8,49,11,49,12,49,714,
-		1,49,1,49,5,49,719,8,49,10,49,12,49,722,9,49,1,49,3,49,725,8,49,1,50,1,
-		50,3,50,729,8,50,1,50,3,50,732,8,50,1,51,1,51,1,51,1,51,1,51,1,51,1,51,
-		1,51,1,51,3,51,743,8,51,3,51,745,8,51,1,52,1,52,1,52,5,52,750,8,52,10,
-		52,12,52,753,9,52,1,52,1,52,4,52,757,8,52,11,52,12,52,758,3,52,761,8,52,
-		1,52,1,52,1,52,1,52,3,52,767,8,52,1,52,1,52,5,52,771,8,52,10,52,12,52,
-		774,9,52,1,52,1,52,4,52,778,8,52,11,52,12,52,779,3,52,782,8,52,1,52,1,
-		52,1,52,1,52,1,52,1,52,3,52,790,8,52,1,52,3,52,793,8,52,1,53,1,53,1,53,
-		1,53,1,53,1,53,1,53,1,53,3,53,803,8,53,1,53,1,53,1,53,1,53,1,53,1,53,1,
-		53,3,53,812,8,53,3,53,814,8,53,1,53,3,53,817,8,53,1,54,1,54,1,54,1,54,
-		5,54,823,8,54,10,54,12,54,826,9,54,1,54,1,54,1,54,1,55,1,55,1,55,3,55,
-		834,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,846,8,
-		56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,856,8,57,1,57,1,57,3,57,
-		860,8,57,1,57,1,57,5,57,864,8,57,10,57,12,57,867,9,57,1,57,3,57,870,8,
-		57,1,58,1,58,1,58,1,58,1,58,1,58,3,58,878,8,58,1,59,1,59,1,59,1,59,1,59,
-		3,59,885,8,59,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,895,8,60,1,
-		60,3,60,898,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,
-		3,61,911,8,61,1,61,1,61,1,61,3,61,916,8,61,1,61,1,61,5,61,920,8,61,10,
-		61,12,61,923,9,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,931,8,61,1,61,1,61,
-		5,61,935,8,61,10,61,12,61,938,9,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,
-		3,61,947,8,61,3,61,949,8,61,3,61,951,8,61,1,62,1,62,1,62,1,62,5,62,957,
-		8,62,10,62,12,62,960,9,62,1,62,3,62,963,8,62,1,62,3,62,966,8,62,1,63,1,
-		63,1,63,1,63,1,63,3,63,973,8,63,1,63,1,63,1,63,5,63,978,8,63,10,63,12,
-		63,981,9,63,1,64,1,64,1,64,3,64,986,8,64,1,64,1,64,1,64,3,64,991,8,64,
-		1,64,3,64,994,8,64,1,65,1,65,1,65,3,65,999,8,65,1,65,1,65,1,65,1,65,3,
-		65,1005,8,65,1,65,1,65,1,65,3,65,1010,8,65,1,66,1,66,1,66,3,66,1015,8,
-		66,1,67,1,67,1,67,1,67,1,67,3,67,1022,8,67,1,67,1,67,1,67,3,67,1027,8,
-		67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1038,8,68,1,69,1,
-		69,1,69,1,69,1,69,3,69,1045,8,69,1,70,1,70,3,70,1049,8,70,1,70,1,70,1,
-		70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,5,71,1062,8,71,10,71,12,71,
-		1065,9,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1075,8,72,1,72,
-		1,72,1,72,1,72,1,72,1,72,3,72,1083,8,72,1,73,1,73,4,73,1087,8,73,11,73,
-		12,73,1088,1,73,1,73,5,73,1093,8,73,10,73,12,73,1096,9,73,1,73,1,73,1,
-		73,3,73,1101,8,73,3,73,1103,8,73,3,73,1105,8,73,1,73,1,73,4,73,1109,8,
-		73,11,73,12,73,1110,1,73,1,73,5,73,1115,8,73,10,73,12,73,1118,9,73,1,73,
-		1,73,5,73,1122,8,73,10,73,12,73,1125,9,73,1,73,1,73,3,73,1129,8,73,1,74,
-		4,74,1132,8,74,11,74,12,74,1133,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
-		1143,8,75,1,75,1,75,1,75,1,75,3,75,1149,8,75,1,75,3,75,1152,8,75,1,76,
-		1,76,1,76,1,76,1,76,1,76,3,76,1160,8,76,1,77,1,77,3,77,1164,8,77,1,77,
-		1,77,1,77,1,77,1,77,3,77,1171,8,77,1,77,1,77,1,77,1,77,1,77,3,77,1178,
-		8,77,1,78,3,78,1181,8,78,1,78,4,78,1184,8,78,11,78,12,78,1185,1,78,1,78,
-		1,78,1,78,4,78,1192,8,78,11,78,12,78,1193,3,78,1196,8,78,1,78,1,78,1,78,
-		1,78,1,78,1,78,3,78,1204,8,78,3,78,1206,8,78,3,78,1208,8,78,1,79,1,79,
-		1,79,1,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1220,8,79,3,79,1222,8,79,
-		1,79,1,79,1,79,3,79,1227,8,79,1,79,3,79,1230,8,79,1,80,1,80,3,80,1234,
-		8,80,1,80,1,80,5,80,1238,8,80,10,80,12,80,1241,9,80,3,80,1243,8,80,1,81,
-		1,81,1,81,3,81,1248,8,81,1,82,1,82,1,82,1,82,5,82,1254,8,82,10,82,12,82,
-		1257,9,82,1,82,1,82,1,82,1,82,1,82,3,82,1264,8,82,1,83,1,83,4,83,1268,
-		8,83,11,83,12,83,1269,1,83,3,83,1273,8,83,1,84,1,84,1,84,1,84,3,84,1279,
-		8,84,3,84,1281,8,84,1,85,1,85,1,86,1,86,1,87,4,87,1288,8,87,11,87,12,87,
-		1289,1,88,1,88,1,89,1,89,1,90,1,90,5,90,1298,8,90,10,90,12,90,1301,9,90,
-		1,91,1,91,1,91,1,92,1,92,3,92,1308,8,92,1,92,1,92,1,92,1,92,1,92,3,92,
-		1315,8,92,1,93,1,93,5,93,1319,8,93,10,93,12,93,1322,9,93,1,94,1,94,1,94,
-		1,95,1,95,1,95,1,95,1,95,1,95,3,95,1333,8,95,1,96,1,96,1,97,1,97,1,97,
-		1,97,1,97,5,97,1342,8,97,10,97,12,97,1345,9,97,1,97,1,97,3,97,1349,8,97,
-		1,98,1,98,3,98,1353,8,98,1,98,3,98,1356,8,98,1,99,1,99,1,100,1,100,1,100,
-		0,0,101,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
-		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
-		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
-		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,
-		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,0,
-		18,2,0,147,148,150,151,2,0,20,20,69,69,2,0,44,44,126,126,2,0,147,147,150,
-		150,2,0,90,90,140,140,2,0,75,75,137,137,2,0,63,63,93,93,2,0,33,33,42,42,
-		4,0,87,87,94,94,102,102,120,120,2,0,87,87,94,94,2,0,95,95,100,100,2,0,
-		119,119,145,145,2,0,73,73,92,92,1,0,43,44,1,0,125,126,2,0,10,12,14,14,
-		4,0,91,91,146,146,148,149,151,151,27,0,15,18,20,27,29,31,33,42,45,56,58,
-		60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,112,114,118,120,120,122,
-		122,124,125,127,127,129,130,132,135,137,140,142,142,144,144,147,147,150,
-		150,152,152,1517,0,202,1,0,0,0,2,205,1,0,0,0,4,248,1,0,0,0,6,250,1,0,0,
-		0,8,253,1,0,0,0,10,256,1,0,0,0,12,263,1,0,0,0,14,265,1,0,0,0,16,268,1,
-		0,0,0,18,284,1,0,0,0,20,286,1,0,0,0,22,289,1,0,0,0,24,292,1,0,0,0,26,295,
-		1,0,0,0,28,297,1,0,0,0,30,317,1,0,0,0,32,319,1,0,0,0,34,323,1,0,0,0,36,
-		344,1,0,0,0,38,347,1,0,0,0,40,379,1,0,0,0,42,381,1,0,0,0,44,386,1,0,0,
-		0,46,407,1,0,0,0,48,415,1,0,0,0,50,423,1,0,0,0,52,430,1,0,0,0,54,447,1,
-		0,0,0,56,449,1,0,0,0,58,458,1,0,0,0,60,473,1,0,0,0,62,485,1,0,0,0,64,502,
-		1,0,0,0,66,504,1,0,0,0,68,550,1,0,0,0,70,553,1,0,0,0,72,568,1,0,0,0,74,
-		570,1,0,0,0,76,577,1,0,0,0,78,596,1,0,0,0,80,598,1,0,0,0,82,603,1,0,0,
-		0,84,619,1,0,0,0,86,621,1,0,0,0,88,624,1,0,0,0,90,628,1,0,0,0,92,640,1,
-		0,0,0,94,652,1,0,0,0,96,709,1,0,0,0,98,724,1,0,0,0,100,731,1,0,0,0,102,
-		744,1,0,0,0,104,746,1,0,0,0,106,794,1,0,0,0,108,818,1,0,0,0,110,830,1,
-		0,0,0,112,845,1,0,0,0,114,847,1,0,0,0,116,877,1,0,0,0,118,879,1,0,0,0,
-		120,886,1,0,0,0,122,899,1,0,0,0,124,962,1,0,0,0,126,972,1,0,0,0,128,985,
-		1,0,0,0,130,1009,1,0,0,0,132,1014,1,0,0,0,134,1016,1,0,0,0,136,1028,1,
-		0,0,0,138,1044,1,0,0,0,140,1048,1,0,0,0,142,1053,1,0,0,0,144,1082,1,0,
-		0,0,146,1084,1,0,0,0,148,1131,1,0,0,0,150,1151,1,0,0,0,152,1159,1,0,0,
-		0,154,1177,1,0,0,0,156,1180,1,0,0,0,158,1209,1,0,0,0,160,1231,1,0,0,0,
-		162,1244,1,0,0,0,164,1249,1,0,0,0,166,1265,1,0,0,0,168,1280,1,0,0,0,170,
-		1282,1,0,0,0,172,1284,1,0,0,0,174,1287,1,0,0,0,176,1291,1,0,0,0,178,1293,
-		1,0,0,0,180,1295,1,0,0,0,182,1302,1,0,0,0,184,1314,1,0,0,0,186,1316,1,
-		0,0,0,188,1323,1,0,0,0,190,1332,1,0,0,0,192,1334,1,0,0,0,194,1336,1,0,
-		0,0,196,1355,1,0,0,0,198,1357,1,0,0,0,200,1359,1,0,0,0,202,203,3,4,2,0,
-		203,204,5,0,0,1,204,1,1,0,0,0,205,206,3,164,82,0,206,207,5,0,0,1,207,3,
-		1,0,0,0,208,249,3,6,3,0,209,249,3,8,4,0,210,249,3,10,5,0,211,249,3,14,
-		7,0,212,249,3,16,8,0,213,249,3,20,10,0,214,249,3,22,11,0,215,249,3,24,
-		12,0,216,249,3,26,13,0,217,249,3,28,14,0,218,249,3,32,16,0,219,249,3,34,
-		17,0,220,249,3,38,19,0,221,249,3,42,21,0,222,249,3,44,22,0,223,249,3,66,
-		33,0,224,249,3,74,37,0,225,249,3,76,38,0,226,249,3,78,39,0,227,249,3,80,
-		40,0,228,249,3,82,41,0,229,249,3,86,43,0,230,249,3,88,44,0,231,249,3,90,
-		45,0,232,249,3,92,46,0,233,249,3,106,53,0,234,249,3,114,57,0,235,249,3,
-		118,59,0,236,249,3,120,60,0,237,249,3,122,61,0,238,249,3,146,73,0,239,
-		249,3,158,79,0,240,249,3,46,23,0,241,249,3,108,54,0,242,249,3,48,24,0,
-		243,249,3,50,25,0,244,249,3,52,26,0,245,249,3,58,29,0,246,249,3,60,30,
-		0,247,249,3,56,28,0,248,208,1,0,0,0,248,209,1,0,0,0,248,210,1,0,0,0,248,
-		211,1,0,0,0,248,212,1,0,0,0,248,213,1,0,0,0,248,214,1,0,0,0,248,215,1,
-		0,0,0,248,216,1,0,0,0,248,217,1,0,0,0,248,218,1,0,0,0,248,219,1,0,0,0,
-		248,220,1,0,0,0,248,221,1,0,0,0,248,222,1,0,0,0,248,223,1,0,0,0,248,224,
-		1,0,0,0,248,225,1,0,0,0,248,226,1,0,0,0,248,227,1,0,0,0,248,228,1,0,0,
-		0,248,229,1,0,0,0,248,230,1,0,0,0,248,231,1,0,0,0,248,232,1,0,0,0,248,
-		233,1,0,0,0,248,234,1,0,0,0,248,235,1,0,0,0,248,236,1,0,0,0,248,237,1,
-		0,0,0,248,238,1,0,0,0,248,239,1,0,0,0,248,240,1,0,0,0,248,241,1,0,0,0,
-		248,242,1,0,0,0,248,243,1,0,0,0,248,244,1,0,0,0,248,245,1,0,0,0,248,246,
-		1,0,0,0,248,247,1,0,0,0,249,5,1,0,0,0,250,251,5,37,0,0,251,252,3,196,98,
-		0,252,7,1,0,0,0,253,254,5,39,0,0,254,255,5,157,0,0,255,9,1,0,0,0,256,257,
-		5,53,0,0,257,258,3,12,6,0,258,11,1,0,0,0,259,264,5,153,0,0,260,264,5,156,
-		0,0,261,264,5,157,0,0,262,264,3,200,100,0,263,259,1,0,0,0,263,260,1,0,
-		0,0,263,261,1,0,0,0,263,262,1,0,0,0,264,13,1,0,0,0,265,266,5,51,0,0,266,
-		267,3,200,100,0,267,15,1,0,0,0,268,269,5,47,0,0,269,274,3,18,9,0,270,271,
-		5,4,0,0,271,273,3,18,9,0,272,270,1,0,0,0,273,276,1,0,0,0,274,272,1,0,0,
-		0,274,275,1,0,0,0,275,17,1,0,0,0,276,274,1,0,0,0,277,285,3,200,100,0,278,
-		285,5,157,0,0,279,282,5,153,0,0,280,283,3,200,100,0,281,283,5,14,0,0,282,
-		280,1,0,0,0,282,281,1,0,0,0,282,283,1,0,0,0,283,285,1,0,0,0,284,277,1,
-		0,0,0,284,278,1,0,0,0,284,279,1,0,0,0,285,19,1,0,0,0,286,287,5,48,0,0,
-		287,288,5,157,0,0,288,21,1,0,0,0,289,290,5,38,0,0,290,291,5,157,0,0,291,
-		23,1,0,0,0,292,293,5,54,0,0,293,294,3,200,100,0,294,25,1,0,0,0,295,296,
-		5,3,0,0,296,27,1,0,0,0,297,298,5,56,0,0,298,300,3,200,100,0,299,301,5,
-		157,0,0,300,299,1,0,0,0,300,301,1,0,0,0,301,306,1,0,0,0,302,303,5,4,0,
-		0,303,305,3,30,15,0,304,302,1,0,0,0,305,308,1,0,0,0,306,304,1,0,0,0,306,
-		307,1,0,0,0,307,29,1,0,0,0,308,306,1,0,0,0,309,310,5,139,0,0,310,318,3,
-		196,98,0,311,315,3,196,98,0,312,316,7,0,0,0,313,314,5,13,0,0,314,316,5,
-		85,0,0,315,312,1,0,0,0,315,313,1,0,0,0,316,318,1,0,0,0,317,309,1,0,0,0,
-		317,311,1,0,0,0,318,31,1,0,0,0,319,320,5,31,0,0,320,321,3,196,98,0,321,
-		322,5,149,0,0,322,33,1,0,0,0,323,324,5,30,0,0,324,325,3,174,87,0,325,326,
-		5,6,0,0,326,327,3,196,98,0,327,342,3,178,89,0,328,329,5,61,0,0,329,330,
-		3,196,98,0,330,331,3,176,88,0,331,332,5,131,0,0,332,333,3,36,18,0,333,
-		343,1,0,0,0,334,335,5,131,0,0,335,336,3,36,18,0,336,337,5,4,0,0,337,338,
-		3,196,98,0,338,339,3,176,88,0,339,340,5,131,0,0,340,341,3,36,18,0,341,
-		343,1,0,0,0,342,328,1,0,0,0,342,334,1,0,0,0,343,35,1,0,0,0,344,345,3,196,
-		98,0,345,346,3,198,99,0,346,37,1,0,0,0,347,348,5,52,0,0,348,352,3,174,
-		87,0,349,350,5,4,0,0,350,351,5,102,0,0,351,353,5,43,0,0,352,349,1,0,0,
-		0,352,353,1,0,0,0,353,354,1,0,0,0,354,355,5,6,0,0,355,356,5,69,0,0,356,
-		361,3,196,98,0,357,362,5,72,0,0,358,359,5,74,0,0,359,360,5,103,0,0,360,
-		362,5,22,0,0,361,357,1,0,0,0,361,358,1,0,0,0,361,362,1,0,0,0,362,367,1,
-		0,0,0,363,364,5,4,0,0,364,366,3,40,20,0,365,363,1,0,0,0,366,369,1,0,0,
-		0,367,365,1,0,0,0,367,368,1,0,0,0,368,39,1,0,0,0,369,367,1,0,0,0,370,371,
-		5,87,0,0,371,372,5,125,0,0,372,373,5,91,0,0,373,374,5,155,0,0,374,380,
-		7,1,0,0,375,376,5,103,0,0,376,377,5,91,0,0,377,378,5,128,0,0,378,380,5,
-		88,0,0,379,370,1,0,0,0,379,375,1,0,0,0,380,41,1,0,0,0,381,382,5,36,0,0,
-		382,383,3,200,100,0,383,384,5,93,0,0,384,385,3,180,90,0,385,43,1,0,0,0,
-		386,387,5,22,0,0,387,388,3,200,100,0,388,398,5,93,0,0,389,390,7,2,0,0,
-		390,391,5,28,0,0,391,399,3,180,90,0,392,396,3,180,90,0,393,394,7,2,0,0,
-		394,395,5,28,0,0,395,397,3,180,90,0,396,393,1,0,0,0,396,397,1,0,0,0,397,
-		399,1,0,0,0,398,389,1,0,0,0,398,392,1,0,0,0,399,404,1,0,0,0,400,401,5,
-		4,0,0,401,403,3,64,32,0,402,400,1,0,0,0,403,406,1,0,0,0,404,402,1,0,0,
-		0,404,405,1,0,0,0,405,45,1,0,0,0,406,404,1,0,0,0,407,413,5,21,0,0,408,
-		409,5,143,0,0,409,410,5,134,0,0,410,414,7,1,0,0,411,412,5,141,0,0,412,
-		414,5,70,0,0,413,408,1,0,0,0,413,411,1,0,0,0,414,47,1,0,0,0,415,421,5,
-		18,0,0,416,417,3,200,100,0,417,418,5,4,0,0,418,419,3,198,99,0,419,422,
-		1,0,0,0,420,422,5,157,0,0,421,416,1,0,0,0,421,420,1,0,0,0,422,49,1,0,0,
-		0,423,424,5,24,0,0,424,425,3,200,100,0,425,426,5,93,0,0,426,428,3,180,
-		90,0,427,429,5,96,0,0,428,427,1,0,0,0,428,429,1,0,0,0,429,51,1,0,0,0,430,
-		431,5,27,0,0,431,432,3,200,100,0,432,433,5,93,0,0,433,438,3,160,80,0,434,
-		435,5,4,0,0,435,437,3,54,27,0,436,434,1,0,0,0,437,440,1,0,0,0,438,436,
-		1,0,0,0,438,439,1,0,0,0,439,53,1,0,0,0,440,438,1,0,0,0,441,448,5,109,0,
-		0,442,443,5,127,0,0,443,444,5,68,0,0,444,445,3,196,98,0,445,446,5,13,0,
-		0,446,448,1,0,0,0,447,441,1,0,0,0,447,442,1,0,0,0,448,55,1,0,0,0,449,450,
-		5,15,0,0,450,453,3,200,100,0,451,452,5,105,0,0,452,454,3,200,100,0,453,
-		451,1,0,0,0,453,454,1,0,0,0,454,455,1,0,0,0,455,456,5,6,0,0,456,457,5,
-		157,0,0,457,57,1,0,0,0,458,459,5,50,0,0,459,460,3,174,87,0,460,461,5,6,
-		0,0,461,462,3,196,98,0,462,463,3,178,89,0,463,464,5,61,0,0,464,465,3,196,
-		98,0,465,466,3,176,88,0,466,467,5,138,0,0,467,468,3,196,98,0,468,471,7,
-		3,0,0,469,470,5,4,0,0,470,472,3,200,100,0,471,469,1,0,0,0,471,472,1,0,
-		0,0,472,59,1,0,0,0,473,474,5,34,0,0,474,475,3,18,9,0,475,476,5,6,0,0,476,
-		477,3,200,100,0,477,482,3,62,31,0,478,479,5,4,0,0,479,481,3,62,31,0,480,
-		478,1,0,0,0,481,484,1,0,0,0,482,480,1,0,0,0,482,483,1,0,0,0,483,61,1,0,
-		0,0,484,482,1,0,0,0,485,486,3,196,98,0,486,487,3,198,99,0,487,488,7,4,
-		0,0,488,63,1,0,0,0,489,503,5,104,0,0,490,503,5,82,0,0,491,492,5,101,0,
-		0,492,493,5,105,0,0,493,496,3,190,95,0,494,495,5,10,0,0,495,497,3,190,
-		95,0,496,494,1,0,0,0,496,497,1,0,0,0,497,503,1,0,0,0,498,499,5,118,0,0,
-		499,503,7,5,0,0,500,501,5,142,0,0,501,503,3,180,90,0,502,489,1,0,0,0,502,
-		490,1,0,0,0,502,491,1,0,0,0,502,498,1,0,0,0,502,500,1,0,0,0,503,65,1,0,
-		0,0,504,505,5,40,0,0,505,507,3,200,100,0,506,508,3,68,34,0,507,506,1,0,
-		0,0,507,508,1,0,0,0,508,510,1,0,0,0,509,511,3,164,82,0,510,509,1,0,0,0,
-		510,511,1,0,0,0,511,67,1,0,0,0,512,513,5,29,0,0,513,514,3,200,100,0,514,
-		515,5,6,0,0,515,520,3,186,93,0,516,517,3,178,89,0,517,518,5,65,0,0,518,
-		519,3,168,84,0,519,521,1,0,0,0,520,516,1,0,0,0,520,521,1,0,0,0,521,551,
-		1,0,0,0,522,523,5,93,0,0,523,524,3,200,100,0,524,528,5,98,0,0,525,526,
-		5,4,0,0,526,527,5,133,0,0,527,529,5,112,0,0,528,525,1,0,0,0,528,529,1,
-		0,0,0,529,551,1,0,0,0,530,531,5,114,0,0,531,532,5,137,0,0,532,533,5,60,
-		0,0,533,538,3,70,35,0,534,535,5,61,0,0,535,537,3,70,35,0,536,534,1,0,0,
-		0,537,540,1,0,0,0,538,536,1,0,0,0,538,539,1,0,0,0,539,541,1,0,0,0,540,
-		538,1,0,0,0,541,542,5,6,0,0,542,547,3,156,78,0,543,544,5,4,0,0,544,546,
-		3,156,78,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,548,1,0,
-		0,0,548,551,1,0,0,0,549,547,1,0,0,0,550,512,1,0,0,0,550,522,1,0,0,0,550,
-		530,1,0,0,0,551,69,1,0,0,0,552,554,3,152,76,0,553,552,1,0,0,0,554,555,
-		1,0,0,0,555,553,1,0,0,0,555,556,1,0,0,0,556,561,1,0,0,0,557,558,5,4,0,
-		0,558,560,3,72,36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,
-		562,1,0,0,0,562,71,1,0,0,0,563,561,1,0,0,0,564,569,3,154,77,0,565,566,
-		3,170,85,0,566,567,5,86,0,0,567,569,1,0,0,0,568,564,1,0,0,0,568,565,1,
-		0,0,0,569,73,1,0,0,0,570,571,5,17,0,0,571,572,5,141,0,0,572,573,3,186,
-		93,0,573,575,3,178,89,0,574,576,3,164,82,0,575,574,1,0,0,0,575,576,1,0,
-		0,0,576,75,1,0,0,0,577,578,5,20,0,0,578,580,3,186,93,0,579,581,3,164,82,
-		0,580,579,1,0,0,0,580,581,1,0,0,0,581,77,1,0,0,0,582,583,5,29,0,0,583,
-		584,5,89,0,0,584,585,3,168,84,0,585,586,7,6,0,0,586,587,3,200,100,0,587,
-		597,1,0,0,0,588,589,5,19,0,0,589,593,5,79,0,0,590,591,7,7,0,0,591,593,
-		5,78,0,0,592,588,1,0,0,0,592,590,1,0,0,0,593,594,1,0,0,0,594,595,7,6,0,
-		0,595,597,3,200,100,0,596,582,1,0,0,0,596,592,1,0,0,0,597,79,1,0,0,0,598,
-		599,5,35,0,0,599,600,5,102,0,0,600,601,5,43,0,0,601,602,3,200,100,0,602,
-		81,1,0,0,0,603,604,5,23,0,0,604,605,5,6,0,0,605,610,3,84,42,0,606,607,
-		5,4,0,0,607,609,3,84,42,0,608,606,1,0,0,0,609,612,1,0,0,0,610,608,1,0,
-		0,0,610,611,1,0,0,0,611,83,1,0,0,0,612,610,1,0,0,0,613,614,5,121,0,0,614,
-		620,3,186,93,0,615,616,3,186,93,0,616,617,5,28,0,0,617,618,3,200,100,0,
-		618,620,1,0,0,0,619,613,1,0,0,0,619,615,1,0,0,0,620,85,1,0,0,0,621,622,
-		5,26,0,0,622,623,5,106,0,0,623,87,1,0,0,0,624,625,5,55,0,0,625,626,5,91,
-		0,0,626,627,5,81,0,0,627,89,1,0,0,0,628,630,5,43,0,0,629,631,3,186,93,
-		0,630,629,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,634,3,170,85,0,633,
-		632,1,0,0,0,633,634,1,0,0,0,634,635,1,0,0,0,635,636,5,6,0,0,636,638,3,
-		94,47,0,637,639,3,164,82,0,638,637,1,0,0,0,638,639,1,0,0,0,639,91,1,0,
-		0,0,640,641,5,44,0,0,641,642,3,186,93,0,642,643,5,131,0,0,643,645,3,186,
-		93,0,644,646,3,170,85,0,645,644,1,0,0,0,645,646,1,0,0,0,646,647,1,0,0,
-		0,647,648,5,6,0,0,648,650,3,94,47,0,649,651,3,164,82,0,650,649,1,0,0,0,
-		650,651,1,0,0,0,651,93,1,0,0,0,652,657,3,96,48,0,653,654,5,4,0,0,654,656,
-		3,96,48,0,655,653,1,0,0,0,656,659,1,0,0,0,657,655,1,0,0,0,657,658,1,0,
-		0,0,658,95,1,0,0,0,659,657,1,0,0,0,660,661,5,7,0,0,661,662,3,94,47,0,662,
-		667,5,8,0,0,663,664,3,186,93,0,664,665,5,130,0,0,665,668,1,0,0,0,666,668,
-		3,102,51,0,667,663,1,0,0,0,667,666,1,0,0,0,667,668,1,0,0,0,668,670,1,0,
-		0,0,669,671,3,104,52,0,670,669,1,0,0,0,670,671,1,0,0,0,671,710,1,0,0,0,
-		672,674,5,121,0,0,673,675,3,186,93,0,674,673,1,0,0,0,674,675,1,0,0,0,675,
-		710,1,0,0,0,676,677,5,123,0,0,677,678,5,112,0,0,678,710,3,186,93,0,679,
-		683,5,32,0,0,680,681,5,128,0,0,681,684,5,117,0,0,682,684,3,186,93,0,683,
-		680,1,0,0,0,683,682,1,0,0,0,684,710,1,0,0,0,685,687,3,194,97,0,686,685,
-		1,0,0,0,686,687,1,0,0,0,687,704,1,0,0,0,688,690,3,200,100,0,689,688,1,
-		0,0,0,690,691,1,0,0,0,691,689,1,0,0,0,691,692,1,0,0,0,692,698,1,0,0,0,
-		693,695,3,172,86,0,694,696,3,100,50,0,695,694,1,0,0,0,695,696,1,0,0,0,
-		696,699,1,0,0,0,697,699,3,98,49,0,698,693,1,0,0,0,698,697,1,0,0,0,698,
-		699,1,0,0,0,699,705,1,0,0,0,700,702,3,172,86,0,701,703,3,100,50,0,702,
-		701,1,0,0,0,702,703,1,0,0,0,703,705,1,0,0,0,704,689,1,0,0,0,704,700,1,
-		0,0,0,705,707,1,0,0,0,706,708,3,104,52,0,707,706,1,0,0,0,707,708,1,0,0,
-		0,708,710,1,0,0,0,709,660,1,0,0,0,709,672,1,0,0,0,709,676,1,0,0,0,709,
-		679,1,0,0,0,709,686,1,0,0,0,710,97,1,0,0,0,711,713,3,188,94,0,712,711,
-		1,0,0,0,713,714,1,0,0,0,714,712,1,0,0,0,714,715,1,0,0,0,715,725,1,0,0,
-		0,716,720,3,194,97,0,717,719,3,188,94,0,718,717,1,0,0,0,719,722,1,0,0,
-		0,720,718,1,0,0,0,720,721,1,0,0,0,721,725,1,0,0,0,722,720,1,0,0,0,723,
-		725,3,102,51,0,724,712,1,0,0,0,724,716,1,0,0,0,724,723,1,0,0,0,725,99,
-		1,0,0,0,726,728,3,186,93,0,727,729,5,83,0,0,728,727,1,0,0,0,728,729,1,
-		0,0,0,729,732,1,0,0,0,730,732,3,102,51,0,731,726,1,0,0,0,731,730,1,0,0,
-		0,732,101,1,0,0,0,733,745,5,57,0,0,734,745,5,64,0,0,735,736,5,131,0,0,
-		736,745,5,71,0,0,737,738,5,136,0,0,738,739,3,186,93,0,739,742,5,116,0,
-		0,740,741,5,66,0,0,741,743,5,71,0,0,742,740,1,0,0,0,742,743,1,0,0,0,743,
-		745,1,0,0,0,744,733,1,0,0,0,744,734,1,0,0,0,744,735,1,0,0,0,744,737,1,
-		0,0,0,745,103,1,0,0,0,746,792,5,91,0,0,747,751,7,8,0,0,748,750,3,200,100,
-		0,749,748,1,0,0,0,750,753,1,0,0,0,751,749,1,0,0,0,751,752,1,0,0,0,752,
-		760,1,0,0,0,753,751,1,0,0,0,754,756,5,61,0,0,755,757,3,200,100,0,756,755,
-		1,0,0,0,757,758,1,0,0,0,758,756,1,0,0,0,758,759,1,0,0,0,759,761,1,0,0,
-		0,760,754,1,0,0,0,760,761,1,0,0,0,761,766,1,0,0,0,762,763,5,136,0,0,763,
-		764,3,186,93,0,764,765,5,116,0,0,765,767,1,0,0,0,766,762,1,0,0,0,766,767,
-		1,0,0,0,767,793,1,0,0,0,768,772,5,76,0,0,769,771,3,200,100,0,770,769,1,
-		0,0,0,771,774,1,0,0,0,772,770,1,0,0,0,772,773,1,0,0,0,773,781,1,0,0,0,
-		774,772,1,0,0,0,775,777,5,61,0,0,776,778,3,200,100,0,777,776,1,0,0,0,778,
-		779,1,0,0,0,779,777,1,0,0,0,779,780,1,0,0,0,780,782,1,0,0,0,781,775,1,
-		0,0,0,781,782,1,0,0,0,782,789,1,0,0,0,783,790,5,57,0,0,784,790,5,64,0,
-		0,785,786,5,136,0,0,786,787,3,186,93,0,787,788,5,116,0,0,788,790,1,0,0,
-		0,789,783,1,0,0,0,789,784,1,0,0,0,789,785,1,0,0,0,789,790,1,0,0,0,790,
-		793,1,0,0,0,791,793,5,71,0,0,792,747,1,0,0,0,792,768,1,0,0,0,792,791,1,
-		0,0,0,793,105,1,0,0,0,794,802,5,41,0,0,795,796,5,44,0,0,796,797,3,186,
-		93,0,797,798,5,131,0,0,798,799,3,186,93,0,799,803,1,0,0,0,800,801,5,43,
-		0,0,801,803,3,186,93,0,802,795,1,0,0,0,802,800,1,0,0,0,803,804,1,0,0,0,
-		804,805,5,4,0,0,805,813,3,186,93,0,806,807,5,99,0,0,807,814,5,130,0,0,
-		808,811,5,130,0,0,809,810,5,91,0,0,810,812,5,59,0,0,811,809,1,0,0,0,811,
-		812,1,0,0,0,812,814,1,0,0,0,813,806,1,0,0,0,813,808,1,0,0,0,814,816,1,
-		0,0,0,815,817,3,164,82,0,816,815,1,0,0,0,816,817,1,0,0,0,817,107,1,0,0,
-		0,818,819,5,28,0,0,819,824,3,110,55,0,820,821,5,4,0,0,821,823,3,110,55,
-		0,822,820,1,0,0,0,823,826,1,0,0,0,824,822,1,0,0,0,824,825,1,0,0,0,825,
-		827,1,0,0,0,826,824,1,0,0,0,827,828,5,6,0,0,828,829,3,112,56,0,829,109,
-		1,0,0,0,830,833,3,18,9,0,831,832,5,131,0,0,832,834,3,18,9,0,833,831,1,
-		0,0,0,833,834,1,0,0,0,834,111,1,0,0,0,835,846,3,38,19,0,836,846,3,78,39,
-		0,837,846,3,80,40,0,838,846,3,90,45,0,839,846,3,92,46,0,840,846,3,106,
-		53,0,841,846,3,114,57,0,842,846,3,118,59,0,843,846,3,120,60,0,844,846,
-		3,122,61,0,845,835,1,0,0,0,845,836,1,0,0,0,845,837,1,0,0,0,845,838,1,0,
-		0,0,845,839,1,0,0,0,845,840,1,0,0,0,845,841,1,0,0,0,845,842,1,0,0,0,845,
-		843,1,0,0,0,845,844,1,0,0,0,846,113,1,0,0,0,847,855,5,49,0,0,848,849,5,
-		131,0,0,849,856,3,180,90,0,850,851,5,28,0,0,851,856,3,180,90,0,852,853,
-		3,186,93,0,853,854,3,176,88,0,854,856,1,0,0,0,855,848,1,0,0,0,855,850,
-		1,0,0,0,855,852,1,0,0,0,856,859,1,0,0,0,857,858,5,29,0,0,858,860,3,200,
-		100,0,859,857,1,0,0,0,859,860,1,0,0,0,860,865,1,0,0,0,861,862,5,4,0,0,
-		862,864,3,116,58,0,863,861,1,0,0,0,864,867,1,0,0,0,865,863,1,0,0,0,865,
-		866,1,0,0,0,866,869,1,0,0,0,867,865,1,0,0,0,868,870,3,164,82,0,869,868,
-		1,0,0,0,869,870,1,0,0,0,870,115,1,0,0,0,871,872,5,82,0,0,872,878,3,176,
-		88,0,873,874,5,104,0,0,874,878,3,176,88,0,875,876,5,80,0,0,876,878,3,170,
-		85,0,877,871,1,0,0,0,877,873,1,0,0,0,877,875,1,0,0,0,878,117,1,0,0,0,879,
-		880,5,32,0,0,880,881,3,186,93,0,881,882,5,65,0,0,882,884,3,168,84,0,883,
-		885,3,164,82,0,884,883,1,0,0,0,884,885,1,0,0,0,885,119,1,0,0,0,886,887,
-		5,16,0,0,887,888,3,186,93,0,888,889,5,65,0,0,889,894,3,168,84,0,890,891,
-		5,4,0,0,891,892,5,108,0,0,892,893,5,43,0,0,893,895,5,62,0,0,894,890,1,
-		0,0,0,894,895,1,0,0,0,895,897,1,0,0,0,896,898,3,164,82,0,897,896,1,0,0,
-		0,897,898,1,0,0,0,898,121,1,0,0,0,899,950,5,46,0,0,900,901,5,68,0,0,901,
-		951,3,138,69,0,902,903,5,44,0,0,903,904,3,186,93,0,904,905,5,131,0,0,905,
-		906,3,186,93,0,906,907,3,124,62,0,907,951,1,0,0,0,908,911,5,131,0,0,909,
-		911,5,28,0,0,910,908,1,0,0,0,910,909,1,0,0,0,911,912,1,0,0,0,912,915,3,
-		180,90,0,913,914,5,29,0,0,914,916,3,200,100,0,915,913,1,0,0,0,915,916,
-		1,0,0,0,916,921,1,0,0,0,917,918,5,4,0,0,918,920,3,116,58,0,919,917,1,0,
-		0,0,920,923,1,0,0,0,921,919,1,0,0,0,921,922,1,0,0,0,922,924,1,0,0,0,923,
-		921,1,0,0,0,924,925,3,124,62,0,925,951,1,0,0,0,926,948,3,186,93,0,927,
-		930,3,176,88,0,928,929,5,29,0,0,929,931,3,200,100,0,930,928,1,0,0,0,930,
-		931,1,0,0,0,931,936,1,0,0,0,932,933,5,4,0,0,933,935,3,116,58,0,934,932,
-		1,0,0,0,935,938,1,0,0,0,936,934,1,0,0,0,936,937,1,0,0,0,937,939,1,0,0,
-		0,938,936,1,0,0,0,939,940,3,124,62,0,940,949,1,0,0,0,941,942,3,178,89,
-		0,942,946,5,91,0,0,943,944,5,4,0,0,944,945,5,68,0,0,945,947,3,138,69,0,
-		946,943,1,0,0,0,946,947,1,0,0,0,947,949,1,0,0,0,948,927,1,0,0,0,948,941,
-		1,0,0,0,949,951,1,0,0,0,950,900,1,0,0,0,950,902,1,0,0,0,950,910,1,0,0,
-		0,950,926,1,0,0,0,951,123,1,0,0,0,952,953,5,6,0,0,953,958,3,126,63,0,954,
-		955,5,5,0,0,955,957,3,126,63,0,956,954,1,0,0,0,957,960,1,0,0,0,958,956,
-		1,0,0,0,958,959,1,0,0,0,959,963,1,0,0,0,960,958,1,0,0,0,961,963,3,142,
-		71,0,962,952,1,0,0,0,962,961,1,0,0,0,963,965,1,0,0,0,964,966,3,164,82,
-		0,965,964,1,0,0,0,965,966,1,0,0,0,966,125,1,0,0,0,967,968,5,58,0,0,968,
-		969,3,186,93,0,969,970,3,176,88,0,970,971,5,4,0,0,971,973,1,0,0,0,972,
-		967,1,0,0,0,972,973,1,0,0,0,973,974,1,0,0,0,974,979,3,128,64,0,975,976,
-		5,4,0,0,976,978,3,130,65,0,977,975,1,0,0,0,978,981,1,0,0,0,979,977,1,0,
-		0,0,979,980,1,0,0,0,980,127,1,0,0,0,981,979,1,0,0,0,982,986,3,172,86,0,
-		983,986,5,32,0,0,984,986,5,16,0,0,985,982,1,0,0,0,985,983,1,0,0,0,985,
-		984,1,0,0,0,986,987,1,0,0,0,987,990,3,186,93,0,988,989,5,65,0,0,989,991,
-		3,168,84,0,990,988,1,0,0,0,990,991,1,0,0,0,991,993,1,0,0,0,992,994,3,132,
-		66,0,993,992,1,0,0,0,993,994,1,0,0,0,994,129,1,0,0,0,995,998,5,129,0,0,
-		996,999,3,132,66,0,997,999,3,128,64,0,998,996,1,0,0,0,998,997,1,0,0,0,
-		999,1010,1,0,0,0,1000,1010,3,134,67,0,1001,1004,5,68,0,0,1002,1005,3,136,
-		68,0,1003,1005,3,138,69,0,1004,1002,1,0,0,0,1004,1003,1,0,0,0,1005,1010,
-		1,0,0,0,1006,1010,3,140,70,0,1007,1008,5,65,0,0,1008,1010,3,168,84,0,1009,
-		995,1,0,0,0,1009,1000,1,0,0,0,1009,1001,1,0,0,0,1009,1006,1,0,0,0,1009,
-		1007,1,0,0,0,1010,131,1,0,0,0,1011,1015,3,134,67,0,1012,1013,5,68,0,0,
-		1013,1015,3,136,68,0,1014,1011,1,0,0,0,1014,1012,1,0,0,0,1015,133,1,0,
-		0,0,1016,1021,5,84,0,0,1017,1022,5,43,0,0,1018,1019,3,186,93,0,1019,1020,
-		3,176,88,0,1020,1022,1,0,0,0,1021,1017,1,0,0,0,1021,1018,1,0,0,0,1022,
-		1026,1,0,0,0,1023,1024,3,186,93,0,1024,1025,5,130,0,0,1025,1027,1,0,0,
-		0,1026,1023,1,0,0,0,1026,1027,1,0,0,0,1027,135,1,0,0,0,1028,1029,5,135,
-		0,0,1029,1030,5,84,0,0,1030,1031,3,186,93,0,1031,1032,5,61,0,0,1032,1033,
-		3,186,93,0,1033,1037,3,176,88,0,1034,1035,3,186,93,0,1035,1036,5,130,0,
-		0,1036,1038,1,0,0,0,1037,1034,1,0,0,0,1037,1038,1,0,0,0,1038,137,1,0,0,
-		0,1039,1045,5,122,0,0,1040,1041,5,124,0,0,1041,1045,5,112,0,0,1042,1043,
-		5,144,0,0,1043,1045,5,132,0,0,1044,1039,1,0,0,0,1044,1040,1,0,0,0,1044,
-		1042,1,0,0,0,1045,139,1,0,0,0,1046,1049,5,152,0,0,1047,1049,3,194,97,0,
-		1048,1046,1,0,0,0,1048,1047,1,0,0,0,1049,1050,1,0,0,0,1050,1051,3,178,
-		89,0,1051,1052,5,91,0,0,1052,141,1,0,0,0,1053,1054,5,83,0,0,1054,1055,
-		5,131,0,0,1055,1056,3,186,93,0,1056,1057,5,4,0,0,1057,1058,5,65,0,0,1058,
-		1063,3,168,84,0,1059,1060,5,4,0,0,1060,1062,3,144,72,0,1061,1059,1,0,0,
-		0,1062,1065,1,0,0,0,1063,1061,1,0,0,0,1063,1064,1,0,0,0,1064,143,1,0,0,
-		0,1065,1063,1,0,0,0,1066,1067,5,107,0,0,1067,1068,5,119,0,0,1068,1083,
-		3,176,88,0,1069,1070,5,97,0,0,1070,1083,5,87,0,0,1071,1074,5,68,0,0,1072,
-		1075,5,135,0,0,1073,1075,3,138,69,0,1074,1072,1,0,0,0,1074,1073,1,0,0,
-		0,1075,1083,1,0,0,0,1076,1077,7,9,0,0,1077,1078,3,186,93,0,1078,1079,3,
-		176,88,0,1079,1080,5,115,0,0,1080,1083,1,0,0,0,1081,1083,3,140,70,0,1082,
-		1066,1,0,0,0,1082,1069,1,0,0,0,1082,1071,1,0,0,0,1082,1076,1,0,0,0,1082,
-		1081,1,0,0,0,1083,145,1,0,0,0,1084,1086,5,45,0,0,1085,1087,3,152,76,0,
-		1086,1085,1,0,0,0,1087,1088,1,0,0,0,1088,1086,1,0,0,0,1088,1089,1,0,0,
-		0,1089,1094,1,0,0,0,1090,1091,5,61,0,0,1091,1093,3,148,74,0,1092,1090,
-		1,0,0,0,1093,1096,1,0,0,0,1094,1092,1,0,0,0,1094,1095,1,0,0,0,1095,1104,
-		1,0,0,0,1096,1094,1,0,0,0,1097,1102,5,4,0,0,1098,1100,3,154,77,0,1099,
-		1101,5,4,0,0,1100,1099,1,0,0,0,1100,1101,1,0,0,0,1101,1103,1,0,0,0,1102,
-		1098,1,0,0,0,1102,1103,1,0,0,0,1103,1105,1,0,0,0,1104,1097,1,0,0,0,1104,
-		1105,1,0,0,0,1105,1106,1,0,0,0,1106,1108,5,141,0,0,1107,1109,3,152,76,
-		0,1108,1107,1,0,0,0,1109,1110,1,0,0,0,1110,1108,1,0,0,0,1110,1111,1,0,
-		0,0,1111,1116,1,0,0,0,1112,1113,5,61,0,0,1113,1115,3,148,74,0,1114,1112,
-		1,0,0,0,1115,1118,1,0,0,0,1116,1114,1,0,0,0,1116,1117,1,0,0,0,1117,1123,
-		1,0,0,0,1118,1116,1,0,0,0,1119,1120,5,4,0,0,1120,1122,3,150,75,0,1121,
-		1119,1,0,0,0,1122,1125,1,0,0,0,1123,1121,1,0,0,0,1123,1124,1,0,0,0,1124,
-		1128,1,0,0,0,1125,1123,1,0,0,0,1126,1127,5,6,0,0,1127,1129,3,156,78,0,
-		1128,1126,1,0,0,0,1128,1129,1,0,0,0,1129,147,1,0,0,0,1130,1132,3,152,76,
-		0,1131,1130,1,0,0,0,1132,1133,1,0,0,0,1133,1131,1,0,0,0,1133,1134,1,0,
-		0,0,1134,149,1,0,0,0,1135,1152,3,154,77,0,1136,1142,5,77,0,0,1137,1138,
-		3,194,97,0,1138,1139,5,131,0,0,1139,1140,3,194,97,0,1140,1141,3,198,99,
-		0,1141,1143,1,0,0,0,1142,1137,1,0,0,0,1142,1143,1,0,0,0,1143,1152,1,0,
-		0,0,1144,1148,5,91,0,0,1145,1146,5,128,0,0,1146,1149,5,120,0,0,1147,1149,
-		5,110,0,0,1148,1145,1,0,0,0,1148,1147,1,0,0,0,1149,1150,1,0,0,0,1150,1152,
-		5,111,0,0,1151,1135,1,0,0,0,1151,1136,1,0,0,0,1151,1144,1,0,0,0,1152,151,
-		1,0,0,0,1153,1160,3,200,100,0,1154,1160,5,87,0,0,1155,1160,5,94,0,0,1156,
-		1160,5,43,0,0,1157,1160,5,44,0,0,1158,1160,5,126,0,0,1159,1153,1,0,0,0,
-		1159,1154,1,0,0,0,1159,1155,1,0,0,0,1159,1156,1,0,0,0,1159,1157,1,0,0,
-		0,1159,1158,1,0,0,0,1160,153,1,0,0,0,1161,1162,5,59,0,0,1162,1164,5,67,
-		0,0,1163,1161,1,0,0,0,1163,1164,1,0,0,0,1164,1165,1,0,0,0,1165,1170,7,
-		9,0,0,1166,1171,5,43,0,0,1167,1168,3,186,93,0,1168,1169,3,176,88,0,1169,
-		1171,1,0,0,0,1170,1166,1,0,0,0,1170,1167,1,0,0,0,1171,1178,1,0,0,0,1172,
-		1173,5,44,0,0,1173,1174,3,186,93,0,1174,1175,5,131,0,0,1175,1176,3,186,
-		93,0,1176,1178,1,0,0,0,1177,1163,1,0,0,0,1177,1172,1,0,0,0,1178,155,1,
-		0,0,0,1179,1181,3,194,97,0,1180,1179,1,0,0,0,1180,1181,1,0,0,0,1181,1183,
-		1,0,0,0,1182,1184,3,200,100,0,1183,1182,1,0,0,0,1184,1185,1,0,0,0,1185,
-		1183,1,0,0,0,1185,1186,1,0,0,0,1186,1207,1,0,0,0,1187,1188,5,91,0,0,1188,
-		1195,5,76,0,0,1189,1196,5,43,0,0,1190,1192,3,200,100,0,1191,1190,1,0,0,
-		0,1192,1193,1,0,0,0,1193,1191,1,0,0,0,1193,1194,1,0,0,0,1194,1196,1,0,
-		0,0,1195,1189,1,0,0,0,1195,1191,1,0,0,0,1196,1208,1,0,0,0,1197,1205,5,
-		113,0,0,1198,1206,5,43,0,0,1199,1203,3,186,93,0,1200,1204,3,176,88,0,1201,
-		1204,5,126,0,0,1202,1204,3,200,100,0,1203,1200,1,0,0,0,1203,1201,1,0,0,
-		0,1203,1202,1,0,0,0,1204,1206,1,0,0,0,1205,1198,1,0,0,0,1205,1199,1,0,
-		0,0,1206,1208,1,0,0,0,1207,1187,1,0,0,0,1207,1197,1,0,0,0,1207,1208,1,
-		0,0,0,1208,157,1,0,0,0,1209,1210,5,25,0,0,1210,1229,3,160,80,0,1211,1221,
-		5,36,0,0,1212,1213,5,65,0,0,1213,1214,7,10,0,0,1214,1222,3,180,90,0,1215,
-		1219,3,180,90,0,1216,1217,5,4,0,0,1217,1218,5,142,0,0,1218,1220,3,180,
-		90,0,1219,1216,1,0,0,0,1219,1220,1,0,0,0,1220,1222,1,0,0,0,1221,1212,1,
-		0,0,0,1221,1215,1,0,0,0,1222,1230,1,0,0,0,1223,1226,7,6,0,0,1224,1225,
-		5,65,0,0,1225,1227,7,10,0,0,1226,1224,1,0,0,0,1226,1227,1,0,0,0,1227,1228,
-		1,0,0,0,1228,1230,3,160,80,0,1229,1211,1,0,0,0,1229,1223,1,0,0,0,1230,
-		159,1,0,0,0,1231,1242,3,180,90,0,1232,1234,5,152,0,0,1233,1232,1,0,0,0,
-		1233,1234,1,0,0,0,1234,1235,1,0,0,0,1235,1239,7,2,0,0,1236,1238,3,162,
-		81,0,1237,1236,1,0,0,0,1238,1241,1,0,0,0,1239,1237,1,0,0,0,1239,1240,1,
-		0,0,0,1240,1243,1,0,0,0,1241,1239,1,0,0,0,1242,1233,1,0,0,0,1242,1243,
-		1,0,0,0,1243,161,1,0,0,0,1244,1245,3,192,96,0,1245,1247,3,190,95,0,1246,
-		1248,7,2,0,0,1247,1246,1,0,0,0,1247,1248,1,0,0,0,1248,163,1,0,0,0,1249,
-		1250,5,9,0,0,1250,1255,3,166,83,0,1251,1252,5,4,0,0,1252,1254,3,166,83,
-		0,1253,1251,1,0,0,0,1254,1257,1,0,0,0,1255,1253,1,0,0,0,1255,1256,1,0,
-		0,0,1256,1263,1,0,0,0,1257,1255,1,0,0,0,1258,1259,5,143,0,0,1259,1260,
-		5,134,0,0,1260,1264,7,1,0,0,1261,1262,5,141,0,0,1262,1264,5,70,0,0,1263,
-		1258,1,0,0,0,1263,1261,1,0,0,0,1263,1264,1,0,0,0,1264,165,1,0,0,0,1265,
-		1272,3,186,93,0,1266,1268,3,200,100,0,1267,1266,1,0,0,0,1268,1269,1,0,
-		0,0,1269,1267,1,0,0,0,1269,1270,1,0,0,0,1270,1273,1,0,0,0,1271,1273,5,
-		126,0,0,1272,1267,1,0,0,0,1272,1271,1,0,0,0,1272,1273,1,0,0,0,1273,167,
-		1,0,0,0,1274,1275,5,19,0,0,1275,1281,5,79,0,0,1276,1278,3,200,100,0,1277,
-		1279,5,78,0,0,1278,1277,1,0,0,0,1278,1279,1,0,0,0,1279,1281,1,0,0,0,1280,
-		1274,1,0,0,0,1280,1276,1,0,0,0,1281,169,1,0,0,0,1282,1283,7,11,0,0,1283,
-		171,1,0,0,0,1284,1285,7,12,0,0,1285,173,1,0,0,0,1286,1288,3,200,100,0,
-		1287,1286,1,0,0,0,1288,1289,1,0,0,0,1289,1287,1,0,0,0,1289,1290,1,0,0,
-		0,1290,175,1,0,0,0,1291,1292,7,13,0,0,1292,177,1,0,0,0,1293,1294,7,14,
-		0,0,1294,179,1,0,0,0,1295,1299,3,184,92,0,1296,1298,3,182,91,0,1297,1296,
-		1,0,0,0,1298,1301,1,0,0,0,1299,1297,1,0,0,0,1299,1300,1,0,0,0,1300,181,
-		1,0,0,0,1301,1299,1,0,0,0,1302,1303,3,192,96,0,1303,1304,3,184,92,0,1304,
-		183,1,0,0,0,1305,1307,3,194,97,0,1306,1308,3,198,99,0,1307,1306,1,0,0,
-		0,1307,1308,1,0,0,0,1308,1315,1,0,0,0,1309,1315,3,200,100,0,1310,1311,
-		5,7,0,0,1311,1312,3,180,90,0,1312,1313,5,8,0,0,1313,1315,1,0,0,0,1314,
-		1305,1,0,0,0,1314,1309,1,0,0,0,1314,1310,1,0,0,0,1315,185,1,0,0,0,1316,
-		1320,3,190,95,0,1317,1319,3,188,94,0,1318,1317,1,0,0,0,1319,1322,1,0,0,
-		0,1320,1318,1,0,0,0,1320,1321,1,0,0,0,1321,187,1,0,0,0,1322,1320,1,0,0,
-		0,1323,1324,3,192,96,0,1324,1325,3,190,95,0,1325,189,1,0,0,0,1326,1333,
-		3,194,97,0,1327,1333,3,200,100,0,1328,1329,5,7,0,0,1329,1330,3,186,93,
-		0,1330,1331,5,8,0,0,1331,1333,1,0,0,0,1332,1326,1,0,0,0,1332,1327,1,0,
-		0,0,1332,1328,1,0,0,0,1333,191,1,0,0,0,1334,1335,7,15,0,0,1335,193,1,0,
-		0,0,1336,1348,3,196,98,0,1337,1338,5,7,0,0,1338,1343,3,196,98,0,1339,1340,
-		5,4,0,0,1340,1342,3,196,98,0,1341,1339,1,0,0,0,1342,1345,1,0,0,0,1343,
-		1341,1,0,0,0,1343,1344,1,0,0,0,1344,1346,1,0,0,0,1345,1343,1,0,0,0,1346,
-		1347,5,8,0,0,1347,1349,1,0,0,0,1348,1337,1,0,0,0,1348,1349,1,0,0,0,1349,
-		195,1,0,0,0,1350,1352,5,153,0,0,1351,1353,5,154,0,0,1352,1351,1,0,0,0,
-		1352,1353,1,0,0,0,1353,1356,1,0,0,0,1354,1356,5,154,0,0,1355,1350,1,0,
-		0,0,1355,1354,1,0,0,0,1356,197,1,0,0,0,1357,1358,7,16,0,0,1358,199,1,0,
-		0,0,1359,1360,7,17,0,0,1360,201,1,0,0,0,168,248,263,274,282,284,300,306,
-		315,317,342,352,361,367,379,396,398,404,413,421,428,438,447,453,471,482,
-		496,502,507,510,520,528,538,547,550,555,561,568,575,580,592,596,610,619,
-		630,633,638,645,650,657,667,670,674,683,686,691,695,698,702,704,707,709,
-		714,720,724,728,731,742,744,751,758,760,766,772,779,781,789,792,802,811,
-		813,816,824,833,845,855,859,865,869,877,884,894,897,910,915,921,930,936,
-		946,948,950,958,962,965,972,979,985,990,993,998,1004,1009,1014,1021,1026,
-		1037,1044,1048,1063,1074,1082,1088,1094,1100,1102,1104,1110,1116,1123,
-		1128,1133,1142,1148,1151,1159,1163,1170,1177,1180,1185,1193,1195,1203,
-		1205,1207,1219,1221,1226,1229,1233,1239,1242,1247,1255,1263,1269,1272,
-		1278,1280,1289,1299,1307,1314,1320,1332,1343,1348,1352,1355
+		48,684,8,48,1,48,1,48,3,48,688,8,48,1,48,3,48,691,8,48,1,48,4,48,694,8,
+		48,11,48,12,48,695,1,48,1,48,3,48,700,8,48,1,48,3,48,703,8,48,1,48,1,48,
+		3,48,707,8,48,3,48,709,8,48,1,48,3,48,712,8,48,3,48,714,8,48,1,49,4,49,
+		717,8,49,11,49,12,49,718,1,49,1,49,5,49,723,8,49,10,49,12,49,726,9,49,
+		1,49,3,49,729,8,49,1,50,1,50,3,50,733,8,50,1,50,3,50,736,8,50,1,51,1,51,
+		1,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,747,8,51,3,51,749,8,51,1,52,1,
+		52,1,52,5,52,754,8,52,10,52,12,52,757,9,52,1,52,1,52,4,52,761,8,52,11,
+		52,12,52,762,3,52,765,8,52,1,52,1,52,1,52,1,52,3,52,771,8,52,1,52,1,52,
+		5,52,775,8,52,10,52,12,52,778,9,52,1,52,1,52,4,52,782,8,52,11,52,12,52,
+		783,3,52,786,8,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,794,8,52,1,52,3,52,
+		797,8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,807,8,53,1,53,1,
+		53,1,53,1,53,1,53,1,53,1,53,3,53,816,8,53,3,53,818,8,53,1,53,3,53,821,
+		8,53,1,54,1,54,1,54,1,54,5,54,827,8,54,10,54,12,54,830,9,54,1,54,1,54,
+		1,54,1,55,1,55,1,55,3,55,838,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,
+		56,1,56,1,56,3,56,850,8,56,1,57,1,57,1,57,1,57,1,57,3,57,857,8,57,1,57,
+		1,57,1,57,1,57,1,57,3,57,864,8,57,1,57,1,57,3,57,868,8,57,1,57,1,57,5,
+		57,872,8,57,10,57,12,57,875,9,57,1,57,3,57,878,8,57,1,58,1,58,1,58,1,58,
+		1,58,1,58,3,58,886,8,58,1,59,1,59,1,59,1,59,3,59,892,8,59,1,59,1,59,1,
+		59,3,59,897,8,59,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,907,8,60,
+		1,60,3,60,910,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,
+		61,1,61,1,61,3,61,925,8,61,1,61,1,61,3,61,929,8,61,1,61,1,61,3,61,933,
+		8,61,1,61,1,61,5,61,937,8,61,10,61,12,61,940,9,61,1,61,1,61,1,61,1,61,
+		1,61,1,61,3,61,948,8,61,1,61,1,61,5,61,952,8,61,10,61,12,61,955,9,61,1,
+		61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,964,8,61,3,61,966,8,61,3,61,968,
+		8,61,1,62,1,62,1,62,1,62,5,62,974,8,62,10,62,12,62,977,9,62,1,62,3,62,
+		980,8,62,1,62,3,62,983,8,62,1,63,1,63,1,63,1,63,1,63,3,63,990,8,63,1,63,
+		1,63,1,63,5,63,995,8,63,10,63,12,63,998,9,63,1,64,1,64,3,64,1002,8,64,
+		1,64,1,64,1,64,1,64,1,64,3,64,1009,8,64,3,64,1011,8,64,1,64,1,64,3,64,
+		1015,8,64,1,64,3,64,1018,8,64,1,65,1,65,1,65,3,65,1023,8,65,1,65,1,65,
+		1,65,1,65,3,65,1029,8,65,1,65,1,65,1,65,3,65,1034,8,65,1,66,1,66,1,66,
+		3,66,1039,8,66,1,67,1,67,1,67,1,67,1,67,3,67,1046,8,67,1,67,1,67,1,67,
+		3,67,1051,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1062,
+		8,68,1,69,1,69,1,69,1,69,1,69,3,69,1069,8,69,1,70,1,70,3,70,1073,8,70,
+		1,70,1,70,1,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,5,71,1086,8,71,
+		10,71,12,71,1089,9,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1099,
+		8,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1107,8,72,1,73,1,73,4,73,1111,
+		8,73,11,73,12,73,1112,1,73,1,73,5,73,1117,8,73,10,73,12,73,1120,9,73,1,
+		73,1,73,1,73,3,73,1125,8,73,3,73,1127,8,73,3,73,1129,8,73,1,73,1,73,4,
+		73,1133,8,73,11,73,12,73,1134,1,73,1,73,5,73,1139,8,73,10,73,12,73,1142,
+		9,73,1,73,1,73,5,73,1146,8,73,10,73,12,73,1149,9,73,1,73,1,73,3,73,1153,
+		8,73,1,74,4,74,1156,8,74,11,74,12,74,1157,1,75,1,75,1,75,1,75,1,75,1,75,
+		1,75,3,75,1167,8,75,1,75,1,75,1,75,1,75,3,75,1173,8,75,1,75,3,75,1176,
+		8,75,1,76,1,76,1,76,1,76,1,76,1,76,3,76,1184,8,76,1,77,1,77,3,77,1188,
+		8,77,1,77,1,77,1,77,1,77,1,77,3,77,1195,8,77,1,77,1,77,1,77,1,77,1,77,
+		3,77,1202,8,77,1,78,3,78,1205,8,78,1,78,4,78,1208,8,78,11,78,12,78,1209,
+		1,78,1,78,1,78,1,78,4,78,1216,8,78,11,78,12,78,1217,3,78,1220,8,78,1,78,
+		1,78,1,78,1,78,1,78,1,78,3,78,1228,8,78,3,78,1230,8,78,3,78,1232,8,78,
+		1,79,1,79,1,79,1,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1244,8,79,3,79,
+		1246,8,79,1,79,1,79,1,79,3,79,1251,8,79,1,79,3,79,1254,8,79,1,80,1,80,
+		3,80,1258,8,80,1,80,1,80,5,80,1262,8,80,10,80,12,80,1265,9,80,3,80,1267,
+		8,80,1,81,1,81,1,81,3,81,1272,8,81,1,82,1,82,1,82,1,82,5,82,1278,8,82,
+		10,82,12,82,1281,9,82,1,82,1,82,1,82,1,82,1,82,3,82,1288,8,82,1,83,1,83,
+		4,83,1292,8,83,11,83,12,83,1293,1,83,3,83,1297,8,83,1,84,1,84,1,84,1,84,
+		3,84,1303,8,84,3,84,1305,8,84,1,85,1,85,1,86,1,86,1,87,4,87,1312,8,87,
+		11,87,12,87,1313,1,88,1,88,1,89,1,89,1,90,1,90,5,90,1322,8,90,10,90,12,
+		90,1325,9,90,1,91,1,91,1,91,1,92,1,92,3,92,1332,8,92,1,92,1,92,1,92,1,
+		92,1,92,3,92,1339,8,92,1,93,1,93,5,93,1343,8,93,10,93,12,93,1346,9,93,
+		1,94,1,94,1,94,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1357,8,95,1,96,1,96,
+		1,97,1,97,1,97,1,97,1,97,5,97,1366,8,97,10,97,12,97,1369,9,97,1,97,1,97,
+		3,97,1373,8,97,1,98,1,98,3,98,1377,8,98,1,98,3,98,1380,8,98,1,99,1,99,
+		1,100,1,100,1,100,0,0,101,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,
+		34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,
+		82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,
+		122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,
+		158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,192,
+		194,196,198,200,0,18,2,0,148,149,151,152,2,0,20,20,69,69,2,0,44,44,127,
+		127,2,0,148,148,151,151,2,0,90,90,141,141,2,0,75,75,138,138,2,0,63,63,
+		93,93,2,0,33,33,42,42,4,0,87,87,94,94,103,103,121,121,2,0,87,87,94,94,
+		2,0,96,96,101,101,2,0,120,120,146,146,2,0,73,73,92,92,1,0,43,44,1,0,126,
+		127,2,0,10,12,14,14,4,0,91,91,147,147,149,150,152,152,27,0,15,18,20,27,
+		29,31,33,42,45,56,58,60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,113,
+		115,119,121,121,123,123,125,126,128,128,130,131,133,136,138,141,143,143,
+		145,145,148,148,151,151,153,153,1546,0,202,1,0,0,0,2,205,1,0,0,0,4,248,
+		1,0,0,0,6,250,1,0,0,0,8,253,1,0,0,0,10,256,1,0,0,0,12,263,1,0,0,0,14,265,
+		1,0,0,0,16,268,1,0,0,0,18,284,1,0,0,0,20,286,1,0,0,0,22,289,1,0,0,0,24,
+		292,1,0,0,0,26,295,1,0,0,0,28,297,1,0,0,0,30,317,1,0,0,0,32,319,1,0,0,
+		0,34,323,1,0,0,0,36,344,1,0,0,0,38,347,1,0,0,0,40,379,1,0,0,0,42,381,1,
+		0,0,0,44,386,1,0,0,0,46,407,1,0,0,0,48,415,1,0,0,0,50,423,1,0,0,0,52,430,
+		1,0,0,0,54,447,1,0,0,0,56,449,1,0,0,0,58,458,1,0,0,0,60,473,1,0,0,0,62,
+		485,1,0,0,0,64,502,1,0,0,0,66,504,1,0,0,0,68,550,1,0,0,0,70,553,1,0,0,
+		0,72,568,1,0,0,0,74,570,1,0,0,0,76,577,1,0,0,0,78,596,1,0,0,0,80,598,1,
+		0,0,0,82,603,1,0,0,0,84,619,1,0,0,0,86,621,1,0,0,0,88,624,1,0,0,0,90,628,
+		1,0,0,0,92,640,1,0,0,0,94,652,1,0,0,0,96,713,1,0,0,0,98,728,1,0,0,0,100,
+		735,1,0,0,0,102,748,1,0,0,0,104,750,1,0,0,0,106,798,1,0,0,0,108,822,1,
+		0,0,0,110,834,1,0,0,0,112,849,1,0,0,0,114,851,1,0,0,0,116,885,1,0,0,0,
+		118,887,1,0,0,0,120,898,1,0,0,0,122,911,1,0,0,0,124,979,1,0,0,0,126,989,
+		1,0,0,0,128,1010,1,0,0,0,130,1033,1,0,0,0,132,1038,1,0,0,0,134,1040,1,
+		0,0,0,136,1052,1,0,0,0,138,1068,1,0,0,0,140,1072,1,0,0,0,142,1077,1,0,
+		0,0,144,1106,1,0,0,0,146,1108,1,0,0,0,148,1155,1,0,0,0,150,1175,1,0,0,
+		0,152,1183,1,0,0,0,154,1201,1,0,0,0,156,1204,1,0,0,0,158,1233,1,0,0,0,
+		160,1255,1,0,0,0,162,1268,1,0,0,0,164,1273,1,0,0,0,166,1289,1,0,0,0,168,
+		1304,1,0,0,0,170,1306,1,0,0,0,172,1308,1,0,0,0,174,1311,1,0,0,0,176,1315,
+		1,0,0,0,178,1317,1,0,0,0,180,1319,1,0,0,0,182,1326,1,0,0,0,184,1338,1,
+		0,0,0,186,1340,1,0,0,0,188,1347,1,0,0,0,190,1356,1,0,0,0,192,1358,1,0,
+		0,0,194,1360,1,0,0,0,196,1379,1,0,0,0,198,1381,1,0,0,0,200,1383,1,0,0,
+		0,202,203,3,4,2,0,203,204,5,0,0,1,204,1,1,0,0,0,205,206,3,164,82,0,206,
+		207,5,0,0,1,207,3,1,0,0,0,208,249,3,6,3,0,209,249,3,8,4,0,210,249,3,10,
+		5,0,211,249,3,14,7,0,212,249,3,16,8,0,213,249,3,20,10,0,214,249,3,22,11,
+		0,215,249,3,24,12,0,216,249,3,26,13,0,217,249,3,28,14,0,218,249,3,32,16,
+		0,219,249,3,34,17,0,220,249,3,38,19,0,221,249,3,42,21,0,222,249,3,44,22,
+		0,223,249,3,66,33,0,224,249,3,74,37,0,225,249,3,76,38,0,226,249,3,78,39,
+		0,227,249,3,80,40,0,228,249,3,82,41,0,229,249,3,86,43,0,230,249,3,88,44,
+		0,231,249,3,90,45,0,232,249,3,92,46,0,233,249,3,106,53,0,234,249,3,114,
+		57,0,235,249,3,118,59,0,236,249,3,120,60,0,237,249,3,122,61,0,238,249,
+		3,146,73,0,239,249,3,158,79,0,240,249,3,46,23,0,241,249,3,108,54,0,242,
+		249,3,48,24,0,243,249,3,50,25,0,244,249,3,52,26,0,245,249,3,58,29,0,246,
+		249,3,60,30,0,247,249,3,56,28,0,248,208,1,0,0,0,248,209,1,0,0,0,248,210,
+		1,0,0,0,248,211,1,0,0,0,248,212,1,0,0,0,248,213,1,0,0,0,248,214,1,0,0,
+		0,248,215,1,0,0,0,248,216,1,0,0,0,248,217,1,0,0,0,248,218,1,0,0,0,248,
+		219,1,0,0,0,248,220,1,0,0,0,248,221,1,0,0,0,248,222,1,0,0,0,248,223,1,
+		0,0,0,248,224,1,0,0,0,248,225,1,0,0,0,248,226,1,0,0,0,248,227,1,0,0,0,
+		248,228,1,0,0,0,248,229,1,0,0,0,248,230,1,0,0,0,248,231,1,0,0,0,248,232,
+		1,0,0,0,248,233,1,0,0,0,248,234,1,0,0,0,248,235,1,0,0,0,248,236,1,0,0,
+		0,248,237,1,0,0,0,248,238,1,0,0,0,248,239,1,0,0,0,248,240,1,0,0,0,248,
+		241,1,0,0,0,248,242,1,0,0,0,248,243,1,0,0,0,248,244,1,0,0,0,248,245,1,
+		0,0,0,248,246,1,0,0,0,248,247,1,0,0,0,249,5,1,0,0,0,250,251,5,37,0,0,251,
+		252,3,196,98,0,252,7,1,0,0,0,253,254,5,39,0,0,254,255,5,158,0,0,255,9,
+		1,0,0,0,256,257,5,53,0,0,257,258,3,12,6,0,258,11,1,0,0,0,259,264,5,154,
+		0,0,260,264,5,157,0,0,261,264,5,158,0,0,262,264,3,200,100,0,263,259,1,
+		0,0,0,263,260,1,0,0,0,263,261,1,0,0,0,263,262,1,0,0,0,264,13,1,0,0,0,265,
+		266,5,51,0,0,266,267,3,200,100,0,267,15,1,0,0,0,268,269,5,47,0,0,269,274,
+		3,18,9,0,270,271,5,4,0,0,271,273,3,18,9,0,272,270,1,0,0,0,273,276,1,0,
+		0,0,274,272,1,0,0,0,274,275,1,0,0,0,275,17,1,0,0,0,276,274,1,0,0,0,277,
+		285,3,200,100,0,278,285,5,158,0,0,279,282,5,154,0,0,280,283,3,200,100,
+		0,281,283,5,14,0,0,282,280,1,0,0,0,282,281,1,0,0,0,282,283,1,0,0,0,283,
+		285,1,0,0,0,284,277,1,0,0,0,284,278,1,0,0,0,284,279,1,0,0,0,285,19,1,0,
+		0,0,286,287,5,48,0,0,287,288,5,158,0,0,288,21,1,0,0,0,289,290,5,38,0,0,
+		290,291,5,158,0,0,291,23,1,0,0,0,292,293,5,54,0,0,293,294,3,200,100,0,
+		294,25,1,0,0,0,295,296,5,3,0,0,296,27,1,0,0,0,297,298,5,56,0,0,298,300,
+		3,200,100,0,299,301,5,158,0,0,300,299,1,0,0,0,300,301,1,0,0,0,301,306,
+		1,0,0,0,302,303,5,4,0,0,303,305,3,30,15,0,304,302,1,0,0,0,305,308,1,0,
+		0,0,306,304,1,0,0,0,306,307,1,0,0,0,307,29,1,0,0,0,308,306,1,0,0,0,309,
+		310,5,140,0,0,310,318,3,196,98,0,311,315,3,196,98,0,312,316,7,0,0,0,313,
+		314,5,13,0,0,314,316,5,85,0,0,315,312,1,0,0,0,315,313,1,0,0,0,316,318,
+		1,0,0,0,317,309,1,0,0,0,317,311,1,0,0,0,318,31,1,0,0,0,319,320,5,31,0,
+		0,320,321,3,196,98,0,321,322,5,150,0,0,322,33,1,0,0,0,323,324,5,30,0,0,
+		324,325,3,174,87,0,325,326,5,6,0,0,326,327,3,196,98,0,327,342,3,178,89,
+		0,328,329,5,61,0,0,329,330,3,196,98,0,330,331,3,176,88,0,331,332,5,132,
+		0,0,332,333,3,36,18,0,333,343,1,0,0,0,334,335,5,132,0,0,335,336,3,36,18,
+		0,336,337,5,4,0,0,337,338,3,196,98,0,338,339,3,176,88,0,339,340,5,132,
+		0,0,340,341,3,36,18,0,341,343,1,0,0,0,342,328,1,0,0,0,342,334,1,0,0,0,
+		343,35,1,0,0,0,344,345,3,196,98,0,345,346,3,198,99,0,346,37,1,0,0,0,347,
+		348,5,52,0,0,348,352,3,174,87,0,349,350,5,4,0,0,350,351,5,103,0,0,351,
+		353,5,43,0,0,352,349,1,0,0,0,352,353,1,0,0,0,353,354,1,0,0,0,354,355,5,
+		6,0,0,355,356,5,69,0,0,356,361,3,196,98,0,357,362,5,72,0,0,358,359,5,74,
+		0,0,359,360,5,104,0,0,360,362,5,22,0,0,361,357,1,0,0,0,361,358,1,0,0,0,
+		361,362,1,0,0,0,362,367,1,0,0,0,363,364,5,4,0,0,364,366,3,40,20,0,365,
+		363,1,0,0,0,366,369,1,0,0,0,367,365,1,0,0,0,367,368,1,0,0,0,368,39,1,0,
+		0,0,369,367,1,0,0,0,370,371,5,87,0,0,371,372,5,126,0,0,372,373,5,91,0,
+		0,373,374,5,156,0,0,374,380,7,1,0,0,375,376,5,104,0,0,376,377,5,91,0,0,
+		377,378,5,129,0,0,378,380,5,88,0,0,379,370,1,0,0,0,379,375,1,0,0,0,380,
+		41,1,0,0,0,381,382,5,36,0,0,382,383,3,200,100,0,383,384,5,93,0,0,384,385,
+		3,180,90,0,385,43,1,0,0,0,386,387,5,22,0,0,387,388,3,200,100,0,388,398,
+		5,93,0,0,389,390,7,2,0,0,390,391,5,28,0,0,391,399,3,180,90,0,392,396,3,
+		180,90,0,393,394,7,2,0,0,394,395,5,28,0,0,395,397,3,180,90,0,396,393,1,
+		0,0,0,396,397,1,0,0,0,397,399,1,0,0,0,398,389,1,0,0,0,398,392,1,0,0,0,
+		399,404,1,0,0,0,400,401,5,4,0,0,401,403,3,64,32,0,402,400,1,0,0,0,403,
+		406,1,0,0,0,404,402,1,0,0,0,404,405,1,0,0,0,405,45,1,0,0,0,406,404,1,0,
+		0,0,407,413,5,21,0,0,408,409,5,144,0,0,409,410,5,135,0,0,410,414,7,1,0,
+		0,411,412,5,142,0,0,412,414,5,70,0,0,413,408,1,0,0,0,413,411,1,0,0,0,414,
+		47,1,0,0,0,415,421,5,18,0,0,416,417,3,200,100,0,417,418,5,4,0,0,418,419,
+		3,198,99,0,419,422,1,0,0,0,420,422,5,158,0,0,421,416,1,0,0,0,421,420,1,
+		0,0,0,422,49,1,0,0,0,423,424,5,24,0,0,424,425,3,200,100,0,425,426,5,93,
+		0,0,426,428,3,180,90,0,427,429,5,97,0,0,428,427,1,0,0,0,428,429,1,0,0,
+		0,429,51,1,0,0,0,430,431,5,27,0,0,431,432,3,200,100,0,432,433,5,93,0,0,
+		433,438,3,160,80,0,434,435,5,4,0,0,435,437,3,54,27,0,436,434,1,0,0,0,437,
+		440,1,0,0,0,438,436,1,0,0,0,438,439,1,0,0,0,439,53,1,0,0,0,440,438,1,0,
+		0,0,441,448,5,110,0,0,442,443,5,128,0,0,443,444,5,68,0,0,444,445,3,196,
+		98,0,445,446,5,13,0,0,446,448,1,0,0,0,447,441,1,0,0,0,447,442,1,0,0,0,
+		448,55,1,0,0,0,449,450,5,15,0,0,450,453,3,200,100,0,451,452,5,106,0,0,
+		452,454,3,200,100,0,453,451,1,0,0,0,453,454,1,0,0,0,454,455,1,0,0,0,455,
+		456,5,6,0,0,456,457,5,158,0,0,457,57,1,0,0,0,458,459,5,50,0,0,459,460,
+		3,174,87,0,460,461,5,6,0,0,461,462,3,196,98,0,462,463,3,178,89,0,463,464,
+		5,61,0,0,464,465,3,196,98,0,465,466,3,176,88,0,466,467,5,139,0,0,467,468,
+		3,196,98,0,468,471,7,3,0,0,469,470,5,4,0,0,470,472,3,200,100,0,471,469,
+		1,0,0,0,471,472,1,0,0,0,472,59,1,0,0,0,473,474,5,34,0,0,474,475,3,18,9,
+		0,475,476,5,6,0,0,476,477,3,200,100,0,477,482,3,62,31,0,478,479,5,4,0,
+		0,479,481,3,62,31,0,480,478,1,0,0,0,481,484,1,0,0,0,482,480,1,0,0,0,482,
+		483,1,0,0,0,483,61,1,0,0,0,484,482,1,0,0,0,485,486,3,196,98,0,486,487,
+		3,198,99,0,487,488,7,4,0,0,488,63,1,0,0,0,489,503,5,105,0,0,490,503,5,
+		82,0,0,491,492,5,102,0,0,492,493,5,106,0,0,493,496,3,190,95,0,494,495,
+		5,10,0,0,495,497,3,190,95,0,496,494,1,0,0,0,496,497,1,0,0,0,497,503,1,
+		0,0,0,498,499,5,119,0,0,499,503,7,5,0,0,500,501,5,143,0,0,501,503,3,180,
+		90,0,502,489,1,0,0,0,502,490,1,0,0,0,502,491,1,0,0,0,502,498,1,0,0,0,502,
+		500,1,0,0,0,503,65,1,0,0,0,504,505,5,40,0,0,505,507,3,200,100,0,506,508,
+		3,68,34,0,507,506,1,0,0,0,507,508,1,0,0,0,508,510,1,0,0,0,509,511,3,164,
+		82,0,510,509,1,0,0,0,510,511,1,0,0,0,511,67,1,0,0,0,512,513,5,29,0,0,513,
+		514,3,200,100,0,514,515,5,6,0,0,515,520,3,186,93,0,516,517,3,178,89,0,
+		517,518,5,65,0,0,518,519,3,168,84,0,519,521,1,0,0,0,520,516,1,0,0,0,520,
+		521,1,0,0,0,521,551,1,0,0,0,522,523,5,93,0,0,523,524,3,200,100,0,524,528,
+		5,99,0,0,525,526,5,4,0,0,526,527,5,134,0,0,527,529,5,113,0,0,528,525,1,
+		0,0,0,528,529,1,0,0,0,529,551,1,0,0,0,530,531,5,115,0,0,531,532,5,138,
+		0,0,532,533,5,60,0,0,533,538,3,70,35,0,534,535,5,61,0,0,535,537,3,70,35,
+		0,536,534,1,0,0,0,537,540,1,0,0,0,538,536,1,0,0,0,538,539,1,0,0,0,539,
+		541,1,0,0,0,540,538,1,0,0,0,541,542,5,6,0,0,542,547,3,156,78,0,543,544,
+		5,4,0,0,544,546,3,156,78,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,
+		0,0,547,548,1,0,0,0,548,551,1,0,0,0,549,547,1,0,0,0,550,512,1,0,0,0,550,
+		522,1,0,0,0,550,530,1,0,0,0,551,69,1,0,0,0,552,554,3,152,76,0,553,552,
+		1,0,0,0,554,555,1,0,0,0,555,553,1,0,0,0,555,556,1,0,0,0,556,561,1,0,0,
+		0,557,558,5,4,0,0,558,560,3,72,36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,
+		559,1,0,0,0,561,562,1,0,0,0,562,71,1,0,0,0,563,561,1,0,0,0,564,569,3,154,
+		77,0,565,566,3,170,85,0,566,567,5,86,0,0,567,569,1,0,0,0,568,564,1,0,0,
+		0,568,565,1,0,0,0,569,73,1,0,0,0,570,571,5,17,0,0,571,572,5,142,0,0,572,
+		573,3,186,93,0,573,575,3,178,89,0,574,576,3,164,82,0,575,574,1,0,0,0,575,
+		576,1,0,0,0,576,75,1,0,0,0,577,578,5,20,0,0,578,580,3,186,93,0,579,581,
+		3,164,82,0,580,579,1,0,0,0,580,581,1,0,0,0,581,77,1,0,0,0,582,583,5,29,
+		0,0,583,584,5,89,0,0,584,585,3,168,84,0,585,586,7,6,0,0,586,587,3,200,
+		100,0,587,597,1,0,0,0,588,589,5,19,0,0,589,593,5,79,0,0,590,591,7,7,0,
+		0,591,593,5,78,0,0,592,588,1,0,0,0,592,590,1,0,0,0,593,594,1,0,0,0,594,
+		595,7,6,0,0,595,597,3,200,100,0,596,582,1,0,0,0,596,592,1,0,0,0,597,79,
+		1,0,0,0,598,599,5,35,0,0,599,600,5,103,0,0,600,601,5,43,0,0,601,602,3,
+		200,100,0,602,81,1,0,0,0,603,604,5,23,0,0,604,605,5,6,0,0,605,610,3,84,
+		42,0,606,607,5,4,0,0,607,609,3,84,42,0,608,606,1,0,0,0,609,612,1,0,0,0,
+		610,608,1,0,0,0,610,611,1,0,0,0,611,83,1,0,0,0,612,610,1,0,0,0,613,614,
+		5,122,0,0,614,620,3,186,93,0,615,616,3,186,93,0,616,617,5,28,0,0,617,618,
+		3,200,100,0,618,620,1,0,0,0,619,613,1,0,0,0,619,615,1,0,0,0,620,85,1,0,
+		0,0,621,622,5,26,0,0,622,623,5,107,0,0,623,87,1,0,0,0,624,625,5,55,0,0,
+		625,626,5,91,0,0,626,627,5,81,0,0,627,89,1,0,0,0,628,630,5,43,0,0,629,
+		631,3,186,93,0,630,629,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,634,
+		3,170,85,0,633,632,1,0,0,0,633,634,1,0,0,0,634,635,1,0,0,0,635,636,5,6,
+		0,0,636,638,3,94,47,0,637,639,3,164,82,0,638,637,1,0,0,0,638,639,1,0,0,
+		0,639,91,1,0,0,0,640,641,5,44,0,0,641,642,3,186,93,0,642,643,5,132,0,0,
+		643,645,3,186,93,0,644,646,3,170,85,0,645,644,1,0,0,0,645,646,1,0,0,0,
+		646,647,1,0,0,0,647,648,5,6,0,0,648,650,3,94,47,0,649,651,3,164,82,0,650,
+		649,1,0,0,0,650,651,1,0,0,0,651,93,1,0,0,0,652,657,3,96,48,0,653,654,5,
+		4,0,0,654,656,3,96,48,0,655,653,1,0,0,0,656,659,1,0,0,0,657,655,1,0,0,
+		0,657,658,1,0,0,0,658,95,1,0,0,0,659,657,1,0,0,0,660,661,5,7,0,0,661,662,
+		3,94,47,0,662,667,5,8,0,0,663,664,3,186,93,0,664,665,5,131,0,0,665,668,
+		1,0,0,0,666,668,3,102,51,0,667,663,1,0,0,0,667,666,1,0,0,0,667,668,1,0,
+		0,0,668,670,1,0,0,0,669,671,3,104,52,0,670,669,1,0,0,0,670,671,1,0,0,0,
+		671,714,1,0,0,0,672,674,5,122,0,0,673,675,3,186,93,0,674,673,1,0,0,0,674,
+		675,1,0,0,0,675,714,1,0,0,0,676,677,5,124,0,0,677,678,5,113,0,0,678,714,
+		3,186,93,0,679,683,5,32,0,0,680,681,5,129,0,0,681,684,5,118,0,0,682,684,
+		3,186,93,0,683,680,1,0,0,0,683,682,1,0,0,0,684,687,1,0,0,0,685,686,5,28,
+		0,0,686,688,5,95,0,0,687,685,1,0,0,0,687,688,1,0,0,0,688,714,1,0,0,0,689,
+		691,3,194,97,0,690,689,1,0,0,0,690,691,1,0,0,0,691,708,1,0,0,0,692,694,
+		3,200,100,0,693,692,1,0,0,0,694,695,1,0,0,0,695,693,1,0,0,0,695,696,1,
+		0,0,0,696,702,1,0,0,0,697,699,3,172,86,0,698,700,3,100,50,0,699,698,1,
+		0,0,0,699,700,1,0,0,0,700,703,1,0,0,0,701,703,3,98,49,0,702,697,1,0,0,
+		0,702,701,1,0,0,0,702,703,1,0,0,0,703,709,1,0,0,0,704,706,3,172,86,0,705,
+		707,3,100,50,0,706,705,1,0,0,0,706,707,1,0,0,0,707,709,1,0,0,0,708,693,
+		1,0,0,0,708,704,1,0,0,0,709,711,1,0,0,0,710,712,3,104,52,0,711,710,1,0,
+		0,0,711,712,1,0,0,0,712,714,1,0,0,0,713,660,1,0,0,0,713,672,1,0,0,0,713,
+		676,1,0,0,0,713,679,1,0,0,0,713,690,1,0,0,0,714,97,1,0,0,0,715,717,3,188,
+		94,0,716,715,1,0,0,0,717,718,1,0,0,0,718,716,1,0,0,0,718,719,1,0,0,0,719,
+		729,1,0,0,0,720,724,3,194,97,0,721,723,3,188,94,0,722,721,1,0,0,0,723,
+		726,1,0,0,0,724,722,1,0,0,0,724,725,1,0,0,0,725,729,1,0,0,0,726,724,1,
+		0,0,0,727,729,3,102,51,0,728,716,1,0,0,0,728,720,1,0,0,0,728,727,1,0,0,
+		0,729,99,1,0,0,0,730,732,3,186,93,0,731,733,5,83,0,0,732,731,1,0,0,0,732,
+		733,1,0,0,0,733,736,1,0,0,0,734,736,3,102,51,0,735,730,1,0,0,0,735,734,
+		1,0,0,0,736,101,1,0,0,0,737,749,5,57,0,0,738,749,5,64,0,0,739,740,5,132,
+		0,0,740,749,5,71,0,0,741,742,5,137,0,0,742,743,3,186,93,0,743,746,5,117,
+		0,0,744,745,5,66,0,0,745,747,5,71,0,0,746,744,1,0,0,0,746,747,1,0,0,0,
+		747,749,1,0,0,0,748,737,1,0,0,0,748,738,1,0,0,0,748,739,1,0,0,0,748,741,
+		1,0,0,0,749,103,1,0,0,0,750,796,5,91,0,0,751,755,7,8,0,0,752,754,3,200,
+		100,0,753,752,1,0,0,0,754,757,1,0,0,0,755,753,1,0,0,0,755,756,1,0,0,0,
+		756,764,1,0,0,0,757,755,1,0,0,0,758,760,5,61,0,0,759,761,3,200,100,0,760,
+		759,1,0,0,0,761,762,1,0,0,0,762,760,1,0,0,0,762,763,1,0,0,0,763,765,1,
+		0,0,0,764,758,1,0,0,0,764,765,1,0,0,0,765,770,1,0,0,0,766,767,5,137,0,
+		0,767,768,3,186,93,0,768,769,5,117,0,0,769,771,1,0,0,0,770,766,1,0,0,0,
+		770,771,1,0,0,0,771,797,1,0,0,0,772,776,5,76,0,0,773,775,3,200,100,0,774,
+		773,1,0,0,0,775,778,1,0,0,0,776,774,1,0,0,0,776,777,1,0,0,0,777,785,1,
+		0,0,0,778,776,1,0,0,0,779,781,5,61,0,0,780,782,3,200,100,0,781,780,1,0,
+		0,0,782,783,1,0,0,0,783,781,1,0,0,0,783,784,1,0,0,0,784,786,1,0,0,0,785,
+		779,1,0,0,0,785,786,1,0,0,0,786,793,1,0,0,0,787,794,5,57,0,0,788,794,5,
+		64,0,0,789,790,5,137,0,0,790,791,3,186,93,0,791,792,5,117,0,0,792,794,
+		1,0,0,0,793,787,1,0,0,0,793,788,1,0,0,0,793,789,1,0,0,0,793,794,1,0,0,
+		0,794,797,1,0,0,0,795,797,5,71,0,0,796,751,1,0,0,0,796,772,1,0,0,0,796,
+		795,1,0,0,0,797,105,1,0,0,0,798,806,5,41,0,0,799,800,5,44,0,0,800,801,
+		3,186,93,0,801,802,5,132,0,0,802,803,3,186,93,0,803,807,1,0,0,0,804,805,
+		5,43,0,0,805,807,3,186,93,0,806,799,1,0,0,0,806,804,1,0,0,0,807,808,1,
+		0,0,0,808,809,5,4,0,0,809,817,3,186,93,0,810,811,5,100,0,0,811,818,5,131,
+		0,0,812,815,5,131,0,0,813,814,5,91,0,0,814,816,5,59,0,0,815,813,1,0,0,
+		0,815,816,1,0,0,0,816,818,1,0,0,0,817,810,1,0,0,0,817,812,1,0,0,0,818,
+		820,1,0,0,0,819,821,3,164,82,0,820,819,1,0,0,0,820,821,1,0,0,0,821,107,
+		1,0,0,0,822,823,5,28,0,0,823,828,3,110,55,0,824,825,5,4,0,0,825,827,3,
+		110,55,0,826,824,1,0,0,0,827,830,1,0,0,0,828,826,1,0,0,0,828,829,1,0,0,
+		0,829,831,1,0,0,0,830,828,1,0,0,0,831,832,5,6,0,0,832,833,3,112,56,0,833,
+		109,1,0,0,0,834,837,3,18,9,0,835,836,5,132,0,0,836,838,3,18,9,0,837,835,
+		1,0,0,0,837,838,1,0,0,0,838,111,1,0,0,0,839,850,3,38,19,0,840,850,3,78,
+		39,0,841,850,3,80,40,0,842,850,3,90,45,0,843,850,3,92,46,0,844,850,3,106,
+		53,0,845,850,3,114,57,0,846,850,3,118,59,0,847,850,3,120,60,0,848,850,
+		3,122,61,0,849,839,1,0,0,0,849,840,1,0,0,0,849,841,1,0,0,0,849,842,1,0,
+		0,0,849,843,1,0,0,0,849,844,1,0,0,0,849,845,1,0,0,0,849,846,1,0,0,0,849,
+		847,1,0,0,0,849,848,1,0,0,0,850,113,1,0,0,0,851,863,5,49,0,0,852,853,5,
+		132,0,0,853,856,3,180,90,0,854,855,5,65,0,0,855,857,3,168,84,0,856,854,
+		1,0,0,0,856,857,1,0,0,0,857,864,1,0,0,0,858,859,5,28,0,0,859,864,3,180,
+		90,0,860,861,3,186,93,0,861,862,3,176,88,0,862,864,1,0,0,0,863,852,1,0,
+		0,0,863,858,1,0,0,0,863,860,1,0,0,0,864,867,1,0,0,0,865,866,5,29,0,0,866,
+		868,3,200,100,0,867,865,1,0,0,0,867,868,1,0,0,0,868,873,1,0,0,0,869,870,
+		5,4,0,0,870,872,3,116,58,0,871,869,1,0,0,0,872,875,1,0,0,0,873,871,1,0,
+		0,0,873,874,1,0,0,0,874,877,1,0,0,0,875,873,1,0,0,0,876,878,3,164,82,0,
+		877,876,1,0,0,0,877,878,1,0,0,0,878,115,1,0,0,0,879,880,5,82,0,0,880,886,
+		3,176,88,0,881,882,5,105,0,0,882,886,3,176,88,0,883,884,5,80,0,0,884,886,
+		3,170,85,0,885,879,1,0,0,0,885,881,1,0,0,0,885,883,1,0,0,0,886,117,1,0,
+		0,0,887,888,5,32,0,0,888,891,3,186,93,0,889,890,5,28,0,0,890,892,5,95,
+		0,0,891,889,1,0,0,0,891,892,1,0,0,0,892,893,1,0,0,0,893,894,5,65,0,0,894,
+		896,3,168,84,0,895,897,3,164,82,0,896,895,1,0,0,0,896,897,1,0,0,0,897,
+		119,1,0,0,0,898,899,5,16,0,0,899,900,3,186,93,0,900,901,5,65,0,0,901,906,
+		3,168,84,0,902,903,5,4,0,0,903,904,5,109,0,0,904,905,5,43,0,0,905,907,
+		5,62,0,0,906,902,1,0,0,0,906,907,1,0,0,0,907,909,1,0,0,0,908,910,3,164,
+		82,0,909,908,1,0,0,0,909,910,1,0,0,0,910,121,1,0,0,0,911,967,5,46,0,0,
+		912,913,5,68,0,0,913,968,3,138,69,0,914,915,5,44,0,0,915,916,3,186,93,
+		0,916,917,5,132,0,0,917,918,3,186,93,0,918,919,3,124,62,0,919,968,1,0,
+		0,0,920,921,5,132,0,0,921,924,3,180,90,0,922,923,5,65,0,0,923,925,3,168,
+		84,0,924,922,1,0,0,0,924,925,1,0,0,0,925,929,1,0,0,0,926,927,5,28,0,0,
+		927,929,3,180,90,0,928,920,1,0,0,0,928,926,1,0,0,0,929,932,1,0,0,0,930,
+		931,5,29,0,0,931,933,3,200,100,0,932,930,1,0,0,0,932,933,1,0,0,0,933,938,
+		1,0,0,0,934,935,5,4,0,0,935,937,3,116,58,0,936,934,1,0,0,0,937,940,1,0,
+		0,0,938,936,1,0,0,0,938,939,1,0,0,0,939,941,1,0,0,0,940,938,1,0,0,0,941,
+		942,3,124,62,0,942,968,1,0,0,0,943,965,3,186,93,0,944,947,3,176,88,0,945,
+		946,5,29,0,0,946,948,3,200,100,0,947,945,1,0,0,0,947,948,1,0,0,0,948,953,
+		1,0,0,0,949,950,5,4,0,0,950,952,3,116,58,0,951,949,1,0,0,0,952,955,1,0,
+		0,0,953,951,1,0,0,0,953,954,1,0,0,0,954,956,1,0,0,0,955,953,1,0,0,0,956,
+		957,3,124,62,0,957,966,1,0,0,0,958,959,3,178,89,0,959,963,5,91,0,0,960,
+		961,5,4,0,0,961,962,5,68,0,0,962,964,3,138,69,0,963,960,1,0,0,0,963,964,
+		1,0,0,0,964,966,1,0,0,0,965,944,1,0,0,0,965,958,1,0,0,0,966,968,1,0,0,
+		0,967,912,1,0,0,0,967,914,1,0,0,0,967,928,1,0,0,0,967,943,1,0,0,0,968,
+		123,1,0,0,0,969,970,5,6,0,0,970,975,3,126,63,0,971,972,5,5,0,0,972,974,
+		3,126,63,0,973,971,1,0,0,0,974,977,1,0,0,0,975,973,1,0,0,0,975,976,1,0,
+		0,0,976,980,1,0,0,0,977,975,1,0,0,0,978,980,3,142,71,0,979,969,1,0,0,0,
+		979,978,1,0,0,0,980,982,1,0,0,0,981,983,3,164,82,0,982,981,1,0,0,0,982,
+		983,1,0,0,0,983,125,1,0,0,0,984,985,5,58,0,0,985,986,3,186,93,0,986,987,
+		3,176,88,0,987,988,5,4,0,0,988,990,1,0,0,0,989,984,1,0,0,0,989,990,1,0,
+		0,0,990,991,1,0,0,0,991,996,3,128,64,0,992,993,5,4,0,0,993,995,3,130,65,
+		0,994,992,1,0,0,0,995,998,1,0,0,0,996,994,1,0,0,0,996,997,1,0,0,0,997,
+		127,1,0,0,0,998,996,1,0,0,0,999,1002,3,172,86,0,1000,1002,5,16,0,0,1001,
+		999,1,0,0,0,1001,1000,1,0,0,0,1002,1003,1,0,0,0,1003,1011,3,186,93,0,1004,
+		1005,5,32,0,0,1005,1008,3,186,93,0,1006,1007,5,28,0,0,1007,1009,5,95,0,
+		0,1008,1006,1,0,0,0,1008,1009,1,0,0,0,1009,1011,1,0,0,0,1010,1001,1,0,
+		0,0,1010,1004,1,0,0,0,1011,1014,1,0,0,0,1012,1013,5,65,0,0,1013,1015,3,
+		168,84,0,1014,1012,1,0,0,0,1014,1015,1,0,0,0,1015,1017,1,0,0,0,1016,1018,
+		3,132,66,0,1017,1016,1,0,0,0,1017,1018,1,0,0,0,1018,129,1,0,0,0,1019,1022,
+		5,130,0,0,1020,1023,3,132,66,0,1021,1023,3,128,64,0,1022,1020,1,0,0,0,
+		1022,1021,1,0,0,0,1023,1034,1,0,0,0,1024,1034,3,134,67,0,1025,1028,5,68,
+		0,0,1026,1029,3,136,68,0,1027,1029,3,138,69,0,1028,1026,1,0,0,0,1028,1027,
+		1,0,0,0,1029,1034,1,0,0,0,1030,1034,3,140,70,0,1031,1032,5,65,0,0,1032,
+		1034,3,168,84,0,1033,1019,1,0,0,0,1033,1024,1,0,0,0,1033,1025,1,0,0,0,
+		1033,1030,1,0,0,0,1033,1031,1,0,0,0,1034,131,1,0,0,0,1035,1039,3,134,67,
+		0,1036,1037,5,68,0,0,1037,1039,3,136,68,0,1038,1035,1,0,0,0,1038,1036,
+		1,0,0,0,1039,133,1,0,0,0,1040,1045,5,84,0,0,1041,1046,5,43,0,0,1042,1043,
+		3,186,93,0,1043,1044,3,176,88,0,1044,1046,1,0,0,0,1045,1041,1,0,0,0,1045,
+		1042,1,0,0,0,1046,1050,1,0,0,0,1047,1048,3,186,93,0,1048,1049,5,131,0,
+		0,1049,1051,1,0,0,0,1050,1047,1,0,0,0,1050,1051,1,0,0,0,1051,135,1,0,0,
+		0,1052,1053,5,136,0,0,1053,1054,5,84,0,0,1054,1055,3,186,93,0,1055,1056,
+		5,61,0,0,1056,1057,3,186,93,0,1057,1061,3,176,88,0,1058,1059,3,186,93,
+		0,1059,1060,5,131,0,0,1060,1062,1,0,0,0,1061,1058,1,0,0,0,1061,1062,1,
+		0,0,0,1062,137,1,0,0,0,1063,1069,5,123,0,0,1064,1065,5,125,0,0,1065,1069,
+		5,113,0,0,1066,1067,5,145,0,0,1067,1069,5,133,0,0,1068,1063,1,0,0,0,1068,
+		1064,1,0,0,0,1068,1066,1,0,0,0,1069,139,1,0,0,0,1070,1073,5,153,0,0,1071,
+		1073,3,194,97,0,1072,1070,1,0,0,0,1072,1071,1,0,0,0,1073,1074,1,0,0,0,
+		1074,1075,3,178,89,0,1075,1076,5,91,0,0,1076,141,1,0,0,0,1077,1078,5,83,
+		0,0,1078,1079,5,132,0,0,1079,1080,3,186,93,0,1080,1081,5,4,0,0,1081,1082,
+		5,65,0,0,1082,1087,3,168,84,0,1083,1084,5,4,0,0,1084,1086,3,144,72,0,1085,
+		1083,1,0,0,0,1086,1089,1,0,0,0,1087,1085,1,0,0,0,1087,1088,1,0,0,0,1088,
+		143,1,0,0,0,1089,1087,1,0,0,0,1090,1091,5,108,0,0,1091,1092,5,120,0,0,
+		1092,1107,3,176,88,0,1093,1094,5,98,0,0,1094,1107,5,87,0,0,1095,1098,5,
+		68,0,0,1096,1099,5,136,0,0,1097,1099,3,138,69,0,1098,1096,1,0,0,0,1098,
+		1097,1,0,0,0,1099,1107,1,0,0,0,1100,1101,7,9,0,0,1101,1102,3,186,93,0,
+		1102,1103,3,176,88,0,1103,1104,5,116,0,0,1104,1107,1,0,0,0,1105,1107,3,
+		140,70,0,1106,1090,1,0,0,0,1106,1093,1,0,0,0,1106,1095,1,0,0,0,1106,1100,
+		1,0,0,0,1106,1105,1,0,0,0,1107,145,1,0,0,0,1108,1110,5,45,0,0,1109,1111,
+		3,152,76,0,1110,1109,1,0,0,0,1111,1112,1,0,0,0,1112,1110,1,0,0,0,1112,
+		1113,1,0,0,0,1113,1118,1,0,0,0,1114,1115,5,61,0,0,1115,1117,3,148,74,0,
+		1116,1114,1,0,0,0,1117,1120,1,0,0,0,1118,1116,1,0,0,0,1118,1119,1,0,0,
+		0,1119,1128,1,0,0,0,1120,1118,1,0,0,0,1121,1126,5,4,0,0,1122,1124,3,154,
+		77,0,1123,1125,5,4,0,0,1124,1123,1,0,0,0,1124,1125,1,0,0,0,1125,1127,1,
+		0,0,0,1126,1122,1,0,0,0,1126,1127,1,0,0,0,1127,1129,1,0,0,0,1128,1121,
+		1,0,0,0,1128,1129,1,0,0,0,1129,1130,1,0,0,0,1130,1132,5,142,0,0,1131,1133,
+		3,152,76,0,1132,1131,1,0,0,0,1133,1134,1,0,0,0,1134,1132,1,0,0,0,1134,
+		1135,1,0,0,0,1135,1140,1,0,0,0,1136,1137,5,61,0,0,1137,1139,3,148,74,0,
+		1138,1136,1,0,0,0,1139,1142,1,0,0,0,1140,1138,1,0,0,0,1140,1141,1,0,0,
+		0,1141,1147,1,0,0,0,1142,1140,1,0,0,0,1143,1144,5,4,0,0,1144,1146,3,150,
+		75,0,1145,1143,1,0,0,0,1146,1149,1,0,0,0,1147,1145,1,0,0,0,1147,1148,1,
+		0,0,0,1148,1152,1,0,0,0,1149,1147,1,0,0,0,1150,1151,5,6,0,0,1151,1153,
+		3,156,78,0,1152,1150,1,0,0,0,1152,1153,1,0,0,0,1153,147,1,0,0,0,1154,1156,
+		3,152,76,0,1155,1154,1,0,0,0,1156,1157,1,0,0,0,1157,1155,1,0,0,0,1157,
+		1158,1,0,0,0,1158,149,1,0,0,0,1159,1176,3,154,77,0,1160,1166,5,77,0,0,
+		1161,1162,3,194,97,0,1162,1163,5,132,0,0,1163,1164,3,194,97,0,1164,1165,
+		3,198,99,0,1165,1167,1,0,0,0,1166,1161,1,0,0,0,1166,1167,1,0,0,0,1167,
+		1176,1,0,0,0,1168,1172,5,91,0,0,1169,1170,5,129,0,0,1170,1173,5,121,0,
+		0,1171,1173,5,111,0,0,1172,1169,1,0,0,0,1172,1171,1,0,0,0,1173,1174,1,
+		0,0,0,1174,1176,5,112,0,0,1175,1159,1,0,0,0,1175,1160,1,0,0,0,1175,1168,
+		1,0,0,0,1176,151,1,0,0,0,1177,1184,3,200,100,0,1178,1184,5,87,0,0,1179,
+		1184,5,94,0,0,1180,1184,5,43,0,0,1181,1184,5,44,0,0,1182,1184,5,127,0,
+		0,1183,1177,1,0,0,0,1183,1178,1,0,0,0,1183,1179,1,0,0,0,1183,1180,1,0,
+		0,0,1183,1181,1,0,0,0,1183,1182,1,0,0,0,1184,153,1,0,0,0,1185,1186,5,59,
+		0,0,1186,1188,5,67,0,0,1187,1185,1,0,0,0,1187,1188,1,0,0,0,1188,1189,1,
+		0,0,0,1189,1194,7,9,0,0,1190,1195,5,43,0,0,1191,1192,3,186,93,0,1192,1193,
+		3,176,88,0,1193,1195,1,0,0,0,1194,1190,1,0,0,0,1194,1191,1,0,0,0,1195,
+		1202,1,0,0,0,1196,1197,5,44,0,0,1197,1198,3,186,93,0,1198,1199,5,132,0,
+		0,1199,1200,3,186,93,0,1200,1202,1,0,0,0,1201,1187,1,0,0,0,1201,1196,1,
+		0,0,0,1202,155,1,0,0,0,1203,1205,3,194,97,0,1204,1203,1,0,0,0,1204,1205,
+		1,0,0,0,1205,1207,1,0,0,0,1206,1208,3,200,100,0,1207,1206,1,0,0,0,1208,
+		1209,1,0,0,0,1209,1207,1,0,0,0,1209,1210,1,0,0,0,1210,1231,1,0,0,0,1211,
+		1212,5,91,0,0,1212,1219,5,76,0,0,1213,1220,5,43,0,0,1214,1216,3,200,100,
+		0,1215,1214,1,0,0,0,1216,1217,1,0,0,0,1217,1215,1,0,0,0,1217,1218,1,0,
+		0,0,1218,1220,1,0,0,0,1219,1213,1,0,0,0,1219,1215,1,0,0,0,1220,1232,1,
+		0,0,0,1221,1229,5,114,0,0,1222,1230,5,43,0,0,1223,1227,3,186,93,0,1224,
+		1228,3,176,88,0,1225,1228,5,127,0,0,1226,1228,3,200,100,0,1227,1224,1,
+		0,0,0,1227,1225,1,0,0,0,1227,1226,1,0,0,0,1228,1230,1,0,0,0,1229,1222,
+		1,0,0,0,1229,1223,1,0,0,0,1230,1232,1,0,0,0,1231,1211,1,0,0,0,1231,1221,
+		1,0,0,0,1231,1232,1,0,0,0,1232,157,1,0,0,0,1233,1234,5,25,0,0,1234,1253,
+		3,160,80,0,1235,1245,5,36,0,0,1236,1237,5,65,0,0,1237,1238,7,10,0,0,1238,
+		1246,3,180,90,0,1239,1243,3,180,90,0,1240,1241,5,4,0,0,1241,1242,5,143,
+		0,0,1242,1244,3,180,90,0,1243,1240,1,0,0,0,1243,1244,1,0,0,0,1244,1246,
+		1,0,0,0,1245,1236,1,0,0,0,1245,1239,1,0,0,0,1246,1254,1,0,0,0,1247,1250,
+		7,6,0,0,1248,1249,5,65,0,0,1249,1251,7,10,0,0,1250,1248,1,0,0,0,1250,1251,
+		1,0,0,0,1251,1252,1,0,0,0,1252,1254,3,160,80,0,1253,1235,1,0,0,0,1253,
+		1247,1,0,0,0,1254,159,1,0,0,0,1255,1266,3,180,90,0,1256,1258,5,153,0,0,
+		1257,1256,1,0,0,0,1257,1258,1,0,0,0,1258,1259,1,0,0,0,1259,1263,7,2,0,
+		0,1260,1262,3,162,81,0,1261,1260,1,0,0,0,1262,1265,1,0,0,0,1263,1261,1,
+		0,0,0,1263,1264,1,0,0,0,1264,1267,1,0,0,0,1265,1263,1,0,0,0,1266,1257,
+		1,0,0,0,1266,1267,1,0,0,0,1267,161,1,0,0,0,1268,1269,3,192,96,0,1269,1271,
+		3,190,95,0,1270,1272,7,2,0,0,1271,1270,1,0,0,0,1271,1272,1,0,0,0,1272,
+		163,1,0,0,0,1273,1274,5,9,0,0,1274,1279,3,166,83,0,1275,1276,5,4,0,0,1276,
+		1278,3,166,83,0,1277,1275,1,0,0,0,1278,1281,1,0,0,0,1279,1277,1,0,0,0,
+		1279,1280,1,0,0,0,1280,1287,1,0,0,0,1281,1279,1,0,0,0,1282,1283,5,144,
+		0,0,1283,1284,5,135,0,0,1284,1288,7,1,0,0,1285,1286,5,142,0,0,1286,1288,
+		5,70,0,0,1287,1282,1,0,0,0,1287,1285,1,0,0,0,1287,1288,1,0,0,0,1288,165,
+		1,0,0,0,1289,1296,3,186,93,0,1290,1292,3,200,100,0,1291,1290,1,0,0,0,1292,
+		1293,1,0,0,0,1293,1291,1,0,0,0,1293,1294,1,0,0,0,1294,1297,1,0,0,0,1295,
+		1297,5,127,0,0,1296,1291,1,0,0,0,1296,1295,1,0,0,0,1296,1297,1,0,0,0,1297,
+		167,1,0,0,0,1298,1299,5,19,0,0,1299,1305,5,79,0,0,1300,1302,3,200,100,
+		0,1301,1303,5,78,0,0,1302,1301,1,0,0,0,1302,1303,1,0,0,0,1303,1305,1,0,
+		0,0,1304,1298,1,0,0,0,1304,1300,1,0,0,0,1305,169,1,0,0,0,1306,1307,7,11,
+		0,0,1307,171,1,0,0,0,1308,1309,7,12,0,0,1309,173,1,0,0,0,1310,1312,3,200,
+		100,0,1311,1310,1,0,0,0,1312,1313,1,0,0,0,1313,1311,1,0,0,0,1313,1314,
+		1,0,0,0,1314,175,1,0,0,0,1315,1316,7,13,0,0,1316,177,1,0,0,0,1317,1318,
+		7,14,0,0,1318,179,1,0,0,0,1319,1323,3,184,92,0,1320,1322,3,182,91,0,1321,
+		1320,1,0,0,0,1322,1325,1,0,0,0,1323,1321,1,0,0,0,1323,1324,1,0,0,0,1324,
+		181,1,0,0,0,1325,1323,1,0,0,0,1326,1327,3,192,96,0,1327,1328,3,184,92,
+		0,1328,183,1,0,0,0,1329,1331,3,194,97,0,1330,1332,3,198,99,0,1331,1330,
+		1,0,0,0,1331,1332,1,0,0,0,1332,1339,1,0,0,0,1333,1339,3,200,100,0,1334,
+		1335,5,7,0,0,1335,1336,3,180,90,0,1336,1337,5,8,0,0,1337,1339,1,0,0,0,
+		1338,1329,1,0,0,0,1338,1333,1,0,0,0,1338,1334,1,0,0,0,1339,185,1,0,0,0,
+		1340,1344,3,190,95,0,1341,1343,3,188,94,0,1342,1341,1,0,0,0,1343,1346,
+		1,0,0,0,1344,1342,1,0,0,0,1344,1345,1,0,0,0,1345,187,1,0,0,0,1346,1344,
+		1,0,0,0,1347,1348,3,192,96,0,1348,1349,3,190,95,0,1349,189,1,0,0,0,1350,
+		1357,3,194,97,0,1351,1357,3,200,100,0,1352,1353,5,7,0,0,1353,1354,3,186,
+		93,0,1354,1355,5,8,0,0,1355,1357,1,0,0,0,1356,1350,1,0,0,0,1356,1351,1,
+		0,0,0,1356,1352,1,0,0,0,1357,191,1,0,0,0,1358,1359,7,15,0,0,1359,193,1,
+		0,0,0,1360,1372,3,196,98,0,1361,1362,5,7,0,0,1362,1367,3,196,98,0,1363,
+		1364,5,4,0,0,1364,1366,3,196,98,0,1365,1363,1,0,0,0,1366,1369,1,0,0,0,
+		1367,1365,1,0,0,0,1367,1368,1,0,0,0,1368,1370,1,0,0,0,1369,1367,1,0,0,
+		0,1370,1371,5,8,0,0,1371,1373,1,0,0,0,1372,1361,1,0,0,0,1372,1373,1,0,
+		0,0,1373,195,1,0,0,0,1374,1376,5,154,0,0,1375,1377,5,155,0,0,1376,1375,
+		1,0,0,0,1376,1377,1,0,0,0,1377,1380,1,0,0,0,1378,1380,5,155,0,0,1379,1374,
+		1,0,0,0,1379,1378,1,0,0,0,1380,197,1,0,0,0,1381,1382,7,16,0,0,1382,199,
+		1,0,0,0,1383,1384,7,17,0,0,1384,201,1,0,0,0,174,248,263,274,282,284,300,
+		306,315,317,342,352,361,367,379,396,398,404,413,421,428,438,447,453,471,
+		482,496,502,507,510,520,528,538,547,550,555,561,568,575,580,592,596,610,
+		619,630,633,638,645,650,657,667,670,674,683,687,690,695,699,702,706,708,
+		711,713,718,724,728,732,735,746,748,755,762,764,770,776,783,785,793,796,
+		806,815,817,820,828,837,849,856,863,867,873,877,885,891,896,906,909,924,
+		928,932,938,947,953,963,965,967,975,979,982,989,996,1001,1008,1010,1014,
+		1017,1022,1028,1033,1038,1045,1050,1061,1068,1072,1087,1098,1106,1112,
+		1118,1124,1126,1128,1134,1140,1147,1152,1157,1166,1172,1175,1183,1187,
+		1194,1201,1204,1209,1217,1219,1227,1229,1231,1243,1245,1250,1253,1257,
+		1263,1266,1271,1279,1287,1293,1296,1302,1304,1313,1323,1331,1338,1344,
+		1356,1367,1372,1376,1379
 	};
 
 	public static ATN _ATN => Tables.Atn;

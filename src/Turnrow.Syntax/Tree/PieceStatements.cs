@@ -66,7 +66,11 @@ public sealed record StraightStatement(
     NameSyntax? From,
     IReadOnlyList<RowFixSyntax> Fixes,
     ClaimSyntax? Claim,
-    TextSpan Span) : StatementSyntax(Span);
+    TextSpan Span) : StatementSyntax(Span)
+{
+    /// <summary>The edge along which a length is measured; null if unsaid.</summary>
+    public EdgeSyntax? At { get; init; }
+}
 
 /// <summary>How far straight rows go.</summary>
 public enum StraightExtent
@@ -81,9 +85,13 @@ public enum StraightExtent
     For,
 }
 
-/// <summary><c>leave drop at both edges</c></summary>
+/// <summary><c>leave drop at both edges</c>, <c>leave 6 for later at left edge</c></summary>
 public sealed record LeaveStatement(ExpressionSyntax Count, EdgeSyntax Edge, ClaimSyntax? Claim, TextSpan Span)
-    : StatementSyntax(Span);
+    : StatementSyntax(Span)
+{
+    /// <summary>True with <c>for later</c>: the next row that goes to the edge turns before them, and a later row works over them.</summary>
+    public bool ForLater { get; init; }
+}
 
 /// <summary><c>add 6 at both edges, one row apart</c></summary>
 public sealed record AddStatement(
