@@ -1,5 +1,4 @@
 using Turnrow.Compiler.Claims;
-using Turnrow.Compiler.Values;
 using Turnrow.Fabric;
 using Turnrow.Syntax.Tree;
 
