@@ -2,31 +2,43 @@ using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions.Phrases;
 
+/// <summary>Which stitches a short row leaves.</summary>
+internal enum LeftForNow : byte
+{
+    /// <summary>The last ones of the row before.</summary>
+    Last,
+
+    /// <summary>The last ones of the row before, and beside them those that rows before left.</summary>
+    LastAndBefore,
+
+    /// <summary>Those that rows before left: it turns where one of them turned.</summary>
+    Before,
+
+    /// <summary>Of those that rows before left, the ones that it does not work over.</summary>
+    Others,
+}
+
 /// <summary>Stitches that a short row leaves for a later row.</summary>
-/// <param name="Fresh">How many of those before the row; 0 if it turns where a row before it turned.</param>
-/// <param name="Before">How many that rows before it left go on waiting beside them.</param>
+/// <param name="Count">How many; those that rows before left are not counted again.</param>
+/// <param name="Which">Which they are.</param>
 /// <param name="Named">True if the words before named them already ("to last 4 sts").</param>
-/// <param name="Others">True if the row works over some of those left before.</param>
-internal sealed record LeaveForNow(Sized<int> Fresh, Sized<int> Before, bool Named, bool Others) : Phrase
+internal sealed record LeaveForNow(Sized<int> Count, LeftForNow Which, bool Named) : Phrase
 {
     protected override Phrase? Join(Phrase other) =>
-        other is LeaveForNow leave && leave.Named == Named && leave.Others == Others
-        && leave.Fresh.First > 0 == Fresh.First > 0 && leave.Before.First > 0 == Before.First > 0
-            ? this with { Fresh = Fresh.And(leave.Fresh), Before = Before.And(leave.Before) }
-            : null;
+        other is LeaveForNow leave && leave.Named == Named && leave.Which == Which ? this with { Count = Count.And(leave.Count) } : null;
 
     protected override string Text(Wording words)
     {
-        if (Others) return $"leave the other {Of(Before, words)} unworked for now";
-        if (Fresh.First == 0) return $"leave the {Of(Before, words)} left before unworked for now";
-        var one = Fresh.All(static n => n == 1);
-        var these = Named ? one ? "this" : "these" : one ? $"the last {words.St}" : $"the last {PlaceName.AnyStitch.Counted(Fresh, words)}";
-        var beside = Before.First > 0 ? $", with the {Of(Before, words)} left before" : string.Empty;
-        return $"leave {these} unworked for now{beside}";
+        var one = Count.All(static n => n == 1);
+        var sts = one ? words.St : PlaceName.AnyStitch.Counted(Count, words);
+        return Which switch
+        {
+            LeftForNow.Others => $"leave the other {sts} unworked for now",
+            LeftForNow.Before => $"leave the {sts} left before unworked for now",
+            _ => $"leave {(!Named ? $"the last {sts}" : one ? "this" : "these")} unworked for now"
+                + (Which == LeftForNow.LastAndBefore ? ", with those left before" : string.Empty),
+        };
     }
-
-    private static string Of(Sized<int> count, Wording words) =>
-        count.All(static n => n == 1) ? words.St : PlaceName.AnyStitch.Counted(count, words);
 }
 
 /// <summary>All of what the row before made, to its turn: <c>each dc to the turn below</c>.</summary>

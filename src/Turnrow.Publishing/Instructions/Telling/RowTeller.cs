@@ -85,7 +85,7 @@ internal static class RowTeller
             words.Phrases.Add(new LeaveLast(Sized.Of(left.Count), named));
         }
 
-        if (ShortRowTeller.LeftForNow(place, words.Phrases) is { } now) words.Phrases.Add(now);
+        if (ShortRowTeller.Left(place, words.Phrases) is { } now) words.Phrases.Add(now);
         if (place.Index > 0 || place.Piece.Start is not PartStart part) return;
         var others = place.Row.StartsAt == Hand.Right ? part.FromLeft : part.FromRight;
         if (others > 0) words.Phrases.Add(new LeaveOthers(Sized.Of(others)));

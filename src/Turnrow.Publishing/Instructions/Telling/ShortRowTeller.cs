@@ -7,12 +7,17 @@ namespace Turnrow.Publishing.Instructions.Telling;
 internal static class ShortRowTeller
 {
     /// <summary>What the row leaves for now; null if it reaches its edge.</summary>
-    public static LeaveForNow? LeftForNow(RowContext place, IReadOnlyList<Phrase> told)
+    public static LeaveForNow? Left(RowContext place, IReadOnlyList<Phrase> told)
     {
         var turns = place.Row.Short;
         if (turns.Waiting == 0) return null;
         var named = told.Count > 0 && told[^1] is StitchesIn { Where: EachToLast { Last: var last } } && last.First == turns.Left;
-        return new LeaveForNow(Sized.Of(turns.Left), Sized.Of(turns.Waiting - turns.Left), named, turns.Over.Count > 0);
+        var before = turns.Waiting - turns.Left;
+        var which = turns.Over.Count > 0 ? Phrases.LeftForNow.Others
+            : turns.Left == 0 ? Phrases.LeftForNow.Before
+            : before > 0 ? Phrases.LeftForNow.LastAndBefore
+            : Phrases.LeftForNow.Last;
+        return new LeaveForNow(Sized.Of(turns.Left > 0 ? turns.Left : before), which, named);
     }
 
     /// <summary>A remark where the row works over stitches left before and no phrase says so; else null.</summary>
