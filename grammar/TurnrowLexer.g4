@@ -114,6 +114,7 @@ IN         : 'in' ;
 INC        : 'inc' ;
 IS         : 'is' ;
 LAST       : 'last' ;
+LATER      : 'later' ;
 LEAST      : 'least' ;
 LESS       : 'less' ;
 LONGER     : 'longer' ;

@@ -150,5 +150,10 @@ public static class CompilerDiagnostics
         CornerLost.Kind,
         CornerDistance.Kind,
         CornerAgain.Kind,
+        ShortRowEvery.Kind,
+        ShortRowEdge.Kind,
+        StitchesWaiting.Kind,
+        ShortRowMirrored.Kind,
+        EdgeHeights.Kind,
     ];
 }

@@ -44,6 +44,7 @@ internal static class PatternWarnings
         var builder = piece.Lead;
         if (builder.RowCount == 0 && piece.MirrorOf is null) context.Findings.Add(PieceEmpty.At(piece.Span, piece.Name));
         if (builder.RowCount == 0) return;
+        WaitingCheck.Add(context, piece);
         foreach (var inSize in piece.Builders)
         {
             foreach (var step in inSize.UnworkedSteps())

@@ -128,12 +128,22 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         var (skip, take) = (new int?[context.Sizes], new int?[context.Sizes]);
         for (var i = 0; i < from.Length; i++)
         {
-            var first = sides[i]?.Stretches.FirstOrDefault(s => s.Kind == StretchKind.RowEnds)?.FirstRow;
-            skip[i] = from[i] - first;
-            take[i] = to[i] - from[i] + 1;
+            if (sides[i]?.Stretches.Where(static s => s.Kind == StretchKind.RowEnds).ToList() is not { Count: > 0 } ends) continue;
+            skip[i] = EndsBefore(ends, from[i]);
+            take[i] = EndsBefore(ends, to[i] + 1) - skip[i];
         }
 
         return (skip, take);
+    }
+
+    // Rows that turn before the edge have no end there; rows that the stretch does not have are counted as if it had them.
+    private static int? EndsBefore(List<Stretch> ends, int? row)
+    {
+        if (row is not { } number) return null;
+        if (number < ends[0].FirstRow) return number - ends[0].FirstRow;
+        var count = 0;
+        foreach (var stretch in ends) count += Math.Clamp(number - stretch.FirstRow, 0, stretch.Count);
+        return count + Math.Max(0, number - ends[^1].LastRow - 1);
     }
 
     private static bool Is(NameSyntax word, string other) => string.Equals(word.Text, other, StringComparison.OrdinalIgnoreCase);

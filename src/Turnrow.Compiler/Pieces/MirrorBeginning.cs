@@ -16,6 +16,9 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
     /// <summary>The sizes in which, mirrored, stitches are left where chains are added.</summary>
     public List<int> StepsMeet { get; } = [];
 
+    /// <summary>The sizes in which, mirrored, short rows would turn where a row begins.</summary>
+    public List<int> TurnsApart { get; } = [];
+
     /// <summary>Notes at the piece that it goes on from which stitches it has taken, once all sizes are worked.</summary>
     public void NoteTaken()
     {
@@ -64,6 +67,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         var mirror = new Mirror(turnedOver);
         mirror.Work(made, builder);
         if (mirror.StepsMeet) StepsMeet.Add(size);
+        if (mirror.TurnsApart) TurnsApart.Add(size);
     }
 
     private bool FirstSide(Piece made)

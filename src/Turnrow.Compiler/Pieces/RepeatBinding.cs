@@ -77,10 +77,11 @@ internal static class RepeatBinding
                 if (row.StepAt(hand) is { } step && !SaidByWords(row.Plan, hand == row.StartsAt)) builder.AddStep(hand, step.Adds, step.Count, step.Origin);
             }
 
+            if (row.Short.Said > 0) builder.LeaveForLater(row.EndsAt, row.Short.Said, row.Origin);
             working.One(size, row.Work is null ? null : row.Plan, ordinal);
         }
     }
 
     private static bool SaidByWords(RowPlan plan, bool atStart) =>
-        plan is WordsPlan { Words: var words } && words.Count > 0 && (atStart ? words[0] is SlipOver : words[^1] is Leave);
+        plan is WordsPlan { Words: var words } && words.Count > 0 && (atStart ? words[0] is SlipOver : words[^1] is Leave { ForLater: false });
 }

@@ -76,6 +76,12 @@ internal static class ShapeBinding
     {
         if (said is not { } step) return;
         var builder = piece.Builders[size];
+        if (step.ForLater)
+        {
+            builder.LeaveForLater(hand, step.Count, new Origin(statement));
+            return;
+        }
+
         if (builder.PendingStep(hand) is { } pending && pending.Adds != step.Adds)
         {
             context.Findings.Add(StepsMeet.At(context, statement.Span, [size], step.Adds));

@@ -35,5 +35,5 @@ internal static class StraightBinding
     }
 
     private static RowExtentSyntax Extent(StraightStatement statement) =>
-        new(statement.Extent, statement.Amount, statement.From, statement.Fixes, statement.Span);
+        new(statement.Extent, statement.Amount, statement.From, statement.Fixes, statement.Span) { At = statement.At };
 }

@@ -70,8 +70,8 @@ internal sealed class RowBinder(Context context)
             BridgeItem bridge => context.Evaluate.Counts(bridge.Count, 1).Select(n => n is { } x ? (Word?)new Bridge(x, bridge.Name?.Text) : null),
             MarkCornerItem => Sized.Same<Word?>(context.Sizes, new MarkCorner()),
             RemoveCornersItem => Sized.Same<Word?>(context.Sizes, new RemoveCorners()),
-            LeaveItem { Count: null } => Sized.Same<Word?>(context.Sizes, new Leave(-1)),
-            LeaveItem leave => OfCount(leave.Count, n => new Leave(n)),
+            LeaveItem { Count: null } => Sized.Same<Word?>(context.Sizes, new Leave(-1) { ForLater = item is LeaveItem { ForLater: true } }),
+            LeaveItem leave => OfCount(leave.Count, n => new Leave(n) { ForLater = leave.ForLater }),
             _ => None(),
         };
         if (inOnePlace && item is not (StitchItem or GroupItem or MarkCornerItem)) return Refuse(NotInOnePlace.At(item.Span));

@@ -9,7 +9,7 @@ namespace Turnrow.Fabric.Pieces;
 /// Makes a piece of one size, row by row. It knows where the hook is, what the next row is worked over, and what both edges are
 /// made of. What can't be worked comes back as a <see cref="RowFault"/>; from then on the count is not known until it is told again.
 /// </summary>
-public sealed class PieceBuilder
+public sealed partial class PieceBuilder
 {
     /// <summary>The most rows that a piece may have.</summary>
     public const int MostRows = 20_000;
@@ -79,7 +79,7 @@ public sealed class PieceBuilder
         {
             if (_course.Ahead is not { } ahead) return null;
             var (start, end) = StepsOf(_rows.Count + 1);
-            return StepBook.Over(ahead, start, end);
+            return Reachable(ahead) is { } reachable ? StepBook.Over(reachable, start, end) : null;
         }
     }
 
@@ -222,8 +222,18 @@ public sealed class PieceBuilder
         var number = _rows.Count + 1;
         var (start, end) = StepsOf(number);
         var fault = Work(plan, start, end, out var work, out var words);
-        if (work is not null) TakeStepsFromWords(ref work, ref start, ref end, origin);
-        var row = new Row(number, NextIsRightSide, Begins, work, start, end, plan, ordinal) { Origin = origin, IsRound = InRounds };
+        var turns = ShortWork.None;
+        if (work is null)
+        {
+            LoseWaiting(plan);
+        }
+        else
+        {
+            TakeStepsFromWords(ref work, ref start, ref end, origin);
+            turns = TakeShortWork(ref work, end, number, origin);
+        }
+
+        var row = new Row(number, NextIsRightSide, Begins, work, start, end, plan, ordinal) { Origin = origin, IsRound = InRounds, Short = turns };
         _events.Add(new RowEvent(plan is WordsPlan ? new WordsPlan(words) : plan, work is not null, origin, ordinal));
         Lay(row);
         if (_rows.Count == 1 && _start is FoundationStart { GivenAsChains: false }) _start = new FoundationStart(ChainsOf(row), false);
@@ -258,6 +268,7 @@ public sealed class PieceBuilder
         LastWork = null;
         _chainsGiven = -1;
         RowsInDoubt |= rows;
+        LoseWaiting(null);
         // A row that can't be read may have been worked over them: what is said at an edge next need not meet them.
         if (rows) _steps.ForgetAfter(_rows.Count);
     }
@@ -321,13 +332,14 @@ public sealed class PieceBuilder
         if (_chainsGiven >= 0) _course.Set(InRounds ? Openings.RingOf(_chainsGiven) : Openings.PlacesOf(_chainsGiven, words, RuleOf));
         // A claim tells how many stitches there are, not which of them are corners.
         if (_course.Ahead is not { } ahead || (_cornersInDoubt && Corners.AreSaid(words))) return null;
-        if (InRounds && (start ?? end) is { } step)
-            return new RowFault(RowFaultKind.StepInRound, new Leave(step.Count) { Origin = step.Origin }, step.Count, ahead.Count, 0);
-        if (StepBook.Over(ahead, start, end) is not { } below)
+        if (RoundFault(words, start, end) is { } atEdge) return atEdge;
+        if (TurnFault(plan, words, start, end) is { } turned) return turned;
+        if (Reachable(ahead) is not { } reachable) return TooMuchForLater(ahead);
+        if (StepBook.Over(reachable, start, end) is not { } below)
         {
             var left = StepBook.LeftBy(start) + StepBook.LeftBy(end);
             var origin = StepBook.LeftBy(start) > 0 ? start!.Origin : end!.Origin;
-            return new RowFault(RowFaultKind.NotEnough, new Leave(left) { Origin = origin }, left, ahead.Count, 0);
+            return new RowFault(RowFaultKind.NotEnough, new Leave(left) { Origin = origin }, left, reachable.Count, 0);
         }
 
         if (below.Count > PlaceSequenceBuilder.MostPlaces) return new RowFault(RowFaultKind.TooLong, null, 0, 0, 0);
@@ -358,7 +370,7 @@ public sealed class PieceBuilder
             work = work with { Words = words, Below = work.Below.Slice(slip.Count, work.Below.Count - slip.Count) };
         }
 
-        if (words.Count > 0 && words[^1] is Leave { Count: > 0 } leave && end is null)
+        if (words.Count > 0 && words[^1] is Leave { Count: > 0, ForLater: false } leave && end is null)
         {
             end = new Step(false, leave.Count, Edge(HookAt.Opposite()).Name) { Origin = origin };
             work = work with { Words = [.. words.Take(words.Count - 1)], Below = work.Below.Slice(0, work.Below.Count - leave.Count) };

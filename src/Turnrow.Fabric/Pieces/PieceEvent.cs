@@ -15,6 +15,8 @@ internal sealed record NameEvent(Hand Hand, string Name, bool FromBeginning) : P
 
 internal sealed record StepEvent(Hand Hand, Step Step) : PieceEvent;
 
+internal sealed record LaterEvent(Hand Hand, int Count, Origin Origin) : PieceEvent;
+
 internal sealed record ApartEvent(int Count, Origin Origin) : PieceEvent;
 
 /// <param name="Plan">The plan; its words with every number known.</param>

@@ -97,11 +97,17 @@ public sealed record Row(
     /// <summary>True if its end is joined to its beginning.</summary>
     public bool IsRound { get; init; }
 
+    /// <summary>What it has to do with stitches left for later.</summary>
+    public ShortWork Short { get; init; } = ShortWork.None;
+
     /// <summary>The edge where it starts; of a round the right one, where it is joined.</summary>
     public Hand StartsAt => Frame.StartOf(RightSide);
 
     /// <summary>The edge where it ends. After a row the hook is there; after a round it is where the round started.</summary>
     public Hand EndsAt => StartsAt.Opposite();
+
+    /// <summary>True if it reaches an edge: it neither turns before it nor starts where a row before it turned.</summary>
+    public bool Reaches(Hand hand) => hand == StartsAt ? !Short.StartsAtTurn : Short.Waiting == 0;
 
     /// <summary>The step at an edge; null for none.</summary>
     public Step? StepAt(Hand hand) => hand == StartsAt ? Start : End;

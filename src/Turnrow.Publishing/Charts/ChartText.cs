@@ -86,6 +86,8 @@ internal sealed class ChartText(ChartLayout layout, string size, Terms terms, Co
         var tally = new Tally();
         foreach (var kind in work.Tops.Kinds()) tally.Add(kind.Place.Stitch, kind.Count);
         text.Append(tally.In(terms));
+        if (row.Short.Taken > 0) text.Append(Culture, $", the last of them over {row.Short.Taken} left before");
+        if (row.Short.Left > 0) text.Append(Culture, $", {row.Short.Left} stitches left for later at its end");
         if (row.End is { } end) text.Append(", ").Append(StepText(end, "end").TrimEnd(' ', ','));
         text.Append('.');
     }

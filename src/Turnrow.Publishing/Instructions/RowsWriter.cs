@@ -207,16 +207,22 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     {
         if (rows.Sizes.Max(static s => s.Rows.Count) < RowsToMeasure) return;
         var heights = new List<Rational>();
+        var atEdges = false;
         foreach (var size in rows.Sizes)
         {
-            if (size.Rows[^1].Row.Plan is not ShapedPlan { IsPlain: true }) return;
-            if (pattern.Gauges.HeightOf([.. size.Piece.Rows.Take(size.Rows[^1].Row.Number)]) is not { } height) return;
+            if (size.Rows[^1].Row is not { Plan: ShapedPlan { IsPlain: true }, Short.IsNone: true }) return;
+            IReadOnlyList<Row> done = [.. size.Piece.Rows.Take(size.Rows[^1].Row.Number)];
+            if (HeightAt(done, Hand.Right) is not { } height || HeightAt(done, Hand.Left) != height) return;
+            atEdges |= done.Any(static row => !row.Short.IsNone);
             heights.Add(height);
         }
 
         _repeating = null;
-        paragraphs[^1] += $" Piece measures {Lengths.Both(Sized.Over(heights), pattern.InInches)}.";
+        paragraphs[^1] += $" Piece measures {Lengths.Both(Sized.Over(heights), pattern.InInches)}{(atEdges ? " at its edges" : string.Empty)}.";
     }
+
+    // Short rows do not reach an edge: where the edges differ, there is no one height to be told.
+    private Rational? HeightAt(IReadOnlyList<Row> rows, Hand hand) => pattern.Gauges.HeightOf([.. rows.Where(row => row.Reaches(hand))]);
 
     private string OnlySizes(FoldedRows rows) => names.Only(rows.SizeIndexes);
 

@@ -71,7 +71,7 @@ internal static class RowBuilder
             case TurnrowLexer.SLIP:
                 return new SlipOverItem(Amount(context, line)!, span);
             case TurnrowLexer.LEAVE:
-                return new LeaveItem(Amount(context, line), span);
+                return new LeaveItem(Amount(context, line), span) { ForLater = context.later is not null };
             case TurnrowLexer.HOLD:
                 return new HoldItem(Amount(context, line)!, line.Name(context.called), span);
             case TurnrowLexer.BRIDGE:

@@ -48,17 +48,17 @@ internal partial class TurnrowParser : Parser {
 		BRIDGE=67, BUT=68, BY=69, CH=70, CHAINS=71, CORNER=72, COUNTS=73, DEC=74, 
 		DOES=75, DOWN=76, EACH=77, EASING=78, EDGE=79, EDGES=80, END=81, ENDS=82, 
 		EVEN=83, EVENLY=84, EVERY=85, EXTRA=86, FACING=87, FIRST=88, FOUNDATION=89, 
-		HERE=90, HIGH=91, HOLD=92, IN=93, INC=94, IS=95, LAST=96, LEAST=97, LESS=98, 
-		LONGER=99, MIRRORED=100, MORE_WORD=101, MOST=102, MULTIPLE=103, NEXT=104, 
-		NOT=105, ODD=106, OF=107, OFF=108, ON=109, ONE=110, OPENS=111, OPPOSITE=112, 
-		ORDER=113, OVER=114, PER=115, PICKED=116, PLAIN=117, REMAIN=118, REST=119, 
-		ROUNDED=120, RS=121, SAME=122, SKIP_WORD=123, SKIPPING=124, SLIP=125, 
-		SLIPPING=126, STITCH=127, STITCHES=128, STRETCHES=129, THE=130, THEN=131, 
-		TIMES=132, TO=133, TOGETHER=134, TURNED=135, TURNING=136, TURNS=137, UNTIL=138, 
-		UP=139, WEIGH=140, WEIGHT=141, WIDE=142, WITH=143, WITHIN=144, WITHOUT=145, 
-		WORKING=146, WS=147, CM=148, G=149, M=150, MM=151, OZ=152, YD=153, WORD=154, 
-		NUMBER=155, FRACTION=156, ORDINAL=157, DOTTED=158, QUOTED=159, WRONG_COMMA=160, 
-		WRONG_QUOTE=161, JUNK=162;
+		HERE=90, HIGH=91, HOLD=92, IN=93, INC=94, IS=95, LAST=96, LATER=97, LEAST=98, 
+		LESS=99, LONGER=100, MIRRORED=101, MORE_WORD=102, MOST=103, MULTIPLE=104, 
+		NEXT=105, NOT=106, ODD=107, OF=108, OFF=109, ON=110, ONE=111, OPENS=112, 
+		OPPOSITE=113, ORDER=114, OVER=115, PER=116, PICKED=117, PLAIN=118, REMAIN=119, 
+		REST=120, ROUNDED=121, RS=122, SAME=123, SKIP_WORD=124, SKIPPING=125, 
+		SLIP=126, SLIPPING=127, STITCH=128, STITCHES=129, STRETCHES=130, THE=131, 
+		THEN=132, TIMES=133, TO=134, TOGETHER=135, TURNED=136, TURNING=137, TURNS=138, 
+		UNTIL=139, UP=140, WEIGH=141, WEIGHT=142, WIDE=143, WITH=144, WITHIN=145, 
+		WITHOUT=146, WORKING=147, WS=148, CM=149, G=150, M=151, MM=152, OZ=153, 
+		YD=154, WORD=155, NUMBER=156, FRACTION=157, ORDINAL=158, DOTTED=159, QUOTED=160, 
+		WRONG_COMMA=161, WRONG_QUOTE=162, JUNK=163;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -120,10 +120,10 @@ internal partial class TurnrowParser : Parser {
 		"'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", 
 		"'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", 
 		"'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", "'is'", 
-		"'last'", "'least'", "'less'", "'longer'", "'mirrored'", "'more'", "'most'", 
-		"'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", 
-		"'opens'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", "'plain'", 
-		null, "'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipping'", 
+		"'last'", "'later'", "'least'", "'less'", "'longer'", "'mirrored'", "'more'", 
+		"'most'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", 
+		"'one'", "'opens'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", 
+		"'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipping'", 
 		"'slip'", "'slipping'", "'stitch'", null, "'stretches'", "'the'", "'then'", 
 		null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", 
 		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
@@ -141,15 +141,15 @@ internal partial class TurnrowParser : Parser {
 		"AROUND", "AT", "BEFORE", "BRIDGE", "BUT", "BY", "CH", "CHAINS", "CORNER", 
 		"COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", 
 		"ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", 
-		"HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LEAST", "LESS", "LONGER", 
-		"MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", 
-		"OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", 
-		"PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", 
-		"SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", "THEN", 
-		"TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", 
-		"WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", 
-		"CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", 
-		"DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", 
+		"LONGER", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", 
+		"ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", 
+		"PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", 
+		"SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", 
+		"THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", 
+		"UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", 
+		"WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
+		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -937,6 +937,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -1188,6 +1189,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -1316,6 +1318,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -1668,7 +1671,7 @@ internal partial class TurnrowParser : Parser {
 					State = 314;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 149)) & ~0x3f) == 0 && ((1L << (_la - 149)) & 27L) != 0)) ) {
+					if ( !(((((_la - 150)) & ~0x3f) == 0 && ((1L << (_la - 150)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -2284,6 +2287,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -2556,6 +2560,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -3575,7 +3580,7 @@ internal partial class TurnrowParser : Parser {
 			State = 568;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) {
 				{
 				State = 567;
 				_localctx.part = name();
@@ -3645,7 +3650,7 @@ internal partial class TurnrowParser : Parser {
 				State = 573;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -757167687821689099L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
 			State = 579;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -4180,6 +4185,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -4360,7 +4366,7 @@ internal partial class TurnrowParser : Parser {
 			State = 648;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 61124475L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
 				{
 				State = 647;
 				_localctx.from = count();
@@ -4555,6 +4561,7 @@ internal partial class TurnrowParser : Parser {
 		public IToken end;
 		public ReachContext far;
 		public PlaceContext at;
+		public IToken later;
 		public NameContext called;
 		public ListContext before;
 		public NameContext _name;
@@ -4583,8 +4590,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THE() { return GetToken(TurnrowParser.THE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HOLD() { return GetToken(TurnrowParser.HOLD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HOLD() { return GetToken(TurnrowParser.HOLD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
 			return GetRuleContexts<NameContext>();
 		}
@@ -4617,7 +4625,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 98, RULE_item);
 		int _la;
 		try {
-			State = 738;
+			State = 742;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -4697,6 +4705,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -4787,7 +4796,7 @@ internal partial class TurnrowParser : Parser {
 				State = 692;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 61124475L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
 					{
 					State = 691;
 					_localctx.amount = count();
@@ -4888,6 +4897,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -4941,36 +4951,48 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
+				State = 705;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FOR) {
+					{
+					State = 703;
+					Match(FOR);
+					State = 704;
+					_localctx.later = Match(LATER);
+					}
+				}
+
 				}
 				break;
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 703;
+				State = 707;
 				Match(HOLD);
-				State = 704;
+				State = 708;
 				_localctx.amount = count();
-				State = 705;
+				State = 709;
 				Match(FOR);
-				State = 706;
+				State = 710;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 708;
-				Match(BRIDGE);
-				State = 709;
-				_localctx.amount = count();
 				State = 712;
+				Match(BRIDGE);
+				State = 713;
+				_localctx.amount = count();
+				State = 716;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 710;
+					State = 714;
 					Match(FOR);
-					State = 711;
+					State = 715;
 					_localctx.called = name();
 					}
 				}
@@ -5043,6 +5065,7 @@ internal partial class TurnrowParser : Parser {
 			case HIGH:
 			case INC:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -5090,17 +5113,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 715;
+				State = 719;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 714;
+					State = 718;
 					_localctx.before = list();
 					}
 				}
 
-				State = 733;
+				State = 737;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5167,6 +5190,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -5211,35 +5235,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 718;
+					State = 722;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 717;
+						State = 721;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 720;
+						State = 724;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
-					State = 727;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+					State = 731;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 722;
+						State = 726;
 						_localctx.changed = change();
-						State = 724;
+						State = 728;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -3028670755598500907L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 244498429L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6057341505005159467L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 977993717L) != 0)) {
 							{
-							State = 723;
+							State = 727;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5257,7 +5281,7 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 726;
+						State = 730;
 						_localctx.worked = stitchAmount();
 						}
 						break;
@@ -5275,14 +5299,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 729;
+					State = 733;
 					_localctx.changed = change();
-					State = 731;
+					State = 735;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -3028670755598500907L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 244498429L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6057341505005159467L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 977993717L) != 0)) {
 						{
-						State = 730;
+						State = 734;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5292,12 +5316,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 736;
+				State = 740;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 735;
+					State = 739;
 					_localctx.at = place();
 					}
 				}
@@ -5349,7 +5373,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 100, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 753;
+			State = 757;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5358,18 +5382,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 741;
+				State = 745;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 740;
+					State = 744;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 743;
+					State = 747;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5379,20 +5403,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 745;
-				_localctx.first = list();
 				State = 749;
+				_localctx.first = list();
+				State = 753;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 746;
+					State = 750;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 751;
+					State = 755;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5404,7 +5428,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 752;
+				State = 756;
 				_localctx.far = reach();
 				}
 				break;
@@ -5447,7 +5471,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 102, RULE_changeAmount);
 		int _la;
 		try {
-			State = 760;
+			State = 764;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5515,6 +5539,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -5562,14 +5587,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 755;
+				State = 759;
 				_localctx.amount = count();
-				State = 757;
+				State = 761;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 756;
+					State = 760;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5582,7 +5607,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 759;
+				State = 763;
 				_localctx.far = reach();
 				}
 				break;
@@ -5627,49 +5652,49 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 104, RULE_reach);
 		int _la;
 		try {
-			State = 773;
+			State = 777;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 762;
+				State = 766;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 763;
+				State = 767;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 764;
+				State = 768;
 				Match(TO);
-				State = 765;
+				State = 769;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 766;
+				State = 770;
 				Match(UNTIL);
-				State = 767;
-				_localctx.remain = count();
-				State = 768;
-				Match(REMAIN);
 				State = 771;
+				_localctx.remain = count();
+				State = 772;
+				Match(REMAIN);
+				State = 775;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 769;
+					State = 773;
 					Match(BEFORE);
-					State = 770;
+					State = 774;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5734,9 +5759,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 775;
+			State = 779;
 			Match(IN);
-			State = 821;
+			State = 825;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5744,66 +5769,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 776;
+				State = 780;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 17179934977L) != 0)) ) {
+				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 34359869697L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 780;
+				State = 784;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) {
 					{
 					{
-					State = 777;
+					State = 781;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 782;
+					State = 786;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 789;
+				State = 793;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 783;
+					State = 787;
 					Match(AND);
-					State = 785;
+					State = 789;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 784;
+						State = 788;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 787;
+						State = 791;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
 					}
 				}
 
-				State = 795;
+				State = 799;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 791;
+					State = 795;
 					_localctx.until = Match(UNTIL);
-					State = 792;
+					State = 796;
 					_localctx.remain = count();
-					State = 793;
+					State = 797;
 					Match(REMAIN);
 					}
 				}
@@ -5812,70 +5837,70 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 797;
-				_localctx.which = Match(EACH);
 				State = 801;
+				_localctx.which = Match(EACH);
+				State = 805;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) {
 					{
 					{
-					State = 798;
+					State = 802;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 803;
+					State = 807;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 810;
+				State = 814;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 804;
+					State = 808;
 					Match(AND);
-					State = 806;
+					State = 810;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 805;
+						State = 809;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 808;
+						State = 812;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
 					}
 				}
 
-				State = 818;
+				State = 822;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 812;
+					State = 816;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 813;
+					State = 817;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 814;
+					State = 818;
 					_localctx.until = Match(UNTIL);
-					State = 815;
+					State = 819;
 					_localctx.remain = count();
-					State = 816;
+					State = 820;
 					Match(REMAIN);
 					}
 					break;
@@ -5891,7 +5916,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 820;
+				State = 824;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -5952,61 +5977,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 823;
+			State = 827;
 			Match(REPEAT);
-			State = 831;
+			State = 835;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 824;
+				State = 828;
 				Match(ROWS);
-				State = 825;
+				State = 829;
 				_localctx.from = count();
-				State = 826;
+				State = 830;
 				Match(TO);
-				State = 827;
+				State = 831;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 829;
+				State = 833;
 				Match(ROW);
-				State = 830;
+				State = 834;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 833;
+			State = 837;
 			Match(COMMA);
-			State = 834;
+			State = 838;
 			_localctx.times = count();
-			State = 842;
+			State = 846;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 835;
+				State = 839;
 				_localctx.more = Match(MORE_WORD);
-				State = 836;
+				State = 840;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 837;
+				State = 841;
 				_localctx.end = Match(TIMES);
-				State = 840;
+				State = 844;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 838;
+					State = 842;
 					_localctx.inAll = Match(IN);
-					State = 839;
+					State = 843;
 					Match(ALL);
 					}
 				}
@@ -6016,12 +6041,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 845;
+			State = 849;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 844;
+				State = 848;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6073,31 +6098,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 847;
+			State = 851;
 			Match(FOR);
-			State = 848;
+			State = 852;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 853;
+			State = 857;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 849;
+				State = 853;
 				Match(COMMA);
-				State = 850;
+				State = 854;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 855;
+				State = 859;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 856;
+			State = 860;
 			Match(COLON);
-			State = 857;
+			State = 861;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6137,16 +6162,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 859;
+			State = 863;
 			_localctx.first = sizeName();
-			State = 862;
+			State = 866;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 860;
+				State = 864;
 				Match(TO);
-				State = 861;
+				State = 865;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6217,13 +6242,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 114, RULE_sizedLine);
 		try {
-			State = 874;
+			State = 878;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 864;
+				State = 868;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6233,63 +6258,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 865;
+				State = 869;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 866;
+				State = 870;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 867;
+				State = 871;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 868;
+				State = 872;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 869;
+				State = 873;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 870;
+				State = 874;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 871;
+				State = 875;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 872;
+				State = 876;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 873;
+				State = 877;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6310,6 +6335,7 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class StraightLineContext : ParserRuleContext {
 		public SumContext length;
+		public EdgeContext at;
 		public IToken further;
 		public CountContext amount;
 		public RowsWordContext counted;
@@ -6346,6 +6372,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
 		public StraightLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -6361,24 +6391,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 876;
+			State = 880;
 			Match(STRAIGHT);
-			State = 884;
+			State = 892;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 877;
+				State = 881;
 				Match(TO);
-				State = 878;
+				State = 882;
 				_localctx.length = sum();
+				State = 885;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AT) {
+					{
+					State = 883;
+					Match(AT);
+					State = 884;
+					_localctx.at = edge();
+					}
+				}
+
 				}
 				break;
 			case FOR:
 				{
-				State = 879;
+				State = 887;
 				_localctx.further = Match(FOR);
-				State = 880;
+				State = 888;
 				_localctx.length = sum();
 				}
 				break;
@@ -6447,6 +6489,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -6493,50 +6536,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 881;
+				State = 889;
 				_localctx.amount = count();
-				State = 882;
+				State = 890;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 888;
+			State = 896;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 886;
+				State = 894;
 				Match(FROM);
-				State = 887;
+				State = 895;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 894;
+			State = 902;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 890;
+				State = 898;
 				Match(COMMA);
-				State = 891;
+				State = 899;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 896;
+				State = 904;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 898;
+			State = 906;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 897;
+				State = 905;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6577,33 +6620,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 118, RULE_rowFix);
 		try {
-			State = 906;
+			State = 914;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 900;
+				State = 908;
 				Match(EVEN);
-				State = 901;
+				State = 909;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 902;
+				State = 910;
 				Match(ODD);
-				State = 903;
+				State = 911;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 904;
+				State = 912;
 				Match(END);
-				State = 905;
+				State = 913;
 				_localctx.facing = side();
 				}
 				break;
@@ -6624,6 +6667,7 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class LeaveLineContext : ParserRuleContext {
 		public CountContext amount;
+		public IToken later;
 		public EdgeContext at;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
@@ -6634,6 +6678,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
@@ -6652,20 +6698,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 908;
+			State = 916;
 			Match(LEAVE);
-			State = 909;
+			State = 917;
 			_localctx.amount = count();
-			State = 910;
+			State = 920;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==FOR) {
+				{
+				State = 918;
+				Match(FOR);
+				State = 919;
+				_localctx.later = Match(LATER);
+				}
+			}
+
+			State = 922;
 			Match(AT);
-			State = 911;
+			State = 923;
 			_localctx.at = edge();
-			State = 913;
+			State = 925;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 912;
+				State = 924;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6718,36 +6776,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 915;
+			State = 927;
 			Match(ADD);
-			State = 916;
+			State = 928;
 			_localctx.amount = count();
-			State = 917;
+			State = 929;
 			Match(AT);
-			State = 918;
+			State = 930;
 			_localctx.at = edge();
-			State = 923;
+			State = 935;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 919;
+				State = 931;
 				Match(COMMA);
-				State = 920;
+				State = 932;
 				_localctx.apart = Match(ONE);
-				State = 921;
+				State = 933;
 				Match(ROW);
-				State = 922;
+				State = 934;
 				Match(APART);
 				}
 			}
 
-			State = 926;
+			State = 938;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 925;
+				State = 937;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6771,8 +6829,9 @@ internal partial class TurnrowParser : Parser {
 		public CountContext from;
 		public CountContext to;
 		public ShapeDoneContext does;
-		public IToken further;
 		public SumContext length;
+		public EdgeContext at;
+		public IToken further;
 		public NameContext mark;
 		public RowFixContext _rowFix;
 		public IList<RowFixContext> _fixes = new List<RowFixContext>();
@@ -6795,11 +6854,11 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ShapeDoneContext shapeDone() {
 			return GetRuleContext<ShapeDoneContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
-			return GetRuleContext<SumContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
 			return GetRuleContext<StitchesWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
+			return GetRuleContext<SumContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
@@ -6820,6 +6879,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public RowFixContext rowFix(int i) {
 			return GetRuleContext<RowFixContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
 		public ShapeLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -6835,86 +6898,100 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 928;
+			State = 940;
 			Match(SHAPE);
-			State = 979;
+			State = 996;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 929;
+				State = 941;
 				Match(BY);
-				State = 930;
+				State = 942;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 931;
+				State = 943;
 				_localctx.many = Match(ROWS);
-				State = 932;
+				State = 944;
 				_localctx.from = count();
-				State = 933;
+				State = 945;
 				Match(TO);
-				State = 934;
+				State = 946;
 				_localctx.to = count();
-				State = 935;
+				State = 947;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 939;
+				State = 957;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 937;
+					State = 949;
 					Match(TO);
+					State = 950;
+					_localctx.length = sum();
+					State = 953;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==AT) {
+						{
+						State = 951;
+						Match(AT);
+						State = 952;
+						_localctx.at = edge();
+						}
+					}
+
 					}
 					break;
 				case FOR:
 					{
-					State = 938;
+					State = 955;
 					_localctx.further = Match(FOR);
+					State = 956;
+					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 941;
-				_localctx.length = sum();
-				State = 944;
+				State = 961;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 942;
+					State = 959;
 					Match(FROM);
-					State = 943;
+					State = 960;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 950;
+				State = 967;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 946;
+					State = 963;
 					Match(COMMA);
-					State = 947;
+					State = 964;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 952;
+					State = 969;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 953;
+				State = 970;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -6983,6 +7060,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -7029,66 +7107,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 955;
+				State = 972;
 				_localctx.rows = count();
-				State = 977;
+				State = 994;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 956;
+					State = 973;
 					_localctx.counted = rowsWord();
-					State = 959;
+					State = 976;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 957;
+						State = 974;
 						Match(FROM);
-						State = 958;
+						State = 975;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 965;
+					State = 982;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 961;
+						State = 978;
 						Match(COMMA);
-						State = 962;
+						State = 979;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 967;
+						State = 984;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 968;
+					State = 985;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 970;
+					State = 987;
 					stitchesWord();
-					State = 971;
+					State = 988;
 					_localctx.inside = Match(IN);
-					State = 975;
+					State = 992;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 972;
+						State = 989;
 						Match(COMMA);
-						State = 973;
+						State = 990;
 						Match(BY);
-						State = 974;
+						State = 991;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7153,30 +7231,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 991;
+			State = 1008;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 981;
+				State = 998;
 				Match(COLON);
-				State = 982;
+				State = 999;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 987;
+				State = 1004;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 983;
+					State = 1000;
 					Match(SEMICOLON);
-					State = 984;
+					State = 1001;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 989;
+					State = 1006;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7184,19 +7262,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 990;
+				State = 1007;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 994;
+			State = 1011;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 993;
+				State = 1010;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7254,38 +7332,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1001;
+			State = 1018;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 996;
+				State = 1013;
 				Match(AFTER);
-				State = 997;
+				State = 1014;
 				_localctx.after = count();
-				State = 998;
+				State = 1015;
 				rowsWord();
-				State = 999;
+				State = 1016;
 				Match(COMMA);
 				}
 			}
 
-			State = 1003;
+			State = 1020;
 			_localctx.first = stage();
-			State = 1008;
+			State = 1025;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1004;
+				State = 1021;
 				Match(COMMA);
-				State = 1005;
+				State = 1022;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1010;
+				State = 1027;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7305,23 +7383,26 @@ internal partial class TurnrowParser : Parser {
 	internal partial class StageContext : ParserRuleContext {
 		public ChangeContext changed;
 		public CountContext amount;
+		public IToken later;
 		public EdgeContext at;
 		public FrequencyContext when;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
-			return GetRuleContext<ChangeContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
 			return GetRuleContext<FrequencyContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
+			return GetRuleContext<ChangeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
 		public StageContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -7337,51 +7418,77 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1014;
+			State = 1039;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
+			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1011;
-				_localctx.changed = change();
+				State = 1030;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case DEC:
+				case INC:
+					{
+					State = 1028;
+					_localctx.changed = change();
+					}
+					break;
+				case ADD:
+					{
+					State = 1029;
+					Match(ADD);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 1032;
+				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1012;
+				State = 1033;
 				Match(LEAVE);
+				State = 1034;
+				_localctx.amount = count();
+				State = 1037;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FOR) {
+					{
+					State = 1035;
+					Match(FOR);
+					State = 1036;
+					_localctx.later = Match(LATER);
+					}
 				}
-				break;
-			case ADD:
-				{
-				State = 1013;
-				Match(ADD);
+
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1016;
-			_localctx.amount = count();
-			State = 1019;
+			State = 1043;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 1017;
+				State = 1041;
 				Match(AT);
-				State = 1018;
+				State = 1042;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 1022;
+			State = 1046;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1021;
+				State = 1045;
 				_localctx.when = frequency();
 				}
 			}
@@ -7443,21 +7550,21 @@ internal partial class TurnrowParser : Parser {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
 		EnterRule(_localctx, 132, RULE_shapingPart);
 		try {
-			State = 1038;
+			State = 1062;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1024;
+				State = 1048;
 				Match(THEN);
-				State = 1027;
+				State = 1051;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1025;
+					State = 1049;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7466,7 +7573,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1026;
+					State = 1050;
 					_localctx.next = stage();
 					}
 					break;
@@ -7478,21 +7585,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1029;
+				State = 1053;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1030;
+				State = 1054;
 				Match(BY);
-				State = 1033;
+				State = 1057;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1031;
+					State = 1055;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7500,7 +7607,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1032;
+					State = 1056;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7514,16 +7621,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1035;
+				State = 1059;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1036;
+				State = 1060;
 				Match(AT);
-				State = 1037;
+				State = 1061;
 				_localctx.at = edge();
 				}
 				break;
@@ -7564,22 +7671,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 134, RULE_frequency);
 		try {
-			State = 1043;
+			State = 1067;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1040;
+				State = 1064;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1041;
+				State = 1065;
 				Match(BY);
-				State = 1042;
+				State = 1066;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7628,14 +7735,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1045;
+			State = 1069;
 			Match(EVERY);
-			State = 1050;
+			State = 1074;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1046;
+				State = 1070;
 				Match(ROW);
 				}
 				break;
@@ -7704,6 +7811,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -7750,23 +7858,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1047;
+				State = 1071;
 				_localctx.interval = count();
-				State = 1048;
+				State = 1072;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1055;
+			State = 1079;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 61124475L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
 				{
-				State = 1052;
+				State = 1076;
 				_localctx.times = count();
-				State = 1053;
+				State = 1077;
 				Match(TIMES);
 				}
 			}
@@ -7816,26 +7924,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1057;
+			State = 1081;
 			Match(TURNS);
-			State = 1058;
+			State = 1082;
 			Match(EVERY);
-			State = 1059;
+			State = 1083;
 			_localctx.interval = count();
-			State = 1060;
+			State = 1084;
 			Match(AND);
-			State = 1061;
+			State = 1085;
 			_localctx.byTurns = count();
-			State = 1062;
+			State = 1086;
 			rowsWord();
-			State = 1066;
+			State = 1090;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 61124475L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
 				{
-				State = 1063;
+				State = 1087;
 				_localctx.times = count();
-				State = 1064;
+				State = 1088;
 				Match(TIMES);
 				}
 			}
@@ -7871,31 +7979,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 140, RULE_decreasing);
 		try {
-			State = 1073;
+			State = 1097;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1068;
+				State = 1092;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1069;
+				State = 1093;
 				Match(SLIPPING);
-				State = 1070;
+				State = 1094;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1071;
+				State = 1095;
 				Match(WORKING);
-				State = 1072;
+				State = 1096;
 				Match(TOGETHER);
 				}
 				break;
@@ -7939,28 +8047,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1077;
+			State = 1101;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1075;
+				State = 1099;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1076;
+				State = 1100;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1079;
+			State = 1103;
 			stitchesWord();
-			State = 1080;
+			State = 1104;
 			Match(IN);
 			}
 		}
@@ -8014,32 +8122,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1082;
+			State = 1106;
 			Match(EVENLY);
-			State = 1083;
+			State = 1107;
 			Match(TO);
-			State = 1084;
+			State = 1108;
 			_localctx.target = count();
-			State = 1085;
+			State = 1109;
 			Match(COMMA);
-			State = 1086;
+			State = 1110;
 			Match(AT);
-			State = 1087;
+			State = 1111;
 			_localctx.at = edge();
-			State = 1092;
+			State = 1116;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1088;
+				State = 1112;
 				Match(COMMA);
-				State = 1089;
+				State = 1113;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1094;
+				State = 1118;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8094,40 +8202,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 146, RULE_solveOption);
 		int _la;
 		try {
-			State = 1111;
+			State = 1135;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1095;
+				State = 1119;
 				Match(ON);
-				State = 1096;
+				State = 1120;
 				Match(RS);
-				State = 1097;
+				State = 1121;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1098;
+				State = 1122;
 				Match(LONGER);
-				State = 1099;
+				State = 1123;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1100;
+				State = 1124;
 				Match(BY);
-				State = 1103;
+				State = 1127;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1101;
+					State = 1125;
 					Match(TURNS);
 					}
 					break;
@@ -8135,7 +8243,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1102;
+					State = 1126;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8148,7 +8256,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1105;
+				State = 1129;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8158,11 +8266,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1106;
+				State = 1130;
 				_localctx.rows = count();
-				State = 1107;
+				State = 1131;
 				rowsWord();
-				State = 1108;
+				State = 1132;
 				Match(PLAIN);
 				}
 				break;
@@ -8171,7 +8279,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1110;
+				State = 1134;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8251,60 +8359,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1113;
+			State = 1137;
 			Match(SEAM);
-			State = 1115;
+			State = 1139;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1114;
+				State = 1138;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1117;
+				State = 1141;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -757167687821689099L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
-			State = 1123;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+			State = 1147;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1119;
+				State = 1143;
 				Match(AND);
-				State = 1120;
+				State = 1144;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1125;
+				State = 1149;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1133;
+			State = 1157;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1126;
+				State = 1150;
 				Match(COMMA);
-				State = 1131;
+				State = 1155;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 4521191813447681L) != 0)) {
 					{
-					State = 1127;
+					State = 1151;
 					_localctx.rows = selection();
-					State = 1129;
+					State = 1153;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1128;
+						State = 1152;
 						Match(COMMA);
 						}
 					}
@@ -8315,65 +8423,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1135;
+			State = 1159;
 			Match(WITH);
-			State = 1137;
+			State = 1161;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1136;
+				State = 1160;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1139;
+				State = 1163;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -757167687821689099L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
-			State = 1145;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+			State = 1169;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1141;
+				State = 1165;
 				Match(AND);
-				State = 1142;
+				State = 1166;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1147;
+				State = 1171;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1152;
+			State = 1176;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1148;
+				State = 1172;
 				Match(COMMA);
-				State = 1149;
+				State = 1173;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1154;
+				State = 1178;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1157;
+			State = 1181;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1155;
+				State = 1179;
 				Match(COLON);
-				State = 1156;
+				State = 1180;
 				_localctx.worked = rate();
 				}
 			}
@@ -8415,21 +8523,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1160;
+			State = 1184;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1159;
+				State = 1183;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1162;
+				State = 1186;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -757167687821689099L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8482,7 +8590,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 152, RULE_seamPart);
 		int _la;
 		try {
-			State = 1180;
+			State = 1204;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8491,27 +8599,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1164;
+				State = 1188;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1165;
+				State = 1189;
 				_localctx.eased = Match(EASING);
-				State = 1171;
+				State = 1195;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1166;
+					State = 1190;
 					_localctx.least = list();
-					State = 1167;
+					State = 1191;
 					Match(TO);
-					State = 1168;
+					State = 1192;
 					_localctx.most = list();
-					State = 1169;
+					State = 1193;
 					_localctx.measure = unit();
 					}
 				}
@@ -8521,29 +8629,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1173;
+				State = 1197;
 				Match(IN);
-				State = 1177;
+				State = 1201;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1174;
+					State = 1198;
 					Match(THE);
-					State = 1175;
+					State = 1199;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1176;
+					State = 1200;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1179;
+				State = 1203;
 				Match(ORDER);
 				}
 				break;
@@ -8583,7 +8691,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 154, RULE_walkWord);
 		try {
-			State = 1188;
+			State = 1212;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8650,6 +8758,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -8695,42 +8804,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1182;
+				State = 1206;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1183;
+				State = 1207;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1184;
+				State = 1208;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1185;
+				State = 1209;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1186;
+				State = 1210;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1187;
+				State = 1211;
 				Match(STITCHES);
 				}
 				break;
@@ -8784,7 +8893,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 156, RULE_selection);
 		int _la;
 		try {
-			State = 1206;
+			State = 1230;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -8792,19 +8901,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1192;
+				State = 1216;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1190;
+					State = 1214;
 					_localctx.all = Match(ALL);
-					State = 1191;
+					State = 1215;
 					Match(BUT);
 					}
 				}
 
-				State = 1194;
+				State = 1218;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8814,12 +8923,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1199;
+				State = 1223;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1195;
+					State = 1219;
 					Match(ROW);
 					}
 					break;
@@ -8888,6 +8997,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -8934,9 +9044,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1196;
+					State = 1220;
 					_localctx.amount = count();
-					State = 1197;
+					State = 1221;
 					rowsWord();
 					}
 					break;
@@ -8948,13 +9058,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1201;
+				State = 1225;
 				Match(ROWS);
-				State = 1202;
+				State = 1226;
 				_localctx.from = count();
-				State = 1203;
+				State = 1227;
 				Match(TO);
-				State = 1204;
+				State = 1228;
 				_localctx.to = count();
 				}
 				break;
@@ -9017,46 +9127,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1209;
+			State = 1233;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1208;
+				State = 1232;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1212;
+			State = 1236;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1211;
+				State = 1235;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1214;
+				State = 1238;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
-			State = 1236;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+			State = 1260;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1216;
+				State = 1240;
 				_localctx.way = Match(IN);
-				State = 1217;
+				State = 1241;
 				Match(EACH);
-				State = 1224;
+				State = 1248;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1218;
+					State = 1242;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9124,6 +9234,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -9168,21 +9279,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1220;
+					State = 1244;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1219;
+						State = 1243;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1222;
+						State = 1246;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
 					}
 					break;
 				default:
@@ -9192,14 +9303,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1226;
+				State = 1250;
 				_localctx.way = Match(PER);
-				State = 1234;
+				State = 1258;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1227;
+					State = 1251;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9268,6 +9379,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -9314,21 +9426,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1228;
+					State = 1252;
 					_localctx.over = count();
-					State = 1232;
+					State = 1256;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1229;
+						State = 1253;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1230;
+						State = 1254;
 						Match(STITCHES);
 						}
 						break;
@@ -9396,6 +9508,7 @@ internal partial class TurnrowParser : Parser {
 					case HERE:
 					case HIGH:
 					case IS:
+					case LATER:
 					case LEAST:
 					case LESS:
 					case LONGER:
@@ -9440,7 +9553,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1231;
+						State = 1255;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9517,25 +9630,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1238;
+			State = 1262;
 			Match(EXPECT);
-			State = 1239;
+			State = 1263;
 			_localctx.left = expected();
-			State = 1258;
+			State = 1282;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1240;
+				State = 1264;
 				Match(MEASURE);
-				State = 1250;
+				State = 1274;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1241;
+					State = 1265;
 					Match(AT);
-					State = 1242;
+					State = 1266;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9545,7 +9658,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1243;
+					State = 1267;
 					_localctx.length = sum();
 					}
 					break;
@@ -9614,6 +9727,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -9660,18 +9774,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1244;
+					State = 1268;
 					_localctx.length = sum();
-					State = 1248;
+					State = 1272;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1245;
+						State = 1269;
 						Match(COMMA);
-						State = 1246;
+						State = 1270;
 						Match(WITHIN);
-						State = 1247;
+						State = 1271;
 						_localctx.within = sum();
 						}
 					}
@@ -9686,7 +9800,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1252;
+				State = 1276;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9695,14 +9809,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1255;
+				State = 1279;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1253;
+					State = 1277;
 					Match(AT);
-					State = 1254;
+					State = 1278;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9715,7 +9829,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1257;
+				State = 1281;
 				_localctx.right = expected();
 				}
 				break;
@@ -9768,24 +9882,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1260;
+			State = 1284;
 			_localctx.value = sum();
-			State = 1271;
+			State = 1295;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1262;
+				State = 1286;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1261;
+					State = 1285;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1264;
+				State = 1288;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9795,18 +9909,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1268;
+				State = 1292;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1265;
+					State = 1289;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1270;
+					State = 1294;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9853,16 +9967,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1273;
+			State = 1297;
 			_localctx.by = sign();
-			State = 1274;
+			State = 1298;
 			_localctx.value = single();
-			State = 1276;
+			State = 1300;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1275;
+				State = 1299;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9925,38 +10039,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1278;
+			State = 1302;
 			Match(EQUALS);
-			State = 1279;
+			State = 1303;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1284;
+			State = 1308;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1280;
+				State = 1304;
 				Match(COMMA);
-				State = 1281;
+				State = 1305;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1286;
+				State = 1310;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1292;
+			State = 1316;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1287;
+				State = 1311;
 				_localctx.without = Match(WITHOUT);
-				State = 1288;
+				State = 1312;
 				Match(TURNING);
-				State = 1289;
+				State = 1313;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9969,9 +10083,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1290;
+				State = 1314;
 				_localctx.with = Match(WITH);
-				State = 1291;
+				State = 1315;
 				Match(CHAINS);
 				}
 				break;
@@ -10023,9 +10137,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1294;
+			State = 1318;
 			_localctx.amount = count();
-			State = 1301;
+			State = 1325;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10092,6 +10206,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -10136,26 +10251,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1296;
+				State = 1320;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1295;
+					State = 1319;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1298;
+					State = 1322;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1300;
+				State = 1324;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10201,15 +10316,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 170, RULE_edge);
 		int _la;
 		try {
-			State = 1309;
+			State = 1333;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1303;
+				State = 1327;
 				Match(BOTH);
-				State = 1304;
+				State = 1328;
 				Match(EDGES);
 				}
 				break;
@@ -10277,6 +10392,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -10322,14 +10438,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1305;
+				State = 1329;
 				_localctx.called = name();
-				State = 1307;
+				State = 1331;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1306;
+					State = 1330;
 					Match(EDGE);
 					}
 				}
@@ -10369,7 +10485,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1311;
+			State = 1335;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10409,7 +10525,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1313;
+			State = 1337;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10455,21 +10571,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1316;
+			State = 1340;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1315;
+				State = 1339;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1318;
+				State = 1342;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10501,7 +10617,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1320;
+			State = 1344;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10541,7 +10657,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1322;
+			State = 1346;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10591,20 +10707,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1324;
+			State = 1348;
 			_localctx.first = factor();
-			State = 1328;
+			State = 1352;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1325;
+				State = 1349;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1330;
+				State = 1354;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10644,9 +10760,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1331;
+			State = 1355;
 			_localctx.by = sign();
-			State = 1332;
+			State = 1356;
 			_localctx.value = factor();
 			}
 		}
@@ -10693,21 +10809,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 186, RULE_factor);
 		int _la;
 		try {
-			State = 1343;
+			State = 1367;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1334;
+				State = 1358;
 				_localctx.amount = list();
-				State = 1336;
+				State = 1360;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 1621295865853378561L) != 0)) {
+				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 3242591731706757121L) != 0)) {
 					{
-					State = 1335;
+					State = 1359;
 					_localctx.measure = unit();
 					}
 				}
@@ -10778,6 +10894,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -10823,18 +10940,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1338;
+				State = 1362;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1339;
+				State = 1363;
 				Match(OPEN);
-				State = 1340;
+				State = 1364;
 				_localctx.inside = sum();
-				State = 1341;
+				State = 1365;
 				Match(CLOSE);
 				}
 				break;
@@ -10881,20 +10998,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1345;
+			State = 1369;
 			_localctx.first = single();
-			State = 1349;
+			State = 1373;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1346;
+				State = 1370;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1351;
+				State = 1375;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10934,9 +11051,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1352;
+			State = 1376;
 			_localctx.by = sign();
-			State = 1353;
+			State = 1377;
 			_localctx.value = single();
 			}
 		}
@@ -10978,14 +11095,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 192, RULE_single);
 		try {
-			State = 1361;
+			State = 1385;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1355;
+				State = 1379;
 				_localctx.amount = list();
 				}
 				break;
@@ -11053,6 +11170,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -11098,18 +11216,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1356;
+				State = 1380;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1357;
+				State = 1381;
 				Match(OPEN);
-				State = 1358;
+				State = 1382;
 				_localctx.inside = count();
-				State = 1359;
+				State = 1383;
 				Match(CLOSE);
 				}
 				break;
@@ -11148,7 +11266,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1363;
+			State = 1387;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11201,36 +11319,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1365;
+			State = 1389;
 			_localctx.first = number();
-			State = 1377;
+			State = 1401;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1366;
+				State = 1390;
 				Match(OPEN);
-				State = 1367;
+				State = 1391;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1372;
+				State = 1396;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1368;
+					State = 1392;
 					Match(COMMA);
-					State = 1369;
+					State = 1393;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1374;
+					State = 1398;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1375;
+				State = 1399;
 				Match(CLOSE);
 				}
 			}
@@ -11266,20 +11384,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 198, RULE_number);
 		int _la;
 		try {
-			State = 1384;
+			State = 1408;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1379;
+				State = 1403;
 				_localctx.whole = Match(NUMBER);
-				State = 1381;
+				State = 1405;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1380;
+					State = 1404;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11289,7 +11407,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1383;
+				State = 1407;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11329,9 +11447,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1386;
+			State = 1410;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 1621295865853378561L) != 0)) ) {
+			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 3242591731706757121L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11417,6 +11535,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LESS() { return GetToken(TurnrowParser.LESS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
@@ -11474,9 +11593,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1388;
+			State = 1412;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5368853707327013131L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 10792827L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11497,7 +11616,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,162,1391,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,163,1415,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11549,201 +11668,203 @@ internal partial class TurnrowParser : Parser {
 		8,46,1,47,1,47,1,47,1,47,1,47,3,47,664,8,47,1,47,1,47,1,47,3,47,669,8,
 		47,1,48,1,48,1,48,5,48,674,8,48,10,48,12,48,677,9,48,1,49,1,49,1,49,1,
 		49,1,49,1,49,1,49,3,49,686,8,49,1,49,3,49,689,8,49,1,49,1,49,3,49,693,
-		8,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,702,8,49,1,49,1,49,1,49,1,
-		49,1,49,1,49,1,49,1,49,1,49,3,49,713,8,49,1,49,3,49,716,8,49,1,49,4,49,
-		719,8,49,11,49,12,49,720,1,49,1,49,3,49,725,8,49,1,49,3,49,728,8,49,1,
-		49,1,49,3,49,732,8,49,3,49,734,8,49,1,49,3,49,737,8,49,3,49,739,8,49,1,
-		50,4,50,742,8,50,11,50,12,50,743,1,50,1,50,5,50,748,8,50,10,50,12,50,751,
-		9,50,1,50,3,50,754,8,50,1,51,1,51,3,51,758,8,51,1,51,3,51,761,8,51,1,52,
-		1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,772,8,52,3,52,774,8,52,1,
-		53,1,53,1,53,5,53,779,8,53,10,53,12,53,782,9,53,1,53,1,53,4,53,786,8,53,
-		11,53,12,53,787,3,53,790,8,53,1,53,1,53,1,53,1,53,3,53,796,8,53,1,53,1,
-		53,5,53,800,8,53,10,53,12,53,803,9,53,1,53,1,53,4,53,807,8,53,11,53,12,
-		53,808,3,53,811,8,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,819,8,53,1,53,
-		3,53,822,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,3,54,832,8,54,1,
-		54,1,54,1,54,1,54,1,54,1,54,1,54,3,54,841,8,54,3,54,843,8,54,1,54,3,54,
-		846,8,54,1,55,1,55,1,55,1,55,5,55,852,8,55,10,55,12,55,855,9,55,1,55,1,
-		55,1,55,1,56,1,56,1,56,3,56,863,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,
-		1,57,1,57,1,57,3,57,875,8,57,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,3,
-		58,885,8,58,1,58,1,58,3,58,889,8,58,1,58,1,58,5,58,893,8,58,10,58,12,58,
-		896,9,58,1,58,3,58,899,8,58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,907,8,59,
-		1,60,1,60,1,60,1,60,1,60,3,60,914,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,
-		61,1,61,3,61,924,8,61,1,61,3,61,927,8,61,1,62,1,62,1,62,1,62,1,62,1,62,
-		1,62,1,62,1,62,1,62,1,62,3,62,940,8,62,1,62,1,62,1,62,3,62,945,8,62,1,
-		62,1,62,5,62,949,8,62,10,62,12,62,952,9,62,1,62,1,62,1,62,1,62,1,62,1,
-		62,3,62,960,8,62,1,62,1,62,5,62,964,8,62,10,62,12,62,967,9,62,1,62,1,62,
-		1,62,1,62,1,62,1,62,1,62,3,62,976,8,62,3,62,978,8,62,3,62,980,8,62,1,63,
-		1,63,1,63,1,63,5,63,986,8,63,10,63,12,63,989,9,63,1,63,3,63,992,8,63,1,
-		63,3,63,995,8,63,1,64,1,64,1,64,1,64,1,64,3,64,1002,8,64,1,64,1,64,1,64,
-		5,64,1007,8,64,10,64,12,64,1010,9,64,1,65,1,65,1,65,3,65,1015,8,65,1,65,
-		1,65,1,65,3,65,1020,8,65,1,65,3,65,1023,8,65,1,66,1,66,1,66,3,66,1028,
-		8,66,1,66,1,66,1,66,1,66,3,66,1034,8,66,1,66,1,66,1,66,3,66,1039,8,66,
-		1,67,1,67,1,67,3,67,1044,8,67,1,68,1,68,1,68,1,68,1,68,3,68,1051,8,68,
-		1,68,1,68,1,68,3,68,1056,8,68,1,69,1,69,1,69,1,69,1,69,1,69,1,69,1,69,
-		1,69,3,69,1067,8,69,1,70,1,70,1,70,1,70,1,70,3,70,1074,8,70,1,71,1,71,
-		3,71,1078,8,71,1,71,1,71,1,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,
-		5,72,1091,8,72,10,72,12,72,1094,9,72,1,73,1,73,1,73,1,73,1,73,1,73,1,73,
-		1,73,3,73,1104,8,73,1,73,1,73,1,73,1,73,1,73,1,73,3,73,1112,8,73,1,74,
-		1,74,4,74,1116,8,74,11,74,12,74,1117,1,74,1,74,5,74,1122,8,74,10,74,12,
-		74,1125,9,74,1,74,1,74,1,74,3,74,1130,8,74,3,74,1132,8,74,3,74,1134,8,
-		74,1,74,1,74,4,74,1138,8,74,11,74,12,74,1139,1,74,1,74,5,74,1144,8,74,
-		10,74,12,74,1147,9,74,1,74,1,74,5,74,1151,8,74,10,74,12,74,1154,9,74,1,
-		74,1,74,3,74,1158,8,74,1,75,4,75,1161,8,75,11,75,12,75,1162,1,76,1,76,
-		1,76,1,76,1,76,1,76,1,76,3,76,1172,8,76,1,76,1,76,1,76,1,76,3,76,1178,
-		8,76,1,76,3,76,1181,8,76,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1189,8,77,
-		1,78,1,78,3,78,1193,8,78,1,78,1,78,1,78,1,78,1,78,3,78,1200,8,78,1,78,
-		1,78,1,78,1,78,1,78,3,78,1207,8,78,1,79,3,79,1210,8,79,1,79,4,79,1213,
-		8,79,11,79,12,79,1214,1,79,1,79,1,79,1,79,4,79,1221,8,79,11,79,12,79,1222,
-		3,79,1225,8,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1233,8,79,3,79,1235,
-		8,79,3,79,1237,8,79,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,
-		3,80,1249,8,80,3,80,1251,8,80,1,80,1,80,1,80,3,80,1256,8,80,1,80,3,80,
-		1259,8,80,1,81,1,81,3,81,1263,8,81,1,81,1,81,5,81,1267,8,81,10,81,12,81,
-		1270,9,81,3,81,1272,8,81,1,82,1,82,1,82,3,82,1277,8,82,1,83,1,83,1,83,
-		1,83,5,83,1283,8,83,10,83,12,83,1286,9,83,1,83,1,83,1,83,1,83,1,83,3,83,
-		1293,8,83,1,84,1,84,4,84,1297,8,84,11,84,12,84,1298,1,84,3,84,1302,8,84,
-		1,85,1,85,1,85,1,85,3,85,1308,8,85,3,85,1310,8,85,1,86,1,86,1,87,1,87,
-		1,88,4,88,1317,8,88,11,88,12,88,1318,1,89,1,89,1,90,1,90,1,91,1,91,5,91,
-		1327,8,91,10,91,12,91,1330,9,91,1,92,1,92,1,92,1,93,1,93,3,93,1337,8,93,
-		1,93,1,93,1,93,1,93,1,93,3,93,1344,8,93,1,94,1,94,5,94,1348,8,94,10,94,
-		12,94,1351,9,94,1,95,1,95,1,95,1,96,1,96,1,96,1,96,1,96,1,96,3,96,1362,
-		8,96,1,97,1,97,1,98,1,98,1,98,1,98,1,98,5,98,1371,8,98,10,98,12,98,1374,
-		9,98,1,98,1,98,3,98,1378,8,98,1,99,1,99,3,99,1382,8,99,1,99,3,99,1385,
-		8,99,1,100,1,100,1,101,1,101,1,101,0,0,102,0,2,4,6,8,10,12,14,16,18,20,
-		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
-		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
-		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
-		150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,
-		186,188,190,192,194,196,198,200,202,0,18,2,0,149,150,152,153,2,0,20,20,
-		70,70,2,0,44,44,128,128,2,0,149,149,152,152,2,0,91,91,142,142,2,0,76,76,
-		139,139,2,0,63,63,95,95,2,0,33,33,42,42,4,0,88,88,96,96,104,104,122,122,
-		2,0,88,88,96,96,2,0,97,97,102,102,2,0,121,121,147,147,2,0,74,74,94,94,
-		1,0,43,44,1,0,127,128,2,0,10,12,14,14,4,0,93,93,148,148,150,151,153,153,
-		28,0,15,18,20,27,29,31,33,42,45,56,58,60,62,63,66,66,68,68,70,73,75,83,
-		85,87,89,91,95,95,97,114,116,120,122,122,124,124,126,127,129,129,131,132,
-		134,137,139,142,144,144,146,146,149,149,152,152,154,154,1552,0,204,1,0,
-		0,0,2,207,1,0,0,0,4,250,1,0,0,0,6,252,1,0,0,0,8,255,1,0,0,0,10,258,1,0,
-		0,0,12,265,1,0,0,0,14,267,1,0,0,0,16,270,1,0,0,0,18,286,1,0,0,0,20,288,
-		1,0,0,0,22,291,1,0,0,0,24,294,1,0,0,0,26,297,1,0,0,0,28,299,1,0,0,0,30,
-		319,1,0,0,0,32,321,1,0,0,0,34,325,1,0,0,0,36,346,1,0,0,0,38,349,1,0,0,
-		0,40,381,1,0,0,0,42,383,1,0,0,0,44,388,1,0,0,0,46,409,1,0,0,0,48,417,1,
-		0,0,0,50,425,1,0,0,0,52,432,1,0,0,0,54,449,1,0,0,0,56,451,1,0,0,0,58,460,
-		1,0,0,0,60,475,1,0,0,0,62,487,1,0,0,0,64,504,1,0,0,0,66,506,1,0,0,0,68,
-		564,1,0,0,0,70,566,1,0,0,0,72,571,1,0,0,0,74,586,1,0,0,0,76,588,1,0,0,
-		0,78,595,1,0,0,0,80,614,1,0,0,0,82,616,1,0,0,0,84,621,1,0,0,0,86,637,1,
-		0,0,0,88,639,1,0,0,0,90,642,1,0,0,0,92,646,1,0,0,0,94,658,1,0,0,0,96,670,
-		1,0,0,0,98,738,1,0,0,0,100,753,1,0,0,0,102,760,1,0,0,0,104,773,1,0,0,0,
-		106,775,1,0,0,0,108,823,1,0,0,0,110,847,1,0,0,0,112,859,1,0,0,0,114,874,
-		1,0,0,0,116,876,1,0,0,0,118,906,1,0,0,0,120,908,1,0,0,0,122,915,1,0,0,
-		0,124,928,1,0,0,0,126,991,1,0,0,0,128,1001,1,0,0,0,130,1014,1,0,0,0,132,
-		1038,1,0,0,0,134,1043,1,0,0,0,136,1045,1,0,0,0,138,1057,1,0,0,0,140,1073,
-		1,0,0,0,142,1077,1,0,0,0,144,1082,1,0,0,0,146,1111,1,0,0,0,148,1113,1,
-		0,0,0,150,1160,1,0,0,0,152,1180,1,0,0,0,154,1188,1,0,0,0,156,1206,1,0,
-		0,0,158,1209,1,0,0,0,160,1238,1,0,0,0,162,1260,1,0,0,0,164,1273,1,0,0,
-		0,166,1278,1,0,0,0,168,1294,1,0,0,0,170,1309,1,0,0,0,172,1311,1,0,0,0,
-		174,1313,1,0,0,0,176,1316,1,0,0,0,178,1320,1,0,0,0,180,1322,1,0,0,0,182,
-		1324,1,0,0,0,184,1331,1,0,0,0,186,1343,1,0,0,0,188,1345,1,0,0,0,190,1352,
-		1,0,0,0,192,1361,1,0,0,0,194,1363,1,0,0,0,196,1365,1,0,0,0,198,1384,1,
-		0,0,0,200,1386,1,0,0,0,202,1388,1,0,0,0,204,205,3,4,2,0,205,206,5,0,0,
-		1,206,1,1,0,0,0,207,208,3,166,83,0,208,209,5,0,0,1,209,3,1,0,0,0,210,251,
-		3,6,3,0,211,251,3,8,4,0,212,251,3,10,5,0,213,251,3,14,7,0,214,251,3,16,
-		8,0,215,251,3,20,10,0,216,251,3,22,11,0,217,251,3,24,12,0,218,251,3,26,
-		13,0,219,251,3,28,14,0,220,251,3,32,16,0,221,251,3,34,17,0,222,251,3,38,
-		19,0,223,251,3,42,21,0,224,251,3,44,22,0,225,251,3,66,33,0,226,251,3,76,
-		38,0,227,251,3,78,39,0,228,251,3,80,40,0,229,251,3,82,41,0,230,251,3,84,
-		42,0,231,251,3,88,44,0,232,251,3,90,45,0,233,251,3,92,46,0,234,251,3,94,
-		47,0,235,251,3,108,54,0,236,251,3,116,58,0,237,251,3,120,60,0,238,251,
-		3,122,61,0,239,251,3,124,62,0,240,251,3,148,74,0,241,251,3,160,80,0,242,
-		251,3,46,23,0,243,251,3,110,55,0,244,251,3,48,24,0,245,251,3,50,25,0,246,
-		251,3,52,26,0,247,251,3,58,29,0,248,251,3,60,30,0,249,251,3,56,28,0,250,
-		210,1,0,0,0,250,211,1,0,0,0,250,212,1,0,0,0,250,213,1,0,0,0,250,214,1,
-		0,0,0,250,215,1,0,0,0,250,216,1,0,0,0,250,217,1,0,0,0,250,218,1,0,0,0,
-		250,219,1,0,0,0,250,220,1,0,0,0,250,221,1,0,0,0,250,222,1,0,0,0,250,223,
-		1,0,0,0,250,224,1,0,0,0,250,225,1,0,0,0,250,226,1,0,0,0,250,227,1,0,0,
-		0,250,228,1,0,0,0,250,229,1,0,0,0,250,230,1,0,0,0,250,231,1,0,0,0,250,
-		232,1,0,0,0,250,233,1,0,0,0,250,234,1,0,0,0,250,235,1,0,0,0,250,236,1,
-		0,0,0,250,237,1,0,0,0,250,238,1,0,0,0,250,239,1,0,0,0,250,240,1,0,0,0,
-		250,241,1,0,0,0,250,242,1,0,0,0,250,243,1,0,0,0,250,244,1,0,0,0,250,245,
-		1,0,0,0,250,246,1,0,0,0,250,247,1,0,0,0,250,248,1,0,0,0,250,249,1,0,0,
-		0,251,5,1,0,0,0,252,253,5,37,0,0,253,254,3,198,99,0,254,7,1,0,0,0,255,
-		256,5,39,0,0,256,257,5,159,0,0,257,9,1,0,0,0,258,259,5,53,0,0,259,260,
-		3,12,6,0,260,11,1,0,0,0,261,266,5,155,0,0,262,266,5,158,0,0,263,266,5,
-		159,0,0,264,266,3,202,101,0,265,261,1,0,0,0,265,262,1,0,0,0,265,263,1,
-		0,0,0,265,264,1,0,0,0,266,13,1,0,0,0,267,268,5,51,0,0,268,269,3,202,101,
-		0,269,15,1,0,0,0,270,271,5,47,0,0,271,276,3,18,9,0,272,273,5,4,0,0,273,
-		275,3,18,9,0,274,272,1,0,0,0,275,278,1,0,0,0,276,274,1,0,0,0,276,277,1,
-		0,0,0,277,17,1,0,0,0,278,276,1,0,0,0,279,287,3,202,101,0,280,287,5,159,
-		0,0,281,284,5,155,0,0,282,285,3,202,101,0,283,285,5,14,0,0,284,282,1,0,
-		0,0,284,283,1,0,0,0,284,285,1,0,0,0,285,287,1,0,0,0,286,279,1,0,0,0,286,
-		280,1,0,0,0,286,281,1,0,0,0,287,19,1,0,0,0,288,289,5,48,0,0,289,290,5,
-		159,0,0,290,21,1,0,0,0,291,292,5,38,0,0,292,293,5,159,0,0,293,23,1,0,0,
-		0,294,295,5,54,0,0,295,296,3,202,101,0,296,25,1,0,0,0,297,298,5,3,0,0,
-		298,27,1,0,0,0,299,300,5,56,0,0,300,302,3,202,101,0,301,303,5,159,0,0,
-		302,301,1,0,0,0,302,303,1,0,0,0,303,308,1,0,0,0,304,305,5,4,0,0,305,307,
-		3,30,15,0,306,304,1,0,0,0,307,310,1,0,0,0,308,306,1,0,0,0,308,309,1,0,
-		0,0,309,29,1,0,0,0,310,308,1,0,0,0,311,312,5,141,0,0,312,320,3,198,99,
-		0,313,317,3,198,99,0,314,318,7,0,0,0,315,316,5,13,0,0,316,318,5,86,0,0,
-		317,314,1,0,0,0,317,315,1,0,0,0,318,320,1,0,0,0,319,311,1,0,0,0,319,313,
-		1,0,0,0,320,31,1,0,0,0,321,322,5,31,0,0,322,323,3,198,99,0,323,324,5,151,
-		0,0,324,33,1,0,0,0,325,326,5,30,0,0,326,327,3,176,88,0,327,328,5,6,0,0,
-		328,329,3,198,99,0,329,344,3,180,90,0,330,331,5,61,0,0,331,332,3,198,99,
-		0,332,333,3,178,89,0,333,334,5,133,0,0,334,335,3,36,18,0,335,345,1,0,0,
-		0,336,337,5,133,0,0,337,338,3,36,18,0,338,339,5,4,0,0,339,340,3,198,99,
-		0,340,341,3,178,89,0,341,342,5,133,0,0,342,343,3,36,18,0,343,345,1,0,0,
-		0,344,330,1,0,0,0,344,336,1,0,0,0,345,35,1,0,0,0,346,347,3,198,99,0,347,
-		348,3,200,100,0,348,37,1,0,0,0,349,350,5,52,0,0,350,354,3,176,88,0,351,
-		352,5,4,0,0,352,353,5,104,0,0,353,355,5,43,0,0,354,351,1,0,0,0,354,355,
-		1,0,0,0,355,356,1,0,0,0,356,357,5,6,0,0,357,358,5,70,0,0,358,363,3,198,
-		99,0,359,364,5,73,0,0,360,361,5,75,0,0,361,362,5,105,0,0,362,364,5,22,
-		0,0,363,359,1,0,0,0,363,360,1,0,0,0,363,364,1,0,0,0,364,369,1,0,0,0,365,
-		366,5,4,0,0,366,368,3,40,20,0,367,365,1,0,0,0,368,371,1,0,0,0,369,367,
-		1,0,0,0,369,370,1,0,0,0,370,39,1,0,0,0,371,369,1,0,0,0,372,373,5,88,0,
-		0,373,374,5,127,0,0,374,375,5,93,0,0,375,376,5,157,0,0,376,382,7,1,0,0,
-		377,378,5,105,0,0,378,379,5,93,0,0,379,380,5,130,0,0,380,382,5,89,0,0,
-		381,372,1,0,0,0,381,377,1,0,0,0,382,41,1,0,0,0,383,384,5,36,0,0,384,385,
-		3,202,101,0,385,386,5,95,0,0,386,387,3,182,91,0,387,43,1,0,0,0,388,389,
-		5,22,0,0,389,390,3,202,101,0,390,400,5,95,0,0,391,392,7,2,0,0,392,393,
-		5,28,0,0,393,401,3,182,91,0,394,398,3,182,91,0,395,396,7,2,0,0,396,397,
-		5,28,0,0,397,399,3,182,91,0,398,395,1,0,0,0,398,399,1,0,0,0,399,401,1,
-		0,0,0,400,391,1,0,0,0,400,394,1,0,0,0,401,406,1,0,0,0,402,403,5,4,0,0,
-		403,405,3,64,32,0,404,402,1,0,0,0,405,408,1,0,0,0,406,404,1,0,0,0,406,
-		407,1,0,0,0,407,45,1,0,0,0,408,406,1,0,0,0,409,415,5,21,0,0,410,411,5,
-		145,0,0,411,412,5,136,0,0,412,416,7,1,0,0,413,414,5,143,0,0,414,416,5,
-		71,0,0,415,410,1,0,0,0,415,413,1,0,0,0,416,47,1,0,0,0,417,423,5,18,0,0,
-		418,419,3,202,101,0,419,420,5,4,0,0,420,421,3,200,100,0,421,424,1,0,0,
-		0,422,424,5,159,0,0,423,418,1,0,0,0,423,422,1,0,0,0,424,49,1,0,0,0,425,
-		426,5,24,0,0,426,427,3,202,101,0,427,428,5,95,0,0,428,430,3,182,91,0,429,
-		431,5,98,0,0,430,429,1,0,0,0,430,431,1,0,0,0,431,51,1,0,0,0,432,433,5,
-		27,0,0,433,434,3,202,101,0,434,435,5,95,0,0,435,440,3,162,81,0,436,437,
-		5,4,0,0,437,439,3,54,27,0,438,436,1,0,0,0,439,442,1,0,0,0,440,438,1,0,
-		0,0,440,441,1,0,0,0,441,53,1,0,0,0,442,440,1,0,0,0,443,450,5,111,0,0,444,
-		445,5,129,0,0,445,446,5,69,0,0,446,447,3,198,99,0,447,448,5,13,0,0,448,
-		450,1,0,0,0,449,443,1,0,0,0,449,444,1,0,0,0,450,55,1,0,0,0,451,452,5,15,
-		0,0,452,455,3,202,101,0,453,454,5,107,0,0,454,456,3,202,101,0,455,453,
-		1,0,0,0,455,456,1,0,0,0,456,457,1,0,0,0,457,458,5,6,0,0,458,459,5,159,
-		0,0,459,57,1,0,0,0,460,461,5,50,0,0,461,462,3,176,88,0,462,463,5,6,0,0,
-		463,464,3,198,99,0,464,465,3,180,90,0,465,466,5,61,0,0,466,467,3,198,99,
-		0,467,468,3,178,89,0,468,469,5,140,0,0,469,470,3,198,99,0,470,473,7,3,
-		0,0,471,472,5,4,0,0,472,474,3,202,101,0,473,471,1,0,0,0,473,474,1,0,0,
-		0,474,59,1,0,0,0,475,476,5,34,0,0,476,477,3,18,9,0,477,478,5,6,0,0,478,
+		8,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,702,8,49,1,49,1,49,3,49,706,
+		8,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,717,8,49,1,49,3,
+		49,720,8,49,1,49,4,49,723,8,49,11,49,12,49,724,1,49,1,49,3,49,729,8,49,
+		1,49,3,49,732,8,49,1,49,1,49,3,49,736,8,49,3,49,738,8,49,1,49,3,49,741,
+		8,49,3,49,743,8,49,1,50,4,50,746,8,50,11,50,12,50,747,1,50,1,50,5,50,752,
+		8,50,10,50,12,50,755,9,50,1,50,3,50,758,8,50,1,51,1,51,3,51,762,8,51,1,
+		51,3,51,765,8,51,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,776,
+		8,52,3,52,778,8,52,1,53,1,53,1,53,5,53,783,8,53,10,53,12,53,786,9,53,1,
+		53,1,53,4,53,790,8,53,11,53,12,53,791,3,53,794,8,53,1,53,1,53,1,53,1,53,
+		3,53,800,8,53,1,53,1,53,5,53,804,8,53,10,53,12,53,807,9,53,1,53,1,53,4,
+		53,811,8,53,11,53,12,53,812,3,53,815,8,53,1,53,1,53,1,53,1,53,1,53,1,53,
+		3,53,823,8,53,1,53,3,53,826,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,
+		54,3,54,836,8,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,3,54,845,8,54,3,54,
+		847,8,54,1,54,3,54,850,8,54,1,55,1,55,1,55,1,55,5,55,856,8,55,10,55,12,
+		55,859,9,55,1,55,1,55,1,55,1,56,1,56,1,56,3,56,867,8,56,1,57,1,57,1,57,
+		1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,879,8,57,1,58,1,58,1,58,1,58,1,
+		58,3,58,886,8,58,1,58,1,58,1,58,1,58,1,58,3,58,893,8,58,1,58,1,58,3,58,
+		897,8,58,1,58,1,58,5,58,901,8,58,10,58,12,58,904,9,58,1,58,3,58,907,8,
+		58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,915,8,59,1,60,1,60,1,60,1,60,3,60,
+		921,8,60,1,60,1,60,1,60,3,60,926,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,
+		61,1,61,3,61,936,8,61,1,61,3,61,939,8,61,1,62,1,62,1,62,1,62,1,62,1,62,
+		1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,954,8,62,1,62,1,62,3,62,958,8,
+		62,1,62,1,62,3,62,962,8,62,1,62,1,62,5,62,966,8,62,10,62,12,62,969,9,62,
+		1,62,1,62,1,62,1,62,1,62,1,62,3,62,977,8,62,1,62,1,62,5,62,981,8,62,10,
+		62,12,62,984,9,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,993,8,62,3,62,
+		995,8,62,3,62,997,8,62,1,63,1,63,1,63,1,63,5,63,1003,8,63,10,63,12,63,
+		1006,9,63,1,63,3,63,1009,8,63,1,63,3,63,1012,8,63,1,64,1,64,1,64,1,64,
+		1,64,3,64,1019,8,64,1,64,1,64,1,64,5,64,1024,8,64,10,64,12,64,1027,9,64,
+		1,65,1,65,3,65,1031,8,65,1,65,1,65,1,65,1,65,1,65,3,65,1038,8,65,3,65,
+		1040,8,65,1,65,1,65,3,65,1044,8,65,1,65,3,65,1047,8,65,1,66,1,66,1,66,
+		3,66,1052,8,66,1,66,1,66,1,66,1,66,3,66,1058,8,66,1,66,1,66,1,66,3,66,
+		1063,8,66,1,67,1,67,1,67,3,67,1068,8,67,1,68,1,68,1,68,1,68,1,68,3,68,
+		1075,8,68,1,68,1,68,1,68,3,68,1080,8,68,1,69,1,69,1,69,1,69,1,69,1,69,
+		1,69,1,69,1,69,3,69,1091,8,69,1,70,1,70,1,70,1,70,1,70,3,70,1098,8,70,
+		1,71,1,71,3,71,1102,8,71,1,71,1,71,1,71,1,72,1,72,1,72,1,72,1,72,1,72,
+		1,72,1,72,5,72,1115,8,72,10,72,12,72,1118,9,72,1,73,1,73,1,73,1,73,1,73,
+		1,73,1,73,1,73,3,73,1128,8,73,1,73,1,73,1,73,1,73,1,73,1,73,3,73,1136,
+		8,73,1,74,1,74,4,74,1140,8,74,11,74,12,74,1141,1,74,1,74,5,74,1146,8,74,
+		10,74,12,74,1149,9,74,1,74,1,74,1,74,3,74,1154,8,74,3,74,1156,8,74,3,74,
+		1158,8,74,1,74,1,74,4,74,1162,8,74,11,74,12,74,1163,1,74,1,74,5,74,1168,
+		8,74,10,74,12,74,1171,9,74,1,74,1,74,5,74,1175,8,74,10,74,12,74,1178,9,
+		74,1,74,1,74,3,74,1182,8,74,1,75,4,75,1185,8,75,11,75,12,75,1186,1,76,
+		1,76,1,76,1,76,1,76,1,76,1,76,3,76,1196,8,76,1,76,1,76,1,76,1,76,3,76,
+		1202,8,76,1,76,3,76,1205,8,76,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1213,
+		8,77,1,78,1,78,3,78,1217,8,78,1,78,1,78,1,78,1,78,1,78,3,78,1224,8,78,
+		1,78,1,78,1,78,1,78,1,78,3,78,1231,8,78,1,79,3,79,1234,8,79,1,79,4,79,
+		1237,8,79,11,79,12,79,1238,1,79,1,79,1,79,1,79,4,79,1245,8,79,11,79,12,
+		79,1246,3,79,1249,8,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1257,8,79,3,
+		79,1259,8,79,3,79,1261,8,79,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,
+		80,1,80,3,80,1273,8,80,3,80,1275,8,80,1,80,1,80,1,80,3,80,1280,8,80,1,
+		80,3,80,1283,8,80,1,81,1,81,3,81,1287,8,81,1,81,1,81,5,81,1291,8,81,10,
+		81,12,81,1294,9,81,3,81,1296,8,81,1,82,1,82,1,82,3,82,1301,8,82,1,83,1,
+		83,1,83,1,83,5,83,1307,8,83,10,83,12,83,1310,9,83,1,83,1,83,1,83,1,83,
+		1,83,3,83,1317,8,83,1,84,1,84,4,84,1321,8,84,11,84,12,84,1322,1,84,3,84,
+		1326,8,84,1,85,1,85,1,85,1,85,3,85,1332,8,85,3,85,1334,8,85,1,86,1,86,
+		1,87,1,87,1,88,4,88,1341,8,88,11,88,12,88,1342,1,89,1,89,1,90,1,90,1,91,
+		1,91,5,91,1351,8,91,10,91,12,91,1354,9,91,1,92,1,92,1,92,1,93,1,93,3,93,
+		1361,8,93,1,93,1,93,1,93,1,93,1,93,3,93,1368,8,93,1,94,1,94,5,94,1372,
+		8,94,10,94,12,94,1375,9,94,1,95,1,95,1,95,1,96,1,96,1,96,1,96,1,96,1,96,
+		3,96,1386,8,96,1,97,1,97,1,98,1,98,1,98,1,98,1,98,5,98,1395,8,98,10,98,
+		12,98,1398,9,98,1,98,1,98,3,98,1402,8,98,1,99,1,99,3,99,1406,8,99,1,99,
+		3,99,1409,8,99,1,100,1,100,1,101,1,101,1,101,0,0,102,0,2,4,6,8,10,12,14,
+		16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,
+		64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
+		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
+		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
+		180,182,184,186,188,190,192,194,196,198,200,202,0,18,2,0,150,151,153,154,
+		2,0,20,20,70,70,2,0,44,44,129,129,2,0,150,150,153,153,2,0,91,91,143,143,
+		2,0,76,76,140,140,2,0,63,63,95,95,2,0,33,33,42,42,4,0,88,88,96,96,105,
+		105,123,123,2,0,88,88,96,96,2,0,98,98,103,103,2,0,122,122,148,148,2,0,
+		74,74,94,94,1,0,43,44,1,0,128,129,2,0,10,12,14,14,4,0,93,93,149,149,151,
+		152,154,154,28,0,15,18,20,27,29,31,33,42,45,56,58,60,62,63,66,66,68,68,
+		70,73,75,83,85,87,89,91,95,95,97,115,117,121,123,123,125,125,127,128,130,
+		130,132,133,135,138,140,143,145,145,147,147,150,150,153,153,155,155,1581,
+		0,204,1,0,0,0,2,207,1,0,0,0,4,250,1,0,0,0,6,252,1,0,0,0,8,255,1,0,0,0,
+		10,258,1,0,0,0,12,265,1,0,0,0,14,267,1,0,0,0,16,270,1,0,0,0,18,286,1,0,
+		0,0,20,288,1,0,0,0,22,291,1,0,0,0,24,294,1,0,0,0,26,297,1,0,0,0,28,299,
+		1,0,0,0,30,319,1,0,0,0,32,321,1,0,0,0,34,325,1,0,0,0,36,346,1,0,0,0,38,
+		349,1,0,0,0,40,381,1,0,0,0,42,383,1,0,0,0,44,388,1,0,0,0,46,409,1,0,0,
+		0,48,417,1,0,0,0,50,425,1,0,0,0,52,432,1,0,0,0,54,449,1,0,0,0,56,451,1,
+		0,0,0,58,460,1,0,0,0,60,475,1,0,0,0,62,487,1,0,0,0,64,504,1,0,0,0,66,506,
+		1,0,0,0,68,564,1,0,0,0,70,566,1,0,0,0,72,571,1,0,0,0,74,586,1,0,0,0,76,
+		588,1,0,0,0,78,595,1,0,0,0,80,614,1,0,0,0,82,616,1,0,0,0,84,621,1,0,0,
+		0,86,637,1,0,0,0,88,639,1,0,0,0,90,642,1,0,0,0,92,646,1,0,0,0,94,658,1,
+		0,0,0,96,670,1,0,0,0,98,742,1,0,0,0,100,757,1,0,0,0,102,764,1,0,0,0,104,
+		777,1,0,0,0,106,779,1,0,0,0,108,827,1,0,0,0,110,851,1,0,0,0,112,863,1,
+		0,0,0,114,878,1,0,0,0,116,880,1,0,0,0,118,914,1,0,0,0,120,916,1,0,0,0,
+		122,927,1,0,0,0,124,940,1,0,0,0,126,1008,1,0,0,0,128,1018,1,0,0,0,130,
+		1039,1,0,0,0,132,1062,1,0,0,0,134,1067,1,0,0,0,136,1069,1,0,0,0,138,1081,
+		1,0,0,0,140,1097,1,0,0,0,142,1101,1,0,0,0,144,1106,1,0,0,0,146,1135,1,
+		0,0,0,148,1137,1,0,0,0,150,1184,1,0,0,0,152,1204,1,0,0,0,154,1212,1,0,
+		0,0,156,1230,1,0,0,0,158,1233,1,0,0,0,160,1262,1,0,0,0,162,1284,1,0,0,
+		0,164,1297,1,0,0,0,166,1302,1,0,0,0,168,1318,1,0,0,0,170,1333,1,0,0,0,
+		172,1335,1,0,0,0,174,1337,1,0,0,0,176,1340,1,0,0,0,178,1344,1,0,0,0,180,
+		1346,1,0,0,0,182,1348,1,0,0,0,184,1355,1,0,0,0,186,1367,1,0,0,0,188,1369,
+		1,0,0,0,190,1376,1,0,0,0,192,1385,1,0,0,0,194,1387,1,0,0,0,196,1389,1,
+		0,0,0,198,1408,1,0,0,0,200,1410,1,0,0,0,202,1412,1,0,0,0,204,205,3,4,2,
+		0,205,206,5,0,0,1,206,1,1,0,0,0,207,208,3,166,83,0,208,209,5,0,0,1,209,
+		3,1,0,0,0,210,251,3,6,3,0,211,251,3,8,4,0,212,251,3,10,5,0,213,251,3,14,
+		7,0,214,251,3,16,8,0,215,251,3,20,10,0,216,251,3,22,11,0,217,251,3,24,
+		12,0,218,251,3,26,13,0,219,251,3,28,14,0,220,251,3,32,16,0,221,251,3,34,
+		17,0,222,251,3,38,19,0,223,251,3,42,21,0,224,251,3,44,22,0,225,251,3,66,
+		33,0,226,251,3,76,38,0,227,251,3,78,39,0,228,251,3,80,40,0,229,251,3,82,
+		41,0,230,251,3,84,42,0,231,251,3,88,44,0,232,251,3,90,45,0,233,251,3,92,
+		46,0,234,251,3,94,47,0,235,251,3,108,54,0,236,251,3,116,58,0,237,251,3,
+		120,60,0,238,251,3,122,61,0,239,251,3,124,62,0,240,251,3,148,74,0,241,
+		251,3,160,80,0,242,251,3,46,23,0,243,251,3,110,55,0,244,251,3,48,24,0,
+		245,251,3,50,25,0,246,251,3,52,26,0,247,251,3,58,29,0,248,251,3,60,30,
+		0,249,251,3,56,28,0,250,210,1,0,0,0,250,211,1,0,0,0,250,212,1,0,0,0,250,
+		213,1,0,0,0,250,214,1,0,0,0,250,215,1,0,0,0,250,216,1,0,0,0,250,217,1,
+		0,0,0,250,218,1,0,0,0,250,219,1,0,0,0,250,220,1,0,0,0,250,221,1,0,0,0,
+		250,222,1,0,0,0,250,223,1,0,0,0,250,224,1,0,0,0,250,225,1,0,0,0,250,226,
+		1,0,0,0,250,227,1,0,0,0,250,228,1,0,0,0,250,229,1,0,0,0,250,230,1,0,0,
+		0,250,231,1,0,0,0,250,232,1,0,0,0,250,233,1,0,0,0,250,234,1,0,0,0,250,
+		235,1,0,0,0,250,236,1,0,0,0,250,237,1,0,0,0,250,238,1,0,0,0,250,239,1,
+		0,0,0,250,240,1,0,0,0,250,241,1,0,0,0,250,242,1,0,0,0,250,243,1,0,0,0,
+		250,244,1,0,0,0,250,245,1,0,0,0,250,246,1,0,0,0,250,247,1,0,0,0,250,248,
+		1,0,0,0,250,249,1,0,0,0,251,5,1,0,0,0,252,253,5,37,0,0,253,254,3,198,99,
+		0,254,7,1,0,0,0,255,256,5,39,0,0,256,257,5,160,0,0,257,9,1,0,0,0,258,259,
+		5,53,0,0,259,260,3,12,6,0,260,11,1,0,0,0,261,266,5,156,0,0,262,266,5,159,
+		0,0,263,266,5,160,0,0,264,266,3,202,101,0,265,261,1,0,0,0,265,262,1,0,
+		0,0,265,263,1,0,0,0,265,264,1,0,0,0,266,13,1,0,0,0,267,268,5,51,0,0,268,
+		269,3,202,101,0,269,15,1,0,0,0,270,271,5,47,0,0,271,276,3,18,9,0,272,273,
+		5,4,0,0,273,275,3,18,9,0,274,272,1,0,0,0,275,278,1,0,0,0,276,274,1,0,0,
+		0,276,277,1,0,0,0,277,17,1,0,0,0,278,276,1,0,0,0,279,287,3,202,101,0,280,
+		287,5,160,0,0,281,284,5,156,0,0,282,285,3,202,101,0,283,285,5,14,0,0,284,
+		282,1,0,0,0,284,283,1,0,0,0,284,285,1,0,0,0,285,287,1,0,0,0,286,279,1,
+		0,0,0,286,280,1,0,0,0,286,281,1,0,0,0,287,19,1,0,0,0,288,289,5,48,0,0,
+		289,290,5,160,0,0,290,21,1,0,0,0,291,292,5,38,0,0,292,293,5,160,0,0,293,
+		23,1,0,0,0,294,295,5,54,0,0,295,296,3,202,101,0,296,25,1,0,0,0,297,298,
+		5,3,0,0,298,27,1,0,0,0,299,300,5,56,0,0,300,302,3,202,101,0,301,303,5,
+		160,0,0,302,301,1,0,0,0,302,303,1,0,0,0,303,308,1,0,0,0,304,305,5,4,0,
+		0,305,307,3,30,15,0,306,304,1,0,0,0,307,310,1,0,0,0,308,306,1,0,0,0,308,
+		309,1,0,0,0,309,29,1,0,0,0,310,308,1,0,0,0,311,312,5,142,0,0,312,320,3,
+		198,99,0,313,317,3,198,99,0,314,318,7,0,0,0,315,316,5,13,0,0,316,318,5,
+		86,0,0,317,314,1,0,0,0,317,315,1,0,0,0,318,320,1,0,0,0,319,311,1,0,0,0,
+		319,313,1,0,0,0,320,31,1,0,0,0,321,322,5,31,0,0,322,323,3,198,99,0,323,
+		324,5,152,0,0,324,33,1,0,0,0,325,326,5,30,0,0,326,327,3,176,88,0,327,328,
+		5,6,0,0,328,329,3,198,99,0,329,344,3,180,90,0,330,331,5,61,0,0,331,332,
+		3,198,99,0,332,333,3,178,89,0,333,334,5,134,0,0,334,335,3,36,18,0,335,
+		345,1,0,0,0,336,337,5,134,0,0,337,338,3,36,18,0,338,339,5,4,0,0,339,340,
+		3,198,99,0,340,341,3,178,89,0,341,342,5,134,0,0,342,343,3,36,18,0,343,
+		345,1,0,0,0,344,330,1,0,0,0,344,336,1,0,0,0,345,35,1,0,0,0,346,347,3,198,
+		99,0,347,348,3,200,100,0,348,37,1,0,0,0,349,350,5,52,0,0,350,354,3,176,
+		88,0,351,352,5,4,0,0,352,353,5,105,0,0,353,355,5,43,0,0,354,351,1,0,0,
+		0,354,355,1,0,0,0,355,356,1,0,0,0,356,357,5,6,0,0,357,358,5,70,0,0,358,
+		363,3,198,99,0,359,364,5,73,0,0,360,361,5,75,0,0,361,362,5,106,0,0,362,
+		364,5,22,0,0,363,359,1,0,0,0,363,360,1,0,0,0,363,364,1,0,0,0,364,369,1,
+		0,0,0,365,366,5,4,0,0,366,368,3,40,20,0,367,365,1,0,0,0,368,371,1,0,0,
+		0,369,367,1,0,0,0,369,370,1,0,0,0,370,39,1,0,0,0,371,369,1,0,0,0,372,373,
+		5,88,0,0,373,374,5,128,0,0,374,375,5,93,0,0,375,376,5,158,0,0,376,382,
+		7,1,0,0,377,378,5,106,0,0,378,379,5,93,0,0,379,380,5,131,0,0,380,382,5,
+		89,0,0,381,372,1,0,0,0,381,377,1,0,0,0,382,41,1,0,0,0,383,384,5,36,0,0,
+		384,385,3,202,101,0,385,386,5,95,0,0,386,387,3,182,91,0,387,43,1,0,0,0,
+		388,389,5,22,0,0,389,390,3,202,101,0,390,400,5,95,0,0,391,392,7,2,0,0,
+		392,393,5,28,0,0,393,401,3,182,91,0,394,398,3,182,91,0,395,396,7,2,0,0,
+		396,397,5,28,0,0,397,399,3,182,91,0,398,395,1,0,0,0,398,399,1,0,0,0,399,
+		401,1,0,0,0,400,391,1,0,0,0,400,394,1,0,0,0,401,406,1,0,0,0,402,403,5,
+		4,0,0,403,405,3,64,32,0,404,402,1,0,0,0,405,408,1,0,0,0,406,404,1,0,0,
+		0,406,407,1,0,0,0,407,45,1,0,0,0,408,406,1,0,0,0,409,415,5,21,0,0,410,
+		411,5,146,0,0,411,412,5,137,0,0,412,416,7,1,0,0,413,414,5,144,0,0,414,
+		416,5,71,0,0,415,410,1,0,0,0,415,413,1,0,0,0,416,47,1,0,0,0,417,423,5,
+		18,0,0,418,419,3,202,101,0,419,420,5,4,0,0,420,421,3,200,100,0,421,424,
+		1,0,0,0,422,424,5,160,0,0,423,418,1,0,0,0,423,422,1,0,0,0,424,49,1,0,0,
+		0,425,426,5,24,0,0,426,427,3,202,101,0,427,428,5,95,0,0,428,430,3,182,
+		91,0,429,431,5,99,0,0,430,429,1,0,0,0,430,431,1,0,0,0,431,51,1,0,0,0,432,
+		433,5,27,0,0,433,434,3,202,101,0,434,435,5,95,0,0,435,440,3,162,81,0,436,
+		437,5,4,0,0,437,439,3,54,27,0,438,436,1,0,0,0,439,442,1,0,0,0,440,438,
+		1,0,0,0,440,441,1,0,0,0,441,53,1,0,0,0,442,440,1,0,0,0,443,450,5,112,0,
+		0,444,445,5,130,0,0,445,446,5,69,0,0,446,447,3,198,99,0,447,448,5,13,0,
+		0,448,450,1,0,0,0,449,443,1,0,0,0,449,444,1,0,0,0,450,55,1,0,0,0,451,452,
+		5,15,0,0,452,455,3,202,101,0,453,454,5,108,0,0,454,456,3,202,101,0,455,
+		453,1,0,0,0,455,456,1,0,0,0,456,457,1,0,0,0,457,458,5,6,0,0,458,459,5,
+		160,0,0,459,57,1,0,0,0,460,461,5,50,0,0,461,462,3,176,88,0,462,463,5,6,
+		0,0,463,464,3,198,99,0,464,465,3,180,90,0,465,466,5,61,0,0,466,467,3,198,
+		99,0,467,468,3,178,89,0,468,469,5,141,0,0,469,470,3,198,99,0,470,473,7,
+		3,0,0,471,472,5,4,0,0,472,474,3,202,101,0,473,471,1,0,0,0,473,474,1,0,
+		0,0,474,59,1,0,0,0,475,476,5,34,0,0,476,477,3,18,9,0,477,478,5,6,0,0,478,
 		479,3,202,101,0,479,484,3,62,31,0,480,481,5,4,0,0,481,483,3,62,31,0,482,
 		480,1,0,0,0,483,486,1,0,0,0,484,482,1,0,0,0,484,485,1,0,0,0,485,61,1,0,
 		0,0,486,484,1,0,0,0,487,488,3,198,99,0,488,489,3,200,100,0,489,490,7,4,
-		0,0,490,63,1,0,0,0,491,505,5,106,0,0,492,505,5,83,0,0,493,494,5,103,0,
-		0,494,495,5,107,0,0,495,498,3,192,96,0,496,497,5,10,0,0,497,499,3,192,
-		96,0,498,496,1,0,0,0,498,499,1,0,0,0,499,505,1,0,0,0,500,501,5,120,0,0,
-		501,505,7,5,0,0,502,503,5,144,0,0,503,505,3,182,91,0,504,491,1,0,0,0,504,
+		0,0,490,63,1,0,0,0,491,505,5,107,0,0,492,505,5,83,0,0,493,494,5,104,0,
+		0,494,495,5,108,0,0,495,498,3,192,96,0,496,497,5,10,0,0,497,499,3,192,
+		96,0,498,496,1,0,0,0,498,499,1,0,0,0,499,505,1,0,0,0,500,501,5,121,0,0,
+		501,505,7,5,0,0,502,503,5,145,0,0,503,505,3,182,91,0,504,491,1,0,0,0,504,
 		492,1,0,0,0,504,493,1,0,0,0,504,500,1,0,0,0,504,502,1,0,0,0,505,65,1,0,
 		0,0,506,507,5,40,0,0,507,509,3,202,101,0,508,510,3,68,34,0,509,508,1,0,
 		0,0,509,510,1,0,0,0,510,512,1,0,0,0,511,513,3,166,83,0,512,511,1,0,0,0,
 		512,513,1,0,0,0,513,67,1,0,0,0,514,515,5,29,0,0,515,516,3,202,101,0,516,
 		517,5,6,0,0,517,522,3,188,94,0,518,519,3,180,90,0,519,520,5,65,0,0,520,
 		521,3,170,85,0,521,523,1,0,0,0,522,518,1,0,0,0,522,523,1,0,0,0,523,565,
-		1,0,0,0,524,525,5,95,0,0,525,526,3,202,101,0,526,530,5,100,0,0,527,528,
-		5,4,0,0,528,529,5,135,0,0,529,531,5,114,0,0,530,527,1,0,0,0,530,531,1,
+		1,0,0,0,524,525,5,95,0,0,525,526,3,202,101,0,526,530,5,101,0,0,527,528,
+		5,4,0,0,528,529,5,136,0,0,529,531,5,115,0,0,530,527,1,0,0,0,530,531,1,
 		0,0,0,531,565,1,0,0,0,532,533,5,57,0,0,533,538,3,70,35,0,534,535,5,4,0,
 		0,535,537,3,70,35,0,536,534,1,0,0,0,537,540,1,0,0,0,538,536,1,0,0,0,538,
-		539,1,0,0,0,539,565,1,0,0,0,540,538,1,0,0,0,541,542,5,116,0,0,542,545,
-		5,139,0,0,543,546,5,60,0,0,544,546,5,64,0,0,545,543,1,0,0,0,545,544,1,
+		539,1,0,0,0,539,565,1,0,0,0,540,538,1,0,0,0,541,542,5,117,0,0,542,545,
+		5,140,0,0,543,546,5,60,0,0,544,546,5,64,0,0,545,543,1,0,0,0,545,544,1,
 		0,0,0,546,547,1,0,0,0,547,552,3,72,36,0,548,549,5,61,0,0,549,551,3,72,
 		36,0,550,548,1,0,0,0,551,554,1,0,0,0,552,550,1,0,0,0,552,553,1,0,0,0,553,
 		555,1,0,0,0,554,552,1,0,0,0,555,556,5,6,0,0,556,561,3,158,79,0,557,558,
@@ -11756,262 +11877,269 @@ internal partial class TurnrowParser : Parser {
 		1,0,0,0,578,581,1,0,0,0,579,577,1,0,0,0,579,580,1,0,0,0,580,73,1,0,0,0,
 		581,579,1,0,0,0,582,587,3,156,78,0,583,584,3,172,86,0,584,585,5,87,0,0,
 		585,587,1,0,0,0,586,582,1,0,0,0,586,583,1,0,0,0,587,75,1,0,0,0,588,589,
-		5,17,0,0,589,590,5,143,0,0,590,591,3,188,94,0,591,593,3,180,90,0,592,594,
+		5,17,0,0,589,590,5,144,0,0,590,591,3,188,94,0,591,593,3,180,90,0,592,594,
 		3,166,83,0,593,592,1,0,0,0,593,594,1,0,0,0,594,77,1,0,0,0,595,596,5,20,
 		0,0,596,598,3,188,94,0,597,599,3,166,83,0,598,597,1,0,0,0,598,599,1,0,
 		0,0,599,79,1,0,0,0,600,601,5,29,0,0,601,602,5,90,0,0,602,603,3,170,85,
 		0,603,604,7,6,0,0,604,605,3,202,101,0,605,615,1,0,0,0,606,607,5,19,0,0,
 		607,611,5,80,0,0,608,609,7,7,0,0,609,611,5,79,0,0,610,606,1,0,0,0,610,
 		608,1,0,0,0,611,612,1,0,0,0,612,613,7,6,0,0,613,615,3,202,101,0,614,600,
-		1,0,0,0,614,610,1,0,0,0,615,81,1,0,0,0,616,617,5,35,0,0,617,618,5,104,
+		1,0,0,0,614,610,1,0,0,0,615,81,1,0,0,0,616,617,5,35,0,0,617,618,5,105,
 		0,0,618,619,5,43,0,0,619,620,3,202,101,0,620,83,1,0,0,0,621,622,5,23,0,
 		0,622,623,5,6,0,0,623,628,3,86,43,0,624,625,5,4,0,0,625,627,3,86,43,0,
 		626,624,1,0,0,0,627,630,1,0,0,0,628,626,1,0,0,0,628,629,1,0,0,0,629,85,
-		1,0,0,0,630,628,1,0,0,0,631,632,5,123,0,0,632,638,3,188,94,0,633,634,3,
+		1,0,0,0,630,628,1,0,0,0,631,632,5,124,0,0,632,638,3,188,94,0,633,634,3,
 		188,94,0,634,635,5,28,0,0,635,636,3,202,101,0,636,638,1,0,0,0,637,631,
-		1,0,0,0,637,633,1,0,0,0,638,87,1,0,0,0,639,640,5,26,0,0,640,641,5,108,
+		1,0,0,0,637,633,1,0,0,0,638,87,1,0,0,0,639,640,5,26,0,0,640,641,5,109,
 		0,0,641,89,1,0,0,0,642,643,5,55,0,0,643,644,5,93,0,0,644,645,5,82,0,0,
 		645,91,1,0,0,0,646,648,5,43,0,0,647,649,3,188,94,0,648,647,1,0,0,0,648,
 		649,1,0,0,0,649,651,1,0,0,0,650,652,3,172,86,0,651,650,1,0,0,0,651,652,
 		1,0,0,0,652,653,1,0,0,0,653,654,5,6,0,0,654,656,3,96,48,0,655,657,3,166,
 		83,0,656,655,1,0,0,0,656,657,1,0,0,0,657,93,1,0,0,0,658,659,5,44,0,0,659,
-		660,3,188,94,0,660,661,5,133,0,0,661,663,3,188,94,0,662,664,3,172,86,0,
+		660,3,188,94,0,660,661,5,134,0,0,661,663,3,188,94,0,662,664,3,172,86,0,
 		663,662,1,0,0,0,663,664,1,0,0,0,664,665,1,0,0,0,665,666,5,6,0,0,666,668,
 		3,96,48,0,667,669,3,166,83,0,668,667,1,0,0,0,668,669,1,0,0,0,669,95,1,
 		0,0,0,670,675,3,98,49,0,671,672,5,4,0,0,672,674,3,98,49,0,673,671,1,0,
 		0,0,674,677,1,0,0,0,675,673,1,0,0,0,675,676,1,0,0,0,676,97,1,0,0,0,677,
 		675,1,0,0,0,678,679,5,7,0,0,679,680,3,96,48,0,680,685,5,8,0,0,681,682,
-		3,188,94,0,682,683,5,132,0,0,683,686,1,0,0,0,684,686,3,104,52,0,685,681,
+		3,188,94,0,682,683,5,133,0,0,683,686,1,0,0,0,684,686,3,104,52,0,685,681,
 		1,0,0,0,685,684,1,0,0,0,685,686,1,0,0,0,686,688,1,0,0,0,687,689,3,106,
-		53,0,688,687,1,0,0,0,688,689,1,0,0,0,689,739,1,0,0,0,690,692,5,123,0,0,
-		691,693,3,188,94,0,692,691,1,0,0,0,692,693,1,0,0,0,693,739,1,0,0,0,694,
-		695,5,125,0,0,695,696,5,114,0,0,696,739,3,188,94,0,697,701,5,32,0,0,698,
-		699,5,130,0,0,699,702,5,119,0,0,700,702,3,188,94,0,701,698,1,0,0,0,701,
-		700,1,0,0,0,702,739,1,0,0,0,703,704,5,92,0,0,704,705,3,188,94,0,705,706,
-		5,28,0,0,706,707,3,202,101,0,707,739,1,0,0,0,708,709,5,67,0,0,709,712,
-		3,188,94,0,710,711,5,28,0,0,711,713,3,202,101,0,712,710,1,0,0,0,712,713,
-		1,0,0,0,713,739,1,0,0,0,714,716,3,196,98,0,715,714,1,0,0,0,715,716,1,0,
-		0,0,716,733,1,0,0,0,717,719,3,202,101,0,718,717,1,0,0,0,719,720,1,0,0,
-		0,720,718,1,0,0,0,720,721,1,0,0,0,721,727,1,0,0,0,722,724,3,174,87,0,723,
-		725,3,102,51,0,724,723,1,0,0,0,724,725,1,0,0,0,725,728,1,0,0,0,726,728,
-		3,100,50,0,727,722,1,0,0,0,727,726,1,0,0,0,727,728,1,0,0,0,728,734,1,0,
-		0,0,729,731,3,174,87,0,730,732,3,102,51,0,731,730,1,0,0,0,731,732,1,0,
-		0,0,732,734,1,0,0,0,733,718,1,0,0,0,733,729,1,0,0,0,734,736,1,0,0,0,735,
-		737,3,106,53,0,736,735,1,0,0,0,736,737,1,0,0,0,737,739,1,0,0,0,738,678,
-		1,0,0,0,738,690,1,0,0,0,738,694,1,0,0,0,738,697,1,0,0,0,738,703,1,0,0,
-		0,738,708,1,0,0,0,738,715,1,0,0,0,739,99,1,0,0,0,740,742,3,190,95,0,741,
-		740,1,0,0,0,742,743,1,0,0,0,743,741,1,0,0,0,743,744,1,0,0,0,744,754,1,
-		0,0,0,745,749,3,196,98,0,746,748,3,190,95,0,747,746,1,0,0,0,748,751,1,
-		0,0,0,749,747,1,0,0,0,749,750,1,0,0,0,750,754,1,0,0,0,751,749,1,0,0,0,
-		752,754,3,104,52,0,753,741,1,0,0,0,753,745,1,0,0,0,753,752,1,0,0,0,754,
-		101,1,0,0,0,755,757,3,188,94,0,756,758,5,84,0,0,757,756,1,0,0,0,757,758,
-		1,0,0,0,758,761,1,0,0,0,759,761,3,104,52,0,760,755,1,0,0,0,760,759,1,0,
-		0,0,761,103,1,0,0,0,762,774,5,57,0,0,763,774,5,64,0,0,764,765,5,133,0,
-		0,765,774,5,72,0,0,766,767,5,138,0,0,767,768,3,188,94,0,768,771,5,118,
-		0,0,769,770,5,66,0,0,770,772,5,72,0,0,771,769,1,0,0,0,771,772,1,0,0,0,
-		772,774,1,0,0,0,773,762,1,0,0,0,773,763,1,0,0,0,773,764,1,0,0,0,773,766,
-		1,0,0,0,774,105,1,0,0,0,775,821,5,93,0,0,776,780,7,8,0,0,777,779,3,202,
-		101,0,778,777,1,0,0,0,779,782,1,0,0,0,780,778,1,0,0,0,780,781,1,0,0,0,
-		781,789,1,0,0,0,782,780,1,0,0,0,783,785,5,61,0,0,784,786,3,202,101,0,785,
-		784,1,0,0,0,786,787,1,0,0,0,787,785,1,0,0,0,787,788,1,0,0,0,788,790,1,
-		0,0,0,789,783,1,0,0,0,789,790,1,0,0,0,790,795,1,0,0,0,791,792,5,138,0,
-		0,792,793,3,188,94,0,793,794,5,118,0,0,794,796,1,0,0,0,795,791,1,0,0,0,
-		795,796,1,0,0,0,796,822,1,0,0,0,797,801,5,77,0,0,798,800,3,202,101,0,799,
-		798,1,0,0,0,800,803,1,0,0,0,801,799,1,0,0,0,801,802,1,0,0,0,802,810,1,
-		0,0,0,803,801,1,0,0,0,804,806,5,61,0,0,805,807,3,202,101,0,806,805,1,0,
-		0,0,807,808,1,0,0,0,808,806,1,0,0,0,808,809,1,0,0,0,809,811,1,0,0,0,810,
-		804,1,0,0,0,810,811,1,0,0,0,811,818,1,0,0,0,812,819,5,57,0,0,813,819,5,
-		64,0,0,814,815,5,138,0,0,815,816,3,188,94,0,816,817,5,118,0,0,817,819,
-		1,0,0,0,818,812,1,0,0,0,818,813,1,0,0,0,818,814,1,0,0,0,818,819,1,0,0,
-		0,819,822,1,0,0,0,820,822,5,72,0,0,821,776,1,0,0,0,821,797,1,0,0,0,821,
-		820,1,0,0,0,822,107,1,0,0,0,823,831,5,41,0,0,824,825,5,44,0,0,825,826,
-		3,188,94,0,826,827,5,133,0,0,827,828,3,188,94,0,828,832,1,0,0,0,829,830,
-		5,43,0,0,830,832,3,188,94,0,831,824,1,0,0,0,831,829,1,0,0,0,832,833,1,
-		0,0,0,833,834,5,4,0,0,834,842,3,188,94,0,835,836,5,101,0,0,836,843,5,132,
-		0,0,837,840,5,132,0,0,838,839,5,93,0,0,839,841,5,59,0,0,840,838,1,0,0,
-		0,840,841,1,0,0,0,841,843,1,0,0,0,842,835,1,0,0,0,842,837,1,0,0,0,843,
-		845,1,0,0,0,844,846,3,166,83,0,845,844,1,0,0,0,845,846,1,0,0,0,846,109,
-		1,0,0,0,847,848,5,28,0,0,848,853,3,112,56,0,849,850,5,4,0,0,850,852,3,
-		112,56,0,851,849,1,0,0,0,852,855,1,0,0,0,853,851,1,0,0,0,853,854,1,0,0,
-		0,854,856,1,0,0,0,855,853,1,0,0,0,856,857,5,6,0,0,857,858,3,114,57,0,858,
-		111,1,0,0,0,859,862,3,18,9,0,860,861,5,133,0,0,861,863,3,18,9,0,862,860,
-		1,0,0,0,862,863,1,0,0,0,863,113,1,0,0,0,864,875,3,38,19,0,865,875,3,80,
-		40,0,866,875,3,82,41,0,867,875,3,92,46,0,868,875,3,94,47,0,869,875,3,108,
-		54,0,870,875,3,116,58,0,871,875,3,120,60,0,872,875,3,122,61,0,873,875,
-		3,124,62,0,874,864,1,0,0,0,874,865,1,0,0,0,874,866,1,0,0,0,874,867,1,0,
-		0,0,874,868,1,0,0,0,874,869,1,0,0,0,874,870,1,0,0,0,874,871,1,0,0,0,874,
-		872,1,0,0,0,874,873,1,0,0,0,875,115,1,0,0,0,876,884,5,49,0,0,877,878,5,
-		133,0,0,878,885,3,182,91,0,879,880,5,28,0,0,880,885,3,182,91,0,881,882,
-		3,188,94,0,882,883,3,178,89,0,883,885,1,0,0,0,884,877,1,0,0,0,884,879,
-		1,0,0,0,884,881,1,0,0,0,885,888,1,0,0,0,886,887,5,29,0,0,887,889,3,202,
-		101,0,888,886,1,0,0,0,888,889,1,0,0,0,889,894,1,0,0,0,890,891,5,4,0,0,
-		891,893,3,118,59,0,892,890,1,0,0,0,893,896,1,0,0,0,894,892,1,0,0,0,894,
-		895,1,0,0,0,895,898,1,0,0,0,896,894,1,0,0,0,897,899,3,166,83,0,898,897,
-		1,0,0,0,898,899,1,0,0,0,899,117,1,0,0,0,900,901,5,83,0,0,901,907,3,178,
-		89,0,902,903,5,106,0,0,903,907,3,178,89,0,904,905,5,81,0,0,905,907,3,172,
-		86,0,906,900,1,0,0,0,906,902,1,0,0,0,906,904,1,0,0,0,907,119,1,0,0,0,908,
-		909,5,32,0,0,909,910,3,188,94,0,910,911,5,65,0,0,911,913,3,170,85,0,912,
-		914,3,166,83,0,913,912,1,0,0,0,913,914,1,0,0,0,914,121,1,0,0,0,915,916,
-		5,16,0,0,916,917,3,188,94,0,917,918,5,65,0,0,918,923,3,170,85,0,919,920,
-		5,4,0,0,920,921,5,110,0,0,921,922,5,43,0,0,922,924,5,62,0,0,923,919,1,
-		0,0,0,923,924,1,0,0,0,924,926,1,0,0,0,925,927,3,166,83,0,926,925,1,0,0,
-		0,926,927,1,0,0,0,927,123,1,0,0,0,928,979,5,46,0,0,929,930,5,69,0,0,930,
-		980,3,140,70,0,931,932,5,44,0,0,932,933,3,188,94,0,933,934,5,133,0,0,934,
-		935,3,188,94,0,935,936,3,126,63,0,936,980,1,0,0,0,937,940,5,133,0,0,938,
-		940,5,28,0,0,939,937,1,0,0,0,939,938,1,0,0,0,940,941,1,0,0,0,941,944,3,
-		182,91,0,942,943,5,29,0,0,943,945,3,202,101,0,944,942,1,0,0,0,944,945,
-		1,0,0,0,945,950,1,0,0,0,946,947,5,4,0,0,947,949,3,118,59,0,948,946,1,0,
-		0,0,949,952,1,0,0,0,950,948,1,0,0,0,950,951,1,0,0,0,951,953,1,0,0,0,952,
-		950,1,0,0,0,953,954,3,126,63,0,954,980,1,0,0,0,955,977,3,188,94,0,956,
-		959,3,178,89,0,957,958,5,29,0,0,958,960,3,202,101,0,959,957,1,0,0,0,959,
-		960,1,0,0,0,960,965,1,0,0,0,961,962,5,4,0,0,962,964,3,118,59,0,963,961,
-		1,0,0,0,964,967,1,0,0,0,965,963,1,0,0,0,965,966,1,0,0,0,966,968,1,0,0,
-		0,967,965,1,0,0,0,968,969,3,126,63,0,969,978,1,0,0,0,970,971,3,180,90,
-		0,971,975,5,93,0,0,972,973,5,4,0,0,973,974,5,69,0,0,974,976,3,140,70,0,
-		975,972,1,0,0,0,975,976,1,0,0,0,976,978,1,0,0,0,977,956,1,0,0,0,977,970,
-		1,0,0,0,978,980,1,0,0,0,979,929,1,0,0,0,979,931,1,0,0,0,979,939,1,0,0,
-		0,979,955,1,0,0,0,980,125,1,0,0,0,981,982,5,6,0,0,982,987,3,128,64,0,983,
-		984,5,5,0,0,984,986,3,128,64,0,985,983,1,0,0,0,986,989,1,0,0,0,987,985,
-		1,0,0,0,987,988,1,0,0,0,988,992,1,0,0,0,989,987,1,0,0,0,990,992,3,144,
-		72,0,991,981,1,0,0,0,991,990,1,0,0,0,992,994,1,0,0,0,993,995,3,166,83,
-		0,994,993,1,0,0,0,994,995,1,0,0,0,995,127,1,0,0,0,996,997,5,58,0,0,997,
-		998,3,188,94,0,998,999,3,178,89,0,999,1000,5,4,0,0,1000,1002,1,0,0,0,1001,
-		996,1,0,0,0,1001,1002,1,0,0,0,1002,1003,1,0,0,0,1003,1008,3,130,65,0,1004,
-		1005,5,4,0,0,1005,1007,3,132,66,0,1006,1004,1,0,0,0,1007,1010,1,0,0,0,
-		1008,1006,1,0,0,0,1008,1009,1,0,0,0,1009,129,1,0,0,0,1010,1008,1,0,0,0,
-		1011,1015,3,174,87,0,1012,1015,5,32,0,0,1013,1015,5,16,0,0,1014,1011,1,
-		0,0,0,1014,1012,1,0,0,0,1014,1013,1,0,0,0,1015,1016,1,0,0,0,1016,1019,
-		3,188,94,0,1017,1018,5,65,0,0,1018,1020,3,170,85,0,1019,1017,1,0,0,0,1019,
-		1020,1,0,0,0,1020,1022,1,0,0,0,1021,1023,3,134,67,0,1022,1021,1,0,0,0,
-		1022,1023,1,0,0,0,1023,131,1,0,0,0,1024,1027,5,131,0,0,1025,1028,3,134,
-		67,0,1026,1028,3,130,65,0,1027,1025,1,0,0,0,1027,1026,1,0,0,0,1028,1039,
-		1,0,0,0,1029,1039,3,136,68,0,1030,1033,5,69,0,0,1031,1034,3,138,69,0,1032,
-		1034,3,140,70,0,1033,1031,1,0,0,0,1033,1032,1,0,0,0,1034,1039,1,0,0,0,
-		1035,1039,3,142,71,0,1036,1037,5,65,0,0,1037,1039,3,170,85,0,1038,1024,
-		1,0,0,0,1038,1029,1,0,0,0,1038,1030,1,0,0,0,1038,1035,1,0,0,0,1038,1036,
-		1,0,0,0,1039,133,1,0,0,0,1040,1044,3,136,68,0,1041,1042,5,69,0,0,1042,
-		1044,3,138,69,0,1043,1040,1,0,0,0,1043,1041,1,0,0,0,1044,135,1,0,0,0,1045,
-		1050,5,85,0,0,1046,1051,5,43,0,0,1047,1048,3,188,94,0,1048,1049,3,178,
-		89,0,1049,1051,1,0,0,0,1050,1046,1,0,0,0,1050,1047,1,0,0,0,1051,1055,1,
-		0,0,0,1052,1053,3,188,94,0,1053,1054,5,132,0,0,1054,1056,1,0,0,0,1055,
-		1052,1,0,0,0,1055,1056,1,0,0,0,1056,137,1,0,0,0,1057,1058,5,137,0,0,1058,
-		1059,5,85,0,0,1059,1060,3,188,94,0,1060,1061,5,61,0,0,1061,1062,3,188,
-		94,0,1062,1066,3,178,89,0,1063,1064,3,188,94,0,1064,1065,5,132,0,0,1065,
-		1067,1,0,0,0,1066,1063,1,0,0,0,1066,1067,1,0,0,0,1067,139,1,0,0,0,1068,
-		1074,5,124,0,0,1069,1070,5,126,0,0,1070,1074,5,114,0,0,1071,1072,5,146,
-		0,0,1072,1074,5,134,0,0,1073,1068,1,0,0,0,1073,1069,1,0,0,0,1073,1071,
-		1,0,0,0,1074,141,1,0,0,0,1075,1078,5,154,0,0,1076,1078,3,196,98,0,1077,
-		1075,1,0,0,0,1077,1076,1,0,0,0,1078,1079,1,0,0,0,1079,1080,3,180,90,0,
-		1080,1081,5,93,0,0,1081,143,1,0,0,0,1082,1083,5,84,0,0,1083,1084,5,133,
-		0,0,1084,1085,3,188,94,0,1085,1086,5,4,0,0,1086,1087,5,65,0,0,1087,1092,
-		3,170,85,0,1088,1089,5,4,0,0,1089,1091,3,146,73,0,1090,1088,1,0,0,0,1091,
-		1094,1,0,0,0,1092,1090,1,0,0,0,1092,1093,1,0,0,0,1093,145,1,0,0,0,1094,
-		1092,1,0,0,0,1095,1096,5,109,0,0,1096,1097,5,121,0,0,1097,1112,3,178,89,
-		0,1098,1099,5,99,0,0,1099,1112,5,88,0,0,1100,1103,5,69,0,0,1101,1104,5,
-		137,0,0,1102,1104,3,140,70,0,1103,1101,1,0,0,0,1103,1102,1,0,0,0,1104,
-		1112,1,0,0,0,1105,1106,7,9,0,0,1106,1107,3,188,94,0,1107,1108,3,178,89,
-		0,1108,1109,5,117,0,0,1109,1112,1,0,0,0,1110,1112,3,142,71,0,1111,1095,
-		1,0,0,0,1111,1098,1,0,0,0,1111,1100,1,0,0,0,1111,1105,1,0,0,0,1111,1110,
-		1,0,0,0,1112,147,1,0,0,0,1113,1115,5,45,0,0,1114,1116,3,154,77,0,1115,
-		1114,1,0,0,0,1116,1117,1,0,0,0,1117,1115,1,0,0,0,1117,1118,1,0,0,0,1118,
-		1123,1,0,0,0,1119,1120,5,61,0,0,1120,1122,3,150,75,0,1121,1119,1,0,0,0,
-		1122,1125,1,0,0,0,1123,1121,1,0,0,0,1123,1124,1,0,0,0,1124,1133,1,0,0,
-		0,1125,1123,1,0,0,0,1126,1131,5,4,0,0,1127,1129,3,156,78,0,1128,1130,5,
-		4,0,0,1129,1128,1,0,0,0,1129,1130,1,0,0,0,1130,1132,1,0,0,0,1131,1127,
-		1,0,0,0,1131,1132,1,0,0,0,1132,1134,1,0,0,0,1133,1126,1,0,0,0,1133,1134,
-		1,0,0,0,1134,1135,1,0,0,0,1135,1137,5,143,0,0,1136,1138,3,154,77,0,1137,
-		1136,1,0,0,0,1138,1139,1,0,0,0,1139,1137,1,0,0,0,1139,1140,1,0,0,0,1140,
-		1145,1,0,0,0,1141,1142,5,61,0,0,1142,1144,3,150,75,0,1143,1141,1,0,0,0,
-		1144,1147,1,0,0,0,1145,1143,1,0,0,0,1145,1146,1,0,0,0,1146,1152,1,0,0,
-		0,1147,1145,1,0,0,0,1148,1149,5,4,0,0,1149,1151,3,152,76,0,1150,1148,1,
-		0,0,0,1151,1154,1,0,0,0,1152,1150,1,0,0,0,1152,1153,1,0,0,0,1153,1157,
-		1,0,0,0,1154,1152,1,0,0,0,1155,1156,5,6,0,0,1156,1158,3,158,79,0,1157,
-		1155,1,0,0,0,1157,1158,1,0,0,0,1158,149,1,0,0,0,1159,1161,3,154,77,0,1160,
-		1159,1,0,0,0,1161,1162,1,0,0,0,1162,1160,1,0,0,0,1162,1163,1,0,0,0,1163,
-		151,1,0,0,0,1164,1181,3,156,78,0,1165,1171,5,78,0,0,1166,1167,3,196,98,
-		0,1167,1168,5,133,0,0,1168,1169,3,196,98,0,1169,1170,3,200,100,0,1170,
-		1172,1,0,0,0,1171,1166,1,0,0,0,1171,1172,1,0,0,0,1172,1181,1,0,0,0,1173,
-		1177,5,93,0,0,1174,1175,5,130,0,0,1175,1178,5,122,0,0,1176,1178,5,112,
-		0,0,1177,1174,1,0,0,0,1177,1176,1,0,0,0,1178,1179,1,0,0,0,1179,1181,5,
-		113,0,0,1180,1164,1,0,0,0,1180,1165,1,0,0,0,1180,1173,1,0,0,0,1181,153,
-		1,0,0,0,1182,1189,3,202,101,0,1183,1189,5,88,0,0,1184,1189,5,96,0,0,1185,
-		1189,5,43,0,0,1186,1189,5,44,0,0,1187,1189,5,128,0,0,1188,1182,1,0,0,0,
-		1188,1183,1,0,0,0,1188,1184,1,0,0,0,1188,1185,1,0,0,0,1188,1186,1,0,0,
-		0,1188,1187,1,0,0,0,1189,155,1,0,0,0,1190,1191,5,59,0,0,1191,1193,5,68,
-		0,0,1192,1190,1,0,0,0,1192,1193,1,0,0,0,1193,1194,1,0,0,0,1194,1199,7,
-		9,0,0,1195,1200,5,43,0,0,1196,1197,3,188,94,0,1197,1198,3,178,89,0,1198,
-		1200,1,0,0,0,1199,1195,1,0,0,0,1199,1196,1,0,0,0,1200,1207,1,0,0,0,1201,
-		1202,5,44,0,0,1202,1203,3,188,94,0,1203,1204,5,133,0,0,1204,1205,3,188,
-		94,0,1205,1207,1,0,0,0,1206,1192,1,0,0,0,1206,1201,1,0,0,0,1207,157,1,
-		0,0,0,1208,1210,3,196,98,0,1209,1208,1,0,0,0,1209,1210,1,0,0,0,1210,1212,
-		1,0,0,0,1211,1213,3,202,101,0,1212,1211,1,0,0,0,1213,1214,1,0,0,0,1214,
-		1212,1,0,0,0,1214,1215,1,0,0,0,1215,1236,1,0,0,0,1216,1217,5,93,0,0,1217,
-		1224,5,77,0,0,1218,1225,5,43,0,0,1219,1221,3,202,101,0,1220,1219,1,0,0,
-		0,1221,1222,1,0,0,0,1222,1220,1,0,0,0,1222,1223,1,0,0,0,1223,1225,1,0,
-		0,0,1224,1218,1,0,0,0,1224,1220,1,0,0,0,1225,1237,1,0,0,0,1226,1234,5,
-		115,0,0,1227,1235,5,43,0,0,1228,1232,3,188,94,0,1229,1233,3,178,89,0,1230,
-		1233,5,128,0,0,1231,1233,3,202,101,0,1232,1229,1,0,0,0,1232,1230,1,0,0,
-		0,1232,1231,1,0,0,0,1233,1235,1,0,0,0,1234,1227,1,0,0,0,1234,1228,1,0,
-		0,0,1235,1237,1,0,0,0,1236,1216,1,0,0,0,1236,1226,1,0,0,0,1236,1237,1,
-		0,0,0,1237,159,1,0,0,0,1238,1239,5,25,0,0,1239,1258,3,162,81,0,1240,1250,
-		5,36,0,0,1241,1242,5,65,0,0,1242,1243,7,10,0,0,1243,1251,3,182,91,0,1244,
-		1248,3,182,91,0,1245,1246,5,4,0,0,1246,1247,5,144,0,0,1247,1249,3,182,
-		91,0,1248,1245,1,0,0,0,1248,1249,1,0,0,0,1249,1251,1,0,0,0,1250,1241,1,
-		0,0,0,1250,1244,1,0,0,0,1251,1259,1,0,0,0,1252,1255,7,6,0,0,1253,1254,
-		5,65,0,0,1254,1256,7,10,0,0,1255,1253,1,0,0,0,1255,1256,1,0,0,0,1256,1257,
-		1,0,0,0,1257,1259,3,162,81,0,1258,1240,1,0,0,0,1258,1252,1,0,0,0,1259,
-		161,1,0,0,0,1260,1271,3,182,91,0,1261,1263,5,154,0,0,1262,1261,1,0,0,0,
-		1262,1263,1,0,0,0,1263,1264,1,0,0,0,1264,1268,7,2,0,0,1265,1267,3,164,
-		82,0,1266,1265,1,0,0,0,1267,1270,1,0,0,0,1268,1266,1,0,0,0,1268,1269,1,
-		0,0,0,1269,1272,1,0,0,0,1270,1268,1,0,0,0,1271,1262,1,0,0,0,1271,1272,
-		1,0,0,0,1272,163,1,0,0,0,1273,1274,3,194,97,0,1274,1276,3,192,96,0,1275,
-		1277,7,2,0,0,1276,1275,1,0,0,0,1276,1277,1,0,0,0,1277,165,1,0,0,0,1278,
-		1279,5,9,0,0,1279,1284,3,168,84,0,1280,1281,5,4,0,0,1281,1283,3,168,84,
-		0,1282,1280,1,0,0,0,1283,1286,1,0,0,0,1284,1282,1,0,0,0,1284,1285,1,0,
-		0,0,1285,1292,1,0,0,0,1286,1284,1,0,0,0,1287,1288,5,145,0,0,1288,1289,
-		5,136,0,0,1289,1293,7,1,0,0,1290,1291,5,143,0,0,1291,1293,5,71,0,0,1292,
-		1287,1,0,0,0,1292,1290,1,0,0,0,1292,1293,1,0,0,0,1293,167,1,0,0,0,1294,
-		1301,3,188,94,0,1295,1297,3,202,101,0,1296,1295,1,0,0,0,1297,1298,1,0,
-		0,0,1298,1296,1,0,0,0,1298,1299,1,0,0,0,1299,1302,1,0,0,0,1300,1302,5,
-		128,0,0,1301,1296,1,0,0,0,1301,1300,1,0,0,0,1301,1302,1,0,0,0,1302,169,
-		1,0,0,0,1303,1304,5,19,0,0,1304,1310,5,80,0,0,1305,1307,3,202,101,0,1306,
-		1308,5,79,0,0,1307,1306,1,0,0,0,1307,1308,1,0,0,0,1308,1310,1,0,0,0,1309,
-		1303,1,0,0,0,1309,1305,1,0,0,0,1310,171,1,0,0,0,1311,1312,7,11,0,0,1312,
-		173,1,0,0,0,1313,1314,7,12,0,0,1314,175,1,0,0,0,1315,1317,3,202,101,0,
-		1316,1315,1,0,0,0,1317,1318,1,0,0,0,1318,1316,1,0,0,0,1318,1319,1,0,0,
-		0,1319,177,1,0,0,0,1320,1321,7,13,0,0,1321,179,1,0,0,0,1322,1323,7,14,
-		0,0,1323,181,1,0,0,0,1324,1328,3,186,93,0,1325,1327,3,184,92,0,1326,1325,
-		1,0,0,0,1327,1330,1,0,0,0,1328,1326,1,0,0,0,1328,1329,1,0,0,0,1329,183,
-		1,0,0,0,1330,1328,1,0,0,0,1331,1332,3,194,97,0,1332,1333,3,186,93,0,1333,
-		185,1,0,0,0,1334,1336,3,196,98,0,1335,1337,3,200,100,0,1336,1335,1,0,0,
-		0,1336,1337,1,0,0,0,1337,1344,1,0,0,0,1338,1344,3,202,101,0,1339,1340,
-		5,7,0,0,1340,1341,3,182,91,0,1341,1342,5,8,0,0,1342,1344,1,0,0,0,1343,
-		1334,1,0,0,0,1343,1338,1,0,0,0,1343,1339,1,0,0,0,1344,187,1,0,0,0,1345,
-		1349,3,192,96,0,1346,1348,3,190,95,0,1347,1346,1,0,0,0,1348,1351,1,0,0,
-		0,1349,1347,1,0,0,0,1349,1350,1,0,0,0,1350,189,1,0,0,0,1351,1349,1,0,0,
-		0,1352,1353,3,194,97,0,1353,1354,3,192,96,0,1354,191,1,0,0,0,1355,1362,
-		3,196,98,0,1356,1362,3,202,101,0,1357,1358,5,7,0,0,1358,1359,3,188,94,
-		0,1359,1360,5,8,0,0,1360,1362,1,0,0,0,1361,1355,1,0,0,0,1361,1356,1,0,
-		0,0,1361,1357,1,0,0,0,1362,193,1,0,0,0,1363,1364,7,15,0,0,1364,195,1,0,
-		0,0,1365,1377,3,198,99,0,1366,1367,5,7,0,0,1367,1372,3,198,99,0,1368,1369,
-		5,4,0,0,1369,1371,3,198,99,0,1370,1368,1,0,0,0,1371,1374,1,0,0,0,1372,
-		1370,1,0,0,0,1372,1373,1,0,0,0,1373,1375,1,0,0,0,1374,1372,1,0,0,0,1375,
-		1376,5,8,0,0,1376,1378,1,0,0,0,1377,1366,1,0,0,0,1377,1378,1,0,0,0,1378,
-		197,1,0,0,0,1379,1381,5,155,0,0,1380,1382,5,156,0,0,1381,1380,1,0,0,0,
-		1381,1382,1,0,0,0,1382,1385,1,0,0,0,1383,1385,5,156,0,0,1384,1379,1,0,
-		0,0,1384,1383,1,0,0,0,1385,199,1,0,0,0,1386,1387,7,16,0,0,1387,201,1,0,
-		0,0,1388,1389,7,17,0,0,1389,203,1,0,0,0,172,250,265,276,284,286,302,308,
-		317,319,344,354,363,369,381,398,400,406,415,423,430,440,449,455,473,484,
-		498,504,509,512,522,530,538,545,552,561,564,568,573,579,586,593,598,610,
-		614,628,637,648,651,656,663,668,675,685,688,692,701,712,715,720,724,727,
-		731,733,736,738,743,749,753,757,760,771,773,780,787,789,795,801,808,810,
-		818,821,831,840,842,845,853,862,874,884,888,894,898,906,913,923,926,939,
-		944,950,959,965,975,977,979,987,991,994,1001,1008,1014,1019,1022,1027,
-		1033,1038,1043,1050,1055,1066,1073,1077,1092,1103,1111,1117,1123,1129,
-		1131,1133,1139,1145,1152,1157,1162,1171,1177,1180,1188,1192,1199,1206,
-		1209,1214,1222,1224,1232,1234,1236,1248,1250,1255,1258,1262,1268,1271,
-		1276,1284,1292,1298,1301,1307,1309,1318,1328,1336,1343,1349,1361,1372,
-		1377,1381,1384
+		53,0,688,687,1,0,0,0,688,689,1,0,0,0,689,743,1,0,0,0,690,692,5,124,0,0,
+		691,693,3,188,94,0,692,691,1,0,0,0,692,693,1,0,0,0,693,743,1,0,0,0,694,
+		695,5,126,0,0,695,696,5,115,0,0,696,743,3,188,94,0,697,701,5,32,0,0,698,
+		699,5,131,0,0,699,702,5,120,0,0,700,702,3,188,94,0,701,698,1,0,0,0,701,
+		700,1,0,0,0,702,705,1,0,0,0,703,704,5,28,0,0,704,706,5,97,0,0,705,703,
+		1,0,0,0,705,706,1,0,0,0,706,743,1,0,0,0,707,708,5,92,0,0,708,709,3,188,
+		94,0,709,710,5,28,0,0,710,711,3,202,101,0,711,743,1,0,0,0,712,713,5,67,
+		0,0,713,716,3,188,94,0,714,715,5,28,0,0,715,717,3,202,101,0,716,714,1,
+		0,0,0,716,717,1,0,0,0,717,743,1,0,0,0,718,720,3,196,98,0,719,718,1,0,0,
+		0,719,720,1,0,0,0,720,737,1,0,0,0,721,723,3,202,101,0,722,721,1,0,0,0,
+		723,724,1,0,0,0,724,722,1,0,0,0,724,725,1,0,0,0,725,731,1,0,0,0,726,728,
+		3,174,87,0,727,729,3,102,51,0,728,727,1,0,0,0,728,729,1,0,0,0,729,732,
+		1,0,0,0,730,732,3,100,50,0,731,726,1,0,0,0,731,730,1,0,0,0,731,732,1,0,
+		0,0,732,738,1,0,0,0,733,735,3,174,87,0,734,736,3,102,51,0,735,734,1,0,
+		0,0,735,736,1,0,0,0,736,738,1,0,0,0,737,722,1,0,0,0,737,733,1,0,0,0,738,
+		740,1,0,0,0,739,741,3,106,53,0,740,739,1,0,0,0,740,741,1,0,0,0,741,743,
+		1,0,0,0,742,678,1,0,0,0,742,690,1,0,0,0,742,694,1,0,0,0,742,697,1,0,0,
+		0,742,707,1,0,0,0,742,712,1,0,0,0,742,719,1,0,0,0,743,99,1,0,0,0,744,746,
+		3,190,95,0,745,744,1,0,0,0,746,747,1,0,0,0,747,745,1,0,0,0,747,748,1,0,
+		0,0,748,758,1,0,0,0,749,753,3,196,98,0,750,752,3,190,95,0,751,750,1,0,
+		0,0,752,755,1,0,0,0,753,751,1,0,0,0,753,754,1,0,0,0,754,758,1,0,0,0,755,
+		753,1,0,0,0,756,758,3,104,52,0,757,745,1,0,0,0,757,749,1,0,0,0,757,756,
+		1,0,0,0,758,101,1,0,0,0,759,761,3,188,94,0,760,762,5,84,0,0,761,760,1,
+		0,0,0,761,762,1,0,0,0,762,765,1,0,0,0,763,765,3,104,52,0,764,759,1,0,0,
+		0,764,763,1,0,0,0,765,103,1,0,0,0,766,778,5,57,0,0,767,778,5,64,0,0,768,
+		769,5,134,0,0,769,778,5,72,0,0,770,771,5,139,0,0,771,772,3,188,94,0,772,
+		775,5,119,0,0,773,774,5,66,0,0,774,776,5,72,0,0,775,773,1,0,0,0,775,776,
+		1,0,0,0,776,778,1,0,0,0,777,766,1,0,0,0,777,767,1,0,0,0,777,768,1,0,0,
+		0,777,770,1,0,0,0,778,105,1,0,0,0,779,825,5,93,0,0,780,784,7,8,0,0,781,
+		783,3,202,101,0,782,781,1,0,0,0,783,786,1,0,0,0,784,782,1,0,0,0,784,785,
+		1,0,0,0,785,793,1,0,0,0,786,784,1,0,0,0,787,789,5,61,0,0,788,790,3,202,
+		101,0,789,788,1,0,0,0,790,791,1,0,0,0,791,789,1,0,0,0,791,792,1,0,0,0,
+		792,794,1,0,0,0,793,787,1,0,0,0,793,794,1,0,0,0,794,799,1,0,0,0,795,796,
+		5,139,0,0,796,797,3,188,94,0,797,798,5,119,0,0,798,800,1,0,0,0,799,795,
+		1,0,0,0,799,800,1,0,0,0,800,826,1,0,0,0,801,805,5,77,0,0,802,804,3,202,
+		101,0,803,802,1,0,0,0,804,807,1,0,0,0,805,803,1,0,0,0,805,806,1,0,0,0,
+		806,814,1,0,0,0,807,805,1,0,0,0,808,810,5,61,0,0,809,811,3,202,101,0,810,
+		809,1,0,0,0,811,812,1,0,0,0,812,810,1,0,0,0,812,813,1,0,0,0,813,815,1,
+		0,0,0,814,808,1,0,0,0,814,815,1,0,0,0,815,822,1,0,0,0,816,823,5,57,0,0,
+		817,823,5,64,0,0,818,819,5,139,0,0,819,820,3,188,94,0,820,821,5,119,0,
+		0,821,823,1,0,0,0,822,816,1,0,0,0,822,817,1,0,0,0,822,818,1,0,0,0,822,
+		823,1,0,0,0,823,826,1,0,0,0,824,826,5,72,0,0,825,780,1,0,0,0,825,801,1,
+		0,0,0,825,824,1,0,0,0,826,107,1,0,0,0,827,835,5,41,0,0,828,829,5,44,0,
+		0,829,830,3,188,94,0,830,831,5,134,0,0,831,832,3,188,94,0,832,836,1,0,
+		0,0,833,834,5,43,0,0,834,836,3,188,94,0,835,828,1,0,0,0,835,833,1,0,0,
+		0,836,837,1,0,0,0,837,838,5,4,0,0,838,846,3,188,94,0,839,840,5,102,0,0,
+		840,847,5,133,0,0,841,844,5,133,0,0,842,843,5,93,0,0,843,845,5,59,0,0,
+		844,842,1,0,0,0,844,845,1,0,0,0,845,847,1,0,0,0,846,839,1,0,0,0,846,841,
+		1,0,0,0,847,849,1,0,0,0,848,850,3,166,83,0,849,848,1,0,0,0,849,850,1,0,
+		0,0,850,109,1,0,0,0,851,852,5,28,0,0,852,857,3,112,56,0,853,854,5,4,0,
+		0,854,856,3,112,56,0,855,853,1,0,0,0,856,859,1,0,0,0,857,855,1,0,0,0,857,
+		858,1,0,0,0,858,860,1,0,0,0,859,857,1,0,0,0,860,861,5,6,0,0,861,862,3,
+		114,57,0,862,111,1,0,0,0,863,866,3,18,9,0,864,865,5,134,0,0,865,867,3,
+		18,9,0,866,864,1,0,0,0,866,867,1,0,0,0,867,113,1,0,0,0,868,879,3,38,19,
+		0,869,879,3,80,40,0,870,879,3,82,41,0,871,879,3,92,46,0,872,879,3,94,47,
+		0,873,879,3,108,54,0,874,879,3,116,58,0,875,879,3,120,60,0,876,879,3,122,
+		61,0,877,879,3,124,62,0,878,868,1,0,0,0,878,869,1,0,0,0,878,870,1,0,0,
+		0,878,871,1,0,0,0,878,872,1,0,0,0,878,873,1,0,0,0,878,874,1,0,0,0,878,
+		875,1,0,0,0,878,876,1,0,0,0,878,877,1,0,0,0,879,115,1,0,0,0,880,892,5,
+		49,0,0,881,882,5,134,0,0,882,885,3,182,91,0,883,884,5,65,0,0,884,886,3,
+		170,85,0,885,883,1,0,0,0,885,886,1,0,0,0,886,893,1,0,0,0,887,888,5,28,
+		0,0,888,893,3,182,91,0,889,890,3,188,94,0,890,891,3,178,89,0,891,893,1,
+		0,0,0,892,881,1,0,0,0,892,887,1,0,0,0,892,889,1,0,0,0,893,896,1,0,0,0,
+		894,895,5,29,0,0,895,897,3,202,101,0,896,894,1,0,0,0,896,897,1,0,0,0,897,
+		902,1,0,0,0,898,899,5,4,0,0,899,901,3,118,59,0,900,898,1,0,0,0,901,904,
+		1,0,0,0,902,900,1,0,0,0,902,903,1,0,0,0,903,906,1,0,0,0,904,902,1,0,0,
+		0,905,907,3,166,83,0,906,905,1,0,0,0,906,907,1,0,0,0,907,117,1,0,0,0,908,
+		909,5,83,0,0,909,915,3,178,89,0,910,911,5,107,0,0,911,915,3,178,89,0,912,
+		913,5,81,0,0,913,915,3,172,86,0,914,908,1,0,0,0,914,910,1,0,0,0,914,912,
+		1,0,0,0,915,119,1,0,0,0,916,917,5,32,0,0,917,920,3,188,94,0,918,919,5,
+		28,0,0,919,921,5,97,0,0,920,918,1,0,0,0,920,921,1,0,0,0,921,922,1,0,0,
+		0,922,923,5,65,0,0,923,925,3,170,85,0,924,926,3,166,83,0,925,924,1,0,0,
+		0,925,926,1,0,0,0,926,121,1,0,0,0,927,928,5,16,0,0,928,929,3,188,94,0,
+		929,930,5,65,0,0,930,935,3,170,85,0,931,932,5,4,0,0,932,933,5,111,0,0,
+		933,934,5,43,0,0,934,936,5,62,0,0,935,931,1,0,0,0,935,936,1,0,0,0,936,
+		938,1,0,0,0,937,939,3,166,83,0,938,937,1,0,0,0,938,939,1,0,0,0,939,123,
+		1,0,0,0,940,996,5,46,0,0,941,942,5,69,0,0,942,997,3,140,70,0,943,944,5,
+		44,0,0,944,945,3,188,94,0,945,946,5,134,0,0,946,947,3,188,94,0,947,948,
+		3,126,63,0,948,997,1,0,0,0,949,950,5,134,0,0,950,953,3,182,91,0,951,952,
+		5,65,0,0,952,954,3,170,85,0,953,951,1,0,0,0,953,954,1,0,0,0,954,958,1,
+		0,0,0,955,956,5,28,0,0,956,958,3,182,91,0,957,949,1,0,0,0,957,955,1,0,
+		0,0,958,961,1,0,0,0,959,960,5,29,0,0,960,962,3,202,101,0,961,959,1,0,0,
+		0,961,962,1,0,0,0,962,967,1,0,0,0,963,964,5,4,0,0,964,966,3,118,59,0,965,
+		963,1,0,0,0,966,969,1,0,0,0,967,965,1,0,0,0,967,968,1,0,0,0,968,970,1,
+		0,0,0,969,967,1,0,0,0,970,971,3,126,63,0,971,997,1,0,0,0,972,994,3,188,
+		94,0,973,976,3,178,89,0,974,975,5,29,0,0,975,977,3,202,101,0,976,974,1,
+		0,0,0,976,977,1,0,0,0,977,982,1,0,0,0,978,979,5,4,0,0,979,981,3,118,59,
+		0,980,978,1,0,0,0,981,984,1,0,0,0,982,980,1,0,0,0,982,983,1,0,0,0,983,
+		985,1,0,0,0,984,982,1,0,0,0,985,986,3,126,63,0,986,995,1,0,0,0,987,988,
+		3,180,90,0,988,992,5,93,0,0,989,990,5,4,0,0,990,991,5,69,0,0,991,993,3,
+		140,70,0,992,989,1,0,0,0,992,993,1,0,0,0,993,995,1,0,0,0,994,973,1,0,0,
+		0,994,987,1,0,0,0,995,997,1,0,0,0,996,941,1,0,0,0,996,943,1,0,0,0,996,
+		957,1,0,0,0,996,972,1,0,0,0,997,125,1,0,0,0,998,999,5,6,0,0,999,1004,3,
+		128,64,0,1000,1001,5,5,0,0,1001,1003,3,128,64,0,1002,1000,1,0,0,0,1003,
+		1006,1,0,0,0,1004,1002,1,0,0,0,1004,1005,1,0,0,0,1005,1009,1,0,0,0,1006,
+		1004,1,0,0,0,1007,1009,3,144,72,0,1008,998,1,0,0,0,1008,1007,1,0,0,0,1009,
+		1011,1,0,0,0,1010,1012,3,166,83,0,1011,1010,1,0,0,0,1011,1012,1,0,0,0,
+		1012,127,1,0,0,0,1013,1014,5,58,0,0,1014,1015,3,188,94,0,1015,1016,3,178,
+		89,0,1016,1017,5,4,0,0,1017,1019,1,0,0,0,1018,1013,1,0,0,0,1018,1019,1,
+		0,0,0,1019,1020,1,0,0,0,1020,1025,3,130,65,0,1021,1022,5,4,0,0,1022,1024,
+		3,132,66,0,1023,1021,1,0,0,0,1024,1027,1,0,0,0,1025,1023,1,0,0,0,1025,
+		1026,1,0,0,0,1026,129,1,0,0,0,1027,1025,1,0,0,0,1028,1031,3,174,87,0,1029,
+		1031,5,16,0,0,1030,1028,1,0,0,0,1030,1029,1,0,0,0,1031,1032,1,0,0,0,1032,
+		1040,3,188,94,0,1033,1034,5,32,0,0,1034,1037,3,188,94,0,1035,1036,5,28,
+		0,0,1036,1038,5,97,0,0,1037,1035,1,0,0,0,1037,1038,1,0,0,0,1038,1040,1,
+		0,0,0,1039,1030,1,0,0,0,1039,1033,1,0,0,0,1040,1043,1,0,0,0,1041,1042,
+		5,65,0,0,1042,1044,3,170,85,0,1043,1041,1,0,0,0,1043,1044,1,0,0,0,1044,
+		1046,1,0,0,0,1045,1047,3,134,67,0,1046,1045,1,0,0,0,1046,1047,1,0,0,0,
+		1047,131,1,0,0,0,1048,1051,5,132,0,0,1049,1052,3,134,67,0,1050,1052,3,
+		130,65,0,1051,1049,1,0,0,0,1051,1050,1,0,0,0,1052,1063,1,0,0,0,1053,1063,
+		3,136,68,0,1054,1057,5,69,0,0,1055,1058,3,138,69,0,1056,1058,3,140,70,
+		0,1057,1055,1,0,0,0,1057,1056,1,0,0,0,1058,1063,1,0,0,0,1059,1063,3,142,
+		71,0,1060,1061,5,65,0,0,1061,1063,3,170,85,0,1062,1048,1,0,0,0,1062,1053,
+		1,0,0,0,1062,1054,1,0,0,0,1062,1059,1,0,0,0,1062,1060,1,0,0,0,1063,133,
+		1,0,0,0,1064,1068,3,136,68,0,1065,1066,5,69,0,0,1066,1068,3,138,69,0,1067,
+		1064,1,0,0,0,1067,1065,1,0,0,0,1068,135,1,0,0,0,1069,1074,5,85,0,0,1070,
+		1075,5,43,0,0,1071,1072,3,188,94,0,1072,1073,3,178,89,0,1073,1075,1,0,
+		0,0,1074,1070,1,0,0,0,1074,1071,1,0,0,0,1075,1079,1,0,0,0,1076,1077,3,
+		188,94,0,1077,1078,5,133,0,0,1078,1080,1,0,0,0,1079,1076,1,0,0,0,1079,
+		1080,1,0,0,0,1080,137,1,0,0,0,1081,1082,5,138,0,0,1082,1083,5,85,0,0,1083,
+		1084,3,188,94,0,1084,1085,5,61,0,0,1085,1086,3,188,94,0,1086,1090,3,178,
+		89,0,1087,1088,3,188,94,0,1088,1089,5,133,0,0,1089,1091,1,0,0,0,1090,1087,
+		1,0,0,0,1090,1091,1,0,0,0,1091,139,1,0,0,0,1092,1098,5,125,0,0,1093,1094,
+		5,127,0,0,1094,1098,5,115,0,0,1095,1096,5,147,0,0,1096,1098,5,135,0,0,
+		1097,1092,1,0,0,0,1097,1093,1,0,0,0,1097,1095,1,0,0,0,1098,141,1,0,0,0,
+		1099,1102,5,155,0,0,1100,1102,3,196,98,0,1101,1099,1,0,0,0,1101,1100,1,
+		0,0,0,1102,1103,1,0,0,0,1103,1104,3,180,90,0,1104,1105,5,93,0,0,1105,143,
+		1,0,0,0,1106,1107,5,84,0,0,1107,1108,5,134,0,0,1108,1109,3,188,94,0,1109,
+		1110,5,4,0,0,1110,1111,5,65,0,0,1111,1116,3,170,85,0,1112,1113,5,4,0,0,
+		1113,1115,3,146,73,0,1114,1112,1,0,0,0,1115,1118,1,0,0,0,1116,1114,1,0,
+		0,0,1116,1117,1,0,0,0,1117,145,1,0,0,0,1118,1116,1,0,0,0,1119,1120,5,110,
+		0,0,1120,1121,5,122,0,0,1121,1136,3,178,89,0,1122,1123,5,100,0,0,1123,
+		1136,5,88,0,0,1124,1127,5,69,0,0,1125,1128,5,138,0,0,1126,1128,3,140,70,
+		0,1127,1125,1,0,0,0,1127,1126,1,0,0,0,1128,1136,1,0,0,0,1129,1130,7,9,
+		0,0,1130,1131,3,188,94,0,1131,1132,3,178,89,0,1132,1133,5,118,0,0,1133,
+		1136,1,0,0,0,1134,1136,3,142,71,0,1135,1119,1,0,0,0,1135,1122,1,0,0,0,
+		1135,1124,1,0,0,0,1135,1129,1,0,0,0,1135,1134,1,0,0,0,1136,147,1,0,0,0,
+		1137,1139,5,45,0,0,1138,1140,3,154,77,0,1139,1138,1,0,0,0,1140,1141,1,
+		0,0,0,1141,1139,1,0,0,0,1141,1142,1,0,0,0,1142,1147,1,0,0,0,1143,1144,
+		5,61,0,0,1144,1146,3,150,75,0,1145,1143,1,0,0,0,1146,1149,1,0,0,0,1147,
+		1145,1,0,0,0,1147,1148,1,0,0,0,1148,1157,1,0,0,0,1149,1147,1,0,0,0,1150,
+		1155,5,4,0,0,1151,1153,3,156,78,0,1152,1154,5,4,0,0,1153,1152,1,0,0,0,
+		1153,1154,1,0,0,0,1154,1156,1,0,0,0,1155,1151,1,0,0,0,1155,1156,1,0,0,
+		0,1156,1158,1,0,0,0,1157,1150,1,0,0,0,1157,1158,1,0,0,0,1158,1159,1,0,
+		0,0,1159,1161,5,144,0,0,1160,1162,3,154,77,0,1161,1160,1,0,0,0,1162,1163,
+		1,0,0,0,1163,1161,1,0,0,0,1163,1164,1,0,0,0,1164,1169,1,0,0,0,1165,1166,
+		5,61,0,0,1166,1168,3,150,75,0,1167,1165,1,0,0,0,1168,1171,1,0,0,0,1169,
+		1167,1,0,0,0,1169,1170,1,0,0,0,1170,1176,1,0,0,0,1171,1169,1,0,0,0,1172,
+		1173,5,4,0,0,1173,1175,3,152,76,0,1174,1172,1,0,0,0,1175,1178,1,0,0,0,
+		1176,1174,1,0,0,0,1176,1177,1,0,0,0,1177,1181,1,0,0,0,1178,1176,1,0,0,
+		0,1179,1180,5,6,0,0,1180,1182,3,158,79,0,1181,1179,1,0,0,0,1181,1182,1,
+		0,0,0,1182,149,1,0,0,0,1183,1185,3,154,77,0,1184,1183,1,0,0,0,1185,1186,
+		1,0,0,0,1186,1184,1,0,0,0,1186,1187,1,0,0,0,1187,151,1,0,0,0,1188,1205,
+		3,156,78,0,1189,1195,5,78,0,0,1190,1191,3,196,98,0,1191,1192,5,134,0,0,
+		1192,1193,3,196,98,0,1193,1194,3,200,100,0,1194,1196,1,0,0,0,1195,1190,
+		1,0,0,0,1195,1196,1,0,0,0,1196,1205,1,0,0,0,1197,1201,5,93,0,0,1198,1199,
+		5,131,0,0,1199,1202,5,123,0,0,1200,1202,5,113,0,0,1201,1198,1,0,0,0,1201,
+		1200,1,0,0,0,1202,1203,1,0,0,0,1203,1205,5,114,0,0,1204,1188,1,0,0,0,1204,
+		1189,1,0,0,0,1204,1197,1,0,0,0,1205,153,1,0,0,0,1206,1213,3,202,101,0,
+		1207,1213,5,88,0,0,1208,1213,5,96,0,0,1209,1213,5,43,0,0,1210,1213,5,44,
+		0,0,1211,1213,5,129,0,0,1212,1206,1,0,0,0,1212,1207,1,0,0,0,1212,1208,
+		1,0,0,0,1212,1209,1,0,0,0,1212,1210,1,0,0,0,1212,1211,1,0,0,0,1213,155,
+		1,0,0,0,1214,1215,5,59,0,0,1215,1217,5,68,0,0,1216,1214,1,0,0,0,1216,1217,
+		1,0,0,0,1217,1218,1,0,0,0,1218,1223,7,9,0,0,1219,1224,5,43,0,0,1220,1221,
+		3,188,94,0,1221,1222,3,178,89,0,1222,1224,1,0,0,0,1223,1219,1,0,0,0,1223,
+		1220,1,0,0,0,1224,1231,1,0,0,0,1225,1226,5,44,0,0,1226,1227,3,188,94,0,
+		1227,1228,5,134,0,0,1228,1229,3,188,94,0,1229,1231,1,0,0,0,1230,1216,1,
+		0,0,0,1230,1225,1,0,0,0,1231,157,1,0,0,0,1232,1234,3,196,98,0,1233,1232,
+		1,0,0,0,1233,1234,1,0,0,0,1234,1236,1,0,0,0,1235,1237,3,202,101,0,1236,
+		1235,1,0,0,0,1237,1238,1,0,0,0,1238,1236,1,0,0,0,1238,1239,1,0,0,0,1239,
+		1260,1,0,0,0,1240,1241,5,93,0,0,1241,1248,5,77,0,0,1242,1249,5,43,0,0,
+		1243,1245,3,202,101,0,1244,1243,1,0,0,0,1245,1246,1,0,0,0,1246,1244,1,
+		0,0,0,1246,1247,1,0,0,0,1247,1249,1,0,0,0,1248,1242,1,0,0,0,1248,1244,
+		1,0,0,0,1249,1261,1,0,0,0,1250,1258,5,116,0,0,1251,1259,5,43,0,0,1252,
+		1256,3,188,94,0,1253,1257,3,178,89,0,1254,1257,5,129,0,0,1255,1257,3,202,
+		101,0,1256,1253,1,0,0,0,1256,1254,1,0,0,0,1256,1255,1,0,0,0,1257,1259,
+		1,0,0,0,1258,1251,1,0,0,0,1258,1252,1,0,0,0,1259,1261,1,0,0,0,1260,1240,
+		1,0,0,0,1260,1250,1,0,0,0,1260,1261,1,0,0,0,1261,159,1,0,0,0,1262,1263,
+		5,25,0,0,1263,1282,3,162,81,0,1264,1274,5,36,0,0,1265,1266,5,65,0,0,1266,
+		1267,7,10,0,0,1267,1275,3,182,91,0,1268,1272,3,182,91,0,1269,1270,5,4,
+		0,0,1270,1271,5,145,0,0,1271,1273,3,182,91,0,1272,1269,1,0,0,0,1272,1273,
+		1,0,0,0,1273,1275,1,0,0,0,1274,1265,1,0,0,0,1274,1268,1,0,0,0,1275,1283,
+		1,0,0,0,1276,1279,7,6,0,0,1277,1278,5,65,0,0,1278,1280,7,10,0,0,1279,1277,
+		1,0,0,0,1279,1280,1,0,0,0,1280,1281,1,0,0,0,1281,1283,3,162,81,0,1282,
+		1264,1,0,0,0,1282,1276,1,0,0,0,1283,161,1,0,0,0,1284,1295,3,182,91,0,1285,
+		1287,5,155,0,0,1286,1285,1,0,0,0,1286,1287,1,0,0,0,1287,1288,1,0,0,0,1288,
+		1292,7,2,0,0,1289,1291,3,164,82,0,1290,1289,1,0,0,0,1291,1294,1,0,0,0,
+		1292,1290,1,0,0,0,1292,1293,1,0,0,0,1293,1296,1,0,0,0,1294,1292,1,0,0,
+		0,1295,1286,1,0,0,0,1295,1296,1,0,0,0,1296,163,1,0,0,0,1297,1298,3,194,
+		97,0,1298,1300,3,192,96,0,1299,1301,7,2,0,0,1300,1299,1,0,0,0,1300,1301,
+		1,0,0,0,1301,165,1,0,0,0,1302,1303,5,9,0,0,1303,1308,3,168,84,0,1304,1305,
+		5,4,0,0,1305,1307,3,168,84,0,1306,1304,1,0,0,0,1307,1310,1,0,0,0,1308,
+		1306,1,0,0,0,1308,1309,1,0,0,0,1309,1316,1,0,0,0,1310,1308,1,0,0,0,1311,
+		1312,5,146,0,0,1312,1313,5,137,0,0,1313,1317,7,1,0,0,1314,1315,5,144,0,
+		0,1315,1317,5,71,0,0,1316,1311,1,0,0,0,1316,1314,1,0,0,0,1316,1317,1,0,
+		0,0,1317,167,1,0,0,0,1318,1325,3,188,94,0,1319,1321,3,202,101,0,1320,1319,
+		1,0,0,0,1321,1322,1,0,0,0,1322,1320,1,0,0,0,1322,1323,1,0,0,0,1323,1326,
+		1,0,0,0,1324,1326,5,129,0,0,1325,1320,1,0,0,0,1325,1324,1,0,0,0,1325,1326,
+		1,0,0,0,1326,169,1,0,0,0,1327,1328,5,19,0,0,1328,1334,5,80,0,0,1329,1331,
+		3,202,101,0,1330,1332,5,79,0,0,1331,1330,1,0,0,0,1331,1332,1,0,0,0,1332,
+		1334,1,0,0,0,1333,1327,1,0,0,0,1333,1329,1,0,0,0,1334,171,1,0,0,0,1335,
+		1336,7,11,0,0,1336,173,1,0,0,0,1337,1338,7,12,0,0,1338,175,1,0,0,0,1339,
+		1341,3,202,101,0,1340,1339,1,0,0,0,1341,1342,1,0,0,0,1342,1340,1,0,0,0,
+		1342,1343,1,0,0,0,1343,177,1,0,0,0,1344,1345,7,13,0,0,1345,179,1,0,0,0,
+		1346,1347,7,14,0,0,1347,181,1,0,0,0,1348,1352,3,186,93,0,1349,1351,3,184,
+		92,0,1350,1349,1,0,0,0,1351,1354,1,0,0,0,1352,1350,1,0,0,0,1352,1353,1,
+		0,0,0,1353,183,1,0,0,0,1354,1352,1,0,0,0,1355,1356,3,194,97,0,1356,1357,
+		3,186,93,0,1357,185,1,0,0,0,1358,1360,3,196,98,0,1359,1361,3,200,100,0,
+		1360,1359,1,0,0,0,1360,1361,1,0,0,0,1361,1368,1,0,0,0,1362,1368,3,202,
+		101,0,1363,1364,5,7,0,0,1364,1365,3,182,91,0,1365,1366,5,8,0,0,1366,1368,
+		1,0,0,0,1367,1358,1,0,0,0,1367,1362,1,0,0,0,1367,1363,1,0,0,0,1368,187,
+		1,0,0,0,1369,1373,3,192,96,0,1370,1372,3,190,95,0,1371,1370,1,0,0,0,1372,
+		1375,1,0,0,0,1373,1371,1,0,0,0,1373,1374,1,0,0,0,1374,189,1,0,0,0,1375,
+		1373,1,0,0,0,1376,1377,3,194,97,0,1377,1378,3,192,96,0,1378,191,1,0,0,
+		0,1379,1386,3,196,98,0,1380,1386,3,202,101,0,1381,1382,5,7,0,0,1382,1383,
+		3,188,94,0,1383,1384,5,8,0,0,1384,1386,1,0,0,0,1385,1379,1,0,0,0,1385,
+		1380,1,0,0,0,1385,1381,1,0,0,0,1386,193,1,0,0,0,1387,1388,7,15,0,0,1388,
+		195,1,0,0,0,1389,1401,3,198,99,0,1390,1391,5,7,0,0,1391,1396,3,198,99,
+		0,1392,1393,5,4,0,0,1393,1395,3,198,99,0,1394,1392,1,0,0,0,1395,1398,1,
+		0,0,0,1396,1394,1,0,0,0,1396,1397,1,0,0,0,1397,1399,1,0,0,0,1398,1396,
+		1,0,0,0,1399,1400,5,8,0,0,1400,1402,1,0,0,0,1401,1390,1,0,0,0,1401,1402,
+		1,0,0,0,1402,197,1,0,0,0,1403,1405,5,156,0,0,1404,1406,5,157,0,0,1405,
+		1404,1,0,0,0,1405,1406,1,0,0,0,1406,1409,1,0,0,0,1407,1409,5,157,0,0,1408,
+		1403,1,0,0,0,1408,1407,1,0,0,0,1409,199,1,0,0,0,1410,1411,7,16,0,0,1411,
+		201,1,0,0,0,1412,1413,7,17,0,0,1413,203,1,0,0,0,178,250,265,276,284,286,
+		302,308,317,319,344,354,363,369,381,398,400,406,415,423,430,440,449,455,
+		473,484,498,504,509,512,522,530,538,545,552,561,564,568,573,579,586,593,
+		598,610,614,628,637,648,651,656,663,668,675,685,688,692,701,705,716,719,
+		724,728,731,735,737,740,742,747,753,757,761,764,775,777,784,791,793,799,
+		805,812,814,822,825,835,844,846,849,857,866,878,885,892,896,902,906,914,
+		920,925,935,938,953,957,961,967,976,982,992,994,996,1004,1008,1011,1018,
+		1025,1030,1037,1039,1043,1046,1051,1057,1062,1067,1074,1079,1090,1097,
+		1101,1116,1127,1135,1141,1147,1153,1155,1157,1163,1169,1176,1181,1186,
+		1195,1201,1204,1212,1216,1223,1230,1233,1238,1246,1248,1256,1258,1260,
+		1272,1274,1279,1282,1286,1292,1295,1300,1308,1316,1322,1325,1331,1333,
+		1342,1352,1360,1367,1373,1385,1396,1401,1405,1408
 	};
 
 	public static ATN _ATN => Tables.Atn;

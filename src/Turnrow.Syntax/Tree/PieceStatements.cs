@@ -82,6 +82,9 @@ public sealed record StraightStatement(
     ClaimSyntax? Claim,
     TextSpan Span) : StatementSyntax(Span)
 {
+    /// <summary>The edge along which a length is measured; null if unsaid.</summary>
+    public EdgeSyntax? At { get; init; }
+
     /// <summary>Where rows or rounds are named, the word; else null.</summary>
     public NameSyntax? RowsWord { get; init; }
 }
@@ -99,9 +102,13 @@ public enum StraightExtent
     For,
 }
 
-/// <summary><c>leave drop at both edges</c></summary>
+/// <summary><c>leave drop at both edges</c>, <c>leave 6 for later at left edge</c></summary>
 public sealed record LeaveStatement(ExpressionSyntax Count, EdgeSyntax Edge, ClaimSyntax? Claim, TextSpan Span)
-    : StatementSyntax(Span);
+    : StatementSyntax(Span)
+{
+    /// <summary>True with <c>for later</c>: the next row that goes to the edge turns before them, and a later row works over them.</summary>
+    public bool ForLater { get; init; }
+}
 
 /// <summary><c>add 6 at both edges, one row apart</c></summary>
 public sealed record AddStatement(

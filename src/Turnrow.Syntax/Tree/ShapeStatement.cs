@@ -33,7 +33,11 @@ public sealed record ShapeStatement(
 /// <param name="Fixes">Which numbers of rows are allowed.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record RowExtentSyntax(
-    StraightExtent Extent, ExpressionSyntax Amount, NameSyntax? From, IReadOnlyList<RowFixSyntax> Fixes, TextSpan Span) : SyntaxNode(Span);
+    StraightExtent Extent, ExpressionSyntax Amount, NameSyntax? From, IReadOnlyList<RowFixSyntax> Fixes, TextSpan Span) : SyntaxNode(Span)
+{
+    /// <summary>The edge along which a length is measured; null if unsaid.</summary>
+    public EdgeSyntax? At { get; init; }
+}
 
 /// <summary><c>shape 1 stitch in</c>, <c>shape by skipping</c>: how edges are shaped from here on.</summary>
 /// <param name="StitchesIn">How many stitches from the edge; null if unsaid.</param>
@@ -91,6 +95,9 @@ public enum StageKind
 
     /// <summary><c>leave</c></summary>
     Leave,
+
+    /// <summary><c>leave … for later</c></summary>
+    LeaveForLater,
 
     /// <summary><c>add</c></summary>
     Add,

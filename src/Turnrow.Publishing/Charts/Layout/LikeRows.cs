@@ -79,5 +79,6 @@ internal static class LikeRows
     private static bool AlikeInShaping(Row a, Row b) =>
         Unstepped(a) && Unstepped(b) && a.Work is { } x && b.Work is { } y && x.Opening == y.Opening && a.IsRound == b.IsRound && a.RightSide == b.RightSide && a.Plan.Equals(b.Plan);
 
-    private static bool Unstepped(Row row) => row.Begins is RowBegins.Turned or RowBegins.Round && row.Start is null && row.End is null;
+    private static bool Unstepped(Row row) =>
+        row.Begins is RowBegins.Turned or RowBegins.Round && row.Start is null && row.End is null && row.Short.IsNone;
 }

@@ -48,13 +48,13 @@ internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double 
     /// <summary>Stitches left where it starts; empty if there are none.</summary>
     public Columns LeftAtStart => Columns.Between(BelowStart - (Direction * BelowScale.LeftColumns), BelowStart);
 
-    /// <summary>Stitches left where it ends; empty if there are none.</summary>
+    /// <summary>Stitches left where it ends, for good or for later; empty if there are none.</summary>
     public Columns LeftAtEnd
     {
         get
         {
             var end = BelowStart + (Direction * BelowScale.Columns);
-            return Columns.Between(end, end + (Direction * (Row.End is { Adds: false } left ? left.Count : 0)));
+            return Columns.Between(end, end + (Direction * ((Row.End is { Adds: false } left ? left.Count : 0) + Row.Short.Left)));
         }
     }
 

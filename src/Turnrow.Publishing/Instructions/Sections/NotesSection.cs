@@ -31,6 +31,8 @@ internal static class NotesSection
             notes.Add(Wording.Sentence($"{words.Sts} that are held stay as they are: put a marker in the first and the last of them, or a thread through them all."));
         if (Uses(work, "beginning ch"))
             notes.Add($"Turning {words.Ch}: the {words.Ch} made at the beginning of the row before. Beginning {words.Ch}: the {words.Ch} {words.Terms.Skipped} at the beginning of a row that is worked into a chain.");
+        if (Uses(work, "for now"))
+            notes.Add($"Sts left unworked for now wait beside the turn of a short row, and a later row works over them: from the last {words.St} of the short row, go straight on into the first of them. A turning {words.Ch} among them is that of its own row.");
         if (Uses(work, "place a marker"))
             notes.Add($"A marker stays with its corner. Where a row works over a marked {words.St} or {words.Sp} and says nothing of the marker, move it up to the {words.St} made there.");
         if (Uses(work, "right edge") || Uses(work, "left edge"))

@@ -24,8 +24,9 @@ internal static class RowTeller
         AddChains(before, place);
         OpeningTeller.Tell(place, words);
         AddRest(words, place);
+        var remarks = RemarksOf(place, words.Phrases);
         if (row.IsRound && !Joins.IsOpen(place)) words.Phrases.Add(Joins.OfRound(work));
-        return new RowDescription(new(before), new([.. words.Phrases]), new(RemarksOf(place)));
+        return new RowDescription(new(before), new([.. words.Phrases]), new(remarks));
     }
 
     private static void AddStart(List<Phrase> before, RowContext place)
@@ -98,15 +99,17 @@ internal static class RowTeller
             words.Phrases.Add(new LeaveLast(Sized.Of(left.Count), named));
         }
 
+        if (ShortRowTeller.Left(place, words.Phrases) is { } now) words.Phrases.Add(now);
         if (place.Index > 0 || place.Piece.Start is not PartStart part) return;
         var others = place.Row.StartsAt == Hand.Right ? part.FromLeft : part.FromRight;
         if (others > 0) words.Phrases.Add(new LeaveOthers(Sized.Of(others)));
     }
 
-    private static List<Phrase> RemarksOf(RowContext place)
+    private static List<Phrase> RemarksOf(RowContext place, IReadOnlyList<Phrase> told)
     {
         var remarks = new List<Phrase>();
         if (place.Row.IsRound && Joins.IsOpen(place)) remarks.Add(new DoNotJoin());
+        if (ShortRowTeller.Remark(place, told) is { } over) remarks.Add(over);
         if (EndsAtSlipStitches(place)) remarks.Add(new LeaveSlipStitches());
         if (place.Work.Below.HasCorners && place.Work.Words.Any(static w => w is RemoveCorners)) remarks.Add(new TakeMarkersOut(false));
         else if (place.Index == 0 && place.Piece.Start is PartStart part && IsCutAtCorner(part)) remarks.Add(new TakeMarkersOut(true));
@@ -121,6 +124,7 @@ internal static class RowTeller
     // The row below began with slip stitches, and this one comes back to them.
     private static bool EndsAtSlipStitches(RowContext place)
     {
+        if (!place.Row.Short.IsNone && !place.Row.Reaches(place.Row.EndsAt)) return false;
         if (place.Index > 0) return place.Above is { Start.Adds: false, Begins: RowBegins.Turned };
         if (place.Piece.Start is not PartStart { Base.Rows: { Count: > 0 } rows } part) return false;
         var reached = place.Row.EndsAt == Hand.Left ? part.FromLeft == 0 : part.FromRight == 0;
@@ -152,13 +156,13 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public bool GoesOn => Row.Begins is RowBegins.Round or RowBegins.Ring;
 
     /// <summary>Where the hook is.</summary>
-    public RowPlaces Places { get; } = new(work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)));
+    public RowPlaces Places { get; } = new(work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)), row.Short.Taken);
 
     /// <summary>True if the row is the first one over a part of an earlier row: then it gives numbers, as more lies beside it.</summary>
     public bool IsFirstOfPart => Index == 0 && Piece.Start is PartStart;
 
-    /// <summary>Stitches left unworked at the row's end.</summary>
-    public int LeftAtEnd => Row.End is { Adds: false } end ? end.Count : 0;
+    /// <summary>Stitches left unworked at the row's end, for good or for now.</summary>
+    public int LeftAtEnd => (Row.End is { Adds: false } end ? end.Count : 0) + (Row.Short.Over.Count > 0 ? Row.Short.Waiting : Row.Short.Left);
 
     /// <summary>The name of an edge at this row; null if it has none.</summary>
     public string? EdgeName(Hand hand) => EdgeNames.At(Piece, hand, Row.Number);
