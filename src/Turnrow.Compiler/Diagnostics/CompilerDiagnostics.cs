@@ -46,6 +46,7 @@ public static class CompilerDiagnostics
         ChangeWithoutStitch.Kind,
         WordsTooMany.Kind,
         PlaceUnknown.Kind,
+        SpreadOpen.Kind,
         RowCount.Kind,
         RowLength.Kind,
         RepeatRemainder.Kind,

@@ -84,6 +84,9 @@ internal static class Openings
                 case Spread spread:
                     yield return Work.Plain(spread.Stitch, Amount.Once);
                     break;
+                case ByPlace each:
+                    yield return each.InStitch;
+                    break;
                 case Group group:
                     foreach (var inner in Single(group.Words)) yield return inner;
                     break;

@@ -72,19 +72,20 @@ internal partial class TurnrowParser : Parser {
 		RULE_alongPart = 36, RULE_beginLine = 37, RULE_chainLine = 38, RULE_edgeLine = 39, 
 		RULE_markLine = 40, RULE_divideLine = 41, RULE_dividePart = 42, RULE_fastenLine = 43, 
 		RULE_weaveLine = 44, RULE_rowLine = 45, RULE_rowsLine = 46, RULE_items = 47, 
-		RULE_item = 48, RULE_stitchAmount = 49, RULE_changeAmount = 50, RULE_reach = 51, 
-		RULE_place = 52, RULE_repeatLine = 53, RULE_forLine = 54, RULE_sizeRange = 55, 
-		RULE_sizedLine = 56, RULE_straightLine = 57, RULE_rowFix = 58, RULE_leaveLine = 59, 
-		RULE_addLine = 60, RULE_shapeLine = 61, RULE_shapeDone = 62, RULE_shaping = 63, 
-		RULE_stage = 64, RULE_shapingPart = 65, RULE_frequency = 66, RULE_everyRows = 67, 
-		RULE_turnRows = 68, RULE_decreasing = 69, RULE_stitchesIn = 70, RULE_solve = 71, 
-		RULE_solveOption = 72, RULE_seamLine = 73, RULE_walkWords = 74, RULE_seamPart = 75, 
-		RULE_walkWord = 76, RULE_selection = 77, RULE_rate = 78, RULE_expectLine = 79, 
-		RULE_expected = 80, RULE_expectedMore = 81, RULE_claim = 82, RULE_claimPart = 83, 
-		RULE_edge = 84, RULE_side = 85, RULE_change = 86, RULE_stitch = 87, RULE_rowsWord = 88, 
-		RULE_stitchesWord = 89, RULE_sum = 90, RULE_sumOperation = 91, RULE_factor = 92, 
-		RULE_count = 93, RULE_countOperation = 94, RULE_single = 95, RULE_sign = 96, 
-		RULE_list = 97, RULE_number = 98, RULE_unit = 99, RULE_name = 100;
+		RULE_item = 48, RULE_spreading = 49, RULE_atEachEnd = 50, RULE_stitchAmount = 51, 
+		RULE_changeAmount = 52, RULE_reach = 53, RULE_place = 54, RULE_repeatLine = 55, 
+		RULE_forLine = 56, RULE_sizeRange = 57, RULE_sizedLine = 58, RULE_straightLine = 59, 
+		RULE_rowFix = 60, RULE_leaveLine = 61, RULE_addLine = 62, RULE_shapeLine = 63, 
+		RULE_shapeDone = 64, RULE_shaping = 65, RULE_stage = 66, RULE_shapingPart = 67, 
+		RULE_frequency = 68, RULE_everyRows = 69, RULE_turnRows = 70, RULE_decreasing = 71, 
+		RULE_stitchesIn = 72, RULE_solve = 73, RULE_solveOption = 74, RULE_seamLine = 75, 
+		RULE_walkWords = 76, RULE_seamPart = 77, RULE_walkWord = 78, RULE_selection = 79, 
+		RULE_rate = 80, RULE_expectLine = 81, RULE_expected = 82, RULE_expectedMore = 83, 
+		RULE_claim = 84, RULE_claimPart = 85, RULE_edge = 86, RULE_side = 87, 
+		RULE_change = 88, RULE_stitch = 89, RULE_rowsWord = 90, RULE_stitchesWord = 91, 
+		RULE_sum = 92, RULE_sumOperation = 93, RULE_factor = 94, RULE_count = 95, 
+		RULE_countOperation = 96, RULE_single = 97, RULE_sign = 98, RULE_list = 99, 
+		RULE_number = 100, RULE_unit = 101, RULE_name = 102;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -94,15 +95,15 @@ internal partial class TurnrowParser : Parser {
 		"swatchLine", "madeLine", "madePart", "countFix", "pieceLine", "origin", 
 		"along", "alongPart", "beginLine", "chainLine", "edgeLine", "markLine", 
 		"divideLine", "dividePart", "fastenLine", "weaveLine", "rowLine", "rowsLine", 
-		"items", "item", "stitchAmount", "changeAmount", "reach", "place", "repeatLine", 
-		"forLine", "sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", 
-		"addLine", "shapeLine", "shapeDone", "shaping", "stage", "shapingPart", 
-		"frequency", "everyRows", "turnRows", "decreasing", "stitchesIn", "solve", 
-		"solveOption", "seamLine", "walkWords", "seamPart", "walkWord", "selection", 
-		"rate", "expectLine", "expected", "expectedMore", "claim", "claimPart", 
-		"edge", "side", "change", "stitch", "rowsWord", "stitchesWord", "sum", 
-		"sumOperation", "factor", "count", "countOperation", "single", "sign", 
-		"list", "number", "unit", "name"
+		"items", "item", "spreading", "atEachEnd", "stitchAmount", "changeAmount", 
+		"reach", "place", "repeatLine", "forLine", "sizeRange", "sizedLine", "straightLine", 
+		"rowFix", "leaveLine", "addLine", "shapeLine", "shapeDone", "shaping", 
+		"stage", "shapingPart", "frequency", "everyRows", "turnRows", "decreasing", 
+		"stitchesIn", "solve", "solveOption", "seamLine", "walkWords", "seamPart", 
+		"walkWord", "selection", "rate", "expectLine", "expected", "expectedMore", 
+		"claim", "claimPart", "edge", "side", "change", "stitch", "rowsWord", 
+		"stitchesWord", "sum", "sumOperation", "factor", "count", "countOperation", 
+		"single", "sign", "list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -195,9 +196,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 202;
+			State = 206;
 			_localctx.said = statement();
-			State = 203;
+			State = 207;
 			Match(Eof);
 			}
 		}
@@ -232,9 +233,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 205;
+			State = 209;
 			_localctx.claimed = claim();
-			State = 206;
+			State = 210;
 			Match(Eof);
 			}
 		}
@@ -419,132 +420,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 248;
+			State = 252;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 208;
+				State = 212;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 209;
+				State = 213;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 210;
+				State = 214;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 211;
+				State = 215;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 212;
+				State = 216;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 213;
+				State = 217;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 214;
+				State = 218;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 215;
+				State = 219;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 216;
+				State = 220;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 217;
+				State = 221;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 218;
+				State = 222;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 219;
+				State = 223;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 220;
+				State = 224;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 221;
+				State = 225;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 222;
+				State = 226;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 223;
+				State = 227;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 224;
+				State = 228;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 225;
+				State = 229;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -554,154 +555,154 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 226;
+				State = 230;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 227;
+				State = 231;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 228;
+				State = 232;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 229;
+				State = 233;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 230;
+				State = 234;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 231;
+				State = 235;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 232;
+				State = 236;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 233;
+				State = 237;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 234;
+				State = 238;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 235;
+				State = 239;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 236;
+				State = 240;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 237;
+				State = 241;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 238;
+				State = 242;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 239;
+				State = 243;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 240;
+				State = 244;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case FOR:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 241;
+				State = 245;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 242;
+				State = 246;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 243;
+				State = 247;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 244;
+				State = 248;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 245;
+				State = 249;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
 				EnterOuterAlt(_localctx, 39);
 				{
-				State = 246;
+				State = 250;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
 				EnterOuterAlt(_localctx, 40);
 				{
-				State = 247;
+				State = 251;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -740,9 +741,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 250;
+			State = 254;
 			Match(NOTATION);
-			State = 251;
+			State = 255;
 			_localctx.value = number();
 			}
 		}
@@ -775,9 +776,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 253;
+			State = 257;
 			Match(PATTERN);
-			State = 254;
+			State = 258;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -812,9 +813,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 256;
+			State = 260;
 			Match(VERSION);
-			State = 257;
+			State = 261;
 			_localctx.text = version();
 			}
 		}
@@ -848,27 +849,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 263;
+			State = 267;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 259;
+				State = 263;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 260;
+				State = 264;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 261;
+				State = 265;
 				Match(QUOTED);
 				}
 				break;
@@ -981,7 +982,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 262;
+				State = 266;
 				name();
 				}
 				break;
@@ -1020,9 +1021,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 265;
+			State = 269;
 			Match(TERMS);
-			State = 266;
+			State = 270;
 			_localctx.called = name();
 			}
 		}
@@ -1066,25 +1067,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 268;
+			State = 272;
 			Match(SIZES);
-			State = 269;
+			State = 273;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 274;
+			State = 278;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 270;
+				State = 274;
 				Match(COMMA);
-				State = 271;
+				State = 275;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 276;
+				State = 280;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1120,7 +1121,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 284;
+			State = 288;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1232,23 +1233,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 277;
+				State = 281;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 278;
+				State = 282;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 279;
+				State = 283;
 				Match(NUMBER);
-				State = 282;
+				State = 286;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1359,13 +1360,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 280;
+					State = 284;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 281;
+					State = 285;
 					Match(X);
 					}
 					break;
@@ -1412,9 +1413,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 286;
+			State = 290;
 			Match(SKILL);
-			State = 287;
+			State = 291;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1447,9 +1448,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 289;
+			State = 293;
 			Match(NOTION);
-			State = 290;
+			State = 294;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1484,9 +1485,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 292;
+			State = 296;
 			Match(WEARER);
-			State = 293;
+			State = 297;
 			_localctx.called = name();
 			}
 		}
@@ -1517,7 +1518,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 295;
+			State = 299;
 			Match(PROSE);
 			}
 		}
@@ -1567,34 +1568,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 297;
+			State = 301;
 			Match(YARN);
-			State = 298;
+			State = 302;
 			_localctx.called = name();
-			State = 300;
+			State = 304;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 299;
+				State = 303;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 306;
+			State = 310;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 302;
+				State = 306;
 				Match(COMMA);
-				State = 303;
+				State = 307;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 308;
+				State = 312;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1638,15 +1639,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 317;
+			State = 321;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 309;
+				State = 313;
 				Match(WEIGHT);
-				State = 310;
+				State = 314;
 				_localctx.value = number();
 				}
 				break;
@@ -1654,9 +1655,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 311;
-				_localctx.value = number();
 				State = 315;
+				_localctx.value = number();
+				State = 319;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1664,7 +1665,7 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 312;
+					State = 316;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(((((_la - 147)) & ~0x3f) == 0 && ((1L << (_la - 147)) & 27L) != 0)) ) {
@@ -1678,9 +1679,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 313;
+					State = 317;
 					Match(PERCENT);
-					State = 314;
+					State = 318;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1725,11 +1726,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 319;
+			State = 323;
 			Match(HOOK);
-			State = 320;
+			State = 324;
 			_localctx.value = number();
-			State = 321;
+			State = 325;
 			Match(MM);
 			}
 		}
@@ -1793,48 +1794,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 323;
-			Match(GAUGE);
-			State = 324;
-			_localctx.by = stitch();
-			State = 325;
-			Match(COLON);
-			State = 326;
-			_localctx.stitches = number();
 			State = 327;
+			Match(GAUGE);
+			State = 328;
+			_localctx.by = stitch();
+			State = 329;
+			Match(COLON);
+			State = 330;
+			_localctx.stitches = number();
+			State = 331;
 			stitchesWord();
-			State = 342;
+			State = 346;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 328;
-				Match(AND);
-				State = 329;
-				_localctx.rows = number();
-				State = 330;
-				rowsWord();
-				State = 331;
-				Match(TO);
 				State = 332;
+				Match(AND);
+				State = 333;
+				_localctx.rows = number();
+				State = 334;
+				rowsWord();
+				State = 335;
+				Match(TO);
+				State = 336;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 334;
-				Match(TO);
-				State = 335;
-				_localctx.stitchesLength = gaugeLength();
-				State = 336;
-				Match(COMMA);
-				State = 337;
-				_localctx.rows = number();
 				State = 338;
-				rowsWord();
-				State = 339;
 				Match(TO);
+				State = 339;
+				_localctx.stitchesLength = gaugeLength();
 				State = 340;
+				Match(COMMA);
+				State = 341;
+				_localctx.rows = number();
+				State = 342;
+				rowsWord();
+				State = 343;
+				Match(TO);
+				State = 344;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1877,9 +1878,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 344;
+			State = 348;
 			_localctx.value = number();
-			State = 345;
+			State = 349;
 			_localctx.measure = unit();
 			}
 		}
@@ -1942,46 +1943,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 347;
+			State = 351;
 			Match(TURN);
-			State = 348;
-			_localctx.by = stitch();
 			State = 352;
+			_localctx.by = stitch();
+			State = 356;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 349;
+				State = 353;
 				Match(COMMA);
-				State = 350;
+				State = 354;
 				_localctx.nextRow = Match(NEXT);
-				State = 351;
+				State = 355;
 				Match(ROW);
 				}
 			}
 
-			State = 354;
+			State = 358;
 			Match(COLON);
-			State = 355;
+			State = 359;
 			Match(CH);
-			State = 356;
+			State = 360;
 			_localctx.chains = number();
-			State = 361;
+			State = 365;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 357;
+				State = 361;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 358;
+				State = 362;
 				_localctx.doesNot = Match(DOES);
-				State = 359;
+				State = 363;
 				Match(NOT);
-				State = 360;
+				State = 364;
 				Match(COUNT);
 				}
 				break;
@@ -1991,20 +1992,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 367;
+			State = 371;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 363;
+				State = 367;
 				Match(COMMA);
-				State = 364;
+				State = 368;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 369;
+				State = 373;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2045,21 +2046,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 379;
+			State = 383;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 370;
-				Match(FIRST);
-				State = 371;
-				Match(STITCH);
-				State = 372;
-				Match(IN);
-				State = 373;
-				_localctx.nth = Match(ORDINAL);
 				State = 374;
+				Match(FIRST);
+				State = 375;
+				Match(STITCH);
+				State = 376;
+				Match(IN);
+				State = 377;
+				_localctx.nth = Match(ORDINAL);
+				State = 378;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2073,13 +2074,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 375;
+				State = 379;
 				Match(NOT);
-				State = 376;
+				State = 380;
 				Match(IN);
-				State = 377;
+				State = 381;
 				Match(THE);
-				State = 378;
+				State = 382;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2123,13 +2124,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 381;
+			State = 385;
 			Match(MEASURE);
-			State = 382;
+			State = 386;
 			_localctx.called = name();
-			State = 383;
+			State = 387;
 			Match(IS);
-			State = 384;
+			State = 388;
 			_localctx.value = sum();
 			}
 		}
@@ -2190,19 +2191,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 386;
+			State = 390;
 			Match(COUNT);
-			State = 387;
+			State = 391;
 			_localctx.called = name();
-			State = 388;
+			State = 392;
 			Match(IS);
-			State = 398;
+			State = 402;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 389;
+				State = 393;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2212,9 +2213,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 390;
+				State = 394;
 				Match(FOR);
-				State = 391;
+				State = 395;
 				_localctx.length = sum();
 				}
 				break;
@@ -2329,14 +2330,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 392;
-				_localctx.value = sum();
 				State = 396;
+				_localctx.value = sum();
+				State = 400;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 393;
+					State = 397;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2346,9 +2347,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 394;
+					State = 398;
 					Match(FOR);
-					State = 395;
+					State = 399;
 					_localctx.length = sum();
 					}
 				}
@@ -2358,20 +2359,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 404;
+			State = 408;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 400;
+				State = 404;
 				Match(COMMA);
-				State = 401;
+				State = 405;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 406;
+				State = 410;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2413,18 +2414,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 407;
+			State = 411;
 			Match(CLAIMS);
-			State = 413;
+			State = 417;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 408;
+				State = 412;
 				_localctx.without = Match(WITHOUT);
-				State = 409;
+				State = 413;
 				Match(TURNING);
-				State = 410;
+				State = 414;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2437,9 +2438,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 411;
+				State = 415;
 				_localctx.with = Match(WITH);
-				State = 412;
+				State = 416;
 				Match(CHAINS);
 				}
 				break;
@@ -2486,9 +2487,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 415;
+			State = 419;
 			Match(BODY);
-			State = 421;
+			State = 425;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2599,17 +2600,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 416;
+				State = 420;
 				_localctx.table = name();
-				State = 417;
+				State = 421;
 				Match(COMMA);
-				State = 418;
+				State = 422;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 420;
+				State = 424;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2657,20 +2658,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 423;
+			State = 427;
 			Match(EASE);
-			State = 424;
-			_localctx.called = name();
-			State = 425;
-			Match(IS);
-			State = 426;
-			_localctx.value = sum();
 			State = 428;
+			_localctx.called = name();
+			State = 429;
+			Match(IS);
+			State = 430;
+			_localctx.value = sum();
+			State = 432;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 427;
+				State = 431;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2726,28 +2727,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 430;
+			State = 434;
 			Match(FINISHED);
-			State = 431;
+			State = 435;
 			_localctx.called = name();
-			State = 432;
+			State = 436;
 			Match(IS);
-			State = 433;
+			State = 437;
 			_localctx.value = expected();
-			State = 438;
+			State = 442;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 434;
+				State = 438;
 				Match(COMMA);
-				State = 435;
+				State = 439;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 440;
+				State = 444;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2786,26 +2787,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 447;
+			State = 451;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 441;
+				State = 445;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 442;
+				State = 446;
 				Match(STRETCHES);
-				State = 443;
+				State = 447;
 				Match(BY);
-				State = 444;
+				State = 448;
 				_localctx.stretch = number();
-				State = 445;
+				State = 449;
 				Match(PERCENT);
 				}
 				break;
@@ -2853,25 +2854,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 449;
-			Match(ACCEPT);
-			State = 450;
-			_localctx.called = name();
 			State = 453;
+			Match(ACCEPT);
+			State = 454;
+			_localctx.called = name();
+			State = 457;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 451;
+				State = 455;
 				Match(OF);
-				State = 452;
+				State = 456;
 				_localctx.which = name();
 				}
 			}
 
-			State = 455;
+			State = 459;
 			Match(COLON);
-			State = 456;
+			State = 460;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2933,27 +2934,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 458;
-			Match(SWATCH);
-			State = 459;
-			_localctx.by = stitch();
-			State = 460;
-			Match(COLON);
-			State = 461;
-			_localctx.stitches = number();
 			State = 462;
-			stitchesWord();
+			Match(SWATCH);
 			State = 463;
-			Match(AND);
+			_localctx.by = stitch();
 			State = 464;
-			_localctx.rows = number();
+			Match(COLON);
 			State = 465;
-			rowsWord();
+			_localctx.stitches = number();
 			State = 466;
-			Match(WEIGH);
+			stitchesWord();
 			State = 467;
-			_localctx.value = number();
+			Match(AND);
 			State = 468;
+			_localctx.rows = number();
+			State = 469;
+			rowsWord();
+			State = 470;
+			Match(WEIGH);
+			State = 471;
+			_localctx.value = number();
+			State = 472;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2963,14 +2964,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 471;
+			State = 475;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 469;
+				State = 473;
 				Match(COMMA);
-				State = 470;
+				State = 474;
 				_localctx.yarn = name();
 				}
 			}
@@ -3026,31 +3027,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 473;
-			Match(MADE);
-			State = 474;
-			_localctx.size = sizeName();
-			State = 475;
-			Match(COLON);
-			State = 476;
-			_localctx.piece = name();
 			State = 477;
+			Match(MADE);
+			State = 478;
+			_localctx.size = sizeName();
+			State = 479;
+			Match(COLON);
+			State = 480;
+			_localctx.piece = name();
+			State = 481;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 482;
+			State = 486;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 478;
+				State = 482;
 				Match(COMMA);
-				State = 479;
+				State = 483;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 484;
+				State = 488;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3094,11 +3095,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 485;
+			State = 489;
 			_localctx.value = number();
-			State = 486;
+			State = 490;
 			_localctx.measure = unit();
-			State = 487;
+			State = 491;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3157,40 +3158,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 502;
+			State = 506;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 489;
+				State = 493;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 490;
+				State = 494;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 491;
+				State = 495;
 				Match(MULTIPLE);
-				State = 492;
-				Match(OF);
-				State = 493;
-				_localctx.multiple = single();
 				State = 496;
+				Match(OF);
+				State = 497;
+				_localctx.multiple = single();
+				State = 500;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 494;
+					State = 498;
 					Match(PLUS);
-					State = 495;
+					State = 499;
 					_localctx.plus = single();
 					}
 				}
@@ -3200,9 +3201,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 498;
+				State = 502;
 				Match(ROUNDED);
-				State = 499;
+				State = 503;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3217,9 +3218,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 500;
+				State = 504;
 				Match(WITHIN);
-				State = 501;
+				State = 505;
 				_localctx.within = sum();
 				}
 				break;
@@ -3267,26 +3268,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 504;
+			State = 508;
 			Match(PIECE);
-			State = 505;
+			State = 509;
 			_localctx.called = name();
-			State = 507;
+			State = 511;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==IS || _la==PICKED) {
 				{
-				State = 506;
+				State = 510;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 510;
+			State = 514;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 509;
+				State = 513;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3368,30 +3369,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 68, RULE_origin);
 		int _la;
 		try {
-			State = 550;
+			State = 554;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 512;
+				State = 516;
 				Match(FROM);
-				State = 513;
+				State = 517;
 				_localctx.piece = name();
-				State = 514;
+				State = 518;
 				Match(COLON);
-				State = 515;
+				State = 519;
 				_localctx.part = count();
-				State = 520;
+				State = 524;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 516;
+					State = 520;
 					stitchesWord();
-					State = 517;
+					State = 521;
 					Match(AT);
-					State = 518;
+					State = 522;
 					_localctx.at = edge();
 					}
 				}
@@ -3401,22 +3402,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 522;
+				State = 526;
 				Match(IS);
-				State = 523;
+				State = 527;
 				_localctx.piece = name();
-				State = 524;
-				Match(MIRRORED);
 				State = 528;
+				Match(MIRRORED);
+				State = 532;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 525;
+					State = 529;
 					Match(COMMA);
-					State = 526;
+					State = 530;
 					_localctx.turned = Match(TURNED);
-					State = 527;
+					State = 531;
 					Match(OVER);
 					}
 				}
@@ -3426,51 +3427,51 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 530;
+				State = 534;
 				Match(PICKED);
-				State = 531;
+				State = 535;
 				Match(UP);
-				State = 532;
+				State = 536;
 				Match(ALONG);
-				State = 533;
+				State = 537;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 538;
+				State = 542;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 534;
+					State = 538;
 					Match(AND);
-					State = 535;
+					State = 539;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 540;
+					State = 544;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 541;
+				State = 545;
 				Match(COLON);
-				State = 542;
+				State = 546;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 547;
+				State = 551;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 543;
+					State = 547;
 					Match(COMMA);
-					State = 544;
+					State = 548;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 549;
+					State = 553;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3527,35 +3528,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 553;
+			State = 557;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 552;
+				State = 556;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 555;
+				State = 559;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 561;
+			State = 565;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 557;
+				State = 561;
 				Match(COMMA);
-				State = 558;
+				State = 562;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 563;
+				State = 567;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3594,7 +3595,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 72, RULE_alongPart);
 		try {
-			State = 568;
+			State = 572;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3603,7 +3604,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 564;
+				State = 568;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3611,9 +3612,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 565;
+				State = 569;
 				_localctx.facing = side();
-				State = 566;
+				State = 570;
 				Match(FACING);
 				}
 				break;
@@ -3661,20 +3662,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 570;
+			State = 574;
 			Match(BEGIN);
-			State = 571;
-			Match(WITH);
-			State = 572;
-			_localctx.amount = count();
-			State = 573;
-			stitchesWord();
 			State = 575;
+			Match(WITH);
+			State = 576;
+			_localctx.amount = count();
+			State = 577;
+			stitchesWord();
+			State = 579;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 574;
+				State = 578;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3717,16 +3718,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 577;
+			State = 581;
 			Match(CHAIN);
-			State = 578;
+			State = 582;
 			_localctx.amount = count();
-			State = 580;
+			State = 584;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 579;
+				State = 583;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3777,19 +3778,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 78, RULE_edgeLine);
 		int _la;
 		try {
-			State = 596;
+			State = 600;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 582;
+				State = 586;
 				Match(FROM);
-				State = 583;
+				State = 587;
 				Match(HERE);
-				State = 584;
+				State = 588;
 				_localctx.at = edge();
-				State = 585;
+				State = 589;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3798,7 +3799,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 586;
+				State = 590;
 				_localctx.called = name();
 				}
 				break;
@@ -3807,21 +3808,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 592;
+				State = 596;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 588;
+					State = 592;
 					Match(BOTH);
-					State = 589;
+					State = 593;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 590;
+					State = 594;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3831,14 +3832,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 591;
+					State = 595;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 594;
+				State = 598;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3847,7 +3848,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 595;
+				State = 599;
 				_localctx.called = name();
 				}
 				break;
@@ -3888,13 +3889,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 598;
+			State = 602;
 			Match(MARK);
-			State = 599;
+			State = 603;
 			Match(NEXT);
-			State = 600;
+			State = 604;
 			Match(ROW);
-			State = 601;
+			State = 605;
 			_localctx.called = name();
 			}
 		}
@@ -3939,27 +3940,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 603;
+			State = 607;
 			Match(DIVIDE);
-			State = 604;
+			State = 608;
 			Match(COLON);
-			State = 605;
+			State = 609;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 610;
+			State = 614;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 606;
+				State = 610;
 				Match(COMMA);
-				State = 607;
+				State = 611;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 612;
+				State = 616;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3999,15 +4000,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 84, RULE_dividePart);
 		try {
-			State = 619;
+			State = 623;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 613;
+				State = 617;
 				Match(SKIP_WORD);
-				State = 614;
+				State = 618;
 				_localctx.amount = count();
 				}
 				break;
@@ -4123,11 +4124,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 615;
+				State = 619;
 				_localctx.amount = count();
-				State = 616;
+				State = 620;
 				Match(FOR);
-				State = 617;
+				State = 621;
 				_localctx.called = name();
 				}
 				break;
@@ -4163,9 +4164,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 621;
+			State = 625;
 			Match(FASTEN);
-			State = 622;
+			State = 626;
 			Match(OFF);
 			}
 		}
@@ -4198,11 +4199,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 624;
+			State = 628;
 			Match(WEAVE);
-			State = 625;
+			State = 629;
 			Match(IN);
-			State = 626;
+			State = 630;
 			Match(ENDS);
 			}
 		}
@@ -4251,38 +4252,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 628;
+			State = 632;
 			Match(ROW);
-			State = 630;
+			State = 634;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
 				{
-				State = 629;
+				State = 633;
 				_localctx.from = count();
 				}
 			}
 
-			State = 633;
+			State = 637;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 632;
+				State = 636;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 635;
+			State = 639;
 			Match(COLON);
-			State = 636;
+			State = 640;
 			_localctx.words = items();
-			State = 638;
+			State = 642;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 637;
+				State = 641;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4339,34 +4340,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 640;
+			State = 644;
 			Match(ROWS);
-			State = 641;
-			_localctx.from = count();
-			State = 642;
-			Match(TO);
-			State = 643;
-			_localctx.to = count();
 			State = 645;
+			_localctx.from = count();
+			State = 646;
+			Match(TO);
+			State = 647;
+			_localctx.to = count();
+			State = 649;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 644;
+				State = 648;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 647;
+			State = 651;
 			Match(COLON);
-			State = 648;
+			State = 652;
 			_localctx.words = items();
-			State = 650;
+			State = 654;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 649;
+				State = 653;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4412,23 +4413,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 652;
+			State = 656;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 657;
+			State = 661;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 653;
+				State = 657;
 				Match(COMMA);
-				State = 654;
+				State = 658;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 659;
+				State = 663;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4457,6 +4458,8 @@ internal partial class TurnrowParser : Parser {
 		public ChangeContext changed;
 		public ChangeAmountContext changedBy;
 		public StitchAmountContext worked;
+		public SpreadingContext spread;
+		public AtEachEndContext ends;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
@@ -4481,6 +4484,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
 			return GetRuleContext<ChangeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public AtEachEndContext atEachEnd() {
+			return GetRuleContext<AtEachEndContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
 			return GetRuleContext<ListContext>(0);
 		}
@@ -4496,6 +4502,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeAmountContext changeAmount() {
 			return GetRuleContext<ChangeAmountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public SpreadingContext spreading() {
+			return GetRuleContext<SpreadingContext>(0);
+		}
 		public ItemContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -4509,19 +4518,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 96, RULE_item);
 		int _la;
 		try {
-			State = 709;
+			State = 718;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 660;
+				State = 664;
 				Match(OPEN);
-				State = 661;
+				State = 665;
 				_localctx.inside = items();
-				State = 662;
+				State = 666;
 				Match(CLOSE);
-				State = 667;
+				State = 671;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4635,9 +4644,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 663;
+					State = 667;
 					_localctx.amount = count();
-					State = 664;
+					State = 668;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4646,7 +4655,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 666;
+					State = 670;
 					_localctx.far = reach();
 					}
 					break;
@@ -4659,12 +4668,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 670;
+				State = 674;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 669;
+					State = 673;
 					_localctx.at = place();
 					}
 				}
@@ -4674,14 +4683,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 672;
+				State = 676;
 				Match(SKIP_WORD);
-				State = 674;
+				State = 678;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
 					{
-					State = 673;
+					State = 677;
 					_localctx.amount = count();
 					}
 				}
@@ -4691,27 +4700,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 676;
+				State = 680;
 				Match(SLIP);
-				State = 677;
+				State = 681;
 				Match(OVER);
-				State = 678;
+				State = 682;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 679;
-				Match(LEAVE);
 				State = 683;
+				Match(LEAVE);
+				State = 687;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 680;
+					State = 684;
 					Match(THE);
-					State = 681;
+					State = 685;
 					Match(REST);
 					}
 					break;
@@ -4826,7 +4835,7 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 682;
+					State = 686;
 					_localctx.amount = count();
 					}
 					break;
@@ -4877,6 +4886,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case AT:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -4948,17 +4958,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 686;
+				State = 690;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 685;
+					State = 689;
 					_localctx.before = list();
 					}
 				}
 
-				State = 704;
+				State = 713;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5069,35 +5079,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 689;
+					State = 693;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 688;
+						State = 692;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 691;
+						State = 695;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-					State = 698;
+					State = 706;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 693;
+						State = 697;
 						_localctx.changed = change();
-						State = 695;
+						State = 699;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5368853707264360979L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 61124607L) != 0)) {
 							{
-							State = 694;
+							State = 698;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5115,8 +5125,24 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 697;
+						State = 701;
 						_localctx.worked = stitchAmount();
+						State = 703;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						if (_la==WITH) {
+							{
+							State = 702;
+							_localctx.spread = spreading();
+							}
+						}
+
+						}
+						break;
+					case AT:
+						{
+						State = 705;
+						_localctx.ends = atEachEnd();
 						}
 						break;
 					case Eof:
@@ -5133,29 +5159,35 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 700;
+					State = 708;
 					_localctx.changed = change();
-					State = 702;
+					State = 710;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5368853707264360979L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 61124607L) != 0)) {
 						{
-						State = 701;
+						State = 709;
 						_localctx.changedBy = changeAmount();
 						}
 					}
 
 					}
 					break;
+				case AT:
+					{
+					State = 712;
+					_localctx.ends = atEachEnd();
+					}
+					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 707;
+				State = 716;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 706;
+					State = 715;
 					_localctx.at = place();
 					}
 				}
@@ -5164,6 +5196,98 @@ internal partial class TurnrowParser : Parser {
 				break;
 			default:
 				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SpreadingContext : ParserRuleContext {
+		public ItemsContext inside;
+		public CountContext amount;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
+			return GetRuleContext<ItemsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		public SpreadingContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_spreading; } }
+	}
+
+	[RuleVersion(0)]
+	public SpreadingContext spreading() {
+		SpreadingContext _localctx = new SpreadingContext(Context, State);
+		EnterRule(_localctx, 98, RULE_spreading);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 720;
+			Match(WITH);
+			State = 721;
+			Match(OPEN);
+			State = 722;
+			_localctx.inside = items();
+			State = 723;
+			Match(CLOSE);
+			State = 724;
+			_localctx.amount = count();
+			State = 725;
+			Match(TIMES);
+			State = 726;
+			Match(EVENLY);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class AtEachEndContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode END() { return GetToken(TurnrowParser.END, 0); }
+		public AtEachEndContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_atEachEnd; } }
+	}
+
+	[RuleVersion(0)]
+	public AtEachEndContext atEachEnd() {
+		AtEachEndContext _localctx = new AtEachEndContext(Context, State);
+		EnterRule(_localctx, 100, RULE_atEachEnd);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 728;
+			Match(AT);
+			State = 729;
+			Match(EACH);
+			State = 730;
+			Match(END);
 			}
 		}
 		catch (RecognitionException re) {
@@ -5204,10 +5328,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 98, RULE_stitchAmount);
+		EnterRule(_localctx, 102, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 724;
+			State = 745;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5216,18 +5340,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 712;
+				State = 733;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 711;
+					State = 732;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 714;
+					State = 735;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5237,20 +5361,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 716;
+				State = 737;
 				_localctx.first = list();
-				State = 720;
+				State = 741;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 717;
+					State = 738;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 722;
+					State = 743;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5262,7 +5386,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 723;
+				State = 744;
 				_localctx.far = reach();
 				}
 				break;
@@ -5302,10 +5426,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 100, RULE_changeAmount);
+		EnterRule(_localctx, 104, RULE_changeAmount);
 		int _la;
 		try {
-			State = 731;
+			State = 752;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5420,14 +5544,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 726;
+				State = 747;
 				_localctx.amount = count();
-				State = 728;
+				State = 749;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 727;
+					State = 748;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5440,7 +5564,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 730;
+				State = 751;
 				_localctx.far = reach();
 				}
 				break;
@@ -5482,52 +5606,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 102, RULE_reach);
+		EnterRule(_localctx, 106, RULE_reach);
 		int _la;
 		try {
-			State = 744;
+			State = 765;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 733;
+				State = 754;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 734;
+				State = 755;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 735;
+				State = 756;
 				Match(TO);
-				State = 736;
+				State = 757;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 737;
+				State = 758;
 				Match(UNTIL);
-				State = 738;
+				State = 759;
 				_localctx.remain = count();
-				State = 739;
+				State = 760;
 				Match(REMAIN);
-				State = 742;
+				State = 763;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 740;
+					State = 761;
 					Match(BEFORE);
-					State = 741;
+					State = 762;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5556,8 +5680,16 @@ internal partial class TurnrowParser : Parser {
 		public IList<NameContext> _also = new List<NameContext>();
 		public IToken until;
 		public CountContext remain;
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
+		public ListContext many;
+		public IList<NameContext> _other = new List<NameContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] IN() { return GetTokens(TurnrowParser.IN); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN(int i) {
+			return GetToken(TurnrowParser.IN, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] EACH() { return GetTokens(TurnrowParser.EACH); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH(int i) {
+			return GetToken(TurnrowParser.EACH, i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
@@ -5577,6 +5709,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
+			return GetRuleContext<ListContext>(0);
+		}
 		public PlaceContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -5587,14 +5722,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 104, RULE_place);
+		EnterRule(_localctx, 108, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 746;
+			State = 767;
 			Match(IN);
-			State = 792;
+			State = 825;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5602,7 +5737,7 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 747;
+				State = 768;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 8589967489L) != 0)) ) {
@@ -5612,66 +5747,6 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 751;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) {
-					{
-					{
-					State = 748;
-					_localctx._name = name();
-					_localctx._kind.Add(_localctx._name);
-					}
-					}
-					State = 753;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-				}
-				State = 760;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==AND) {
-					{
-					State = 754;
-					Match(AND);
-					State = 756;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-					do {
-						{
-						{
-						State = 755;
-						_localctx._name = name();
-						_localctx._also.Add(_localctx._name);
-						}
-						}
-						State = 758;
-						ErrorHandler.Sync(this);
-						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-					}
-				}
-
-				State = 766;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==UNTIL) {
-					{
-					State = 762;
-					_localctx.until = Match(UNTIL);
-					State = 763;
-					_localctx.remain = count();
-					State = 764;
-					Match(REMAIN);
-					}
-				}
-
-				}
-				break;
-			case EACH:
-				{
-				State = 768;
-				_localctx.which = Match(EACH);
 				State = 772;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
@@ -5712,28 +5787,125 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
+				State = 787;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==UNTIL) {
+					{
+					State = 783;
+					_localctx.until = Match(UNTIL);
+					State = 784;
+					_localctx.remain = count();
+					State = 785;
+					Match(REMAIN);
+					}
+				}
+
+				}
+				break;
+			case EACH:
+				{
 				State = 789;
+				_localctx.which = Match(EACH);
+				State = 793;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) {
+					{
+					{
+					State = 790;
+					_localctx._name = name();
+					_localctx._kind.Add(_localctx._name);
+					}
+					}
+					State = 795;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				State = 814;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 796;
+					Match(AND);
+					State = 798;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==NUMBER || _la==FRACTION) {
+						{
+						State = 797;
+						_localctx.many = list();
+						}
+					}
+
+					State = 801;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					do {
+						{
+						{
+						State = 800;
+						_localctx._name = name();
+						_localctx._also.Add(_localctx._name);
+						}
+						}
+						State = 803;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+					State = 812;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==IN) {
+						{
+						State = 805;
+						Match(IN);
+						State = 806;
+						Match(EACH);
+						State = 808;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						do {
+							{
+							{
+							State = 807;
+							_localctx._name = name();
+							_localctx._other.Add(_localctx._name);
+							}
+							}
+							State = 810;
+							ErrorHandler.Sync(this);
+							_la = TokenStream.LA(1);
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+						}
+					}
+
+					}
+				}
+
+				State = 822;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 783;
+					State = 816;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 784;
+					State = 817;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 785;
+					State = 818;
 					_localctx.until = Match(UNTIL);
-					State = 786;
+					State = 819;
 					_localctx.remain = count();
-					State = 787;
+					State = 820;
 					Match(REMAIN);
 					}
 					break;
@@ -5749,7 +5921,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 791;
+				State = 824;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -5805,66 +5977,66 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 106, RULE_repeatLine);
+		EnterRule(_localctx, 110, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 794;
+			State = 827;
 			Match(REPEAT);
-			State = 802;
+			State = 835;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 795;
+				State = 828;
 				Match(ROWS);
-				State = 796;
+				State = 829;
 				_localctx.from = count();
-				State = 797;
+				State = 830;
 				Match(TO);
-				State = 798;
+				State = 831;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 800;
+				State = 833;
 				Match(ROW);
-				State = 801;
+				State = 834;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 804;
+			State = 837;
 			Match(COMMA);
-			State = 805;
+			State = 838;
 			_localctx.times = count();
-			State = 813;
+			State = 846;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 806;
+				State = 839;
 				_localctx.more = Match(MORE_WORD);
-				State = 807;
+				State = 840;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 808;
+				State = 841;
 				_localctx.end = Match(TIMES);
-				State = 811;
+				State = 844;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 809;
+					State = 842;
 					_localctx.inAll = Match(IN);
-					State = 810;
+					State = 843;
 					Match(ALL);
 					}
 				}
@@ -5874,12 +6046,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 816;
+			State = 849;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 815;
+				State = 848;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5926,36 +6098,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 108, RULE_forLine);
+		EnterRule(_localctx, 112, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 818;
+			State = 851;
 			Match(FOR);
-			State = 819;
+			State = 852;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 824;
+			State = 857;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 820;
+				State = 853;
 				Match(COMMA);
-				State = 821;
+				State = 854;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 826;
+				State = 859;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 827;
+			State = 860;
 			Match(COLON);
-			State = 828;
+			State = 861;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -5990,21 +6162,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 110, RULE_sizeRange);
+		EnterRule(_localctx, 114, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 830;
+			State = 863;
 			_localctx.first = sizeName();
-			State = 833;
+			State = 866;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 831;
+				State = 864;
 				Match(TO);
-				State = 832;
+				State = 865;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6073,15 +6245,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 112, RULE_sizedLine);
+		EnterRule(_localctx, 116, RULE_sizedLine);
 		try {
-			State = 845;
+			State = 878;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 835;
+				State = 868;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6091,63 +6263,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 836;
+				State = 869;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 837;
+				State = 870;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 838;
+				State = 871;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 839;
+				State = 872;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 840;
+				State = 873;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 841;
+				State = 874;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 842;
+				State = 875;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 843;
+				State = 876;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 844;
+				State = 877;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6213,29 +6385,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 114, RULE_straightLine);
+		EnterRule(_localctx, 118, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 847;
+			State = 880;
 			Match(STRAIGHT);
-			State = 855;
+			State = 888;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 848;
+				State = 881;
 				Match(TO);
-				State = 849;
+				State = 882;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 850;
+				State = 883;
 				_localctx.further = Match(FOR);
-				State = 851;
+				State = 884;
 				_localctx.length = sum();
 				}
 				break;
@@ -6350,50 +6522,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 852;
+				State = 885;
 				_localctx.amount = count();
-				State = 853;
+				State = 886;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 859;
+			State = 892;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 857;
+				State = 890;
 				Match(FROM);
-				State = 858;
+				State = 891;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 865;
+			State = 898;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 861;
+				State = 894;
 				Match(COMMA);
-				State = 862;
+				State = 895;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 867;
+				State = 900;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 869;
+			State = 902;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 868;
+				State = 901;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6432,35 +6604,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 116, RULE_rowFix);
+		EnterRule(_localctx, 120, RULE_rowFix);
 		try {
-			State = 877;
+			State = 910;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 871;
+				State = 904;
 				Match(EVEN);
-				State = 872;
+				State = 905;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 873;
+				State = 906;
 				Match(ODD);
-				State = 874;
+				State = 907;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 875;
+				State = 908;
 				Match(END);
-				State = 876;
+				State = 909;
 				_localctx.facing = side();
 				}
 				break;
@@ -6504,25 +6676,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 118, RULE_leaveLine);
+		EnterRule(_localctx, 122, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 879;
+			State = 912;
 			Match(LEAVE);
-			State = 880;
+			State = 913;
 			_localctx.amount = count();
-			State = 881;
+			State = 914;
 			Match(AT);
-			State = 882;
+			State = 915;
 			_localctx.at = edge();
-			State = 884;
+			State = 917;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 883;
+				State = 916;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6570,41 +6742,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 120, RULE_addLine);
+		EnterRule(_localctx, 124, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 886;
+			State = 919;
 			Match(ADD);
-			State = 887;
+			State = 920;
 			_localctx.amount = count();
-			State = 888;
+			State = 921;
 			Match(AT);
-			State = 889;
+			State = 922;
 			_localctx.at = edge();
-			State = 894;
+			State = 927;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 890;
+				State = 923;
 				Match(COMMA);
-				State = 891;
+				State = 924;
 				_localctx.apart = Match(ONE);
-				State = 892;
+				State = 925;
 				Match(ROW);
-				State = 893;
+				State = 926;
 				Match(APART);
 				}
 			}
 
-			State = 897;
+			State = 930;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 896;
+				State = 929;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6685,91 +6857,91 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 122, RULE_shapeLine);
+		EnterRule(_localctx, 126, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 899;
+			State = 932;
 			Match(SHAPE);
-			State = 950;
+			State = 983;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 900;
+				State = 933;
 				Match(BY);
-				State = 901;
+				State = 934;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 902;
+				State = 935;
 				Match(ROWS);
-				State = 903;
+				State = 936;
 				_localctx.from = count();
-				State = 904;
+				State = 937;
 				Match(TO);
-				State = 905;
+				State = 938;
 				_localctx.to = count();
-				State = 906;
+				State = 939;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 910;
+				State = 943;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 908;
+					State = 941;
 					Match(TO);
 					}
 					break;
 				case FOR:
 					{
-					State = 909;
+					State = 942;
 					_localctx.further = Match(FOR);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 912;
+				State = 945;
 				_localctx.length = sum();
-				State = 915;
+				State = 948;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 913;
+					State = 946;
 					Match(FROM);
-					State = 914;
+					State = 947;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 921;
+				State = 954;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 917;
+					State = 950;
 					Match(COMMA);
-					State = 918;
+					State = 951;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 923;
+					State = 956;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 924;
+				State = 957;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -6884,66 +7056,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 926;
+				State = 959;
 				_localctx.rows = count();
-				State = 948;
+				State = 981;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 927;
+					State = 960;
 					rowsWord();
-					State = 930;
+					State = 963;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 928;
+						State = 961;
 						Match(FROM);
-						State = 929;
+						State = 962;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 936;
+					State = 969;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 932;
+						State = 965;
 						Match(COMMA);
-						State = 933;
+						State = 966;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 938;
+						State = 971;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 939;
+					State = 972;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 941;
+					State = 974;
 					stitchesWord();
-					State = 942;
+					State = 975;
 					_localctx.inside = Match(IN);
-					State = 946;
+					State = 979;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 943;
+						State = 976;
 						Match(COMMA);
-						State = 944;
+						State = 977;
 						Match(BY);
-						State = 945;
+						State = 978;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7003,35 +7175,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 124, RULE_shapeDone);
+		EnterRule(_localctx, 128, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 962;
+			State = 995;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 952;
+				State = 985;
 				Match(COLON);
-				State = 953;
+				State = 986;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 958;
+				State = 991;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 954;
+					State = 987;
 					Match(SEMICOLON);
-					State = 955;
+					State = 988;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 960;
+					State = 993;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7039,19 +7211,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 961;
+				State = 994;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 965;
+			State = 998;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 964;
+				State = 997;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7104,43 +7276,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 126, RULE_shaping);
+		EnterRule(_localctx, 130, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 972;
+			State = 1005;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 967;
+				State = 1000;
 				Match(AFTER);
-				State = 968;
+				State = 1001;
 				_localctx.after = count();
-				State = 969;
+				State = 1002;
 				rowsWord();
-				State = 970;
+				State = 1003;
 				Match(COMMA);
 				}
 			}
 
-			State = 974;
+			State = 1007;
 			_localctx.first = stage();
-			State = 979;
+			State = 1012;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 975;
+				State = 1008;
 				Match(COMMA);
-				State = 976;
+				State = 1009;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 981;
+				State = 1014;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7187,56 +7359,56 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 128, RULE_stage);
+		EnterRule(_localctx, 132, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 985;
+			State = 1018;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case DEC:
 			case INC:
 				{
-				State = 982;
+				State = 1015;
 				_localctx.changed = change();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 983;
+				State = 1016;
 				Match(LEAVE);
 				}
 				break;
 			case ADD:
 				{
-				State = 984;
+				State = 1017;
 				Match(ADD);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 987;
+			State = 1020;
 			_localctx.amount = count();
-			State = 990;
+			State = 1023;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 988;
+				State = 1021;
 				Match(AT);
-				State = 989;
+				State = 1022;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 993;
+			State = 1026;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 992;
+				State = 1025;
 				_localctx.when = frequency();
 				}
 			}
@@ -7296,23 +7468,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 130, RULE_shapingPart);
+		EnterRule(_localctx, 134, RULE_shapingPart);
 		try {
-			State = 1009;
+			State = 1042;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 995;
+				State = 1028;
 				Match(THEN);
-				State = 998;
+				State = 1031;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 996;
+					State = 1029;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7321,7 +7493,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 997;
+					State = 1030;
 					_localctx.next = stage();
 					}
 					break;
@@ -7333,21 +7505,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1000;
+				State = 1033;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1001;
+				State = 1034;
 				Match(BY);
-				State = 1004;
+				State = 1037;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1002;
+					State = 1035;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7355,7 +7527,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1003;
+					State = 1036;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7369,16 +7541,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1006;
+				State = 1039;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1007;
+				State = 1040;
 				Match(AT);
-				State = 1008;
+				State = 1041;
 				_localctx.at = edge();
 				}
 				break;
@@ -7417,24 +7589,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 132, RULE_frequency);
+		EnterRule(_localctx, 136, RULE_frequency);
 		try {
-			State = 1014;
+			State = 1047;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1011;
+				State = 1044;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1012;
+				State = 1045;
 				Match(BY);
-				State = 1013;
+				State = 1046;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7478,19 +7650,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 134, RULE_everyRows);
+		EnterRule(_localctx, 138, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1016;
+			State = 1049;
 			Match(EVERY);
-			State = 1021;
+			State = 1054;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1017;
+				State = 1050;
 				Match(ROW);
 				}
 				break;
@@ -7605,23 +7777,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1018;
+				State = 1051;
 				_localctx.interval = count();
-				State = 1019;
+				State = 1052;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1026;
+			State = 1059;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
 				{
-				State = 1023;
+				State = 1056;
 				_localctx.times = count();
-				State = 1024;
+				State = 1057;
 				Match(TIMES);
 				}
 			}
@@ -7666,31 +7838,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 136, RULE_turnRows);
+		EnterRule(_localctx, 140, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1028;
+			State = 1061;
 			Match(TURNS);
-			State = 1029;
+			State = 1062;
 			Match(EVERY);
-			State = 1030;
+			State = 1063;
 			_localctx.interval = count();
-			State = 1031;
+			State = 1064;
 			Match(AND);
-			State = 1032;
+			State = 1065;
 			_localctx.byTurns = count();
-			State = 1033;
+			State = 1066;
 			rowsWord();
-			State = 1037;
+			State = 1070;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
 				{
-				State = 1034;
+				State = 1067;
 				_localctx.times = count();
-				State = 1035;
+				State = 1068;
 				Match(TIMES);
 				}
 			}
@@ -7724,33 +7896,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 138, RULE_decreasing);
+		EnterRule(_localctx, 142, RULE_decreasing);
 		try {
-			State = 1044;
+			State = 1077;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1039;
+				State = 1072;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1040;
+				State = 1073;
 				Match(SLIPPING);
-				State = 1041;
+				State = 1074;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1042;
+				State = 1075;
 				Match(WORKING);
-				State = 1043;
+				State = 1076;
 				Match(TOGETHER);
 				}
 				break;
@@ -7790,32 +7962,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 140, RULE_stitchesIn);
+		EnterRule(_localctx, 144, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1048;
+			State = 1081;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1046;
+				State = 1079;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1047;
+				State = 1080;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1050;
+			State = 1083;
 			stitchesWord();
-			State = 1051;
+			State = 1084;
 			Match(IN);
 			}
 		}
@@ -7864,37 +8036,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 142, RULE_solve);
+		EnterRule(_localctx, 146, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1053;
+			State = 1086;
 			Match(EVENLY);
-			State = 1054;
+			State = 1087;
 			Match(TO);
-			State = 1055;
+			State = 1088;
 			_localctx.target = count();
-			State = 1056;
+			State = 1089;
 			Match(COMMA);
-			State = 1057;
+			State = 1090;
 			Match(AT);
-			State = 1058;
+			State = 1091;
 			_localctx.at = edge();
-			State = 1063;
+			State = 1096;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1059;
+				State = 1092;
 				Match(COMMA);
-				State = 1060;
+				State = 1093;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1065;
+				State = 1098;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7946,43 +8118,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 144, RULE_solveOption);
+		EnterRule(_localctx, 148, RULE_solveOption);
 		int _la;
 		try {
-			State = 1082;
+			State = 1115;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1066;
+				State = 1099;
 				Match(ON);
-				State = 1067;
+				State = 1100;
 				Match(RS);
-				State = 1068;
+				State = 1101;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1069;
+				State = 1102;
 				Match(LONGER);
-				State = 1070;
+				State = 1103;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1071;
+				State = 1104;
 				Match(BY);
-				State = 1074;
+				State = 1107;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1072;
+					State = 1105;
 					Match(TURNS);
 					}
 					break;
@@ -7990,7 +8162,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1073;
+					State = 1106;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8003,7 +8175,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1076;
+				State = 1109;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8013,11 +8185,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1077;
+				State = 1110;
 				_localctx.rows = count();
-				State = 1078;
+				State = 1111;
 				rowsWord();
-				State = 1079;
+				State = 1112;
 				Match(PLAIN);
 				}
 				break;
@@ -8026,7 +8198,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1081;
+				State = 1114;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8101,65 +8273,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 146, RULE_seamLine);
+		EnterRule(_localctx, 150, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1084;
+			State = 1117;
 			Match(SEAM);
-			State = 1086;
+			State = 1119;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1085;
+				State = 1118;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1088;
+				State = 1121;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1094;
+			State = 1127;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1090;
+				State = 1123;
 				Match(AND);
-				State = 1091;
+				State = 1124;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1096;
+				State = 1129;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1104;
+			State = 1137;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1097;
+				State = 1130;
 				Match(COMMA);
-				State = 1102;
+				State = 1135;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 1134695999897601L) != 0)) {
 					{
-					State = 1098;
+					State = 1131;
 					_localctx.rows = selection();
-					State = 1100;
+					State = 1133;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1099;
+						State = 1132;
 						Match(COMMA);
 						}
 					}
@@ -8170,65 +8342,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1106;
+			State = 1139;
 			Match(WITH);
-			State = 1108;
+			State = 1141;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1107;
+				State = 1140;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1110;
+				State = 1143;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1116;
+			State = 1149;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1112;
+				State = 1145;
 				Match(AND);
-				State = 1113;
+				State = 1146;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1118;
+				State = 1151;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1123;
+			State = 1156;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1119;
+				State = 1152;
 				Match(COMMA);
-				State = 1120;
+				State = 1153;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1125;
+				State = 1158;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1128;
+			State = 1161;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1126;
+				State = 1159;
 				Match(COLON);
-				State = 1127;
+				State = 1160;
 				_localctx.worked = rate();
 				}
 			}
@@ -8265,23 +8437,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 148, RULE_walkWords);
+		EnterRule(_localctx, 152, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1131;
+			State = 1164;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1130;
+				State = 1163;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1133;
+				State = 1166;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
@@ -8334,10 +8506,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 150, RULE_seamPart);
+		EnterRule(_localctx, 154, RULE_seamPart);
 		int _la;
 		try {
-			State = 1151;
+			State = 1184;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8346,27 +8518,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1135;
+				State = 1168;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1136;
+				State = 1169;
 				_localctx.eased = Match(EASING);
-				State = 1142;
+				State = 1175;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1137;
+					State = 1170;
 					_localctx.least = list();
-					State = 1138;
+					State = 1171;
 					Match(TO);
-					State = 1139;
+					State = 1172;
 					_localctx.most = list();
-					State = 1140;
+					State = 1173;
 					_localctx.measure = unit();
 					}
 				}
@@ -8376,29 +8548,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1144;
+				State = 1177;
 				Match(IN);
-				State = 1148;
+				State = 1181;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1145;
+					State = 1178;
 					Match(THE);
-					State = 1146;
+					State = 1179;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1147;
+					State = 1180;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1150;
+				State = 1183;
 				Match(ORDER);
 				}
 				break;
@@ -8436,9 +8608,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 152, RULE_walkWord);
+		EnterRule(_localctx, 156, RULE_walkWord);
 		try {
-			State = 1159;
+			State = 1192;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8550,42 +8722,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1153;
+				State = 1186;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1154;
+				State = 1187;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1155;
+				State = 1188;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1156;
+				State = 1189;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1157;
+				State = 1190;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1158;
+				State = 1191;
 				Match(STITCHES);
 				}
 				break;
@@ -8636,10 +8808,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 154, RULE_selection);
+		EnterRule(_localctx, 158, RULE_selection);
 		int _la;
 		try {
-			State = 1177;
+			State = 1210;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -8647,19 +8819,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1163;
+				State = 1196;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1161;
+					State = 1194;
 					_localctx.all = Match(ALL);
-					State = 1162;
+					State = 1195;
 					Match(BUT);
 					}
 				}
 
-				State = 1165;
+				State = 1198;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8669,12 +8841,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1170;
+				State = 1203;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1166;
+					State = 1199;
 					Match(ROW);
 					}
 					break;
@@ -8789,9 +8961,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1167;
+					State = 1200;
 					_localctx.amount = count();
-					State = 1168;
+					State = 1201;
 					rowsWord();
 					}
 					break;
@@ -8803,13 +8975,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1172;
+				State = 1205;
 				Match(ROWS);
-				State = 1173;
+				State = 1206;
 				_localctx.from = count();
-				State = 1174;
+				State = 1207;
 				Match(TO);
-				State = 1175;
+				State = 1208;
 				_localctx.to = count();
 				}
 				break;
@@ -8867,51 +9039,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 156, RULE_rate);
+		EnterRule(_localctx, 160, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1180;
+			State = 1213;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1179;
+				State = 1212;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1183;
+			State = 1216;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1182;
+				State = 1215;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1185;
+				State = 1218;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1207;
+			State = 1240;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1187;
+				State = 1220;
 				_localctx.way = Match(IN);
-				State = 1188;
+				State = 1221;
 				Match(EACH);
-				State = 1195;
+				State = 1228;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1189;
+					State = 1222;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9023,18 +9195,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1191;
+					State = 1224;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1190;
+						State = 1223;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1193;
+						State = 1226;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
@@ -9047,14 +9219,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1197;
+				State = 1230;
 				_localctx.way = Match(PER);
-				State = 1205;
+				State = 1238;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1198;
+					State = 1231;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9169,21 +9341,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1199;
+					State = 1232;
 					_localctx.over = count();
-					State = 1203;
+					State = 1236;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1200;
+						State = 1233;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1201;
+						State = 1234;
 						Match(STITCHES);
 						}
 						break;
@@ -9295,7 +9467,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1202;
+						State = 1235;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9367,30 +9539,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 158, RULE_expectLine);
+		EnterRule(_localctx, 162, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1209;
+			State = 1242;
 			Match(EXPECT);
-			State = 1210;
+			State = 1243;
 			_localctx.left = expected();
-			State = 1229;
+			State = 1262;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1211;
+				State = 1244;
 				Match(MEASURE);
-				State = 1221;
+				State = 1254;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1212;
+					State = 1245;
 					Match(AT);
-					State = 1213;
+					State = 1246;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9400,7 +9572,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1214;
+					State = 1247;
 					_localctx.length = sum();
 					}
 					break;
@@ -9515,18 +9687,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1215;
+					State = 1248;
 					_localctx.length = sum();
-					State = 1219;
+					State = 1252;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1216;
+						State = 1249;
 						Match(COMMA);
-						State = 1217;
+						State = 1250;
 						Match(WITHIN);
-						State = 1218;
+						State = 1251;
 						_localctx.within = sum();
 						}
 					}
@@ -9541,7 +9713,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1223;
+				State = 1256;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9550,14 +9722,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1226;
+				State = 1259;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1224;
+					State = 1257;
 					Match(AT);
-					State = 1225;
+					State = 1258;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9570,7 +9742,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1228;
+				State = 1261;
 				_localctx.right = expected();
 				}
 				break;
@@ -9618,29 +9790,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 160, RULE_expected);
+		EnterRule(_localctx, 164, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1231;
+			State = 1264;
 			_localctx.value = sum();
-			State = 1242;
+			State = 1275;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1233;
+				State = 1266;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1232;
+					State = 1265;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1235;
+				State = 1268;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9650,18 +9822,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1239;
+				State = 1272;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1236;
+					State = 1269;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1241;
+					State = 1274;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9703,21 +9875,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 162, RULE_expectedMore);
+		EnterRule(_localctx, 166, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1244;
+			State = 1277;
 			_localctx.by = sign();
-			State = 1245;
+			State = 1278;
 			_localctx.value = single();
-			State = 1247;
+			State = 1280;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1246;
+				State = 1279;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9775,43 +9947,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 164, RULE_claim);
+		EnterRule(_localctx, 168, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1249;
+			State = 1282;
 			Match(EQUALS);
-			State = 1250;
+			State = 1283;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1255;
+			State = 1288;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1251;
+				State = 1284;
 				Match(COMMA);
-				State = 1252;
+				State = 1285;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1257;
+				State = 1290;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1263;
+			State = 1296;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1258;
+				State = 1291;
 				_localctx.without = Match(WITHOUT);
-				State = 1259;
+				State = 1292;
 				Match(TURNING);
-				State = 1260;
+				State = 1293;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9824,9 +9996,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1261;
+				State = 1294;
 				_localctx.with = Match(WITH);
-				State = 1262;
+				State = 1295;
 				Match(CHAINS);
 				}
 				break;
@@ -9873,14 +10045,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 166, RULE_claimPart);
+		EnterRule(_localctx, 170, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1265;
+			State = 1298;
 			_localctx.amount = count();
-			State = 1272;
+			State = 1305;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -9991,18 +10163,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1267;
+				State = 1300;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1266;
+					State = 1299;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1269;
+					State = 1302;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
@@ -10010,7 +10182,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1271;
+				State = 1304;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10053,18 +10225,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 168, RULE_edge);
+		EnterRule(_localctx, 172, RULE_edge);
 		int _la;
 		try {
-			State = 1280;
+			State = 1313;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1274;
+				State = 1307;
 				Match(BOTH);
-				State = 1275;
+				State = 1308;
 				Match(EDGES);
 				}
 				break;
@@ -10177,14 +10349,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1276;
+				State = 1309;
 				_localctx.called = name();
-				State = 1278;
+				State = 1311;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1277;
+					State = 1310;
 					Match(EDGE);
 					}
 				}
@@ -10219,12 +10391,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 170, RULE_side);
+		EnterRule(_localctx, 174, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1282;
+			State = 1315;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10259,12 +10431,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 172, RULE_change);
+		EnterRule(_localctx, 176, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1284;
+			State = 1317;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10305,23 +10477,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 174, RULE_stitch);
+		EnterRule(_localctx, 178, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1287;
+			State = 1320;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1286;
+				State = 1319;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1289;
+				State = 1322;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
@@ -10351,12 +10523,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 176, RULE_rowsWord);
+		EnterRule(_localctx, 180, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1291;
+			State = 1324;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10391,12 +10563,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 178, RULE_stitchesWord);
+		EnterRule(_localctx, 182, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1293;
+			State = 1326;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10441,25 +10613,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 180, RULE_sum);
+		EnterRule(_localctx, 184, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1295;
+			State = 1328;
 			_localctx.first = factor();
-			State = 1299;
+			State = 1332;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1296;
+				State = 1329;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1301;
+				State = 1334;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10495,13 +10667,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 182, RULE_sumOperation);
+		EnterRule(_localctx, 186, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1302;
+			State = 1335;
 			_localctx.by = sign();
-			State = 1303;
+			State = 1336;
 			_localctx.value = factor();
 			}
 		}
@@ -10545,24 +10717,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 184, RULE_factor);
+		EnterRule(_localctx, 188, RULE_factor);
 		int _la;
 		try {
-			State = 1314;
+			State = 1347;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1305;
+				State = 1338;
 				_localctx.amount = list();
-				State = 1307;
+				State = 1340;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 1621295865853378561L) != 0)) {
 					{
-					State = 1306;
+					State = 1339;
 					_localctx.measure = unit();
 					}
 				}
@@ -10678,18 +10850,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1309;
+				State = 1342;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1310;
+				State = 1343;
 				Match(OPEN);
-				State = 1311;
+				State = 1344;
 				_localctx.inside = sum();
-				State = 1312;
+				State = 1345;
 				Match(CLOSE);
 				}
 				break;
@@ -10731,25 +10903,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 186, RULE_count);
+		EnterRule(_localctx, 190, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1316;
+			State = 1349;
 			_localctx.first = single();
-			State = 1320;
+			State = 1353;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1317;
+				State = 1350;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1322;
+				State = 1355;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10785,13 +10957,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 188, RULE_countOperation);
+		EnterRule(_localctx, 192, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1323;
+			State = 1356;
 			_localctx.by = sign();
-			State = 1324;
+			State = 1357;
 			_localctx.value = single();
 			}
 		}
@@ -10831,16 +11003,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 190, RULE_single);
+		EnterRule(_localctx, 194, RULE_single);
 		try {
-			State = 1332;
+			State = 1365;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1326;
+				State = 1359;
 				_localctx.amount = list();
 				}
 				break;
@@ -10953,18 +11125,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1327;
+				State = 1360;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1328;
+				State = 1361;
 				Match(OPEN);
-				State = 1329;
+				State = 1362;
 				_localctx.inside = count();
-				State = 1330;
+				State = 1363;
 				Match(CLOSE);
 				}
 				break;
@@ -10998,12 +11170,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 192, RULE_sign);
+		EnterRule(_localctx, 196, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1334;
+			State = 1367;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11051,41 +11223,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 194, RULE_list);
+		EnterRule(_localctx, 198, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1336;
+			State = 1369;
 			_localctx.first = number();
-			State = 1348;
+			State = 1381;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1337;
+				State = 1370;
 				Match(OPEN);
-				State = 1338;
+				State = 1371;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1343;
+				State = 1376;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1339;
+					State = 1372;
 					Match(COMMA);
-					State = 1340;
+					State = 1373;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1345;
+					State = 1378;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1346;
+				State = 1379;
 				Match(CLOSE);
 				}
 			}
@@ -11118,23 +11290,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 196, RULE_number);
+		EnterRule(_localctx, 200, RULE_number);
 		int _la;
 		try {
-			State = 1355;
+			State = 1388;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1350;
+				State = 1383;
 				_localctx.whole = Match(NUMBER);
-				State = 1352;
+				State = 1385;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1351;
+					State = 1384;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11144,7 +11316,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1354;
+				State = 1387;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11179,12 +11351,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 198, RULE_unit);
+		EnterRule(_localctx, 202, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1357;
+			State = 1390;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 1621295865853378561L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11324,12 +11496,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 200, RULE_name);
+		EnterRule(_localctx, 204, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1359;
+			State = 1392;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11352,7 +11524,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,160,1362,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,160,1395,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11366,494 +11538,508 @@ internal partial class TurnrowParser : Parser {
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
-		2,99,7,99,2,100,7,100,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,
+		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,1,0,1,0,1,0,1,1,1,1,1,1,
 		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,
-		249,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,264,8,
-		6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,273,8,8,10,8,12,8,276,9,8,1,9,1,9,1,
-		9,1,9,1,9,3,9,283,8,9,3,9,285,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,
-		12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,301,8,14,1,14,1,14,5,14,305,8,14,
-		10,14,12,14,308,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,316,8,15,3,15,
-		318,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
-		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,343,8,17,1,18,
-		1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,353,8,19,1,19,1,19,1,19,1,19,1,
-		19,1,19,1,19,3,19,362,8,19,1,19,1,19,5,19,366,8,19,10,19,12,19,369,9,19,
-		1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,380,8,20,1,21,1,21,1,
-		21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,397,
-		8,22,3,22,399,8,22,1,22,1,22,5,22,403,8,22,10,22,12,22,406,9,22,1,23,1,
-		23,1,23,1,23,1,23,1,23,3,23,414,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,
-		422,8,24,1,25,1,25,1,25,1,25,1,25,3,25,429,8,25,1,26,1,26,1,26,1,26,1,
-		26,1,26,5,26,437,8,26,10,26,12,26,440,9,26,1,27,1,27,1,27,1,27,1,27,1,
-		27,3,27,448,8,27,1,28,1,28,1,28,1,28,3,28,454,8,28,1,28,1,28,1,28,1,29,
-		1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,472,8,
-		29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,481,8,30,10,30,12,30,484,9,
-		30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,497,8,32,
-		1,32,1,32,1,32,1,32,3,32,503,8,32,1,33,1,33,1,33,3,33,508,8,33,1,33,3,
-		33,511,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,521,8,34,1,34,
-		1,34,1,34,1,34,1,34,1,34,3,34,529,8,34,1,34,1,34,1,34,1,34,1,34,1,34,5,
-		34,537,8,34,10,34,12,34,540,9,34,1,34,1,34,1,34,1,34,5,34,546,8,34,10,
-		34,12,34,549,9,34,3,34,551,8,34,1,35,4,35,554,8,35,11,35,12,35,555,1,35,
-		1,35,5,35,560,8,35,10,35,12,35,563,9,35,1,36,1,36,1,36,1,36,3,36,569,8,
-		36,1,37,1,37,1,37,1,37,1,37,3,37,576,8,37,1,38,1,38,1,38,3,38,581,8,38,
-		1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,3,39,593,8,39,1,39,1,
-		39,3,39,597,8,39,1,40,1,40,1,40,1,40,1,40,1,41,1,41,1,41,1,41,1,41,5,41,
-		609,8,41,10,41,12,41,612,9,41,1,42,1,42,1,42,1,42,1,42,1,42,3,42,620,8,
-		42,1,43,1,43,1,43,1,44,1,44,1,44,1,44,1,45,1,45,3,45,631,8,45,1,45,3,45,
-		634,8,45,1,45,1,45,1,45,3,45,639,8,45,1,46,1,46,1,46,1,46,1,46,3,46,646,
-		8,46,1,46,1,46,1,46,3,46,651,8,46,1,47,1,47,1,47,5,47,656,8,47,10,47,12,
-		47,659,9,47,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,668,8,48,1,48,3,48,
-		671,8,48,1,48,1,48,3,48,675,8,48,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,
-		48,684,8,48,1,48,3,48,687,8,48,1,48,4,48,690,8,48,11,48,12,48,691,1,48,
-		1,48,3,48,696,8,48,1,48,3,48,699,8,48,1,48,1,48,3,48,703,8,48,3,48,705,
-		8,48,1,48,3,48,708,8,48,3,48,710,8,48,1,49,4,49,713,8,49,11,49,12,49,714,
-		1,49,1,49,5,49,719,8,49,10,49,12,49,722,9,49,1,49,3,49,725,8,49,1,50,1,
-		50,3,50,729,8,50,1,50,3,50,732,8,50,1,51,1,51,1,51,1,51,1,51,1,51,1,51,
-		1,51,1,51,3,51,743,8,51,3,51,745,8,51,1,52,1,52,1,52,5,52,750,8,52,10,
-		52,12,52,753,9,52,1,52,1,52,4,52,757,8,52,11,52,12,52,758,3,52,761,8,52,
-		1,52,1,52,1,52,1,52,3,52,767,8,52,1,52,1,52,5,52,771,8,52,10,52,12,52,
-		774,9,52,1,52,1,52,4,52,778,8,52,11,52,12,52,779,3,52,782,8,52,1,52,1,
-		52,1,52,1,52,1,52,1,52,3,52,790,8,52,1,52,3,52,793,8,52,1,53,1,53,1,53,
-		1,53,1,53,1,53,1,53,1,53,3,53,803,8,53,1,53,1,53,1,53,1,53,1,53,1,53,1,
-		53,3,53,812,8,53,3,53,814,8,53,1,53,3,53,817,8,53,1,54,1,54,1,54,1,54,
-		5,54,823,8,54,10,54,12,54,826,9,54,1,54,1,54,1,54,1,55,1,55,1,55,3,55,
-		834,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,846,8,
-		56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,856,8,57,1,57,1,57,3,57,
-		860,8,57,1,57,1,57,5,57,864,8,57,10,57,12,57,867,9,57,1,57,3,57,870,8,
-		57,1,58,1,58,1,58,1,58,1,58,1,58,3,58,878,8,58,1,59,1,59,1,59,1,59,1,59,
-		3,59,885,8,59,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,895,8,60,1,
-		60,3,60,898,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,
-		3,61,911,8,61,1,61,1,61,1,61,3,61,916,8,61,1,61,1,61,5,61,920,8,61,10,
-		61,12,61,923,9,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,931,8,61,1,61,1,61,
-		5,61,935,8,61,10,61,12,61,938,9,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,
-		3,61,947,8,61,3,61,949,8,61,3,61,951,8,61,1,62,1,62,1,62,1,62,5,62,957,
-		8,62,10,62,12,62,960,9,62,1,62,3,62,963,8,62,1,62,3,62,966,8,62,1,63,1,
-		63,1,63,1,63,1,63,3,63,973,8,63,1,63,1,63,1,63,5,63,978,8,63,10,63,12,
-		63,981,9,63,1,64,1,64,1,64,3,64,986,8,64,1,64,1,64,1,64,3,64,991,8,64,
-		1,64,3,64,994,8,64,1,65,1,65,1,65,3,65,999,8,65,1,65,1,65,1,65,1,65,3,
-		65,1005,8,65,1,65,1,65,1,65,3,65,1010,8,65,1,66,1,66,1,66,3,66,1015,8,
-		66,1,67,1,67,1,67,1,67,1,67,3,67,1022,8,67,1,67,1,67,1,67,3,67,1027,8,
-		67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1038,8,68,1,69,1,
-		69,1,69,1,69,1,69,3,69,1045,8,69,1,70,1,70,3,70,1049,8,70,1,70,1,70,1,
-		70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,5,71,1062,8,71,10,71,12,71,
-		1065,9,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1075,8,72,1,72,
-		1,72,1,72,1,72,1,72,1,72,3,72,1083,8,72,1,73,1,73,4,73,1087,8,73,11,73,
-		12,73,1088,1,73,1,73,5,73,1093,8,73,10,73,12,73,1096,9,73,1,73,1,73,1,
-		73,3,73,1101,8,73,3,73,1103,8,73,3,73,1105,8,73,1,73,1,73,4,73,1109,8,
-		73,11,73,12,73,1110,1,73,1,73,5,73,1115,8,73,10,73,12,73,1118,9,73,1,73,
-		1,73,5,73,1122,8,73,10,73,12,73,1125,9,73,1,73,1,73,3,73,1129,8,73,1,74,
-		4,74,1132,8,74,11,74,12,74,1133,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
-		1143,8,75,1,75,1,75,1,75,1,75,3,75,1149,8,75,1,75,3,75,1152,8,75,1,76,
-		1,76,1,76,1,76,1,76,1,76,3,76,1160,8,76,1,77,1,77,3,77,1164,8,77,1,77,
-		1,77,1,77,1,77,1,77,3,77,1171,8,77,1,77,1,77,1,77,1,77,1,77,3,77,1178,
-		8,77,1,78,3,78,1181,8,78,1,78,4,78,1184,8,78,11,78,12,78,1185,1,78,1,78,
-		1,78,1,78,4,78,1192,8,78,11,78,12,78,1193,3,78,1196,8,78,1,78,1,78,1,78,
-		1,78,1,78,1,78,3,78,1204,8,78,3,78,1206,8,78,3,78,1208,8,78,1,79,1,79,
-		1,79,1,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1220,8,79,3,79,1222,8,79,
-		1,79,1,79,1,79,3,79,1227,8,79,1,79,3,79,1230,8,79,1,80,1,80,3,80,1234,
-		8,80,1,80,1,80,5,80,1238,8,80,10,80,12,80,1241,9,80,3,80,1243,8,80,1,81,
-		1,81,1,81,3,81,1248,8,81,1,82,1,82,1,82,1,82,5,82,1254,8,82,10,82,12,82,
-		1257,9,82,1,82,1,82,1,82,1,82,1,82,3,82,1264,8,82,1,83,1,83,4,83,1268,
-		8,83,11,83,12,83,1269,1,83,3,83,1273,8,83,1,84,1,84,1,84,1,84,3,84,1279,
-		8,84,3,84,1281,8,84,1,85,1,85,1,86,1,86,1,87,4,87,1288,8,87,11,87,12,87,
-		1289,1,88,1,88,1,89,1,89,1,90,1,90,5,90,1298,8,90,10,90,12,90,1301,9,90,
-		1,91,1,91,1,91,1,92,1,92,3,92,1308,8,92,1,92,1,92,1,92,1,92,1,92,3,92,
-		1315,8,92,1,93,1,93,5,93,1319,8,93,10,93,12,93,1322,9,93,1,94,1,94,1,94,
-		1,95,1,95,1,95,1,95,1,95,1,95,3,95,1333,8,95,1,96,1,96,1,97,1,97,1,97,
-		1,97,1,97,5,97,1342,8,97,10,97,12,97,1345,9,97,1,97,1,97,3,97,1349,8,97,
-		1,98,1,98,3,98,1353,8,98,1,98,3,98,1356,8,98,1,99,1,99,1,100,1,100,1,100,
-		0,0,101,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
+		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
+		1,2,1,2,1,2,1,2,1,2,3,2,253,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,
+		6,1,6,1,6,1,6,3,6,268,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,277,8,8,10,8,
+		12,8,280,9,8,1,9,1,9,1,9,1,9,1,9,3,9,287,8,9,3,9,289,8,9,1,10,1,10,1,10,
+		1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,305,8,14,1,
+		14,1,14,5,14,309,8,14,10,14,12,14,312,9,14,1,15,1,15,1,15,1,15,1,15,1,
+		15,3,15,320,8,15,3,15,322,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,
+		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
+		1,17,3,17,347,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,357,8,
+		19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,366,8,19,1,19,1,19,5,19,370,
+		8,19,10,19,12,19,373,9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,
+		3,20,384,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,
+		22,1,22,1,22,1,22,3,22,401,8,22,3,22,403,8,22,1,22,1,22,5,22,407,8,22,
+		10,22,12,22,410,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,418,8,23,1,24,
+		1,24,1,24,1,24,1,24,1,24,3,24,426,8,24,1,25,1,25,1,25,1,25,1,25,3,25,433,
+		8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,441,8,26,10,26,12,26,444,9,26,
+		1,27,1,27,1,27,1,27,1,27,1,27,3,27,452,8,27,1,28,1,28,1,28,1,28,3,28,458,
+		8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
+		1,29,1,29,1,29,3,29,476,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,485,
+		8,30,10,30,12,30,488,9,30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,
+		1,32,1,32,3,32,501,8,32,1,32,1,32,1,32,1,32,3,32,507,8,32,1,33,1,33,1,
+		33,3,33,512,8,33,1,33,3,33,515,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,
+		1,34,3,34,525,8,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,533,8,34,1,34,1,
+		34,1,34,1,34,1,34,1,34,5,34,541,8,34,10,34,12,34,544,9,34,1,34,1,34,1,
+		34,1,34,5,34,550,8,34,10,34,12,34,553,9,34,3,34,555,8,34,1,35,4,35,558,
+		8,35,11,35,12,35,559,1,35,1,35,5,35,564,8,35,10,35,12,35,567,9,35,1,36,
+		1,36,1,36,1,36,3,36,573,8,36,1,37,1,37,1,37,1,37,1,37,3,37,580,8,37,1,
+		38,1,38,1,38,3,38,585,8,38,1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,
+		1,39,3,39,597,8,39,1,39,1,39,3,39,601,8,39,1,40,1,40,1,40,1,40,1,40,1,
+		41,1,41,1,41,1,41,1,41,5,41,613,8,41,10,41,12,41,616,9,41,1,42,1,42,1,
+		42,1,42,1,42,1,42,3,42,624,8,42,1,43,1,43,1,43,1,44,1,44,1,44,1,44,1,45,
+		1,45,3,45,635,8,45,1,45,3,45,638,8,45,1,45,1,45,1,45,3,45,643,8,45,1,46,
+		1,46,1,46,1,46,1,46,3,46,650,8,46,1,46,1,46,1,46,3,46,655,8,46,1,47,1,
+		47,1,47,5,47,660,8,47,10,47,12,47,663,9,47,1,48,1,48,1,48,1,48,1,48,1,
+		48,1,48,3,48,672,8,48,1,48,3,48,675,8,48,1,48,1,48,3,48,679,8,48,1,48,
+		1,48,1,48,1,48,1,48,1,48,1,48,3,48,688,8,48,1,48,3,48,691,8,48,1,48,4,
+		48,694,8,48,11,48,12,48,695,1,48,1,48,3,48,700,8,48,1,48,1,48,3,48,704,
+		8,48,1,48,3,48,707,8,48,1,48,1,48,3,48,711,8,48,1,48,3,48,714,8,48,1,48,
+		3,48,717,8,48,3,48,719,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,
+		50,1,50,1,50,1,50,1,51,4,51,734,8,51,11,51,12,51,735,1,51,1,51,5,51,740,
+		8,51,10,51,12,51,743,9,51,1,51,3,51,746,8,51,1,52,1,52,3,52,750,8,52,1,
+		52,3,52,753,8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,764,
+		8,53,3,53,766,8,53,1,54,1,54,1,54,5,54,771,8,54,10,54,12,54,774,9,54,1,
+		54,1,54,4,54,778,8,54,11,54,12,54,779,3,54,782,8,54,1,54,1,54,1,54,1,54,
+		3,54,788,8,54,1,54,1,54,5,54,792,8,54,10,54,12,54,795,9,54,1,54,1,54,3,
+		54,799,8,54,1,54,4,54,802,8,54,11,54,12,54,803,1,54,1,54,1,54,4,54,809,
+		8,54,11,54,12,54,810,3,54,813,8,54,3,54,815,8,54,1,54,1,54,1,54,1,54,1,
+		54,1,54,3,54,823,8,54,1,54,3,54,826,8,54,1,55,1,55,1,55,1,55,1,55,1,55,
+		1,55,1,55,3,55,836,8,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,3,55,845,8,
+		55,3,55,847,8,55,1,55,3,55,850,8,55,1,56,1,56,1,56,1,56,5,56,856,8,56,
+		10,56,12,56,859,9,56,1,56,1,56,1,56,1,57,1,57,1,57,3,57,867,8,57,1,58,
+		1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,3,58,879,8,58,1,59,1,59,1,
+		59,1,59,1,59,1,59,1,59,1,59,3,59,889,8,59,1,59,1,59,3,59,893,8,59,1,59,
+		1,59,5,59,897,8,59,10,59,12,59,900,9,59,1,59,3,59,903,8,59,1,60,1,60,1,
+		60,1,60,1,60,1,60,3,60,911,8,60,1,61,1,61,1,61,1,61,1,61,3,61,918,8,61,
+		1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,928,8,62,1,62,3,62,931,8,
+		62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,944,8,63,
+		1,63,1,63,1,63,3,63,949,8,63,1,63,1,63,5,63,953,8,63,10,63,12,63,956,9,
+		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,964,8,63,1,63,1,63,5,63,968,8,63,
+		10,63,12,63,971,9,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,980,8,63,
+		3,63,982,8,63,3,63,984,8,63,1,64,1,64,1,64,1,64,5,64,990,8,64,10,64,12,
+		64,993,9,64,1,64,3,64,996,8,64,1,64,3,64,999,8,64,1,65,1,65,1,65,1,65,
+		1,65,3,65,1006,8,65,1,65,1,65,1,65,5,65,1011,8,65,10,65,12,65,1014,9,65,
+		1,66,1,66,1,66,3,66,1019,8,66,1,66,1,66,1,66,3,66,1024,8,66,1,66,3,66,
+		1027,8,66,1,67,1,67,1,67,3,67,1032,8,67,1,67,1,67,1,67,1,67,3,67,1038,
+		8,67,1,67,1,67,1,67,3,67,1043,8,67,1,68,1,68,1,68,3,68,1048,8,68,1,69,
+		1,69,1,69,1,69,1,69,3,69,1055,8,69,1,69,1,69,1,69,3,69,1060,8,69,1,70,
+		1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1071,8,70,1,71,1,71,1,71,
+		1,71,1,71,3,71,1078,8,71,1,72,1,72,3,72,1082,8,72,1,72,1,72,1,72,1,73,
+		1,73,1,73,1,73,1,73,1,73,1,73,1,73,5,73,1095,8,73,10,73,12,73,1098,9,73,
+		1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1108,8,74,1,74,1,74,1,74,
+		1,74,1,74,1,74,3,74,1116,8,74,1,75,1,75,4,75,1120,8,75,11,75,12,75,1121,
+		1,75,1,75,5,75,1126,8,75,10,75,12,75,1129,9,75,1,75,1,75,1,75,3,75,1134,
+		8,75,3,75,1136,8,75,3,75,1138,8,75,1,75,1,75,4,75,1142,8,75,11,75,12,75,
+		1143,1,75,1,75,5,75,1148,8,75,10,75,12,75,1151,9,75,1,75,1,75,5,75,1155,
+		8,75,10,75,12,75,1158,9,75,1,75,1,75,3,75,1162,8,75,1,76,4,76,1165,8,76,
+		11,76,12,76,1166,1,77,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1176,8,77,1,77,
+		1,77,1,77,1,77,3,77,1182,8,77,1,77,3,77,1185,8,77,1,78,1,78,1,78,1,78,
+		1,78,1,78,3,78,1193,8,78,1,79,1,79,3,79,1197,8,79,1,79,1,79,1,79,1,79,
+		1,79,3,79,1204,8,79,1,79,1,79,1,79,1,79,1,79,3,79,1211,8,79,1,80,3,80,
+		1214,8,80,1,80,4,80,1217,8,80,11,80,12,80,1218,1,80,1,80,1,80,1,80,4,80,
+		1225,8,80,11,80,12,80,1226,3,80,1229,8,80,1,80,1,80,1,80,1,80,1,80,1,80,
+		3,80,1237,8,80,3,80,1239,8,80,3,80,1241,8,80,1,81,1,81,1,81,1,81,1,81,
+		1,81,1,81,1,81,1,81,1,81,3,81,1253,8,81,3,81,1255,8,81,1,81,1,81,1,81,
+		3,81,1260,8,81,1,81,3,81,1263,8,81,1,82,1,82,3,82,1267,8,82,1,82,1,82,
+		5,82,1271,8,82,10,82,12,82,1274,9,82,3,82,1276,8,82,1,83,1,83,1,83,3,83,
+		1281,8,83,1,84,1,84,1,84,1,84,5,84,1287,8,84,10,84,12,84,1290,9,84,1,84,
+		1,84,1,84,1,84,1,84,3,84,1297,8,84,1,85,1,85,4,85,1301,8,85,11,85,12,85,
+		1302,1,85,3,85,1306,8,85,1,86,1,86,1,86,1,86,3,86,1312,8,86,3,86,1314,
+		8,86,1,87,1,87,1,88,1,88,1,89,4,89,1321,8,89,11,89,12,89,1322,1,90,1,90,
+		1,91,1,91,1,92,1,92,5,92,1331,8,92,10,92,12,92,1334,9,92,1,93,1,93,1,93,
+		1,94,1,94,3,94,1341,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1348,8,94,1,95,
+		1,95,5,95,1352,8,95,10,95,12,95,1355,9,95,1,96,1,96,1,96,1,97,1,97,1,97,
+		1,97,1,97,1,97,3,97,1366,8,97,1,98,1,98,1,99,1,99,1,99,1,99,1,99,5,99,
+		1375,8,99,10,99,12,99,1378,9,99,1,99,1,99,3,99,1382,8,99,1,100,1,100,3,
+		100,1386,8,100,1,100,3,100,1389,8,100,1,101,1,101,1,102,1,102,1,102,0,
+		0,103,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
 		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
 		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
 		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,
-		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,0,
-		18,2,0,147,148,150,151,2,0,20,20,69,69,2,0,44,44,126,126,2,0,147,147,150,
-		150,2,0,90,90,140,140,2,0,75,75,137,137,2,0,63,63,93,93,2,0,33,33,42,42,
-		4,0,87,87,94,94,102,102,120,120,2,0,87,87,94,94,2,0,95,95,100,100,2,0,
-		119,119,145,145,2,0,73,73,92,92,1,0,43,44,1,0,125,126,2,0,10,12,14,14,
-		4,0,91,91,146,146,148,149,151,151,27,0,15,18,20,27,29,31,33,42,45,56,58,
-		60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,112,114,118,120,120,122,
-		122,124,125,127,127,129,130,132,135,137,140,142,142,144,144,147,147,150,
-		150,152,152,1517,0,202,1,0,0,0,2,205,1,0,0,0,4,248,1,0,0,0,6,250,1,0,0,
-		0,8,253,1,0,0,0,10,256,1,0,0,0,12,263,1,0,0,0,14,265,1,0,0,0,16,268,1,
-		0,0,0,18,284,1,0,0,0,20,286,1,0,0,0,22,289,1,0,0,0,24,292,1,0,0,0,26,295,
-		1,0,0,0,28,297,1,0,0,0,30,317,1,0,0,0,32,319,1,0,0,0,34,323,1,0,0,0,36,
-		344,1,0,0,0,38,347,1,0,0,0,40,379,1,0,0,0,42,381,1,0,0,0,44,386,1,0,0,
-		0,46,407,1,0,0,0,48,415,1,0,0,0,50,423,1,0,0,0,52,430,1,0,0,0,54,447,1,
-		0,0,0,56,449,1,0,0,0,58,458,1,0,0,0,60,473,1,0,0,0,62,485,1,0,0,0,64,502,
-		1,0,0,0,66,504,1,0,0,0,68,550,1,0,0,0,70,553,1,0,0,0,72,568,1,0,0,0,74,
-		570,1,0,0,0,76,577,1,0,0,0,78,596,1,0,0,0,80,598,1,0,0,0,82,603,1,0,0,
-		0,84,619,1,0,0,0,86,621,1,0,0,0,88,624,1,0,0,0,90,628,1,0,0,0,92,640,1,
-		0,0,0,94,652,1,0,0,0,96,709,1,0,0,0,98,724,1,0,0,0,100,731,1,0,0,0,102,
-		744,1,0,0,0,104,746,1,0,0,0,106,794,1,0,0,0,108,818,1,0,0,0,110,830,1,
-		0,0,0,112,845,1,0,0,0,114,847,1,0,0,0,116,877,1,0,0,0,118,879,1,0,0,0,
-		120,886,1,0,0,0,122,899,1,0,0,0,124,962,1,0,0,0,126,972,1,0,0,0,128,985,
-		1,0,0,0,130,1009,1,0,0,0,132,1014,1,0,0,0,134,1016,1,0,0,0,136,1028,1,
-		0,0,0,138,1044,1,0,0,0,140,1048,1,0,0,0,142,1053,1,0,0,0,144,1082,1,0,
-		0,0,146,1084,1,0,0,0,148,1131,1,0,0,0,150,1151,1,0,0,0,152,1159,1,0,0,
-		0,154,1177,1,0,0,0,156,1180,1,0,0,0,158,1209,1,0,0,0,160,1231,1,0,0,0,
-		162,1244,1,0,0,0,164,1249,1,0,0,0,166,1265,1,0,0,0,168,1280,1,0,0,0,170,
-		1282,1,0,0,0,172,1284,1,0,0,0,174,1287,1,0,0,0,176,1291,1,0,0,0,178,1293,
-		1,0,0,0,180,1295,1,0,0,0,182,1302,1,0,0,0,184,1314,1,0,0,0,186,1316,1,
-		0,0,0,188,1323,1,0,0,0,190,1332,1,0,0,0,192,1334,1,0,0,0,194,1336,1,0,
-		0,0,196,1355,1,0,0,0,198,1357,1,0,0,0,200,1359,1,0,0,0,202,203,3,4,2,0,
-		203,204,5,0,0,1,204,1,1,0,0,0,205,206,3,164,82,0,206,207,5,0,0,1,207,3,
-		1,0,0,0,208,249,3,6,3,0,209,249,3,8,4,0,210,249,3,10,5,0,211,249,3,14,
-		7,0,212,249,3,16,8,0,213,249,3,20,10,0,214,249,3,22,11,0,215,249,3,24,
-		12,0,216,249,3,26,13,0,217,249,3,28,14,0,218,249,3,32,16,0,219,249,3,34,
-		17,0,220,249,3,38,19,0,221,249,3,42,21,0,222,249,3,44,22,0,223,249,3,66,
-		33,0,224,249,3,74,37,0,225,249,3,76,38,0,226,249,3,78,39,0,227,249,3,80,
-		40,0,228,249,3,82,41,0,229,249,3,86,43,0,230,249,3,88,44,0,231,249,3,90,
-		45,0,232,249,3,92,46,0,233,249,3,106,53,0,234,249,3,114,57,0,235,249,3,
-		118,59,0,236,249,3,120,60,0,237,249,3,122,61,0,238,249,3,146,73,0,239,
-		249,3,158,79,0,240,249,3,46,23,0,241,249,3,108,54,0,242,249,3,48,24,0,
-		243,249,3,50,25,0,244,249,3,52,26,0,245,249,3,58,29,0,246,249,3,60,30,
-		0,247,249,3,56,28,0,248,208,1,0,0,0,248,209,1,0,0,0,248,210,1,0,0,0,248,
-		211,1,0,0,0,248,212,1,0,0,0,248,213,1,0,0,0,248,214,1,0,0,0,248,215,1,
-		0,0,0,248,216,1,0,0,0,248,217,1,0,0,0,248,218,1,0,0,0,248,219,1,0,0,0,
-		248,220,1,0,0,0,248,221,1,0,0,0,248,222,1,0,0,0,248,223,1,0,0,0,248,224,
-		1,0,0,0,248,225,1,0,0,0,248,226,1,0,0,0,248,227,1,0,0,0,248,228,1,0,0,
-		0,248,229,1,0,0,0,248,230,1,0,0,0,248,231,1,0,0,0,248,232,1,0,0,0,248,
-		233,1,0,0,0,248,234,1,0,0,0,248,235,1,0,0,0,248,236,1,0,0,0,248,237,1,
-		0,0,0,248,238,1,0,0,0,248,239,1,0,0,0,248,240,1,0,0,0,248,241,1,0,0,0,
-		248,242,1,0,0,0,248,243,1,0,0,0,248,244,1,0,0,0,248,245,1,0,0,0,248,246,
-		1,0,0,0,248,247,1,0,0,0,249,5,1,0,0,0,250,251,5,37,0,0,251,252,3,196,98,
-		0,252,7,1,0,0,0,253,254,5,39,0,0,254,255,5,157,0,0,255,9,1,0,0,0,256,257,
-		5,53,0,0,257,258,3,12,6,0,258,11,1,0,0,0,259,264,5,153,0,0,260,264,5,156,
-		0,0,261,264,5,157,0,0,262,264,3,200,100,0,263,259,1,0,0,0,263,260,1,0,
-		0,0,263,261,1,0,0,0,263,262,1,0,0,0,264,13,1,0,0,0,265,266,5,51,0,0,266,
-		267,3,200,100,0,267,15,1,0,0,0,268,269,5,47,0,0,269,274,3,18,9,0,270,271,
-		5,4,0,0,271,273,3,18,9,0,272,270,1,0,0,0,273,276,1,0,0,0,274,272,1,0,0,
-		0,274,275,1,0,0,0,275,17,1,0,0,0,276,274,1,0,0,0,277,285,3,200,100,0,278,
-		285,5,157,0,0,279,282,5,153,0,0,280,283,3,200,100,0,281,283,5,14,0,0,282,
-		280,1,0,0,0,282,281,1,0,0,0,282,283,1,0,0,0,283,285,1,0,0,0,284,277,1,
-		0,0,0,284,278,1,0,0,0,284,279,1,0,0,0,285,19,1,0,0,0,286,287,5,48,0,0,
-		287,288,5,157,0,0,288,21,1,0,0,0,289,290,5,38,0,0,290,291,5,157,0,0,291,
-		23,1,0,0,0,292,293,5,54,0,0,293,294,3,200,100,0,294,25,1,0,0,0,295,296,
-		5,3,0,0,296,27,1,0,0,0,297,298,5,56,0,0,298,300,3,200,100,0,299,301,5,
-		157,0,0,300,299,1,0,0,0,300,301,1,0,0,0,301,306,1,0,0,0,302,303,5,4,0,
-		0,303,305,3,30,15,0,304,302,1,0,0,0,305,308,1,0,0,0,306,304,1,0,0,0,306,
-		307,1,0,0,0,307,29,1,0,0,0,308,306,1,0,0,0,309,310,5,139,0,0,310,318,3,
-		196,98,0,311,315,3,196,98,0,312,316,7,0,0,0,313,314,5,13,0,0,314,316,5,
-		85,0,0,315,312,1,0,0,0,315,313,1,0,0,0,316,318,1,0,0,0,317,309,1,0,0,0,
-		317,311,1,0,0,0,318,31,1,0,0,0,319,320,5,31,0,0,320,321,3,196,98,0,321,
-		322,5,149,0,0,322,33,1,0,0,0,323,324,5,30,0,0,324,325,3,174,87,0,325,326,
-		5,6,0,0,326,327,3,196,98,0,327,342,3,178,89,0,328,329,5,61,0,0,329,330,
-		3,196,98,0,330,331,3,176,88,0,331,332,5,131,0,0,332,333,3,36,18,0,333,
-		343,1,0,0,0,334,335,5,131,0,0,335,336,3,36,18,0,336,337,5,4,0,0,337,338,
-		3,196,98,0,338,339,3,176,88,0,339,340,5,131,0,0,340,341,3,36,18,0,341,
-		343,1,0,0,0,342,328,1,0,0,0,342,334,1,0,0,0,343,35,1,0,0,0,344,345,3,196,
-		98,0,345,346,3,198,99,0,346,37,1,0,0,0,347,348,5,52,0,0,348,352,3,174,
-		87,0,349,350,5,4,0,0,350,351,5,102,0,0,351,353,5,43,0,0,352,349,1,0,0,
-		0,352,353,1,0,0,0,353,354,1,0,0,0,354,355,5,6,0,0,355,356,5,69,0,0,356,
-		361,3,196,98,0,357,362,5,72,0,0,358,359,5,74,0,0,359,360,5,103,0,0,360,
-		362,5,22,0,0,361,357,1,0,0,0,361,358,1,0,0,0,361,362,1,0,0,0,362,367,1,
-		0,0,0,363,364,5,4,0,0,364,366,3,40,20,0,365,363,1,0,0,0,366,369,1,0,0,
-		0,367,365,1,0,0,0,367,368,1,0,0,0,368,39,1,0,0,0,369,367,1,0,0,0,370,371,
-		5,87,0,0,371,372,5,125,0,0,372,373,5,91,0,0,373,374,5,155,0,0,374,380,
-		7,1,0,0,375,376,5,103,0,0,376,377,5,91,0,0,377,378,5,128,0,0,378,380,5,
-		88,0,0,379,370,1,0,0,0,379,375,1,0,0,0,380,41,1,0,0,0,381,382,5,36,0,0,
-		382,383,3,200,100,0,383,384,5,93,0,0,384,385,3,180,90,0,385,43,1,0,0,0,
-		386,387,5,22,0,0,387,388,3,200,100,0,388,398,5,93,0,0,389,390,7,2,0,0,
-		390,391,5,28,0,0,391,399,3,180,90,0,392,396,3,180,90,0,393,394,7,2,0,0,
-		394,395,5,28,0,0,395,397,3,180,90,0,396,393,1,0,0,0,396,397,1,0,0,0,397,
-		399,1,0,0,0,398,389,1,0,0,0,398,392,1,0,0,0,399,404,1,0,0,0,400,401,5,
-		4,0,0,401,403,3,64,32,0,402,400,1,0,0,0,403,406,1,0,0,0,404,402,1,0,0,
-		0,404,405,1,0,0,0,405,45,1,0,0,0,406,404,1,0,0,0,407,413,5,21,0,0,408,
-		409,5,143,0,0,409,410,5,134,0,0,410,414,7,1,0,0,411,412,5,141,0,0,412,
-		414,5,70,0,0,413,408,1,0,0,0,413,411,1,0,0,0,414,47,1,0,0,0,415,421,5,
-		18,0,0,416,417,3,200,100,0,417,418,5,4,0,0,418,419,3,198,99,0,419,422,
-		1,0,0,0,420,422,5,157,0,0,421,416,1,0,0,0,421,420,1,0,0,0,422,49,1,0,0,
-		0,423,424,5,24,0,0,424,425,3,200,100,0,425,426,5,93,0,0,426,428,3,180,
-		90,0,427,429,5,96,0,0,428,427,1,0,0,0,428,429,1,0,0,0,429,51,1,0,0,0,430,
-		431,5,27,0,0,431,432,3,200,100,0,432,433,5,93,0,0,433,438,3,160,80,0,434,
-		435,5,4,0,0,435,437,3,54,27,0,436,434,1,0,0,0,437,440,1,0,0,0,438,436,
-		1,0,0,0,438,439,1,0,0,0,439,53,1,0,0,0,440,438,1,0,0,0,441,448,5,109,0,
-		0,442,443,5,127,0,0,443,444,5,68,0,0,444,445,3,196,98,0,445,446,5,13,0,
-		0,446,448,1,0,0,0,447,441,1,0,0,0,447,442,1,0,0,0,448,55,1,0,0,0,449,450,
-		5,15,0,0,450,453,3,200,100,0,451,452,5,105,0,0,452,454,3,200,100,0,453,
-		451,1,0,0,0,453,454,1,0,0,0,454,455,1,0,0,0,455,456,5,6,0,0,456,457,5,
-		157,0,0,457,57,1,0,0,0,458,459,5,50,0,0,459,460,3,174,87,0,460,461,5,6,
-		0,0,461,462,3,196,98,0,462,463,3,178,89,0,463,464,5,61,0,0,464,465,3,196,
-		98,0,465,466,3,176,88,0,466,467,5,138,0,0,467,468,3,196,98,0,468,471,7,
-		3,0,0,469,470,5,4,0,0,470,472,3,200,100,0,471,469,1,0,0,0,471,472,1,0,
-		0,0,472,59,1,0,0,0,473,474,5,34,0,0,474,475,3,18,9,0,475,476,5,6,0,0,476,
-		477,3,200,100,0,477,482,3,62,31,0,478,479,5,4,0,0,479,481,3,62,31,0,480,
-		478,1,0,0,0,481,484,1,0,0,0,482,480,1,0,0,0,482,483,1,0,0,0,483,61,1,0,
-		0,0,484,482,1,0,0,0,485,486,3,196,98,0,486,487,3,198,99,0,487,488,7,4,
-		0,0,488,63,1,0,0,0,489,503,5,104,0,0,490,503,5,82,0,0,491,492,5,101,0,
-		0,492,493,5,105,0,0,493,496,3,190,95,0,494,495,5,10,0,0,495,497,3,190,
-		95,0,496,494,1,0,0,0,496,497,1,0,0,0,497,503,1,0,0,0,498,499,5,118,0,0,
-		499,503,7,5,0,0,500,501,5,142,0,0,501,503,3,180,90,0,502,489,1,0,0,0,502,
-		490,1,0,0,0,502,491,1,0,0,0,502,498,1,0,0,0,502,500,1,0,0,0,503,65,1,0,
-		0,0,504,505,5,40,0,0,505,507,3,200,100,0,506,508,3,68,34,0,507,506,1,0,
-		0,0,507,508,1,0,0,0,508,510,1,0,0,0,509,511,3,164,82,0,510,509,1,0,0,0,
-		510,511,1,0,0,0,511,67,1,0,0,0,512,513,5,29,0,0,513,514,3,200,100,0,514,
-		515,5,6,0,0,515,520,3,186,93,0,516,517,3,178,89,0,517,518,5,65,0,0,518,
-		519,3,168,84,0,519,521,1,0,0,0,520,516,1,0,0,0,520,521,1,0,0,0,521,551,
-		1,0,0,0,522,523,5,93,0,0,523,524,3,200,100,0,524,528,5,98,0,0,525,526,
-		5,4,0,0,526,527,5,133,0,0,527,529,5,112,0,0,528,525,1,0,0,0,528,529,1,
-		0,0,0,529,551,1,0,0,0,530,531,5,114,0,0,531,532,5,137,0,0,532,533,5,60,
-		0,0,533,538,3,70,35,0,534,535,5,61,0,0,535,537,3,70,35,0,536,534,1,0,0,
-		0,537,540,1,0,0,0,538,536,1,0,0,0,538,539,1,0,0,0,539,541,1,0,0,0,540,
-		538,1,0,0,0,541,542,5,6,0,0,542,547,3,156,78,0,543,544,5,4,0,0,544,546,
-		3,156,78,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,548,1,0,
-		0,0,548,551,1,0,0,0,549,547,1,0,0,0,550,512,1,0,0,0,550,522,1,0,0,0,550,
-		530,1,0,0,0,551,69,1,0,0,0,552,554,3,152,76,0,553,552,1,0,0,0,554,555,
-		1,0,0,0,555,553,1,0,0,0,555,556,1,0,0,0,556,561,1,0,0,0,557,558,5,4,0,
-		0,558,560,3,72,36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,
-		562,1,0,0,0,562,71,1,0,0,0,563,561,1,0,0,0,564,569,3,154,77,0,565,566,
-		3,170,85,0,566,567,5,86,0,0,567,569,1,0,0,0,568,564,1,0,0,0,568,565,1,
-		0,0,0,569,73,1,0,0,0,570,571,5,17,0,0,571,572,5,141,0,0,572,573,3,186,
-		93,0,573,575,3,178,89,0,574,576,3,164,82,0,575,574,1,0,0,0,575,576,1,0,
-		0,0,576,75,1,0,0,0,577,578,5,20,0,0,578,580,3,186,93,0,579,581,3,164,82,
-		0,580,579,1,0,0,0,580,581,1,0,0,0,581,77,1,0,0,0,582,583,5,29,0,0,583,
-		584,5,89,0,0,584,585,3,168,84,0,585,586,7,6,0,0,586,587,3,200,100,0,587,
-		597,1,0,0,0,588,589,5,19,0,0,589,593,5,79,0,0,590,591,7,7,0,0,591,593,
-		5,78,0,0,592,588,1,0,0,0,592,590,1,0,0,0,593,594,1,0,0,0,594,595,7,6,0,
-		0,595,597,3,200,100,0,596,582,1,0,0,0,596,592,1,0,0,0,597,79,1,0,0,0,598,
-		599,5,35,0,0,599,600,5,102,0,0,600,601,5,43,0,0,601,602,3,200,100,0,602,
-		81,1,0,0,0,603,604,5,23,0,0,604,605,5,6,0,0,605,610,3,84,42,0,606,607,
-		5,4,0,0,607,609,3,84,42,0,608,606,1,0,0,0,609,612,1,0,0,0,610,608,1,0,
-		0,0,610,611,1,0,0,0,611,83,1,0,0,0,612,610,1,0,0,0,613,614,5,121,0,0,614,
-		620,3,186,93,0,615,616,3,186,93,0,616,617,5,28,0,0,617,618,3,200,100,0,
-		618,620,1,0,0,0,619,613,1,0,0,0,619,615,1,0,0,0,620,85,1,0,0,0,621,622,
-		5,26,0,0,622,623,5,106,0,0,623,87,1,0,0,0,624,625,5,55,0,0,625,626,5,91,
-		0,0,626,627,5,81,0,0,627,89,1,0,0,0,628,630,5,43,0,0,629,631,3,186,93,
-		0,630,629,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,634,3,170,85,0,633,
-		632,1,0,0,0,633,634,1,0,0,0,634,635,1,0,0,0,635,636,5,6,0,0,636,638,3,
-		94,47,0,637,639,3,164,82,0,638,637,1,0,0,0,638,639,1,0,0,0,639,91,1,0,
-		0,0,640,641,5,44,0,0,641,642,3,186,93,0,642,643,5,131,0,0,643,645,3,186,
-		93,0,644,646,3,170,85,0,645,644,1,0,0,0,645,646,1,0,0,0,646,647,1,0,0,
-		0,647,648,5,6,0,0,648,650,3,94,47,0,649,651,3,164,82,0,650,649,1,0,0,0,
-		650,651,1,0,0,0,651,93,1,0,0,0,652,657,3,96,48,0,653,654,5,4,0,0,654,656,
-		3,96,48,0,655,653,1,0,0,0,656,659,1,0,0,0,657,655,1,0,0,0,657,658,1,0,
-		0,0,658,95,1,0,0,0,659,657,1,0,0,0,660,661,5,7,0,0,661,662,3,94,47,0,662,
-		667,5,8,0,0,663,664,3,186,93,0,664,665,5,130,0,0,665,668,1,0,0,0,666,668,
-		3,102,51,0,667,663,1,0,0,0,667,666,1,0,0,0,667,668,1,0,0,0,668,670,1,0,
-		0,0,669,671,3,104,52,0,670,669,1,0,0,0,670,671,1,0,0,0,671,710,1,0,0,0,
-		672,674,5,121,0,0,673,675,3,186,93,0,674,673,1,0,0,0,674,675,1,0,0,0,675,
-		710,1,0,0,0,676,677,5,123,0,0,677,678,5,112,0,0,678,710,3,186,93,0,679,
-		683,5,32,0,0,680,681,5,128,0,0,681,684,5,117,0,0,682,684,3,186,93,0,683,
-		680,1,0,0,0,683,682,1,0,0,0,684,710,1,0,0,0,685,687,3,194,97,0,686,685,
-		1,0,0,0,686,687,1,0,0,0,687,704,1,0,0,0,688,690,3,200,100,0,689,688,1,
-		0,0,0,690,691,1,0,0,0,691,689,1,0,0,0,691,692,1,0,0,0,692,698,1,0,0,0,
-		693,695,3,172,86,0,694,696,3,100,50,0,695,694,1,0,0,0,695,696,1,0,0,0,
-		696,699,1,0,0,0,697,699,3,98,49,0,698,693,1,0,0,0,698,697,1,0,0,0,698,
-		699,1,0,0,0,699,705,1,0,0,0,700,702,3,172,86,0,701,703,3,100,50,0,702,
-		701,1,0,0,0,702,703,1,0,0,0,703,705,1,0,0,0,704,689,1,0,0,0,704,700,1,
-		0,0,0,705,707,1,0,0,0,706,708,3,104,52,0,707,706,1,0,0,0,707,708,1,0,0,
-		0,708,710,1,0,0,0,709,660,1,0,0,0,709,672,1,0,0,0,709,676,1,0,0,0,709,
-		679,1,0,0,0,709,686,1,0,0,0,710,97,1,0,0,0,711,713,3,188,94,0,712,711,
-		1,0,0,0,713,714,1,0,0,0,714,712,1,0,0,0,714,715,1,0,0,0,715,725,1,0,0,
-		0,716,720,3,194,97,0,717,719,3,188,94,0,718,717,1,0,0,0,719,722,1,0,0,
-		0,720,718,1,0,0,0,720,721,1,0,0,0,721,725,1,0,0,0,722,720,1,0,0,0,723,
-		725,3,102,51,0,724,712,1,0,0,0,724,716,1,0,0,0,724,723,1,0,0,0,725,99,
-		1,0,0,0,726,728,3,186,93,0,727,729,5,83,0,0,728,727,1,0,0,0,728,729,1,
-		0,0,0,729,732,1,0,0,0,730,732,3,102,51,0,731,726,1,0,0,0,731,730,1,0,0,
-		0,732,101,1,0,0,0,733,745,5,57,0,0,734,745,5,64,0,0,735,736,5,131,0,0,
-		736,745,5,71,0,0,737,738,5,136,0,0,738,739,3,186,93,0,739,742,5,116,0,
-		0,740,741,5,66,0,0,741,743,5,71,0,0,742,740,1,0,0,0,742,743,1,0,0,0,743,
-		745,1,0,0,0,744,733,1,0,0,0,744,734,1,0,0,0,744,735,1,0,0,0,744,737,1,
-		0,0,0,745,103,1,0,0,0,746,792,5,91,0,0,747,751,7,8,0,0,748,750,3,200,100,
-		0,749,748,1,0,0,0,750,753,1,0,0,0,751,749,1,0,0,0,751,752,1,0,0,0,752,
-		760,1,0,0,0,753,751,1,0,0,0,754,756,5,61,0,0,755,757,3,200,100,0,756,755,
-		1,0,0,0,757,758,1,0,0,0,758,756,1,0,0,0,758,759,1,0,0,0,759,761,1,0,0,
-		0,760,754,1,0,0,0,760,761,1,0,0,0,761,766,1,0,0,0,762,763,5,136,0,0,763,
-		764,3,186,93,0,764,765,5,116,0,0,765,767,1,0,0,0,766,762,1,0,0,0,766,767,
-		1,0,0,0,767,793,1,0,0,0,768,772,5,76,0,0,769,771,3,200,100,0,770,769,1,
-		0,0,0,771,774,1,0,0,0,772,770,1,0,0,0,772,773,1,0,0,0,773,781,1,0,0,0,
-		774,772,1,0,0,0,775,777,5,61,0,0,776,778,3,200,100,0,777,776,1,0,0,0,778,
-		779,1,0,0,0,779,777,1,0,0,0,779,780,1,0,0,0,780,782,1,0,0,0,781,775,1,
-		0,0,0,781,782,1,0,0,0,782,789,1,0,0,0,783,790,5,57,0,0,784,790,5,64,0,
-		0,785,786,5,136,0,0,786,787,3,186,93,0,787,788,5,116,0,0,788,790,1,0,0,
-		0,789,783,1,0,0,0,789,784,1,0,0,0,789,785,1,0,0,0,789,790,1,0,0,0,790,
-		793,1,0,0,0,791,793,5,71,0,0,792,747,1,0,0,0,792,768,1,0,0,0,792,791,1,
-		0,0,0,793,105,1,0,0,0,794,802,5,41,0,0,795,796,5,44,0,0,796,797,3,186,
-		93,0,797,798,5,131,0,0,798,799,3,186,93,0,799,803,1,0,0,0,800,801,5,43,
-		0,0,801,803,3,186,93,0,802,795,1,0,0,0,802,800,1,0,0,0,803,804,1,0,0,0,
-		804,805,5,4,0,0,805,813,3,186,93,0,806,807,5,99,0,0,807,814,5,130,0,0,
-		808,811,5,130,0,0,809,810,5,91,0,0,810,812,5,59,0,0,811,809,1,0,0,0,811,
-		812,1,0,0,0,812,814,1,0,0,0,813,806,1,0,0,0,813,808,1,0,0,0,814,816,1,
-		0,0,0,815,817,3,164,82,0,816,815,1,0,0,0,816,817,1,0,0,0,817,107,1,0,0,
-		0,818,819,5,28,0,0,819,824,3,110,55,0,820,821,5,4,0,0,821,823,3,110,55,
-		0,822,820,1,0,0,0,823,826,1,0,0,0,824,822,1,0,0,0,824,825,1,0,0,0,825,
-		827,1,0,0,0,826,824,1,0,0,0,827,828,5,6,0,0,828,829,3,112,56,0,829,109,
-		1,0,0,0,830,833,3,18,9,0,831,832,5,131,0,0,832,834,3,18,9,0,833,831,1,
-		0,0,0,833,834,1,0,0,0,834,111,1,0,0,0,835,846,3,38,19,0,836,846,3,78,39,
-		0,837,846,3,80,40,0,838,846,3,90,45,0,839,846,3,92,46,0,840,846,3,106,
-		53,0,841,846,3,114,57,0,842,846,3,118,59,0,843,846,3,120,60,0,844,846,
-		3,122,61,0,845,835,1,0,0,0,845,836,1,0,0,0,845,837,1,0,0,0,845,838,1,0,
-		0,0,845,839,1,0,0,0,845,840,1,0,0,0,845,841,1,0,0,0,845,842,1,0,0,0,845,
-		843,1,0,0,0,845,844,1,0,0,0,846,113,1,0,0,0,847,855,5,49,0,0,848,849,5,
-		131,0,0,849,856,3,180,90,0,850,851,5,28,0,0,851,856,3,180,90,0,852,853,
-		3,186,93,0,853,854,3,176,88,0,854,856,1,0,0,0,855,848,1,0,0,0,855,850,
-		1,0,0,0,855,852,1,0,0,0,856,859,1,0,0,0,857,858,5,29,0,0,858,860,3,200,
-		100,0,859,857,1,0,0,0,859,860,1,0,0,0,860,865,1,0,0,0,861,862,5,4,0,0,
-		862,864,3,116,58,0,863,861,1,0,0,0,864,867,1,0,0,0,865,863,1,0,0,0,865,
-		866,1,0,0,0,866,869,1,0,0,0,867,865,1,0,0,0,868,870,3,164,82,0,869,868,
-		1,0,0,0,869,870,1,0,0,0,870,115,1,0,0,0,871,872,5,82,0,0,872,878,3,176,
-		88,0,873,874,5,104,0,0,874,878,3,176,88,0,875,876,5,80,0,0,876,878,3,170,
-		85,0,877,871,1,0,0,0,877,873,1,0,0,0,877,875,1,0,0,0,878,117,1,0,0,0,879,
-		880,5,32,0,0,880,881,3,186,93,0,881,882,5,65,0,0,882,884,3,168,84,0,883,
-		885,3,164,82,0,884,883,1,0,0,0,884,885,1,0,0,0,885,119,1,0,0,0,886,887,
-		5,16,0,0,887,888,3,186,93,0,888,889,5,65,0,0,889,894,3,168,84,0,890,891,
-		5,4,0,0,891,892,5,108,0,0,892,893,5,43,0,0,893,895,5,62,0,0,894,890,1,
-		0,0,0,894,895,1,0,0,0,895,897,1,0,0,0,896,898,3,164,82,0,897,896,1,0,0,
-		0,897,898,1,0,0,0,898,121,1,0,0,0,899,950,5,46,0,0,900,901,5,68,0,0,901,
-		951,3,138,69,0,902,903,5,44,0,0,903,904,3,186,93,0,904,905,5,131,0,0,905,
-		906,3,186,93,0,906,907,3,124,62,0,907,951,1,0,0,0,908,911,5,131,0,0,909,
-		911,5,28,0,0,910,908,1,0,0,0,910,909,1,0,0,0,911,912,1,0,0,0,912,915,3,
-		180,90,0,913,914,5,29,0,0,914,916,3,200,100,0,915,913,1,0,0,0,915,916,
-		1,0,0,0,916,921,1,0,0,0,917,918,5,4,0,0,918,920,3,116,58,0,919,917,1,0,
-		0,0,920,923,1,0,0,0,921,919,1,0,0,0,921,922,1,0,0,0,922,924,1,0,0,0,923,
-		921,1,0,0,0,924,925,3,124,62,0,925,951,1,0,0,0,926,948,3,186,93,0,927,
-		930,3,176,88,0,928,929,5,29,0,0,929,931,3,200,100,0,930,928,1,0,0,0,930,
-		931,1,0,0,0,931,936,1,0,0,0,932,933,5,4,0,0,933,935,3,116,58,0,934,932,
-		1,0,0,0,935,938,1,0,0,0,936,934,1,0,0,0,936,937,1,0,0,0,937,939,1,0,0,
-		0,938,936,1,0,0,0,939,940,3,124,62,0,940,949,1,0,0,0,941,942,3,178,89,
-		0,942,946,5,91,0,0,943,944,5,4,0,0,944,945,5,68,0,0,945,947,3,138,69,0,
-		946,943,1,0,0,0,946,947,1,0,0,0,947,949,1,0,0,0,948,927,1,0,0,0,948,941,
-		1,0,0,0,949,951,1,0,0,0,950,900,1,0,0,0,950,902,1,0,0,0,950,910,1,0,0,
-		0,950,926,1,0,0,0,951,123,1,0,0,0,952,953,5,6,0,0,953,958,3,126,63,0,954,
-		955,5,5,0,0,955,957,3,126,63,0,956,954,1,0,0,0,957,960,1,0,0,0,958,956,
-		1,0,0,0,958,959,1,0,0,0,959,963,1,0,0,0,960,958,1,0,0,0,961,963,3,142,
-		71,0,962,952,1,0,0,0,962,961,1,0,0,0,963,965,1,0,0,0,964,966,3,164,82,
-		0,965,964,1,0,0,0,965,966,1,0,0,0,966,125,1,0,0,0,967,968,5,58,0,0,968,
-		969,3,186,93,0,969,970,3,176,88,0,970,971,5,4,0,0,971,973,1,0,0,0,972,
-		967,1,0,0,0,972,973,1,0,0,0,973,974,1,0,0,0,974,979,3,128,64,0,975,976,
-		5,4,0,0,976,978,3,130,65,0,977,975,1,0,0,0,978,981,1,0,0,0,979,977,1,0,
-		0,0,979,980,1,0,0,0,980,127,1,0,0,0,981,979,1,0,0,0,982,986,3,172,86,0,
-		983,986,5,32,0,0,984,986,5,16,0,0,985,982,1,0,0,0,985,983,1,0,0,0,985,
-		984,1,0,0,0,986,987,1,0,0,0,987,990,3,186,93,0,988,989,5,65,0,0,989,991,
-		3,168,84,0,990,988,1,0,0,0,990,991,1,0,0,0,991,993,1,0,0,0,992,994,3,132,
-		66,0,993,992,1,0,0,0,993,994,1,0,0,0,994,129,1,0,0,0,995,998,5,129,0,0,
-		996,999,3,132,66,0,997,999,3,128,64,0,998,996,1,0,0,0,998,997,1,0,0,0,
-		999,1010,1,0,0,0,1000,1010,3,134,67,0,1001,1004,5,68,0,0,1002,1005,3,136,
-		68,0,1003,1005,3,138,69,0,1004,1002,1,0,0,0,1004,1003,1,0,0,0,1005,1010,
-		1,0,0,0,1006,1010,3,140,70,0,1007,1008,5,65,0,0,1008,1010,3,168,84,0,1009,
-		995,1,0,0,0,1009,1000,1,0,0,0,1009,1001,1,0,0,0,1009,1006,1,0,0,0,1009,
-		1007,1,0,0,0,1010,131,1,0,0,0,1011,1015,3,134,67,0,1012,1013,5,68,0,0,
-		1013,1015,3,136,68,0,1014,1011,1,0,0,0,1014,1012,1,0,0,0,1015,133,1,0,
-		0,0,1016,1021,5,84,0,0,1017,1022,5,43,0,0,1018,1019,3,186,93,0,1019,1020,
-		3,176,88,0,1020,1022,1,0,0,0,1021,1017,1,0,0,0,1021,1018,1,0,0,0,1022,
-		1026,1,0,0,0,1023,1024,3,186,93,0,1024,1025,5,130,0,0,1025,1027,1,0,0,
-		0,1026,1023,1,0,0,0,1026,1027,1,0,0,0,1027,135,1,0,0,0,1028,1029,5,135,
-		0,0,1029,1030,5,84,0,0,1030,1031,3,186,93,0,1031,1032,5,61,0,0,1032,1033,
-		3,186,93,0,1033,1037,3,176,88,0,1034,1035,3,186,93,0,1035,1036,5,130,0,
-		0,1036,1038,1,0,0,0,1037,1034,1,0,0,0,1037,1038,1,0,0,0,1038,137,1,0,0,
-		0,1039,1045,5,122,0,0,1040,1041,5,124,0,0,1041,1045,5,112,0,0,1042,1043,
-		5,144,0,0,1043,1045,5,132,0,0,1044,1039,1,0,0,0,1044,1040,1,0,0,0,1044,
-		1042,1,0,0,0,1045,139,1,0,0,0,1046,1049,5,152,0,0,1047,1049,3,194,97,0,
-		1048,1046,1,0,0,0,1048,1047,1,0,0,0,1049,1050,1,0,0,0,1050,1051,3,178,
-		89,0,1051,1052,5,91,0,0,1052,141,1,0,0,0,1053,1054,5,83,0,0,1054,1055,
-		5,131,0,0,1055,1056,3,186,93,0,1056,1057,5,4,0,0,1057,1058,5,65,0,0,1058,
-		1063,3,168,84,0,1059,1060,5,4,0,0,1060,1062,3,144,72,0,1061,1059,1,0,0,
-		0,1062,1065,1,0,0,0,1063,1061,1,0,0,0,1063,1064,1,0,0,0,1064,143,1,0,0,
-		0,1065,1063,1,0,0,0,1066,1067,5,107,0,0,1067,1068,5,119,0,0,1068,1083,
-		3,176,88,0,1069,1070,5,97,0,0,1070,1083,5,87,0,0,1071,1074,5,68,0,0,1072,
-		1075,5,135,0,0,1073,1075,3,138,69,0,1074,1072,1,0,0,0,1074,1073,1,0,0,
-		0,1075,1083,1,0,0,0,1076,1077,7,9,0,0,1077,1078,3,186,93,0,1078,1079,3,
-		176,88,0,1079,1080,5,115,0,0,1080,1083,1,0,0,0,1081,1083,3,140,70,0,1082,
-		1066,1,0,0,0,1082,1069,1,0,0,0,1082,1071,1,0,0,0,1082,1076,1,0,0,0,1082,
-		1081,1,0,0,0,1083,145,1,0,0,0,1084,1086,5,45,0,0,1085,1087,3,152,76,0,
-		1086,1085,1,0,0,0,1087,1088,1,0,0,0,1088,1086,1,0,0,0,1088,1089,1,0,0,
-		0,1089,1094,1,0,0,0,1090,1091,5,61,0,0,1091,1093,3,148,74,0,1092,1090,
-		1,0,0,0,1093,1096,1,0,0,0,1094,1092,1,0,0,0,1094,1095,1,0,0,0,1095,1104,
-		1,0,0,0,1096,1094,1,0,0,0,1097,1102,5,4,0,0,1098,1100,3,154,77,0,1099,
-		1101,5,4,0,0,1100,1099,1,0,0,0,1100,1101,1,0,0,0,1101,1103,1,0,0,0,1102,
-		1098,1,0,0,0,1102,1103,1,0,0,0,1103,1105,1,0,0,0,1104,1097,1,0,0,0,1104,
-		1105,1,0,0,0,1105,1106,1,0,0,0,1106,1108,5,141,0,0,1107,1109,3,152,76,
-		0,1108,1107,1,0,0,0,1109,1110,1,0,0,0,1110,1108,1,0,0,0,1110,1111,1,0,
-		0,0,1111,1116,1,0,0,0,1112,1113,5,61,0,0,1113,1115,3,148,74,0,1114,1112,
-		1,0,0,0,1115,1118,1,0,0,0,1116,1114,1,0,0,0,1116,1117,1,0,0,0,1117,1123,
-		1,0,0,0,1118,1116,1,0,0,0,1119,1120,5,4,0,0,1120,1122,3,150,75,0,1121,
-		1119,1,0,0,0,1122,1125,1,0,0,0,1123,1121,1,0,0,0,1123,1124,1,0,0,0,1124,
-		1128,1,0,0,0,1125,1123,1,0,0,0,1126,1127,5,6,0,0,1127,1129,3,156,78,0,
-		1128,1126,1,0,0,0,1128,1129,1,0,0,0,1129,147,1,0,0,0,1130,1132,3,152,76,
-		0,1131,1130,1,0,0,0,1132,1133,1,0,0,0,1133,1131,1,0,0,0,1133,1134,1,0,
-		0,0,1134,149,1,0,0,0,1135,1152,3,154,77,0,1136,1142,5,77,0,0,1137,1138,
-		3,194,97,0,1138,1139,5,131,0,0,1139,1140,3,194,97,0,1140,1141,3,198,99,
-		0,1141,1143,1,0,0,0,1142,1137,1,0,0,0,1142,1143,1,0,0,0,1143,1152,1,0,
-		0,0,1144,1148,5,91,0,0,1145,1146,5,128,0,0,1146,1149,5,120,0,0,1147,1149,
-		5,110,0,0,1148,1145,1,0,0,0,1148,1147,1,0,0,0,1149,1150,1,0,0,0,1150,1152,
-		5,111,0,0,1151,1135,1,0,0,0,1151,1136,1,0,0,0,1151,1144,1,0,0,0,1152,151,
-		1,0,0,0,1153,1160,3,200,100,0,1154,1160,5,87,0,0,1155,1160,5,94,0,0,1156,
-		1160,5,43,0,0,1157,1160,5,44,0,0,1158,1160,5,126,0,0,1159,1153,1,0,0,0,
-		1159,1154,1,0,0,0,1159,1155,1,0,0,0,1159,1156,1,0,0,0,1159,1157,1,0,0,
-		0,1159,1158,1,0,0,0,1160,153,1,0,0,0,1161,1162,5,59,0,0,1162,1164,5,67,
-		0,0,1163,1161,1,0,0,0,1163,1164,1,0,0,0,1164,1165,1,0,0,0,1165,1170,7,
-		9,0,0,1166,1171,5,43,0,0,1167,1168,3,186,93,0,1168,1169,3,176,88,0,1169,
-		1171,1,0,0,0,1170,1166,1,0,0,0,1170,1167,1,0,0,0,1171,1178,1,0,0,0,1172,
-		1173,5,44,0,0,1173,1174,3,186,93,0,1174,1175,5,131,0,0,1175,1176,3,186,
-		93,0,1176,1178,1,0,0,0,1177,1163,1,0,0,0,1177,1172,1,0,0,0,1178,155,1,
-		0,0,0,1179,1181,3,194,97,0,1180,1179,1,0,0,0,1180,1181,1,0,0,0,1181,1183,
-		1,0,0,0,1182,1184,3,200,100,0,1183,1182,1,0,0,0,1184,1185,1,0,0,0,1185,
-		1183,1,0,0,0,1185,1186,1,0,0,0,1186,1207,1,0,0,0,1187,1188,5,91,0,0,1188,
-		1195,5,76,0,0,1189,1196,5,43,0,0,1190,1192,3,200,100,0,1191,1190,1,0,0,
-		0,1192,1193,1,0,0,0,1193,1191,1,0,0,0,1193,1194,1,0,0,0,1194,1196,1,0,
-		0,0,1195,1189,1,0,0,0,1195,1191,1,0,0,0,1196,1208,1,0,0,0,1197,1205,5,
-		113,0,0,1198,1206,5,43,0,0,1199,1203,3,186,93,0,1200,1204,3,176,88,0,1201,
-		1204,5,126,0,0,1202,1204,3,200,100,0,1203,1200,1,0,0,0,1203,1201,1,0,0,
-		0,1203,1202,1,0,0,0,1204,1206,1,0,0,0,1205,1198,1,0,0,0,1205,1199,1,0,
-		0,0,1206,1208,1,0,0,0,1207,1187,1,0,0,0,1207,1197,1,0,0,0,1207,1208,1,
-		0,0,0,1208,157,1,0,0,0,1209,1210,5,25,0,0,1210,1229,3,160,80,0,1211,1221,
-		5,36,0,0,1212,1213,5,65,0,0,1213,1214,7,10,0,0,1214,1222,3,180,90,0,1215,
-		1219,3,180,90,0,1216,1217,5,4,0,0,1217,1218,5,142,0,0,1218,1220,3,180,
-		90,0,1219,1216,1,0,0,0,1219,1220,1,0,0,0,1220,1222,1,0,0,0,1221,1212,1,
-		0,0,0,1221,1215,1,0,0,0,1222,1230,1,0,0,0,1223,1226,7,6,0,0,1224,1225,
-		5,65,0,0,1225,1227,7,10,0,0,1226,1224,1,0,0,0,1226,1227,1,0,0,0,1227,1228,
-		1,0,0,0,1228,1230,3,160,80,0,1229,1211,1,0,0,0,1229,1223,1,0,0,0,1230,
-		159,1,0,0,0,1231,1242,3,180,90,0,1232,1234,5,152,0,0,1233,1232,1,0,0,0,
-		1233,1234,1,0,0,0,1234,1235,1,0,0,0,1235,1239,7,2,0,0,1236,1238,3,162,
-		81,0,1237,1236,1,0,0,0,1238,1241,1,0,0,0,1239,1237,1,0,0,0,1239,1240,1,
-		0,0,0,1240,1243,1,0,0,0,1241,1239,1,0,0,0,1242,1233,1,0,0,0,1242,1243,
-		1,0,0,0,1243,161,1,0,0,0,1244,1245,3,192,96,0,1245,1247,3,190,95,0,1246,
-		1248,7,2,0,0,1247,1246,1,0,0,0,1247,1248,1,0,0,0,1248,163,1,0,0,0,1249,
-		1250,5,9,0,0,1250,1255,3,166,83,0,1251,1252,5,4,0,0,1252,1254,3,166,83,
-		0,1253,1251,1,0,0,0,1254,1257,1,0,0,0,1255,1253,1,0,0,0,1255,1256,1,0,
-		0,0,1256,1263,1,0,0,0,1257,1255,1,0,0,0,1258,1259,5,143,0,0,1259,1260,
-		5,134,0,0,1260,1264,7,1,0,0,1261,1262,5,141,0,0,1262,1264,5,70,0,0,1263,
-		1258,1,0,0,0,1263,1261,1,0,0,0,1263,1264,1,0,0,0,1264,165,1,0,0,0,1265,
-		1272,3,186,93,0,1266,1268,3,200,100,0,1267,1266,1,0,0,0,1268,1269,1,0,
-		0,0,1269,1267,1,0,0,0,1269,1270,1,0,0,0,1270,1273,1,0,0,0,1271,1273,5,
-		126,0,0,1272,1267,1,0,0,0,1272,1271,1,0,0,0,1272,1273,1,0,0,0,1273,167,
-		1,0,0,0,1274,1275,5,19,0,0,1275,1281,5,79,0,0,1276,1278,3,200,100,0,1277,
-		1279,5,78,0,0,1278,1277,1,0,0,0,1278,1279,1,0,0,0,1279,1281,1,0,0,0,1280,
-		1274,1,0,0,0,1280,1276,1,0,0,0,1281,169,1,0,0,0,1282,1283,7,11,0,0,1283,
-		171,1,0,0,0,1284,1285,7,12,0,0,1285,173,1,0,0,0,1286,1288,3,200,100,0,
-		1287,1286,1,0,0,0,1288,1289,1,0,0,0,1289,1287,1,0,0,0,1289,1290,1,0,0,
-		0,1290,175,1,0,0,0,1291,1292,7,13,0,0,1292,177,1,0,0,0,1293,1294,7,14,
-		0,0,1294,179,1,0,0,0,1295,1299,3,184,92,0,1296,1298,3,182,91,0,1297,1296,
-		1,0,0,0,1298,1301,1,0,0,0,1299,1297,1,0,0,0,1299,1300,1,0,0,0,1300,181,
-		1,0,0,0,1301,1299,1,0,0,0,1302,1303,3,192,96,0,1303,1304,3,184,92,0,1304,
-		183,1,0,0,0,1305,1307,3,194,97,0,1306,1308,3,198,99,0,1307,1306,1,0,0,
-		0,1307,1308,1,0,0,0,1308,1315,1,0,0,0,1309,1315,3,200,100,0,1310,1311,
-		5,7,0,0,1311,1312,3,180,90,0,1312,1313,5,8,0,0,1313,1315,1,0,0,0,1314,
-		1305,1,0,0,0,1314,1309,1,0,0,0,1314,1310,1,0,0,0,1315,185,1,0,0,0,1316,
-		1320,3,190,95,0,1317,1319,3,188,94,0,1318,1317,1,0,0,0,1319,1322,1,0,0,
-		0,1320,1318,1,0,0,0,1320,1321,1,0,0,0,1321,187,1,0,0,0,1322,1320,1,0,0,
-		0,1323,1324,3,192,96,0,1324,1325,3,190,95,0,1325,189,1,0,0,0,1326,1333,
-		3,194,97,0,1327,1333,3,200,100,0,1328,1329,5,7,0,0,1329,1330,3,186,93,
-		0,1330,1331,5,8,0,0,1331,1333,1,0,0,0,1332,1326,1,0,0,0,1332,1327,1,0,
-		0,0,1332,1328,1,0,0,0,1333,191,1,0,0,0,1334,1335,7,15,0,0,1335,193,1,0,
-		0,0,1336,1348,3,196,98,0,1337,1338,5,7,0,0,1338,1343,3,196,98,0,1339,1340,
-		5,4,0,0,1340,1342,3,196,98,0,1341,1339,1,0,0,0,1342,1345,1,0,0,0,1343,
-		1341,1,0,0,0,1343,1344,1,0,0,0,1344,1346,1,0,0,0,1345,1343,1,0,0,0,1346,
-		1347,5,8,0,0,1347,1349,1,0,0,0,1348,1337,1,0,0,0,1348,1349,1,0,0,0,1349,
-		195,1,0,0,0,1350,1352,5,153,0,0,1351,1353,5,154,0,0,1352,1351,1,0,0,0,
-		1352,1353,1,0,0,0,1353,1356,1,0,0,0,1354,1356,5,154,0,0,1355,1350,1,0,
-		0,0,1355,1354,1,0,0,0,1356,197,1,0,0,0,1357,1358,7,16,0,0,1358,199,1,0,
-		0,0,1359,1360,7,17,0,0,1360,201,1,0,0,0,168,248,263,274,282,284,300,306,
-		315,317,342,352,361,367,379,396,398,404,413,421,428,438,447,453,471,482,
-		496,502,507,510,520,528,538,547,550,555,561,568,575,580,592,596,610,619,
-		630,633,638,645,650,657,667,670,674,683,686,691,695,698,702,704,707,709,
-		714,720,724,728,731,742,744,751,758,760,766,772,779,781,789,792,802,811,
-		813,816,824,833,845,855,859,865,869,877,884,894,897,910,915,921,930,936,
-		946,948,950,958,962,965,972,979,985,990,993,998,1004,1009,1014,1021,1026,
-		1037,1044,1048,1063,1074,1082,1088,1094,1100,1102,1104,1110,1116,1123,
-		1128,1133,1142,1148,1151,1159,1163,1170,1177,1180,1185,1193,1195,1203,
-		1205,1207,1219,1221,1226,1229,1233,1239,1242,1247,1255,1263,1269,1272,
-		1278,1280,1289,1299,1307,1314,1320,1332,1343,1348,1352,1355
+		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,202,
+		204,0,18,2,0,147,148,150,151,2,0,20,20,69,69,2,0,44,44,126,126,2,0,147,
+		147,150,150,2,0,90,90,140,140,2,0,75,75,137,137,2,0,63,63,93,93,2,0,33,
+		33,42,42,4,0,87,87,94,94,102,102,120,120,2,0,87,87,94,94,2,0,95,95,100,
+		100,2,0,119,119,145,145,2,0,73,73,92,92,1,0,43,44,1,0,125,126,2,0,10,12,
+		14,14,4,0,91,91,146,146,148,149,151,151,27,0,15,18,20,27,29,31,33,42,45,
+		56,58,60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,112,114,118,120,
+		120,122,122,124,125,127,127,129,130,132,135,137,140,142,142,144,144,147,
+		147,150,150,152,152,1554,0,206,1,0,0,0,2,209,1,0,0,0,4,252,1,0,0,0,6,254,
+		1,0,0,0,8,257,1,0,0,0,10,260,1,0,0,0,12,267,1,0,0,0,14,269,1,0,0,0,16,
+		272,1,0,0,0,18,288,1,0,0,0,20,290,1,0,0,0,22,293,1,0,0,0,24,296,1,0,0,
+		0,26,299,1,0,0,0,28,301,1,0,0,0,30,321,1,0,0,0,32,323,1,0,0,0,34,327,1,
+		0,0,0,36,348,1,0,0,0,38,351,1,0,0,0,40,383,1,0,0,0,42,385,1,0,0,0,44,390,
+		1,0,0,0,46,411,1,0,0,0,48,419,1,0,0,0,50,427,1,0,0,0,52,434,1,0,0,0,54,
+		451,1,0,0,0,56,453,1,0,0,0,58,462,1,0,0,0,60,477,1,0,0,0,62,489,1,0,0,
+		0,64,506,1,0,0,0,66,508,1,0,0,0,68,554,1,0,0,0,70,557,1,0,0,0,72,572,1,
+		0,0,0,74,574,1,0,0,0,76,581,1,0,0,0,78,600,1,0,0,0,80,602,1,0,0,0,82,607,
+		1,0,0,0,84,623,1,0,0,0,86,625,1,0,0,0,88,628,1,0,0,0,90,632,1,0,0,0,92,
+		644,1,0,0,0,94,656,1,0,0,0,96,718,1,0,0,0,98,720,1,0,0,0,100,728,1,0,0,
+		0,102,745,1,0,0,0,104,752,1,0,0,0,106,765,1,0,0,0,108,767,1,0,0,0,110,
+		827,1,0,0,0,112,851,1,0,0,0,114,863,1,0,0,0,116,878,1,0,0,0,118,880,1,
+		0,0,0,120,910,1,0,0,0,122,912,1,0,0,0,124,919,1,0,0,0,126,932,1,0,0,0,
+		128,995,1,0,0,0,130,1005,1,0,0,0,132,1018,1,0,0,0,134,1042,1,0,0,0,136,
+		1047,1,0,0,0,138,1049,1,0,0,0,140,1061,1,0,0,0,142,1077,1,0,0,0,144,1081,
+		1,0,0,0,146,1086,1,0,0,0,148,1115,1,0,0,0,150,1117,1,0,0,0,152,1164,1,
+		0,0,0,154,1184,1,0,0,0,156,1192,1,0,0,0,158,1210,1,0,0,0,160,1213,1,0,
+		0,0,162,1242,1,0,0,0,164,1264,1,0,0,0,166,1277,1,0,0,0,168,1282,1,0,0,
+		0,170,1298,1,0,0,0,172,1313,1,0,0,0,174,1315,1,0,0,0,176,1317,1,0,0,0,
+		178,1320,1,0,0,0,180,1324,1,0,0,0,182,1326,1,0,0,0,184,1328,1,0,0,0,186,
+		1335,1,0,0,0,188,1347,1,0,0,0,190,1349,1,0,0,0,192,1356,1,0,0,0,194,1365,
+		1,0,0,0,196,1367,1,0,0,0,198,1369,1,0,0,0,200,1388,1,0,0,0,202,1390,1,
+		0,0,0,204,1392,1,0,0,0,206,207,3,4,2,0,207,208,5,0,0,1,208,1,1,0,0,0,209,
+		210,3,168,84,0,210,211,5,0,0,1,211,3,1,0,0,0,212,253,3,6,3,0,213,253,3,
+		8,4,0,214,253,3,10,5,0,215,253,3,14,7,0,216,253,3,16,8,0,217,253,3,20,
+		10,0,218,253,3,22,11,0,219,253,3,24,12,0,220,253,3,26,13,0,221,253,3,28,
+		14,0,222,253,3,32,16,0,223,253,3,34,17,0,224,253,3,38,19,0,225,253,3,42,
+		21,0,226,253,3,44,22,0,227,253,3,66,33,0,228,253,3,74,37,0,229,253,3,76,
+		38,0,230,253,3,78,39,0,231,253,3,80,40,0,232,253,3,82,41,0,233,253,3,86,
+		43,0,234,253,3,88,44,0,235,253,3,90,45,0,236,253,3,92,46,0,237,253,3,110,
+		55,0,238,253,3,118,59,0,239,253,3,122,61,0,240,253,3,124,62,0,241,253,
+		3,126,63,0,242,253,3,150,75,0,243,253,3,162,81,0,244,253,3,46,23,0,245,
+		253,3,112,56,0,246,253,3,48,24,0,247,253,3,50,25,0,248,253,3,52,26,0,249,
+		253,3,58,29,0,250,253,3,60,30,0,251,253,3,56,28,0,252,212,1,0,0,0,252,
+		213,1,0,0,0,252,214,1,0,0,0,252,215,1,0,0,0,252,216,1,0,0,0,252,217,1,
+		0,0,0,252,218,1,0,0,0,252,219,1,0,0,0,252,220,1,0,0,0,252,221,1,0,0,0,
+		252,222,1,0,0,0,252,223,1,0,0,0,252,224,1,0,0,0,252,225,1,0,0,0,252,226,
+		1,0,0,0,252,227,1,0,0,0,252,228,1,0,0,0,252,229,1,0,0,0,252,230,1,0,0,
+		0,252,231,1,0,0,0,252,232,1,0,0,0,252,233,1,0,0,0,252,234,1,0,0,0,252,
+		235,1,0,0,0,252,236,1,0,0,0,252,237,1,0,0,0,252,238,1,0,0,0,252,239,1,
+		0,0,0,252,240,1,0,0,0,252,241,1,0,0,0,252,242,1,0,0,0,252,243,1,0,0,0,
+		252,244,1,0,0,0,252,245,1,0,0,0,252,246,1,0,0,0,252,247,1,0,0,0,252,248,
+		1,0,0,0,252,249,1,0,0,0,252,250,1,0,0,0,252,251,1,0,0,0,253,5,1,0,0,0,
+		254,255,5,37,0,0,255,256,3,200,100,0,256,7,1,0,0,0,257,258,5,39,0,0,258,
+		259,5,157,0,0,259,9,1,0,0,0,260,261,5,53,0,0,261,262,3,12,6,0,262,11,1,
+		0,0,0,263,268,5,153,0,0,264,268,5,156,0,0,265,268,5,157,0,0,266,268,3,
+		204,102,0,267,263,1,0,0,0,267,264,1,0,0,0,267,265,1,0,0,0,267,266,1,0,
+		0,0,268,13,1,0,0,0,269,270,5,51,0,0,270,271,3,204,102,0,271,15,1,0,0,0,
+		272,273,5,47,0,0,273,278,3,18,9,0,274,275,5,4,0,0,275,277,3,18,9,0,276,
+		274,1,0,0,0,277,280,1,0,0,0,278,276,1,0,0,0,278,279,1,0,0,0,279,17,1,0,
+		0,0,280,278,1,0,0,0,281,289,3,204,102,0,282,289,5,157,0,0,283,286,5,153,
+		0,0,284,287,3,204,102,0,285,287,5,14,0,0,286,284,1,0,0,0,286,285,1,0,0,
+		0,286,287,1,0,0,0,287,289,1,0,0,0,288,281,1,0,0,0,288,282,1,0,0,0,288,
+		283,1,0,0,0,289,19,1,0,0,0,290,291,5,48,0,0,291,292,5,157,0,0,292,21,1,
+		0,0,0,293,294,5,38,0,0,294,295,5,157,0,0,295,23,1,0,0,0,296,297,5,54,0,
+		0,297,298,3,204,102,0,298,25,1,0,0,0,299,300,5,3,0,0,300,27,1,0,0,0,301,
+		302,5,56,0,0,302,304,3,204,102,0,303,305,5,157,0,0,304,303,1,0,0,0,304,
+		305,1,0,0,0,305,310,1,0,0,0,306,307,5,4,0,0,307,309,3,30,15,0,308,306,
+		1,0,0,0,309,312,1,0,0,0,310,308,1,0,0,0,310,311,1,0,0,0,311,29,1,0,0,0,
+		312,310,1,0,0,0,313,314,5,139,0,0,314,322,3,200,100,0,315,319,3,200,100,
+		0,316,320,7,0,0,0,317,318,5,13,0,0,318,320,5,85,0,0,319,316,1,0,0,0,319,
+		317,1,0,0,0,320,322,1,0,0,0,321,313,1,0,0,0,321,315,1,0,0,0,322,31,1,0,
+		0,0,323,324,5,31,0,0,324,325,3,200,100,0,325,326,5,149,0,0,326,33,1,0,
+		0,0,327,328,5,30,0,0,328,329,3,178,89,0,329,330,5,6,0,0,330,331,3,200,
+		100,0,331,346,3,182,91,0,332,333,5,61,0,0,333,334,3,200,100,0,334,335,
+		3,180,90,0,335,336,5,131,0,0,336,337,3,36,18,0,337,347,1,0,0,0,338,339,
+		5,131,0,0,339,340,3,36,18,0,340,341,5,4,0,0,341,342,3,200,100,0,342,343,
+		3,180,90,0,343,344,5,131,0,0,344,345,3,36,18,0,345,347,1,0,0,0,346,332,
+		1,0,0,0,346,338,1,0,0,0,347,35,1,0,0,0,348,349,3,200,100,0,349,350,3,202,
+		101,0,350,37,1,0,0,0,351,352,5,52,0,0,352,356,3,178,89,0,353,354,5,4,0,
+		0,354,355,5,102,0,0,355,357,5,43,0,0,356,353,1,0,0,0,356,357,1,0,0,0,357,
+		358,1,0,0,0,358,359,5,6,0,0,359,360,5,69,0,0,360,365,3,200,100,0,361,366,
+		5,72,0,0,362,363,5,74,0,0,363,364,5,103,0,0,364,366,5,22,0,0,365,361,1,
+		0,0,0,365,362,1,0,0,0,365,366,1,0,0,0,366,371,1,0,0,0,367,368,5,4,0,0,
+		368,370,3,40,20,0,369,367,1,0,0,0,370,373,1,0,0,0,371,369,1,0,0,0,371,
+		372,1,0,0,0,372,39,1,0,0,0,373,371,1,0,0,0,374,375,5,87,0,0,375,376,5,
+		125,0,0,376,377,5,91,0,0,377,378,5,155,0,0,378,384,7,1,0,0,379,380,5,103,
+		0,0,380,381,5,91,0,0,381,382,5,128,0,0,382,384,5,88,0,0,383,374,1,0,0,
+		0,383,379,1,0,0,0,384,41,1,0,0,0,385,386,5,36,0,0,386,387,3,204,102,0,
+		387,388,5,93,0,0,388,389,3,184,92,0,389,43,1,0,0,0,390,391,5,22,0,0,391,
+		392,3,204,102,0,392,402,5,93,0,0,393,394,7,2,0,0,394,395,5,28,0,0,395,
+		403,3,184,92,0,396,400,3,184,92,0,397,398,7,2,0,0,398,399,5,28,0,0,399,
+		401,3,184,92,0,400,397,1,0,0,0,400,401,1,0,0,0,401,403,1,0,0,0,402,393,
+		1,0,0,0,402,396,1,0,0,0,403,408,1,0,0,0,404,405,5,4,0,0,405,407,3,64,32,
+		0,406,404,1,0,0,0,407,410,1,0,0,0,408,406,1,0,0,0,408,409,1,0,0,0,409,
+		45,1,0,0,0,410,408,1,0,0,0,411,417,5,21,0,0,412,413,5,143,0,0,413,414,
+		5,134,0,0,414,418,7,1,0,0,415,416,5,141,0,0,416,418,5,70,0,0,417,412,1,
+		0,0,0,417,415,1,0,0,0,418,47,1,0,0,0,419,425,5,18,0,0,420,421,3,204,102,
+		0,421,422,5,4,0,0,422,423,3,202,101,0,423,426,1,0,0,0,424,426,5,157,0,
+		0,425,420,1,0,0,0,425,424,1,0,0,0,426,49,1,0,0,0,427,428,5,24,0,0,428,
+		429,3,204,102,0,429,430,5,93,0,0,430,432,3,184,92,0,431,433,5,96,0,0,432,
+		431,1,0,0,0,432,433,1,0,0,0,433,51,1,0,0,0,434,435,5,27,0,0,435,436,3,
+		204,102,0,436,437,5,93,0,0,437,442,3,164,82,0,438,439,5,4,0,0,439,441,
+		3,54,27,0,440,438,1,0,0,0,441,444,1,0,0,0,442,440,1,0,0,0,442,443,1,0,
+		0,0,443,53,1,0,0,0,444,442,1,0,0,0,445,452,5,109,0,0,446,447,5,127,0,0,
+		447,448,5,68,0,0,448,449,3,200,100,0,449,450,5,13,0,0,450,452,1,0,0,0,
+		451,445,1,0,0,0,451,446,1,0,0,0,452,55,1,0,0,0,453,454,5,15,0,0,454,457,
+		3,204,102,0,455,456,5,105,0,0,456,458,3,204,102,0,457,455,1,0,0,0,457,
+		458,1,0,0,0,458,459,1,0,0,0,459,460,5,6,0,0,460,461,5,157,0,0,461,57,1,
+		0,0,0,462,463,5,50,0,0,463,464,3,178,89,0,464,465,5,6,0,0,465,466,3,200,
+		100,0,466,467,3,182,91,0,467,468,5,61,0,0,468,469,3,200,100,0,469,470,
+		3,180,90,0,470,471,5,138,0,0,471,472,3,200,100,0,472,475,7,3,0,0,473,474,
+		5,4,0,0,474,476,3,204,102,0,475,473,1,0,0,0,475,476,1,0,0,0,476,59,1,0,
+		0,0,477,478,5,34,0,0,478,479,3,18,9,0,479,480,5,6,0,0,480,481,3,204,102,
+		0,481,486,3,62,31,0,482,483,5,4,0,0,483,485,3,62,31,0,484,482,1,0,0,0,
+		485,488,1,0,0,0,486,484,1,0,0,0,486,487,1,0,0,0,487,61,1,0,0,0,488,486,
+		1,0,0,0,489,490,3,200,100,0,490,491,3,202,101,0,491,492,7,4,0,0,492,63,
+		1,0,0,0,493,507,5,104,0,0,494,507,5,82,0,0,495,496,5,101,0,0,496,497,5,
+		105,0,0,497,500,3,194,97,0,498,499,5,10,0,0,499,501,3,194,97,0,500,498,
+		1,0,0,0,500,501,1,0,0,0,501,507,1,0,0,0,502,503,5,118,0,0,503,507,7,5,
+		0,0,504,505,5,142,0,0,505,507,3,184,92,0,506,493,1,0,0,0,506,494,1,0,0,
+		0,506,495,1,0,0,0,506,502,1,0,0,0,506,504,1,0,0,0,507,65,1,0,0,0,508,509,
+		5,40,0,0,509,511,3,204,102,0,510,512,3,68,34,0,511,510,1,0,0,0,511,512,
+		1,0,0,0,512,514,1,0,0,0,513,515,3,168,84,0,514,513,1,0,0,0,514,515,1,0,
+		0,0,515,67,1,0,0,0,516,517,5,29,0,0,517,518,3,204,102,0,518,519,5,6,0,
+		0,519,524,3,190,95,0,520,521,3,182,91,0,521,522,5,65,0,0,522,523,3,172,
+		86,0,523,525,1,0,0,0,524,520,1,0,0,0,524,525,1,0,0,0,525,555,1,0,0,0,526,
+		527,5,93,0,0,527,528,3,204,102,0,528,532,5,98,0,0,529,530,5,4,0,0,530,
+		531,5,133,0,0,531,533,5,112,0,0,532,529,1,0,0,0,532,533,1,0,0,0,533,555,
+		1,0,0,0,534,535,5,114,0,0,535,536,5,137,0,0,536,537,5,60,0,0,537,542,3,
+		70,35,0,538,539,5,61,0,0,539,541,3,70,35,0,540,538,1,0,0,0,541,544,1,0,
+		0,0,542,540,1,0,0,0,542,543,1,0,0,0,543,545,1,0,0,0,544,542,1,0,0,0,545,
+		546,5,6,0,0,546,551,3,160,80,0,547,548,5,4,0,0,548,550,3,160,80,0,549,
+		547,1,0,0,0,550,553,1,0,0,0,551,549,1,0,0,0,551,552,1,0,0,0,552,555,1,
+		0,0,0,553,551,1,0,0,0,554,516,1,0,0,0,554,526,1,0,0,0,554,534,1,0,0,0,
+		555,69,1,0,0,0,556,558,3,156,78,0,557,556,1,0,0,0,558,559,1,0,0,0,559,
+		557,1,0,0,0,559,560,1,0,0,0,560,565,1,0,0,0,561,562,5,4,0,0,562,564,3,
+		72,36,0,563,561,1,0,0,0,564,567,1,0,0,0,565,563,1,0,0,0,565,566,1,0,0,
+		0,566,71,1,0,0,0,567,565,1,0,0,0,568,573,3,158,79,0,569,570,3,174,87,0,
+		570,571,5,86,0,0,571,573,1,0,0,0,572,568,1,0,0,0,572,569,1,0,0,0,573,73,
+		1,0,0,0,574,575,5,17,0,0,575,576,5,141,0,0,576,577,3,190,95,0,577,579,
+		3,182,91,0,578,580,3,168,84,0,579,578,1,0,0,0,579,580,1,0,0,0,580,75,1,
+		0,0,0,581,582,5,20,0,0,582,584,3,190,95,0,583,585,3,168,84,0,584,583,1,
+		0,0,0,584,585,1,0,0,0,585,77,1,0,0,0,586,587,5,29,0,0,587,588,5,89,0,0,
+		588,589,3,172,86,0,589,590,7,6,0,0,590,591,3,204,102,0,591,601,1,0,0,0,
+		592,593,5,19,0,0,593,597,5,79,0,0,594,595,7,7,0,0,595,597,5,78,0,0,596,
+		592,1,0,0,0,596,594,1,0,0,0,597,598,1,0,0,0,598,599,7,6,0,0,599,601,3,
+		204,102,0,600,586,1,0,0,0,600,596,1,0,0,0,601,79,1,0,0,0,602,603,5,35,
+		0,0,603,604,5,102,0,0,604,605,5,43,0,0,605,606,3,204,102,0,606,81,1,0,
+		0,0,607,608,5,23,0,0,608,609,5,6,0,0,609,614,3,84,42,0,610,611,5,4,0,0,
+		611,613,3,84,42,0,612,610,1,0,0,0,613,616,1,0,0,0,614,612,1,0,0,0,614,
+		615,1,0,0,0,615,83,1,0,0,0,616,614,1,0,0,0,617,618,5,121,0,0,618,624,3,
+		190,95,0,619,620,3,190,95,0,620,621,5,28,0,0,621,622,3,204,102,0,622,624,
+		1,0,0,0,623,617,1,0,0,0,623,619,1,0,0,0,624,85,1,0,0,0,625,626,5,26,0,
+		0,626,627,5,106,0,0,627,87,1,0,0,0,628,629,5,55,0,0,629,630,5,91,0,0,630,
+		631,5,81,0,0,631,89,1,0,0,0,632,634,5,43,0,0,633,635,3,190,95,0,634,633,
+		1,0,0,0,634,635,1,0,0,0,635,637,1,0,0,0,636,638,3,174,87,0,637,636,1,0,
+		0,0,637,638,1,0,0,0,638,639,1,0,0,0,639,640,5,6,0,0,640,642,3,94,47,0,
+		641,643,3,168,84,0,642,641,1,0,0,0,642,643,1,0,0,0,643,91,1,0,0,0,644,
+		645,5,44,0,0,645,646,3,190,95,0,646,647,5,131,0,0,647,649,3,190,95,0,648,
+		650,3,174,87,0,649,648,1,0,0,0,649,650,1,0,0,0,650,651,1,0,0,0,651,652,
+		5,6,0,0,652,654,3,94,47,0,653,655,3,168,84,0,654,653,1,0,0,0,654,655,1,
+		0,0,0,655,93,1,0,0,0,656,661,3,96,48,0,657,658,5,4,0,0,658,660,3,96,48,
+		0,659,657,1,0,0,0,660,663,1,0,0,0,661,659,1,0,0,0,661,662,1,0,0,0,662,
+		95,1,0,0,0,663,661,1,0,0,0,664,665,5,7,0,0,665,666,3,94,47,0,666,671,5,
+		8,0,0,667,668,3,190,95,0,668,669,5,130,0,0,669,672,1,0,0,0,670,672,3,106,
+		53,0,671,667,1,0,0,0,671,670,1,0,0,0,671,672,1,0,0,0,672,674,1,0,0,0,673,
+		675,3,108,54,0,674,673,1,0,0,0,674,675,1,0,0,0,675,719,1,0,0,0,676,678,
+		5,121,0,0,677,679,3,190,95,0,678,677,1,0,0,0,678,679,1,0,0,0,679,719,1,
+		0,0,0,680,681,5,123,0,0,681,682,5,112,0,0,682,719,3,190,95,0,683,687,5,
+		32,0,0,684,685,5,128,0,0,685,688,5,117,0,0,686,688,3,190,95,0,687,684,
+		1,0,0,0,687,686,1,0,0,0,688,719,1,0,0,0,689,691,3,198,99,0,690,689,1,0,
+		0,0,690,691,1,0,0,0,691,713,1,0,0,0,692,694,3,204,102,0,693,692,1,0,0,
+		0,694,695,1,0,0,0,695,693,1,0,0,0,695,696,1,0,0,0,696,706,1,0,0,0,697,
+		699,3,176,88,0,698,700,3,104,52,0,699,698,1,0,0,0,699,700,1,0,0,0,700,
+		707,1,0,0,0,701,703,3,102,51,0,702,704,3,98,49,0,703,702,1,0,0,0,703,704,
+		1,0,0,0,704,707,1,0,0,0,705,707,3,100,50,0,706,697,1,0,0,0,706,701,1,0,
+		0,0,706,705,1,0,0,0,706,707,1,0,0,0,707,714,1,0,0,0,708,710,3,176,88,0,
+		709,711,3,104,52,0,710,709,1,0,0,0,710,711,1,0,0,0,711,714,1,0,0,0,712,
+		714,3,100,50,0,713,693,1,0,0,0,713,708,1,0,0,0,713,712,1,0,0,0,714,716,
+		1,0,0,0,715,717,3,108,54,0,716,715,1,0,0,0,716,717,1,0,0,0,717,719,1,0,
+		0,0,718,664,1,0,0,0,718,676,1,0,0,0,718,680,1,0,0,0,718,683,1,0,0,0,718,
+		690,1,0,0,0,719,97,1,0,0,0,720,721,5,141,0,0,721,722,5,7,0,0,722,723,3,
+		94,47,0,723,724,5,8,0,0,724,725,3,190,95,0,725,726,5,130,0,0,726,727,5,
+		83,0,0,727,99,1,0,0,0,728,729,5,65,0,0,729,730,5,76,0,0,730,731,5,80,0,
+		0,731,101,1,0,0,0,732,734,3,192,96,0,733,732,1,0,0,0,734,735,1,0,0,0,735,
+		733,1,0,0,0,735,736,1,0,0,0,736,746,1,0,0,0,737,741,3,198,99,0,738,740,
+		3,192,96,0,739,738,1,0,0,0,740,743,1,0,0,0,741,739,1,0,0,0,741,742,1,0,
+		0,0,742,746,1,0,0,0,743,741,1,0,0,0,744,746,3,106,53,0,745,733,1,0,0,0,
+		745,737,1,0,0,0,745,744,1,0,0,0,746,103,1,0,0,0,747,749,3,190,95,0,748,
+		750,5,83,0,0,749,748,1,0,0,0,749,750,1,0,0,0,750,753,1,0,0,0,751,753,3,
+		106,53,0,752,747,1,0,0,0,752,751,1,0,0,0,753,105,1,0,0,0,754,766,5,57,
+		0,0,755,766,5,64,0,0,756,757,5,131,0,0,757,766,5,71,0,0,758,759,5,136,
+		0,0,759,760,3,190,95,0,760,763,5,116,0,0,761,762,5,66,0,0,762,764,5,71,
+		0,0,763,761,1,0,0,0,763,764,1,0,0,0,764,766,1,0,0,0,765,754,1,0,0,0,765,
+		755,1,0,0,0,765,756,1,0,0,0,765,758,1,0,0,0,766,107,1,0,0,0,767,825,5,
+		91,0,0,768,772,7,8,0,0,769,771,3,204,102,0,770,769,1,0,0,0,771,774,1,0,
+		0,0,772,770,1,0,0,0,772,773,1,0,0,0,773,781,1,0,0,0,774,772,1,0,0,0,775,
+		777,5,61,0,0,776,778,3,204,102,0,777,776,1,0,0,0,778,779,1,0,0,0,779,777,
+		1,0,0,0,779,780,1,0,0,0,780,782,1,0,0,0,781,775,1,0,0,0,781,782,1,0,0,
+		0,782,787,1,0,0,0,783,784,5,136,0,0,784,785,3,190,95,0,785,786,5,116,0,
+		0,786,788,1,0,0,0,787,783,1,0,0,0,787,788,1,0,0,0,788,826,1,0,0,0,789,
+		793,5,76,0,0,790,792,3,204,102,0,791,790,1,0,0,0,792,795,1,0,0,0,793,791,
+		1,0,0,0,793,794,1,0,0,0,794,814,1,0,0,0,795,793,1,0,0,0,796,798,5,61,0,
+		0,797,799,3,198,99,0,798,797,1,0,0,0,798,799,1,0,0,0,799,801,1,0,0,0,800,
+		802,3,204,102,0,801,800,1,0,0,0,802,803,1,0,0,0,803,801,1,0,0,0,803,804,
+		1,0,0,0,804,812,1,0,0,0,805,806,5,91,0,0,806,808,5,76,0,0,807,809,3,204,
+		102,0,808,807,1,0,0,0,809,810,1,0,0,0,810,808,1,0,0,0,810,811,1,0,0,0,
+		811,813,1,0,0,0,812,805,1,0,0,0,812,813,1,0,0,0,813,815,1,0,0,0,814,796,
+		1,0,0,0,814,815,1,0,0,0,815,822,1,0,0,0,816,823,5,57,0,0,817,823,5,64,
+		0,0,818,819,5,136,0,0,819,820,3,190,95,0,820,821,5,116,0,0,821,823,1,0,
+		0,0,822,816,1,0,0,0,822,817,1,0,0,0,822,818,1,0,0,0,822,823,1,0,0,0,823,
+		826,1,0,0,0,824,826,5,71,0,0,825,768,1,0,0,0,825,789,1,0,0,0,825,824,1,
+		0,0,0,826,109,1,0,0,0,827,835,5,41,0,0,828,829,5,44,0,0,829,830,3,190,
+		95,0,830,831,5,131,0,0,831,832,3,190,95,0,832,836,1,0,0,0,833,834,5,43,
+		0,0,834,836,3,190,95,0,835,828,1,0,0,0,835,833,1,0,0,0,836,837,1,0,0,0,
+		837,838,5,4,0,0,838,846,3,190,95,0,839,840,5,99,0,0,840,847,5,130,0,0,
+		841,844,5,130,0,0,842,843,5,91,0,0,843,845,5,59,0,0,844,842,1,0,0,0,844,
+		845,1,0,0,0,845,847,1,0,0,0,846,839,1,0,0,0,846,841,1,0,0,0,847,849,1,
+		0,0,0,848,850,3,168,84,0,849,848,1,0,0,0,849,850,1,0,0,0,850,111,1,0,0,
+		0,851,852,5,28,0,0,852,857,3,114,57,0,853,854,5,4,0,0,854,856,3,114,57,
+		0,855,853,1,0,0,0,856,859,1,0,0,0,857,855,1,0,0,0,857,858,1,0,0,0,858,
+		860,1,0,0,0,859,857,1,0,0,0,860,861,5,6,0,0,861,862,3,116,58,0,862,113,
+		1,0,0,0,863,866,3,18,9,0,864,865,5,131,0,0,865,867,3,18,9,0,866,864,1,
+		0,0,0,866,867,1,0,0,0,867,115,1,0,0,0,868,879,3,38,19,0,869,879,3,78,39,
+		0,870,879,3,80,40,0,871,879,3,90,45,0,872,879,3,92,46,0,873,879,3,110,
+		55,0,874,879,3,118,59,0,875,879,3,122,61,0,876,879,3,124,62,0,877,879,
+		3,126,63,0,878,868,1,0,0,0,878,869,1,0,0,0,878,870,1,0,0,0,878,871,1,0,
+		0,0,878,872,1,0,0,0,878,873,1,0,0,0,878,874,1,0,0,0,878,875,1,0,0,0,878,
+		876,1,0,0,0,878,877,1,0,0,0,879,117,1,0,0,0,880,888,5,49,0,0,881,882,5,
+		131,0,0,882,889,3,184,92,0,883,884,5,28,0,0,884,889,3,184,92,0,885,886,
+		3,190,95,0,886,887,3,180,90,0,887,889,1,0,0,0,888,881,1,0,0,0,888,883,
+		1,0,0,0,888,885,1,0,0,0,889,892,1,0,0,0,890,891,5,29,0,0,891,893,3,204,
+		102,0,892,890,1,0,0,0,892,893,1,0,0,0,893,898,1,0,0,0,894,895,5,4,0,0,
+		895,897,3,120,60,0,896,894,1,0,0,0,897,900,1,0,0,0,898,896,1,0,0,0,898,
+		899,1,0,0,0,899,902,1,0,0,0,900,898,1,0,0,0,901,903,3,168,84,0,902,901,
+		1,0,0,0,902,903,1,0,0,0,903,119,1,0,0,0,904,905,5,82,0,0,905,911,3,180,
+		90,0,906,907,5,104,0,0,907,911,3,180,90,0,908,909,5,80,0,0,909,911,3,174,
+		87,0,910,904,1,0,0,0,910,906,1,0,0,0,910,908,1,0,0,0,911,121,1,0,0,0,912,
+		913,5,32,0,0,913,914,3,190,95,0,914,915,5,65,0,0,915,917,3,172,86,0,916,
+		918,3,168,84,0,917,916,1,0,0,0,917,918,1,0,0,0,918,123,1,0,0,0,919,920,
+		5,16,0,0,920,921,3,190,95,0,921,922,5,65,0,0,922,927,3,172,86,0,923,924,
+		5,4,0,0,924,925,5,108,0,0,925,926,5,43,0,0,926,928,5,62,0,0,927,923,1,
+		0,0,0,927,928,1,0,0,0,928,930,1,0,0,0,929,931,3,168,84,0,930,929,1,0,0,
+		0,930,931,1,0,0,0,931,125,1,0,0,0,932,983,5,46,0,0,933,934,5,68,0,0,934,
+		984,3,142,71,0,935,936,5,44,0,0,936,937,3,190,95,0,937,938,5,131,0,0,938,
+		939,3,190,95,0,939,940,3,128,64,0,940,984,1,0,0,0,941,944,5,131,0,0,942,
+		944,5,28,0,0,943,941,1,0,0,0,943,942,1,0,0,0,944,945,1,0,0,0,945,948,3,
+		184,92,0,946,947,5,29,0,0,947,949,3,204,102,0,948,946,1,0,0,0,948,949,
+		1,0,0,0,949,954,1,0,0,0,950,951,5,4,0,0,951,953,3,120,60,0,952,950,1,0,
+		0,0,953,956,1,0,0,0,954,952,1,0,0,0,954,955,1,0,0,0,955,957,1,0,0,0,956,
+		954,1,0,0,0,957,958,3,128,64,0,958,984,1,0,0,0,959,981,3,190,95,0,960,
+		963,3,180,90,0,961,962,5,29,0,0,962,964,3,204,102,0,963,961,1,0,0,0,963,
+		964,1,0,0,0,964,969,1,0,0,0,965,966,5,4,0,0,966,968,3,120,60,0,967,965,
+		1,0,0,0,968,971,1,0,0,0,969,967,1,0,0,0,969,970,1,0,0,0,970,972,1,0,0,
+		0,971,969,1,0,0,0,972,973,3,128,64,0,973,982,1,0,0,0,974,975,3,182,91,
+		0,975,979,5,91,0,0,976,977,5,4,0,0,977,978,5,68,0,0,978,980,3,142,71,0,
+		979,976,1,0,0,0,979,980,1,0,0,0,980,982,1,0,0,0,981,960,1,0,0,0,981,974,
+		1,0,0,0,982,984,1,0,0,0,983,933,1,0,0,0,983,935,1,0,0,0,983,943,1,0,0,
+		0,983,959,1,0,0,0,984,127,1,0,0,0,985,986,5,6,0,0,986,991,3,130,65,0,987,
+		988,5,5,0,0,988,990,3,130,65,0,989,987,1,0,0,0,990,993,1,0,0,0,991,989,
+		1,0,0,0,991,992,1,0,0,0,992,996,1,0,0,0,993,991,1,0,0,0,994,996,3,146,
+		73,0,995,985,1,0,0,0,995,994,1,0,0,0,996,998,1,0,0,0,997,999,3,168,84,
+		0,998,997,1,0,0,0,998,999,1,0,0,0,999,129,1,0,0,0,1000,1001,5,58,0,0,1001,
+		1002,3,190,95,0,1002,1003,3,180,90,0,1003,1004,5,4,0,0,1004,1006,1,0,0,
+		0,1005,1000,1,0,0,0,1005,1006,1,0,0,0,1006,1007,1,0,0,0,1007,1012,3,132,
+		66,0,1008,1009,5,4,0,0,1009,1011,3,134,67,0,1010,1008,1,0,0,0,1011,1014,
+		1,0,0,0,1012,1010,1,0,0,0,1012,1013,1,0,0,0,1013,131,1,0,0,0,1014,1012,
+		1,0,0,0,1015,1019,3,176,88,0,1016,1019,5,32,0,0,1017,1019,5,16,0,0,1018,
+		1015,1,0,0,0,1018,1016,1,0,0,0,1018,1017,1,0,0,0,1019,1020,1,0,0,0,1020,
+		1023,3,190,95,0,1021,1022,5,65,0,0,1022,1024,3,172,86,0,1023,1021,1,0,
+		0,0,1023,1024,1,0,0,0,1024,1026,1,0,0,0,1025,1027,3,136,68,0,1026,1025,
+		1,0,0,0,1026,1027,1,0,0,0,1027,133,1,0,0,0,1028,1031,5,129,0,0,1029,1032,
+		3,136,68,0,1030,1032,3,132,66,0,1031,1029,1,0,0,0,1031,1030,1,0,0,0,1032,
+		1043,1,0,0,0,1033,1043,3,138,69,0,1034,1037,5,68,0,0,1035,1038,3,140,70,
+		0,1036,1038,3,142,71,0,1037,1035,1,0,0,0,1037,1036,1,0,0,0,1038,1043,1,
+		0,0,0,1039,1043,3,144,72,0,1040,1041,5,65,0,0,1041,1043,3,172,86,0,1042,
+		1028,1,0,0,0,1042,1033,1,0,0,0,1042,1034,1,0,0,0,1042,1039,1,0,0,0,1042,
+		1040,1,0,0,0,1043,135,1,0,0,0,1044,1048,3,138,69,0,1045,1046,5,68,0,0,
+		1046,1048,3,140,70,0,1047,1044,1,0,0,0,1047,1045,1,0,0,0,1048,137,1,0,
+		0,0,1049,1054,5,84,0,0,1050,1055,5,43,0,0,1051,1052,3,190,95,0,1052,1053,
+		3,180,90,0,1053,1055,1,0,0,0,1054,1050,1,0,0,0,1054,1051,1,0,0,0,1055,
+		1059,1,0,0,0,1056,1057,3,190,95,0,1057,1058,5,130,0,0,1058,1060,1,0,0,
+		0,1059,1056,1,0,0,0,1059,1060,1,0,0,0,1060,139,1,0,0,0,1061,1062,5,135,
+		0,0,1062,1063,5,84,0,0,1063,1064,3,190,95,0,1064,1065,5,61,0,0,1065,1066,
+		3,190,95,0,1066,1070,3,180,90,0,1067,1068,3,190,95,0,1068,1069,5,130,0,
+		0,1069,1071,1,0,0,0,1070,1067,1,0,0,0,1070,1071,1,0,0,0,1071,141,1,0,0,
+		0,1072,1078,5,122,0,0,1073,1074,5,124,0,0,1074,1078,5,112,0,0,1075,1076,
+		5,144,0,0,1076,1078,5,132,0,0,1077,1072,1,0,0,0,1077,1073,1,0,0,0,1077,
+		1075,1,0,0,0,1078,143,1,0,0,0,1079,1082,5,152,0,0,1080,1082,3,198,99,0,
+		1081,1079,1,0,0,0,1081,1080,1,0,0,0,1082,1083,1,0,0,0,1083,1084,3,182,
+		91,0,1084,1085,5,91,0,0,1085,145,1,0,0,0,1086,1087,5,83,0,0,1087,1088,
+		5,131,0,0,1088,1089,3,190,95,0,1089,1090,5,4,0,0,1090,1091,5,65,0,0,1091,
+		1096,3,172,86,0,1092,1093,5,4,0,0,1093,1095,3,148,74,0,1094,1092,1,0,0,
+		0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,1096,1097,1,0,0,0,1097,147,1,0,0,
+		0,1098,1096,1,0,0,0,1099,1100,5,107,0,0,1100,1101,5,119,0,0,1101,1116,
+		3,180,90,0,1102,1103,5,97,0,0,1103,1116,5,87,0,0,1104,1107,5,68,0,0,1105,
+		1108,5,135,0,0,1106,1108,3,142,71,0,1107,1105,1,0,0,0,1107,1106,1,0,0,
+		0,1108,1116,1,0,0,0,1109,1110,7,9,0,0,1110,1111,3,190,95,0,1111,1112,3,
+		180,90,0,1112,1113,5,115,0,0,1113,1116,1,0,0,0,1114,1116,3,144,72,0,1115,
+		1099,1,0,0,0,1115,1102,1,0,0,0,1115,1104,1,0,0,0,1115,1109,1,0,0,0,1115,
+		1114,1,0,0,0,1116,149,1,0,0,0,1117,1119,5,45,0,0,1118,1120,3,156,78,0,
+		1119,1118,1,0,0,0,1120,1121,1,0,0,0,1121,1119,1,0,0,0,1121,1122,1,0,0,
+		0,1122,1127,1,0,0,0,1123,1124,5,61,0,0,1124,1126,3,152,76,0,1125,1123,
+		1,0,0,0,1126,1129,1,0,0,0,1127,1125,1,0,0,0,1127,1128,1,0,0,0,1128,1137,
+		1,0,0,0,1129,1127,1,0,0,0,1130,1135,5,4,0,0,1131,1133,3,158,79,0,1132,
+		1134,5,4,0,0,1133,1132,1,0,0,0,1133,1134,1,0,0,0,1134,1136,1,0,0,0,1135,
+		1131,1,0,0,0,1135,1136,1,0,0,0,1136,1138,1,0,0,0,1137,1130,1,0,0,0,1137,
+		1138,1,0,0,0,1138,1139,1,0,0,0,1139,1141,5,141,0,0,1140,1142,3,156,78,
+		0,1141,1140,1,0,0,0,1142,1143,1,0,0,0,1143,1141,1,0,0,0,1143,1144,1,0,
+		0,0,1144,1149,1,0,0,0,1145,1146,5,61,0,0,1146,1148,3,152,76,0,1147,1145,
+		1,0,0,0,1148,1151,1,0,0,0,1149,1147,1,0,0,0,1149,1150,1,0,0,0,1150,1156,
+		1,0,0,0,1151,1149,1,0,0,0,1152,1153,5,4,0,0,1153,1155,3,154,77,0,1154,
+		1152,1,0,0,0,1155,1158,1,0,0,0,1156,1154,1,0,0,0,1156,1157,1,0,0,0,1157,
+		1161,1,0,0,0,1158,1156,1,0,0,0,1159,1160,5,6,0,0,1160,1162,3,160,80,0,
+		1161,1159,1,0,0,0,1161,1162,1,0,0,0,1162,151,1,0,0,0,1163,1165,3,156,78,
+		0,1164,1163,1,0,0,0,1165,1166,1,0,0,0,1166,1164,1,0,0,0,1166,1167,1,0,
+		0,0,1167,153,1,0,0,0,1168,1185,3,158,79,0,1169,1175,5,77,0,0,1170,1171,
+		3,198,99,0,1171,1172,5,131,0,0,1172,1173,3,198,99,0,1173,1174,3,202,101,
+		0,1174,1176,1,0,0,0,1175,1170,1,0,0,0,1175,1176,1,0,0,0,1176,1185,1,0,
+		0,0,1177,1181,5,91,0,0,1178,1179,5,128,0,0,1179,1182,5,120,0,0,1180,1182,
+		5,110,0,0,1181,1178,1,0,0,0,1181,1180,1,0,0,0,1182,1183,1,0,0,0,1183,1185,
+		5,111,0,0,1184,1168,1,0,0,0,1184,1169,1,0,0,0,1184,1177,1,0,0,0,1185,155,
+		1,0,0,0,1186,1193,3,204,102,0,1187,1193,5,87,0,0,1188,1193,5,94,0,0,1189,
+		1193,5,43,0,0,1190,1193,5,44,0,0,1191,1193,5,126,0,0,1192,1186,1,0,0,0,
+		1192,1187,1,0,0,0,1192,1188,1,0,0,0,1192,1189,1,0,0,0,1192,1190,1,0,0,
+		0,1192,1191,1,0,0,0,1193,157,1,0,0,0,1194,1195,5,59,0,0,1195,1197,5,67,
+		0,0,1196,1194,1,0,0,0,1196,1197,1,0,0,0,1197,1198,1,0,0,0,1198,1203,7,
+		9,0,0,1199,1204,5,43,0,0,1200,1201,3,190,95,0,1201,1202,3,180,90,0,1202,
+		1204,1,0,0,0,1203,1199,1,0,0,0,1203,1200,1,0,0,0,1204,1211,1,0,0,0,1205,
+		1206,5,44,0,0,1206,1207,3,190,95,0,1207,1208,5,131,0,0,1208,1209,3,190,
+		95,0,1209,1211,1,0,0,0,1210,1196,1,0,0,0,1210,1205,1,0,0,0,1211,159,1,
+		0,0,0,1212,1214,3,198,99,0,1213,1212,1,0,0,0,1213,1214,1,0,0,0,1214,1216,
+		1,0,0,0,1215,1217,3,204,102,0,1216,1215,1,0,0,0,1217,1218,1,0,0,0,1218,
+		1216,1,0,0,0,1218,1219,1,0,0,0,1219,1240,1,0,0,0,1220,1221,5,91,0,0,1221,
+		1228,5,76,0,0,1222,1229,5,43,0,0,1223,1225,3,204,102,0,1224,1223,1,0,0,
+		0,1225,1226,1,0,0,0,1226,1224,1,0,0,0,1226,1227,1,0,0,0,1227,1229,1,0,
+		0,0,1228,1222,1,0,0,0,1228,1224,1,0,0,0,1229,1241,1,0,0,0,1230,1238,5,
+		113,0,0,1231,1239,5,43,0,0,1232,1236,3,190,95,0,1233,1237,3,180,90,0,1234,
+		1237,5,126,0,0,1235,1237,3,204,102,0,1236,1233,1,0,0,0,1236,1234,1,0,0,
+		0,1236,1235,1,0,0,0,1237,1239,1,0,0,0,1238,1231,1,0,0,0,1238,1232,1,0,
+		0,0,1239,1241,1,0,0,0,1240,1220,1,0,0,0,1240,1230,1,0,0,0,1240,1241,1,
+		0,0,0,1241,161,1,0,0,0,1242,1243,5,25,0,0,1243,1262,3,164,82,0,1244,1254,
+		5,36,0,0,1245,1246,5,65,0,0,1246,1247,7,10,0,0,1247,1255,3,184,92,0,1248,
+		1252,3,184,92,0,1249,1250,5,4,0,0,1250,1251,5,142,0,0,1251,1253,3,184,
+		92,0,1252,1249,1,0,0,0,1252,1253,1,0,0,0,1253,1255,1,0,0,0,1254,1245,1,
+		0,0,0,1254,1248,1,0,0,0,1255,1263,1,0,0,0,1256,1259,7,6,0,0,1257,1258,
+		5,65,0,0,1258,1260,7,10,0,0,1259,1257,1,0,0,0,1259,1260,1,0,0,0,1260,1261,
+		1,0,0,0,1261,1263,3,164,82,0,1262,1244,1,0,0,0,1262,1256,1,0,0,0,1263,
+		163,1,0,0,0,1264,1275,3,184,92,0,1265,1267,5,152,0,0,1266,1265,1,0,0,0,
+		1266,1267,1,0,0,0,1267,1268,1,0,0,0,1268,1272,7,2,0,0,1269,1271,3,166,
+		83,0,1270,1269,1,0,0,0,1271,1274,1,0,0,0,1272,1270,1,0,0,0,1272,1273,1,
+		0,0,0,1273,1276,1,0,0,0,1274,1272,1,0,0,0,1275,1266,1,0,0,0,1275,1276,
+		1,0,0,0,1276,165,1,0,0,0,1277,1278,3,196,98,0,1278,1280,3,194,97,0,1279,
+		1281,7,2,0,0,1280,1279,1,0,0,0,1280,1281,1,0,0,0,1281,167,1,0,0,0,1282,
+		1283,5,9,0,0,1283,1288,3,170,85,0,1284,1285,5,4,0,0,1285,1287,3,170,85,
+		0,1286,1284,1,0,0,0,1287,1290,1,0,0,0,1288,1286,1,0,0,0,1288,1289,1,0,
+		0,0,1289,1296,1,0,0,0,1290,1288,1,0,0,0,1291,1292,5,143,0,0,1292,1293,
+		5,134,0,0,1293,1297,7,1,0,0,1294,1295,5,141,0,0,1295,1297,5,70,0,0,1296,
+		1291,1,0,0,0,1296,1294,1,0,0,0,1296,1297,1,0,0,0,1297,169,1,0,0,0,1298,
+		1305,3,190,95,0,1299,1301,3,204,102,0,1300,1299,1,0,0,0,1301,1302,1,0,
+		0,0,1302,1300,1,0,0,0,1302,1303,1,0,0,0,1303,1306,1,0,0,0,1304,1306,5,
+		126,0,0,1305,1300,1,0,0,0,1305,1304,1,0,0,0,1305,1306,1,0,0,0,1306,171,
+		1,0,0,0,1307,1308,5,19,0,0,1308,1314,5,79,0,0,1309,1311,3,204,102,0,1310,
+		1312,5,78,0,0,1311,1310,1,0,0,0,1311,1312,1,0,0,0,1312,1314,1,0,0,0,1313,
+		1307,1,0,0,0,1313,1309,1,0,0,0,1314,173,1,0,0,0,1315,1316,7,11,0,0,1316,
+		175,1,0,0,0,1317,1318,7,12,0,0,1318,177,1,0,0,0,1319,1321,3,204,102,0,
+		1320,1319,1,0,0,0,1321,1322,1,0,0,0,1322,1320,1,0,0,0,1322,1323,1,0,0,
+		0,1323,179,1,0,0,0,1324,1325,7,13,0,0,1325,181,1,0,0,0,1326,1327,7,14,
+		0,0,1327,183,1,0,0,0,1328,1332,3,188,94,0,1329,1331,3,186,93,0,1330,1329,
+		1,0,0,0,1331,1334,1,0,0,0,1332,1330,1,0,0,0,1332,1333,1,0,0,0,1333,185,
+		1,0,0,0,1334,1332,1,0,0,0,1335,1336,3,196,98,0,1336,1337,3,188,94,0,1337,
+		187,1,0,0,0,1338,1340,3,198,99,0,1339,1341,3,202,101,0,1340,1339,1,0,0,
+		0,1340,1341,1,0,0,0,1341,1348,1,0,0,0,1342,1348,3,204,102,0,1343,1344,
+		5,7,0,0,1344,1345,3,184,92,0,1345,1346,5,8,0,0,1346,1348,1,0,0,0,1347,
+		1338,1,0,0,0,1347,1342,1,0,0,0,1347,1343,1,0,0,0,1348,189,1,0,0,0,1349,
+		1353,3,194,97,0,1350,1352,3,192,96,0,1351,1350,1,0,0,0,1352,1355,1,0,0,
+		0,1353,1351,1,0,0,0,1353,1354,1,0,0,0,1354,191,1,0,0,0,1355,1353,1,0,0,
+		0,1356,1357,3,196,98,0,1357,1358,3,194,97,0,1358,193,1,0,0,0,1359,1366,
+		3,198,99,0,1360,1366,3,204,102,0,1361,1362,5,7,0,0,1362,1363,3,190,95,
+		0,1363,1364,5,8,0,0,1364,1366,1,0,0,0,1365,1359,1,0,0,0,1365,1360,1,0,
+		0,0,1365,1361,1,0,0,0,1366,195,1,0,0,0,1367,1368,7,15,0,0,1368,197,1,0,
+		0,0,1369,1381,3,200,100,0,1370,1371,5,7,0,0,1371,1376,3,200,100,0,1372,
+		1373,5,4,0,0,1373,1375,3,200,100,0,1374,1372,1,0,0,0,1375,1378,1,0,0,0,
+		1376,1374,1,0,0,0,1376,1377,1,0,0,0,1377,1379,1,0,0,0,1378,1376,1,0,0,
+		0,1379,1380,5,8,0,0,1380,1382,1,0,0,0,1381,1370,1,0,0,0,1381,1382,1,0,
+		0,0,1382,199,1,0,0,0,1383,1385,5,153,0,0,1384,1386,5,154,0,0,1385,1384,
+		1,0,0,0,1385,1386,1,0,0,0,1386,1389,1,0,0,0,1387,1389,5,154,0,0,1388,1383,
+		1,0,0,0,1388,1387,1,0,0,0,1389,201,1,0,0,0,1390,1391,7,16,0,0,1391,203,
+		1,0,0,0,1392,1393,7,17,0,0,1393,205,1,0,0,0,172,252,267,278,286,288,304,
+		310,319,321,346,356,365,371,383,400,402,408,417,425,432,442,451,457,475,
+		486,500,506,511,514,524,532,542,551,554,559,565,572,579,584,596,600,614,
+		623,634,637,642,649,654,661,671,674,678,687,690,695,699,703,706,710,713,
+		716,718,735,741,745,749,752,763,765,772,779,781,787,793,798,803,810,812,
+		814,822,825,835,844,846,849,857,866,878,888,892,898,902,910,917,927,930,
+		943,948,954,963,969,979,981,983,991,995,998,1005,1012,1018,1023,1026,1031,
+		1037,1042,1047,1054,1059,1070,1077,1081,1096,1107,1115,1121,1127,1133,
+		1135,1137,1143,1149,1156,1161,1166,1175,1181,1184,1192,1196,1203,1210,
+		1213,1218,1226,1228,1236,1238,1240,1252,1254,1259,1262,1266,1272,1275,
+		1280,1288,1296,1302,1305,1311,1313,1322,1332,1340,1347,1353,1365,1376,
+		1381,1385,1388
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -120,6 +120,18 @@ public static class UnexpectedWord
             Help = "such words read: dc in each st and sp until 1 remains",
         };
 
+    internal static Diagnostic NumberBeforeKind(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; it should be a kind of place, or a stitch and where it goes")
+        {
+            Help = "such words read: sc in each st and sp; sc in each st and 2 sc in each sp",
+        };
+
+    internal static Diagnostic AtEachEnd(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; how many stay plain at each end is said of what is spread evenly, once, with a number or a name")
+        {
+            Help = "such words read: sc across with (ch 2, skip 2) 5 times evenly, 3 at each end",
+        };
+
     internal static Diagnostic SumWithoutStitch(TextSpan span, string text) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; a stitch should stand before it")
         {
