@@ -106,7 +106,7 @@ item
   | SLIP OVER amount=count
   | LEAVE (THE REST | amount=count)
   | before=list?
-    ( words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount spread=spreading? | ends=atEachEnd)?
+    ( words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount spread=spreading? | spread=spreading | ends=atEachEnd)?
     | changed=change changedBy=changeAmount?
     | ends=atEachEnd
     ) at=place?

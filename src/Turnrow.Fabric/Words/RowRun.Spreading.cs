@@ -32,7 +32,7 @@ internal sealed partial class RowRun
         var ahead = new PlaceCursor(below.Slice(Taken, _cursor.Remaining - word.Remain));
         var words = new List<Word>();
         var (stitches, spaces) = (RunAhead(ref ahead, word.InStitch), 0);
-        if (stitches > 0) words.Add(Stitches(word, stitches));
+        if (stitches > 0) words.Add(word.InStitch with { Amount = Amount.Until(_cursor.Remaining - stitches), Origin = word.Origin });
         while (ahead.Remaining > 0)
         {
             if (++_steps > MostSteps) Fail(RowFaultKind.TooLong, word, 0, 0);
@@ -50,8 +50,10 @@ internal sealed partial class RowRun
         }
 
         if (spaces == 0) Fail(RowFaultKind.NoneOfKind, word.InSpace, 1, 0);
-        else done.AddRange(InOrder(words));
+        else done.AddRange(InOrder([.. words.SelectMany(OnceInWords)]));
     }
+
+    private static IReadOnlyList<Word> OnceInWords(Word word) => word is Repeat { Amount.Count: 1 } once ? once.Words : [word];
 
     private static Work Stitches(ByPlace word, int count) => word.InStitch with { Amount = Amount.Of(count), Origin = word.Origin };
 

@@ -18,6 +18,11 @@ public sealed record Spread(Stitch Stitch, IReadOnlyList<Word> Words, int Times,
     /// <summary>Places that the words take once.</summary>
     public int Takes => Words.Sum(WordCounts.Takes);
 
+    /// <summary>
+    /// True if two of them can't touch: chains that follow chains with nothing but skipped places between would be one space.
+    /// </summary>
+    public bool StandsApart => Words.Count > 0 && (Words[0] is Chains or Skip || Words[^1] is Chains or Skip);
+
     /// <summary>So many increases (above 0) or decreases (below) spread over all the places there are.</summary>
     public static Spread Of(Stitch stitch, int change) =>
         new(stitch, [change > 0 ? Work.Increase(stitch, 1) : Work.Decrease(stitch, 1)], Math.Abs(change), Amount.Across);

@@ -18,6 +18,7 @@ internal static class Spreading
         var gaps = spread.AtEachEnd is null ? spread.Times : Math.Max(1, between);
         var gap = (int)(plain / gaps);
         var longer = (int)(plain % gaps);
+        if (gap == 0 && between > longer && spread.StandsApart) return null;
         // Gaps that are all alike are one run of them, to be said once.
         var before = longer == 0 ? between : (between - longer) / 2;
         var words = new List<Word>();

@@ -8,10 +8,13 @@ namespace Turnrow.Syntax.Building;
 /// <content>Where a stitch goes, and what is spread over plain stitches.</content>
 internal static partial class RowBuilder
 {
-    private static SpreadItem Spread(TurnrowParser.ItemContext context, StitchItem plain, TextSpan span, bool inOnePlace, LineBuilding line)
+    private static SpreadItem Spread(TurnrowParser.ItemContext context, StitchItem stitch, bool inOnePlace, LineBuilding line)
     {
         var spread = context.spread;
-        return new SpreadItem(plain, Items(spread.inside, inOnePlace, line), ExpressionBuilder.Count(spread.amount, line), null, span);
+        var last = stitch.Amount?.Span ?? stitch.Words[^1].Span;
+        var plain = stitch with { Span = TextSpan.FromBounds(stitch.Span.Start, last.End) };
+        if (stitch is { Amount: null, Words.Count: 1 }) line.Report(UnexpectedWord.SpreadOverWhat(LineBuilding.Span(spread.Start), last));
+        return new SpreadItem(plain, Items(spread.inside, inOnePlace, line), ExpressionBuilder.Count(spread.amount, line), null, stitch.Span);
     }
 
     // `3 at each end` stands behind a comma, and belongs to what is spread before it.

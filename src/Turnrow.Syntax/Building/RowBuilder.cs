@@ -106,7 +106,7 @@ internal static partial class RowBuilder
             : context.worked is not null ? StitchAmount(context.worked, words, line)
             : null;
         var place = Place(context.at, line);
-        if (context.spread is not null) return Spread(context, new StitchItem(before, words, null, amount, place, TextSpan.FromBounds(span.Start, LineBuilding.Span(context.worked!).End)), span, inOnePlace, line);
+        if (context.spread is not null) return Spread(context, new StitchItem(before, words, null, amount, place, span), inOnePlace, line);
         if (before is not null && change is null && amount is null && place is null && !inOnePlace)
             line.Report(StitchNumber.At(span, line.Text(before.Span), words));
         return new StitchItem(before, words, change, amount, place, span);

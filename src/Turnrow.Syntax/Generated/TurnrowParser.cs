@@ -4499,11 +4499,11 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public StitchAmountContext stitchAmount() {
 			return GetRuleContext<StitchAmountContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ChangeAmountContext changeAmount() {
-			return GetRuleContext<ChangeAmountContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public SpreadingContext spreading() {
 			return GetRuleContext<SpreadingContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ChangeAmountContext changeAmount() {
+			return GetRuleContext<ChangeAmountContext>(0);
 		}
 		public ItemContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -4518,7 +4518,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 96, RULE_item);
 		int _la;
 		try {
-			State = 718;
+			State = 719;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -4968,7 +4968,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 713;
+				State = 714;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5094,7 +5094,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-					State = 706;
+					State = 707;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
@@ -5139,9 +5139,15 @@ internal partial class TurnrowParser : Parser {
 
 						}
 						break;
-					case AT:
+					case WITH:
 						{
 						State = 705;
+						_localctx.spread = spreading();
+						}
+						break;
+					case AT:
+						{
+						State = 706;
 						_localctx.ends = atEachEnd();
 						}
 						break;
@@ -5159,14 +5165,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 708;
+					State = 709;
 					_localctx.changed = change();
-					State = 710;
+					State = 711;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5368853707264360979L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 61124607L) != 0)) {
 						{
-						State = 709;
+						State = 710;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5175,19 +5181,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 712;
+					State = 713;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 716;
+				State = 717;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 715;
+					State = 716;
 					_localctx.at = place();
 					}
 				}
@@ -5237,19 +5243,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 720;
-			Match(WITH);
 			State = 721;
-			Match(OPEN);
+			Match(WITH);
 			State = 722;
-			_localctx.inside = items();
+			Match(OPEN);
 			State = 723;
-			Match(CLOSE);
+			_localctx.inside = items();
 			State = 724;
-			_localctx.amount = count();
+			Match(CLOSE);
 			State = 725;
-			Match(TIMES);
+			_localctx.amount = count();
 			State = 726;
+			Match(TIMES);
+			State = 727;
 			Match(EVENLY);
 			}
 		}
@@ -5282,11 +5288,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 728;
-			Match(AT);
 			State = 729;
-			Match(EACH);
+			Match(AT);
 			State = 730;
+			Match(EACH);
+			State = 731;
 			Match(END);
 			}
 		}
@@ -5331,7 +5337,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 102, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 745;
+			State = 746;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5340,18 +5346,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 733;
+				State = 734;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 732;
+					State = 733;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 735;
+					State = 736;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5361,20 +5367,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 737;
+				State = 738;
 				_localctx.first = list();
-				State = 741;
+				State = 742;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 738;
+					State = 739;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 743;
+					State = 744;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5386,7 +5392,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 744;
+				State = 745;
 				_localctx.far = reach();
 				}
 				break;
@@ -5429,7 +5435,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 104, RULE_changeAmount);
 		int _la;
 		try {
-			State = 752;
+			State = 753;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5544,14 +5550,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 747;
+				State = 748;
 				_localctx.amount = count();
-				State = 749;
+				State = 750;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 748;
+					State = 749;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5564,7 +5570,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 751;
+				State = 752;
 				_localctx.far = reach();
 				}
 				break;
@@ -5609,49 +5615,49 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 106, RULE_reach);
 		int _la;
 		try {
-			State = 765;
+			State = 766;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 754;
+				State = 755;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 755;
+				State = 756;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 756;
-				Match(TO);
 				State = 757;
+				Match(TO);
+				State = 758;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 758;
-				Match(UNTIL);
 				State = 759;
-				_localctx.remain = count();
+				Match(UNTIL);
 				State = 760;
+				_localctx.remain = count();
+				State = 761;
 				Match(REMAIN);
-				State = 763;
+				State = 764;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 761;
-					Match(BEFORE);
 					State = 762;
+					Match(BEFORE);
+					State = 763;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5727,9 +5733,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 767;
+			State = 768;
 			Match(IN);
-			State = 825;
+			State = 826;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5737,7 +5743,7 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 768;
+				State = 769;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 8589967489L) != 0)) ) {
@@ -5747,56 +5753,56 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 772;
+				State = 773;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) {
 					{
 					{
-					State = 769;
+					State = 770;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 774;
+					State = 775;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 781;
+				State = 782;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 775;
+					State = 776;
 					Match(AND);
-					State = 777;
+					State = 778;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 776;
+						State = 777;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 779;
+						State = 780;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
 					}
 				}
 
-				State = 787;
+				State = 788;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 783;
-					_localctx.until = Match(UNTIL);
 					State = 784;
-					_localctx.remain = count();
+					_localctx.until = Match(UNTIL);
 					State = 785;
+					_localctx.remain = count();
+					State = 786;
 					Match(REMAIN);
 					}
 				}
@@ -5805,76 +5811,76 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 789;
+				State = 790;
 				_localctx.which = Match(EACH);
-				State = 793;
+				State = 794;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) {
 					{
 					{
-					State = 790;
+					State = 791;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 795;
+					State = 796;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 814;
+				State = 815;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 796;
+					State = 797;
 					Match(AND);
-					State = 798;
+					State = 799;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 797;
+						State = 798;
 						_localctx.many = list();
 						}
 					}
 
-					State = 801;
+					State = 802;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 800;
+						State = 801;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 803;
+						State = 804;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-					State = 812;
+					State = 813;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 805;
-						Match(IN);
 						State = 806;
+						Match(IN);
+						State = 807;
 						Match(EACH);
-						State = 808;
+						State = 809;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 807;
+							State = 808;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 810;
+							State = 811;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
 						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
@@ -5884,28 +5890,28 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 822;
+				State = 823;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 816;
+					State = 817;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 817;
+					State = 818;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 818;
-					_localctx.until = Match(UNTIL);
 					State = 819;
-					_localctx.remain = count();
+					_localctx.until = Match(UNTIL);
 					State = 820;
+					_localctx.remain = count();
+					State = 821;
 					Match(REMAIN);
 					}
 					break;
@@ -5921,7 +5927,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 824;
+				State = 825;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -5982,61 +5988,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 827;
+			State = 828;
 			Match(REPEAT);
-			State = 835;
+			State = 836;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 828;
-				Match(ROWS);
 				State = 829;
-				_localctx.from = count();
+				Match(ROWS);
 				State = 830;
-				Match(TO);
+				_localctx.from = count();
 				State = 831;
+				Match(TO);
+				State = 832;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 833;
-				Match(ROW);
 				State = 834;
+				Match(ROW);
+				State = 835;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 837;
-			Match(COMMA);
 			State = 838;
+			Match(COMMA);
+			State = 839;
 			_localctx.times = count();
-			State = 846;
+			State = 847;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 839;
-				_localctx.more = Match(MORE_WORD);
 				State = 840;
+				_localctx.more = Match(MORE_WORD);
+				State = 841;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 841;
+				State = 842;
 				_localctx.end = Match(TIMES);
-				State = 844;
+				State = 845;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 842;
-					_localctx.inAll = Match(IN);
 					State = 843;
+					_localctx.inAll = Match(IN);
+					State = 844;
 					Match(ALL);
 					}
 				}
@@ -6046,12 +6052,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 849;
+			State = 850;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 848;
+				State = 849;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6103,31 +6109,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 851;
-			Match(FOR);
 			State = 852;
+			Match(FOR);
+			State = 853;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 857;
+			State = 858;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 853;
-				Match(COMMA);
 				State = 854;
+				Match(COMMA);
+				State = 855;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 859;
+				State = 860;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 860;
-			Match(COLON);
 			State = 861;
+			Match(COLON);
+			State = 862;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6167,16 +6173,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 863;
+			State = 864;
 			_localctx.first = sizeName();
-			State = 866;
+			State = 867;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 864;
-				Match(TO);
 				State = 865;
+				Match(TO);
+				State = 866;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6247,13 +6253,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 116, RULE_sizedLine);
 		try {
-			State = 878;
+			State = 879;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 868;
+				State = 869;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6263,63 +6269,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 869;
+				State = 870;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 870;
+				State = 871;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 871;
+				State = 872;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 872;
+				State = 873;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 873;
+				State = 874;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 874;
+				State = 875;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 875;
+				State = 876;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 876;
+				State = 877;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 877;
+				State = 878;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6390,24 +6396,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 880;
+			State = 881;
 			Match(STRAIGHT);
-			State = 888;
+			State = 889;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 881;
-				Match(TO);
 				State = 882;
+				Match(TO);
+				State = 883;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 883;
-				_localctx.further = Match(FOR);
 				State = 884;
+				_localctx.further = Match(FOR);
+				State = 885;
 				_localctx.length = sum();
 				}
 				break;
@@ -6522,50 +6528,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 885;
-				_localctx.amount = count();
 				State = 886;
+				_localctx.amount = count();
+				State = 887;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 892;
+			State = 893;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 890;
-				Match(FROM);
 				State = 891;
+				Match(FROM);
+				State = 892;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 898;
+			State = 899;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 894;
-				Match(COMMA);
 				State = 895;
+				Match(COMMA);
+				State = 896;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 900;
+				State = 901;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 902;
+			State = 903;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 901;
+				State = 902;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6606,33 +6612,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 120, RULE_rowFix);
 		try {
-			State = 910;
+			State = 911;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 904;
-				Match(EVEN);
 				State = 905;
+				Match(EVEN);
+				State = 906;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 906;
-				Match(ODD);
 				State = 907;
+				Match(ODD);
+				State = 908;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 908;
-				Match(END);
 				State = 909;
+				Match(END);
+				State = 910;
 				_localctx.facing = side();
 				}
 				break;
@@ -6681,20 +6687,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 912;
-			Match(LEAVE);
 			State = 913;
-			_localctx.amount = count();
+			Match(LEAVE);
 			State = 914;
-			Match(AT);
+			_localctx.amount = count();
 			State = 915;
+			Match(AT);
+			State = 916;
 			_localctx.at = edge();
-			State = 917;
+			State = 918;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 916;
+				State = 917;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6747,36 +6753,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 919;
-			Match(ADD);
 			State = 920;
-			_localctx.amount = count();
+			Match(ADD);
 			State = 921;
-			Match(AT);
+			_localctx.amount = count();
 			State = 922;
+			Match(AT);
+			State = 923;
 			_localctx.at = edge();
-			State = 927;
+			State = 928;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 923;
-				Match(COMMA);
 				State = 924;
-				_localctx.apart = Match(ONE);
+				Match(COMMA);
 				State = 925;
-				Match(ROW);
+				_localctx.apart = Match(ONE);
 				State = 926;
+				Match(ROW);
+				State = 927;
 				Match(APART);
 				}
 			}
 
-			State = 930;
+			State = 931;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 929;
+				State = 930;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6862,86 +6868,86 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 932;
+			State = 933;
 			Match(SHAPE);
-			State = 983;
+			State = 984;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 933;
-				Match(BY);
 				State = 934;
+				Match(BY);
+				State = 935;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 935;
-				Match(ROWS);
 				State = 936;
-				_localctx.from = count();
+				Match(ROWS);
 				State = 937;
-				Match(TO);
+				_localctx.from = count();
 				State = 938;
-				_localctx.to = count();
+				Match(TO);
 				State = 939;
+				_localctx.to = count();
+				State = 940;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 943;
+				State = 944;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 941;
+					State = 942;
 					Match(TO);
 					}
 					break;
 				case FOR:
 					{
-					State = 942;
+					State = 943;
 					_localctx.further = Match(FOR);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 945;
+				State = 946;
 				_localctx.length = sum();
-				State = 948;
+				State = 949;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 946;
-					Match(FROM);
 					State = 947;
+					Match(FROM);
+					State = 948;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 954;
+				State = 955;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 950;
-					Match(COMMA);
 					State = 951;
+					Match(COMMA);
+					State = 952;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 956;
+					State = 957;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 957;
+				State = 958;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7056,66 +7062,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 959;
+				State = 960;
 				_localctx.rows = count();
-				State = 981;
+				State = 982;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 960;
+					State = 961;
 					rowsWord();
-					State = 963;
+					State = 964;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 961;
-						Match(FROM);
 						State = 962;
+						Match(FROM);
+						State = 963;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 969;
+					State = 970;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 965;
-						Match(COMMA);
 						State = 966;
+						Match(COMMA);
+						State = 967;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 971;
+						State = 972;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 972;
+					State = 973;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 974;
-					stitchesWord();
 					State = 975;
+					stitchesWord();
+					State = 976;
 					_localctx.inside = Match(IN);
-					State = 979;
+					State = 980;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 976;
-						Match(COMMA);
 						State = 977;
-						Match(BY);
+						Match(COMMA);
 						State = 978;
+						Match(BY);
+						State = 979;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7180,30 +7186,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 995;
+			State = 996;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 985;
-				Match(COLON);
 				State = 986;
+				Match(COLON);
+				State = 987;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 991;
+				State = 992;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 987;
-					Match(SEMICOLON);
 					State = 988;
+					Match(SEMICOLON);
+					State = 989;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 993;
+					State = 994;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7211,19 +7217,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 994;
+				State = 995;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 998;
+			State = 999;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 997;
+				State = 998;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7281,38 +7287,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1005;
+			State = 1006;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1000;
-				Match(AFTER);
 				State = 1001;
-				_localctx.after = count();
+				Match(AFTER);
 				State = 1002;
-				rowsWord();
+				_localctx.after = count();
 				State = 1003;
+				rowsWord();
+				State = 1004;
 				Match(COMMA);
 				}
 			}
 
-			State = 1007;
+			State = 1008;
 			_localctx.first = stage();
-			State = 1012;
+			State = 1013;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1008;
-				Match(COMMA);
 				State = 1009;
+				Match(COMMA);
+				State = 1010;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1014;
+				State = 1015;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7364,51 +7370,51 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1018;
+			State = 1019;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case DEC:
 			case INC:
 				{
-				State = 1015;
+				State = 1016;
 				_localctx.changed = change();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1016;
+				State = 1017;
 				Match(LEAVE);
 				}
 				break;
 			case ADD:
 				{
-				State = 1017;
+				State = 1018;
 				Match(ADD);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1020;
+			State = 1021;
 			_localctx.amount = count();
-			State = 1023;
+			State = 1024;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 1021;
-				Match(AT);
 				State = 1022;
+				Match(AT);
+				State = 1023;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 1026;
+			State = 1027;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1025;
+				State = 1026;
 				_localctx.when = frequency();
 				}
 			}
@@ -7470,21 +7476,21 @@ internal partial class TurnrowParser : Parser {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
 		EnterRule(_localctx, 134, RULE_shapingPart);
 		try {
-			State = 1042;
+			State = 1043;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1028;
+				State = 1029;
 				Match(THEN);
-				State = 1031;
+				State = 1032;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1029;
+					State = 1030;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7493,7 +7499,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1030;
+					State = 1031;
 					_localctx.next = stage();
 					}
 					break;
@@ -7505,21 +7511,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1033;
+				State = 1034;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1034;
+				State = 1035;
 				Match(BY);
-				State = 1037;
+				State = 1038;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1035;
+					State = 1036;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7527,7 +7533,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1036;
+					State = 1037;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7541,16 +7547,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1039;
+				State = 1040;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1040;
-				Match(AT);
 				State = 1041;
+				Match(AT);
+				State = 1042;
 				_localctx.at = edge();
 				}
 				break;
@@ -7591,22 +7597,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 136, RULE_frequency);
 		try {
-			State = 1047;
+			State = 1048;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1044;
+				State = 1045;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1045;
-				Match(BY);
 				State = 1046;
+				Match(BY);
+				State = 1047;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7655,14 +7661,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1049;
+			State = 1050;
 			Match(EVERY);
-			State = 1054;
+			State = 1055;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1050;
+				State = 1051;
 				Match(ROW);
 				}
 				break;
@@ -7777,23 +7783,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1051;
-				_localctx.interval = count();
 				State = 1052;
+				_localctx.interval = count();
+				State = 1053;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1059;
+			State = 1060;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
 				{
-				State = 1056;
-				_localctx.times = count();
 				State = 1057;
+				_localctx.times = count();
+				State = 1058;
 				Match(TIMES);
 				}
 			}
@@ -7843,26 +7849,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1061;
-			Match(TURNS);
 			State = 1062;
-			Match(EVERY);
+			Match(TURNS);
 			State = 1063;
-			_localctx.interval = count();
+			Match(EVERY);
 			State = 1064;
-			Match(AND);
+			_localctx.interval = count();
 			State = 1065;
-			_localctx.byTurns = count();
+			Match(AND);
 			State = 1066;
+			_localctx.byTurns = count();
+			State = 1067;
 			rowsWord();
-			State = 1070;
+			State = 1071;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
 				{
-				State = 1067;
-				_localctx.times = count();
 				State = 1068;
+				_localctx.times = count();
+				State = 1069;
 				Match(TIMES);
 				}
 			}
@@ -7898,31 +7904,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 142, RULE_decreasing);
 		try {
-			State = 1077;
+			State = 1078;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1072;
+				State = 1073;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1073;
-				Match(SLIPPING);
 				State = 1074;
+				Match(SLIPPING);
+				State = 1075;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1075;
-				Match(WORKING);
 				State = 1076;
+				Match(WORKING);
+				State = 1077;
 				Match(TOGETHER);
 				}
 				break;
@@ -7966,28 +7972,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1081;
+			State = 1082;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1079;
+				State = 1080;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1080;
+				State = 1081;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1083;
-			stitchesWord();
 			State = 1084;
+			stitchesWord();
+			State = 1085;
 			Match(IN);
 			}
 		}
@@ -8041,32 +8047,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1086;
-			Match(EVENLY);
 			State = 1087;
-			Match(TO);
+			Match(EVENLY);
 			State = 1088;
-			_localctx.target = count();
+			Match(TO);
 			State = 1089;
-			Match(COMMA);
+			_localctx.target = count();
 			State = 1090;
-			Match(AT);
+			Match(COMMA);
 			State = 1091;
+			Match(AT);
+			State = 1092;
 			_localctx.at = edge();
-			State = 1096;
+			State = 1097;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1092;
-				Match(COMMA);
 				State = 1093;
+				Match(COMMA);
+				State = 1094;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1098;
+				State = 1099;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8121,40 +8127,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 148, RULE_solveOption);
 		int _la;
 		try {
-			State = 1115;
+			State = 1116;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1099;
-				Match(ON);
 				State = 1100;
-				Match(RS);
+				Match(ON);
 				State = 1101;
+				Match(RS);
+				State = 1102;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1102;
-				Match(LONGER);
 				State = 1103;
+				Match(LONGER);
+				State = 1104;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1104;
+				State = 1105;
 				Match(BY);
-				State = 1107;
+				State = 1108;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1105;
+					State = 1106;
 					Match(TURNS);
 					}
 					break;
@@ -8162,7 +8168,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1106;
+					State = 1107;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8175,7 +8181,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1109;
+				State = 1110;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8185,11 +8191,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1110;
-				_localctx.rows = count();
 				State = 1111;
-				rowsWord();
+				_localctx.rows = count();
 				State = 1112;
+				rowsWord();
+				State = 1113;
 				Match(PLAIN);
 				}
 				break;
@@ -8198,7 +8204,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1114;
+				State = 1115;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8278,60 +8284,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1117;
+			State = 1118;
 			Match(SEAM);
-			State = 1119;
+			State = 1120;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1118;
+				State = 1119;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1121;
+				State = 1122;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1127;
+			State = 1128;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1123;
-				Match(AND);
 				State = 1124;
+				Match(AND);
+				State = 1125;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1129;
+				State = 1130;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1137;
+			State = 1138;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1130;
+				State = 1131;
 				Match(COMMA);
-				State = 1135;
+				State = 1136;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 1134695999897601L) != 0)) {
 					{
-					State = 1131;
+					State = 1132;
 					_localctx.rows = selection();
-					State = 1133;
+					State = 1134;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1132;
+						State = 1133;
 						Match(COMMA);
 						}
 					}
@@ -8342,65 +8348,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1139;
+			State = 1140;
 			Match(WITH);
-			State = 1141;
+			State = 1142;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1140;
+				State = 1141;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1143;
+				State = 1144;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1149;
+			State = 1150;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1145;
-				Match(AND);
 				State = 1146;
+				Match(AND);
+				State = 1147;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1151;
+				State = 1152;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1156;
+			State = 1157;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1152;
-				Match(COMMA);
 				State = 1153;
+				Match(COMMA);
+				State = 1154;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1158;
+				State = 1159;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1161;
+			State = 1162;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1159;
-				Match(COLON);
 				State = 1160;
+				Match(COLON);
+				State = 1161;
 				_localctx.worked = rate();
 				}
 			}
@@ -8442,18 +8448,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1164;
+			State = 1165;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1163;
+				State = 1164;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1166;
+				State = 1167;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
@@ -8509,7 +8515,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 154, RULE_seamPart);
 		int _la;
 		try {
-			State = 1184;
+			State = 1185;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8518,27 +8524,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1168;
+				State = 1169;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1169;
+				State = 1170;
 				_localctx.eased = Match(EASING);
-				State = 1175;
+				State = 1176;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1170;
-					_localctx.least = list();
 					State = 1171;
-					Match(TO);
+					_localctx.least = list();
 					State = 1172;
-					_localctx.most = list();
+					Match(TO);
 					State = 1173;
+					_localctx.most = list();
+					State = 1174;
 					_localctx.measure = unit();
 					}
 				}
@@ -8548,29 +8554,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1177;
+				State = 1178;
 				Match(IN);
-				State = 1181;
+				State = 1182;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1178;
-					Match(THE);
 					State = 1179;
+					Match(THE);
+					State = 1180;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1180;
+					State = 1181;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1183;
+				State = 1184;
 				Match(ORDER);
 				}
 				break;
@@ -8610,7 +8616,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 156, RULE_walkWord);
 		try {
-			State = 1192;
+			State = 1193;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8722,42 +8728,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1186;
+				State = 1187;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1187;
+				State = 1188;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1188;
+				State = 1189;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1189;
+				State = 1190;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1190;
+				State = 1191;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1191;
+				State = 1192;
 				Match(STITCHES);
 				}
 				break;
@@ -8811,7 +8817,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 158, RULE_selection);
 		int _la;
 		try {
-			State = 1210;
+			State = 1211;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -8819,19 +8825,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1196;
+				State = 1197;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1194;
-					_localctx.all = Match(ALL);
 					State = 1195;
+					_localctx.all = Match(ALL);
+					State = 1196;
 					Match(BUT);
 					}
 				}
 
-				State = 1198;
+				State = 1199;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8841,12 +8847,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1203;
+				State = 1204;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1199;
+					State = 1200;
 					Match(ROW);
 					}
 					break;
@@ -8961,9 +8967,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1200;
-					_localctx.amount = count();
 					State = 1201;
+					_localctx.amount = count();
+					State = 1202;
 					rowsWord();
 					}
 					break;
@@ -8975,13 +8981,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1205;
-				Match(ROWS);
 				State = 1206;
-				_localctx.from = count();
+				Match(ROWS);
 				State = 1207;
-				Match(TO);
+				_localctx.from = count();
 				State = 1208;
+				Match(TO);
+				State = 1209;
 				_localctx.to = count();
 				}
 				break;
@@ -9044,46 +9050,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1213;
+			State = 1214;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1212;
+				State = 1213;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1216;
+			State = 1217;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1215;
+				State = 1216;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1218;
+				State = 1219;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1240;
+			State = 1241;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1220;
-				_localctx.way = Match(IN);
 				State = 1221;
+				_localctx.way = Match(IN);
+				State = 1222;
 				Match(EACH);
-				State = 1228;
+				State = 1229;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1222;
+					State = 1223;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9195,18 +9201,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1224;
+					State = 1225;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1223;
+						State = 1224;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1226;
+						State = 1227;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
@@ -9219,14 +9225,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1230;
+				State = 1231;
 				_localctx.way = Match(PER);
-				State = 1238;
+				State = 1239;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1231;
+					State = 1232;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9341,21 +9347,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1232;
+					State = 1233;
 					_localctx.over = count();
-					State = 1236;
+					State = 1237;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1233;
+						State = 1234;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1234;
+						State = 1235;
 						Match(STITCHES);
 						}
 						break;
@@ -9467,7 +9473,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1235;
+						State = 1236;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9544,25 +9550,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1242;
-			Match(EXPECT);
 			State = 1243;
+			Match(EXPECT);
+			State = 1244;
 			_localctx.left = expected();
-			State = 1262;
+			State = 1263;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1244;
+				State = 1245;
 				Match(MEASURE);
-				State = 1254;
+				State = 1255;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1245;
-					Match(AT);
 					State = 1246;
+					Match(AT);
+					State = 1247;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9572,7 +9578,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1247;
+					State = 1248;
 					_localctx.length = sum();
 					}
 					break;
@@ -9687,18 +9693,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1248;
+					State = 1249;
 					_localctx.length = sum();
-					State = 1252;
+					State = 1253;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1249;
-						Match(COMMA);
 						State = 1250;
-						Match(WITHIN);
+						Match(COMMA);
 						State = 1251;
+						Match(WITHIN);
+						State = 1252;
 						_localctx.within = sum();
 						}
 					}
@@ -9713,7 +9719,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1256;
+				State = 1257;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9722,14 +9728,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1259;
+				State = 1260;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1257;
-					Match(AT);
 					State = 1258;
+					Match(AT);
+					State = 1259;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9742,7 +9748,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1261;
+				State = 1262;
 				_localctx.right = expected();
 				}
 				break;
@@ -9795,24 +9801,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1264;
+			State = 1265;
 			_localctx.value = sum();
-			State = 1275;
+			State = 1276;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1266;
+				State = 1267;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1265;
+					State = 1266;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1268;
+				State = 1269;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9822,18 +9828,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1272;
+				State = 1273;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1269;
+					State = 1270;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1274;
+					State = 1275;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9880,16 +9886,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1277;
-			_localctx.by = sign();
 			State = 1278;
+			_localctx.by = sign();
+			State = 1279;
 			_localctx.value = single();
-			State = 1280;
+			State = 1281;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1279;
+				State = 1280;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9952,38 +9958,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1282;
-			Match(EQUALS);
 			State = 1283;
+			Match(EQUALS);
+			State = 1284;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1288;
+			State = 1289;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1284;
-				Match(COMMA);
 				State = 1285;
+				Match(COMMA);
+				State = 1286;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1290;
+				State = 1291;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1296;
+			State = 1297;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1291;
-				_localctx.without = Match(WITHOUT);
 				State = 1292;
-				Match(TURNING);
+				_localctx.without = Match(WITHOUT);
 				State = 1293;
+				Match(TURNING);
+				State = 1294;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9996,9 +10002,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1294;
-				_localctx.with = Match(WITH);
 				State = 1295;
+				_localctx.with = Match(WITH);
+				State = 1296;
 				Match(CHAINS);
 				}
 				break;
@@ -10050,9 +10056,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1298;
+			State = 1299;
 			_localctx.amount = count();
-			State = 1305;
+			State = 1306;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10163,18 +10169,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1300;
+				State = 1301;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1299;
+					State = 1300;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1302;
+					State = 1303;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
@@ -10182,7 +10188,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1304;
+				State = 1305;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10228,15 +10234,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 172, RULE_edge);
 		int _la;
 		try {
-			State = 1313;
+			State = 1314;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1307;
-				Match(BOTH);
 				State = 1308;
+				Match(BOTH);
+				State = 1309;
 				Match(EDGES);
 				}
 				break;
@@ -10349,14 +10355,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1309;
+				State = 1310;
 				_localctx.called = name();
-				State = 1311;
+				State = 1312;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1310;
+					State = 1311;
 					Match(EDGE);
 					}
 				}
@@ -10396,7 +10402,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1315;
+			State = 1316;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10436,7 +10442,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1317;
+			State = 1318;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10482,18 +10488,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1320;
+			State = 1321;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1319;
+				State = 1320;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1322;
+				State = 1323;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
@@ -10528,7 +10534,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1324;
+			State = 1325;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10568,7 +10574,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1326;
+			State = 1327;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10618,20 +10624,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1328;
+			State = 1329;
 			_localctx.first = factor();
-			State = 1332;
+			State = 1333;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1329;
+				State = 1330;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1334;
+				State = 1335;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10671,9 +10677,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1335;
-			_localctx.by = sign();
 			State = 1336;
+			_localctx.by = sign();
+			State = 1337;
 			_localctx.value = factor();
 			}
 		}
@@ -10720,21 +10726,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 188, RULE_factor);
 		int _la;
 		try {
-			State = 1347;
+			State = 1348;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1338;
+				State = 1339;
 				_localctx.amount = list();
-				State = 1340;
+				State = 1341;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 1621295865853378561L) != 0)) {
 					{
-					State = 1339;
+					State = 1340;
 					_localctx.measure = unit();
 					}
 				}
@@ -10850,18 +10856,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1342;
+				State = 1343;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1343;
-				Match(OPEN);
 				State = 1344;
-				_localctx.inside = sum();
+				Match(OPEN);
 				State = 1345;
+				_localctx.inside = sum();
+				State = 1346;
 				Match(CLOSE);
 				}
 				break;
@@ -10908,20 +10914,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1349;
+			State = 1350;
 			_localctx.first = single();
-			State = 1353;
+			State = 1354;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1350;
+				State = 1351;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1355;
+				State = 1356;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10961,9 +10967,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1356;
-			_localctx.by = sign();
 			State = 1357;
+			_localctx.by = sign();
+			State = 1358;
 			_localctx.value = single();
 			}
 		}
@@ -11005,14 +11011,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 194, RULE_single);
 		try {
-			State = 1365;
+			State = 1366;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1359;
+				State = 1360;
 				_localctx.amount = list();
 				}
 				break;
@@ -11125,18 +11131,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1360;
+				State = 1361;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1361;
-				Match(OPEN);
 				State = 1362;
-				_localctx.inside = count();
+				Match(OPEN);
 				State = 1363;
+				_localctx.inside = count();
+				State = 1364;
 				Match(CLOSE);
 				}
 				break;
@@ -11175,7 +11181,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1367;
+			State = 1368;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11228,36 +11234,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1369;
+			State = 1370;
 			_localctx.first = number();
-			State = 1381;
+			State = 1382;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1370;
-				Match(OPEN);
 				State = 1371;
+				Match(OPEN);
+				State = 1372;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1376;
+				State = 1377;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1372;
-					Match(COMMA);
 					State = 1373;
+					Match(COMMA);
+					State = 1374;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1378;
+					State = 1379;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1379;
+				State = 1380;
 				Match(CLOSE);
 				}
 			}
@@ -11293,20 +11299,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 200, RULE_number);
 		int _la;
 		try {
-			State = 1388;
+			State = 1389;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1383;
+				State = 1384;
 				_localctx.whole = Match(NUMBER);
-				State = 1385;
+				State = 1386;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1384;
+					State = 1385;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11316,7 +11322,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1387;
+				State = 1388;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11356,7 +11362,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1390;
+			State = 1391;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 1621295865853378561L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11501,7 +11507,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1392;
+			State = 1393;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11524,7 +11530,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,160,1395,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,160,1396,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11577,469 +11583,470 @@ internal partial class TurnrowParser : Parser {
 		48,1,48,3,48,672,8,48,1,48,3,48,675,8,48,1,48,1,48,3,48,679,8,48,1,48,
 		1,48,1,48,1,48,1,48,1,48,1,48,3,48,688,8,48,1,48,3,48,691,8,48,1,48,4,
 		48,694,8,48,11,48,12,48,695,1,48,1,48,3,48,700,8,48,1,48,1,48,3,48,704,
-		8,48,1,48,3,48,707,8,48,1,48,1,48,3,48,711,8,48,1,48,3,48,714,8,48,1,48,
-		3,48,717,8,48,3,48,719,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,
-		50,1,50,1,50,1,50,1,51,4,51,734,8,51,11,51,12,51,735,1,51,1,51,5,51,740,
-		8,51,10,51,12,51,743,9,51,1,51,3,51,746,8,51,1,52,1,52,3,52,750,8,52,1,
-		52,3,52,753,8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,764,
-		8,53,3,53,766,8,53,1,54,1,54,1,54,5,54,771,8,54,10,54,12,54,774,9,54,1,
-		54,1,54,4,54,778,8,54,11,54,12,54,779,3,54,782,8,54,1,54,1,54,1,54,1,54,
-		3,54,788,8,54,1,54,1,54,5,54,792,8,54,10,54,12,54,795,9,54,1,54,1,54,3,
-		54,799,8,54,1,54,4,54,802,8,54,11,54,12,54,803,1,54,1,54,1,54,4,54,809,
-		8,54,11,54,12,54,810,3,54,813,8,54,3,54,815,8,54,1,54,1,54,1,54,1,54,1,
-		54,1,54,3,54,823,8,54,1,54,3,54,826,8,54,1,55,1,55,1,55,1,55,1,55,1,55,
-		1,55,1,55,3,55,836,8,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,3,55,845,8,
-		55,3,55,847,8,55,1,55,3,55,850,8,55,1,56,1,56,1,56,1,56,5,56,856,8,56,
-		10,56,12,56,859,9,56,1,56,1,56,1,56,1,57,1,57,1,57,3,57,867,8,57,1,58,
-		1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,3,58,879,8,58,1,59,1,59,1,
-		59,1,59,1,59,1,59,1,59,1,59,3,59,889,8,59,1,59,1,59,3,59,893,8,59,1,59,
-		1,59,5,59,897,8,59,10,59,12,59,900,9,59,1,59,3,59,903,8,59,1,60,1,60,1,
-		60,1,60,1,60,1,60,3,60,911,8,60,1,61,1,61,1,61,1,61,1,61,3,61,918,8,61,
-		1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,928,8,62,1,62,3,62,931,8,
-		62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,944,8,63,
-		1,63,1,63,1,63,3,63,949,8,63,1,63,1,63,5,63,953,8,63,10,63,12,63,956,9,
-		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,964,8,63,1,63,1,63,5,63,968,8,63,
-		10,63,12,63,971,9,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,980,8,63,
-		3,63,982,8,63,3,63,984,8,63,1,64,1,64,1,64,1,64,5,64,990,8,64,10,64,12,
-		64,993,9,64,1,64,3,64,996,8,64,1,64,3,64,999,8,64,1,65,1,65,1,65,1,65,
-		1,65,3,65,1006,8,65,1,65,1,65,1,65,5,65,1011,8,65,10,65,12,65,1014,9,65,
-		1,66,1,66,1,66,3,66,1019,8,66,1,66,1,66,1,66,3,66,1024,8,66,1,66,3,66,
-		1027,8,66,1,67,1,67,1,67,3,67,1032,8,67,1,67,1,67,1,67,1,67,3,67,1038,
-		8,67,1,67,1,67,1,67,3,67,1043,8,67,1,68,1,68,1,68,3,68,1048,8,68,1,69,
-		1,69,1,69,1,69,1,69,3,69,1055,8,69,1,69,1,69,1,69,3,69,1060,8,69,1,70,
-		1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1071,8,70,1,71,1,71,1,71,
-		1,71,1,71,3,71,1078,8,71,1,72,1,72,3,72,1082,8,72,1,72,1,72,1,72,1,73,
-		1,73,1,73,1,73,1,73,1,73,1,73,1,73,5,73,1095,8,73,10,73,12,73,1098,9,73,
-		1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1108,8,74,1,74,1,74,1,74,
-		1,74,1,74,1,74,3,74,1116,8,74,1,75,1,75,4,75,1120,8,75,11,75,12,75,1121,
-		1,75,1,75,5,75,1126,8,75,10,75,12,75,1129,9,75,1,75,1,75,1,75,3,75,1134,
-		8,75,3,75,1136,8,75,3,75,1138,8,75,1,75,1,75,4,75,1142,8,75,11,75,12,75,
-		1143,1,75,1,75,5,75,1148,8,75,10,75,12,75,1151,9,75,1,75,1,75,5,75,1155,
-		8,75,10,75,12,75,1158,9,75,1,75,1,75,3,75,1162,8,75,1,76,4,76,1165,8,76,
-		11,76,12,76,1166,1,77,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1176,8,77,1,77,
-		1,77,1,77,1,77,3,77,1182,8,77,1,77,3,77,1185,8,77,1,78,1,78,1,78,1,78,
-		1,78,1,78,3,78,1193,8,78,1,79,1,79,3,79,1197,8,79,1,79,1,79,1,79,1,79,
-		1,79,3,79,1204,8,79,1,79,1,79,1,79,1,79,1,79,3,79,1211,8,79,1,80,3,80,
-		1214,8,80,1,80,4,80,1217,8,80,11,80,12,80,1218,1,80,1,80,1,80,1,80,4,80,
-		1225,8,80,11,80,12,80,1226,3,80,1229,8,80,1,80,1,80,1,80,1,80,1,80,1,80,
-		3,80,1237,8,80,3,80,1239,8,80,3,80,1241,8,80,1,81,1,81,1,81,1,81,1,81,
-		1,81,1,81,1,81,1,81,1,81,3,81,1253,8,81,3,81,1255,8,81,1,81,1,81,1,81,
-		3,81,1260,8,81,1,81,3,81,1263,8,81,1,82,1,82,3,82,1267,8,82,1,82,1,82,
-		5,82,1271,8,82,10,82,12,82,1274,9,82,3,82,1276,8,82,1,83,1,83,1,83,3,83,
-		1281,8,83,1,84,1,84,1,84,1,84,5,84,1287,8,84,10,84,12,84,1290,9,84,1,84,
-		1,84,1,84,1,84,1,84,3,84,1297,8,84,1,85,1,85,4,85,1301,8,85,11,85,12,85,
-		1302,1,85,3,85,1306,8,85,1,86,1,86,1,86,1,86,3,86,1312,8,86,3,86,1314,
-		8,86,1,87,1,87,1,88,1,88,1,89,4,89,1321,8,89,11,89,12,89,1322,1,90,1,90,
-		1,91,1,91,1,92,1,92,5,92,1331,8,92,10,92,12,92,1334,9,92,1,93,1,93,1,93,
-		1,94,1,94,3,94,1341,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1348,8,94,1,95,
-		1,95,5,95,1352,8,95,10,95,12,95,1355,9,95,1,96,1,96,1,96,1,97,1,97,1,97,
-		1,97,1,97,1,97,3,97,1366,8,97,1,98,1,98,1,99,1,99,1,99,1,99,1,99,5,99,
-		1375,8,99,10,99,12,99,1378,9,99,1,99,1,99,3,99,1382,8,99,1,100,1,100,3,
-		100,1386,8,100,1,100,3,100,1389,8,100,1,101,1,101,1,102,1,102,1,102,0,
-		0,103,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
-		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
-		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
-		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,
-		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,202,
-		204,0,18,2,0,147,148,150,151,2,0,20,20,69,69,2,0,44,44,126,126,2,0,147,
-		147,150,150,2,0,90,90,140,140,2,0,75,75,137,137,2,0,63,63,93,93,2,0,33,
-		33,42,42,4,0,87,87,94,94,102,102,120,120,2,0,87,87,94,94,2,0,95,95,100,
-		100,2,0,119,119,145,145,2,0,73,73,92,92,1,0,43,44,1,0,125,126,2,0,10,12,
-		14,14,4,0,91,91,146,146,148,149,151,151,27,0,15,18,20,27,29,31,33,42,45,
-		56,58,60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,112,114,118,120,
-		120,122,122,124,125,127,127,129,130,132,135,137,140,142,142,144,144,147,
-		147,150,150,152,152,1554,0,206,1,0,0,0,2,209,1,0,0,0,4,252,1,0,0,0,6,254,
-		1,0,0,0,8,257,1,0,0,0,10,260,1,0,0,0,12,267,1,0,0,0,14,269,1,0,0,0,16,
-		272,1,0,0,0,18,288,1,0,0,0,20,290,1,0,0,0,22,293,1,0,0,0,24,296,1,0,0,
-		0,26,299,1,0,0,0,28,301,1,0,0,0,30,321,1,0,0,0,32,323,1,0,0,0,34,327,1,
-		0,0,0,36,348,1,0,0,0,38,351,1,0,0,0,40,383,1,0,0,0,42,385,1,0,0,0,44,390,
-		1,0,0,0,46,411,1,0,0,0,48,419,1,0,0,0,50,427,1,0,0,0,52,434,1,0,0,0,54,
-		451,1,0,0,0,56,453,1,0,0,0,58,462,1,0,0,0,60,477,1,0,0,0,62,489,1,0,0,
-		0,64,506,1,0,0,0,66,508,1,0,0,0,68,554,1,0,0,0,70,557,1,0,0,0,72,572,1,
-		0,0,0,74,574,1,0,0,0,76,581,1,0,0,0,78,600,1,0,0,0,80,602,1,0,0,0,82,607,
-		1,0,0,0,84,623,1,0,0,0,86,625,1,0,0,0,88,628,1,0,0,0,90,632,1,0,0,0,92,
-		644,1,0,0,0,94,656,1,0,0,0,96,718,1,0,0,0,98,720,1,0,0,0,100,728,1,0,0,
-		0,102,745,1,0,0,0,104,752,1,0,0,0,106,765,1,0,0,0,108,767,1,0,0,0,110,
-		827,1,0,0,0,112,851,1,0,0,0,114,863,1,0,0,0,116,878,1,0,0,0,118,880,1,
-		0,0,0,120,910,1,0,0,0,122,912,1,0,0,0,124,919,1,0,0,0,126,932,1,0,0,0,
-		128,995,1,0,0,0,130,1005,1,0,0,0,132,1018,1,0,0,0,134,1042,1,0,0,0,136,
-		1047,1,0,0,0,138,1049,1,0,0,0,140,1061,1,0,0,0,142,1077,1,0,0,0,144,1081,
-		1,0,0,0,146,1086,1,0,0,0,148,1115,1,0,0,0,150,1117,1,0,0,0,152,1164,1,
-		0,0,0,154,1184,1,0,0,0,156,1192,1,0,0,0,158,1210,1,0,0,0,160,1213,1,0,
-		0,0,162,1242,1,0,0,0,164,1264,1,0,0,0,166,1277,1,0,0,0,168,1282,1,0,0,
-		0,170,1298,1,0,0,0,172,1313,1,0,0,0,174,1315,1,0,0,0,176,1317,1,0,0,0,
-		178,1320,1,0,0,0,180,1324,1,0,0,0,182,1326,1,0,0,0,184,1328,1,0,0,0,186,
-		1335,1,0,0,0,188,1347,1,0,0,0,190,1349,1,0,0,0,192,1356,1,0,0,0,194,1365,
-		1,0,0,0,196,1367,1,0,0,0,198,1369,1,0,0,0,200,1388,1,0,0,0,202,1390,1,
-		0,0,0,204,1392,1,0,0,0,206,207,3,4,2,0,207,208,5,0,0,1,208,1,1,0,0,0,209,
-		210,3,168,84,0,210,211,5,0,0,1,211,3,1,0,0,0,212,253,3,6,3,0,213,253,3,
-		8,4,0,214,253,3,10,5,0,215,253,3,14,7,0,216,253,3,16,8,0,217,253,3,20,
-		10,0,218,253,3,22,11,0,219,253,3,24,12,0,220,253,3,26,13,0,221,253,3,28,
-		14,0,222,253,3,32,16,0,223,253,3,34,17,0,224,253,3,38,19,0,225,253,3,42,
-		21,0,226,253,3,44,22,0,227,253,3,66,33,0,228,253,3,74,37,0,229,253,3,76,
-		38,0,230,253,3,78,39,0,231,253,3,80,40,0,232,253,3,82,41,0,233,253,3,86,
-		43,0,234,253,3,88,44,0,235,253,3,90,45,0,236,253,3,92,46,0,237,253,3,110,
-		55,0,238,253,3,118,59,0,239,253,3,122,61,0,240,253,3,124,62,0,241,253,
-		3,126,63,0,242,253,3,150,75,0,243,253,3,162,81,0,244,253,3,46,23,0,245,
-		253,3,112,56,0,246,253,3,48,24,0,247,253,3,50,25,0,248,253,3,52,26,0,249,
-		253,3,58,29,0,250,253,3,60,30,0,251,253,3,56,28,0,252,212,1,0,0,0,252,
-		213,1,0,0,0,252,214,1,0,0,0,252,215,1,0,0,0,252,216,1,0,0,0,252,217,1,
-		0,0,0,252,218,1,0,0,0,252,219,1,0,0,0,252,220,1,0,0,0,252,221,1,0,0,0,
-		252,222,1,0,0,0,252,223,1,0,0,0,252,224,1,0,0,0,252,225,1,0,0,0,252,226,
-		1,0,0,0,252,227,1,0,0,0,252,228,1,0,0,0,252,229,1,0,0,0,252,230,1,0,0,
-		0,252,231,1,0,0,0,252,232,1,0,0,0,252,233,1,0,0,0,252,234,1,0,0,0,252,
-		235,1,0,0,0,252,236,1,0,0,0,252,237,1,0,0,0,252,238,1,0,0,0,252,239,1,
-		0,0,0,252,240,1,0,0,0,252,241,1,0,0,0,252,242,1,0,0,0,252,243,1,0,0,0,
-		252,244,1,0,0,0,252,245,1,0,0,0,252,246,1,0,0,0,252,247,1,0,0,0,252,248,
-		1,0,0,0,252,249,1,0,0,0,252,250,1,0,0,0,252,251,1,0,0,0,253,5,1,0,0,0,
-		254,255,5,37,0,0,255,256,3,200,100,0,256,7,1,0,0,0,257,258,5,39,0,0,258,
-		259,5,157,0,0,259,9,1,0,0,0,260,261,5,53,0,0,261,262,3,12,6,0,262,11,1,
-		0,0,0,263,268,5,153,0,0,264,268,5,156,0,0,265,268,5,157,0,0,266,268,3,
-		204,102,0,267,263,1,0,0,0,267,264,1,0,0,0,267,265,1,0,0,0,267,266,1,0,
-		0,0,268,13,1,0,0,0,269,270,5,51,0,0,270,271,3,204,102,0,271,15,1,0,0,0,
-		272,273,5,47,0,0,273,278,3,18,9,0,274,275,5,4,0,0,275,277,3,18,9,0,276,
-		274,1,0,0,0,277,280,1,0,0,0,278,276,1,0,0,0,278,279,1,0,0,0,279,17,1,0,
-		0,0,280,278,1,0,0,0,281,289,3,204,102,0,282,289,5,157,0,0,283,286,5,153,
-		0,0,284,287,3,204,102,0,285,287,5,14,0,0,286,284,1,0,0,0,286,285,1,0,0,
-		0,286,287,1,0,0,0,287,289,1,0,0,0,288,281,1,0,0,0,288,282,1,0,0,0,288,
-		283,1,0,0,0,289,19,1,0,0,0,290,291,5,48,0,0,291,292,5,157,0,0,292,21,1,
-		0,0,0,293,294,5,38,0,0,294,295,5,157,0,0,295,23,1,0,0,0,296,297,5,54,0,
-		0,297,298,3,204,102,0,298,25,1,0,0,0,299,300,5,3,0,0,300,27,1,0,0,0,301,
-		302,5,56,0,0,302,304,3,204,102,0,303,305,5,157,0,0,304,303,1,0,0,0,304,
-		305,1,0,0,0,305,310,1,0,0,0,306,307,5,4,0,0,307,309,3,30,15,0,308,306,
-		1,0,0,0,309,312,1,0,0,0,310,308,1,0,0,0,310,311,1,0,0,0,311,29,1,0,0,0,
-		312,310,1,0,0,0,313,314,5,139,0,0,314,322,3,200,100,0,315,319,3,200,100,
-		0,316,320,7,0,0,0,317,318,5,13,0,0,318,320,5,85,0,0,319,316,1,0,0,0,319,
-		317,1,0,0,0,320,322,1,0,0,0,321,313,1,0,0,0,321,315,1,0,0,0,322,31,1,0,
-		0,0,323,324,5,31,0,0,324,325,3,200,100,0,325,326,5,149,0,0,326,33,1,0,
-		0,0,327,328,5,30,0,0,328,329,3,178,89,0,329,330,5,6,0,0,330,331,3,200,
-		100,0,331,346,3,182,91,0,332,333,5,61,0,0,333,334,3,200,100,0,334,335,
-		3,180,90,0,335,336,5,131,0,0,336,337,3,36,18,0,337,347,1,0,0,0,338,339,
-		5,131,0,0,339,340,3,36,18,0,340,341,5,4,0,0,341,342,3,200,100,0,342,343,
-		3,180,90,0,343,344,5,131,0,0,344,345,3,36,18,0,345,347,1,0,0,0,346,332,
-		1,0,0,0,346,338,1,0,0,0,347,35,1,0,0,0,348,349,3,200,100,0,349,350,3,202,
-		101,0,350,37,1,0,0,0,351,352,5,52,0,0,352,356,3,178,89,0,353,354,5,4,0,
-		0,354,355,5,102,0,0,355,357,5,43,0,0,356,353,1,0,0,0,356,357,1,0,0,0,357,
-		358,1,0,0,0,358,359,5,6,0,0,359,360,5,69,0,0,360,365,3,200,100,0,361,366,
-		5,72,0,0,362,363,5,74,0,0,363,364,5,103,0,0,364,366,5,22,0,0,365,361,1,
-		0,0,0,365,362,1,0,0,0,365,366,1,0,0,0,366,371,1,0,0,0,367,368,5,4,0,0,
-		368,370,3,40,20,0,369,367,1,0,0,0,370,373,1,0,0,0,371,369,1,0,0,0,371,
-		372,1,0,0,0,372,39,1,0,0,0,373,371,1,0,0,0,374,375,5,87,0,0,375,376,5,
-		125,0,0,376,377,5,91,0,0,377,378,5,155,0,0,378,384,7,1,0,0,379,380,5,103,
-		0,0,380,381,5,91,0,0,381,382,5,128,0,0,382,384,5,88,0,0,383,374,1,0,0,
-		0,383,379,1,0,0,0,384,41,1,0,0,0,385,386,5,36,0,0,386,387,3,204,102,0,
-		387,388,5,93,0,0,388,389,3,184,92,0,389,43,1,0,0,0,390,391,5,22,0,0,391,
-		392,3,204,102,0,392,402,5,93,0,0,393,394,7,2,0,0,394,395,5,28,0,0,395,
-		403,3,184,92,0,396,400,3,184,92,0,397,398,7,2,0,0,398,399,5,28,0,0,399,
-		401,3,184,92,0,400,397,1,0,0,0,400,401,1,0,0,0,401,403,1,0,0,0,402,393,
-		1,0,0,0,402,396,1,0,0,0,403,408,1,0,0,0,404,405,5,4,0,0,405,407,3,64,32,
-		0,406,404,1,0,0,0,407,410,1,0,0,0,408,406,1,0,0,0,408,409,1,0,0,0,409,
-		45,1,0,0,0,410,408,1,0,0,0,411,417,5,21,0,0,412,413,5,143,0,0,413,414,
-		5,134,0,0,414,418,7,1,0,0,415,416,5,141,0,0,416,418,5,70,0,0,417,412,1,
-		0,0,0,417,415,1,0,0,0,418,47,1,0,0,0,419,425,5,18,0,0,420,421,3,204,102,
-		0,421,422,5,4,0,0,422,423,3,202,101,0,423,426,1,0,0,0,424,426,5,157,0,
-		0,425,420,1,0,0,0,425,424,1,0,0,0,426,49,1,0,0,0,427,428,5,24,0,0,428,
-		429,3,204,102,0,429,430,5,93,0,0,430,432,3,184,92,0,431,433,5,96,0,0,432,
-		431,1,0,0,0,432,433,1,0,0,0,433,51,1,0,0,0,434,435,5,27,0,0,435,436,3,
-		204,102,0,436,437,5,93,0,0,437,442,3,164,82,0,438,439,5,4,0,0,439,441,
-		3,54,27,0,440,438,1,0,0,0,441,444,1,0,0,0,442,440,1,0,0,0,442,443,1,0,
-		0,0,443,53,1,0,0,0,444,442,1,0,0,0,445,452,5,109,0,0,446,447,5,127,0,0,
-		447,448,5,68,0,0,448,449,3,200,100,0,449,450,5,13,0,0,450,452,1,0,0,0,
-		451,445,1,0,0,0,451,446,1,0,0,0,452,55,1,0,0,0,453,454,5,15,0,0,454,457,
-		3,204,102,0,455,456,5,105,0,0,456,458,3,204,102,0,457,455,1,0,0,0,457,
-		458,1,0,0,0,458,459,1,0,0,0,459,460,5,6,0,0,460,461,5,157,0,0,461,57,1,
-		0,0,0,462,463,5,50,0,0,463,464,3,178,89,0,464,465,5,6,0,0,465,466,3,200,
-		100,0,466,467,3,182,91,0,467,468,5,61,0,0,468,469,3,200,100,0,469,470,
-		3,180,90,0,470,471,5,138,0,0,471,472,3,200,100,0,472,475,7,3,0,0,473,474,
-		5,4,0,0,474,476,3,204,102,0,475,473,1,0,0,0,475,476,1,0,0,0,476,59,1,0,
-		0,0,477,478,5,34,0,0,478,479,3,18,9,0,479,480,5,6,0,0,480,481,3,204,102,
-		0,481,486,3,62,31,0,482,483,5,4,0,0,483,485,3,62,31,0,484,482,1,0,0,0,
-		485,488,1,0,0,0,486,484,1,0,0,0,486,487,1,0,0,0,487,61,1,0,0,0,488,486,
-		1,0,0,0,489,490,3,200,100,0,490,491,3,202,101,0,491,492,7,4,0,0,492,63,
-		1,0,0,0,493,507,5,104,0,0,494,507,5,82,0,0,495,496,5,101,0,0,496,497,5,
-		105,0,0,497,500,3,194,97,0,498,499,5,10,0,0,499,501,3,194,97,0,500,498,
-		1,0,0,0,500,501,1,0,0,0,501,507,1,0,0,0,502,503,5,118,0,0,503,507,7,5,
-		0,0,504,505,5,142,0,0,505,507,3,184,92,0,506,493,1,0,0,0,506,494,1,0,0,
-		0,506,495,1,0,0,0,506,502,1,0,0,0,506,504,1,0,0,0,507,65,1,0,0,0,508,509,
-		5,40,0,0,509,511,3,204,102,0,510,512,3,68,34,0,511,510,1,0,0,0,511,512,
-		1,0,0,0,512,514,1,0,0,0,513,515,3,168,84,0,514,513,1,0,0,0,514,515,1,0,
-		0,0,515,67,1,0,0,0,516,517,5,29,0,0,517,518,3,204,102,0,518,519,5,6,0,
-		0,519,524,3,190,95,0,520,521,3,182,91,0,521,522,5,65,0,0,522,523,3,172,
-		86,0,523,525,1,0,0,0,524,520,1,0,0,0,524,525,1,0,0,0,525,555,1,0,0,0,526,
-		527,5,93,0,0,527,528,3,204,102,0,528,532,5,98,0,0,529,530,5,4,0,0,530,
-		531,5,133,0,0,531,533,5,112,0,0,532,529,1,0,0,0,532,533,1,0,0,0,533,555,
-		1,0,0,0,534,535,5,114,0,0,535,536,5,137,0,0,536,537,5,60,0,0,537,542,3,
-		70,35,0,538,539,5,61,0,0,539,541,3,70,35,0,540,538,1,0,0,0,541,544,1,0,
-		0,0,542,540,1,0,0,0,542,543,1,0,0,0,543,545,1,0,0,0,544,542,1,0,0,0,545,
-		546,5,6,0,0,546,551,3,160,80,0,547,548,5,4,0,0,548,550,3,160,80,0,549,
-		547,1,0,0,0,550,553,1,0,0,0,551,549,1,0,0,0,551,552,1,0,0,0,552,555,1,
-		0,0,0,553,551,1,0,0,0,554,516,1,0,0,0,554,526,1,0,0,0,554,534,1,0,0,0,
-		555,69,1,0,0,0,556,558,3,156,78,0,557,556,1,0,0,0,558,559,1,0,0,0,559,
-		557,1,0,0,0,559,560,1,0,0,0,560,565,1,0,0,0,561,562,5,4,0,0,562,564,3,
-		72,36,0,563,561,1,0,0,0,564,567,1,0,0,0,565,563,1,0,0,0,565,566,1,0,0,
-		0,566,71,1,0,0,0,567,565,1,0,0,0,568,573,3,158,79,0,569,570,3,174,87,0,
-		570,571,5,86,0,0,571,573,1,0,0,0,572,568,1,0,0,0,572,569,1,0,0,0,573,73,
-		1,0,0,0,574,575,5,17,0,0,575,576,5,141,0,0,576,577,3,190,95,0,577,579,
-		3,182,91,0,578,580,3,168,84,0,579,578,1,0,0,0,579,580,1,0,0,0,580,75,1,
-		0,0,0,581,582,5,20,0,0,582,584,3,190,95,0,583,585,3,168,84,0,584,583,1,
-		0,0,0,584,585,1,0,0,0,585,77,1,0,0,0,586,587,5,29,0,0,587,588,5,89,0,0,
-		588,589,3,172,86,0,589,590,7,6,0,0,590,591,3,204,102,0,591,601,1,0,0,0,
-		592,593,5,19,0,0,593,597,5,79,0,0,594,595,7,7,0,0,595,597,5,78,0,0,596,
-		592,1,0,0,0,596,594,1,0,0,0,597,598,1,0,0,0,598,599,7,6,0,0,599,601,3,
-		204,102,0,600,586,1,0,0,0,600,596,1,0,0,0,601,79,1,0,0,0,602,603,5,35,
-		0,0,603,604,5,102,0,0,604,605,5,43,0,0,605,606,3,204,102,0,606,81,1,0,
-		0,0,607,608,5,23,0,0,608,609,5,6,0,0,609,614,3,84,42,0,610,611,5,4,0,0,
-		611,613,3,84,42,0,612,610,1,0,0,0,613,616,1,0,0,0,614,612,1,0,0,0,614,
-		615,1,0,0,0,615,83,1,0,0,0,616,614,1,0,0,0,617,618,5,121,0,0,618,624,3,
-		190,95,0,619,620,3,190,95,0,620,621,5,28,0,0,621,622,3,204,102,0,622,624,
-		1,0,0,0,623,617,1,0,0,0,623,619,1,0,0,0,624,85,1,0,0,0,625,626,5,26,0,
-		0,626,627,5,106,0,0,627,87,1,0,0,0,628,629,5,55,0,0,629,630,5,91,0,0,630,
-		631,5,81,0,0,631,89,1,0,0,0,632,634,5,43,0,0,633,635,3,190,95,0,634,633,
-		1,0,0,0,634,635,1,0,0,0,635,637,1,0,0,0,636,638,3,174,87,0,637,636,1,0,
-		0,0,637,638,1,0,0,0,638,639,1,0,0,0,639,640,5,6,0,0,640,642,3,94,47,0,
-		641,643,3,168,84,0,642,641,1,0,0,0,642,643,1,0,0,0,643,91,1,0,0,0,644,
-		645,5,44,0,0,645,646,3,190,95,0,646,647,5,131,0,0,647,649,3,190,95,0,648,
-		650,3,174,87,0,649,648,1,0,0,0,649,650,1,0,0,0,650,651,1,0,0,0,651,652,
-		5,6,0,0,652,654,3,94,47,0,653,655,3,168,84,0,654,653,1,0,0,0,654,655,1,
-		0,0,0,655,93,1,0,0,0,656,661,3,96,48,0,657,658,5,4,0,0,658,660,3,96,48,
-		0,659,657,1,0,0,0,660,663,1,0,0,0,661,659,1,0,0,0,661,662,1,0,0,0,662,
-		95,1,0,0,0,663,661,1,0,0,0,664,665,5,7,0,0,665,666,3,94,47,0,666,671,5,
-		8,0,0,667,668,3,190,95,0,668,669,5,130,0,0,669,672,1,0,0,0,670,672,3,106,
-		53,0,671,667,1,0,0,0,671,670,1,0,0,0,671,672,1,0,0,0,672,674,1,0,0,0,673,
-		675,3,108,54,0,674,673,1,0,0,0,674,675,1,0,0,0,675,719,1,0,0,0,676,678,
-		5,121,0,0,677,679,3,190,95,0,678,677,1,0,0,0,678,679,1,0,0,0,679,719,1,
-		0,0,0,680,681,5,123,0,0,681,682,5,112,0,0,682,719,3,190,95,0,683,687,5,
-		32,0,0,684,685,5,128,0,0,685,688,5,117,0,0,686,688,3,190,95,0,687,684,
-		1,0,0,0,687,686,1,0,0,0,688,719,1,0,0,0,689,691,3,198,99,0,690,689,1,0,
-		0,0,690,691,1,0,0,0,691,713,1,0,0,0,692,694,3,204,102,0,693,692,1,0,0,
-		0,694,695,1,0,0,0,695,693,1,0,0,0,695,696,1,0,0,0,696,706,1,0,0,0,697,
-		699,3,176,88,0,698,700,3,104,52,0,699,698,1,0,0,0,699,700,1,0,0,0,700,
-		707,1,0,0,0,701,703,3,102,51,0,702,704,3,98,49,0,703,702,1,0,0,0,703,704,
-		1,0,0,0,704,707,1,0,0,0,705,707,3,100,50,0,706,697,1,0,0,0,706,701,1,0,
-		0,0,706,705,1,0,0,0,706,707,1,0,0,0,707,714,1,0,0,0,708,710,3,176,88,0,
-		709,711,3,104,52,0,710,709,1,0,0,0,710,711,1,0,0,0,711,714,1,0,0,0,712,
-		714,3,100,50,0,713,693,1,0,0,0,713,708,1,0,0,0,713,712,1,0,0,0,714,716,
-		1,0,0,0,715,717,3,108,54,0,716,715,1,0,0,0,716,717,1,0,0,0,717,719,1,0,
-		0,0,718,664,1,0,0,0,718,676,1,0,0,0,718,680,1,0,0,0,718,683,1,0,0,0,718,
-		690,1,0,0,0,719,97,1,0,0,0,720,721,5,141,0,0,721,722,5,7,0,0,722,723,3,
-		94,47,0,723,724,5,8,0,0,724,725,3,190,95,0,725,726,5,130,0,0,726,727,5,
-		83,0,0,727,99,1,0,0,0,728,729,5,65,0,0,729,730,5,76,0,0,730,731,5,80,0,
-		0,731,101,1,0,0,0,732,734,3,192,96,0,733,732,1,0,0,0,734,735,1,0,0,0,735,
-		733,1,0,0,0,735,736,1,0,0,0,736,746,1,0,0,0,737,741,3,198,99,0,738,740,
-		3,192,96,0,739,738,1,0,0,0,740,743,1,0,0,0,741,739,1,0,0,0,741,742,1,0,
-		0,0,742,746,1,0,0,0,743,741,1,0,0,0,744,746,3,106,53,0,745,733,1,0,0,0,
-		745,737,1,0,0,0,745,744,1,0,0,0,746,103,1,0,0,0,747,749,3,190,95,0,748,
-		750,5,83,0,0,749,748,1,0,0,0,749,750,1,0,0,0,750,753,1,0,0,0,751,753,3,
-		106,53,0,752,747,1,0,0,0,752,751,1,0,0,0,753,105,1,0,0,0,754,766,5,57,
-		0,0,755,766,5,64,0,0,756,757,5,131,0,0,757,766,5,71,0,0,758,759,5,136,
-		0,0,759,760,3,190,95,0,760,763,5,116,0,0,761,762,5,66,0,0,762,764,5,71,
-		0,0,763,761,1,0,0,0,763,764,1,0,0,0,764,766,1,0,0,0,765,754,1,0,0,0,765,
-		755,1,0,0,0,765,756,1,0,0,0,765,758,1,0,0,0,766,107,1,0,0,0,767,825,5,
-		91,0,0,768,772,7,8,0,0,769,771,3,204,102,0,770,769,1,0,0,0,771,774,1,0,
-		0,0,772,770,1,0,0,0,772,773,1,0,0,0,773,781,1,0,0,0,774,772,1,0,0,0,775,
-		777,5,61,0,0,776,778,3,204,102,0,777,776,1,0,0,0,778,779,1,0,0,0,779,777,
-		1,0,0,0,779,780,1,0,0,0,780,782,1,0,0,0,781,775,1,0,0,0,781,782,1,0,0,
-		0,782,787,1,0,0,0,783,784,5,136,0,0,784,785,3,190,95,0,785,786,5,116,0,
-		0,786,788,1,0,0,0,787,783,1,0,0,0,787,788,1,0,0,0,788,826,1,0,0,0,789,
-		793,5,76,0,0,790,792,3,204,102,0,791,790,1,0,0,0,792,795,1,0,0,0,793,791,
-		1,0,0,0,793,794,1,0,0,0,794,814,1,0,0,0,795,793,1,0,0,0,796,798,5,61,0,
-		0,797,799,3,198,99,0,798,797,1,0,0,0,798,799,1,0,0,0,799,801,1,0,0,0,800,
-		802,3,204,102,0,801,800,1,0,0,0,802,803,1,0,0,0,803,801,1,0,0,0,803,804,
-		1,0,0,0,804,812,1,0,0,0,805,806,5,91,0,0,806,808,5,76,0,0,807,809,3,204,
-		102,0,808,807,1,0,0,0,809,810,1,0,0,0,810,808,1,0,0,0,810,811,1,0,0,0,
-		811,813,1,0,0,0,812,805,1,0,0,0,812,813,1,0,0,0,813,815,1,0,0,0,814,796,
-		1,0,0,0,814,815,1,0,0,0,815,822,1,0,0,0,816,823,5,57,0,0,817,823,5,64,
-		0,0,818,819,5,136,0,0,819,820,3,190,95,0,820,821,5,116,0,0,821,823,1,0,
-		0,0,822,816,1,0,0,0,822,817,1,0,0,0,822,818,1,0,0,0,822,823,1,0,0,0,823,
-		826,1,0,0,0,824,826,5,71,0,0,825,768,1,0,0,0,825,789,1,0,0,0,825,824,1,
-		0,0,0,826,109,1,0,0,0,827,835,5,41,0,0,828,829,5,44,0,0,829,830,3,190,
-		95,0,830,831,5,131,0,0,831,832,3,190,95,0,832,836,1,0,0,0,833,834,5,43,
-		0,0,834,836,3,190,95,0,835,828,1,0,0,0,835,833,1,0,0,0,836,837,1,0,0,0,
-		837,838,5,4,0,0,838,846,3,190,95,0,839,840,5,99,0,0,840,847,5,130,0,0,
-		841,844,5,130,0,0,842,843,5,91,0,0,843,845,5,59,0,0,844,842,1,0,0,0,844,
-		845,1,0,0,0,845,847,1,0,0,0,846,839,1,0,0,0,846,841,1,0,0,0,847,849,1,
-		0,0,0,848,850,3,168,84,0,849,848,1,0,0,0,849,850,1,0,0,0,850,111,1,0,0,
-		0,851,852,5,28,0,0,852,857,3,114,57,0,853,854,5,4,0,0,854,856,3,114,57,
-		0,855,853,1,0,0,0,856,859,1,0,0,0,857,855,1,0,0,0,857,858,1,0,0,0,858,
-		860,1,0,0,0,859,857,1,0,0,0,860,861,5,6,0,0,861,862,3,116,58,0,862,113,
-		1,0,0,0,863,866,3,18,9,0,864,865,5,131,0,0,865,867,3,18,9,0,866,864,1,
-		0,0,0,866,867,1,0,0,0,867,115,1,0,0,0,868,879,3,38,19,0,869,879,3,78,39,
-		0,870,879,3,80,40,0,871,879,3,90,45,0,872,879,3,92,46,0,873,879,3,110,
-		55,0,874,879,3,118,59,0,875,879,3,122,61,0,876,879,3,124,62,0,877,879,
-		3,126,63,0,878,868,1,0,0,0,878,869,1,0,0,0,878,870,1,0,0,0,878,871,1,0,
-		0,0,878,872,1,0,0,0,878,873,1,0,0,0,878,874,1,0,0,0,878,875,1,0,0,0,878,
-		876,1,0,0,0,878,877,1,0,0,0,879,117,1,0,0,0,880,888,5,49,0,0,881,882,5,
-		131,0,0,882,889,3,184,92,0,883,884,5,28,0,0,884,889,3,184,92,0,885,886,
-		3,190,95,0,886,887,3,180,90,0,887,889,1,0,0,0,888,881,1,0,0,0,888,883,
-		1,0,0,0,888,885,1,0,0,0,889,892,1,0,0,0,890,891,5,29,0,0,891,893,3,204,
-		102,0,892,890,1,0,0,0,892,893,1,0,0,0,893,898,1,0,0,0,894,895,5,4,0,0,
-		895,897,3,120,60,0,896,894,1,0,0,0,897,900,1,0,0,0,898,896,1,0,0,0,898,
-		899,1,0,0,0,899,902,1,0,0,0,900,898,1,0,0,0,901,903,3,168,84,0,902,901,
-		1,0,0,0,902,903,1,0,0,0,903,119,1,0,0,0,904,905,5,82,0,0,905,911,3,180,
-		90,0,906,907,5,104,0,0,907,911,3,180,90,0,908,909,5,80,0,0,909,911,3,174,
-		87,0,910,904,1,0,0,0,910,906,1,0,0,0,910,908,1,0,0,0,911,121,1,0,0,0,912,
-		913,5,32,0,0,913,914,3,190,95,0,914,915,5,65,0,0,915,917,3,172,86,0,916,
-		918,3,168,84,0,917,916,1,0,0,0,917,918,1,0,0,0,918,123,1,0,0,0,919,920,
-		5,16,0,0,920,921,3,190,95,0,921,922,5,65,0,0,922,927,3,172,86,0,923,924,
-		5,4,0,0,924,925,5,108,0,0,925,926,5,43,0,0,926,928,5,62,0,0,927,923,1,
-		0,0,0,927,928,1,0,0,0,928,930,1,0,0,0,929,931,3,168,84,0,930,929,1,0,0,
-		0,930,931,1,0,0,0,931,125,1,0,0,0,932,983,5,46,0,0,933,934,5,68,0,0,934,
-		984,3,142,71,0,935,936,5,44,0,0,936,937,3,190,95,0,937,938,5,131,0,0,938,
-		939,3,190,95,0,939,940,3,128,64,0,940,984,1,0,0,0,941,944,5,131,0,0,942,
-		944,5,28,0,0,943,941,1,0,0,0,943,942,1,0,0,0,944,945,1,0,0,0,945,948,3,
-		184,92,0,946,947,5,29,0,0,947,949,3,204,102,0,948,946,1,0,0,0,948,949,
-		1,0,0,0,949,954,1,0,0,0,950,951,5,4,0,0,951,953,3,120,60,0,952,950,1,0,
-		0,0,953,956,1,0,0,0,954,952,1,0,0,0,954,955,1,0,0,0,955,957,1,0,0,0,956,
-		954,1,0,0,0,957,958,3,128,64,0,958,984,1,0,0,0,959,981,3,190,95,0,960,
-		963,3,180,90,0,961,962,5,29,0,0,962,964,3,204,102,0,963,961,1,0,0,0,963,
-		964,1,0,0,0,964,969,1,0,0,0,965,966,5,4,0,0,966,968,3,120,60,0,967,965,
-		1,0,0,0,968,971,1,0,0,0,969,967,1,0,0,0,969,970,1,0,0,0,970,972,1,0,0,
-		0,971,969,1,0,0,0,972,973,3,128,64,0,973,982,1,0,0,0,974,975,3,182,91,
-		0,975,979,5,91,0,0,976,977,5,4,0,0,977,978,5,68,0,0,978,980,3,142,71,0,
-		979,976,1,0,0,0,979,980,1,0,0,0,980,982,1,0,0,0,981,960,1,0,0,0,981,974,
-		1,0,0,0,982,984,1,0,0,0,983,933,1,0,0,0,983,935,1,0,0,0,983,943,1,0,0,
-		0,983,959,1,0,0,0,984,127,1,0,0,0,985,986,5,6,0,0,986,991,3,130,65,0,987,
-		988,5,5,0,0,988,990,3,130,65,0,989,987,1,0,0,0,990,993,1,0,0,0,991,989,
-		1,0,0,0,991,992,1,0,0,0,992,996,1,0,0,0,993,991,1,0,0,0,994,996,3,146,
-		73,0,995,985,1,0,0,0,995,994,1,0,0,0,996,998,1,0,0,0,997,999,3,168,84,
-		0,998,997,1,0,0,0,998,999,1,0,0,0,999,129,1,0,0,0,1000,1001,5,58,0,0,1001,
-		1002,3,190,95,0,1002,1003,3,180,90,0,1003,1004,5,4,0,0,1004,1006,1,0,0,
-		0,1005,1000,1,0,0,0,1005,1006,1,0,0,0,1006,1007,1,0,0,0,1007,1012,3,132,
-		66,0,1008,1009,5,4,0,0,1009,1011,3,134,67,0,1010,1008,1,0,0,0,1011,1014,
-		1,0,0,0,1012,1010,1,0,0,0,1012,1013,1,0,0,0,1013,131,1,0,0,0,1014,1012,
-		1,0,0,0,1015,1019,3,176,88,0,1016,1019,5,32,0,0,1017,1019,5,16,0,0,1018,
-		1015,1,0,0,0,1018,1016,1,0,0,0,1018,1017,1,0,0,0,1019,1020,1,0,0,0,1020,
-		1023,3,190,95,0,1021,1022,5,65,0,0,1022,1024,3,172,86,0,1023,1021,1,0,
-		0,0,1023,1024,1,0,0,0,1024,1026,1,0,0,0,1025,1027,3,136,68,0,1026,1025,
-		1,0,0,0,1026,1027,1,0,0,0,1027,133,1,0,0,0,1028,1031,5,129,0,0,1029,1032,
-		3,136,68,0,1030,1032,3,132,66,0,1031,1029,1,0,0,0,1031,1030,1,0,0,0,1032,
-		1043,1,0,0,0,1033,1043,3,138,69,0,1034,1037,5,68,0,0,1035,1038,3,140,70,
-		0,1036,1038,3,142,71,0,1037,1035,1,0,0,0,1037,1036,1,0,0,0,1038,1043,1,
-		0,0,0,1039,1043,3,144,72,0,1040,1041,5,65,0,0,1041,1043,3,172,86,0,1042,
-		1028,1,0,0,0,1042,1033,1,0,0,0,1042,1034,1,0,0,0,1042,1039,1,0,0,0,1042,
-		1040,1,0,0,0,1043,135,1,0,0,0,1044,1048,3,138,69,0,1045,1046,5,68,0,0,
-		1046,1048,3,140,70,0,1047,1044,1,0,0,0,1047,1045,1,0,0,0,1048,137,1,0,
-		0,0,1049,1054,5,84,0,0,1050,1055,5,43,0,0,1051,1052,3,190,95,0,1052,1053,
-		3,180,90,0,1053,1055,1,0,0,0,1054,1050,1,0,0,0,1054,1051,1,0,0,0,1055,
-		1059,1,0,0,0,1056,1057,3,190,95,0,1057,1058,5,130,0,0,1058,1060,1,0,0,
-		0,1059,1056,1,0,0,0,1059,1060,1,0,0,0,1060,139,1,0,0,0,1061,1062,5,135,
-		0,0,1062,1063,5,84,0,0,1063,1064,3,190,95,0,1064,1065,5,61,0,0,1065,1066,
-		3,190,95,0,1066,1070,3,180,90,0,1067,1068,3,190,95,0,1068,1069,5,130,0,
-		0,1069,1071,1,0,0,0,1070,1067,1,0,0,0,1070,1071,1,0,0,0,1071,141,1,0,0,
-		0,1072,1078,5,122,0,0,1073,1074,5,124,0,0,1074,1078,5,112,0,0,1075,1076,
-		5,144,0,0,1076,1078,5,132,0,0,1077,1072,1,0,0,0,1077,1073,1,0,0,0,1077,
-		1075,1,0,0,0,1078,143,1,0,0,0,1079,1082,5,152,0,0,1080,1082,3,198,99,0,
-		1081,1079,1,0,0,0,1081,1080,1,0,0,0,1082,1083,1,0,0,0,1083,1084,3,182,
-		91,0,1084,1085,5,91,0,0,1085,145,1,0,0,0,1086,1087,5,83,0,0,1087,1088,
-		5,131,0,0,1088,1089,3,190,95,0,1089,1090,5,4,0,0,1090,1091,5,65,0,0,1091,
-		1096,3,172,86,0,1092,1093,5,4,0,0,1093,1095,3,148,74,0,1094,1092,1,0,0,
-		0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,1096,1097,1,0,0,0,1097,147,1,0,0,
-		0,1098,1096,1,0,0,0,1099,1100,5,107,0,0,1100,1101,5,119,0,0,1101,1116,
-		3,180,90,0,1102,1103,5,97,0,0,1103,1116,5,87,0,0,1104,1107,5,68,0,0,1105,
-		1108,5,135,0,0,1106,1108,3,142,71,0,1107,1105,1,0,0,0,1107,1106,1,0,0,
-		0,1108,1116,1,0,0,0,1109,1110,7,9,0,0,1110,1111,3,190,95,0,1111,1112,3,
-		180,90,0,1112,1113,5,115,0,0,1113,1116,1,0,0,0,1114,1116,3,144,72,0,1115,
-		1099,1,0,0,0,1115,1102,1,0,0,0,1115,1104,1,0,0,0,1115,1109,1,0,0,0,1115,
-		1114,1,0,0,0,1116,149,1,0,0,0,1117,1119,5,45,0,0,1118,1120,3,156,78,0,
-		1119,1118,1,0,0,0,1120,1121,1,0,0,0,1121,1119,1,0,0,0,1121,1122,1,0,0,
-		0,1122,1127,1,0,0,0,1123,1124,5,61,0,0,1124,1126,3,152,76,0,1125,1123,
-		1,0,0,0,1126,1129,1,0,0,0,1127,1125,1,0,0,0,1127,1128,1,0,0,0,1128,1137,
-		1,0,0,0,1129,1127,1,0,0,0,1130,1135,5,4,0,0,1131,1133,3,158,79,0,1132,
-		1134,5,4,0,0,1133,1132,1,0,0,0,1133,1134,1,0,0,0,1134,1136,1,0,0,0,1135,
-		1131,1,0,0,0,1135,1136,1,0,0,0,1136,1138,1,0,0,0,1137,1130,1,0,0,0,1137,
-		1138,1,0,0,0,1138,1139,1,0,0,0,1139,1141,5,141,0,0,1140,1142,3,156,78,
-		0,1141,1140,1,0,0,0,1142,1143,1,0,0,0,1143,1141,1,0,0,0,1143,1144,1,0,
-		0,0,1144,1149,1,0,0,0,1145,1146,5,61,0,0,1146,1148,3,152,76,0,1147,1145,
-		1,0,0,0,1148,1151,1,0,0,0,1149,1147,1,0,0,0,1149,1150,1,0,0,0,1150,1156,
-		1,0,0,0,1151,1149,1,0,0,0,1152,1153,5,4,0,0,1153,1155,3,154,77,0,1154,
-		1152,1,0,0,0,1155,1158,1,0,0,0,1156,1154,1,0,0,0,1156,1157,1,0,0,0,1157,
-		1161,1,0,0,0,1158,1156,1,0,0,0,1159,1160,5,6,0,0,1160,1162,3,160,80,0,
-		1161,1159,1,0,0,0,1161,1162,1,0,0,0,1162,151,1,0,0,0,1163,1165,3,156,78,
-		0,1164,1163,1,0,0,0,1165,1166,1,0,0,0,1166,1164,1,0,0,0,1166,1167,1,0,
-		0,0,1167,153,1,0,0,0,1168,1185,3,158,79,0,1169,1175,5,77,0,0,1170,1171,
-		3,198,99,0,1171,1172,5,131,0,0,1172,1173,3,198,99,0,1173,1174,3,202,101,
-		0,1174,1176,1,0,0,0,1175,1170,1,0,0,0,1175,1176,1,0,0,0,1176,1185,1,0,
-		0,0,1177,1181,5,91,0,0,1178,1179,5,128,0,0,1179,1182,5,120,0,0,1180,1182,
-		5,110,0,0,1181,1178,1,0,0,0,1181,1180,1,0,0,0,1182,1183,1,0,0,0,1183,1185,
-		5,111,0,0,1184,1168,1,0,0,0,1184,1169,1,0,0,0,1184,1177,1,0,0,0,1185,155,
-		1,0,0,0,1186,1193,3,204,102,0,1187,1193,5,87,0,0,1188,1193,5,94,0,0,1189,
-		1193,5,43,0,0,1190,1193,5,44,0,0,1191,1193,5,126,0,0,1192,1186,1,0,0,0,
-		1192,1187,1,0,0,0,1192,1188,1,0,0,0,1192,1189,1,0,0,0,1192,1190,1,0,0,
-		0,1192,1191,1,0,0,0,1193,157,1,0,0,0,1194,1195,5,59,0,0,1195,1197,5,67,
-		0,0,1196,1194,1,0,0,0,1196,1197,1,0,0,0,1197,1198,1,0,0,0,1198,1203,7,
-		9,0,0,1199,1204,5,43,0,0,1200,1201,3,190,95,0,1201,1202,3,180,90,0,1202,
-		1204,1,0,0,0,1203,1199,1,0,0,0,1203,1200,1,0,0,0,1204,1211,1,0,0,0,1205,
-		1206,5,44,0,0,1206,1207,3,190,95,0,1207,1208,5,131,0,0,1208,1209,3,190,
-		95,0,1209,1211,1,0,0,0,1210,1196,1,0,0,0,1210,1205,1,0,0,0,1211,159,1,
-		0,0,0,1212,1214,3,198,99,0,1213,1212,1,0,0,0,1213,1214,1,0,0,0,1214,1216,
-		1,0,0,0,1215,1217,3,204,102,0,1216,1215,1,0,0,0,1217,1218,1,0,0,0,1218,
-		1216,1,0,0,0,1218,1219,1,0,0,0,1219,1240,1,0,0,0,1220,1221,5,91,0,0,1221,
-		1228,5,76,0,0,1222,1229,5,43,0,0,1223,1225,3,204,102,0,1224,1223,1,0,0,
-		0,1225,1226,1,0,0,0,1226,1224,1,0,0,0,1226,1227,1,0,0,0,1227,1229,1,0,
-		0,0,1228,1222,1,0,0,0,1228,1224,1,0,0,0,1229,1241,1,0,0,0,1230,1238,5,
-		113,0,0,1231,1239,5,43,0,0,1232,1236,3,190,95,0,1233,1237,3,180,90,0,1234,
-		1237,5,126,0,0,1235,1237,3,204,102,0,1236,1233,1,0,0,0,1236,1234,1,0,0,
-		0,1236,1235,1,0,0,0,1237,1239,1,0,0,0,1238,1231,1,0,0,0,1238,1232,1,0,
-		0,0,1239,1241,1,0,0,0,1240,1220,1,0,0,0,1240,1230,1,0,0,0,1240,1241,1,
-		0,0,0,1241,161,1,0,0,0,1242,1243,5,25,0,0,1243,1262,3,164,82,0,1244,1254,
-		5,36,0,0,1245,1246,5,65,0,0,1246,1247,7,10,0,0,1247,1255,3,184,92,0,1248,
-		1252,3,184,92,0,1249,1250,5,4,0,0,1250,1251,5,142,0,0,1251,1253,3,184,
-		92,0,1252,1249,1,0,0,0,1252,1253,1,0,0,0,1253,1255,1,0,0,0,1254,1245,1,
-		0,0,0,1254,1248,1,0,0,0,1255,1263,1,0,0,0,1256,1259,7,6,0,0,1257,1258,
-		5,65,0,0,1258,1260,7,10,0,0,1259,1257,1,0,0,0,1259,1260,1,0,0,0,1260,1261,
-		1,0,0,0,1261,1263,3,164,82,0,1262,1244,1,0,0,0,1262,1256,1,0,0,0,1263,
-		163,1,0,0,0,1264,1275,3,184,92,0,1265,1267,5,152,0,0,1266,1265,1,0,0,0,
-		1266,1267,1,0,0,0,1267,1268,1,0,0,0,1268,1272,7,2,0,0,1269,1271,3,166,
-		83,0,1270,1269,1,0,0,0,1271,1274,1,0,0,0,1272,1270,1,0,0,0,1272,1273,1,
-		0,0,0,1273,1276,1,0,0,0,1274,1272,1,0,0,0,1275,1266,1,0,0,0,1275,1276,
-		1,0,0,0,1276,165,1,0,0,0,1277,1278,3,196,98,0,1278,1280,3,194,97,0,1279,
-		1281,7,2,0,0,1280,1279,1,0,0,0,1280,1281,1,0,0,0,1281,167,1,0,0,0,1282,
-		1283,5,9,0,0,1283,1288,3,170,85,0,1284,1285,5,4,0,0,1285,1287,3,170,85,
-		0,1286,1284,1,0,0,0,1287,1290,1,0,0,0,1288,1286,1,0,0,0,1288,1289,1,0,
-		0,0,1289,1296,1,0,0,0,1290,1288,1,0,0,0,1291,1292,5,143,0,0,1292,1293,
-		5,134,0,0,1293,1297,7,1,0,0,1294,1295,5,141,0,0,1295,1297,5,70,0,0,1296,
-		1291,1,0,0,0,1296,1294,1,0,0,0,1296,1297,1,0,0,0,1297,169,1,0,0,0,1298,
-		1305,3,190,95,0,1299,1301,3,204,102,0,1300,1299,1,0,0,0,1301,1302,1,0,
-		0,0,1302,1300,1,0,0,0,1302,1303,1,0,0,0,1303,1306,1,0,0,0,1304,1306,5,
-		126,0,0,1305,1300,1,0,0,0,1305,1304,1,0,0,0,1305,1306,1,0,0,0,1306,171,
-		1,0,0,0,1307,1308,5,19,0,0,1308,1314,5,79,0,0,1309,1311,3,204,102,0,1310,
-		1312,5,78,0,0,1311,1310,1,0,0,0,1311,1312,1,0,0,0,1312,1314,1,0,0,0,1313,
-		1307,1,0,0,0,1313,1309,1,0,0,0,1314,173,1,0,0,0,1315,1316,7,11,0,0,1316,
-		175,1,0,0,0,1317,1318,7,12,0,0,1318,177,1,0,0,0,1319,1321,3,204,102,0,
-		1320,1319,1,0,0,0,1321,1322,1,0,0,0,1322,1320,1,0,0,0,1322,1323,1,0,0,
-		0,1323,179,1,0,0,0,1324,1325,7,13,0,0,1325,181,1,0,0,0,1326,1327,7,14,
-		0,0,1327,183,1,0,0,0,1328,1332,3,188,94,0,1329,1331,3,186,93,0,1330,1329,
-		1,0,0,0,1331,1334,1,0,0,0,1332,1330,1,0,0,0,1332,1333,1,0,0,0,1333,185,
-		1,0,0,0,1334,1332,1,0,0,0,1335,1336,3,196,98,0,1336,1337,3,188,94,0,1337,
-		187,1,0,0,0,1338,1340,3,198,99,0,1339,1341,3,202,101,0,1340,1339,1,0,0,
-		0,1340,1341,1,0,0,0,1341,1348,1,0,0,0,1342,1348,3,204,102,0,1343,1344,
-		5,7,0,0,1344,1345,3,184,92,0,1345,1346,5,8,0,0,1346,1348,1,0,0,0,1347,
-		1338,1,0,0,0,1347,1342,1,0,0,0,1347,1343,1,0,0,0,1348,189,1,0,0,0,1349,
-		1353,3,194,97,0,1350,1352,3,192,96,0,1351,1350,1,0,0,0,1352,1355,1,0,0,
-		0,1353,1351,1,0,0,0,1353,1354,1,0,0,0,1354,191,1,0,0,0,1355,1353,1,0,0,
-		0,1356,1357,3,196,98,0,1357,1358,3,194,97,0,1358,193,1,0,0,0,1359,1366,
-		3,198,99,0,1360,1366,3,204,102,0,1361,1362,5,7,0,0,1362,1363,3,190,95,
-		0,1363,1364,5,8,0,0,1364,1366,1,0,0,0,1365,1359,1,0,0,0,1365,1360,1,0,
-		0,0,1365,1361,1,0,0,0,1366,195,1,0,0,0,1367,1368,7,15,0,0,1368,197,1,0,
-		0,0,1369,1381,3,200,100,0,1370,1371,5,7,0,0,1371,1376,3,200,100,0,1372,
-		1373,5,4,0,0,1373,1375,3,200,100,0,1374,1372,1,0,0,0,1375,1378,1,0,0,0,
-		1376,1374,1,0,0,0,1376,1377,1,0,0,0,1377,1379,1,0,0,0,1378,1376,1,0,0,
-		0,1379,1380,5,8,0,0,1380,1382,1,0,0,0,1381,1370,1,0,0,0,1381,1382,1,0,
-		0,0,1382,199,1,0,0,0,1383,1385,5,153,0,0,1384,1386,5,154,0,0,1385,1384,
-		1,0,0,0,1385,1386,1,0,0,0,1386,1389,1,0,0,0,1387,1389,5,154,0,0,1388,1383,
-		1,0,0,0,1388,1387,1,0,0,0,1389,201,1,0,0,0,1390,1391,7,16,0,0,1391,203,
-		1,0,0,0,1392,1393,7,17,0,0,1393,205,1,0,0,0,172,252,267,278,286,288,304,
+		8,48,1,48,1,48,3,48,708,8,48,1,48,1,48,3,48,712,8,48,1,48,3,48,715,8,48,
+		1,48,3,48,718,8,48,3,48,720,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,
+		49,1,50,1,50,1,50,1,50,1,51,4,51,735,8,51,11,51,12,51,736,1,51,1,51,5,
+		51,741,8,51,10,51,12,51,744,9,51,1,51,3,51,747,8,51,1,52,1,52,3,52,751,
+		8,52,1,52,3,52,754,8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,
+		53,765,8,53,3,53,767,8,53,1,54,1,54,1,54,5,54,772,8,54,10,54,12,54,775,
+		9,54,1,54,1,54,4,54,779,8,54,11,54,12,54,780,3,54,783,8,54,1,54,1,54,1,
+		54,1,54,3,54,789,8,54,1,54,1,54,5,54,793,8,54,10,54,12,54,796,9,54,1,54,
+		1,54,3,54,800,8,54,1,54,4,54,803,8,54,11,54,12,54,804,1,54,1,54,1,54,4,
+		54,810,8,54,11,54,12,54,811,3,54,814,8,54,3,54,816,8,54,1,54,1,54,1,54,
+		1,54,1,54,1,54,3,54,824,8,54,1,54,3,54,827,8,54,1,55,1,55,1,55,1,55,1,
+		55,1,55,1,55,1,55,3,55,837,8,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,3,55,
+		846,8,55,3,55,848,8,55,1,55,3,55,851,8,55,1,56,1,56,1,56,1,56,5,56,857,
+		8,56,10,56,12,56,860,9,56,1,56,1,56,1,56,1,57,1,57,1,57,3,57,868,8,57,
+		1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,3,58,880,8,58,1,59,1,
+		59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,890,8,59,1,59,1,59,3,59,894,8,59,
+		1,59,1,59,5,59,898,8,59,10,59,12,59,901,9,59,1,59,3,59,904,8,59,1,60,1,
+		60,1,60,1,60,1,60,1,60,3,60,912,8,60,1,61,1,61,1,61,1,61,1,61,3,61,919,
+		8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,929,8,62,1,62,3,62,932,
+		8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,945,8,
+		63,1,63,1,63,1,63,3,63,950,8,63,1,63,1,63,5,63,954,8,63,10,63,12,63,957,
+		9,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,965,8,63,1,63,1,63,5,63,969,8,
+		63,10,63,12,63,972,9,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,981,8,
+		63,3,63,983,8,63,3,63,985,8,63,1,64,1,64,1,64,1,64,5,64,991,8,64,10,64,
+		12,64,994,9,64,1,64,3,64,997,8,64,1,64,3,64,1000,8,64,1,65,1,65,1,65,1,
+		65,1,65,3,65,1007,8,65,1,65,1,65,1,65,5,65,1012,8,65,10,65,12,65,1015,
+		9,65,1,66,1,66,1,66,3,66,1020,8,66,1,66,1,66,1,66,3,66,1025,8,66,1,66,
+		3,66,1028,8,66,1,67,1,67,1,67,3,67,1033,8,67,1,67,1,67,1,67,1,67,3,67,
+		1039,8,67,1,67,1,67,1,67,3,67,1044,8,67,1,68,1,68,1,68,3,68,1049,8,68,
+		1,69,1,69,1,69,1,69,1,69,3,69,1056,8,69,1,69,1,69,1,69,3,69,1061,8,69,
+		1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1072,8,70,1,71,1,71,
+		1,71,1,71,1,71,3,71,1079,8,71,1,72,1,72,3,72,1083,8,72,1,72,1,72,1,72,
+		1,73,1,73,1,73,1,73,1,73,1,73,1,73,1,73,5,73,1096,8,73,10,73,12,73,1099,
+		9,73,1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1109,8,74,1,74,1,74,
+		1,74,1,74,1,74,1,74,3,74,1117,8,74,1,75,1,75,4,75,1121,8,75,11,75,12,75,
+		1122,1,75,1,75,5,75,1127,8,75,10,75,12,75,1130,9,75,1,75,1,75,1,75,3,75,
+		1135,8,75,3,75,1137,8,75,3,75,1139,8,75,1,75,1,75,4,75,1143,8,75,11,75,
+		12,75,1144,1,75,1,75,5,75,1149,8,75,10,75,12,75,1152,9,75,1,75,1,75,5,
+		75,1156,8,75,10,75,12,75,1159,9,75,1,75,1,75,3,75,1163,8,75,1,76,4,76,
+		1166,8,76,11,76,12,76,1167,1,77,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1177,
+		8,77,1,77,1,77,1,77,1,77,3,77,1183,8,77,1,77,3,77,1186,8,77,1,78,1,78,
+		1,78,1,78,1,78,1,78,3,78,1194,8,78,1,79,1,79,3,79,1198,8,79,1,79,1,79,
+		1,79,1,79,1,79,3,79,1205,8,79,1,79,1,79,1,79,1,79,1,79,3,79,1212,8,79,
+		1,80,3,80,1215,8,80,1,80,4,80,1218,8,80,11,80,12,80,1219,1,80,1,80,1,80,
+		1,80,4,80,1226,8,80,11,80,12,80,1227,3,80,1230,8,80,1,80,1,80,1,80,1,80,
+		1,80,1,80,3,80,1238,8,80,3,80,1240,8,80,3,80,1242,8,80,1,81,1,81,1,81,
+		1,81,1,81,1,81,1,81,1,81,1,81,1,81,3,81,1254,8,81,3,81,1256,8,81,1,81,
+		1,81,1,81,3,81,1261,8,81,1,81,3,81,1264,8,81,1,82,1,82,3,82,1268,8,82,
+		1,82,1,82,5,82,1272,8,82,10,82,12,82,1275,9,82,3,82,1277,8,82,1,83,1,83,
+		1,83,3,83,1282,8,83,1,84,1,84,1,84,1,84,5,84,1288,8,84,10,84,12,84,1291,
+		9,84,1,84,1,84,1,84,1,84,1,84,3,84,1298,8,84,1,85,1,85,4,85,1302,8,85,
+		11,85,12,85,1303,1,85,3,85,1307,8,85,1,86,1,86,1,86,1,86,3,86,1313,8,86,
+		3,86,1315,8,86,1,87,1,87,1,88,1,88,1,89,4,89,1322,8,89,11,89,12,89,1323,
+		1,90,1,90,1,91,1,91,1,92,1,92,5,92,1332,8,92,10,92,12,92,1335,9,92,1,93,
+		1,93,1,93,1,94,1,94,3,94,1342,8,94,1,94,1,94,1,94,1,94,1,94,3,94,1349,
+		8,94,1,95,1,95,5,95,1353,8,95,10,95,12,95,1356,9,95,1,96,1,96,1,96,1,97,
+		1,97,1,97,1,97,1,97,1,97,3,97,1367,8,97,1,98,1,98,1,99,1,99,1,99,1,99,
+		1,99,5,99,1376,8,99,10,99,12,99,1379,9,99,1,99,1,99,3,99,1383,8,99,1,100,
+		1,100,3,100,1387,8,100,1,100,3,100,1390,8,100,1,101,1,101,1,102,1,102,
+		1,102,0,0,103,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,
+		42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,
+		90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,
+		128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,
+		164,166,168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,
+		200,202,204,0,18,2,0,147,148,150,151,2,0,20,20,69,69,2,0,44,44,126,126,
+		2,0,147,147,150,150,2,0,90,90,140,140,2,0,75,75,137,137,2,0,63,63,93,93,
+		2,0,33,33,42,42,4,0,87,87,94,94,102,102,120,120,2,0,87,87,94,94,2,0,95,
+		95,100,100,2,0,119,119,145,145,2,0,73,73,92,92,1,0,43,44,1,0,125,126,2,
+		0,10,12,14,14,4,0,91,91,146,146,148,149,151,151,27,0,15,18,20,27,29,31,
+		33,42,45,56,58,60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,112,114,
+		118,120,120,122,122,124,125,127,127,129,130,132,135,137,140,142,142,144,
+		144,147,147,150,150,152,152,1556,0,206,1,0,0,0,2,209,1,0,0,0,4,252,1,0,
+		0,0,6,254,1,0,0,0,8,257,1,0,0,0,10,260,1,0,0,0,12,267,1,0,0,0,14,269,1,
+		0,0,0,16,272,1,0,0,0,18,288,1,0,0,0,20,290,1,0,0,0,22,293,1,0,0,0,24,296,
+		1,0,0,0,26,299,1,0,0,0,28,301,1,0,0,0,30,321,1,0,0,0,32,323,1,0,0,0,34,
+		327,1,0,0,0,36,348,1,0,0,0,38,351,1,0,0,0,40,383,1,0,0,0,42,385,1,0,0,
+		0,44,390,1,0,0,0,46,411,1,0,0,0,48,419,1,0,0,0,50,427,1,0,0,0,52,434,1,
+		0,0,0,54,451,1,0,0,0,56,453,1,0,0,0,58,462,1,0,0,0,60,477,1,0,0,0,62,489,
+		1,0,0,0,64,506,1,0,0,0,66,508,1,0,0,0,68,554,1,0,0,0,70,557,1,0,0,0,72,
+		572,1,0,0,0,74,574,1,0,0,0,76,581,1,0,0,0,78,600,1,0,0,0,80,602,1,0,0,
+		0,82,607,1,0,0,0,84,623,1,0,0,0,86,625,1,0,0,0,88,628,1,0,0,0,90,632,1,
+		0,0,0,92,644,1,0,0,0,94,656,1,0,0,0,96,719,1,0,0,0,98,721,1,0,0,0,100,
+		729,1,0,0,0,102,746,1,0,0,0,104,753,1,0,0,0,106,766,1,0,0,0,108,768,1,
+		0,0,0,110,828,1,0,0,0,112,852,1,0,0,0,114,864,1,0,0,0,116,879,1,0,0,0,
+		118,881,1,0,0,0,120,911,1,0,0,0,122,913,1,0,0,0,124,920,1,0,0,0,126,933,
+		1,0,0,0,128,996,1,0,0,0,130,1006,1,0,0,0,132,1019,1,0,0,0,134,1043,1,0,
+		0,0,136,1048,1,0,0,0,138,1050,1,0,0,0,140,1062,1,0,0,0,142,1078,1,0,0,
+		0,144,1082,1,0,0,0,146,1087,1,0,0,0,148,1116,1,0,0,0,150,1118,1,0,0,0,
+		152,1165,1,0,0,0,154,1185,1,0,0,0,156,1193,1,0,0,0,158,1211,1,0,0,0,160,
+		1214,1,0,0,0,162,1243,1,0,0,0,164,1265,1,0,0,0,166,1278,1,0,0,0,168,1283,
+		1,0,0,0,170,1299,1,0,0,0,172,1314,1,0,0,0,174,1316,1,0,0,0,176,1318,1,
+		0,0,0,178,1321,1,0,0,0,180,1325,1,0,0,0,182,1327,1,0,0,0,184,1329,1,0,
+		0,0,186,1336,1,0,0,0,188,1348,1,0,0,0,190,1350,1,0,0,0,192,1357,1,0,0,
+		0,194,1366,1,0,0,0,196,1368,1,0,0,0,198,1370,1,0,0,0,200,1389,1,0,0,0,
+		202,1391,1,0,0,0,204,1393,1,0,0,0,206,207,3,4,2,0,207,208,5,0,0,1,208,
+		1,1,0,0,0,209,210,3,168,84,0,210,211,5,0,0,1,211,3,1,0,0,0,212,253,3,6,
+		3,0,213,253,3,8,4,0,214,253,3,10,5,0,215,253,3,14,7,0,216,253,3,16,8,0,
+		217,253,3,20,10,0,218,253,3,22,11,0,219,253,3,24,12,0,220,253,3,26,13,
+		0,221,253,3,28,14,0,222,253,3,32,16,0,223,253,3,34,17,0,224,253,3,38,19,
+		0,225,253,3,42,21,0,226,253,3,44,22,0,227,253,3,66,33,0,228,253,3,74,37,
+		0,229,253,3,76,38,0,230,253,3,78,39,0,231,253,3,80,40,0,232,253,3,82,41,
+		0,233,253,3,86,43,0,234,253,3,88,44,0,235,253,3,90,45,0,236,253,3,92,46,
+		0,237,253,3,110,55,0,238,253,3,118,59,0,239,253,3,122,61,0,240,253,3,124,
+		62,0,241,253,3,126,63,0,242,253,3,150,75,0,243,253,3,162,81,0,244,253,
+		3,46,23,0,245,253,3,112,56,0,246,253,3,48,24,0,247,253,3,50,25,0,248,253,
+		3,52,26,0,249,253,3,58,29,0,250,253,3,60,30,0,251,253,3,56,28,0,252,212,
+		1,0,0,0,252,213,1,0,0,0,252,214,1,0,0,0,252,215,1,0,0,0,252,216,1,0,0,
+		0,252,217,1,0,0,0,252,218,1,0,0,0,252,219,1,0,0,0,252,220,1,0,0,0,252,
+		221,1,0,0,0,252,222,1,0,0,0,252,223,1,0,0,0,252,224,1,0,0,0,252,225,1,
+		0,0,0,252,226,1,0,0,0,252,227,1,0,0,0,252,228,1,0,0,0,252,229,1,0,0,0,
+		252,230,1,0,0,0,252,231,1,0,0,0,252,232,1,0,0,0,252,233,1,0,0,0,252,234,
+		1,0,0,0,252,235,1,0,0,0,252,236,1,0,0,0,252,237,1,0,0,0,252,238,1,0,0,
+		0,252,239,1,0,0,0,252,240,1,0,0,0,252,241,1,0,0,0,252,242,1,0,0,0,252,
+		243,1,0,0,0,252,244,1,0,0,0,252,245,1,0,0,0,252,246,1,0,0,0,252,247,1,
+		0,0,0,252,248,1,0,0,0,252,249,1,0,0,0,252,250,1,0,0,0,252,251,1,0,0,0,
+		253,5,1,0,0,0,254,255,5,37,0,0,255,256,3,200,100,0,256,7,1,0,0,0,257,258,
+		5,39,0,0,258,259,5,157,0,0,259,9,1,0,0,0,260,261,5,53,0,0,261,262,3,12,
+		6,0,262,11,1,0,0,0,263,268,5,153,0,0,264,268,5,156,0,0,265,268,5,157,0,
+		0,266,268,3,204,102,0,267,263,1,0,0,0,267,264,1,0,0,0,267,265,1,0,0,0,
+		267,266,1,0,0,0,268,13,1,0,0,0,269,270,5,51,0,0,270,271,3,204,102,0,271,
+		15,1,0,0,0,272,273,5,47,0,0,273,278,3,18,9,0,274,275,5,4,0,0,275,277,3,
+		18,9,0,276,274,1,0,0,0,277,280,1,0,0,0,278,276,1,0,0,0,278,279,1,0,0,0,
+		279,17,1,0,0,0,280,278,1,0,0,0,281,289,3,204,102,0,282,289,5,157,0,0,283,
+		286,5,153,0,0,284,287,3,204,102,0,285,287,5,14,0,0,286,284,1,0,0,0,286,
+		285,1,0,0,0,286,287,1,0,0,0,287,289,1,0,0,0,288,281,1,0,0,0,288,282,1,
+		0,0,0,288,283,1,0,0,0,289,19,1,0,0,0,290,291,5,48,0,0,291,292,5,157,0,
+		0,292,21,1,0,0,0,293,294,5,38,0,0,294,295,5,157,0,0,295,23,1,0,0,0,296,
+		297,5,54,0,0,297,298,3,204,102,0,298,25,1,0,0,0,299,300,5,3,0,0,300,27,
+		1,0,0,0,301,302,5,56,0,0,302,304,3,204,102,0,303,305,5,157,0,0,304,303,
+		1,0,0,0,304,305,1,0,0,0,305,310,1,0,0,0,306,307,5,4,0,0,307,309,3,30,15,
+		0,308,306,1,0,0,0,309,312,1,0,0,0,310,308,1,0,0,0,310,311,1,0,0,0,311,
+		29,1,0,0,0,312,310,1,0,0,0,313,314,5,139,0,0,314,322,3,200,100,0,315,319,
+		3,200,100,0,316,320,7,0,0,0,317,318,5,13,0,0,318,320,5,85,0,0,319,316,
+		1,0,0,0,319,317,1,0,0,0,320,322,1,0,0,0,321,313,1,0,0,0,321,315,1,0,0,
+		0,322,31,1,0,0,0,323,324,5,31,0,0,324,325,3,200,100,0,325,326,5,149,0,
+		0,326,33,1,0,0,0,327,328,5,30,0,0,328,329,3,178,89,0,329,330,5,6,0,0,330,
+		331,3,200,100,0,331,346,3,182,91,0,332,333,5,61,0,0,333,334,3,200,100,
+		0,334,335,3,180,90,0,335,336,5,131,0,0,336,337,3,36,18,0,337,347,1,0,0,
+		0,338,339,5,131,0,0,339,340,3,36,18,0,340,341,5,4,0,0,341,342,3,200,100,
+		0,342,343,3,180,90,0,343,344,5,131,0,0,344,345,3,36,18,0,345,347,1,0,0,
+		0,346,332,1,0,0,0,346,338,1,0,0,0,347,35,1,0,0,0,348,349,3,200,100,0,349,
+		350,3,202,101,0,350,37,1,0,0,0,351,352,5,52,0,0,352,356,3,178,89,0,353,
+		354,5,4,0,0,354,355,5,102,0,0,355,357,5,43,0,0,356,353,1,0,0,0,356,357,
+		1,0,0,0,357,358,1,0,0,0,358,359,5,6,0,0,359,360,5,69,0,0,360,365,3,200,
+		100,0,361,366,5,72,0,0,362,363,5,74,0,0,363,364,5,103,0,0,364,366,5,22,
+		0,0,365,361,1,0,0,0,365,362,1,0,0,0,365,366,1,0,0,0,366,371,1,0,0,0,367,
+		368,5,4,0,0,368,370,3,40,20,0,369,367,1,0,0,0,370,373,1,0,0,0,371,369,
+		1,0,0,0,371,372,1,0,0,0,372,39,1,0,0,0,373,371,1,0,0,0,374,375,5,87,0,
+		0,375,376,5,125,0,0,376,377,5,91,0,0,377,378,5,155,0,0,378,384,7,1,0,0,
+		379,380,5,103,0,0,380,381,5,91,0,0,381,382,5,128,0,0,382,384,5,88,0,0,
+		383,374,1,0,0,0,383,379,1,0,0,0,384,41,1,0,0,0,385,386,5,36,0,0,386,387,
+		3,204,102,0,387,388,5,93,0,0,388,389,3,184,92,0,389,43,1,0,0,0,390,391,
+		5,22,0,0,391,392,3,204,102,0,392,402,5,93,0,0,393,394,7,2,0,0,394,395,
+		5,28,0,0,395,403,3,184,92,0,396,400,3,184,92,0,397,398,7,2,0,0,398,399,
+		5,28,0,0,399,401,3,184,92,0,400,397,1,0,0,0,400,401,1,0,0,0,401,403,1,
+		0,0,0,402,393,1,0,0,0,402,396,1,0,0,0,403,408,1,0,0,0,404,405,5,4,0,0,
+		405,407,3,64,32,0,406,404,1,0,0,0,407,410,1,0,0,0,408,406,1,0,0,0,408,
+		409,1,0,0,0,409,45,1,0,0,0,410,408,1,0,0,0,411,417,5,21,0,0,412,413,5,
+		143,0,0,413,414,5,134,0,0,414,418,7,1,0,0,415,416,5,141,0,0,416,418,5,
+		70,0,0,417,412,1,0,0,0,417,415,1,0,0,0,418,47,1,0,0,0,419,425,5,18,0,0,
+		420,421,3,204,102,0,421,422,5,4,0,0,422,423,3,202,101,0,423,426,1,0,0,
+		0,424,426,5,157,0,0,425,420,1,0,0,0,425,424,1,0,0,0,426,49,1,0,0,0,427,
+		428,5,24,0,0,428,429,3,204,102,0,429,430,5,93,0,0,430,432,3,184,92,0,431,
+		433,5,96,0,0,432,431,1,0,0,0,432,433,1,0,0,0,433,51,1,0,0,0,434,435,5,
+		27,0,0,435,436,3,204,102,0,436,437,5,93,0,0,437,442,3,164,82,0,438,439,
+		5,4,0,0,439,441,3,54,27,0,440,438,1,0,0,0,441,444,1,0,0,0,442,440,1,0,
+		0,0,442,443,1,0,0,0,443,53,1,0,0,0,444,442,1,0,0,0,445,452,5,109,0,0,446,
+		447,5,127,0,0,447,448,5,68,0,0,448,449,3,200,100,0,449,450,5,13,0,0,450,
+		452,1,0,0,0,451,445,1,0,0,0,451,446,1,0,0,0,452,55,1,0,0,0,453,454,5,15,
+		0,0,454,457,3,204,102,0,455,456,5,105,0,0,456,458,3,204,102,0,457,455,
+		1,0,0,0,457,458,1,0,0,0,458,459,1,0,0,0,459,460,5,6,0,0,460,461,5,157,
+		0,0,461,57,1,0,0,0,462,463,5,50,0,0,463,464,3,178,89,0,464,465,5,6,0,0,
+		465,466,3,200,100,0,466,467,3,182,91,0,467,468,5,61,0,0,468,469,3,200,
+		100,0,469,470,3,180,90,0,470,471,5,138,0,0,471,472,3,200,100,0,472,475,
+		7,3,0,0,473,474,5,4,0,0,474,476,3,204,102,0,475,473,1,0,0,0,475,476,1,
+		0,0,0,476,59,1,0,0,0,477,478,5,34,0,0,478,479,3,18,9,0,479,480,5,6,0,0,
+		480,481,3,204,102,0,481,486,3,62,31,0,482,483,5,4,0,0,483,485,3,62,31,
+		0,484,482,1,0,0,0,485,488,1,0,0,0,486,484,1,0,0,0,486,487,1,0,0,0,487,
+		61,1,0,0,0,488,486,1,0,0,0,489,490,3,200,100,0,490,491,3,202,101,0,491,
+		492,7,4,0,0,492,63,1,0,0,0,493,507,5,104,0,0,494,507,5,82,0,0,495,496,
+		5,101,0,0,496,497,5,105,0,0,497,500,3,194,97,0,498,499,5,10,0,0,499,501,
+		3,194,97,0,500,498,1,0,0,0,500,501,1,0,0,0,501,507,1,0,0,0,502,503,5,118,
+		0,0,503,507,7,5,0,0,504,505,5,142,0,0,505,507,3,184,92,0,506,493,1,0,0,
+		0,506,494,1,0,0,0,506,495,1,0,0,0,506,502,1,0,0,0,506,504,1,0,0,0,507,
+		65,1,0,0,0,508,509,5,40,0,0,509,511,3,204,102,0,510,512,3,68,34,0,511,
+		510,1,0,0,0,511,512,1,0,0,0,512,514,1,0,0,0,513,515,3,168,84,0,514,513,
+		1,0,0,0,514,515,1,0,0,0,515,67,1,0,0,0,516,517,5,29,0,0,517,518,3,204,
+		102,0,518,519,5,6,0,0,519,524,3,190,95,0,520,521,3,182,91,0,521,522,5,
+		65,0,0,522,523,3,172,86,0,523,525,1,0,0,0,524,520,1,0,0,0,524,525,1,0,
+		0,0,525,555,1,0,0,0,526,527,5,93,0,0,527,528,3,204,102,0,528,532,5,98,
+		0,0,529,530,5,4,0,0,530,531,5,133,0,0,531,533,5,112,0,0,532,529,1,0,0,
+		0,532,533,1,0,0,0,533,555,1,0,0,0,534,535,5,114,0,0,535,536,5,137,0,0,
+		536,537,5,60,0,0,537,542,3,70,35,0,538,539,5,61,0,0,539,541,3,70,35,0,
+		540,538,1,0,0,0,541,544,1,0,0,0,542,540,1,0,0,0,542,543,1,0,0,0,543,545,
+		1,0,0,0,544,542,1,0,0,0,545,546,5,6,0,0,546,551,3,160,80,0,547,548,5,4,
+		0,0,548,550,3,160,80,0,549,547,1,0,0,0,550,553,1,0,0,0,551,549,1,0,0,0,
+		551,552,1,0,0,0,552,555,1,0,0,0,553,551,1,0,0,0,554,516,1,0,0,0,554,526,
+		1,0,0,0,554,534,1,0,0,0,555,69,1,0,0,0,556,558,3,156,78,0,557,556,1,0,
+		0,0,558,559,1,0,0,0,559,557,1,0,0,0,559,560,1,0,0,0,560,565,1,0,0,0,561,
+		562,5,4,0,0,562,564,3,72,36,0,563,561,1,0,0,0,564,567,1,0,0,0,565,563,
+		1,0,0,0,565,566,1,0,0,0,566,71,1,0,0,0,567,565,1,0,0,0,568,573,3,158,79,
+		0,569,570,3,174,87,0,570,571,5,86,0,0,571,573,1,0,0,0,572,568,1,0,0,0,
+		572,569,1,0,0,0,573,73,1,0,0,0,574,575,5,17,0,0,575,576,5,141,0,0,576,
+		577,3,190,95,0,577,579,3,182,91,0,578,580,3,168,84,0,579,578,1,0,0,0,579,
+		580,1,0,0,0,580,75,1,0,0,0,581,582,5,20,0,0,582,584,3,190,95,0,583,585,
+		3,168,84,0,584,583,1,0,0,0,584,585,1,0,0,0,585,77,1,0,0,0,586,587,5,29,
+		0,0,587,588,5,89,0,0,588,589,3,172,86,0,589,590,7,6,0,0,590,591,3,204,
+		102,0,591,601,1,0,0,0,592,593,5,19,0,0,593,597,5,79,0,0,594,595,7,7,0,
+		0,595,597,5,78,0,0,596,592,1,0,0,0,596,594,1,0,0,0,597,598,1,0,0,0,598,
+		599,7,6,0,0,599,601,3,204,102,0,600,586,1,0,0,0,600,596,1,0,0,0,601,79,
+		1,0,0,0,602,603,5,35,0,0,603,604,5,102,0,0,604,605,5,43,0,0,605,606,3,
+		204,102,0,606,81,1,0,0,0,607,608,5,23,0,0,608,609,5,6,0,0,609,614,3,84,
+		42,0,610,611,5,4,0,0,611,613,3,84,42,0,612,610,1,0,0,0,613,616,1,0,0,0,
+		614,612,1,0,0,0,614,615,1,0,0,0,615,83,1,0,0,0,616,614,1,0,0,0,617,618,
+		5,121,0,0,618,624,3,190,95,0,619,620,3,190,95,0,620,621,5,28,0,0,621,622,
+		3,204,102,0,622,624,1,0,0,0,623,617,1,0,0,0,623,619,1,0,0,0,624,85,1,0,
+		0,0,625,626,5,26,0,0,626,627,5,106,0,0,627,87,1,0,0,0,628,629,5,55,0,0,
+		629,630,5,91,0,0,630,631,5,81,0,0,631,89,1,0,0,0,632,634,5,43,0,0,633,
+		635,3,190,95,0,634,633,1,0,0,0,634,635,1,0,0,0,635,637,1,0,0,0,636,638,
+		3,174,87,0,637,636,1,0,0,0,637,638,1,0,0,0,638,639,1,0,0,0,639,640,5,6,
+		0,0,640,642,3,94,47,0,641,643,3,168,84,0,642,641,1,0,0,0,642,643,1,0,0,
+		0,643,91,1,0,0,0,644,645,5,44,0,0,645,646,3,190,95,0,646,647,5,131,0,0,
+		647,649,3,190,95,0,648,650,3,174,87,0,649,648,1,0,0,0,649,650,1,0,0,0,
+		650,651,1,0,0,0,651,652,5,6,0,0,652,654,3,94,47,0,653,655,3,168,84,0,654,
+		653,1,0,0,0,654,655,1,0,0,0,655,93,1,0,0,0,656,661,3,96,48,0,657,658,5,
+		4,0,0,658,660,3,96,48,0,659,657,1,0,0,0,660,663,1,0,0,0,661,659,1,0,0,
+		0,661,662,1,0,0,0,662,95,1,0,0,0,663,661,1,0,0,0,664,665,5,7,0,0,665,666,
+		3,94,47,0,666,671,5,8,0,0,667,668,3,190,95,0,668,669,5,130,0,0,669,672,
+		1,0,0,0,670,672,3,106,53,0,671,667,1,0,0,0,671,670,1,0,0,0,671,672,1,0,
+		0,0,672,674,1,0,0,0,673,675,3,108,54,0,674,673,1,0,0,0,674,675,1,0,0,0,
+		675,720,1,0,0,0,676,678,5,121,0,0,677,679,3,190,95,0,678,677,1,0,0,0,678,
+		679,1,0,0,0,679,720,1,0,0,0,680,681,5,123,0,0,681,682,5,112,0,0,682,720,
+		3,190,95,0,683,687,5,32,0,0,684,685,5,128,0,0,685,688,5,117,0,0,686,688,
+		3,190,95,0,687,684,1,0,0,0,687,686,1,0,0,0,688,720,1,0,0,0,689,691,3,198,
+		99,0,690,689,1,0,0,0,690,691,1,0,0,0,691,714,1,0,0,0,692,694,3,204,102,
+		0,693,692,1,0,0,0,694,695,1,0,0,0,695,693,1,0,0,0,695,696,1,0,0,0,696,
+		707,1,0,0,0,697,699,3,176,88,0,698,700,3,104,52,0,699,698,1,0,0,0,699,
+		700,1,0,0,0,700,708,1,0,0,0,701,703,3,102,51,0,702,704,3,98,49,0,703,702,
+		1,0,0,0,703,704,1,0,0,0,704,708,1,0,0,0,705,708,3,98,49,0,706,708,3,100,
+		50,0,707,697,1,0,0,0,707,701,1,0,0,0,707,705,1,0,0,0,707,706,1,0,0,0,707,
+		708,1,0,0,0,708,715,1,0,0,0,709,711,3,176,88,0,710,712,3,104,52,0,711,
+		710,1,0,0,0,711,712,1,0,0,0,712,715,1,0,0,0,713,715,3,100,50,0,714,693,
+		1,0,0,0,714,709,1,0,0,0,714,713,1,0,0,0,715,717,1,0,0,0,716,718,3,108,
+		54,0,717,716,1,0,0,0,717,718,1,0,0,0,718,720,1,0,0,0,719,664,1,0,0,0,719,
+		676,1,0,0,0,719,680,1,0,0,0,719,683,1,0,0,0,719,690,1,0,0,0,720,97,1,0,
+		0,0,721,722,5,141,0,0,722,723,5,7,0,0,723,724,3,94,47,0,724,725,5,8,0,
+		0,725,726,3,190,95,0,726,727,5,130,0,0,727,728,5,83,0,0,728,99,1,0,0,0,
+		729,730,5,65,0,0,730,731,5,76,0,0,731,732,5,80,0,0,732,101,1,0,0,0,733,
+		735,3,192,96,0,734,733,1,0,0,0,735,736,1,0,0,0,736,734,1,0,0,0,736,737,
+		1,0,0,0,737,747,1,0,0,0,738,742,3,198,99,0,739,741,3,192,96,0,740,739,
+		1,0,0,0,741,744,1,0,0,0,742,740,1,0,0,0,742,743,1,0,0,0,743,747,1,0,0,
+		0,744,742,1,0,0,0,745,747,3,106,53,0,746,734,1,0,0,0,746,738,1,0,0,0,746,
+		745,1,0,0,0,747,103,1,0,0,0,748,750,3,190,95,0,749,751,5,83,0,0,750,749,
+		1,0,0,0,750,751,1,0,0,0,751,754,1,0,0,0,752,754,3,106,53,0,753,748,1,0,
+		0,0,753,752,1,0,0,0,754,105,1,0,0,0,755,767,5,57,0,0,756,767,5,64,0,0,
+		757,758,5,131,0,0,758,767,5,71,0,0,759,760,5,136,0,0,760,761,3,190,95,
+		0,761,764,5,116,0,0,762,763,5,66,0,0,763,765,5,71,0,0,764,762,1,0,0,0,
+		764,765,1,0,0,0,765,767,1,0,0,0,766,755,1,0,0,0,766,756,1,0,0,0,766,757,
+		1,0,0,0,766,759,1,0,0,0,767,107,1,0,0,0,768,826,5,91,0,0,769,773,7,8,0,
+		0,770,772,3,204,102,0,771,770,1,0,0,0,772,775,1,0,0,0,773,771,1,0,0,0,
+		773,774,1,0,0,0,774,782,1,0,0,0,775,773,1,0,0,0,776,778,5,61,0,0,777,779,
+		3,204,102,0,778,777,1,0,0,0,779,780,1,0,0,0,780,778,1,0,0,0,780,781,1,
+		0,0,0,781,783,1,0,0,0,782,776,1,0,0,0,782,783,1,0,0,0,783,788,1,0,0,0,
+		784,785,5,136,0,0,785,786,3,190,95,0,786,787,5,116,0,0,787,789,1,0,0,0,
+		788,784,1,0,0,0,788,789,1,0,0,0,789,827,1,0,0,0,790,794,5,76,0,0,791,793,
+		3,204,102,0,792,791,1,0,0,0,793,796,1,0,0,0,794,792,1,0,0,0,794,795,1,
+		0,0,0,795,815,1,0,0,0,796,794,1,0,0,0,797,799,5,61,0,0,798,800,3,198,99,
+		0,799,798,1,0,0,0,799,800,1,0,0,0,800,802,1,0,0,0,801,803,3,204,102,0,
+		802,801,1,0,0,0,803,804,1,0,0,0,804,802,1,0,0,0,804,805,1,0,0,0,805,813,
+		1,0,0,0,806,807,5,91,0,0,807,809,5,76,0,0,808,810,3,204,102,0,809,808,
+		1,0,0,0,810,811,1,0,0,0,811,809,1,0,0,0,811,812,1,0,0,0,812,814,1,0,0,
+		0,813,806,1,0,0,0,813,814,1,0,0,0,814,816,1,0,0,0,815,797,1,0,0,0,815,
+		816,1,0,0,0,816,823,1,0,0,0,817,824,5,57,0,0,818,824,5,64,0,0,819,820,
+		5,136,0,0,820,821,3,190,95,0,821,822,5,116,0,0,822,824,1,0,0,0,823,817,
+		1,0,0,0,823,818,1,0,0,0,823,819,1,0,0,0,823,824,1,0,0,0,824,827,1,0,0,
+		0,825,827,5,71,0,0,826,769,1,0,0,0,826,790,1,0,0,0,826,825,1,0,0,0,827,
+		109,1,0,0,0,828,836,5,41,0,0,829,830,5,44,0,0,830,831,3,190,95,0,831,832,
+		5,131,0,0,832,833,3,190,95,0,833,837,1,0,0,0,834,835,5,43,0,0,835,837,
+		3,190,95,0,836,829,1,0,0,0,836,834,1,0,0,0,837,838,1,0,0,0,838,839,5,4,
+		0,0,839,847,3,190,95,0,840,841,5,99,0,0,841,848,5,130,0,0,842,845,5,130,
+		0,0,843,844,5,91,0,0,844,846,5,59,0,0,845,843,1,0,0,0,845,846,1,0,0,0,
+		846,848,1,0,0,0,847,840,1,0,0,0,847,842,1,0,0,0,848,850,1,0,0,0,849,851,
+		3,168,84,0,850,849,1,0,0,0,850,851,1,0,0,0,851,111,1,0,0,0,852,853,5,28,
+		0,0,853,858,3,114,57,0,854,855,5,4,0,0,855,857,3,114,57,0,856,854,1,0,
+		0,0,857,860,1,0,0,0,858,856,1,0,0,0,858,859,1,0,0,0,859,861,1,0,0,0,860,
+		858,1,0,0,0,861,862,5,6,0,0,862,863,3,116,58,0,863,113,1,0,0,0,864,867,
+		3,18,9,0,865,866,5,131,0,0,866,868,3,18,9,0,867,865,1,0,0,0,867,868,1,
+		0,0,0,868,115,1,0,0,0,869,880,3,38,19,0,870,880,3,78,39,0,871,880,3,80,
+		40,0,872,880,3,90,45,0,873,880,3,92,46,0,874,880,3,110,55,0,875,880,3,
+		118,59,0,876,880,3,122,61,0,877,880,3,124,62,0,878,880,3,126,63,0,879,
+		869,1,0,0,0,879,870,1,0,0,0,879,871,1,0,0,0,879,872,1,0,0,0,879,873,1,
+		0,0,0,879,874,1,0,0,0,879,875,1,0,0,0,879,876,1,0,0,0,879,877,1,0,0,0,
+		879,878,1,0,0,0,880,117,1,0,0,0,881,889,5,49,0,0,882,883,5,131,0,0,883,
+		890,3,184,92,0,884,885,5,28,0,0,885,890,3,184,92,0,886,887,3,190,95,0,
+		887,888,3,180,90,0,888,890,1,0,0,0,889,882,1,0,0,0,889,884,1,0,0,0,889,
+		886,1,0,0,0,890,893,1,0,0,0,891,892,5,29,0,0,892,894,3,204,102,0,893,891,
+		1,0,0,0,893,894,1,0,0,0,894,899,1,0,0,0,895,896,5,4,0,0,896,898,3,120,
+		60,0,897,895,1,0,0,0,898,901,1,0,0,0,899,897,1,0,0,0,899,900,1,0,0,0,900,
+		903,1,0,0,0,901,899,1,0,0,0,902,904,3,168,84,0,903,902,1,0,0,0,903,904,
+		1,0,0,0,904,119,1,0,0,0,905,906,5,82,0,0,906,912,3,180,90,0,907,908,5,
+		104,0,0,908,912,3,180,90,0,909,910,5,80,0,0,910,912,3,174,87,0,911,905,
+		1,0,0,0,911,907,1,0,0,0,911,909,1,0,0,0,912,121,1,0,0,0,913,914,5,32,0,
+		0,914,915,3,190,95,0,915,916,5,65,0,0,916,918,3,172,86,0,917,919,3,168,
+		84,0,918,917,1,0,0,0,918,919,1,0,0,0,919,123,1,0,0,0,920,921,5,16,0,0,
+		921,922,3,190,95,0,922,923,5,65,0,0,923,928,3,172,86,0,924,925,5,4,0,0,
+		925,926,5,108,0,0,926,927,5,43,0,0,927,929,5,62,0,0,928,924,1,0,0,0,928,
+		929,1,0,0,0,929,931,1,0,0,0,930,932,3,168,84,0,931,930,1,0,0,0,931,932,
+		1,0,0,0,932,125,1,0,0,0,933,984,5,46,0,0,934,935,5,68,0,0,935,985,3,142,
+		71,0,936,937,5,44,0,0,937,938,3,190,95,0,938,939,5,131,0,0,939,940,3,190,
+		95,0,940,941,3,128,64,0,941,985,1,0,0,0,942,945,5,131,0,0,943,945,5,28,
+		0,0,944,942,1,0,0,0,944,943,1,0,0,0,945,946,1,0,0,0,946,949,3,184,92,0,
+		947,948,5,29,0,0,948,950,3,204,102,0,949,947,1,0,0,0,949,950,1,0,0,0,950,
+		955,1,0,0,0,951,952,5,4,0,0,952,954,3,120,60,0,953,951,1,0,0,0,954,957,
+		1,0,0,0,955,953,1,0,0,0,955,956,1,0,0,0,956,958,1,0,0,0,957,955,1,0,0,
+		0,958,959,3,128,64,0,959,985,1,0,0,0,960,982,3,190,95,0,961,964,3,180,
+		90,0,962,963,5,29,0,0,963,965,3,204,102,0,964,962,1,0,0,0,964,965,1,0,
+		0,0,965,970,1,0,0,0,966,967,5,4,0,0,967,969,3,120,60,0,968,966,1,0,0,0,
+		969,972,1,0,0,0,970,968,1,0,0,0,970,971,1,0,0,0,971,973,1,0,0,0,972,970,
+		1,0,0,0,973,974,3,128,64,0,974,983,1,0,0,0,975,976,3,182,91,0,976,980,
+		5,91,0,0,977,978,5,4,0,0,978,979,5,68,0,0,979,981,3,142,71,0,980,977,1,
+		0,0,0,980,981,1,0,0,0,981,983,1,0,0,0,982,961,1,0,0,0,982,975,1,0,0,0,
+		983,985,1,0,0,0,984,934,1,0,0,0,984,936,1,0,0,0,984,944,1,0,0,0,984,960,
+		1,0,0,0,985,127,1,0,0,0,986,987,5,6,0,0,987,992,3,130,65,0,988,989,5,5,
+		0,0,989,991,3,130,65,0,990,988,1,0,0,0,991,994,1,0,0,0,992,990,1,0,0,0,
+		992,993,1,0,0,0,993,997,1,0,0,0,994,992,1,0,0,0,995,997,3,146,73,0,996,
+		986,1,0,0,0,996,995,1,0,0,0,997,999,1,0,0,0,998,1000,3,168,84,0,999,998,
+		1,0,0,0,999,1000,1,0,0,0,1000,129,1,0,0,0,1001,1002,5,58,0,0,1002,1003,
+		3,190,95,0,1003,1004,3,180,90,0,1004,1005,5,4,0,0,1005,1007,1,0,0,0,1006,
+		1001,1,0,0,0,1006,1007,1,0,0,0,1007,1008,1,0,0,0,1008,1013,3,132,66,0,
+		1009,1010,5,4,0,0,1010,1012,3,134,67,0,1011,1009,1,0,0,0,1012,1015,1,0,
+		0,0,1013,1011,1,0,0,0,1013,1014,1,0,0,0,1014,131,1,0,0,0,1015,1013,1,0,
+		0,0,1016,1020,3,176,88,0,1017,1020,5,32,0,0,1018,1020,5,16,0,0,1019,1016,
+		1,0,0,0,1019,1017,1,0,0,0,1019,1018,1,0,0,0,1020,1021,1,0,0,0,1021,1024,
+		3,190,95,0,1022,1023,5,65,0,0,1023,1025,3,172,86,0,1024,1022,1,0,0,0,1024,
+		1025,1,0,0,0,1025,1027,1,0,0,0,1026,1028,3,136,68,0,1027,1026,1,0,0,0,
+		1027,1028,1,0,0,0,1028,133,1,0,0,0,1029,1032,5,129,0,0,1030,1033,3,136,
+		68,0,1031,1033,3,132,66,0,1032,1030,1,0,0,0,1032,1031,1,0,0,0,1033,1044,
+		1,0,0,0,1034,1044,3,138,69,0,1035,1038,5,68,0,0,1036,1039,3,140,70,0,1037,
+		1039,3,142,71,0,1038,1036,1,0,0,0,1038,1037,1,0,0,0,1039,1044,1,0,0,0,
+		1040,1044,3,144,72,0,1041,1042,5,65,0,0,1042,1044,3,172,86,0,1043,1029,
+		1,0,0,0,1043,1034,1,0,0,0,1043,1035,1,0,0,0,1043,1040,1,0,0,0,1043,1041,
+		1,0,0,0,1044,135,1,0,0,0,1045,1049,3,138,69,0,1046,1047,5,68,0,0,1047,
+		1049,3,140,70,0,1048,1045,1,0,0,0,1048,1046,1,0,0,0,1049,137,1,0,0,0,1050,
+		1055,5,84,0,0,1051,1056,5,43,0,0,1052,1053,3,190,95,0,1053,1054,3,180,
+		90,0,1054,1056,1,0,0,0,1055,1051,1,0,0,0,1055,1052,1,0,0,0,1056,1060,1,
+		0,0,0,1057,1058,3,190,95,0,1058,1059,5,130,0,0,1059,1061,1,0,0,0,1060,
+		1057,1,0,0,0,1060,1061,1,0,0,0,1061,139,1,0,0,0,1062,1063,5,135,0,0,1063,
+		1064,5,84,0,0,1064,1065,3,190,95,0,1065,1066,5,61,0,0,1066,1067,3,190,
+		95,0,1067,1071,3,180,90,0,1068,1069,3,190,95,0,1069,1070,5,130,0,0,1070,
+		1072,1,0,0,0,1071,1068,1,0,0,0,1071,1072,1,0,0,0,1072,141,1,0,0,0,1073,
+		1079,5,122,0,0,1074,1075,5,124,0,0,1075,1079,5,112,0,0,1076,1077,5,144,
+		0,0,1077,1079,5,132,0,0,1078,1073,1,0,0,0,1078,1074,1,0,0,0,1078,1076,
+		1,0,0,0,1079,143,1,0,0,0,1080,1083,5,152,0,0,1081,1083,3,198,99,0,1082,
+		1080,1,0,0,0,1082,1081,1,0,0,0,1083,1084,1,0,0,0,1084,1085,3,182,91,0,
+		1085,1086,5,91,0,0,1086,145,1,0,0,0,1087,1088,5,83,0,0,1088,1089,5,131,
+		0,0,1089,1090,3,190,95,0,1090,1091,5,4,0,0,1091,1092,5,65,0,0,1092,1097,
+		3,172,86,0,1093,1094,5,4,0,0,1094,1096,3,148,74,0,1095,1093,1,0,0,0,1096,
+		1099,1,0,0,0,1097,1095,1,0,0,0,1097,1098,1,0,0,0,1098,147,1,0,0,0,1099,
+		1097,1,0,0,0,1100,1101,5,107,0,0,1101,1102,5,119,0,0,1102,1117,3,180,90,
+		0,1103,1104,5,97,0,0,1104,1117,5,87,0,0,1105,1108,5,68,0,0,1106,1109,5,
+		135,0,0,1107,1109,3,142,71,0,1108,1106,1,0,0,0,1108,1107,1,0,0,0,1109,
+		1117,1,0,0,0,1110,1111,7,9,0,0,1111,1112,3,190,95,0,1112,1113,3,180,90,
+		0,1113,1114,5,115,0,0,1114,1117,1,0,0,0,1115,1117,3,144,72,0,1116,1100,
+		1,0,0,0,1116,1103,1,0,0,0,1116,1105,1,0,0,0,1116,1110,1,0,0,0,1116,1115,
+		1,0,0,0,1117,149,1,0,0,0,1118,1120,5,45,0,0,1119,1121,3,156,78,0,1120,
+		1119,1,0,0,0,1121,1122,1,0,0,0,1122,1120,1,0,0,0,1122,1123,1,0,0,0,1123,
+		1128,1,0,0,0,1124,1125,5,61,0,0,1125,1127,3,152,76,0,1126,1124,1,0,0,0,
+		1127,1130,1,0,0,0,1128,1126,1,0,0,0,1128,1129,1,0,0,0,1129,1138,1,0,0,
+		0,1130,1128,1,0,0,0,1131,1136,5,4,0,0,1132,1134,3,158,79,0,1133,1135,5,
+		4,0,0,1134,1133,1,0,0,0,1134,1135,1,0,0,0,1135,1137,1,0,0,0,1136,1132,
+		1,0,0,0,1136,1137,1,0,0,0,1137,1139,1,0,0,0,1138,1131,1,0,0,0,1138,1139,
+		1,0,0,0,1139,1140,1,0,0,0,1140,1142,5,141,0,0,1141,1143,3,156,78,0,1142,
+		1141,1,0,0,0,1143,1144,1,0,0,0,1144,1142,1,0,0,0,1144,1145,1,0,0,0,1145,
+		1150,1,0,0,0,1146,1147,5,61,0,0,1147,1149,3,152,76,0,1148,1146,1,0,0,0,
+		1149,1152,1,0,0,0,1150,1148,1,0,0,0,1150,1151,1,0,0,0,1151,1157,1,0,0,
+		0,1152,1150,1,0,0,0,1153,1154,5,4,0,0,1154,1156,3,154,77,0,1155,1153,1,
+		0,0,0,1156,1159,1,0,0,0,1157,1155,1,0,0,0,1157,1158,1,0,0,0,1158,1162,
+		1,0,0,0,1159,1157,1,0,0,0,1160,1161,5,6,0,0,1161,1163,3,160,80,0,1162,
+		1160,1,0,0,0,1162,1163,1,0,0,0,1163,151,1,0,0,0,1164,1166,3,156,78,0,1165,
+		1164,1,0,0,0,1166,1167,1,0,0,0,1167,1165,1,0,0,0,1167,1168,1,0,0,0,1168,
+		153,1,0,0,0,1169,1186,3,158,79,0,1170,1176,5,77,0,0,1171,1172,3,198,99,
+		0,1172,1173,5,131,0,0,1173,1174,3,198,99,0,1174,1175,3,202,101,0,1175,
+		1177,1,0,0,0,1176,1171,1,0,0,0,1176,1177,1,0,0,0,1177,1186,1,0,0,0,1178,
+		1182,5,91,0,0,1179,1180,5,128,0,0,1180,1183,5,120,0,0,1181,1183,5,110,
+		0,0,1182,1179,1,0,0,0,1182,1181,1,0,0,0,1183,1184,1,0,0,0,1184,1186,5,
+		111,0,0,1185,1169,1,0,0,0,1185,1170,1,0,0,0,1185,1178,1,0,0,0,1186,155,
+		1,0,0,0,1187,1194,3,204,102,0,1188,1194,5,87,0,0,1189,1194,5,94,0,0,1190,
+		1194,5,43,0,0,1191,1194,5,44,0,0,1192,1194,5,126,0,0,1193,1187,1,0,0,0,
+		1193,1188,1,0,0,0,1193,1189,1,0,0,0,1193,1190,1,0,0,0,1193,1191,1,0,0,
+		0,1193,1192,1,0,0,0,1194,157,1,0,0,0,1195,1196,5,59,0,0,1196,1198,5,67,
+		0,0,1197,1195,1,0,0,0,1197,1198,1,0,0,0,1198,1199,1,0,0,0,1199,1204,7,
+		9,0,0,1200,1205,5,43,0,0,1201,1202,3,190,95,0,1202,1203,3,180,90,0,1203,
+		1205,1,0,0,0,1204,1200,1,0,0,0,1204,1201,1,0,0,0,1205,1212,1,0,0,0,1206,
+		1207,5,44,0,0,1207,1208,3,190,95,0,1208,1209,5,131,0,0,1209,1210,3,190,
+		95,0,1210,1212,1,0,0,0,1211,1197,1,0,0,0,1211,1206,1,0,0,0,1212,159,1,
+		0,0,0,1213,1215,3,198,99,0,1214,1213,1,0,0,0,1214,1215,1,0,0,0,1215,1217,
+		1,0,0,0,1216,1218,3,204,102,0,1217,1216,1,0,0,0,1218,1219,1,0,0,0,1219,
+		1217,1,0,0,0,1219,1220,1,0,0,0,1220,1241,1,0,0,0,1221,1222,5,91,0,0,1222,
+		1229,5,76,0,0,1223,1230,5,43,0,0,1224,1226,3,204,102,0,1225,1224,1,0,0,
+		0,1226,1227,1,0,0,0,1227,1225,1,0,0,0,1227,1228,1,0,0,0,1228,1230,1,0,
+		0,0,1229,1223,1,0,0,0,1229,1225,1,0,0,0,1230,1242,1,0,0,0,1231,1239,5,
+		113,0,0,1232,1240,5,43,0,0,1233,1237,3,190,95,0,1234,1238,3,180,90,0,1235,
+		1238,5,126,0,0,1236,1238,3,204,102,0,1237,1234,1,0,0,0,1237,1235,1,0,0,
+		0,1237,1236,1,0,0,0,1238,1240,1,0,0,0,1239,1232,1,0,0,0,1239,1233,1,0,
+		0,0,1240,1242,1,0,0,0,1241,1221,1,0,0,0,1241,1231,1,0,0,0,1241,1242,1,
+		0,0,0,1242,161,1,0,0,0,1243,1244,5,25,0,0,1244,1263,3,164,82,0,1245,1255,
+		5,36,0,0,1246,1247,5,65,0,0,1247,1248,7,10,0,0,1248,1256,3,184,92,0,1249,
+		1253,3,184,92,0,1250,1251,5,4,0,0,1251,1252,5,142,0,0,1252,1254,3,184,
+		92,0,1253,1250,1,0,0,0,1253,1254,1,0,0,0,1254,1256,1,0,0,0,1255,1246,1,
+		0,0,0,1255,1249,1,0,0,0,1256,1264,1,0,0,0,1257,1260,7,6,0,0,1258,1259,
+		5,65,0,0,1259,1261,7,10,0,0,1260,1258,1,0,0,0,1260,1261,1,0,0,0,1261,1262,
+		1,0,0,0,1262,1264,3,164,82,0,1263,1245,1,0,0,0,1263,1257,1,0,0,0,1264,
+		163,1,0,0,0,1265,1276,3,184,92,0,1266,1268,5,152,0,0,1267,1266,1,0,0,0,
+		1267,1268,1,0,0,0,1268,1269,1,0,0,0,1269,1273,7,2,0,0,1270,1272,3,166,
+		83,0,1271,1270,1,0,0,0,1272,1275,1,0,0,0,1273,1271,1,0,0,0,1273,1274,1,
+		0,0,0,1274,1277,1,0,0,0,1275,1273,1,0,0,0,1276,1267,1,0,0,0,1276,1277,
+		1,0,0,0,1277,165,1,0,0,0,1278,1279,3,196,98,0,1279,1281,3,194,97,0,1280,
+		1282,7,2,0,0,1281,1280,1,0,0,0,1281,1282,1,0,0,0,1282,167,1,0,0,0,1283,
+		1284,5,9,0,0,1284,1289,3,170,85,0,1285,1286,5,4,0,0,1286,1288,3,170,85,
+		0,1287,1285,1,0,0,0,1288,1291,1,0,0,0,1289,1287,1,0,0,0,1289,1290,1,0,
+		0,0,1290,1297,1,0,0,0,1291,1289,1,0,0,0,1292,1293,5,143,0,0,1293,1294,
+		5,134,0,0,1294,1298,7,1,0,0,1295,1296,5,141,0,0,1296,1298,5,70,0,0,1297,
+		1292,1,0,0,0,1297,1295,1,0,0,0,1297,1298,1,0,0,0,1298,169,1,0,0,0,1299,
+		1306,3,190,95,0,1300,1302,3,204,102,0,1301,1300,1,0,0,0,1302,1303,1,0,
+		0,0,1303,1301,1,0,0,0,1303,1304,1,0,0,0,1304,1307,1,0,0,0,1305,1307,5,
+		126,0,0,1306,1301,1,0,0,0,1306,1305,1,0,0,0,1306,1307,1,0,0,0,1307,171,
+		1,0,0,0,1308,1309,5,19,0,0,1309,1315,5,79,0,0,1310,1312,3,204,102,0,1311,
+		1313,5,78,0,0,1312,1311,1,0,0,0,1312,1313,1,0,0,0,1313,1315,1,0,0,0,1314,
+		1308,1,0,0,0,1314,1310,1,0,0,0,1315,173,1,0,0,0,1316,1317,7,11,0,0,1317,
+		175,1,0,0,0,1318,1319,7,12,0,0,1319,177,1,0,0,0,1320,1322,3,204,102,0,
+		1321,1320,1,0,0,0,1322,1323,1,0,0,0,1323,1321,1,0,0,0,1323,1324,1,0,0,
+		0,1324,179,1,0,0,0,1325,1326,7,13,0,0,1326,181,1,0,0,0,1327,1328,7,14,
+		0,0,1328,183,1,0,0,0,1329,1333,3,188,94,0,1330,1332,3,186,93,0,1331,1330,
+		1,0,0,0,1332,1335,1,0,0,0,1333,1331,1,0,0,0,1333,1334,1,0,0,0,1334,185,
+		1,0,0,0,1335,1333,1,0,0,0,1336,1337,3,196,98,0,1337,1338,3,188,94,0,1338,
+		187,1,0,0,0,1339,1341,3,198,99,0,1340,1342,3,202,101,0,1341,1340,1,0,0,
+		0,1341,1342,1,0,0,0,1342,1349,1,0,0,0,1343,1349,3,204,102,0,1344,1345,
+		5,7,0,0,1345,1346,3,184,92,0,1346,1347,5,8,0,0,1347,1349,1,0,0,0,1348,
+		1339,1,0,0,0,1348,1343,1,0,0,0,1348,1344,1,0,0,0,1349,189,1,0,0,0,1350,
+		1354,3,194,97,0,1351,1353,3,192,96,0,1352,1351,1,0,0,0,1353,1356,1,0,0,
+		0,1354,1352,1,0,0,0,1354,1355,1,0,0,0,1355,191,1,0,0,0,1356,1354,1,0,0,
+		0,1357,1358,3,196,98,0,1358,1359,3,194,97,0,1359,193,1,0,0,0,1360,1367,
+		3,198,99,0,1361,1367,3,204,102,0,1362,1363,5,7,0,0,1363,1364,3,190,95,
+		0,1364,1365,5,8,0,0,1365,1367,1,0,0,0,1366,1360,1,0,0,0,1366,1361,1,0,
+		0,0,1366,1362,1,0,0,0,1367,195,1,0,0,0,1368,1369,7,15,0,0,1369,197,1,0,
+		0,0,1370,1382,3,200,100,0,1371,1372,5,7,0,0,1372,1377,3,200,100,0,1373,
+		1374,5,4,0,0,1374,1376,3,200,100,0,1375,1373,1,0,0,0,1376,1379,1,0,0,0,
+		1377,1375,1,0,0,0,1377,1378,1,0,0,0,1378,1380,1,0,0,0,1379,1377,1,0,0,
+		0,1380,1381,5,8,0,0,1381,1383,1,0,0,0,1382,1371,1,0,0,0,1382,1383,1,0,
+		0,0,1383,199,1,0,0,0,1384,1386,5,153,0,0,1385,1387,5,154,0,0,1386,1385,
+		1,0,0,0,1386,1387,1,0,0,0,1387,1390,1,0,0,0,1388,1390,5,154,0,0,1389,1384,
+		1,0,0,0,1389,1388,1,0,0,0,1390,201,1,0,0,0,1391,1392,7,16,0,0,1392,203,
+		1,0,0,0,1393,1394,7,17,0,0,1394,205,1,0,0,0,172,252,267,278,286,288,304,
 		310,319,321,346,356,365,371,383,400,402,408,417,425,432,442,451,457,475,
 		486,500,506,511,514,524,532,542,551,554,559,565,572,579,584,596,600,614,
-		623,634,637,642,649,654,661,671,674,678,687,690,695,699,703,706,710,713,
-		716,718,735,741,745,749,752,763,765,772,779,781,787,793,798,803,810,812,
-		814,822,825,835,844,846,849,857,866,878,888,892,898,902,910,917,927,930,
-		943,948,954,963,969,979,981,983,991,995,998,1005,1012,1018,1023,1026,1031,
-		1037,1042,1047,1054,1059,1070,1077,1081,1096,1107,1115,1121,1127,1133,
-		1135,1137,1143,1149,1156,1161,1166,1175,1181,1184,1192,1196,1203,1210,
-		1213,1218,1226,1228,1236,1238,1240,1252,1254,1259,1262,1266,1272,1275,
-		1280,1288,1296,1302,1305,1311,1313,1322,1332,1340,1347,1353,1365,1376,
-		1381,1385,1388
+		623,634,637,642,649,654,661,671,674,678,687,690,695,699,703,707,711,714,
+		717,719,736,742,746,750,753,764,766,773,780,782,788,794,799,804,811,813,
+		815,823,826,836,845,847,850,858,867,879,889,893,899,903,911,918,928,931,
+		944,949,955,964,970,980,982,984,992,996,999,1006,1013,1019,1024,1027,1032,
+		1038,1043,1048,1055,1060,1071,1078,1082,1097,1108,1116,1122,1128,1134,
+		1136,1138,1144,1150,1157,1162,1167,1176,1182,1185,1193,1197,1204,1211,
+		1214,1219,1227,1229,1237,1239,1241,1253,1255,1260,1263,1267,1273,1276,
+		1281,1289,1297,1303,1306,1312,1314,1323,1333,1341,1348,1354,1366,1377,
+		1382,1386,1389
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -161,6 +161,8 @@ public static class NotationWriter
         LeaveUnworked leave => leave.Count is null ? "leave the rest" : $"leave {leave.Count}",
         InEach inEach => $"{inEach.Stitch} in each {Text(inEach.Of)}",
         Evenly evenly => $"{evenly.Stitch} {(evenly.Increase ? "inc" : "dec")} {evenly.Count} evenly",
+        SpreadOver spread => $"{spread.Stitch} across with ({Words(spread.Words)}) {spread.Times} times evenly{(spread.AtEachEnd is { } ends ? $", {ends} at each end" : "")}",
+        EachByKind each => $"{each.Stitch} in each st and {N(each.InSpace)} {each.Stitch} in each sp",
         Repeat repeat => $"({Words(repeat.Words)}) {End(repeat)}",
         _ => throw new InvalidOperationException(word.ToString()),
     };

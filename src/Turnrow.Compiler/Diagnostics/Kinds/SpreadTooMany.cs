@@ -53,17 +53,27 @@ public static class SpreadTooMany
 
     private static string Limit(Spread spread, int there)
     {
-        var between = there - (2L * (spread.AtEachEnd ?? 0));
-        return spread is { AtEachEnd: { } ends, Times: 1 } && between > spread.Takes ? Invariant($"one alone can't have {ends} on both sides")
-            : between < spread.Takes ? "there is not even room for one"
-            : Invariant($"{between / Math.Max(1, spread.Takes)} would be the most");
+        var most = Most(spread, there);
+        return spread is { AtEachEnd: { } ends, Times: 1 } && most > 0 ? Invariant($"one alone can't have {ends} on both sides")
+            : most == 0 ? "there is not even room for one"
+            : Invariant($"{most} would be the most");
+    }
+
+    // Between two that can't touch stands one stitch; what is no distance from an end has half a gap there.
+    private static long Most(Spread spread, int there)
+    {
+        var apart = spread.StandsApart ? 1 : 0;
+        var room = there - (2L * (spread.AtEachEnd ?? 0)) + (spread.AtEachEnd is null ? 0 : apart);
+        return Math.Max(0, room / Math.Max(1, spread.Takes + apart));
     }
 
     // What was asked for, added up.
     private static string[] Sum(Spread spread, int there)
     {
-        if (spread.AtEachEnd is not { } ends) return [];
-        var wanted = ((long)spread.Times * spread.Takes) + (2L * ends);
-        return [Invariant($"{spread.Times} x {spread.Takes} + 2 x {ends} = {wanted}, of {there}")];
+        if (spread.AtEachEnd is not { } ends || spread.Times < 2) return [];
+        var apart = spread.StandsApart ? spread.Times - 1 : 0;
+        var wanted = ((long)spread.Times * spread.Takes) + (2L * ends) + apart;
+        var between = apart > 0 ? Invariant($" + {apart} between") : string.Empty;
+        return [Invariant($"{spread.Times} x {spread.Takes} + 2 x {ends}{between} = {wanted}, of {there}")];
     }
 }

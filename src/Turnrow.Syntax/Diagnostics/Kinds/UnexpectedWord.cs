@@ -126,6 +126,13 @@ public static class UnexpectedWord
             Help = "such words read: sc in each st and sp; sc in each st and 2 sc in each sp",
         };
 
+    internal static Diagnostic SpreadOverWhat(TextSpan with, TextSpan stitch) =>
+        new(Kind, with, "`with` can't stand here; before it should be said how far the stitches go between which something is spread")
+        {
+            Help = "such words read: sc across with (ch 2, skip 2) 5 times evenly",
+            Mends = [new Mend("spread it over the row", new TextSpan(stitch.End, 0), " across")],
+        };
+
     internal static Diagnostic AtEachEnd(TextSpan span, string text) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; how many stay plain at each end is said of what is spread evenly, once, with a number or a name")
         {

@@ -80,6 +80,8 @@ public sealed class Nudge
         SlipOver slip => new SlipOver(N(slip.Count)),
         LeaveUnworked leave => new LeaveUnworked(Maybe(leave.Count)),
         Evenly evenly => evenly with { Count = N(evenly.Count) },
+        SpreadOver spread => spread with { Times = N(spread.Times), AtEachEnd = Maybe(spread.AtEachEnd) },
+        EachByKind each => each with { InSpace = N(each.InSpace) },
         Repeat { End: not RepeatEnd.Across } repeat => repeat with { Words = All(repeat.Words), Count = N(repeat.Count) },
         Repeat repeat => repeat with { Words = All(repeat.Words) },
         _ => word,
