@@ -201,7 +201,7 @@ selection
   ;
 rate
   : amount=list? words+=name+
-    (way=IN EACH (row=ROW | kind+=name+) | way=PER (row=ROW | over=count (rows=rowsWord | STITCHES | kind+=name)))?
+    (way=IN EACH (row=ROW | kind+=name+) | way=PER (row=ROW | over=count (rows=rowsWord | STITCHES | kind+=name)) | evenly=EVENLY)?
   ;
 
 expectLine

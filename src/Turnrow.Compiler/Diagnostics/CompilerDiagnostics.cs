@@ -146,5 +146,7 @@ public static class CompilerDiagnostics
         CornerLost.Kind,
         CornerDistance.Kind,
         CornerAgain.Kind,
+        PickUpFlat.Kind,
+        PickUpCorner.Kind,
     ];
 }

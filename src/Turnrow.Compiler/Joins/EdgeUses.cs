@@ -49,12 +49,12 @@ internal sealed class EdgeUses
     /// <summary>Notes the edges along which a mirrored piece is picked up.</summary>
     public void AddMirrored(PickUpStart?[] starts, Func<string, PieceState?> find, TextSpan span, Context context)
     {
-        var known = starts.OfType<PickUpStart>().SelectMany(s => s.Walk).Select(l => (l.Piece.Name, l.Hand, Foundation: l.Stretch.Kind == StretchKind.Foundation)).Distinct().ToList();
+        var known = starts.OfType<PickUpStart>().SelectMany(s => s.WholeStretches()).Select(l => (l.Piece.Name, l.Hand, Foundation: l.Stretch.Kind == StretchKind.Foundation)).Distinct().ToList();
         foreach (var (name, hand, foundation) in known)
         {
             if (find(name) is not { } piece) continue;
             var sides = starts.Select(s => s is null ? null : new JoinSide(piece.Finished[0], hand,
-                [.. s.Walk.Where(l => l.Piece.Name == name && l.Hand == hand && l.Stretch.Kind == StretchKind.Foundation == foundation).Select(l => l.Stretch)]));
+                [.. s.WholeStretches().Where(l => l.Piece.Name == name && l.Hand == hand && l.Stretch.Kind == StretchKind.Foundation == foundation).Select(l => l.Stretch)]));
             Add(new BoundWalk(piece, sides, span), context);
         }
     }

@@ -48,8 +48,8 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
             case PartStart part:
                 BeginPart(builder, part, size);
                 break;
-            case PickUpStart pickUp when made.Rows is [{ Work: { } first, Plan: ShapedPlan plan }, ..]:
-                builder.BeginPickUp(Turned(pickUp, size), plan.Stitch, first.Stitches, made.Rows[0].Origin);
+            case PickUpStart pickUp when made.Rows is [{ Work: { Opening.Stitch: { } stitch } first }, ..]:
+                builder.BeginPickUp(Turned(pickUp, size), stitch, first.Stitches, made.Rows[0].Origin);
                 break;
             default:
                 builder.BeginUnknown();
@@ -121,7 +121,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         }
 
         var source = book.Find(walk[0].Piece.Name)!;
-        var start = Joins.PickUpYarn.Find(walk, pickUp.RightSide, _ => source.YarnTaken[size]);
+        var start = Joins.PickUpYarn.Find(walk, pickUp.RightSide, _ => source.YarnTaken[size]) with { IsEven = pickUp.IsEven };
         source.YarnTaken[size] |= !start.Joined;
         return start;
     }

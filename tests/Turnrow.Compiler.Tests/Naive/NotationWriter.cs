@@ -80,8 +80,8 @@ public static class NotationWriter
         _ => "",
     };
 
-    private static string Rate(PickedUp up) => up.PerRows == 1
-        ? $"{N(up.Stitches)} {up.Stitch} in each row"
+    private static string Rate(PickedUp up) => up.Evenly is { } all ? $"{all} {up.Stitch} evenly"
+        : up.PerRows == 1 ? $"{N(up.Stitches)} {up.Stitch} in each row"
         : $"{N(up.Stitches)} {up.Stitch} per {N(up.PerRows)} rows";
 
     private static string Turn(TurnRule rule)

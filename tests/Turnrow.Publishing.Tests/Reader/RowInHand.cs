@@ -12,6 +12,8 @@ internal sealed class RowInHand
     private int _turns;
     private int _kept = -1;
     private int _entered;
+    private int? _share;
+    private int _shareFrom;
 
     private RowInHand(Ground ground, ChainRules rules, IReadOnlyList<Step> steps, List<string> doubts)
     {
@@ -99,9 +101,18 @@ internal sealed class RowInHand
                 break;
             case GoAlong along:
                 if (_at < End) throw new Misread($"{End - _at} places of the edge before are left");
+                CheckShare();
+                _share = EdgeWalk.ShareOf(along.Edge);
+                _shareFrom = _made.Count;
                 Below.AddRange((_ground.Along ?? throw new Misread("this row goes along no edge"))(along.Edge));
                 break;
         }
+    }
+
+    // What is said to be picked up along an edge is picked up along it.
+    private void CheckShare()
+    {
+        if (_share is { } share && _made.Count - _shareFrom != share) throw new Misread($"{share} are to be picked up along the edge, {_made.Count - _shareFrom} are");
     }
 
     private void Skip(SkipPlaces skip)
@@ -241,6 +252,7 @@ internal sealed class RowInHand
 
     private WorkedRow Finish()
     {
+        CheckShare();
         if (_turns != (_ground.IsTurned ? 1 : 0)) throw new Misread(_ground.IsTurned ? "it does not say to turn" : "it says to turn where no row is to turn from");
         if (_ground.JoinedAt >= 0 && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");

@@ -15,19 +15,23 @@ internal static class PickUpTeller
     {
         if (start.Walk.Count == 0 || work.Opening.Stitch is not { } stitch) return RowDescription.Unknown;
         var stretches = Stretches(start.Walk);
-        var first = StretchOf(stretches[0]);
+        var first = StretchOf(stretches[0]) with { Stitches = StitchesOf(start, stretches[0], stitch) };
         Phrase before = start.Joined ? new JoinAtEdge(start.RightSide, first) : new GoOnAlong(start.RightSide, first);
         var phrases = new List<Phrase>();
         if (work.Opening.Chains > 0) phrases.Add(new PickUpChain(stitch, work.Opening.Chains, work.Opening.Counts));
         var rounds = new Rounds(phrases, stitch, work.Opening.Counts);
         foreach (var legs in stretches)
         {
-            if (legs != stretches[0]) phrases.Add(new ThenAlong(StretchOf(legs)));
+            if (legs != stretches[0]) phrases.Add(new ThenAlong(StretchOf(legs) with { Stitches = StitchesOf(start, legs, stitch) }));
             foreach (var leg in legs) rounds.Along(leg);
         }
 
         return new RowDescription(new([before]), new(Rounded(phrases)), PhraseList.None);
     }
+
+    // Of a number that was shared out, each stretch's share.
+    private static CountedStitches? StitchesOf(PickUpStart start, List<PickUpLeg> legs, Stitch stitch) =>
+        start.IsEven ? new CountedStitches(Sized.Of(legs.Sum(static l => (int)((long)l.Stretch.Count * l.Rate / l.Per))), stitch) : null;
 
     // A customary rate makes a pair of the same numbers each time that the rows' stitches come round: pairs that follow each other are one repeat.
     private static List<Phrase> Rounded(List<Phrase> phrases)
@@ -80,15 +84,14 @@ internal static class PickUpTeller
     // Both as one, if so many are worked in both alike.
     private static PickUpLeg? Together(PickUpLeg before, PickUpLeg leg)
     {
-        if ((before.Rate, before.Per) != (leg.Rate, leg.Per)) return null;
-        var lower = leg.Upwards ? before.Stretch : leg.Stretch;
-        return before with { Stretch = lower with { Count = before.Stretch.Count + leg.Stretch.Count } };
+        if ((before.Rate, before.Per) != (leg.Rate, leg.Per) || before.IsCorner || leg.IsCorner) return null;
+        return before.With(leg);
     }
 
     private static bool GoesOn(PickUpLeg before, PickUpLeg leg) =>
-        before.Piece == leg.Piece && before.Hand == leg.Hand && before.Stretch.Name == leg.Stretch.Name
+        (before.Part > 0 && before.Part == leg.Part) || (before.Piece == leg.Piece && before.Hand == leg.Hand && before.Stretch.Name == leg.Stretch.Name
         && before.Stretch.Kind == StretchKind.RowEnds && leg.Stretch.Kind == StretchKind.RowEnds
-        && (leg.Upwards ? leg.Stretch.FirstRow == before.Stretch.LastRow + 1 : leg.Stretch.LastRow == before.Stretch.FirstRow - 1);
+        && (leg.Upwards ? leg.Stretch.FirstRow == before.Stretch.LastRow + 1 : leg.Stretch.LastRow == before.Stretch.FirstRow - 1));
 
     private static EdgeStretch StretchOf(List<PickUpLeg> legs)
     {
@@ -124,6 +127,12 @@ internal static class PickUpTeller
         {
             var (rate, per) = Lowest(leg.Rate, leg.Per);
             var name = NameOf(leg.Stretch.Kind);
+            if (leg.IsCorner)
+            {
+                InCorner(rate, name);
+                return;
+            }
+
             var at = _done.GetValueOrDefault((leg.Rate, leg.Per));
             var end = at + leg.Stretch.Count;
             _done[(leg.Rate, leg.Per)] = end % per;
@@ -133,6 +142,15 @@ internal static class PickUpTeller
             if (per == 1) Add(rate, rounds, name);
             else if (rounds > 0) AddRounds(rate, per, rounds, name);
             for (at += rounds * per; at < end; at++) Add(InPlace(rate, per, at % per), 1, name);
+        }
+
+        // The middle one is marked, since the next row asks for it.
+        private void InCorner(int each, PlaceName name)
+        {
+            var made = new PlaceName(PlaceNameKind.Stitch, stitch);
+            var inside = new List<Phrase> { new BareStitches(stitch, HookInto.BothLoops, Sized.Of((each / 2) + 1)), new PlaceMarker(made, false) };
+            if (each > 1) inside.Add(new BareStitches(stitch, HookInto.BothLoops, Sized.Of(each / 2)));
+            phrases.Add(new GroupIn(new(inside), new NextPlaces(Sized.Of(1), name, false)));
         }
 
         // Rounds begin with the larger number, so the first place has a stitch at least; the chain may stand for it.

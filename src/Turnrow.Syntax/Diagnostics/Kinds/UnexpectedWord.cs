@@ -133,6 +133,18 @@ public static class UnexpectedWord
             Mends = [new Mend("spread it over the row", new TextSpan(stitch.End, 0), " across")],
         };
 
+    internal static Diagnostic EvenlyAlone(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; so many in all and a rate can't both be said")
+        {
+            Help = "such words read: 84 sc evenly; or: 3 sc per 2 rows, 1 sc in each st",
+        };
+
+    internal static Diagnostic EvenlyAlongSeam(TextSpan span) =>
+        new(Kind, span, "`evenly` can't stand here; a seam says how many go into each row or stitch")
+        {
+            Help = "such words read: 1 sc in each row",
+        };
+
     internal static Diagnostic AtEachEnd(TextSpan span, string text) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; how many stay plain at each end is said of what is spread evenly, once, with a number or a name")
         {

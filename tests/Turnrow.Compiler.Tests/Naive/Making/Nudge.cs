@@ -37,6 +37,7 @@ public sealed class Nudge
             Window = up.Window.Kind == WindowKind.All ? up.Window : up.Window with { Rows = N(up.Window.Rows) },
             Stitches = N(up.Stitches),
             PerRows = N(up.PerRows),
+            Evenly = Maybe(up.Evenly),
             Claim = Maybe(up.Claim),
         },
         _ => start,
