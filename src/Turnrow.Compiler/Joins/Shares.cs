@@ -5,14 +5,11 @@ using Turnrow.Fabric.Pieces;
 namespace Turnrow.Compiler.Joins;
 
 /// <summary>
-/// Shares stitches out over the stretches of a walk. At every point of it as many are picked up as its length up to there asks for, to the
-/// nearest stitch; along a stretch, in rounds of a few row-ends that differ as little as can be.
+/// Shares stitches out over the stretches of a walk: at the end of each as many are picked up as its length up to there asks for, to the
+/// nearest stitch.
 /// </summary>
 internal static class Shares
 {
-    // A maker counts so many row-ends at a time, and more only where fewer do not come out.
-    private const int LongestRound = 5;
-
     /// <summary>The legs that a number of stitches is picked up along.</summary>
     public static List<PickUpLeg> Of(IReadOnlyList<PickUpLeg> customary, int stitches, GaugeBook gauges)
     {
@@ -26,7 +23,7 @@ internal static class Shares
             along += lengths[i];
             // Yarn is joined in the first place, so something is worked there.
             var upTo = i == whole.Count - 1 ? stitches : Math.Max(1, UpTo(along, total, stitches));
-            Along(result, whole[i] with { Part = i + 1 }, upTo - picked);
+            result.Add(whole[i] with { Rate = upTo - picked, Per = whole[i].Stretch.Count });
             picked = upTo;
         }
 
@@ -71,55 +68,5 @@ internal static class Shares
         }
 
         return lengths;
-    }
-
-    // Two kinds of round, one a little denser than the other, come out over any number: the fewer of them lie in the middle.
-    private static void Along(List<PickUpLeg> result, PickUpLeg leg, int stitches)
-    {
-        var places = leg.Stretch.Count;
-        var (low, high) = Rounds(stitches % places, places);
-        var each = stitches / places;
-        var lows = (int)(((long)high.Rate * places) - ((long)high.Per * (stitches % places)));
-        var highs = (int)(((long)low.Per * (stitches % places)) - ((long)low.Rate * places));
-        if (lows < 0 || highs <= 0) (lows, highs) = (places / low.Per, 0);
-        low.Rate += each * low.Per;
-        high.Rate += each * high.Per;
-        var (many, few) = lows >= highs ? ((Round: low, Count: lows), (Round: high, Count: highs)) : ((Round: high, Count: highs), (Round: low, Count: lows));
-        var at = 0;
-        // A single place that gets one more lies in the middle too.
-        if (few.Count == 0 && many.Count == 1 && each > 0 && stitches % places == 1)
-        {
-            Add((each, 1), (places - 1) / 2);
-            Add((each + 1, 1), 1);
-            Add((each, 1), places / 2);
-            return;
-        }
-
-        Add(many.Round, few.Count == 0 ? many.Count : (many.Count + 1) / 2);
-        Add(few.Round, few.Count);
-        Add(many.Round, few.Count == 0 ? 0 : many.Count / 2);
-
-        void Add((int Rate, int Per) round, int count)
-        {
-            if (count == 0) return;
-            result.Add(leg.Slice(at, count * round.Per) with { Rate = round.Rate, Per = round.Per });
-            at += count * round.Per;
-        }
-    }
-
-    // The two fractions beside stitches / places that a short round can have; both the same where one is that number itself.
-    private static ((int Rate, int Per) Low, (int Rate, int Per) High) Rounds(int stitches, int places)
-    {
-        var (low, high) = ((Rate: 0, Per: 1), (Rate: 1, Per: 1));
-        if (stitches == 0) return (low, high);
-        while (true)
-        {
-            var between = (Rate: low.Rate + high.Rate, Per: low.Per + high.Per);
-            if (between.Per > LongestRound && low.Rate > 0 && high.Rate < high.Per) return (low, high);
-            var side = ((long)stitches * between.Per).CompareTo((long)between.Rate * places);
-            if (side == 0) return (between, between);
-            if (side > 0) low = between;
-            else high = between;
-        }
     }
 }

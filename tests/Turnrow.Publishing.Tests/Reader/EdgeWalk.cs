@@ -10,7 +10,6 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     /// <summary>What stands behind `join yarn with sl st at`: the places from there on.</summary>
     public IReadOnlyList<Place> From(string text)
     {
-        text = Share().Replace(text, "$2");
         if (InTheEndOf().Match(text) is { Success: true } end)
         {
             var from = end.Groups["from"].Value;
@@ -40,7 +39,6 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     /// <summary>`the armhole edge of Back from Row 9 up to its last row`, and what else lies along an edge.</summary>
     public IReadOnlyList<Place> Along(string text)
     {
-        text = Share().Replace(text, "$2");
         if (Rows().Match(text) is { Success: true } rows)
         {
             var from = rows.Groups["from"].Value;
@@ -116,12 +114,6 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     private const string Row = @"Row \d+|its last row";
 
     private const string Edge = @"(?<edge>right|left) edge(?: \([^)]+\))? of (?<piece>[^,.]+?)";
-
-    /// <summary>How many of a stitch are picked up along the edge; null if it is not said.</summary>
-    public static int? ShareOf(string text) => Share().Match(text) is { Success: true } share ? Number.Of(share.Groups[1].Value) : null;
-
-    [GeneratedRegex(@" \( ?(\d+) \S+ ?\)(\.?)$")]
-    private static partial Regex Share();
 
     [GeneratedRegex($@"^the {Edge}, in the end of (?<from>{Row})(?:; work along the edge from there (?<way>up|back) to (?<to>{Row}))?\.$")]
     private static partial Regex InTheEndOf();

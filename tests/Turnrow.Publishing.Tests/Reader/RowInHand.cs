@@ -12,8 +12,7 @@ internal sealed class RowInHand
     private int _turns;
     private int _kept = -1;
     private int _entered;
-    private int? _share;
-    private int _shareFrom;
+    private bool _hasSpread;
 
     private RowInHand(Ground ground, ChainRules rules, IReadOnlyList<Step> steps, List<string> doubts)
     {
@@ -78,6 +77,9 @@ internal sealed class RowInHand
             case WorkInto work:
                 Stitches(work);
                 break;
+            case SpreadOver spread:
+                Spread(spread);
+                break;
             case WorkTogether work:
                 Together(work);
                 break;
@@ -101,18 +103,9 @@ internal sealed class RowInHand
                 break;
             case GoAlong along:
                 if (_at < End) throw new Misread($"{End - _at} places of the edge before are left");
-                CheckShare();
-                _share = EdgeWalk.ShareOf(along.Edge);
-                _shareFrom = _made.Count;
                 Below.AddRange((_ground.Along ?? throw new Misread("this row goes along no edge"))(along.Edge));
                 break;
         }
-    }
-
-    // What is said to be picked up along an edge is picked up along it.
-    private void CheckShare()
-    {
-        if (_share is { } share && _made.Count - _shareFrom != share) throw new Misread($"{share} are to be picked up along the edge, {_made.Count - _shareFrom} are");
     }
 
     private void Skip(SkipPlaces skip)
@@ -173,6 +166,21 @@ internal sealed class RowInHand
         }
 
         if (partner) _made[^work.Each] = new Place(Seen.ChainAndStitch, work.Stitch) { IsMarked = _made[^work.Each].IsMarked };
+    }
+
+    /// <summary>So many over all that is there of an edge, wherever she puts them; it begins where the yarn is joined.</summary>
+    private void Spread(SpreadOver spread)
+    {
+        var from = _hasSpread ? _at : Math.Max(0, _ground.JoinedAt);
+        _hasSpread = true;
+        if (End - from != spread.Places) throw new Misread($"{spread.Places} places are spoken of, {End - from} are there");
+        for (var at = from; at < End; at++)
+        {
+            if (!spread.Name.Fits(Below[at])) throw new Misread($"{Below[at]} is no {spread.Name.Word}");
+        }
+
+        _made.AddRange(Enumerable.Repeat(new Place(Seen.Stitch, spread.Stitch), spread.Count));
+        for (var at = from; at < End; at++) Used(at);
     }
 
     private void Together(WorkTogether work)
@@ -252,7 +260,6 @@ internal sealed class RowInHand
 
     private WorkedRow Finish()
     {
-        CheckShare();
         if (_turns != (_ground.IsTurned ? 1 : 0)) throw new Misread(_ground.IsTurned ? "it does not say to turn" : "it says to turn where no row is to turn from");
         if (_ground.JoinedAt >= 0 && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");

@@ -45,6 +45,9 @@ internal sealed record RepeatSteps(IReadOnlyList<Step> Steps, int Times) : Step;
 /// <summary>`leave these unworked` (no number), `leave the other 50 sts unworked`, `leave the sl sts unworked`.</summary>
 internal sealed record LeaveUnworked(int? Count, bool SlipStitches) : Step;
 
+/// <summary>`28 sc evenly over these 42 row-ends`, `sc in this row-end`.</summary>
+internal sealed record SpreadOver(int Count, string Stitch, int Places, PlaceName Name) : Step;
+
 /// <summary>`then along the armhole edge of Back from Row 9 up to its last row`.</summary>
 internal sealed record GoAlong(string Edge) : Step;
 

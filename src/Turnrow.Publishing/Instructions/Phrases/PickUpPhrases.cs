@@ -19,13 +19,10 @@ internal sealed record EdgeStretch(
     /// <summary>Of a step, the row that it is made at, where the edge has several such; else null.</summary>
     public Sized<int>? AtRow { get; init; }
 
-    /// <summary>How many stitches are picked up along it, where that is said; else null.</summary>
-    public CountedStitches? Stitches { get; init; }
-
     public EdgeStretch? And(EdgeStretch other) =>
         Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind && Forwards == other.Forwards && Slipped == other.Slipped
-        && AtRow is null == other.AtRow is null && Stitches is null == other.Stitches is null
-            ? this with { First = First.And(other.First), Last = Last.And(other.Last), PieceRows = PieceRows.And(other.PieceRows), AtRow = AtRow?.And(other.AtRow!), Stitches = Stitches?.And(other.Stitches!) }
+        && AtRow is null == other.AtRow is null
+            ? this with { First = First.And(other.First), Last = Last.And(other.Last), PieceRows = PieceRows.And(other.PieceRows), AtRow = AtRow?.And(other.AtRow!) }
             : null;
 
     /// <summary><c>the left edge (neck) of Right front</c>.</summary>
@@ -64,23 +61,12 @@ internal sealed record EdgeStretch(
         ? null
         : $"{(Forwards ? "up" : "back")} to {RowIn(Last)}";
 
-    /// <summary><c> (28 sc)</c>; nothing where it is not said.</summary>
-    public string Share(Wording words) => Stitches is null ? string.Empty : $" ({Stitches.Written(words)})";
-
     // Right or left is always said: both edges may have one name, and a piece's own text need not have shown which has it.
     private string Named => $"the {Wording.Hand(Hand ?? Fabric.Rows.Hand.Right)} edge{(Edge is null ? string.Empty : $" ({Names.Words(Edge)})")} of {Names.Title(Piece)}";
 
     private string At(string how) => AtRow is { } row ? $" {how} Row {row.Written()}" : string.Empty;
 
     private string RowIn(Sized<int> row) => row.Equals(PieceRows) ? "its last row" : $"Row {row.Written()}";
-}
-
-/// <summary>So many of a stitch: <c>28 (30, 31) sc</c>.</summary>
-internal sealed record CountedStitches(Sized<int> Count, Fabric.Stitches.Stitch Stitch)
-{
-    public CountedStitches And(CountedStitches other) => this with { Count = Count.And(other.Count) };
-
-    public string Written(Wording words) => $"{Count.Written()} {words.Stitch(Stitch)}";
 }
 
 /// <summary>Yarn is joined at an edge to pick up along it.</summary>
@@ -94,7 +80,7 @@ internal sealed record JoinAtEdge(bool RightSide, EdgeStretch Stretch) : Phrase
     protected override string Text(Wording words)
     {
         var rows = Stretch.End() is { } end ? $"; work along the edge from there {end}" : string.Empty;
-        return $"with {words.Side(RightSide)} facing, join yarn with {words.SlipStitch} at {Stretch.Whole(words)}, in {Stretch.Start(words)}{rows}{Stretch.Share(words)}";
+        return $"with {words.Side(RightSide)} facing, join yarn with {words.SlipStitch} at {Stretch.Whole(words)}, in {Stretch.Start(words)}{rows}";
     }
 }
 
@@ -107,7 +93,7 @@ internal sealed record GoOnAlong(bool RightSide, EdgeStretch Stretch) : Phrase
     protected override string Text(Wording words)
     {
         var rows = Stretch.Rows() is { } along ? $" {along}" : string.Empty;
-        return $"with the same yarn and {words.Side(RightSide)} facing, go on along {Stretch.Whole(words)}{rows}{Stretch.Share(words)}";
+        return $"with the same yarn and {words.Side(RightSide)} facing, go on along {Stretch.Whole(words)}{rows}";
     }
 }
 
@@ -120,7 +106,7 @@ internal sealed record ThenAlong(EdgeStretch Stretch) : Phrase
     protected override string Text(Wording words)
     {
         var rows = Stretch.Rows() is { } along ? $" {along}" : string.Empty;
-        return $"then along {Stretch.Whole(words)}{rows}{Stretch.Share(words)}";
+        return $"then along {Stretch.Whole(words)}{rows}";
     }
 }
 

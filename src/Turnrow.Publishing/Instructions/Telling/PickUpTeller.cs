@@ -15,23 +15,20 @@ internal static class PickUpTeller
     {
         if (start.Walk.Count == 0 || work.Opening.Stitch is not { } stitch) return RowDescription.Unknown;
         var stretches = Stretches(start.Walk);
-        var first = StretchOf(stretches[0]) with { Stitches = StitchesOf(start, stretches[0], stitch) };
+        var first = StretchOf(stretches[0]);
         Phrase before = start.Joined ? new JoinAtEdge(start.RightSide, first) : new GoOnAlong(start.RightSide, first);
         var phrases = new List<Phrase>();
         if (work.Opening.Chains > 0) phrases.Add(new PickUpChain(stitch, work.Opening.Chains, work.Opening.Counts));
         var rounds = new Rounds(phrases, stitch, work.Opening.Counts);
         foreach (var legs in stretches)
         {
-            if (legs != stretches[0]) phrases.Add(new ThenAlong(StretchOf(legs) with { Stitches = StitchesOf(start, legs, stitch) }));
-            foreach (var leg in legs) rounds.Along(leg);
+            if (legs != stretches[0]) phrases.Add(new ThenAlong(StretchOf(legs)));
+            if (start.IsEven) rounds.Evenly(legs);
+            else foreach (var leg in legs) rounds.Along(leg);
         }
 
         return new RowDescription(new([before]), new(Rounded(phrases)), PhraseList.None);
     }
-
-    // Of a number that was shared out, each stretch's share.
-    private static CountedStitches? StitchesOf(PickUpStart start, List<PickUpLeg> legs, Stitch stitch) =>
-        start.IsEven ? new CountedStitches(Sized.Of(legs.Sum(static l => (int)((long)l.Stretch.Count * l.Rate / l.Per))), stitch) : null;
 
     // A customary rate makes a pair of the same numbers each time that the rows' stitches come round: pairs that follow each other are one repeat.
     private static List<Phrase> Rounded(List<Phrase> phrases)
@@ -142,6 +139,21 @@ internal static class PickUpTeller
             if (per == 1) Add(rate, rounds, name);
             else if (rounds > 0) AddRounds(rate, per, rounds, name);
             for (at += rounds * per; at < end; at++) Add(InPlace(rate, per, at % per), 1, name);
+        }
+
+        // A share of a number that is spread over the whole walk: the maker spreads it over the stretch, and is told about how.
+        public void Evenly(List<PickUpLeg> legs)
+        {
+            var (places, stitches) = (0, 0);
+            foreach (var leg in legs)
+            {
+                places += leg.Stretch.Count;
+                stitches += (int)((long)leg.Stretch.Count * leg.Rate / leg.Per);
+            }
+
+            var first = !_begun && chainCounts;
+            _begun = true;
+            phrases.Add(EvenOver.Of(stitch, stitches, places, NameOf(legs[0].Stretch.Kind), first));
         }
 
         // The middle one is marked, since the next row asks for it.
