@@ -53,7 +53,7 @@ internal sealed class EdgeUses
     /// <summary>Notes the edges along which a mirrored piece is picked up.</summary>
     public void AddMirrored(PickUpStart?[] starts, Func<string, PieceState?> find, TextSpan span, Context context)
     {
-        var known = starts.OfType<PickUpStart>().SelectMany(s => s.Walk).Select(l => (l.Piece.Name, l.Hand, Sort: Sort(l))).Distinct().ToList();
+        var known = starts.OfType<PickUpStart>().SelectMany(s => s.WholeStretches()).Select(l => (l.Piece.Name, l.Hand, Sort: Sort(l))).Distinct().ToList();
         foreach (var (name, hand, sort) in known)
         {
             if (find(name) is not { } piece) continue;
@@ -61,7 +61,7 @@ internal sealed class EdgeUses
             for (var i = 0; i < sides.Length; i++)
             {
                 if (starts[i] is { } start)
-                    sides[i] = new JoinSide(piece.Finished[i], hand, [.. start.Walk.Where(l => l.Piece.Name == name && l.Hand == hand && Sort(l) == sort).Select(l => l.Stretch)]);
+                    sides[i] = new JoinSide(piece.Finished[i], hand, [.. start.WholeStretches().Where(l => l.Piece.Name == name && l.Hand == hand && Sort(l) == sort).Select(l => l.Stretch)]);
             }
 
             Add(new BoundWalk(piece, sides, span), context);

@@ -138,7 +138,7 @@ public sealed partial class PieceBuilder
         Begin(pickUp, pickUp.Joined ? RowBegins.PickedUpJoined : RowBegins.PickedUp, pickUp.RightSide);
         _course.InRounds = pickUp.Around;
         _course.Set(stitches is { } count ? PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), count) : null);
-        WorkRow(ShapedPlan.Plain(stitch), origin, 0);
+        WorkRow(PickUpWords.PlanOf(pickUp, stitch), origin, 0);
     }
 
     /// <summary>Begins without knowing from what, because of an error.</summary>
