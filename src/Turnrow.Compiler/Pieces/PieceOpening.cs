@@ -187,6 +187,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
             else
             {
                 piece.Builders[i].BeginUnknown();
+                piece.Builders[i].WorkInRounds(pickUp.Around);
                 piece.Builders[i].Doubt(false);
                 piece.Builders[i].WorkRow(new WordsPlan([]), new Origin(statement), 0);
             }
