@@ -25,6 +25,9 @@ internal sealed record ApartEvent(int Count, Origin Origin) : PieceEvent;
 /// <param name="Ordinal">Its number among that line's rows.</param>
 internal sealed record RowEvent(RowPlan Plan, bool Worked, Origin Origin, int Ordinal) : PieceEvent;
 
+/// <summary>What waits for later rows is in doubt for so many rows.</summary>
+internal sealed record TurnsDoubtEvent(int Rows) : PieceEvent;
+
 internal sealed record FastenOffEvent : PieceEvent;
 
 /// <summary>The number of rows is in doubt from here on.</summary>
