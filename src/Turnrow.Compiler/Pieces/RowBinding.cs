@@ -27,6 +27,11 @@ internal static class RowBinding
             else working.Rows(i, count, _ => plan);
         }
 
+        for (var i = 0; i < context.Sizes; i++)
+        {
+            if ((words[i] is null || counts[i] is null) && context.Here.Has(i) && statement.Items is [.., LeaveItem { ForLater: true }]) piece.Builders[i].DoubtTurns(2);
+        }
+
         working.Finish();
         new ClaimBinder(context).CheckRow(piece, claim);
     }

@@ -280,7 +280,7 @@ public sealed partial class PieceBuilder
         var stitch = LastStitch() ?? StitchBook.Single;
         var (start, end) = StepsOf(_rows.Count + 1);
         var before = (long)stitches - StepBook.GainOf(start) - StepBook.GainOf(end);
-        _course.Set(before is >= 0 and <= int.MaxValue ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null);
+        _course.Set(before is >= 0 and <= int.MaxValue && _rows.Count >= _waitingKnownFrom ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null);
         LastWork = null;
         _chainsGiven = -1;
         _cornersInDoubt = true;

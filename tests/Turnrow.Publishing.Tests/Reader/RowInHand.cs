@@ -288,7 +288,7 @@ internal sealed class RowInHand
         if (_turns != (_ground.IsTurned ? 1 : 0)) throw new Misread(_ground.IsTurned ? "it does not say to turn" : "it says to turn where no row is to turn from");
         if (_ground.JoinedAt >= 0 && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");
-        if (End < Below.Count && !LeftSlipStitches && Left == 0) throw new Misread("what is to happen with the sl sts is not said");
+        if (End < Below.Count && !LeftSlipStitches && Left == 0 && _waiting.Count == 0) throw new Misread("what is to happen with the sl sts is not said");
         return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting };
     }
 }
