@@ -114,6 +114,7 @@ LAST       : 'last' ;
 LEAST      : 'least' ;
 LESS       : 'less' ;
 LONGER     : 'longer' ;
+MAKE       : 'make' ;
 MIRRORED   : 'mirrored' ;
 MORE_WORD  : 'more' ;
 MOST       : 'most' ;

@@ -148,5 +148,6 @@ public static class CompilerDiagnostics
         CornerAgain.Kind,
         PickUpFlat.Kind,
         PickUpCorner.Kind,
+        MadeSeveral.Kind,
     ];
 }

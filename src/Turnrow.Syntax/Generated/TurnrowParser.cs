@@ -49,16 +49,16 @@ internal partial class TurnrowParser : Parser {
 		DOWN=75, EACH=76, EASING=77, EDGE=78, EDGES=79, END=80, ENDS=81, EVEN=82, 
 		EVENLY=83, EVERY=84, EXTRA=85, FACING=86, FIRST=87, FOUNDATION=88, HERE=89, 
 		HIGH=90, IN=91, INC=92, IS=93, LAST=94, LEAST=95, LESS=96, LONGER=97, 
-		MIRRORED=98, MORE_WORD=99, MOST=100, MULTIPLE=101, NEXT=102, NOT=103, 
-		ODD=104, OF=105, OFF=106, ON=107, ONE=108, OPENS=109, OPPOSITE=110, ORDER=111, 
-		OVER=112, PER=113, PICKED=114, PLAIN=115, REMAIN=116, REST=117, ROUNDED=118, 
-		RS=119, SAME=120, SKIP_WORD=121, SKIPPING=122, SLIP=123, SLIPPING=124, 
-		STITCH=125, STITCHES=126, STRETCHES=127, THE=128, THEN=129, TIMES=130, 
-		TO=131, TOGETHER=132, TURNED=133, TURNING=134, TURNS=135, UNTIL=136, UP=137, 
-		WEIGH=138, WEIGHT=139, WIDE=140, WITH=141, WITHIN=142, WITHOUT=143, WORKING=144, 
-		WS=145, CM=146, G=147, M=148, MM=149, OZ=150, YD=151, WORD=152, NUMBER=153, 
-		FRACTION=154, ORDINAL=155, DOTTED=156, QUOTED=157, WRONG_COMMA=158, WRONG_QUOTE=159, 
-		JUNK=160;
+		MAKE=98, MIRRORED=99, MORE_WORD=100, MOST=101, MULTIPLE=102, NEXT=103, 
+		NOT=104, ODD=105, OF=106, OFF=107, ON=108, ONE=109, OPENS=110, OPPOSITE=111, 
+		ORDER=112, OVER=113, PER=114, PICKED=115, PLAIN=116, REMAIN=117, REST=118, 
+		ROUNDED=119, RS=120, SAME=121, SKIP_WORD=122, SKIPPING=123, SLIP=124, 
+		SLIPPING=125, STITCH=126, STITCHES=127, STRETCHES=128, THE=129, THEN=130, 
+		TIMES=131, TO=132, TOGETHER=133, TURNED=134, TURNING=135, TURNS=136, UNTIL=137, 
+		UP=138, WEIGH=139, WEIGHT=140, WIDE=141, WITH=142, WITHIN=143, WITHOUT=144, 
+		WORKING=145, WS=146, CM=147, G=148, M=149, MM=150, OZ=151, YD=152, WORD=153, 
+		NUMBER=154, FRACTION=155, ORDINAL=156, DOTTED=157, QUOTED=158, WRONG_COMMA=159, 
+		WRONG_QUOTE=160, JUNK=161;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -120,14 +120,14 @@ internal partial class TurnrowParser : Parser {
 		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
 		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'foundation'", 
 		"'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", "'least'", "'less'", 
-		"'longer'", "'mirrored'", "'more'", "'most'", "'multiple'", "'next'", 
-		"'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", 
-		"'order'", "'over'", "'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", 
-		"'RS'", "'same'", "'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", 
-		null, "'stretches'", "'the'", "'then'", null, "'to'", "'together'", "'turned'", 
-		"'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", 
-		"'with'", "'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", 
-		"'m'", "'mm'", "'oz'", "'yd'"
+		"'longer'", "'make'", "'mirrored'", "'more'", "'most'", "'multiple'", 
+		"'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", 
+		"'opposite'", "'order'", "'over'", "'per'", "'picked'", "'plain'", null, 
+		"'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipping'", "'slip'", 
+		"'slipping'", "'stitch'", null, "'stretches'", "'the'", "'then'", null, 
+		"'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", "'up'", 
+		"'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", "'working'", 
+		"'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -141,15 +141,15 @@ internal partial class TurnrowParser : Parser {
 		"AROUND", "AT", "BEFORE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", 
 		"DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", 
 		"EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", "HERE", 
-		"HIGH", "IN", "INC", "IS", "LAST", "LEAST", "LESS", "LONGER", "MIRRORED", 
-		"MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", 
-		"ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", "PLAIN", 
-		"REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", "SLIP", 
-		"SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", "THEN", "TIMES", 
-		"TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", "WEIGH", 
-		"WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", "CM", 
-		"G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", 
-		"QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"HIGH", "IN", "INC", "IS", "LAST", "LEAST", "LESS", "LONGER", "MAKE", 
+		"MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", 
+		"OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", 
+		"PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", 
+		"SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", "THEN", 
+		"TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", 
+		"WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", 
+		"CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", 
+		"DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -940,6 +940,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -1191,6 +1192,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -1319,6 +1321,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -1668,7 +1671,7 @@ internal partial class TurnrowParser : Parser {
 					State = 316;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 147)) & ~0x3f) == 0 && ((1L << (_la - 147)) & 27L) != 0)) ) {
+					if ( !(((((_la - 148)) & ~0x3f) == 0 && ((1L << (_la - 148)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -2287,6 +2290,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -2559,6 +2563,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -3241,12 +3246,16 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class PieceLineContext : ParserRuleContext {
 		public NameContext called;
+		public IToken copies;
 		public OriginContext begun;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PIECE() { return GetToken(TurnrowParser.PIECE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
 			return GetRuleContext<NameContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MAKE() { return GetToken(TurnrowParser.MAKE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(TurnrowParser.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public OriginContext origin() {
 			return GetRuleContext<OriginContext>(0);
 		}
@@ -3272,22 +3281,36 @@ internal partial class TurnrowParser : Parser {
 			Match(PIECE);
 			State = 509;
 			_localctx.called = name();
-			State = 511;
+			State = 513;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==COMMA) {
+				{
+				State = 510;
+				Match(COMMA);
+				State = 511;
+				Match(MAKE);
+				State = 512;
+				_localctx.copies = Match(NUMBER);
+				}
+			}
+
+			State = 516;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==IS || _la==PICKED) {
 				{
-				State = 510;
+				State = 515;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 514;
+			State = 519;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 513;
+				State = 518;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3369,30 +3392,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 68, RULE_origin);
 		int _la;
 		try {
-			State = 554;
+			State = 559;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 516;
+				State = 521;
 				Match(FROM);
-				State = 517;
+				State = 522;
 				_localctx.piece = name();
-				State = 518;
+				State = 523;
 				Match(COLON);
-				State = 519;
-				_localctx.part = count();
 				State = 524;
+				_localctx.part = count();
+				State = 529;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 520;
+					State = 525;
 					stitchesWord();
-					State = 521;
+					State = 526;
 					Match(AT);
-					State = 522;
+					State = 527;
 					_localctx.at = edge();
 					}
 				}
@@ -3402,22 +3425,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 526;
+				State = 531;
 				Match(IS);
-				State = 527;
-				_localctx.piece = name();
-				State = 528;
-				Match(MIRRORED);
 				State = 532;
+				_localctx.piece = name();
+				State = 533;
+				Match(MIRRORED);
+				State = 537;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 529;
+					State = 534;
 					Match(COMMA);
-					State = 530;
+					State = 535;
 					_localctx.turned = Match(TURNED);
-					State = 531;
+					State = 536;
 					Match(OVER);
 					}
 				}
@@ -3427,51 +3450,51 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 534;
+				State = 539;
 				Match(PICKED);
-				State = 535;
+				State = 540;
 				Match(UP);
-				State = 536;
+				State = 541;
 				Match(ALONG);
-				State = 537;
+				State = 542;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 542;
+				State = 547;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 538;
+					State = 543;
 					Match(AND);
-					State = 539;
+					State = 544;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 544;
+					State = 549;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 545;
+				State = 550;
 				Match(COLON);
-				State = 546;
+				State = 551;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 551;
+				State = 556;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 547;
+					State = 552;
 					Match(COMMA);
-					State = 548;
+					State = 553;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 553;
+					State = 558;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3528,35 +3551,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 557;
+			State = 562;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 556;
+				State = 561;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 559;
+				State = 564;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 565;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+			State = 570;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 561;
+				State = 566;
 				Match(COMMA);
-				State = 562;
+				State = 567;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 567;
+				State = 572;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3595,7 +3618,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 72, RULE_alongPart);
 		try {
-			State = 572;
+			State = 577;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3604,7 +3627,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 568;
+				State = 573;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3612,9 +3635,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 569;
+				State = 574;
 				_localctx.facing = side();
-				State = 570;
+				State = 575;
 				Match(FACING);
 				}
 				break;
@@ -3662,20 +3685,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 574;
-			Match(BEGIN);
-			State = 575;
-			Match(WITH);
-			State = 576;
-			_localctx.amount = count();
-			State = 577;
-			stitchesWord();
 			State = 579;
+			Match(BEGIN);
+			State = 580;
+			Match(WITH);
+			State = 581;
+			_localctx.amount = count();
+			State = 582;
+			stitchesWord();
+			State = 584;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 578;
+				State = 583;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3718,16 +3741,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 581;
+			State = 586;
 			Match(CHAIN);
-			State = 582;
+			State = 587;
 			_localctx.amount = count();
-			State = 584;
+			State = 589;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 583;
+				State = 588;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3778,19 +3801,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 78, RULE_edgeLine);
 		int _la;
 		try {
-			State = 600;
+			State = 605;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 586;
+				State = 591;
 				Match(FROM);
-				State = 587;
+				State = 592;
 				Match(HERE);
-				State = 588;
+				State = 593;
 				_localctx.at = edge();
-				State = 589;
+				State = 594;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3799,7 +3822,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 590;
+				State = 595;
 				_localctx.called = name();
 				}
 				break;
@@ -3808,21 +3831,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 596;
+				State = 601;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 592;
+					State = 597;
 					Match(BOTH);
-					State = 593;
+					State = 598;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 594;
+					State = 599;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3832,14 +3855,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 595;
+					State = 600;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 598;
+				State = 603;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3848,7 +3871,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 599;
+				State = 604;
 				_localctx.called = name();
 				}
 				break;
@@ -3889,13 +3912,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 602;
+			State = 607;
 			Match(MARK);
-			State = 603;
+			State = 608;
 			Match(NEXT);
-			State = 604;
+			State = 609;
 			Match(ROW);
-			State = 605;
+			State = 610;
 			_localctx.called = name();
 			}
 		}
@@ -3940,27 +3963,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 607;
+			State = 612;
 			Match(DIVIDE);
-			State = 608;
+			State = 613;
 			Match(COLON);
-			State = 609;
+			State = 614;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 614;
+			State = 619;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 610;
+				State = 615;
 				Match(COMMA);
-				State = 611;
+				State = 616;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 616;
+				State = 621;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4000,15 +4023,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 84, RULE_dividePart);
 		try {
-			State = 623;
+			State = 628;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 617;
+				State = 622;
 				Match(SKIP_WORD);
-				State = 618;
+				State = 623;
 				_localctx.amount = count();
 				}
 				break;
@@ -4080,6 +4103,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -4124,11 +4148,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 619;
+				State = 624;
 				_localctx.amount = count();
-				State = 620;
+				State = 625;
 				Match(FOR);
-				State = 621;
+				State = 626;
 				_localctx.called = name();
 				}
 				break;
@@ -4164,9 +4188,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 625;
+			State = 630;
 			Match(FASTEN);
-			State = 626;
+			State = 631;
 			Match(OFF);
 			}
 		}
@@ -4199,11 +4223,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 628;
+			State = 633;
 			Match(WEAVE);
-			State = 629;
+			State = 634;
 			Match(IN);
-			State = 630;
+			State = 635;
 			Match(ENDS);
 			}
 		}
@@ -4252,38 +4276,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 632;
+			State = 637;
 			Match(ROW);
-			State = 634;
+			State = 639;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
 				{
-				State = 633;
+				State = 638;
 				_localctx.from = count();
 				}
 			}
 
-			State = 637;
+			State = 642;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 636;
+				State = 641;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 639;
+			State = 644;
 			Match(COLON);
-			State = 640;
+			State = 645;
 			_localctx.words = items();
-			State = 642;
+			State = 647;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 641;
+				State = 646;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4340,34 +4364,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 644;
-			Match(ROWS);
-			State = 645;
-			_localctx.from = count();
-			State = 646;
-			Match(TO);
-			State = 647;
-			_localctx.to = count();
 			State = 649;
+			Match(ROWS);
+			State = 650;
+			_localctx.from = count();
+			State = 651;
+			Match(TO);
+			State = 652;
+			_localctx.to = count();
+			State = 654;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 648;
+				State = 653;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 651;
+			State = 656;
 			Match(COLON);
-			State = 652;
+			State = 657;
 			_localctx.words = items();
-			State = 654;
+			State = 659;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 653;
+				State = 658;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4413,23 +4437,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 656;
+			State = 661;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 661;
+			State = 666;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 657;
+				State = 662;
 				Match(COMMA);
-				State = 658;
+				State = 663;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 663;
+				State = 668;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4518,19 +4542,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 96, RULE_item);
 		int _la;
 		try {
-			State = 719;
+			State = 724;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 664;
+				State = 669;
 				Match(OPEN);
-				State = 665;
+				State = 670;
 				_localctx.inside = items();
-				State = 666;
-				Match(CLOSE);
 				State = 671;
+				Match(CLOSE);
+				State = 676;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4601,6 +4625,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -4644,9 +4669,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 667;
+					State = 672;
 					_localctx.amount = count();
-					State = 668;
+					State = 673;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4655,7 +4680,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 670;
+					State = 675;
 					_localctx.far = reach();
 					}
 					break;
@@ -4668,12 +4693,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 674;
+				State = 679;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 673;
+					State = 678;
 					_localctx.at = place();
 					}
 				}
@@ -4683,14 +4708,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 676;
+				State = 681;
 				Match(SKIP_WORD);
-				State = 678;
+				State = 683;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
 					{
-					State = 677;
+					State = 682;
 					_localctx.amount = count();
 					}
 				}
@@ -4700,27 +4725,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 680;
+				State = 685;
 				Match(SLIP);
-				State = 681;
+				State = 686;
 				Match(OVER);
-				State = 682;
+				State = 687;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 683;
+				State = 688;
 				Match(LEAVE);
-				State = 687;
+				State = 692;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 684;
+					State = 689;
 					Match(THE);
-					State = 685;
+					State = 690;
 					Match(REST);
 					}
 					break;
@@ -4792,6 +4817,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -4835,7 +4861,7 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 686;
+					State = 691;
 					_localctx.amount = count();
 					}
 					break;
@@ -4914,6 +4940,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -4958,17 +4985,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 690;
+				State = 695;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 689;
+					State = 694;
 					_localctx.before = list();
 					}
 				}
 
-				State = 714;
+				State = 719;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5038,6 +5065,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -5079,35 +5107,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 693;
+					State = 698;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 692;
+						State = 697;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 695;
+						State = 700;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-					State = 707;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+					State = 712;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 697;
+						State = 702;
 						_localctx.changed = change();
-						State = 699;
+						State = 704;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5368853707264360979L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 61124607L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 7709036660666138093L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 244498429L) != 0)) {
 							{
-							State = 698;
+							State = 703;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5125,14 +5153,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 701;
+						State = 706;
 						_localctx.worked = stitchAmount();
-						State = 703;
+						State = 708;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 702;
+							State = 707;
 							_localctx.spread = spreading();
 							}
 						}
@@ -5141,13 +5169,13 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 705;
+						State = 710;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 706;
+						State = 711;
 						_localctx.ends = atEachEnd();
 						}
 						break;
@@ -5165,14 +5193,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 709;
+					State = 714;
 					_localctx.changed = change();
-					State = 711;
+					State = 716;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -5368853707264360979L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 61124607L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 7709036660666138093L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 244498429L) != 0)) {
 						{
-						State = 710;
+						State = 715;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5181,19 +5209,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 713;
+					State = 718;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 717;
+				State = 722;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 716;
+					State = 721;
 					_localctx.at = place();
 					}
 				}
@@ -5243,19 +5271,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 721;
-			Match(WITH);
-			State = 722;
-			Match(OPEN);
-			State = 723;
-			_localctx.inside = items();
-			State = 724;
-			Match(CLOSE);
-			State = 725;
-			_localctx.amount = count();
 			State = 726;
-			Match(TIMES);
+			Match(WITH);
 			State = 727;
+			Match(OPEN);
+			State = 728;
+			_localctx.inside = items();
+			State = 729;
+			Match(CLOSE);
+			State = 730;
+			_localctx.amount = count();
+			State = 731;
+			Match(TIMES);
+			State = 732;
 			Match(EVENLY);
 			}
 		}
@@ -5288,11 +5316,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 729;
+			State = 734;
 			Match(AT);
-			State = 730;
+			State = 735;
 			Match(EACH);
-			State = 731;
+			State = 736;
 			Match(END);
 			}
 		}
@@ -5337,7 +5365,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 102, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 746;
+			State = 751;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5346,18 +5374,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 734;
+				State = 739;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 733;
+					State = 738;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 736;
+					State = 741;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5367,20 +5395,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 738;
+				State = 743;
 				_localctx.first = list();
-				State = 742;
+				State = 747;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 739;
+					State = 744;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 744;
+					State = 749;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5392,7 +5420,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 745;
+				State = 750;
 				_localctx.far = reach();
 				}
 				break;
@@ -5435,7 +5463,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 104, RULE_changeAmount);
 		int _la;
 		try {
-			State = 753;
+			State = 758;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5506,6 +5534,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -5550,14 +5579,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 748;
+				State = 753;
 				_localctx.amount = count();
-				State = 750;
+				State = 755;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 749;
+					State = 754;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5570,7 +5599,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 752;
+				State = 757;
 				_localctx.far = reach();
 				}
 				break;
@@ -5615,49 +5644,49 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 106, RULE_reach);
 		int _la;
 		try {
-			State = 766;
+			State = 771;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 755;
+				State = 760;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 756;
+				State = 761;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 757;
+				State = 762;
 				Match(TO);
-				State = 758;
+				State = 763;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 759;
-				Match(UNTIL);
-				State = 760;
-				_localctx.remain = count();
-				State = 761;
-				Match(REMAIN);
 				State = 764;
+				Match(UNTIL);
+				State = 765;
+				_localctx.remain = count();
+				State = 766;
+				Match(REMAIN);
+				State = 769;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 762;
+					State = 767;
 					Match(BEFORE);
-					State = 763;
+					State = 768;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5733,9 +5762,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 768;
+			State = 773;
 			Match(IN);
-			State = 826;
+			State = 831;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5743,66 +5772,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 769;
+				State = 774;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 8589967489L) != 0)) ) {
+				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 17179934849L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 773;
+				State = 778;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0)) {
 					{
 					{
-					State = 770;
+					State = 775;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 775;
+					State = 780;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 782;
+				State = 787;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 776;
+					State = 781;
 					Match(AND);
-					State = 778;
+					State = 783;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 777;
+						State = 782;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 780;
+						State = 785;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
 					}
 				}
 
-				State = 788;
+				State = 793;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 784;
+					State = 789;
 					_localctx.until = Match(UNTIL);
-					State = 785;
+					State = 790;
 					_localctx.remain = count();
-					State = 786;
+					State = 791;
 					Match(REMAIN);
 					}
 				}
@@ -5811,107 +5840,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 790;
+				State = 795;
 				_localctx.which = Match(EACH);
-				State = 794;
+				State = 799;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0)) {
 					{
 					{
-					State = 791;
+					State = 796;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 796;
+					State = 801;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 815;
+				State = 820;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 797;
+					State = 802;
 					Match(AND);
-					State = 799;
+					State = 804;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 798;
+						State = 803;
 						_localctx.many = list();
 						}
 					}
 
-					State = 802;
+					State = 807;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 801;
+						State = 806;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 804;
+						State = 809;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-					State = 813;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+					State = 818;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 806;
+						State = 811;
 						Match(IN);
-						State = 807;
+						State = 812;
 						Match(EACH);
-						State = 809;
+						State = 814;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 808;
+							State = 813;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 811;
+							State = 816;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 823;
+				State = 828;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 817;
+					State = 822;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 818;
+					State = 823;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 819;
+					State = 824;
 					_localctx.until = Match(UNTIL);
-					State = 820;
+					State = 825;
 					_localctx.remain = count();
-					State = 821;
+					State = 826;
 					Match(REMAIN);
 					}
 					break;
@@ -5927,7 +5956,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 825;
+				State = 830;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -5988,61 +6017,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 828;
+			State = 833;
 			Match(REPEAT);
-			State = 836;
+			State = 841;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 829;
+				State = 834;
 				Match(ROWS);
-				State = 830;
+				State = 835;
 				_localctx.from = count();
-				State = 831;
+				State = 836;
 				Match(TO);
-				State = 832;
+				State = 837;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 834;
+				State = 839;
 				Match(ROW);
-				State = 835;
+				State = 840;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 838;
+			State = 843;
 			Match(COMMA);
-			State = 839;
+			State = 844;
 			_localctx.times = count();
-			State = 847;
+			State = 852;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 840;
+				State = 845;
 				_localctx.more = Match(MORE_WORD);
-				State = 841;
+				State = 846;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 842;
+				State = 847;
 				_localctx.end = Match(TIMES);
-				State = 845;
+				State = 850;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 843;
+					State = 848;
 					_localctx.inAll = Match(IN);
-					State = 844;
+					State = 849;
 					Match(ALL);
 					}
 				}
@@ -6052,12 +6081,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 850;
+			State = 855;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 849;
+				State = 854;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6109,31 +6138,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 852;
+			State = 857;
 			Match(FOR);
-			State = 853;
+			State = 858;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 858;
+			State = 863;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 854;
+				State = 859;
 				Match(COMMA);
-				State = 855;
+				State = 860;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 860;
+				State = 865;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 861;
+			State = 866;
 			Match(COLON);
-			State = 862;
+			State = 867;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6173,16 +6202,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 864;
+			State = 869;
 			_localctx.first = sizeName();
-			State = 867;
+			State = 872;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 865;
+				State = 870;
 				Match(TO);
-				State = 866;
+				State = 871;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6253,13 +6282,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 116, RULE_sizedLine);
 		try {
-			State = 879;
+			State = 884;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 869;
+				State = 874;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6269,63 +6298,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 870;
+				State = 875;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 871;
+				State = 876;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 872;
+				State = 877;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 873;
+				State = 878;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 874;
+				State = 879;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 875;
+				State = 880;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 876;
+				State = 881;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 877;
+				State = 882;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 878;
+				State = 883;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6396,24 +6425,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 881;
+			State = 886;
 			Match(STRAIGHT);
-			State = 889;
+			State = 894;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 882;
+				State = 887;
 				Match(TO);
-				State = 883;
+				State = 888;
 				_localctx.length = sum();
 				}
 				break;
 			case FOR:
 				{
-				State = 884;
+				State = 889;
 				_localctx.further = Match(FOR);
-				State = 885;
+				State = 890;
 				_localctx.length = sum();
 				}
 				break;
@@ -6485,6 +6514,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -6528,50 +6558,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 886;
+				State = 891;
 				_localctx.amount = count();
-				State = 887;
+				State = 892;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 893;
+			State = 898;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 891;
+				State = 896;
 				Match(FROM);
-				State = 892;
+				State = 897;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 899;
+			State = 904;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 895;
+				State = 900;
 				Match(COMMA);
-				State = 896;
+				State = 901;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 901;
+				State = 906;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 903;
+			State = 908;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 902;
+				State = 907;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6612,33 +6642,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 120, RULE_rowFix);
 		try {
-			State = 911;
+			State = 916;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 905;
+				State = 910;
 				Match(EVEN);
-				State = 906;
+				State = 911;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 907;
+				State = 912;
 				Match(ODD);
-				State = 908;
+				State = 913;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 909;
+				State = 914;
 				Match(END);
-				State = 910;
+				State = 915;
 				_localctx.facing = side();
 				}
 				break;
@@ -6687,20 +6717,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 913;
-			Match(LEAVE);
-			State = 914;
-			_localctx.amount = count();
-			State = 915;
-			Match(AT);
-			State = 916;
-			_localctx.at = edge();
 			State = 918;
+			Match(LEAVE);
+			State = 919;
+			_localctx.amount = count();
+			State = 920;
+			Match(AT);
+			State = 921;
+			_localctx.at = edge();
+			State = 923;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 917;
+				State = 922;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6753,36 +6783,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 920;
+			State = 925;
 			Match(ADD);
-			State = 921;
+			State = 926;
 			_localctx.amount = count();
-			State = 922;
+			State = 927;
 			Match(AT);
-			State = 923;
-			_localctx.at = edge();
 			State = 928;
+			_localctx.at = edge();
+			State = 933;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 924;
+				State = 929;
 				Match(COMMA);
-				State = 925;
+				State = 930;
 				_localctx.apart = Match(ONE);
-				State = 926;
+				State = 931;
 				Match(ROW);
-				State = 927;
+				State = 932;
 				Match(APART);
 				}
 			}
 
-			State = 931;
+			State = 936;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 930;
+				State = 935;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6868,86 +6898,86 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 933;
+			State = 938;
 			Match(SHAPE);
-			State = 984;
+			State = 989;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 934;
+				State = 939;
 				Match(BY);
-				State = 935;
+				State = 940;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 936;
+				State = 941;
 				Match(ROWS);
-				State = 937;
+				State = 942;
 				_localctx.from = count();
-				State = 938;
+				State = 943;
 				Match(TO);
-				State = 939;
+				State = 944;
 				_localctx.to = count();
-				State = 940;
+				State = 945;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 944;
+				State = 949;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 942;
+					State = 947;
 					Match(TO);
 					}
 					break;
 				case FOR:
 					{
-					State = 943;
+					State = 948;
 					_localctx.further = Match(FOR);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 946;
+				State = 951;
 				_localctx.length = sum();
-				State = 949;
+				State = 954;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 947;
+					State = 952;
 					Match(FROM);
-					State = 948;
+					State = 953;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 955;
+				State = 960;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 951;
+					State = 956;
 					Match(COMMA);
-					State = 952;
+					State = 957;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 957;
+					State = 962;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 958;
+				State = 963;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7019,6 +7049,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -7062,66 +7093,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 960;
+				State = 965;
 				_localctx.rows = count();
-				State = 982;
+				State = 987;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 961;
+					State = 966;
 					rowsWord();
-					State = 964;
+					State = 969;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 962;
+						State = 967;
 						Match(FROM);
-						State = 963;
+						State = 968;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 970;
+					State = 975;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 966;
+						State = 971;
 						Match(COMMA);
-						State = 967;
+						State = 972;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 972;
+						State = 977;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 973;
+					State = 978;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 975;
-					stitchesWord();
-					State = 976;
-					_localctx.inside = Match(IN);
 					State = 980;
+					stitchesWord();
+					State = 981;
+					_localctx.inside = Match(IN);
+					State = 985;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 977;
+						State = 982;
 						Match(COMMA);
-						State = 978;
+						State = 983;
 						Match(BY);
-						State = 979;
+						State = 984;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7186,30 +7217,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 996;
+			State = 1001;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 986;
+				State = 991;
 				Match(COLON);
-				State = 987;
+				State = 992;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 992;
+				State = 997;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 988;
+					State = 993;
 					Match(SEMICOLON);
-					State = 989;
+					State = 994;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 994;
+					State = 999;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7217,19 +7248,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 995;
+				State = 1000;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 999;
+			State = 1004;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 998;
+				State = 1003;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7287,38 +7318,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1006;
+			State = 1011;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1001;
+				State = 1006;
 				Match(AFTER);
-				State = 1002;
+				State = 1007;
 				_localctx.after = count();
-				State = 1003;
+				State = 1008;
 				rowsWord();
-				State = 1004;
+				State = 1009;
 				Match(COMMA);
 				}
 			}
 
-			State = 1008;
-			_localctx.first = stage();
 			State = 1013;
+			_localctx.first = stage();
+			State = 1018;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1009;
+				State = 1014;
 				Match(COMMA);
-				State = 1010;
+				State = 1015;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1015;
+				State = 1020;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7370,51 +7401,51 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1019;
+			State = 1024;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case DEC:
 			case INC:
 				{
-				State = 1016;
+				State = 1021;
 				_localctx.changed = change();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1017;
+				State = 1022;
 				Match(LEAVE);
 				}
 				break;
 			case ADD:
 				{
-				State = 1018;
+				State = 1023;
 				Match(ADD);
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1021;
+			State = 1026;
 			_localctx.amount = count();
-			State = 1024;
+			State = 1029;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 1022;
+				State = 1027;
 				Match(AT);
-				State = 1023;
+				State = 1028;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 1027;
+			State = 1032;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1026;
+				State = 1031;
 				_localctx.when = frequency();
 				}
 			}
@@ -7476,21 +7507,21 @@ internal partial class TurnrowParser : Parser {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
 		EnterRule(_localctx, 134, RULE_shapingPart);
 		try {
-			State = 1043;
+			State = 1048;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1029;
+				State = 1034;
 				Match(THEN);
-				State = 1032;
+				State = 1037;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1030;
+					State = 1035;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7499,7 +7530,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1031;
+					State = 1036;
 					_localctx.next = stage();
 					}
 					break;
@@ -7511,21 +7542,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1034;
+				State = 1039;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1035;
+				State = 1040;
 				Match(BY);
-				State = 1038;
+				State = 1043;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1036;
+					State = 1041;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7533,7 +7564,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1037;
+					State = 1042;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7547,16 +7578,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1040;
+				State = 1045;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1041;
+				State = 1046;
 				Match(AT);
-				State = 1042;
+				State = 1047;
 				_localctx.at = edge();
 				}
 				break;
@@ -7597,22 +7628,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 136, RULE_frequency);
 		try {
-			State = 1048;
+			State = 1053;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1045;
+				State = 1050;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1046;
+				State = 1051;
 				Match(BY);
-				State = 1047;
+				State = 1052;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7661,14 +7692,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1050;
-			Match(EVERY);
 			State = 1055;
+			Match(EVERY);
+			State = 1060;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1051;
+				State = 1056;
 				Match(ROW);
 				}
 				break;
@@ -7740,6 +7771,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -7783,23 +7815,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1052;
+				State = 1057;
 				_localctx.interval = count();
-				State = 1053;
+				State = 1058;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1060;
+			State = 1065;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
 				{
-				State = 1057;
+				State = 1062;
 				_localctx.times = count();
-				State = 1058;
+				State = 1063;
 				Match(TIMES);
 				}
 			}
@@ -7849,26 +7881,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1062;
-			Match(TURNS);
-			State = 1063;
-			Match(EVERY);
-			State = 1064;
-			_localctx.interval = count();
-			State = 1065;
-			Match(AND);
-			State = 1066;
-			_localctx.byTurns = count();
 			State = 1067;
-			rowsWord();
+			Match(TURNS);
+			State = 1068;
+			Match(EVERY);
+			State = 1069;
+			_localctx.interval = count();
+			State = 1070;
+			Match(AND);
 			State = 1071;
+			_localctx.byTurns = count();
+			State = 1072;
+			rowsWord();
+			State = 1076;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 30562237L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
 				{
-				State = 1068;
+				State = 1073;
 				_localctx.times = count();
-				State = 1069;
+				State = 1074;
 				Match(TIMES);
 				}
 			}
@@ -7904,31 +7936,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 142, RULE_decreasing);
 		try {
-			State = 1078;
+			State = 1083;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1073;
+				State = 1078;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1074;
+				State = 1079;
 				Match(SLIPPING);
-				State = 1075;
+				State = 1080;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1076;
+				State = 1081;
 				Match(WORKING);
-				State = 1077;
+				State = 1082;
 				Match(TOGETHER);
 				}
 				break;
@@ -7972,28 +8004,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1082;
+			State = 1087;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1080;
+				State = 1085;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1081;
+				State = 1086;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1084;
+			State = 1089;
 			stitchesWord();
-			State = 1085;
+			State = 1090;
 			Match(IN);
 			}
 		}
@@ -8047,32 +8079,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1087;
-			Match(EVENLY);
-			State = 1088;
-			Match(TO);
-			State = 1089;
-			_localctx.target = count();
-			State = 1090;
-			Match(COMMA);
-			State = 1091;
-			Match(AT);
 			State = 1092;
-			_localctx.at = edge();
+			Match(EVENLY);
+			State = 1093;
+			Match(TO);
+			State = 1094;
+			_localctx.target = count();
+			State = 1095;
+			Match(COMMA);
+			State = 1096;
+			Match(AT);
 			State = 1097;
+			_localctx.at = edge();
+			State = 1102;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1093;
+				State = 1098;
 				Match(COMMA);
-				State = 1094;
+				State = 1099;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1099;
+				State = 1104;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8127,40 +8159,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 148, RULE_solveOption);
 		int _la;
 		try {
-			State = 1116;
+			State = 1121;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1100;
+				State = 1105;
 				Match(ON);
-				State = 1101;
+				State = 1106;
 				Match(RS);
-				State = 1102;
+				State = 1107;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1103;
+				State = 1108;
 				Match(LONGER);
-				State = 1104;
+				State = 1109;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1105;
+				State = 1110;
 				Match(BY);
-				State = 1108;
+				State = 1113;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1106;
+					State = 1111;
 					Match(TURNS);
 					}
 					break;
@@ -8168,7 +8200,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1107;
+					State = 1112;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8181,7 +8213,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1110;
+				State = 1115;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8191,11 +8223,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1111;
+				State = 1116;
 				_localctx.rows = count();
-				State = 1112;
+				State = 1117;
 				rowsWord();
-				State = 1113;
+				State = 1118;
 				Match(PLAIN);
 				}
 				break;
@@ -8204,7 +8236,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1115;
+				State = 1120;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8284,60 +8316,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1118;
+			State = 1123;
 			Match(SEAM);
-			State = 1120;
+			State = 1125;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1119;
+				State = 1124;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1122;
+				State = 1127;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1128;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+			State = 1133;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1124;
+				State = 1129;
 				Match(AND);
-				State = 1125;
+				State = 1130;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1130;
+				State = 1135;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1138;
+			State = 1143;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1131;
-				Match(COMMA);
 				State = 1136;
+				Match(COMMA);
+				State = 1141;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 1134695999897601L) != 0)) {
 					{
-					State = 1132;
+					State = 1137;
 					_localctx.rows = selection();
-					State = 1134;
+					State = 1139;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1133;
+						State = 1138;
 						Match(COMMA);
 						}
 					}
@@ -8348,65 +8380,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1140;
+			State = 1145;
 			Match(WITH);
-			State = 1142;
+			State = 1147;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1141;
+				State = 1146;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1144;
+				State = 1149;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1150;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+			State = 1155;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1146;
+				State = 1151;
 				Match(AND);
-				State = 1147;
+				State = 1152;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1152;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-			}
-			State = 1157;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			while (_la==COMMA) {
-				{
-				{
-				State = 1153;
-				Match(COMMA);
-				State = 1154;
-				_localctx._seamPart = seamPart();
-				_localctx._parts.Add(_localctx._seamPart);
-				}
-				}
-				State = 1159;
+				State = 1157;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
 			State = 1162;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 1158;
+				Match(COMMA);
+				State = 1159;
+				_localctx._seamPart = seamPart();
+				_localctx._parts.Add(_localctx._seamPart);
+				}
+				}
+				State = 1164;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 1167;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1160;
+				State = 1165;
 				Match(COLON);
-				State = 1161;
+				State = 1166;
 				_localctx.worked = rate();
 				}
 			}
@@ -8448,21 +8480,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1165;
+			State = 1170;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1164;
+				State = 1169;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1167;
+				State = 1172;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -4800977940366098565L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8515,7 +8547,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 154, RULE_seamPart);
 		int _la;
 		try {
-			State = 1185;
+			State = 1190;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8524,27 +8556,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1169;
+				State = 1174;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1170;
+				State = 1175;
 				_localctx.eased = Match(EASING);
-				State = 1176;
+				State = 1181;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1171;
+					State = 1176;
 					_localctx.least = list();
-					State = 1172;
+					State = 1177;
 					Match(TO);
-					State = 1173;
+					State = 1178;
 					_localctx.most = list();
-					State = 1174;
+					State = 1179;
 					_localctx.measure = unit();
 					}
 				}
@@ -8554,29 +8586,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1178;
+				State = 1183;
 				Match(IN);
-				State = 1182;
+				State = 1187;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1179;
+					State = 1184;
 					Match(THE);
-					State = 1180;
+					State = 1185;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1181;
+					State = 1186;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1184;
+				State = 1189;
 				Match(ORDER);
 				}
 				break;
@@ -8616,7 +8648,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 156, RULE_walkWord);
 		try {
-			State = 1193;
+			State = 1198;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8686,6 +8718,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -8728,42 +8761,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1187;
+				State = 1192;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1188;
+				State = 1193;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1189;
+				State = 1194;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1190;
+				State = 1195;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1191;
+				State = 1196;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1192;
+				State = 1197;
 				Match(STITCHES);
 				}
 				break;
@@ -8817,7 +8850,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 158, RULE_selection);
 		int _la;
 		try {
-			State = 1211;
+			State = 1216;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -8825,19 +8858,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1197;
+				State = 1202;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1195;
+					State = 1200;
 					_localctx.all = Match(ALL);
-					State = 1196;
+					State = 1201;
 					Match(BUT);
 					}
 				}
 
-				State = 1199;
+				State = 1204;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8847,12 +8880,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1204;
+				State = 1209;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1200;
+					State = 1205;
 					Match(ROW);
 					}
 					break;
@@ -8924,6 +8957,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -8967,9 +9001,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1201;
+					State = 1206;
 					_localctx.amount = count();
-					State = 1202;
+					State = 1207;
 					rowsWord();
 					}
 					break;
@@ -8981,13 +9015,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1206;
+				State = 1211;
 				Match(ROWS);
-				State = 1207;
+				State = 1212;
 				_localctx.from = count();
-				State = 1208;
+				State = 1213;
 				Match(TO);
-				State = 1209;
+				State = 1214;
 				_localctx.to = count();
 				}
 				break;
@@ -9052,46 +9086,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1214;
+			State = 1219;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1213;
+				State = 1218;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1217;
+			State = 1222;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1216;
+				State = 1221;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1219;
+				State = 1224;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
-			State = 1242;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+			State = 1247;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1221;
+				State = 1226;
 				_localctx.way = Match(IN);
-				State = 1222;
+				State = 1227;
 				Match(EACH);
-				State = 1229;
+				State = 1234;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1223;
+					State = 1228;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9162,6 +9196,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -9203,21 +9238,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1225;
+					State = 1230;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1224;
+						State = 1229;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1227;
+						State = 1232;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
 					}
 					break;
 				default:
@@ -9227,14 +9262,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1231;
+				State = 1236;
 				_localctx.way = Match(PER);
-				State = 1239;
+				State = 1244;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1232;
+					State = 1237;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9306,6 +9341,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -9349,21 +9385,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1233;
+					State = 1238;
 					_localctx.over = count();
-					State = 1237;
+					State = 1242;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1234;
+						State = 1239;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1235;
+						State = 1240;
 						Match(STITCHES);
 						}
 						break;
@@ -9434,6 +9470,7 @@ internal partial class TurnrowParser : Parser {
 					case LEAST:
 					case LESS:
 					case LONGER:
+					case MAKE:
 					case MIRRORED:
 					case MORE_WORD:
 					case MOST:
@@ -9475,7 +9512,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1236;
+						State = 1241;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9492,7 +9529,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1241;
+				State = 1246;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9558,25 +9595,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1244;
+			State = 1249;
 			Match(EXPECT);
-			State = 1245;
+			State = 1250;
 			_localctx.left = expected();
-			State = 1264;
+			State = 1269;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1246;
+				State = 1251;
 				Match(MEASURE);
-				State = 1256;
+				State = 1261;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1247;
+					State = 1252;
 					Match(AT);
-					State = 1248;
+					State = 1253;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9586,7 +9623,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1249;
+					State = 1254;
 					_localctx.length = sum();
 					}
 					break;
@@ -9658,6 +9695,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -9701,18 +9739,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1250;
+					State = 1255;
 					_localctx.length = sum();
-					State = 1254;
+					State = 1259;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1251;
+						State = 1256;
 						Match(COMMA);
-						State = 1252;
+						State = 1257;
 						Match(WITHIN);
-						State = 1253;
+						State = 1258;
 						_localctx.within = sum();
 						}
 					}
@@ -9727,7 +9765,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1258;
+				State = 1263;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9736,14 +9774,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1261;
+				State = 1266;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1259;
+					State = 1264;
 					Match(AT);
-					State = 1260;
+					State = 1265;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9756,7 +9794,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1263;
+				State = 1268;
 				_localctx.right = expected();
 				}
 				break;
@@ -9809,24 +9847,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1266;
+			State = 1271;
 			_localctx.value = sum();
-			State = 1277;
+			State = 1282;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1268;
+				State = 1273;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1267;
+					State = 1272;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1270;
+				State = 1275;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9836,18 +9874,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1274;
+				State = 1279;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1271;
+					State = 1276;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1276;
+					State = 1281;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9894,16 +9932,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1279;
+			State = 1284;
 			_localctx.by = sign();
-			State = 1280;
+			State = 1285;
 			_localctx.value = single();
-			State = 1282;
+			State = 1287;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1281;
+				State = 1286;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9966,38 +10004,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1284;
+			State = 1289;
 			Match(EQUALS);
-			State = 1285;
+			State = 1290;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1290;
+			State = 1295;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1286;
+				State = 1291;
 				Match(COMMA);
-				State = 1287;
+				State = 1292;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1292;
+				State = 1297;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1298;
+			State = 1303;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1293;
+				State = 1298;
 				_localctx.without = Match(WITHOUT);
-				State = 1294;
+				State = 1299;
 				Match(TURNING);
-				State = 1295;
+				State = 1300;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10010,9 +10048,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1296;
+				State = 1301;
 				_localctx.with = Match(WITH);
-				State = 1297;
+				State = 1302;
 				Match(CHAINS);
 				}
 				break;
@@ -10064,9 +10102,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1300;
+			State = 1305;
 			_localctx.amount = count();
-			State = 1307;
+			State = 1312;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10136,6 +10174,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -10177,26 +10216,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1302;
+				State = 1307;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1301;
+					State = 1306;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1304;
+					State = 1309;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1306;
+				State = 1311;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10242,15 +10281,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 172, RULE_edge);
 		int _la;
 		try {
-			State = 1315;
+			State = 1320;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1309;
+				State = 1314;
 				Match(BOTH);
-				State = 1310;
+				State = 1315;
 				Match(EDGES);
 				}
 				break;
@@ -10321,6 +10360,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -10363,14 +10403,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1311;
+				State = 1316;
 				_localctx.called = name();
-				State = 1313;
+				State = 1318;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1312;
+					State = 1317;
 					Match(EDGE);
 					}
 				}
@@ -10410,7 +10450,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1317;
+			State = 1322;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10450,7 +10490,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1319;
+			State = 1324;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10496,21 +10536,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1322;
+			State = 1327;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1321;
+				State = 1326;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1324;
+				State = 1329;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10542,7 +10582,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1326;
+			State = 1331;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10582,7 +10622,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1328;
+			State = 1333;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10632,20 +10672,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1330;
+			State = 1335;
 			_localctx.first = factor();
-			State = 1334;
+			State = 1339;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1331;
+				State = 1336;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1336;
+				State = 1341;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10685,9 +10725,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1337;
+			State = 1342;
 			_localctx.by = sign();
-			State = 1338;
+			State = 1343;
 			_localctx.value = factor();
 			}
 		}
@@ -10734,21 +10774,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 188, RULE_factor);
 		int _la;
 		try {
-			State = 1349;
+			State = 1354;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1340;
+				State = 1345;
 				_localctx.amount = list();
-				State = 1342;
+				State = 1347;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 1621295865853378561L) != 0)) {
+				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 3242591731706757121L) != 0)) {
 					{
-					State = 1341;
+					State = 1346;
 					_localctx.measure = unit();
 					}
 				}
@@ -10822,6 +10862,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -10864,18 +10905,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1344;
+				State = 1349;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1345;
+				State = 1350;
 				Match(OPEN);
-				State = 1346;
+				State = 1351;
 				_localctx.inside = sum();
-				State = 1347;
+				State = 1352;
 				Match(CLOSE);
 				}
 				break;
@@ -10922,20 +10963,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1351;
+			State = 1356;
 			_localctx.first = single();
-			State = 1355;
+			State = 1360;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1352;
+				State = 1357;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1357;
+				State = 1362;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10975,9 +11016,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1358;
+			State = 1363;
 			_localctx.by = sign();
-			State = 1359;
+			State = 1364;
 			_localctx.value = single();
 			}
 		}
@@ -11019,14 +11060,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 194, RULE_single);
 		try {
-			State = 1367;
+			State = 1372;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1361;
+				State = 1366;
 				_localctx.amount = list();
 				}
 				break;
@@ -11097,6 +11138,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -11139,18 +11181,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1362;
+				State = 1367;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1363;
+				State = 1368;
 				Match(OPEN);
-				State = 1364;
+				State = 1369;
 				_localctx.inside = count();
-				State = 1365;
+				State = 1370;
 				Match(CLOSE);
 				}
 				break;
@@ -11189,7 +11231,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1369;
+			State = 1374;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11242,36 +11284,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1371;
+			State = 1376;
 			_localctx.first = number();
-			State = 1383;
+			State = 1388;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1372;
+				State = 1377;
 				Match(OPEN);
-				State = 1373;
+				State = 1378;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1378;
+				State = 1383;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1374;
+					State = 1379;
 					Match(COMMA);
-					State = 1375;
+					State = 1380;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1380;
+					State = 1385;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1381;
+				State = 1386;
 				Match(CLOSE);
 				}
 			}
@@ -11307,20 +11349,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 200, RULE_number);
 		int _la;
 		try {
-			State = 1390;
+			State = 1395;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1385;
+				State = 1390;
 				_localctx.whole = Match(NUMBER);
-				State = 1387;
+				State = 1392;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1386;
+					State = 1391;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11330,7 +11372,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1389;
+				State = 1394;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11370,9 +11412,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1392;
+			State = 1397;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 1621295865853378561L) != 0)) ) {
+			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 3242591731706757121L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11461,6 +11503,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LESS() { return GetToken(TurnrowParser.LESS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MAKE() { return GetToken(TurnrowParser.MAKE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MIRRORED() { return GetToken(TurnrowParser.MIRRORED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MOST() { return GetToken(TurnrowParser.MOST, 0); }
@@ -11515,9 +11558,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1394;
+			State = 1399;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -5953899445243478149L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 5396413L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11538,7 +11581,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,160,1397,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,161,1402,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11575,486 +11618,488 @@ internal partial class TurnrowParser : Parser {
 		1,29,1,29,1,29,3,29,476,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,485,
 		8,30,10,30,12,30,488,9,30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,
 		1,32,1,32,3,32,501,8,32,1,32,1,32,1,32,1,32,3,32,507,8,32,1,33,1,33,1,
-		33,3,33,512,8,33,1,33,3,33,515,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,
-		1,34,3,34,525,8,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,533,8,34,1,34,1,
-		34,1,34,1,34,1,34,1,34,5,34,541,8,34,10,34,12,34,544,9,34,1,34,1,34,1,
-		34,1,34,5,34,550,8,34,10,34,12,34,553,9,34,3,34,555,8,34,1,35,4,35,558,
-		8,35,11,35,12,35,559,1,35,1,35,5,35,564,8,35,10,35,12,35,567,9,35,1,36,
-		1,36,1,36,1,36,3,36,573,8,36,1,37,1,37,1,37,1,37,1,37,3,37,580,8,37,1,
-		38,1,38,1,38,3,38,585,8,38,1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,
-		1,39,3,39,597,8,39,1,39,1,39,3,39,601,8,39,1,40,1,40,1,40,1,40,1,40,1,
-		41,1,41,1,41,1,41,1,41,5,41,613,8,41,10,41,12,41,616,9,41,1,42,1,42,1,
-		42,1,42,1,42,1,42,3,42,624,8,42,1,43,1,43,1,43,1,44,1,44,1,44,1,44,1,45,
-		1,45,3,45,635,8,45,1,45,3,45,638,8,45,1,45,1,45,1,45,3,45,643,8,45,1,46,
-		1,46,1,46,1,46,1,46,3,46,650,8,46,1,46,1,46,1,46,3,46,655,8,46,1,47,1,
-		47,1,47,5,47,660,8,47,10,47,12,47,663,9,47,1,48,1,48,1,48,1,48,1,48,1,
-		48,1,48,3,48,672,8,48,1,48,3,48,675,8,48,1,48,1,48,3,48,679,8,48,1,48,
-		1,48,1,48,1,48,1,48,1,48,1,48,3,48,688,8,48,1,48,3,48,691,8,48,1,48,4,
-		48,694,8,48,11,48,12,48,695,1,48,1,48,3,48,700,8,48,1,48,1,48,3,48,704,
-		8,48,1,48,1,48,3,48,708,8,48,1,48,1,48,3,48,712,8,48,1,48,3,48,715,8,48,
-		1,48,3,48,718,8,48,3,48,720,8,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,
-		49,1,50,1,50,1,50,1,50,1,51,4,51,735,8,51,11,51,12,51,736,1,51,1,51,5,
-		51,741,8,51,10,51,12,51,744,9,51,1,51,3,51,747,8,51,1,52,1,52,3,52,751,
-		8,52,1,52,3,52,754,8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,
-		53,765,8,53,3,53,767,8,53,1,54,1,54,1,54,5,54,772,8,54,10,54,12,54,775,
-		9,54,1,54,1,54,4,54,779,8,54,11,54,12,54,780,3,54,783,8,54,1,54,1,54,1,
-		54,1,54,3,54,789,8,54,1,54,1,54,5,54,793,8,54,10,54,12,54,796,9,54,1,54,
-		1,54,3,54,800,8,54,1,54,4,54,803,8,54,11,54,12,54,804,1,54,1,54,1,54,4,
-		54,810,8,54,11,54,12,54,811,3,54,814,8,54,3,54,816,8,54,1,54,1,54,1,54,
-		1,54,1,54,1,54,3,54,824,8,54,1,54,3,54,827,8,54,1,55,1,55,1,55,1,55,1,
-		55,1,55,1,55,1,55,3,55,837,8,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,3,55,
-		846,8,55,3,55,848,8,55,1,55,3,55,851,8,55,1,56,1,56,1,56,1,56,5,56,857,
-		8,56,10,56,12,56,860,9,56,1,56,1,56,1,56,1,57,1,57,1,57,3,57,868,8,57,
-		1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,3,58,880,8,58,1,59,1,
-		59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,890,8,59,1,59,1,59,3,59,894,8,59,
-		1,59,1,59,5,59,898,8,59,10,59,12,59,901,9,59,1,59,3,59,904,8,59,1,60,1,
-		60,1,60,1,60,1,60,1,60,3,60,912,8,60,1,61,1,61,1,61,1,61,1,61,3,61,919,
-		8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,929,8,62,1,62,3,62,932,
-		8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,945,8,
-		63,1,63,1,63,1,63,3,63,950,8,63,1,63,1,63,5,63,954,8,63,10,63,12,63,957,
-		9,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,965,8,63,1,63,1,63,5,63,969,8,
-		63,10,63,12,63,972,9,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,981,8,
-		63,3,63,983,8,63,3,63,985,8,63,1,64,1,64,1,64,1,64,5,64,991,8,64,10,64,
-		12,64,994,9,64,1,64,3,64,997,8,64,1,64,3,64,1000,8,64,1,65,1,65,1,65,1,
-		65,1,65,3,65,1007,8,65,1,65,1,65,1,65,5,65,1012,8,65,10,65,12,65,1015,
-		9,65,1,66,1,66,1,66,3,66,1020,8,66,1,66,1,66,1,66,3,66,1025,8,66,1,66,
-		3,66,1028,8,66,1,67,1,67,1,67,3,67,1033,8,67,1,67,1,67,1,67,1,67,3,67,
-		1039,8,67,1,67,1,67,1,67,3,67,1044,8,67,1,68,1,68,1,68,3,68,1049,8,68,
-		1,69,1,69,1,69,1,69,1,69,3,69,1056,8,69,1,69,1,69,1,69,3,69,1061,8,69,
-		1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,1072,8,70,1,71,1,71,
-		1,71,1,71,1,71,3,71,1079,8,71,1,72,1,72,3,72,1083,8,72,1,72,1,72,1,72,
-		1,73,1,73,1,73,1,73,1,73,1,73,1,73,1,73,5,73,1096,8,73,10,73,12,73,1099,
-		9,73,1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1109,8,74,1,74,1,74,
-		1,74,1,74,1,74,1,74,3,74,1117,8,74,1,75,1,75,4,75,1121,8,75,11,75,12,75,
-		1122,1,75,1,75,5,75,1127,8,75,10,75,12,75,1130,9,75,1,75,1,75,1,75,3,75,
-		1135,8,75,3,75,1137,8,75,3,75,1139,8,75,1,75,1,75,4,75,1143,8,75,11,75,
-		12,75,1144,1,75,1,75,5,75,1149,8,75,10,75,12,75,1152,9,75,1,75,1,75,5,
-		75,1156,8,75,10,75,12,75,1159,9,75,1,75,1,75,3,75,1163,8,75,1,76,4,76,
-		1166,8,76,11,76,12,76,1167,1,77,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1177,
-		8,77,1,77,1,77,1,77,1,77,3,77,1183,8,77,1,77,3,77,1186,8,77,1,78,1,78,
-		1,78,1,78,1,78,1,78,3,78,1194,8,78,1,79,1,79,3,79,1198,8,79,1,79,1,79,
-		1,79,1,79,1,79,3,79,1205,8,79,1,79,1,79,1,79,1,79,1,79,3,79,1212,8,79,
-		1,80,3,80,1215,8,80,1,80,4,80,1218,8,80,11,80,12,80,1219,1,80,1,80,1,80,
-		1,80,4,80,1226,8,80,11,80,12,80,1227,3,80,1230,8,80,1,80,1,80,1,80,1,80,
-		1,80,1,80,3,80,1238,8,80,3,80,1240,8,80,1,80,3,80,1243,8,80,1,81,1,81,
-		1,81,1,81,1,81,1,81,1,81,1,81,1,81,1,81,3,81,1255,8,81,3,81,1257,8,81,
-		1,81,1,81,1,81,3,81,1262,8,81,1,81,3,81,1265,8,81,1,82,1,82,3,82,1269,
-		8,82,1,82,1,82,5,82,1273,8,82,10,82,12,82,1276,9,82,3,82,1278,8,82,1,83,
-		1,83,1,83,3,83,1283,8,83,1,84,1,84,1,84,1,84,5,84,1289,8,84,10,84,12,84,
-		1292,9,84,1,84,1,84,1,84,1,84,1,84,3,84,1299,8,84,1,85,1,85,4,85,1303,
-		8,85,11,85,12,85,1304,1,85,3,85,1308,8,85,1,86,1,86,1,86,1,86,3,86,1314,
-		8,86,3,86,1316,8,86,1,87,1,87,1,88,1,88,1,89,4,89,1323,8,89,11,89,12,89,
-		1324,1,90,1,90,1,91,1,91,1,92,1,92,5,92,1333,8,92,10,92,12,92,1336,9,92,
-		1,93,1,93,1,93,1,94,1,94,3,94,1343,8,94,1,94,1,94,1,94,1,94,1,94,3,94,
-		1350,8,94,1,95,1,95,5,95,1354,8,95,10,95,12,95,1357,9,95,1,96,1,96,1,96,
-		1,97,1,97,1,97,1,97,1,97,1,97,3,97,1368,8,97,1,98,1,98,1,99,1,99,1,99,
-		1,99,1,99,5,99,1377,8,99,10,99,12,99,1380,9,99,1,99,1,99,3,99,1384,8,99,
-		1,100,1,100,3,100,1388,8,100,1,100,3,100,1391,8,100,1,101,1,101,1,102,
-		1,102,1,102,0,0,103,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,
-		38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,
-		86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,
-		126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,
-		162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,
-		198,200,202,204,0,18,2,0,147,148,150,151,2,0,20,20,69,69,2,0,44,44,126,
-		126,2,0,147,147,150,150,2,0,90,90,140,140,2,0,75,75,137,137,2,0,63,63,
-		93,93,2,0,33,33,42,42,4,0,87,87,94,94,102,102,120,120,2,0,87,87,94,94,
-		2,0,95,95,100,100,2,0,119,119,145,145,2,0,73,73,92,92,1,0,43,44,1,0,125,
-		126,2,0,10,12,14,14,4,0,91,91,146,146,148,149,151,151,27,0,15,18,20,27,
-		29,31,33,42,45,56,58,60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,112,
-		114,118,120,120,122,122,124,125,127,127,129,130,132,135,137,140,142,142,
-		144,144,147,147,150,150,152,152,1558,0,206,1,0,0,0,2,209,1,0,0,0,4,252,
-		1,0,0,0,6,254,1,0,0,0,8,257,1,0,0,0,10,260,1,0,0,0,12,267,1,0,0,0,14,269,
-		1,0,0,0,16,272,1,0,0,0,18,288,1,0,0,0,20,290,1,0,0,0,22,293,1,0,0,0,24,
-		296,1,0,0,0,26,299,1,0,0,0,28,301,1,0,0,0,30,321,1,0,0,0,32,323,1,0,0,
-		0,34,327,1,0,0,0,36,348,1,0,0,0,38,351,1,0,0,0,40,383,1,0,0,0,42,385,1,
-		0,0,0,44,390,1,0,0,0,46,411,1,0,0,0,48,419,1,0,0,0,50,427,1,0,0,0,52,434,
-		1,0,0,0,54,451,1,0,0,0,56,453,1,0,0,0,58,462,1,0,0,0,60,477,1,0,0,0,62,
-		489,1,0,0,0,64,506,1,0,0,0,66,508,1,0,0,0,68,554,1,0,0,0,70,557,1,0,0,
-		0,72,572,1,0,0,0,74,574,1,0,0,0,76,581,1,0,0,0,78,600,1,0,0,0,80,602,1,
-		0,0,0,82,607,1,0,0,0,84,623,1,0,0,0,86,625,1,0,0,0,88,628,1,0,0,0,90,632,
-		1,0,0,0,92,644,1,0,0,0,94,656,1,0,0,0,96,719,1,0,0,0,98,721,1,0,0,0,100,
-		729,1,0,0,0,102,746,1,0,0,0,104,753,1,0,0,0,106,766,1,0,0,0,108,768,1,
-		0,0,0,110,828,1,0,0,0,112,852,1,0,0,0,114,864,1,0,0,0,116,879,1,0,0,0,
-		118,881,1,0,0,0,120,911,1,0,0,0,122,913,1,0,0,0,124,920,1,0,0,0,126,933,
-		1,0,0,0,128,996,1,0,0,0,130,1006,1,0,0,0,132,1019,1,0,0,0,134,1043,1,0,
-		0,0,136,1048,1,0,0,0,138,1050,1,0,0,0,140,1062,1,0,0,0,142,1078,1,0,0,
-		0,144,1082,1,0,0,0,146,1087,1,0,0,0,148,1116,1,0,0,0,150,1118,1,0,0,0,
-		152,1165,1,0,0,0,154,1185,1,0,0,0,156,1193,1,0,0,0,158,1211,1,0,0,0,160,
-		1214,1,0,0,0,162,1244,1,0,0,0,164,1266,1,0,0,0,166,1279,1,0,0,0,168,1284,
-		1,0,0,0,170,1300,1,0,0,0,172,1315,1,0,0,0,174,1317,1,0,0,0,176,1319,1,
-		0,0,0,178,1322,1,0,0,0,180,1326,1,0,0,0,182,1328,1,0,0,0,184,1330,1,0,
-		0,0,186,1337,1,0,0,0,188,1349,1,0,0,0,190,1351,1,0,0,0,192,1358,1,0,0,
-		0,194,1367,1,0,0,0,196,1369,1,0,0,0,198,1371,1,0,0,0,200,1390,1,0,0,0,
-		202,1392,1,0,0,0,204,1394,1,0,0,0,206,207,3,4,2,0,207,208,5,0,0,1,208,
-		1,1,0,0,0,209,210,3,168,84,0,210,211,5,0,0,1,211,3,1,0,0,0,212,253,3,6,
-		3,0,213,253,3,8,4,0,214,253,3,10,5,0,215,253,3,14,7,0,216,253,3,16,8,0,
-		217,253,3,20,10,0,218,253,3,22,11,0,219,253,3,24,12,0,220,253,3,26,13,
-		0,221,253,3,28,14,0,222,253,3,32,16,0,223,253,3,34,17,0,224,253,3,38,19,
-		0,225,253,3,42,21,0,226,253,3,44,22,0,227,253,3,66,33,0,228,253,3,74,37,
-		0,229,253,3,76,38,0,230,253,3,78,39,0,231,253,3,80,40,0,232,253,3,82,41,
-		0,233,253,3,86,43,0,234,253,3,88,44,0,235,253,3,90,45,0,236,253,3,92,46,
-		0,237,253,3,110,55,0,238,253,3,118,59,0,239,253,3,122,61,0,240,253,3,124,
-		62,0,241,253,3,126,63,0,242,253,3,150,75,0,243,253,3,162,81,0,244,253,
-		3,46,23,0,245,253,3,112,56,0,246,253,3,48,24,0,247,253,3,50,25,0,248,253,
-		3,52,26,0,249,253,3,58,29,0,250,253,3,60,30,0,251,253,3,56,28,0,252,212,
-		1,0,0,0,252,213,1,0,0,0,252,214,1,0,0,0,252,215,1,0,0,0,252,216,1,0,0,
-		0,252,217,1,0,0,0,252,218,1,0,0,0,252,219,1,0,0,0,252,220,1,0,0,0,252,
-		221,1,0,0,0,252,222,1,0,0,0,252,223,1,0,0,0,252,224,1,0,0,0,252,225,1,
-		0,0,0,252,226,1,0,0,0,252,227,1,0,0,0,252,228,1,0,0,0,252,229,1,0,0,0,
-		252,230,1,0,0,0,252,231,1,0,0,0,252,232,1,0,0,0,252,233,1,0,0,0,252,234,
-		1,0,0,0,252,235,1,0,0,0,252,236,1,0,0,0,252,237,1,0,0,0,252,238,1,0,0,
-		0,252,239,1,0,0,0,252,240,1,0,0,0,252,241,1,0,0,0,252,242,1,0,0,0,252,
-		243,1,0,0,0,252,244,1,0,0,0,252,245,1,0,0,0,252,246,1,0,0,0,252,247,1,
-		0,0,0,252,248,1,0,0,0,252,249,1,0,0,0,252,250,1,0,0,0,252,251,1,0,0,0,
-		253,5,1,0,0,0,254,255,5,37,0,0,255,256,3,200,100,0,256,7,1,0,0,0,257,258,
-		5,39,0,0,258,259,5,157,0,0,259,9,1,0,0,0,260,261,5,53,0,0,261,262,3,12,
-		6,0,262,11,1,0,0,0,263,268,5,153,0,0,264,268,5,156,0,0,265,268,5,157,0,
-		0,266,268,3,204,102,0,267,263,1,0,0,0,267,264,1,0,0,0,267,265,1,0,0,0,
-		267,266,1,0,0,0,268,13,1,0,0,0,269,270,5,51,0,0,270,271,3,204,102,0,271,
-		15,1,0,0,0,272,273,5,47,0,0,273,278,3,18,9,0,274,275,5,4,0,0,275,277,3,
-		18,9,0,276,274,1,0,0,0,277,280,1,0,0,0,278,276,1,0,0,0,278,279,1,0,0,0,
-		279,17,1,0,0,0,280,278,1,0,0,0,281,289,3,204,102,0,282,289,5,157,0,0,283,
-		286,5,153,0,0,284,287,3,204,102,0,285,287,5,14,0,0,286,284,1,0,0,0,286,
-		285,1,0,0,0,286,287,1,0,0,0,287,289,1,0,0,0,288,281,1,0,0,0,288,282,1,
-		0,0,0,288,283,1,0,0,0,289,19,1,0,0,0,290,291,5,48,0,0,291,292,5,157,0,
-		0,292,21,1,0,0,0,293,294,5,38,0,0,294,295,5,157,0,0,295,23,1,0,0,0,296,
-		297,5,54,0,0,297,298,3,204,102,0,298,25,1,0,0,0,299,300,5,3,0,0,300,27,
-		1,0,0,0,301,302,5,56,0,0,302,304,3,204,102,0,303,305,5,157,0,0,304,303,
-		1,0,0,0,304,305,1,0,0,0,305,310,1,0,0,0,306,307,5,4,0,0,307,309,3,30,15,
-		0,308,306,1,0,0,0,309,312,1,0,0,0,310,308,1,0,0,0,310,311,1,0,0,0,311,
-		29,1,0,0,0,312,310,1,0,0,0,313,314,5,139,0,0,314,322,3,200,100,0,315,319,
-		3,200,100,0,316,320,7,0,0,0,317,318,5,13,0,0,318,320,5,85,0,0,319,316,
-		1,0,0,0,319,317,1,0,0,0,320,322,1,0,0,0,321,313,1,0,0,0,321,315,1,0,0,
-		0,322,31,1,0,0,0,323,324,5,31,0,0,324,325,3,200,100,0,325,326,5,149,0,
-		0,326,33,1,0,0,0,327,328,5,30,0,0,328,329,3,178,89,0,329,330,5,6,0,0,330,
-		331,3,200,100,0,331,346,3,182,91,0,332,333,5,61,0,0,333,334,3,200,100,
-		0,334,335,3,180,90,0,335,336,5,131,0,0,336,337,3,36,18,0,337,347,1,0,0,
-		0,338,339,5,131,0,0,339,340,3,36,18,0,340,341,5,4,0,0,341,342,3,200,100,
-		0,342,343,3,180,90,0,343,344,5,131,0,0,344,345,3,36,18,0,345,347,1,0,0,
-		0,346,332,1,0,0,0,346,338,1,0,0,0,347,35,1,0,0,0,348,349,3,200,100,0,349,
-		350,3,202,101,0,350,37,1,0,0,0,351,352,5,52,0,0,352,356,3,178,89,0,353,
-		354,5,4,0,0,354,355,5,102,0,0,355,357,5,43,0,0,356,353,1,0,0,0,356,357,
-		1,0,0,0,357,358,1,0,0,0,358,359,5,6,0,0,359,360,5,69,0,0,360,365,3,200,
-		100,0,361,366,5,72,0,0,362,363,5,74,0,0,363,364,5,103,0,0,364,366,5,22,
-		0,0,365,361,1,0,0,0,365,362,1,0,0,0,365,366,1,0,0,0,366,371,1,0,0,0,367,
-		368,5,4,0,0,368,370,3,40,20,0,369,367,1,0,0,0,370,373,1,0,0,0,371,369,
-		1,0,0,0,371,372,1,0,0,0,372,39,1,0,0,0,373,371,1,0,0,0,374,375,5,87,0,
-		0,375,376,5,125,0,0,376,377,5,91,0,0,377,378,5,155,0,0,378,384,7,1,0,0,
-		379,380,5,103,0,0,380,381,5,91,0,0,381,382,5,128,0,0,382,384,5,88,0,0,
-		383,374,1,0,0,0,383,379,1,0,0,0,384,41,1,0,0,0,385,386,5,36,0,0,386,387,
-		3,204,102,0,387,388,5,93,0,0,388,389,3,184,92,0,389,43,1,0,0,0,390,391,
-		5,22,0,0,391,392,3,204,102,0,392,402,5,93,0,0,393,394,7,2,0,0,394,395,
-		5,28,0,0,395,403,3,184,92,0,396,400,3,184,92,0,397,398,7,2,0,0,398,399,
-		5,28,0,0,399,401,3,184,92,0,400,397,1,0,0,0,400,401,1,0,0,0,401,403,1,
-		0,0,0,402,393,1,0,0,0,402,396,1,0,0,0,403,408,1,0,0,0,404,405,5,4,0,0,
-		405,407,3,64,32,0,406,404,1,0,0,0,407,410,1,0,0,0,408,406,1,0,0,0,408,
-		409,1,0,0,0,409,45,1,0,0,0,410,408,1,0,0,0,411,417,5,21,0,0,412,413,5,
-		143,0,0,413,414,5,134,0,0,414,418,7,1,0,0,415,416,5,141,0,0,416,418,5,
-		70,0,0,417,412,1,0,0,0,417,415,1,0,0,0,418,47,1,0,0,0,419,425,5,18,0,0,
-		420,421,3,204,102,0,421,422,5,4,0,0,422,423,3,202,101,0,423,426,1,0,0,
-		0,424,426,5,157,0,0,425,420,1,0,0,0,425,424,1,0,0,0,426,49,1,0,0,0,427,
-		428,5,24,0,0,428,429,3,204,102,0,429,430,5,93,0,0,430,432,3,184,92,0,431,
-		433,5,96,0,0,432,431,1,0,0,0,432,433,1,0,0,0,433,51,1,0,0,0,434,435,5,
-		27,0,0,435,436,3,204,102,0,436,437,5,93,0,0,437,442,3,164,82,0,438,439,
-		5,4,0,0,439,441,3,54,27,0,440,438,1,0,0,0,441,444,1,0,0,0,442,440,1,0,
-		0,0,442,443,1,0,0,0,443,53,1,0,0,0,444,442,1,0,0,0,445,452,5,109,0,0,446,
-		447,5,127,0,0,447,448,5,68,0,0,448,449,3,200,100,0,449,450,5,13,0,0,450,
-		452,1,0,0,0,451,445,1,0,0,0,451,446,1,0,0,0,452,55,1,0,0,0,453,454,5,15,
-		0,0,454,457,3,204,102,0,455,456,5,105,0,0,456,458,3,204,102,0,457,455,
-		1,0,0,0,457,458,1,0,0,0,458,459,1,0,0,0,459,460,5,6,0,0,460,461,5,157,
-		0,0,461,57,1,0,0,0,462,463,5,50,0,0,463,464,3,178,89,0,464,465,5,6,0,0,
-		465,466,3,200,100,0,466,467,3,182,91,0,467,468,5,61,0,0,468,469,3,200,
-		100,0,469,470,3,180,90,0,470,471,5,138,0,0,471,472,3,200,100,0,472,475,
-		7,3,0,0,473,474,5,4,0,0,474,476,3,204,102,0,475,473,1,0,0,0,475,476,1,
-		0,0,0,476,59,1,0,0,0,477,478,5,34,0,0,478,479,3,18,9,0,479,480,5,6,0,0,
-		480,481,3,204,102,0,481,486,3,62,31,0,482,483,5,4,0,0,483,485,3,62,31,
-		0,484,482,1,0,0,0,485,488,1,0,0,0,486,484,1,0,0,0,486,487,1,0,0,0,487,
-		61,1,0,0,0,488,486,1,0,0,0,489,490,3,200,100,0,490,491,3,202,101,0,491,
-		492,7,4,0,0,492,63,1,0,0,0,493,507,5,104,0,0,494,507,5,82,0,0,495,496,
-		5,101,0,0,496,497,5,105,0,0,497,500,3,194,97,0,498,499,5,10,0,0,499,501,
-		3,194,97,0,500,498,1,0,0,0,500,501,1,0,0,0,501,507,1,0,0,0,502,503,5,118,
-		0,0,503,507,7,5,0,0,504,505,5,142,0,0,505,507,3,184,92,0,506,493,1,0,0,
-		0,506,494,1,0,0,0,506,495,1,0,0,0,506,502,1,0,0,0,506,504,1,0,0,0,507,
-		65,1,0,0,0,508,509,5,40,0,0,509,511,3,204,102,0,510,512,3,68,34,0,511,
-		510,1,0,0,0,511,512,1,0,0,0,512,514,1,0,0,0,513,515,3,168,84,0,514,513,
-		1,0,0,0,514,515,1,0,0,0,515,67,1,0,0,0,516,517,5,29,0,0,517,518,3,204,
-		102,0,518,519,5,6,0,0,519,524,3,190,95,0,520,521,3,182,91,0,521,522,5,
-		65,0,0,522,523,3,172,86,0,523,525,1,0,0,0,524,520,1,0,0,0,524,525,1,0,
-		0,0,525,555,1,0,0,0,526,527,5,93,0,0,527,528,3,204,102,0,528,532,5,98,
-		0,0,529,530,5,4,0,0,530,531,5,133,0,0,531,533,5,112,0,0,532,529,1,0,0,
-		0,532,533,1,0,0,0,533,555,1,0,0,0,534,535,5,114,0,0,535,536,5,137,0,0,
-		536,537,5,60,0,0,537,542,3,70,35,0,538,539,5,61,0,0,539,541,3,70,35,0,
-		540,538,1,0,0,0,541,544,1,0,0,0,542,540,1,0,0,0,542,543,1,0,0,0,543,545,
-		1,0,0,0,544,542,1,0,0,0,545,546,5,6,0,0,546,551,3,160,80,0,547,548,5,4,
-		0,0,548,550,3,160,80,0,549,547,1,0,0,0,550,553,1,0,0,0,551,549,1,0,0,0,
-		551,552,1,0,0,0,552,555,1,0,0,0,553,551,1,0,0,0,554,516,1,0,0,0,554,526,
-		1,0,0,0,554,534,1,0,0,0,555,69,1,0,0,0,556,558,3,156,78,0,557,556,1,0,
-		0,0,558,559,1,0,0,0,559,557,1,0,0,0,559,560,1,0,0,0,560,565,1,0,0,0,561,
-		562,5,4,0,0,562,564,3,72,36,0,563,561,1,0,0,0,564,567,1,0,0,0,565,563,
-		1,0,0,0,565,566,1,0,0,0,566,71,1,0,0,0,567,565,1,0,0,0,568,573,3,158,79,
-		0,569,570,3,174,87,0,570,571,5,86,0,0,571,573,1,0,0,0,572,568,1,0,0,0,
-		572,569,1,0,0,0,573,73,1,0,0,0,574,575,5,17,0,0,575,576,5,141,0,0,576,
-		577,3,190,95,0,577,579,3,182,91,0,578,580,3,168,84,0,579,578,1,0,0,0,579,
-		580,1,0,0,0,580,75,1,0,0,0,581,582,5,20,0,0,582,584,3,190,95,0,583,585,
-		3,168,84,0,584,583,1,0,0,0,584,585,1,0,0,0,585,77,1,0,0,0,586,587,5,29,
-		0,0,587,588,5,89,0,0,588,589,3,172,86,0,589,590,7,6,0,0,590,591,3,204,
-		102,0,591,601,1,0,0,0,592,593,5,19,0,0,593,597,5,79,0,0,594,595,7,7,0,
-		0,595,597,5,78,0,0,596,592,1,0,0,0,596,594,1,0,0,0,597,598,1,0,0,0,598,
-		599,7,6,0,0,599,601,3,204,102,0,600,586,1,0,0,0,600,596,1,0,0,0,601,79,
-		1,0,0,0,602,603,5,35,0,0,603,604,5,102,0,0,604,605,5,43,0,0,605,606,3,
-		204,102,0,606,81,1,0,0,0,607,608,5,23,0,0,608,609,5,6,0,0,609,614,3,84,
-		42,0,610,611,5,4,0,0,611,613,3,84,42,0,612,610,1,0,0,0,613,616,1,0,0,0,
-		614,612,1,0,0,0,614,615,1,0,0,0,615,83,1,0,0,0,616,614,1,0,0,0,617,618,
-		5,121,0,0,618,624,3,190,95,0,619,620,3,190,95,0,620,621,5,28,0,0,621,622,
-		3,204,102,0,622,624,1,0,0,0,623,617,1,0,0,0,623,619,1,0,0,0,624,85,1,0,
-		0,0,625,626,5,26,0,0,626,627,5,106,0,0,627,87,1,0,0,0,628,629,5,55,0,0,
-		629,630,5,91,0,0,630,631,5,81,0,0,631,89,1,0,0,0,632,634,5,43,0,0,633,
-		635,3,190,95,0,634,633,1,0,0,0,634,635,1,0,0,0,635,637,1,0,0,0,636,638,
-		3,174,87,0,637,636,1,0,0,0,637,638,1,0,0,0,638,639,1,0,0,0,639,640,5,6,
-		0,0,640,642,3,94,47,0,641,643,3,168,84,0,642,641,1,0,0,0,642,643,1,0,0,
-		0,643,91,1,0,0,0,644,645,5,44,0,0,645,646,3,190,95,0,646,647,5,131,0,0,
-		647,649,3,190,95,0,648,650,3,174,87,0,649,648,1,0,0,0,649,650,1,0,0,0,
-		650,651,1,0,0,0,651,652,5,6,0,0,652,654,3,94,47,0,653,655,3,168,84,0,654,
-		653,1,0,0,0,654,655,1,0,0,0,655,93,1,0,0,0,656,661,3,96,48,0,657,658,5,
-		4,0,0,658,660,3,96,48,0,659,657,1,0,0,0,660,663,1,0,0,0,661,659,1,0,0,
-		0,661,662,1,0,0,0,662,95,1,0,0,0,663,661,1,0,0,0,664,665,5,7,0,0,665,666,
-		3,94,47,0,666,671,5,8,0,0,667,668,3,190,95,0,668,669,5,130,0,0,669,672,
-		1,0,0,0,670,672,3,106,53,0,671,667,1,0,0,0,671,670,1,0,0,0,671,672,1,0,
-		0,0,672,674,1,0,0,0,673,675,3,108,54,0,674,673,1,0,0,0,674,675,1,0,0,0,
-		675,720,1,0,0,0,676,678,5,121,0,0,677,679,3,190,95,0,678,677,1,0,0,0,678,
-		679,1,0,0,0,679,720,1,0,0,0,680,681,5,123,0,0,681,682,5,112,0,0,682,720,
-		3,190,95,0,683,687,5,32,0,0,684,685,5,128,0,0,685,688,5,117,0,0,686,688,
-		3,190,95,0,687,684,1,0,0,0,687,686,1,0,0,0,688,720,1,0,0,0,689,691,3,198,
-		99,0,690,689,1,0,0,0,690,691,1,0,0,0,691,714,1,0,0,0,692,694,3,204,102,
-		0,693,692,1,0,0,0,694,695,1,0,0,0,695,693,1,0,0,0,695,696,1,0,0,0,696,
-		707,1,0,0,0,697,699,3,176,88,0,698,700,3,104,52,0,699,698,1,0,0,0,699,
-		700,1,0,0,0,700,708,1,0,0,0,701,703,3,102,51,0,702,704,3,98,49,0,703,702,
-		1,0,0,0,703,704,1,0,0,0,704,708,1,0,0,0,705,708,3,98,49,0,706,708,3,100,
-		50,0,707,697,1,0,0,0,707,701,1,0,0,0,707,705,1,0,0,0,707,706,1,0,0,0,707,
-		708,1,0,0,0,708,715,1,0,0,0,709,711,3,176,88,0,710,712,3,104,52,0,711,
-		710,1,0,0,0,711,712,1,0,0,0,712,715,1,0,0,0,713,715,3,100,50,0,714,693,
-		1,0,0,0,714,709,1,0,0,0,714,713,1,0,0,0,715,717,1,0,0,0,716,718,3,108,
-		54,0,717,716,1,0,0,0,717,718,1,0,0,0,718,720,1,0,0,0,719,664,1,0,0,0,719,
-		676,1,0,0,0,719,680,1,0,0,0,719,683,1,0,0,0,719,690,1,0,0,0,720,97,1,0,
-		0,0,721,722,5,141,0,0,722,723,5,7,0,0,723,724,3,94,47,0,724,725,5,8,0,
-		0,725,726,3,190,95,0,726,727,5,130,0,0,727,728,5,83,0,0,728,99,1,0,0,0,
-		729,730,5,65,0,0,730,731,5,76,0,0,731,732,5,80,0,0,732,101,1,0,0,0,733,
-		735,3,192,96,0,734,733,1,0,0,0,735,736,1,0,0,0,736,734,1,0,0,0,736,737,
-		1,0,0,0,737,747,1,0,0,0,738,742,3,198,99,0,739,741,3,192,96,0,740,739,
-		1,0,0,0,741,744,1,0,0,0,742,740,1,0,0,0,742,743,1,0,0,0,743,747,1,0,0,
-		0,744,742,1,0,0,0,745,747,3,106,53,0,746,734,1,0,0,0,746,738,1,0,0,0,746,
-		745,1,0,0,0,747,103,1,0,0,0,748,750,3,190,95,0,749,751,5,83,0,0,750,749,
-		1,0,0,0,750,751,1,0,0,0,751,754,1,0,0,0,752,754,3,106,53,0,753,748,1,0,
-		0,0,753,752,1,0,0,0,754,105,1,0,0,0,755,767,5,57,0,0,756,767,5,64,0,0,
-		757,758,5,131,0,0,758,767,5,71,0,0,759,760,5,136,0,0,760,761,3,190,95,
-		0,761,764,5,116,0,0,762,763,5,66,0,0,763,765,5,71,0,0,764,762,1,0,0,0,
-		764,765,1,0,0,0,765,767,1,0,0,0,766,755,1,0,0,0,766,756,1,0,0,0,766,757,
-		1,0,0,0,766,759,1,0,0,0,767,107,1,0,0,0,768,826,5,91,0,0,769,773,7,8,0,
-		0,770,772,3,204,102,0,771,770,1,0,0,0,772,775,1,0,0,0,773,771,1,0,0,0,
-		773,774,1,0,0,0,774,782,1,0,0,0,775,773,1,0,0,0,776,778,5,61,0,0,777,779,
-		3,204,102,0,778,777,1,0,0,0,779,780,1,0,0,0,780,778,1,0,0,0,780,781,1,
-		0,0,0,781,783,1,0,0,0,782,776,1,0,0,0,782,783,1,0,0,0,783,788,1,0,0,0,
-		784,785,5,136,0,0,785,786,3,190,95,0,786,787,5,116,0,0,787,789,1,0,0,0,
-		788,784,1,0,0,0,788,789,1,0,0,0,789,827,1,0,0,0,790,794,5,76,0,0,791,793,
-		3,204,102,0,792,791,1,0,0,0,793,796,1,0,0,0,794,792,1,0,0,0,794,795,1,
-		0,0,0,795,815,1,0,0,0,796,794,1,0,0,0,797,799,5,61,0,0,798,800,3,198,99,
-		0,799,798,1,0,0,0,799,800,1,0,0,0,800,802,1,0,0,0,801,803,3,204,102,0,
-		802,801,1,0,0,0,803,804,1,0,0,0,804,802,1,0,0,0,804,805,1,0,0,0,805,813,
-		1,0,0,0,806,807,5,91,0,0,807,809,5,76,0,0,808,810,3,204,102,0,809,808,
-		1,0,0,0,810,811,1,0,0,0,811,809,1,0,0,0,811,812,1,0,0,0,812,814,1,0,0,
-		0,813,806,1,0,0,0,813,814,1,0,0,0,814,816,1,0,0,0,815,797,1,0,0,0,815,
-		816,1,0,0,0,816,823,1,0,0,0,817,824,5,57,0,0,818,824,5,64,0,0,819,820,
-		5,136,0,0,820,821,3,190,95,0,821,822,5,116,0,0,822,824,1,0,0,0,823,817,
-		1,0,0,0,823,818,1,0,0,0,823,819,1,0,0,0,823,824,1,0,0,0,824,827,1,0,0,
-		0,825,827,5,71,0,0,826,769,1,0,0,0,826,790,1,0,0,0,826,825,1,0,0,0,827,
-		109,1,0,0,0,828,836,5,41,0,0,829,830,5,44,0,0,830,831,3,190,95,0,831,832,
-		5,131,0,0,832,833,3,190,95,0,833,837,1,0,0,0,834,835,5,43,0,0,835,837,
-		3,190,95,0,836,829,1,0,0,0,836,834,1,0,0,0,837,838,1,0,0,0,838,839,5,4,
-		0,0,839,847,3,190,95,0,840,841,5,99,0,0,841,848,5,130,0,0,842,845,5,130,
-		0,0,843,844,5,91,0,0,844,846,5,59,0,0,845,843,1,0,0,0,845,846,1,0,0,0,
-		846,848,1,0,0,0,847,840,1,0,0,0,847,842,1,0,0,0,848,850,1,0,0,0,849,851,
-		3,168,84,0,850,849,1,0,0,0,850,851,1,0,0,0,851,111,1,0,0,0,852,853,5,28,
-		0,0,853,858,3,114,57,0,854,855,5,4,0,0,855,857,3,114,57,0,856,854,1,0,
-		0,0,857,860,1,0,0,0,858,856,1,0,0,0,858,859,1,0,0,0,859,861,1,0,0,0,860,
-		858,1,0,0,0,861,862,5,6,0,0,862,863,3,116,58,0,863,113,1,0,0,0,864,867,
-		3,18,9,0,865,866,5,131,0,0,866,868,3,18,9,0,867,865,1,0,0,0,867,868,1,
-		0,0,0,868,115,1,0,0,0,869,880,3,38,19,0,870,880,3,78,39,0,871,880,3,80,
-		40,0,872,880,3,90,45,0,873,880,3,92,46,0,874,880,3,110,55,0,875,880,3,
-		118,59,0,876,880,3,122,61,0,877,880,3,124,62,0,878,880,3,126,63,0,879,
-		869,1,0,0,0,879,870,1,0,0,0,879,871,1,0,0,0,879,872,1,0,0,0,879,873,1,
-		0,0,0,879,874,1,0,0,0,879,875,1,0,0,0,879,876,1,0,0,0,879,877,1,0,0,0,
-		879,878,1,0,0,0,880,117,1,0,0,0,881,889,5,49,0,0,882,883,5,131,0,0,883,
-		890,3,184,92,0,884,885,5,28,0,0,885,890,3,184,92,0,886,887,3,190,95,0,
-		887,888,3,180,90,0,888,890,1,0,0,0,889,882,1,0,0,0,889,884,1,0,0,0,889,
-		886,1,0,0,0,890,893,1,0,0,0,891,892,5,29,0,0,892,894,3,204,102,0,893,891,
-		1,0,0,0,893,894,1,0,0,0,894,899,1,0,0,0,895,896,5,4,0,0,896,898,3,120,
-		60,0,897,895,1,0,0,0,898,901,1,0,0,0,899,897,1,0,0,0,899,900,1,0,0,0,900,
-		903,1,0,0,0,901,899,1,0,0,0,902,904,3,168,84,0,903,902,1,0,0,0,903,904,
-		1,0,0,0,904,119,1,0,0,0,905,906,5,82,0,0,906,912,3,180,90,0,907,908,5,
-		104,0,0,908,912,3,180,90,0,909,910,5,80,0,0,910,912,3,174,87,0,911,905,
-		1,0,0,0,911,907,1,0,0,0,911,909,1,0,0,0,912,121,1,0,0,0,913,914,5,32,0,
-		0,914,915,3,190,95,0,915,916,5,65,0,0,916,918,3,172,86,0,917,919,3,168,
-		84,0,918,917,1,0,0,0,918,919,1,0,0,0,919,123,1,0,0,0,920,921,5,16,0,0,
-		921,922,3,190,95,0,922,923,5,65,0,0,923,928,3,172,86,0,924,925,5,4,0,0,
-		925,926,5,108,0,0,926,927,5,43,0,0,927,929,5,62,0,0,928,924,1,0,0,0,928,
-		929,1,0,0,0,929,931,1,0,0,0,930,932,3,168,84,0,931,930,1,0,0,0,931,932,
-		1,0,0,0,932,125,1,0,0,0,933,984,5,46,0,0,934,935,5,68,0,0,935,985,3,142,
-		71,0,936,937,5,44,0,0,937,938,3,190,95,0,938,939,5,131,0,0,939,940,3,190,
-		95,0,940,941,3,128,64,0,941,985,1,0,0,0,942,945,5,131,0,0,943,945,5,28,
-		0,0,944,942,1,0,0,0,944,943,1,0,0,0,945,946,1,0,0,0,946,949,3,184,92,0,
-		947,948,5,29,0,0,948,950,3,204,102,0,949,947,1,0,0,0,949,950,1,0,0,0,950,
-		955,1,0,0,0,951,952,5,4,0,0,952,954,3,120,60,0,953,951,1,0,0,0,954,957,
-		1,0,0,0,955,953,1,0,0,0,955,956,1,0,0,0,956,958,1,0,0,0,957,955,1,0,0,
-		0,958,959,3,128,64,0,959,985,1,0,0,0,960,982,3,190,95,0,961,964,3,180,
-		90,0,962,963,5,29,0,0,963,965,3,204,102,0,964,962,1,0,0,0,964,965,1,0,
-		0,0,965,970,1,0,0,0,966,967,5,4,0,0,967,969,3,120,60,0,968,966,1,0,0,0,
-		969,972,1,0,0,0,970,968,1,0,0,0,970,971,1,0,0,0,971,973,1,0,0,0,972,970,
-		1,0,0,0,973,974,3,128,64,0,974,983,1,0,0,0,975,976,3,182,91,0,976,980,
-		5,91,0,0,977,978,5,4,0,0,978,979,5,68,0,0,979,981,3,142,71,0,980,977,1,
-		0,0,0,980,981,1,0,0,0,981,983,1,0,0,0,982,961,1,0,0,0,982,975,1,0,0,0,
-		983,985,1,0,0,0,984,934,1,0,0,0,984,936,1,0,0,0,984,944,1,0,0,0,984,960,
-		1,0,0,0,985,127,1,0,0,0,986,987,5,6,0,0,987,992,3,130,65,0,988,989,5,5,
-		0,0,989,991,3,130,65,0,990,988,1,0,0,0,991,994,1,0,0,0,992,990,1,0,0,0,
-		992,993,1,0,0,0,993,997,1,0,0,0,994,992,1,0,0,0,995,997,3,146,73,0,996,
-		986,1,0,0,0,996,995,1,0,0,0,997,999,1,0,0,0,998,1000,3,168,84,0,999,998,
-		1,0,0,0,999,1000,1,0,0,0,1000,129,1,0,0,0,1001,1002,5,58,0,0,1002,1003,
-		3,190,95,0,1003,1004,3,180,90,0,1004,1005,5,4,0,0,1005,1007,1,0,0,0,1006,
-		1001,1,0,0,0,1006,1007,1,0,0,0,1007,1008,1,0,0,0,1008,1013,3,132,66,0,
-		1009,1010,5,4,0,0,1010,1012,3,134,67,0,1011,1009,1,0,0,0,1012,1015,1,0,
-		0,0,1013,1011,1,0,0,0,1013,1014,1,0,0,0,1014,131,1,0,0,0,1015,1013,1,0,
-		0,0,1016,1020,3,176,88,0,1017,1020,5,32,0,0,1018,1020,5,16,0,0,1019,1016,
-		1,0,0,0,1019,1017,1,0,0,0,1019,1018,1,0,0,0,1020,1021,1,0,0,0,1021,1024,
-		3,190,95,0,1022,1023,5,65,0,0,1023,1025,3,172,86,0,1024,1022,1,0,0,0,1024,
-		1025,1,0,0,0,1025,1027,1,0,0,0,1026,1028,3,136,68,0,1027,1026,1,0,0,0,
-		1027,1028,1,0,0,0,1028,133,1,0,0,0,1029,1032,5,129,0,0,1030,1033,3,136,
-		68,0,1031,1033,3,132,66,0,1032,1030,1,0,0,0,1032,1031,1,0,0,0,1033,1044,
-		1,0,0,0,1034,1044,3,138,69,0,1035,1038,5,68,0,0,1036,1039,3,140,70,0,1037,
-		1039,3,142,71,0,1038,1036,1,0,0,0,1038,1037,1,0,0,0,1039,1044,1,0,0,0,
-		1040,1044,3,144,72,0,1041,1042,5,65,0,0,1042,1044,3,172,86,0,1043,1029,
-		1,0,0,0,1043,1034,1,0,0,0,1043,1035,1,0,0,0,1043,1040,1,0,0,0,1043,1041,
-		1,0,0,0,1044,135,1,0,0,0,1045,1049,3,138,69,0,1046,1047,5,68,0,0,1047,
-		1049,3,140,70,0,1048,1045,1,0,0,0,1048,1046,1,0,0,0,1049,137,1,0,0,0,1050,
-		1055,5,84,0,0,1051,1056,5,43,0,0,1052,1053,3,190,95,0,1053,1054,3,180,
-		90,0,1054,1056,1,0,0,0,1055,1051,1,0,0,0,1055,1052,1,0,0,0,1056,1060,1,
-		0,0,0,1057,1058,3,190,95,0,1058,1059,5,130,0,0,1059,1061,1,0,0,0,1060,
-		1057,1,0,0,0,1060,1061,1,0,0,0,1061,139,1,0,0,0,1062,1063,5,135,0,0,1063,
-		1064,5,84,0,0,1064,1065,3,190,95,0,1065,1066,5,61,0,0,1066,1067,3,190,
-		95,0,1067,1071,3,180,90,0,1068,1069,3,190,95,0,1069,1070,5,130,0,0,1070,
-		1072,1,0,0,0,1071,1068,1,0,0,0,1071,1072,1,0,0,0,1072,141,1,0,0,0,1073,
-		1079,5,122,0,0,1074,1075,5,124,0,0,1075,1079,5,112,0,0,1076,1077,5,144,
-		0,0,1077,1079,5,132,0,0,1078,1073,1,0,0,0,1078,1074,1,0,0,0,1078,1076,
-		1,0,0,0,1079,143,1,0,0,0,1080,1083,5,152,0,0,1081,1083,3,198,99,0,1082,
-		1080,1,0,0,0,1082,1081,1,0,0,0,1083,1084,1,0,0,0,1084,1085,3,182,91,0,
-		1085,1086,5,91,0,0,1086,145,1,0,0,0,1087,1088,5,83,0,0,1088,1089,5,131,
-		0,0,1089,1090,3,190,95,0,1090,1091,5,4,0,0,1091,1092,5,65,0,0,1092,1097,
-		3,172,86,0,1093,1094,5,4,0,0,1094,1096,3,148,74,0,1095,1093,1,0,0,0,1096,
-		1099,1,0,0,0,1097,1095,1,0,0,0,1097,1098,1,0,0,0,1098,147,1,0,0,0,1099,
-		1097,1,0,0,0,1100,1101,5,107,0,0,1101,1102,5,119,0,0,1102,1117,3,180,90,
-		0,1103,1104,5,97,0,0,1104,1117,5,87,0,0,1105,1108,5,68,0,0,1106,1109,5,
-		135,0,0,1107,1109,3,142,71,0,1108,1106,1,0,0,0,1108,1107,1,0,0,0,1109,
-		1117,1,0,0,0,1110,1111,7,9,0,0,1111,1112,3,190,95,0,1112,1113,3,180,90,
-		0,1113,1114,5,115,0,0,1114,1117,1,0,0,0,1115,1117,3,144,72,0,1116,1100,
-		1,0,0,0,1116,1103,1,0,0,0,1116,1105,1,0,0,0,1116,1110,1,0,0,0,1116,1115,
-		1,0,0,0,1117,149,1,0,0,0,1118,1120,5,45,0,0,1119,1121,3,156,78,0,1120,
-		1119,1,0,0,0,1121,1122,1,0,0,0,1122,1120,1,0,0,0,1122,1123,1,0,0,0,1123,
-		1128,1,0,0,0,1124,1125,5,61,0,0,1125,1127,3,152,76,0,1126,1124,1,0,0,0,
-		1127,1130,1,0,0,0,1128,1126,1,0,0,0,1128,1129,1,0,0,0,1129,1138,1,0,0,
-		0,1130,1128,1,0,0,0,1131,1136,5,4,0,0,1132,1134,3,158,79,0,1133,1135,5,
-		4,0,0,1134,1133,1,0,0,0,1134,1135,1,0,0,0,1135,1137,1,0,0,0,1136,1132,
-		1,0,0,0,1136,1137,1,0,0,0,1137,1139,1,0,0,0,1138,1131,1,0,0,0,1138,1139,
-		1,0,0,0,1139,1140,1,0,0,0,1140,1142,5,141,0,0,1141,1143,3,156,78,0,1142,
-		1141,1,0,0,0,1143,1144,1,0,0,0,1144,1142,1,0,0,0,1144,1145,1,0,0,0,1145,
-		1150,1,0,0,0,1146,1147,5,61,0,0,1147,1149,3,152,76,0,1148,1146,1,0,0,0,
-		1149,1152,1,0,0,0,1150,1148,1,0,0,0,1150,1151,1,0,0,0,1151,1157,1,0,0,
-		0,1152,1150,1,0,0,0,1153,1154,5,4,0,0,1154,1156,3,154,77,0,1155,1153,1,
-		0,0,0,1156,1159,1,0,0,0,1157,1155,1,0,0,0,1157,1158,1,0,0,0,1158,1162,
-		1,0,0,0,1159,1157,1,0,0,0,1160,1161,5,6,0,0,1161,1163,3,160,80,0,1162,
-		1160,1,0,0,0,1162,1163,1,0,0,0,1163,151,1,0,0,0,1164,1166,3,156,78,0,1165,
-		1164,1,0,0,0,1166,1167,1,0,0,0,1167,1165,1,0,0,0,1167,1168,1,0,0,0,1168,
-		153,1,0,0,0,1169,1186,3,158,79,0,1170,1176,5,77,0,0,1171,1172,3,198,99,
-		0,1172,1173,5,131,0,0,1173,1174,3,198,99,0,1174,1175,3,202,101,0,1175,
-		1177,1,0,0,0,1176,1171,1,0,0,0,1176,1177,1,0,0,0,1177,1186,1,0,0,0,1178,
-		1182,5,91,0,0,1179,1180,5,128,0,0,1180,1183,5,120,0,0,1181,1183,5,110,
-		0,0,1182,1179,1,0,0,0,1182,1181,1,0,0,0,1183,1184,1,0,0,0,1184,1186,5,
-		111,0,0,1185,1169,1,0,0,0,1185,1170,1,0,0,0,1185,1178,1,0,0,0,1186,155,
-		1,0,0,0,1187,1194,3,204,102,0,1188,1194,5,87,0,0,1189,1194,5,94,0,0,1190,
-		1194,5,43,0,0,1191,1194,5,44,0,0,1192,1194,5,126,0,0,1193,1187,1,0,0,0,
-		1193,1188,1,0,0,0,1193,1189,1,0,0,0,1193,1190,1,0,0,0,1193,1191,1,0,0,
-		0,1193,1192,1,0,0,0,1194,157,1,0,0,0,1195,1196,5,59,0,0,1196,1198,5,67,
-		0,0,1197,1195,1,0,0,0,1197,1198,1,0,0,0,1198,1199,1,0,0,0,1199,1204,7,
-		9,0,0,1200,1205,5,43,0,0,1201,1202,3,190,95,0,1202,1203,3,180,90,0,1203,
-		1205,1,0,0,0,1204,1200,1,0,0,0,1204,1201,1,0,0,0,1205,1212,1,0,0,0,1206,
-		1207,5,44,0,0,1207,1208,3,190,95,0,1208,1209,5,131,0,0,1209,1210,3,190,
-		95,0,1210,1212,1,0,0,0,1211,1197,1,0,0,0,1211,1206,1,0,0,0,1212,159,1,
-		0,0,0,1213,1215,3,198,99,0,1214,1213,1,0,0,0,1214,1215,1,0,0,0,1215,1217,
-		1,0,0,0,1216,1218,3,204,102,0,1217,1216,1,0,0,0,1218,1219,1,0,0,0,1219,
-		1217,1,0,0,0,1219,1220,1,0,0,0,1220,1242,1,0,0,0,1221,1222,5,91,0,0,1222,
-		1229,5,76,0,0,1223,1230,5,43,0,0,1224,1226,3,204,102,0,1225,1224,1,0,0,
-		0,1226,1227,1,0,0,0,1227,1225,1,0,0,0,1227,1228,1,0,0,0,1228,1230,1,0,
-		0,0,1229,1223,1,0,0,0,1229,1225,1,0,0,0,1230,1243,1,0,0,0,1231,1239,5,
-		113,0,0,1232,1240,5,43,0,0,1233,1237,3,190,95,0,1234,1238,3,180,90,0,1235,
-		1238,5,126,0,0,1236,1238,3,204,102,0,1237,1234,1,0,0,0,1237,1235,1,0,0,
-		0,1237,1236,1,0,0,0,1238,1240,1,0,0,0,1239,1232,1,0,0,0,1239,1233,1,0,
-		0,0,1240,1243,1,0,0,0,1241,1243,5,83,0,0,1242,1221,1,0,0,0,1242,1231,1,
-		0,0,0,1242,1241,1,0,0,0,1242,1243,1,0,0,0,1243,161,1,0,0,0,1244,1245,5,
-		25,0,0,1245,1264,3,164,82,0,1246,1256,5,36,0,0,1247,1248,5,65,0,0,1248,
-		1249,7,10,0,0,1249,1257,3,184,92,0,1250,1254,3,184,92,0,1251,1252,5,4,
-		0,0,1252,1253,5,142,0,0,1253,1255,3,184,92,0,1254,1251,1,0,0,0,1254,1255,
-		1,0,0,0,1255,1257,1,0,0,0,1256,1247,1,0,0,0,1256,1250,1,0,0,0,1257,1265,
-		1,0,0,0,1258,1261,7,6,0,0,1259,1260,5,65,0,0,1260,1262,7,10,0,0,1261,1259,
-		1,0,0,0,1261,1262,1,0,0,0,1262,1263,1,0,0,0,1263,1265,3,164,82,0,1264,
-		1246,1,0,0,0,1264,1258,1,0,0,0,1265,163,1,0,0,0,1266,1277,3,184,92,0,1267,
-		1269,5,152,0,0,1268,1267,1,0,0,0,1268,1269,1,0,0,0,1269,1270,1,0,0,0,1270,
-		1274,7,2,0,0,1271,1273,3,166,83,0,1272,1271,1,0,0,0,1273,1276,1,0,0,0,
-		1274,1272,1,0,0,0,1274,1275,1,0,0,0,1275,1278,1,0,0,0,1276,1274,1,0,0,
-		0,1277,1268,1,0,0,0,1277,1278,1,0,0,0,1278,165,1,0,0,0,1279,1280,3,196,
-		98,0,1280,1282,3,194,97,0,1281,1283,7,2,0,0,1282,1281,1,0,0,0,1282,1283,
-		1,0,0,0,1283,167,1,0,0,0,1284,1285,5,9,0,0,1285,1290,3,170,85,0,1286,1287,
-		5,4,0,0,1287,1289,3,170,85,0,1288,1286,1,0,0,0,1289,1292,1,0,0,0,1290,
-		1288,1,0,0,0,1290,1291,1,0,0,0,1291,1298,1,0,0,0,1292,1290,1,0,0,0,1293,
-		1294,5,143,0,0,1294,1295,5,134,0,0,1295,1299,7,1,0,0,1296,1297,5,141,0,
-		0,1297,1299,5,70,0,0,1298,1293,1,0,0,0,1298,1296,1,0,0,0,1298,1299,1,0,
-		0,0,1299,169,1,0,0,0,1300,1307,3,190,95,0,1301,1303,3,204,102,0,1302,1301,
-		1,0,0,0,1303,1304,1,0,0,0,1304,1302,1,0,0,0,1304,1305,1,0,0,0,1305,1308,
-		1,0,0,0,1306,1308,5,126,0,0,1307,1302,1,0,0,0,1307,1306,1,0,0,0,1307,1308,
-		1,0,0,0,1308,171,1,0,0,0,1309,1310,5,19,0,0,1310,1316,5,79,0,0,1311,1313,
-		3,204,102,0,1312,1314,5,78,0,0,1313,1312,1,0,0,0,1313,1314,1,0,0,0,1314,
-		1316,1,0,0,0,1315,1309,1,0,0,0,1315,1311,1,0,0,0,1316,173,1,0,0,0,1317,
-		1318,7,11,0,0,1318,175,1,0,0,0,1319,1320,7,12,0,0,1320,177,1,0,0,0,1321,
-		1323,3,204,102,0,1322,1321,1,0,0,0,1323,1324,1,0,0,0,1324,1322,1,0,0,0,
-		1324,1325,1,0,0,0,1325,179,1,0,0,0,1326,1327,7,13,0,0,1327,181,1,0,0,0,
-		1328,1329,7,14,0,0,1329,183,1,0,0,0,1330,1334,3,188,94,0,1331,1333,3,186,
-		93,0,1332,1331,1,0,0,0,1333,1336,1,0,0,0,1334,1332,1,0,0,0,1334,1335,1,
-		0,0,0,1335,185,1,0,0,0,1336,1334,1,0,0,0,1337,1338,3,196,98,0,1338,1339,
-		3,188,94,0,1339,187,1,0,0,0,1340,1342,3,198,99,0,1341,1343,3,202,101,0,
-		1342,1341,1,0,0,0,1342,1343,1,0,0,0,1343,1350,1,0,0,0,1344,1350,3,204,
-		102,0,1345,1346,5,7,0,0,1346,1347,3,184,92,0,1347,1348,5,8,0,0,1348,1350,
-		1,0,0,0,1349,1340,1,0,0,0,1349,1344,1,0,0,0,1349,1345,1,0,0,0,1350,189,
-		1,0,0,0,1351,1355,3,194,97,0,1352,1354,3,192,96,0,1353,1352,1,0,0,0,1354,
-		1357,1,0,0,0,1355,1353,1,0,0,0,1355,1356,1,0,0,0,1356,191,1,0,0,0,1357,
-		1355,1,0,0,0,1358,1359,3,196,98,0,1359,1360,3,194,97,0,1360,193,1,0,0,
-		0,1361,1368,3,198,99,0,1362,1368,3,204,102,0,1363,1364,5,7,0,0,1364,1365,
-		3,190,95,0,1365,1366,5,8,0,0,1366,1368,1,0,0,0,1367,1361,1,0,0,0,1367,
-		1362,1,0,0,0,1367,1363,1,0,0,0,1368,195,1,0,0,0,1369,1370,7,15,0,0,1370,
-		197,1,0,0,0,1371,1383,3,200,100,0,1372,1373,5,7,0,0,1373,1378,3,200,100,
-		0,1374,1375,5,4,0,0,1375,1377,3,200,100,0,1376,1374,1,0,0,0,1377,1380,
-		1,0,0,0,1378,1376,1,0,0,0,1378,1379,1,0,0,0,1379,1381,1,0,0,0,1380,1378,
-		1,0,0,0,1381,1382,5,8,0,0,1382,1384,1,0,0,0,1383,1372,1,0,0,0,1383,1384,
-		1,0,0,0,1384,199,1,0,0,0,1385,1387,5,153,0,0,1386,1388,5,154,0,0,1387,
-		1386,1,0,0,0,1387,1388,1,0,0,0,1388,1391,1,0,0,0,1389,1391,5,154,0,0,1390,
-		1385,1,0,0,0,1390,1389,1,0,0,0,1391,201,1,0,0,0,1392,1393,7,16,0,0,1393,
-		203,1,0,0,0,1394,1395,7,17,0,0,1395,205,1,0,0,0,172,252,267,278,286,288,
+		33,1,33,1,33,3,33,514,8,33,1,33,3,33,517,8,33,1,33,3,33,520,8,33,1,34,
+		1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,530,8,34,1,34,1,34,1,34,1,34,1,
+		34,1,34,3,34,538,8,34,1,34,1,34,1,34,1,34,1,34,1,34,5,34,546,8,34,10,34,
+		12,34,549,9,34,1,34,1,34,1,34,1,34,5,34,555,8,34,10,34,12,34,558,9,34,
+		3,34,560,8,34,1,35,4,35,563,8,35,11,35,12,35,564,1,35,1,35,5,35,569,8,
+		35,10,35,12,35,572,9,35,1,36,1,36,1,36,1,36,3,36,578,8,36,1,37,1,37,1,
+		37,1,37,1,37,3,37,585,8,37,1,38,1,38,1,38,3,38,590,8,38,1,39,1,39,1,39,
+		1,39,1,39,1,39,1,39,1,39,1,39,1,39,3,39,602,8,39,1,39,1,39,3,39,606,8,
+		39,1,40,1,40,1,40,1,40,1,40,1,41,1,41,1,41,1,41,1,41,5,41,618,8,41,10,
+		41,12,41,621,9,41,1,42,1,42,1,42,1,42,1,42,1,42,3,42,629,8,42,1,43,1,43,
+		1,43,1,44,1,44,1,44,1,44,1,45,1,45,3,45,640,8,45,1,45,3,45,643,8,45,1,
+		45,1,45,1,45,3,45,648,8,45,1,46,1,46,1,46,1,46,1,46,3,46,655,8,46,1,46,
+		1,46,1,46,3,46,660,8,46,1,47,1,47,1,47,5,47,665,8,47,10,47,12,47,668,9,
+		47,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,677,8,48,1,48,3,48,680,8,48,
+		1,48,1,48,3,48,684,8,48,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,693,8,
+		48,1,48,3,48,696,8,48,1,48,4,48,699,8,48,11,48,12,48,700,1,48,1,48,3,48,
+		705,8,48,1,48,1,48,3,48,709,8,48,1,48,1,48,3,48,713,8,48,1,48,1,48,3,48,
+		717,8,48,1,48,3,48,720,8,48,1,48,3,48,723,8,48,3,48,725,8,48,1,49,1,49,
+		1,49,1,49,1,49,1,49,1,49,1,49,1,50,1,50,1,50,1,50,1,51,4,51,740,8,51,11,
+		51,12,51,741,1,51,1,51,5,51,746,8,51,10,51,12,51,749,9,51,1,51,3,51,752,
+		8,51,1,52,1,52,3,52,756,8,52,1,52,3,52,759,8,52,1,53,1,53,1,53,1,53,1,
+		53,1,53,1,53,1,53,1,53,3,53,770,8,53,3,53,772,8,53,1,54,1,54,1,54,5,54,
+		777,8,54,10,54,12,54,780,9,54,1,54,1,54,4,54,784,8,54,11,54,12,54,785,
+		3,54,788,8,54,1,54,1,54,1,54,1,54,3,54,794,8,54,1,54,1,54,5,54,798,8,54,
+		10,54,12,54,801,9,54,1,54,1,54,3,54,805,8,54,1,54,4,54,808,8,54,11,54,
+		12,54,809,1,54,1,54,1,54,4,54,815,8,54,11,54,12,54,816,3,54,819,8,54,3,
+		54,821,8,54,1,54,1,54,1,54,1,54,1,54,1,54,3,54,829,8,54,1,54,3,54,832,
+		8,54,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,3,55,842,8,55,1,55,1,55,1,
+		55,1,55,1,55,1,55,1,55,3,55,851,8,55,3,55,853,8,55,1,55,3,55,856,8,55,
+		1,56,1,56,1,56,1,56,5,56,862,8,56,10,56,12,56,865,9,56,1,56,1,56,1,56,
+		1,57,1,57,1,57,3,57,873,8,57,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,
+		58,1,58,3,58,885,8,58,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,895,
+		8,59,1,59,1,59,3,59,899,8,59,1,59,1,59,5,59,903,8,59,10,59,12,59,906,9,
+		59,1,59,3,59,909,8,59,1,60,1,60,1,60,1,60,1,60,1,60,3,60,917,8,60,1,61,
+		1,61,1,61,1,61,1,61,3,61,924,8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,
+		62,3,62,934,8,62,1,62,3,62,937,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
+		1,63,1,63,1,63,1,63,3,63,950,8,63,1,63,1,63,1,63,3,63,955,8,63,1,63,1,
+		63,5,63,959,8,63,10,63,12,63,962,9,63,1,63,1,63,1,63,1,63,1,63,1,63,3,
+		63,970,8,63,1,63,1,63,5,63,974,8,63,10,63,12,63,977,9,63,1,63,1,63,1,63,
+		1,63,1,63,1,63,1,63,3,63,986,8,63,3,63,988,8,63,3,63,990,8,63,1,64,1,64,
+		1,64,1,64,5,64,996,8,64,10,64,12,64,999,9,64,1,64,3,64,1002,8,64,1,64,
+		3,64,1005,8,64,1,65,1,65,1,65,1,65,1,65,3,65,1012,8,65,1,65,1,65,1,65,
+		5,65,1017,8,65,10,65,12,65,1020,9,65,1,66,1,66,1,66,3,66,1025,8,66,1,66,
+		1,66,1,66,3,66,1030,8,66,1,66,3,66,1033,8,66,1,67,1,67,1,67,3,67,1038,
+		8,67,1,67,1,67,1,67,1,67,3,67,1044,8,67,1,67,1,67,1,67,3,67,1049,8,67,
+		1,68,1,68,1,68,3,68,1054,8,68,1,69,1,69,1,69,1,69,1,69,3,69,1061,8,69,
+		1,69,1,69,1,69,3,69,1066,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,
+		1,70,3,70,1077,8,70,1,71,1,71,1,71,1,71,1,71,3,71,1084,8,71,1,72,1,72,
+		3,72,1088,8,72,1,72,1,72,1,72,1,73,1,73,1,73,1,73,1,73,1,73,1,73,1,73,
+		5,73,1101,8,73,10,73,12,73,1104,9,73,1,74,1,74,1,74,1,74,1,74,1,74,1,74,
+		1,74,3,74,1114,8,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1122,8,74,1,75,
+		1,75,4,75,1126,8,75,11,75,12,75,1127,1,75,1,75,5,75,1132,8,75,10,75,12,
+		75,1135,9,75,1,75,1,75,1,75,3,75,1140,8,75,3,75,1142,8,75,3,75,1144,8,
+		75,1,75,1,75,4,75,1148,8,75,11,75,12,75,1149,1,75,1,75,5,75,1154,8,75,
+		10,75,12,75,1157,9,75,1,75,1,75,5,75,1161,8,75,10,75,12,75,1164,9,75,1,
+		75,1,75,3,75,1168,8,75,1,76,4,76,1171,8,76,11,76,12,76,1172,1,77,1,77,
+		1,77,1,77,1,77,1,77,1,77,3,77,1182,8,77,1,77,1,77,1,77,1,77,3,77,1188,
+		8,77,1,77,3,77,1191,8,77,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1199,8,78,
+		1,79,1,79,3,79,1203,8,79,1,79,1,79,1,79,1,79,1,79,3,79,1210,8,79,1,79,
+		1,79,1,79,1,79,1,79,3,79,1217,8,79,1,80,3,80,1220,8,80,1,80,4,80,1223,
+		8,80,11,80,12,80,1224,1,80,1,80,1,80,1,80,4,80,1231,8,80,11,80,12,80,1232,
+		3,80,1235,8,80,1,80,1,80,1,80,1,80,1,80,1,80,3,80,1243,8,80,3,80,1245,
+		8,80,1,80,3,80,1248,8,80,1,81,1,81,1,81,1,81,1,81,1,81,1,81,1,81,1,81,
+		1,81,3,81,1260,8,81,3,81,1262,8,81,1,81,1,81,1,81,3,81,1267,8,81,1,81,
+		3,81,1270,8,81,1,82,1,82,3,82,1274,8,82,1,82,1,82,5,82,1278,8,82,10,82,
+		12,82,1281,9,82,3,82,1283,8,82,1,83,1,83,1,83,3,83,1288,8,83,1,84,1,84,
+		1,84,1,84,5,84,1294,8,84,10,84,12,84,1297,9,84,1,84,1,84,1,84,1,84,1,84,
+		3,84,1304,8,84,1,85,1,85,4,85,1308,8,85,11,85,12,85,1309,1,85,3,85,1313,
+		8,85,1,86,1,86,1,86,1,86,3,86,1319,8,86,3,86,1321,8,86,1,87,1,87,1,88,
+		1,88,1,89,4,89,1328,8,89,11,89,12,89,1329,1,90,1,90,1,91,1,91,1,92,1,92,
+		5,92,1338,8,92,10,92,12,92,1341,9,92,1,93,1,93,1,93,1,94,1,94,3,94,1348,
+		8,94,1,94,1,94,1,94,1,94,1,94,3,94,1355,8,94,1,95,1,95,5,95,1359,8,95,
+		10,95,12,95,1362,9,95,1,96,1,96,1,96,1,97,1,97,1,97,1,97,1,97,1,97,3,97,
+		1373,8,97,1,98,1,98,1,99,1,99,1,99,1,99,1,99,5,99,1382,8,99,10,99,12,99,
+		1385,9,99,1,99,1,99,3,99,1389,8,99,1,100,1,100,3,100,1393,8,100,1,100,
+		3,100,1396,8,100,1,101,1,101,1,102,1,102,1,102,0,0,103,0,2,4,6,8,10,12,
+		14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,
+		62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
+		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
+		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
+		180,182,184,186,188,190,192,194,196,198,200,202,204,0,18,2,0,148,149,151,
+		152,2,0,20,20,69,69,2,0,44,44,127,127,2,0,148,148,151,151,2,0,90,90,141,
+		141,2,0,75,75,138,138,2,0,63,63,93,93,2,0,33,33,42,42,4,0,87,87,94,94,
+		103,103,121,121,2,0,87,87,94,94,2,0,95,95,101,101,2,0,120,120,146,146,
+		2,0,73,73,92,92,1,0,43,44,1,0,126,127,2,0,10,12,14,14,4,0,91,91,147,147,
+		149,150,152,152,27,0,15,18,20,27,29,31,33,42,45,56,58,60,62,63,66,67,69,
+		72,74,82,84,86,88,90,93,93,95,113,115,119,121,121,123,123,125,126,128,
+		128,130,131,133,136,138,141,143,143,145,145,148,148,151,151,153,153,1564,
+		0,206,1,0,0,0,2,209,1,0,0,0,4,252,1,0,0,0,6,254,1,0,0,0,8,257,1,0,0,0,
+		10,260,1,0,0,0,12,267,1,0,0,0,14,269,1,0,0,0,16,272,1,0,0,0,18,288,1,0,
+		0,0,20,290,1,0,0,0,22,293,1,0,0,0,24,296,1,0,0,0,26,299,1,0,0,0,28,301,
+		1,0,0,0,30,321,1,0,0,0,32,323,1,0,0,0,34,327,1,0,0,0,36,348,1,0,0,0,38,
+		351,1,0,0,0,40,383,1,0,0,0,42,385,1,0,0,0,44,390,1,0,0,0,46,411,1,0,0,
+		0,48,419,1,0,0,0,50,427,1,0,0,0,52,434,1,0,0,0,54,451,1,0,0,0,56,453,1,
+		0,0,0,58,462,1,0,0,0,60,477,1,0,0,0,62,489,1,0,0,0,64,506,1,0,0,0,66,508,
+		1,0,0,0,68,559,1,0,0,0,70,562,1,0,0,0,72,577,1,0,0,0,74,579,1,0,0,0,76,
+		586,1,0,0,0,78,605,1,0,0,0,80,607,1,0,0,0,82,612,1,0,0,0,84,628,1,0,0,
+		0,86,630,1,0,0,0,88,633,1,0,0,0,90,637,1,0,0,0,92,649,1,0,0,0,94,661,1,
+		0,0,0,96,724,1,0,0,0,98,726,1,0,0,0,100,734,1,0,0,0,102,751,1,0,0,0,104,
+		758,1,0,0,0,106,771,1,0,0,0,108,773,1,0,0,0,110,833,1,0,0,0,112,857,1,
+		0,0,0,114,869,1,0,0,0,116,884,1,0,0,0,118,886,1,0,0,0,120,916,1,0,0,0,
+		122,918,1,0,0,0,124,925,1,0,0,0,126,938,1,0,0,0,128,1001,1,0,0,0,130,1011,
+		1,0,0,0,132,1024,1,0,0,0,134,1048,1,0,0,0,136,1053,1,0,0,0,138,1055,1,
+		0,0,0,140,1067,1,0,0,0,142,1083,1,0,0,0,144,1087,1,0,0,0,146,1092,1,0,
+		0,0,148,1121,1,0,0,0,150,1123,1,0,0,0,152,1170,1,0,0,0,154,1190,1,0,0,
+		0,156,1198,1,0,0,0,158,1216,1,0,0,0,160,1219,1,0,0,0,162,1249,1,0,0,0,
+		164,1271,1,0,0,0,166,1284,1,0,0,0,168,1289,1,0,0,0,170,1305,1,0,0,0,172,
+		1320,1,0,0,0,174,1322,1,0,0,0,176,1324,1,0,0,0,178,1327,1,0,0,0,180,1331,
+		1,0,0,0,182,1333,1,0,0,0,184,1335,1,0,0,0,186,1342,1,0,0,0,188,1354,1,
+		0,0,0,190,1356,1,0,0,0,192,1363,1,0,0,0,194,1372,1,0,0,0,196,1374,1,0,
+		0,0,198,1376,1,0,0,0,200,1395,1,0,0,0,202,1397,1,0,0,0,204,1399,1,0,0,
+		0,206,207,3,4,2,0,207,208,5,0,0,1,208,1,1,0,0,0,209,210,3,168,84,0,210,
+		211,5,0,0,1,211,3,1,0,0,0,212,253,3,6,3,0,213,253,3,8,4,0,214,253,3,10,
+		5,0,215,253,3,14,7,0,216,253,3,16,8,0,217,253,3,20,10,0,218,253,3,22,11,
+		0,219,253,3,24,12,0,220,253,3,26,13,0,221,253,3,28,14,0,222,253,3,32,16,
+		0,223,253,3,34,17,0,224,253,3,38,19,0,225,253,3,42,21,0,226,253,3,44,22,
+		0,227,253,3,66,33,0,228,253,3,74,37,0,229,253,3,76,38,0,230,253,3,78,39,
+		0,231,253,3,80,40,0,232,253,3,82,41,0,233,253,3,86,43,0,234,253,3,88,44,
+		0,235,253,3,90,45,0,236,253,3,92,46,0,237,253,3,110,55,0,238,253,3,118,
+		59,0,239,253,3,122,61,0,240,253,3,124,62,0,241,253,3,126,63,0,242,253,
+		3,150,75,0,243,253,3,162,81,0,244,253,3,46,23,0,245,253,3,112,56,0,246,
+		253,3,48,24,0,247,253,3,50,25,0,248,253,3,52,26,0,249,253,3,58,29,0,250,
+		253,3,60,30,0,251,253,3,56,28,0,252,212,1,0,0,0,252,213,1,0,0,0,252,214,
+		1,0,0,0,252,215,1,0,0,0,252,216,1,0,0,0,252,217,1,0,0,0,252,218,1,0,0,
+		0,252,219,1,0,0,0,252,220,1,0,0,0,252,221,1,0,0,0,252,222,1,0,0,0,252,
+		223,1,0,0,0,252,224,1,0,0,0,252,225,1,0,0,0,252,226,1,0,0,0,252,227,1,
+		0,0,0,252,228,1,0,0,0,252,229,1,0,0,0,252,230,1,0,0,0,252,231,1,0,0,0,
+		252,232,1,0,0,0,252,233,1,0,0,0,252,234,1,0,0,0,252,235,1,0,0,0,252,236,
+		1,0,0,0,252,237,1,0,0,0,252,238,1,0,0,0,252,239,1,0,0,0,252,240,1,0,0,
+		0,252,241,1,0,0,0,252,242,1,0,0,0,252,243,1,0,0,0,252,244,1,0,0,0,252,
+		245,1,0,0,0,252,246,1,0,0,0,252,247,1,0,0,0,252,248,1,0,0,0,252,249,1,
+		0,0,0,252,250,1,0,0,0,252,251,1,0,0,0,253,5,1,0,0,0,254,255,5,37,0,0,255,
+		256,3,200,100,0,256,7,1,0,0,0,257,258,5,39,0,0,258,259,5,158,0,0,259,9,
+		1,0,0,0,260,261,5,53,0,0,261,262,3,12,6,0,262,11,1,0,0,0,263,268,5,154,
+		0,0,264,268,5,157,0,0,265,268,5,158,0,0,266,268,3,204,102,0,267,263,1,
+		0,0,0,267,264,1,0,0,0,267,265,1,0,0,0,267,266,1,0,0,0,268,13,1,0,0,0,269,
+		270,5,51,0,0,270,271,3,204,102,0,271,15,1,0,0,0,272,273,5,47,0,0,273,278,
+		3,18,9,0,274,275,5,4,0,0,275,277,3,18,9,0,276,274,1,0,0,0,277,280,1,0,
+		0,0,278,276,1,0,0,0,278,279,1,0,0,0,279,17,1,0,0,0,280,278,1,0,0,0,281,
+		289,3,204,102,0,282,289,5,158,0,0,283,286,5,154,0,0,284,287,3,204,102,
+		0,285,287,5,14,0,0,286,284,1,0,0,0,286,285,1,0,0,0,286,287,1,0,0,0,287,
+		289,1,0,0,0,288,281,1,0,0,0,288,282,1,0,0,0,288,283,1,0,0,0,289,19,1,0,
+		0,0,290,291,5,48,0,0,291,292,5,158,0,0,292,21,1,0,0,0,293,294,5,38,0,0,
+		294,295,5,158,0,0,295,23,1,0,0,0,296,297,5,54,0,0,297,298,3,204,102,0,
+		298,25,1,0,0,0,299,300,5,3,0,0,300,27,1,0,0,0,301,302,5,56,0,0,302,304,
+		3,204,102,0,303,305,5,158,0,0,304,303,1,0,0,0,304,305,1,0,0,0,305,310,
+		1,0,0,0,306,307,5,4,0,0,307,309,3,30,15,0,308,306,1,0,0,0,309,312,1,0,
+		0,0,310,308,1,0,0,0,310,311,1,0,0,0,311,29,1,0,0,0,312,310,1,0,0,0,313,
+		314,5,140,0,0,314,322,3,200,100,0,315,319,3,200,100,0,316,320,7,0,0,0,
+		317,318,5,13,0,0,318,320,5,85,0,0,319,316,1,0,0,0,319,317,1,0,0,0,320,
+		322,1,0,0,0,321,313,1,0,0,0,321,315,1,0,0,0,322,31,1,0,0,0,323,324,5,31,
+		0,0,324,325,3,200,100,0,325,326,5,150,0,0,326,33,1,0,0,0,327,328,5,30,
+		0,0,328,329,3,178,89,0,329,330,5,6,0,0,330,331,3,200,100,0,331,346,3,182,
+		91,0,332,333,5,61,0,0,333,334,3,200,100,0,334,335,3,180,90,0,335,336,5,
+		132,0,0,336,337,3,36,18,0,337,347,1,0,0,0,338,339,5,132,0,0,339,340,3,
+		36,18,0,340,341,5,4,0,0,341,342,3,200,100,0,342,343,3,180,90,0,343,344,
+		5,132,0,0,344,345,3,36,18,0,345,347,1,0,0,0,346,332,1,0,0,0,346,338,1,
+		0,0,0,347,35,1,0,0,0,348,349,3,200,100,0,349,350,3,202,101,0,350,37,1,
+		0,0,0,351,352,5,52,0,0,352,356,3,178,89,0,353,354,5,4,0,0,354,355,5,103,
+		0,0,355,357,5,43,0,0,356,353,1,0,0,0,356,357,1,0,0,0,357,358,1,0,0,0,358,
+		359,5,6,0,0,359,360,5,69,0,0,360,365,3,200,100,0,361,366,5,72,0,0,362,
+		363,5,74,0,0,363,364,5,104,0,0,364,366,5,22,0,0,365,361,1,0,0,0,365,362,
+		1,0,0,0,365,366,1,0,0,0,366,371,1,0,0,0,367,368,5,4,0,0,368,370,3,40,20,
+		0,369,367,1,0,0,0,370,373,1,0,0,0,371,369,1,0,0,0,371,372,1,0,0,0,372,
+		39,1,0,0,0,373,371,1,0,0,0,374,375,5,87,0,0,375,376,5,126,0,0,376,377,
+		5,91,0,0,377,378,5,156,0,0,378,384,7,1,0,0,379,380,5,104,0,0,380,381,5,
+		91,0,0,381,382,5,129,0,0,382,384,5,88,0,0,383,374,1,0,0,0,383,379,1,0,
+		0,0,384,41,1,0,0,0,385,386,5,36,0,0,386,387,3,204,102,0,387,388,5,93,0,
+		0,388,389,3,184,92,0,389,43,1,0,0,0,390,391,5,22,0,0,391,392,3,204,102,
+		0,392,402,5,93,0,0,393,394,7,2,0,0,394,395,5,28,0,0,395,403,3,184,92,0,
+		396,400,3,184,92,0,397,398,7,2,0,0,398,399,5,28,0,0,399,401,3,184,92,0,
+		400,397,1,0,0,0,400,401,1,0,0,0,401,403,1,0,0,0,402,393,1,0,0,0,402,396,
+		1,0,0,0,403,408,1,0,0,0,404,405,5,4,0,0,405,407,3,64,32,0,406,404,1,0,
+		0,0,407,410,1,0,0,0,408,406,1,0,0,0,408,409,1,0,0,0,409,45,1,0,0,0,410,
+		408,1,0,0,0,411,417,5,21,0,0,412,413,5,144,0,0,413,414,5,135,0,0,414,418,
+		7,1,0,0,415,416,5,142,0,0,416,418,5,70,0,0,417,412,1,0,0,0,417,415,1,0,
+		0,0,418,47,1,0,0,0,419,425,5,18,0,0,420,421,3,204,102,0,421,422,5,4,0,
+		0,422,423,3,202,101,0,423,426,1,0,0,0,424,426,5,158,0,0,425,420,1,0,0,
+		0,425,424,1,0,0,0,426,49,1,0,0,0,427,428,5,24,0,0,428,429,3,204,102,0,
+		429,430,5,93,0,0,430,432,3,184,92,0,431,433,5,96,0,0,432,431,1,0,0,0,432,
+		433,1,0,0,0,433,51,1,0,0,0,434,435,5,27,0,0,435,436,3,204,102,0,436,437,
+		5,93,0,0,437,442,3,164,82,0,438,439,5,4,0,0,439,441,3,54,27,0,440,438,
+		1,0,0,0,441,444,1,0,0,0,442,440,1,0,0,0,442,443,1,0,0,0,443,53,1,0,0,0,
+		444,442,1,0,0,0,445,452,5,110,0,0,446,447,5,128,0,0,447,448,5,68,0,0,448,
+		449,3,200,100,0,449,450,5,13,0,0,450,452,1,0,0,0,451,445,1,0,0,0,451,446,
+		1,0,0,0,452,55,1,0,0,0,453,454,5,15,0,0,454,457,3,204,102,0,455,456,5,
+		106,0,0,456,458,3,204,102,0,457,455,1,0,0,0,457,458,1,0,0,0,458,459,1,
+		0,0,0,459,460,5,6,0,0,460,461,5,158,0,0,461,57,1,0,0,0,462,463,5,50,0,
+		0,463,464,3,178,89,0,464,465,5,6,0,0,465,466,3,200,100,0,466,467,3,182,
+		91,0,467,468,5,61,0,0,468,469,3,200,100,0,469,470,3,180,90,0,470,471,5,
+		139,0,0,471,472,3,200,100,0,472,475,7,3,0,0,473,474,5,4,0,0,474,476,3,
+		204,102,0,475,473,1,0,0,0,475,476,1,0,0,0,476,59,1,0,0,0,477,478,5,34,
+		0,0,478,479,3,18,9,0,479,480,5,6,0,0,480,481,3,204,102,0,481,486,3,62,
+		31,0,482,483,5,4,0,0,483,485,3,62,31,0,484,482,1,0,0,0,485,488,1,0,0,0,
+		486,484,1,0,0,0,486,487,1,0,0,0,487,61,1,0,0,0,488,486,1,0,0,0,489,490,
+		3,200,100,0,490,491,3,202,101,0,491,492,7,4,0,0,492,63,1,0,0,0,493,507,
+		5,105,0,0,494,507,5,82,0,0,495,496,5,102,0,0,496,497,5,106,0,0,497,500,
+		3,194,97,0,498,499,5,10,0,0,499,501,3,194,97,0,500,498,1,0,0,0,500,501,
+		1,0,0,0,501,507,1,0,0,0,502,503,5,119,0,0,503,507,7,5,0,0,504,505,5,143,
+		0,0,505,507,3,184,92,0,506,493,1,0,0,0,506,494,1,0,0,0,506,495,1,0,0,0,
+		506,502,1,0,0,0,506,504,1,0,0,0,507,65,1,0,0,0,508,509,5,40,0,0,509,513,
+		3,204,102,0,510,511,5,4,0,0,511,512,5,98,0,0,512,514,5,154,0,0,513,510,
+		1,0,0,0,513,514,1,0,0,0,514,516,1,0,0,0,515,517,3,68,34,0,516,515,1,0,
+		0,0,516,517,1,0,0,0,517,519,1,0,0,0,518,520,3,168,84,0,519,518,1,0,0,0,
+		519,520,1,0,0,0,520,67,1,0,0,0,521,522,5,29,0,0,522,523,3,204,102,0,523,
+		524,5,6,0,0,524,529,3,190,95,0,525,526,3,182,91,0,526,527,5,65,0,0,527,
+		528,3,172,86,0,528,530,1,0,0,0,529,525,1,0,0,0,529,530,1,0,0,0,530,560,
+		1,0,0,0,531,532,5,93,0,0,532,533,3,204,102,0,533,537,5,99,0,0,534,535,
+		5,4,0,0,535,536,5,134,0,0,536,538,5,113,0,0,537,534,1,0,0,0,537,538,1,
+		0,0,0,538,560,1,0,0,0,539,540,5,115,0,0,540,541,5,138,0,0,541,542,5,60,
+		0,0,542,547,3,70,35,0,543,544,5,61,0,0,544,546,3,70,35,0,545,543,1,0,0,
+		0,546,549,1,0,0,0,547,545,1,0,0,0,547,548,1,0,0,0,548,550,1,0,0,0,549,
+		547,1,0,0,0,550,551,5,6,0,0,551,556,3,160,80,0,552,553,5,4,0,0,553,555,
+		3,160,80,0,554,552,1,0,0,0,555,558,1,0,0,0,556,554,1,0,0,0,556,557,1,0,
+		0,0,557,560,1,0,0,0,558,556,1,0,0,0,559,521,1,0,0,0,559,531,1,0,0,0,559,
+		539,1,0,0,0,560,69,1,0,0,0,561,563,3,156,78,0,562,561,1,0,0,0,563,564,
+		1,0,0,0,564,562,1,0,0,0,564,565,1,0,0,0,565,570,1,0,0,0,566,567,5,4,0,
+		0,567,569,3,72,36,0,568,566,1,0,0,0,569,572,1,0,0,0,570,568,1,0,0,0,570,
+		571,1,0,0,0,571,71,1,0,0,0,572,570,1,0,0,0,573,578,3,158,79,0,574,575,
+		3,174,87,0,575,576,5,86,0,0,576,578,1,0,0,0,577,573,1,0,0,0,577,574,1,
+		0,0,0,578,73,1,0,0,0,579,580,5,17,0,0,580,581,5,142,0,0,581,582,3,190,
+		95,0,582,584,3,182,91,0,583,585,3,168,84,0,584,583,1,0,0,0,584,585,1,0,
+		0,0,585,75,1,0,0,0,586,587,5,20,0,0,587,589,3,190,95,0,588,590,3,168,84,
+		0,589,588,1,0,0,0,589,590,1,0,0,0,590,77,1,0,0,0,591,592,5,29,0,0,592,
+		593,5,89,0,0,593,594,3,172,86,0,594,595,7,6,0,0,595,596,3,204,102,0,596,
+		606,1,0,0,0,597,598,5,19,0,0,598,602,5,79,0,0,599,600,7,7,0,0,600,602,
+		5,78,0,0,601,597,1,0,0,0,601,599,1,0,0,0,602,603,1,0,0,0,603,604,7,6,0,
+		0,604,606,3,204,102,0,605,591,1,0,0,0,605,601,1,0,0,0,606,79,1,0,0,0,607,
+		608,5,35,0,0,608,609,5,103,0,0,609,610,5,43,0,0,610,611,3,204,102,0,611,
+		81,1,0,0,0,612,613,5,23,0,0,613,614,5,6,0,0,614,619,3,84,42,0,615,616,
+		5,4,0,0,616,618,3,84,42,0,617,615,1,0,0,0,618,621,1,0,0,0,619,617,1,0,
+		0,0,619,620,1,0,0,0,620,83,1,0,0,0,621,619,1,0,0,0,622,623,5,122,0,0,623,
+		629,3,190,95,0,624,625,3,190,95,0,625,626,5,28,0,0,626,627,3,204,102,0,
+		627,629,1,0,0,0,628,622,1,0,0,0,628,624,1,0,0,0,629,85,1,0,0,0,630,631,
+		5,26,0,0,631,632,5,107,0,0,632,87,1,0,0,0,633,634,5,55,0,0,634,635,5,91,
+		0,0,635,636,5,81,0,0,636,89,1,0,0,0,637,639,5,43,0,0,638,640,3,190,95,
+		0,639,638,1,0,0,0,639,640,1,0,0,0,640,642,1,0,0,0,641,643,3,174,87,0,642,
+		641,1,0,0,0,642,643,1,0,0,0,643,644,1,0,0,0,644,645,5,6,0,0,645,647,3,
+		94,47,0,646,648,3,168,84,0,647,646,1,0,0,0,647,648,1,0,0,0,648,91,1,0,
+		0,0,649,650,5,44,0,0,650,651,3,190,95,0,651,652,5,132,0,0,652,654,3,190,
+		95,0,653,655,3,174,87,0,654,653,1,0,0,0,654,655,1,0,0,0,655,656,1,0,0,
+		0,656,657,5,6,0,0,657,659,3,94,47,0,658,660,3,168,84,0,659,658,1,0,0,0,
+		659,660,1,0,0,0,660,93,1,0,0,0,661,666,3,96,48,0,662,663,5,4,0,0,663,665,
+		3,96,48,0,664,662,1,0,0,0,665,668,1,0,0,0,666,664,1,0,0,0,666,667,1,0,
+		0,0,667,95,1,0,0,0,668,666,1,0,0,0,669,670,5,7,0,0,670,671,3,94,47,0,671,
+		676,5,8,0,0,672,673,3,190,95,0,673,674,5,131,0,0,674,677,1,0,0,0,675,677,
+		3,106,53,0,676,672,1,0,0,0,676,675,1,0,0,0,676,677,1,0,0,0,677,679,1,0,
+		0,0,678,680,3,108,54,0,679,678,1,0,0,0,679,680,1,0,0,0,680,725,1,0,0,0,
+		681,683,5,122,0,0,682,684,3,190,95,0,683,682,1,0,0,0,683,684,1,0,0,0,684,
+		725,1,0,0,0,685,686,5,124,0,0,686,687,5,113,0,0,687,725,3,190,95,0,688,
+		692,5,32,0,0,689,690,5,129,0,0,690,693,5,118,0,0,691,693,3,190,95,0,692,
+		689,1,0,0,0,692,691,1,0,0,0,693,725,1,0,0,0,694,696,3,198,99,0,695,694,
+		1,0,0,0,695,696,1,0,0,0,696,719,1,0,0,0,697,699,3,204,102,0,698,697,1,
+		0,0,0,699,700,1,0,0,0,700,698,1,0,0,0,700,701,1,0,0,0,701,712,1,0,0,0,
+		702,704,3,176,88,0,703,705,3,104,52,0,704,703,1,0,0,0,704,705,1,0,0,0,
+		705,713,1,0,0,0,706,708,3,102,51,0,707,709,3,98,49,0,708,707,1,0,0,0,708,
+		709,1,0,0,0,709,713,1,0,0,0,710,713,3,98,49,0,711,713,3,100,50,0,712,702,
+		1,0,0,0,712,706,1,0,0,0,712,710,1,0,0,0,712,711,1,0,0,0,712,713,1,0,0,
+		0,713,720,1,0,0,0,714,716,3,176,88,0,715,717,3,104,52,0,716,715,1,0,0,
+		0,716,717,1,0,0,0,717,720,1,0,0,0,718,720,3,100,50,0,719,698,1,0,0,0,719,
+		714,1,0,0,0,719,718,1,0,0,0,720,722,1,0,0,0,721,723,3,108,54,0,722,721,
+		1,0,0,0,722,723,1,0,0,0,723,725,1,0,0,0,724,669,1,0,0,0,724,681,1,0,0,
+		0,724,685,1,0,0,0,724,688,1,0,0,0,724,695,1,0,0,0,725,97,1,0,0,0,726,727,
+		5,142,0,0,727,728,5,7,0,0,728,729,3,94,47,0,729,730,5,8,0,0,730,731,3,
+		190,95,0,731,732,5,131,0,0,732,733,5,83,0,0,733,99,1,0,0,0,734,735,5,65,
+		0,0,735,736,5,76,0,0,736,737,5,80,0,0,737,101,1,0,0,0,738,740,3,192,96,
+		0,739,738,1,0,0,0,740,741,1,0,0,0,741,739,1,0,0,0,741,742,1,0,0,0,742,
+		752,1,0,0,0,743,747,3,198,99,0,744,746,3,192,96,0,745,744,1,0,0,0,746,
+		749,1,0,0,0,747,745,1,0,0,0,747,748,1,0,0,0,748,752,1,0,0,0,749,747,1,
+		0,0,0,750,752,3,106,53,0,751,739,1,0,0,0,751,743,1,0,0,0,751,750,1,0,0,
+		0,752,103,1,0,0,0,753,755,3,190,95,0,754,756,5,83,0,0,755,754,1,0,0,0,
+		755,756,1,0,0,0,756,759,1,0,0,0,757,759,3,106,53,0,758,753,1,0,0,0,758,
+		757,1,0,0,0,759,105,1,0,0,0,760,772,5,57,0,0,761,772,5,64,0,0,762,763,
+		5,132,0,0,763,772,5,71,0,0,764,765,5,137,0,0,765,766,3,190,95,0,766,769,
+		5,117,0,0,767,768,5,66,0,0,768,770,5,71,0,0,769,767,1,0,0,0,769,770,1,
+		0,0,0,770,772,1,0,0,0,771,760,1,0,0,0,771,761,1,0,0,0,771,762,1,0,0,0,
+		771,764,1,0,0,0,772,107,1,0,0,0,773,831,5,91,0,0,774,778,7,8,0,0,775,777,
+		3,204,102,0,776,775,1,0,0,0,777,780,1,0,0,0,778,776,1,0,0,0,778,779,1,
+		0,0,0,779,787,1,0,0,0,780,778,1,0,0,0,781,783,5,61,0,0,782,784,3,204,102,
+		0,783,782,1,0,0,0,784,785,1,0,0,0,785,783,1,0,0,0,785,786,1,0,0,0,786,
+		788,1,0,0,0,787,781,1,0,0,0,787,788,1,0,0,0,788,793,1,0,0,0,789,790,5,
+		137,0,0,790,791,3,190,95,0,791,792,5,117,0,0,792,794,1,0,0,0,793,789,1,
+		0,0,0,793,794,1,0,0,0,794,832,1,0,0,0,795,799,5,76,0,0,796,798,3,204,102,
+		0,797,796,1,0,0,0,798,801,1,0,0,0,799,797,1,0,0,0,799,800,1,0,0,0,800,
+		820,1,0,0,0,801,799,1,0,0,0,802,804,5,61,0,0,803,805,3,198,99,0,804,803,
+		1,0,0,0,804,805,1,0,0,0,805,807,1,0,0,0,806,808,3,204,102,0,807,806,1,
+		0,0,0,808,809,1,0,0,0,809,807,1,0,0,0,809,810,1,0,0,0,810,818,1,0,0,0,
+		811,812,5,91,0,0,812,814,5,76,0,0,813,815,3,204,102,0,814,813,1,0,0,0,
+		815,816,1,0,0,0,816,814,1,0,0,0,816,817,1,0,0,0,817,819,1,0,0,0,818,811,
+		1,0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,802,1,0,0,0,820,821,1,0,0,
+		0,821,828,1,0,0,0,822,829,5,57,0,0,823,829,5,64,0,0,824,825,5,137,0,0,
+		825,826,3,190,95,0,826,827,5,117,0,0,827,829,1,0,0,0,828,822,1,0,0,0,828,
+		823,1,0,0,0,828,824,1,0,0,0,828,829,1,0,0,0,829,832,1,0,0,0,830,832,5,
+		71,0,0,831,774,1,0,0,0,831,795,1,0,0,0,831,830,1,0,0,0,832,109,1,0,0,0,
+		833,841,5,41,0,0,834,835,5,44,0,0,835,836,3,190,95,0,836,837,5,132,0,0,
+		837,838,3,190,95,0,838,842,1,0,0,0,839,840,5,43,0,0,840,842,3,190,95,0,
+		841,834,1,0,0,0,841,839,1,0,0,0,842,843,1,0,0,0,843,844,5,4,0,0,844,852,
+		3,190,95,0,845,846,5,100,0,0,846,853,5,131,0,0,847,850,5,131,0,0,848,849,
+		5,91,0,0,849,851,5,59,0,0,850,848,1,0,0,0,850,851,1,0,0,0,851,853,1,0,
+		0,0,852,845,1,0,0,0,852,847,1,0,0,0,853,855,1,0,0,0,854,856,3,168,84,0,
+		855,854,1,0,0,0,855,856,1,0,0,0,856,111,1,0,0,0,857,858,5,28,0,0,858,863,
+		3,114,57,0,859,860,5,4,0,0,860,862,3,114,57,0,861,859,1,0,0,0,862,865,
+		1,0,0,0,863,861,1,0,0,0,863,864,1,0,0,0,864,866,1,0,0,0,865,863,1,0,0,
+		0,866,867,5,6,0,0,867,868,3,116,58,0,868,113,1,0,0,0,869,872,3,18,9,0,
+		870,871,5,132,0,0,871,873,3,18,9,0,872,870,1,0,0,0,872,873,1,0,0,0,873,
+		115,1,0,0,0,874,885,3,38,19,0,875,885,3,78,39,0,876,885,3,80,40,0,877,
+		885,3,90,45,0,878,885,3,92,46,0,879,885,3,110,55,0,880,885,3,118,59,0,
+		881,885,3,122,61,0,882,885,3,124,62,0,883,885,3,126,63,0,884,874,1,0,0,
+		0,884,875,1,0,0,0,884,876,1,0,0,0,884,877,1,0,0,0,884,878,1,0,0,0,884,
+		879,1,0,0,0,884,880,1,0,0,0,884,881,1,0,0,0,884,882,1,0,0,0,884,883,1,
+		0,0,0,885,117,1,0,0,0,886,894,5,49,0,0,887,888,5,132,0,0,888,895,3,184,
+		92,0,889,890,5,28,0,0,890,895,3,184,92,0,891,892,3,190,95,0,892,893,3,
+		180,90,0,893,895,1,0,0,0,894,887,1,0,0,0,894,889,1,0,0,0,894,891,1,0,0,
+		0,895,898,1,0,0,0,896,897,5,29,0,0,897,899,3,204,102,0,898,896,1,0,0,0,
+		898,899,1,0,0,0,899,904,1,0,0,0,900,901,5,4,0,0,901,903,3,120,60,0,902,
+		900,1,0,0,0,903,906,1,0,0,0,904,902,1,0,0,0,904,905,1,0,0,0,905,908,1,
+		0,0,0,906,904,1,0,0,0,907,909,3,168,84,0,908,907,1,0,0,0,908,909,1,0,0,
+		0,909,119,1,0,0,0,910,911,5,82,0,0,911,917,3,180,90,0,912,913,5,105,0,
+		0,913,917,3,180,90,0,914,915,5,80,0,0,915,917,3,174,87,0,916,910,1,0,0,
+		0,916,912,1,0,0,0,916,914,1,0,0,0,917,121,1,0,0,0,918,919,5,32,0,0,919,
+		920,3,190,95,0,920,921,5,65,0,0,921,923,3,172,86,0,922,924,3,168,84,0,
+		923,922,1,0,0,0,923,924,1,0,0,0,924,123,1,0,0,0,925,926,5,16,0,0,926,927,
+		3,190,95,0,927,928,5,65,0,0,928,933,3,172,86,0,929,930,5,4,0,0,930,931,
+		5,109,0,0,931,932,5,43,0,0,932,934,5,62,0,0,933,929,1,0,0,0,933,934,1,
+		0,0,0,934,936,1,0,0,0,935,937,3,168,84,0,936,935,1,0,0,0,936,937,1,0,0,
+		0,937,125,1,0,0,0,938,989,5,46,0,0,939,940,5,68,0,0,940,990,3,142,71,0,
+		941,942,5,44,0,0,942,943,3,190,95,0,943,944,5,132,0,0,944,945,3,190,95,
+		0,945,946,3,128,64,0,946,990,1,0,0,0,947,950,5,132,0,0,948,950,5,28,0,
+		0,949,947,1,0,0,0,949,948,1,0,0,0,950,951,1,0,0,0,951,954,3,184,92,0,952,
+		953,5,29,0,0,953,955,3,204,102,0,954,952,1,0,0,0,954,955,1,0,0,0,955,960,
+		1,0,0,0,956,957,5,4,0,0,957,959,3,120,60,0,958,956,1,0,0,0,959,962,1,0,
+		0,0,960,958,1,0,0,0,960,961,1,0,0,0,961,963,1,0,0,0,962,960,1,0,0,0,963,
+		964,3,128,64,0,964,990,1,0,0,0,965,987,3,190,95,0,966,969,3,180,90,0,967,
+		968,5,29,0,0,968,970,3,204,102,0,969,967,1,0,0,0,969,970,1,0,0,0,970,975,
+		1,0,0,0,971,972,5,4,0,0,972,974,3,120,60,0,973,971,1,0,0,0,974,977,1,0,
+		0,0,975,973,1,0,0,0,975,976,1,0,0,0,976,978,1,0,0,0,977,975,1,0,0,0,978,
+		979,3,128,64,0,979,988,1,0,0,0,980,981,3,182,91,0,981,985,5,91,0,0,982,
+		983,5,4,0,0,983,984,5,68,0,0,984,986,3,142,71,0,985,982,1,0,0,0,985,986,
+		1,0,0,0,986,988,1,0,0,0,987,966,1,0,0,0,987,980,1,0,0,0,988,990,1,0,0,
+		0,989,939,1,0,0,0,989,941,1,0,0,0,989,949,1,0,0,0,989,965,1,0,0,0,990,
+		127,1,0,0,0,991,992,5,6,0,0,992,997,3,130,65,0,993,994,5,5,0,0,994,996,
+		3,130,65,0,995,993,1,0,0,0,996,999,1,0,0,0,997,995,1,0,0,0,997,998,1,0,
+		0,0,998,1002,1,0,0,0,999,997,1,0,0,0,1000,1002,3,146,73,0,1001,991,1,0,
+		0,0,1001,1000,1,0,0,0,1002,1004,1,0,0,0,1003,1005,3,168,84,0,1004,1003,
+		1,0,0,0,1004,1005,1,0,0,0,1005,129,1,0,0,0,1006,1007,5,58,0,0,1007,1008,
+		3,190,95,0,1008,1009,3,180,90,0,1009,1010,5,4,0,0,1010,1012,1,0,0,0,1011,
+		1006,1,0,0,0,1011,1012,1,0,0,0,1012,1013,1,0,0,0,1013,1018,3,132,66,0,
+		1014,1015,5,4,0,0,1015,1017,3,134,67,0,1016,1014,1,0,0,0,1017,1020,1,0,
+		0,0,1018,1016,1,0,0,0,1018,1019,1,0,0,0,1019,131,1,0,0,0,1020,1018,1,0,
+		0,0,1021,1025,3,176,88,0,1022,1025,5,32,0,0,1023,1025,5,16,0,0,1024,1021,
+		1,0,0,0,1024,1022,1,0,0,0,1024,1023,1,0,0,0,1025,1026,1,0,0,0,1026,1029,
+		3,190,95,0,1027,1028,5,65,0,0,1028,1030,3,172,86,0,1029,1027,1,0,0,0,1029,
+		1030,1,0,0,0,1030,1032,1,0,0,0,1031,1033,3,136,68,0,1032,1031,1,0,0,0,
+		1032,1033,1,0,0,0,1033,133,1,0,0,0,1034,1037,5,130,0,0,1035,1038,3,136,
+		68,0,1036,1038,3,132,66,0,1037,1035,1,0,0,0,1037,1036,1,0,0,0,1038,1049,
+		1,0,0,0,1039,1049,3,138,69,0,1040,1043,5,68,0,0,1041,1044,3,140,70,0,1042,
+		1044,3,142,71,0,1043,1041,1,0,0,0,1043,1042,1,0,0,0,1044,1049,1,0,0,0,
+		1045,1049,3,144,72,0,1046,1047,5,65,0,0,1047,1049,3,172,86,0,1048,1034,
+		1,0,0,0,1048,1039,1,0,0,0,1048,1040,1,0,0,0,1048,1045,1,0,0,0,1048,1046,
+		1,0,0,0,1049,135,1,0,0,0,1050,1054,3,138,69,0,1051,1052,5,68,0,0,1052,
+		1054,3,140,70,0,1053,1050,1,0,0,0,1053,1051,1,0,0,0,1054,137,1,0,0,0,1055,
+		1060,5,84,0,0,1056,1061,5,43,0,0,1057,1058,3,190,95,0,1058,1059,3,180,
+		90,0,1059,1061,1,0,0,0,1060,1056,1,0,0,0,1060,1057,1,0,0,0,1061,1065,1,
+		0,0,0,1062,1063,3,190,95,0,1063,1064,5,131,0,0,1064,1066,1,0,0,0,1065,
+		1062,1,0,0,0,1065,1066,1,0,0,0,1066,139,1,0,0,0,1067,1068,5,136,0,0,1068,
+		1069,5,84,0,0,1069,1070,3,190,95,0,1070,1071,5,61,0,0,1071,1072,3,190,
+		95,0,1072,1076,3,180,90,0,1073,1074,3,190,95,0,1074,1075,5,131,0,0,1075,
+		1077,1,0,0,0,1076,1073,1,0,0,0,1076,1077,1,0,0,0,1077,141,1,0,0,0,1078,
+		1084,5,123,0,0,1079,1080,5,125,0,0,1080,1084,5,113,0,0,1081,1082,5,145,
+		0,0,1082,1084,5,133,0,0,1083,1078,1,0,0,0,1083,1079,1,0,0,0,1083,1081,
+		1,0,0,0,1084,143,1,0,0,0,1085,1088,5,153,0,0,1086,1088,3,198,99,0,1087,
+		1085,1,0,0,0,1087,1086,1,0,0,0,1088,1089,1,0,0,0,1089,1090,3,182,91,0,
+		1090,1091,5,91,0,0,1091,145,1,0,0,0,1092,1093,5,83,0,0,1093,1094,5,132,
+		0,0,1094,1095,3,190,95,0,1095,1096,5,4,0,0,1096,1097,5,65,0,0,1097,1102,
+		3,172,86,0,1098,1099,5,4,0,0,1099,1101,3,148,74,0,1100,1098,1,0,0,0,1101,
+		1104,1,0,0,0,1102,1100,1,0,0,0,1102,1103,1,0,0,0,1103,147,1,0,0,0,1104,
+		1102,1,0,0,0,1105,1106,5,108,0,0,1106,1107,5,120,0,0,1107,1122,3,180,90,
+		0,1108,1109,5,97,0,0,1109,1122,5,87,0,0,1110,1113,5,68,0,0,1111,1114,5,
+		136,0,0,1112,1114,3,142,71,0,1113,1111,1,0,0,0,1113,1112,1,0,0,0,1114,
+		1122,1,0,0,0,1115,1116,7,9,0,0,1116,1117,3,190,95,0,1117,1118,3,180,90,
+		0,1118,1119,5,116,0,0,1119,1122,1,0,0,0,1120,1122,3,144,72,0,1121,1105,
+		1,0,0,0,1121,1108,1,0,0,0,1121,1110,1,0,0,0,1121,1115,1,0,0,0,1121,1120,
+		1,0,0,0,1122,149,1,0,0,0,1123,1125,5,45,0,0,1124,1126,3,156,78,0,1125,
+		1124,1,0,0,0,1126,1127,1,0,0,0,1127,1125,1,0,0,0,1127,1128,1,0,0,0,1128,
+		1133,1,0,0,0,1129,1130,5,61,0,0,1130,1132,3,152,76,0,1131,1129,1,0,0,0,
+		1132,1135,1,0,0,0,1133,1131,1,0,0,0,1133,1134,1,0,0,0,1134,1143,1,0,0,
+		0,1135,1133,1,0,0,0,1136,1141,5,4,0,0,1137,1139,3,158,79,0,1138,1140,5,
+		4,0,0,1139,1138,1,0,0,0,1139,1140,1,0,0,0,1140,1142,1,0,0,0,1141,1137,
+		1,0,0,0,1141,1142,1,0,0,0,1142,1144,1,0,0,0,1143,1136,1,0,0,0,1143,1144,
+		1,0,0,0,1144,1145,1,0,0,0,1145,1147,5,142,0,0,1146,1148,3,156,78,0,1147,
+		1146,1,0,0,0,1148,1149,1,0,0,0,1149,1147,1,0,0,0,1149,1150,1,0,0,0,1150,
+		1155,1,0,0,0,1151,1152,5,61,0,0,1152,1154,3,152,76,0,1153,1151,1,0,0,0,
+		1154,1157,1,0,0,0,1155,1153,1,0,0,0,1155,1156,1,0,0,0,1156,1162,1,0,0,
+		0,1157,1155,1,0,0,0,1158,1159,5,4,0,0,1159,1161,3,154,77,0,1160,1158,1,
+		0,0,0,1161,1164,1,0,0,0,1162,1160,1,0,0,0,1162,1163,1,0,0,0,1163,1167,
+		1,0,0,0,1164,1162,1,0,0,0,1165,1166,5,6,0,0,1166,1168,3,160,80,0,1167,
+		1165,1,0,0,0,1167,1168,1,0,0,0,1168,151,1,0,0,0,1169,1171,3,156,78,0,1170,
+		1169,1,0,0,0,1171,1172,1,0,0,0,1172,1170,1,0,0,0,1172,1173,1,0,0,0,1173,
+		153,1,0,0,0,1174,1191,3,158,79,0,1175,1181,5,77,0,0,1176,1177,3,198,99,
+		0,1177,1178,5,132,0,0,1178,1179,3,198,99,0,1179,1180,3,202,101,0,1180,
+		1182,1,0,0,0,1181,1176,1,0,0,0,1181,1182,1,0,0,0,1182,1191,1,0,0,0,1183,
+		1187,5,91,0,0,1184,1185,5,129,0,0,1185,1188,5,121,0,0,1186,1188,5,111,
+		0,0,1187,1184,1,0,0,0,1187,1186,1,0,0,0,1188,1189,1,0,0,0,1189,1191,5,
+		112,0,0,1190,1174,1,0,0,0,1190,1175,1,0,0,0,1190,1183,1,0,0,0,1191,155,
+		1,0,0,0,1192,1199,3,204,102,0,1193,1199,5,87,0,0,1194,1199,5,94,0,0,1195,
+		1199,5,43,0,0,1196,1199,5,44,0,0,1197,1199,5,127,0,0,1198,1192,1,0,0,0,
+		1198,1193,1,0,0,0,1198,1194,1,0,0,0,1198,1195,1,0,0,0,1198,1196,1,0,0,
+		0,1198,1197,1,0,0,0,1199,157,1,0,0,0,1200,1201,5,59,0,0,1201,1203,5,67,
+		0,0,1202,1200,1,0,0,0,1202,1203,1,0,0,0,1203,1204,1,0,0,0,1204,1209,7,
+		9,0,0,1205,1210,5,43,0,0,1206,1207,3,190,95,0,1207,1208,3,180,90,0,1208,
+		1210,1,0,0,0,1209,1205,1,0,0,0,1209,1206,1,0,0,0,1210,1217,1,0,0,0,1211,
+		1212,5,44,0,0,1212,1213,3,190,95,0,1213,1214,5,132,0,0,1214,1215,3,190,
+		95,0,1215,1217,1,0,0,0,1216,1202,1,0,0,0,1216,1211,1,0,0,0,1217,159,1,
+		0,0,0,1218,1220,3,198,99,0,1219,1218,1,0,0,0,1219,1220,1,0,0,0,1220,1222,
+		1,0,0,0,1221,1223,3,204,102,0,1222,1221,1,0,0,0,1223,1224,1,0,0,0,1224,
+		1222,1,0,0,0,1224,1225,1,0,0,0,1225,1247,1,0,0,0,1226,1227,5,91,0,0,1227,
+		1234,5,76,0,0,1228,1235,5,43,0,0,1229,1231,3,204,102,0,1230,1229,1,0,0,
+		0,1231,1232,1,0,0,0,1232,1230,1,0,0,0,1232,1233,1,0,0,0,1233,1235,1,0,
+		0,0,1234,1228,1,0,0,0,1234,1230,1,0,0,0,1235,1248,1,0,0,0,1236,1244,5,
+		114,0,0,1237,1245,5,43,0,0,1238,1242,3,190,95,0,1239,1243,3,180,90,0,1240,
+		1243,5,127,0,0,1241,1243,3,204,102,0,1242,1239,1,0,0,0,1242,1240,1,0,0,
+		0,1242,1241,1,0,0,0,1243,1245,1,0,0,0,1244,1237,1,0,0,0,1244,1238,1,0,
+		0,0,1245,1248,1,0,0,0,1246,1248,5,83,0,0,1247,1226,1,0,0,0,1247,1236,1,
+		0,0,0,1247,1246,1,0,0,0,1247,1248,1,0,0,0,1248,161,1,0,0,0,1249,1250,5,
+		25,0,0,1250,1269,3,164,82,0,1251,1261,5,36,0,0,1252,1253,5,65,0,0,1253,
+		1254,7,10,0,0,1254,1262,3,184,92,0,1255,1259,3,184,92,0,1256,1257,5,4,
+		0,0,1257,1258,5,143,0,0,1258,1260,3,184,92,0,1259,1256,1,0,0,0,1259,1260,
+		1,0,0,0,1260,1262,1,0,0,0,1261,1252,1,0,0,0,1261,1255,1,0,0,0,1262,1270,
+		1,0,0,0,1263,1266,7,6,0,0,1264,1265,5,65,0,0,1265,1267,7,10,0,0,1266,1264,
+		1,0,0,0,1266,1267,1,0,0,0,1267,1268,1,0,0,0,1268,1270,3,164,82,0,1269,
+		1251,1,0,0,0,1269,1263,1,0,0,0,1270,163,1,0,0,0,1271,1282,3,184,92,0,1272,
+		1274,5,153,0,0,1273,1272,1,0,0,0,1273,1274,1,0,0,0,1274,1275,1,0,0,0,1275,
+		1279,7,2,0,0,1276,1278,3,166,83,0,1277,1276,1,0,0,0,1278,1281,1,0,0,0,
+		1279,1277,1,0,0,0,1279,1280,1,0,0,0,1280,1283,1,0,0,0,1281,1279,1,0,0,
+		0,1282,1273,1,0,0,0,1282,1283,1,0,0,0,1283,165,1,0,0,0,1284,1285,3,196,
+		98,0,1285,1287,3,194,97,0,1286,1288,7,2,0,0,1287,1286,1,0,0,0,1287,1288,
+		1,0,0,0,1288,167,1,0,0,0,1289,1290,5,9,0,0,1290,1295,3,170,85,0,1291,1292,
+		5,4,0,0,1292,1294,3,170,85,0,1293,1291,1,0,0,0,1294,1297,1,0,0,0,1295,
+		1293,1,0,0,0,1295,1296,1,0,0,0,1296,1303,1,0,0,0,1297,1295,1,0,0,0,1298,
+		1299,5,144,0,0,1299,1300,5,135,0,0,1300,1304,7,1,0,0,1301,1302,5,142,0,
+		0,1302,1304,5,70,0,0,1303,1298,1,0,0,0,1303,1301,1,0,0,0,1303,1304,1,0,
+		0,0,1304,169,1,0,0,0,1305,1312,3,190,95,0,1306,1308,3,204,102,0,1307,1306,
+		1,0,0,0,1308,1309,1,0,0,0,1309,1307,1,0,0,0,1309,1310,1,0,0,0,1310,1313,
+		1,0,0,0,1311,1313,5,127,0,0,1312,1307,1,0,0,0,1312,1311,1,0,0,0,1312,1313,
+		1,0,0,0,1313,171,1,0,0,0,1314,1315,5,19,0,0,1315,1321,5,79,0,0,1316,1318,
+		3,204,102,0,1317,1319,5,78,0,0,1318,1317,1,0,0,0,1318,1319,1,0,0,0,1319,
+		1321,1,0,0,0,1320,1314,1,0,0,0,1320,1316,1,0,0,0,1321,173,1,0,0,0,1322,
+		1323,7,11,0,0,1323,175,1,0,0,0,1324,1325,7,12,0,0,1325,177,1,0,0,0,1326,
+		1328,3,204,102,0,1327,1326,1,0,0,0,1328,1329,1,0,0,0,1329,1327,1,0,0,0,
+		1329,1330,1,0,0,0,1330,179,1,0,0,0,1331,1332,7,13,0,0,1332,181,1,0,0,0,
+		1333,1334,7,14,0,0,1334,183,1,0,0,0,1335,1339,3,188,94,0,1336,1338,3,186,
+		93,0,1337,1336,1,0,0,0,1338,1341,1,0,0,0,1339,1337,1,0,0,0,1339,1340,1,
+		0,0,0,1340,185,1,0,0,0,1341,1339,1,0,0,0,1342,1343,3,196,98,0,1343,1344,
+		3,188,94,0,1344,187,1,0,0,0,1345,1347,3,198,99,0,1346,1348,3,202,101,0,
+		1347,1346,1,0,0,0,1347,1348,1,0,0,0,1348,1355,1,0,0,0,1349,1355,3,204,
+		102,0,1350,1351,5,7,0,0,1351,1352,3,184,92,0,1352,1353,5,8,0,0,1353,1355,
+		1,0,0,0,1354,1345,1,0,0,0,1354,1349,1,0,0,0,1354,1350,1,0,0,0,1355,189,
+		1,0,0,0,1356,1360,3,194,97,0,1357,1359,3,192,96,0,1358,1357,1,0,0,0,1359,
+		1362,1,0,0,0,1360,1358,1,0,0,0,1360,1361,1,0,0,0,1361,191,1,0,0,0,1362,
+		1360,1,0,0,0,1363,1364,3,196,98,0,1364,1365,3,194,97,0,1365,193,1,0,0,
+		0,1366,1373,3,198,99,0,1367,1373,3,204,102,0,1368,1369,5,7,0,0,1369,1370,
+		3,190,95,0,1370,1371,5,8,0,0,1371,1373,1,0,0,0,1372,1366,1,0,0,0,1372,
+		1367,1,0,0,0,1372,1368,1,0,0,0,1373,195,1,0,0,0,1374,1375,7,15,0,0,1375,
+		197,1,0,0,0,1376,1388,3,200,100,0,1377,1378,5,7,0,0,1378,1383,3,200,100,
+		0,1379,1380,5,4,0,0,1380,1382,3,200,100,0,1381,1379,1,0,0,0,1382,1385,
+		1,0,0,0,1383,1381,1,0,0,0,1383,1384,1,0,0,0,1384,1386,1,0,0,0,1385,1383,
+		1,0,0,0,1386,1387,5,8,0,0,1387,1389,1,0,0,0,1388,1377,1,0,0,0,1388,1389,
+		1,0,0,0,1389,199,1,0,0,0,1390,1392,5,154,0,0,1391,1393,5,155,0,0,1392,
+		1391,1,0,0,0,1392,1393,1,0,0,0,1393,1396,1,0,0,0,1394,1396,5,155,0,0,1395,
+		1390,1,0,0,0,1395,1394,1,0,0,0,1396,201,1,0,0,0,1397,1398,7,16,0,0,1398,
+		203,1,0,0,0,1399,1400,7,17,0,0,1400,205,1,0,0,0,173,252,267,278,286,288,
 		304,310,319,321,346,356,365,371,383,400,402,408,417,425,432,442,451,457,
-		475,486,500,506,511,514,524,532,542,551,554,559,565,572,579,584,596,600,
-		614,623,634,637,642,649,654,661,671,674,678,687,690,695,699,703,707,711,
-		714,717,719,736,742,746,750,753,764,766,773,780,782,788,794,799,804,811,
-		813,815,823,826,836,845,847,850,858,867,879,889,893,899,903,911,918,928,
-		931,944,949,955,964,970,980,982,984,992,996,999,1006,1013,1019,1024,1027,
-		1032,1038,1043,1048,1055,1060,1071,1078,1082,1097,1108,1116,1122,1128,
-		1134,1136,1138,1144,1150,1157,1162,1167,1176,1182,1185,1193,1197,1204,
-		1211,1214,1219,1227,1229,1237,1239,1242,1254,1256,1261,1264,1268,1274,
-		1277,1282,1290,1298,1304,1307,1313,1315,1324,1334,1342,1349,1355,1367,
-		1378,1383,1387,1390
+		475,486,500,506,513,516,519,529,537,547,556,559,564,570,577,584,589,601,
+		605,619,628,639,642,647,654,659,666,676,679,683,692,695,700,704,708,712,
+		716,719,722,724,741,747,751,755,758,769,771,778,785,787,793,799,804,809,
+		816,818,820,828,831,841,850,852,855,863,872,884,894,898,904,908,916,923,
+		933,936,949,954,960,969,975,985,987,989,997,1001,1004,1011,1018,1024,1029,
+		1032,1037,1043,1048,1053,1060,1065,1076,1083,1087,1102,1113,1121,1127,
+		1133,1139,1141,1143,1149,1155,1162,1167,1172,1181,1187,1190,1198,1202,
+		1209,1216,1219,1224,1232,1234,1242,1244,1247,1259,1261,1266,1269,1273,
+		1279,1282,1287,1295,1303,1309,1312,1318,1320,1329,1339,1347,1354,1360,
+		1372,1383,1388,1392,1395
 	};
 
 	public static ATN _ATN => Tables.Atn;
