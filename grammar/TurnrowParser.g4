@@ -74,7 +74,7 @@ countFix    : ODD | EVEN | MULTIPLE OF multiple=single (PLUS plus=single)? | ROU
 
 // Pieces.
 
-pieceLine : PIECE called=name begun=origin? claimed=claim? ;
+pieceLine : PIECE called=name (COMMA MAKE copies=NUMBER)? begun=origin? claimed=claim? ;
 origin
   : FROM piece=name COLON part=count (stitchesWord AT at=edge)?
   | IS piece=name MIRRORED (COMMA turned=TURNED OVER)?
@@ -248,7 +248,7 @@ name
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | WEARER | WEAVE | YARN
   | AFTER | ALL | ALONG | APART | ARE | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
-  | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LONGER | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
+  | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LONGER | MAKE | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
   | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PLAIN | REMAIN | REST | ROUNDED | SAME | SKIPPING | SLIPPING | STITCH | STRETCHES | THEN | TIMES
   | TOGETHER | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
   ;

@@ -153,6 +153,7 @@ public static class CompilerDiagnostics
         CornerAgain.Kind,
         PickUpFlat.Kind,
         PickUpCorner.Kind,
+        MadeSeveral.Kind,
         ShortRowEvery.Kind,
         ShortRowEdge.Kind,
         StitchesWaiting.Kind,

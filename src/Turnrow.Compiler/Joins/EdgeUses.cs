@@ -26,7 +26,8 @@ internal sealed class EdgeUses
     /// <summary>Notes the use of an edge; warns if rows or stitches of it were used before.</summary>
     public void Add(BoundWalk walk, Context context)
     {
-        if (walk.Piece.EdgesInDoubt) return;
+        foreach (var copy in walk.Piece.Copies) Add(walk with { Piece = copy }, context);
+        if (walk.Piece.EdgesInDoubt || walk.Piece.Copies.Count > 0) return;
         var twice = new List<int>();
         TextSpan? before = null;
         EdgeOfPiece? edge = null;

@@ -56,8 +56,8 @@ internal static class PatternWarnings
 
     private static void Unjoined(Context context, PieceBook book)
     {
-        if (book.All.Count < 2) return;
-        foreach (var piece in book.All)
+        if (book.Made.Take(2).Count() < 2) return;
+        foreach (var piece in book.Made)
         {
             if (!piece.Joined && !piece.RowsInDoubt) context.Findings.Add(PieceUnjoined.At(piece.Span, piece.Name));
         }

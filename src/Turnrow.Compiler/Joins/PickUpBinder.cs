@@ -30,6 +30,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
             return null;
         }
 
+        if (walks.Find(static w => w!.Piece.Copies.Count > 0) is { } several) context.Findings.Add(MadeSeveral.Which(several.Span, several.Piece.Name, several.Piece.Copies.Count));
         if (pickUp.Rates.Count > 0 && pickUp.Rates[0].Evenly) return new EvenPickUp(context, book).Bind(pickUp, Noted(pickUp, walks!), rates[0]);
         var sizes = new SizedPickUp?[context.Sizes];
         var uneven = new List<(int Size, PickUpLeg Leg)>();

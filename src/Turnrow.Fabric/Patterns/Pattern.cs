@@ -139,7 +139,11 @@ public abstract record PatternItem;
 /// <param name="Passages">What its lines are, in order.</param>
 /// <param name="MirrorOf">The name of the piece that it mirrors; null for none.</param>
 public sealed record PieceInSizes(
-    string Name, IReadOnlyList<Piece> InSizes, IReadOnlyList<Passage> Passages, string? MirrorOf) : PatternItem;
+    string Name, IReadOnlyList<Piece> InSizes, IReadOnlyList<Passage> Passages, string? MirrorOf) : PatternItem
+{
+    /// <summary>How often it is made.</summary>
+    public int Copies { get; init; } = 1;
+}
 
 /// <summary>A seam in all sizes; a size without it (an error) has null.</summary>
 public sealed record SeamInSizes(IReadOnlyList<Seam?> InSizes) : PatternItem;

@@ -14,7 +14,8 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
     /// <summary>The piece as paragraphs of Markdown.</summary>
     public IReadOnlyList<string> Write(PieceInSizes piece)
     {
-        _paragraphs.Add($"### {Names.Title(piece.Name)}");
+        var several = piece.Copies > 1 ? $" (make {Numbers.Plain(piece.Copies)})" : string.Empty;
+        _paragraphs.Add($"### {Names.Title(piece.Name)}{several}");
         var rows = new RowsWriter(pattern, names, words, _paragraphs);
         var lines = new PieceLines(piece);
         foreach (var rest in lines.WithoutPassage) rows.Write(rest);

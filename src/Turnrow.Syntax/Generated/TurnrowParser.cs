@@ -49,16 +49,16 @@ internal partial class TurnrowParser : Parser {
 		DOES=75, DOWN=76, EACH=77, EASING=78, EDGE=79, EDGES=80, END=81, ENDS=82, 
 		EVEN=83, EVENLY=84, EVERY=85, EXTRA=86, FACING=87, FIRST=88, FOUNDATION=89, 
 		HERE=90, HIGH=91, HOLD=92, IN=93, INC=94, IS=95, LAST=96, LATER=97, LEAST=98, 
-		LESS=99, LONGER=100, MIRRORED=101, MORE_WORD=102, MOST=103, MULTIPLE=104, 
-		NEXT=105, NOT=106, ODD=107, OF=108, OFF=109, ON=110, ONE=111, OPENS=112, 
-		OPPOSITE=113, ORDER=114, OVER=115, PER=116, PICKED=117, PLAIN=118, REMAIN=119, 
-		REST=120, ROUNDED=121, RS=122, SAME=123, SKIP_WORD=124, SKIPPING=125, 
-		SLIP=126, SLIPPING=127, STITCH=128, STITCHES=129, STRETCHES=130, THE=131, 
-		THEN=132, TIMES=133, TO=134, TOGETHER=135, TURNED=136, TURNING=137, TURNS=138, 
-		UNTIL=139, UP=140, WEIGH=141, WEIGHT=142, WIDE=143, WITH=144, WITHIN=145, 
-		WITHOUT=146, WORKING=147, WS=148, CM=149, G=150, M=151, MM=152, OZ=153, 
-		YD=154, WORD=155, NUMBER=156, FRACTION=157, ORDINAL=158, DOTTED=159, QUOTED=160, 
-		WRONG_COMMA=161, WRONG_QUOTE=162, JUNK=163;
+		LESS=99, LONGER=100, MAKE=101, MIRRORED=102, MORE_WORD=103, MOST=104, 
+		MULTIPLE=105, NEXT=106, NOT=107, ODD=108, OF=109, OFF=110, ON=111, ONE=112, 
+		OPENS=113, OPPOSITE=114, ORDER=115, OVER=116, PER=117, PICKED=118, PLAIN=119, 
+		REMAIN=120, REST=121, ROUNDED=122, RS=123, SAME=124, SKIP_WORD=125, SKIPPING=126, 
+		SLIP=127, SLIPPING=128, STITCH=129, STITCHES=130, STRETCHES=131, THE=132, 
+		THEN=133, TIMES=134, TO=135, TOGETHER=136, TURNED=137, TURNING=138, TURNS=139, 
+		UNTIL=140, UP=141, WEIGH=142, WEIGHT=143, WIDE=144, WITH=145, WITHIN=146, 
+		WITHOUT=147, WORKING=148, WS=149, CM=150, G=151, M=152, MM=153, OZ=154, 
+		YD=155, WORD=156, NUMBER=157, FRACTION=158, ORDINAL=159, DOTTED=160, QUOTED=161, 
+		WRONG_COMMA=162, WRONG_QUOTE=163, JUNK=164;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -121,14 +121,15 @@ internal partial class TurnrowParser : Parser {
 		"'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", 
 		"'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", 
 		"'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", "'is'", 
-		"'last'", "'later'", "'least'", "'less'", "'longer'", "'mirrored'", "'more'", 
-		"'most'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", 
-		"'one'", "'opens'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", 
-		"'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipping'", 
-		"'slip'", "'slipping'", "'stitch'", null, "'stretches'", "'the'", "'then'", 
-		null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", 
-		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
-		"'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'last'", "'later'", "'least'", "'less'", "'longer'", "'make'", "'mirrored'", 
+		"'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", 
+		"'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", "'over'", 
+		"'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", 
+		"'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", null, "'stretches'", 
+		"'the'", "'then'", null, "'to'", "'together'", "'turned'", "'turning'", 
+		"'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", 
+		"'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
+		"'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -143,13 +144,13 @@ internal partial class TurnrowParser : Parser {
 		"COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", 
 		"ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", 
 		"HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", 
-		"LONGER", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", 
-		"ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", 
-		"PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", 
-		"SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", 
-		"THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", 
-		"UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", 
-		"WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
+		"LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", 
+		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
+		"OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", 
+		"SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", 
+		"THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
+		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
+		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
 		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
@@ -942,6 +943,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -1194,6 +1196,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -1323,6 +1326,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -1672,7 +1676,7 @@ internal partial class TurnrowParser : Parser {
 					State = 318;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 150)) & ~0x3f) == 0 && ((1L << (_la - 150)) & 27L) != 0)) ) {
+					if ( !(((((_la - 151)) & ~0x3f) == 0 && ((1L << (_la - 151)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -2292,6 +2296,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -2565,6 +2570,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -3247,12 +3253,16 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class PieceLineContext : ParserRuleContext {
 		public NameContext called;
+		public IToken copies;
 		public OriginContext begun;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PIECE() { return GetToken(TurnrowParser.PIECE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
 			return GetRuleContext<NameContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MAKE() { return GetToken(TurnrowParser.MAKE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(TurnrowParser.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public OriginContext origin() {
 			return GetRuleContext<OriginContext>(0);
 		}
@@ -3278,22 +3288,36 @@ internal partial class TurnrowParser : Parser {
 			Match(PIECE);
 			State = 511;
 			_localctx.called = name();
-			State = 513;
+			State = 515;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==COMMA) {
+				{
+				State = 512;
+				Match(COMMA);
+				State = 513;
+				Match(MAKE);
+				State = 514;
+				_localctx.copies = Match(NUMBER);
+				}
+			}
+
+			State = 518;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 512;
+				State = 517;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 516;
+			State = 521;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 515;
+				State = 520;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3386,30 +3410,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 68, RULE_origin);
 		int _la;
 		try {
-			State = 568;
+			State = 573;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 518;
+				State = 523;
 				Match(FROM);
-				State = 519;
+				State = 524;
 				_localctx.piece = name();
-				State = 520;
+				State = 525;
 				Match(COLON);
-				State = 521;
-				_localctx.part = count();
 				State = 526;
+				_localctx.part = count();
+				State = 531;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 522;
+					State = 527;
 					stitchesWord();
-					State = 523;
+					State = 528;
 					Match(AT);
-					State = 524;
+					State = 529;
 					_localctx.at = edge();
 					}
 				}
@@ -3419,22 +3443,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 528;
+				State = 533;
 				Match(IS);
-				State = 529;
-				_localctx.piece = name();
-				State = 530;
-				Match(MIRRORED);
 				State = 534;
+				_localctx.piece = name();
+				State = 535;
+				Match(MIRRORED);
+				State = 539;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 531;
+					State = 536;
 					Match(COMMA);
-					State = 532;
+					State = 537;
 					_localctx.turned = Match(TURNED);
-					State = 533;
+					State = 538;
 					Match(OVER);
 					}
 				}
@@ -3444,25 +3468,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 536;
+				State = 541;
 				Match(ACROSS);
-				State = 537;
+				State = 542;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 542;
+				State = 547;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 538;
+					State = 543;
 					Match(COMMA);
-					State = 539;
+					State = 544;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 544;
+					State = 549;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3471,67 +3495,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 545;
+				State = 550;
 				Match(PICKED);
-				State = 546;
+				State = 551;
 				Match(UP);
-				State = 549;
+				State = 554;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 547;
+					State = 552;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 548;
+					State = 553;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 551;
+				State = 556;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 556;
+				State = 561;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 552;
+					State = 557;
 					Match(AND);
-					State = 553;
+					State = 558;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 558;
+					State = 563;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 559;
+				State = 564;
 				Match(COLON);
-				State = 560;
+				State = 565;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 565;
+				State = 570;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 561;
+					State = 566;
 					Match(COMMA);
-					State = 562;
+					State = 567;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 567;
+					State = 572;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3576,14 +3600,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 570;
+			State = 575;
 			_localctx.@base = name();
-			State = 572;
+			State = 577;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
 				{
-				State = 571;
+				State = 576;
 				_localctx.part = name();
 				}
 			}
@@ -3637,35 +3661,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 575;
+			State = 580;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 574;
+				State = 579;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 577;
+				State = 582;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
-			State = 583;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			State = 588;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 579;
+				State = 584;
 				Match(COMMA);
-				State = 580;
+				State = 585;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 585;
+				State = 590;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3704,7 +3728,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 74, RULE_alongPart);
 		try {
-			State = 590;
+			State = 595;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3713,7 +3737,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 586;
+				State = 591;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3721,9 +3745,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 587;
+				State = 592;
 				_localctx.facing = side();
-				State = 588;
+				State = 593;
 				Match(FACING);
 				}
 				break;
@@ -3771,20 +3795,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 592;
-			Match(BEGIN);
-			State = 593;
-			Match(WITH);
-			State = 594;
-			_localctx.amount = count();
-			State = 595;
-			stitchesWord();
 			State = 597;
+			Match(BEGIN);
+			State = 598;
+			Match(WITH);
+			State = 599;
+			_localctx.amount = count();
+			State = 600;
+			stitchesWord();
+			State = 602;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 596;
+				State = 601;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3827,16 +3851,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 599;
+			State = 604;
 			Match(CHAIN);
-			State = 600;
+			State = 605;
 			_localctx.amount = count();
-			State = 602;
+			State = 607;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 601;
+				State = 606;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3887,19 +3911,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 80, RULE_edgeLine);
 		int _la;
 		try {
-			State = 618;
+			State = 623;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 604;
+				State = 609;
 				Match(FROM);
-				State = 605;
+				State = 610;
 				Match(HERE);
-				State = 606;
+				State = 611;
 				_localctx.at = edge();
-				State = 607;
+				State = 612;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3908,7 +3932,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 608;
+				State = 613;
 				_localctx.called = name();
 				}
 				break;
@@ -3917,21 +3941,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 614;
+				State = 619;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 610;
+					State = 615;
 					Match(BOTH);
-					State = 611;
+					State = 616;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 612;
+					State = 617;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3941,14 +3965,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 613;
+					State = 618;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 616;
+				State = 621;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3957,7 +3981,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 617;
+				State = 622;
 				_localctx.called = name();
 				}
 				break;
@@ -3998,13 +4022,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 620;
+			State = 625;
 			Match(MARK);
-			State = 621;
+			State = 626;
 			Match(NEXT);
-			State = 622;
+			State = 627;
 			Match(ROW);
-			State = 623;
+			State = 628;
 			_localctx.called = name();
 			}
 		}
@@ -4049,27 +4073,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 625;
+			State = 630;
 			Match(DIVIDE);
-			State = 626;
+			State = 631;
 			Match(COLON);
-			State = 627;
+			State = 632;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 632;
+			State = 637;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 628;
+				State = 633;
 				Match(COMMA);
-				State = 629;
+				State = 634;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 634;
+				State = 639;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4109,15 +4133,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 86, RULE_dividePart);
 		try {
-			State = 641;
+			State = 646;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 635;
+				State = 640;
 				Match(SKIP_WORD);
-				State = 636;
+				State = 641;
 				_localctx.amount = count();
 				}
 				break;
@@ -4190,6 +4214,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -4234,11 +4259,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 637;
+				State = 642;
 				_localctx.amount = count();
-				State = 638;
+				State = 643;
 				Match(FOR);
-				State = 639;
+				State = 644;
 				_localctx.called = name();
 				}
 				break;
@@ -4274,9 +4299,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 643;
+			State = 648;
 			Match(FASTEN);
-			State = 644;
+			State = 649;
 			Match(OFF);
 			}
 		}
@@ -4309,11 +4334,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 646;
+			State = 651;
 			Match(WEAVE);
-			State = 647;
+			State = 652;
 			Match(IN);
-			State = 648;
+			State = 653;
 			Match(ENDS);
 			}
 		}
@@ -4362,38 +4387,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 650;
+			State = 655;
 			Match(ROW);
-			State = 652;
+			State = 657;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 				{
-				State = 651;
+				State = 656;
 				_localctx.from = count();
 				}
 			}
 
-			State = 655;
+			State = 660;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 654;
+				State = 659;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 657;
+			State = 662;
 			Match(COLON);
-			State = 658;
+			State = 663;
 			_localctx.words = items();
-			State = 660;
+			State = 665;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 659;
+				State = 664;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4450,34 +4475,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 662;
-			Match(ROWS);
-			State = 663;
-			_localctx.from = count();
-			State = 664;
-			Match(TO);
-			State = 665;
-			_localctx.to = count();
 			State = 667;
+			Match(ROWS);
+			State = 668;
+			_localctx.from = count();
+			State = 669;
+			Match(TO);
+			State = 670;
+			_localctx.to = count();
+			State = 672;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 666;
+				State = 671;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 669;
+			State = 674;
 			Match(COLON);
-			State = 670;
+			State = 675;
 			_localctx.words = items();
-			State = 672;
+			State = 677;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 671;
+				State = 676;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4523,23 +4548,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 674;
+			State = 679;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 679;
+			State = 684;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 675;
+				State = 680;
 				Match(COMMA);
-				State = 676;
+				State = 681;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 681;
+				State = 686;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4634,19 +4659,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 98, RULE_item);
 		int _la;
 		try {
-			State = 752;
+			State = 757;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 682;
+				State = 687;
 				Match(OPEN);
-				State = 683;
+				State = 688;
 				_localctx.inside = items();
-				State = 684;
-				Match(CLOSE);
 				State = 689;
+				Match(CLOSE);
+				State = 694;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4718,6 +4743,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -4761,9 +4787,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 685;
+					State = 690;
 					_localctx.amount = count();
-					State = 686;
+					State = 691;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4772,7 +4798,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 688;
+					State = 693;
 					_localctx.far = reach();
 					}
 					break;
@@ -4785,12 +4811,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 692;
+				State = 697;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 691;
+					State = 696;
 					_localctx.at = place();
 					}
 				}
@@ -4800,14 +4826,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 694;
+				State = 699;
 				Match(SKIP_WORD);
-				State = 696;
+				State = 701;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 					{
-					State = 695;
+					State = 700;
 					_localctx.amount = count();
 					}
 				}
@@ -4817,27 +4843,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 698;
+				State = 703;
 				Match(SLIP);
-				State = 699;
+				State = 704;
 				Match(OVER);
-				State = 700;
+				State = 705;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 701;
+				State = 706;
 				Match(LEAVE);
-				State = 705;
+				State = 710;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 702;
+					State = 707;
 					Match(THE);
-					State = 703;
+					State = 708;
 					Match(REST);
 					}
 					break;
@@ -4910,6 +4936,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -4953,21 +4980,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 704;
+					State = 709;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 709;
+				State = 714;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 707;
+					State = 712;
 					Match(FOR);
-					State = 708;
+					State = 713;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -4977,31 +5004,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 711;
+				State = 716;
 				Match(HOLD);
-				State = 712;
+				State = 717;
 				_localctx.amount = count();
-				State = 713;
+				State = 718;
 				Match(FOR);
-				State = 714;
+				State = 719;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 716;
+				State = 721;
 				Match(BRIDGE);
-				State = 717;
+				State = 722;
 				_localctx.amount = count();
-				State = 720;
+				State = 725;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 718;
+					State = 723;
 					Match(FOR);
-					State = 719;
+					State = 724;
 					_localctx.called = name();
 					}
 				}
@@ -5079,6 +5106,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -5123,17 +5151,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 723;
+				State = 728;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 722;
+					State = 727;
 					_localctx.before = list();
 					}
 				}
 
-				State = 747;
+				State = 752;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5204,6 +5232,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -5245,35 +5274,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 726;
+					State = 731;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 725;
+						State = 730;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 728;
+						State = 733;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
-					State = 740;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					State = 745;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 730;
+						State = 735;
 						_localctx.changed = change();
-						State = 732;
+						State = 737;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6057341505005159467L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 977993717L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
 							{
-							State = 731;
+							State = 736;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5291,14 +5320,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 734;
+						State = 739;
 						_localctx.worked = stitchAmount();
-						State = 736;
+						State = 741;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 735;
+							State = 740;
 							_localctx.spread = spreading();
 							}
 						}
@@ -5307,13 +5336,13 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 738;
+						State = 743;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 739;
+						State = 744;
 						_localctx.ends = atEachEnd();
 						}
 						break;
@@ -5331,14 +5360,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 742;
+					State = 747;
 					_localctx.changed = change();
-					State = 744;
+					State = 749;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6057341505005159467L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 977993717L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
 						{
-						State = 743;
+						State = 748;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5347,19 +5376,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 746;
+					State = 751;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 750;
+				State = 755;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 749;
+					State = 754;
 					_localctx.at = place();
 					}
 				}
@@ -5409,19 +5438,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 754;
-			Match(WITH);
-			State = 755;
-			Match(OPEN);
-			State = 756;
-			_localctx.inside = items();
-			State = 757;
-			Match(CLOSE);
-			State = 758;
-			_localctx.amount = count();
 			State = 759;
-			Match(TIMES);
+			Match(WITH);
 			State = 760;
+			Match(OPEN);
+			State = 761;
+			_localctx.inside = items();
+			State = 762;
+			Match(CLOSE);
+			State = 763;
+			_localctx.amount = count();
+			State = 764;
+			Match(TIMES);
+			State = 765;
 			Match(EVENLY);
 			}
 		}
@@ -5454,11 +5483,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 762;
+			State = 767;
 			Match(AT);
-			State = 763;
+			State = 768;
 			Match(EACH);
-			State = 764;
+			State = 769;
 			Match(END);
 			}
 		}
@@ -5503,7 +5532,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 104, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 779;
+			State = 784;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5512,18 +5541,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 767;
+				State = 772;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 766;
+					State = 771;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 769;
+					State = 774;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5533,20 +5562,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 771;
+				State = 776;
 				_localctx.first = list();
-				State = 775;
+				State = 780;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 772;
+					State = 777;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 777;
+					State = 782;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5558,7 +5587,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 778;
+				State = 783;
 				_localctx.far = reach();
 				}
 				break;
@@ -5601,7 +5630,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 106, RULE_changeAmount);
 		int _la;
 		try {
-			State = 786;
+			State = 791;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5673,6 +5702,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -5717,14 +5747,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 781;
+				State = 786;
 				_localctx.amount = count();
-				State = 783;
+				State = 788;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 782;
+					State = 787;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5737,7 +5767,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 785;
+				State = 790;
 				_localctx.far = reach();
 				}
 				break;
@@ -5782,49 +5812,49 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 108, RULE_reach);
 		int _la;
 		try {
-			State = 799;
+			State = 804;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 788;
+				State = 793;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 789;
+				State = 794;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 790;
+				State = 795;
 				Match(TO);
-				State = 791;
+				State = 796;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 792;
-				Match(UNTIL);
-				State = 793;
-				_localctx.remain = count();
-				State = 794;
-				Match(REMAIN);
 				State = 797;
+				Match(UNTIL);
+				State = 798;
+				_localctx.remain = count();
+				State = 799;
+				Match(REMAIN);
+				State = 802;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 795;
+					State = 800;
 					Match(BEFORE);
-					State = 796;
+					State = 801;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5900,9 +5930,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 801;
+			State = 806;
 			Match(IN);
-			State = 859;
+			State = 864;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5910,66 +5940,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 802;
+				State = 807;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 34359869697L) != 0)) ) {
+				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 68719739137L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 806;
+				State = 811;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
 					{
 					{
-					State = 803;
+					State = 808;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 808;
+					State = 813;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 815;
+				State = 820;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 809;
+					State = 814;
 					Match(AND);
-					State = 811;
+					State = 816;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 810;
+						State = 815;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 813;
+						State = 818;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 					}
 				}
 
-				State = 821;
+				State = 826;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 817;
+					State = 822;
 					_localctx.until = Match(UNTIL);
-					State = 818;
+					State = 823;
 					_localctx.remain = count();
-					State = 819;
+					State = 824;
 					Match(REMAIN);
 					}
 				}
@@ -5978,107 +6008,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 823;
+				State = 828;
 				_localctx.which = Match(EACH);
-				State = 827;
+				State = 832;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
 					{
 					{
-					State = 824;
+					State = 829;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 829;
+					State = 834;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 848;
+				State = 853;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 830;
+					State = 835;
 					Match(AND);
-					State = 832;
+					State = 837;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 831;
+						State = 836;
 						_localctx.many = list();
 						}
 					}
 
-					State = 835;
+					State = 840;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 834;
+						State = 839;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 837;
+						State = 842;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
-					State = 846;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					State = 851;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 839;
+						State = 844;
 						Match(IN);
-						State = 840;
+						State = 845;
 						Match(EACH);
-						State = 842;
+						State = 847;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 841;
+							State = 846;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 844;
+							State = 849;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 856;
+				State = 861;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 850;
+					State = 855;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 851;
+					State = 856;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 852;
+					State = 857;
 					_localctx.until = Match(UNTIL);
-					State = 853;
+					State = 858;
 					_localctx.remain = count();
-					State = 854;
+					State = 859;
 					Match(REMAIN);
 					}
 					break;
@@ -6094,7 +6124,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 858;
+				State = 863;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -6155,61 +6185,61 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 861;
+			State = 866;
 			Match(REPEAT);
-			State = 869;
+			State = 874;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 862;
+				State = 867;
 				Match(ROWS);
-				State = 863;
+				State = 868;
 				_localctx.from = count();
-				State = 864;
+				State = 869;
 				Match(TO);
-				State = 865;
+				State = 870;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 867;
+				State = 872;
 				Match(ROW);
-				State = 868;
+				State = 873;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 871;
+			State = 876;
 			Match(COMMA);
-			State = 872;
+			State = 877;
 			_localctx.times = count();
-			State = 880;
+			State = 885;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 873;
+				State = 878;
 				_localctx.more = Match(MORE_WORD);
-				State = 874;
+				State = 879;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 875;
+				State = 880;
 				_localctx.end = Match(TIMES);
-				State = 878;
+				State = 883;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 876;
+					State = 881;
 					_localctx.inAll = Match(IN);
-					State = 877;
+					State = 882;
 					Match(ALL);
 					}
 				}
@@ -6219,12 +6249,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 883;
+			State = 888;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 882;
+				State = 887;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6276,31 +6306,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 885;
+			State = 890;
 			Match(FOR);
-			State = 886;
+			State = 891;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 891;
+			State = 896;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 887;
+				State = 892;
 				Match(COMMA);
-				State = 888;
+				State = 893;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 893;
+				State = 898;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 894;
+			State = 899;
 			Match(COLON);
-			State = 895;
+			State = 900;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6340,16 +6370,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 897;
+			State = 902;
 			_localctx.first = sizeName();
-			State = 900;
+			State = 905;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 898;
+				State = 903;
 				Match(TO);
-				State = 899;
+				State = 904;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6420,13 +6450,13 @@ internal partial class TurnrowParser : Parser {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
 		EnterRule(_localctx, 118, RULE_sizedLine);
 		try {
-			State = 912;
+			State = 917;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 902;
+				State = 907;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6436,63 +6466,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 903;
+				State = 908;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 904;
+				State = 909;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 905;
+				State = 910;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 906;
+				State = 911;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 907;
+				State = 912;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 908;
+				State = 913;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 909;
+				State = 914;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 910;
+				State = 915;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 911;
+				State = 916;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6569,25 +6599,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 914;
+			State = 919;
 			Match(STRAIGHT);
-			State = 926;
+			State = 931;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 915;
+				State = 920;
 				Match(TO);
-				State = 916;
+				State = 921;
 				_localctx.length = sum();
-				State = 919;
+				State = 924;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 917;
+					State = 922;
 					Match(AT);
-					State = 918;
+					State = 923;
 					_localctx.at = edge();
 					}
 				}
@@ -6596,9 +6626,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 921;
+				State = 926;
 				_localctx.further = Match(FOR);
-				State = 922;
+				State = 927;
 				_localctx.length = sum();
 				}
 				break;
@@ -6671,6 +6701,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -6714,50 +6745,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 923;
+				State = 928;
 				_localctx.amount = count();
-				State = 924;
+				State = 929;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 930;
+			State = 935;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 928;
+				State = 933;
 				Match(FROM);
-				State = 929;
+				State = 934;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 936;
+			State = 941;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 932;
+				State = 937;
 				Match(COMMA);
-				State = 933;
+				State = 938;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 938;
+				State = 943;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 940;
+			State = 945;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 939;
+				State = 944;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6798,33 +6829,33 @@ internal partial class TurnrowParser : Parser {
 		RowFixContext _localctx = new RowFixContext(Context, State);
 		EnterRule(_localctx, 122, RULE_rowFix);
 		try {
-			State = 948;
+			State = 953;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 942;
+				State = 947;
 				Match(EVEN);
-				State = 943;
+				State = 948;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 944;
+				State = 949;
 				Match(ODD);
-				State = 945;
+				State = 950;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 946;
+				State = 951;
 				Match(END);
-				State = 947;
+				State = 952;
 				_localctx.facing = side();
 				}
 				break;
@@ -6876,32 +6907,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 950;
+			State = 955;
 			Match(LEAVE);
-			State = 951;
+			State = 956;
 			_localctx.amount = count();
-			State = 954;
+			State = 959;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 952;
+				State = 957;
 				Match(FOR);
-				State = 953;
+				State = 958;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 956;
+			State = 961;
 			Match(AT);
-			State = 957;
+			State = 962;
 			_localctx.at = edge();
-			State = 959;
+			State = 964;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 958;
+				State = 963;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6954,36 +6985,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 961;
+			State = 966;
 			Match(ADD);
-			State = 962;
+			State = 967;
 			_localctx.amount = count();
-			State = 963;
+			State = 968;
 			Match(AT);
-			State = 964;
-			_localctx.at = edge();
 			State = 969;
+			_localctx.at = edge();
+			State = 974;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 965;
+				State = 970;
 				Match(COMMA);
-				State = 966;
+				State = 971;
 				_localctx.apart = Match(ONE);
-				State = 967;
+				State = 972;
 				Match(ROW);
-				State = 968;
+				State = 973;
 				Match(APART);
 				}
 			}
 
-			State = 972;
+			State = 977;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 971;
+				State = 976;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7076,53 +7107,53 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 974;
+			State = 979;
 			Match(SHAPE);
-			State = 1030;
+			State = 1035;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 975;
+				State = 980;
 				Match(BY);
-				State = 976;
+				State = 981;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 977;
+				State = 982;
 				_localctx.many = Match(ROWS);
-				State = 978;
+				State = 983;
 				_localctx.from = count();
-				State = 979;
+				State = 984;
 				Match(TO);
-				State = 980;
+				State = 985;
 				_localctx.to = count();
-				State = 981;
+				State = 986;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 991;
+				State = 996;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 983;
+					State = 988;
 					Match(TO);
-					State = 984;
+					State = 989;
 					_localctx.length = sum();
-					State = 987;
+					State = 992;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 985;
+						State = 990;
 						Match(AT);
-						State = 986;
+						State = 991;
 						_localctx.at = edge();
 						}
 					}
@@ -7131,45 +7162,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 989;
+					State = 994;
 					_localctx.further = Match(FOR);
-					State = 990;
+					State = 995;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 995;
+				State = 1000;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 993;
+					State = 998;
 					Match(FROM);
-					State = 994;
+					State = 999;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1001;
+				State = 1006;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 997;
+					State = 1002;
 					Match(COMMA);
-					State = 998;
+					State = 1003;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1003;
+					State = 1008;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1004;
+				State = 1009;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7242,6 +7273,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -7285,66 +7317,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1006;
+				State = 1011;
 				_localctx.rows = count();
-				State = 1028;
+				State = 1033;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1007;
+					State = 1012;
 					_localctx.counted = rowsWord();
-					State = 1010;
+					State = 1015;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1008;
+						State = 1013;
 						Match(FROM);
-						State = 1009;
+						State = 1014;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1016;
+					State = 1021;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1012;
+						State = 1017;
 						Match(COMMA);
-						State = 1013;
+						State = 1018;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1018;
+						State = 1023;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1019;
+					State = 1024;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1021;
-					stitchesWord();
-					State = 1022;
-					_localctx.inside = Match(IN);
 					State = 1026;
+					stitchesWord();
+					State = 1027;
+					_localctx.inside = Match(IN);
+					State = 1031;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1023;
+						State = 1028;
 						Match(COMMA);
-						State = 1024;
+						State = 1029;
 						Match(BY);
-						State = 1025;
+						State = 1030;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7409,30 +7441,30 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1042;
+			State = 1047;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1032;
+				State = 1037;
 				Match(COLON);
-				State = 1033;
+				State = 1038;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1038;
+				State = 1043;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1034;
+					State = 1039;
 					Match(SEMICOLON);
-					State = 1035;
+					State = 1040;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1040;
+					State = 1045;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7440,19 +7472,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1041;
+				State = 1046;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1045;
+			State = 1050;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1044;
+				State = 1049;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7510,38 +7542,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1052;
+			State = 1057;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1047;
+				State = 1052;
 				Match(AFTER);
-				State = 1048;
+				State = 1053;
 				_localctx.after = count();
-				State = 1049;
+				State = 1054;
 				rowsWord();
-				State = 1050;
+				State = 1055;
 				Match(COMMA);
 				}
 			}
 
-			State = 1054;
-			_localctx.first = stage();
 			State = 1059;
+			_localctx.first = stage();
+			State = 1064;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1055;
+				State = 1060;
 				Match(COMMA);
-				State = 1056;
+				State = 1061;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1061;
+				State = 1066;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7596,50 +7628,50 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1073;
+			State = 1078;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1064;
+				State = 1069;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1062;
+					State = 1067;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1063;
+					State = 1068;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1066;
+				State = 1071;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1067;
+				State = 1072;
 				Match(LEAVE);
-				State = 1068;
+				State = 1073;
 				_localctx.amount = count();
-				State = 1071;
+				State = 1076;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1069;
+					State = 1074;
 					Match(FOR);
-					State = 1070;
+					State = 1075;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -7649,24 +7681,24 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1077;
+			State = 1082;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 1075;
+				State = 1080;
 				Match(AT);
-				State = 1076;
+				State = 1081;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 1080;
+			State = 1085;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1079;
+				State = 1084;
 				_localctx.when = frequency();
 				}
 			}
@@ -7728,21 +7760,21 @@ internal partial class TurnrowParser : Parser {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
 		EnterRule(_localctx, 136, RULE_shapingPart);
 		try {
-			State = 1096;
+			State = 1101;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1082;
+				State = 1087;
 				Match(THEN);
-				State = 1085;
+				State = 1090;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1083;
+					State = 1088;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7751,7 +7783,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1084;
+					State = 1089;
 					_localctx.next = stage();
 					}
 					break;
@@ -7763,21 +7795,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1087;
+				State = 1092;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1088;
+				State = 1093;
 				Match(BY);
-				State = 1091;
+				State = 1096;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1089;
+					State = 1094;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7785,7 +7817,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1090;
+					State = 1095;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7799,16 +7831,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1093;
+				State = 1098;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1094;
+				State = 1099;
 				Match(AT);
-				State = 1095;
+				State = 1100;
 				_localctx.at = edge();
 				}
 				break;
@@ -7849,22 +7881,22 @@ internal partial class TurnrowParser : Parser {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
 		EnterRule(_localctx, 138, RULE_frequency);
 		try {
-			State = 1101;
+			State = 1106;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1098;
+				State = 1103;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1099;
+				State = 1104;
 				Match(BY);
-				State = 1100;
+				State = 1105;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7913,14 +7945,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1103;
-			Match(EVERY);
 			State = 1108;
+			Match(EVERY);
+			State = 1113;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1104;
+				State = 1109;
 				Match(ROW);
 				}
 				break;
@@ -7993,6 +8025,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -8036,23 +8069,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1105;
+				State = 1110;
 				_localctx.interval = count();
-				State = 1106;
+				State = 1111;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1113;
+			State = 1118;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 				{
-				State = 1110;
+				State = 1115;
 				_localctx.times = count();
-				State = 1111;
+				State = 1116;
 				Match(TIMES);
 				}
 			}
@@ -8102,26 +8135,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1115;
-			Match(TURNS);
-			State = 1116;
-			Match(EVERY);
-			State = 1117;
-			_localctx.interval = count();
-			State = 1118;
-			Match(AND);
-			State = 1119;
-			_localctx.byTurns = count();
 			State = 1120;
-			rowsWord();
+			Match(TURNS);
+			State = 1121;
+			Match(EVERY);
+			State = 1122;
+			_localctx.interval = count();
+			State = 1123;
+			Match(AND);
 			State = 1124;
+			_localctx.byTurns = count();
+			State = 1125;
+			rowsWord();
+			State = 1129;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 				{
-				State = 1121;
+				State = 1126;
 				_localctx.times = count();
-				State = 1122;
+				State = 1127;
 				Match(TIMES);
 				}
 			}
@@ -8157,31 +8190,31 @@ internal partial class TurnrowParser : Parser {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
 		EnterRule(_localctx, 144, RULE_decreasing);
 		try {
-			State = 1131;
+			State = 1136;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1126;
+				State = 1131;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1127;
+				State = 1132;
 				Match(SLIPPING);
-				State = 1128;
+				State = 1133;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1129;
+				State = 1134;
 				Match(WORKING);
-				State = 1130;
+				State = 1135;
 				Match(TOGETHER);
 				}
 				break;
@@ -8225,28 +8258,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1135;
+			State = 1140;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1133;
+				State = 1138;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1134;
+				State = 1139;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1137;
+			State = 1142;
 			stitchesWord();
-			State = 1138;
+			State = 1143;
 			Match(IN);
 			}
 		}
@@ -8300,32 +8333,32 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1140;
-			Match(EVENLY);
-			State = 1141;
-			Match(TO);
-			State = 1142;
-			_localctx.target = count();
-			State = 1143;
-			Match(COMMA);
-			State = 1144;
-			Match(AT);
 			State = 1145;
-			_localctx.at = edge();
+			Match(EVENLY);
+			State = 1146;
+			Match(TO);
+			State = 1147;
+			_localctx.target = count();
+			State = 1148;
+			Match(COMMA);
+			State = 1149;
+			Match(AT);
 			State = 1150;
+			_localctx.at = edge();
+			State = 1155;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1146;
+				State = 1151;
 				Match(COMMA);
-				State = 1147;
+				State = 1152;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1152;
+				State = 1157;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8380,40 +8413,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 150, RULE_solveOption);
 		int _la;
 		try {
-			State = 1169;
+			State = 1174;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1153;
+				State = 1158;
 				Match(ON);
-				State = 1154;
+				State = 1159;
 				Match(RS);
-				State = 1155;
+				State = 1160;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1156;
+				State = 1161;
 				Match(LONGER);
-				State = 1157;
+				State = 1162;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1158;
+				State = 1163;
 				Match(BY);
-				State = 1161;
+				State = 1166;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1159;
+					State = 1164;
 					Match(TURNS);
 					}
 					break;
@@ -8421,7 +8454,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1160;
+					State = 1165;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8434,7 +8467,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1163;
+				State = 1168;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8444,11 +8477,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1164;
+				State = 1169;
 				_localctx.rows = count();
-				State = 1165;
+				State = 1170;
 				rowsWord();
-				State = 1166;
+				State = 1171;
 				Match(PLAIN);
 				}
 				break;
@@ -8457,7 +8490,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1168;
+				State = 1173;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8537,60 +8570,60 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1171;
+			State = 1176;
 			Match(SEAM);
-			State = 1173;
+			State = 1178;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1172;
+				State = 1177;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1175;
+				State = 1180;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
-			State = 1181;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			State = 1186;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1177;
+				State = 1182;
 				Match(AND);
-				State = 1178;
+				State = 1183;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1183;
+				State = 1188;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1191;
+			State = 1196;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1184;
-				Match(COMMA);
 				State = 1189;
+				Match(COMMA);
+				State = 1194;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 4521191813447681L) != 0)) {
 					{
-					State = 1185;
+					State = 1190;
 					_localctx.rows = selection();
-					State = 1187;
+					State = 1192;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1186;
+						State = 1191;
 						Match(COMMA);
 						}
 					}
@@ -8601,65 +8634,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1193;
+			State = 1198;
 			Match(WITH);
-			State = 1195;
+			State = 1200;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1194;
+				State = 1199;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1197;
+				State = 1202;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
-			State = 1203;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			State = 1208;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1199;
+				State = 1204;
 				Match(AND);
-				State = 1200;
+				State = 1205;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1205;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-			}
-			State = 1210;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			while (_la==COMMA) {
-				{
-				{
-				State = 1206;
-				Match(COMMA);
-				State = 1207;
-				_localctx._seamPart = seamPart();
-				_localctx._parts.Add(_localctx._seamPart);
-				}
-				}
-				State = 1212;
+				State = 1210;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
 			State = 1215;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 1211;
+				Match(COMMA);
+				State = 1212;
+				_localctx._seamPart = seamPart();
+				_localctx._parts.Add(_localctx._seamPart);
+				}
+				}
+				State = 1217;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 1220;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1213;
+				State = 1218;
 				Match(COLON);
-				State = 1214;
+				State = 1219;
 				_localctx.worked = rate();
 				}
 			}
@@ -8701,21 +8734,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1218;
+			State = 1223;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1217;
+				State = 1222;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1220;
+				State = 1225;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8768,7 +8801,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 156, RULE_seamPart);
 		int _la;
 		try {
-			State = 1238;
+			State = 1243;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8777,27 +8810,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1222;
+				State = 1227;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1223;
+				State = 1228;
 				_localctx.eased = Match(EASING);
-				State = 1229;
+				State = 1234;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1224;
+					State = 1229;
 					_localctx.least = list();
-					State = 1225;
+					State = 1230;
 					Match(TO);
-					State = 1226;
+					State = 1231;
 					_localctx.most = list();
-					State = 1227;
+					State = 1232;
 					_localctx.measure = unit();
 					}
 				}
@@ -8807,29 +8840,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1231;
+				State = 1236;
 				Match(IN);
-				State = 1235;
+				State = 1240;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1232;
+					State = 1237;
 					Match(THE);
-					State = 1233;
+					State = 1238;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1234;
+					State = 1239;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1237;
+				State = 1242;
 				Match(ORDER);
 				}
 				break;
@@ -8869,7 +8902,7 @@ internal partial class TurnrowParser : Parser {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
 		EnterRule(_localctx, 158, RULE_walkWord);
 		try {
-			State = 1246;
+			State = 1251;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8940,6 +8973,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -8982,42 +9016,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1240;
+				State = 1245;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1241;
+				State = 1246;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1242;
+				State = 1247;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1243;
+				State = 1248;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1244;
+				State = 1249;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1245;
+				State = 1250;
 				Match(STITCHES);
 				}
 				break;
@@ -9071,7 +9105,7 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 160, RULE_selection);
 		int _la;
 		try {
-			State = 1264;
+			State = 1269;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -9079,19 +9113,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1250;
+				State = 1255;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1248;
+					State = 1253;
 					_localctx.all = Match(ALL);
-					State = 1249;
+					State = 1254;
 					Match(BUT);
 					}
 				}
 
-				State = 1252;
+				State = 1257;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9101,12 +9135,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1257;
+				State = 1262;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1253;
+					State = 1258;
 					Match(ROW);
 					}
 					break;
@@ -9179,6 +9213,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -9222,9 +9257,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1254;
+					State = 1259;
 					_localctx.amount = count();
-					State = 1255;
+					State = 1260;
 					rowsWord();
 					}
 					break;
@@ -9236,13 +9271,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1259;
+				State = 1264;
 				Match(ROWS);
-				State = 1260;
+				State = 1265;
 				_localctx.from = count();
-				State = 1261;
+				State = 1266;
 				Match(TO);
-				State = 1262;
+				State = 1267;
 				_localctx.to = count();
 				}
 				break;
@@ -9307,46 +9342,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1267;
+			State = 1272;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1266;
+				State = 1271;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1270;
+			State = 1275;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1269;
+				State = 1274;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1272;
+				State = 1277;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
-			State = 1295;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+			State = 1300;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1274;
+				State = 1279;
 				_localctx.way = Match(IN);
-				State = 1275;
+				State = 1280;
 				Match(EACH);
-				State = 1282;
+				State = 1287;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1276;
+					State = 1281;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9418,6 +9453,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -9459,21 +9495,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1278;
+					State = 1283;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1277;
+						State = 1282;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1280;
+						State = 1285;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 					}
 					break;
 				default:
@@ -9483,14 +9519,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1284;
+				State = 1289;
 				_localctx.way = Match(PER);
-				State = 1292;
+				State = 1297;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1285;
+					State = 1290;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9563,6 +9599,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -9606,21 +9643,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1286;
+					State = 1291;
 					_localctx.over = count();
-					State = 1290;
+					State = 1295;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1287;
+						State = 1292;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1288;
+						State = 1293;
 						Match(STITCHES);
 						}
 						break;
@@ -9692,6 +9729,7 @@ internal partial class TurnrowParser : Parser {
 					case LEAST:
 					case LESS:
 					case LONGER:
+					case MAKE:
 					case MIRRORED:
 					case MORE_WORD:
 					case MOST:
@@ -9733,7 +9771,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1289;
+						State = 1294;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9750,7 +9788,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1294;
+				State = 1299;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9816,25 +9854,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1297;
+			State = 1302;
 			Match(EXPECT);
-			State = 1298;
+			State = 1303;
 			_localctx.left = expected();
-			State = 1317;
+			State = 1322;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1299;
+				State = 1304;
 				Match(MEASURE);
-				State = 1309;
+				State = 1314;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1300;
+					State = 1305;
 					Match(AT);
-					State = 1301;
+					State = 1306;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9844,7 +9882,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1302;
+					State = 1307;
 					_localctx.length = sum();
 					}
 					break;
@@ -9917,6 +9955,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -9960,18 +9999,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1303;
+					State = 1308;
 					_localctx.length = sum();
-					State = 1307;
+					State = 1312;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1304;
+						State = 1309;
 						Match(COMMA);
-						State = 1305;
+						State = 1310;
 						Match(WITHIN);
-						State = 1306;
+						State = 1311;
 						_localctx.within = sum();
 						}
 					}
@@ -9986,7 +10025,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1311;
+				State = 1316;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9995,14 +10034,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1314;
+				State = 1319;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1312;
+					State = 1317;
 					Match(AT);
-					State = 1313;
+					State = 1318;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10015,7 +10054,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1316;
+				State = 1321;
 				_localctx.right = expected();
 				}
 				break;
@@ -10068,24 +10107,24 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1319;
+			State = 1324;
 			_localctx.value = sum();
-			State = 1330;
+			State = 1335;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1321;
+				State = 1326;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1320;
+					State = 1325;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1323;
+				State = 1328;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10095,18 +10134,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1327;
+				State = 1332;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1324;
+					State = 1329;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1329;
+					State = 1334;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -10153,16 +10192,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1332;
+			State = 1337;
 			_localctx.by = sign();
-			State = 1333;
+			State = 1338;
 			_localctx.value = single();
-			State = 1335;
+			State = 1340;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1334;
+				State = 1339;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10225,38 +10264,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1337;
+			State = 1342;
 			Match(EQUALS);
-			State = 1338;
+			State = 1343;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1343;
+			State = 1348;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1339;
+				State = 1344;
 				Match(COMMA);
-				State = 1340;
+				State = 1345;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1345;
+				State = 1350;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1351;
+			State = 1356;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1346;
+				State = 1351;
 				_localctx.without = Match(WITHOUT);
-				State = 1347;
+				State = 1352;
 				Match(TURNING);
-				State = 1348;
+				State = 1353;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10269,9 +10308,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1349;
+				State = 1354;
 				_localctx.with = Match(WITH);
-				State = 1350;
+				State = 1355;
 				Match(CHAINS);
 				}
 				break;
@@ -10323,9 +10362,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1353;
+			State = 1358;
 			_localctx.amount = count();
-			State = 1360;
+			State = 1365;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10396,6 +10435,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -10437,26 +10477,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1355;
+				State = 1360;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1354;
+					State = 1359;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1357;
+					State = 1362;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1359;
+				State = 1364;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10502,15 +10542,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 174, RULE_edge);
 		int _la;
 		try {
-			State = 1368;
+			State = 1373;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1362;
+				State = 1367;
 				Match(BOTH);
-				State = 1363;
+				State = 1368;
 				Match(EDGES);
 				}
 				break;
@@ -10582,6 +10622,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -10624,14 +10665,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1364;
+				State = 1369;
 				_localctx.called = name();
-				State = 1366;
+				State = 1371;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1365;
+					State = 1370;
 					Match(EDGE);
 					}
 				}
@@ -10671,7 +10712,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1370;
+			State = 1375;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10711,7 +10752,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1372;
+			State = 1377;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10757,21 +10798,21 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1375;
+			State = 1380;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1374;
+				State = 1379;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1377;
+				State = 1382;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10803,7 +10844,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1379;
+			State = 1384;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10843,7 +10884,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1381;
+			State = 1386;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10893,20 +10934,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1383;
+			State = 1388;
 			_localctx.first = factor();
-			State = 1387;
+			State = 1392;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1384;
+				State = 1389;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1389;
+				State = 1394;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10946,9 +10987,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1390;
+			State = 1395;
 			_localctx.by = sign();
-			State = 1391;
+			State = 1396;
 			_localctx.value = factor();
 			}
 		}
@@ -10995,21 +11036,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 190, RULE_factor);
 		int _la;
 		try {
-			State = 1402;
+			State = 1407;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1393;
+				State = 1398;
 				_localctx.amount = list();
-				State = 1395;
+				State = 1400;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 3242591731706757121L) != 0)) {
+				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) {
 					{
-					State = 1394;
+					State = 1399;
 					_localctx.measure = unit();
 					}
 				}
@@ -11084,6 +11125,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -11126,18 +11168,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1397;
+				State = 1402;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1398;
+				State = 1403;
 				Match(OPEN);
-				State = 1399;
+				State = 1404;
 				_localctx.inside = sum();
-				State = 1400;
+				State = 1405;
 				Match(CLOSE);
 				}
 				break;
@@ -11184,20 +11226,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1404;
+			State = 1409;
 			_localctx.first = single();
-			State = 1408;
+			State = 1413;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1405;
+				State = 1410;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1410;
+				State = 1415;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11237,9 +11279,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1411;
+			State = 1416;
 			_localctx.by = sign();
-			State = 1412;
+			State = 1417;
 			_localctx.value = single();
 			}
 		}
@@ -11281,14 +11323,14 @@ internal partial class TurnrowParser : Parser {
 		SingleContext _localctx = new SingleContext(Context, State);
 		EnterRule(_localctx, 196, RULE_single);
 		try {
-			State = 1420;
+			State = 1425;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1414;
+				State = 1419;
 				_localctx.amount = list();
 				}
 				break;
@@ -11360,6 +11402,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -11402,18 +11445,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1415;
+				State = 1420;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1416;
+				State = 1421;
 				Match(OPEN);
-				State = 1417;
+				State = 1422;
 				_localctx.inside = count();
-				State = 1418;
+				State = 1423;
 				Match(CLOSE);
 				}
 				break;
@@ -11452,7 +11495,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1422;
+			State = 1427;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11505,36 +11548,36 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1424;
+			State = 1429;
 			_localctx.first = number();
-			State = 1436;
+			State = 1441;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1425;
+				State = 1430;
 				Match(OPEN);
-				State = 1426;
+				State = 1431;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1431;
+				State = 1436;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1427;
+					State = 1432;
 					Match(COMMA);
-					State = 1428;
+					State = 1433;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1433;
+					State = 1438;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1434;
+				State = 1439;
 				Match(CLOSE);
 				}
 			}
@@ -11570,20 +11613,20 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 202, RULE_number);
 		int _la;
 		try {
-			State = 1443;
+			State = 1448;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1438;
+				State = 1443;
 				_localctx.whole = Match(NUMBER);
-				State = 1440;
+				State = 1445;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1439;
+					State = 1444;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11593,7 +11636,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1442;
+				State = 1447;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11633,9 +11676,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1445;
+			State = 1450;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 3242591731706757121L) != 0)) ) {
+			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11725,6 +11768,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LESS() { return GetToken(TurnrowParser.LESS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MAKE() { return GetToken(TurnrowParser.MAKE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MIRRORED() { return GetToken(TurnrowParser.MIRRORED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MOST() { return GetToken(TurnrowParser.MOST, 0); }
@@ -11779,9 +11823,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1447;
+			State = 1452;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11802,7 +11846,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,163,1450,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,164,1455,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11839,508 +11883,511 @@ internal partial class TurnrowParser : Parser {
 		1,29,1,29,1,29,1,29,1,29,1,29,3,29,478,8,29,1,30,1,30,1,30,1,30,1,30,1,
 		30,1,30,5,30,487,8,30,10,30,12,30,490,9,30,1,31,1,31,1,31,1,31,1,32,1,
 		32,1,32,1,32,1,32,1,32,1,32,3,32,503,8,32,1,32,1,32,1,32,1,32,3,32,509,
-		8,32,1,33,1,33,1,33,3,33,514,8,33,1,33,3,33,517,8,33,1,34,1,34,1,34,1,
-		34,1,34,1,34,1,34,1,34,3,34,527,8,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,
-		535,8,34,1,34,1,34,1,34,1,34,5,34,541,8,34,10,34,12,34,544,9,34,1,34,1,
-		34,1,34,1,34,3,34,550,8,34,1,34,1,34,1,34,5,34,555,8,34,10,34,12,34,558,
-		9,34,1,34,1,34,1,34,1,34,5,34,564,8,34,10,34,12,34,567,9,34,3,34,569,8,
-		34,1,35,1,35,3,35,573,8,35,1,36,4,36,576,8,36,11,36,12,36,577,1,36,1,36,
-		5,36,582,8,36,10,36,12,36,585,9,36,1,37,1,37,1,37,1,37,3,37,591,8,37,1,
-		38,1,38,1,38,1,38,1,38,3,38,598,8,38,1,39,1,39,1,39,3,39,603,8,39,1,40,
-		1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,615,8,40,1,40,1,40,3,
-		40,619,8,40,1,41,1,41,1,41,1,41,1,41,1,42,1,42,1,42,1,42,1,42,5,42,631,
-		8,42,10,42,12,42,634,9,42,1,43,1,43,1,43,1,43,1,43,1,43,3,43,642,8,43,
-		1,44,1,44,1,44,1,45,1,45,1,45,1,45,1,46,1,46,3,46,653,8,46,1,46,3,46,656,
-		8,46,1,46,1,46,1,46,3,46,661,8,46,1,47,1,47,1,47,1,47,1,47,3,47,668,8,
-		47,1,47,1,47,1,47,3,47,673,8,47,1,48,1,48,1,48,5,48,678,8,48,10,48,12,
-		48,681,9,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,690,8,49,1,49,3,49,
-		693,8,49,1,49,1,49,3,49,697,8,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,
-		49,706,8,49,1,49,1,49,3,49,710,8,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,
-		1,49,1,49,3,49,721,8,49,1,49,3,49,724,8,49,1,49,4,49,727,8,49,11,49,12,
-		49,728,1,49,1,49,3,49,733,8,49,1,49,1,49,3,49,737,8,49,1,49,1,49,3,49,
-		741,8,49,1,49,1,49,3,49,745,8,49,1,49,3,49,748,8,49,1,49,3,49,751,8,49,
-		3,49,753,8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,51,1,51,1,51,1,
-		51,1,52,4,52,768,8,52,11,52,12,52,769,1,52,1,52,5,52,774,8,52,10,52,12,
-		52,777,9,52,1,52,3,52,780,8,52,1,53,1,53,3,53,784,8,53,1,53,3,53,787,8,
-		53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,3,54,798,8,54,3,54,800,
-		8,54,1,55,1,55,1,55,5,55,805,8,55,10,55,12,55,808,9,55,1,55,1,55,4,55,
-		812,8,55,11,55,12,55,813,3,55,816,8,55,1,55,1,55,1,55,1,55,3,55,822,8,
-		55,1,55,1,55,5,55,826,8,55,10,55,12,55,829,9,55,1,55,1,55,3,55,833,8,55,
-		1,55,4,55,836,8,55,11,55,12,55,837,1,55,1,55,1,55,4,55,843,8,55,11,55,
-		12,55,844,3,55,847,8,55,3,55,849,8,55,1,55,1,55,1,55,1,55,1,55,1,55,3,
-		55,857,8,55,1,55,3,55,860,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,
-		3,56,870,8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,879,8,56,3,56,881,
-		8,56,1,56,3,56,884,8,56,1,57,1,57,1,57,1,57,5,57,890,8,57,10,57,12,57,
-		893,9,57,1,57,1,57,1,57,1,58,1,58,1,58,3,58,901,8,58,1,59,1,59,1,59,1,
-		59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,913,8,59,1,60,1,60,1,60,1,60,1,60,
-		3,60,920,8,60,1,60,1,60,1,60,1,60,1,60,3,60,927,8,60,1,60,1,60,3,60,931,
-		8,60,1,60,1,60,5,60,935,8,60,10,60,12,60,938,9,60,1,60,3,60,941,8,60,1,
-		61,1,61,1,61,1,61,1,61,1,61,3,61,949,8,61,1,62,1,62,1,62,1,62,3,62,955,
-		8,62,1,62,1,62,1,62,3,62,960,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,
-		63,3,63,970,8,63,1,63,3,63,973,8,63,1,64,1,64,1,64,1,64,1,64,1,64,1,64,
-		1,64,1,64,1,64,1,64,1,64,1,64,3,64,988,8,64,1,64,1,64,3,64,992,8,64,1,
-		64,1,64,3,64,996,8,64,1,64,1,64,5,64,1000,8,64,10,64,12,64,1003,9,64,1,
-		64,1,64,1,64,1,64,1,64,1,64,3,64,1011,8,64,1,64,1,64,5,64,1015,8,64,10,
-		64,12,64,1018,9,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,1027,8,64,3,
-		64,1029,8,64,3,64,1031,8,64,1,65,1,65,1,65,1,65,5,65,1037,8,65,10,65,12,
-		65,1040,9,65,1,65,3,65,1043,8,65,1,65,3,65,1046,8,65,1,66,1,66,1,66,1,
-		66,1,66,3,66,1053,8,66,1,66,1,66,1,66,5,66,1058,8,66,10,66,12,66,1061,
-		9,66,1,67,1,67,3,67,1065,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1072,8,67,
-		3,67,1074,8,67,1,67,1,67,3,67,1078,8,67,1,67,3,67,1081,8,67,1,68,1,68,
-		1,68,3,68,1086,8,68,1,68,1,68,1,68,1,68,3,68,1092,8,68,1,68,1,68,1,68,
-		3,68,1097,8,68,1,69,1,69,1,69,3,69,1102,8,69,1,70,1,70,1,70,1,70,1,70,
-		3,70,1109,8,70,1,70,1,70,1,70,3,70,1114,8,70,1,71,1,71,1,71,1,71,1,71,
-		1,71,1,71,1,71,1,71,3,71,1125,8,71,1,72,1,72,1,72,1,72,1,72,3,72,1132,
-		8,72,1,73,1,73,3,73,1136,8,73,1,73,1,73,1,73,1,74,1,74,1,74,1,74,1,74,
-		1,74,1,74,1,74,5,74,1149,8,74,10,74,12,74,1152,9,74,1,75,1,75,1,75,1,75,
-		1,75,1,75,1,75,1,75,3,75,1162,8,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
-		1170,8,75,1,76,1,76,4,76,1174,8,76,11,76,12,76,1175,1,76,1,76,5,76,1180,
-		8,76,10,76,12,76,1183,9,76,1,76,1,76,1,76,3,76,1188,8,76,3,76,1190,8,76,
-		3,76,1192,8,76,1,76,1,76,4,76,1196,8,76,11,76,12,76,1197,1,76,1,76,5,76,
-		1202,8,76,10,76,12,76,1205,9,76,1,76,1,76,5,76,1209,8,76,10,76,12,76,1212,
-		9,76,1,76,1,76,3,76,1216,8,76,1,77,4,77,1219,8,77,11,77,12,77,1220,1,78,
-		1,78,1,78,1,78,1,78,1,78,1,78,3,78,1230,8,78,1,78,1,78,1,78,1,78,3,78,
-		1236,8,78,1,78,3,78,1239,8,78,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1247,
-		8,79,1,80,1,80,3,80,1251,8,80,1,80,1,80,1,80,1,80,1,80,3,80,1258,8,80,
-		1,80,1,80,1,80,1,80,1,80,3,80,1265,8,80,1,81,3,81,1268,8,81,1,81,4,81,
-		1271,8,81,11,81,12,81,1272,1,81,1,81,1,81,1,81,4,81,1279,8,81,11,81,12,
-		81,1280,3,81,1283,8,81,1,81,1,81,1,81,1,81,1,81,1,81,3,81,1291,8,81,3,
-		81,1293,8,81,1,81,3,81,1296,8,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,
-		82,1,82,1,82,3,82,1308,8,82,3,82,1310,8,82,1,82,1,82,1,82,3,82,1315,8,
-		82,1,82,3,82,1318,8,82,1,83,1,83,3,83,1322,8,83,1,83,1,83,5,83,1326,8,
-		83,10,83,12,83,1329,9,83,3,83,1331,8,83,1,84,1,84,1,84,3,84,1336,8,84,
-		1,85,1,85,1,85,1,85,5,85,1342,8,85,10,85,12,85,1345,9,85,1,85,1,85,1,85,
-		1,85,1,85,3,85,1352,8,85,1,86,1,86,4,86,1356,8,86,11,86,12,86,1357,1,86,
-		3,86,1361,8,86,1,87,1,87,1,87,1,87,3,87,1367,8,87,3,87,1369,8,87,1,88,
-		1,88,1,89,1,89,1,90,4,90,1376,8,90,11,90,12,90,1377,1,91,1,91,1,92,1,92,
-		1,93,1,93,5,93,1386,8,93,10,93,12,93,1389,9,93,1,94,1,94,1,94,1,95,1,95,
-		3,95,1396,8,95,1,95,1,95,1,95,1,95,1,95,3,95,1403,8,95,1,96,1,96,5,96,
-		1407,8,96,10,96,12,96,1410,9,96,1,97,1,97,1,97,1,98,1,98,1,98,1,98,1,98,
-		1,98,3,98,1421,8,98,1,99,1,99,1,100,1,100,1,100,1,100,1,100,5,100,1430,
-		8,100,10,100,12,100,1433,9,100,1,100,1,100,3,100,1437,8,100,1,101,1,101,
-		3,101,1441,8,101,1,101,3,101,1444,8,101,1,102,1,102,1,103,1,103,1,103,
-		0,0,104,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
-		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
-		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
-		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,
-		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,202,
-		204,206,0,18,2,0,150,151,153,154,2,0,20,20,70,70,2,0,44,44,129,129,2,0,
-		150,150,153,153,2,0,91,91,143,143,2,0,76,76,140,140,2,0,63,63,95,95,2,
-		0,33,33,42,42,4,0,88,88,96,96,105,105,123,123,2,0,88,88,96,96,2,0,98,98,
-		103,103,2,0,122,122,148,148,2,0,74,74,94,94,1,0,43,44,1,0,128,129,2,0,
-		10,12,14,14,4,0,93,93,149,149,151,152,154,154,28,0,15,18,20,27,29,31,33,
-		42,45,56,58,60,62,63,66,66,68,68,70,73,75,83,85,87,89,91,95,95,97,115,
-		117,121,123,123,125,125,127,128,130,130,132,133,135,138,140,143,145,145,
-		147,147,150,150,153,153,155,155,1622,0,208,1,0,0,0,2,211,1,0,0,0,4,254,
-		1,0,0,0,6,256,1,0,0,0,8,259,1,0,0,0,10,262,1,0,0,0,12,269,1,0,0,0,14,271,
-		1,0,0,0,16,274,1,0,0,0,18,290,1,0,0,0,20,292,1,0,0,0,22,295,1,0,0,0,24,
-		298,1,0,0,0,26,301,1,0,0,0,28,303,1,0,0,0,30,323,1,0,0,0,32,325,1,0,0,
-		0,34,329,1,0,0,0,36,350,1,0,0,0,38,353,1,0,0,0,40,385,1,0,0,0,42,387,1,
-		0,0,0,44,392,1,0,0,0,46,413,1,0,0,0,48,421,1,0,0,0,50,429,1,0,0,0,52,436,
-		1,0,0,0,54,453,1,0,0,0,56,455,1,0,0,0,58,464,1,0,0,0,60,479,1,0,0,0,62,
-		491,1,0,0,0,64,508,1,0,0,0,66,510,1,0,0,0,68,568,1,0,0,0,70,570,1,0,0,
-		0,72,575,1,0,0,0,74,590,1,0,0,0,76,592,1,0,0,0,78,599,1,0,0,0,80,618,1,
-		0,0,0,82,620,1,0,0,0,84,625,1,0,0,0,86,641,1,0,0,0,88,643,1,0,0,0,90,646,
-		1,0,0,0,92,650,1,0,0,0,94,662,1,0,0,0,96,674,1,0,0,0,98,752,1,0,0,0,100,
-		754,1,0,0,0,102,762,1,0,0,0,104,779,1,0,0,0,106,786,1,0,0,0,108,799,1,
-		0,0,0,110,801,1,0,0,0,112,861,1,0,0,0,114,885,1,0,0,0,116,897,1,0,0,0,
-		118,912,1,0,0,0,120,914,1,0,0,0,122,948,1,0,0,0,124,950,1,0,0,0,126,961,
-		1,0,0,0,128,974,1,0,0,0,130,1042,1,0,0,0,132,1052,1,0,0,0,134,1073,1,0,
-		0,0,136,1096,1,0,0,0,138,1101,1,0,0,0,140,1103,1,0,0,0,142,1115,1,0,0,
-		0,144,1131,1,0,0,0,146,1135,1,0,0,0,148,1140,1,0,0,0,150,1169,1,0,0,0,
-		152,1171,1,0,0,0,154,1218,1,0,0,0,156,1238,1,0,0,0,158,1246,1,0,0,0,160,
-		1264,1,0,0,0,162,1267,1,0,0,0,164,1297,1,0,0,0,166,1319,1,0,0,0,168,1332,
-		1,0,0,0,170,1337,1,0,0,0,172,1353,1,0,0,0,174,1368,1,0,0,0,176,1370,1,
-		0,0,0,178,1372,1,0,0,0,180,1375,1,0,0,0,182,1379,1,0,0,0,184,1381,1,0,
-		0,0,186,1383,1,0,0,0,188,1390,1,0,0,0,190,1402,1,0,0,0,192,1404,1,0,0,
-		0,194,1411,1,0,0,0,196,1420,1,0,0,0,198,1422,1,0,0,0,200,1424,1,0,0,0,
-		202,1443,1,0,0,0,204,1445,1,0,0,0,206,1447,1,0,0,0,208,209,3,4,2,0,209,
-		210,5,0,0,1,210,1,1,0,0,0,211,212,3,170,85,0,212,213,5,0,0,1,213,3,1,0,
-		0,0,214,255,3,6,3,0,215,255,3,8,4,0,216,255,3,10,5,0,217,255,3,14,7,0,
-		218,255,3,16,8,0,219,255,3,20,10,0,220,255,3,22,11,0,221,255,3,24,12,0,
-		222,255,3,26,13,0,223,255,3,28,14,0,224,255,3,32,16,0,225,255,3,34,17,
-		0,226,255,3,38,19,0,227,255,3,42,21,0,228,255,3,44,22,0,229,255,3,66,33,
-		0,230,255,3,76,38,0,231,255,3,78,39,0,232,255,3,80,40,0,233,255,3,82,41,
-		0,234,255,3,84,42,0,235,255,3,88,44,0,236,255,3,90,45,0,237,255,3,92,46,
-		0,238,255,3,94,47,0,239,255,3,112,56,0,240,255,3,120,60,0,241,255,3,124,
-		62,0,242,255,3,126,63,0,243,255,3,128,64,0,244,255,3,152,76,0,245,255,
-		3,164,82,0,246,255,3,46,23,0,247,255,3,114,57,0,248,255,3,48,24,0,249,
-		255,3,50,25,0,250,255,3,52,26,0,251,255,3,58,29,0,252,255,3,60,30,0,253,
-		255,3,56,28,0,254,214,1,0,0,0,254,215,1,0,0,0,254,216,1,0,0,0,254,217,
-		1,0,0,0,254,218,1,0,0,0,254,219,1,0,0,0,254,220,1,0,0,0,254,221,1,0,0,
-		0,254,222,1,0,0,0,254,223,1,0,0,0,254,224,1,0,0,0,254,225,1,0,0,0,254,
-		226,1,0,0,0,254,227,1,0,0,0,254,228,1,0,0,0,254,229,1,0,0,0,254,230,1,
-		0,0,0,254,231,1,0,0,0,254,232,1,0,0,0,254,233,1,0,0,0,254,234,1,0,0,0,
-		254,235,1,0,0,0,254,236,1,0,0,0,254,237,1,0,0,0,254,238,1,0,0,0,254,239,
-		1,0,0,0,254,240,1,0,0,0,254,241,1,0,0,0,254,242,1,0,0,0,254,243,1,0,0,
-		0,254,244,1,0,0,0,254,245,1,0,0,0,254,246,1,0,0,0,254,247,1,0,0,0,254,
-		248,1,0,0,0,254,249,1,0,0,0,254,250,1,0,0,0,254,251,1,0,0,0,254,252,1,
-		0,0,0,254,253,1,0,0,0,255,5,1,0,0,0,256,257,5,37,0,0,257,258,3,202,101,
-		0,258,7,1,0,0,0,259,260,5,39,0,0,260,261,5,160,0,0,261,9,1,0,0,0,262,263,
-		5,53,0,0,263,264,3,12,6,0,264,11,1,0,0,0,265,270,5,156,0,0,266,270,5,159,
-		0,0,267,270,5,160,0,0,268,270,3,206,103,0,269,265,1,0,0,0,269,266,1,0,
-		0,0,269,267,1,0,0,0,269,268,1,0,0,0,270,13,1,0,0,0,271,272,5,51,0,0,272,
-		273,3,206,103,0,273,15,1,0,0,0,274,275,5,47,0,0,275,280,3,18,9,0,276,277,
-		5,4,0,0,277,279,3,18,9,0,278,276,1,0,0,0,279,282,1,0,0,0,280,278,1,0,0,
-		0,280,281,1,0,0,0,281,17,1,0,0,0,282,280,1,0,0,0,283,291,3,206,103,0,284,
-		291,5,160,0,0,285,288,5,156,0,0,286,289,3,206,103,0,287,289,5,14,0,0,288,
-		286,1,0,0,0,288,287,1,0,0,0,288,289,1,0,0,0,289,291,1,0,0,0,290,283,1,
-		0,0,0,290,284,1,0,0,0,290,285,1,0,0,0,291,19,1,0,0,0,292,293,5,48,0,0,
-		293,294,5,160,0,0,294,21,1,0,0,0,295,296,5,38,0,0,296,297,5,160,0,0,297,
-		23,1,0,0,0,298,299,5,54,0,0,299,300,3,206,103,0,300,25,1,0,0,0,301,302,
-		5,3,0,0,302,27,1,0,0,0,303,304,5,56,0,0,304,306,3,206,103,0,305,307,5,
-		160,0,0,306,305,1,0,0,0,306,307,1,0,0,0,307,312,1,0,0,0,308,309,5,4,0,
-		0,309,311,3,30,15,0,310,308,1,0,0,0,311,314,1,0,0,0,312,310,1,0,0,0,312,
-		313,1,0,0,0,313,29,1,0,0,0,314,312,1,0,0,0,315,316,5,142,0,0,316,324,3,
-		202,101,0,317,321,3,202,101,0,318,322,7,0,0,0,319,320,5,13,0,0,320,322,
-		5,86,0,0,321,318,1,0,0,0,321,319,1,0,0,0,322,324,1,0,0,0,323,315,1,0,0,
-		0,323,317,1,0,0,0,324,31,1,0,0,0,325,326,5,31,0,0,326,327,3,202,101,0,
-		327,328,5,152,0,0,328,33,1,0,0,0,329,330,5,30,0,0,330,331,3,180,90,0,331,
-		332,5,6,0,0,332,333,3,202,101,0,333,348,3,184,92,0,334,335,5,61,0,0,335,
-		336,3,202,101,0,336,337,3,182,91,0,337,338,5,134,0,0,338,339,3,36,18,0,
-		339,349,1,0,0,0,340,341,5,134,0,0,341,342,3,36,18,0,342,343,5,4,0,0,343,
-		344,3,202,101,0,344,345,3,182,91,0,345,346,5,134,0,0,346,347,3,36,18,0,
-		347,349,1,0,0,0,348,334,1,0,0,0,348,340,1,0,0,0,349,35,1,0,0,0,350,351,
-		3,202,101,0,351,352,3,204,102,0,352,37,1,0,0,0,353,354,5,52,0,0,354,358,
-		3,180,90,0,355,356,5,4,0,0,356,357,5,105,0,0,357,359,5,43,0,0,358,355,
-		1,0,0,0,358,359,1,0,0,0,359,360,1,0,0,0,360,361,5,6,0,0,361,362,5,70,0,
-		0,362,367,3,202,101,0,363,368,5,73,0,0,364,365,5,75,0,0,365,366,5,106,
-		0,0,366,368,5,22,0,0,367,363,1,0,0,0,367,364,1,0,0,0,367,368,1,0,0,0,368,
-		373,1,0,0,0,369,370,5,4,0,0,370,372,3,40,20,0,371,369,1,0,0,0,372,375,
-		1,0,0,0,373,371,1,0,0,0,373,374,1,0,0,0,374,39,1,0,0,0,375,373,1,0,0,0,
-		376,377,5,88,0,0,377,378,5,128,0,0,378,379,5,93,0,0,379,380,5,158,0,0,
-		380,386,7,1,0,0,381,382,5,106,0,0,382,383,5,93,0,0,383,384,5,131,0,0,384,
-		386,5,89,0,0,385,376,1,0,0,0,385,381,1,0,0,0,386,41,1,0,0,0,387,388,5,
-		36,0,0,388,389,3,206,103,0,389,390,5,95,0,0,390,391,3,186,93,0,391,43,
-		1,0,0,0,392,393,5,22,0,0,393,394,3,206,103,0,394,404,5,95,0,0,395,396,
-		7,2,0,0,396,397,5,28,0,0,397,405,3,186,93,0,398,402,3,186,93,0,399,400,
-		7,2,0,0,400,401,5,28,0,0,401,403,3,186,93,0,402,399,1,0,0,0,402,403,1,
-		0,0,0,403,405,1,0,0,0,404,395,1,0,0,0,404,398,1,0,0,0,405,410,1,0,0,0,
-		406,407,5,4,0,0,407,409,3,64,32,0,408,406,1,0,0,0,409,412,1,0,0,0,410,
-		408,1,0,0,0,410,411,1,0,0,0,411,45,1,0,0,0,412,410,1,0,0,0,413,419,5,21,
-		0,0,414,415,5,146,0,0,415,416,5,137,0,0,416,420,7,1,0,0,417,418,5,144,
-		0,0,418,420,5,71,0,0,419,414,1,0,0,0,419,417,1,0,0,0,420,47,1,0,0,0,421,
-		427,5,18,0,0,422,423,3,206,103,0,423,424,5,4,0,0,424,425,3,204,102,0,425,
-		428,1,0,0,0,426,428,5,160,0,0,427,422,1,0,0,0,427,426,1,0,0,0,428,49,1,
-		0,0,0,429,430,5,24,0,0,430,431,3,206,103,0,431,432,5,95,0,0,432,434,3,
-		186,93,0,433,435,5,99,0,0,434,433,1,0,0,0,434,435,1,0,0,0,435,51,1,0,0,
-		0,436,437,5,27,0,0,437,438,3,206,103,0,438,439,5,95,0,0,439,444,3,166,
-		83,0,440,441,5,4,0,0,441,443,3,54,27,0,442,440,1,0,0,0,443,446,1,0,0,0,
-		444,442,1,0,0,0,444,445,1,0,0,0,445,53,1,0,0,0,446,444,1,0,0,0,447,454,
-		5,112,0,0,448,449,5,130,0,0,449,450,5,69,0,0,450,451,3,202,101,0,451,452,
-		5,13,0,0,452,454,1,0,0,0,453,447,1,0,0,0,453,448,1,0,0,0,454,55,1,0,0,
-		0,455,456,5,15,0,0,456,459,3,206,103,0,457,458,5,108,0,0,458,460,3,206,
-		103,0,459,457,1,0,0,0,459,460,1,0,0,0,460,461,1,0,0,0,461,462,5,6,0,0,
-		462,463,5,160,0,0,463,57,1,0,0,0,464,465,5,50,0,0,465,466,3,180,90,0,466,
-		467,5,6,0,0,467,468,3,202,101,0,468,469,3,184,92,0,469,470,5,61,0,0,470,
-		471,3,202,101,0,471,472,3,182,91,0,472,473,5,141,0,0,473,474,3,202,101,
-		0,474,477,7,3,0,0,475,476,5,4,0,0,476,478,3,206,103,0,477,475,1,0,0,0,
-		477,478,1,0,0,0,478,59,1,0,0,0,479,480,5,34,0,0,480,481,3,18,9,0,481,482,
-		5,6,0,0,482,483,3,206,103,0,483,488,3,62,31,0,484,485,5,4,0,0,485,487,
-		3,62,31,0,486,484,1,0,0,0,487,490,1,0,0,0,488,486,1,0,0,0,488,489,1,0,
-		0,0,489,61,1,0,0,0,490,488,1,0,0,0,491,492,3,202,101,0,492,493,3,204,102,
-		0,493,494,7,4,0,0,494,63,1,0,0,0,495,509,5,107,0,0,496,509,5,83,0,0,497,
-		498,5,104,0,0,498,499,5,108,0,0,499,502,3,196,98,0,500,501,5,10,0,0,501,
-		503,3,196,98,0,502,500,1,0,0,0,502,503,1,0,0,0,503,509,1,0,0,0,504,505,
-		5,121,0,0,505,509,7,5,0,0,506,507,5,145,0,0,507,509,3,186,93,0,508,495,
-		1,0,0,0,508,496,1,0,0,0,508,497,1,0,0,0,508,504,1,0,0,0,508,506,1,0,0,
-		0,509,65,1,0,0,0,510,511,5,40,0,0,511,513,3,206,103,0,512,514,3,68,34,
-		0,513,512,1,0,0,0,513,514,1,0,0,0,514,516,1,0,0,0,515,517,3,170,85,0,516,
-		515,1,0,0,0,516,517,1,0,0,0,517,67,1,0,0,0,518,519,5,29,0,0,519,520,3,
-		206,103,0,520,521,5,6,0,0,521,526,3,192,96,0,522,523,3,184,92,0,523,524,
-		5,65,0,0,524,525,3,174,87,0,525,527,1,0,0,0,526,522,1,0,0,0,526,527,1,
-		0,0,0,527,569,1,0,0,0,528,529,5,95,0,0,529,530,3,206,103,0,530,534,5,101,
-		0,0,531,532,5,4,0,0,532,533,5,136,0,0,533,535,5,115,0,0,534,531,1,0,0,
-		0,534,535,1,0,0,0,535,569,1,0,0,0,536,537,5,57,0,0,537,542,3,70,35,0,538,
-		539,5,4,0,0,539,541,3,70,35,0,540,538,1,0,0,0,541,544,1,0,0,0,542,540,
-		1,0,0,0,542,543,1,0,0,0,543,569,1,0,0,0,544,542,1,0,0,0,545,546,5,117,
-		0,0,546,549,5,140,0,0,547,550,5,60,0,0,548,550,5,64,0,0,549,547,1,0,0,
-		0,549,548,1,0,0,0,550,551,1,0,0,0,551,556,3,72,36,0,552,553,5,61,0,0,553,
-		555,3,72,36,0,554,552,1,0,0,0,555,558,1,0,0,0,556,554,1,0,0,0,556,557,
-		1,0,0,0,557,559,1,0,0,0,558,556,1,0,0,0,559,560,5,6,0,0,560,565,3,162,
-		81,0,561,562,5,4,0,0,562,564,3,162,81,0,563,561,1,0,0,0,564,567,1,0,0,
-		0,565,563,1,0,0,0,565,566,1,0,0,0,566,569,1,0,0,0,567,565,1,0,0,0,568,
-		518,1,0,0,0,568,528,1,0,0,0,568,536,1,0,0,0,568,545,1,0,0,0,569,69,1,0,
-		0,0,570,572,3,206,103,0,571,573,3,206,103,0,572,571,1,0,0,0,572,573,1,
-		0,0,0,573,71,1,0,0,0,574,576,3,158,79,0,575,574,1,0,0,0,576,577,1,0,0,
-		0,577,575,1,0,0,0,577,578,1,0,0,0,578,583,1,0,0,0,579,580,5,4,0,0,580,
-		582,3,74,37,0,581,579,1,0,0,0,582,585,1,0,0,0,583,581,1,0,0,0,583,584,
-		1,0,0,0,584,73,1,0,0,0,585,583,1,0,0,0,586,591,3,160,80,0,587,588,3,176,
-		88,0,588,589,5,87,0,0,589,591,1,0,0,0,590,586,1,0,0,0,590,587,1,0,0,0,
-		591,75,1,0,0,0,592,593,5,17,0,0,593,594,5,144,0,0,594,595,3,192,96,0,595,
-		597,3,184,92,0,596,598,3,170,85,0,597,596,1,0,0,0,597,598,1,0,0,0,598,
-		77,1,0,0,0,599,600,5,20,0,0,600,602,3,192,96,0,601,603,3,170,85,0,602,
-		601,1,0,0,0,602,603,1,0,0,0,603,79,1,0,0,0,604,605,5,29,0,0,605,606,5,
-		90,0,0,606,607,3,174,87,0,607,608,7,6,0,0,608,609,3,206,103,0,609,619,
-		1,0,0,0,610,611,5,19,0,0,611,615,5,80,0,0,612,613,7,7,0,0,613,615,5,79,
-		0,0,614,610,1,0,0,0,614,612,1,0,0,0,615,616,1,0,0,0,616,617,7,6,0,0,617,
-		619,3,206,103,0,618,604,1,0,0,0,618,614,1,0,0,0,619,81,1,0,0,0,620,621,
-		5,35,0,0,621,622,5,105,0,0,622,623,5,43,0,0,623,624,3,206,103,0,624,83,
-		1,0,0,0,625,626,5,23,0,0,626,627,5,6,0,0,627,632,3,86,43,0,628,629,5,4,
-		0,0,629,631,3,86,43,0,630,628,1,0,0,0,631,634,1,0,0,0,632,630,1,0,0,0,
-		632,633,1,0,0,0,633,85,1,0,0,0,634,632,1,0,0,0,635,636,5,124,0,0,636,642,
-		3,192,96,0,637,638,3,192,96,0,638,639,5,28,0,0,639,640,3,206,103,0,640,
-		642,1,0,0,0,641,635,1,0,0,0,641,637,1,0,0,0,642,87,1,0,0,0,643,644,5,26,
-		0,0,644,645,5,109,0,0,645,89,1,0,0,0,646,647,5,55,0,0,647,648,5,93,0,0,
-		648,649,5,82,0,0,649,91,1,0,0,0,650,652,5,43,0,0,651,653,3,192,96,0,652,
-		651,1,0,0,0,652,653,1,0,0,0,653,655,1,0,0,0,654,656,3,176,88,0,655,654,
-		1,0,0,0,655,656,1,0,0,0,656,657,1,0,0,0,657,658,5,6,0,0,658,660,3,96,48,
-		0,659,661,3,170,85,0,660,659,1,0,0,0,660,661,1,0,0,0,661,93,1,0,0,0,662,
-		663,5,44,0,0,663,664,3,192,96,0,664,665,5,134,0,0,665,667,3,192,96,0,666,
-		668,3,176,88,0,667,666,1,0,0,0,667,668,1,0,0,0,668,669,1,0,0,0,669,670,
-		5,6,0,0,670,672,3,96,48,0,671,673,3,170,85,0,672,671,1,0,0,0,672,673,1,
-		0,0,0,673,95,1,0,0,0,674,679,3,98,49,0,675,676,5,4,0,0,676,678,3,98,49,
-		0,677,675,1,0,0,0,678,681,1,0,0,0,679,677,1,0,0,0,679,680,1,0,0,0,680,
-		97,1,0,0,0,681,679,1,0,0,0,682,683,5,7,0,0,683,684,3,96,48,0,684,689,5,
-		8,0,0,685,686,3,192,96,0,686,687,5,133,0,0,687,690,1,0,0,0,688,690,3,108,
-		54,0,689,685,1,0,0,0,689,688,1,0,0,0,689,690,1,0,0,0,690,692,1,0,0,0,691,
-		693,3,110,55,0,692,691,1,0,0,0,692,693,1,0,0,0,693,753,1,0,0,0,694,696,
-		5,124,0,0,695,697,3,192,96,0,696,695,1,0,0,0,696,697,1,0,0,0,697,753,1,
-		0,0,0,698,699,5,126,0,0,699,700,5,115,0,0,700,753,3,192,96,0,701,705,5,
-		32,0,0,702,703,5,131,0,0,703,706,5,120,0,0,704,706,3,192,96,0,705,702,
-		1,0,0,0,705,704,1,0,0,0,706,709,1,0,0,0,707,708,5,28,0,0,708,710,5,97,
-		0,0,709,707,1,0,0,0,709,710,1,0,0,0,710,753,1,0,0,0,711,712,5,92,0,0,712,
-		713,3,192,96,0,713,714,5,28,0,0,714,715,3,206,103,0,715,753,1,0,0,0,716,
-		717,5,67,0,0,717,720,3,192,96,0,718,719,5,28,0,0,719,721,3,206,103,0,720,
-		718,1,0,0,0,720,721,1,0,0,0,721,753,1,0,0,0,722,724,3,200,100,0,723,722,
-		1,0,0,0,723,724,1,0,0,0,724,747,1,0,0,0,725,727,3,206,103,0,726,725,1,
-		0,0,0,727,728,1,0,0,0,728,726,1,0,0,0,728,729,1,0,0,0,729,740,1,0,0,0,
-		730,732,3,178,89,0,731,733,3,106,53,0,732,731,1,0,0,0,732,733,1,0,0,0,
-		733,741,1,0,0,0,734,736,3,104,52,0,735,737,3,100,50,0,736,735,1,0,0,0,
-		736,737,1,0,0,0,737,741,1,0,0,0,738,741,3,100,50,0,739,741,3,102,51,0,
-		740,730,1,0,0,0,740,734,1,0,0,0,740,738,1,0,0,0,740,739,1,0,0,0,740,741,
-		1,0,0,0,741,748,1,0,0,0,742,744,3,178,89,0,743,745,3,106,53,0,744,743,
-		1,0,0,0,744,745,1,0,0,0,745,748,1,0,0,0,746,748,3,102,51,0,747,726,1,0,
-		0,0,747,742,1,0,0,0,747,746,1,0,0,0,748,750,1,0,0,0,749,751,3,110,55,0,
-		750,749,1,0,0,0,750,751,1,0,0,0,751,753,1,0,0,0,752,682,1,0,0,0,752,694,
-		1,0,0,0,752,698,1,0,0,0,752,701,1,0,0,0,752,711,1,0,0,0,752,716,1,0,0,
-		0,752,723,1,0,0,0,753,99,1,0,0,0,754,755,5,144,0,0,755,756,5,7,0,0,756,
-		757,3,96,48,0,757,758,5,8,0,0,758,759,3,192,96,0,759,760,5,133,0,0,760,
-		761,5,84,0,0,761,101,1,0,0,0,762,763,5,65,0,0,763,764,5,77,0,0,764,765,
-		5,81,0,0,765,103,1,0,0,0,766,768,3,194,97,0,767,766,1,0,0,0,768,769,1,
-		0,0,0,769,767,1,0,0,0,769,770,1,0,0,0,770,780,1,0,0,0,771,775,3,200,100,
-		0,772,774,3,194,97,0,773,772,1,0,0,0,774,777,1,0,0,0,775,773,1,0,0,0,775,
-		776,1,0,0,0,776,780,1,0,0,0,777,775,1,0,0,0,778,780,3,108,54,0,779,767,
-		1,0,0,0,779,771,1,0,0,0,779,778,1,0,0,0,780,105,1,0,0,0,781,783,3,192,
-		96,0,782,784,5,84,0,0,783,782,1,0,0,0,783,784,1,0,0,0,784,787,1,0,0,0,
-		785,787,3,108,54,0,786,781,1,0,0,0,786,785,1,0,0,0,787,107,1,0,0,0,788,
-		800,5,57,0,0,789,800,5,64,0,0,790,791,5,134,0,0,791,800,5,72,0,0,792,793,
-		5,139,0,0,793,794,3,192,96,0,794,797,5,119,0,0,795,796,5,66,0,0,796,798,
-		5,72,0,0,797,795,1,0,0,0,797,798,1,0,0,0,798,800,1,0,0,0,799,788,1,0,0,
-		0,799,789,1,0,0,0,799,790,1,0,0,0,799,792,1,0,0,0,800,109,1,0,0,0,801,
-		859,5,93,0,0,802,806,7,8,0,0,803,805,3,206,103,0,804,803,1,0,0,0,805,808,
-		1,0,0,0,806,804,1,0,0,0,806,807,1,0,0,0,807,815,1,0,0,0,808,806,1,0,0,
-		0,809,811,5,61,0,0,810,812,3,206,103,0,811,810,1,0,0,0,812,813,1,0,0,0,
-		813,811,1,0,0,0,813,814,1,0,0,0,814,816,1,0,0,0,815,809,1,0,0,0,815,816,
-		1,0,0,0,816,821,1,0,0,0,817,818,5,139,0,0,818,819,3,192,96,0,819,820,5,
-		119,0,0,820,822,1,0,0,0,821,817,1,0,0,0,821,822,1,0,0,0,822,860,1,0,0,
-		0,823,827,5,77,0,0,824,826,3,206,103,0,825,824,1,0,0,0,826,829,1,0,0,0,
-		827,825,1,0,0,0,827,828,1,0,0,0,828,848,1,0,0,0,829,827,1,0,0,0,830,832,
-		5,61,0,0,831,833,3,200,100,0,832,831,1,0,0,0,832,833,1,0,0,0,833,835,1,
-		0,0,0,834,836,3,206,103,0,835,834,1,0,0,0,836,837,1,0,0,0,837,835,1,0,
-		0,0,837,838,1,0,0,0,838,846,1,0,0,0,839,840,5,93,0,0,840,842,5,77,0,0,
-		841,843,3,206,103,0,842,841,1,0,0,0,843,844,1,0,0,0,844,842,1,0,0,0,844,
-		845,1,0,0,0,845,847,1,0,0,0,846,839,1,0,0,0,846,847,1,0,0,0,847,849,1,
-		0,0,0,848,830,1,0,0,0,848,849,1,0,0,0,849,856,1,0,0,0,850,857,5,57,0,0,
-		851,857,5,64,0,0,852,853,5,139,0,0,853,854,3,192,96,0,854,855,5,119,0,
-		0,855,857,1,0,0,0,856,850,1,0,0,0,856,851,1,0,0,0,856,852,1,0,0,0,856,
-		857,1,0,0,0,857,860,1,0,0,0,858,860,5,72,0,0,859,802,1,0,0,0,859,823,1,
-		0,0,0,859,858,1,0,0,0,860,111,1,0,0,0,861,869,5,41,0,0,862,863,5,44,0,
-		0,863,864,3,192,96,0,864,865,5,134,0,0,865,866,3,192,96,0,866,870,1,0,
-		0,0,867,868,5,43,0,0,868,870,3,192,96,0,869,862,1,0,0,0,869,867,1,0,0,
-		0,870,871,1,0,0,0,871,872,5,4,0,0,872,880,3,192,96,0,873,874,5,102,0,0,
-		874,881,5,133,0,0,875,878,5,133,0,0,876,877,5,93,0,0,877,879,5,59,0,0,
-		878,876,1,0,0,0,878,879,1,0,0,0,879,881,1,0,0,0,880,873,1,0,0,0,880,875,
-		1,0,0,0,881,883,1,0,0,0,882,884,3,170,85,0,883,882,1,0,0,0,883,884,1,0,
-		0,0,884,113,1,0,0,0,885,886,5,28,0,0,886,891,3,116,58,0,887,888,5,4,0,
-		0,888,890,3,116,58,0,889,887,1,0,0,0,890,893,1,0,0,0,891,889,1,0,0,0,891,
-		892,1,0,0,0,892,894,1,0,0,0,893,891,1,0,0,0,894,895,5,6,0,0,895,896,3,
-		118,59,0,896,115,1,0,0,0,897,900,3,18,9,0,898,899,5,134,0,0,899,901,3,
-		18,9,0,900,898,1,0,0,0,900,901,1,0,0,0,901,117,1,0,0,0,902,913,3,38,19,
-		0,903,913,3,80,40,0,904,913,3,82,41,0,905,913,3,92,46,0,906,913,3,94,47,
-		0,907,913,3,112,56,0,908,913,3,120,60,0,909,913,3,124,62,0,910,913,3,126,
-		63,0,911,913,3,128,64,0,912,902,1,0,0,0,912,903,1,0,0,0,912,904,1,0,0,
-		0,912,905,1,0,0,0,912,906,1,0,0,0,912,907,1,0,0,0,912,908,1,0,0,0,912,
-		909,1,0,0,0,912,910,1,0,0,0,912,911,1,0,0,0,913,119,1,0,0,0,914,926,5,
-		49,0,0,915,916,5,134,0,0,916,919,3,186,93,0,917,918,5,65,0,0,918,920,3,
-		174,87,0,919,917,1,0,0,0,919,920,1,0,0,0,920,927,1,0,0,0,921,922,5,28,
-		0,0,922,927,3,186,93,0,923,924,3,192,96,0,924,925,3,182,91,0,925,927,1,
-		0,0,0,926,915,1,0,0,0,926,921,1,0,0,0,926,923,1,0,0,0,927,930,1,0,0,0,
-		928,929,5,29,0,0,929,931,3,206,103,0,930,928,1,0,0,0,930,931,1,0,0,0,931,
-		936,1,0,0,0,932,933,5,4,0,0,933,935,3,122,61,0,934,932,1,0,0,0,935,938,
-		1,0,0,0,936,934,1,0,0,0,936,937,1,0,0,0,937,940,1,0,0,0,938,936,1,0,0,
-		0,939,941,3,170,85,0,940,939,1,0,0,0,940,941,1,0,0,0,941,121,1,0,0,0,942,
-		943,5,83,0,0,943,949,3,182,91,0,944,945,5,107,0,0,945,949,3,182,91,0,946,
-		947,5,81,0,0,947,949,3,176,88,0,948,942,1,0,0,0,948,944,1,0,0,0,948,946,
-		1,0,0,0,949,123,1,0,0,0,950,951,5,32,0,0,951,954,3,192,96,0,952,953,5,
-		28,0,0,953,955,5,97,0,0,954,952,1,0,0,0,954,955,1,0,0,0,955,956,1,0,0,
-		0,956,957,5,65,0,0,957,959,3,174,87,0,958,960,3,170,85,0,959,958,1,0,0,
-		0,959,960,1,0,0,0,960,125,1,0,0,0,961,962,5,16,0,0,962,963,3,192,96,0,
-		963,964,5,65,0,0,964,969,3,174,87,0,965,966,5,4,0,0,966,967,5,111,0,0,
-		967,968,5,43,0,0,968,970,5,62,0,0,969,965,1,0,0,0,969,970,1,0,0,0,970,
-		972,1,0,0,0,971,973,3,170,85,0,972,971,1,0,0,0,972,973,1,0,0,0,973,127,
-		1,0,0,0,974,1030,5,46,0,0,975,976,5,69,0,0,976,1031,3,144,72,0,977,978,
-		5,44,0,0,978,979,3,192,96,0,979,980,5,134,0,0,980,981,3,192,96,0,981,982,
-		3,130,65,0,982,1031,1,0,0,0,983,984,5,134,0,0,984,987,3,186,93,0,985,986,
-		5,65,0,0,986,988,3,174,87,0,987,985,1,0,0,0,987,988,1,0,0,0,988,992,1,
-		0,0,0,989,990,5,28,0,0,990,992,3,186,93,0,991,983,1,0,0,0,991,989,1,0,
-		0,0,992,995,1,0,0,0,993,994,5,29,0,0,994,996,3,206,103,0,995,993,1,0,0,
-		0,995,996,1,0,0,0,996,1001,1,0,0,0,997,998,5,4,0,0,998,1000,3,122,61,0,
-		999,997,1,0,0,0,1000,1003,1,0,0,0,1001,999,1,0,0,0,1001,1002,1,0,0,0,1002,
-		1004,1,0,0,0,1003,1001,1,0,0,0,1004,1005,3,130,65,0,1005,1031,1,0,0,0,
-		1006,1028,3,192,96,0,1007,1010,3,182,91,0,1008,1009,5,29,0,0,1009,1011,
-		3,206,103,0,1010,1008,1,0,0,0,1010,1011,1,0,0,0,1011,1016,1,0,0,0,1012,
-		1013,5,4,0,0,1013,1015,3,122,61,0,1014,1012,1,0,0,0,1015,1018,1,0,0,0,
-		1016,1014,1,0,0,0,1016,1017,1,0,0,0,1017,1019,1,0,0,0,1018,1016,1,0,0,
-		0,1019,1020,3,130,65,0,1020,1029,1,0,0,0,1021,1022,3,184,92,0,1022,1026,
-		5,93,0,0,1023,1024,5,4,0,0,1024,1025,5,69,0,0,1025,1027,3,144,72,0,1026,
-		1023,1,0,0,0,1026,1027,1,0,0,0,1027,1029,1,0,0,0,1028,1007,1,0,0,0,1028,
-		1021,1,0,0,0,1029,1031,1,0,0,0,1030,975,1,0,0,0,1030,977,1,0,0,0,1030,
-		991,1,0,0,0,1030,1006,1,0,0,0,1031,129,1,0,0,0,1032,1033,5,6,0,0,1033,
-		1038,3,132,66,0,1034,1035,5,5,0,0,1035,1037,3,132,66,0,1036,1034,1,0,0,
-		0,1037,1040,1,0,0,0,1038,1036,1,0,0,0,1038,1039,1,0,0,0,1039,1043,1,0,
-		0,0,1040,1038,1,0,0,0,1041,1043,3,148,74,0,1042,1032,1,0,0,0,1042,1041,
-		1,0,0,0,1043,1045,1,0,0,0,1044,1046,3,170,85,0,1045,1044,1,0,0,0,1045,
-		1046,1,0,0,0,1046,131,1,0,0,0,1047,1048,5,58,0,0,1048,1049,3,192,96,0,
-		1049,1050,3,182,91,0,1050,1051,5,4,0,0,1051,1053,1,0,0,0,1052,1047,1,0,
-		0,0,1052,1053,1,0,0,0,1053,1054,1,0,0,0,1054,1059,3,134,67,0,1055,1056,
-		5,4,0,0,1056,1058,3,136,68,0,1057,1055,1,0,0,0,1058,1061,1,0,0,0,1059,
-		1057,1,0,0,0,1059,1060,1,0,0,0,1060,133,1,0,0,0,1061,1059,1,0,0,0,1062,
-		1065,3,178,89,0,1063,1065,5,16,0,0,1064,1062,1,0,0,0,1064,1063,1,0,0,0,
-		1065,1066,1,0,0,0,1066,1074,3,192,96,0,1067,1068,5,32,0,0,1068,1071,3,
-		192,96,0,1069,1070,5,28,0,0,1070,1072,5,97,0,0,1071,1069,1,0,0,0,1071,
-		1072,1,0,0,0,1072,1074,1,0,0,0,1073,1064,1,0,0,0,1073,1067,1,0,0,0,1074,
-		1077,1,0,0,0,1075,1076,5,65,0,0,1076,1078,3,174,87,0,1077,1075,1,0,0,0,
-		1077,1078,1,0,0,0,1078,1080,1,0,0,0,1079,1081,3,138,69,0,1080,1079,1,0,
-		0,0,1080,1081,1,0,0,0,1081,135,1,0,0,0,1082,1085,5,132,0,0,1083,1086,3,
-		138,69,0,1084,1086,3,134,67,0,1085,1083,1,0,0,0,1085,1084,1,0,0,0,1086,
-		1097,1,0,0,0,1087,1097,3,140,70,0,1088,1091,5,69,0,0,1089,1092,3,142,71,
-		0,1090,1092,3,144,72,0,1091,1089,1,0,0,0,1091,1090,1,0,0,0,1092,1097,1,
-		0,0,0,1093,1097,3,146,73,0,1094,1095,5,65,0,0,1095,1097,3,174,87,0,1096,
-		1082,1,0,0,0,1096,1087,1,0,0,0,1096,1088,1,0,0,0,1096,1093,1,0,0,0,1096,
-		1094,1,0,0,0,1097,137,1,0,0,0,1098,1102,3,140,70,0,1099,1100,5,69,0,0,
-		1100,1102,3,142,71,0,1101,1098,1,0,0,0,1101,1099,1,0,0,0,1102,139,1,0,
-		0,0,1103,1108,5,85,0,0,1104,1109,5,43,0,0,1105,1106,3,192,96,0,1106,1107,
-		3,182,91,0,1107,1109,1,0,0,0,1108,1104,1,0,0,0,1108,1105,1,0,0,0,1109,
-		1113,1,0,0,0,1110,1111,3,192,96,0,1111,1112,5,133,0,0,1112,1114,1,0,0,
-		0,1113,1110,1,0,0,0,1113,1114,1,0,0,0,1114,141,1,0,0,0,1115,1116,5,138,
-		0,0,1116,1117,5,85,0,0,1117,1118,3,192,96,0,1118,1119,5,61,0,0,1119,1120,
-		3,192,96,0,1120,1124,3,182,91,0,1121,1122,3,192,96,0,1122,1123,5,133,0,
-		0,1123,1125,1,0,0,0,1124,1121,1,0,0,0,1124,1125,1,0,0,0,1125,143,1,0,0,
-		0,1126,1132,5,125,0,0,1127,1128,5,127,0,0,1128,1132,5,115,0,0,1129,1130,
-		5,147,0,0,1130,1132,5,135,0,0,1131,1126,1,0,0,0,1131,1127,1,0,0,0,1131,
-		1129,1,0,0,0,1132,145,1,0,0,0,1133,1136,5,155,0,0,1134,1136,3,200,100,
-		0,1135,1133,1,0,0,0,1135,1134,1,0,0,0,1136,1137,1,0,0,0,1137,1138,3,184,
-		92,0,1138,1139,5,93,0,0,1139,147,1,0,0,0,1140,1141,5,84,0,0,1141,1142,
-		5,134,0,0,1142,1143,3,192,96,0,1143,1144,5,4,0,0,1144,1145,5,65,0,0,1145,
-		1150,3,174,87,0,1146,1147,5,4,0,0,1147,1149,3,150,75,0,1148,1146,1,0,0,
-		0,1149,1152,1,0,0,0,1150,1148,1,0,0,0,1150,1151,1,0,0,0,1151,149,1,0,0,
-		0,1152,1150,1,0,0,0,1153,1154,5,110,0,0,1154,1155,5,122,0,0,1155,1170,
-		3,182,91,0,1156,1157,5,100,0,0,1157,1170,5,88,0,0,1158,1161,5,69,0,0,1159,
-		1162,5,138,0,0,1160,1162,3,144,72,0,1161,1159,1,0,0,0,1161,1160,1,0,0,
-		0,1162,1170,1,0,0,0,1163,1164,7,9,0,0,1164,1165,3,192,96,0,1165,1166,3,
-		182,91,0,1166,1167,5,118,0,0,1167,1170,1,0,0,0,1168,1170,3,146,73,0,1169,
-		1153,1,0,0,0,1169,1156,1,0,0,0,1169,1158,1,0,0,0,1169,1163,1,0,0,0,1169,
-		1168,1,0,0,0,1170,151,1,0,0,0,1171,1173,5,45,0,0,1172,1174,3,158,79,0,
-		1173,1172,1,0,0,0,1174,1175,1,0,0,0,1175,1173,1,0,0,0,1175,1176,1,0,0,
-		0,1176,1181,1,0,0,0,1177,1178,5,61,0,0,1178,1180,3,154,77,0,1179,1177,
-		1,0,0,0,1180,1183,1,0,0,0,1181,1179,1,0,0,0,1181,1182,1,0,0,0,1182,1191,
-		1,0,0,0,1183,1181,1,0,0,0,1184,1189,5,4,0,0,1185,1187,3,160,80,0,1186,
-		1188,5,4,0,0,1187,1186,1,0,0,0,1187,1188,1,0,0,0,1188,1190,1,0,0,0,1189,
-		1185,1,0,0,0,1189,1190,1,0,0,0,1190,1192,1,0,0,0,1191,1184,1,0,0,0,1191,
-		1192,1,0,0,0,1192,1193,1,0,0,0,1193,1195,5,144,0,0,1194,1196,3,158,79,
-		0,1195,1194,1,0,0,0,1196,1197,1,0,0,0,1197,1195,1,0,0,0,1197,1198,1,0,
-		0,0,1198,1203,1,0,0,0,1199,1200,5,61,0,0,1200,1202,3,154,77,0,1201,1199,
-		1,0,0,0,1202,1205,1,0,0,0,1203,1201,1,0,0,0,1203,1204,1,0,0,0,1204,1210,
-		1,0,0,0,1205,1203,1,0,0,0,1206,1207,5,4,0,0,1207,1209,3,156,78,0,1208,
-		1206,1,0,0,0,1209,1212,1,0,0,0,1210,1208,1,0,0,0,1210,1211,1,0,0,0,1211,
-		1215,1,0,0,0,1212,1210,1,0,0,0,1213,1214,5,6,0,0,1214,1216,3,162,81,0,
-		1215,1213,1,0,0,0,1215,1216,1,0,0,0,1216,153,1,0,0,0,1217,1219,3,158,79,
-		0,1218,1217,1,0,0,0,1219,1220,1,0,0,0,1220,1218,1,0,0,0,1220,1221,1,0,
-		0,0,1221,155,1,0,0,0,1222,1239,3,160,80,0,1223,1229,5,78,0,0,1224,1225,
-		3,200,100,0,1225,1226,5,134,0,0,1226,1227,3,200,100,0,1227,1228,3,204,
-		102,0,1228,1230,1,0,0,0,1229,1224,1,0,0,0,1229,1230,1,0,0,0,1230,1239,
-		1,0,0,0,1231,1235,5,93,0,0,1232,1233,5,131,0,0,1233,1236,5,123,0,0,1234,
-		1236,5,113,0,0,1235,1232,1,0,0,0,1235,1234,1,0,0,0,1236,1237,1,0,0,0,1237,
-		1239,5,114,0,0,1238,1222,1,0,0,0,1238,1223,1,0,0,0,1238,1231,1,0,0,0,1239,
-		157,1,0,0,0,1240,1247,3,206,103,0,1241,1247,5,88,0,0,1242,1247,5,96,0,
-		0,1243,1247,5,43,0,0,1244,1247,5,44,0,0,1245,1247,5,129,0,0,1246,1240,
-		1,0,0,0,1246,1241,1,0,0,0,1246,1242,1,0,0,0,1246,1243,1,0,0,0,1246,1244,
-		1,0,0,0,1246,1245,1,0,0,0,1247,159,1,0,0,0,1248,1249,5,59,0,0,1249,1251,
-		5,68,0,0,1250,1248,1,0,0,0,1250,1251,1,0,0,0,1251,1252,1,0,0,0,1252,1257,
-		7,9,0,0,1253,1258,5,43,0,0,1254,1255,3,192,96,0,1255,1256,3,182,91,0,1256,
-		1258,1,0,0,0,1257,1253,1,0,0,0,1257,1254,1,0,0,0,1258,1265,1,0,0,0,1259,
-		1260,5,44,0,0,1260,1261,3,192,96,0,1261,1262,5,134,0,0,1262,1263,3,192,
-		96,0,1263,1265,1,0,0,0,1264,1250,1,0,0,0,1264,1259,1,0,0,0,1265,161,1,
-		0,0,0,1266,1268,3,200,100,0,1267,1266,1,0,0,0,1267,1268,1,0,0,0,1268,1270,
-		1,0,0,0,1269,1271,3,206,103,0,1270,1269,1,0,0,0,1271,1272,1,0,0,0,1272,
-		1270,1,0,0,0,1272,1273,1,0,0,0,1273,1295,1,0,0,0,1274,1275,5,93,0,0,1275,
-		1282,5,77,0,0,1276,1283,5,43,0,0,1277,1279,3,206,103,0,1278,1277,1,0,0,
-		0,1279,1280,1,0,0,0,1280,1278,1,0,0,0,1280,1281,1,0,0,0,1281,1283,1,0,
-		0,0,1282,1276,1,0,0,0,1282,1278,1,0,0,0,1283,1296,1,0,0,0,1284,1292,5,
-		116,0,0,1285,1293,5,43,0,0,1286,1290,3,192,96,0,1287,1291,3,182,91,0,1288,
-		1291,5,129,0,0,1289,1291,3,206,103,0,1290,1287,1,0,0,0,1290,1288,1,0,0,
-		0,1290,1289,1,0,0,0,1291,1293,1,0,0,0,1292,1285,1,0,0,0,1292,1286,1,0,
-		0,0,1293,1296,1,0,0,0,1294,1296,5,84,0,0,1295,1274,1,0,0,0,1295,1284,1,
-		0,0,0,1295,1294,1,0,0,0,1295,1296,1,0,0,0,1296,163,1,0,0,0,1297,1298,5,
-		25,0,0,1298,1317,3,166,83,0,1299,1309,5,36,0,0,1300,1301,5,65,0,0,1301,
-		1302,7,10,0,0,1302,1310,3,186,93,0,1303,1307,3,186,93,0,1304,1305,5,4,
-		0,0,1305,1306,5,145,0,0,1306,1308,3,186,93,0,1307,1304,1,0,0,0,1307,1308,
-		1,0,0,0,1308,1310,1,0,0,0,1309,1300,1,0,0,0,1309,1303,1,0,0,0,1310,1318,
-		1,0,0,0,1311,1314,7,6,0,0,1312,1313,5,65,0,0,1313,1315,7,10,0,0,1314,1312,
-		1,0,0,0,1314,1315,1,0,0,0,1315,1316,1,0,0,0,1316,1318,3,166,83,0,1317,
-		1299,1,0,0,0,1317,1311,1,0,0,0,1318,165,1,0,0,0,1319,1330,3,186,93,0,1320,
-		1322,5,155,0,0,1321,1320,1,0,0,0,1321,1322,1,0,0,0,1322,1323,1,0,0,0,1323,
-		1327,7,2,0,0,1324,1326,3,168,84,0,1325,1324,1,0,0,0,1326,1329,1,0,0,0,
-		1327,1325,1,0,0,0,1327,1328,1,0,0,0,1328,1331,1,0,0,0,1329,1327,1,0,0,
-		0,1330,1321,1,0,0,0,1330,1331,1,0,0,0,1331,167,1,0,0,0,1332,1333,3,198,
-		99,0,1333,1335,3,196,98,0,1334,1336,7,2,0,0,1335,1334,1,0,0,0,1335,1336,
-		1,0,0,0,1336,169,1,0,0,0,1337,1338,5,9,0,0,1338,1343,3,172,86,0,1339,1340,
-		5,4,0,0,1340,1342,3,172,86,0,1341,1339,1,0,0,0,1342,1345,1,0,0,0,1343,
-		1341,1,0,0,0,1343,1344,1,0,0,0,1344,1351,1,0,0,0,1345,1343,1,0,0,0,1346,
-		1347,5,146,0,0,1347,1348,5,137,0,0,1348,1352,7,1,0,0,1349,1350,5,144,0,
-		0,1350,1352,5,71,0,0,1351,1346,1,0,0,0,1351,1349,1,0,0,0,1351,1352,1,0,
-		0,0,1352,171,1,0,0,0,1353,1360,3,192,96,0,1354,1356,3,206,103,0,1355,1354,
-		1,0,0,0,1356,1357,1,0,0,0,1357,1355,1,0,0,0,1357,1358,1,0,0,0,1358,1361,
-		1,0,0,0,1359,1361,5,129,0,0,1360,1355,1,0,0,0,1360,1359,1,0,0,0,1360,1361,
-		1,0,0,0,1361,173,1,0,0,0,1362,1363,5,19,0,0,1363,1369,5,80,0,0,1364,1366,
-		3,206,103,0,1365,1367,5,79,0,0,1366,1365,1,0,0,0,1366,1367,1,0,0,0,1367,
-		1369,1,0,0,0,1368,1362,1,0,0,0,1368,1364,1,0,0,0,1369,175,1,0,0,0,1370,
-		1371,7,11,0,0,1371,177,1,0,0,0,1372,1373,7,12,0,0,1373,179,1,0,0,0,1374,
-		1376,3,206,103,0,1375,1374,1,0,0,0,1376,1377,1,0,0,0,1377,1375,1,0,0,0,
-		1377,1378,1,0,0,0,1378,181,1,0,0,0,1379,1380,7,13,0,0,1380,183,1,0,0,0,
-		1381,1382,7,14,0,0,1382,185,1,0,0,0,1383,1387,3,190,95,0,1384,1386,3,188,
-		94,0,1385,1384,1,0,0,0,1386,1389,1,0,0,0,1387,1385,1,0,0,0,1387,1388,1,
-		0,0,0,1388,187,1,0,0,0,1389,1387,1,0,0,0,1390,1391,3,198,99,0,1391,1392,
-		3,190,95,0,1392,189,1,0,0,0,1393,1395,3,200,100,0,1394,1396,3,204,102,
-		0,1395,1394,1,0,0,0,1395,1396,1,0,0,0,1396,1403,1,0,0,0,1397,1403,3,206,
-		103,0,1398,1399,5,7,0,0,1399,1400,3,186,93,0,1400,1401,5,8,0,0,1401,1403,
-		1,0,0,0,1402,1393,1,0,0,0,1402,1397,1,0,0,0,1402,1398,1,0,0,0,1403,191,
-		1,0,0,0,1404,1408,3,196,98,0,1405,1407,3,194,97,0,1406,1405,1,0,0,0,1407,
-		1410,1,0,0,0,1408,1406,1,0,0,0,1408,1409,1,0,0,0,1409,193,1,0,0,0,1410,
-		1408,1,0,0,0,1411,1412,3,198,99,0,1412,1413,3,196,98,0,1413,195,1,0,0,
-		0,1414,1421,3,200,100,0,1415,1421,3,206,103,0,1416,1417,5,7,0,0,1417,1418,
-		3,192,96,0,1418,1419,5,8,0,0,1419,1421,1,0,0,0,1420,1414,1,0,0,0,1420,
-		1415,1,0,0,0,1420,1416,1,0,0,0,1421,197,1,0,0,0,1422,1423,7,15,0,0,1423,
-		199,1,0,0,0,1424,1436,3,202,101,0,1425,1426,5,7,0,0,1426,1431,3,202,101,
-		0,1427,1428,5,4,0,0,1428,1430,3,202,101,0,1429,1427,1,0,0,0,1430,1433,
-		1,0,0,0,1431,1429,1,0,0,0,1431,1432,1,0,0,0,1432,1434,1,0,0,0,1433,1431,
-		1,0,0,0,1434,1435,5,8,0,0,1435,1437,1,0,0,0,1436,1425,1,0,0,0,1436,1437,
-		1,0,0,0,1437,201,1,0,0,0,1438,1440,5,156,0,0,1439,1441,5,157,0,0,1440,
-		1439,1,0,0,0,1440,1441,1,0,0,0,1441,1444,1,0,0,0,1442,1444,5,157,0,0,1443,
-		1438,1,0,0,0,1443,1442,1,0,0,0,1444,203,1,0,0,0,1445,1446,7,16,0,0,1446,
-		205,1,0,0,0,1447,1448,7,17,0,0,1448,207,1,0,0,0,182,254,269,280,288,290,
-		306,312,321,323,348,358,367,373,385,402,404,410,419,427,434,444,453,459,
-		477,488,502,508,513,516,526,534,542,549,556,565,568,572,577,583,590,597,
-		602,614,618,632,641,652,655,660,667,672,679,689,692,696,705,709,720,723,
-		728,732,736,740,744,747,750,752,769,775,779,783,786,797,799,806,813,815,
-		821,827,832,837,844,846,848,856,859,869,878,880,883,891,900,912,919,926,
-		930,936,940,948,954,959,969,972,987,991,995,1001,1010,1016,1026,1028,1030,
-		1038,1042,1045,1052,1059,1064,1071,1073,1077,1080,1085,1091,1096,1101,
-		1108,1113,1124,1131,1135,1150,1161,1169,1175,1181,1187,1189,1191,1197,
-		1203,1210,1215,1220,1229,1235,1238,1246,1250,1257,1264,1267,1272,1280,
-		1282,1290,1292,1295,1307,1309,1314,1317,1321,1327,1330,1335,1343,1351,
-		1357,1360,1366,1368,1377,1387,1395,1402,1408,1420,1431,1436,1440,1443
+		8,32,1,33,1,33,1,33,1,33,1,33,3,33,516,8,33,1,33,3,33,519,8,33,1,33,3,
+		33,522,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,532,8,34,1,34,
+		1,34,1,34,1,34,1,34,1,34,3,34,540,8,34,1,34,1,34,1,34,1,34,5,34,546,8,
+		34,10,34,12,34,549,9,34,1,34,1,34,1,34,1,34,3,34,555,8,34,1,34,1,34,1,
+		34,5,34,560,8,34,10,34,12,34,563,9,34,1,34,1,34,1,34,1,34,5,34,569,8,34,
+		10,34,12,34,572,9,34,3,34,574,8,34,1,35,1,35,3,35,578,8,35,1,36,4,36,581,
+		8,36,11,36,12,36,582,1,36,1,36,5,36,587,8,36,10,36,12,36,590,9,36,1,37,
+		1,37,1,37,1,37,3,37,596,8,37,1,38,1,38,1,38,1,38,1,38,3,38,603,8,38,1,
+		39,1,39,1,39,3,39,608,8,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,
+		1,40,3,40,620,8,40,1,40,1,40,3,40,624,8,40,1,41,1,41,1,41,1,41,1,41,1,
+		42,1,42,1,42,1,42,1,42,5,42,636,8,42,10,42,12,42,639,9,42,1,43,1,43,1,
+		43,1,43,1,43,1,43,3,43,647,8,43,1,44,1,44,1,44,1,45,1,45,1,45,1,45,1,46,
+		1,46,3,46,658,8,46,1,46,3,46,661,8,46,1,46,1,46,1,46,3,46,666,8,46,1,47,
+		1,47,1,47,1,47,1,47,3,47,673,8,47,1,47,1,47,1,47,3,47,678,8,47,1,48,1,
+		48,1,48,5,48,683,8,48,10,48,12,48,686,9,48,1,49,1,49,1,49,1,49,1,49,1,
+		49,1,49,3,49,695,8,49,1,49,3,49,698,8,49,1,49,1,49,3,49,702,8,49,1,49,
+		1,49,1,49,1,49,1,49,1,49,1,49,3,49,711,8,49,1,49,1,49,3,49,715,8,49,1,
+		49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,726,8,49,1,49,3,49,729,
+		8,49,1,49,4,49,732,8,49,11,49,12,49,733,1,49,1,49,3,49,738,8,49,1,49,1,
+		49,3,49,742,8,49,1,49,1,49,3,49,746,8,49,1,49,1,49,3,49,750,8,49,1,49,
+		3,49,753,8,49,1,49,3,49,756,8,49,3,49,758,8,49,1,50,1,50,1,50,1,50,1,50,
+		1,50,1,50,1,50,1,51,1,51,1,51,1,51,1,52,4,52,773,8,52,11,52,12,52,774,
+		1,52,1,52,5,52,779,8,52,10,52,12,52,782,9,52,1,52,3,52,785,8,52,1,53,1,
+		53,3,53,789,8,53,1,53,3,53,792,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,
+		1,54,1,54,3,54,803,8,54,3,54,805,8,54,1,55,1,55,1,55,5,55,810,8,55,10,
+		55,12,55,813,9,55,1,55,1,55,4,55,817,8,55,11,55,12,55,818,3,55,821,8,55,
+		1,55,1,55,1,55,1,55,3,55,827,8,55,1,55,1,55,5,55,831,8,55,10,55,12,55,
+		834,9,55,1,55,1,55,3,55,838,8,55,1,55,4,55,841,8,55,11,55,12,55,842,1,
+		55,1,55,1,55,4,55,848,8,55,11,55,12,55,849,3,55,852,8,55,3,55,854,8,55,
+		1,55,1,55,1,55,1,55,1,55,1,55,3,55,862,8,55,1,55,3,55,865,8,55,1,56,1,
+		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,875,8,56,1,56,1,56,1,56,1,56,1,56,
+		1,56,1,56,3,56,884,8,56,3,56,886,8,56,1,56,3,56,889,8,56,1,57,1,57,1,57,
+		1,57,5,57,895,8,57,10,57,12,57,898,9,57,1,57,1,57,1,57,1,58,1,58,1,58,
+		3,58,906,8,58,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,918,
+		8,59,1,60,1,60,1,60,1,60,1,60,3,60,925,8,60,1,60,1,60,1,60,1,60,1,60,3,
+		60,932,8,60,1,60,1,60,3,60,936,8,60,1,60,1,60,5,60,940,8,60,10,60,12,60,
+		943,9,60,1,60,3,60,946,8,60,1,61,1,61,1,61,1,61,1,61,1,61,3,61,954,8,61,
+		1,62,1,62,1,62,1,62,3,62,960,8,62,1,62,1,62,1,62,3,62,965,8,62,1,63,1,
+		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,975,8,63,1,63,3,63,978,8,63,1,64,
+		1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,993,8,
+		64,1,64,1,64,3,64,997,8,64,1,64,1,64,3,64,1001,8,64,1,64,1,64,5,64,1005,
+		8,64,10,64,12,64,1008,9,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,1016,8,64,
+		1,64,1,64,5,64,1020,8,64,10,64,12,64,1023,9,64,1,64,1,64,1,64,1,64,1,64,
+		1,64,1,64,3,64,1032,8,64,3,64,1034,8,64,3,64,1036,8,64,1,65,1,65,1,65,
+		1,65,5,65,1042,8,65,10,65,12,65,1045,9,65,1,65,3,65,1048,8,65,1,65,3,65,
+		1051,8,65,1,66,1,66,1,66,1,66,1,66,3,66,1058,8,66,1,66,1,66,1,66,5,66,
+		1063,8,66,10,66,12,66,1066,9,66,1,67,1,67,3,67,1070,8,67,1,67,1,67,1,67,
+		1,67,1,67,3,67,1077,8,67,3,67,1079,8,67,1,67,1,67,3,67,1083,8,67,1,67,
+		3,67,1086,8,67,1,68,1,68,1,68,3,68,1091,8,68,1,68,1,68,1,68,1,68,3,68,
+		1097,8,68,1,68,1,68,1,68,3,68,1102,8,68,1,69,1,69,1,69,3,69,1107,8,69,
+		1,70,1,70,1,70,1,70,1,70,3,70,1114,8,70,1,70,1,70,1,70,3,70,1119,8,70,
+		1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1130,8,71,1,72,1,72,
+		1,72,1,72,1,72,3,72,1137,8,72,1,73,1,73,3,73,1141,8,73,1,73,1,73,1,73,
+		1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,5,74,1154,8,74,10,74,12,74,1157,
+		9,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1167,8,75,1,75,1,75,
+		1,75,1,75,1,75,1,75,3,75,1175,8,75,1,76,1,76,4,76,1179,8,76,11,76,12,76,
+		1180,1,76,1,76,5,76,1185,8,76,10,76,12,76,1188,9,76,1,76,1,76,1,76,3,76,
+		1193,8,76,3,76,1195,8,76,3,76,1197,8,76,1,76,1,76,4,76,1201,8,76,11,76,
+		12,76,1202,1,76,1,76,5,76,1207,8,76,10,76,12,76,1210,9,76,1,76,1,76,5,
+		76,1214,8,76,10,76,12,76,1217,9,76,1,76,1,76,3,76,1221,8,76,1,77,4,77,
+		1224,8,77,11,77,12,77,1225,1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1235,
+		8,78,1,78,1,78,1,78,1,78,3,78,1241,8,78,1,78,3,78,1244,8,78,1,79,1,79,
+		1,79,1,79,1,79,1,79,3,79,1252,8,79,1,80,1,80,3,80,1256,8,80,1,80,1,80,
+		1,80,1,80,1,80,3,80,1263,8,80,1,80,1,80,1,80,1,80,1,80,3,80,1270,8,80,
+		1,81,3,81,1273,8,81,1,81,4,81,1276,8,81,11,81,12,81,1277,1,81,1,81,1,81,
+		1,81,4,81,1284,8,81,11,81,12,81,1285,3,81,1288,8,81,1,81,1,81,1,81,1,81,
+		1,81,1,81,3,81,1296,8,81,3,81,1298,8,81,1,81,3,81,1301,8,81,1,82,1,82,
+		1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1313,8,82,3,82,1315,8,82,
+		1,82,1,82,1,82,3,82,1320,8,82,1,82,3,82,1323,8,82,1,83,1,83,3,83,1327,
+		8,83,1,83,1,83,5,83,1331,8,83,10,83,12,83,1334,9,83,3,83,1336,8,83,1,84,
+		1,84,1,84,3,84,1341,8,84,1,85,1,85,1,85,1,85,5,85,1347,8,85,10,85,12,85,
+		1350,9,85,1,85,1,85,1,85,1,85,1,85,3,85,1357,8,85,1,86,1,86,4,86,1361,
+		8,86,11,86,12,86,1362,1,86,3,86,1366,8,86,1,87,1,87,1,87,1,87,3,87,1372,
+		8,87,3,87,1374,8,87,1,88,1,88,1,89,1,89,1,90,4,90,1381,8,90,11,90,12,90,
+		1382,1,91,1,91,1,92,1,92,1,93,1,93,5,93,1391,8,93,10,93,12,93,1394,9,93,
+		1,94,1,94,1,94,1,95,1,95,3,95,1401,8,95,1,95,1,95,1,95,1,95,1,95,3,95,
+		1408,8,95,1,96,1,96,5,96,1412,8,96,10,96,12,96,1415,9,96,1,97,1,97,1,97,
+		1,98,1,98,1,98,1,98,1,98,1,98,3,98,1426,8,98,1,99,1,99,1,100,1,100,1,100,
+		1,100,1,100,5,100,1435,8,100,10,100,12,100,1438,9,100,1,100,1,100,3,100,
+		1442,8,100,1,101,1,101,3,101,1446,8,101,1,101,3,101,1449,8,101,1,102,1,
+		102,1,103,1,103,1,103,0,0,104,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
+		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
+		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
+		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
+		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
+		192,194,196,198,200,202,204,206,0,18,2,0,151,152,154,155,2,0,20,20,70,
+		70,2,0,44,44,130,130,2,0,151,151,154,154,2,0,91,91,144,144,2,0,76,76,141,
+		141,2,0,63,63,95,95,2,0,33,33,42,42,4,0,88,88,96,96,106,106,124,124,2,
+		0,88,88,96,96,2,0,98,98,104,104,2,0,123,123,149,149,2,0,74,74,94,94,1,
+		0,43,44,1,0,129,130,2,0,10,12,14,14,4,0,93,93,150,150,152,153,155,155,
+		28,0,15,18,20,27,29,31,33,42,45,56,58,60,62,63,66,66,68,68,70,73,75,83,
+		85,87,89,91,95,95,97,116,118,122,124,124,126,126,128,129,131,131,133,134,
+		136,139,141,144,146,146,148,148,151,151,154,154,156,156,1628,0,208,1,0,
+		0,0,2,211,1,0,0,0,4,254,1,0,0,0,6,256,1,0,0,0,8,259,1,0,0,0,10,262,1,0,
+		0,0,12,269,1,0,0,0,14,271,1,0,0,0,16,274,1,0,0,0,18,290,1,0,0,0,20,292,
+		1,0,0,0,22,295,1,0,0,0,24,298,1,0,0,0,26,301,1,0,0,0,28,303,1,0,0,0,30,
+		323,1,0,0,0,32,325,1,0,0,0,34,329,1,0,0,0,36,350,1,0,0,0,38,353,1,0,0,
+		0,40,385,1,0,0,0,42,387,1,0,0,0,44,392,1,0,0,0,46,413,1,0,0,0,48,421,1,
+		0,0,0,50,429,1,0,0,0,52,436,1,0,0,0,54,453,1,0,0,0,56,455,1,0,0,0,58,464,
+		1,0,0,0,60,479,1,0,0,0,62,491,1,0,0,0,64,508,1,0,0,0,66,510,1,0,0,0,68,
+		573,1,0,0,0,70,575,1,0,0,0,72,580,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,
+		0,78,604,1,0,0,0,80,623,1,0,0,0,82,625,1,0,0,0,84,630,1,0,0,0,86,646,1,
+		0,0,0,88,648,1,0,0,0,90,651,1,0,0,0,92,655,1,0,0,0,94,667,1,0,0,0,96,679,
+		1,0,0,0,98,757,1,0,0,0,100,759,1,0,0,0,102,767,1,0,0,0,104,784,1,0,0,0,
+		106,791,1,0,0,0,108,804,1,0,0,0,110,806,1,0,0,0,112,866,1,0,0,0,114,890,
+		1,0,0,0,116,902,1,0,0,0,118,917,1,0,0,0,120,919,1,0,0,0,122,953,1,0,0,
+		0,124,955,1,0,0,0,126,966,1,0,0,0,128,979,1,0,0,0,130,1047,1,0,0,0,132,
+		1057,1,0,0,0,134,1078,1,0,0,0,136,1101,1,0,0,0,138,1106,1,0,0,0,140,1108,
+		1,0,0,0,142,1120,1,0,0,0,144,1136,1,0,0,0,146,1140,1,0,0,0,148,1145,1,
+		0,0,0,150,1174,1,0,0,0,152,1176,1,0,0,0,154,1223,1,0,0,0,156,1243,1,0,
+		0,0,158,1251,1,0,0,0,160,1269,1,0,0,0,162,1272,1,0,0,0,164,1302,1,0,0,
+		0,166,1324,1,0,0,0,168,1337,1,0,0,0,170,1342,1,0,0,0,172,1358,1,0,0,0,
+		174,1373,1,0,0,0,176,1375,1,0,0,0,178,1377,1,0,0,0,180,1380,1,0,0,0,182,
+		1384,1,0,0,0,184,1386,1,0,0,0,186,1388,1,0,0,0,188,1395,1,0,0,0,190,1407,
+		1,0,0,0,192,1409,1,0,0,0,194,1416,1,0,0,0,196,1425,1,0,0,0,198,1427,1,
+		0,0,0,200,1429,1,0,0,0,202,1448,1,0,0,0,204,1450,1,0,0,0,206,1452,1,0,
+		0,0,208,209,3,4,2,0,209,210,5,0,0,1,210,1,1,0,0,0,211,212,3,170,85,0,212,
+		213,5,0,0,1,213,3,1,0,0,0,214,255,3,6,3,0,215,255,3,8,4,0,216,255,3,10,
+		5,0,217,255,3,14,7,0,218,255,3,16,8,0,219,255,3,20,10,0,220,255,3,22,11,
+		0,221,255,3,24,12,0,222,255,3,26,13,0,223,255,3,28,14,0,224,255,3,32,16,
+		0,225,255,3,34,17,0,226,255,3,38,19,0,227,255,3,42,21,0,228,255,3,44,22,
+		0,229,255,3,66,33,0,230,255,3,76,38,0,231,255,3,78,39,0,232,255,3,80,40,
+		0,233,255,3,82,41,0,234,255,3,84,42,0,235,255,3,88,44,0,236,255,3,90,45,
+		0,237,255,3,92,46,0,238,255,3,94,47,0,239,255,3,112,56,0,240,255,3,120,
+		60,0,241,255,3,124,62,0,242,255,3,126,63,0,243,255,3,128,64,0,244,255,
+		3,152,76,0,245,255,3,164,82,0,246,255,3,46,23,0,247,255,3,114,57,0,248,
+		255,3,48,24,0,249,255,3,50,25,0,250,255,3,52,26,0,251,255,3,58,29,0,252,
+		255,3,60,30,0,253,255,3,56,28,0,254,214,1,0,0,0,254,215,1,0,0,0,254,216,
+		1,0,0,0,254,217,1,0,0,0,254,218,1,0,0,0,254,219,1,0,0,0,254,220,1,0,0,
+		0,254,221,1,0,0,0,254,222,1,0,0,0,254,223,1,0,0,0,254,224,1,0,0,0,254,
+		225,1,0,0,0,254,226,1,0,0,0,254,227,1,0,0,0,254,228,1,0,0,0,254,229,1,
+		0,0,0,254,230,1,0,0,0,254,231,1,0,0,0,254,232,1,0,0,0,254,233,1,0,0,0,
+		254,234,1,0,0,0,254,235,1,0,0,0,254,236,1,0,0,0,254,237,1,0,0,0,254,238,
+		1,0,0,0,254,239,1,0,0,0,254,240,1,0,0,0,254,241,1,0,0,0,254,242,1,0,0,
+		0,254,243,1,0,0,0,254,244,1,0,0,0,254,245,1,0,0,0,254,246,1,0,0,0,254,
+		247,1,0,0,0,254,248,1,0,0,0,254,249,1,0,0,0,254,250,1,0,0,0,254,251,1,
+		0,0,0,254,252,1,0,0,0,254,253,1,0,0,0,255,5,1,0,0,0,256,257,5,37,0,0,257,
+		258,3,202,101,0,258,7,1,0,0,0,259,260,5,39,0,0,260,261,5,161,0,0,261,9,
+		1,0,0,0,262,263,5,53,0,0,263,264,3,12,6,0,264,11,1,0,0,0,265,270,5,157,
+		0,0,266,270,5,160,0,0,267,270,5,161,0,0,268,270,3,206,103,0,269,265,1,
+		0,0,0,269,266,1,0,0,0,269,267,1,0,0,0,269,268,1,0,0,0,270,13,1,0,0,0,271,
+		272,5,51,0,0,272,273,3,206,103,0,273,15,1,0,0,0,274,275,5,47,0,0,275,280,
+		3,18,9,0,276,277,5,4,0,0,277,279,3,18,9,0,278,276,1,0,0,0,279,282,1,0,
+		0,0,280,278,1,0,0,0,280,281,1,0,0,0,281,17,1,0,0,0,282,280,1,0,0,0,283,
+		291,3,206,103,0,284,291,5,161,0,0,285,288,5,157,0,0,286,289,3,206,103,
+		0,287,289,5,14,0,0,288,286,1,0,0,0,288,287,1,0,0,0,288,289,1,0,0,0,289,
+		291,1,0,0,0,290,283,1,0,0,0,290,284,1,0,0,0,290,285,1,0,0,0,291,19,1,0,
+		0,0,292,293,5,48,0,0,293,294,5,161,0,0,294,21,1,0,0,0,295,296,5,38,0,0,
+		296,297,5,161,0,0,297,23,1,0,0,0,298,299,5,54,0,0,299,300,3,206,103,0,
+		300,25,1,0,0,0,301,302,5,3,0,0,302,27,1,0,0,0,303,304,5,56,0,0,304,306,
+		3,206,103,0,305,307,5,161,0,0,306,305,1,0,0,0,306,307,1,0,0,0,307,312,
+		1,0,0,0,308,309,5,4,0,0,309,311,3,30,15,0,310,308,1,0,0,0,311,314,1,0,
+		0,0,312,310,1,0,0,0,312,313,1,0,0,0,313,29,1,0,0,0,314,312,1,0,0,0,315,
+		316,5,143,0,0,316,324,3,202,101,0,317,321,3,202,101,0,318,322,7,0,0,0,
+		319,320,5,13,0,0,320,322,5,86,0,0,321,318,1,0,0,0,321,319,1,0,0,0,322,
+		324,1,0,0,0,323,315,1,0,0,0,323,317,1,0,0,0,324,31,1,0,0,0,325,326,5,31,
+		0,0,326,327,3,202,101,0,327,328,5,153,0,0,328,33,1,0,0,0,329,330,5,30,
+		0,0,330,331,3,180,90,0,331,332,5,6,0,0,332,333,3,202,101,0,333,348,3,184,
+		92,0,334,335,5,61,0,0,335,336,3,202,101,0,336,337,3,182,91,0,337,338,5,
+		135,0,0,338,339,3,36,18,0,339,349,1,0,0,0,340,341,5,135,0,0,341,342,3,
+		36,18,0,342,343,5,4,0,0,343,344,3,202,101,0,344,345,3,182,91,0,345,346,
+		5,135,0,0,346,347,3,36,18,0,347,349,1,0,0,0,348,334,1,0,0,0,348,340,1,
+		0,0,0,349,35,1,0,0,0,350,351,3,202,101,0,351,352,3,204,102,0,352,37,1,
+		0,0,0,353,354,5,52,0,0,354,358,3,180,90,0,355,356,5,4,0,0,356,357,5,106,
+		0,0,357,359,5,43,0,0,358,355,1,0,0,0,358,359,1,0,0,0,359,360,1,0,0,0,360,
+		361,5,6,0,0,361,362,5,70,0,0,362,367,3,202,101,0,363,368,5,73,0,0,364,
+		365,5,75,0,0,365,366,5,107,0,0,366,368,5,22,0,0,367,363,1,0,0,0,367,364,
+		1,0,0,0,367,368,1,0,0,0,368,373,1,0,0,0,369,370,5,4,0,0,370,372,3,40,20,
+		0,371,369,1,0,0,0,372,375,1,0,0,0,373,371,1,0,0,0,373,374,1,0,0,0,374,
+		39,1,0,0,0,375,373,1,0,0,0,376,377,5,88,0,0,377,378,5,129,0,0,378,379,
+		5,93,0,0,379,380,5,159,0,0,380,386,7,1,0,0,381,382,5,107,0,0,382,383,5,
+		93,0,0,383,384,5,132,0,0,384,386,5,89,0,0,385,376,1,0,0,0,385,381,1,0,
+		0,0,386,41,1,0,0,0,387,388,5,36,0,0,388,389,3,206,103,0,389,390,5,95,0,
+		0,390,391,3,186,93,0,391,43,1,0,0,0,392,393,5,22,0,0,393,394,3,206,103,
+		0,394,404,5,95,0,0,395,396,7,2,0,0,396,397,5,28,0,0,397,405,3,186,93,0,
+		398,402,3,186,93,0,399,400,7,2,0,0,400,401,5,28,0,0,401,403,3,186,93,0,
+		402,399,1,0,0,0,402,403,1,0,0,0,403,405,1,0,0,0,404,395,1,0,0,0,404,398,
+		1,0,0,0,405,410,1,0,0,0,406,407,5,4,0,0,407,409,3,64,32,0,408,406,1,0,
+		0,0,409,412,1,0,0,0,410,408,1,0,0,0,410,411,1,0,0,0,411,45,1,0,0,0,412,
+		410,1,0,0,0,413,419,5,21,0,0,414,415,5,147,0,0,415,416,5,138,0,0,416,420,
+		7,1,0,0,417,418,5,145,0,0,418,420,5,71,0,0,419,414,1,0,0,0,419,417,1,0,
+		0,0,420,47,1,0,0,0,421,427,5,18,0,0,422,423,3,206,103,0,423,424,5,4,0,
+		0,424,425,3,204,102,0,425,428,1,0,0,0,426,428,5,161,0,0,427,422,1,0,0,
+		0,427,426,1,0,0,0,428,49,1,0,0,0,429,430,5,24,0,0,430,431,3,206,103,0,
+		431,432,5,95,0,0,432,434,3,186,93,0,433,435,5,99,0,0,434,433,1,0,0,0,434,
+		435,1,0,0,0,435,51,1,0,0,0,436,437,5,27,0,0,437,438,3,206,103,0,438,439,
+		5,95,0,0,439,444,3,166,83,0,440,441,5,4,0,0,441,443,3,54,27,0,442,440,
+		1,0,0,0,443,446,1,0,0,0,444,442,1,0,0,0,444,445,1,0,0,0,445,53,1,0,0,0,
+		446,444,1,0,0,0,447,454,5,113,0,0,448,449,5,131,0,0,449,450,5,69,0,0,450,
+		451,3,202,101,0,451,452,5,13,0,0,452,454,1,0,0,0,453,447,1,0,0,0,453,448,
+		1,0,0,0,454,55,1,0,0,0,455,456,5,15,0,0,456,459,3,206,103,0,457,458,5,
+		109,0,0,458,460,3,206,103,0,459,457,1,0,0,0,459,460,1,0,0,0,460,461,1,
+		0,0,0,461,462,5,6,0,0,462,463,5,161,0,0,463,57,1,0,0,0,464,465,5,50,0,
+		0,465,466,3,180,90,0,466,467,5,6,0,0,467,468,3,202,101,0,468,469,3,184,
+		92,0,469,470,5,61,0,0,470,471,3,202,101,0,471,472,3,182,91,0,472,473,5,
+		142,0,0,473,474,3,202,101,0,474,477,7,3,0,0,475,476,5,4,0,0,476,478,3,
+		206,103,0,477,475,1,0,0,0,477,478,1,0,0,0,478,59,1,0,0,0,479,480,5,34,
+		0,0,480,481,3,18,9,0,481,482,5,6,0,0,482,483,3,206,103,0,483,488,3,62,
+		31,0,484,485,5,4,0,0,485,487,3,62,31,0,486,484,1,0,0,0,487,490,1,0,0,0,
+		488,486,1,0,0,0,488,489,1,0,0,0,489,61,1,0,0,0,490,488,1,0,0,0,491,492,
+		3,202,101,0,492,493,3,204,102,0,493,494,7,4,0,0,494,63,1,0,0,0,495,509,
+		5,108,0,0,496,509,5,83,0,0,497,498,5,105,0,0,498,499,5,109,0,0,499,502,
+		3,196,98,0,500,501,5,10,0,0,501,503,3,196,98,0,502,500,1,0,0,0,502,503,
+		1,0,0,0,503,509,1,0,0,0,504,505,5,122,0,0,505,509,7,5,0,0,506,507,5,146,
+		0,0,507,509,3,186,93,0,508,495,1,0,0,0,508,496,1,0,0,0,508,497,1,0,0,0,
+		508,504,1,0,0,0,508,506,1,0,0,0,509,65,1,0,0,0,510,511,5,40,0,0,511,515,
+		3,206,103,0,512,513,5,4,0,0,513,514,5,101,0,0,514,516,5,157,0,0,515,512,
+		1,0,0,0,515,516,1,0,0,0,516,518,1,0,0,0,517,519,3,68,34,0,518,517,1,0,
+		0,0,518,519,1,0,0,0,519,521,1,0,0,0,520,522,3,170,85,0,521,520,1,0,0,0,
+		521,522,1,0,0,0,522,67,1,0,0,0,523,524,5,29,0,0,524,525,3,206,103,0,525,
+		526,5,6,0,0,526,531,3,192,96,0,527,528,3,184,92,0,528,529,5,65,0,0,529,
+		530,3,174,87,0,530,532,1,0,0,0,531,527,1,0,0,0,531,532,1,0,0,0,532,574,
+		1,0,0,0,533,534,5,95,0,0,534,535,3,206,103,0,535,539,5,102,0,0,536,537,
+		5,4,0,0,537,538,5,137,0,0,538,540,5,116,0,0,539,536,1,0,0,0,539,540,1,
+		0,0,0,540,574,1,0,0,0,541,542,5,57,0,0,542,547,3,70,35,0,543,544,5,4,0,
+		0,544,546,3,70,35,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,
+		548,1,0,0,0,548,574,1,0,0,0,549,547,1,0,0,0,550,551,5,118,0,0,551,554,
+		5,141,0,0,552,555,5,60,0,0,553,555,5,64,0,0,554,552,1,0,0,0,554,553,1,
+		0,0,0,555,556,1,0,0,0,556,561,3,72,36,0,557,558,5,61,0,0,558,560,3,72,
+		36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,562,1,0,0,0,562,
+		564,1,0,0,0,563,561,1,0,0,0,564,565,5,6,0,0,565,570,3,162,81,0,566,567,
+		5,4,0,0,567,569,3,162,81,0,568,566,1,0,0,0,569,572,1,0,0,0,570,568,1,0,
+		0,0,570,571,1,0,0,0,571,574,1,0,0,0,572,570,1,0,0,0,573,523,1,0,0,0,573,
+		533,1,0,0,0,573,541,1,0,0,0,573,550,1,0,0,0,574,69,1,0,0,0,575,577,3,206,
+		103,0,576,578,3,206,103,0,577,576,1,0,0,0,577,578,1,0,0,0,578,71,1,0,0,
+		0,579,581,3,158,79,0,580,579,1,0,0,0,581,582,1,0,0,0,582,580,1,0,0,0,582,
+		583,1,0,0,0,583,588,1,0,0,0,584,585,5,4,0,0,585,587,3,74,37,0,586,584,
+		1,0,0,0,587,590,1,0,0,0,588,586,1,0,0,0,588,589,1,0,0,0,589,73,1,0,0,0,
+		590,588,1,0,0,0,591,596,3,160,80,0,592,593,3,176,88,0,593,594,5,87,0,0,
+		594,596,1,0,0,0,595,591,1,0,0,0,595,592,1,0,0,0,596,75,1,0,0,0,597,598,
+		5,17,0,0,598,599,5,145,0,0,599,600,3,192,96,0,600,602,3,184,92,0,601,603,
+		3,170,85,0,602,601,1,0,0,0,602,603,1,0,0,0,603,77,1,0,0,0,604,605,5,20,
+		0,0,605,607,3,192,96,0,606,608,3,170,85,0,607,606,1,0,0,0,607,608,1,0,
+		0,0,608,79,1,0,0,0,609,610,5,29,0,0,610,611,5,90,0,0,611,612,3,174,87,
+		0,612,613,7,6,0,0,613,614,3,206,103,0,614,624,1,0,0,0,615,616,5,19,0,0,
+		616,620,5,80,0,0,617,618,7,7,0,0,618,620,5,79,0,0,619,615,1,0,0,0,619,
+		617,1,0,0,0,620,621,1,0,0,0,621,622,7,6,0,0,622,624,3,206,103,0,623,609,
+		1,0,0,0,623,619,1,0,0,0,624,81,1,0,0,0,625,626,5,35,0,0,626,627,5,106,
+		0,0,627,628,5,43,0,0,628,629,3,206,103,0,629,83,1,0,0,0,630,631,5,23,0,
+		0,631,632,5,6,0,0,632,637,3,86,43,0,633,634,5,4,0,0,634,636,3,86,43,0,
+		635,633,1,0,0,0,636,639,1,0,0,0,637,635,1,0,0,0,637,638,1,0,0,0,638,85,
+		1,0,0,0,639,637,1,0,0,0,640,641,5,125,0,0,641,647,3,192,96,0,642,643,3,
+		192,96,0,643,644,5,28,0,0,644,645,3,206,103,0,645,647,1,0,0,0,646,640,
+		1,0,0,0,646,642,1,0,0,0,647,87,1,0,0,0,648,649,5,26,0,0,649,650,5,110,
+		0,0,650,89,1,0,0,0,651,652,5,55,0,0,652,653,5,93,0,0,653,654,5,82,0,0,
+		654,91,1,0,0,0,655,657,5,43,0,0,656,658,3,192,96,0,657,656,1,0,0,0,657,
+		658,1,0,0,0,658,660,1,0,0,0,659,661,3,176,88,0,660,659,1,0,0,0,660,661,
+		1,0,0,0,661,662,1,0,0,0,662,663,5,6,0,0,663,665,3,96,48,0,664,666,3,170,
+		85,0,665,664,1,0,0,0,665,666,1,0,0,0,666,93,1,0,0,0,667,668,5,44,0,0,668,
+		669,3,192,96,0,669,670,5,135,0,0,670,672,3,192,96,0,671,673,3,176,88,0,
+		672,671,1,0,0,0,672,673,1,0,0,0,673,674,1,0,0,0,674,675,5,6,0,0,675,677,
+		3,96,48,0,676,678,3,170,85,0,677,676,1,0,0,0,677,678,1,0,0,0,678,95,1,
+		0,0,0,679,684,3,98,49,0,680,681,5,4,0,0,681,683,3,98,49,0,682,680,1,0,
+		0,0,683,686,1,0,0,0,684,682,1,0,0,0,684,685,1,0,0,0,685,97,1,0,0,0,686,
+		684,1,0,0,0,687,688,5,7,0,0,688,689,3,96,48,0,689,694,5,8,0,0,690,691,
+		3,192,96,0,691,692,5,134,0,0,692,695,1,0,0,0,693,695,3,108,54,0,694,690,
+		1,0,0,0,694,693,1,0,0,0,694,695,1,0,0,0,695,697,1,0,0,0,696,698,3,110,
+		55,0,697,696,1,0,0,0,697,698,1,0,0,0,698,758,1,0,0,0,699,701,5,125,0,0,
+		700,702,3,192,96,0,701,700,1,0,0,0,701,702,1,0,0,0,702,758,1,0,0,0,703,
+		704,5,127,0,0,704,705,5,116,0,0,705,758,3,192,96,0,706,710,5,32,0,0,707,
+		708,5,132,0,0,708,711,5,121,0,0,709,711,3,192,96,0,710,707,1,0,0,0,710,
+		709,1,0,0,0,711,714,1,0,0,0,712,713,5,28,0,0,713,715,5,97,0,0,714,712,
+		1,0,0,0,714,715,1,0,0,0,715,758,1,0,0,0,716,717,5,92,0,0,717,718,3,192,
+		96,0,718,719,5,28,0,0,719,720,3,206,103,0,720,758,1,0,0,0,721,722,5,67,
+		0,0,722,725,3,192,96,0,723,724,5,28,0,0,724,726,3,206,103,0,725,723,1,
+		0,0,0,725,726,1,0,0,0,726,758,1,0,0,0,727,729,3,200,100,0,728,727,1,0,
+		0,0,728,729,1,0,0,0,729,752,1,0,0,0,730,732,3,206,103,0,731,730,1,0,0,
+		0,732,733,1,0,0,0,733,731,1,0,0,0,733,734,1,0,0,0,734,745,1,0,0,0,735,
+		737,3,178,89,0,736,738,3,106,53,0,737,736,1,0,0,0,737,738,1,0,0,0,738,
+		746,1,0,0,0,739,741,3,104,52,0,740,742,3,100,50,0,741,740,1,0,0,0,741,
+		742,1,0,0,0,742,746,1,0,0,0,743,746,3,100,50,0,744,746,3,102,51,0,745,
+		735,1,0,0,0,745,739,1,0,0,0,745,743,1,0,0,0,745,744,1,0,0,0,745,746,1,
+		0,0,0,746,753,1,0,0,0,747,749,3,178,89,0,748,750,3,106,53,0,749,748,1,
+		0,0,0,749,750,1,0,0,0,750,753,1,0,0,0,751,753,3,102,51,0,752,731,1,0,0,
+		0,752,747,1,0,0,0,752,751,1,0,0,0,753,755,1,0,0,0,754,756,3,110,55,0,755,
+		754,1,0,0,0,755,756,1,0,0,0,756,758,1,0,0,0,757,687,1,0,0,0,757,699,1,
+		0,0,0,757,703,1,0,0,0,757,706,1,0,0,0,757,716,1,0,0,0,757,721,1,0,0,0,
+		757,728,1,0,0,0,758,99,1,0,0,0,759,760,5,145,0,0,760,761,5,7,0,0,761,762,
+		3,96,48,0,762,763,5,8,0,0,763,764,3,192,96,0,764,765,5,134,0,0,765,766,
+		5,84,0,0,766,101,1,0,0,0,767,768,5,65,0,0,768,769,5,77,0,0,769,770,5,81,
+		0,0,770,103,1,0,0,0,771,773,3,194,97,0,772,771,1,0,0,0,773,774,1,0,0,0,
+		774,772,1,0,0,0,774,775,1,0,0,0,775,785,1,0,0,0,776,780,3,200,100,0,777,
+		779,3,194,97,0,778,777,1,0,0,0,779,782,1,0,0,0,780,778,1,0,0,0,780,781,
+		1,0,0,0,781,785,1,0,0,0,782,780,1,0,0,0,783,785,3,108,54,0,784,772,1,0,
+		0,0,784,776,1,0,0,0,784,783,1,0,0,0,785,105,1,0,0,0,786,788,3,192,96,0,
+		787,789,5,84,0,0,788,787,1,0,0,0,788,789,1,0,0,0,789,792,1,0,0,0,790,792,
+		3,108,54,0,791,786,1,0,0,0,791,790,1,0,0,0,792,107,1,0,0,0,793,805,5,57,
+		0,0,794,805,5,64,0,0,795,796,5,135,0,0,796,805,5,72,0,0,797,798,5,140,
+		0,0,798,799,3,192,96,0,799,802,5,120,0,0,800,801,5,66,0,0,801,803,5,72,
+		0,0,802,800,1,0,0,0,802,803,1,0,0,0,803,805,1,0,0,0,804,793,1,0,0,0,804,
+		794,1,0,0,0,804,795,1,0,0,0,804,797,1,0,0,0,805,109,1,0,0,0,806,864,5,
+		93,0,0,807,811,7,8,0,0,808,810,3,206,103,0,809,808,1,0,0,0,810,813,1,0,
+		0,0,811,809,1,0,0,0,811,812,1,0,0,0,812,820,1,0,0,0,813,811,1,0,0,0,814,
+		816,5,61,0,0,815,817,3,206,103,0,816,815,1,0,0,0,817,818,1,0,0,0,818,816,
+		1,0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,814,1,0,0,0,820,821,1,0,0,
+		0,821,826,1,0,0,0,822,823,5,140,0,0,823,824,3,192,96,0,824,825,5,120,0,
+		0,825,827,1,0,0,0,826,822,1,0,0,0,826,827,1,0,0,0,827,865,1,0,0,0,828,
+		832,5,77,0,0,829,831,3,206,103,0,830,829,1,0,0,0,831,834,1,0,0,0,832,830,
+		1,0,0,0,832,833,1,0,0,0,833,853,1,0,0,0,834,832,1,0,0,0,835,837,5,61,0,
+		0,836,838,3,200,100,0,837,836,1,0,0,0,837,838,1,0,0,0,838,840,1,0,0,0,
+		839,841,3,206,103,0,840,839,1,0,0,0,841,842,1,0,0,0,842,840,1,0,0,0,842,
+		843,1,0,0,0,843,851,1,0,0,0,844,845,5,93,0,0,845,847,5,77,0,0,846,848,
+		3,206,103,0,847,846,1,0,0,0,848,849,1,0,0,0,849,847,1,0,0,0,849,850,1,
+		0,0,0,850,852,1,0,0,0,851,844,1,0,0,0,851,852,1,0,0,0,852,854,1,0,0,0,
+		853,835,1,0,0,0,853,854,1,0,0,0,854,861,1,0,0,0,855,862,5,57,0,0,856,862,
+		5,64,0,0,857,858,5,140,0,0,858,859,3,192,96,0,859,860,5,120,0,0,860,862,
+		1,0,0,0,861,855,1,0,0,0,861,856,1,0,0,0,861,857,1,0,0,0,861,862,1,0,0,
+		0,862,865,1,0,0,0,863,865,5,72,0,0,864,807,1,0,0,0,864,828,1,0,0,0,864,
+		863,1,0,0,0,865,111,1,0,0,0,866,874,5,41,0,0,867,868,5,44,0,0,868,869,
+		3,192,96,0,869,870,5,135,0,0,870,871,3,192,96,0,871,875,1,0,0,0,872,873,
+		5,43,0,0,873,875,3,192,96,0,874,867,1,0,0,0,874,872,1,0,0,0,875,876,1,
+		0,0,0,876,877,5,4,0,0,877,885,3,192,96,0,878,879,5,103,0,0,879,886,5,134,
+		0,0,880,883,5,134,0,0,881,882,5,93,0,0,882,884,5,59,0,0,883,881,1,0,0,
+		0,883,884,1,0,0,0,884,886,1,0,0,0,885,878,1,0,0,0,885,880,1,0,0,0,886,
+		888,1,0,0,0,887,889,3,170,85,0,888,887,1,0,0,0,888,889,1,0,0,0,889,113,
+		1,0,0,0,890,891,5,28,0,0,891,896,3,116,58,0,892,893,5,4,0,0,893,895,3,
+		116,58,0,894,892,1,0,0,0,895,898,1,0,0,0,896,894,1,0,0,0,896,897,1,0,0,
+		0,897,899,1,0,0,0,898,896,1,0,0,0,899,900,5,6,0,0,900,901,3,118,59,0,901,
+		115,1,0,0,0,902,905,3,18,9,0,903,904,5,135,0,0,904,906,3,18,9,0,905,903,
+		1,0,0,0,905,906,1,0,0,0,906,117,1,0,0,0,907,918,3,38,19,0,908,918,3,80,
+		40,0,909,918,3,82,41,0,910,918,3,92,46,0,911,918,3,94,47,0,912,918,3,112,
+		56,0,913,918,3,120,60,0,914,918,3,124,62,0,915,918,3,126,63,0,916,918,
+		3,128,64,0,917,907,1,0,0,0,917,908,1,0,0,0,917,909,1,0,0,0,917,910,1,0,
+		0,0,917,911,1,0,0,0,917,912,1,0,0,0,917,913,1,0,0,0,917,914,1,0,0,0,917,
+		915,1,0,0,0,917,916,1,0,0,0,918,119,1,0,0,0,919,931,5,49,0,0,920,921,5,
+		135,0,0,921,924,3,186,93,0,922,923,5,65,0,0,923,925,3,174,87,0,924,922,
+		1,0,0,0,924,925,1,0,0,0,925,932,1,0,0,0,926,927,5,28,0,0,927,932,3,186,
+		93,0,928,929,3,192,96,0,929,930,3,182,91,0,930,932,1,0,0,0,931,920,1,0,
+		0,0,931,926,1,0,0,0,931,928,1,0,0,0,932,935,1,0,0,0,933,934,5,29,0,0,934,
+		936,3,206,103,0,935,933,1,0,0,0,935,936,1,0,0,0,936,941,1,0,0,0,937,938,
+		5,4,0,0,938,940,3,122,61,0,939,937,1,0,0,0,940,943,1,0,0,0,941,939,1,0,
+		0,0,941,942,1,0,0,0,942,945,1,0,0,0,943,941,1,0,0,0,944,946,3,170,85,0,
+		945,944,1,0,0,0,945,946,1,0,0,0,946,121,1,0,0,0,947,948,5,83,0,0,948,954,
+		3,182,91,0,949,950,5,108,0,0,950,954,3,182,91,0,951,952,5,81,0,0,952,954,
+		3,176,88,0,953,947,1,0,0,0,953,949,1,0,0,0,953,951,1,0,0,0,954,123,1,0,
+		0,0,955,956,5,32,0,0,956,959,3,192,96,0,957,958,5,28,0,0,958,960,5,97,
+		0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,961,1,0,0,0,961,962,5,65,0,0,962,
+		964,3,174,87,0,963,965,3,170,85,0,964,963,1,0,0,0,964,965,1,0,0,0,965,
+		125,1,0,0,0,966,967,5,16,0,0,967,968,3,192,96,0,968,969,5,65,0,0,969,974,
+		3,174,87,0,970,971,5,4,0,0,971,972,5,112,0,0,972,973,5,43,0,0,973,975,
+		5,62,0,0,974,970,1,0,0,0,974,975,1,0,0,0,975,977,1,0,0,0,976,978,3,170,
+		85,0,977,976,1,0,0,0,977,978,1,0,0,0,978,127,1,0,0,0,979,1035,5,46,0,0,
+		980,981,5,69,0,0,981,1036,3,144,72,0,982,983,5,44,0,0,983,984,3,192,96,
+		0,984,985,5,135,0,0,985,986,3,192,96,0,986,987,3,130,65,0,987,1036,1,0,
+		0,0,988,989,5,135,0,0,989,992,3,186,93,0,990,991,5,65,0,0,991,993,3,174,
+		87,0,992,990,1,0,0,0,992,993,1,0,0,0,993,997,1,0,0,0,994,995,5,28,0,0,
+		995,997,3,186,93,0,996,988,1,0,0,0,996,994,1,0,0,0,997,1000,1,0,0,0,998,
+		999,5,29,0,0,999,1001,3,206,103,0,1000,998,1,0,0,0,1000,1001,1,0,0,0,1001,
+		1006,1,0,0,0,1002,1003,5,4,0,0,1003,1005,3,122,61,0,1004,1002,1,0,0,0,
+		1005,1008,1,0,0,0,1006,1004,1,0,0,0,1006,1007,1,0,0,0,1007,1009,1,0,0,
+		0,1008,1006,1,0,0,0,1009,1010,3,130,65,0,1010,1036,1,0,0,0,1011,1033,3,
+		192,96,0,1012,1015,3,182,91,0,1013,1014,5,29,0,0,1014,1016,3,206,103,0,
+		1015,1013,1,0,0,0,1015,1016,1,0,0,0,1016,1021,1,0,0,0,1017,1018,5,4,0,
+		0,1018,1020,3,122,61,0,1019,1017,1,0,0,0,1020,1023,1,0,0,0,1021,1019,1,
+		0,0,0,1021,1022,1,0,0,0,1022,1024,1,0,0,0,1023,1021,1,0,0,0,1024,1025,
+		3,130,65,0,1025,1034,1,0,0,0,1026,1027,3,184,92,0,1027,1031,5,93,0,0,1028,
+		1029,5,4,0,0,1029,1030,5,69,0,0,1030,1032,3,144,72,0,1031,1028,1,0,0,0,
+		1031,1032,1,0,0,0,1032,1034,1,0,0,0,1033,1012,1,0,0,0,1033,1026,1,0,0,
+		0,1034,1036,1,0,0,0,1035,980,1,0,0,0,1035,982,1,0,0,0,1035,996,1,0,0,0,
+		1035,1011,1,0,0,0,1036,129,1,0,0,0,1037,1038,5,6,0,0,1038,1043,3,132,66,
+		0,1039,1040,5,5,0,0,1040,1042,3,132,66,0,1041,1039,1,0,0,0,1042,1045,1,
+		0,0,0,1043,1041,1,0,0,0,1043,1044,1,0,0,0,1044,1048,1,0,0,0,1045,1043,
+		1,0,0,0,1046,1048,3,148,74,0,1047,1037,1,0,0,0,1047,1046,1,0,0,0,1048,
+		1050,1,0,0,0,1049,1051,3,170,85,0,1050,1049,1,0,0,0,1050,1051,1,0,0,0,
+		1051,131,1,0,0,0,1052,1053,5,58,0,0,1053,1054,3,192,96,0,1054,1055,3,182,
+		91,0,1055,1056,5,4,0,0,1056,1058,1,0,0,0,1057,1052,1,0,0,0,1057,1058,1,
+		0,0,0,1058,1059,1,0,0,0,1059,1064,3,134,67,0,1060,1061,5,4,0,0,1061,1063,
+		3,136,68,0,1062,1060,1,0,0,0,1063,1066,1,0,0,0,1064,1062,1,0,0,0,1064,
+		1065,1,0,0,0,1065,133,1,0,0,0,1066,1064,1,0,0,0,1067,1070,3,178,89,0,1068,
+		1070,5,16,0,0,1069,1067,1,0,0,0,1069,1068,1,0,0,0,1070,1071,1,0,0,0,1071,
+		1079,3,192,96,0,1072,1073,5,32,0,0,1073,1076,3,192,96,0,1074,1075,5,28,
+		0,0,1075,1077,5,97,0,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1079,1,
+		0,0,0,1078,1069,1,0,0,0,1078,1072,1,0,0,0,1079,1082,1,0,0,0,1080,1081,
+		5,65,0,0,1081,1083,3,174,87,0,1082,1080,1,0,0,0,1082,1083,1,0,0,0,1083,
+		1085,1,0,0,0,1084,1086,3,138,69,0,1085,1084,1,0,0,0,1085,1086,1,0,0,0,
+		1086,135,1,0,0,0,1087,1090,5,133,0,0,1088,1091,3,138,69,0,1089,1091,3,
+		134,67,0,1090,1088,1,0,0,0,1090,1089,1,0,0,0,1091,1102,1,0,0,0,1092,1102,
+		3,140,70,0,1093,1096,5,69,0,0,1094,1097,3,142,71,0,1095,1097,3,144,72,
+		0,1096,1094,1,0,0,0,1096,1095,1,0,0,0,1097,1102,1,0,0,0,1098,1102,3,146,
+		73,0,1099,1100,5,65,0,0,1100,1102,3,174,87,0,1101,1087,1,0,0,0,1101,1092,
+		1,0,0,0,1101,1093,1,0,0,0,1101,1098,1,0,0,0,1101,1099,1,0,0,0,1102,137,
+		1,0,0,0,1103,1107,3,140,70,0,1104,1105,5,69,0,0,1105,1107,3,142,71,0,1106,
+		1103,1,0,0,0,1106,1104,1,0,0,0,1107,139,1,0,0,0,1108,1113,5,85,0,0,1109,
+		1114,5,43,0,0,1110,1111,3,192,96,0,1111,1112,3,182,91,0,1112,1114,1,0,
+		0,0,1113,1109,1,0,0,0,1113,1110,1,0,0,0,1114,1118,1,0,0,0,1115,1116,3,
+		192,96,0,1116,1117,5,134,0,0,1117,1119,1,0,0,0,1118,1115,1,0,0,0,1118,
+		1119,1,0,0,0,1119,141,1,0,0,0,1120,1121,5,139,0,0,1121,1122,5,85,0,0,1122,
+		1123,3,192,96,0,1123,1124,5,61,0,0,1124,1125,3,192,96,0,1125,1129,3,182,
+		91,0,1126,1127,3,192,96,0,1127,1128,5,134,0,0,1128,1130,1,0,0,0,1129,1126,
+		1,0,0,0,1129,1130,1,0,0,0,1130,143,1,0,0,0,1131,1137,5,126,0,0,1132,1133,
+		5,128,0,0,1133,1137,5,116,0,0,1134,1135,5,148,0,0,1135,1137,5,136,0,0,
+		1136,1131,1,0,0,0,1136,1132,1,0,0,0,1136,1134,1,0,0,0,1137,145,1,0,0,0,
+		1138,1141,5,156,0,0,1139,1141,3,200,100,0,1140,1138,1,0,0,0,1140,1139,
+		1,0,0,0,1141,1142,1,0,0,0,1142,1143,3,184,92,0,1143,1144,5,93,0,0,1144,
+		147,1,0,0,0,1145,1146,5,84,0,0,1146,1147,5,135,0,0,1147,1148,3,192,96,
+		0,1148,1149,5,4,0,0,1149,1150,5,65,0,0,1150,1155,3,174,87,0,1151,1152,
+		5,4,0,0,1152,1154,3,150,75,0,1153,1151,1,0,0,0,1154,1157,1,0,0,0,1155,
+		1153,1,0,0,0,1155,1156,1,0,0,0,1156,149,1,0,0,0,1157,1155,1,0,0,0,1158,
+		1159,5,111,0,0,1159,1160,5,123,0,0,1160,1175,3,182,91,0,1161,1162,5,100,
+		0,0,1162,1175,5,88,0,0,1163,1166,5,69,0,0,1164,1167,5,139,0,0,1165,1167,
+		3,144,72,0,1166,1164,1,0,0,0,1166,1165,1,0,0,0,1167,1175,1,0,0,0,1168,
+		1169,7,9,0,0,1169,1170,3,192,96,0,1170,1171,3,182,91,0,1171,1172,5,119,
+		0,0,1172,1175,1,0,0,0,1173,1175,3,146,73,0,1174,1158,1,0,0,0,1174,1161,
+		1,0,0,0,1174,1163,1,0,0,0,1174,1168,1,0,0,0,1174,1173,1,0,0,0,1175,151,
+		1,0,0,0,1176,1178,5,45,0,0,1177,1179,3,158,79,0,1178,1177,1,0,0,0,1179,
+		1180,1,0,0,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1186,1,0,0,0,1182,
+		1183,5,61,0,0,1183,1185,3,154,77,0,1184,1182,1,0,0,0,1185,1188,1,0,0,0,
+		1186,1184,1,0,0,0,1186,1187,1,0,0,0,1187,1196,1,0,0,0,1188,1186,1,0,0,
+		0,1189,1194,5,4,0,0,1190,1192,3,160,80,0,1191,1193,5,4,0,0,1192,1191,1,
+		0,0,0,1192,1193,1,0,0,0,1193,1195,1,0,0,0,1194,1190,1,0,0,0,1194,1195,
+		1,0,0,0,1195,1197,1,0,0,0,1196,1189,1,0,0,0,1196,1197,1,0,0,0,1197,1198,
+		1,0,0,0,1198,1200,5,145,0,0,1199,1201,3,158,79,0,1200,1199,1,0,0,0,1201,
+		1202,1,0,0,0,1202,1200,1,0,0,0,1202,1203,1,0,0,0,1203,1208,1,0,0,0,1204,
+		1205,5,61,0,0,1205,1207,3,154,77,0,1206,1204,1,0,0,0,1207,1210,1,0,0,0,
+		1208,1206,1,0,0,0,1208,1209,1,0,0,0,1209,1215,1,0,0,0,1210,1208,1,0,0,
+		0,1211,1212,5,4,0,0,1212,1214,3,156,78,0,1213,1211,1,0,0,0,1214,1217,1,
+		0,0,0,1215,1213,1,0,0,0,1215,1216,1,0,0,0,1216,1220,1,0,0,0,1217,1215,
+		1,0,0,0,1218,1219,5,6,0,0,1219,1221,3,162,81,0,1220,1218,1,0,0,0,1220,
+		1221,1,0,0,0,1221,153,1,0,0,0,1222,1224,3,158,79,0,1223,1222,1,0,0,0,1224,
+		1225,1,0,0,0,1225,1223,1,0,0,0,1225,1226,1,0,0,0,1226,155,1,0,0,0,1227,
+		1244,3,160,80,0,1228,1234,5,78,0,0,1229,1230,3,200,100,0,1230,1231,5,135,
+		0,0,1231,1232,3,200,100,0,1232,1233,3,204,102,0,1233,1235,1,0,0,0,1234,
+		1229,1,0,0,0,1234,1235,1,0,0,0,1235,1244,1,0,0,0,1236,1240,5,93,0,0,1237,
+		1238,5,132,0,0,1238,1241,5,124,0,0,1239,1241,5,114,0,0,1240,1237,1,0,0,
+		0,1240,1239,1,0,0,0,1241,1242,1,0,0,0,1242,1244,5,115,0,0,1243,1227,1,
+		0,0,0,1243,1228,1,0,0,0,1243,1236,1,0,0,0,1244,157,1,0,0,0,1245,1252,3,
+		206,103,0,1246,1252,5,88,0,0,1247,1252,5,96,0,0,1248,1252,5,43,0,0,1249,
+		1252,5,44,0,0,1250,1252,5,130,0,0,1251,1245,1,0,0,0,1251,1246,1,0,0,0,
+		1251,1247,1,0,0,0,1251,1248,1,0,0,0,1251,1249,1,0,0,0,1251,1250,1,0,0,
+		0,1252,159,1,0,0,0,1253,1254,5,59,0,0,1254,1256,5,68,0,0,1255,1253,1,0,
+		0,0,1255,1256,1,0,0,0,1256,1257,1,0,0,0,1257,1262,7,9,0,0,1258,1263,5,
+		43,0,0,1259,1260,3,192,96,0,1260,1261,3,182,91,0,1261,1263,1,0,0,0,1262,
+		1258,1,0,0,0,1262,1259,1,0,0,0,1263,1270,1,0,0,0,1264,1265,5,44,0,0,1265,
+		1266,3,192,96,0,1266,1267,5,135,0,0,1267,1268,3,192,96,0,1268,1270,1,0,
+		0,0,1269,1255,1,0,0,0,1269,1264,1,0,0,0,1270,161,1,0,0,0,1271,1273,3,200,
+		100,0,1272,1271,1,0,0,0,1272,1273,1,0,0,0,1273,1275,1,0,0,0,1274,1276,
+		3,206,103,0,1275,1274,1,0,0,0,1276,1277,1,0,0,0,1277,1275,1,0,0,0,1277,
+		1278,1,0,0,0,1278,1300,1,0,0,0,1279,1280,5,93,0,0,1280,1287,5,77,0,0,1281,
+		1288,5,43,0,0,1282,1284,3,206,103,0,1283,1282,1,0,0,0,1284,1285,1,0,0,
+		0,1285,1283,1,0,0,0,1285,1286,1,0,0,0,1286,1288,1,0,0,0,1287,1281,1,0,
+		0,0,1287,1283,1,0,0,0,1288,1301,1,0,0,0,1289,1297,5,117,0,0,1290,1298,
+		5,43,0,0,1291,1295,3,192,96,0,1292,1296,3,182,91,0,1293,1296,5,130,0,0,
+		1294,1296,3,206,103,0,1295,1292,1,0,0,0,1295,1293,1,0,0,0,1295,1294,1,
+		0,0,0,1296,1298,1,0,0,0,1297,1290,1,0,0,0,1297,1291,1,0,0,0,1298,1301,
+		1,0,0,0,1299,1301,5,84,0,0,1300,1279,1,0,0,0,1300,1289,1,0,0,0,1300,1299,
+		1,0,0,0,1300,1301,1,0,0,0,1301,163,1,0,0,0,1302,1303,5,25,0,0,1303,1322,
+		3,166,83,0,1304,1314,5,36,0,0,1305,1306,5,65,0,0,1306,1307,7,10,0,0,1307,
+		1315,3,186,93,0,1308,1312,3,186,93,0,1309,1310,5,4,0,0,1310,1311,5,146,
+		0,0,1311,1313,3,186,93,0,1312,1309,1,0,0,0,1312,1313,1,0,0,0,1313,1315,
+		1,0,0,0,1314,1305,1,0,0,0,1314,1308,1,0,0,0,1315,1323,1,0,0,0,1316,1319,
+		7,6,0,0,1317,1318,5,65,0,0,1318,1320,7,10,0,0,1319,1317,1,0,0,0,1319,1320,
+		1,0,0,0,1320,1321,1,0,0,0,1321,1323,3,166,83,0,1322,1304,1,0,0,0,1322,
+		1316,1,0,0,0,1323,165,1,0,0,0,1324,1335,3,186,93,0,1325,1327,5,156,0,0,
+		1326,1325,1,0,0,0,1326,1327,1,0,0,0,1327,1328,1,0,0,0,1328,1332,7,2,0,
+		0,1329,1331,3,168,84,0,1330,1329,1,0,0,0,1331,1334,1,0,0,0,1332,1330,1,
+		0,0,0,1332,1333,1,0,0,0,1333,1336,1,0,0,0,1334,1332,1,0,0,0,1335,1326,
+		1,0,0,0,1335,1336,1,0,0,0,1336,167,1,0,0,0,1337,1338,3,198,99,0,1338,1340,
+		3,196,98,0,1339,1341,7,2,0,0,1340,1339,1,0,0,0,1340,1341,1,0,0,0,1341,
+		169,1,0,0,0,1342,1343,5,9,0,0,1343,1348,3,172,86,0,1344,1345,5,4,0,0,1345,
+		1347,3,172,86,0,1346,1344,1,0,0,0,1347,1350,1,0,0,0,1348,1346,1,0,0,0,
+		1348,1349,1,0,0,0,1349,1356,1,0,0,0,1350,1348,1,0,0,0,1351,1352,5,147,
+		0,0,1352,1353,5,138,0,0,1353,1357,7,1,0,0,1354,1355,5,145,0,0,1355,1357,
+		5,71,0,0,1356,1351,1,0,0,0,1356,1354,1,0,0,0,1356,1357,1,0,0,0,1357,171,
+		1,0,0,0,1358,1365,3,192,96,0,1359,1361,3,206,103,0,1360,1359,1,0,0,0,1361,
+		1362,1,0,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,1366,1,0,0,0,1364,
+		1366,5,130,0,0,1365,1360,1,0,0,0,1365,1364,1,0,0,0,1365,1366,1,0,0,0,1366,
+		173,1,0,0,0,1367,1368,5,19,0,0,1368,1374,5,80,0,0,1369,1371,3,206,103,
+		0,1370,1372,5,79,0,0,1371,1370,1,0,0,0,1371,1372,1,0,0,0,1372,1374,1,0,
+		0,0,1373,1367,1,0,0,0,1373,1369,1,0,0,0,1374,175,1,0,0,0,1375,1376,7,11,
+		0,0,1376,177,1,0,0,0,1377,1378,7,12,0,0,1378,179,1,0,0,0,1379,1381,3,206,
+		103,0,1380,1379,1,0,0,0,1381,1382,1,0,0,0,1382,1380,1,0,0,0,1382,1383,
+		1,0,0,0,1383,181,1,0,0,0,1384,1385,7,13,0,0,1385,183,1,0,0,0,1386,1387,
+		7,14,0,0,1387,185,1,0,0,0,1388,1392,3,190,95,0,1389,1391,3,188,94,0,1390,
+		1389,1,0,0,0,1391,1394,1,0,0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,
+		187,1,0,0,0,1394,1392,1,0,0,0,1395,1396,3,198,99,0,1396,1397,3,190,95,
+		0,1397,189,1,0,0,0,1398,1400,3,200,100,0,1399,1401,3,204,102,0,1400,1399,
+		1,0,0,0,1400,1401,1,0,0,0,1401,1408,1,0,0,0,1402,1408,3,206,103,0,1403,
+		1404,5,7,0,0,1404,1405,3,186,93,0,1405,1406,5,8,0,0,1406,1408,1,0,0,0,
+		1407,1398,1,0,0,0,1407,1402,1,0,0,0,1407,1403,1,0,0,0,1408,191,1,0,0,0,
+		1409,1413,3,196,98,0,1410,1412,3,194,97,0,1411,1410,1,0,0,0,1412,1415,
+		1,0,0,0,1413,1411,1,0,0,0,1413,1414,1,0,0,0,1414,193,1,0,0,0,1415,1413,
+		1,0,0,0,1416,1417,3,198,99,0,1417,1418,3,196,98,0,1418,195,1,0,0,0,1419,
+		1426,3,200,100,0,1420,1426,3,206,103,0,1421,1422,5,7,0,0,1422,1423,3,192,
+		96,0,1423,1424,5,8,0,0,1424,1426,1,0,0,0,1425,1419,1,0,0,0,1425,1420,1,
+		0,0,0,1425,1421,1,0,0,0,1426,197,1,0,0,0,1427,1428,7,15,0,0,1428,199,1,
+		0,0,0,1429,1441,3,202,101,0,1430,1431,5,7,0,0,1431,1436,3,202,101,0,1432,
+		1433,5,4,0,0,1433,1435,3,202,101,0,1434,1432,1,0,0,0,1435,1438,1,0,0,0,
+		1436,1434,1,0,0,0,1436,1437,1,0,0,0,1437,1439,1,0,0,0,1438,1436,1,0,0,
+		0,1439,1440,5,8,0,0,1440,1442,1,0,0,0,1441,1430,1,0,0,0,1441,1442,1,0,
+		0,0,1442,201,1,0,0,0,1443,1445,5,157,0,0,1444,1446,5,158,0,0,1445,1444,
+		1,0,0,0,1445,1446,1,0,0,0,1446,1449,1,0,0,0,1447,1449,5,158,0,0,1448,1443,
+		1,0,0,0,1448,1447,1,0,0,0,1449,203,1,0,0,0,1450,1451,7,16,0,0,1451,205,
+		1,0,0,0,1452,1453,7,17,0,0,1453,207,1,0,0,0,183,254,269,280,288,290,306,
+		312,321,323,348,358,367,373,385,402,404,410,419,427,434,444,453,459,477,
+		488,502,508,515,518,521,531,539,547,554,561,570,573,577,582,588,595,602,
+		607,619,623,637,646,657,660,665,672,677,684,694,697,701,710,714,725,728,
+		733,737,741,745,749,752,755,757,774,780,784,788,791,802,804,811,818,820,
+		826,832,837,842,849,851,853,861,864,874,883,885,888,896,905,917,924,931,
+		935,941,945,953,959,964,974,977,992,996,1000,1006,1015,1021,1031,1033,
+		1035,1043,1047,1050,1057,1064,1069,1076,1078,1082,1085,1090,1096,1101,
+		1106,1113,1118,1129,1136,1140,1155,1166,1174,1180,1186,1192,1194,1196,
+		1202,1208,1215,1220,1225,1234,1240,1243,1251,1255,1262,1269,1272,1277,
+		1285,1287,1295,1297,1300,1312,1314,1319,1322,1326,1332,1335,1340,1348,
+		1356,1362,1365,1371,1373,1382,1392,1400,1407,1413,1425,1436,1441,1445,
+		1448
 	};
 
 	public static ATN _ATN => Tables.Atn;
