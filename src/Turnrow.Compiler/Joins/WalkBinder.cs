@@ -51,6 +51,12 @@ internal sealed class WalkBinder(Context context, PieceBook book)
     {
         if (words.Count == 1 && Is(words[0], "foundation")) return i => EdgeSelection.Foundation(piece.Finished[i]);
         if (words.Count == 1 && HasInner(piece, words[0].Text)) return i => EdgeSelection.Inner(piece.Finished[i], words[0].Text);
+        if (words.Count == 1 && piece.Parts.TryGetValue(words[0].Text, out var part))
+        {
+            part.Used = true;
+            return i => EdgeSelection.Part(piece.Finished[i], words[0].Text, part.FromRight[i], part.Count[i]);
+        }
+
         if (words.Count == 2 && Is(words[0], "last") && Is(words[1], "row")) return i => EdgeSelection.LastRow(piece.Finished[i], [.. piece.Taken.Select(t => (t.FromRight[i], t.Count[i]))]);
         var hand = words.Count > 0 && Is(words[0], "right") ? Hand.Right : words.Count > 0 && Is(words[0], "left") ? Hand.Left : (Hand?)null;
         if (hand is not null) words.RemoveAt(0);

@@ -241,6 +241,8 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         if (beginning.TurnsApart.Count > 0) context.Findings.Add(ShortRowMirrored.At(context, mirror.Piece.Span, [.. beginning.TurnsApart], original.Name));
         original.Manners.CopyTo(piece.Manners, 0);
         foreach (var (name, rows) in original.Marks) piece.Marks[name] = rows;
+        foreach (var (name, part) in original.Parts)
+            piece.Parts[name] = part with { FromRight = Sized.Each(context.Sizes, i => original.Finished[i].LastStitches - part.FromRight[i] - part.Count[i]), Used = false };
         foreach (var passage in original.Passages)
         {
             if (passage is not Turnrow.Fabric.Patterns.ProsePassage) piece.Passages.Add(passage);

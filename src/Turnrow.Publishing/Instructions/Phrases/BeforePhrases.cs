@@ -12,11 +12,11 @@ internal sealed record MakeChain(Sized<int> Chains) : Phrase
 }
 
 /// <summary>An earlier piece is gone on with, by the yarn that is there.</summary>
-internal sealed record GoOnFrom(string Piece) : Phrase
+internal sealed record GoOnFrom(string Piece, bool IsRound) : Phrase
 {
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
-    protected override string Text(Wording words) => $"go on from the last row of {Names.Title(Piece)}, with the same yarn";
+    protected override string Text(Wording words) => $"go on from the last {(IsRound ? "round" : "row")} of {Names.Title(Piece)}, with the same yarn";
 }
 
 /// <summary>Yarn is joined anew in a stitch of an earlier piece's last row.</summary>
@@ -26,8 +26,11 @@ internal sealed record GoOnFrom(string Piece) : Phrase
 /// <param name="From">… counted from which edge.</param>
 internal sealed record JoinInStitch(bool RightSide, string Piece, Sized<int> Nth, Hand From) : Phrase
 {
+    /// <summary>True if that row is a round.</summary>
+    public bool IsRound { get; init; }
+
     protected override Phrase? Join(Phrase other) =>
-        other is JoinInStitch join && join.RightSide == RightSide && join.Piece == Piece && join.From == From
+        other is JoinInStitch join && join.RightSide == RightSide && join.Piece == Piece && join.From == From && join.IsRound == IsRound
             ? this with { Nth = Nth.And(join.Nth) }
             : null;
 
@@ -35,7 +38,7 @@ internal sealed record JoinInStitch(bool RightSide, string Piece, Sized<int> Nth
     {
         var nth = Nth.All(static n => n == 1) ? "first" : Nth.WrittenNth();
         return $"with {words.Side(RightSide)} of {Names.Title(Piece)} facing, join yarn with {words.SlipStitch} in the {nth} {words.St}"
-            + $" of its last row, counted from its {Wording.Hand(From)} edge";
+            + (IsRound ? $" of its last round{(From == Hand.Right ? string.Empty : ", counted back from its end")}" : $" of its last row, counted from its {Wording.Hand(From)} edge");
     }
 }
 

@@ -101,6 +101,7 @@ internal static class PickUpTeller
         return new EdgeStretch(
             leg.Piece.Name, leg.Stretch.Name, leg.Hand, leg.Stretch.Kind, Sized.Of(first), Sized.Of(last), Sized.Of(leg.Piece.Rows.Count), leg.Upwards, IsSlipped(leg))
         {
+            Stitches = leg.Stretch is { Kind: StretchKind.OpenStitches, Name: not null } ? LastStitches.OfStretch(leg.Piece, leg.Stretch) : null,
             AtRow = IsOneOfSeveral(leg) ? Sized.Of(leg.Stretch.FirstRow + 1) : null,
         };
     }

@@ -37,7 +37,7 @@ internal static class RowTeller
         if (place.Piece.Start is not PartStart part) return;
         if (!part.Joined)
         {
-            before.Add(new GoOnFrom(part.Base.Name));
+            before.Add(new GoOnFrom(part.Base.Name, part.Base.EndsInRounds));
             return;
         }
 
@@ -52,7 +52,7 @@ internal static class RowTeller
         }
         else
         {
-            before.Add(new JoinInStitch(place.Row.RightSide, part.Base.Name, nth, from));
+            before.Add(new JoinInStitch(place.Row.RightSide, part.Base.Name, nth, from) { IsRound = part.Base.EndsInRounds });
         }
     }
 
@@ -60,9 +60,9 @@ internal static class RowTeller
     {
         var rightSide = place.Row.RightSide;
         var parts = rightSide ? across.Parts : [.. across.Parts.Reverse()];
-        before.Add(new OverPieces(rightSide, [.. parts.Select(p => (p.Base.Name, Sized.Of(p.Count)))]));
-        if (!across.Joined) before.Add(new GoOnFrom(parts[0].Base.Name));
-        else before.Add(new JoinInStitch(rightSide, parts[0].Base.Name, Sized.Of(NthFrom(parts[0], place.Row, place.Row.StartsAt, 0)), place.Row.StartsAt));
+        before.Add(new OverPieces(rightSide, [.. parts.Select(p => (p.Base.Name, LastStitches.OfPart(p, rightSide)))]));
+        if (!across.Joined) before.Add(new GoOnFrom(parts[0].Base.Name, parts[0].Base.EndsInRounds));
+        else before.Add(new JoinInStitch(rightSide, parts[0].Base.Name, Sized.Of(NthFrom(parts[0], place.Row, place.Row.StartsAt, 0)), place.Row.StartsAt) { IsRound = parts[0].Base.EndsInRounds });
     }
 
     // Counted from the edge that the part reaches, if it reaches one; else from where the row starts.
