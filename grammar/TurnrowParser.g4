@@ -78,8 +78,10 @@ pieceLine : PIECE called=name begun=origin? claimed=claim? ;
 origin
   : FROM piece=name COLON part=count (stitchesWord AT at=edge)?
   | IS piece=name MIRRORED (COMMA turned=TURNED OVER)?
-  | PICKED UP ALONG walks+=along (AND walks+=along)* COLON rates+=rate (COMMA rates+=rate)*
+  | ACROSS over+=acrossPart (COMMA over+=acrossPart)*
+  | PICKED UP (ALONG | round=AROUND) walks+=along (AND walks+=along)* COLON rates+=rate (COMMA rates+=rate)*
   ;
+acrossPart : base=name part=name? ;
 along     : words+=walkWord+ (COMMA parts+=alongPart)* ;
 alongPart : rows=selection | facing=side FACING ;
 
@@ -105,8 +107,17 @@ item
   | SKIP_WORD amount=count?
   | SLIP OVER amount=count
   | LEAVE (THE REST | amount=count) (FOR later=LATER)?
-  | before=list? (words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount)? | changed=change changedBy=changeAmount?) at=place?
+  | HOLD amount=count FOR called=name
+  | BRIDGE amount=count (FOR called=name)?
+  | before=list?
+    ( words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount spread=spreading? | spread=spreading | ends=atEachEnd)?
+    | changed=change changedBy=changeAmount?
+    | ends=atEachEnd
+    ) at=place?
   ;
+// What is spread over a stretch of plain stitches; how many stand at its ends is said behind a comma, like an item of its own.
+spreading : WITH OPEN inside=items CLOSE amount=count TIMES EVENLY ;
+atEachEnd : AT EACH END ;
 // `mark corner` and `remove corners` are two words here, as a stitch and a count's name are; the builder tells them by what they say.
 // A count's name behind a stitch is one more word of the stitch here; so a sum that begins with it is only its rest.
 stitchAmount : operations+=countOperation+ | first=list operations+=countOperation* | far=reach ;
@@ -115,7 +126,7 @@ reach        : ACROSS | AROUND | TO corner=CORNER | UNTIL remain=count REMAIN (B
 // Print says `in each st across`; the last word adds nothing, and is let stand.
 place
   : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)?
-       | which=EACH kind+=name* (AND also+=name+)? (ACROSS | AROUND | until=UNTIL remain=count REMAIN)?
+       | which=EACH kind+=name* (AND many=list? also+=name+ (IN EACH other+=name+)?)? (ACROSS | AROUND | until=UNTIL remain=count REMAIN)?
        | which=CORNER
        )
   ;
@@ -136,7 +147,7 @@ sizedLine
 // Shaping.
 
 straightLine
-  : STRAIGHT (TO length=sum (AT at=edge)? | further=FOR length=sum | amount=count rowsWord) (FROM mark=name)? (COMMA fixes+=rowFix)*
+  : STRAIGHT (TO length=sum (AT at=edge)? | further=FOR length=sum | amount=count counted=rowsWord) (FROM mark=name)? (COMMA fixes+=rowFix)*
     claimed=claim?
   ;
 rowFix    : EVEN rowsWord | ODD rowsWord | END facing=side ;
@@ -146,10 +157,10 @@ addLine   : ADD amount=count AT at=edge (COMMA apart=ONE ROW APART)? claimed=cla
 shapeLine
   : SHAPE
     ( BY by=decreasing
-    | ROWS from=count TO to=count does=shapeDone
+    | many=ROWS from=count TO to=count does=shapeDone
     | (TO length=sum (AT at=edge)? | further=FOR length=sum) (FROM mark=name)? (COMMA fixes+=rowFix)* does=shapeDone
     | rows=count
-      ( rowsWord (FROM mark=name)? (COMMA fixes+=rowFix)* does=shapeDone
+      ( counted=rowsWord (FROM mark=name)? (COMMA fixes+=rowFix)* does=shapeDone
       | stitchesWord inside=IN (COMMA BY by=decreasing)?
       )
     )
@@ -194,7 +205,7 @@ selection
   ;
 rate
   : amount=list? words+=name+
-    (way=IN EACH (row=ROW | kind+=name+) | way=PER (row=ROW | over=count (rows=rowsWord | STITCHES | kind+=name)))?
+    (way=IN EACH (row=ROW | kind+=name+) | way=PER (row=ROW | over=count (rows=rowsWord | STITCHES | kind+=name)) | evenly=EVENLY)?
   ;
 
 expectLine

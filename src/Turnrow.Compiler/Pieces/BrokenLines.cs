@@ -47,6 +47,7 @@ internal static class BrokenLines
     {
         piece.Doubt(true);
         if (line.Keyword != "row") return;
+        // What the line says of rows or rounds is lost with it.
         foreach (var builder in piece.Builders) builder.WorkRow(new WordsPlan([]), new Origin(line), 0);
         piece.AddRowsPassage(line);
     }

@@ -57,6 +57,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         {
             case PartOriginSyntax part: BeginPart(piece, part); break;
             case NamedPartOriginSyntax part: BeginNamedPart(piece, part); break;
+            case AcrossOriginSyntax across: new AcrossOpening(context, book).Begin(piece, across); break;
             case MirrorOriginSyntax mirror: BeginMirror(piece, mirror, statement); break;
             case PickUpOriginSyntax pickUp: BeginPickUp(piece, pickUp, statement); break;
         }
@@ -186,6 +187,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
             else
             {
                 piece.Builders[i].BeginUnknown();
+                piece.Builders[i].WorkInRounds(pickUp.Around);
                 piece.Builders[i].Doubt(false);
                 piece.Builders[i].WorkRow(new WordsPlan([]), new Origin(statement), 0);
             }
@@ -207,7 +209,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         piece.Causes = original.Causes.Further();
         piece.NamesInDoubt = original.NamesInDoubt;
         piece.StepsInDoubt = original.StepsInDoubt;
-        piece.Joined = original.Finished[0].Start is PartStart or PickUpStart;
+        piece.Joined = original.Finished[0].Start is PartStart or PickUpStart or AcrossStart;
         if (!context.Rows.Take(original.Builders.Sum(b => (long)b.RowCount), mirror.Span))
         {
             piece.Doubt(true);

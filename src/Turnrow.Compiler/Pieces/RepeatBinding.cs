@@ -69,6 +69,8 @@ internal static class RepeatBinding
         for (var ordinal = 0; ordinal < rows; ordinal++)
         {
             var row = builder.Rows[first - 1 + (ordinal % (last - first + 1))];
+            builder.WorkInRounds(row.IsRound);
+            builder.BeginOnSide(row.RightSide);
             foreach (var hand in (ReadOnlySpan<Hand>)[Hand.Right, Hand.Left])
             {
                 // An edge stays the edge that it is, whichever end of the row it now is; what words say goes by the row's ends.

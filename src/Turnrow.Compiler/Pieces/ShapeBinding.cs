@@ -14,6 +14,7 @@ internal static class ShapeBinding
     public static void Bind(Context context, PieceState piece, ShapeStatement statement)
     {
         Begun.Check(context, piece, statement.Span);
+        RowsOrRounds.Check(context, piece, statement.RowsWord);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
         var stitches = PlainCheck.Stitches(context, piece, statement.Span, "shape");
         var counts = PlainCheck.NothingToGoOnWith(piece, stitches) ? Sized.Same<int?>(context.Sizes, null)

@@ -10,7 +10,7 @@ namespace Turnrow.Compiler.Rows;
 /// <summary>
 /// Makes the words of a row of what the designer wrote, in all sizes at once. A size in which a number is not known has no words.
 /// </summary>
-internal sealed class RowBinder(Context context)
+internal sealed partial class RowBinder(Context context)
 {
     private readonly HashSet<Stitch> _stitches = [];
 
@@ -30,6 +30,7 @@ internal sealed class RowBinder(Context context)
         foreach (var item in items)
         {
             if (item is GroupItem group) AddStitches(group.Items);
+            if (item is SpreadItem spread) AddStitches([spread.Plain, .. spread.Items]);
             if (item is not StitchItem stitch) continue;
             foreach (var word in stitch.Words)
             {
@@ -64,8 +65,11 @@ internal sealed class RowBinder(Context context)
         {
             StitchItem stitch => StitchWords(stitch, inOnePlace),
             GroupItem group => GroupWords(group, inOnePlace),
+            SpreadItem spread => SpreadWords(spread, inOnePlace),
             SkipItem skip => OfCount(skip.Count, n => new Skip(n)),
             SlipOverItem slip => OfCount(slip.Count, n => new SlipOver(n)),
+            HoldItem hold => context.Evaluate.Counts(hold.Count, 1).Select(n => n is { } x ? (Word?)new Hold(x, hold.Name.Text) : null),
+            BridgeItem bridge => context.Evaluate.Counts(bridge.Count, 1).Select(n => n is { } x ? (Word?)new Bridge(x, bridge.Name?.Text) : null),
             MarkCornerItem => Sized.Same<Word?>(context.Sizes, new MarkCorner()),
             RemoveCornersItem => Sized.Same<Word?>(context.Sizes, new RemoveCorners()),
             LeaveItem { Count: null } => Sized.Same<Word?>(context.Sizes, new Leave(-1) { ForLater = item is LeaveItem { ForLater: true } }),
@@ -92,6 +96,11 @@ internal sealed class RowBinder(Context context)
         if (group.Place is not null && group.Times is not null) return Refuse(GroupBoth.At(group.Span));
         if (group.Place is null && group.Times is null) return Refuse(GroupNeither.At(group.Span));
         if (inOnePlace) return Refuse(NotInOnePlace.At(group.Span));
+        foreach (var item in group.Items)
+        {
+            if (item is HoldItem or BridgeItem) return Refuse(HoldInBracket.At(item.Span, item is BridgeItem));
+        }
+
         var inside = List(group.Items, group.Place is not null);
         if (group.Place is { } place)
         {
@@ -144,6 +153,7 @@ internal sealed class RowBinder(Context context)
         if (before is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item));
         if (item.Place is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item));
         if (before is not null && item.Place is null && !inOnePlace) return None();
+        if (item.Place?.Other is { } other) return ByPlaceWords(item.Place, other, read);
         var words = new Word?[context.Sizes];
         for (var i = 0; i < words.Length; i++)
         {
@@ -180,7 +190,7 @@ internal sealed class RowBinder(Context context)
         if (item.Place is not null || item.Before is not null) return Refuse(StitchBoth.At(item));
         if (item.Amount is EvenlyAmount evenly)
         {
-            return context.Evaluate.Counts(evenly.Count).Select(n => n is { } x ? (Word?)new Spread(read.Stitch, increase ? x : -x) : null);
+            return context.Evaluate.Counts(evenly.Count).Select(n => n is { } x ? (Word?)Spread.Of(read.Stitch, increase ? x : -x) : null);
         }
 
         var amounts = item.Amount is null ? Sized.Same<Amount?>(context.Sizes, Amount.Once) : AmountsOf(item.Amount);

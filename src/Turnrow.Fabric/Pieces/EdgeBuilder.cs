@@ -28,6 +28,17 @@ internal sealed class EdgeBuilder(Hand hand)
     /// <summary>The names it has had.</summary>
     public IEnumerable<string> AllNames => _names.Distinct();
 
+    /// <summary>True if it has had a name, in whatever letters.</summary>
+    public bool HasHad(string name)
+    {
+        foreach (var had in _names)
+        {
+            if (string.Equals(had, name, StringComparison.OrdinalIgnoreCase)) return true;
+        }
+
+        return false;
+    }
+
     /// <summary>The name, for something made under it now.</summary>
     public string? UseName()
     {

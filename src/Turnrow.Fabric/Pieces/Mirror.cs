@@ -68,6 +68,12 @@ public sealed class Mirror(bool turnedOver)
             case RowEvent row:
                 Row(row, mirrored);
                 break;
+            case RoundsEvent rounds:
+                mirrored.WorkInRounds(rounds.Rounds);
+                break;
+            case SideEvent side:
+                mirrored.BeginOnSide(side.RightSide != turnedOver);
+                break;
             case FastenOffEvent:
                 mirrored.FastenOff();
                 break;

@@ -34,11 +34,73 @@ public sealed record PartStart(Piece Base, int FromRight, int Count, bool Joined
     }
 }
 
+/// <summary>The last rows of earlier pieces, over which one row goes.</summary>
+/// <param name="Parts">What it goes over, from its right edge to its left.</param>
+/// <param name="Joined">True if yarn is joined anew, false if the yarn of the piece where it starts goes on.</param>
+public sealed record AcrossStart(IReadOnlyList<PartStart> Parts, bool Joined) : PieceStart
+{
+    /// <summary>The part that the first row is worked over first, if it has the right side or not.</summary>
+    public PartStart First(bool rightSide) => rightSide ? Parts[0] : Parts[^1];
+
+    /// <summary>The places of all parts, from the right edge; null if any is not known.</summary>
+    public PlaceSequence? PlacesFromRight()
+    {
+        PlaceSequence? all = null;
+        foreach (var part in Parts)
+        {
+            if (part.PlacesFromRight() is not { } places) return null;
+            all = all is null ? places : all.Then(places);
+        }
+
+        return all;
+    }
+}
+
 /// <summary>Stitches picked up along edges.</summary>
 /// <param name="Walk">The edges in the order in which they are walked.</param>
 /// <param name="RightSide">True if the right side faces while picking up.</param>
 /// <param name="Joined">True if yarn is joined anew.</param>
-public sealed record PickUpStart(IReadOnlyList<PickUpLeg> Walk, bool RightSide, bool Joined) : PieceStart;
+public sealed record PickUpStart(IReadOnlyList<PickUpLeg> Walk, bool RightSide, bool Joined) : PieceStart
+{
+    /// <summary>True if the row is joined to a round.</summary>
+    public bool Around { get; init; }
+
+    /// <summary>True if a number of stitches is spread over the walk by the lengths of its stretches.</summary>
+    public bool IsEven { get; init; }
+
+    /// <summary>The stretches as they are walked, those that lie in parts put together again.</summary>
+    public IEnumerable<PickUpLeg> WholeStretches()
+    {
+        PickUpLeg? whole = null;
+        foreach (var leg in Walk)
+        {
+            if (whole is not null && leg.Part > 0 && leg.Part == whole.Part)
+            {
+                whole = whole.With(leg);
+                continue;
+            }
+
+            if (whole is not null) yield return whole;
+            whole = leg;
+        }
+
+        if (whole is not null) yield return whole;
+    }
+
+    /// <summary>The places that the row of stitches makes in corners: of each the middle one, in working order.</summary>
+    internal IReadOnlyList<int> CornersMade()
+    {
+        var corners = new List<int>();
+        var made = 0;
+        foreach (var leg in Walk)
+        {
+            if (leg.IsCorner) corners.Add(made + (leg.Rate / 2));
+            made += (int)((long)leg.Stretch.Count * leg.Rate / leg.Per);
+        }
+
+        return corners;
+    }
+}
 
 /// <summary>One stretch of a pick-up, in the direction in which it is walked.</summary>
 /// <param name="Piece">The piece.</param>
@@ -47,7 +109,32 @@ public sealed record PickUpStart(IReadOnlyList<PickUpLeg> Walk, bool RightSide, 
 /// <param name="Upwards">True if it is walked from the first row to the last (or from the right edge to the left).</param>
 /// <param name="Rate">So many stitches …</param>
 /// <param name="Per">… in so many rows or stitches.</param>
-public sealed record PickUpLeg(Piece Piece, Hand? Hand, Stretch Stretch, bool Upwards, int Rate, int Per);
+public sealed record PickUpLeg(Piece Piece, Hand? Hand, Stretch Stretch, bool Upwards, int Rate, int Per)
+{
+    /// <summary>True if it is one place, the corner between two edges of the piece.</summary>
+    public bool IsCorner { get; init; }
+
+    /// <summary>Legs that are parts of one stretch have the same number above 0.</summary>
+    public int Part { get; init; }
+
+    /// <summary>The same with the leg that follows it on the same stretch, at this one's rate.</summary>
+    public PickUpLeg With(PickUpLeg next)
+    {
+        var lower = Upwards ? Stretch : next.Stretch;
+        return this with { Stretch = lower with { Count = Stretch.Count + next.Stretch.Count } };
+    }
+
+    /// <summary>Its first so many places, or those behind them.</summary>
+    /// <param name="from">Places before them, as it is walked.</param>
+    /// <param name="count">How many.</param>
+    public PickUpLeg Slice(int from, int count)
+    {
+        var first = Stretch.Kind != StretchKind.RowEnds ? Stretch.FirstRow
+            : Upwards ? Stretch.FirstRow + from
+            : Stretch.LastRow - from - count + 1;
+        return this with { Stretch = Stretch with { FirstRow = first, Count = count } };
+    }
+}
 
 /// <summary>One piece in one size: its rows and edges.</summary>
 /// <param name="Name">Its name.</param>
@@ -68,6 +155,9 @@ public sealed record Piece(
     /// <summary>True if an error leaves it in doubt which places of the last row are corners.</summary>
     public bool CornersInDoubt { get; init; }
 
+    /// <summary>Edges inside it, row by row: stitches held, and the other sides of bridges.</summary>
+    public IReadOnlyList<Stretch> Inner { get; init; } = [];
+
     /// <summary>What was done to make it, for whatever is made like it.</summary>
     internal IReadOnlyList<PieceEvent> Events { get; init; } = [];
 
@@ -78,7 +168,10 @@ public sealed record Piece(
     public bool EndsOnRightSide => Rows.Count > 0 && Rows[^1].RightSide;
 
     /// <summary>Where the hook is after the last row.</summary>
-    public Hand HookAt => Rows.Count > 0 ? Rows[^1].EndsAt : Hand.Right;
+    public Hand HookAt => Rows.Count == 0 ? Hand.Right : Rows[^1].IsRound ? Rows[^1].StartsAt : Rows[^1].EndsAt;
+
+    /// <summary>True if the last row is a round; false if there is none yet.</summary>
+    public bool EndsInRounds => Rows.Count > 0 && Rows[^1].IsRound;
 
     /// <summary>The walk along an edge.</summary>
     public EdgeWalk At(Hand hand) => hand == Hand.Right ? Right : Left;

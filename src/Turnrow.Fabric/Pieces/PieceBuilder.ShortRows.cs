@@ -82,6 +82,25 @@ public sealed partial class PieceBuilder
         return start is not null || Shapes(plan, HookAt) || slips is { Count: > 0 } ? new RowFault(RowFaultKind.EdgeNotReached, slips, 0, 0, 0) : null;
     }
 
+    // A round has no edge at which anything could be left or added, be it for good or for later.
+    private RowFault? RoundFault(IReadOnlyList<Word> words, Step? start, Step? end)
+    {
+        if (!InRounds) return null;
+        var waiting = _waitingRight.Count + _waitingRight.Asked + _waitingLeft.Count + _waitingLeft.Asked;
+        Word? word = (start ?? end) is { } step ? new Leave(step.Count) { Origin = step.Origin }
+            : words is [SlipOver { Count: > 0 } slip, ..] ? slip
+            : words is [.., Leave { Count: not 0 } leave] ? leave
+            : waiting > 0 ? new Leave(waiting) { ForLater = true, Origin = WaitingOrigin() }
+            : null;
+        return word is null ? null : new RowFault(RowFaultKind.StepInRound, word, 0, 0, 0);
+    }
+
+    private Origin WaitingOrigin()
+    {
+        var edge = _waitingRight.Count + _waitingRight.Asked > 0 ? _waitingRight : _waitingLeft;
+        return edge.Asked > 0 ? edge.AskedBy : edge.Origin;
+    }
+
     private static bool Shapes(RowPlan plan, Hand hand) => plan is ShapedPlan shaped && shaped.At(hand).Change != 0;
 
     private ShortWork TakeShortWork(ref RowWork work, Step? end, int number, Origin origin)
@@ -94,7 +113,7 @@ public sealed partial class PieceBuilder
         var left = leave?.Count ?? 0;
         var fresh = Math.Max(0, left - waitedBelow);
         var kept = work.Below.Slice(work.Below.Count - left, fresh);
-        if (asked > 0) kept = kept.Then(_ahead!.Slice(_ahead.Count - asked, asked));
+        if (asked > 0 && _course.Ahead is { } ahead) kept = kept.Then(ahead.Slice(ahead.Count - asked, asked));
         if (leave is not null) work = work with { Words = [.. work.Words.Take(work.Words.Count - 1)], Below = work.Below.Slice(0, work.Below.Count - left) };
         var over = edge.Work(number, Math.Max(0, waitedBelow - left), kept, leave is null ? edge.AskedBy : origin);
         edge.Asked = 0;

@@ -25,6 +25,12 @@ internal sealed record ApartEvent(int Count, Origin Origin) : PieceEvent;
 /// <param name="Ordinal">Its number among that line's rows.</param>
 internal sealed record RowEvent(RowPlan Plan, bool Worked, Origin Origin, int Ordinal) : PieceEvent;
 
+/// <summary>From here on the piece is worked in rounds, or in rows.</summary>
+internal sealed record RoundsEvent(bool Rounds) : PieceEvent;
+
+/// <summary>The next row, which may have either, has a side.</summary>
+internal sealed record SideEvent(bool RightSide) : PieceEvent;
+
 /// <summary>What waits for later rows is in doubt for so many rows.</summary>
 internal sealed record TurnsDoubtEvent(int Rows) : PieceEvent;
 

@@ -63,6 +63,9 @@ public enum RowFaultKind
     /// <summary>More is worked into a corner by words of its own.</summary>
     CornerAgain,
 
+    /// <summary>Stitches are left or chains added at an edge before a round, which has none.</summary>
+    StepInRound,
+
     /// <summary>The first row over a foundation would turn before its end.</summary>
     TurnInFirstRow,
 

@@ -225,6 +225,14 @@ public sealed record Leave(int Count) : Word
     public bool ForLater { get; init; }
 }
 
+/// <summary>Places inside the row that are not worked but kept, with a name, for another piece to take up.</summary>
+public sealed record Hold(int Count, string Name) : Word;
+
+/// <summary>
+/// Chains over a gap, most often over stitches held: the next row is worked into each of them. Their other side is an edge; it may have a name.
+/// </summary>
+public sealed record Bridge(int Count, string? Name) : Word;
+
 /// <summary>Words worked one after the other so many times.</summary>
 public sealed record Repeat(IReadOnlyList<Word> Words, Amount Amount) : Word
 {
@@ -241,9 +249,3 @@ public sealed record Repeat(IReadOnlyList<Word> Words, Amount Amount) : Word
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Amount, WordLists.Hash(Words));
 }
-
-/// <summary>
-/// So many increases (above 0) or decreases (below) spread over the row; becomes plain stitches, changes and repeats of both when
-/// the row is worked.
-/// </summary>
-public sealed record Spread(Stitch Stitch, int Change) : Word;

@@ -25,6 +25,7 @@ internal static class ShapeBuilder
             LineBuilding.Span(context))
         {
             At = context.at is null ? null : line.Edge(context.at),
+            RowsWord = context.counted is null ? null : line.Name(context.counted),
         };
     }
 
@@ -65,7 +66,8 @@ internal static class ShapeBuilder
             shapings,
             done.solved is null ? null : Solve(done.solved, line),
             ValueBuilder.Claim(done.claimed, line),
-            LineBuilding.Span(context));
+            LineBuilding.Span(context))
+        { RowsWord = context.counted is not null ? line.Name(context.counted) : context.many is not null ? line.Name(context.many) : null };
     }
 
     private static RowExtentSyntax Extent(TurnrowParser.ShapeLineContext context, LineBuilding line)

@@ -45,20 +45,20 @@ internal partial class TurnrowParser : Parser {
 		SEAM=45, SHAPE=46, SIZES=47, SKILL=48, STRAIGHT=49, SWATCH=50, TERMS=51, 
 		TURN=52, VERSION=53, WEARER=54, WEAVE=55, YARN=56, ACROSS=57, AFTER=58, 
 		ALL=59, ALONG=60, AND=61, APART=62, ARE=63, AROUND=64, AT=65, BEFORE=66, 
-		BUT=67, BY=68, CH=69, CHAINS=70, CORNER=71, COUNTS=72, DEC=73, DOES=74, 
-		DOWN=75, EACH=76, EASING=77, EDGE=78, EDGES=79, END=80, ENDS=81, EVEN=82, 
-		EVENLY=83, EVERY=84, EXTRA=85, FACING=86, FIRST=87, FOUNDATION=88, HERE=89, 
-		HIGH=90, IN=91, INC=92, IS=93, LAST=94, LATER=95, LEAST=96, LESS=97, LONGER=98, 
-		MIRRORED=99, MORE_WORD=100, MOST=101, MULTIPLE=102, NEXT=103, NOT=104, 
-		ODD=105, OF=106, OFF=107, ON=108, ONE=109, OPENS=110, OPPOSITE=111, ORDER=112, 
-		OVER=113, PER=114, PICKED=115, PLAIN=116, REMAIN=117, REST=118, ROUNDED=119, 
-		RS=120, SAME=121, SKIP_WORD=122, SKIPPING=123, SLIP=124, SLIPPING=125, 
-		STITCH=126, STITCHES=127, STRETCHES=128, THE=129, THEN=130, TIMES=131, 
-		TO=132, TOGETHER=133, TURNED=134, TURNING=135, TURNS=136, UNTIL=137, UP=138, 
-		WEIGH=139, WEIGHT=140, WIDE=141, WITH=142, WITHIN=143, WITHOUT=144, WORKING=145, 
-		WS=146, CM=147, G=148, M=149, MM=150, OZ=151, YD=152, WORD=153, NUMBER=154, 
-		FRACTION=155, ORDINAL=156, DOTTED=157, QUOTED=158, WRONG_COMMA=159, WRONG_QUOTE=160, 
-		JUNK=161;
+		BRIDGE=67, BUT=68, BY=69, CH=70, CHAINS=71, CORNER=72, COUNTS=73, DEC=74, 
+		DOES=75, DOWN=76, EACH=77, EASING=78, EDGE=79, EDGES=80, END=81, ENDS=82, 
+		EVEN=83, EVENLY=84, EVERY=85, EXTRA=86, FACING=87, FIRST=88, FOUNDATION=89, 
+		HERE=90, HIGH=91, HOLD=92, IN=93, INC=94, IS=95, LAST=96, LATER=97, LEAST=98, 
+		LESS=99, LONGER=100, MIRRORED=101, MORE_WORD=102, MOST=103, MULTIPLE=104, 
+		NEXT=105, NOT=106, ODD=107, OF=108, OFF=109, ON=110, ONE=111, OPENS=112, 
+		OPPOSITE=113, ORDER=114, OVER=115, PER=116, PICKED=117, PLAIN=118, REMAIN=119, 
+		REST=120, ROUNDED=121, RS=122, SAME=123, SKIP_WORD=124, SKIPPING=125, 
+		SLIP=126, SLIPPING=127, STITCH=128, STITCHES=129, STRETCHES=130, THE=131, 
+		THEN=132, TIMES=133, TO=134, TOGETHER=135, TURNED=136, TURNING=137, TURNS=138, 
+		UNTIL=139, UP=140, WEIGH=141, WEIGHT=142, WIDE=143, WITH=144, WITHIN=145, 
+		WITHOUT=146, WORKING=147, WS=148, CM=149, G=150, M=151, MM=152, OZ=153, 
+		YD=154, WORD=155, NUMBER=156, FRACTION=157, ORDINAL=158, DOTTED=159, QUOTED=160, 
+		WRONG_COMMA=161, WRONG_QUOTE=162, JUNK=163;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -68,23 +68,24 @@ internal partial class TurnrowParser : Parser {
 		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_claimsLine = 23, 
 		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_finishedPart = 27, 
 		RULE_acceptLine = 28, RULE_swatchLine = 29, RULE_madeLine = 30, RULE_madePart = 31, 
-		RULE_countFix = 32, RULE_pieceLine = 33, RULE_origin = 34, RULE_along = 35, 
-		RULE_alongPart = 36, RULE_beginLine = 37, RULE_chainLine = 38, RULE_edgeLine = 39, 
-		RULE_markLine = 40, RULE_divideLine = 41, RULE_dividePart = 42, RULE_fastenLine = 43, 
-		RULE_weaveLine = 44, RULE_rowLine = 45, RULE_rowsLine = 46, RULE_items = 47, 
-		RULE_item = 48, RULE_stitchAmount = 49, RULE_changeAmount = 50, RULE_reach = 51, 
-		RULE_place = 52, RULE_repeatLine = 53, RULE_forLine = 54, RULE_sizeRange = 55, 
-		RULE_sizedLine = 56, RULE_straightLine = 57, RULE_rowFix = 58, RULE_leaveLine = 59, 
-		RULE_addLine = 60, RULE_shapeLine = 61, RULE_shapeDone = 62, RULE_shaping = 63, 
-		RULE_stage = 64, RULE_shapingPart = 65, RULE_frequency = 66, RULE_everyRows = 67, 
-		RULE_turnRows = 68, RULE_decreasing = 69, RULE_stitchesIn = 70, RULE_solve = 71, 
-		RULE_solveOption = 72, RULE_seamLine = 73, RULE_walkWords = 74, RULE_seamPart = 75, 
-		RULE_walkWord = 76, RULE_selection = 77, RULE_rate = 78, RULE_expectLine = 79, 
-		RULE_expected = 80, RULE_expectedMore = 81, RULE_claim = 82, RULE_claimPart = 83, 
-		RULE_edge = 84, RULE_side = 85, RULE_change = 86, RULE_stitch = 87, RULE_rowsWord = 88, 
-		RULE_stitchesWord = 89, RULE_sum = 90, RULE_sumOperation = 91, RULE_factor = 92, 
-		RULE_count = 93, RULE_countOperation = 94, RULE_single = 95, RULE_sign = 96, 
-		RULE_list = 97, RULE_number = 98, RULE_unit = 99, RULE_name = 100;
+		RULE_countFix = 32, RULE_pieceLine = 33, RULE_origin = 34, RULE_acrossPart = 35, 
+		RULE_along = 36, RULE_alongPart = 37, RULE_beginLine = 38, RULE_chainLine = 39, 
+		RULE_edgeLine = 40, RULE_markLine = 41, RULE_divideLine = 42, RULE_dividePart = 43, 
+		RULE_fastenLine = 44, RULE_weaveLine = 45, RULE_rowLine = 46, RULE_rowsLine = 47, 
+		RULE_items = 48, RULE_item = 49, RULE_spreading = 50, RULE_atEachEnd = 51, 
+		RULE_stitchAmount = 52, RULE_changeAmount = 53, RULE_reach = 54, RULE_place = 55, 
+		RULE_repeatLine = 56, RULE_forLine = 57, RULE_sizeRange = 58, RULE_sizedLine = 59, 
+		RULE_straightLine = 60, RULE_rowFix = 61, RULE_leaveLine = 62, RULE_addLine = 63, 
+		RULE_shapeLine = 64, RULE_shapeDone = 65, RULE_shaping = 66, RULE_stage = 67, 
+		RULE_shapingPart = 68, RULE_frequency = 69, RULE_everyRows = 70, RULE_turnRows = 71, 
+		RULE_decreasing = 72, RULE_stitchesIn = 73, RULE_solve = 74, RULE_solveOption = 75, 
+		RULE_seamLine = 76, RULE_walkWords = 77, RULE_seamPart = 78, RULE_walkWord = 79, 
+		RULE_selection = 80, RULE_rate = 81, RULE_expectLine = 82, RULE_expected = 83, 
+		RULE_expectedMore = 84, RULE_claim = 85, RULE_claimPart = 86, RULE_edge = 87, 
+		RULE_side = 88, RULE_change = 89, RULE_stitch = 90, RULE_rowsWord = 91, 
+		RULE_stitchesWord = 92, RULE_sum = 93, RULE_sumOperation = 94, RULE_factor = 95, 
+		RULE_count = 96, RULE_countOperation = 97, RULE_single = 98, RULE_sign = 99, 
+		RULE_list = 100, RULE_number = 101, RULE_unit = 102, RULE_name = 103;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -92,17 +93,18 @@ internal partial class TurnrowParser : Parser {
 		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
 		"bodyLine", "easeLine", "finishedLine", "finishedPart", "acceptLine", 
 		"swatchLine", "madeLine", "madePart", "countFix", "pieceLine", "origin", 
-		"along", "alongPart", "beginLine", "chainLine", "edgeLine", "markLine", 
-		"divideLine", "dividePart", "fastenLine", "weaveLine", "rowLine", "rowsLine", 
-		"items", "item", "stitchAmount", "changeAmount", "reach", "place", "repeatLine", 
-		"forLine", "sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", 
-		"addLine", "shapeLine", "shapeDone", "shaping", "stage", "shapingPart", 
-		"frequency", "everyRows", "turnRows", "decreasing", "stitchesIn", "solve", 
-		"solveOption", "seamLine", "walkWords", "seamPart", "walkWord", "selection", 
-		"rate", "expectLine", "expected", "expectedMore", "claim", "claimPart", 
-		"edge", "side", "change", "stitch", "rowsWord", "stitchesWord", "sum", 
-		"sumOperation", "factor", "count", "countOperation", "single", "sign", 
-		"list", "number", "unit", "name"
+		"acrossPart", "along", "alongPart", "beginLine", "chainLine", "edgeLine", 
+		"markLine", "divideLine", "dividePart", "fastenLine", "weaveLine", "rowLine", 
+		"rowsLine", "items", "item", "spreading", "atEachEnd", "stitchAmount", 
+		"changeAmount", "reach", "place", "repeatLine", "forLine", "sizeRange", 
+		"sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", "shapeLine", 
+		"shapeDone", "shaping", "stage", "shapingPart", "frequency", "everyRows", 
+		"turnRows", "decreasing", "stitchesIn", "solve", "solveOption", "seamLine", 
+		"walkWords", "seamPart", "walkWord", "selection", "rate", "expectLine", 
+		"expected", "expectedMore", "claim", "claimPart", "edge", "side", "change", 
+		"stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", "factor", 
+		"count", "countOperation", "single", "sign", "list", "number", "unit", 
+		"name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -111,22 +113,22 @@ internal partial class TurnrowParser : Parser {
 		"'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", "'fasten'", 
 		"'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'leave'", "'left'", 
 		"'made'", "'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", 
-		"'piece'", "'repeat'", "'right'", "'row'", "'rows'", "'seam'", "'shape'", 
-		"'sizes'", "'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
+		"'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", "'sizes'", 
+		"'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
 		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
-		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'but'", 
-		"'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", "'does'", 
-		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
-		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'foundation'", 
-		"'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", "'later'", "'least'", 
-		"'less'", "'longer'", "'mirrored'", "'more'", "'most'", "'multiple'", 
-		"'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", 
-		"'opposite'", "'order'", "'over'", "'per'", "'picked'", "'plain'", null, 
-		"'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipping'", "'slip'", 
-		"'slipping'", "'stitch'", null, "'stretches'", "'the'", "'then'", null, 
-		"'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", "'up'", 
-		"'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", "'working'", 
-		"'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'bridge'", 
+		"'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", 
+		"'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", 
+		"'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", 
+		"'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", "'is'", 
+		"'last'", "'later'", "'least'", "'less'", "'longer'", "'mirrored'", "'more'", 
+		"'most'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", 
+		"'one'", "'opens'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", 
+		"'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipping'", 
+		"'slip'", "'slipping'", "'stitch'", null, "'stretches'", "'the'", "'then'", 
+		null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", 
+		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
+		"'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -137,18 +139,18 @@ internal partial class TurnrowParser : Parser {
 		"PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", 
 		"SIZES", "SKILL", "STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", 
 		"WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", 
-		"AROUND", "AT", "BEFORE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", 
-		"DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", 
-		"EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", "HERE", 
-		"HIGH", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", "LONGER", 
-		"MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", 
-		"OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", 
-		"PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", 
-		"SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", "THEN", 
-		"TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", 
-		"WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", 
-		"CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", 
-		"DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"AROUND", "AT", "BEFORE", "BRIDGE", "BUT", "BY", "CH", "CHAINS", "CORNER", 
+		"COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", 
+		"ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", 
+		"HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", 
+		"LONGER", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", 
+		"ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", 
+		"PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", 
+		"SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", 
+		"THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", 
+		"UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", 
+		"WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
+		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -195,9 +197,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 202;
+			State = 208;
 			_localctx.said = statement();
-			State = 203;
+			State = 209;
 			Match(Eof);
 			}
 		}
@@ -232,9 +234,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 205;
+			State = 211;
 			_localctx.claimed = claim();
-			State = 206;
+			State = 212;
 			Match(Eof);
 			}
 		}
@@ -419,132 +421,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 248;
+			State = 254;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 208;
+				State = 214;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 209;
+				State = 215;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 210;
+				State = 216;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 211;
+				State = 217;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 212;
+				State = 218;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 213;
+				State = 219;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 214;
+				State = 220;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 215;
+				State = 221;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 216;
+				State = 222;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 217;
+				State = 223;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 218;
+				State = 224;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 219;
+				State = 225;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 220;
+				State = 226;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 221;
+				State = 227;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 222;
+				State = 228;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 223;
+				State = 229;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 224;
+				State = 230;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 225;
+				State = 231;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -554,154 +556,154 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 226;
+				State = 232;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 227;
+				State = 233;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 228;
+				State = 234;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 229;
+				State = 235;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 230;
+				State = 236;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 231;
+				State = 237;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 232;
+				State = 238;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 233;
+				State = 239;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 234;
+				State = 240;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 235;
+				State = 241;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 236;
+				State = 242;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 237;
+				State = 243;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 238;
+				State = 244;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 239;
+				State = 245;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 240;
+				State = 246;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case FOR:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 241;
+				State = 247;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 242;
+				State = 248;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 243;
+				State = 249;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 244;
+				State = 250;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 245;
+				State = 251;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
 				EnterOuterAlt(_localctx, 39);
 				{
-				State = 246;
+				State = 252;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
 				EnterOuterAlt(_localctx, 40);
 				{
-				State = 247;
+				State = 253;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -740,9 +742,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 250;
+			State = 256;
 			Match(NOTATION);
-			State = 251;
+			State = 257;
 			_localctx.value = number();
 			}
 		}
@@ -775,9 +777,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 253;
+			State = 259;
 			Match(PATTERN);
-			State = 254;
+			State = 260;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -812,9 +814,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 256;
+			State = 262;
 			Match(VERSION);
-			State = 257;
+			State = 263;
 			_localctx.text = version();
 			}
 		}
@@ -848,27 +850,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 263;
+			State = 269;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 259;
+				State = 265;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 260;
+				State = 266;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 261;
+				State = 267;
 				Match(QUOTED);
 				}
 				break;
@@ -982,7 +984,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 262;
+				State = 268;
 				name();
 				}
 				break;
@@ -1021,9 +1023,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 265;
+			State = 271;
 			Match(TERMS);
-			State = 266;
+			State = 272;
 			_localctx.called = name();
 			}
 		}
@@ -1067,25 +1069,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 268;
+			State = 274;
 			Match(SIZES);
-			State = 269;
+			State = 275;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 274;
+			State = 280;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 270;
+				State = 276;
 				Match(COMMA);
-				State = 271;
+				State = 277;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 276;
+				State = 282;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1121,7 +1123,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 284;
+			State = 290;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1234,23 +1236,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 277;
+				State = 283;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 278;
+				State = 284;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 279;
+				State = 285;
 				Match(NUMBER);
-				State = 282;
+				State = 288;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1362,13 +1364,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 280;
+					State = 286;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 281;
+					State = 287;
 					Match(X);
 					}
 					break;
@@ -1415,9 +1417,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 286;
+			State = 292;
 			Match(SKILL);
-			State = 287;
+			State = 293;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1450,9 +1452,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 289;
+			State = 295;
 			Match(NOTION);
-			State = 290;
+			State = 296;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1487,9 +1489,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 292;
+			State = 298;
 			Match(WEARER);
-			State = 293;
+			State = 299;
 			_localctx.called = name();
 			}
 		}
@@ -1520,7 +1522,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 295;
+			State = 301;
 			Match(PROSE);
 			}
 		}
@@ -1570,34 +1572,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 297;
+			State = 303;
 			Match(YARN);
-			State = 298;
+			State = 304;
 			_localctx.called = name();
-			State = 300;
+			State = 306;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 299;
+				State = 305;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 306;
+			State = 312;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 302;
+				State = 308;
 				Match(COMMA);
-				State = 303;
+				State = 309;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 308;
+				State = 314;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1641,15 +1643,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 317;
+			State = 323;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 309;
+				State = 315;
 				Match(WEIGHT);
-				State = 310;
+				State = 316;
 				_localctx.value = number();
 				}
 				break;
@@ -1657,9 +1659,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 311;
+				State = 317;
 				_localctx.value = number();
-				State = 315;
+				State = 321;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1667,10 +1669,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 312;
+					State = 318;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 148)) & ~0x3f) == 0 && ((1L << (_la - 148)) & 27L) != 0)) ) {
+					if ( !(((((_la - 150)) & ~0x3f) == 0 && ((1L << (_la - 150)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1681,9 +1683,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 313;
+					State = 319;
 					Match(PERCENT);
-					State = 314;
+					State = 320;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1728,11 +1730,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 319;
+			State = 325;
 			Match(HOOK);
-			State = 320;
+			State = 326;
 			_localctx.value = number();
-			State = 321;
+			State = 327;
 			Match(MM);
 			}
 		}
@@ -1796,48 +1798,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 323;
+			State = 329;
 			Match(GAUGE);
-			State = 324;
+			State = 330;
 			_localctx.by = stitch();
-			State = 325;
+			State = 331;
 			Match(COLON);
-			State = 326;
+			State = 332;
 			_localctx.stitches = number();
-			State = 327;
+			State = 333;
 			stitchesWord();
-			State = 342;
+			State = 348;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 328;
+				State = 334;
 				Match(AND);
-				State = 329;
+				State = 335;
 				_localctx.rows = number();
-				State = 330;
+				State = 336;
 				rowsWord();
-				State = 331;
+				State = 337;
 				Match(TO);
-				State = 332;
+				State = 338;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 334;
-				Match(TO);
-				State = 335;
-				_localctx.stitchesLength = gaugeLength();
-				State = 336;
-				Match(COMMA);
-				State = 337;
-				_localctx.rows = number();
-				State = 338;
-				rowsWord();
-				State = 339;
-				Match(TO);
 				State = 340;
+				Match(TO);
+				State = 341;
+				_localctx.stitchesLength = gaugeLength();
+				State = 342;
+				Match(COMMA);
+				State = 343;
+				_localctx.rows = number();
+				State = 344;
+				rowsWord();
+				State = 345;
+				Match(TO);
+				State = 346;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1880,9 +1882,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 344;
+			State = 350;
 			_localctx.value = number();
-			State = 345;
+			State = 351;
 			_localctx.measure = unit();
 			}
 		}
@@ -1945,46 +1947,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 347;
+			State = 353;
 			Match(TURN);
-			State = 348;
+			State = 354;
 			_localctx.by = stitch();
-			State = 352;
+			State = 358;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 349;
+				State = 355;
 				Match(COMMA);
-				State = 350;
+				State = 356;
 				_localctx.nextRow = Match(NEXT);
-				State = 351;
+				State = 357;
 				Match(ROW);
 				}
 			}
 
-			State = 354;
+			State = 360;
 			Match(COLON);
-			State = 355;
-			Match(CH);
-			State = 356;
-			_localctx.chains = number();
 			State = 361;
+			Match(CH);
+			State = 362;
+			_localctx.chains = number();
+			State = 367;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 357;
+				State = 363;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 358;
+				State = 364;
 				_localctx.doesNot = Match(DOES);
-				State = 359;
+				State = 365;
 				Match(NOT);
-				State = 360;
+				State = 366;
 				Match(COUNT);
 				}
 				break;
@@ -1994,20 +1996,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 367;
+			State = 373;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 363;
+				State = 369;
 				Match(COMMA);
-				State = 364;
+				State = 370;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 369;
+				State = 375;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2048,21 +2050,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 379;
+			State = 385;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 370;
+				State = 376;
 				Match(FIRST);
-				State = 371;
+				State = 377;
 				Match(STITCH);
-				State = 372;
+				State = 378;
 				Match(IN);
-				State = 373;
+				State = 379;
 				_localctx.nth = Match(ORDINAL);
-				State = 374;
+				State = 380;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2076,13 +2078,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 375;
+				State = 381;
 				Match(NOT);
-				State = 376;
+				State = 382;
 				Match(IN);
-				State = 377;
+				State = 383;
 				Match(THE);
-				State = 378;
+				State = 384;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2126,13 +2128,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 381;
+			State = 387;
 			Match(MEASURE);
-			State = 382;
+			State = 388;
 			_localctx.called = name();
-			State = 383;
+			State = 389;
 			Match(IS);
-			State = 384;
+			State = 390;
 			_localctx.value = sum();
 			}
 		}
@@ -2193,19 +2195,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 386;
+			State = 392;
 			Match(COUNT);
-			State = 387;
+			State = 393;
 			_localctx.called = name();
-			State = 388;
+			State = 394;
 			Match(IS);
-			State = 398;
+			State = 404;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 389;
+				State = 395;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2215,9 +2217,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 390;
+				State = 396;
 				Match(FOR);
-				State = 391;
+				State = 397;
 				_localctx.length = sum();
 				}
 				break;
@@ -2333,14 +2335,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 392;
+				State = 398;
 				_localctx.value = sum();
-				State = 396;
+				State = 402;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 393;
+					State = 399;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2350,9 +2352,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 394;
+					State = 400;
 					Match(FOR);
-					State = 395;
+					State = 401;
 					_localctx.length = sum();
 					}
 				}
@@ -2362,20 +2364,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 404;
+			State = 410;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 400;
+				State = 406;
 				Match(COMMA);
-				State = 401;
+				State = 407;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 406;
+				State = 412;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2417,18 +2419,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 407;
-			Match(CLAIMS);
 			State = 413;
+			Match(CLAIMS);
+			State = 419;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 408;
+				State = 414;
 				_localctx.without = Match(WITHOUT);
-				State = 409;
+				State = 415;
 				Match(TURNING);
-				State = 410;
+				State = 416;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2441,9 +2443,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 411;
+				State = 417;
 				_localctx.with = Match(WITH);
-				State = 412;
+				State = 418;
 				Match(CHAINS);
 				}
 				break;
@@ -2490,9 +2492,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 415;
-			Match(BODY);
 			State = 421;
+			Match(BODY);
+			State = 427;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2604,17 +2606,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 416;
+				State = 422;
 				_localctx.table = name();
-				State = 417;
+				State = 423;
 				Match(COMMA);
-				State = 418;
+				State = 424;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 420;
+				State = 426;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2662,20 +2664,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 423;
+			State = 429;
 			Match(EASE);
-			State = 424;
+			State = 430;
 			_localctx.called = name();
-			State = 425;
+			State = 431;
 			Match(IS);
-			State = 426;
+			State = 432;
 			_localctx.value = sum();
-			State = 428;
+			State = 434;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 427;
+				State = 433;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2731,28 +2733,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 430;
+			State = 436;
 			Match(FINISHED);
-			State = 431;
+			State = 437;
 			_localctx.called = name();
-			State = 432;
-			Match(IS);
-			State = 433;
-			_localctx.value = expected();
 			State = 438;
+			Match(IS);
+			State = 439;
+			_localctx.value = expected();
+			State = 444;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 434;
+				State = 440;
 				Match(COMMA);
-				State = 435;
+				State = 441;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 440;
+				State = 446;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2791,26 +2793,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 447;
+			State = 453;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 441;
+				State = 447;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 442;
+				State = 448;
 				Match(STRETCHES);
-				State = 443;
+				State = 449;
 				Match(BY);
-				State = 444;
+				State = 450;
 				_localctx.stretch = number();
-				State = 445;
+				State = 451;
 				Match(PERCENT);
 				}
 				break;
@@ -2858,25 +2860,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 449;
+			State = 455;
 			Match(ACCEPT);
-			State = 450;
+			State = 456;
 			_localctx.called = name();
-			State = 453;
+			State = 459;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 451;
+				State = 457;
 				Match(OF);
-				State = 452;
+				State = 458;
 				_localctx.which = name();
 				}
 			}
 
-			State = 455;
+			State = 461;
 			Match(COLON);
-			State = 456;
+			State = 462;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2938,27 +2940,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 458;
-			Match(SWATCH);
-			State = 459;
-			_localctx.by = stitch();
-			State = 460;
-			Match(COLON);
-			State = 461;
-			_localctx.stitches = number();
-			State = 462;
-			stitchesWord();
-			State = 463;
-			Match(AND);
 			State = 464;
-			_localctx.rows = number();
+			Match(SWATCH);
 			State = 465;
-			rowsWord();
+			_localctx.by = stitch();
 			State = 466;
-			Match(WEIGH);
+			Match(COLON);
 			State = 467;
-			_localctx.value = number();
+			_localctx.stitches = number();
 			State = 468;
+			stitchesWord();
+			State = 469;
+			Match(AND);
+			State = 470;
+			_localctx.rows = number();
+			State = 471;
+			rowsWord();
+			State = 472;
+			Match(WEIGH);
+			State = 473;
+			_localctx.value = number();
+			State = 474;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2968,14 +2970,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 471;
+			State = 477;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 469;
+				State = 475;
 				Match(COMMA);
-				State = 470;
+				State = 476;
 				_localctx.yarn = name();
 				}
 			}
@@ -3031,31 +3033,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 473;
+			State = 479;
 			Match(MADE);
-			State = 474;
+			State = 480;
 			_localctx.size = sizeName();
-			State = 475;
+			State = 481;
 			Match(COLON);
-			State = 476;
+			State = 482;
 			_localctx.piece = name();
-			State = 477;
+			State = 483;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 482;
+			State = 488;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 478;
+				State = 484;
 				Match(COMMA);
-				State = 479;
+				State = 485;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 484;
+				State = 490;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3099,11 +3101,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 485;
+			State = 491;
 			_localctx.value = number();
-			State = 486;
+			State = 492;
 			_localctx.measure = unit();
-			State = 487;
+			State = 493;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3162,40 +3164,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 502;
+			State = 508;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 489;
+				State = 495;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 490;
+				State = 496;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 491;
+				State = 497;
 				Match(MULTIPLE);
-				State = 492;
+				State = 498;
 				Match(OF);
-				State = 493;
+				State = 499;
 				_localctx.multiple = single();
-				State = 496;
+				State = 502;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 494;
+					State = 500;
 					Match(PLUS);
-					State = 495;
+					State = 501;
 					_localctx.plus = single();
 					}
 				}
@@ -3205,9 +3207,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 498;
+				State = 504;
 				Match(ROUNDED);
-				State = 499;
+				State = 505;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3222,9 +3224,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 500;
+				State = 506;
 				Match(WITHIN);
-				State = 501;
+				State = 507;
 				_localctx.within = sum();
 				}
 				break;
@@ -3272,26 +3274,26 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 504;
+			State = 510;
 			Match(PIECE);
-			State = 505;
+			State = 511;
 			_localctx.called = name();
-			State = 507;
+			State = 513;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==FROM || _la==IS || _la==PICKED) {
+			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 506;
+				State = 512;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 510;
+			State = 516;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 509;
+				State = 515;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3314,6 +3316,9 @@ internal partial class TurnrowParser : Parser {
 		public CountContext part;
 		public EdgeContext at;
 		public IToken turned;
+		public AcrossPartContext _acrossPart;
+		public IList<AcrossPartContext> _over = new List<AcrossPartContext>();
+		public IToken round;
 		public AlongContext _along;
 		public IList<AlongContext> _walks = new List<AlongContext>();
 		public RateContext _rate;
@@ -3341,9 +3346,15 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNED() { return GetToken(TurnrowParser.TURNED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public AcrossPartContext[] acrossPart() {
+			return GetRuleContexts<AcrossPartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public AcrossPartContext acrossPart(int i) {
+			return GetRuleContext<AcrossPartContext>(i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICKED() { return GetToken(TurnrowParser.PICKED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UP() { return GetToken(TurnrowParser.UP, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public AlongContext[] along() {
 			return GetRuleContexts<AlongContext>();
 		}
@@ -3356,6 +3367,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public RateContext rate(int i) {
 			return GetRuleContext<RateContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] AND() { return GetTokens(TurnrowParser.AND); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND(int i) {
 			return GetToken(TurnrowParser.AND, i);
@@ -3373,30 +3386,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 68, RULE_origin);
 		int _la;
 		try {
-			State = 550;
+			State = 568;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 512;
+				State = 518;
 				Match(FROM);
-				State = 513;
+				State = 519;
 				_localctx.piece = name();
-				State = 514;
-				Match(COLON);
-				State = 515;
-				_localctx.part = count();
 				State = 520;
+				Match(COLON);
+				State = 521;
+				_localctx.part = count();
+				State = 526;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 516;
+					State = 522;
 					stitchesWord();
-					State = 517;
+					State = 523;
 					Match(AT);
-					State = 518;
+					State = 524;
 					_localctx.at = edge();
 					}
 				}
@@ -3406,76 +3419,119 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 522;
-				Match(IS);
-				State = 523;
-				_localctx.piece = name();
-				State = 524;
-				Match(MIRRORED);
 				State = 528;
+				Match(IS);
+				State = 529;
+				_localctx.piece = name();
+				State = 530;
+				Match(MIRRORED);
+				State = 534;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 525;
+					State = 531;
 					Match(COMMA);
-					State = 526;
+					State = 532;
 					_localctx.turned = Match(TURNED);
-					State = 527;
+					State = 533;
 					Match(OVER);
 					}
 				}
 
 				}
 				break;
-			case PICKED:
+			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 530;
-				Match(PICKED);
-				State = 531;
-				Match(UP);
-				State = 532;
-				Match(ALONG);
-				State = 533;
-				_localctx._along = along();
-				_localctx._walks.Add(_localctx._along);
-				State = 538;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				while (_la==AND) {
-					{
-					{
-					State = 534;
-					Match(AND);
-					State = 535;
-					_localctx._along = along();
-					_localctx._walks.Add(_localctx._along);
-					}
-					}
-					State = 540;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-				}
-				State = 541;
-				Match(COLON);
+				State = 536;
+				Match(ACROSS);
+				State = 537;
+				_localctx._acrossPart = acrossPart();
+				_localctx._over.Add(_localctx._acrossPart);
 				State = 542;
-				_localctx._rate = rate();
-				_localctx._rates.Add(_localctx._rate);
-				State = 547;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 543;
+					State = 538;
 					Match(COMMA);
+					State = 539;
+					_localctx._acrossPart = acrossPart();
+					_localctx._over.Add(_localctx._acrossPart);
+					}
+					}
 					State = 544;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				}
+				break;
+			case PICKED:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 545;
+				Match(PICKED);
+				State = 546;
+				Match(UP);
+				State = 549;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case ALONG:
+					{
+					State = 547;
+					Match(ALONG);
+					}
+					break;
+				case AROUND:
+					{
+					State = 548;
+					_localctx.round = Match(AROUND);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 551;
+				_localctx._along = along();
+				_localctx._walks.Add(_localctx._along);
+				State = 556;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while (_la==AND) {
+					{
+					{
+					State = 552;
+					Match(AND);
+					State = 553;
+					_localctx._along = along();
+					_localctx._walks.Add(_localctx._along);
+					}
+					}
+					State = 558;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				State = 559;
+				Match(COLON);
+				State = 560;
+				_localctx._rate = rate();
+				_localctx._rates.Add(_localctx._rate);
+				State = 565;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while (_la==COMMA) {
+					{
+					{
+					State = 561;
+					Match(COMMA);
+					State = 562;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 549;
+					State = 567;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3483,6 +3539,55 @@ internal partial class TurnrowParser : Parser {
 				break;
 			default:
 				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class AcrossPartContext : ParserRuleContext {
+		public NameContext @base;
+		public NameContext part;
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
+		public AcrossPartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_acrossPart; } }
+	}
+
+	[RuleVersion(0)]
+	public AcrossPartContext acrossPart() {
+		AcrossPartContext _localctx = new AcrossPartContext(Context, State);
+		EnterRule(_localctx, 70, RULE_acrossPart);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 570;
+			_localctx.@base = name();
+			State = 572;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) {
+				{
+				State = 571;
+				_localctx.part = name();
+				}
+			}
+
 			}
 		}
 		catch (RecognitionException re) {
@@ -3527,40 +3632,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 70, RULE_along);
+		EnterRule(_localctx, 72, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 553;
+			State = 575;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 552;
+				State = 574;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 555;
+				State = 577;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
-			State = 561;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+			State = 583;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 557;
+				State = 579;
 				Match(COMMA);
-				State = 558;
+				State = 580;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 563;
+				State = 585;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3597,9 +3702,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 72, RULE_alongPart);
+		EnterRule(_localctx, 74, RULE_alongPart);
 		try {
-			State = 568;
+			State = 590;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3608,7 +3713,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 564;
+				State = 586;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3616,9 +3721,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 565;
+				State = 587;
 				_localctx.facing = side();
-				State = 566;
+				State = 588;
 				Match(FACING);
 				}
 				break;
@@ -3661,25 +3766,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 74, RULE_beginLine);
+		EnterRule(_localctx, 76, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 570;
+			State = 592;
 			Match(BEGIN);
-			State = 571;
+			State = 593;
 			Match(WITH);
-			State = 572;
+			State = 594;
 			_localctx.amount = count();
-			State = 573;
+			State = 595;
 			stitchesWord();
-			State = 575;
+			State = 597;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 574;
+				State = 596;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3717,21 +3822,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 76, RULE_chainLine);
+		EnterRule(_localctx, 78, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 577;
+			State = 599;
 			Match(CHAIN);
-			State = 578;
+			State = 600;
 			_localctx.amount = count();
-			State = 580;
+			State = 602;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 579;
+				State = 601;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3779,22 +3884,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 78, RULE_edgeLine);
+		EnterRule(_localctx, 80, RULE_edgeLine);
 		int _la;
 		try {
-			State = 596;
+			State = 618;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 582;
+				State = 604;
 				Match(FROM);
-				State = 583;
+				State = 605;
 				Match(HERE);
-				State = 584;
+				State = 606;
 				_localctx.at = edge();
-				State = 585;
+				State = 607;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3803,7 +3908,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 586;
+				State = 608;
 				_localctx.called = name();
 				}
 				break;
@@ -3812,21 +3917,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 592;
+				State = 614;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 588;
+					State = 610;
 					Match(BOTH);
-					State = 589;
+					State = 611;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 590;
+					State = 612;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3836,14 +3941,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 591;
+					State = 613;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 594;
+				State = 616;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3852,7 +3957,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 595;
+				State = 617;
 				_localctx.called = name();
 				}
 				break;
@@ -3889,17 +3994,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 80, RULE_markLine);
+		EnterRule(_localctx, 82, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 598;
+			State = 620;
 			Match(MARK);
-			State = 599;
+			State = 621;
 			Match(NEXT);
-			State = 600;
+			State = 622;
 			Match(ROW);
-			State = 601;
+			State = 623;
 			_localctx.called = name();
 			}
 		}
@@ -3939,32 +4044,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 82, RULE_divideLine);
+		EnterRule(_localctx, 84, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 603;
+			State = 625;
 			Match(DIVIDE);
-			State = 604;
+			State = 626;
 			Match(COLON);
-			State = 605;
+			State = 627;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 610;
+			State = 632;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 606;
+				State = 628;
 				Match(COMMA);
-				State = 607;
+				State = 629;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 612;
+				State = 634;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4002,17 +4107,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 84, RULE_dividePart);
+		EnterRule(_localctx, 86, RULE_dividePart);
 		try {
-			State = 619;
+			State = 641;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 613;
+				State = 635;
 				Match(SKIP_WORD);
-				State = 614;
+				State = 636;
 				_localctx.amount = count();
 				}
 				break;
@@ -4129,11 +4234,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 615;
+				State = 637;
 				_localctx.amount = count();
-				State = 616;
+				State = 638;
 				Match(FOR);
-				State = 617;
+				State = 639;
 				_localctx.called = name();
 				}
 				break;
@@ -4165,13 +4270,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 86, RULE_fastenLine);
+		EnterRule(_localctx, 88, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 621;
+			State = 643;
 			Match(FASTEN);
-			State = 622;
+			State = 644;
 			Match(OFF);
 			}
 		}
@@ -4200,15 +4305,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 88, RULE_weaveLine);
+		EnterRule(_localctx, 90, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 624;
+			State = 646;
 			Match(WEAVE);
-			State = 625;
+			State = 647;
 			Match(IN);
-			State = 626;
+			State = 648;
 			Match(ENDS);
 			}
 		}
@@ -4252,43 +4357,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_rowLine);
+		EnterRule(_localctx, 92, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 628;
+			State = 650;
 			Match(ROW);
-			State = 630;
+			State = 652;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
 				{
-				State = 629;
+				State = 651;
 				_localctx.from = count();
 				}
 			}
 
-			State = 633;
+			State = 655;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 632;
+				State = 654;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 635;
+			State = 657;
 			Match(COLON);
-			State = 636;
+			State = 658;
 			_localctx.words = items();
-			State = 638;
+			State = 660;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 637;
+				State = 659;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4340,39 +4445,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 92, RULE_rowsLine);
+		EnterRule(_localctx, 94, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 640;
+			State = 662;
 			Match(ROWS);
-			State = 641;
+			State = 663;
 			_localctx.from = count();
-			State = 642;
+			State = 664;
 			Match(TO);
-			State = 643;
+			State = 665;
 			_localctx.to = count();
-			State = 645;
+			State = 667;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 644;
+				State = 666;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 647;
+			State = 669;
 			Match(COLON);
-			State = 648;
+			State = 670;
 			_localctx.words = items();
-			State = 650;
+			State = 672;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 649;
+				State = 671;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4413,28 +4518,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 94, RULE_items);
+		EnterRule(_localctx, 96, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 652;
+			State = 674;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 657;
+			State = 679;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 653;
+				State = 675;
 				Match(COMMA);
-				State = 654;
+				State = 676;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 659;
+				State = 681;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4458,12 +4563,15 @@ internal partial class TurnrowParser : Parser {
 		public ReachContext far;
 		public PlaceContext at;
 		public IToken later;
+		public NameContext called;
 		public ListContext before;
 		public NameContext _name;
 		public IList<NameContext> _words = new List<NameContext>();
 		public ChangeContext changed;
 		public ChangeAmountContext changedBy;
 		public StitchAmountContext worked;
+		public SpreadingContext spread;
+		public AtEachEndContext ends;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
@@ -4487,20 +4595,28 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
-			return GetRuleContext<ChangeContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
-			return GetRuleContext<ListContext>(0);
-		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HOLD() { return GetToken(TurnrowParser.HOLD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
 			return GetRuleContexts<NameContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
 			return GetRuleContext<NameContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BRIDGE() { return GetToken(TurnrowParser.BRIDGE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
+			return GetRuleContext<ChangeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public AtEachEndContext atEachEnd() {
+			return GetRuleContext<AtEachEndContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
+			return GetRuleContext<ListContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchAmountContext stitchAmount() {
 			return GetRuleContext<StitchAmountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SpreadingContext spreading() {
+			return GetRuleContext<SpreadingContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeAmountContext changeAmount() {
 			return GetRuleContext<ChangeAmountContext>(0);
@@ -4515,22 +4631,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 96, RULE_item);
+		EnterRule(_localctx, 98, RULE_item);
 		int _la;
 		try {
-			State = 713;
+			State = 752;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 660;
+				State = 682;
 				Match(OPEN);
-				State = 661;
+				State = 683;
 				_localctx.inside = items();
-				State = 662;
+				State = 684;
 				Match(CLOSE);
-				State = 667;
+				State = 689;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4645,9 +4761,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 663;
+					State = 685;
 					_localctx.amount = count();
-					State = 664;
+					State = 686;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4656,7 +4772,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 666;
+					State = 688;
 					_localctx.far = reach();
 					}
 					break;
@@ -4669,12 +4785,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 670;
+				State = 692;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 669;
+					State = 691;
 					_localctx.at = place();
 					}
 				}
@@ -4684,14 +4800,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 672;
+				State = 694;
 				Match(SKIP_WORD);
-				State = 674;
+				State = 696;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
 					{
-					State = 673;
+					State = 695;
 					_localctx.amount = count();
 					}
 				}
@@ -4701,27 +4817,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 676;
+				State = 698;
 				Match(SLIP);
-				State = 677;
+				State = 699;
 				Match(OVER);
-				State = 678;
+				State = 700;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 679;
+				State = 701;
 				Match(LEAVE);
-				State = 683;
+				State = 705;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 680;
+					State = 702;
 					Match(THE);
-					State = 681;
+					State = 703;
 					Match(REST);
 					}
 					break;
@@ -4837,22 +4953,56 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 682;
+					State = 704;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 687;
+				State = 709;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 685;
+					State = 707;
 					Match(FOR);
-					State = 686;
+					State = 708;
 					_localctx.later = Match(LATER);
+					}
+				}
+
+				}
+				break;
+			case HOLD:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 711;
+				Match(HOLD);
+				State = 712;
+				_localctx.amount = count();
+				State = 713;
+				Match(FOR);
+				State = 714;
+				_localctx.called = name();
+				}
+				break;
+			case BRIDGE:
+				EnterOuterAlt(_localctx, 6);
+				{
+				State = 716;
+				Match(BRIDGE);
+				State = 717;
+				_localctx.amount = count();
+				State = 720;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FOR) {
+					{
+					State = 718;
+					Match(FOR);
+					State = 719;
+					_localctx.called = name();
 					}
 				}
 
@@ -4900,6 +5050,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case AT:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -4970,19 +5121,19 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 			case NUMBER:
 			case FRACTION:
-				EnterOuterAlt(_localctx, 5);
+				EnterOuterAlt(_localctx, 7);
 				{
-				State = 690;
+				State = 723;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 689;
+					State = 722;
 					_localctx.before = list();
 					}
 				}
 
-				State = 708;
+				State = 747;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5094,35 +5245,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 693;
+					State = 726;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 692;
+						State = 725;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 695;
+						State = 728;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
-					State = 702;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+					State = 740;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 697;
+						State = 730;
 						_localctx.changed = change();
-						State = 699;
+						State = 732;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 7709036660666138093L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 244498429L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6057341505005159467L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 977993717L) != 0)) {
 							{
-							State = 698;
+							State = 731;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5140,8 +5291,30 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 701;
+						State = 734;
 						_localctx.worked = stitchAmount();
+						State = 736;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						if (_la==WITH) {
+							{
+							State = 735;
+							_localctx.spread = spreading();
+							}
+						}
+
+						}
+						break;
+					case WITH:
+						{
+						State = 738;
+						_localctx.spread = spreading();
+						}
+						break;
+					case AT:
+						{
+						State = 739;
+						_localctx.ends = atEachEnd();
 						}
 						break;
 					case Eof:
@@ -5158,29 +5331,35 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 704;
+					State = 742;
 					_localctx.changed = change();
-					State = 706;
+					State = 744;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 7709036660666138093L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 244498429L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6057341505005159467L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 977993717L) != 0)) {
 						{
-						State = 705;
+						State = 743;
 						_localctx.changedBy = changeAmount();
 						}
 					}
 
 					}
 					break;
+				case AT:
+					{
+					State = 746;
+					_localctx.ends = atEachEnd();
+					}
+					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 711;
+				State = 750;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 710;
+					State = 749;
 					_localctx.at = place();
 					}
 				}
@@ -5189,6 +5368,98 @@ internal partial class TurnrowParser : Parser {
 				break;
 			default:
 				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SpreadingContext : ParserRuleContext {
+		public ItemsContext inside;
+		public CountContext amount;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
+			return GetRuleContext<ItemsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		public SpreadingContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_spreading; } }
+	}
+
+	[RuleVersion(0)]
+	public SpreadingContext spreading() {
+		SpreadingContext _localctx = new SpreadingContext(Context, State);
+		EnterRule(_localctx, 100, RULE_spreading);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 754;
+			Match(WITH);
+			State = 755;
+			Match(OPEN);
+			State = 756;
+			_localctx.inside = items();
+			State = 757;
+			Match(CLOSE);
+			State = 758;
+			_localctx.amount = count();
+			State = 759;
+			Match(TIMES);
+			State = 760;
+			Match(EVENLY);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class AtEachEndContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode END() { return GetToken(TurnrowParser.END, 0); }
+		public AtEachEndContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_atEachEnd; } }
+	}
+
+	[RuleVersion(0)]
+	public AtEachEndContext atEachEnd() {
+		AtEachEndContext _localctx = new AtEachEndContext(Context, State);
+		EnterRule(_localctx, 102, RULE_atEachEnd);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 762;
+			Match(AT);
+			State = 763;
+			Match(EACH);
+			State = 764;
+			Match(END);
 			}
 		}
 		catch (RecognitionException re) {
@@ -5229,10 +5500,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 98, RULE_stitchAmount);
+		EnterRule(_localctx, 104, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 728;
+			State = 779;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5241,18 +5512,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 716;
+				State = 767;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 715;
+					State = 766;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 718;
+					State = 769;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5262,20 +5533,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 720;
+				State = 771;
 				_localctx.first = list();
-				State = 724;
+				State = 775;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 721;
+					State = 772;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 726;
+					State = 777;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5287,7 +5558,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 727;
+				State = 778;
 				_localctx.far = reach();
 				}
 				break;
@@ -5327,10 +5598,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 100, RULE_changeAmount);
+		EnterRule(_localctx, 106, RULE_changeAmount);
 		int _la;
 		try {
-			State = 735;
+			State = 786;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5446,14 +5717,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 730;
+				State = 781;
 				_localctx.amount = count();
-				State = 732;
+				State = 783;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 731;
+					State = 782;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5466,7 +5737,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 734;
+				State = 785;
 				_localctx.far = reach();
 				}
 				break;
@@ -5508,52 +5779,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 102, RULE_reach);
+		EnterRule(_localctx, 108, RULE_reach);
 		int _la;
 		try {
-			State = 748;
+			State = 799;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 737;
+				State = 788;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 738;
+				State = 789;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 739;
+				State = 790;
 				Match(TO);
-				State = 740;
+				State = 791;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 741;
+				State = 792;
 				Match(UNTIL);
-				State = 742;
+				State = 793;
 				_localctx.remain = count();
-				State = 743;
+				State = 794;
 				Match(REMAIN);
-				State = 746;
+				State = 797;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 744;
+					State = 795;
 					Match(BEFORE);
-					State = 745;
+					State = 796;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5582,8 +5853,16 @@ internal partial class TurnrowParser : Parser {
 		public IList<NameContext> _also = new List<NameContext>();
 		public IToken until;
 		public CountContext remain;
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
+		public ListContext many;
+		public IList<NameContext> _other = new List<NameContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] IN() { return GetTokens(TurnrowParser.IN); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN(int i) {
+			return GetToken(TurnrowParser.IN, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] EACH() { return GetTokens(TurnrowParser.EACH); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH(int i) {
+			return GetToken(TurnrowParser.EACH, i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
@@ -5603,6 +5882,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
+			return GetRuleContext<ListContext>(0);
+		}
 		public PlaceContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -5613,14 +5895,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 104, RULE_place);
+		EnterRule(_localctx, 110, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 750;
+			State = 801;
 			Match(IN);
-			State = 796;
+			State = 859;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5628,66 +5910,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 751;
+				State = 802;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 17179934849L) != 0)) ) {
+				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 34359869697L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 755;
+				State = 806;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) {
 					{
 					{
-					State = 752;
+					State = 803;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 757;
+					State = 808;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 764;
+				State = 815;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 758;
+					State = 809;
 					Match(AND);
-					State = 760;
+					State = 811;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 759;
+						State = 810;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 762;
+						State = 813;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
 					}
 				}
 
-				State = 770;
+				State = 821;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 766;
+					State = 817;
 					_localctx.until = Match(UNTIL);
-					State = 767;
+					State = 818;
 					_localctx.remain = count();
-					State = 768;
+					State = 819;
 					Match(REMAIN);
 					}
 				}
@@ -5696,70 +5978,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 772;
+				State = 823;
 				_localctx.which = Match(EACH);
-				State = 776;
+				State = 827;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) {
 					{
 					{
-					State = 773;
+					State = 824;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 778;
+					State = 829;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 785;
+				State = 848;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 779;
+					State = 830;
 					Match(AND);
-					State = 781;
+					State = 832;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==NUMBER || _la==FRACTION) {
+						{
+						State = 831;
+						_localctx.many = list();
+						}
+					}
+
+					State = 835;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 780;
+						State = 834;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 783;
+						State = 837;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+					State = 846;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==IN) {
+						{
+						State = 839;
+						Match(IN);
+						State = 840;
+						Match(EACH);
+						State = 842;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						do {
+							{
+							{
+							State = 841;
+							_localctx._name = name();
+							_localctx._other.Add(_localctx._name);
+							}
+							}
+							State = 844;
+							ErrorHandler.Sync(this);
+							_la = TokenStream.LA(1);
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+						}
+					}
+
 					}
 				}
 
-				State = 793;
+				State = 856;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 787;
+					State = 850;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 788;
+					State = 851;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 789;
+					State = 852;
 					_localctx.until = Match(UNTIL);
-					State = 790;
+					State = 853;
 					_localctx.remain = count();
-					State = 791;
+					State = 854;
 					Match(REMAIN);
 					}
 					break;
@@ -5775,7 +6094,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 795;
+				State = 858;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -5831,66 +6150,66 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 106, RULE_repeatLine);
+		EnterRule(_localctx, 112, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 798;
+			State = 861;
 			Match(REPEAT);
-			State = 806;
+			State = 869;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 799;
+				State = 862;
 				Match(ROWS);
-				State = 800;
+				State = 863;
 				_localctx.from = count();
-				State = 801;
+				State = 864;
 				Match(TO);
-				State = 802;
+				State = 865;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 804;
+				State = 867;
 				Match(ROW);
-				State = 805;
+				State = 868;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 808;
+			State = 871;
 			Match(COMMA);
-			State = 809;
+			State = 872;
 			_localctx.times = count();
-			State = 817;
+			State = 880;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 810;
+				State = 873;
 				_localctx.more = Match(MORE_WORD);
-				State = 811;
+				State = 874;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 812;
+				State = 875;
 				_localctx.end = Match(TIMES);
-				State = 815;
+				State = 878;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 813;
+					State = 876;
 					_localctx.inAll = Match(IN);
-					State = 814;
+					State = 877;
 					Match(ALL);
 					}
 				}
@@ -5900,12 +6219,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 820;
+			State = 883;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 819;
+				State = 882;
 				_localctx.claimed = claim();
 				}
 			}
@@ -5952,36 +6271,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 108, RULE_forLine);
+		EnterRule(_localctx, 114, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 822;
+			State = 885;
 			Match(FOR);
-			State = 823;
+			State = 886;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 828;
+			State = 891;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 824;
+				State = 887;
 				Match(COMMA);
-				State = 825;
+				State = 888;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 830;
+				State = 893;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 831;
+			State = 894;
 			Match(COLON);
-			State = 832;
+			State = 895;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6016,21 +6335,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 110, RULE_sizeRange);
+		EnterRule(_localctx, 116, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 834;
+			State = 897;
 			_localctx.first = sizeName();
-			State = 837;
+			State = 900;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 835;
+				State = 898;
 				Match(TO);
-				State = 836;
+				State = 899;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6099,15 +6418,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 112, RULE_sizedLine);
+		EnterRule(_localctx, 118, RULE_sizedLine);
 		try {
-			State = 849;
+			State = 912;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 839;
+				State = 902;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6117,63 +6436,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 840;
+				State = 903;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 841;
+				State = 904;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 842;
+				State = 905;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 843;
+				State = 906;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 844;
+				State = 907;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 845;
+				State = 908;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 846;
+				State = 909;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 847;
+				State = 910;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 848;
+				State = 911;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6197,21 +6516,22 @@ internal partial class TurnrowParser : Parser {
 		public EdgeContext at;
 		public IToken further;
 		public CountContext amount;
+		public RowsWordContext counted;
 		public NameContext mark;
 		public RowFixContext _rowFix;
 		public IList<RowFixContext> _fixes = new List<RowFixContext>();
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRAIGHT() { return GetToken(TurnrowParser.STRAIGHT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
-			return GetRuleContext<RowsWordContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
 			return GetRuleContext<SumContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
@@ -6244,30 +6564,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 114, RULE_straightLine);
+		EnterRule(_localctx, 120, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 851;
+			State = 914;
 			Match(STRAIGHT);
-			State = 863;
+			State = 926;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 852;
+				State = 915;
 				Match(TO);
-				State = 853;
+				State = 916;
 				_localctx.length = sum();
-				State = 856;
+				State = 919;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 854;
+					State = 917;
 					Match(AT);
-					State = 855;
+					State = 918;
 					_localctx.at = edge();
 					}
 				}
@@ -6276,9 +6596,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 858;
+				State = 921;
 				_localctx.further = Match(FOR);
-				State = 859;
+				State = 922;
 				_localctx.length = sum();
 				}
 				break;
@@ -6394,50 +6714,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 860;
+				State = 923;
 				_localctx.amount = count();
-				State = 861;
-				rowsWord();
+				State = 924;
+				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 867;
+			State = 930;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 865;
+				State = 928;
 				Match(FROM);
-				State = 866;
+				State = 929;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 873;
+			State = 936;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 869;
+				State = 932;
 				Match(COMMA);
-				State = 870;
+				State = 933;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 875;
+				State = 938;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 877;
+			State = 940;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 876;
+				State = 939;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6476,35 +6796,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 116, RULE_rowFix);
+		EnterRule(_localctx, 122, RULE_rowFix);
 		try {
-			State = 885;
+			State = 948;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 879;
+				State = 942;
 				Match(EVEN);
-				State = 880;
+				State = 943;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 881;
+				State = 944;
 				Match(ODD);
-				State = 882;
+				State = 945;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 883;
+				State = 946;
 				Match(END);
-				State = 884;
+				State = 947;
 				_localctx.facing = side();
 				}
 				break;
@@ -6551,37 +6871,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 118, RULE_leaveLine);
+		EnterRule(_localctx, 124, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 887;
+			State = 950;
 			Match(LEAVE);
-			State = 888;
+			State = 951;
 			_localctx.amount = count();
-			State = 891;
+			State = 954;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 889;
+				State = 952;
 				Match(FOR);
-				State = 890;
+				State = 953;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 893;
+			State = 956;
 			Match(AT);
-			State = 894;
+			State = 957;
 			_localctx.at = edge();
-			State = 896;
+			State = 959;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 895;
+				State = 958;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6629,41 +6949,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 120, RULE_addLine);
+		EnterRule(_localctx, 126, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 898;
+			State = 961;
 			Match(ADD);
-			State = 899;
+			State = 962;
 			_localctx.amount = count();
-			State = 900;
+			State = 963;
 			Match(AT);
-			State = 901;
+			State = 964;
 			_localctx.at = edge();
-			State = 906;
+			State = 969;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 902;
+				State = 965;
 				Match(COMMA);
-				State = 903;
+				State = 966;
 				_localctx.apart = Match(ONE);
-				State = 904;
+				State = 967;
 				Match(ROW);
-				State = 905;
+				State = 968;
 				Match(APART);
 				}
 			}
 
-			State = 909;
+			State = 972;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 908;
+				State = 971;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6683,6 +7003,7 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class ShapeLineContext : ParserRuleContext {
 		public DecreasingContext by;
+		public IToken many;
 		public CountContext from;
 		public CountContext to;
 		public ShapeDoneContext does;
@@ -6693,14 +7014,15 @@ internal partial class TurnrowParser : Parser {
 		public RowFixContext _rowFix;
 		public IList<RowFixContext> _fixes = new List<RowFixContext>();
 		public CountContext rows;
+		public RowsWordContext counted;
 		public IToken inside;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SHAPE() { return GetToken(TurnrowParser.SHAPE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public DecreasingContext decreasing() {
 			return GetRuleContext<DecreasingContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
@@ -6709,9 +7031,6 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ShapeDoneContext shapeDone() {
 			return GetRuleContext<ShapeDoneContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
-			return GetRuleContext<RowsWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
 			return GetRuleContext<StitchesWordContext>(0);
@@ -6724,6 +7043,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
@@ -6749,58 +7071,58 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 122, RULE_shapeLine);
+		EnterRule(_localctx, 128, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 911;
+			State = 974;
 			Match(SHAPE);
-			State = 967;
+			State = 1030;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 912;
+				State = 975;
 				Match(BY);
-				State = 913;
+				State = 976;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 914;
-				Match(ROWS);
-				State = 915;
+				State = 977;
+				_localctx.many = Match(ROWS);
+				State = 978;
 				_localctx.from = count();
-				State = 916;
+				State = 979;
 				Match(TO);
-				State = 917;
+				State = 980;
 				_localctx.to = count();
-				State = 918;
+				State = 981;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 928;
+				State = 991;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 920;
+					State = 983;
 					Match(TO);
-					State = 921;
+					State = 984;
 					_localctx.length = sum();
-					State = 924;
+					State = 987;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 922;
+						State = 985;
 						Match(AT);
-						State = 923;
+						State = 986;
 						_localctx.at = edge();
 						}
 					}
@@ -6809,45 +7131,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 926;
+					State = 989;
 					_localctx.further = Match(FOR);
-					State = 927;
+					State = 990;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 932;
+				State = 995;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 930;
+					State = 993;
 					Match(FROM);
-					State = 931;
+					State = 994;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 938;
+				State = 1001;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 934;
+					State = 997;
 					Match(COMMA);
-					State = 935;
+					State = 998;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 940;
+					State = 1003;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 941;
+				State = 1004;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -6963,66 +7285,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 943;
+				State = 1006;
 				_localctx.rows = count();
-				State = 965;
+				State = 1028;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 944;
-					rowsWord();
-					State = 947;
+					State = 1007;
+					_localctx.counted = rowsWord();
+					State = 1010;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 945;
+						State = 1008;
 						Match(FROM);
-						State = 946;
+						State = 1009;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 953;
+					State = 1016;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 949;
+						State = 1012;
 						Match(COMMA);
-						State = 950;
+						State = 1013;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 955;
+						State = 1018;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 956;
+					State = 1019;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 958;
+					State = 1021;
 					stitchesWord();
-					State = 959;
+					State = 1022;
 					_localctx.inside = Match(IN);
-					State = 963;
+					State = 1026;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 960;
+						State = 1023;
 						Match(COMMA);
-						State = 961;
+						State = 1024;
 						Match(BY);
-						State = 962;
+						State = 1025;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7082,35 +7404,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 124, RULE_shapeDone);
+		EnterRule(_localctx, 130, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 979;
+			State = 1042;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 969;
+				State = 1032;
 				Match(COLON);
-				State = 970;
+				State = 1033;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 975;
+				State = 1038;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 971;
+					State = 1034;
 					Match(SEMICOLON);
-					State = 972;
+					State = 1035;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 977;
+					State = 1040;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7118,19 +7440,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 978;
+				State = 1041;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 982;
+			State = 1045;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 981;
+				State = 1044;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7183,43 +7505,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 126, RULE_shaping);
+		EnterRule(_localctx, 132, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 989;
+			State = 1052;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 984;
+				State = 1047;
 				Match(AFTER);
-				State = 985;
+				State = 1048;
 				_localctx.after = count();
-				State = 986;
+				State = 1049;
 				rowsWord();
-				State = 987;
+				State = 1050;
 				Match(COMMA);
 				}
 			}
 
-			State = 991;
+			State = 1054;
 			_localctx.first = stage();
-			State = 996;
+			State = 1059;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 992;
+				State = 1055;
 				Match(COMMA);
-				State = 993;
+				State = 1056;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 998;
+				State = 1061;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7269,55 +7591,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 128, RULE_stage);
+		EnterRule(_localctx, 134, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1010;
+			State = 1073;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1001;
+				State = 1064;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 999;
+					State = 1062;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1000;
+					State = 1063;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1003;
+				State = 1066;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1004;
+				State = 1067;
 				Match(LEAVE);
-				State = 1005;
+				State = 1068;
 				_localctx.amount = count();
-				State = 1008;
+				State = 1071;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1006;
+					State = 1069;
 					Match(FOR);
-					State = 1007;
+					State = 1070;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -7327,24 +7649,24 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1014;
+			State = 1077;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 1012;
+				State = 1075;
 				Match(AT);
-				State = 1013;
+				State = 1076;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 1017;
+			State = 1080;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1016;
+				State = 1079;
 				_localctx.when = frequency();
 				}
 			}
@@ -7404,23 +7726,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 130, RULE_shapingPart);
+		EnterRule(_localctx, 136, RULE_shapingPart);
 		try {
-			State = 1033;
+			State = 1096;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1019;
+				State = 1082;
 				Match(THEN);
-				State = 1022;
+				State = 1085;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1020;
+					State = 1083;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7429,7 +7751,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1021;
+					State = 1084;
 					_localctx.next = stage();
 					}
 					break;
@@ -7441,21 +7763,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1024;
+				State = 1087;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1025;
+				State = 1088;
 				Match(BY);
-				State = 1028;
+				State = 1091;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1026;
+					State = 1089;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7463,7 +7785,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1027;
+					State = 1090;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7477,16 +7799,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1030;
+				State = 1093;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1031;
+				State = 1094;
 				Match(AT);
-				State = 1032;
+				State = 1095;
 				_localctx.at = edge();
 				}
 				break;
@@ -7525,24 +7847,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 132, RULE_frequency);
+		EnterRule(_localctx, 138, RULE_frequency);
 		try {
-			State = 1038;
+			State = 1101;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1035;
+				State = 1098;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1036;
+				State = 1099;
 				Match(BY);
-				State = 1037;
+				State = 1100;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7586,19 +7908,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 134, RULE_everyRows);
+		EnterRule(_localctx, 140, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1040;
+			State = 1103;
 			Match(EVERY);
-			State = 1045;
+			State = 1108;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1041;
+				State = 1104;
 				Match(ROW);
 				}
 				break;
@@ -7714,23 +8036,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1042;
+				State = 1105;
 				_localctx.interval = count();
-				State = 1043;
+				State = 1106;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1050;
+			State = 1113;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
 				{
-				State = 1047;
+				State = 1110;
 				_localctx.times = count();
-				State = 1048;
+				State = 1111;
 				Match(TIMES);
 				}
 			}
@@ -7775,31 +8097,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 136, RULE_turnRows);
+		EnterRule(_localctx, 142, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1052;
+			State = 1115;
 			Match(TURNS);
-			State = 1053;
+			State = 1116;
 			Match(EVERY);
-			State = 1054;
+			State = 1117;
 			_localctx.interval = count();
-			State = 1055;
+			State = 1118;
 			Match(AND);
-			State = 1056;
+			State = 1119;
 			_localctx.byTurns = count();
-			State = 1057;
+			State = 1120;
 			rowsWord();
-			State = 1061;
+			State = 1124;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
 				{
-				State = 1058;
+				State = 1121;
 				_localctx.times = count();
-				State = 1059;
+				State = 1122;
 				Match(TIMES);
 				}
 			}
@@ -7833,33 +8155,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 138, RULE_decreasing);
+		EnterRule(_localctx, 144, RULE_decreasing);
 		try {
-			State = 1068;
+			State = 1131;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1063;
+				State = 1126;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1064;
+				State = 1127;
 				Match(SLIPPING);
-				State = 1065;
+				State = 1128;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1066;
+				State = 1129;
 				Match(WORKING);
-				State = 1067;
+				State = 1130;
 				Match(TOGETHER);
 				}
 				break;
@@ -7899,32 +8221,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 140, RULE_stitchesIn);
+		EnterRule(_localctx, 146, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1072;
+			State = 1135;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1070;
+				State = 1133;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1071;
+				State = 1134;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1074;
+			State = 1137;
 			stitchesWord();
-			State = 1075;
+			State = 1138;
 			Match(IN);
 			}
 		}
@@ -7973,37 +8295,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 142, RULE_solve);
+		EnterRule(_localctx, 148, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1077;
+			State = 1140;
 			Match(EVENLY);
-			State = 1078;
+			State = 1141;
 			Match(TO);
-			State = 1079;
+			State = 1142;
 			_localctx.target = count();
-			State = 1080;
+			State = 1143;
 			Match(COMMA);
-			State = 1081;
+			State = 1144;
 			Match(AT);
-			State = 1082;
+			State = 1145;
 			_localctx.at = edge();
-			State = 1087;
+			State = 1150;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1083;
+				State = 1146;
 				Match(COMMA);
-				State = 1084;
+				State = 1147;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1089;
+				State = 1152;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8055,43 +8377,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 144, RULE_solveOption);
+		EnterRule(_localctx, 150, RULE_solveOption);
 		int _la;
 		try {
-			State = 1106;
+			State = 1169;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1090;
+				State = 1153;
 				Match(ON);
-				State = 1091;
+				State = 1154;
 				Match(RS);
-				State = 1092;
+				State = 1155;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1093;
+				State = 1156;
 				Match(LONGER);
-				State = 1094;
+				State = 1157;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1095;
+				State = 1158;
 				Match(BY);
-				State = 1098;
+				State = 1161;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1096;
+					State = 1159;
 					Match(TURNS);
 					}
 					break;
@@ -8099,7 +8421,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1097;
+					State = 1160;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8112,7 +8434,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1100;
+				State = 1163;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8122,11 +8444,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1101;
+				State = 1164;
 				_localctx.rows = count();
-				State = 1102;
+				State = 1165;
 				rowsWord();
-				State = 1103;
+				State = 1166;
 				Match(PLAIN);
 				}
 				break;
@@ -8135,7 +8457,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1105;
+				State = 1168;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8210,65 +8532,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 146, RULE_seamLine);
+		EnterRule(_localctx, 152, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1108;
+			State = 1171;
 			Match(SEAM);
-			State = 1110;
+			State = 1173;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1109;
+				State = 1172;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1112;
+				State = 1175;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
-			State = 1118;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+			State = 1181;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1114;
+				State = 1177;
 				Match(AND);
-				State = 1115;
+				State = 1178;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1120;
+				State = 1183;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1128;
+			State = 1191;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1121;
+				State = 1184;
 				Match(COMMA);
-				State = 1126;
+				State = 1189;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 1134695999897601L) != 0)) {
+				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 4521191813447681L) != 0)) {
 					{
-					State = 1122;
+					State = 1185;
 					_localctx.rows = selection();
-					State = 1124;
+					State = 1187;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1123;
+						State = 1186;
 						Match(COMMA);
 						}
 					}
@@ -8279,65 +8601,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1130;
+			State = 1193;
 			Match(WITH);
-			State = 1132;
+			State = 1195;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1131;
+				State = 1194;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1134;
+				State = 1197;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
-			State = 1140;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+			State = 1203;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1136;
+				State = 1199;
 				Match(AND);
-				State = 1137;
+				State = 1200;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1142;
+				State = 1205;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1147;
+			State = 1210;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1143;
+				State = 1206;
 				Match(COMMA);
-				State = 1144;
+				State = 1207;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1149;
+				State = 1212;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1152;
+			State = 1215;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1150;
+				State = 1213;
 				Match(COLON);
-				State = 1151;
+				State = 1214;
 				_localctx.worked = rate();
 				}
 			}
@@ -8374,26 +8696,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 148, RULE_walkWords);
+		EnterRule(_localctx, 154, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1155;
+			State = 1218;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1154;
+				State = 1217;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1157;
+				State = 1220;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8443,10 +8765,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 150, RULE_seamPart);
+		EnterRule(_localctx, 156, RULE_seamPart);
 		int _la;
 		try {
-			State = 1175;
+			State = 1238;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8455,27 +8777,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1159;
+				State = 1222;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1160;
+				State = 1223;
 				_localctx.eased = Match(EASING);
-				State = 1166;
+				State = 1229;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1161;
+					State = 1224;
 					_localctx.least = list();
-					State = 1162;
+					State = 1225;
 					Match(TO);
-					State = 1163;
+					State = 1226;
 					_localctx.most = list();
-					State = 1164;
+					State = 1227;
 					_localctx.measure = unit();
 					}
 				}
@@ -8485,29 +8807,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1168;
+				State = 1231;
 				Match(IN);
-				State = 1172;
+				State = 1235;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1169;
+					State = 1232;
 					Match(THE);
-					State = 1170;
+					State = 1233;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1171;
+					State = 1234;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1174;
+				State = 1237;
 				Match(ORDER);
 				}
 				break;
@@ -8545,9 +8867,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 152, RULE_walkWord);
+		EnterRule(_localctx, 158, RULE_walkWord);
 		try {
-			State = 1183;
+			State = 1246;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8660,42 +8982,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1177;
+				State = 1240;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1178;
+				State = 1241;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1179;
+				State = 1242;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1180;
+				State = 1243;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1181;
+				State = 1244;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1182;
+				State = 1245;
 				Match(STITCHES);
 				}
 				break;
@@ -8746,10 +9068,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 154, RULE_selection);
+		EnterRule(_localctx, 160, RULE_selection);
 		int _la;
 		try {
-			State = 1201;
+			State = 1264;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -8757,19 +9079,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1187;
+				State = 1250;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1185;
+					State = 1248;
 					_localctx.all = Match(ALL);
-					State = 1186;
+					State = 1249;
 					Match(BUT);
 					}
 				}
 
-				State = 1189;
+				State = 1252;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8779,12 +9101,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1194;
+				State = 1257;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1190;
+					State = 1253;
 					Match(ROW);
 					}
 					break;
@@ -8900,9 +9222,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1191;
+					State = 1254;
 					_localctx.amount = count();
-					State = 1192;
+					State = 1255;
 					rowsWord();
 					}
 					break;
@@ -8914,13 +9236,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1196;
+				State = 1259;
 				Match(ROWS);
-				State = 1197;
+				State = 1260;
 				_localctx.from = count();
-				State = 1198;
+				State = 1261;
 				Match(TO);
-				State = 1199;
+				State = 1262;
 				_localctx.to = count();
 				}
 				break;
@@ -8948,6 +9270,7 @@ internal partial class TurnrowParser : Parser {
 		public IList<NameContext> _kind = new List<NameContext>();
 		public CountContext over;
 		public RowsWordContext rows;
+		public IToken evenly;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
 			return GetRuleContext<ListContext>(0);
@@ -8960,6 +9283,7 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PER() { return GetToken(TurnrowParser.PER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
@@ -8978,51 +9302,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 156, RULE_rate);
+		EnterRule(_localctx, 162, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1204;
+			State = 1267;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1203;
+				State = 1266;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1207;
+			State = 1270;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1206;
+				State = 1269;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1209;
+				State = 1272;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
-			State = 1231;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+			State = 1295;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1211;
+				State = 1274;
 				_localctx.way = Match(IN);
-				State = 1212;
+				State = 1275;
 				Match(EACH);
-				State = 1219;
+				State = 1282;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1213;
+					State = 1276;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9135,21 +9459,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1215;
+					State = 1278;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1214;
+						State = 1277;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1217;
+						State = 1280;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
 					}
 					break;
 				default:
@@ -9159,14 +9483,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1221;
+				State = 1284;
 				_localctx.way = Match(PER);
-				State = 1229;
+				State = 1292;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1222;
+					State = 1285;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9282,21 +9606,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1223;
+					State = 1286;
 					_localctx.over = count();
-					State = 1227;
+					State = 1290;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1224;
+						State = 1287;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1225;
+						State = 1288;
 						Match(STITCHES);
 						}
 						break;
@@ -9409,7 +9733,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1226;
+						State = 1289;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9422,6 +9746,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
+				}
+				break;
+			case EVENLY:
+				{
+				State = 1294;
+				_localctx.evenly = Match(EVENLY);
 				}
 				break;
 			case Eof:
@@ -9481,30 +9811,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 158, RULE_expectLine);
+		EnterRule(_localctx, 164, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1233;
+			State = 1297;
 			Match(EXPECT);
-			State = 1234;
+			State = 1298;
 			_localctx.left = expected();
-			State = 1253;
+			State = 1317;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1235;
+				State = 1299;
 				Match(MEASURE);
-				State = 1245;
+				State = 1309;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1236;
+					State = 1300;
 					Match(AT);
-					State = 1237;
+					State = 1301;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9514,7 +9844,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1238;
+					State = 1302;
 					_localctx.length = sum();
 					}
 					break;
@@ -9630,18 +9960,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1239;
+					State = 1303;
 					_localctx.length = sum();
-					State = 1243;
+					State = 1307;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1240;
+						State = 1304;
 						Match(COMMA);
-						State = 1241;
+						State = 1305;
 						Match(WITHIN);
-						State = 1242;
+						State = 1306;
 						_localctx.within = sum();
 						}
 					}
@@ -9656,7 +9986,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1247;
+				State = 1311;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9665,14 +9995,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1250;
+				State = 1314;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1248;
+					State = 1312;
 					Match(AT);
-					State = 1249;
+					State = 1313;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9685,7 +10015,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1252;
+				State = 1316;
 				_localctx.right = expected();
 				}
 				break;
@@ -9733,29 +10063,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 160, RULE_expected);
+		EnterRule(_localctx, 166, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1255;
+			State = 1319;
 			_localctx.value = sum();
-			State = 1266;
+			State = 1330;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1257;
+				State = 1321;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1256;
+					State = 1320;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1259;
+				State = 1323;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9765,18 +10095,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1263;
+				State = 1327;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1260;
+					State = 1324;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1265;
+					State = 1329;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9818,21 +10148,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 162, RULE_expectedMore);
+		EnterRule(_localctx, 168, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1268;
+			State = 1332;
 			_localctx.by = sign();
-			State = 1269;
+			State = 1333;
 			_localctx.value = single();
-			State = 1271;
+			State = 1335;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1270;
+				State = 1334;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9890,43 +10220,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 164, RULE_claim);
+		EnterRule(_localctx, 170, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1273;
+			State = 1337;
 			Match(EQUALS);
-			State = 1274;
+			State = 1338;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1279;
+			State = 1343;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1275;
+				State = 1339;
 				Match(COMMA);
-				State = 1276;
+				State = 1340;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1281;
+				State = 1345;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1287;
+			State = 1351;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1282;
+				State = 1346;
 				_localctx.without = Match(WITHOUT);
-				State = 1283;
+				State = 1347;
 				Match(TURNING);
-				State = 1284;
+				State = 1348;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9939,9 +10269,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1285;
+				State = 1349;
 				_localctx.with = Match(WITH);
-				State = 1286;
+				State = 1350;
 				Match(CHAINS);
 				}
 				break;
@@ -9988,14 +10318,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 166, RULE_claimPart);
+		EnterRule(_localctx, 172, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1289;
+			State = 1353;
 			_localctx.amount = count();
-			State = 1296;
+			State = 1360;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10107,26 +10437,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1291;
+				State = 1355;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1290;
+					State = 1354;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1293;
+					State = 1357;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1295;
+				State = 1359;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10169,18 +10499,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 168, RULE_edge);
+		EnterRule(_localctx, 174, RULE_edge);
 		int _la;
 		try {
-			State = 1304;
+			State = 1368;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1298;
+				State = 1362;
 				Match(BOTH);
-				State = 1299;
+				State = 1363;
 				Match(EDGES);
 				}
 				break;
@@ -10294,14 +10624,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1300;
+				State = 1364;
 				_localctx.called = name();
-				State = 1302;
+				State = 1366;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1301;
+					State = 1365;
 					Match(EDGE);
 					}
 				}
@@ -10336,12 +10666,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 170, RULE_side);
+		EnterRule(_localctx, 176, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1306;
+			State = 1370;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10376,12 +10706,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 172, RULE_change);
+		EnterRule(_localctx, 178, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1308;
+			State = 1372;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10422,26 +10752,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 174, RULE_stitch);
+		EnterRule(_localctx, 180, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1311;
+			State = 1375;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1310;
+				State = 1374;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1313;
+				State = 1377;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10468,12 +10798,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 176, RULE_rowsWord);
+		EnterRule(_localctx, 182, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1315;
+			State = 1379;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10508,12 +10838,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 178, RULE_stitchesWord);
+		EnterRule(_localctx, 184, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1317;
+			State = 1381;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10558,25 +10888,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 180, RULE_sum);
+		EnterRule(_localctx, 186, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1319;
+			State = 1383;
 			_localctx.first = factor();
-			State = 1323;
+			State = 1387;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1320;
+				State = 1384;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1325;
+				State = 1389;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10612,13 +10942,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 182, RULE_sumOperation);
+		EnterRule(_localctx, 188, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1326;
+			State = 1390;
 			_localctx.by = sign();
-			State = 1327;
+			State = 1391;
 			_localctx.value = factor();
 			}
 		}
@@ -10662,24 +10992,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 184, RULE_factor);
+		EnterRule(_localctx, 190, RULE_factor);
 		int _la;
 		try {
-			State = 1338;
+			State = 1402;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1329;
+				State = 1393;
 				_localctx.amount = list();
-				State = 1331;
+				State = 1395;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 3242591731706757121L) != 0)) {
+				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 3242591731706757121L) != 0)) {
 					{
-					State = 1330;
+					State = 1394;
 					_localctx.measure = unit();
 					}
 				}
@@ -10796,18 +11126,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1333;
+				State = 1397;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1334;
+				State = 1398;
 				Match(OPEN);
-				State = 1335;
+				State = 1399;
 				_localctx.inside = sum();
-				State = 1336;
+				State = 1400;
 				Match(CLOSE);
 				}
 				break;
@@ -10849,25 +11179,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 186, RULE_count);
+		EnterRule(_localctx, 192, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1340;
+			State = 1404;
 			_localctx.first = single();
-			State = 1344;
+			State = 1408;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1341;
+				State = 1405;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1346;
+				State = 1410;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10903,13 +11233,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 188, RULE_countOperation);
+		EnterRule(_localctx, 194, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1347;
+			State = 1411;
 			_localctx.by = sign();
-			State = 1348;
+			State = 1412;
 			_localctx.value = single();
 			}
 		}
@@ -10949,16 +11279,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 190, RULE_single);
+		EnterRule(_localctx, 196, RULE_single);
 		try {
-			State = 1356;
+			State = 1420;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1350;
+				State = 1414;
 				_localctx.amount = list();
 				}
 				break;
@@ -11072,18 +11402,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1351;
+				State = 1415;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1352;
+				State = 1416;
 				Match(OPEN);
-				State = 1353;
+				State = 1417;
 				_localctx.inside = count();
-				State = 1354;
+				State = 1418;
 				Match(CLOSE);
 				}
 				break;
@@ -11117,12 +11447,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 192, RULE_sign);
+		EnterRule(_localctx, 198, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1358;
+			State = 1422;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11170,41 +11500,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 194, RULE_list);
+		EnterRule(_localctx, 200, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1360;
+			State = 1424;
 			_localctx.first = number();
-			State = 1372;
+			State = 1436;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1361;
+				State = 1425;
 				Match(OPEN);
-				State = 1362;
+				State = 1426;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1367;
+				State = 1431;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1363;
+					State = 1427;
 					Match(COMMA);
-					State = 1364;
+					State = 1428;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1369;
+					State = 1433;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1370;
+				State = 1434;
 				Match(CLOSE);
 				}
 			}
@@ -11237,23 +11567,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 196, RULE_number);
+		EnterRule(_localctx, 202, RULE_number);
 		int _la;
 		try {
-			State = 1379;
+			State = 1443;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1374;
+				State = 1438;
 				_localctx.whole = Match(NUMBER);
-				State = 1376;
+				State = 1440;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1375;
+					State = 1439;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11263,7 +11593,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1378;
+				State = 1442;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11298,14 +11628,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 198, RULE_unit);
+		EnterRule(_localctx, 204, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1381;
+			State = 1445;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 3242591731706757121L) != 0)) ) {
+			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 3242591731706757121L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11444,14 +11774,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 200, RULE_name);
+		EnterRule(_localctx, 206, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1383;
+			State = 1447;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11471,8 +11801,8 @@ internal partial class TurnrowParser : Parser {
 		return _localctx;
 	}
 
-	private static int[] _serializedATN = {
-		4,1,161,1386,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+	private static int[] _serializedATN => new int[] {
+		4,1,163,1450,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11486,504 +11816,531 @@ internal partial class TurnrowParser : Parser {
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
-		2,99,7,99,2,100,7,100,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
-		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,
-		249,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,264,8,
-		6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,273,8,8,10,8,12,8,276,9,8,1,9,1,9,1,
-		9,1,9,1,9,3,9,283,8,9,3,9,285,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,
-		12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,301,8,14,1,14,1,14,5,14,305,8,14,
-		10,14,12,14,308,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,316,8,15,3,15,
-		318,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
-		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,343,8,17,1,18,
-		1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,353,8,19,1,19,1,19,1,19,1,19,1,
-		19,1,19,1,19,3,19,362,8,19,1,19,1,19,5,19,366,8,19,10,19,12,19,369,9,19,
-		1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,380,8,20,1,21,1,21,1,
-		21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,397,
-		8,22,3,22,399,8,22,1,22,1,22,5,22,403,8,22,10,22,12,22,406,9,22,1,23,1,
-		23,1,23,1,23,1,23,1,23,3,23,414,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,
-		422,8,24,1,25,1,25,1,25,1,25,1,25,3,25,429,8,25,1,26,1,26,1,26,1,26,1,
-		26,1,26,5,26,437,8,26,10,26,12,26,440,9,26,1,27,1,27,1,27,1,27,1,27,1,
-		27,3,27,448,8,27,1,28,1,28,1,28,1,28,3,28,454,8,28,1,28,1,28,1,28,1,29,
-		1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,472,8,
-		29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,481,8,30,10,30,12,30,484,9,
-		30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,497,8,32,
-		1,32,1,32,1,32,1,32,3,32,503,8,32,1,33,1,33,1,33,3,33,508,8,33,1,33,3,
-		33,511,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,521,8,34,1,34,
-		1,34,1,34,1,34,1,34,1,34,3,34,529,8,34,1,34,1,34,1,34,1,34,1,34,1,34,5,
-		34,537,8,34,10,34,12,34,540,9,34,1,34,1,34,1,34,1,34,5,34,546,8,34,10,
-		34,12,34,549,9,34,3,34,551,8,34,1,35,4,35,554,8,35,11,35,12,35,555,1,35,
-		1,35,5,35,560,8,35,10,35,12,35,563,9,35,1,36,1,36,1,36,1,36,3,36,569,8,
-		36,1,37,1,37,1,37,1,37,1,37,3,37,576,8,37,1,38,1,38,1,38,3,38,581,8,38,
-		1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,1,39,3,39,593,8,39,1,39,1,
-		39,3,39,597,8,39,1,40,1,40,1,40,1,40,1,40,1,41,1,41,1,41,1,41,1,41,5,41,
-		609,8,41,10,41,12,41,612,9,41,1,42,1,42,1,42,1,42,1,42,1,42,3,42,620,8,
-		42,1,43,1,43,1,43,1,44,1,44,1,44,1,44,1,45,1,45,3,45,631,8,45,1,45,3,45,
-		634,8,45,1,45,1,45,1,45,3,45,639,8,45,1,46,1,46,1,46,1,46,1,46,3,46,646,
-		8,46,1,46,1,46,1,46,3,46,651,8,46,1,47,1,47,1,47,5,47,656,8,47,10,47,12,
-		47,659,9,47,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,668,8,48,1,48,3,48,
-		671,8,48,1,48,1,48,3,48,675,8,48,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,
-		48,684,8,48,1,48,1,48,3,48,688,8,48,1,48,3,48,691,8,48,1,48,4,48,694,8,
-		48,11,48,12,48,695,1,48,1,48,3,48,700,8,48,1,48,3,48,703,8,48,1,48,1,48,
-		3,48,707,8,48,3,48,709,8,48,1,48,3,48,712,8,48,3,48,714,8,48,1,49,4,49,
-		717,8,49,11,49,12,49,718,1,49,1,49,5,49,723,8,49,10,49,12,49,726,9,49,
-		1,49,3,49,729,8,49,1,50,1,50,3,50,733,8,50,1,50,3,50,736,8,50,1,51,1,51,
-		1,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,747,8,51,3,51,749,8,51,1,52,1,
-		52,1,52,5,52,754,8,52,10,52,12,52,757,9,52,1,52,1,52,4,52,761,8,52,11,
-		52,12,52,762,3,52,765,8,52,1,52,1,52,1,52,1,52,3,52,771,8,52,1,52,1,52,
-		5,52,775,8,52,10,52,12,52,778,9,52,1,52,1,52,4,52,782,8,52,11,52,12,52,
-		783,3,52,786,8,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,794,8,52,1,52,3,52,
-		797,8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,807,8,53,1,53,1,
-		53,1,53,1,53,1,53,1,53,1,53,3,53,816,8,53,3,53,818,8,53,1,53,3,53,821,
-		8,53,1,54,1,54,1,54,1,54,5,54,827,8,54,10,54,12,54,830,9,54,1,54,1,54,
-		1,54,1,55,1,55,1,55,3,55,838,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,
-		56,1,56,1,56,3,56,850,8,56,1,57,1,57,1,57,1,57,1,57,3,57,857,8,57,1,57,
-		1,57,1,57,1,57,1,57,3,57,864,8,57,1,57,1,57,3,57,868,8,57,1,57,1,57,5,
-		57,872,8,57,10,57,12,57,875,9,57,1,57,3,57,878,8,57,1,58,1,58,1,58,1,58,
-		1,58,1,58,3,58,886,8,58,1,59,1,59,1,59,1,59,3,59,892,8,59,1,59,1,59,1,
-		59,3,59,897,8,59,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,907,8,60,
-		1,60,3,60,910,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,
-		61,1,61,1,61,3,61,925,8,61,1,61,1,61,3,61,929,8,61,1,61,1,61,3,61,933,
-		8,61,1,61,1,61,5,61,937,8,61,10,61,12,61,940,9,61,1,61,1,61,1,61,1,61,
-		1,61,1,61,3,61,948,8,61,1,61,1,61,5,61,952,8,61,10,61,12,61,955,9,61,1,
-		61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,964,8,61,3,61,966,8,61,3,61,968,
-		8,61,1,62,1,62,1,62,1,62,5,62,974,8,62,10,62,12,62,977,9,62,1,62,3,62,
-		980,8,62,1,62,3,62,983,8,62,1,63,1,63,1,63,1,63,1,63,3,63,990,8,63,1,63,
-		1,63,1,63,5,63,995,8,63,10,63,12,63,998,9,63,1,64,1,64,3,64,1002,8,64,
-		1,64,1,64,1,64,1,64,1,64,3,64,1009,8,64,3,64,1011,8,64,1,64,1,64,3,64,
-		1015,8,64,1,64,3,64,1018,8,64,1,65,1,65,1,65,3,65,1023,8,65,1,65,1,65,
-		1,65,1,65,3,65,1029,8,65,1,65,1,65,1,65,3,65,1034,8,65,1,66,1,66,1,66,
-		3,66,1039,8,66,1,67,1,67,1,67,1,67,1,67,3,67,1046,8,67,1,67,1,67,1,67,
-		3,67,1051,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1062,
-		8,68,1,69,1,69,1,69,1,69,1,69,3,69,1069,8,69,1,70,1,70,3,70,1073,8,70,
-		1,70,1,70,1,70,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,5,71,1086,8,71,
-		10,71,12,71,1089,9,71,1,72,1,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1099,
-		8,72,1,72,1,72,1,72,1,72,1,72,1,72,3,72,1107,8,72,1,73,1,73,4,73,1111,
-		8,73,11,73,12,73,1112,1,73,1,73,5,73,1117,8,73,10,73,12,73,1120,9,73,1,
-		73,1,73,1,73,3,73,1125,8,73,3,73,1127,8,73,3,73,1129,8,73,1,73,1,73,4,
-		73,1133,8,73,11,73,12,73,1134,1,73,1,73,5,73,1139,8,73,10,73,12,73,1142,
-		9,73,1,73,1,73,5,73,1146,8,73,10,73,12,73,1149,9,73,1,73,1,73,3,73,1153,
-		8,73,1,74,4,74,1156,8,74,11,74,12,74,1157,1,75,1,75,1,75,1,75,1,75,1,75,
-		1,75,3,75,1167,8,75,1,75,1,75,1,75,1,75,3,75,1173,8,75,1,75,3,75,1176,
-		8,75,1,76,1,76,1,76,1,76,1,76,1,76,3,76,1184,8,76,1,77,1,77,3,77,1188,
-		8,77,1,77,1,77,1,77,1,77,1,77,3,77,1195,8,77,1,77,1,77,1,77,1,77,1,77,
-		3,77,1202,8,77,1,78,3,78,1205,8,78,1,78,4,78,1208,8,78,11,78,12,78,1209,
-		1,78,1,78,1,78,1,78,4,78,1216,8,78,11,78,12,78,1217,3,78,1220,8,78,1,78,
-		1,78,1,78,1,78,1,78,1,78,3,78,1228,8,78,3,78,1230,8,78,3,78,1232,8,78,
-		1,79,1,79,1,79,1,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1244,8,79,3,79,
-		1246,8,79,1,79,1,79,1,79,3,79,1251,8,79,1,79,3,79,1254,8,79,1,80,1,80,
-		3,80,1258,8,80,1,80,1,80,5,80,1262,8,80,10,80,12,80,1265,9,80,3,80,1267,
-		8,80,1,81,1,81,1,81,3,81,1272,8,81,1,82,1,82,1,82,1,82,5,82,1278,8,82,
-		10,82,12,82,1281,9,82,1,82,1,82,1,82,1,82,1,82,3,82,1288,8,82,1,83,1,83,
-		4,83,1292,8,83,11,83,12,83,1293,1,83,3,83,1297,8,83,1,84,1,84,1,84,1,84,
-		3,84,1303,8,84,3,84,1305,8,84,1,85,1,85,1,86,1,86,1,87,4,87,1312,8,87,
-		11,87,12,87,1313,1,88,1,88,1,89,1,89,1,90,1,90,5,90,1322,8,90,10,90,12,
-		90,1325,9,90,1,91,1,91,1,91,1,92,1,92,3,92,1332,8,92,1,92,1,92,1,92,1,
-		92,1,92,3,92,1339,8,92,1,93,1,93,5,93,1343,8,93,10,93,12,93,1346,9,93,
-		1,94,1,94,1,94,1,95,1,95,1,95,1,95,1,95,1,95,3,95,1357,8,95,1,96,1,96,
-		1,97,1,97,1,97,1,97,1,97,5,97,1366,8,97,10,97,12,97,1369,9,97,1,97,1,97,
-		3,97,1373,8,97,1,98,1,98,3,98,1377,8,98,1,98,3,98,1380,8,98,1,99,1,99,
-		1,100,1,100,1,100,0,0,101,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,
-		34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,
-		82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,120,
-		122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,156,
-		158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,192,
-		194,196,198,200,0,18,2,0,148,149,151,152,2,0,20,20,69,69,2,0,44,44,127,
-		127,2,0,148,148,151,151,2,0,90,90,141,141,2,0,75,75,138,138,2,0,63,63,
-		93,93,2,0,33,33,42,42,4,0,87,87,94,94,103,103,121,121,2,0,87,87,94,94,
-		2,0,96,96,101,101,2,0,120,120,146,146,2,0,73,73,92,92,1,0,43,44,1,0,126,
-		127,2,0,10,12,14,14,4,0,91,91,147,147,149,150,152,152,27,0,15,18,20,27,
-		29,31,33,42,45,56,58,60,62,63,66,67,69,72,74,82,84,86,88,90,93,93,95,113,
-		115,119,121,121,123,123,125,126,128,128,130,131,133,136,138,141,143,143,
-		145,145,148,148,151,151,153,153,1546,0,202,1,0,0,0,2,205,1,0,0,0,4,248,
-		1,0,0,0,6,250,1,0,0,0,8,253,1,0,0,0,10,256,1,0,0,0,12,263,1,0,0,0,14,265,
-		1,0,0,0,16,268,1,0,0,0,18,284,1,0,0,0,20,286,1,0,0,0,22,289,1,0,0,0,24,
-		292,1,0,0,0,26,295,1,0,0,0,28,297,1,0,0,0,30,317,1,0,0,0,32,319,1,0,0,
-		0,34,323,1,0,0,0,36,344,1,0,0,0,38,347,1,0,0,0,40,379,1,0,0,0,42,381,1,
-		0,0,0,44,386,1,0,0,0,46,407,1,0,0,0,48,415,1,0,0,0,50,423,1,0,0,0,52,430,
-		1,0,0,0,54,447,1,0,0,0,56,449,1,0,0,0,58,458,1,0,0,0,60,473,1,0,0,0,62,
-		485,1,0,0,0,64,502,1,0,0,0,66,504,1,0,0,0,68,550,1,0,0,0,70,553,1,0,0,
-		0,72,568,1,0,0,0,74,570,1,0,0,0,76,577,1,0,0,0,78,596,1,0,0,0,80,598,1,
-		0,0,0,82,603,1,0,0,0,84,619,1,0,0,0,86,621,1,0,0,0,88,624,1,0,0,0,90,628,
-		1,0,0,0,92,640,1,0,0,0,94,652,1,0,0,0,96,713,1,0,0,0,98,728,1,0,0,0,100,
-		735,1,0,0,0,102,748,1,0,0,0,104,750,1,0,0,0,106,798,1,0,0,0,108,822,1,
-		0,0,0,110,834,1,0,0,0,112,849,1,0,0,0,114,851,1,0,0,0,116,885,1,0,0,0,
-		118,887,1,0,0,0,120,898,1,0,0,0,122,911,1,0,0,0,124,979,1,0,0,0,126,989,
-		1,0,0,0,128,1010,1,0,0,0,130,1033,1,0,0,0,132,1038,1,0,0,0,134,1040,1,
-		0,0,0,136,1052,1,0,0,0,138,1068,1,0,0,0,140,1072,1,0,0,0,142,1077,1,0,
-		0,0,144,1106,1,0,0,0,146,1108,1,0,0,0,148,1155,1,0,0,0,150,1175,1,0,0,
-		0,152,1183,1,0,0,0,154,1201,1,0,0,0,156,1204,1,0,0,0,158,1233,1,0,0,0,
-		160,1255,1,0,0,0,162,1268,1,0,0,0,164,1273,1,0,0,0,166,1289,1,0,0,0,168,
-		1304,1,0,0,0,170,1306,1,0,0,0,172,1308,1,0,0,0,174,1311,1,0,0,0,176,1315,
-		1,0,0,0,178,1317,1,0,0,0,180,1319,1,0,0,0,182,1326,1,0,0,0,184,1338,1,
-		0,0,0,186,1340,1,0,0,0,188,1347,1,0,0,0,190,1356,1,0,0,0,192,1358,1,0,
-		0,0,194,1360,1,0,0,0,196,1379,1,0,0,0,198,1381,1,0,0,0,200,1383,1,0,0,
-		0,202,203,3,4,2,0,203,204,5,0,0,1,204,1,1,0,0,0,205,206,3,164,82,0,206,
-		207,5,0,0,1,207,3,1,0,0,0,208,249,3,6,3,0,209,249,3,8,4,0,210,249,3,10,
-		5,0,211,249,3,14,7,0,212,249,3,16,8,0,213,249,3,20,10,0,214,249,3,22,11,
-		0,215,249,3,24,12,0,216,249,3,26,13,0,217,249,3,28,14,0,218,249,3,32,16,
-		0,219,249,3,34,17,0,220,249,3,38,19,0,221,249,3,42,21,0,222,249,3,44,22,
-		0,223,249,3,66,33,0,224,249,3,74,37,0,225,249,3,76,38,0,226,249,3,78,39,
-		0,227,249,3,80,40,0,228,249,3,82,41,0,229,249,3,86,43,0,230,249,3,88,44,
-		0,231,249,3,90,45,0,232,249,3,92,46,0,233,249,3,106,53,0,234,249,3,114,
-		57,0,235,249,3,118,59,0,236,249,3,120,60,0,237,249,3,122,61,0,238,249,
-		3,146,73,0,239,249,3,158,79,0,240,249,3,46,23,0,241,249,3,108,54,0,242,
-		249,3,48,24,0,243,249,3,50,25,0,244,249,3,52,26,0,245,249,3,58,29,0,246,
-		249,3,60,30,0,247,249,3,56,28,0,248,208,1,0,0,0,248,209,1,0,0,0,248,210,
-		1,0,0,0,248,211,1,0,0,0,248,212,1,0,0,0,248,213,1,0,0,0,248,214,1,0,0,
-		0,248,215,1,0,0,0,248,216,1,0,0,0,248,217,1,0,0,0,248,218,1,0,0,0,248,
-		219,1,0,0,0,248,220,1,0,0,0,248,221,1,0,0,0,248,222,1,0,0,0,248,223,1,
-		0,0,0,248,224,1,0,0,0,248,225,1,0,0,0,248,226,1,0,0,0,248,227,1,0,0,0,
-		248,228,1,0,0,0,248,229,1,0,0,0,248,230,1,0,0,0,248,231,1,0,0,0,248,232,
-		1,0,0,0,248,233,1,0,0,0,248,234,1,0,0,0,248,235,1,0,0,0,248,236,1,0,0,
-		0,248,237,1,0,0,0,248,238,1,0,0,0,248,239,1,0,0,0,248,240,1,0,0,0,248,
-		241,1,0,0,0,248,242,1,0,0,0,248,243,1,0,0,0,248,244,1,0,0,0,248,245,1,
-		0,0,0,248,246,1,0,0,0,248,247,1,0,0,0,249,5,1,0,0,0,250,251,5,37,0,0,251,
-		252,3,196,98,0,252,7,1,0,0,0,253,254,5,39,0,0,254,255,5,158,0,0,255,9,
-		1,0,0,0,256,257,5,53,0,0,257,258,3,12,6,0,258,11,1,0,0,0,259,264,5,154,
-		0,0,260,264,5,157,0,0,261,264,5,158,0,0,262,264,3,200,100,0,263,259,1,
-		0,0,0,263,260,1,0,0,0,263,261,1,0,0,0,263,262,1,0,0,0,264,13,1,0,0,0,265,
-		266,5,51,0,0,266,267,3,200,100,0,267,15,1,0,0,0,268,269,5,47,0,0,269,274,
-		3,18,9,0,270,271,5,4,0,0,271,273,3,18,9,0,272,270,1,0,0,0,273,276,1,0,
-		0,0,274,272,1,0,0,0,274,275,1,0,0,0,275,17,1,0,0,0,276,274,1,0,0,0,277,
-		285,3,200,100,0,278,285,5,158,0,0,279,282,5,154,0,0,280,283,3,200,100,
-		0,281,283,5,14,0,0,282,280,1,0,0,0,282,281,1,0,0,0,282,283,1,0,0,0,283,
-		285,1,0,0,0,284,277,1,0,0,0,284,278,1,0,0,0,284,279,1,0,0,0,285,19,1,0,
-		0,0,286,287,5,48,0,0,287,288,5,158,0,0,288,21,1,0,0,0,289,290,5,38,0,0,
-		290,291,5,158,0,0,291,23,1,0,0,0,292,293,5,54,0,0,293,294,3,200,100,0,
-		294,25,1,0,0,0,295,296,5,3,0,0,296,27,1,0,0,0,297,298,5,56,0,0,298,300,
-		3,200,100,0,299,301,5,158,0,0,300,299,1,0,0,0,300,301,1,0,0,0,301,306,
-		1,0,0,0,302,303,5,4,0,0,303,305,3,30,15,0,304,302,1,0,0,0,305,308,1,0,
-		0,0,306,304,1,0,0,0,306,307,1,0,0,0,307,29,1,0,0,0,308,306,1,0,0,0,309,
-		310,5,140,0,0,310,318,3,196,98,0,311,315,3,196,98,0,312,316,7,0,0,0,313,
-		314,5,13,0,0,314,316,5,85,0,0,315,312,1,0,0,0,315,313,1,0,0,0,316,318,
-		1,0,0,0,317,309,1,0,0,0,317,311,1,0,0,0,318,31,1,0,0,0,319,320,5,31,0,
-		0,320,321,3,196,98,0,321,322,5,150,0,0,322,33,1,0,0,0,323,324,5,30,0,0,
-		324,325,3,174,87,0,325,326,5,6,0,0,326,327,3,196,98,0,327,342,3,178,89,
-		0,328,329,5,61,0,0,329,330,3,196,98,0,330,331,3,176,88,0,331,332,5,132,
-		0,0,332,333,3,36,18,0,333,343,1,0,0,0,334,335,5,132,0,0,335,336,3,36,18,
-		0,336,337,5,4,0,0,337,338,3,196,98,0,338,339,3,176,88,0,339,340,5,132,
-		0,0,340,341,3,36,18,0,341,343,1,0,0,0,342,328,1,0,0,0,342,334,1,0,0,0,
-		343,35,1,0,0,0,344,345,3,196,98,0,345,346,3,198,99,0,346,37,1,0,0,0,347,
-		348,5,52,0,0,348,352,3,174,87,0,349,350,5,4,0,0,350,351,5,103,0,0,351,
-		353,5,43,0,0,352,349,1,0,0,0,352,353,1,0,0,0,353,354,1,0,0,0,354,355,5,
-		6,0,0,355,356,5,69,0,0,356,361,3,196,98,0,357,362,5,72,0,0,358,359,5,74,
-		0,0,359,360,5,104,0,0,360,362,5,22,0,0,361,357,1,0,0,0,361,358,1,0,0,0,
-		361,362,1,0,0,0,362,367,1,0,0,0,363,364,5,4,0,0,364,366,3,40,20,0,365,
-		363,1,0,0,0,366,369,1,0,0,0,367,365,1,0,0,0,367,368,1,0,0,0,368,39,1,0,
-		0,0,369,367,1,0,0,0,370,371,5,87,0,0,371,372,5,126,0,0,372,373,5,91,0,
-		0,373,374,5,156,0,0,374,380,7,1,0,0,375,376,5,104,0,0,376,377,5,91,0,0,
-		377,378,5,129,0,0,378,380,5,88,0,0,379,370,1,0,0,0,379,375,1,0,0,0,380,
-		41,1,0,0,0,381,382,5,36,0,0,382,383,3,200,100,0,383,384,5,93,0,0,384,385,
-		3,180,90,0,385,43,1,0,0,0,386,387,5,22,0,0,387,388,3,200,100,0,388,398,
-		5,93,0,0,389,390,7,2,0,0,390,391,5,28,0,0,391,399,3,180,90,0,392,396,3,
-		180,90,0,393,394,7,2,0,0,394,395,5,28,0,0,395,397,3,180,90,0,396,393,1,
-		0,0,0,396,397,1,0,0,0,397,399,1,0,0,0,398,389,1,0,0,0,398,392,1,0,0,0,
-		399,404,1,0,0,0,400,401,5,4,0,0,401,403,3,64,32,0,402,400,1,0,0,0,403,
-		406,1,0,0,0,404,402,1,0,0,0,404,405,1,0,0,0,405,45,1,0,0,0,406,404,1,0,
-		0,0,407,413,5,21,0,0,408,409,5,144,0,0,409,410,5,135,0,0,410,414,7,1,0,
-		0,411,412,5,142,0,0,412,414,5,70,0,0,413,408,1,0,0,0,413,411,1,0,0,0,414,
-		47,1,0,0,0,415,421,5,18,0,0,416,417,3,200,100,0,417,418,5,4,0,0,418,419,
-		3,198,99,0,419,422,1,0,0,0,420,422,5,158,0,0,421,416,1,0,0,0,421,420,1,
-		0,0,0,422,49,1,0,0,0,423,424,5,24,0,0,424,425,3,200,100,0,425,426,5,93,
-		0,0,426,428,3,180,90,0,427,429,5,97,0,0,428,427,1,0,0,0,428,429,1,0,0,
-		0,429,51,1,0,0,0,430,431,5,27,0,0,431,432,3,200,100,0,432,433,5,93,0,0,
-		433,438,3,160,80,0,434,435,5,4,0,0,435,437,3,54,27,0,436,434,1,0,0,0,437,
-		440,1,0,0,0,438,436,1,0,0,0,438,439,1,0,0,0,439,53,1,0,0,0,440,438,1,0,
-		0,0,441,448,5,110,0,0,442,443,5,128,0,0,443,444,5,68,0,0,444,445,3,196,
-		98,0,445,446,5,13,0,0,446,448,1,0,0,0,447,441,1,0,0,0,447,442,1,0,0,0,
-		448,55,1,0,0,0,449,450,5,15,0,0,450,453,3,200,100,0,451,452,5,106,0,0,
-		452,454,3,200,100,0,453,451,1,0,0,0,453,454,1,0,0,0,454,455,1,0,0,0,455,
-		456,5,6,0,0,456,457,5,158,0,0,457,57,1,0,0,0,458,459,5,50,0,0,459,460,
-		3,174,87,0,460,461,5,6,0,0,461,462,3,196,98,0,462,463,3,178,89,0,463,464,
-		5,61,0,0,464,465,3,196,98,0,465,466,3,176,88,0,466,467,5,139,0,0,467,468,
-		3,196,98,0,468,471,7,3,0,0,469,470,5,4,0,0,470,472,3,200,100,0,471,469,
-		1,0,0,0,471,472,1,0,0,0,472,59,1,0,0,0,473,474,5,34,0,0,474,475,3,18,9,
-		0,475,476,5,6,0,0,476,477,3,200,100,0,477,482,3,62,31,0,478,479,5,4,0,
-		0,479,481,3,62,31,0,480,478,1,0,0,0,481,484,1,0,0,0,482,480,1,0,0,0,482,
-		483,1,0,0,0,483,61,1,0,0,0,484,482,1,0,0,0,485,486,3,196,98,0,486,487,
-		3,198,99,0,487,488,7,4,0,0,488,63,1,0,0,0,489,503,5,105,0,0,490,503,5,
-		82,0,0,491,492,5,102,0,0,492,493,5,106,0,0,493,496,3,190,95,0,494,495,
-		5,10,0,0,495,497,3,190,95,0,496,494,1,0,0,0,496,497,1,0,0,0,497,503,1,
-		0,0,0,498,499,5,119,0,0,499,503,7,5,0,0,500,501,5,143,0,0,501,503,3,180,
-		90,0,502,489,1,0,0,0,502,490,1,0,0,0,502,491,1,0,0,0,502,498,1,0,0,0,502,
-		500,1,0,0,0,503,65,1,0,0,0,504,505,5,40,0,0,505,507,3,200,100,0,506,508,
-		3,68,34,0,507,506,1,0,0,0,507,508,1,0,0,0,508,510,1,0,0,0,509,511,3,164,
-		82,0,510,509,1,0,0,0,510,511,1,0,0,0,511,67,1,0,0,0,512,513,5,29,0,0,513,
-		514,3,200,100,0,514,515,5,6,0,0,515,520,3,186,93,0,516,517,3,178,89,0,
-		517,518,5,65,0,0,518,519,3,168,84,0,519,521,1,0,0,0,520,516,1,0,0,0,520,
-		521,1,0,0,0,521,551,1,0,0,0,522,523,5,93,0,0,523,524,3,200,100,0,524,528,
-		5,99,0,0,525,526,5,4,0,0,526,527,5,134,0,0,527,529,5,113,0,0,528,525,1,
-		0,0,0,528,529,1,0,0,0,529,551,1,0,0,0,530,531,5,115,0,0,531,532,5,138,
-		0,0,532,533,5,60,0,0,533,538,3,70,35,0,534,535,5,61,0,0,535,537,3,70,35,
-		0,536,534,1,0,0,0,537,540,1,0,0,0,538,536,1,0,0,0,538,539,1,0,0,0,539,
-		541,1,0,0,0,540,538,1,0,0,0,541,542,5,6,0,0,542,547,3,156,78,0,543,544,
-		5,4,0,0,544,546,3,156,78,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,
-		0,0,547,548,1,0,0,0,548,551,1,0,0,0,549,547,1,0,0,0,550,512,1,0,0,0,550,
-		522,1,0,0,0,550,530,1,0,0,0,551,69,1,0,0,0,552,554,3,152,76,0,553,552,
-		1,0,0,0,554,555,1,0,0,0,555,553,1,0,0,0,555,556,1,0,0,0,556,561,1,0,0,
-		0,557,558,5,4,0,0,558,560,3,72,36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,
-		559,1,0,0,0,561,562,1,0,0,0,562,71,1,0,0,0,563,561,1,0,0,0,564,569,3,154,
-		77,0,565,566,3,170,85,0,566,567,5,86,0,0,567,569,1,0,0,0,568,564,1,0,0,
-		0,568,565,1,0,0,0,569,73,1,0,0,0,570,571,5,17,0,0,571,572,5,142,0,0,572,
-		573,3,186,93,0,573,575,3,178,89,0,574,576,3,164,82,0,575,574,1,0,0,0,575,
-		576,1,0,0,0,576,75,1,0,0,0,577,578,5,20,0,0,578,580,3,186,93,0,579,581,
-		3,164,82,0,580,579,1,0,0,0,580,581,1,0,0,0,581,77,1,0,0,0,582,583,5,29,
-		0,0,583,584,5,89,0,0,584,585,3,168,84,0,585,586,7,6,0,0,586,587,3,200,
-		100,0,587,597,1,0,0,0,588,589,5,19,0,0,589,593,5,79,0,0,590,591,7,7,0,
-		0,591,593,5,78,0,0,592,588,1,0,0,0,592,590,1,0,0,0,593,594,1,0,0,0,594,
-		595,7,6,0,0,595,597,3,200,100,0,596,582,1,0,0,0,596,592,1,0,0,0,597,79,
-		1,0,0,0,598,599,5,35,0,0,599,600,5,103,0,0,600,601,5,43,0,0,601,602,3,
-		200,100,0,602,81,1,0,0,0,603,604,5,23,0,0,604,605,5,6,0,0,605,610,3,84,
-		42,0,606,607,5,4,0,0,607,609,3,84,42,0,608,606,1,0,0,0,609,612,1,0,0,0,
-		610,608,1,0,0,0,610,611,1,0,0,0,611,83,1,0,0,0,612,610,1,0,0,0,613,614,
-		5,122,0,0,614,620,3,186,93,0,615,616,3,186,93,0,616,617,5,28,0,0,617,618,
-		3,200,100,0,618,620,1,0,0,0,619,613,1,0,0,0,619,615,1,0,0,0,620,85,1,0,
-		0,0,621,622,5,26,0,0,622,623,5,107,0,0,623,87,1,0,0,0,624,625,5,55,0,0,
-		625,626,5,91,0,0,626,627,5,81,0,0,627,89,1,0,0,0,628,630,5,43,0,0,629,
-		631,3,186,93,0,630,629,1,0,0,0,630,631,1,0,0,0,631,633,1,0,0,0,632,634,
-		3,170,85,0,633,632,1,0,0,0,633,634,1,0,0,0,634,635,1,0,0,0,635,636,5,6,
-		0,0,636,638,3,94,47,0,637,639,3,164,82,0,638,637,1,0,0,0,638,639,1,0,0,
-		0,639,91,1,0,0,0,640,641,5,44,0,0,641,642,3,186,93,0,642,643,5,132,0,0,
-		643,645,3,186,93,0,644,646,3,170,85,0,645,644,1,0,0,0,645,646,1,0,0,0,
-		646,647,1,0,0,0,647,648,5,6,0,0,648,650,3,94,47,0,649,651,3,164,82,0,650,
-		649,1,0,0,0,650,651,1,0,0,0,651,93,1,0,0,0,652,657,3,96,48,0,653,654,5,
-		4,0,0,654,656,3,96,48,0,655,653,1,0,0,0,656,659,1,0,0,0,657,655,1,0,0,
-		0,657,658,1,0,0,0,658,95,1,0,0,0,659,657,1,0,0,0,660,661,5,7,0,0,661,662,
-		3,94,47,0,662,667,5,8,0,0,663,664,3,186,93,0,664,665,5,131,0,0,665,668,
-		1,0,0,0,666,668,3,102,51,0,667,663,1,0,0,0,667,666,1,0,0,0,667,668,1,0,
-		0,0,668,670,1,0,0,0,669,671,3,104,52,0,670,669,1,0,0,0,670,671,1,0,0,0,
-		671,714,1,0,0,0,672,674,5,122,0,0,673,675,3,186,93,0,674,673,1,0,0,0,674,
-		675,1,0,0,0,675,714,1,0,0,0,676,677,5,124,0,0,677,678,5,113,0,0,678,714,
-		3,186,93,0,679,683,5,32,0,0,680,681,5,129,0,0,681,684,5,118,0,0,682,684,
-		3,186,93,0,683,680,1,0,0,0,683,682,1,0,0,0,684,687,1,0,0,0,685,686,5,28,
-		0,0,686,688,5,95,0,0,687,685,1,0,0,0,687,688,1,0,0,0,688,714,1,0,0,0,689,
-		691,3,194,97,0,690,689,1,0,0,0,690,691,1,0,0,0,691,708,1,0,0,0,692,694,
-		3,200,100,0,693,692,1,0,0,0,694,695,1,0,0,0,695,693,1,0,0,0,695,696,1,
-		0,0,0,696,702,1,0,0,0,697,699,3,172,86,0,698,700,3,100,50,0,699,698,1,
-		0,0,0,699,700,1,0,0,0,700,703,1,0,0,0,701,703,3,98,49,0,702,697,1,0,0,
-		0,702,701,1,0,0,0,702,703,1,0,0,0,703,709,1,0,0,0,704,706,3,172,86,0,705,
-		707,3,100,50,0,706,705,1,0,0,0,706,707,1,0,0,0,707,709,1,0,0,0,708,693,
-		1,0,0,0,708,704,1,0,0,0,709,711,1,0,0,0,710,712,3,104,52,0,711,710,1,0,
-		0,0,711,712,1,0,0,0,712,714,1,0,0,0,713,660,1,0,0,0,713,672,1,0,0,0,713,
-		676,1,0,0,0,713,679,1,0,0,0,713,690,1,0,0,0,714,97,1,0,0,0,715,717,3,188,
-		94,0,716,715,1,0,0,0,717,718,1,0,0,0,718,716,1,0,0,0,718,719,1,0,0,0,719,
-		729,1,0,0,0,720,724,3,194,97,0,721,723,3,188,94,0,722,721,1,0,0,0,723,
-		726,1,0,0,0,724,722,1,0,0,0,724,725,1,0,0,0,725,729,1,0,0,0,726,724,1,
-		0,0,0,727,729,3,102,51,0,728,716,1,0,0,0,728,720,1,0,0,0,728,727,1,0,0,
-		0,729,99,1,0,0,0,730,732,3,186,93,0,731,733,5,83,0,0,732,731,1,0,0,0,732,
-		733,1,0,0,0,733,736,1,0,0,0,734,736,3,102,51,0,735,730,1,0,0,0,735,734,
-		1,0,0,0,736,101,1,0,0,0,737,749,5,57,0,0,738,749,5,64,0,0,739,740,5,132,
-		0,0,740,749,5,71,0,0,741,742,5,137,0,0,742,743,3,186,93,0,743,746,5,117,
-		0,0,744,745,5,66,0,0,745,747,5,71,0,0,746,744,1,0,0,0,746,747,1,0,0,0,
-		747,749,1,0,0,0,748,737,1,0,0,0,748,738,1,0,0,0,748,739,1,0,0,0,748,741,
-		1,0,0,0,749,103,1,0,0,0,750,796,5,91,0,0,751,755,7,8,0,0,752,754,3,200,
-		100,0,753,752,1,0,0,0,754,757,1,0,0,0,755,753,1,0,0,0,755,756,1,0,0,0,
-		756,764,1,0,0,0,757,755,1,0,0,0,758,760,5,61,0,0,759,761,3,200,100,0,760,
-		759,1,0,0,0,761,762,1,0,0,0,762,760,1,0,0,0,762,763,1,0,0,0,763,765,1,
-		0,0,0,764,758,1,0,0,0,764,765,1,0,0,0,765,770,1,0,0,0,766,767,5,137,0,
-		0,767,768,3,186,93,0,768,769,5,117,0,0,769,771,1,0,0,0,770,766,1,0,0,0,
-		770,771,1,0,0,0,771,797,1,0,0,0,772,776,5,76,0,0,773,775,3,200,100,0,774,
-		773,1,0,0,0,775,778,1,0,0,0,776,774,1,0,0,0,776,777,1,0,0,0,777,785,1,
-		0,0,0,778,776,1,0,0,0,779,781,5,61,0,0,780,782,3,200,100,0,781,780,1,0,
-		0,0,782,783,1,0,0,0,783,781,1,0,0,0,783,784,1,0,0,0,784,786,1,0,0,0,785,
-		779,1,0,0,0,785,786,1,0,0,0,786,793,1,0,0,0,787,794,5,57,0,0,788,794,5,
-		64,0,0,789,790,5,137,0,0,790,791,3,186,93,0,791,792,5,117,0,0,792,794,
-		1,0,0,0,793,787,1,0,0,0,793,788,1,0,0,0,793,789,1,0,0,0,793,794,1,0,0,
-		0,794,797,1,0,0,0,795,797,5,71,0,0,796,751,1,0,0,0,796,772,1,0,0,0,796,
-		795,1,0,0,0,797,105,1,0,0,0,798,806,5,41,0,0,799,800,5,44,0,0,800,801,
-		3,186,93,0,801,802,5,132,0,0,802,803,3,186,93,0,803,807,1,0,0,0,804,805,
-		5,43,0,0,805,807,3,186,93,0,806,799,1,0,0,0,806,804,1,0,0,0,807,808,1,
-		0,0,0,808,809,5,4,0,0,809,817,3,186,93,0,810,811,5,100,0,0,811,818,5,131,
-		0,0,812,815,5,131,0,0,813,814,5,91,0,0,814,816,5,59,0,0,815,813,1,0,0,
-		0,815,816,1,0,0,0,816,818,1,0,0,0,817,810,1,0,0,0,817,812,1,0,0,0,818,
-		820,1,0,0,0,819,821,3,164,82,0,820,819,1,0,0,0,820,821,1,0,0,0,821,107,
-		1,0,0,0,822,823,5,28,0,0,823,828,3,110,55,0,824,825,5,4,0,0,825,827,3,
-		110,55,0,826,824,1,0,0,0,827,830,1,0,0,0,828,826,1,0,0,0,828,829,1,0,0,
-		0,829,831,1,0,0,0,830,828,1,0,0,0,831,832,5,6,0,0,832,833,3,112,56,0,833,
-		109,1,0,0,0,834,837,3,18,9,0,835,836,5,132,0,0,836,838,3,18,9,0,837,835,
-		1,0,0,0,837,838,1,0,0,0,838,111,1,0,0,0,839,850,3,38,19,0,840,850,3,78,
-		39,0,841,850,3,80,40,0,842,850,3,90,45,0,843,850,3,92,46,0,844,850,3,106,
-		53,0,845,850,3,114,57,0,846,850,3,118,59,0,847,850,3,120,60,0,848,850,
-		3,122,61,0,849,839,1,0,0,0,849,840,1,0,0,0,849,841,1,0,0,0,849,842,1,0,
-		0,0,849,843,1,0,0,0,849,844,1,0,0,0,849,845,1,0,0,0,849,846,1,0,0,0,849,
-		847,1,0,0,0,849,848,1,0,0,0,850,113,1,0,0,0,851,863,5,49,0,0,852,853,5,
-		132,0,0,853,856,3,180,90,0,854,855,5,65,0,0,855,857,3,168,84,0,856,854,
-		1,0,0,0,856,857,1,0,0,0,857,864,1,0,0,0,858,859,5,28,0,0,859,864,3,180,
-		90,0,860,861,3,186,93,0,861,862,3,176,88,0,862,864,1,0,0,0,863,852,1,0,
-		0,0,863,858,1,0,0,0,863,860,1,0,0,0,864,867,1,0,0,0,865,866,5,29,0,0,866,
-		868,3,200,100,0,867,865,1,0,0,0,867,868,1,0,0,0,868,873,1,0,0,0,869,870,
-		5,4,0,0,870,872,3,116,58,0,871,869,1,0,0,0,872,875,1,0,0,0,873,871,1,0,
-		0,0,873,874,1,0,0,0,874,877,1,0,0,0,875,873,1,0,0,0,876,878,3,164,82,0,
-		877,876,1,0,0,0,877,878,1,0,0,0,878,115,1,0,0,0,879,880,5,82,0,0,880,886,
-		3,176,88,0,881,882,5,105,0,0,882,886,3,176,88,0,883,884,5,80,0,0,884,886,
-		3,170,85,0,885,879,1,0,0,0,885,881,1,0,0,0,885,883,1,0,0,0,886,117,1,0,
-		0,0,887,888,5,32,0,0,888,891,3,186,93,0,889,890,5,28,0,0,890,892,5,95,
-		0,0,891,889,1,0,0,0,891,892,1,0,0,0,892,893,1,0,0,0,893,894,5,65,0,0,894,
-		896,3,168,84,0,895,897,3,164,82,0,896,895,1,0,0,0,896,897,1,0,0,0,897,
-		119,1,0,0,0,898,899,5,16,0,0,899,900,3,186,93,0,900,901,5,65,0,0,901,906,
-		3,168,84,0,902,903,5,4,0,0,903,904,5,109,0,0,904,905,5,43,0,0,905,907,
-		5,62,0,0,906,902,1,0,0,0,906,907,1,0,0,0,907,909,1,0,0,0,908,910,3,164,
-		82,0,909,908,1,0,0,0,909,910,1,0,0,0,910,121,1,0,0,0,911,967,5,46,0,0,
-		912,913,5,68,0,0,913,968,3,138,69,0,914,915,5,44,0,0,915,916,3,186,93,
-		0,916,917,5,132,0,0,917,918,3,186,93,0,918,919,3,124,62,0,919,968,1,0,
-		0,0,920,921,5,132,0,0,921,924,3,180,90,0,922,923,5,65,0,0,923,925,3,168,
-		84,0,924,922,1,0,0,0,924,925,1,0,0,0,925,929,1,0,0,0,926,927,5,28,0,0,
-		927,929,3,180,90,0,928,920,1,0,0,0,928,926,1,0,0,0,929,932,1,0,0,0,930,
-		931,5,29,0,0,931,933,3,200,100,0,932,930,1,0,0,0,932,933,1,0,0,0,933,938,
-		1,0,0,0,934,935,5,4,0,0,935,937,3,116,58,0,936,934,1,0,0,0,937,940,1,0,
-		0,0,938,936,1,0,0,0,938,939,1,0,0,0,939,941,1,0,0,0,940,938,1,0,0,0,941,
-		942,3,124,62,0,942,968,1,0,0,0,943,965,3,186,93,0,944,947,3,176,88,0,945,
-		946,5,29,0,0,946,948,3,200,100,0,947,945,1,0,0,0,947,948,1,0,0,0,948,953,
-		1,0,0,0,949,950,5,4,0,0,950,952,3,116,58,0,951,949,1,0,0,0,952,955,1,0,
-		0,0,953,951,1,0,0,0,953,954,1,0,0,0,954,956,1,0,0,0,955,953,1,0,0,0,956,
-		957,3,124,62,0,957,966,1,0,0,0,958,959,3,178,89,0,959,963,5,91,0,0,960,
-		961,5,4,0,0,961,962,5,68,0,0,962,964,3,138,69,0,963,960,1,0,0,0,963,964,
-		1,0,0,0,964,966,1,0,0,0,965,944,1,0,0,0,965,958,1,0,0,0,966,968,1,0,0,
-		0,967,912,1,0,0,0,967,914,1,0,0,0,967,928,1,0,0,0,967,943,1,0,0,0,968,
-		123,1,0,0,0,969,970,5,6,0,0,970,975,3,126,63,0,971,972,5,5,0,0,972,974,
-		3,126,63,0,973,971,1,0,0,0,974,977,1,0,0,0,975,973,1,0,0,0,975,976,1,0,
-		0,0,976,980,1,0,0,0,977,975,1,0,0,0,978,980,3,142,71,0,979,969,1,0,0,0,
-		979,978,1,0,0,0,980,982,1,0,0,0,981,983,3,164,82,0,982,981,1,0,0,0,982,
-		983,1,0,0,0,983,125,1,0,0,0,984,985,5,58,0,0,985,986,3,186,93,0,986,987,
-		3,176,88,0,987,988,5,4,0,0,988,990,1,0,0,0,989,984,1,0,0,0,989,990,1,0,
-		0,0,990,991,1,0,0,0,991,996,3,128,64,0,992,993,5,4,0,0,993,995,3,130,65,
-		0,994,992,1,0,0,0,995,998,1,0,0,0,996,994,1,0,0,0,996,997,1,0,0,0,997,
-		127,1,0,0,0,998,996,1,0,0,0,999,1002,3,172,86,0,1000,1002,5,16,0,0,1001,
-		999,1,0,0,0,1001,1000,1,0,0,0,1002,1003,1,0,0,0,1003,1011,3,186,93,0,1004,
-		1005,5,32,0,0,1005,1008,3,186,93,0,1006,1007,5,28,0,0,1007,1009,5,95,0,
-		0,1008,1006,1,0,0,0,1008,1009,1,0,0,0,1009,1011,1,0,0,0,1010,1001,1,0,
-		0,0,1010,1004,1,0,0,0,1011,1014,1,0,0,0,1012,1013,5,65,0,0,1013,1015,3,
-		168,84,0,1014,1012,1,0,0,0,1014,1015,1,0,0,0,1015,1017,1,0,0,0,1016,1018,
-		3,132,66,0,1017,1016,1,0,0,0,1017,1018,1,0,0,0,1018,129,1,0,0,0,1019,1022,
-		5,130,0,0,1020,1023,3,132,66,0,1021,1023,3,128,64,0,1022,1020,1,0,0,0,
-		1022,1021,1,0,0,0,1023,1034,1,0,0,0,1024,1034,3,134,67,0,1025,1028,5,68,
-		0,0,1026,1029,3,136,68,0,1027,1029,3,138,69,0,1028,1026,1,0,0,0,1028,1027,
-		1,0,0,0,1029,1034,1,0,0,0,1030,1034,3,140,70,0,1031,1032,5,65,0,0,1032,
-		1034,3,168,84,0,1033,1019,1,0,0,0,1033,1024,1,0,0,0,1033,1025,1,0,0,0,
-		1033,1030,1,0,0,0,1033,1031,1,0,0,0,1034,131,1,0,0,0,1035,1039,3,134,67,
-		0,1036,1037,5,68,0,0,1037,1039,3,136,68,0,1038,1035,1,0,0,0,1038,1036,
-		1,0,0,0,1039,133,1,0,0,0,1040,1045,5,84,0,0,1041,1046,5,43,0,0,1042,1043,
-		3,186,93,0,1043,1044,3,176,88,0,1044,1046,1,0,0,0,1045,1041,1,0,0,0,1045,
-		1042,1,0,0,0,1046,1050,1,0,0,0,1047,1048,3,186,93,0,1048,1049,5,131,0,
-		0,1049,1051,1,0,0,0,1050,1047,1,0,0,0,1050,1051,1,0,0,0,1051,135,1,0,0,
-		0,1052,1053,5,136,0,0,1053,1054,5,84,0,0,1054,1055,3,186,93,0,1055,1056,
-		5,61,0,0,1056,1057,3,186,93,0,1057,1061,3,176,88,0,1058,1059,3,186,93,
-		0,1059,1060,5,131,0,0,1060,1062,1,0,0,0,1061,1058,1,0,0,0,1061,1062,1,
-		0,0,0,1062,137,1,0,0,0,1063,1069,5,123,0,0,1064,1065,5,125,0,0,1065,1069,
-		5,113,0,0,1066,1067,5,145,0,0,1067,1069,5,133,0,0,1068,1063,1,0,0,0,1068,
-		1064,1,0,0,0,1068,1066,1,0,0,0,1069,139,1,0,0,0,1070,1073,5,153,0,0,1071,
-		1073,3,194,97,0,1072,1070,1,0,0,0,1072,1071,1,0,0,0,1073,1074,1,0,0,0,
-		1074,1075,3,178,89,0,1075,1076,5,91,0,0,1076,141,1,0,0,0,1077,1078,5,83,
-		0,0,1078,1079,5,132,0,0,1079,1080,3,186,93,0,1080,1081,5,4,0,0,1081,1082,
-		5,65,0,0,1082,1087,3,168,84,0,1083,1084,5,4,0,0,1084,1086,3,144,72,0,1085,
-		1083,1,0,0,0,1086,1089,1,0,0,0,1087,1085,1,0,0,0,1087,1088,1,0,0,0,1088,
-		143,1,0,0,0,1089,1087,1,0,0,0,1090,1091,5,108,0,0,1091,1092,5,120,0,0,
-		1092,1107,3,176,88,0,1093,1094,5,98,0,0,1094,1107,5,87,0,0,1095,1098,5,
-		68,0,0,1096,1099,5,136,0,0,1097,1099,3,138,69,0,1098,1096,1,0,0,0,1098,
-		1097,1,0,0,0,1099,1107,1,0,0,0,1100,1101,7,9,0,0,1101,1102,3,186,93,0,
-		1102,1103,3,176,88,0,1103,1104,5,116,0,0,1104,1107,1,0,0,0,1105,1107,3,
-		140,70,0,1106,1090,1,0,0,0,1106,1093,1,0,0,0,1106,1095,1,0,0,0,1106,1100,
-		1,0,0,0,1106,1105,1,0,0,0,1107,145,1,0,0,0,1108,1110,5,45,0,0,1109,1111,
-		3,152,76,0,1110,1109,1,0,0,0,1111,1112,1,0,0,0,1112,1110,1,0,0,0,1112,
-		1113,1,0,0,0,1113,1118,1,0,0,0,1114,1115,5,61,0,0,1115,1117,3,148,74,0,
-		1116,1114,1,0,0,0,1117,1120,1,0,0,0,1118,1116,1,0,0,0,1118,1119,1,0,0,
-		0,1119,1128,1,0,0,0,1120,1118,1,0,0,0,1121,1126,5,4,0,0,1122,1124,3,154,
-		77,0,1123,1125,5,4,0,0,1124,1123,1,0,0,0,1124,1125,1,0,0,0,1125,1127,1,
-		0,0,0,1126,1122,1,0,0,0,1126,1127,1,0,0,0,1127,1129,1,0,0,0,1128,1121,
-		1,0,0,0,1128,1129,1,0,0,0,1129,1130,1,0,0,0,1130,1132,5,142,0,0,1131,1133,
-		3,152,76,0,1132,1131,1,0,0,0,1133,1134,1,0,0,0,1134,1132,1,0,0,0,1134,
-		1135,1,0,0,0,1135,1140,1,0,0,0,1136,1137,5,61,0,0,1137,1139,3,148,74,0,
-		1138,1136,1,0,0,0,1139,1142,1,0,0,0,1140,1138,1,0,0,0,1140,1141,1,0,0,
-		0,1141,1147,1,0,0,0,1142,1140,1,0,0,0,1143,1144,5,4,0,0,1144,1146,3,150,
-		75,0,1145,1143,1,0,0,0,1146,1149,1,0,0,0,1147,1145,1,0,0,0,1147,1148,1,
-		0,0,0,1148,1152,1,0,0,0,1149,1147,1,0,0,0,1150,1151,5,6,0,0,1151,1153,
-		3,156,78,0,1152,1150,1,0,0,0,1152,1153,1,0,0,0,1153,147,1,0,0,0,1154,1156,
-		3,152,76,0,1155,1154,1,0,0,0,1156,1157,1,0,0,0,1157,1155,1,0,0,0,1157,
-		1158,1,0,0,0,1158,149,1,0,0,0,1159,1176,3,154,77,0,1160,1166,5,77,0,0,
-		1161,1162,3,194,97,0,1162,1163,5,132,0,0,1163,1164,3,194,97,0,1164,1165,
-		3,198,99,0,1165,1167,1,0,0,0,1166,1161,1,0,0,0,1166,1167,1,0,0,0,1167,
-		1176,1,0,0,0,1168,1172,5,91,0,0,1169,1170,5,129,0,0,1170,1173,5,121,0,
-		0,1171,1173,5,111,0,0,1172,1169,1,0,0,0,1172,1171,1,0,0,0,1173,1174,1,
-		0,0,0,1174,1176,5,112,0,0,1175,1159,1,0,0,0,1175,1160,1,0,0,0,1175,1168,
-		1,0,0,0,1176,151,1,0,0,0,1177,1184,3,200,100,0,1178,1184,5,87,0,0,1179,
-		1184,5,94,0,0,1180,1184,5,43,0,0,1181,1184,5,44,0,0,1182,1184,5,127,0,
-		0,1183,1177,1,0,0,0,1183,1178,1,0,0,0,1183,1179,1,0,0,0,1183,1180,1,0,
-		0,0,1183,1181,1,0,0,0,1183,1182,1,0,0,0,1184,153,1,0,0,0,1185,1186,5,59,
-		0,0,1186,1188,5,67,0,0,1187,1185,1,0,0,0,1187,1188,1,0,0,0,1188,1189,1,
-		0,0,0,1189,1194,7,9,0,0,1190,1195,5,43,0,0,1191,1192,3,186,93,0,1192,1193,
-		3,176,88,0,1193,1195,1,0,0,0,1194,1190,1,0,0,0,1194,1191,1,0,0,0,1195,
-		1202,1,0,0,0,1196,1197,5,44,0,0,1197,1198,3,186,93,0,1198,1199,5,132,0,
-		0,1199,1200,3,186,93,0,1200,1202,1,0,0,0,1201,1187,1,0,0,0,1201,1196,1,
-		0,0,0,1202,155,1,0,0,0,1203,1205,3,194,97,0,1204,1203,1,0,0,0,1204,1205,
-		1,0,0,0,1205,1207,1,0,0,0,1206,1208,3,200,100,0,1207,1206,1,0,0,0,1208,
-		1209,1,0,0,0,1209,1207,1,0,0,0,1209,1210,1,0,0,0,1210,1231,1,0,0,0,1211,
-		1212,5,91,0,0,1212,1219,5,76,0,0,1213,1220,5,43,0,0,1214,1216,3,200,100,
-		0,1215,1214,1,0,0,0,1216,1217,1,0,0,0,1217,1215,1,0,0,0,1217,1218,1,0,
-		0,0,1218,1220,1,0,0,0,1219,1213,1,0,0,0,1219,1215,1,0,0,0,1220,1232,1,
-		0,0,0,1221,1229,5,114,0,0,1222,1230,5,43,0,0,1223,1227,3,186,93,0,1224,
-		1228,3,176,88,0,1225,1228,5,127,0,0,1226,1228,3,200,100,0,1227,1224,1,
-		0,0,0,1227,1225,1,0,0,0,1227,1226,1,0,0,0,1228,1230,1,0,0,0,1229,1222,
-		1,0,0,0,1229,1223,1,0,0,0,1230,1232,1,0,0,0,1231,1211,1,0,0,0,1231,1221,
-		1,0,0,0,1231,1232,1,0,0,0,1232,157,1,0,0,0,1233,1234,5,25,0,0,1234,1253,
-		3,160,80,0,1235,1245,5,36,0,0,1236,1237,5,65,0,0,1237,1238,7,10,0,0,1238,
-		1246,3,180,90,0,1239,1243,3,180,90,0,1240,1241,5,4,0,0,1241,1242,5,143,
-		0,0,1242,1244,3,180,90,0,1243,1240,1,0,0,0,1243,1244,1,0,0,0,1244,1246,
-		1,0,0,0,1245,1236,1,0,0,0,1245,1239,1,0,0,0,1246,1254,1,0,0,0,1247,1250,
-		7,6,0,0,1248,1249,5,65,0,0,1249,1251,7,10,0,0,1250,1248,1,0,0,0,1250,1251,
-		1,0,0,0,1251,1252,1,0,0,0,1252,1254,3,160,80,0,1253,1235,1,0,0,0,1253,
-		1247,1,0,0,0,1254,159,1,0,0,0,1255,1266,3,180,90,0,1256,1258,5,153,0,0,
-		1257,1256,1,0,0,0,1257,1258,1,0,0,0,1258,1259,1,0,0,0,1259,1263,7,2,0,
-		0,1260,1262,3,162,81,0,1261,1260,1,0,0,0,1262,1265,1,0,0,0,1263,1261,1,
-		0,0,0,1263,1264,1,0,0,0,1264,1267,1,0,0,0,1265,1263,1,0,0,0,1266,1257,
-		1,0,0,0,1266,1267,1,0,0,0,1267,161,1,0,0,0,1268,1269,3,192,96,0,1269,1271,
-		3,190,95,0,1270,1272,7,2,0,0,1271,1270,1,0,0,0,1271,1272,1,0,0,0,1272,
-		163,1,0,0,0,1273,1274,5,9,0,0,1274,1279,3,166,83,0,1275,1276,5,4,0,0,1276,
-		1278,3,166,83,0,1277,1275,1,0,0,0,1278,1281,1,0,0,0,1279,1277,1,0,0,0,
-		1279,1280,1,0,0,0,1280,1287,1,0,0,0,1281,1279,1,0,0,0,1282,1283,5,144,
-		0,0,1283,1284,5,135,0,0,1284,1288,7,1,0,0,1285,1286,5,142,0,0,1286,1288,
-		5,70,0,0,1287,1282,1,0,0,0,1287,1285,1,0,0,0,1287,1288,1,0,0,0,1288,165,
-		1,0,0,0,1289,1296,3,186,93,0,1290,1292,3,200,100,0,1291,1290,1,0,0,0,1292,
-		1293,1,0,0,0,1293,1291,1,0,0,0,1293,1294,1,0,0,0,1294,1297,1,0,0,0,1295,
-		1297,5,127,0,0,1296,1291,1,0,0,0,1296,1295,1,0,0,0,1296,1297,1,0,0,0,1297,
-		167,1,0,0,0,1298,1299,5,19,0,0,1299,1305,5,79,0,0,1300,1302,3,200,100,
-		0,1301,1303,5,78,0,0,1302,1301,1,0,0,0,1302,1303,1,0,0,0,1303,1305,1,0,
-		0,0,1304,1298,1,0,0,0,1304,1300,1,0,0,0,1305,169,1,0,0,0,1306,1307,7,11,
-		0,0,1307,171,1,0,0,0,1308,1309,7,12,0,0,1309,173,1,0,0,0,1310,1312,3,200,
-		100,0,1311,1310,1,0,0,0,1312,1313,1,0,0,0,1313,1311,1,0,0,0,1313,1314,
-		1,0,0,0,1314,175,1,0,0,0,1315,1316,7,13,0,0,1316,177,1,0,0,0,1317,1318,
-		7,14,0,0,1318,179,1,0,0,0,1319,1323,3,184,92,0,1320,1322,3,182,91,0,1321,
-		1320,1,0,0,0,1322,1325,1,0,0,0,1323,1321,1,0,0,0,1323,1324,1,0,0,0,1324,
-		181,1,0,0,0,1325,1323,1,0,0,0,1326,1327,3,192,96,0,1327,1328,3,184,92,
-		0,1328,183,1,0,0,0,1329,1331,3,194,97,0,1330,1332,3,198,99,0,1331,1330,
-		1,0,0,0,1331,1332,1,0,0,0,1332,1339,1,0,0,0,1333,1339,3,200,100,0,1334,
-		1335,5,7,0,0,1335,1336,3,180,90,0,1336,1337,5,8,0,0,1337,1339,1,0,0,0,
-		1338,1329,1,0,0,0,1338,1333,1,0,0,0,1338,1334,1,0,0,0,1339,185,1,0,0,0,
-		1340,1344,3,190,95,0,1341,1343,3,188,94,0,1342,1341,1,0,0,0,1343,1346,
-		1,0,0,0,1344,1342,1,0,0,0,1344,1345,1,0,0,0,1345,187,1,0,0,0,1346,1344,
-		1,0,0,0,1347,1348,3,192,96,0,1348,1349,3,190,95,0,1349,189,1,0,0,0,1350,
-		1357,3,194,97,0,1351,1357,3,200,100,0,1352,1353,5,7,0,0,1353,1354,3,186,
-		93,0,1354,1355,5,8,0,0,1355,1357,1,0,0,0,1356,1350,1,0,0,0,1356,1351,1,
-		0,0,0,1356,1352,1,0,0,0,1357,191,1,0,0,0,1358,1359,7,15,0,0,1359,193,1,
-		0,0,0,1360,1372,3,196,98,0,1361,1362,5,7,0,0,1362,1367,3,196,98,0,1363,
-		1364,5,4,0,0,1364,1366,3,196,98,0,1365,1363,1,0,0,0,1366,1369,1,0,0,0,
-		1367,1365,1,0,0,0,1367,1368,1,0,0,0,1368,1370,1,0,0,0,1369,1367,1,0,0,
-		0,1370,1371,5,8,0,0,1371,1373,1,0,0,0,1372,1361,1,0,0,0,1372,1373,1,0,
-		0,0,1373,195,1,0,0,0,1374,1376,5,154,0,0,1375,1377,5,155,0,0,1376,1375,
-		1,0,0,0,1376,1377,1,0,0,0,1377,1380,1,0,0,0,1378,1380,5,155,0,0,1379,1374,
-		1,0,0,0,1379,1378,1,0,0,0,1380,197,1,0,0,0,1381,1382,7,16,0,0,1382,199,
-		1,0,0,0,1383,1384,7,17,0,0,1384,201,1,0,0,0,174,248,263,274,282,284,300,
-		306,315,317,342,352,361,367,379,396,398,404,413,421,428,438,447,453,471,
-		482,496,502,507,510,520,528,538,547,550,555,561,568,575,580,592,596,610,
-		619,630,633,638,645,650,657,667,670,674,683,687,690,695,699,702,706,708,
-		711,713,718,724,728,732,735,746,748,755,762,764,770,776,783,785,793,796,
-		806,815,817,820,828,837,849,856,863,867,873,877,885,891,896,906,909,924,
-		928,932,938,947,953,963,965,967,975,979,982,989,996,1001,1008,1010,1014,
-		1017,1022,1028,1033,1038,1045,1050,1061,1068,1072,1087,1098,1106,1112,
-		1118,1124,1126,1128,1134,1140,1147,1152,1157,1166,1172,1175,1183,1187,
-		1194,1201,1204,1209,1217,1219,1227,1229,1231,1243,1245,1250,1253,1257,
-		1263,1266,1271,1279,1287,1293,1296,1302,1304,1313,1323,1331,1338,1344,
-		1356,1367,1372,1376,1379
+		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,1,0,1,0,1,0,
+		1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,255,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,
+		5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,270,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,
+		279,8,8,10,8,12,8,282,9,8,1,9,1,9,1,9,1,9,1,9,3,9,289,8,9,3,9,291,8,9,
+		1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,
+		3,14,307,8,14,1,14,1,14,5,14,311,8,14,10,14,12,14,314,9,14,1,15,1,15,1,
+		15,1,15,1,15,1,15,3,15,322,8,15,3,15,324,8,15,1,16,1,16,1,16,1,16,1,17,
+		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
+		1,17,1,17,1,17,1,17,3,17,349,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,
+		19,3,19,359,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,368,8,19,1,19,
+		1,19,5,19,372,8,19,10,19,12,19,375,9,19,1,20,1,20,1,20,1,20,1,20,1,20,
+		1,20,1,20,1,20,3,20,386,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,
+		22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,403,8,22,3,22,405,8,22,1,22,1,22,
+		5,22,409,8,22,10,22,12,22,412,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,
+		420,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,428,8,24,1,25,1,25,1,25,1,
+		25,1,25,3,25,435,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,443,8,26,10,26,
+		12,26,446,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,454,8,27,1,28,1,28,1,
+		28,1,28,3,28,460,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
+		1,29,1,29,1,29,1,29,1,29,1,29,3,29,478,8,29,1,30,1,30,1,30,1,30,1,30,1,
+		30,1,30,5,30,487,8,30,10,30,12,30,490,9,30,1,31,1,31,1,31,1,31,1,32,1,
+		32,1,32,1,32,1,32,1,32,1,32,3,32,503,8,32,1,32,1,32,1,32,1,32,3,32,509,
+		8,32,1,33,1,33,1,33,3,33,514,8,33,1,33,3,33,517,8,33,1,34,1,34,1,34,1,
+		34,1,34,1,34,1,34,1,34,3,34,527,8,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,
+		535,8,34,1,34,1,34,1,34,1,34,5,34,541,8,34,10,34,12,34,544,9,34,1,34,1,
+		34,1,34,1,34,3,34,550,8,34,1,34,1,34,1,34,5,34,555,8,34,10,34,12,34,558,
+		9,34,1,34,1,34,1,34,1,34,5,34,564,8,34,10,34,12,34,567,9,34,3,34,569,8,
+		34,1,35,1,35,3,35,573,8,35,1,36,4,36,576,8,36,11,36,12,36,577,1,36,1,36,
+		5,36,582,8,36,10,36,12,36,585,9,36,1,37,1,37,1,37,1,37,3,37,591,8,37,1,
+		38,1,38,1,38,1,38,1,38,3,38,598,8,38,1,39,1,39,1,39,3,39,603,8,39,1,40,
+		1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,3,40,615,8,40,1,40,1,40,3,
+		40,619,8,40,1,41,1,41,1,41,1,41,1,41,1,42,1,42,1,42,1,42,1,42,5,42,631,
+		8,42,10,42,12,42,634,9,42,1,43,1,43,1,43,1,43,1,43,1,43,3,43,642,8,43,
+		1,44,1,44,1,44,1,45,1,45,1,45,1,45,1,46,1,46,3,46,653,8,46,1,46,3,46,656,
+		8,46,1,46,1,46,1,46,3,46,661,8,46,1,47,1,47,1,47,1,47,1,47,3,47,668,8,
+		47,1,47,1,47,1,47,3,47,673,8,47,1,48,1,48,1,48,5,48,678,8,48,10,48,12,
+		48,681,9,48,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,690,8,49,1,49,3,49,
+		693,8,49,1,49,1,49,3,49,697,8,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,
+		49,706,8,49,1,49,1,49,3,49,710,8,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,
+		1,49,1,49,3,49,721,8,49,1,49,3,49,724,8,49,1,49,4,49,727,8,49,11,49,12,
+		49,728,1,49,1,49,3,49,733,8,49,1,49,1,49,3,49,737,8,49,1,49,1,49,3,49,
+		741,8,49,1,49,1,49,3,49,745,8,49,1,49,3,49,748,8,49,1,49,3,49,751,8,49,
+		3,49,753,8,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,1,51,1,51,1,51,1,
+		51,1,52,4,52,768,8,52,11,52,12,52,769,1,52,1,52,5,52,774,8,52,10,52,12,
+		52,777,9,52,1,52,3,52,780,8,52,1,53,1,53,3,53,784,8,53,1,53,3,53,787,8,
+		53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,3,54,798,8,54,3,54,800,
+		8,54,1,55,1,55,1,55,5,55,805,8,55,10,55,12,55,808,9,55,1,55,1,55,4,55,
+		812,8,55,11,55,12,55,813,3,55,816,8,55,1,55,1,55,1,55,1,55,3,55,822,8,
+		55,1,55,1,55,5,55,826,8,55,10,55,12,55,829,9,55,1,55,1,55,3,55,833,8,55,
+		1,55,4,55,836,8,55,11,55,12,55,837,1,55,1,55,1,55,4,55,843,8,55,11,55,
+		12,55,844,3,55,847,8,55,3,55,849,8,55,1,55,1,55,1,55,1,55,1,55,1,55,3,
+		55,857,8,55,1,55,3,55,860,8,55,1,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,
+		3,56,870,8,56,1,56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,879,8,56,3,56,881,
+		8,56,1,56,3,56,884,8,56,1,57,1,57,1,57,1,57,5,57,890,8,57,10,57,12,57,
+		893,9,57,1,57,1,57,1,57,1,58,1,58,1,58,3,58,901,8,58,1,59,1,59,1,59,1,
+		59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,913,8,59,1,60,1,60,1,60,1,60,1,60,
+		3,60,920,8,60,1,60,1,60,1,60,1,60,1,60,3,60,927,8,60,1,60,1,60,3,60,931,
+		8,60,1,60,1,60,5,60,935,8,60,10,60,12,60,938,9,60,1,60,3,60,941,8,60,1,
+		61,1,61,1,61,1,61,1,61,1,61,3,61,949,8,61,1,62,1,62,1,62,1,62,3,62,955,
+		8,62,1,62,1,62,1,62,3,62,960,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,
+		63,3,63,970,8,63,1,63,3,63,973,8,63,1,64,1,64,1,64,1,64,1,64,1,64,1,64,
+		1,64,1,64,1,64,1,64,1,64,1,64,3,64,988,8,64,1,64,1,64,3,64,992,8,64,1,
+		64,1,64,3,64,996,8,64,1,64,1,64,5,64,1000,8,64,10,64,12,64,1003,9,64,1,
+		64,1,64,1,64,1,64,1,64,1,64,3,64,1011,8,64,1,64,1,64,5,64,1015,8,64,10,
+		64,12,64,1018,9,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,1027,8,64,3,
+		64,1029,8,64,3,64,1031,8,64,1,65,1,65,1,65,1,65,5,65,1037,8,65,10,65,12,
+		65,1040,9,65,1,65,3,65,1043,8,65,1,65,3,65,1046,8,65,1,66,1,66,1,66,1,
+		66,1,66,3,66,1053,8,66,1,66,1,66,1,66,5,66,1058,8,66,10,66,12,66,1061,
+		9,66,1,67,1,67,3,67,1065,8,67,1,67,1,67,1,67,1,67,1,67,3,67,1072,8,67,
+		3,67,1074,8,67,1,67,1,67,3,67,1078,8,67,1,67,3,67,1081,8,67,1,68,1,68,
+		1,68,3,68,1086,8,68,1,68,1,68,1,68,1,68,3,68,1092,8,68,1,68,1,68,1,68,
+		3,68,1097,8,68,1,69,1,69,1,69,3,69,1102,8,69,1,70,1,70,1,70,1,70,1,70,
+		3,70,1109,8,70,1,70,1,70,1,70,3,70,1114,8,70,1,71,1,71,1,71,1,71,1,71,
+		1,71,1,71,1,71,1,71,3,71,1125,8,71,1,72,1,72,1,72,1,72,1,72,3,72,1132,
+		8,72,1,73,1,73,3,73,1136,8,73,1,73,1,73,1,73,1,74,1,74,1,74,1,74,1,74,
+		1,74,1,74,1,74,5,74,1149,8,74,10,74,12,74,1152,9,74,1,75,1,75,1,75,1,75,
+		1,75,1,75,1,75,1,75,3,75,1162,8,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,
+		1170,8,75,1,76,1,76,4,76,1174,8,76,11,76,12,76,1175,1,76,1,76,5,76,1180,
+		8,76,10,76,12,76,1183,9,76,1,76,1,76,1,76,3,76,1188,8,76,3,76,1190,8,76,
+		3,76,1192,8,76,1,76,1,76,4,76,1196,8,76,11,76,12,76,1197,1,76,1,76,5,76,
+		1202,8,76,10,76,12,76,1205,9,76,1,76,1,76,5,76,1209,8,76,10,76,12,76,1212,
+		9,76,1,76,1,76,3,76,1216,8,76,1,77,4,77,1219,8,77,11,77,12,77,1220,1,78,
+		1,78,1,78,1,78,1,78,1,78,1,78,3,78,1230,8,78,1,78,1,78,1,78,1,78,3,78,
+		1236,8,78,1,78,3,78,1239,8,78,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1247,
+		8,79,1,80,1,80,3,80,1251,8,80,1,80,1,80,1,80,1,80,1,80,3,80,1258,8,80,
+		1,80,1,80,1,80,1,80,1,80,3,80,1265,8,80,1,81,3,81,1268,8,81,1,81,4,81,
+		1271,8,81,11,81,12,81,1272,1,81,1,81,1,81,1,81,4,81,1279,8,81,11,81,12,
+		81,1280,3,81,1283,8,81,1,81,1,81,1,81,1,81,1,81,1,81,3,81,1291,8,81,3,
+		81,1293,8,81,1,81,3,81,1296,8,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,
+		82,1,82,1,82,3,82,1308,8,82,3,82,1310,8,82,1,82,1,82,1,82,3,82,1315,8,
+		82,1,82,3,82,1318,8,82,1,83,1,83,3,83,1322,8,83,1,83,1,83,5,83,1326,8,
+		83,10,83,12,83,1329,9,83,3,83,1331,8,83,1,84,1,84,1,84,3,84,1336,8,84,
+		1,85,1,85,1,85,1,85,5,85,1342,8,85,10,85,12,85,1345,9,85,1,85,1,85,1,85,
+		1,85,1,85,3,85,1352,8,85,1,86,1,86,4,86,1356,8,86,11,86,12,86,1357,1,86,
+		3,86,1361,8,86,1,87,1,87,1,87,1,87,3,87,1367,8,87,3,87,1369,8,87,1,88,
+		1,88,1,89,1,89,1,90,4,90,1376,8,90,11,90,12,90,1377,1,91,1,91,1,92,1,92,
+		1,93,1,93,5,93,1386,8,93,10,93,12,93,1389,9,93,1,94,1,94,1,94,1,95,1,95,
+		3,95,1396,8,95,1,95,1,95,1,95,1,95,1,95,3,95,1403,8,95,1,96,1,96,5,96,
+		1407,8,96,10,96,12,96,1410,9,96,1,97,1,97,1,97,1,98,1,98,1,98,1,98,1,98,
+		1,98,3,98,1421,8,98,1,99,1,99,1,100,1,100,1,100,1,100,1,100,5,100,1430,
+		8,100,10,100,12,100,1433,9,100,1,100,1,100,3,100,1437,8,100,1,101,1,101,
+		3,101,1441,8,101,1,101,3,101,1444,8,101,1,102,1,102,1,103,1,103,1,103,
+		0,0,104,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
+		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
+		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
+		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,
+		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,202,
+		204,206,0,18,2,0,150,151,153,154,2,0,20,20,70,70,2,0,44,44,129,129,2,0,
+		150,150,153,153,2,0,91,91,143,143,2,0,76,76,140,140,2,0,63,63,95,95,2,
+		0,33,33,42,42,4,0,88,88,96,96,105,105,123,123,2,0,88,88,96,96,2,0,98,98,
+		103,103,2,0,122,122,148,148,2,0,74,74,94,94,1,0,43,44,1,0,128,129,2,0,
+		10,12,14,14,4,0,93,93,149,149,151,152,154,154,28,0,15,18,20,27,29,31,33,
+		42,45,56,58,60,62,63,66,66,68,68,70,73,75,83,85,87,89,91,95,95,97,115,
+		117,121,123,123,125,125,127,128,130,130,132,133,135,138,140,143,145,145,
+		147,147,150,150,153,153,155,155,1622,0,208,1,0,0,0,2,211,1,0,0,0,4,254,
+		1,0,0,0,6,256,1,0,0,0,8,259,1,0,0,0,10,262,1,0,0,0,12,269,1,0,0,0,14,271,
+		1,0,0,0,16,274,1,0,0,0,18,290,1,0,0,0,20,292,1,0,0,0,22,295,1,0,0,0,24,
+		298,1,0,0,0,26,301,1,0,0,0,28,303,1,0,0,0,30,323,1,0,0,0,32,325,1,0,0,
+		0,34,329,1,0,0,0,36,350,1,0,0,0,38,353,1,0,0,0,40,385,1,0,0,0,42,387,1,
+		0,0,0,44,392,1,0,0,0,46,413,1,0,0,0,48,421,1,0,0,0,50,429,1,0,0,0,52,436,
+		1,0,0,0,54,453,1,0,0,0,56,455,1,0,0,0,58,464,1,0,0,0,60,479,1,0,0,0,62,
+		491,1,0,0,0,64,508,1,0,0,0,66,510,1,0,0,0,68,568,1,0,0,0,70,570,1,0,0,
+		0,72,575,1,0,0,0,74,590,1,0,0,0,76,592,1,0,0,0,78,599,1,0,0,0,80,618,1,
+		0,0,0,82,620,1,0,0,0,84,625,1,0,0,0,86,641,1,0,0,0,88,643,1,0,0,0,90,646,
+		1,0,0,0,92,650,1,0,0,0,94,662,1,0,0,0,96,674,1,0,0,0,98,752,1,0,0,0,100,
+		754,1,0,0,0,102,762,1,0,0,0,104,779,1,0,0,0,106,786,1,0,0,0,108,799,1,
+		0,0,0,110,801,1,0,0,0,112,861,1,0,0,0,114,885,1,0,0,0,116,897,1,0,0,0,
+		118,912,1,0,0,0,120,914,1,0,0,0,122,948,1,0,0,0,124,950,1,0,0,0,126,961,
+		1,0,0,0,128,974,1,0,0,0,130,1042,1,0,0,0,132,1052,1,0,0,0,134,1073,1,0,
+		0,0,136,1096,1,0,0,0,138,1101,1,0,0,0,140,1103,1,0,0,0,142,1115,1,0,0,
+		0,144,1131,1,0,0,0,146,1135,1,0,0,0,148,1140,1,0,0,0,150,1169,1,0,0,0,
+		152,1171,1,0,0,0,154,1218,1,0,0,0,156,1238,1,0,0,0,158,1246,1,0,0,0,160,
+		1264,1,0,0,0,162,1267,1,0,0,0,164,1297,1,0,0,0,166,1319,1,0,0,0,168,1332,
+		1,0,0,0,170,1337,1,0,0,0,172,1353,1,0,0,0,174,1368,1,0,0,0,176,1370,1,
+		0,0,0,178,1372,1,0,0,0,180,1375,1,0,0,0,182,1379,1,0,0,0,184,1381,1,0,
+		0,0,186,1383,1,0,0,0,188,1390,1,0,0,0,190,1402,1,0,0,0,192,1404,1,0,0,
+		0,194,1411,1,0,0,0,196,1420,1,0,0,0,198,1422,1,0,0,0,200,1424,1,0,0,0,
+		202,1443,1,0,0,0,204,1445,1,0,0,0,206,1447,1,0,0,0,208,209,3,4,2,0,209,
+		210,5,0,0,1,210,1,1,0,0,0,211,212,3,170,85,0,212,213,5,0,0,1,213,3,1,0,
+		0,0,214,255,3,6,3,0,215,255,3,8,4,0,216,255,3,10,5,0,217,255,3,14,7,0,
+		218,255,3,16,8,0,219,255,3,20,10,0,220,255,3,22,11,0,221,255,3,24,12,0,
+		222,255,3,26,13,0,223,255,3,28,14,0,224,255,3,32,16,0,225,255,3,34,17,
+		0,226,255,3,38,19,0,227,255,3,42,21,0,228,255,3,44,22,0,229,255,3,66,33,
+		0,230,255,3,76,38,0,231,255,3,78,39,0,232,255,3,80,40,0,233,255,3,82,41,
+		0,234,255,3,84,42,0,235,255,3,88,44,0,236,255,3,90,45,0,237,255,3,92,46,
+		0,238,255,3,94,47,0,239,255,3,112,56,0,240,255,3,120,60,0,241,255,3,124,
+		62,0,242,255,3,126,63,0,243,255,3,128,64,0,244,255,3,152,76,0,245,255,
+		3,164,82,0,246,255,3,46,23,0,247,255,3,114,57,0,248,255,3,48,24,0,249,
+		255,3,50,25,0,250,255,3,52,26,0,251,255,3,58,29,0,252,255,3,60,30,0,253,
+		255,3,56,28,0,254,214,1,0,0,0,254,215,1,0,0,0,254,216,1,0,0,0,254,217,
+		1,0,0,0,254,218,1,0,0,0,254,219,1,0,0,0,254,220,1,0,0,0,254,221,1,0,0,
+		0,254,222,1,0,0,0,254,223,1,0,0,0,254,224,1,0,0,0,254,225,1,0,0,0,254,
+		226,1,0,0,0,254,227,1,0,0,0,254,228,1,0,0,0,254,229,1,0,0,0,254,230,1,
+		0,0,0,254,231,1,0,0,0,254,232,1,0,0,0,254,233,1,0,0,0,254,234,1,0,0,0,
+		254,235,1,0,0,0,254,236,1,0,0,0,254,237,1,0,0,0,254,238,1,0,0,0,254,239,
+		1,0,0,0,254,240,1,0,0,0,254,241,1,0,0,0,254,242,1,0,0,0,254,243,1,0,0,
+		0,254,244,1,0,0,0,254,245,1,0,0,0,254,246,1,0,0,0,254,247,1,0,0,0,254,
+		248,1,0,0,0,254,249,1,0,0,0,254,250,1,0,0,0,254,251,1,0,0,0,254,252,1,
+		0,0,0,254,253,1,0,0,0,255,5,1,0,0,0,256,257,5,37,0,0,257,258,3,202,101,
+		0,258,7,1,0,0,0,259,260,5,39,0,0,260,261,5,160,0,0,261,9,1,0,0,0,262,263,
+		5,53,0,0,263,264,3,12,6,0,264,11,1,0,0,0,265,270,5,156,0,0,266,270,5,159,
+		0,0,267,270,5,160,0,0,268,270,3,206,103,0,269,265,1,0,0,0,269,266,1,0,
+		0,0,269,267,1,0,0,0,269,268,1,0,0,0,270,13,1,0,0,0,271,272,5,51,0,0,272,
+		273,3,206,103,0,273,15,1,0,0,0,274,275,5,47,0,0,275,280,3,18,9,0,276,277,
+		5,4,0,0,277,279,3,18,9,0,278,276,1,0,0,0,279,282,1,0,0,0,280,278,1,0,0,
+		0,280,281,1,0,0,0,281,17,1,0,0,0,282,280,1,0,0,0,283,291,3,206,103,0,284,
+		291,5,160,0,0,285,288,5,156,0,0,286,289,3,206,103,0,287,289,5,14,0,0,288,
+		286,1,0,0,0,288,287,1,0,0,0,288,289,1,0,0,0,289,291,1,0,0,0,290,283,1,
+		0,0,0,290,284,1,0,0,0,290,285,1,0,0,0,291,19,1,0,0,0,292,293,5,48,0,0,
+		293,294,5,160,0,0,294,21,1,0,0,0,295,296,5,38,0,0,296,297,5,160,0,0,297,
+		23,1,0,0,0,298,299,5,54,0,0,299,300,3,206,103,0,300,25,1,0,0,0,301,302,
+		5,3,0,0,302,27,1,0,0,0,303,304,5,56,0,0,304,306,3,206,103,0,305,307,5,
+		160,0,0,306,305,1,0,0,0,306,307,1,0,0,0,307,312,1,0,0,0,308,309,5,4,0,
+		0,309,311,3,30,15,0,310,308,1,0,0,0,311,314,1,0,0,0,312,310,1,0,0,0,312,
+		313,1,0,0,0,313,29,1,0,0,0,314,312,1,0,0,0,315,316,5,142,0,0,316,324,3,
+		202,101,0,317,321,3,202,101,0,318,322,7,0,0,0,319,320,5,13,0,0,320,322,
+		5,86,0,0,321,318,1,0,0,0,321,319,1,0,0,0,322,324,1,0,0,0,323,315,1,0,0,
+		0,323,317,1,0,0,0,324,31,1,0,0,0,325,326,5,31,0,0,326,327,3,202,101,0,
+		327,328,5,152,0,0,328,33,1,0,0,0,329,330,5,30,0,0,330,331,3,180,90,0,331,
+		332,5,6,0,0,332,333,3,202,101,0,333,348,3,184,92,0,334,335,5,61,0,0,335,
+		336,3,202,101,0,336,337,3,182,91,0,337,338,5,134,0,0,338,339,3,36,18,0,
+		339,349,1,0,0,0,340,341,5,134,0,0,341,342,3,36,18,0,342,343,5,4,0,0,343,
+		344,3,202,101,0,344,345,3,182,91,0,345,346,5,134,0,0,346,347,3,36,18,0,
+		347,349,1,0,0,0,348,334,1,0,0,0,348,340,1,0,0,0,349,35,1,0,0,0,350,351,
+		3,202,101,0,351,352,3,204,102,0,352,37,1,0,0,0,353,354,5,52,0,0,354,358,
+		3,180,90,0,355,356,5,4,0,0,356,357,5,105,0,0,357,359,5,43,0,0,358,355,
+		1,0,0,0,358,359,1,0,0,0,359,360,1,0,0,0,360,361,5,6,0,0,361,362,5,70,0,
+		0,362,367,3,202,101,0,363,368,5,73,0,0,364,365,5,75,0,0,365,366,5,106,
+		0,0,366,368,5,22,0,0,367,363,1,0,0,0,367,364,1,0,0,0,367,368,1,0,0,0,368,
+		373,1,0,0,0,369,370,5,4,0,0,370,372,3,40,20,0,371,369,1,0,0,0,372,375,
+		1,0,0,0,373,371,1,0,0,0,373,374,1,0,0,0,374,39,1,0,0,0,375,373,1,0,0,0,
+		376,377,5,88,0,0,377,378,5,128,0,0,378,379,5,93,0,0,379,380,5,158,0,0,
+		380,386,7,1,0,0,381,382,5,106,0,0,382,383,5,93,0,0,383,384,5,131,0,0,384,
+		386,5,89,0,0,385,376,1,0,0,0,385,381,1,0,0,0,386,41,1,0,0,0,387,388,5,
+		36,0,0,388,389,3,206,103,0,389,390,5,95,0,0,390,391,3,186,93,0,391,43,
+		1,0,0,0,392,393,5,22,0,0,393,394,3,206,103,0,394,404,5,95,0,0,395,396,
+		7,2,0,0,396,397,5,28,0,0,397,405,3,186,93,0,398,402,3,186,93,0,399,400,
+		7,2,0,0,400,401,5,28,0,0,401,403,3,186,93,0,402,399,1,0,0,0,402,403,1,
+		0,0,0,403,405,1,0,0,0,404,395,1,0,0,0,404,398,1,0,0,0,405,410,1,0,0,0,
+		406,407,5,4,0,0,407,409,3,64,32,0,408,406,1,0,0,0,409,412,1,0,0,0,410,
+		408,1,0,0,0,410,411,1,0,0,0,411,45,1,0,0,0,412,410,1,0,0,0,413,419,5,21,
+		0,0,414,415,5,146,0,0,415,416,5,137,0,0,416,420,7,1,0,0,417,418,5,144,
+		0,0,418,420,5,71,0,0,419,414,1,0,0,0,419,417,1,0,0,0,420,47,1,0,0,0,421,
+		427,5,18,0,0,422,423,3,206,103,0,423,424,5,4,0,0,424,425,3,204,102,0,425,
+		428,1,0,0,0,426,428,5,160,0,0,427,422,1,0,0,0,427,426,1,0,0,0,428,49,1,
+		0,0,0,429,430,5,24,0,0,430,431,3,206,103,0,431,432,5,95,0,0,432,434,3,
+		186,93,0,433,435,5,99,0,0,434,433,1,0,0,0,434,435,1,0,0,0,435,51,1,0,0,
+		0,436,437,5,27,0,0,437,438,3,206,103,0,438,439,5,95,0,0,439,444,3,166,
+		83,0,440,441,5,4,0,0,441,443,3,54,27,0,442,440,1,0,0,0,443,446,1,0,0,0,
+		444,442,1,0,0,0,444,445,1,0,0,0,445,53,1,0,0,0,446,444,1,0,0,0,447,454,
+		5,112,0,0,448,449,5,130,0,0,449,450,5,69,0,0,450,451,3,202,101,0,451,452,
+		5,13,0,0,452,454,1,0,0,0,453,447,1,0,0,0,453,448,1,0,0,0,454,55,1,0,0,
+		0,455,456,5,15,0,0,456,459,3,206,103,0,457,458,5,108,0,0,458,460,3,206,
+		103,0,459,457,1,0,0,0,459,460,1,0,0,0,460,461,1,0,0,0,461,462,5,6,0,0,
+		462,463,5,160,0,0,463,57,1,0,0,0,464,465,5,50,0,0,465,466,3,180,90,0,466,
+		467,5,6,0,0,467,468,3,202,101,0,468,469,3,184,92,0,469,470,5,61,0,0,470,
+		471,3,202,101,0,471,472,3,182,91,0,472,473,5,141,0,0,473,474,3,202,101,
+		0,474,477,7,3,0,0,475,476,5,4,0,0,476,478,3,206,103,0,477,475,1,0,0,0,
+		477,478,1,0,0,0,478,59,1,0,0,0,479,480,5,34,0,0,480,481,3,18,9,0,481,482,
+		5,6,0,0,482,483,3,206,103,0,483,488,3,62,31,0,484,485,5,4,0,0,485,487,
+		3,62,31,0,486,484,1,0,0,0,487,490,1,0,0,0,488,486,1,0,0,0,488,489,1,0,
+		0,0,489,61,1,0,0,0,490,488,1,0,0,0,491,492,3,202,101,0,492,493,3,204,102,
+		0,493,494,7,4,0,0,494,63,1,0,0,0,495,509,5,107,0,0,496,509,5,83,0,0,497,
+		498,5,104,0,0,498,499,5,108,0,0,499,502,3,196,98,0,500,501,5,10,0,0,501,
+		503,3,196,98,0,502,500,1,0,0,0,502,503,1,0,0,0,503,509,1,0,0,0,504,505,
+		5,121,0,0,505,509,7,5,0,0,506,507,5,145,0,0,507,509,3,186,93,0,508,495,
+		1,0,0,0,508,496,1,0,0,0,508,497,1,0,0,0,508,504,1,0,0,0,508,506,1,0,0,
+		0,509,65,1,0,0,0,510,511,5,40,0,0,511,513,3,206,103,0,512,514,3,68,34,
+		0,513,512,1,0,0,0,513,514,1,0,0,0,514,516,1,0,0,0,515,517,3,170,85,0,516,
+		515,1,0,0,0,516,517,1,0,0,0,517,67,1,0,0,0,518,519,5,29,0,0,519,520,3,
+		206,103,0,520,521,5,6,0,0,521,526,3,192,96,0,522,523,3,184,92,0,523,524,
+		5,65,0,0,524,525,3,174,87,0,525,527,1,0,0,0,526,522,1,0,0,0,526,527,1,
+		0,0,0,527,569,1,0,0,0,528,529,5,95,0,0,529,530,3,206,103,0,530,534,5,101,
+		0,0,531,532,5,4,0,0,532,533,5,136,0,0,533,535,5,115,0,0,534,531,1,0,0,
+		0,534,535,1,0,0,0,535,569,1,0,0,0,536,537,5,57,0,0,537,542,3,70,35,0,538,
+		539,5,4,0,0,539,541,3,70,35,0,540,538,1,0,0,0,541,544,1,0,0,0,542,540,
+		1,0,0,0,542,543,1,0,0,0,543,569,1,0,0,0,544,542,1,0,0,0,545,546,5,117,
+		0,0,546,549,5,140,0,0,547,550,5,60,0,0,548,550,5,64,0,0,549,547,1,0,0,
+		0,549,548,1,0,0,0,550,551,1,0,0,0,551,556,3,72,36,0,552,553,5,61,0,0,553,
+		555,3,72,36,0,554,552,1,0,0,0,555,558,1,0,0,0,556,554,1,0,0,0,556,557,
+		1,0,0,0,557,559,1,0,0,0,558,556,1,0,0,0,559,560,5,6,0,0,560,565,3,162,
+		81,0,561,562,5,4,0,0,562,564,3,162,81,0,563,561,1,0,0,0,564,567,1,0,0,
+		0,565,563,1,0,0,0,565,566,1,0,0,0,566,569,1,0,0,0,567,565,1,0,0,0,568,
+		518,1,0,0,0,568,528,1,0,0,0,568,536,1,0,0,0,568,545,1,0,0,0,569,69,1,0,
+		0,0,570,572,3,206,103,0,571,573,3,206,103,0,572,571,1,0,0,0,572,573,1,
+		0,0,0,573,71,1,0,0,0,574,576,3,158,79,0,575,574,1,0,0,0,576,577,1,0,0,
+		0,577,575,1,0,0,0,577,578,1,0,0,0,578,583,1,0,0,0,579,580,5,4,0,0,580,
+		582,3,74,37,0,581,579,1,0,0,0,582,585,1,0,0,0,583,581,1,0,0,0,583,584,
+		1,0,0,0,584,73,1,0,0,0,585,583,1,0,0,0,586,591,3,160,80,0,587,588,3,176,
+		88,0,588,589,5,87,0,0,589,591,1,0,0,0,590,586,1,0,0,0,590,587,1,0,0,0,
+		591,75,1,0,0,0,592,593,5,17,0,0,593,594,5,144,0,0,594,595,3,192,96,0,595,
+		597,3,184,92,0,596,598,3,170,85,0,597,596,1,0,0,0,597,598,1,0,0,0,598,
+		77,1,0,0,0,599,600,5,20,0,0,600,602,3,192,96,0,601,603,3,170,85,0,602,
+		601,1,0,0,0,602,603,1,0,0,0,603,79,1,0,0,0,604,605,5,29,0,0,605,606,5,
+		90,0,0,606,607,3,174,87,0,607,608,7,6,0,0,608,609,3,206,103,0,609,619,
+		1,0,0,0,610,611,5,19,0,0,611,615,5,80,0,0,612,613,7,7,0,0,613,615,5,79,
+		0,0,614,610,1,0,0,0,614,612,1,0,0,0,615,616,1,0,0,0,616,617,7,6,0,0,617,
+		619,3,206,103,0,618,604,1,0,0,0,618,614,1,0,0,0,619,81,1,0,0,0,620,621,
+		5,35,0,0,621,622,5,105,0,0,622,623,5,43,0,0,623,624,3,206,103,0,624,83,
+		1,0,0,0,625,626,5,23,0,0,626,627,5,6,0,0,627,632,3,86,43,0,628,629,5,4,
+		0,0,629,631,3,86,43,0,630,628,1,0,0,0,631,634,1,0,0,0,632,630,1,0,0,0,
+		632,633,1,0,0,0,633,85,1,0,0,0,634,632,1,0,0,0,635,636,5,124,0,0,636,642,
+		3,192,96,0,637,638,3,192,96,0,638,639,5,28,0,0,639,640,3,206,103,0,640,
+		642,1,0,0,0,641,635,1,0,0,0,641,637,1,0,0,0,642,87,1,0,0,0,643,644,5,26,
+		0,0,644,645,5,109,0,0,645,89,1,0,0,0,646,647,5,55,0,0,647,648,5,93,0,0,
+		648,649,5,82,0,0,649,91,1,0,0,0,650,652,5,43,0,0,651,653,3,192,96,0,652,
+		651,1,0,0,0,652,653,1,0,0,0,653,655,1,0,0,0,654,656,3,176,88,0,655,654,
+		1,0,0,0,655,656,1,0,0,0,656,657,1,0,0,0,657,658,5,6,0,0,658,660,3,96,48,
+		0,659,661,3,170,85,0,660,659,1,0,0,0,660,661,1,0,0,0,661,93,1,0,0,0,662,
+		663,5,44,0,0,663,664,3,192,96,0,664,665,5,134,0,0,665,667,3,192,96,0,666,
+		668,3,176,88,0,667,666,1,0,0,0,667,668,1,0,0,0,668,669,1,0,0,0,669,670,
+		5,6,0,0,670,672,3,96,48,0,671,673,3,170,85,0,672,671,1,0,0,0,672,673,1,
+		0,0,0,673,95,1,0,0,0,674,679,3,98,49,0,675,676,5,4,0,0,676,678,3,98,49,
+		0,677,675,1,0,0,0,678,681,1,0,0,0,679,677,1,0,0,0,679,680,1,0,0,0,680,
+		97,1,0,0,0,681,679,1,0,0,0,682,683,5,7,0,0,683,684,3,96,48,0,684,689,5,
+		8,0,0,685,686,3,192,96,0,686,687,5,133,0,0,687,690,1,0,0,0,688,690,3,108,
+		54,0,689,685,1,0,0,0,689,688,1,0,0,0,689,690,1,0,0,0,690,692,1,0,0,0,691,
+		693,3,110,55,0,692,691,1,0,0,0,692,693,1,0,0,0,693,753,1,0,0,0,694,696,
+		5,124,0,0,695,697,3,192,96,0,696,695,1,0,0,0,696,697,1,0,0,0,697,753,1,
+		0,0,0,698,699,5,126,0,0,699,700,5,115,0,0,700,753,3,192,96,0,701,705,5,
+		32,0,0,702,703,5,131,0,0,703,706,5,120,0,0,704,706,3,192,96,0,705,702,
+		1,0,0,0,705,704,1,0,0,0,706,709,1,0,0,0,707,708,5,28,0,0,708,710,5,97,
+		0,0,709,707,1,0,0,0,709,710,1,0,0,0,710,753,1,0,0,0,711,712,5,92,0,0,712,
+		713,3,192,96,0,713,714,5,28,0,0,714,715,3,206,103,0,715,753,1,0,0,0,716,
+		717,5,67,0,0,717,720,3,192,96,0,718,719,5,28,0,0,719,721,3,206,103,0,720,
+		718,1,0,0,0,720,721,1,0,0,0,721,753,1,0,0,0,722,724,3,200,100,0,723,722,
+		1,0,0,0,723,724,1,0,0,0,724,747,1,0,0,0,725,727,3,206,103,0,726,725,1,
+		0,0,0,727,728,1,0,0,0,728,726,1,0,0,0,728,729,1,0,0,0,729,740,1,0,0,0,
+		730,732,3,178,89,0,731,733,3,106,53,0,732,731,1,0,0,0,732,733,1,0,0,0,
+		733,741,1,0,0,0,734,736,3,104,52,0,735,737,3,100,50,0,736,735,1,0,0,0,
+		736,737,1,0,0,0,737,741,1,0,0,0,738,741,3,100,50,0,739,741,3,102,51,0,
+		740,730,1,0,0,0,740,734,1,0,0,0,740,738,1,0,0,0,740,739,1,0,0,0,740,741,
+		1,0,0,0,741,748,1,0,0,0,742,744,3,178,89,0,743,745,3,106,53,0,744,743,
+		1,0,0,0,744,745,1,0,0,0,745,748,1,0,0,0,746,748,3,102,51,0,747,726,1,0,
+		0,0,747,742,1,0,0,0,747,746,1,0,0,0,748,750,1,0,0,0,749,751,3,110,55,0,
+		750,749,1,0,0,0,750,751,1,0,0,0,751,753,1,0,0,0,752,682,1,0,0,0,752,694,
+		1,0,0,0,752,698,1,0,0,0,752,701,1,0,0,0,752,711,1,0,0,0,752,716,1,0,0,
+		0,752,723,1,0,0,0,753,99,1,0,0,0,754,755,5,144,0,0,755,756,5,7,0,0,756,
+		757,3,96,48,0,757,758,5,8,0,0,758,759,3,192,96,0,759,760,5,133,0,0,760,
+		761,5,84,0,0,761,101,1,0,0,0,762,763,5,65,0,0,763,764,5,77,0,0,764,765,
+		5,81,0,0,765,103,1,0,0,0,766,768,3,194,97,0,767,766,1,0,0,0,768,769,1,
+		0,0,0,769,767,1,0,0,0,769,770,1,0,0,0,770,780,1,0,0,0,771,775,3,200,100,
+		0,772,774,3,194,97,0,773,772,1,0,0,0,774,777,1,0,0,0,775,773,1,0,0,0,775,
+		776,1,0,0,0,776,780,1,0,0,0,777,775,1,0,0,0,778,780,3,108,54,0,779,767,
+		1,0,0,0,779,771,1,0,0,0,779,778,1,0,0,0,780,105,1,0,0,0,781,783,3,192,
+		96,0,782,784,5,84,0,0,783,782,1,0,0,0,783,784,1,0,0,0,784,787,1,0,0,0,
+		785,787,3,108,54,0,786,781,1,0,0,0,786,785,1,0,0,0,787,107,1,0,0,0,788,
+		800,5,57,0,0,789,800,5,64,0,0,790,791,5,134,0,0,791,800,5,72,0,0,792,793,
+		5,139,0,0,793,794,3,192,96,0,794,797,5,119,0,0,795,796,5,66,0,0,796,798,
+		5,72,0,0,797,795,1,0,0,0,797,798,1,0,0,0,798,800,1,0,0,0,799,788,1,0,0,
+		0,799,789,1,0,0,0,799,790,1,0,0,0,799,792,1,0,0,0,800,109,1,0,0,0,801,
+		859,5,93,0,0,802,806,7,8,0,0,803,805,3,206,103,0,804,803,1,0,0,0,805,808,
+		1,0,0,0,806,804,1,0,0,0,806,807,1,0,0,0,807,815,1,0,0,0,808,806,1,0,0,
+		0,809,811,5,61,0,0,810,812,3,206,103,0,811,810,1,0,0,0,812,813,1,0,0,0,
+		813,811,1,0,0,0,813,814,1,0,0,0,814,816,1,0,0,0,815,809,1,0,0,0,815,816,
+		1,0,0,0,816,821,1,0,0,0,817,818,5,139,0,0,818,819,3,192,96,0,819,820,5,
+		119,0,0,820,822,1,0,0,0,821,817,1,0,0,0,821,822,1,0,0,0,822,860,1,0,0,
+		0,823,827,5,77,0,0,824,826,3,206,103,0,825,824,1,0,0,0,826,829,1,0,0,0,
+		827,825,1,0,0,0,827,828,1,0,0,0,828,848,1,0,0,0,829,827,1,0,0,0,830,832,
+		5,61,0,0,831,833,3,200,100,0,832,831,1,0,0,0,832,833,1,0,0,0,833,835,1,
+		0,0,0,834,836,3,206,103,0,835,834,1,0,0,0,836,837,1,0,0,0,837,835,1,0,
+		0,0,837,838,1,0,0,0,838,846,1,0,0,0,839,840,5,93,0,0,840,842,5,77,0,0,
+		841,843,3,206,103,0,842,841,1,0,0,0,843,844,1,0,0,0,844,842,1,0,0,0,844,
+		845,1,0,0,0,845,847,1,0,0,0,846,839,1,0,0,0,846,847,1,0,0,0,847,849,1,
+		0,0,0,848,830,1,0,0,0,848,849,1,0,0,0,849,856,1,0,0,0,850,857,5,57,0,0,
+		851,857,5,64,0,0,852,853,5,139,0,0,853,854,3,192,96,0,854,855,5,119,0,
+		0,855,857,1,0,0,0,856,850,1,0,0,0,856,851,1,0,0,0,856,852,1,0,0,0,856,
+		857,1,0,0,0,857,860,1,0,0,0,858,860,5,72,0,0,859,802,1,0,0,0,859,823,1,
+		0,0,0,859,858,1,0,0,0,860,111,1,0,0,0,861,869,5,41,0,0,862,863,5,44,0,
+		0,863,864,3,192,96,0,864,865,5,134,0,0,865,866,3,192,96,0,866,870,1,0,
+		0,0,867,868,5,43,0,0,868,870,3,192,96,0,869,862,1,0,0,0,869,867,1,0,0,
+		0,870,871,1,0,0,0,871,872,5,4,0,0,872,880,3,192,96,0,873,874,5,102,0,0,
+		874,881,5,133,0,0,875,878,5,133,0,0,876,877,5,93,0,0,877,879,5,59,0,0,
+		878,876,1,0,0,0,878,879,1,0,0,0,879,881,1,0,0,0,880,873,1,0,0,0,880,875,
+		1,0,0,0,881,883,1,0,0,0,882,884,3,170,85,0,883,882,1,0,0,0,883,884,1,0,
+		0,0,884,113,1,0,0,0,885,886,5,28,0,0,886,891,3,116,58,0,887,888,5,4,0,
+		0,888,890,3,116,58,0,889,887,1,0,0,0,890,893,1,0,0,0,891,889,1,0,0,0,891,
+		892,1,0,0,0,892,894,1,0,0,0,893,891,1,0,0,0,894,895,5,6,0,0,895,896,3,
+		118,59,0,896,115,1,0,0,0,897,900,3,18,9,0,898,899,5,134,0,0,899,901,3,
+		18,9,0,900,898,1,0,0,0,900,901,1,0,0,0,901,117,1,0,0,0,902,913,3,38,19,
+		0,903,913,3,80,40,0,904,913,3,82,41,0,905,913,3,92,46,0,906,913,3,94,47,
+		0,907,913,3,112,56,0,908,913,3,120,60,0,909,913,3,124,62,0,910,913,3,126,
+		63,0,911,913,3,128,64,0,912,902,1,0,0,0,912,903,1,0,0,0,912,904,1,0,0,
+		0,912,905,1,0,0,0,912,906,1,0,0,0,912,907,1,0,0,0,912,908,1,0,0,0,912,
+		909,1,0,0,0,912,910,1,0,0,0,912,911,1,0,0,0,913,119,1,0,0,0,914,926,5,
+		49,0,0,915,916,5,134,0,0,916,919,3,186,93,0,917,918,5,65,0,0,918,920,3,
+		174,87,0,919,917,1,0,0,0,919,920,1,0,0,0,920,927,1,0,0,0,921,922,5,28,
+		0,0,922,927,3,186,93,0,923,924,3,192,96,0,924,925,3,182,91,0,925,927,1,
+		0,0,0,926,915,1,0,0,0,926,921,1,0,0,0,926,923,1,0,0,0,927,930,1,0,0,0,
+		928,929,5,29,0,0,929,931,3,206,103,0,930,928,1,0,0,0,930,931,1,0,0,0,931,
+		936,1,0,0,0,932,933,5,4,0,0,933,935,3,122,61,0,934,932,1,0,0,0,935,938,
+		1,0,0,0,936,934,1,0,0,0,936,937,1,0,0,0,937,940,1,0,0,0,938,936,1,0,0,
+		0,939,941,3,170,85,0,940,939,1,0,0,0,940,941,1,0,0,0,941,121,1,0,0,0,942,
+		943,5,83,0,0,943,949,3,182,91,0,944,945,5,107,0,0,945,949,3,182,91,0,946,
+		947,5,81,0,0,947,949,3,176,88,0,948,942,1,0,0,0,948,944,1,0,0,0,948,946,
+		1,0,0,0,949,123,1,0,0,0,950,951,5,32,0,0,951,954,3,192,96,0,952,953,5,
+		28,0,0,953,955,5,97,0,0,954,952,1,0,0,0,954,955,1,0,0,0,955,956,1,0,0,
+		0,956,957,5,65,0,0,957,959,3,174,87,0,958,960,3,170,85,0,959,958,1,0,0,
+		0,959,960,1,0,0,0,960,125,1,0,0,0,961,962,5,16,0,0,962,963,3,192,96,0,
+		963,964,5,65,0,0,964,969,3,174,87,0,965,966,5,4,0,0,966,967,5,111,0,0,
+		967,968,5,43,0,0,968,970,5,62,0,0,969,965,1,0,0,0,969,970,1,0,0,0,970,
+		972,1,0,0,0,971,973,3,170,85,0,972,971,1,0,0,0,972,973,1,0,0,0,973,127,
+		1,0,0,0,974,1030,5,46,0,0,975,976,5,69,0,0,976,1031,3,144,72,0,977,978,
+		5,44,0,0,978,979,3,192,96,0,979,980,5,134,0,0,980,981,3,192,96,0,981,982,
+		3,130,65,0,982,1031,1,0,0,0,983,984,5,134,0,0,984,987,3,186,93,0,985,986,
+		5,65,0,0,986,988,3,174,87,0,987,985,1,0,0,0,987,988,1,0,0,0,988,992,1,
+		0,0,0,989,990,5,28,0,0,990,992,3,186,93,0,991,983,1,0,0,0,991,989,1,0,
+		0,0,992,995,1,0,0,0,993,994,5,29,0,0,994,996,3,206,103,0,995,993,1,0,0,
+		0,995,996,1,0,0,0,996,1001,1,0,0,0,997,998,5,4,0,0,998,1000,3,122,61,0,
+		999,997,1,0,0,0,1000,1003,1,0,0,0,1001,999,1,0,0,0,1001,1002,1,0,0,0,1002,
+		1004,1,0,0,0,1003,1001,1,0,0,0,1004,1005,3,130,65,0,1005,1031,1,0,0,0,
+		1006,1028,3,192,96,0,1007,1010,3,182,91,0,1008,1009,5,29,0,0,1009,1011,
+		3,206,103,0,1010,1008,1,0,0,0,1010,1011,1,0,0,0,1011,1016,1,0,0,0,1012,
+		1013,5,4,0,0,1013,1015,3,122,61,0,1014,1012,1,0,0,0,1015,1018,1,0,0,0,
+		1016,1014,1,0,0,0,1016,1017,1,0,0,0,1017,1019,1,0,0,0,1018,1016,1,0,0,
+		0,1019,1020,3,130,65,0,1020,1029,1,0,0,0,1021,1022,3,184,92,0,1022,1026,
+		5,93,0,0,1023,1024,5,4,0,0,1024,1025,5,69,0,0,1025,1027,3,144,72,0,1026,
+		1023,1,0,0,0,1026,1027,1,0,0,0,1027,1029,1,0,0,0,1028,1007,1,0,0,0,1028,
+		1021,1,0,0,0,1029,1031,1,0,0,0,1030,975,1,0,0,0,1030,977,1,0,0,0,1030,
+		991,1,0,0,0,1030,1006,1,0,0,0,1031,129,1,0,0,0,1032,1033,5,6,0,0,1033,
+		1038,3,132,66,0,1034,1035,5,5,0,0,1035,1037,3,132,66,0,1036,1034,1,0,0,
+		0,1037,1040,1,0,0,0,1038,1036,1,0,0,0,1038,1039,1,0,0,0,1039,1043,1,0,
+		0,0,1040,1038,1,0,0,0,1041,1043,3,148,74,0,1042,1032,1,0,0,0,1042,1041,
+		1,0,0,0,1043,1045,1,0,0,0,1044,1046,3,170,85,0,1045,1044,1,0,0,0,1045,
+		1046,1,0,0,0,1046,131,1,0,0,0,1047,1048,5,58,0,0,1048,1049,3,192,96,0,
+		1049,1050,3,182,91,0,1050,1051,5,4,0,0,1051,1053,1,0,0,0,1052,1047,1,0,
+		0,0,1052,1053,1,0,0,0,1053,1054,1,0,0,0,1054,1059,3,134,67,0,1055,1056,
+		5,4,0,0,1056,1058,3,136,68,0,1057,1055,1,0,0,0,1058,1061,1,0,0,0,1059,
+		1057,1,0,0,0,1059,1060,1,0,0,0,1060,133,1,0,0,0,1061,1059,1,0,0,0,1062,
+		1065,3,178,89,0,1063,1065,5,16,0,0,1064,1062,1,0,0,0,1064,1063,1,0,0,0,
+		1065,1066,1,0,0,0,1066,1074,3,192,96,0,1067,1068,5,32,0,0,1068,1071,3,
+		192,96,0,1069,1070,5,28,0,0,1070,1072,5,97,0,0,1071,1069,1,0,0,0,1071,
+		1072,1,0,0,0,1072,1074,1,0,0,0,1073,1064,1,0,0,0,1073,1067,1,0,0,0,1074,
+		1077,1,0,0,0,1075,1076,5,65,0,0,1076,1078,3,174,87,0,1077,1075,1,0,0,0,
+		1077,1078,1,0,0,0,1078,1080,1,0,0,0,1079,1081,3,138,69,0,1080,1079,1,0,
+		0,0,1080,1081,1,0,0,0,1081,135,1,0,0,0,1082,1085,5,132,0,0,1083,1086,3,
+		138,69,0,1084,1086,3,134,67,0,1085,1083,1,0,0,0,1085,1084,1,0,0,0,1086,
+		1097,1,0,0,0,1087,1097,3,140,70,0,1088,1091,5,69,0,0,1089,1092,3,142,71,
+		0,1090,1092,3,144,72,0,1091,1089,1,0,0,0,1091,1090,1,0,0,0,1092,1097,1,
+		0,0,0,1093,1097,3,146,73,0,1094,1095,5,65,0,0,1095,1097,3,174,87,0,1096,
+		1082,1,0,0,0,1096,1087,1,0,0,0,1096,1088,1,0,0,0,1096,1093,1,0,0,0,1096,
+		1094,1,0,0,0,1097,137,1,0,0,0,1098,1102,3,140,70,0,1099,1100,5,69,0,0,
+		1100,1102,3,142,71,0,1101,1098,1,0,0,0,1101,1099,1,0,0,0,1102,139,1,0,
+		0,0,1103,1108,5,85,0,0,1104,1109,5,43,0,0,1105,1106,3,192,96,0,1106,1107,
+		3,182,91,0,1107,1109,1,0,0,0,1108,1104,1,0,0,0,1108,1105,1,0,0,0,1109,
+		1113,1,0,0,0,1110,1111,3,192,96,0,1111,1112,5,133,0,0,1112,1114,1,0,0,
+		0,1113,1110,1,0,0,0,1113,1114,1,0,0,0,1114,141,1,0,0,0,1115,1116,5,138,
+		0,0,1116,1117,5,85,0,0,1117,1118,3,192,96,0,1118,1119,5,61,0,0,1119,1120,
+		3,192,96,0,1120,1124,3,182,91,0,1121,1122,3,192,96,0,1122,1123,5,133,0,
+		0,1123,1125,1,0,0,0,1124,1121,1,0,0,0,1124,1125,1,0,0,0,1125,143,1,0,0,
+		0,1126,1132,5,125,0,0,1127,1128,5,127,0,0,1128,1132,5,115,0,0,1129,1130,
+		5,147,0,0,1130,1132,5,135,0,0,1131,1126,1,0,0,0,1131,1127,1,0,0,0,1131,
+		1129,1,0,0,0,1132,145,1,0,0,0,1133,1136,5,155,0,0,1134,1136,3,200,100,
+		0,1135,1133,1,0,0,0,1135,1134,1,0,0,0,1136,1137,1,0,0,0,1137,1138,3,184,
+		92,0,1138,1139,5,93,0,0,1139,147,1,0,0,0,1140,1141,5,84,0,0,1141,1142,
+		5,134,0,0,1142,1143,3,192,96,0,1143,1144,5,4,0,0,1144,1145,5,65,0,0,1145,
+		1150,3,174,87,0,1146,1147,5,4,0,0,1147,1149,3,150,75,0,1148,1146,1,0,0,
+		0,1149,1152,1,0,0,0,1150,1148,1,0,0,0,1150,1151,1,0,0,0,1151,149,1,0,0,
+		0,1152,1150,1,0,0,0,1153,1154,5,110,0,0,1154,1155,5,122,0,0,1155,1170,
+		3,182,91,0,1156,1157,5,100,0,0,1157,1170,5,88,0,0,1158,1161,5,69,0,0,1159,
+		1162,5,138,0,0,1160,1162,3,144,72,0,1161,1159,1,0,0,0,1161,1160,1,0,0,
+		0,1162,1170,1,0,0,0,1163,1164,7,9,0,0,1164,1165,3,192,96,0,1165,1166,3,
+		182,91,0,1166,1167,5,118,0,0,1167,1170,1,0,0,0,1168,1170,3,146,73,0,1169,
+		1153,1,0,0,0,1169,1156,1,0,0,0,1169,1158,1,0,0,0,1169,1163,1,0,0,0,1169,
+		1168,1,0,0,0,1170,151,1,0,0,0,1171,1173,5,45,0,0,1172,1174,3,158,79,0,
+		1173,1172,1,0,0,0,1174,1175,1,0,0,0,1175,1173,1,0,0,0,1175,1176,1,0,0,
+		0,1176,1181,1,0,0,0,1177,1178,5,61,0,0,1178,1180,3,154,77,0,1179,1177,
+		1,0,0,0,1180,1183,1,0,0,0,1181,1179,1,0,0,0,1181,1182,1,0,0,0,1182,1191,
+		1,0,0,0,1183,1181,1,0,0,0,1184,1189,5,4,0,0,1185,1187,3,160,80,0,1186,
+		1188,5,4,0,0,1187,1186,1,0,0,0,1187,1188,1,0,0,0,1188,1190,1,0,0,0,1189,
+		1185,1,0,0,0,1189,1190,1,0,0,0,1190,1192,1,0,0,0,1191,1184,1,0,0,0,1191,
+		1192,1,0,0,0,1192,1193,1,0,0,0,1193,1195,5,144,0,0,1194,1196,3,158,79,
+		0,1195,1194,1,0,0,0,1196,1197,1,0,0,0,1197,1195,1,0,0,0,1197,1198,1,0,
+		0,0,1198,1203,1,0,0,0,1199,1200,5,61,0,0,1200,1202,3,154,77,0,1201,1199,
+		1,0,0,0,1202,1205,1,0,0,0,1203,1201,1,0,0,0,1203,1204,1,0,0,0,1204,1210,
+		1,0,0,0,1205,1203,1,0,0,0,1206,1207,5,4,0,0,1207,1209,3,156,78,0,1208,
+		1206,1,0,0,0,1209,1212,1,0,0,0,1210,1208,1,0,0,0,1210,1211,1,0,0,0,1211,
+		1215,1,0,0,0,1212,1210,1,0,0,0,1213,1214,5,6,0,0,1214,1216,3,162,81,0,
+		1215,1213,1,0,0,0,1215,1216,1,0,0,0,1216,153,1,0,0,0,1217,1219,3,158,79,
+		0,1218,1217,1,0,0,0,1219,1220,1,0,0,0,1220,1218,1,0,0,0,1220,1221,1,0,
+		0,0,1221,155,1,0,0,0,1222,1239,3,160,80,0,1223,1229,5,78,0,0,1224,1225,
+		3,200,100,0,1225,1226,5,134,0,0,1226,1227,3,200,100,0,1227,1228,3,204,
+		102,0,1228,1230,1,0,0,0,1229,1224,1,0,0,0,1229,1230,1,0,0,0,1230,1239,
+		1,0,0,0,1231,1235,5,93,0,0,1232,1233,5,131,0,0,1233,1236,5,123,0,0,1234,
+		1236,5,113,0,0,1235,1232,1,0,0,0,1235,1234,1,0,0,0,1236,1237,1,0,0,0,1237,
+		1239,5,114,0,0,1238,1222,1,0,0,0,1238,1223,1,0,0,0,1238,1231,1,0,0,0,1239,
+		157,1,0,0,0,1240,1247,3,206,103,0,1241,1247,5,88,0,0,1242,1247,5,96,0,
+		0,1243,1247,5,43,0,0,1244,1247,5,44,0,0,1245,1247,5,129,0,0,1246,1240,
+		1,0,0,0,1246,1241,1,0,0,0,1246,1242,1,0,0,0,1246,1243,1,0,0,0,1246,1244,
+		1,0,0,0,1246,1245,1,0,0,0,1247,159,1,0,0,0,1248,1249,5,59,0,0,1249,1251,
+		5,68,0,0,1250,1248,1,0,0,0,1250,1251,1,0,0,0,1251,1252,1,0,0,0,1252,1257,
+		7,9,0,0,1253,1258,5,43,0,0,1254,1255,3,192,96,0,1255,1256,3,182,91,0,1256,
+		1258,1,0,0,0,1257,1253,1,0,0,0,1257,1254,1,0,0,0,1258,1265,1,0,0,0,1259,
+		1260,5,44,0,0,1260,1261,3,192,96,0,1261,1262,5,134,0,0,1262,1263,3,192,
+		96,0,1263,1265,1,0,0,0,1264,1250,1,0,0,0,1264,1259,1,0,0,0,1265,161,1,
+		0,0,0,1266,1268,3,200,100,0,1267,1266,1,0,0,0,1267,1268,1,0,0,0,1268,1270,
+		1,0,0,0,1269,1271,3,206,103,0,1270,1269,1,0,0,0,1271,1272,1,0,0,0,1272,
+		1270,1,0,0,0,1272,1273,1,0,0,0,1273,1295,1,0,0,0,1274,1275,5,93,0,0,1275,
+		1282,5,77,0,0,1276,1283,5,43,0,0,1277,1279,3,206,103,0,1278,1277,1,0,0,
+		0,1279,1280,1,0,0,0,1280,1278,1,0,0,0,1280,1281,1,0,0,0,1281,1283,1,0,
+		0,0,1282,1276,1,0,0,0,1282,1278,1,0,0,0,1283,1296,1,0,0,0,1284,1292,5,
+		116,0,0,1285,1293,5,43,0,0,1286,1290,3,192,96,0,1287,1291,3,182,91,0,1288,
+		1291,5,129,0,0,1289,1291,3,206,103,0,1290,1287,1,0,0,0,1290,1288,1,0,0,
+		0,1290,1289,1,0,0,0,1291,1293,1,0,0,0,1292,1285,1,0,0,0,1292,1286,1,0,
+		0,0,1293,1296,1,0,0,0,1294,1296,5,84,0,0,1295,1274,1,0,0,0,1295,1284,1,
+		0,0,0,1295,1294,1,0,0,0,1295,1296,1,0,0,0,1296,163,1,0,0,0,1297,1298,5,
+		25,0,0,1298,1317,3,166,83,0,1299,1309,5,36,0,0,1300,1301,5,65,0,0,1301,
+		1302,7,10,0,0,1302,1310,3,186,93,0,1303,1307,3,186,93,0,1304,1305,5,4,
+		0,0,1305,1306,5,145,0,0,1306,1308,3,186,93,0,1307,1304,1,0,0,0,1307,1308,
+		1,0,0,0,1308,1310,1,0,0,0,1309,1300,1,0,0,0,1309,1303,1,0,0,0,1310,1318,
+		1,0,0,0,1311,1314,7,6,0,0,1312,1313,5,65,0,0,1313,1315,7,10,0,0,1314,1312,
+		1,0,0,0,1314,1315,1,0,0,0,1315,1316,1,0,0,0,1316,1318,3,166,83,0,1317,
+		1299,1,0,0,0,1317,1311,1,0,0,0,1318,165,1,0,0,0,1319,1330,3,186,93,0,1320,
+		1322,5,155,0,0,1321,1320,1,0,0,0,1321,1322,1,0,0,0,1322,1323,1,0,0,0,1323,
+		1327,7,2,0,0,1324,1326,3,168,84,0,1325,1324,1,0,0,0,1326,1329,1,0,0,0,
+		1327,1325,1,0,0,0,1327,1328,1,0,0,0,1328,1331,1,0,0,0,1329,1327,1,0,0,
+		0,1330,1321,1,0,0,0,1330,1331,1,0,0,0,1331,167,1,0,0,0,1332,1333,3,198,
+		99,0,1333,1335,3,196,98,0,1334,1336,7,2,0,0,1335,1334,1,0,0,0,1335,1336,
+		1,0,0,0,1336,169,1,0,0,0,1337,1338,5,9,0,0,1338,1343,3,172,86,0,1339,1340,
+		5,4,0,0,1340,1342,3,172,86,0,1341,1339,1,0,0,0,1342,1345,1,0,0,0,1343,
+		1341,1,0,0,0,1343,1344,1,0,0,0,1344,1351,1,0,0,0,1345,1343,1,0,0,0,1346,
+		1347,5,146,0,0,1347,1348,5,137,0,0,1348,1352,7,1,0,0,1349,1350,5,144,0,
+		0,1350,1352,5,71,0,0,1351,1346,1,0,0,0,1351,1349,1,0,0,0,1351,1352,1,0,
+		0,0,1352,171,1,0,0,0,1353,1360,3,192,96,0,1354,1356,3,206,103,0,1355,1354,
+		1,0,0,0,1356,1357,1,0,0,0,1357,1355,1,0,0,0,1357,1358,1,0,0,0,1358,1361,
+		1,0,0,0,1359,1361,5,129,0,0,1360,1355,1,0,0,0,1360,1359,1,0,0,0,1360,1361,
+		1,0,0,0,1361,173,1,0,0,0,1362,1363,5,19,0,0,1363,1369,5,80,0,0,1364,1366,
+		3,206,103,0,1365,1367,5,79,0,0,1366,1365,1,0,0,0,1366,1367,1,0,0,0,1367,
+		1369,1,0,0,0,1368,1362,1,0,0,0,1368,1364,1,0,0,0,1369,175,1,0,0,0,1370,
+		1371,7,11,0,0,1371,177,1,0,0,0,1372,1373,7,12,0,0,1373,179,1,0,0,0,1374,
+		1376,3,206,103,0,1375,1374,1,0,0,0,1376,1377,1,0,0,0,1377,1375,1,0,0,0,
+		1377,1378,1,0,0,0,1378,181,1,0,0,0,1379,1380,7,13,0,0,1380,183,1,0,0,0,
+		1381,1382,7,14,0,0,1382,185,1,0,0,0,1383,1387,3,190,95,0,1384,1386,3,188,
+		94,0,1385,1384,1,0,0,0,1386,1389,1,0,0,0,1387,1385,1,0,0,0,1387,1388,1,
+		0,0,0,1388,187,1,0,0,0,1389,1387,1,0,0,0,1390,1391,3,198,99,0,1391,1392,
+		3,190,95,0,1392,189,1,0,0,0,1393,1395,3,200,100,0,1394,1396,3,204,102,
+		0,1395,1394,1,0,0,0,1395,1396,1,0,0,0,1396,1403,1,0,0,0,1397,1403,3,206,
+		103,0,1398,1399,5,7,0,0,1399,1400,3,186,93,0,1400,1401,5,8,0,0,1401,1403,
+		1,0,0,0,1402,1393,1,0,0,0,1402,1397,1,0,0,0,1402,1398,1,0,0,0,1403,191,
+		1,0,0,0,1404,1408,3,196,98,0,1405,1407,3,194,97,0,1406,1405,1,0,0,0,1407,
+		1410,1,0,0,0,1408,1406,1,0,0,0,1408,1409,1,0,0,0,1409,193,1,0,0,0,1410,
+		1408,1,0,0,0,1411,1412,3,198,99,0,1412,1413,3,196,98,0,1413,195,1,0,0,
+		0,1414,1421,3,200,100,0,1415,1421,3,206,103,0,1416,1417,5,7,0,0,1417,1418,
+		3,192,96,0,1418,1419,5,8,0,0,1419,1421,1,0,0,0,1420,1414,1,0,0,0,1420,
+		1415,1,0,0,0,1420,1416,1,0,0,0,1421,197,1,0,0,0,1422,1423,7,15,0,0,1423,
+		199,1,0,0,0,1424,1436,3,202,101,0,1425,1426,5,7,0,0,1426,1431,3,202,101,
+		0,1427,1428,5,4,0,0,1428,1430,3,202,101,0,1429,1427,1,0,0,0,1430,1433,
+		1,0,0,0,1431,1429,1,0,0,0,1431,1432,1,0,0,0,1432,1434,1,0,0,0,1433,1431,
+		1,0,0,0,1434,1435,5,8,0,0,1435,1437,1,0,0,0,1436,1425,1,0,0,0,1436,1437,
+		1,0,0,0,1437,201,1,0,0,0,1438,1440,5,156,0,0,1439,1441,5,157,0,0,1440,
+		1439,1,0,0,0,1440,1441,1,0,0,0,1441,1444,1,0,0,0,1442,1444,5,157,0,0,1443,
+		1438,1,0,0,0,1443,1442,1,0,0,0,1444,203,1,0,0,0,1445,1446,7,16,0,0,1446,
+		205,1,0,0,0,1447,1448,7,17,0,0,1448,207,1,0,0,0,182,254,269,280,288,290,
+		306,312,321,323,348,358,367,373,385,402,404,410,419,427,434,444,453,459,
+		477,488,502,508,513,516,526,534,542,549,556,565,568,572,577,583,590,597,
+		602,614,618,632,641,652,655,660,667,672,679,689,692,696,705,709,720,723,
+		728,732,736,740,744,747,750,752,769,775,779,783,786,797,799,806,813,815,
+		821,827,832,837,844,846,848,856,859,869,878,880,883,891,900,912,919,926,
+		930,936,940,948,954,959,969,972,987,991,995,1001,1010,1016,1026,1028,1030,
+		1038,1042,1045,1052,1059,1064,1071,1073,1077,1080,1085,1091,1096,1101,
+		1108,1113,1124,1131,1135,1150,1161,1169,1175,1181,1187,1189,1191,1197,
+		1203,1210,1215,1220,1229,1235,1238,1246,1250,1257,1264,1267,1272,1280,
+		1282,1290,1292,1295,1307,1309,1314,1317,1321,1327,1330,1335,1343,1351,
+		1357,1360,1366,1368,1377,1387,1395,1402,1408,1420,1431,1436,1440,1443
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -104,6 +104,8 @@ internal sealed class MendFinder(LineParser parser)
         {
             // A row that ends before its first stitch wants a stitch: what may be skipped or left is never the whole of it.
             if (type == TurnrowLexer.EQUALS || (type == TurnrowLexer.SKIP_WORD && index == tokens.Count) || Words.Spelling(type) is not { } word || !Fits(tokens, index, 0, type)) continue;
+            // Behind a piece's name nearly any words could be the pieces that it goes over; they were something else.
+            if (type == TurnrowLexer.ACROSS && tokens[0].Type == TurnrowLexer.PIECE) continue;
             var position = tokens[Math.Max(0, index - 1)].StopIndex + 1;
             mends.Add(new Mend($"put in `{word}`", new TextSpan(position, 0), IsClose(type) ? word : " " + word));
         }

@@ -20,7 +20,11 @@ public sealed record ShapeStatement(
     IReadOnlyList<ShapingSyntax> Shapings,
     SolveSyntax? Solve,
     ClaimSyntax? Claim,
-    TextSpan Span) : StatementSyntax(Span);
+    TextSpan Span) : StatementSyntax(Span)
+{
+    /// <summary>Where rows or rounds are named, the word; else null.</summary>
+    public NameSyntax? RowsWord { get; init; }
+}
 
 /// <summary><c>12 rows</c>, <c>to 20 cm from armhole, even rows</c>, <c>for 6 cm</c></summary>
 /// <param name="Extent">A number of rows, a length to reach, or a length to add.</param>

@@ -13,6 +13,7 @@ internal sealed class RowInHand
     private int _kept = -1;
     private int _entered;
     private List<Place> _waiting = [];
+    private bool _hasSpread;
 
     private RowInHand(Ground ground, ChainRules rules, IReadOnlyList<Step> steps, List<string> doubts)
     {
@@ -76,6 +77,9 @@ internal sealed class RowInHand
                 break;
             case WorkInto work:
                 Stitches(work);
+                break;
+            case SpreadOver spread:
+                Spread(spread);
                 break;
             case WorkTogether work:
                 Together(work);
@@ -169,6 +173,21 @@ internal sealed class RowInHand
         }
 
         if (partner) _made[^work.Each] = new Place(Seen.ChainAndStitch, work.Stitch) { IsMarked = _made[^work.Each].IsMarked };
+    }
+
+    /// <summary>So many over all that is there of an edge, wherever she puts them; it begins where the yarn is joined.</summary>
+    private void Spread(SpreadOver spread)
+    {
+        var from = _hasSpread ? _at : Math.Max(0, _ground.JoinedAt);
+        _hasSpread = true;
+        if (End - from != spread.Places) throw new Misread($"{spread.Places} places are spoken of, {End - from} are there");
+        for (var at = from; at < End; at++)
+        {
+            if (!spread.Name.Fits(Below[at])) throw new Misread($"{Below[at]} is no {spread.Name.Word}");
+        }
+
+        _made.AddRange(Enumerable.Repeat(new Place(Seen.Stitch, spread.Stitch), spread.Count));
+        for (var at = from; at < End; at++) Used(at);
     }
 
     private void Together(WorkTogether work)

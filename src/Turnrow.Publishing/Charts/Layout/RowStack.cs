@@ -55,7 +55,7 @@ internal static class RowStack
         leftAtEnd += row.Short.Left;
         addedAtEnd += row.Short.Taken;
         return before?.Strip is { } strip && strip.Tops - left - leftAtEnd + added + addedAtEnd == work.Below.Count
-            ? BelowScale.Over(strip, before.Pitch, added, left, leftAtEnd, addedAtEnd)
+            ? BelowScale.Over(strip, before.Pitch, row.RightSide != before.Row.RightSide, added, left, leftAtEnd, addedAtEnd)
             : BelowScale.Even(work.Below.Count);
     }
 

@@ -70,7 +70,7 @@ internal sealed partial class WordTeller
         var beyond = _places.Remaining + row.LeftAtEnd;
         // Chains before the hook and chains added at the end are both "ch": only a top between them parts them by itself.
         var alike = stretch.Name.HasChains && _places.TopAt(0) is null && _places.HasAddedAhead;
-        if (row.LeftAtEnd == 0 && !alike && IsAtEndOfStitches()) return new EachAcross(stretch.Name);
+        if (row.LeftAtEnd == 0 && !alike && IsAtEndOfStitches()) return new EachAcross(stretch.Name, row.Row.IsRound);
         return !alike && (leftOfWord > 0 || _places.HasAddedAhead)
             ? new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst)
             : new EachToLast(stretch.Name, Sized.Of(beyond));
