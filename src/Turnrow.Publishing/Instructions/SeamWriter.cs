@@ -231,9 +231,11 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
         var behind = named.Count > 0 && named[^1].LastRow > ends[^1].LastRow ? Span(named.Where(s => s.LastRow > ends[^1].LastRow).Min(s => Math.Max(s.FirstRow, ends[^1].LastRow + 1)), named[^1].LastRow) : null;
         return new SeamSide(side.Piece.Name, name, hand, StretchKind.RowEnds, rows, before, behind, ends.Count < side.Stretches.Count)
         {
-            HasTurns = named.Count > 0 && named.Sum(static s => s.Count) < named[^1].LastRow - named[0].FirstRow + 1,
+            HasTurns = HaveGaps(ends) || HaveGaps(named),
         };
     }
+
+    private static bool HaveGaps(List<Stretch> ends) => ends.Count > 0 && ends.Sum(static s => s.Count) < ends[^1].LastRow - ends[0].FirstRow + 1;
 
     public SeamSide? And(SeamSide other)
     {

@@ -51,6 +51,7 @@ public class ShortRowTests
     [InlineData("row: dc until 6 (7) remain, leave 6 (7) for later\nrow: dc across\nrow: dc 14 (13), dc dec 3, dc across")]
     [InlineData("row: dc until 6 remain, leave 6 for later\nrow: dc across\nrow: dc until 6 remain, leave 6 for later\nrow: dc across\nrow: dc until 8 remain, leave 8 for later\nrow: dc across\nrow: dc across")]
     [InlineData("row: (dc, ch 1, skip 1) until 2 remain, dc across\nrow: dc in each st and sp\nrow: dc until 7 remain, leave 7 for later\nrow: dc across\nrow: dc across")]
+    [InlineData("row: dc across\nrow: dc, ch 2, skip 2, dc across\nrow: dc until 2 remain, dc in next sp, leave 1 for later\nrow: dc across\nrow: dc across")]
     [InlineData("row: dc until 1 remain, leave 1 for later\nrow: dc across\nrow: dc across\nleave 3 at both edges\nrow: dc across\nrow: dc until 1 remain, leave 1 for later\nrow: dc across\nrow: dc across")]
     public void They_read_back_whatever_the_chain_counts(string rows)
     {

@@ -24,6 +24,9 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
 {
     private PlaceCursor _cursor = new(below);
 
+    /// <summary>How the row opened that made one of the places left for later, by its number among them.</summary>
+    public Func<int, Opening?>? OpeningOfWaited { get; init; }
+
     /// <summary>Places not yet reached.</summary>
     public int Remaining => _cursor.Remaining;
 
@@ -91,7 +94,7 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     }
 
     /// <summary>The top of a chain among the places ahead; null if there is none.</summary>
-    public ChainTop? TopAt(int offset) => At(offset) is { } place ? TopOf(place) : null;
+    public ChainTop? TopAt(int offset) => At(offset) is { } place ? TopOf(place, Passed + offset - below.Count + waited) : null;
 
     /// <summary>Passes as many of the places ahead as one phrase can name.</summary>
     public PlaceStretch Take(int atMost)
@@ -202,11 +205,13 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     private static PlaceName Together(PlaceName? name, Place place) =>
         name is { } known ? known.With(PlaceName.Of(place)) : PlaceName.Of(place);
 
-    private ChainTop? TopOf(Place place)
+    // Among those that wait, so many before it: they have the chains of their own rows.
+    private ChainTop? TopOf(Place place, int inWaited)
     {
         if (!IsTop(place)) return null;
         var beginning = place.Kind == PlaceKind.SkippedChains;
-        if (openingBelow is not { Space: > 0, Counts: true } longer) return new ChainTop(beginning, 0, 0);
+        var opening = waited > 0 && inWaited >= 0 ? OpeningOfWaited?.Invoke(inWaited) : openingBelow;
+        if (opening is not { Space: > 0, Counts: true } longer) return new ChainTop(beginning, 0, 0);
         var chains = beginning ? longer.FirstStitchIn - 1 : longer.Chains;
         return new ChainTop(beginning, chains - longer.Space, chains);
     }

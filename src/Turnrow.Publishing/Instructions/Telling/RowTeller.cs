@@ -156,7 +156,10 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public bool GoesOn => Row.Begins is RowBegins.Round or RowBegins.Ring;
 
     /// <summary>Where the hook is.</summary>
-    public RowPlaces Places { get; } = new(work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)), row.Short.Taken);
+    public RowPlaces Places { get; } = new(work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)), row.Short.Taken)
+    {
+        OpeningOfWaited = place => ShortRowTeller.OpeningBelow(piece, row, place),
+    };
 
     /// <summary>True if the row is the first one over a part of an earlier row: then it gives numbers, as more lies beside it.</summary>
     public bool IsFirstOfPart => Index == 0 && Piece.Start is PartStart;
