@@ -36,9 +36,10 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     private bool After(int line)
     {
         if (changed.Contains(line)) return StillClaims(line) || (_keepsCounts && Before(line));
-        var statement = _tree.Lines[line].Statement;
         if (TellsCount(line) && !_readable) return true;
-        return statement switch
+        // Which sizes have a line, only the line of all sizes tells.
+        if (_tree.Lines[line].Statement is ForSizesStatement && IsChanged(other => other.Statement is SizesStatement)) return false;
+        return Done(line) switch
         {
             PieceStatement or BeginStatement => NamesKnown(line),
             ChainStatement => NamesKnown(line) && !IsChanged(line => line.Statement is TurnStatement),
@@ -49,7 +50,10 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         };
     }
 
-    private bool NeedsRows(int line) => _tree.Lines[line].Statement switch
+    // What a line does, in whatever sizes.
+    private StatementSyntax? Done(int line) => _tree.Lines[line].Statement is ForSizesStatement some ? some.Done : _tree.Lines[line].Statement;
+
+    private bool NeedsRows(int line) => Done(line) switch
     {
         RepeatStatement => true,
         RowStatement row => SpeaksOfCorners(row.Items),
@@ -72,14 +76,14 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     // A claim by kind tells how many there are, not in what order they stand.
     private bool TellsCount(int line) =>
-        ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
+        _tree.Lines[line].Statement is not ForSizesStatement && ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
 
     private bool StillClaims(int line) =>
         changed.Count == 1 && now is [{ Broken: true, Statement: UnfinishedStatement { Claim: { } claim } }]
         && TreeText.Of(claim) == TreeText.Of(Claims.Of(_tree.Lines[line].Statement)) && TellsCount(line);
 
     // A straight stretch makes the count that it finds, however long it is.
-    private bool NamesKnown(int line) => _tree.Lines[line].Statement is StraightStatement || NamesKnown(line, _tree.Lines[line].Span);
+    private bool NamesKnown(int line) => Done(line) is StraightStatement || NamesKnown(line, _tree.Lines[line].Span);
 
     // All that stands there under a name of the designer's, through however many definitions.
     private bool NamesKnown(int line, TextSpan span) =>
@@ -120,7 +124,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         && words.In(_tree.Lines[piece].Span).All(word => words.PieceOf(word) is not { } other || other == piece || PieceKnown(other));
 
     private bool LengthKnown(int line) =>
-        _tree.Lines[line].Statement is not StraightStatement { Extent: not StraightExtent.Rows } || !IsChanged(other => other.Statement is GaugeStatement);
+        Done(line) is not StraightStatement { Extent: not StraightExtent.Rows } || !IsChanged(other => other.Statement is GaugeStatement);
 
     private bool IsChanged(Func<LineSyntax, bool> is_) => changed.Any(line => is_(_tree.Lines[line]));
 
