@@ -37,8 +37,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     {
         if (changed.Contains(line)) return StillClaims(line) || (_keepsCounts && Before(line));
         if (TellsCount(line) && !_readable) return true;
-        // Which sizes have a line, only the line of all sizes tells.
-        if (_tree.Lines[line].Statement is ForSizesStatement && IsChanged(other => other.Statement is SizesStatement)) return false;
+        if (_tree.Lines[line].Statement is ForSizesStatement && !NamesKnown(line)) return false;
         return Done(line) switch
         {
             PieceStatement or BeginStatement => NamesKnown(line),
@@ -83,7 +82,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         && TreeText.Of(claim) == TreeText.Of(Claims.Of(_tree.Lines[line].Statement)) && TellsCount(line);
 
     // A straight stretch makes the count that it finds, however long it is.
-    private bool NamesKnown(int line) => Done(line) is StraightStatement || NamesKnown(line, _tree.Lines[line].Span);
+    private bool NamesKnown(int line) => _tree.Lines[line].Statement is StraightStatement || NamesKnown(line, _tree.Lines[line].Span);
 
     // All that stands there under a name of the designer's, through however many definitions.
     private bool NamesKnown(int line, TextSpan span) =>
@@ -91,6 +90,8 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     private bool FindNames(int line, TextSpan span)
     {
+        // Which sizes have a line for some, only the line of all sizes tells.
+        if (_tree.Lines[line].Statement is ForSizesStatement && IsChanged(other => other.Statement is SizesStatement)) return false;
         // Which of several sizes a number is for, is told by the lists themselves unless the line says something else now.
         if (_readable && IsChanged(other => other.Statement is SizesStatement)) return false;
         // A table of bodies has no column for a size whose name is not known.
