@@ -78,8 +78,10 @@ pieceLine : PIECE called=name (COMMA MAKE copies=NUMBER)? begun=origin? claimed=
 origin
   : FROM piece=name COLON part=count (stitchesWord AT at=edge)?
   | IS piece=name MIRRORED (COMMA turned=TURNED OVER)?
-  | PICKED UP ALONG walks+=along (AND walks+=along)* COLON rates+=rate (COMMA rates+=rate)*
+  | ACROSS over+=acrossPart (COMMA over+=acrossPart)*
+  | PICKED UP (ALONG | round=AROUND) walks+=along (AND walks+=along)* COLON rates+=rate (COMMA rates+=rate)*
   ;
+acrossPart : base=name part=name? ;
 along     : words+=walkWord+ (COMMA parts+=alongPart)* ;
 alongPart : rows=selection | facing=side FACING ;
 
@@ -104,7 +106,9 @@ item
   : OPEN inside=items CLOSE (amount=count end=TIMES | far=reach)? at=place?
   | SKIP_WORD amount=count?
   | SLIP OVER amount=count
-  | LEAVE (THE REST | amount=count)
+  | LEAVE (THE REST | amount=count) (FOR later=LATER)?
+  | HOLD amount=count FOR called=name
+  | BRIDGE amount=count (FOR called=name)?
   | before=list?
     ( words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount spread=spreading? | spread=spreading | ends=atEachEnd)?
     | changed=change changedBy=changeAmount?
@@ -143,20 +147,20 @@ sizedLine
 // Shaping.
 
 straightLine
-  : STRAIGHT (TO length=sum | further=FOR length=sum | amount=count rowsWord) (FROM mark=name)? (COMMA fixes+=rowFix)*
+  : STRAIGHT (TO length=sum (AT at=edge)? | further=FOR length=sum | amount=count counted=rowsWord) (FROM mark=name)? (COMMA fixes+=rowFix)*
     claimed=claim?
   ;
 rowFix    : EVEN rowsWord | ODD rowsWord | END facing=side ;
-leaveLine : LEAVE amount=count AT at=edge claimed=claim? ;
+leaveLine : LEAVE amount=count (FOR later=LATER)? AT at=edge claimed=claim? ;
 addLine   : ADD amount=count AT at=edge (COMMA apart=ONE ROW APART)? claimed=claim? ;
 // How the edges are shaped from here on is a line of its own; else it says over which rows, and what.
 shapeLine
   : SHAPE
     ( BY by=decreasing
-    | ROWS from=count TO to=count does=shapeDone
-    | (TO | further=FOR) length=sum (FROM mark=name)? (COMMA fixes+=rowFix)* does=shapeDone
+    | many=ROWS from=count TO to=count does=shapeDone
+    | (TO length=sum (AT at=edge)? | further=FOR length=sum) (FROM mark=name)? (COMMA fixes+=rowFix)* does=shapeDone
     | rows=count
-      ( rowsWord (FROM mark=name)? (COMMA fixes+=rowFix)* does=shapeDone
+      ( counted=rowsWord (FROM mark=name)? (COMMA fixes+=rowFix)* does=shapeDone
       | stitchesWord inside=IN (COMMA BY by=decreasing)?
       )
     )
@@ -164,7 +168,7 @@ shapeLine
 shapeDone : (COLON shapings+=shaping (SEMICOLON shapings+=shaping)* | solved=solve) claimed=claim? ;
 // Changes one after the other at an edge, a frequency each; what says only how often goes on with the change before it.
 shaping     : (AFTER after=count rowsWord COMMA)? first=stage (COMMA parts+=shapingPart)* ;
-stage       : (changed=change | LEAVE | ADD) amount=count (AT at=edge)? when=frequency? ;
+stage       : ((changed=change | ADD) amount=count | LEAVE amount=count (FOR later=LATER)?) (AT at=edge)? when=frequency? ;
 shapingPart
   : THEN (when=frequency | next=stage)
   | often=everyRows
@@ -244,7 +248,7 @@ name
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | WEARER | WEAVE | YARN
   | AFTER | ALL | ALONG | APART | ARE | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
-  | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LEAST | LESS | LONGER | MAKE | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
+  | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LONGER | MAKE | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
   | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PLAIN | REMAIN | REST | ROUNDED | SAME | SKIPPING | SLIPPING | STITCH | STRETCHES | THEN | TIMES
   | TOGETHER | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
   ;

@@ -15,7 +15,7 @@ public sealed class EasyTokenTests
     [
         .. NotationWords.Reserved, .. NotationWords.Statements.Select(word => word.Text), "remains", "sts", "time", "x", "X", "Rs", "dc", "side-seam", "a", "é", "n\u0303",
         "e-", "-", "--", "1", "12", "007", "1.5", "1.", ".5", "1.2.3", "1.2.3.4", "1,5", "1,000,000", "1/2", "7 1/2", "1/", "/2", "1/2/3", "½", "1½", "1st", "2nd",
-        "3rd", "4th", "5s", "5n", "5th-", "5dc", "5.5th", ".", ",", ";", ":", "(", ")", "=", "+", "/", "×", "\"", "\"a b\"", "“a”", "“a", "#", "# a", ">", "> a \"b", "\t",
+        "3rd", "4th", "5s", "5n", "5th-", "5dc", "5.5th", ".", ",", ";", ":", "(", ")", "=", "+", "/", "%", "×", "\"", "\"a b\"", "“a”", "“a", "#", "# a", ">", "> a \"b", "\t",
         " ", " ", " ", "\u00a0", "\u3000", "\u0000", "\u0001", "\u0007", "\u0301", "\U0001F9F6", "\ud83e", "\uddf6", "&", "'", "é1", "ñ-", "\u2028", "٣", "１",
     ];
 
@@ -25,6 +25,21 @@ public sealed class EasyTokenTests
         foreach (var path in Directory.GetFiles(Repository.PathOf("patterns"), "*.turnrow")) AssertSame(File.ReadAllText(path));
         foreach (var kind in SyntaxDiagnostics.All) AssertSame(kind.Bad + "\n" + kind.Good);
     }
+
+    [Fact]
+    public void Nothing_in_a_pattern_needs_the_generated_lexer() => Assert.All(Directory.GetFiles(Repository.PathOf("patterns"), "*.turnrow"), path =>
+    {
+        foreach (var line in File.ReadLines(path))
+        {
+            var tokens = new EasyTokens(line);
+            for (var at = 0; at < line.Length;)
+            {
+                var token = tokens.At(at, line.Length);
+                Assert.True(token is not null, $"what begins with `{line[at]}` sets it up, in: {line}");
+                at = token.Value.End;
+            }
+        }
+    });
 
     [Fact]
     public void In_whatever_is_typed()

@@ -19,6 +19,7 @@ internal sealed class EdgeNames(Piece piece)
     {
         var (word, names) = hand == Hand.Right ? ("right", _right) : ("left", _left);
         var name = row.Number >= 1 && row.Number <= names.Length ? names[row.Number - 1] : null;
+        if (!row.Reaches(hand)) return $"before {word}";
         return name is null ? word : $"{word} {name}";
     }
 

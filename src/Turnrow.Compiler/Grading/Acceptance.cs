@@ -67,10 +67,11 @@ internal sealed class Acceptance
 
     private Diagnostic? Fault(AcceptStatement line, List<Diagnostic> warned)
     {
+        // What it accepts is a warning, and is not looked up among all.
+        if (_used.Contains(line)) return null;
         var kind = CompilerDiagnostics.All.FirstOrDefault(k => Names(line, k));
         if (kind is null) return AcceptUnknown.At(line.Warning);
         if (kind.Severity == Severity.Error) return AcceptUnknown.Error(line.Warning);
-        if (_used.Contains(line)) return null;
         return AcceptUnused.At(line, [.. warned.Where(w => w.Kind == kind).Select(_subjects.Of).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase)]);
     }
 

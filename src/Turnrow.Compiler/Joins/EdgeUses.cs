@@ -8,13 +8,14 @@ using Turnrow.Syntax.Text;
 
 namespace Turnrow.Compiler.Joins;
 
-/// <summary>The four edges of a piece.</summary>
+/// <summary>The four edges of a piece, and those inside it.</summary>
 internal enum EdgeOfPiece
 {
     Right,
     Left,
     Foundation,
     LastRow,
+    Inner,
 }
 
 /// <summary>What was already joined or picked up along; a second use is likely a slip.</summary>
@@ -41,7 +42,10 @@ internal sealed class EdgeUses
                 edge = used;
             }
 
-            foreach (var (first, last) in Parts(side)) uses.Add((first, last, walk.Span));
+            for (var at = 0; at < side.Stretches.Count; at++)
+            {
+                if (PartOf(side, at) is { } part) uses.Add((part.First, part.Last, walk.Span));
+            }
         }
 
         if (before is { } there) context.Findings.Add(EdgeTwice.At(context, walk.Span, [.. twice], there, walk.Piece.Name, edge!.Value));
@@ -50,44 +54,91 @@ internal sealed class EdgeUses
     /// <summary>Notes the edges along which a mirrored piece is picked up.</summary>
     public void AddMirrored(PickUpStart?[] starts, Func<string, PieceState?> find, TextSpan span, Context context)
     {
-        var known = starts.OfType<PickUpStart>().SelectMany(s => s.WholeStretches()).Select(l => (l.Piece.Name, l.Hand, Foundation: l.Stretch.Kind == StretchKind.Foundation)).Distinct().ToList();
-        foreach (var (name, hand, foundation) in known)
+        var known = starts.OfType<PickUpStart>().SelectMany(s => s.WholeStretches()).Select(l => (l.Piece.Name, l.Hand, Sort: Sort(l))).Distinct().ToList();
+        foreach (var (name, hand, sort) in known)
         {
             if (find(name) is not { } piece) continue;
-            var sides = starts.Select(s => s is null ? null : new JoinSide(piece.Finished[0], hand,
-                [.. s.WholeStretches().Where(l => l.Piece.Name == name && l.Hand == hand && l.Stretch.Kind == StretchKind.Foundation == foundation).Select(l => l.Stretch)]));
+            var sides = new JoinSide?[starts.Length];
+            for (var i = 0; i < sides.Length; i++)
+            {
+                if (starts[i] is { } start)
+                    sides[i] = new JoinSide(piece.Finished[i], hand, [.. start.WholeStretches().Where(l => l.Piece.Name == name && l.Hand == hand && Sort(l) == sort).Select(l => l.Stretch)]);
+            }
+
             Add(new BoundWalk(piece, sides, span), context);
         }
     }
 
+    // Stretches of one sort lie along one edge.
+    private static EdgeOfPiece? Sort(PickUpLeg leg) => EdgeOf(new JoinSide(leg.Piece, leg.Hand, [leg.Stretch]));
+
     /// <summary>Where rows of an edge with a name are used first; null if none of them is.</summary>
-    public TextSpan? UseOf(PieceState piece, Hand hand, int size, string name) =>
-        _uses.TryGetValue((piece, hand == Hand.Right ? EdgeOfPiece.Right : EdgeOfPiece.Left, size), out var uses)
-            ? FirstUse(uses, EdgeSelection.ByName(piece.Finished[size], hand, name))
-            : null;
-
-    private static EdgeOfPiece? EdgeOf(JoinSide side) => side.Hand switch
+    public TextSpan? UseOf(PieceState piece, Hand hand, int size, string name)
     {
-        Hand.Right => EdgeOfPiece.Right,
-        Hand.Left => EdgeOfPiece.Left,
-        _ => side.Stretches.Count == 0 ? null : side.Stretches[0].Kind == StretchKind.Foundation ? EdgeOfPiece.Foundation : EdgeOfPiece.LastRow,
-    };
-
-    private static TextSpan? FirstUse(List<(int First, int Last, TextSpan Span)> uses, JoinSide side)
-    {
-        foreach (var (first, last) in Parts(side))
+        if (!_uses.TryGetValue((piece, hand == Hand.Right ? EdgeOfPiece.Right : EdgeOfPiece.Left, size), out var uses)) return null;
+        var stretches = piece.Finished[size].At(hand).Stretches;
+        for (var i = 0; i < stretches.Count; i++)
         {
-            foreach (var use in uses)
-            {
-                if (use.First <= last && first <= use.Last) return use.Span;
-            }
+            if (stretches[i].Kind == StretchKind.RowEnds && string.Equals(stretches[i].Name, name, StringComparison.OrdinalIgnoreCase)
+                && FirstUse(uses, stretches[i].FirstRow, stretches[i].LastRow) is { } use) return use;
         }
 
         return null;
     }
 
-    // Of a foundation or a last row no part can be named, so it is used as a whole.
-    private static IEnumerable<(int First, int Last)> Parts(JoinSide side) => side.Hand is null
-        ? side.Stitches > 0 ? [(0, 0)] : []
-        : side.Stretches.Where(s => s.Kind == StretchKind.RowEnds).Select(s => (s.FirstRow, s.LastRow));
+    private static EdgeOfPiece? EdgeOf(JoinSide side) => side.Hand switch
+    {
+        Hand.Right => EdgeOfPiece.Right,
+        Hand.Left => EdgeOfPiece.Left,
+        _ => side.Stretches.Count == 0 ? null : side.Stretches[0].Kind switch
+        {
+            StretchKind.Foundation => EdgeOfPiece.Foundation,
+            StretchKind.HeldStitches or StretchKind.BridgeChain => EdgeOfPiece.Inner,
+            _ => EdgeOfPiece.LastRow,
+        },
+    };
+
+    /// <summary>True if anything is joined to an edge inside a piece, or picked up along it.</summary>
+    public bool IsUsed(PieceState piece, int size, Stretch inner) =>
+        _uses.TryGetValue((piece, EdgeOfPiece.Inner, size), out var uses) && IndexOf(piece.Finished[size], inner) is var at && uses.Exists(u => u.First == at);
+
+    private static TextSpan? FirstUse(List<(int First, int Last, TextSpan Span)> uses, JoinSide side)
+    {
+        for (var i = 0; i < side.Stretches.Count; i++)
+        {
+            if (PartOf(side, i) is { } part && FirstUse(uses, part.First, part.Last) is { } use) return use;
+        }
+
+        return null;
+    }
+
+    private static int IndexOf(Piece piece, Stretch inner)
+    {
+        for (var i = 0; i < piece.Inner.Count; i++)
+        {
+            if (piece.Inner[i] == inner) return i;
+        }
+
+        return -1;
+    }
+
+    private static TextSpan? FirstUse(List<(int First, int Last, TextSpan Span)> uses, int first, int last)
+    {
+        foreach (var use in uses)
+        {
+            if (use.First <= last && first <= use.Last) return use.Span;
+        }
+
+        return null;
+    }
+
+    // The rows of a stretch; null if it has none. Of a foundation or a last row no part can be named, so it is used as a whole; an edge inside
+    // a piece goes by its number there.
+    private static (int First, int Last)? PartOf(JoinSide side, int at)
+    {
+        var stretch = side.Stretches[at];
+        if (EdgeOf(side) is EdgeOfPiece.Inner) return (IndexOf(side.Piece, stretch), IndexOf(side.Piece, stretch));
+        if (side.Hand is null) return at == 0 && side.Stitches > 0 ? (0, 0) : null;
+        return stretch.Kind == StretchKind.RowEnds ? (stretch.FirstRow, stretch.LastRow) : null;
+    }
 }

@@ -43,11 +43,31 @@ internal sealed class MeetingPoints(PieceBook book, int size)
             Join((piece, 0), (from, right));
             Join((piece, leftEnd), (from, right + part.Count));
         }
+        else if (made.Start is AcrossStart across)
+        {
+            AddAcross(piece, leftEnd, across);
+        }
         else if (made.Start is PickUpStart { RightSide: true, Walk: [var first, .., var last] })
         {
             if (PointOf(first) is { } begins) Join((piece, 0), begins.From);
             if (PointOf(last) is { } ends) Join((piece, leftEnd), ends.To);
         }
+    }
+
+    // A row over several pieces meets both ends of what it goes over, and joins each to the next.
+    private void AddAcross(PieceState piece, int leftEnd, AcrossStart across)
+    {
+        (PieceState, int)? before = null;
+        foreach (var part in across.Parts)
+        {
+            if (book.Find(part.Base.Name) is not { } from) return;
+            var right = Length(from.Finished[size].Right) + part.FromRight;
+            if (before is { } end) Join((from, right), end);
+            else Join((piece, 0), (from, right));
+            before = (from, right + part.Count);
+        }
+
+        if (before is { } last) Join((piece, leftEnd), last);
     }
 
     private ((PieceState, int) From, (PieceState, int) To)? PointOf(PickUpLeg leg) =>
@@ -62,6 +82,7 @@ internal sealed class MeetingPoints(PieceBook book, int size)
         if (piece.Top is null) return null;
         if (side.Hand is { } hand) return Ends(piece, hand, side.Stretches);
         var (right, top) = (Length(piece.Right), piece.LastStitches);
+        if (stretch.Kind is StretchKind.HeldStitches or StretchKind.BridgeChain) return null;
         if (stretch.Kind == StretchKind.Foundation) return (right + top + Length(piece.Left), 0);
         if (stretch.Kind == StretchKind.LastRow) return (right, right + top);
         var (open, shut) = Open(walk.Piece, top);
@@ -72,6 +93,7 @@ internal sealed class MeetingPoints(PieceBook book, int size)
     private (int From, int To) Open(PieceState piece, int top)
     {
         var (from, to) = (0, top);
+        if (piece.Taken.Count == 0) return (from, to);
         var taken = piece.Taken.OrderBy(part => part.FromRight[size]).ToList();
         foreach (var (_, right, count) in taken)
         {
@@ -98,8 +120,9 @@ internal sealed class MeetingPoints(PieceBook book, int size)
     private static int? Position(EdgeWalk edge, Stretch part)
     {
         var passed = 0;
-        foreach (var stretch in edge.Stretches)
+        for (var i = 0; i < edge.Stretches.Count; i++)
         {
+            var stretch = edge.Stretches[i];
             if (stretch.Kind == part.Kind && stretch.Name == part.Name && stretch.FirstRow <= part.FirstRow && part.LastRow <= stretch.LastRow)
                 return passed + part.FirstRow - stretch.FirstRow;
             passed += stretch.Count;
@@ -108,7 +131,12 @@ internal sealed class MeetingPoints(PieceBook book, int size)
         return null;
     }
 
-    private static int Length(EdgeWalk edge) => edge.Stretches.Sum(s => s.Count);
+    private static int Length(EdgeWalk edge)
+    {
+        var length = 0;
+        for (var i = 0; i < edge.Stretches.Count; i++) length += edge.Stretches[i].Count;
+        return length;
+    }
 
     private void Join((PieceState, int) one, (PieceState, int) other) => _same[Find(one)] = Find(other);
 

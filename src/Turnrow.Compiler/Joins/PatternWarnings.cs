@@ -1,5 +1,10 @@
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
+using Turnrow.Compiler.Values;
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Stitches;
+using Turnrow.Fabric.Words;
 using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
@@ -20,7 +25,11 @@ internal static class PatternWarnings
                 PieceGroups.Add(context, book);
             }
 
-            foreach (var piece in book.All) UnusedParts(context, piece);
+            foreach (var piece in book.All)
+            {
+                UnusedParts(context, piece);
+                UnusedHolds(context, book, piece);
+            }
         }
 
         if (!context.TurnsInDoubt) HowIsItTurned(context, book, tree);
@@ -35,6 +44,7 @@ internal static class PatternWarnings
         var builder = piece.Lead;
         if (builder.RowCount == 0 && piece.MirrorOf is null) context.Findings.Add(PieceEmpty.At(piece.Span, piece.Name));
         if (builder.RowCount == 0) return;
+        WaitingCheck.Add(context, piece);
         foreach (var inSize in piece.Builders)
         {
             foreach (var step in inSize.UnworkedSteps())
@@ -61,19 +71,49 @@ internal static class PatternWarnings
         }
     }
 
+    private static void UnusedHolds(Context context, PieceBook book, PieceState piece)
+    {
+        if (piece.NamesInDoubt) return;
+        foreach (var name in piece.Finished.SelectMany(p => p.Inner).Where(s => s.Kind == StretchKind.HeldStitches).Select(s => s.Name!).Distinct())
+        {
+            var open = Sized.Where(context.Sizes, i => Held(piece, i, name) is { } held && !book.Uses.IsUsed(piece, i, held));
+            if (open.Length > 0) context.Findings.Add(HeldUnused.At(context, HoldSpan(piece, open[0], name), open, piece.Name, name));
+        }
+    }
+
+    private static Stretch? Held(PieceState piece, int size, string name) =>
+        piece.Finished[size].Inner.FirstOrDefault(s => s.Kind == StretchKind.HeldStitches && s.Name == name);
+
+    private static TextSpan HoldSpan(PieceState piece, int size, string name)
+    {
+        var row = piece.Builders[size].Rows[Held(piece, size, name)!.FirstRow - 1];
+        var word = row.Work?.Inner.FirstOrDefault(w => w is Hold hold && hold.Name == name);
+        return (word?.Origin.Value as SyntaxNode)?.Span ?? piece.Span;
+    }
+
     private static void HowIsItTurned(Context context, PieceBook book, SyntaxTree tree)
     {
         foreach (var piece in book.All)
         {
-            foreach (var row in piece.Builders.SelectMany(static b => b.Rows))
+            foreach (var builder in piece.Builders)
             {
-                if (row.Work?.Opening.Stitch is not { TurningChainCounts: null } stitch || context.Rules.ContainsKey(stitch)) continue;
-                if (row.Origin.Value is not SyntaxNode line || piece.Lead.SaysRuleOf(stitch)) continue;
-                var span = line is RowStatement { Items: [var first, ..] } ? first.Span : line.Span;
-                context.Findings.Add(TurnUnsaid.At(span, context.Word(stitch), stitch.Height, FirstPiece(tree), LineEnd(tree.Source)));
+                if (TurnedUnsaid(context, piece, builder.Rows) is not { } unsaid) continue;
+                var span = unsaid.Line is RowStatement { Items: [var first, ..] } ? first.Span : unsaid.Line.Span;
+                context.Findings.Add(TurnUnsaid.At(span, context.Word(unsaid.Stitch), unsaid.Stitch.Height, FirstPiece(tree), LineEnd(tree.Source)));
                 return;
             }
         }
+    }
+
+    private static (Stitch Stitch, SyntaxNode Line)? TurnedUnsaid(Context context, PieceState piece, IReadOnlyList<Row> rows)
+    {
+        for (var i = 0; i < rows.Count; i++)
+        {
+            if (rows[i].Work?.Opening.Stitch is not { TurningChainCounts: null } stitch || context.Rules.ContainsKey(stitch)) continue;
+            if (rows[i].Origin.Value is SyntaxNode line && !piece.Lead.SaysRuleOf(stitch)) return (stitch, line);
+        }
+
+        return null;
     }
 
     // Where a line for the whole pattern can be put.

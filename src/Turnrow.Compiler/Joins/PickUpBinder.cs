@@ -88,6 +88,10 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
             var apart = Sized.Where(context.Sizes, i => !book.MeetingPoints[i].Meet(first, second, pickUp.Side?.RightSide ?? true));
             if (apart.Length > 0) context.Findings.Add(PickUpApart.At(context, second.Span, apart, Words(pickUp.Walks[at - 1]), Words(pickUp.Walks[at])));
         }
+
+        if (!pickUp.Around || (!OfRowEnds(walks[0]) && !OfRowEnds(walks[^1]))) return;
+        var open = Sized.Where(context.Sizes, i => !book.MeetingPoints[i].Meet(walks[^1], walks[0], pickUp.Side?.RightSide ?? true));
+        if (open.Length > 0) context.Findings.Add(PickUpApart.Open(context, pickUp.Span, open, Words(pickUp.Walks[0]), Words(pickUp.Walks[^1])));
     }
 
     /// <summary>The legs of a walk, each stretch at the rate that is customary along it.</summary>
@@ -132,7 +136,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
             total += along / alike.Key.Per;
         }
 
-        return new SizedPickUp(PickUpYarn.Find(legs, rightSide, l => book.Find(l.Piece.Name) is { } source && source.YarnTaken[size]), whole && total is > 0 and <= Evaluator.LargestCount ? (int)total : null);
+        return new SizedPickUp(PickUpYarn.Find(legs, rightSide, l => book.Find(l.Piece.Name) is { } source && source.YarnTaken[size]) with { Around = pickUp.Around }, whole && total is > 0 and <= Evaluator.LargestCount ? (int)total : null);
     }
 
     /// <summary>True if it is known how many places a walk has.</summary>
@@ -151,7 +155,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
     private static void AddLegs(List<PickUpLeg> legs, JoinSide side, bool rightSide, int size, IReadOnlyList<BoundRate> rates, Stitch stitch)
     {
         var upwards = side.Hand is { } hand ? (hand == Hand.Right) == rightSide
-            : (side.Stretches[0].Kind != StretchKind.Foundation) == rightSide;
+            : side.Stretches[0].Kind is not (StretchKind.Foundation or StretchKind.BridgeChain) == rightSide;
         var stretches = upwards ? side.Stretches : [.. side.Stretches.Reverse()];
         foreach (var stretch in stretches)
         {

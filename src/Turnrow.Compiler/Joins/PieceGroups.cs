@@ -63,6 +63,7 @@ internal static class PieceGroups
     private static IEnumerable<string> BeganFrom(PieceStart? start) => start switch
     {
         PartStart part => [part.Base.Name],
+        AcrossStart across => across.Parts.Select(part => part.Base.Name).Distinct(),
         PickUpStart pickUp => pickUp.Walk.Select(leg => leg.Piece.Name).Distinct(),
         _ => [],
     };

@@ -47,9 +47,10 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         return null;
     }
 
-    private Func<int, JoinSide>? SideOf(PieceState piece, WalkSyntax walk, List<NameSyntax> words)
+    private Func<int, JoinSide?>? SideOf(PieceState piece, WalkSyntax walk, List<NameSyntax> words)
     {
         if (words.Count == 1 && Is(words[0], "foundation")) return i => EdgeSelection.Foundation(piece.Finished[i]);
+        if (words.Count == 1 && HasInner(piece, words[0].Text)) return i => EdgeSelection.Inner(piece.Finished[i], words[0].Text);
         if (words.Count == 2 && Is(words[0], "last") && Is(words[1], "row")) return i => EdgeSelection.LastRow(piece.Finished[i], [.. piece.Taken.Select(t => (t.FromRight[i], t.Count[i]))]);
         var hand = words.Count > 0 && Is(words[0], "right") ? Hand.Right : words.Count > 0 && Is(words[0], "left") ? Hand.Left : (Hand?)null;
         if (hand is not null) words.RemoveAt(0);
@@ -69,12 +70,15 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         return ByName(piece, words[0], hand);
     }
 
+    private static bool HasInner(PieceState piece, string name) =>
+        Array.Exists(piece.Finished, p => p.Inner.Any(s => string.Equals(s.Name, name, StringComparison.OrdinalIgnoreCase)));
+
     private static bool HasEdge(PieceState piece, string name) =>
         HasEdge(piece, Hand.Right, name) || HasEdge(piece, Hand.Left, name);
 
     // Lines for some sizes may name edges: it is enough if one size has it.
     private static bool HasEdge(PieceState piece, Hand hand, string name) =>
-        Array.Exists(piece.Builders, b => b.NamesOf(hand).Contains(name, StringComparer.OrdinalIgnoreCase));
+        Array.Exists(piece.Builders, b => b.HasHadName(hand, name));
 
     private Func<int, JoinSide>? ByName(PieceState piece, NameSyntax name, Hand? hand)
     {
@@ -89,7 +93,7 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         {
             var builder = piece.Lead;
             context.Findings.Add(EdgeUnknown.At(name.Span, name.Text, piece.Name, builder.NameOf(Hand.Right), builder.NameOf(Hand.Left),
-                builder.NamesOf(Hand.Right).Concat(builder.NamesOf(Hand.Left))));
+                builder.NamesOf(Hand.Right).Concat(builder.NamesOf(Hand.Left)).Concat(piece.Finished[0].Inner.Select(s => s.Name).OfType<string>())));
         }
 
         return null;
@@ -139,12 +143,22 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         var (skip, take) = (new int?[context.Sizes], new int?[context.Sizes]);
         for (var i = 0; i < from.Length; i++)
         {
-            var first = sides[i]?.Stretches.FirstOrDefault(s => s.Kind == StretchKind.RowEnds)?.FirstRow;
-            skip[i] = from[i] - first;
-            take[i] = to[i] - from[i] + 1;
+            if (sides[i]?.Stretches.Where(static s => s.Kind == StretchKind.RowEnds).ToList() is not { Count: > 0 } ends) continue;
+            skip[i] = EndsBefore(ends, from[i]);
+            take[i] = EndsBefore(ends, to[i] + 1) - skip[i];
         }
 
         return (skip, take);
+    }
+
+    // Rows that turn before the edge have no end there; rows that the stretch does not have are counted as if it had them.
+    private static int? EndsBefore(List<Stretch> ends, int? row)
+    {
+        if (row is not { } number) return null;
+        if (number < ends[0].FirstRow) return number - ends[0].FirstRow;
+        var count = 0;
+        foreach (var stretch in ends) count += Math.Clamp(number - stretch.FirstRow, 0, stretch.Count);
+        return count + Math.Max(0, number - ends[^1].LastRow - 1);
     }
 
     private static bool Is(NameSyntax word, string other) => string.Equals(word.Text, other, StringComparison.OrdinalIgnoreCase);

@@ -42,22 +42,28 @@ internal sealed class GivenShaping(Context context, PieceState piece, IReadOnlyL
                 var stage = schedule.Stages[frequency];
                 if (counts[stage][i]!.Value is not (> 0 and var count)) continue;
                 var work = WorkOf(shaping.Stages[stage].Kind, count, manners[i]);
+                var from = shaping.Stages[stage].Kind == StageKind.LeaveForLater ? RowToTurnFrom(row, schedule.Schedule.Frequencies[frequency]) : row;
                 foreach (var hand in hands)
                 {
-                    if (!plan.Add(hand, row, work)) context.Findings.Add(ShapingsMeet.At(context, shaping.Span, i, row, piece.Builders[i].NameOf(hand), hand));
+                    if (!plan.Add(hand, from, work)) context.Findings.Add(ShapingsMeet.At(context, shaping.Span, i, row, piece.Builders[i].NameOf(hand), hand));
                 }
             }
         }
 
         CheckFits(shaping, rows, schedules, plans);
+        CheckTurns(shaping, schedules, plans);
     }
 
     private static EdgeWork WorkOf(StageKind kind, int count, ShapingManner manner) => kind switch
     {
         StageKind.Increase => manner.Of(count),
         StageKind.Decrease => manner.Of(-count),
-        _ => new EdgeWork(default, new EdgeStep(kind == StageKind.Add, count)),
+        _ => new EdgeWork(default, new EdgeStep(kind == StageKind.Add, count) { ForLater = kind == StageKind.LeaveForLater }),
     };
+
+    // Of the rows of an interval, the last that goes to the edge turns before it: one of the last two. Which, the hook says; so a mirrored piece
+    // turns in the row beside it.
+    private static int RowToTurnFrom(int row, Frequency frequency) => frequency.Interval > 1 ? row - 1 : row;
 
     // A schedule with all its times given that needs more rows than there are would lose changes without a word. Whether rows or changes
     // are meant is not known, so neither is the count.
@@ -67,6 +73,18 @@ internal sealed class GivenShaping(Context context, PieceState piece, IReadOnlyL
         if (long_.Length > 0) context.Findings.Add(ScheduleTooLong.At(context, shaping.Span, long_, i => schedules[i]!.Value.Schedule.RowsNeeded()!.Value, i => rows[i]!.Value));
         foreach (var i in long_) plans[i] = null;
     }
+
+    // Before one edge only every second row can turn.
+    private void CheckTurns(ShapingSyntax shaping, (Schedule Schedule, List<int> Stages)?[] schedules, EdgeChanges?[] plans)
+    {
+        var often = Sized.Where(context.Sizes, i => schedules[i] is { } known && known.Schedule.Frequencies.Where(
+            (frequency, f) => shaping.Stages[known.Stages[f]].Kind == StageKind.LeaveForLater && IsEveryRow(frequency)).Any());
+        if (often.Length > 0) context.Findings.Add(ShortRowEvery.At(context, shaping.Span, often));
+        foreach (var i in often) plans[i] = null;
+    }
+
+    private static bool IsEveryRow(Frequency frequency) =>
+        frequency.Times is < 0 or > 1 && (frequency.Interval < 2 || frequency.SecondInterval == 1);
 
     // One schedule of all stages; beside it, the stage that each of its frequencies belongs to.
     private (Schedule Schedule, List<int> Stages)?[] SchedulesOf(ShapingSyntax shaping)

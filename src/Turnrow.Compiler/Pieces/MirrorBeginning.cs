@@ -16,6 +16,9 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
     /// <summary>The sizes in which, mirrored, stitches are left where chains are added.</summary>
     public List<int> StepsMeet { get; } = [];
 
+    /// <summary>The sizes in which, mirrored, short rows would turn where a row begins.</summary>
+    public List<int> TurnsApart { get; } = [];
+
     /// <summary>Notes at the piece that it goes on from which stitches it has taken, once all sizes are worked.</summary>
     public void NoteTaken()
     {
@@ -48,6 +51,9 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
             case PartStart part:
                 BeginPart(builder, part, size);
                 break;
+            case AcrossStart across:
+                BeginAcross(builder, across, size);
+                break;
             case PickUpStart pickUp when made.Rows is [{ Work: { Opening.Stitch: { } stitch } first }, ..]:
                 builder.BeginPickUp(Turned(pickUp, size), stitch, first.Stitches, made.Rows[0].Origin);
                 break;
@@ -61,6 +67,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         var mirror = new Mirror(turnedOver);
         mirror.Work(made, builder);
         if (mirror.StepsMeet) StepsMeet.Add(size);
+        if (mirror.TurnsApart) TurnsApart.Add(size);
     }
 
     private bool FirstSide(Piece made)
@@ -95,11 +102,39 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         builder.BeginPart(turned with { Joined = !state.TakeYarn(size, turned) });
     }
 
+    // The parts come in the other order, each from its own mirror if it has one.
+    private void BeginAcross(PieceBuilder builder, AcrossStart across, int size)
+    {
+        var parts = new List<PartStart>();
+        foreach (var part in across.Parts.Reverse())
+        {
+            var state = book.MirrorOf(part.Base.Name) ?? book.Find(part.Base.Name)!;
+            if (state.Finished[size] is not { Top: not null, Rows.Count: > 0 } from || part.FromLeft + part.Count > from.LastStitches)
+            {
+                InDoubt(builder, across.Parts.Sum(p => p.Count));
+                return;
+            }
+
+            state.Joined = true;
+            parts.Add(new PartStart(from, part.FromLeft, part.Count, true));
+        }
+
+        builder.BeginAcross(new AcrossStart(parts, true));
+    }
+
     private static void InDoubt(PieceBuilder builder, int count)
     {
         builder.BeginUnknown();
         builder.Doubt(true);
         builder.Trust(count);
+    }
+
+    // What is held or bridged first in a row lies where, mirrored, the last is.
+    private static Stretch Opposite(Piece piece, Stretch inner)
+    {
+        var row = piece.Inner.Where(s => s.Kind == inner.Kind && s.FirstRow == inner.FirstRow).ToList();
+        var at = row.FindIndex(s => s.Name == inner.Name);
+        return at < 0 ? inner : inner with { Name = row[row.Count - 1 - at].Name };
     }
 
     private int[] Sizes(Func<PartStart, int> of) =>
@@ -115,6 +150,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
             walk.Add(leg with
             {
                 Piece = state.Finished[size],
+                Stretch = Opposite(state.Finished[size], leg.Stretch),
                 Hand = leg.Hand?.Opposite(),
                 Upwards = leg.Hand is null ? leg.Upwards : !leg.Upwards,
             });

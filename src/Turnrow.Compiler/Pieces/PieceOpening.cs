@@ -72,6 +72,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         {
             case PartOriginSyntax part: BeginPart(piece, part); break;
             case NamedPartOriginSyntax part: BeginNamedPart(piece, part); break;
+            case AcrossOriginSyntax across: new AcrossOpening(context, book).Begin(piece, across); break;
             case MirrorOriginSyntax mirror: BeginMirror(piece, mirror, statement); break;
             case PickUpOriginSyntax pickUp: BeginPickUp(piece, pickUp, statement); break;
         }
@@ -202,6 +203,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
             else
             {
                 piece.Builders[i].BeginUnknown();
+                piece.Builders[i].WorkInRounds(pickUp.Around);
                 piece.Builders[i].Doubt(false);
                 piece.Builders[i].WorkRow(new WordsPlan([]), new Origin(statement), 0);
             }
@@ -223,7 +225,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         piece.Causes = original.Causes.Further();
         piece.NamesInDoubt = original.NamesInDoubt;
         piece.StepsInDoubt = original.StepsInDoubt;
-        piece.Joined = original.Finished[0].Start is PartStart or PickUpStart;
+        piece.Joined = original.Finished[0].Start is PartStart or PickUpStart or AcrossStart;
         if (!context.Rows.Take(original.Builders.Sum(b => (long)b.RowCount), mirror.Span))
         {
             piece.Doubt(true);
@@ -236,6 +238,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         if (original.Finished[0].Start is PickUpStart) book.Uses.AddMirrored(piece.Builders.Select(b => b.Finish().Start as PickUpStart), book.Find, mirror.Span, context);
         if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.Mirrored(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));
         if (beginning.StepsMeet.Count > 0) context.Findings.Add(StepsMeet.Mirrored(context, mirror.Piece.Span, [.. beginning.StepsMeet], original.Name));
+        if (beginning.TurnsApart.Count > 0) context.Findings.Add(ShortRowMirrored.At(context, mirror.Piece.Span, [.. beginning.TurnsApart], original.Name));
         original.Manners.CopyTo(piece.Manners, 0);
         foreach (var (name, rows) in original.Marks) piece.Marks[name] = rows;
         foreach (var passage in original.Passages)

@@ -159,8 +159,18 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     }
 
     /// <summary>The edges that have a name now.</summary>
-    public static Hand[] HandsNamed(PieceBuilder builder, string edge) =>
-        [.. new[] { Hand.Right, Hand.Left }.Where(h => string.Equals(builder.NameOf(h), edge, StringComparison.OrdinalIgnoreCase))];
+    public static Hand[] HandsNamed(PieceBuilder builder, string edge)
+    {
+        var right = string.Equals(builder.NameOf(Hand.Right), edge, StringComparison.OrdinalIgnoreCase);
+        var left = string.Equals(builder.NameOf(Hand.Left), edge, StringComparison.OrdinalIgnoreCase);
+        return (right, left) switch
+        {
+            (true, true) => [Hand.Right, Hand.Left],
+            (true, false) => [Hand.Right],
+            (false, true) => [Hand.Left],
+            _ => [],
+        };
+    }
 
     /// <summary>The one stitch that the last row is made of, in all sizes; null if there are several, or none.</summary>
     public Stitch? OnlyStitch()

@@ -24,6 +24,7 @@ internal static class PieceStatements
             case EdgeNameStatement name: EdgeNaming.Bind(context, piece, name); break;
             case RowStatement row: RowBinding.Bind(context, piece, row); break;
             case StraightStatement straight: StraightBinding.Bind(context, piece, straight); break;
+            case LeaveStatement { ForLater: true } later: LaterBinding.Bind(context, piece, later); break;
             case LeaveStatement leave: StepBinding.Bind(context, piece, leave); break;
             case AddStatement add: StepBinding.Bind(context, piece, add); break;
             case ShapeStatement shape: ShapeBinding.Bind(context, piece, shape); break;

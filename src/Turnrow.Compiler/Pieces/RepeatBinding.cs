@@ -69,16 +69,19 @@ internal static class RepeatBinding
         for (var ordinal = 0; ordinal < rows; ordinal++)
         {
             var row = builder.Rows[first - 1 + (ordinal % (last - first + 1))];
+            builder.WorkInRounds(row.IsRound);
+            builder.BeginOnSide(row.RightSide);
             foreach (var hand in (ReadOnlySpan<Hand>)[Hand.Right, Hand.Left])
             {
                 // An edge stays the edge that it is, whichever end of the row it now is; what words say goes by the row's ends.
                 if (row.StepAt(hand) is { } step && !SaidByWords(row.Plan, hand == row.StartsAt)) builder.AddStep(hand, step.Adds, step.Count, step.Origin);
             }
 
+            if (row.Short.Said > 0) builder.LeaveForLater(row.EndsAt, row.Short.Said, row.Origin);
             working.One(size, row.Work is null ? null : row.Plan, ordinal);
         }
     }
 
     private static bool SaidByWords(RowPlan plan, bool atStart) =>
-        plan is WordsPlan { Words: var words } && words.Count > 0 && (atStart ? words[0] is SlipOver : words[^1] is Leave);
+        plan is WordsPlan { Words: var words } && words.Count > 0 && (atStart ? words[0] is SlipOver : words[^1] is Leave { ForLater: false });
 }

@@ -14,6 +14,7 @@ internal static class RowBinding
     {
         if (!Begun.Check(context, piece, statement.Span)) return;
         var claim = new ClaimBinder(context).Bind(statement.Claim);
+        foreach (var builder in piece.Builders) builder.WorkInRounds(statement.IsRound);
         var counts = RowWorking.Bounded(context, piece, statement.Span, CountRows(context, piece, statement));
         CheckSide(context, piece, statement);
         TurningChainCheck.Add(context, statement.Items);
@@ -24,6 +25,11 @@ internal static class RowBinding
             var plan = words[i] is { } list ? new WordsPlan(list) : null;
             if (counts[i] is not { } count) piece.Builders[i].Doubt(true);
             else working.Rows(i, count, _ => plan);
+        }
+
+        for (var i = 0; i < context.Sizes; i++)
+        {
+            if ((words[i] is null || counts[i] is null) && context.Here.Has(i) && statement.Items is [.., LeaveItem { ForLater: true }]) piece.Builders[i].DoubtTurns(2);
         }
 
         working.Finish();
@@ -62,8 +68,8 @@ internal static class RowBinding
         if (statement.Side is not { } side) return;
         foreach (var builder in piece.Builders)
         {
-            // Which side the first row of a foundation has is the designer's to say.
-            if (builder.RowCount == 0 && builder.BeginsWithFoundation) builder.BeginOnSide(side.RightSide);
+            // Which side the first row of a foundation has is the designer's to say, and whether rows after rounds go on or back.
+            builder.BeginOnSide(side.RightSide);
         }
 
         // A number that is off by an odd number of rows puts the row on the other side as well: that was told.

@@ -33,6 +33,7 @@ internal sealed class RowsWanted(Context context, PieceState piece, RowExtentSyn
         Gauge?[] gauges, Rational?[] lengths, int?[]? marks)
     {
         var (passed, large) = (new List<int>(), new List<int>());
+        var heights = new HeightsSoFar(context, piece, extent);
         var so = new Rational?[context.Sizes];
         var counts = new int?[context.Sizes];
         for (var i = 0; i < counts.Length; i++)
@@ -40,7 +41,7 @@ internal sealed class RowsWanted(Context context, PieceState piece, RowExtentSyn
             var builder = piece.Builders[i];
             if (lengths[i] is not { } length || gauges[i] is not { } gauge || builder.RowsInDoubt || (marks is not null && marks[i] is null)) continue;
             var since = (marks?[i] ?? 1) - 1;
-            var height = extent.Extent == StraightExtent.To ? context.Gauges.HeightOf(builder.Rows, since) : Rational.Zero;
+            var height = extent.Extent == StraightExtent.To ? heights.Of(i, since) : Rational.Zero;
             so[i] = height;
             if (height is not { } done) continue;
             if (length - done is not { } left || gauge.RowsFor(left) is not { } exact)
@@ -55,6 +56,7 @@ internal sealed class RowsWanted(Context context, PieceState piece, RowExtentSyn
             else counts[i] = (int)Math.Min(rows, int.MaxValue);
         }
 
+        heights.Report();
         if (large.Count > 0) context.Findings.Add(TooLarge.At(extent.Amount.Span, context.Findings, large, Evaluator.LargestCount));
         if (passed.Count > 0) context.Findings.Add(LengthPassed.At(context, extent.Amount.Span, [.. passed], i => so[i]!.Value, i => lengths[i]!.Value, marks is not null));
         return counts;

@@ -14,6 +14,7 @@ internal static class ShapeBinding
     public static void Bind(Context context, PieceState piece, ShapeStatement statement)
     {
         Begun.Check(context, piece, statement.Span);
+        RowsOrRounds.Check(context, piece, statement.RowsWord);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
         var stitches = PlainCheck.Stitches(context, piece, statement.Span, "shape");
         var counts = PlainCheck.NothingToGoOnWith(piece, stitches) ? Sized.Same<int?>(context.Sizes, null)
@@ -25,7 +26,18 @@ internal static class ShapeBinding
             ? new SolvedShaping(context, piece, solve).Plans(counts)
             : new GivenShaping(context, piece, statement.Shapings).Plans(counts);
         Work(context, piece, statement, stitches, counts, plans);
+        DoubtTurns(context, piece, statement, plans);
         new ClaimBinder(context).CheckRow(piece, claim);
+    }
+
+    // Which rows turned is not known where the schedule is not; the next two rows work over all.
+    private static void DoubtTurns(Context context, PieceState piece, ShapeStatement statement, EdgeChanges?[] plans)
+    {
+        if (!statement.Shapings.Any(static shaping => shaping.Stages.Any(static stage => stage.Kind == StageKind.LeaveForLater))) return;
+        for (var i = 0; i < plans.Length; i++)
+        {
+            if (plans[i] is null && context.Here.Has(i)) piece.Builders[i].DoubtTurns(2);
+        }
     }
 
     private static void Work(
@@ -75,6 +87,12 @@ internal static class ShapeBinding
     {
         if (said is not { } step) return;
         var builder = piece.Builders[size];
+        if (step.ForLater)
+        {
+            builder.LeaveForLater(hand, step.Count, new Origin(statement));
+            return;
+        }
+
         if (builder.PendingStep(hand) is { } pending && pending.Adds != step.Adds)
         {
             context.Findings.Add(StepsMeet.At(context, statement.Span, [size], step.Adds));

@@ -24,7 +24,11 @@ internal readonly record struct ShapingManner(int? StitchesIn, Decreasing Way)
 }
 
 /// <summary>Chains added or stitches left at an edge before a row.</summary>
-internal readonly record struct EdgeStep(bool Adds, int Count);
+internal readonly record struct EdgeStep(bool Adds, int Count)
+{
+    /// <summary>True if the stitches left wait for a later row.</summary>
+    public bool ForLater { get; init; }
+}
 
 /// <summary>What is done at an edge in one row: a change in it, or a step before it.</summary>
 internal readonly record struct EdgeWork(EdgeChange Change, EdgeStep? Step);

@@ -1,4 +1,5 @@
 using Turnrow.Compiler.Claims;
+using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Fabric.Rows;
 using Turnrow.Syntax.Tree;
 
@@ -10,6 +11,7 @@ internal static class StraightBinding
     public static void Bind(Context context, PieceState piece, StraightStatement statement)
     {
         Begun.Check(context, piece, statement.Span);
+        RowsOrRounds.Check(context, piece, statement.RowsWord);
         var claim = new ClaimBinder(context).Bind(statement.Claim);
         var stitches = PlainCheck.Stitches(context, piece, statement.Span, "straight");
         var counts = RowWorking.Bounded(context, piece, statement.Amount.Span, new RowsWanted(context, piece, Extent(statement)).Count(stitches));
@@ -33,5 +35,5 @@ internal static class StraightBinding
     }
 
     private static RowExtentSyntax Extent(StraightStatement statement) =>
-        new(statement.Extent, statement.Amount, statement.From, statement.Fixes, statement.Span);
+        new(statement.Extent, statement.Amount, statement.From, statement.Fixes, statement.Span) { At = statement.At };
 }

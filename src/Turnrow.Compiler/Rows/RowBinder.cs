@@ -68,10 +68,12 @@ internal sealed partial class RowBinder(Context context)
             SpreadItem spread => SpreadWords(spread, inOnePlace),
             SkipItem skip => OfCount(skip.Count, n => new Skip(n)),
             SlipOverItem slip => OfCount(slip.Count, n => new SlipOver(n)),
+            HoldItem hold => context.Evaluate.Counts(hold.Count, 1).Select(n => n is { } x ? (Word?)new Hold(x, hold.Name.Text) : null),
+            BridgeItem bridge => context.Evaluate.Counts(bridge.Count, 1).Select(n => n is { } x ? (Word?)new Bridge(x, bridge.Name?.Text) : null),
             MarkCornerItem => Sized.Same<Word?>(context.Sizes, new MarkCorner()),
             RemoveCornersItem => Sized.Same<Word?>(context.Sizes, new RemoveCorners()),
-            LeaveItem { Count: null } => Sized.Same<Word?>(context.Sizes, new Leave(-1)),
-            LeaveItem leave => OfCount(leave.Count, n => new Leave(n)),
+            LeaveItem { Count: null } => Sized.Same<Word?>(context.Sizes, new Leave(-1) { ForLater = item is LeaveItem { ForLater: true } }),
+            LeaveItem leave => OfCount(leave.Count, n => new Leave(n) { ForLater = leave.ForLater }),
             _ => None(),
         };
         if (inOnePlace && item is not (StitchItem or GroupItem or MarkCornerItem)) return Refuse(NotInOnePlace.At(item.Span));
@@ -94,6 +96,11 @@ internal sealed partial class RowBinder(Context context)
         if (group.Place is not null && group.Times is not null) return Refuse(GroupBoth.At(group.Span));
         if (group.Place is null && group.Times is null) return Refuse(GroupNeither.At(group.Span));
         if (inOnePlace) return Refuse(NotInOnePlace.At(group.Span));
+        foreach (var item in group.Items)
+        {
+            if (item is HoldItem or BridgeItem) return Refuse(HoldInBracket.At(item.Span, item is BridgeItem));
+        }
+
         var inside = List(group.Items, group.Place is not null);
         if (group.Place is { } place)
         {

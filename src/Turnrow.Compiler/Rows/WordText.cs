@@ -17,13 +17,17 @@ internal sealed class WordText(Context context)
         RemoveCorners => "remove corners",
         Skip skip => $"skip {Number(skip.Count)}",
         SlipOver slip => $"slip over {Number(slip.Count)}",
-        Leave { Count: < 0 } => "leave the rest",
-        Leave leave => $"leave {Number(leave.Count)}",
+        Leave { Count: < 0 } rest => "leave the rest" + ForLater(rest),
+        Leave leave => $"leave {Number(leave.Count)}" + ForLater(leave),
+        Hold hold => $"hold {Number(hold.Count)} for {hold.Name}",
+        Bridge bridge => $"bridge {Number(bridge.Count)}" + (bridge.Name is { } name ? $" for {name}" : string.Empty),
         Repeat repeat => $"({OfList(repeat.Words)}) {Times(repeat.Amount)}",
         Spread spread => OfSpread(spread),
         ByPlace each => $"{context.Word(each.InStitch.Stitch)} in each st and {OfWork(each.InSpace with { Target = each.InSpace.Target with { Aim = Aim.EachOfKind, Remain = each.Remain } })}",
         _ => string.Empty,
     };
+
+    private static string ForLater(Leave leave) => leave.ForLater ? " for later" : string.Empty;
 
     /// <summary>The kind of place that a word goes to: "space", "ch-3 space", "dc".</summary>
     public string PlaceOf(Word word)

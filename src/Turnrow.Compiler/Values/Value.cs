@@ -19,7 +19,12 @@ internal static class Sized
     }
 
     /// <summary>Another value for each size.</summary>
-    public static TResult[] Select<T, TResult>(this T[] values, Func<T, TResult> result) => Array.ConvertAll(values, v => result(v));
+    public static TResult[] Select<T, TResult>(this T[] values, Func<T, TResult> result)
+    {
+        var results = new TResult[values.Length];
+        for (var i = 0; i < results.Length; i++) results[i] = result(values[i]);
+        return results;
+    }
 
     /// <summary>A value made for each size.</summary>
     public static T[] Each<T>(int sizes, Func<int, T> value)
@@ -32,12 +37,13 @@ internal static class Sized
     /// <summary>The indexes of the sizes that satisfy a condition.</summary>
     public static int[] Where(int sizes, Func<int, bool> condition)
     {
-        var found = new List<int>();
+        // Nearly always a search for what is wrong, of which there is none.
+        List<int>? found = null;
         for (var i = 0; i < sizes; i++)
         {
-            if (condition(i)) found.Add(i);
+            if (condition(i)) (found ??= []).Add(i);
         }
 
-        return [.. found];
+        return found is null ? [] : [.. found];
     }
 }

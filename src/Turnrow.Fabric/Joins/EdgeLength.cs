@@ -34,10 +34,21 @@ public static class EdgeLength
     {
         foreach (var side in edge)
         {
-            foreach (var row in side.Stretches.SelectMany(s => RowsOf(side.Piece, s)))
+            for (var i = 0; i < side.Stretches.Count; i++)
             {
-                if (GaugeBook.TallestOf(row) is { } stitch && gauges.Of(stitch) is null) return stitch;
+                if (WithoutGauge(side, side.Stretches[i], gauges) is { } stitch) return stitch;
             }
+        }
+
+        return null;
+    }
+
+    private static Stitch? WithoutGauge(JoinSide side, Stretch stretch, GaugeBook gauges)
+    {
+        var (from, to) = RowsOf(side.Piece, stretch);
+        for (var at = from; at < to; at++)
+        {
+            if (GaugeBook.TallestOf(side.Piece.Rows[at]) is { } stitch && gauges.Of(stitch) is null) return stitch;
         }
 
         return null;
@@ -59,11 +70,20 @@ public static class EdgeLength
     private static double? AlongRows(JoinSide side, Stretch stretch, GaugeBook gauges)
     {
         var (sum, height) = (0.0, 0.0);
-        foreach (var row in RowsOf(side.Piece, stretch))
+        var (measured, high, wide) = ((Gauge?)null, 0.0, 0.0);
+        var (from, to) = RowsOf(side.Piece, stretch);
+        for (var at = from; at < to; at++)
         {
-            if (GaugeOf(row, gauges) is not { } gauge || gauge.HeightOf(1) is not { } high || gauge.WidthOf(1) is not { } wide) return null;
-            height += high.ToDouble();
-            var across = side.Hand is { } hand ? ChangeAt(row, hand) * wide.ToDouble() : 0;
+            var row = side.Piece.Rows[at];
+            if (GaugeOf(row, gauges) is not { } gauge) return null;
+            if (!ReferenceEquals(gauge, measured))
+            {
+                if (gauge.HeightOf(1) is not { } ofRow || gauge.WidthOf(1) is not { } ofStitch) return null;
+                (measured, high, wide) = (gauge, ofRow.ToDouble(), ofStitch.ToDouble());
+            }
+
+            height += high;
+            var across = side.Hand is { } hand ? ChangeAt(row, hand) * wide : 0;
             if (across == 0) continue;
             sum += Math.Sqrt((height * height) + (across * across));
             height = 0;
@@ -75,17 +95,17 @@ public static class EdgeLength
     private static double? AlongStitches(JoinSide side, Stretch stretch, GaugeBook gauges)
     {
         if (stretch.Count == 0) return 0;
-        foreach (var row in RowsOf(side.Piece, stretch))
-            return GaugeOf(row, gauges)?.WidthOf(stretch.Count)?.ToDouble();
-        return null;
+        var (from, to) = RowsOf(side.Piece, stretch);
+        return from < to ? GaugeOf(side.Piece.Rows[from], gauges)?.WidthOf(stretch.Count)?.ToDouble() : null;
     }
 
-    // A step is as wide as the row that it is left of; what is added, and a foundation, as the row worked into it.
-    private static IEnumerable<Row> RowsOf(Piece piece, Stretch stretch)
+    // Where its rows are among the piece's. A step is as wide as the row that it is left of; what is added, and a foundation, as the row
+    // worked into it.
+    private static (int From, int To) RowsOf(Piece piece, Stretch stretch)
     {
-        if (stretch.Kind == StretchKind.RowEnds) return piece.Rows.Skip(stretch.FirstRow - 1).Take(stretch.Count);
         var after = stretch.Kind is StretchKind.AddedChain or StretchKind.Foundation || stretch.FirstRow == 0;
-        return piece.Rows.Skip(after ? stretch.FirstRow : stretch.FirstRow - 1).Take(1);
+        var from = after ? stretch.FirstRow : stretch.FirstRow - 1;
+        return (from, Math.Min(piece.Rows.Count, from + (stretch.Kind == StretchKind.RowEnds ? stretch.Count : 1)));
     }
 
     private static Gauge? GaugeOf(Row row, GaugeBook gauges) => GaugeBook.TallestOf(row) is { } stitch ? gauges.Of(stitch) : null;

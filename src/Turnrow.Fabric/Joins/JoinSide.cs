@@ -10,18 +10,39 @@ namespace Turnrow.Fabric.Joins;
 public sealed record JoinSide(Piece Piece, Hand? Hand, IReadOnlyList<Stretch> Stretches)
 {
     /// <summary>Row-ends in it.</summary>
-    public int RowEnds => Stretches.Where(s => s.Kind == StretchKind.RowEnds).Sum(s => s.Count);
+    public int RowEnds => Count(true);
 
     /// <summary>Stitches and chains in it.</summary>
-    public int Stitches => Stretches.Where(s => s.Kind != StretchKind.RowEnds).Sum(s => s.Count);
+    public int Stitches => Count(false);
+
+    private int Count(bool rowEnds)
+    {
+        var count = 0;
+        for (var i = 0; i < Stretches.Count; i++)
+        {
+            if (Stretches[i].Kind == StretchKind.RowEnds == rowEnds) count += Stretches[i].Count;
+        }
+
+        return count;
+    }
 }
 
 /// <summary>Finds the part of an edge that words mean.</summary>
 public static class EdgeSelection
 {
     /// <summary>The stretches of an edge with a name, or all of them.</summary>
-    public static JoinSide ByName(Piece piece, Hand hand, string? name) =>
-        new(piece, hand, [.. piece.At(hand).Stretches.Where(s => name is null || string.Equals(s.Name, name, StringComparison.OrdinalIgnoreCase))]);
+    public static JoinSide ByName(Piece piece, Hand hand, string? name)
+    {
+        var all = piece.At(hand).Stretches;
+        if (name is null) return new(piece, hand, all);
+        var named = new List<Stretch>();
+        for (var i = 0; i < all.Count; i++)
+        {
+            if (string.Equals(all[i].Name, name, StringComparison.OrdinalIgnoreCase)) named.Add(all[i]);
+        }
+
+        return new(piece, hand, named);
+    }
 
     /// <summary>The foundation edge.</summary>
     public static JoinSide Foundation(Piece piece)
@@ -48,6 +69,13 @@ public static class EdgeSelection
         return new(piece, null, open.Count > 0 ? open : [Of(StretchKind.OpenStitches, 0)]);
 
         Stretch Of(StretchKind kind, int count) => new(kind, piece.Rows.Count, count, null, null);
+    }
+
+    /// <summary>Stitches held inside a row, or the other side of a bridge, by their name; null if there are none.</summary>
+    public static JoinSide? Inner(Piece piece, string name)
+    {
+        var found = piece.Inner.Where(s => string.Equals(s.Name, name, StringComparison.OrdinalIgnoreCase)).ToList();
+        return found.Count > 0 ? new(piece, null, found) : null;
     }
 
     /// <summary>Only the row-ends from <paramref name="skip"/> on, so many; what lies between them stays in. Null if there are fewer.</summary>

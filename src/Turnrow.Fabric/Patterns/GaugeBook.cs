@@ -13,9 +13,9 @@ public sealed class GaugeBook(IReadOnlyList<Gauge> gauges)
     /// <summary>The gauge of a stitch; null if the pattern gives none.</summary>
     public Gauge? Of(Stitch stitch)
     {
-        foreach (var gauge in Gauges)
+        for (var i = 0; i < Gauges.Count; i++)
         {
-            if (gauge.Stitch == stitch) return gauge;
+            if (Gauges[i].Stitch == stitch) return Gauges[i];
         }
 
         return null;
@@ -26,9 +26,10 @@ public sealed class GaugeBook(IReadOnlyList<Gauge> gauges)
     {
         Stitch? tallest = null;
         if (row.Work is null) return (row.Plan as ShapedPlan)?.Stitch;
-        foreach (var kind in row.Work.Tops.Kinds())
+        var kinds = row.Work.Tops.Kinds();
+        for (var i = 0; i < kinds.Count; i++)
         {
-            if (kind.Place.Stitch is { } stitch && (tallest is null || stitch.Height > tallest.Height)) tallest = stitch;
+            if (kinds[i].Place.Stitch is { } stitch && (tallest is null || stitch.Height > tallest.Height)) tallest = stitch;
         }
 
         return tallest;

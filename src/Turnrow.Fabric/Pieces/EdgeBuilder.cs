@@ -28,6 +28,17 @@ internal sealed class EdgeBuilder(Hand hand)
     /// <summary>The names it has had.</summary>
     public IEnumerable<string> AllNames => _names.Distinct();
 
+    /// <summary>True if it has had a name, in whatever letters.</summary>
+    public bool HasHad(string name)
+    {
+        foreach (var had in _names)
+        {
+            if (string.Equals(had, name, StringComparison.OrdinalIgnoreCase)) return true;
+        }
+
+        return false;
+    }
+
     /// <summary>The name, for something made under it now.</summary>
     public string? UseName()
     {
@@ -45,9 +56,10 @@ internal sealed class EdgeBuilder(Hand hand)
         }
     }
 
-    /// <summary>Adds a row's end, and before it what a step left or added.</summary>
+    /// <summary>Adds a row's end, if it reaches the edge, and before it what a step left or added.</summary>
     public void Add(Row row, Step? step)
     {
+        if (!row.Reaches(hand)) return;
         if (step is not null) Add(row.Number - 1, step);
         if (LeftInWords(row) is > 0 and var left)
         {
@@ -57,7 +69,8 @@ internal sealed class EdgeBuilder(Hand hand)
 
         var stitch = EndStitch(row);
         var name = UseName();
-        if (_stretches.Count > 0 && _stretches[^1] is { Kind: StretchKind.RowEnds } last && last.Stitch == stitch && last.Name == name)
+        if (_stretches.Count > 0 && _stretches[^1] is { Kind: StretchKind.RowEnds } last && last.Stitch == stitch && last.Name == name
+            && last.FirstRow + last.Count + _rowsMore == row.Number)
         {
             _rowsMore++;
             return;

@@ -15,12 +15,18 @@ public sealed class Mirror(bool turnedOver)
 {
     private readonly Dictionary<IReadOnlyList<Word>, WordsPlan> _plans = [];
     private (ShapedPlan Plan, ShapedPlan Turned)? _last;
+    private bool _turns;
 
     /// <summary>
     /// True if, mirrored, stitches are left and chains added at one edge before one row: chains added one row apart go with the hook, not with
     /// the edge, so that they can meet what the original never put beside them.
     /// </summary>
     public bool StepsMeet { get; private set; }
+
+    /// <summary>
+    /// True if, mirrored, a row given in words would have to turn where it begins, or can't be worked because one before it turns a row later.
+    /// </summary>
+    public bool TurnsApart { get; private set; }
 
     /// <summary>Works the original's events after its beginning, mirrored, on a piece that has begun.</summary>
     public void Work(Piece original, PieceBuilder mirrored)
@@ -52,15 +58,28 @@ public sealed class Mirror(bool turnedOver)
             case StepEvent { Step: var made } edge:
                 AddStep(mirrored, edge.Hand.Opposite(), made);
                 break;
+            case LaterEvent later:
+                mirrored.LeaveForLater(later.Hand.Opposite(), later.Count, later.Origin);
+                _turns = true;
+                break;
             case ApartEvent apart:
                 mirrored.AddChainsApart(apart.Count, apart.Origin);
                 break;
             case RowEvent row:
-                if (!row.Worked) mirrored.Doubt(false);
-                mirrored.WorkRow(PlanOf(row.Plan), row.Origin, row.Ordinal);
+                Row(row, mirrored);
+                break;
+            case RoundsEvent rounds:
+                mirrored.WorkInRounds(rounds.Rounds);
+                break;
+            case SideEvent side:
+                mirrored.BeginOnSide(side.RightSide != turnedOver);
                 break;
             case FastenOffEvent:
                 mirrored.FastenOff();
+                break;
+            case TurnsDoubtEvent doubt:
+                // The mirror turns a row later, and so is sure a row later.
+                mirrored.DoubtTurns(doubt.Rows + 1);
                 break;
             case RowsDoubtEvent:
                 mirrored.DoubtRows();
@@ -72,6 +91,20 @@ public sealed class Mirror(bool turnedOver)
                 mirrored.Doubt(doubt.Rows);
                 break;
         }
+    }
+
+    private void Row(RowEvent row, PieceBuilder mirrored)
+    {
+        if (!row.Worked) mirrored.Doubt(false);
+        // Said by words, a row turns where it ends. Its mirror image would have to begin there, with the yarn at the edge.
+        if (!turnedOver && row.Worked && row.Plan is WordsPlan { Words: [.., Leave { ForLater: true, Count: > 0 }] })
+        {
+            TurnsApart = true;
+            mirrored.Doubt(true);
+        }
+
+        var fault = mirrored.WorkRow(PlanOf(row.Plan), row.Origin, row.Ordinal);
+        TurnsApart |= fault is not null && row.Worked && _turns;
     }
 
     private void AddStep(PieceBuilder mirrored, Hand hand, Step step)
@@ -92,6 +125,8 @@ public sealed class Mirror(bool turnedOver)
         if (plan is ShapedPlan shaped) return Turned(shaped);
         var words = ((WordsPlan)plan).Words;
         if (turnedOver) return plan;
+        // All across is all across from either end, however many wait there.
+        if (_turns && words is [Work { Takes: 1, Makes: 1, Amount.Reach: Reach.Across, Target.Aim: Aim.Next } across]) return new WordsPlan([across with { Amount = Amount.Across, Corners = 0 }]);
         if (!_plans.TryGetValue(words, out var turned)) _plans[words] = turned = new WordsPlan(WordReversal.Reverse(words));
         return turned;
     }

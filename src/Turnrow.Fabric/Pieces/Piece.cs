@@ -34,12 +34,37 @@ public sealed record PartStart(Piece Base, int FromRight, int Count, bool Joined
     }
 }
 
+/// <summary>The last rows of earlier pieces, over which one row goes.</summary>
+/// <param name="Parts">What it goes over, from its right edge to its left.</param>
+/// <param name="Joined">True if yarn is joined anew, false if the yarn of the piece where it starts goes on.</param>
+public sealed record AcrossStart(IReadOnlyList<PartStart> Parts, bool Joined) : PieceStart
+{
+    /// <summary>The part that the first row is worked over first, if it has the right side or not.</summary>
+    public PartStart First(bool rightSide) => rightSide ? Parts[0] : Parts[^1];
+
+    /// <summary>The places of all parts, from the right edge; null if any is not known.</summary>
+    public PlaceSequence? PlacesFromRight()
+    {
+        PlaceSequence? all = null;
+        foreach (var part in Parts)
+        {
+            if (part.PlacesFromRight() is not { } places) return null;
+            all = all is null ? places : all.Then(places);
+        }
+
+        return all;
+    }
+}
+
 /// <summary>Stitches picked up along edges.</summary>
 /// <param name="Walk">The edges in the order in which they are walked.</param>
 /// <param name="RightSide">True if the right side faces while picking up.</param>
 /// <param name="Joined">True if yarn is joined anew.</param>
 public sealed record PickUpStart(IReadOnlyList<PickUpLeg> Walk, bool RightSide, bool Joined) : PieceStart
 {
+    /// <summary>True if the row is joined to a round.</summary>
+    public bool Around { get; init; }
+
     /// <summary>True if a number of stitches is spread over the walk by the lengths of its stretches.</summary>
     public bool IsEven { get; init; }
 
@@ -130,6 +155,9 @@ public sealed record Piece(
     /// <summary>True if an error leaves it in doubt which places of the last row are corners.</summary>
     public bool CornersInDoubt { get; init; }
 
+    /// <summary>Edges inside it, row by row: stitches held, and the other sides of bridges.</summary>
+    public IReadOnlyList<Stretch> Inner { get; init; } = [];
+
     /// <summary>What was done to make it, for whatever is made like it.</summary>
     internal IReadOnlyList<PieceEvent> Events { get; init; } = [];
 
@@ -140,7 +168,10 @@ public sealed record Piece(
     public bool EndsOnRightSide => Rows.Count > 0 && Rows[^1].RightSide;
 
     /// <summary>Where the hook is after the last row.</summary>
-    public Hand HookAt => Rows.Count > 0 ? Rows[^1].EndsAt : Hand.Right;
+    public Hand HookAt => Rows.Count == 0 ? Hand.Right : Rows[^1].IsRound ? Rows[^1].StartsAt : Rows[^1].EndsAt;
+
+    /// <summary>True if the last row is a round; false if there is none yet.</summary>
+    public bool EndsInRounds => Rows.Count > 0 && Rows[^1].IsRound;
 
     /// <summary>The walk along an edge.</summary>
     public EdgeWalk At(Hand hand) => hand == Hand.Right ? Right : Left;

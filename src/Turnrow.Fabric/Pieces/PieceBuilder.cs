@@ -9,7 +9,7 @@ namespace Turnrow.Fabric.Pieces;
 /// Makes a piece of one size, row by row. It knows where the hook is, what the next row is worked over, and what both edges are
 /// made of. What can't be worked comes back as a <see cref="RowFault"/>; from then on the count is not known until it is told again.
 /// </summary>
-public sealed class PieceBuilder
+public sealed partial class PieceBuilder
 {
     /// <summary>The most rows that a piece may have.</summary>
     public const int MostRows = 20_000;
@@ -20,12 +20,12 @@ public sealed class PieceBuilder
     private readonly EdgeBuilder _right = new(Hand.Right);
     private readonly EdgeBuilder _left = new(Hand.Left);
     private readonly StepBook _steps = new();
+    private readonly List<Stretch> _inner = [];
     private RowCache _cache;
     private PieceStart? _start;
     private RowBegins _begins = RowBegins.Foundation;
-    private PlaceSequence? _ahead;
+    private Course _course = new(true);
     private int _chainsGiven = -1;
-    private bool _firstRowRightSide = true;
     private bool _fastenedOff;
     private bool _cornersInDoubt;
 
@@ -49,9 +49,12 @@ public sealed class PieceBuilder
     public IReadOnlyList<Row> Rows => _rows;
 
     /// <summary>True if the next row is a right-side row.</summary>
-    public bool NextIsRightSide => int.IsEvenInteger(_rows.Count) == _firstRowRightSide;
+    public bool NextIsRightSide => _course.NextIsRightSide;
 
-    /// <summary>The edge where the hook is, and where the next row starts.</summary>
+    /// <summary>True if the next row is a round: its end is joined to its beginning, and the next one goes on in the same direction.</summary>
+    public bool InRounds => _course.InRounds;
+
+    /// <summary>The edge where the next row starts: in rows that is where the hook is; a round begins and ends there.</summary>
     public Hand HookAt => Frame.StartOf(NextIsRightSide);
 
     /// <summary>True if the piece has begun.</summary>
@@ -74,9 +77,9 @@ public sealed class PieceBuilder
     {
         get
         {
-            if (_ahead is null) return null;
+            if (_course.Ahead is not { } ahead) return null;
             var (start, end) = StepsOf(_rows.Count + 1);
-            return StepBook.Over(_ahead, start, end);
+            return Reachable(ahead) is { } reachable ? StepBook.Over(reachable, start, end) : null;
         }
     }
 
@@ -98,7 +101,7 @@ public sealed class PieceBuilder
     public void BeginWithStitches(int stitches)
     {
         Begin(new FoundationStart(0, false), RowBegins.Foundation, true);
-        _ahead = PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), stitches);
+        _course.Set(PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), stitches));
     }
 
     /// <summary>Begins with so many chains; the first row's first stitch decides how many stitches they give.</summary>
@@ -111,11 +114,19 @@ public sealed class PieceBuilder
     /// <summary>Begins from part of an earlier piece's last row. The next row has the side after that row's.</summary>
     public void BeginPart(PartStart part)
     {
-        var rightSide = !part.Base.EndsOnRightSide;
-        Begin(part, part.Joined ? RowBegins.Joined : RowBegins.Turned, rightSide);
-        _ahead = rightSide ? part.PlacesFromRight() : part.PlacesFromRight()?.Reversed();
+        Begin(part, part.Joined ? RowBegins.Joined : RowBegins.Turned, true);
+        _course = Course.After(part.Base.Rows[^1], part.PlacesFromRight());
         RowsInDoubt = part.Base.RowsInDoubt;
         _cornersInDoubt = part.Base.CornersInDoubt;
+    }
+
+    /// <summary>Begins from the last rows of several pieces, over which the first row goes.</summary>
+    public void BeginAcross(AcrossStart across)
+    {
+        Begin(across, across.Joined ? RowBegins.Joined : RowBegins.Turned, true);
+        _course = Course.After(across.Parts.FirstOrDefault(static p => !p.Base.EndsInRounds, across.Parts[0]).Base.Rows[^1], across.PlacesFromRight());
+        RowsInDoubt = across.Parts.Any(static p => p.Base.RowsInDoubt);
+        _cornersInDoubt = across.Parts.Any(static p => p.Base.CornersInDoubt);
     }
 
     /// <summary>
@@ -125,7 +136,8 @@ public sealed class PieceBuilder
     public void BeginPickUp(PickUpStart pickUp, Stitch stitch, int? stitches, Origin origin)
     {
         Begin(pickUp, pickUp.Joined ? RowBegins.PickedUpJoined : RowBegins.PickedUp, pickUp.RightSide);
-        _ahead = stitches is { } count ? PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), count) : null;
+        _course.InRounds = pickUp.Around;
+        _course.Set(stitches is { } count ? PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), count) : null);
         WorkRow(PickUpWords.PlanOf(pickUp, stitch), origin, 0);
     }
 
@@ -136,10 +148,23 @@ public sealed class PieceBuilder
         _cornersInDoubt = true;
     }
 
-    /// <summary>Says which side the first row has; without effect once there is a row.</summary>
+    /// <summary>Says which side the next row has, where it may have either: the first row, or the first one after rounds.</summary>
     public void BeginOnSide(bool rightSide)
     {
-        if (_rows.Count == 0) _firstRowRightSide = rightSide;
+        if (!SideIsOpen || rightSide == NextIsRightSide) return;
+        if (_rows.Count > 0 || _start is PartStart or AcrossStart) _events.Add(new SideEvent(rightSide));
+        _course = _course.On(rightSide);
+    }
+
+    /// <summary>True if the designer says which side the next row has.</summary>
+    public bool SideIsOpen => _course.SideIsOpen && (_rows.Count > 0 || BeginsWithFoundation || _start is PartStart or AcrossStart);
+
+    /// <summary>From the next row on the piece is worked in rounds, or back and forth in rows.</summary>
+    public void WorkInRounds(bool rounds)
+    {
+        if (_course.InRounds == rounds) return;
+        _events.Add(new RoundsEvent(rounds));
+        _course.InRounds = rounds;
     }
 
     /// <summary>Names an edge from the next row on, or from the beginning: what is picked up has a row before anything can be said of it.</summary>
@@ -155,6 +180,9 @@ public sealed class PieceBuilder
 
     /// <summary>The names that an edge has had so far.</summary>
     public IEnumerable<string> NamesOf(Hand hand) => Edge(hand).AllNames;
+
+    /// <summary>True if an edge has had a name, in whatever letters.</summary>
+    public bool HasHadName(Hand hand, string name) => Edge(hand).HasHad(name);
 
     /// <summary>Leaves stitches unworked or adds chains at an edge, before the next row.</summary>
     public void AddStep(Hand hand, bool adds, int count, Origin origin)
@@ -194,12 +222,22 @@ public sealed class PieceBuilder
         var number = _rows.Count + 1;
         var (start, end) = StepsOf(number);
         var fault = Work(plan, start, end, out var work, out var words);
-        if (work is not null) TakeStepsFromWords(ref work, ref start, ref end, origin);
-        var row = new Row(number, NextIsRightSide, _begins, work, start, end, plan, ordinal) { Origin = origin };
+        var turns = ShortWork.None;
+        if (work is null)
+        {
+            LoseWaiting(plan);
+        }
+        else
+        {
+            TakeStepsFromWords(ref work, ref start, ref end, origin);
+            turns = TakeShortWork(ref work, end, number, origin);
+        }
+
+        var row = new Row(number, NextIsRightSide, Begins, work, start, end, plan, ordinal) { Origin = origin, IsRound = InRounds, Short = turns };
         _events.Add(new RowEvent(plan is WordsPlan ? new WordsPlan(words) : plan, work is not null, origin, ordinal));
         Lay(row);
-        if (_rows.Count == 1 && _start is FoundationStart { GivenAsChains: false }) _start = new FoundationStart(work?.Opening.Chains ?? 0, false);
-        _ahead = work?.Tops.Reversed();
+        if (_rows.Count == 1 && _start is FoundationStart { GivenAsChains: false }) _start = new FoundationStart(ChainsOf(row), false);
+        _course = Course.After(row);
         LastWork = work;
         _begins = RowBegins.Turned;
         _chainsGiven = -1;
@@ -226,10 +264,11 @@ public sealed class PieceBuilder
     public void Doubt(bool rows)
     {
         _events.Add(new DoubtEvent(rows, null));
-        _ahead = null;
+        _course.Set(null);
         LastWork = null;
         _chainsGiven = -1;
         RowsInDoubt |= rows;
+        LoseWaiting(null);
         // A row that can't be read may have been worked over them: what is said at an edge next need not meet them.
         if (rows) _steps.ForgetAfter(_rows.Count);
     }
@@ -241,7 +280,7 @@ public sealed class PieceBuilder
         var stitch = LastStitch() ?? StitchBook.Single;
         var (start, end) = StepsOf(_rows.Count + 1);
         var before = (long)stitches - StepBook.GainOf(start) - StepBook.GainOf(end);
-        _ahead = before is >= 0 and <= int.MaxValue ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null;
+        _course.Set(before is >= 0 and <= int.MaxValue && _rows.Count >= _waitingKnownFrom ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null);
         LastWork = null;
         _chainsGiven = -1;
         _cornersInDoubt = true;
@@ -255,9 +294,10 @@ public sealed class PieceBuilder
     /// <summary>The piece as it stands.</summary>
     public Piece Finish() => new(Name, _start, [.. _rows], _right.Walk(), _left.Walk(), _fastenedOff)
     {
-        Top = _rows.Count > 0 ? _ahead?.Reversed() : null,
+        Top = _rows.Count > 0 ? _course.Last : null,
+        Inner = [.. _inner],
         RowsInDoubt = RowsInDoubt,
-        CornersInDoubt = _cornersInDoubt || (_rows.Count > 0 && _ahead is null),
+        CornersInDoubt = _cornersInDoubt || (_rows.Count > 0 && _course.Last is null),
         Events = _events,
     };
 
@@ -265,15 +305,23 @@ public sealed class PieceBuilder
     {
         _start = start;
         _begins = begins;
-        _firstRowRightSide = rightSide;
+        _course = _course.On(rightSide);
         HasBegun = true;
     }
+
+    // A round goes on where the round before it was joined; after rows it begins where they were turned, or is joined there.
+    private RowBegins Begins => InRounds && _begins == RowBegins.Foundation ? RowBegins.Ring
+        : _begins == RowBegins.Turned && _course.GoesOn ? RowBegins.Round
+        : _begins;
+
+    // A ring is as many chains as it has places; a foundation that is turned has those of the turning chain too.
+    private static int ChainsOf(Row row) => row.Work is not { } work ? 0 : row.Begins == RowBegins.Ring ? work.Below.Count : work.Opening.Chains;
 
     private EdgeBuilder Edge(Hand hand) => hand == Hand.Right ? _right : _left;
 
     private (Step? Start, Step? End) StepsOf(int row)
     {
-        var startsAt = Frame.StartOf(int.IsOddInteger(row) == _firstRowRightSide);
+        var startsAt = HookAt;
         return (_steps.At(startsAt, row), _steps.At(startsAt.Opposite(), row));
     }
 
@@ -281,18 +329,21 @@ public sealed class PieceBuilder
     {
         work = null;
         words = plan is ShapedPlan shaped ? _cache.WordsOf(shaped, HookAt) : plan.WordsFrom(HookAt);
-        if (_chainsGiven >= 0) _ahead = Openings.PlacesOf(_chainsGiven, words, RuleOf);
+        if (_chainsGiven >= 0) _course.Set(InRounds ? Openings.RingOf(_chainsGiven) : Openings.PlacesOf(_chainsGiven, words, RuleOf));
         // A claim tells how many stitches there are, not which of them are corners.
-        if (_ahead is null || (_cornersInDoubt && Corners.AreSaid(words))) return null;
-        if (StepBook.Over(_ahead, start, end) is not { } below)
+        if (_course.Ahead is not { } ahead || (_cornersInDoubt && Corners.AreSaid(words))) return null;
+        if (RoundFault(words, start, end) is { } atEdge) return atEdge;
+        if (TurnFault(plan, words, start, end) is { } turned) return turned;
+        if (Reachable(ahead) is not { } reachable) return TooMuchForLater(ahead);
+        if (StepBook.Over(reachable, start, end) is not { } below)
         {
             var left = StepBook.LeftBy(start) + StepBook.LeftBy(end);
             var origin = StepBook.LeftBy(start) > 0 ? start!.Origin : end!.Origin;
-            return new RowFault(RowFaultKind.NotEnough, new Leave(left) { Origin = origin }, left, _ahead.Count, 0);
+            return new RowFault(RowFaultKind.NotEnough, new Leave(left) { Origin = origin }, left, reachable.Count, 0);
         }
 
         if (below.Count > PlaceSequenceBuilder.MostPlaces) return new RowFault(RowFaultKind.TooLong, null, 0, 0, 0);
-        if (_cache.Find(words, below, start, _begins) is { } known)
+        if (_cache.Find(words, below, start, Begins) is { } known)
         {
             (work, words) = (known, known.Words);
             return null;
@@ -300,10 +351,10 @@ public sealed class PieceBuilder
 
         var worked = RowWorker.Work(words, below);
         if (worked.Fault is not null) return worked.Fault;
-        var opening = Openings.Of(_begins, worked.Words, RuleOf, below.Count, start);
+        var opening = Openings.Of(Begins, worked.Words, RuleOf, below.Count, start);
         var marked = Openings.MarkFirst(worked.Tops, opening, opening.FirstStitchIn > 0 ? PlaceKind.SkippedChains : PlaceKind.TurningChain);
         work = new RowWork(worked.Words, below, _cache.Intern(marked), opening);
-        _cache.Keep(words, start, _begins, work);
+        _cache.Keep(words, start, Begins, work);
         words = worked.Words;
         return null;
     }
@@ -319,7 +370,7 @@ public sealed class PieceBuilder
             work = work with { Words = words, Below = work.Below.Slice(slip.Count, work.Below.Count - slip.Count) };
         }
 
-        if (words.Count > 0 && words[^1] is Leave { Count: > 0 } leave && end is null)
+        if (words.Count > 0 && words[^1] is Leave { Count: > 0, ForLater: false } leave && end is null)
         {
             end = new Step(false, leave.Count, Edge(HookAt.Opposite()).Name) { Origin = origin };
             work = work with { Words = [.. words.Take(words.Count - 1)], Below = work.Below.Slice(0, work.Below.Count - leave.Count) };
@@ -329,11 +380,20 @@ public sealed class PieceBuilder
     private void Lay(Row row)
     {
         _rows.Add(row);
+        // Of a row that could not be worked the edges inside it are known all the same.
+        var inner = row.Work?.Inner ?? (row.Plan is WordsPlan said ? RowWork.InnerOf(said.Words) : []);
+        for (var i = 0; i < inner.Count; i++) _inner.Add(InnerOf(row, inner[i]));
+        // A round has no ends that could be an edge.
+        if (row.IsRound) return;
         foreach (var hand in (ReadOnlySpan<Hand>)[Hand.Right, Hand.Left])
         {
             Edge(hand).Add(row, row.StepAt(hand));
         }
     }
+
+    private static Stretch InnerOf(Row row, Word word) => word is Hold hold
+        ? new Stretch(StretchKind.HeldStitches, row.Number, hold.Count, null, hold.Name)
+        : new Stretch(StretchKind.BridgeChain, row.Number, ((Bridge)word).Count, null, ((Bridge)word).Name);
 
     private Stitch? LastStitch()
     {

@@ -15,6 +15,8 @@ internal sealed record NameEvent(Hand Hand, string Name, bool FromBeginning) : P
 
 internal sealed record StepEvent(Hand Hand, Step Step) : PieceEvent;
 
+internal sealed record LaterEvent(Hand Hand, int Count, Origin Origin) : PieceEvent;
+
 internal sealed record ApartEvent(int Count, Origin Origin) : PieceEvent;
 
 /// <param name="Plan">The plan; its words with every number known.</param>
@@ -22,6 +24,15 @@ internal sealed record ApartEvent(int Count, Origin Origin) : PieceEvent;
 /// <param name="Origin">The line that made the row.</param>
 /// <param name="Ordinal">Its number among that line's rows.</param>
 internal sealed record RowEvent(RowPlan Plan, bool Worked, Origin Origin, int Ordinal) : PieceEvent;
+
+/// <summary>From here on the piece is worked in rounds, or in rows.</summary>
+internal sealed record RoundsEvent(bool Rounds) : PieceEvent;
+
+/// <summary>The next row, which may have either, has a side.</summary>
+internal sealed record SideEvent(bool RightSide) : PieceEvent;
+
+/// <summary>What waits for later rows is in doubt for so many rows.</summary>
+internal sealed record TurnsDoubtEvent(int Rows) : PieceEvent;
 
 internal sealed record FastenOffEvent : PieceEvent;
 

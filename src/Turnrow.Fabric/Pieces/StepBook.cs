@@ -12,7 +12,7 @@ internal sealed class StepBook
     public Step? At(Hand hand, int row) => _steps.GetValueOrDefault((hand, row));
 
     /// <summary>The steps laid for rows after one.</summary>
-    public IEnumerable<Step> After(int row) => _steps.Where(s => s.Key.Row > row).Select(s => s.Value);
+    public IEnumerable<Step> After(int row) => _steps.Count == 0 ? [] : _steps.Where(s => s.Key.Row > row).Select(s => s.Value);
 
     /// <summary>Lays a step. Where several meet at one edge of one row (left twice in a row, say), they are one.</summary>
     public void Lay(Hand hand, Step step, int row)

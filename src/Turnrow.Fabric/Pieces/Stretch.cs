@@ -23,11 +23,17 @@ public enum StretchKind : byte
 
     /// <summary>Stitches of the last row that no part goes on from, where others do.</summary>
     OpenStitches,
+
+    /// <summary>Stitches held inside a row.</summary>
+    HeldStitches,
+
+    /// <summary>The other side of a bridge of chains.</summary>
+    BridgeChain,
 }
 
 /// <summary>A part of an edge that is all of one kind and has one name.</summary>
 /// <param name="Kind">What it is made of.</param>
-/// <param name="FirstRow">Of row-ends the first row; of a step the row before it.</param>
+/// <param name="FirstRow">Of row-ends the first row; of a step the row before it; of what is held or bridged the row that does so.</param>
 /// <param name="Count">Number of row-ends, stitches or chains.</param>
 /// <param name="Stitch">Of row-ends, the stitch at the rows' ends; else null.</param>
 /// <param name="Name">The edge's name there; null if it has none.</param>

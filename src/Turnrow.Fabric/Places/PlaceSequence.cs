@@ -44,7 +44,7 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
         for (var i = 0; i < segments.Length; i++)
         {
             var segment = Segments[segments.Length - 1 - i];
-            segments[i] = segment.Unit.Count == 1 ? segment : new PlaceSegment([.. segment.Unit.Reverse()], segment.Times);
+            segments[i] = segment.Unit.Count == 1 ? segment : new PlaceSegment(Turned(segment.Unit), segment.Times);
         }
 
         _reversed = new PlaceSequence(segments) { _reversed = this };
@@ -74,35 +74,28 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     /// <summary>So many places ahead of a cursor; they must be there.</summary>
     public static PlaceSequence Ahead(PlaceCursor cursor, int count)
     {
+        if (count <= 0) return Empty;
+        var run = cursor.CurrentRun(count);
+        if (run.Count == count) return Of(run.Place, count);
         var builder = new PlaceSequenceBuilder();
-        var left = count;
-        while (left > 0)
-        {
-            // Repeats that lie within stay repeats.
-            if (cursor.AtRepeat(out var segment, out var times) && segment.UnitCount <= left)
-            {
-                var units = Math.Min(times, left / segment.UnitCount);
-                builder.Add(new PlaceSegment(segment.Unit, units));
-                cursor.Pass(units * segment.UnitCount);
-                left -= units * segment.UnitCount;
-                continue;
-            }
-
-            var run = cursor.CurrentRun(left);
-            builder.Add(run.Place, run.Count);
-            cursor.Pass(run.Count);
-            left -= run.Count;
-        }
-
+        builder.AddAhead(ref cursor, count);
         return builder.Build();
     }
 
     /// <summary>The same places, one of them a corner, or no corner any more.</summary>
     public PlaceSequence WithCornerAt(int index, bool corner)
     {
-        var here = Slice(index, 1).First;
+        var cursor = new PlaceCursor(this);
+        cursor.Pass(index);
+        var here = cursor.Next;
         if (here.IsCorner == corner) return this;
-        return Slice(0, index).Then(Of(here with { IsCorner = corner }, 1)).Then(Slice(index + 1, Count - index - 1));
+        cursor = new PlaceCursor(this);
+        var builder = new PlaceSequenceBuilder(long.MaxValue);
+        builder.AddAhead(ref cursor, index);
+        builder.Add(here with { IsCorner = corner }, 1);
+        cursor.Pass(1);
+        builder.AddAhead(ref cursor, Count - index - 1);
+        return builder.Build();
     }
 
     /// <summary>The first place; the sequence must not be empty.</summary>
@@ -154,6 +147,13 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     /// <inheritdoc/>
     public override int GetHashCode() => _hash ??= Hash();
 
+    private static PlaceRun[] Turned(IReadOnlyList<PlaceRun> unit)
+    {
+        var turned = new PlaceRun[unit.Count];
+        for (var i = 0; i < turned.Length; i++) turned[i] = unit[turned.Length - 1 - i];
+        return turned;
+    }
+
     private int Hash()
     {
         var hash = new HashCode();
@@ -170,19 +170,30 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
     private List<PlaceRun> FindKinds()
     {
         var kinds = new List<PlaceRun>();
-        foreach (var segment in Segments)
+        for (var i = 0; i < Segments.Count; i++)
         {
-            foreach (var run in segment.Unit)
+            var segment = Segments[i];
+            for (var j = 0; j < segment.Unit.Count; j++)
             {
                 // A marker makes no other kind of stitch.
-                var place = run.Place with { IsCorner = false };
-                var at = kinds.FindIndex(k => k.Place == place);
-                var count = run.Count * segment.Times;
+                var place = segment.Unit[j].Place with { IsCorner = false };
+                var at = IndexOf(kinds, place);
+                var count = segment.Unit[j].Count * segment.Times;
                 if (at < 0) kinds.Add(new PlaceRun(place, count));
                 else kinds[at] = new PlaceRun(place, kinds[at].Count + count);
             }
         }
 
         return kinds;
+    }
+
+    private static int IndexOf(List<PlaceRun> kinds, Place place)
+    {
+        for (var i = 0; i < kinds.Count; i++)
+        {
+            if (kinds[i].Place == place) return i;
+        }
+
+        return -1;
     }
 }

@@ -4,8 +4,10 @@ namespace Turnrow.Fabric.Places;
 /// <param name="most">How many places there may be; how long a row may become where it is worked.</param>
 internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.MostPlaces)
 {
-    private readonly List<PlaceSegment> _segments = [];
-    private readonly List<PlaceRun> _open = [];
+    // A list that is full goes into the sequence as it is, and what comes after it begins one of its own: a copy of each would cost more
+    // than working the row.
+    private List<PlaceSegment>? _segments;
+    private List<PlaceRun>? _open;
 
     /// <summary>The most runs that a repeated unit may hold; beyond that a row is refused, not laid out.</summary>
     public const int LongestUnit = 20_000;
@@ -21,13 +23,9 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
     public void Add(Place place, int count)
     {
         if (count <= 0 || !Grow((long)count * Math.Max(1, place.Chains))) return;
-        if (_open.Count > 0 && _open[^1].Place == place)
-        {
-            _open[^1] = new PlaceRun(place, _open[^1].Count + count);
-            return;
-        }
-
-        _open.Add(new PlaceRun(place, count));
+        _open ??= [];
+        if (_open.Count > 0 && _open[^1].Place == place) _open[^1] = new PlaceRun(place, _open[^1].Count + count);
+        else _open.Add(new PlaceRun(place, count));
     }
 
     public void Add(PlaceSegment segment)
@@ -40,6 +38,7 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
 
         if (!Grow(segment.LengthOfUnit() * segment.Times)) return;
         Close();
+        _segments ??= [];
         if (_segments.Count > 0 && SameUnit(_segments[^1].Unit, segment.Unit))
         {
             _segments[^1] = new PlaceSegment(segment.Unit, _segments[^1].Times + segment.Times);
@@ -47,6 +46,27 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
         }
 
         _segments.Add(segment);
+    }
+
+    /// <summary>Adds so many places ahead of a cursor, which passes them; they must be there. Repeats that lie within stay repeats.</summary>
+    public void AddAhead(ref PlaceCursor cursor, int count)
+    {
+        while (count > 0)
+        {
+            if (cursor.AtRepeat(out var segment, out var times) && segment.UnitCount <= count)
+            {
+                var units = Math.Min(times, count / segment.UnitCount);
+                Add(units == segment.Times ? segment : new PlaceSegment(segment.Unit, units));
+                cursor.Pass(units * segment.UnitCount);
+                count -= units * segment.UnitCount;
+                continue;
+            }
+
+            var run = cursor.CurrentRun(count);
+            Add(run.Place, run.Count);
+            cursor.Pass(run.Count);
+            count -= run.Count;
+        }
     }
 
     public void Add(PlaceSequence sequence)
@@ -81,7 +101,7 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
     public bool MarkLast()
     {
         OpenLast();
-        if (_open.Count == 0) return false;
+        if (_open is not { Count: > 0 }) return false;
         var last = _open[^1];
         if (last.Place.IsCorner) return true;
         _open.RemoveAt(_open.Count - 1);
@@ -93,7 +113,10 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
     public PlaceSequence Build()
     {
         Close();
-        return _segments.Count == 0 ? PlaceSequence.Empty : new PlaceSequence([.. _segments]);
+        if (_segments is not { Count: > 0 }) return PlaceSequence.Empty;
+        var built = new PlaceSequence(_segments);
+        _segments = null;
+        return built;
     }
 
     private static long FlatLength(PlaceSequence sequence)
@@ -136,17 +159,17 @@ internal sealed class PlaceSequenceBuilder(long most = PlaceSequenceBuilder.Most
     // The last time of a repeat stands by itself, so that its last place can be another one.
     private void OpenLast()
     {
-        if (_open.Count > 0 || _segments.Count == 0) return;
+        if (_open is { Count: > 0 } || _segments is not { Count: > 0 }) return;
         var last = _segments[^1];
         _segments.RemoveAt(_segments.Count - 1);
         if (last.Times > 1) _segments.Add(new PlaceSegment(last.Unit, last.Times - 1));
-        _open.AddRange(last.Unit);
+        _open = [.. last.Unit];
     }
 
     private void Close()
     {
-        if (_open.Count == 0) return;
-        _segments.Add(new PlaceSegment([.. _open], 1));
-        _open.Clear();
+        if (_open is not { Count: > 0 }) return;
+        (_segments ??= []).Add(new PlaceSegment(_open, 1));
+        _open = null;
     }
 }

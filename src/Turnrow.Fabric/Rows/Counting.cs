@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Stitches;
 
 namespace Turnrow.Fabric.Rows;
@@ -11,7 +12,7 @@ public enum Counting
     /// <summary>A turning chain is left out even where it stands for a stitch.</summary>
     WithoutTurningChain,
 
-    /// <summary>Chains of spaces are taken in.</summary>
+    /// <summary>Chains of spaces and bridges are taken in.</summary>
     WithChains,
 }
 
@@ -24,10 +25,12 @@ public static class RowCounts
     /// <param name="stitch">The kind; null for all.</param>
     public static int Count(this RowWork work, Counting counting, Stitch? stitch = null)
     {
-        var count = stitch is null ? work.Stitches : work.Tops.CountWhere(p => p.IsStitch && p.Stitch == stitch);
+        var count = stitch is null ? work.Stitches : Of(stitch, work);
         if (counting == Counting.WithoutTurningChain && work.Opening.Counts && (stitch is null || stitch == work.Opening.Stitch)) count--;
         if (counting != Counting.WithChains || stitch is not null) return count;
-        foreach (var kind in work.Tops.Kinds()) count += kind.Place.Chains * kind.Count;
+        foreach (var kind in work.Tops.Kinds()) count += (kind.Place.Kind == PlaceKind.AddedChain ? 1 : kind.Place.Chains) * kind.Count;
         return count;
     }
+
+    private static int Of(Stitch stitch, RowWork work) => work.Tops.CountWhere(p => p.IsStitch && p.Stitch == stitch);
 }

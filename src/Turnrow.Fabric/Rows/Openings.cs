@@ -26,7 +26,10 @@ internal static class Openings
         return PlaceSequence.Of(chain, Math.Max(0, rule.StitchesOf(chains - (rule.CountsInFoundation ? SpaceAfterFirst(words) : 0))));
     }
 
-    /// <summary>The opening of a row that is turned, joined or picked up.</summary>
+    /// <summary>The places of a ring of chains that the designer counted: a round takes each of them.</summary>
+    public static PlaceSequence RingOf(int chains) => PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), chains);
+
+    /// <summary>The opening of a row that is turned, joined, picked up or worked round.</summary>
     public static Opening OfRow(IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf)
     {
         switch (First(words))
@@ -59,7 +62,7 @@ internal static class Openings
     {
         if (!opening.Counts || tops.Count == 0 || tops.First.Kind != PlaceKind.Stitch) return tops;
         var (chain, first) = (new PlaceRun(tops.First with { Kind = kind }, 1), tops.Segments[0]);
-        if (first is not { Unit: [{ Count: > 1 } run], Times: 1 }) return PlaceSequence.Of(chain.Place, 1).Then(tops.Slice(1, tops.Count - 1));
+        if (first is not { Unit: [{ Count: > 1 } run], Times: 1 }) return Beginning(chain.Place, tops);
         // Nearly every row begins with a run, which the chain takes one place of.
         var segments = new PlaceSegment[tops.Segments.Count];
         for (var i = 1; i < segments.Length; i++) segments[i] = tops.Segments[i];
@@ -67,47 +70,61 @@ internal static class Openings
         return new PlaceSequence(segments);
     }
 
-    private static Word? First(IReadOnlyList<Word> words) => Single(words).FirstOrDefault();
-
-    // The words of a row one after the other, brackets opened, as far as they are worked at all.
-    private static IEnumerable<Word> Single(IReadOnlyList<Word> words)
+    private static PlaceSequence Beginning(Place first, PlaceSequence tops)
     {
-        foreach (var word in words)
+        var (builder, cursor) = (new PlaceSequenceBuilder(long.MaxValue), new PlaceCursor(tops));
+        builder.Add(first, 1);
+        cursor.Pass(1);
+        builder.AddAhead(ref cursor, tops.Count - 1);
+        return builder.Build();
+    }
+
+    private static Word? First(IReadOnlyList<Word> words)
+    {
+        var (first, second) = ((Word?)null, (Word?)null);
+        FindTwo(words, ref first, ref second);
+        return first;
+    }
+
+    // The first two words of a row, brackets opened, as far as they are worked at all.
+    private static void FindTwo(IReadOnlyList<Word> words, ref Word? first, ref Word? second)
+    {
+        for (var i = 0; i < words.Count && second is null; i++)
         {
-            switch (word)
+            switch (words[i])
             {
                 case Work { Amount: { Reach: Reach.Fixed or Reach.ToCorner, Times: 0 } } or Repeat { Amount: { Reach: Reach.Fixed, Times: 0 } }:
                     break;
                 case Work or Chains:
-                    yield return word;
+                    Take(words[i], ref first, ref second);
                     break;
                 case Spread spread:
-                    yield return Work.Plain(spread.Stitch, Amount.Once);
+                    Take(Work.Plain(spread.Stitch, Amount.Once), ref first, ref second);
                     break;
                 case ByPlace each:
-                    yield return each.InStitch;
+                    Take(each.InStitch, ref first, ref second);
                     break;
                 case Group group:
-                    foreach (var inner in Single(group.Words)) yield return inner;
+                    FindTwo(group.Words, ref first, ref second);
                     break;
                 case Repeat repeat:
-                    foreach (var inner in Single(repeat.Words)) yield return inner;
+                    FindTwo(repeat.Words, ref first, ref second);
                     break;
             }
         }
     }
 
+    private static void Take(Word word, ref Word? first, ref Word? second)
+    {
+        if (first is null) first = word;
+        else second = word;
+    }
+
     /// <summary>Chains of the space straight after a single first stitch, for which one chain is made with the turning chain's.</summary>
     public static int SpaceAfterFirst(IReadOnlyList<Word> words)
     {
-        Word? first = null;
-        foreach (var word in Single(words))
-        {
-            if (first is not null) return word is Chains chains ? chains.Count : 0;
-            if (word is not Work { Makes: 1, Takes: 1, Amount: { Reach: Reach.Fixed, Times: 1 } }) return 0;
-            first = word;
-        }
-
-        return 0;
+        var (first, second) = ((Word?)null, (Word?)null);
+        FindTwo(words, ref first, ref second);
+        return first is Work { Makes: 1, Takes: 1, Amount: { Reach: Reach.Fixed, Times: 1 } } && second is Chains chains ? chains.Count : 0;
     }
 }

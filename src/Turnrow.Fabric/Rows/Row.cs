@@ -34,6 +34,12 @@ public enum RowBegins : byte
 
     /// <summary>The row is picked up along an edge, with yarn joined anew.</summary>
     PickedUpJoined,
+
+    /// <summary>The round is worked into a foundation chain that is joined into a ring.</summary>
+    Ring,
+
+    /// <summary>The round goes on where the end of the round or row before was joined to its beginning.</summary>
+    Round,
 }
 
 /// <summary>The chain that a row opens with.</summary>
@@ -51,11 +57,26 @@ public sealed record Opening(Stitch? Stitch, int Chains, bool Counts, int FirstS
 /// <param name="Opening">The chain that it opens with.</param>
 public sealed record RowWork(IReadOnlyList<Word> Words, PlaceSequence Below, PlaceSequence Tops, Opening Opening)
 {
+    /// <summary>Edges inside the row: stitches held and the other sides of bridges, in working order.</summary>
+    public IReadOnlyList<Word> Inner { get; } = InnerOf(Words);
+
     /// <summary>Stitches made.</summary>
     public int Stitches { get; } = Tops.CountWhere(static p => p.IsStitch);
 
     /// <summary>Spaces made.</summary>
     public int Spaces { get; } = Tops.CountWhere(static p => p.Kind == PlaceKind.Space);
+
+    // They stand in no bracket: each is an edge of its own.
+    internal static IReadOnlyList<Word> InnerOf(IReadOnlyList<Word> words)
+    {
+        List<Word>? inner = null;
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (words[i] is Hold or Bridge) (inner ??= []).Add(words[i]);
+        }
+
+        return inner ?? (IReadOnlyList<Word>)[];
+    }
 }
 
 /// <summary>One row of a piece.</summary>
@@ -73,11 +94,20 @@ public sealed record Row(
     /// <summary>The line that made it.</summary>
     public Origin Origin { get; init; }
 
-    /// <summary>The edge where it starts.</summary>
+    /// <summary>True if its end is joined to its beginning.</summary>
+    public bool IsRound { get; init; }
+
+    /// <summary>What it has to do with stitches left for later.</summary>
+    public ShortWork Short { get; init; } = ShortWork.None;
+
+    /// <summary>The edge where it starts; of a round the right one, where it is joined.</summary>
     public Hand StartsAt => Frame.StartOf(RightSide);
 
-    /// <summary>The edge where it ends, and where the hook is after it.</summary>
+    /// <summary>The edge where it ends. After a row the hook is there; after a round it is where the round started.</summary>
     public Hand EndsAt => StartsAt.Opposite();
+
+    /// <summary>True if it reaches an edge: it neither turns before it nor starts where a row before it turned.</summary>
+    public bool Reaches(Hand hand) => hand == StartsAt ? !Short.StartsAtTurn : Short.Waiting == 0;
 
     /// <summary>The step at an edge; null for none.</summary>
     public Step? StepAt(Hand hand) => hand == StartsAt ? Start : End;

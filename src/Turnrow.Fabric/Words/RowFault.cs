@@ -63,6 +63,15 @@ public enum RowFaultKind
     /// <summary>More is worked into a corner by words of its own.</summary>
     CornerAgain,
 
+    /// <summary>Stitches are left or chains added at an edge before a round, which has none.</summary>
+    StepInRound,
+
+    /// <summary>The first row over a foundation would turn before its end.</summary>
+    TurnInFirstRow,
+
+    /// <summary>Stitches are left for good or chains added at an edge that the row does not reach.</summary>
+    EdgeNotReached,
+
     /// <summary>The row is too long to be laid out.</summary>
     TooLong,
 }

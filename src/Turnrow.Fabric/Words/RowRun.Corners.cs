@@ -53,7 +53,7 @@ internal sealed partial class RowRun
         corners = 0;
         var places = PlaceSequence.Ahead(_cursor, work.Takes * times);
         if (!TakePlaces(work, work.Takes * times)) return false;
-        corners = places.CountWhere(static p => p.IsCorner);
+        corners = CornersIn(places);
         if (work.Takes > 1) return WorkTogether(work, places);
         return OneEach(work, places, PlaceSequence.Of(Place.TopOf(work.Stitch), work.Makes), static _ => true);
     }
@@ -61,12 +61,14 @@ internal sealed partial class RowRun
     // The same in each of some places; those that are not meant are passed over.
     private bool OneEach(Word word, PlaceSequence places, PlaceSequence made, Func<Place, bool> isMeant)
     {
-        var all = new PlaceSequenceBuilder();
-        foreach (var segment in places.Segments)
+        for (var i = 0; i < places.Segments.Count; i++)
         {
-            var unit = new PlaceSequenceBuilder();
-            foreach (var run in segment.Unit)
+            var segment = places.Segments[i];
+            // What comes once goes straight to the row.
+            var unit = segment.Times == 1 ? _tops : new PlaceSequenceBuilder();
+            for (var j = 0; j < segment.Unit.Count; j++)
             {
+                var run = segment.Unit[j];
                 if (!isMeant(run.Place))
                 {
                     if (run.Place.IsCorner) return Failed(RowFaultKind.CornerPassed, word, 1);
@@ -79,13 +81,13 @@ internal sealed partial class RowRun
             }
 
             if (unit.TooLong) return Failed(RowFaultKind.TooLong, word, 0);
-            all.AddTimes(unit.Build(), segment.Times);
+            if (segment.Times > 1) _tops.AddTimes(unit.Build(), segment.Times);
         }
 
-        if (all.TooLong) return Failed(RowFaultKind.TooLong, word, 0);
-        _tops.Add(all.Build());
-        return true;
+        return !_tops.TooLong || Failed(RowFaultKind.TooLong, word, 0);
     }
+
+    private static int CornersIn(PlaceSequence places) => places.HasCorners ? places.CountWhere(static p => p.IsCorner) : 0;
 
     // A corner that is the middle one of the stitches worked together is carried up; any other would be lost.
     private bool WorkTogether(Work work, PlaceSequence places)

@@ -18,7 +18,7 @@ internal sealed partial class RowRun(PlaceSequence below)
 
     public WorkedRow Row(IReadOnlyList<Word> words)
     {
-        _removes = words.Any(static w => w is RemoveCorners);
+        for (var i = 0; i < words.Count; i++) _removes |= words[i] is RemoveCorners;
         var done = InOrder(words);
         if (_fault is null && _tops.TooLong) Fail(RowFaultKind.TooLong, null, 0, 0);
         if (_fault is null && _cursor.Remaining > 0) Fail(RowFaultKind.LeftOver, null, 0, _cursor.Remaining);
@@ -28,8 +28,9 @@ internal sealed partial class RowRun(PlaceSequence below)
     private List<Word> InOrder(IReadOnlyList<Word> words)
     {
         var done = new List<Word>(words.Count);
-        foreach (var word in words)
+        for (var i = 0; i < words.Count; i++)
         {
+            var word = words[i];
             if (++_steps > MostSteps || _tops.TooLong) Fail(RowFaultKind.TooLong, word, 0, 0);
             if (_left && _fault is null) Fail(RowFaultKind.AfterLeave, word, 0, 0);
             if (_fault is not null) break;
@@ -51,6 +52,9 @@ internal sealed partial class RowRun(PlaceSequence below)
             case Skip skip: PassOver(skip, skip.Count, done); break;
             case SlipOver slip: Slip(slip, done); break;
             case Leave leave: LeaveUnworked(leave, done); break;
+            case Hold hold when MeetsCorner(hold.Count): Fail(RowFaultKind.CornerPassed, hold, 0, 1); break;
+            case Hold hold: PassOver(hold, hold.Count, done); break;
+            case Bridge bridge: _tops.Add(new Place(PlaceKind.AddedChain, null, 0), bridge.Count); done.Add(bridge); break;
             case MarkCorner mark: Mark(mark, done); break;
             case RemoveCorners remove: done.Add(remove); break;
             case Spread spread: SpreadOut(spread, done); break;

@@ -219,7 +219,19 @@ public sealed record Skip(int Count) : Word;
 public sealed record SlipOver(int Count) : Word;
 
 /// <summary>Places at the end of the row that stay unworked; <see cref="Count"/> below 0 for all that remain.</summary>
-public sealed record Leave(int Count) : Word;
+public sealed record Leave(int Count) : Word
+{
+    /// <summary>True if they wait for a later row, false if they are left for good.</summary>
+    public bool ForLater { get; init; }
+}
+
+/// <summary>Places inside the row that are not worked but kept, with a name, for another piece to take up.</summary>
+public sealed record Hold(int Count, string Name) : Word;
+
+/// <summary>
+/// Chains over a gap, most often over stitches held: the next row is worked into each of them. Their other side is an edge; it may have a name.
+/// </summary>
+public sealed record Bridge(int Count, string? Name) : Word;
 
 /// <summary>Words worked one after the other so many times.</summary>
 public sealed record Repeat(IReadOnlyList<Word> Words, Amount Amount) : Word

@@ -13,6 +13,7 @@ public static class WordCounts
         Skip skip => skip.Count,
         SlipOver slip => slip.Count,
         Leave leave => leave.Count,
+        Hold hold => hold.Count,
         Repeat { Ways.Count: > 0 } repeat => Sum(repeat.Ways, Takes),
         Repeat repeat => Sum(repeat.Words, Takes) * repeat.Amount.Times,
         _ => 0,

@@ -52,6 +52,7 @@ internal static class Chart
         var bands = sheet.Layout.Bands;
         foreach (var band in bands.OfType<RowBand>()) rows.Shade(band);
         if (bands[0] is RowBand first) new BasePainter(sheet).Draw(first);
+        foreach (var band in bands.OfType<RowBand>()) new WaitingPainter(sheet, band).DrawLeaders();
         var hidden = new HiddenPainter(sheet);
         for (var i = 0; i < bands.Count; i++)
         {

@@ -28,7 +28,7 @@ internal sealed class ChartText(ChartLayout layout, string size, Terms terms, Co
     {
         get
         {
-            var rows = layout.Rows.Count == 1 ? "1 row" : string.Create(Culture, $"{layout.Rows.Count} rows");
+            var rows = layout.Rows.Count == 1 ? $"1 {Names.Row(layout.Rows[0].Row)}" : string.Create(Culture, $"{layout.Rows.Count} {Names.Row(layout.Rows[^1].Row)}s");
             var folded = layout.Axis.Folds.Count > 0 ? ", its plain middle folded into gaps that say how many" : string.Empty;
             return $"To be seen: {rows} from the foot up, {Stitches(layout.Rows[0].Row)} in the first and {Stitches(layout.Rows[^1].Row)} in the last{folded}; every number where its row starts, wrong-side rows shaded.";
         }
@@ -74,7 +74,8 @@ internal sealed class ChartText(ChartLayout layout, string size, Terms terms, Co
 
     private void Append(StringBuilder text, Row row)
     {
-        text.Append(Culture, $" Row {row.Number}, {(row.RightSide ? "right" : "wrong")} side, from the {(row.StartsAt == Hand.Right ? "right" : "left")}: ");
+        if (row.IsRound) text.Append(Culture, $" Round {row.Number}: ");
+        else text.Append(Culture, $" Row {row.Number}, {(row.RightSide ? "right" : "wrong")} side, from the {(row.StartsAt == Hand.Right ? "right" : "left")}: ");
         if (row.Work is not { } work)
         {
             text.Append("not known.");
@@ -85,6 +86,8 @@ internal sealed class ChartText(ChartLayout layout, string size, Terms terms, Co
         var tally = new Tally();
         foreach (var kind in work.Tops.Kinds()) tally.Add(kind.Place.Stitch, kind.Count);
         text.Append(tally.In(terms));
+        if (row.Short.Taken > 0) text.Append(Culture, $", the last of them over {row.Short.Taken} left before");
+        if (row.Short.Left > 0) text.Append(Culture, $", {row.Short.Left} stitches left for later at its end");
         if (row.End is { } end) text.Append(", ").Append(StepText(end, "end").TrimEnd(' ', ','));
         text.Append('.');
     }

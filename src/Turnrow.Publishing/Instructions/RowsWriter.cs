@@ -2,7 +2,6 @@ using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
 using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Instructions.Folding;
-using Turnrow.Publishing.Instructions.Telling;
 using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions;
@@ -50,12 +49,12 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         {
             rows = WithBefore(rows, exact);
             var alone = rows.Sizes.All(static s => s.Rows.Count == 1);
-            Add(rows, None(rows), (alone ? "As Row " : "Repeat Row ") + exact.Written(), Growth.Of(rows, None(rows), pattern.Counting));
+            Add(rows, None(rows), (alone ? $"As {One(rows)} " : $"Repeat {One(rows)} ") + exact.Written(), Growth.Of(rows, None(rows), pattern.Counting));
             _repeating = (rows, exact, paragraphs.Count - 1);
         }
         else if (once && _references.Nearly(rows.Sizes, 0) is { } near)
         {
-            Add(rows, None(rows), AsNearly(row, near.Row, near.EndsOtherwise), null);
+            Add(rows, None(rows), AsNearly(rows, near.Row, near.EndsOtherwise), null);
             if (row.Remarks.Count == 0) _references.Add(rows.Sizes, 0);
         }
         else
@@ -66,7 +65,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
             var first = more.Times.Select(static _ => 1);
             var number = NumberOf(more, None(more));
             var single = more.Sizes.All(static s => s.Rows.Count == 2);
-            Add(more, first, (single ? "As Row " : "Repeat Row ") + number.Written(), Growth.Of(more, first, pattern.Counting));
+            Add(more, first, (single ? $"As {One(rows)} " : $"Repeat {One(rows)} ") + number.Written(), Growth.Of(more, first, pattern.Counting));
             rows = more;
             _repeating = (more with { Sizes = [.. more.Sizes.Select(static s => s with { Rows = [.. s.Rows.Skip(1)] })] }, number, paragraphs.Count - 1);
         }
@@ -86,11 +85,12 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         };
     }
 
-    private string AsNearly(RowDescription row, Sized<int> number, bool endsOtherwise)
+    private string AsNearly(FoldedRows rows, Sized<int> number, bool endsOtherwise)
     {
+        var row = rows.Round[0].Row;
         var ending = endsOtherwise && row.EndsIn is { } top ? $", ending in {top.Written(words)}" : string.Empty;
         var remarks = row.Remarks.Count > 0 ? $"; {row.Remarks.Written(words)}" : string.Empty;
-        return $"As Row {number.Written()}{ending}{remarks}";
+        return $"As {One(rows)} {number.Written()}{ending}{remarks}";
     }
 
     private void WriteOut(FoldedRows rows)
@@ -100,7 +100,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         foreach (var before in row.Before.Phrases) paragraphs.Add($"{only}{Wording.Sentence(before.Written(words))}.");
         var remarks = row.Remarks.Count > 0 ? $"; {row.Remarks.Written(words)}" : string.Empty;
         var text = $"{Wording.Sentence(row.Working.Written(words))}{remarks}.";
-        paragraphs.Add($"{only}**Row {NumberOf(rows, None(rows)).Written()}{SideOf(rows, None(rows))}:** {text}{CountOf(rows, None(rows), false)}");
+        paragraphs.Add($"{only}**{One(rows)} {NumberOf(rows, None(rows)).Written()}{SideOf(rows, None(rows))}:** {text}{CountOf(rows, None(rows), false)}");
         _references.Add(rows.Sizes, 0);
     }
 
@@ -111,14 +111,14 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         {
             var before = Sized.Over(NumberOf(rows, None(rows)).Values.Zip(rows.RoundRows.Values, static (n, count) => n - count));
             var more = Numbers.MoreTimes(rows.Times);
-            Add(rows, None(rows), $"Repeat the last {rows.RoundRows.Written()} rows {more}{RestOf(rows, before)}", Growth.Of(rows, None(rows), pattern.Counting));
+            Add(rows, None(rows), $"Repeat the last {rows.RoundRows.Written()} {Many(rows)} {more}{RestOf(rows, before)}", Growth.Of(rows, None(rows), pattern.Counting));
             return;
         }
 
         if (InOrder(rows) is { } first)
         {
             var last = Sized.Over(first.Values.Zip(rows.RoundRows.Values, static (n, count) => n + count - 1));
-            var text = $"Repeat Rows {first.WrittenTo(last)} in order, {Numbers.Times(rows.Times)}{RestOf(rows, first)}";
+            var text = $"Repeat {One(rows)}s {first.WrittenTo(last)} in order, {Numbers.Times(rows.Times)}{RestOf(rows, first)}";
             Add(rows, None(rows), text, Growth.Of(rows, None(rows), pattern.Counting));
             return;
         }
@@ -130,7 +130,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         Add(
             again,
             again.RoundRows,
-            $"Repeat the last {again.RoundRows.Written()} rows {times}{RestOf(again, NumberOf(again, None(again)))}",
+            $"Repeat the last {again.RoundRows.Written()} {Many(again)} {times}{RestOf(again, NumberOf(again, None(again)))}",
             Growth.Of(again, again.RoundRows, pattern.Counting));
     }
 
@@ -157,14 +157,14 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         var text = string.Empty;
         var at = Enumerable.Range(0, rows.Sizes.Count).Where(i => rows.Rest.Values[i] > 0).ToList();
         if (at.Count < rows.Sizes.Count) text = $" ({names.OnlyWithin([.. at.Select(i => rows.Sizes[i].Size)])})";
-        var rest = FirstOfThem(Sized.Over(at.Select(i => rows.Rest.Values[i])), Sized.Over(at.Select(i => first.Values[i])));
+        var rest = FirstOfThem(rows, Sized.Over(at.Select(i => rows.Rest.Values[i])), Sized.Over(at.Select(i => first.Values[i])));
         return $", then{text} {rest} once more";
     }
 
-    private static string FirstOfThem(Sized<int> count, Sized<int> first)
+    private static string FirstOfThem(FoldedRows rows, Sized<int> count, Sized<int> first)
     {
         if (!count.All(static n => n == 1)) return $"the first {count.Written()} of them";
-        return first.IsOne ? $"Row {first.Written()}" : "the first of them";
+        return first.IsOne ? $"{One(rows)} {first.Written()}" : "the first of them";
     }
 
     // A paragraph for rows without the first so many, named by their numbers, with the last one's count.
@@ -173,7 +173,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         var first = NumberOf(rows, without);
         var last = Sized.Over(rows.Sizes.Select(static s => s.Rows[^1].Row.Number));
         var one = first.Equals(last);
-        var label = one ? $"Row {first.Written()}{SideOf(rows, without)}" : $"Rows {first.WrittenTo(last)}";
+        var label = one ? $"{One(rows)} {first.Written()}{SideOf(rows, without)}" : $"{One(rows)}s {first.WrittenTo(last)}";
         var end = text.EndsWith('.') ? string.Empty : ".";
         var added = one ? string.Empty : Said(growth, rows);
         paragraphs.Add($"{OnlySizes(rows)}**{label}:** {text}{added}{end}{CountOf(rows, null, !one && IsEven(rows, without))}");
@@ -185,7 +185,7 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
         var number = growth.Change.Select(Math.Abs);
         var stitch = Counted(rows, null)?.OnlyStitch is { } only ? words.Stitch(only) : number.All(static n => n == 1) ? words.St : words.Sts;
         var more = growth.Change.First > 0 ? "more" : "fewer";
-        var every = growth.Every.All(static n => n == 1) ? "each row" : $"every {growth.Every.Written()} rows";
+        var every = growth.Every.All(static n => n == 1) ? $"each {(IsRound(rows) ? "round" : "row")}" : $"every {growth.Every.Written()} {Many(rows)}";
         return $"; {number.Written()} {stitch} {more} {every}";
     }
 
@@ -207,29 +207,44 @@ internal sealed class RowsWriter(Pattern pattern, SizeNames names, Wording words
     {
         if (rows.Sizes.Max(static s => s.Rows.Count) < RowsToMeasure) return;
         var heights = new List<Rational>();
+        var atEdges = false;
         foreach (var size in rows.Sizes)
         {
-            if (size.Rows[^1].Row.Plan is not ShapedPlan { IsPlain: true }) return;
-            if (pattern.Gauges.HeightOf([.. size.Piece.Rows.Take(size.Rows[^1].Row.Number)]) is not { } height) return;
+            if (size.Rows[^1].Row is not { Plan: ShapedPlan { IsPlain: true }, Short.IsNone: true }) return;
+            IReadOnlyList<Row> done = [.. size.Piece.Rows.Take(size.Rows[^1].Row.Number)];
+            if (HeightAt(done, Hand.Right) is not { } height || HeightAt(done, Hand.Left) != height) return;
+            atEdges |= done.Any(static row => !row.Short.IsNone);
             heights.Add(height);
         }
 
         _repeating = null;
-        paragraphs[^1] += $" Piece measures {Lengths.Both(Sized.Over(heights), pattern.InInches)}.";
+        paragraphs[^1] += $" Piece measures {Lengths.Both(Sized.Over(heights), pattern.InInches)}{(atEdges ? " at its edges" : string.Empty)}.";
     }
+
+    // Short rows do not reach an edge: where the edges differ, there is no one height to be told.
+    private Rational? HeightAt(IReadOnlyList<Row> rows, Hand hand) => pattern.Gauges.HeightOf([.. rows.Where(row => row.Reaches(hand))]);
 
     private string OnlySizes(FoldedRows rows) => names.Only(rows.SizeIndexes);
 
     private static Sized<int> None(FoldedRows rows) => rows.Times.Select(static _ => 0);
 
+    // A line makes rows or rounds, never both.
+    private static bool IsRound(FoldedRows rows) => rows.Sizes[0].Rows is [{ Row.IsRound: true }, ..];
+
+    private static string One(FoldedRows rows) => IsRound(rows) ? "Round" : "Row";
+
+    private static string Many(FoldedRows rows) => IsRound(rows) ? "rounds" : "rows";
+
     private static Sized<int> NumberOf(FoldedRows rows, Sized<int> index) =>
         Sized.Over(rows.Sizes.Select((s, i) => s.Rows[index.Values[i]].Row.Number));
 
-    private string SideOf(FoldedRows rows, Sized<int> index) =>
-        $" ({Sized.Over(rows.Sizes.Select((s, i) => s.Rows[index.Values[i]].Row.RightSide)).Written(words.Side)})";
+    // The right side of a round always faces, and goes without saying.
+    private string SideOf(FoldedRows rows, Sized<int> index) => IsRound(rows)
+        ? string.Empty
+        : $" ({Sized.Over(rows.Sizes.Select((s, i) => s.Rows[index.Values[i]].Row.RightSide)).Written(words.Side)})";
 
     private string CountOf(FoldedRows rows, Sized<int>? index, bool inEach) =>
-        Counted(rows, index) is { } count ? $" [{count.Written(words)}{(inEach ? " in each row" : string.Empty)}]" : string.Empty;
+        Counted(rows, index) is { } count ? $" [{count.Written(words)}{(inEach ? $" in each {(IsRound(rows) ? "round" : "row")}" : string.Empty)}]" : string.Empty;
 
     // Of the last row where no index is given.
     private RowCount? Counted(FoldedRows rows, Sized<int>? index) =>

@@ -81,10 +81,10 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
     // Eased, only the ends meet for certain.
     private string Together(Wording words)
     {
-        if (Eased) return string.Empty;
+        if (Eased) return Turns();
         var parts = First.Parts.Concat(Second.Parts).ToList();
         var how = (Rows: parts.Exists(static p => p.Rows is not null), Stitches: parts.Exists(static p => p.Rows is null || p.HasSteps));
-        return how switch
+        return Turns() + how switch
         {
             { Rows: true, Stitches: true } => $" Match them row for row and {words.St} for {words.St}.",
             { Rows: true } => " Match them row for row.",
@@ -108,7 +108,13 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
         var further = first.IsOne && second.IsOne
             ? string.Empty
             : $", and so on to Row {first.Last.Written()} of {one.PieceName} with Row {meetsLast.Written()} of {other.PieceName}";
-        return $"Match them row for row, Row {first.First.Written()} of {one.PieceName} with Row {meetsFirst.Written()} of {other.PieceName}{further}{AtSteps(words)}.";
+        return $"Match them row for row, Row {first.First.Written()} of {one.PieceName} with Row {meetsFirst.Written()} of {other.PieceName}{further}{AtSteps(words)}.{Turns()}";
+    }
+
+    private string Turns()
+    {
+        var pieces = First.Parts.Concat(Second.Parts).Where(static part => part.HasTurns).Select(static part => part.PieceName).Distinct().ToList();
+        return pieces.Count == 0 ? string.Empty : $" Short rows of {Wording.List(pieces)} turn before this edge and have no end here.";
     }
 
     private string AtSteps(Wording words) => First.Parts[0].HasSteps && Second.Parts[0].HasSteps ? $", and the edges between rows {words.St} for {words.St}" : string.Empty;
@@ -179,6 +185,9 @@ internal sealed record RowSpan(Sized<int> First, Sized<int> Last)
 /// <summary>One edge of a seam.</summary>
 internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchKind Kind, RowSpan? Rows, RowSpan? OpenBefore, RowSpan? OpenBehind, bool HasSteps)
 {
+    /// <summary>True if short rows among its rows do not reach the edge.</summary>
+    public bool HasTurns { get; init; }
+
     public string PieceName => Names.Title(Piece);
 
     public string EdgeTitle
@@ -203,15 +212,18 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
         var rows = Span(ends[0].FirstRow, ends[^1].LastRow);
         // Rows of the same name that are not in the seam stay open.
         var named = side.Piece.At(hand).Stretches.Where(s => s.Kind == StretchKind.RowEnds && s.Name == name).ToList();
-        var before = named.Count > 0 && named[0].FirstRow < ends[0].FirstRow ? Span(named[0].FirstRow, ends[0].FirstRow - 1) : null;
-        var behind = named.Count > 0 && named[^1].LastRow > ends[^1].LastRow ? Span(ends[^1].LastRow + 1, named[^1].LastRow) : null;
-        return new SeamSide(side.Piece.Name, name, hand, StretchKind.RowEnds, rows, before, behind, ends.Count < side.Stretches.Count);
+        var before = named.Count > 0 && named[0].FirstRow < ends[0].FirstRow ? Span(named[0].FirstRow, named.Max(s => Math.Min(s.LastRow, ends[0].FirstRow - 1))) : null;
+        var behind = named.Count > 0 && named[^1].LastRow > ends[^1].LastRow ? Span(named.Where(s => s.LastRow > ends[^1].LastRow).Min(s => Math.Max(s.FirstRow, ends[^1].LastRow + 1)), named[^1].LastRow) : null;
+        return new SeamSide(side.Piece.Name, name, hand, StretchKind.RowEnds, rows, before, behind, ends.Count < side.Stretches.Count)
+        {
+            HasTurns = named.Count > 0 && named.Sum(static s => s.Count) < named[^1].LastRow - named[0].FirstRow + 1,
+        };
     }
 
     public SeamSide? And(SeamSide other)
     {
         var alike = Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind
-            && HasSteps == other.HasSteps && Rows is null == other.Rows is null && OpenBefore is null == other.OpenBefore is null
+            && HasSteps == other.HasSteps && HasTurns == other.HasTurns && Rows is null == other.Rows is null && OpenBefore is null == other.OpenBefore is null
             && OpenBehind is null == other.OpenBehind is null;
         return alike
             ? this with

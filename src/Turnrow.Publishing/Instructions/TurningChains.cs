@@ -10,6 +10,8 @@ namespace Turnrow.Publishing.Instructions;
 internal sealed class TurningChains
 {
     private readonly List<Opening> _ways = [];
+    private readonly HashSet<Opening> _ofRows = [];
+    private readonly HashSet<Opening> _ofRounds = [];
 
     private TurningChains()
     {
@@ -17,6 +19,12 @@ internal sealed class TurningChains
 
     /// <summary>Each way in which rows are turned, in order of first use.</summary>
     public IReadOnlyList<Opening> Ways => _ways;
+
+    /// <summary>True if rows that are turned begin in this way.</summary>
+    public bool IsOfRows(Opening way) => _ofRows.Contains(way);
+
+    /// <summary>True if rounds begin in this way.</summary>
+    public bool IsOfRounds(Opening way) => _ofRounds.Contains(way);
 
     /// <summary>Reads them off a pattern's rows.</summary>
     public static TurningChains Of(Pattern pattern)
@@ -29,7 +37,7 @@ internal sealed class TurningChains
                 RowWork? last = null;
                 foreach (var row in inSize.Rows)
                 {
-                    if (row.Work is { } work && !ReferenceEquals(work, last)) chains.Take(work);
+                    if (row.Work is { } work && !ReferenceEquals(work, last)) chains.Take(work, row.IsRound);
                     last = row.Work;
                 }
             }
@@ -47,10 +55,12 @@ internal sealed class TurningChains
     }
 
     // Chains of a foundation, and those lengthened by a space or shortened for a decrease, say what they are themselves.
-    private void Take(RowWork work)
+    private void Take(RowWork work, bool isRound)
     {
         var opening = work.Opening;
-        if (opening is not { Stitch: not null, FirstStitchIn: 0, Space: 0, Chains: > 0 } || _ways.Contains(opening)) return;
-        if (!opening.Counts || Leading.First(work.Words) is not Work { Takes: > 1 }) _ways.Add(opening);
+        if (opening is not { Stitch: not null, FirstStitchIn: 0, Space: 0, Chains: > 0 }) return;
+        if (opening.Counts && Leading.First(work.Words) is Work { Takes: > 1 }) return;
+        if (!_ways.Contains(opening)) _ways.Add(opening);
+        (isRound ? _ofRounds : _ofRows).Add(opening);
     }
 }

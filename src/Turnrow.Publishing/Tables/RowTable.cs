@@ -41,8 +41,8 @@ public static class RowTable
                 row.RightSide ? "RS" : "WS",
                 row.Work?.Stitches,
                 row.Work is { } work ? CountsOf(work.Tops, pattern.Terms) : null,
-                start.At(row.Number),
-                end.At(row.Number),
+                start.At(row, row.StartsAt),
+                end.At(row, row.EndsAt),
                 Rounded(pattern.Gauges.WidthOf(row)),
                 Rounded(height),
                 lineOf?.Invoke(row));
@@ -76,7 +76,10 @@ public static class RowTable
         private readonly string _hand = walk.Hand == Hand.Right ? "right" : "left";
         private int _stretch;
 
-        public string At(int row)
+        // A row that does not reach the edge turns before it.
+        public string At(Row row, Hand hand) => row.Reaches(hand) ? At(row.Number) : "before " + _hand;
+
+        private string At(int row)
         {
             while (_stretch < walk.Stretches.Count && !Holds(walk.Stretches[_stretch], row)) _stretch++;
             return _stretch < walk.Stretches.Count && walk.Stretches[_stretch].Name is { } name ? $"{_hand} {name}" : _hand;

@@ -13,6 +13,9 @@ internal static class Names
     /// <summary><c>armhole-depth</c> as <c>armhole depth</c>.</summary>
     public static string Words(string name) => name.Replace('-', ' ');
 
+    /// <summary>What a row is called: <c>row</c>, or <c>round</c>.</summary>
+    public static string Row(Fabric.Rows.Row row) => row.IsRound ? "round" : "row";
+
     /// <summary><c>neck</c> as <c>neck edge</c>.</summary>
     public static string Edge(string name) =>
         name.EndsWith("edge", StringComparison.OrdinalIgnoreCase) ? Words(name) : $"{Words(name)} edge";

@@ -34,6 +34,9 @@ internal sealed class LineBuilding(SourceText source)
     public static TextSpan Span(ParserRuleContext context) =>
         TextSpan.FromBounds(context.Start.StartIndex, context.Stop.StopIndex + 1);
 
+    /// <summary>True if a word for rows says that they are rounds.</summary>
+    public bool IsRound(IToken word) => source.Text[word.StartIndex + 2] is 'u' or 'U';
+
     public NameSyntax Name(IToken token) => new(Text(token), Span(token));
 
     public NameSyntax Name(ParserRuleContext context)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Turnrow.Syntax.Diagnostics.Kinds;
 using Turnrow.Syntax.Generated;
+using Turnrow.Syntax.Text;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Syntax.Building;
@@ -55,9 +56,18 @@ internal static class PieceLineBuilder
         return new DivideStatement(parts, LineBuilding.Span(context));
     }
 
+    private static AcrossOriginSyntax Across(TurnrowParser.OriginContext context, TextSpan span, LineBuilding line)
+    {
+        var parts = new List<AcrossPartSyntax>(context._over.Count);
+        foreach (var part in context._over)
+            parts.Add(new AcrossPartSyntax(line.Name(part.@base), part.part is null ? null : line.Name(part.part), LineBuilding.Span(part)));
+        return new AcrossOriginSyntax(parts, span);
+    }
+
     private static PieceOriginSyntax Origin(TurnrowParser.OriginContext context, LineBuilding line)
     {
         var span = LineBuilding.Span(context);
+        if (context.Start.Type == TurnrowLexer.ACROSS) return Across(context, span, line);
         if (context.Start.Type == TurnrowLexer.PICKED) return WalkBuilder.PickUp(context, line);
         var piece = line.Name(context.piece);
         if (context.Start.Type == TurnrowLexer.IS) return new MirrorOriginSyntax(piece, context.turned is not null, span);

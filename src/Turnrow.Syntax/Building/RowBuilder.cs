@@ -15,7 +15,8 @@ internal static partial class RowBuilder
             LineBuilding.Side(context.facing),
             Items(context.words, inOnePlace: false, line),
             ValueBuilder.Claim(context.claimed, line),
-            LineBuilding.Span(context));
+            LineBuilding.Span(context))
+        { IsRound = line.IsRound(context.Start) };
 
     public static RowStatement Rows(TurnrowParser.RowsLineContext context, LineBuilding line) =>
         new(
@@ -24,7 +25,8 @@ internal static partial class RowBuilder
             LineBuilding.Side(context.facing),
             Items(context.words, inOnePlace: false, line),
             ValueBuilder.Claim(context.claimed, line),
-            LineBuilding.Span(context));
+            LineBuilding.Span(context))
+        { IsRound = line.IsRound(context.Start) };
 
     public static RepeatStatement Repeat(TurnrowParser.RepeatLineContext context, LineBuilding line)
     {
@@ -74,7 +76,11 @@ internal static partial class RowBuilder
             case TurnrowLexer.SLIP:
                 return new SlipOverItem(Amount(context, line)!, span);
             case TurnrowLexer.LEAVE:
-                return new LeaveItem(Amount(context, line), span);
+                return new LeaveItem(Amount(context, line), span) { ForLater = context.later is not null };
+            case TurnrowLexer.HOLD:
+                return new HoldItem(Amount(context, line)!, line.Name(context.called), span);
+            case TurnrowLexer.BRIDGE:
+                return new BridgeItem(Amount(context, line)!, context.called is null ? null : line.Name(context.called), span);
             default:
                 return Stitch(context, span, inOnePlace, line);
         }

@@ -22,7 +22,11 @@ internal static class ShapeBuilder
             context.mark is null ? null : line.Name(context.mark),
             fixes,
             ValueBuilder.Claim(context.claimed, line),
-            LineBuilding.Span(context));
+            LineBuilding.Span(context))
+        {
+            At = context.at is null ? null : line.Edge(context.at),
+            RowsWord = context.counted is null ? null : line.Name(context.counted),
+        };
     }
 
     public static LeaveStatement Leave(TurnrowParser.LeaveLineContext context, LineBuilding line) =>
@@ -30,7 +34,10 @@ internal static class ShapeBuilder
             ExpressionBuilder.Count(context.amount, line),
             line.Edge(context.at),
             ValueBuilder.Claim(context.claimed, line),
-            LineBuilding.Span(context));
+            LineBuilding.Span(context))
+        {
+            ForLater = context.later is not null,
+        };
 
     public static AddStatement Add(TurnrowParser.AddLineContext context, LineBuilding line) =>
         new(
@@ -59,7 +66,8 @@ internal static class ShapeBuilder
             shapings,
             done.solved is null ? null : Solve(done.solved, line),
             ValueBuilder.Claim(done.claimed, line),
-            LineBuilding.Span(context));
+            LineBuilding.Span(context))
+        { RowsWord = context.counted is not null ? line.Name(context.counted) : context.many is not null ? line.Name(context.many) : null };
     }
 
     private static RowExtentSyntax Extent(TurnrowParser.ShapeLineContext context, LineBuilding line)
@@ -69,8 +77,9 @@ internal static class ShapeBuilder
         var fixes = new List<RowFixSyntax>(context._fixes.Count);
         foreach (var fix in context._fixes) fixes.Add(Fix(fix));
         var mark = context.mark is null ? null : line.Name(context.mark);
-        var span = fixes.Count > 0 ? amount.Span.To(fixes[^1].Span) : mark is null ? amount.Span : amount.Span.To(mark.Span);
-        return new RowExtentSyntax(extent, amount, mark, fixes, span);
+        var at = context.at is null ? null : line.Edge(context.at);
+        SyntaxNode last = fixes.Count > 0 ? fixes[^1] : mark is not null ? mark : at is not null ? at : amount;
+        return new RowExtentSyntax(extent, amount, mark, fixes, amount.Span.To(last.Span)) { At = at };
     }
 
     /// <summary>How decreases are worked.</summary>

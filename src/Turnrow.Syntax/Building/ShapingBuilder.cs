@@ -20,7 +20,7 @@ internal sealed class ShapingBuilder(LineBuilding line)
         foreach (var part in context._parts) Part(part);
         foreach (var stage in _stages)
         {
-            var isStep = stage.Kind is StageKind.Leave or StageKind.Add;
+            var isStep = stage.Kind is StageKind.Leave or StageKind.LeaveForLater or StageKind.Add;
             if (stage.Frequencies.Count == 0 && !isStep) line.Report(LineUnfinished.AfterShaping(stage.Span));
         }
 
@@ -50,6 +50,7 @@ internal sealed class ShapingBuilder(LineBuilding line)
     {
         if (context.at is not null) Once(ref _edge, line.Edge(context.at), context);
         var kind = context.changed is { } changed ? changed.Start.Type == TurnrowLexer.INC ? StageKind.Increase : StageKind.Decrease
+            : context.later is not null ? StageKind.LeaveForLater
             : context.Start.Type == TurnrowLexer.LEAVE ? StageKind.Leave
             : StageKind.Add;
         _stages.Add(new StageSyntax(

@@ -27,11 +27,11 @@ internal static class WalkBuilder
 
         var span = LineBuilding.Span(context);
         if (context._rates is [{ } alone] && IsStitchAlone(alone))
-            return new PickUpOriginSyntax(walks, side, [], line.Joined(alone._words), span);
+            return new PickUpOriginSyntax(walks, side, [], line.Joined(alone._words), span) { Around = context.round is not null };
         var rates = new List<RateSyntax>(context._rates.Count);
         foreach (var rate in context._rates) rates.Add(Rate(rate, line));
         if (rates.Count > 1 && rates.Find(static r => r.Evenly) is { } evenly) line.Report(UnexpectedWord.EvenlyAlone(evenly.Span, line.Text(evenly.Span)));
-        return new PickUpOriginSyntax(walks, side, rates, null, span);
+        return new PickUpOriginSyntax(walks, side, rates, null, span) { Around = context.round is not null };
     }
 
     public static SeamStatement Seam(TurnrowParser.SeamLineContext context, LineBuilding line)

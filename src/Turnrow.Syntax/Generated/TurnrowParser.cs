@@ -45,20 +45,20 @@ internal partial class TurnrowParser : Parser {
 		SEAM=45, SHAPE=46, SIZES=47, SKILL=48, STRAIGHT=49, SWATCH=50, TERMS=51, 
 		TURN=52, VERSION=53, WEARER=54, WEAVE=55, YARN=56, ACROSS=57, AFTER=58, 
 		ALL=59, ALONG=60, AND=61, APART=62, ARE=63, AROUND=64, AT=65, BEFORE=66, 
-		BUT=67, BY=68, CH=69, CHAINS=70, CORNER=71, COUNTS=72, DEC=73, DOES=74, 
-		DOWN=75, EACH=76, EASING=77, EDGE=78, EDGES=79, END=80, ENDS=81, EVEN=82, 
-		EVENLY=83, EVERY=84, EXTRA=85, FACING=86, FIRST=87, FOUNDATION=88, HERE=89, 
-		HIGH=90, IN=91, INC=92, IS=93, LAST=94, LEAST=95, LESS=96, LONGER=97, 
-		MAKE=98, MIRRORED=99, MORE_WORD=100, MOST=101, MULTIPLE=102, NEXT=103, 
-		NOT=104, ODD=105, OF=106, OFF=107, ON=108, ONE=109, OPENS=110, OPPOSITE=111, 
-		ORDER=112, OVER=113, PER=114, PICKED=115, PLAIN=116, REMAIN=117, REST=118, 
-		ROUNDED=119, RS=120, SAME=121, SKIP_WORD=122, SKIPPING=123, SLIP=124, 
-		SLIPPING=125, STITCH=126, STITCHES=127, STRETCHES=128, THE=129, THEN=130, 
-		TIMES=131, TO=132, TOGETHER=133, TURNED=134, TURNING=135, TURNS=136, UNTIL=137, 
-		UP=138, WEIGH=139, WEIGHT=140, WIDE=141, WITH=142, WITHIN=143, WITHOUT=144, 
-		WORKING=145, WS=146, CM=147, G=148, M=149, MM=150, OZ=151, YD=152, WORD=153, 
-		NUMBER=154, FRACTION=155, ORDINAL=156, DOTTED=157, QUOTED=158, WRONG_COMMA=159, 
-		WRONG_QUOTE=160, JUNK=161;
+		BRIDGE=67, BUT=68, BY=69, CH=70, CHAINS=71, CORNER=72, COUNTS=73, DEC=74, 
+		DOES=75, DOWN=76, EACH=77, EASING=78, EDGE=79, EDGES=80, END=81, ENDS=82, 
+		EVEN=83, EVENLY=84, EVERY=85, EXTRA=86, FACING=87, FIRST=88, FOUNDATION=89, 
+		HERE=90, HIGH=91, HOLD=92, IN=93, INC=94, IS=95, LAST=96, LATER=97, LEAST=98, 
+		LESS=99, LONGER=100, MAKE=101, MIRRORED=102, MORE_WORD=103, MOST=104, 
+		MULTIPLE=105, NEXT=106, NOT=107, ODD=108, OF=109, OFF=110, ON=111, ONE=112, 
+		OPENS=113, OPPOSITE=114, ORDER=115, OVER=116, PER=117, PICKED=118, PLAIN=119, 
+		REMAIN=120, REST=121, ROUNDED=122, RS=123, SAME=124, SKIP_WORD=125, SKIPPING=126, 
+		SLIP=127, SLIPPING=128, STITCH=129, STITCHES=130, STRETCHES=131, THE=132, 
+		THEN=133, TIMES=134, TO=135, TOGETHER=136, TURNED=137, TURNING=138, TURNS=139, 
+		UNTIL=140, UP=141, WEIGH=142, WEIGHT=143, WIDE=144, WITH=145, WITHIN=146, 
+		WITHOUT=147, WORKING=148, WS=149, CM=150, G=151, M=152, MM=153, OZ=154, 
+		YD=155, WORD=156, NUMBER=157, FRACTION=158, ORDINAL=159, DOTTED=160, QUOTED=161, 
+		WRONG_COMMA=162, WRONG_QUOTE=163, JUNK=164;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -68,24 +68,24 @@ internal partial class TurnrowParser : Parser {
 		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_claimsLine = 23, 
 		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_finishedPart = 27, 
 		RULE_acceptLine = 28, RULE_swatchLine = 29, RULE_madeLine = 30, RULE_madePart = 31, 
-		RULE_countFix = 32, RULE_pieceLine = 33, RULE_origin = 34, RULE_along = 35, 
-		RULE_alongPart = 36, RULE_beginLine = 37, RULE_chainLine = 38, RULE_edgeLine = 39, 
-		RULE_markLine = 40, RULE_divideLine = 41, RULE_dividePart = 42, RULE_fastenLine = 43, 
-		RULE_weaveLine = 44, RULE_rowLine = 45, RULE_rowsLine = 46, RULE_items = 47, 
-		RULE_item = 48, RULE_spreading = 49, RULE_atEachEnd = 50, RULE_stitchAmount = 51, 
-		RULE_changeAmount = 52, RULE_reach = 53, RULE_place = 54, RULE_repeatLine = 55, 
-		RULE_forLine = 56, RULE_sizeRange = 57, RULE_sizedLine = 58, RULE_straightLine = 59, 
-		RULE_rowFix = 60, RULE_leaveLine = 61, RULE_addLine = 62, RULE_shapeLine = 63, 
-		RULE_shapeDone = 64, RULE_shaping = 65, RULE_stage = 66, RULE_shapingPart = 67, 
-		RULE_frequency = 68, RULE_everyRows = 69, RULE_turnRows = 70, RULE_decreasing = 71, 
-		RULE_stitchesIn = 72, RULE_solve = 73, RULE_solveOption = 74, RULE_seamLine = 75, 
-		RULE_walkWords = 76, RULE_seamPart = 77, RULE_walkWord = 78, RULE_selection = 79, 
-		RULE_rate = 80, RULE_expectLine = 81, RULE_expected = 82, RULE_expectedMore = 83, 
-		RULE_claim = 84, RULE_claimPart = 85, RULE_edge = 86, RULE_side = 87, 
-		RULE_change = 88, RULE_stitch = 89, RULE_rowsWord = 90, RULE_stitchesWord = 91, 
-		RULE_sum = 92, RULE_sumOperation = 93, RULE_factor = 94, RULE_count = 95, 
-		RULE_countOperation = 96, RULE_single = 97, RULE_sign = 98, RULE_list = 99, 
-		RULE_number = 100, RULE_unit = 101, RULE_name = 102;
+		RULE_countFix = 32, RULE_pieceLine = 33, RULE_origin = 34, RULE_acrossPart = 35, 
+		RULE_along = 36, RULE_alongPart = 37, RULE_beginLine = 38, RULE_chainLine = 39, 
+		RULE_edgeLine = 40, RULE_markLine = 41, RULE_divideLine = 42, RULE_dividePart = 43, 
+		RULE_fastenLine = 44, RULE_weaveLine = 45, RULE_rowLine = 46, RULE_rowsLine = 47, 
+		RULE_items = 48, RULE_item = 49, RULE_spreading = 50, RULE_atEachEnd = 51, 
+		RULE_stitchAmount = 52, RULE_changeAmount = 53, RULE_reach = 54, RULE_place = 55, 
+		RULE_repeatLine = 56, RULE_forLine = 57, RULE_sizeRange = 58, RULE_sizedLine = 59, 
+		RULE_straightLine = 60, RULE_rowFix = 61, RULE_leaveLine = 62, RULE_addLine = 63, 
+		RULE_shapeLine = 64, RULE_shapeDone = 65, RULE_shaping = 66, RULE_stage = 67, 
+		RULE_shapingPart = 68, RULE_frequency = 69, RULE_everyRows = 70, RULE_turnRows = 71, 
+		RULE_decreasing = 72, RULE_stitchesIn = 73, RULE_solve = 74, RULE_solveOption = 75, 
+		RULE_seamLine = 76, RULE_walkWords = 77, RULE_seamPart = 78, RULE_walkWord = 79, 
+		RULE_selection = 80, RULE_rate = 81, RULE_expectLine = 82, RULE_expected = 83, 
+		RULE_expectedMore = 84, RULE_claim = 85, RULE_claimPart = 86, RULE_edge = 87, 
+		RULE_side = 88, RULE_change = 89, RULE_stitch = 90, RULE_rowsWord = 91, 
+		RULE_stitchesWord = 92, RULE_sum = 93, RULE_sumOperation = 94, RULE_factor = 95, 
+		RULE_count = 96, RULE_countOperation = 97, RULE_single = 98, RULE_sign = 99, 
+		RULE_list = 100, RULE_number = 101, RULE_unit = 102, RULE_name = 103;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -93,17 +93,18 @@ internal partial class TurnrowParser : Parser {
 		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
 		"bodyLine", "easeLine", "finishedLine", "finishedPart", "acceptLine", 
 		"swatchLine", "madeLine", "madePart", "countFix", "pieceLine", "origin", 
-		"along", "alongPart", "beginLine", "chainLine", "edgeLine", "markLine", 
-		"divideLine", "dividePart", "fastenLine", "weaveLine", "rowLine", "rowsLine", 
-		"items", "item", "spreading", "atEachEnd", "stitchAmount", "changeAmount", 
-		"reach", "place", "repeatLine", "forLine", "sizeRange", "sizedLine", "straightLine", 
-		"rowFix", "leaveLine", "addLine", "shapeLine", "shapeDone", "shaping", 
-		"stage", "shapingPart", "frequency", "everyRows", "turnRows", "decreasing", 
-		"stitchesIn", "solve", "solveOption", "seamLine", "walkWords", "seamPart", 
-		"walkWord", "selection", "rate", "expectLine", "expected", "expectedMore", 
-		"claim", "claimPart", "edge", "side", "change", "stitch", "rowsWord", 
-		"stitchesWord", "sum", "sumOperation", "factor", "count", "countOperation", 
-		"single", "sign", "list", "number", "unit", "name"
+		"acrossPart", "along", "alongPart", "beginLine", "chainLine", "edgeLine", 
+		"markLine", "divideLine", "dividePart", "fastenLine", "weaveLine", "rowLine", 
+		"rowsLine", "items", "item", "spreading", "atEachEnd", "stitchAmount", 
+		"changeAmount", "reach", "place", "repeatLine", "forLine", "sizeRange", 
+		"sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", "shapeLine", 
+		"shapeDone", "shaping", "stage", "shapingPart", "frequency", "everyRows", 
+		"turnRows", "decreasing", "stitchesIn", "solve", "solveOption", "seamLine", 
+		"walkWords", "seamPart", "walkWord", "selection", "rate", "expectLine", 
+		"expected", "expectedMore", "claim", "claimPart", "edge", "side", "change", 
+		"stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", "factor", 
+		"count", "countOperation", "single", "sign", "list", "number", "unit", 
+		"name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -112,22 +113,23 @@ internal partial class TurnrowParser : Parser {
 		"'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", "'fasten'", 
 		"'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'leave'", "'left'", 
 		"'made'", "'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", 
-		"'piece'", "'repeat'", "'right'", "'row'", "'rows'", "'seam'", "'shape'", 
-		"'sizes'", "'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
+		"'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", "'sizes'", 
+		"'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
 		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
-		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'but'", 
-		"'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", "'does'", 
-		"'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", "'ends'", 
-		"'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", "'foundation'", 
-		"'here'", "'high'", "'in'", "'inc'", "'is'", "'last'", "'least'", "'less'", 
-		"'longer'", "'make'", "'mirrored'", "'more'", "'most'", "'multiple'", 
-		"'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", "'one'", "'opens'", 
-		"'opposite'", "'order'", "'over'", "'per'", "'picked'", "'plain'", null, 
-		"'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipping'", "'slip'", 
-		"'slipping'", "'stitch'", null, "'stretches'", "'the'", "'then'", null, 
-		"'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", "'up'", 
-		"'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", "'working'", 
-		"'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'bridge'", 
+		"'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", 
+		"'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", 
+		"'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", 
+		"'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", "'is'", 
+		"'last'", "'later'", "'least'", "'less'", "'longer'", "'make'", "'mirrored'", 
+		"'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", 
+		"'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", "'over'", 
+		"'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", 
+		"'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", null, "'stretches'", 
+		"'the'", "'then'", null, "'to'", "'together'", "'turned'", "'turning'", 
+		"'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", 
+		"'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
+		"'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -138,18 +140,18 @@ internal partial class TurnrowParser : Parser {
 		"PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", 
 		"SIZES", "SKILL", "STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", 
 		"WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", 
-		"AROUND", "AT", "BEFORE", "BUT", "BY", "CH", "CHAINS", "CORNER", "COUNTS", 
-		"DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", "ENDS", 
-		"EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", "HERE", 
-		"HIGH", "IN", "INC", "IS", "LAST", "LEAST", "LESS", "LONGER", "MAKE", 
-		"MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", "ODD", "OF", 
-		"OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", "PER", "PICKED", 
-		"PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", 
-		"SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", "THEN", 
-		"TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", "UP", 
-		"WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", "WS", 
-		"CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", 
-		"DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"AROUND", "AT", "BEFORE", "BRIDGE", "BUT", "BY", "CH", "CHAINS", "CORNER", 
+		"COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", 
+		"ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", 
+		"HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", 
+		"LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", 
+		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
+		"OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", 
+		"SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", 
+		"THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
+		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
+		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
+		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -196,9 +198,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 206;
+			State = 208;
 			_localctx.said = statement();
-			State = 207;
+			State = 209;
 			Match(Eof);
 			}
 		}
@@ -233,9 +235,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 209;
+			State = 211;
 			_localctx.claimed = claim();
-			State = 210;
+			State = 212;
 			Match(Eof);
 			}
 		}
@@ -420,132 +422,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 252;
+			State = 254;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 212;
+				State = 214;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 213;
+				State = 215;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 214;
+				State = 216;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 215;
+				State = 217;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 216;
+				State = 218;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 217;
+				State = 219;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 218;
+				State = 220;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 219;
+				State = 221;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 220;
+				State = 222;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 221;
+				State = 223;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 222;
+				State = 224;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 223;
+				State = 225;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 224;
+				State = 226;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 225;
+				State = 227;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 226;
+				State = 228;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 227;
+				State = 229;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 228;
+				State = 230;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 229;
+				State = 231;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -555,154 +557,154 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 230;
+				State = 232;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 231;
+				State = 233;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 232;
+				State = 234;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 233;
+				State = 235;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 234;
+				State = 236;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 235;
+				State = 237;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 236;
+				State = 238;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 237;
+				State = 239;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 238;
+				State = 240;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 239;
+				State = 241;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 240;
+				State = 242;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 241;
+				State = 243;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 242;
+				State = 244;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 243;
+				State = 245;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 244;
+				State = 246;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case FOR:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 245;
+				State = 247;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 246;
+				State = 248;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 247;
+				State = 249;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 248;
+				State = 250;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 249;
+				State = 251;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
 				EnterOuterAlt(_localctx, 39);
 				{
-				State = 250;
+				State = 252;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
 				EnterOuterAlt(_localctx, 40);
 				{
-				State = 251;
+				State = 253;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -741,9 +743,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 254;
+			State = 256;
 			Match(NOTATION);
-			State = 255;
+			State = 257;
 			_localctx.value = number();
 			}
 		}
@@ -776,9 +778,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 257;
+			State = 259;
 			Match(PATTERN);
-			State = 258;
+			State = 260;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -813,9 +815,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 260;
+			State = 262;
 			Match(VERSION);
-			State = 261;
+			State = 263;
 			_localctx.text = version();
 			}
 		}
@@ -849,27 +851,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 267;
+			State = 269;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 263;
+				State = 265;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 264;
+				State = 266;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 265;
+				State = 267;
 				Match(QUOTED);
 				}
 				break;
@@ -937,6 +939,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -983,7 +986,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 266;
+				State = 268;
 				name();
 				}
 				break;
@@ -1022,9 +1025,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 269;
+			State = 271;
 			Match(TERMS);
-			State = 270;
+			State = 272;
 			_localctx.called = name();
 			}
 		}
@@ -1068,25 +1071,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 272;
+			State = 274;
 			Match(SIZES);
-			State = 273;
+			State = 275;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 278;
+			State = 280;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 274;
+				State = 276;
 				Match(COMMA);
-				State = 275;
+				State = 277;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 280;
+				State = 282;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1122,7 +1125,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 288;
+			State = 290;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1189,6 +1192,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -1235,23 +1239,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 281;
+				State = 283;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 282;
+				State = 284;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 283;
+				State = 285;
 				Match(NUMBER);
-				State = 286;
+				State = 288;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1318,6 +1322,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -1363,13 +1368,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 284;
+					State = 286;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 285;
+					State = 287;
 					Match(X);
 					}
 					break;
@@ -1416,9 +1421,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 290;
+			State = 292;
 			Match(SKILL);
-			State = 291;
+			State = 293;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1451,9 +1456,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 293;
+			State = 295;
 			Match(NOTION);
-			State = 294;
+			State = 296;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1488,9 +1493,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 296;
+			State = 298;
 			Match(WEARER);
-			State = 297;
+			State = 299;
 			_localctx.called = name();
 			}
 		}
@@ -1521,7 +1526,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 299;
+			State = 301;
 			Match(PROSE);
 			}
 		}
@@ -1571,34 +1576,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 301;
+			State = 303;
 			Match(YARN);
-			State = 302;
-			_localctx.called = name();
 			State = 304;
+			_localctx.called = name();
+			State = 306;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 303;
+				State = 305;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 310;
+			State = 312;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 306;
+				State = 308;
 				Match(COMMA);
-				State = 307;
+				State = 309;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 312;
+				State = 314;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1642,15 +1647,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 321;
+			State = 323;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 313;
+				State = 315;
 				Match(WEIGHT);
-				State = 314;
+				State = 316;
 				_localctx.value = number();
 				}
 				break;
@@ -1658,9 +1663,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 315;
+				State = 317;
 				_localctx.value = number();
-				State = 319;
+				State = 321;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1668,10 +1673,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 316;
+					State = 318;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 148)) & ~0x3f) == 0 && ((1L << (_la - 148)) & 27L) != 0)) ) {
+					if ( !(((((_la - 151)) & ~0x3f) == 0 && ((1L << (_la - 151)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1682,9 +1687,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 317;
+					State = 319;
 					Match(PERCENT);
-					State = 318;
+					State = 320;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1729,11 +1734,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 323;
-			Match(HOOK);
-			State = 324;
-			_localctx.value = number();
 			State = 325;
+			Match(HOOK);
+			State = 326;
+			_localctx.value = number();
+			State = 327;
 			Match(MM);
 			}
 		}
@@ -1797,48 +1802,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 327;
-			Match(GAUGE);
-			State = 328;
-			_localctx.by = stitch();
 			State = 329;
-			Match(COLON);
+			Match(GAUGE);
 			State = 330;
-			_localctx.stitches = number();
+			_localctx.by = stitch();
 			State = 331;
+			Match(COLON);
+			State = 332;
+			_localctx.stitches = number();
+			State = 333;
 			stitchesWord();
-			State = 346;
+			State = 348;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 332;
-				Match(AND);
-				State = 333;
-				_localctx.rows = number();
 				State = 334;
-				rowsWord();
+				Match(AND);
 				State = 335;
-				Match(TO);
+				_localctx.rows = number();
 				State = 336;
+				rowsWord();
+				State = 337;
+				Match(TO);
+				State = 338;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 338;
-				Match(TO);
-				State = 339;
-				_localctx.stitchesLength = gaugeLength();
 				State = 340;
-				Match(COMMA);
-				State = 341;
-				_localctx.rows = number();
-				State = 342;
-				rowsWord();
-				State = 343;
 				Match(TO);
+				State = 341;
+				_localctx.stitchesLength = gaugeLength();
+				State = 342;
+				Match(COMMA);
+				State = 343;
+				_localctx.rows = number();
 				State = 344;
+				rowsWord();
+				State = 345;
+				Match(TO);
+				State = 346;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1881,9 +1886,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 348;
+			State = 350;
 			_localctx.value = number();
-			State = 349;
+			State = 351;
 			_localctx.measure = unit();
 			}
 		}
@@ -1946,46 +1951,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 351;
+			State = 353;
 			Match(TURN);
-			State = 352;
+			State = 354;
 			_localctx.by = stitch();
-			State = 356;
+			State = 358;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 353;
-				Match(COMMA);
-				State = 354;
-				_localctx.nextRow = Match(NEXT);
 				State = 355;
+				Match(COMMA);
+				State = 356;
+				_localctx.nextRow = Match(NEXT);
+				State = 357;
 				Match(ROW);
 				}
 			}
 
-			State = 358;
-			Match(COLON);
-			State = 359;
-			Match(CH);
 			State = 360;
+			Match(COLON);
+			State = 361;
+			Match(CH);
+			State = 362;
 			_localctx.chains = number();
-			State = 365;
+			State = 367;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 361;
+				State = 363;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 362;
-				_localctx.doesNot = Match(DOES);
-				State = 363;
-				Match(NOT);
 				State = 364;
+				_localctx.doesNot = Match(DOES);
+				State = 365;
+				Match(NOT);
+				State = 366;
 				Match(COUNT);
 				}
 				break;
@@ -1995,20 +2000,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 371;
+			State = 373;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 367;
+				State = 369;
 				Match(COMMA);
-				State = 368;
+				State = 370;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 373;
+				State = 375;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2049,21 +2054,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 383;
+			State = 385;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 374;
-				Match(FIRST);
-				State = 375;
-				Match(STITCH);
 				State = 376;
-				Match(IN);
+				Match(FIRST);
 				State = 377;
-				_localctx.nth = Match(ORDINAL);
+				Match(STITCH);
 				State = 378;
+				Match(IN);
+				State = 379;
+				_localctx.nth = Match(ORDINAL);
+				State = 380;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2077,13 +2082,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 379;
-				Match(NOT);
-				State = 380;
-				Match(IN);
 				State = 381;
-				Match(THE);
+				Match(NOT);
 				State = 382;
+				Match(IN);
+				State = 383;
+				Match(THE);
+				State = 384;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2127,13 +2132,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 385;
-			Match(MEASURE);
-			State = 386;
-			_localctx.called = name();
 			State = 387;
-			Match(IS);
+			Match(MEASURE);
 			State = 388;
+			_localctx.called = name();
+			State = 389;
+			Match(IS);
+			State = 390;
 			_localctx.value = sum();
 			}
 		}
@@ -2194,19 +2199,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 390;
-			Match(COUNT);
-			State = 391;
-			_localctx.called = name();
 			State = 392;
+			Match(COUNT);
+			State = 393;
+			_localctx.called = name();
+			State = 394;
 			Match(IS);
-			State = 402;
+			State = 404;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 393;
+				State = 395;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2216,9 +2221,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 394;
+				State = 396;
 				Match(FOR);
-				State = 395;
+				State = 397;
 				_localctx.length = sum();
 				}
 				break;
@@ -2287,6 +2292,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -2334,14 +2340,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 396;
+				State = 398;
 				_localctx.value = sum();
-				State = 400;
+				State = 402;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 397;
+					State = 399;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2351,9 +2357,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 398;
+					State = 400;
 					Match(FOR);
-					State = 399;
+					State = 401;
 					_localctx.length = sum();
 					}
 				}
@@ -2363,20 +2369,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 408;
+			State = 410;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 404;
+				State = 406;
 				Match(COMMA);
-				State = 405;
+				State = 407;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 410;
+				State = 412;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2418,18 +2424,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 411;
+			State = 413;
 			Match(CLAIMS);
-			State = 417;
+			State = 419;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 412;
-				_localctx.without = Match(WITHOUT);
-				State = 413;
-				Match(TURNING);
 				State = 414;
+				_localctx.without = Match(WITHOUT);
+				State = 415;
+				Match(TURNING);
+				State = 416;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2442,9 +2448,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 415;
+				State = 417;
 				_localctx.with = Match(WITH);
-				State = 416;
+				State = 418;
 				Match(CHAINS);
 				}
 				break;
@@ -2491,9 +2497,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 419;
+			State = 421;
 			Match(BODY);
-			State = 425;
+			State = 427;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2560,6 +2566,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -2605,17 +2612,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 420;
-				_localctx.table = name();
-				State = 421;
-				Match(COMMA);
 				State = 422;
+				_localctx.table = name();
+				State = 423;
+				Match(COMMA);
+				State = 424;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 424;
+				State = 426;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2663,20 +2670,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 427;
-			Match(EASE);
-			State = 428;
-			_localctx.called = name();
 			State = 429;
-			Match(IS);
+			Match(EASE);
 			State = 430;
-			_localctx.value = sum();
+			_localctx.called = name();
+			State = 431;
+			Match(IS);
 			State = 432;
+			_localctx.value = sum();
+			State = 434;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 431;
+				State = 433;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2732,28 +2739,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 434;
-			Match(FINISHED);
-			State = 435;
-			_localctx.called = name();
 			State = 436;
-			Match(IS);
+			Match(FINISHED);
 			State = 437;
+			_localctx.called = name();
+			State = 438;
+			Match(IS);
+			State = 439;
 			_localctx.value = expected();
-			State = 442;
+			State = 444;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 438;
+				State = 440;
 				Match(COMMA);
-				State = 439;
+				State = 441;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 444;
+				State = 446;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2792,26 +2799,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 451;
+			State = 453;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 445;
+				State = 447;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 446;
-				Match(STRETCHES);
-				State = 447;
-				Match(BY);
 				State = 448;
-				_localctx.stretch = number();
+				Match(STRETCHES);
 				State = 449;
+				Match(BY);
+				State = 450;
+				_localctx.stretch = number();
+				State = 451;
 				Match(PERCENT);
 				}
 				break;
@@ -2859,25 +2866,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 453;
+			State = 455;
 			Match(ACCEPT);
-			State = 454;
+			State = 456;
 			_localctx.called = name();
-			State = 457;
+			State = 459;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 455;
+				State = 457;
 				Match(OF);
-				State = 456;
+				State = 458;
 				_localctx.which = name();
 				}
 			}
 
-			State = 459;
+			State = 461;
 			Match(COLON);
-			State = 460;
+			State = 462;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2939,27 +2946,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 462;
-			Match(SWATCH);
-			State = 463;
-			_localctx.by = stitch();
 			State = 464;
-			Match(COLON);
+			Match(SWATCH);
 			State = 465;
-			_localctx.stitches = number();
+			_localctx.by = stitch();
 			State = 466;
-			stitchesWord();
+			Match(COLON);
 			State = 467;
-			Match(AND);
+			_localctx.stitches = number();
 			State = 468;
-			_localctx.rows = number();
+			stitchesWord();
 			State = 469;
-			rowsWord();
+			Match(AND);
 			State = 470;
-			Match(WEIGH);
+			_localctx.rows = number();
 			State = 471;
-			_localctx.value = number();
+			rowsWord();
 			State = 472;
+			Match(WEIGH);
+			State = 473;
+			_localctx.value = number();
+			State = 474;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2969,14 +2976,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 475;
+			State = 477;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 473;
+				State = 475;
 				Match(COMMA);
-				State = 474;
+				State = 476;
 				_localctx.yarn = name();
 				}
 			}
@@ -3032,31 +3039,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 477;
-			Match(MADE);
-			State = 478;
-			_localctx.size = sizeName();
 			State = 479;
-			Match(COLON);
+			Match(MADE);
 			State = 480;
-			_localctx.piece = name();
+			_localctx.size = sizeName();
 			State = 481;
+			Match(COLON);
+			State = 482;
+			_localctx.piece = name();
+			State = 483;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 486;
+			State = 488;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 482;
+				State = 484;
 				Match(COMMA);
-				State = 483;
+				State = 485;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 488;
+				State = 490;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3100,11 +3107,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 489;
-			_localctx.value = number();
-			State = 490;
-			_localctx.measure = unit();
 			State = 491;
+			_localctx.value = number();
+			State = 492;
+			_localctx.measure = unit();
+			State = 493;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3163,40 +3170,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 506;
+			State = 508;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 493;
+				State = 495;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 494;
+				State = 496;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 495;
-				Match(MULTIPLE);
-				State = 496;
-				Match(OF);
 				State = 497;
+				Match(MULTIPLE);
+				State = 498;
+				Match(OF);
+				State = 499;
 				_localctx.multiple = single();
-				State = 500;
+				State = 502;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 498;
+					State = 500;
 					Match(PLUS);
-					State = 499;
+					State = 501;
 					_localctx.plus = single();
 					}
 				}
@@ -3206,9 +3213,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 502;
+				State = 504;
 				Match(ROUNDED);
-				State = 503;
+				State = 505;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3223,9 +3230,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 504;
+				State = 506;
 				Match(WITHIN);
-				State = 505;
+				State = 507;
 				_localctx.within = sum();
 				}
 				break;
@@ -3277,40 +3284,40 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 508;
+			State = 510;
 			Match(PIECE);
-			State = 509;
+			State = 511;
 			_localctx.called = name();
-			State = 513;
+			State = 515;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 510;
-				Match(COMMA);
-				State = 511;
-				Match(MAKE);
 				State = 512;
+				Match(COMMA);
+				State = 513;
+				Match(MAKE);
+				State = 514;
 				_localctx.copies = Match(NUMBER);
 				}
 			}
 
-			State = 516;
+			State = 518;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==FROM || _la==IS || _la==PICKED) {
+			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 515;
+				State = 517;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 519;
+			State = 521;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 518;
+				State = 520;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3333,6 +3340,9 @@ internal partial class TurnrowParser : Parser {
 		public CountContext part;
 		public EdgeContext at;
 		public IToken turned;
+		public AcrossPartContext _acrossPart;
+		public IList<AcrossPartContext> _over = new List<AcrossPartContext>();
+		public IToken round;
 		public AlongContext _along;
 		public IList<AlongContext> _walks = new List<AlongContext>();
 		public RateContext _rate;
@@ -3360,9 +3370,15 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNED() { return GetToken(TurnrowParser.TURNED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ACROSS() { return GetToken(TurnrowParser.ACROSS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public AcrossPartContext[] acrossPart() {
+			return GetRuleContexts<AcrossPartContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public AcrossPartContext acrossPart(int i) {
+			return GetRuleContext<AcrossPartContext>(i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICKED() { return GetToken(TurnrowParser.PICKED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode UP() { return GetToken(TurnrowParser.UP, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public AlongContext[] along() {
 			return GetRuleContexts<AlongContext>();
 		}
@@ -3375,6 +3391,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public RateContext rate(int i) {
 			return GetRuleContext<RateContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALONG() { return GetToken(TurnrowParser.ALONG, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AROUND() { return GetToken(TurnrowParser.AROUND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] AND() { return GetTokens(TurnrowParser.AND); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND(int i) {
 			return GetToken(TurnrowParser.AND, i);
@@ -3392,30 +3410,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 68, RULE_origin);
 		int _la;
 		try {
-			State = 559;
+			State = 573;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 521;
-				Match(FROM);
-				State = 522;
-				_localctx.piece = name();
 				State = 523;
-				Match(COLON);
+				Match(FROM);
 				State = 524;
+				_localctx.piece = name();
+				State = 525;
+				Match(COLON);
+				State = 526;
 				_localctx.part = count();
-				State = 529;
+				State = 531;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 525;
-					stitchesWord();
-					State = 526;
-					Match(AT);
 					State = 527;
+					stitchesWord();
+					State = 528;
+					Match(AT);
+					State = 529;
 					_localctx.at = edge();
 					}
 				}
@@ -3425,76 +3443,119 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 531;
-				Match(IS);
-				State = 532;
-				_localctx.piece = name();
 				State = 533;
+				Match(IS);
+				State = 534;
+				_localctx.piece = name();
+				State = 535;
 				Match(MIRRORED);
-				State = 537;
+				State = 539;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 534;
-					Match(COMMA);
-					State = 535;
-					_localctx.turned = Match(TURNED);
 					State = 536;
+					Match(COMMA);
+					State = 537;
+					_localctx.turned = Match(TURNED);
+					State = 538;
 					Match(OVER);
 					}
 				}
 
 				}
 				break;
-			case PICKED:
+			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 539;
-				Match(PICKED);
-				State = 540;
-				Match(UP);
 				State = 541;
-				Match(ALONG);
+				Match(ACROSS);
 				State = 542;
-				_localctx._along = along();
-				_localctx._walks.Add(_localctx._along);
+				_localctx._acrossPart = acrossPart();
+				_localctx._over.Add(_localctx._acrossPart);
 				State = 547;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while (_la==AND) {
+				while (_la==COMMA) {
 					{
 					{
 					State = 543;
-					Match(AND);
+					Match(COMMA);
 					State = 544;
-					_localctx._along = along();
-					_localctx._walks.Add(_localctx._along);
+					_localctx._acrossPart = acrossPart();
+					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
 					State = 549;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
+				}
+				break;
+			case PICKED:
+				EnterOuterAlt(_localctx, 4);
+				{
 				State = 550;
-				Match(COLON);
+				Match(PICKED);
 				State = 551;
+				Match(UP);
+				State = 554;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case ALONG:
+					{
+					State = 552;
+					Match(ALONG);
+					}
+					break;
+				case AROUND:
+					{
+					State = 553;
+					_localctx.round = Match(AROUND);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 556;
+				_localctx._along = along();
+				_localctx._walks.Add(_localctx._along);
+				State = 561;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while (_la==AND) {
+					{
+					{
+					State = 557;
+					Match(AND);
+					State = 558;
+					_localctx._along = along();
+					_localctx._walks.Add(_localctx._along);
+					}
+					}
+					State = 563;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				State = 564;
+				Match(COLON);
+				State = 565;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 556;
+				State = 570;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 552;
+					State = 566;
 					Match(COMMA);
-					State = 553;
+					State = 567;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 558;
+					State = 572;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3502,6 +3563,55 @@ internal partial class TurnrowParser : Parser {
 				break;
 			default:
 				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class AcrossPartContext : ParserRuleContext {
+		public NameContext @base;
+		public NameContext part;
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
+		public AcrossPartContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_acrossPart; } }
+	}
+
+	[RuleVersion(0)]
+	public AcrossPartContext acrossPart() {
+		AcrossPartContext _localctx = new AcrossPartContext(Context, State);
+		EnterRule(_localctx, 70, RULE_acrossPart);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 575;
+			_localctx.@base = name();
+			State = 577;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+				{
+				State = 576;
+				_localctx.part = name();
+				}
+			}
+
 			}
 		}
 		catch (RecognitionException re) {
@@ -3546,40 +3656,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 70, RULE_along);
+		EnterRule(_localctx, 72, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 562;
+			State = 580;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 561;
+				State = 579;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 564;
+				State = 582;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
-			State = 570;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			State = 588;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 566;
+				State = 584;
 				Match(COMMA);
-				State = 567;
+				State = 585;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 572;
+				State = 590;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3616,9 +3726,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 72, RULE_alongPart);
+		EnterRule(_localctx, 74, RULE_alongPart);
 		try {
-			State = 577;
+			State = 595;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3627,7 +3737,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 573;
+				State = 591;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3635,9 +3745,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 574;
+				State = 592;
 				_localctx.facing = side();
-				State = 575;
+				State = 593;
 				Match(FACING);
 				}
 				break;
@@ -3680,25 +3790,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 74, RULE_beginLine);
+		EnterRule(_localctx, 76, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 579;
+			State = 597;
 			Match(BEGIN);
-			State = 580;
+			State = 598;
 			Match(WITH);
-			State = 581;
+			State = 599;
 			_localctx.amount = count();
-			State = 582;
+			State = 600;
 			stitchesWord();
-			State = 584;
+			State = 602;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 583;
+				State = 601;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3736,21 +3846,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 76, RULE_chainLine);
+		EnterRule(_localctx, 78, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 586;
+			State = 604;
 			Match(CHAIN);
-			State = 587;
+			State = 605;
 			_localctx.amount = count();
-			State = 589;
+			State = 607;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 588;
+				State = 606;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3798,22 +3908,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 78, RULE_edgeLine);
+		EnterRule(_localctx, 80, RULE_edgeLine);
 		int _la;
 		try {
-			State = 605;
+			State = 623;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 591;
+				State = 609;
 				Match(FROM);
-				State = 592;
+				State = 610;
 				Match(HERE);
-				State = 593;
+				State = 611;
 				_localctx.at = edge();
-				State = 594;
+				State = 612;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3822,7 +3932,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 595;
+				State = 613;
 				_localctx.called = name();
 				}
 				break;
@@ -3831,21 +3941,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 601;
+				State = 619;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 597;
+					State = 615;
 					Match(BOTH);
-					State = 598;
+					State = 616;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 599;
+					State = 617;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3855,14 +3965,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 600;
+					State = 618;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 603;
+				State = 621;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3871,7 +3981,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 604;
+				State = 622;
 				_localctx.called = name();
 				}
 				break;
@@ -3908,17 +4018,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 80, RULE_markLine);
+		EnterRule(_localctx, 82, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 607;
+			State = 625;
 			Match(MARK);
-			State = 608;
+			State = 626;
 			Match(NEXT);
-			State = 609;
+			State = 627;
 			Match(ROW);
-			State = 610;
+			State = 628;
 			_localctx.called = name();
 			}
 		}
@@ -3958,32 +4068,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 82, RULE_divideLine);
+		EnterRule(_localctx, 84, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 612;
+			State = 630;
 			Match(DIVIDE);
-			State = 613;
+			State = 631;
 			Match(COLON);
-			State = 614;
+			State = 632;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 619;
+			State = 637;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 615;
+				State = 633;
 				Match(COMMA);
-				State = 616;
+				State = 634;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 621;
+				State = 639;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4021,17 +4131,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 84, RULE_dividePart);
+		EnterRule(_localctx, 86, RULE_dividePart);
 		try {
-			State = 628;
+			State = 646;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 622;
+				State = 640;
 				Match(SKIP_WORD);
-				State = 623;
+				State = 641;
 				_localctx.amount = count();
 				}
 				break;
@@ -4100,6 +4210,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -4148,11 +4259,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 624;
+				State = 642;
 				_localctx.amount = count();
-				State = 625;
+				State = 643;
 				Match(FOR);
-				State = 626;
+				State = 644;
 				_localctx.called = name();
 				}
 				break;
@@ -4184,13 +4295,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 86, RULE_fastenLine);
+		EnterRule(_localctx, 88, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 630;
+			State = 648;
 			Match(FASTEN);
-			State = 631;
+			State = 649;
 			Match(OFF);
 			}
 		}
@@ -4219,15 +4330,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 88, RULE_weaveLine);
+		EnterRule(_localctx, 90, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 633;
+			State = 651;
 			Match(WEAVE);
-			State = 634;
+			State = 652;
 			Match(IN);
-			State = 635;
+			State = 653;
 			Match(ENDS);
 			}
 		}
@@ -4271,43 +4382,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_rowLine);
+		EnterRule(_localctx, 92, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 637;
+			State = 655;
 			Match(ROW);
-			State = 639;
+			State = 657;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 				{
-				State = 638;
+				State = 656;
 				_localctx.from = count();
 				}
 			}
 
-			State = 642;
+			State = 660;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 641;
+				State = 659;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 644;
+			State = 662;
 			Match(COLON);
-			State = 645;
+			State = 663;
 			_localctx.words = items();
-			State = 647;
+			State = 665;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 646;
+				State = 664;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4359,39 +4470,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 92, RULE_rowsLine);
+		EnterRule(_localctx, 94, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 649;
+			State = 667;
 			Match(ROWS);
-			State = 650;
+			State = 668;
 			_localctx.from = count();
-			State = 651;
+			State = 669;
 			Match(TO);
-			State = 652;
+			State = 670;
 			_localctx.to = count();
-			State = 654;
+			State = 672;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 653;
+				State = 671;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 656;
+			State = 674;
 			Match(COLON);
-			State = 657;
+			State = 675;
 			_localctx.words = items();
-			State = 659;
+			State = 677;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 658;
+				State = 676;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4432,28 +4543,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 94, RULE_items);
+		EnterRule(_localctx, 96, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 661;
+			State = 679;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 666;
+			State = 684;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 662;
+				State = 680;
 				Match(COMMA);
-				State = 663;
+				State = 681;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 668;
+				State = 686;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4476,6 +4587,8 @@ internal partial class TurnrowParser : Parser {
 		public IToken end;
 		public ReachContext far;
 		public PlaceContext at;
+		public IToken later;
+		public NameContext called;
 		public ListContext before;
 		public NameContext _name;
 		public IList<NameContext> _words = new List<NameContext>();
@@ -4505,6 +4618,16 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THE() { return GetToken(TurnrowParser.THE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HOLD() { return GetToken(TurnrowParser.HOLD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BRIDGE() { return GetToken(TurnrowParser.BRIDGE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
 			return GetRuleContext<ChangeContext>(0);
 		}
@@ -4513,12 +4636,6 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
 			return GetRuleContext<ListContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
-			return GetRuleContexts<NameContext>();
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
-			return GetRuleContext<NameContext>(i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchAmountContext stitchAmount() {
 			return GetRuleContext<StitchAmountContext>(0);
@@ -4539,22 +4656,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 96, RULE_item);
+		EnterRule(_localctx, 98, RULE_item);
 		int _la;
 		try {
-			State = 724;
+			State = 757;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 669;
+				State = 687;
 				Match(OPEN);
-				State = 670;
+				State = 688;
 				_localctx.inside = items();
-				State = 671;
+				State = 689;
 				Match(CLOSE);
-				State = 676;
+				State = 694;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4622,6 +4739,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -4669,9 +4787,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 672;
+					State = 690;
 					_localctx.amount = count();
-					State = 673;
+					State = 691;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4680,7 +4798,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 675;
+					State = 693;
 					_localctx.far = reach();
 					}
 					break;
@@ -4693,12 +4811,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 679;
+				State = 697;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 678;
+					State = 696;
 					_localctx.at = place();
 					}
 				}
@@ -4708,14 +4826,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 681;
+				State = 699;
 				Match(SKIP_WORD);
-				State = 683;
+				State = 701;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 					{
-					State = 682;
+					State = 700;
 					_localctx.amount = count();
 					}
 				}
@@ -4725,27 +4843,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 685;
+				State = 703;
 				Match(SLIP);
-				State = 686;
+				State = 704;
 				Match(OVER);
-				State = 687;
+				State = 705;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 688;
+				State = 706;
 				Match(LEAVE);
-				State = 692;
+				State = 710;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 689;
+					State = 707;
 					Match(THE);
-					State = 690;
+					State = 708;
 					Match(REST);
 					}
 					break;
@@ -4814,6 +4932,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -4861,13 +4980,59 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 691;
+					State = 709;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
+				State = 714;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FOR) {
+					{
+					State = 712;
+					Match(FOR);
+					State = 713;
+					_localctx.later = Match(LATER);
+					}
+				}
+
+				}
+				break;
+			case HOLD:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 716;
+				Match(HOLD);
+				State = 717;
+				_localctx.amount = count();
+				State = 718;
+				Match(FOR);
+				State = 719;
+				_localctx.called = name();
+				}
+				break;
+			case BRIDGE:
+				EnterOuterAlt(_localctx, 6);
+				{
+				State = 721;
+				Match(BRIDGE);
+				State = 722;
+				_localctx.amount = count();
+				State = 725;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FOR) {
+					{
+					State = 723;
+					Match(FOR);
+					State = 724;
+					_localctx.called = name();
+					}
+				}
+
 				}
 				break;
 			case ACCEPT:
@@ -4937,6 +5102,7 @@ internal partial class TurnrowParser : Parser {
 			case HIGH:
 			case INC:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -4983,19 +5149,19 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 			case NUMBER:
 			case FRACTION:
-				EnterOuterAlt(_localctx, 5);
+				EnterOuterAlt(_localctx, 7);
 				{
-				State = 695;
+				State = 728;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 694;
+					State = 727;
 					_localctx.before = list();
 					}
 				}
 
-				State = 719;
+				State = 752;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5062,6 +5228,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -5107,35 +5274,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 698;
+					State = 731;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 697;
+						State = 730;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 700;
+						State = 733;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
-					State = 712;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					State = 745;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 702;
+						State = 735;
 						_localctx.changed = change();
-						State = 704;
+						State = 737;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 7709036660666138093L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 244498429L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
 							{
-							State = 703;
+							State = 736;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5153,14 +5320,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 706;
+						State = 739;
 						_localctx.worked = stitchAmount();
-						State = 708;
+						State = 741;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 707;
+							State = 740;
 							_localctx.spread = spreading();
 							}
 						}
@@ -5169,13 +5336,13 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 710;
+						State = 743;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 711;
+						State = 744;
 						_localctx.ends = atEachEnd();
 						}
 						break;
@@ -5193,14 +5360,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 714;
+					State = 747;
 					_localctx.changed = change();
-					State = 716;
+					State = 749;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 7709036660666138093L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 244498429L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
 						{
-						State = 715;
+						State = 748;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5209,19 +5376,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 718;
+					State = 751;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 722;
+				State = 755;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 721;
+					State = 754;
 					_localctx.at = place();
 					}
 				}
@@ -5267,23 +5434,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SpreadingContext spreading() {
 		SpreadingContext _localctx = new SpreadingContext(Context, State);
-		EnterRule(_localctx, 98, RULE_spreading);
+		EnterRule(_localctx, 100, RULE_spreading);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 726;
+			State = 759;
 			Match(WITH);
-			State = 727;
+			State = 760;
 			Match(OPEN);
-			State = 728;
+			State = 761;
 			_localctx.inside = items();
-			State = 729;
+			State = 762;
 			Match(CLOSE);
-			State = 730;
+			State = 763;
 			_localctx.amount = count();
-			State = 731;
+			State = 764;
 			Match(TIMES);
-			State = 732;
+			State = 765;
 			Match(EVENLY);
 			}
 		}
@@ -5312,15 +5479,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AtEachEndContext atEachEnd() {
 		AtEachEndContext _localctx = new AtEachEndContext(Context, State);
-		EnterRule(_localctx, 100, RULE_atEachEnd);
+		EnterRule(_localctx, 102, RULE_atEachEnd);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 734;
+			State = 767;
 			Match(AT);
-			State = 735;
+			State = 768;
 			Match(EACH);
-			State = 736;
+			State = 769;
 			Match(END);
 			}
 		}
@@ -5362,10 +5529,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 102, RULE_stitchAmount);
+		EnterRule(_localctx, 104, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 751;
+			State = 784;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5374,18 +5541,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 739;
+				State = 772;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 738;
+					State = 771;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 741;
+					State = 774;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5395,20 +5562,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 743;
+				State = 776;
 				_localctx.first = list();
-				State = 747;
+				State = 780;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 744;
+					State = 777;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 749;
+					State = 782;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5420,7 +5587,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 750;
+				State = 783;
 				_localctx.far = reach();
 				}
 				break;
@@ -5460,10 +5627,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 104, RULE_changeAmount);
+		EnterRule(_localctx, 106, RULE_changeAmount);
 		int _la;
 		try {
-			State = 758;
+			State = 791;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5531,6 +5698,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -5579,14 +5747,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 753;
+				State = 786;
 				_localctx.amount = count();
-				State = 755;
+				State = 788;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 754;
+					State = 787;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5599,7 +5767,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 757;
+				State = 790;
 				_localctx.far = reach();
 				}
 				break;
@@ -5641,52 +5809,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 106, RULE_reach);
+		EnterRule(_localctx, 108, RULE_reach);
 		int _la;
 		try {
-			State = 771;
+			State = 804;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 760;
+				State = 793;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 761;
+				State = 794;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 762;
+				State = 795;
 				Match(TO);
-				State = 763;
+				State = 796;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 764;
+				State = 797;
 				Match(UNTIL);
-				State = 765;
+				State = 798;
 				_localctx.remain = count();
-				State = 766;
+				State = 799;
 				Match(REMAIN);
-				State = 769;
+				State = 802;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 767;
+					State = 800;
 					Match(BEFORE);
-					State = 768;
+					State = 801;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5757,14 +5925,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 108, RULE_place);
+		EnterRule(_localctx, 110, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 773;
+			State = 806;
 			Match(IN);
-			State = 831;
+			State = 864;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5772,88 +5940,28 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 774;
+				State = 807;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 87)) & ~0x3f) == 0 && ((1L << (_la - 87)) & 17179934849L) != 0)) ) {
+				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 68719739137L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 778;
+				State = 811;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
 					{
 					{
-					State = 775;
+					State = 808;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 780;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-				}
-				State = 787;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==AND) {
-					{
-					State = 781;
-					Match(AND);
-					State = 783;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-					do {
-						{
-						{
-						State = 782;
-						_localctx._name = name();
-						_localctx._also.Add(_localctx._name);
-						}
-						}
-						State = 785;
-						ErrorHandler.Sync(this);
-						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
-					}
-				}
-
-				State = 793;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==UNTIL) {
-					{
-					State = 789;
-					_localctx.until = Match(UNTIL);
-					State = 790;
-					_localctx.remain = count();
-					State = 791;
-					Match(REMAIN);
-					}
-				}
-
-				}
-				break;
-			case EACH:
-				{
-				State = 795;
-				_localctx.which = Match(EACH);
-				State = 799;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0)) {
-					{
-					{
-					State = 796;
-					_localctx._name = name();
-					_localctx._kind.Add(_localctx._name);
-					}
-					}
-					State = 801;
+					State = 813;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5862,85 +5970,145 @@ internal partial class TurnrowParser : Parser {
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 802;
+					State = 814;
 					Match(AND);
-					State = 804;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-					if (_la==NUMBER || _la==FRACTION) {
-						{
-						State = 803;
-						_localctx.many = list();
-						}
-					}
-
-					State = 807;
+					State = 816;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 806;
+						State = 815;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 809;
+						State = 818;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
-					State = 818;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					}
+				}
+
+				State = 826;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==UNTIL) {
+					{
+					State = 822;
+					_localctx.until = Match(UNTIL);
+					State = 823;
+					_localctx.remain = count();
+					State = 824;
+					Match(REMAIN);
+					}
+				}
+
+				}
+				break;
+			case EACH:
+				{
+				State = 828;
+				_localctx.which = Match(EACH);
+				State = 832;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+					{
+					{
+					State = 829;
+					_localctx._name = name();
+					_localctx._kind.Add(_localctx._name);
+					}
+					}
+					State = 834;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				State = 853;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AND) {
+					{
+					State = 835;
+					Match(AND);
+					State = 837;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==NUMBER || _la==FRACTION) {
+						{
+						State = 836;
+						_localctx.many = list();
+						}
+					}
+
+					State = 840;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					do {
+						{
+						{
+						State = 839;
+						_localctx._name = name();
+						_localctx._also.Add(_localctx._name);
+						}
+						}
+						State = 842;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					State = 851;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 811;
+						State = 844;
 						Match(IN);
-						State = 812;
+						State = 845;
 						Match(EACH);
-						State = 814;
+						State = 847;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 813;
+							State = 846;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 816;
+							State = 849;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 828;
+				State = 861;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 822;
+					State = 855;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 823;
+					State = 856;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 824;
+					State = 857;
 					_localctx.until = Match(UNTIL);
-					State = 825;
+					State = 858;
 					_localctx.remain = count();
-					State = 826;
+					State = 859;
 					Match(REMAIN);
 					}
 					break;
@@ -5956,7 +6124,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 830;
+				State = 863;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -6012,66 +6180,66 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 110, RULE_repeatLine);
+		EnterRule(_localctx, 112, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 833;
+			State = 866;
 			Match(REPEAT);
-			State = 841;
+			State = 874;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 834;
+				State = 867;
 				Match(ROWS);
-				State = 835;
+				State = 868;
 				_localctx.from = count();
-				State = 836;
+				State = 869;
 				Match(TO);
-				State = 837;
+				State = 870;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 839;
+				State = 872;
 				Match(ROW);
-				State = 840;
+				State = 873;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 843;
+			State = 876;
 			Match(COMMA);
-			State = 844;
+			State = 877;
 			_localctx.times = count();
-			State = 852;
+			State = 885;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 845;
+				State = 878;
 				_localctx.more = Match(MORE_WORD);
-				State = 846;
+				State = 879;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 847;
+				State = 880;
 				_localctx.end = Match(TIMES);
-				State = 850;
+				State = 883;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 848;
+					State = 881;
 					_localctx.inAll = Match(IN);
-					State = 849;
+					State = 882;
 					Match(ALL);
 					}
 				}
@@ -6081,12 +6249,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 855;
+			State = 888;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 854;
+				State = 887;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6133,36 +6301,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 112, RULE_forLine);
+		EnterRule(_localctx, 114, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 857;
+			State = 890;
 			Match(FOR);
-			State = 858;
+			State = 891;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 863;
+			State = 896;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 859;
+				State = 892;
 				Match(COMMA);
-				State = 860;
+				State = 893;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 865;
+				State = 898;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 866;
+			State = 899;
 			Match(COLON);
-			State = 867;
+			State = 900;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6197,21 +6365,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 114, RULE_sizeRange);
+		EnterRule(_localctx, 116, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 869;
+			State = 902;
 			_localctx.first = sizeName();
-			State = 872;
+			State = 905;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 870;
+				State = 903;
 				Match(TO);
-				State = 871;
+				State = 904;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6280,15 +6448,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 116, RULE_sizedLine);
+		EnterRule(_localctx, 118, RULE_sizedLine);
 		try {
-			State = 884;
+			State = 917;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 874;
+				State = 907;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6298,63 +6466,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 875;
+				State = 908;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 876;
+				State = 909;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 877;
+				State = 910;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 878;
+				State = 911;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 879;
+				State = 912;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 880;
+				State = 913;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 881;
+				State = 914;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 882;
+				State = 915;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 883;
+				State = 916;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6375,23 +6543,25 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class StraightLineContext : ParserRuleContext {
 		public SumContext length;
+		public EdgeContext at;
 		public IToken further;
 		public CountContext amount;
+		public RowsWordContext counted;
 		public NameContext mark;
 		public RowFixContext _rowFix;
 		public IList<RowFixContext> _fixes = new List<RowFixContext>();
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRAIGHT() { return GetToken(TurnrowParser.STRAIGHT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
-			return GetRuleContext<RowsWordContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
 			return GetRuleContext<SumContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
@@ -6410,6 +6580,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
 		public StraightLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -6420,29 +6594,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 118, RULE_straightLine);
+		EnterRule(_localctx, 120, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 886;
+			State = 919;
 			Match(STRAIGHT);
-			State = 894;
+			State = 931;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 887;
+				State = 920;
 				Match(TO);
-				State = 888;
+				State = 921;
 				_localctx.length = sum();
+				State = 924;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==AT) {
+					{
+					State = 922;
+					Match(AT);
+					State = 923;
+					_localctx.at = edge();
+					}
+				}
+
 				}
 				break;
 			case FOR:
 				{
-				State = 889;
+				State = 926;
 				_localctx.further = Match(FOR);
-				State = 890;
+				State = 927;
 				_localctx.length = sum();
 				}
 				break;
@@ -6511,6 +6697,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -6558,50 +6745,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 891;
+				State = 928;
 				_localctx.amount = count();
-				State = 892;
-				rowsWord();
+				State = 929;
+				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 898;
+			State = 935;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 896;
+				State = 933;
 				Match(FROM);
-				State = 897;
+				State = 934;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 904;
+			State = 941;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 900;
+				State = 937;
 				Match(COMMA);
-				State = 901;
+				State = 938;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 906;
+				State = 943;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 908;
+			State = 945;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 907;
+				State = 944;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6640,35 +6827,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 120, RULE_rowFix);
+		EnterRule(_localctx, 122, RULE_rowFix);
 		try {
-			State = 916;
+			State = 953;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 910;
+				State = 947;
 				Match(EVEN);
-				State = 911;
+				State = 948;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 912;
+				State = 949;
 				Match(ODD);
-				State = 913;
+				State = 950;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 914;
+				State = 951;
 				Match(END);
-				State = 915;
+				State = 952;
 				_localctx.facing = side();
 				}
 				break;
@@ -6689,6 +6876,7 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class LeaveLineContext : ParserRuleContext {
 		public CountContext amount;
+		public IToken later;
 		public EdgeContext at;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
@@ -6699,6 +6887,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
@@ -6712,25 +6902,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 122, RULE_leaveLine);
+		EnterRule(_localctx, 124, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 918;
+			State = 955;
 			Match(LEAVE);
-			State = 919;
+			State = 956;
 			_localctx.amount = count();
-			State = 920;
+			State = 959;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==FOR) {
+				{
+				State = 957;
+				Match(FOR);
+				State = 958;
+				_localctx.later = Match(LATER);
+				}
+			}
+
+			State = 961;
 			Match(AT);
-			State = 921;
+			State = 962;
 			_localctx.at = edge();
-			State = 923;
+			State = 964;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 922;
+				State = 963;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6778,41 +6980,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 124, RULE_addLine);
+		EnterRule(_localctx, 126, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 925;
+			State = 966;
 			Match(ADD);
-			State = 926;
+			State = 967;
 			_localctx.amount = count();
-			State = 927;
+			State = 968;
 			Match(AT);
-			State = 928;
+			State = 969;
 			_localctx.at = edge();
-			State = 933;
+			State = 974;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 929;
+				State = 970;
 				Match(COMMA);
-				State = 930;
+				State = 971;
 				_localctx.apart = Match(ONE);
-				State = 931;
+				State = 972;
 				Match(ROW);
-				State = 932;
+				State = 973;
 				Match(APART);
 				}
 			}
 
-			State = 936;
+			State = 977;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 935;
+				State = 976;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6832,23 +7034,26 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class ShapeLineContext : ParserRuleContext {
 		public DecreasingContext by;
+		public IToken many;
 		public CountContext from;
 		public CountContext to;
 		public ShapeDoneContext does;
-		public IToken further;
 		public SumContext length;
+		public EdgeContext at;
+		public IToken further;
 		public NameContext mark;
 		public RowFixContext _rowFix;
 		public IList<RowFixContext> _fixes = new List<RowFixContext>();
 		public CountContext rows;
+		public RowsWordContext counted;
 		public IToken inside;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SHAPE() { return GetToken(TurnrowParser.SHAPE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode BY() { return GetToken(TurnrowParser.BY, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public DecreasingContext decreasing() {
 			return GetRuleContext<DecreasingContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
@@ -6858,20 +7063,20 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ShapeDoneContext shapeDone() {
 			return GetRuleContext<ShapeDoneContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
-			return GetRuleContext<SumContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
-			return GetRuleContext<RowsWordContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
 			return GetRuleContext<StitchesWordContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SumContext sum() {
+			return GetRuleContext<SumContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(TurnrowParser.COMMA); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
 			return GetToken(TurnrowParser.COMMA, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
+			return GetRuleContext<RowsWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
@@ -6883,6 +7088,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public RowFixContext rowFix(int i) {
 			return GetRuleContext<RowFixContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
+			return GetRuleContext<EdgeContext>(0);
+		}
 		public ShapeLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -6893,91 +7102,105 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 126, RULE_shapeLine);
+		EnterRule(_localctx, 128, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 938;
+			State = 979;
 			Match(SHAPE);
-			State = 989;
+			State = 1035;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 939;
+				State = 980;
 				Match(BY);
-				State = 940;
+				State = 981;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 941;
-				Match(ROWS);
-				State = 942;
+				State = 982;
+				_localctx.many = Match(ROWS);
+				State = 983;
 				_localctx.from = count();
-				State = 943;
+				State = 984;
 				Match(TO);
-				State = 944;
+				State = 985;
 				_localctx.to = count();
-				State = 945;
+				State = 986;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 949;
+				State = 996;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 947;
+					State = 988;
 					Match(TO);
+					State = 989;
+					_localctx.length = sum();
+					State = 992;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==AT) {
+						{
+						State = 990;
+						Match(AT);
+						State = 991;
+						_localctx.at = edge();
+						}
+					}
+
 					}
 					break;
 				case FOR:
 					{
-					State = 948;
+					State = 994;
 					_localctx.further = Match(FOR);
+					State = 995;
+					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 951;
-				_localctx.length = sum();
-				State = 954;
+				State = 1000;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 952;
+					State = 998;
 					Match(FROM);
-					State = 953;
+					State = 999;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 960;
+				State = 1006;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 956;
+					State = 1002;
 					Match(COMMA);
-					State = 957;
+					State = 1003;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 962;
+					State = 1008;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 963;
+				State = 1009;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7046,6 +7269,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -7093,66 +7317,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 965;
+				State = 1011;
 				_localctx.rows = count();
-				State = 987;
+				State = 1033;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 966;
-					rowsWord();
-					State = 969;
+					State = 1012;
+					_localctx.counted = rowsWord();
+					State = 1015;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 967;
+						State = 1013;
 						Match(FROM);
-						State = 968;
+						State = 1014;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 975;
+					State = 1021;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 971;
+						State = 1017;
 						Match(COMMA);
-						State = 972;
+						State = 1018;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 977;
+						State = 1023;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 978;
+					State = 1024;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 980;
+					State = 1026;
 					stitchesWord();
-					State = 981;
+					State = 1027;
 					_localctx.inside = Match(IN);
-					State = 985;
+					State = 1031;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 982;
+						State = 1028;
 						Match(COMMA);
-						State = 983;
+						State = 1029;
 						Match(BY);
-						State = 984;
+						State = 1030;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7212,35 +7436,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 128, RULE_shapeDone);
+		EnterRule(_localctx, 130, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1001;
+			State = 1047;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 991;
+				State = 1037;
 				Match(COLON);
-				State = 992;
+				State = 1038;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 997;
+				State = 1043;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 993;
+					State = 1039;
 					Match(SEMICOLON);
-					State = 994;
+					State = 1040;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 999;
+					State = 1045;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7248,19 +7472,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1000;
+				State = 1046;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1004;
+			State = 1050;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1003;
+				State = 1049;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7313,43 +7537,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 130, RULE_shaping);
+		EnterRule(_localctx, 132, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1011;
+			State = 1057;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1006;
+				State = 1052;
 				Match(AFTER);
-				State = 1007;
+				State = 1053;
 				_localctx.after = count();
-				State = 1008;
+				State = 1054;
 				rowsWord();
-				State = 1009;
+				State = 1055;
 				Match(COMMA);
 				}
 			}
 
-			State = 1013;
+			State = 1059;
 			_localctx.first = stage();
-			State = 1018;
+			State = 1064;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1014;
+				State = 1060;
 				Match(COMMA);
-				State = 1015;
+				State = 1061;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1020;
+				State = 1066;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7369,23 +7593,26 @@ internal partial class TurnrowParser : Parser {
 	internal partial class StageContext : ParserRuleContext {
 		public ChangeContext changed;
 		public CountContext amount;
+		public IToken later;
 		public EdgeContext at;
 		public FrequencyContext when;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAVE() { return GetToken(TurnrowParser.LEAVE, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
-			return GetRuleContext<ChangeContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ADD() { return GetToken(TurnrowParser.ADD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public EdgeContext edge() {
 			return GetRuleContext<EdgeContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public FrequencyContext frequency() {
 			return GetRuleContext<FrequencyContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
+			return GetRuleContext<ChangeContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FOR() { return GetToken(TurnrowParser.FOR, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
 		public StageContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -7396,56 +7623,82 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 132, RULE_stage);
+		EnterRule(_localctx, 134, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1024;
+			State = 1078;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
+			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1021;
-				_localctx.changed = change();
+				State = 1069;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case DEC:
+				case INC:
+					{
+					State = 1067;
+					_localctx.changed = change();
+					}
+					break;
+				case ADD:
+					{
+					State = 1068;
+					Match(ADD);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 1071;
+				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1022;
+				State = 1072;
 				Match(LEAVE);
+				State = 1073;
+				_localctx.amount = count();
+				State = 1076;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==FOR) {
+					{
+					State = 1074;
+					Match(FOR);
+					State = 1075;
+					_localctx.later = Match(LATER);
+					}
 				}
-				break;
-			case ADD:
-				{
-				State = 1023;
-				Match(ADD);
+
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1026;
-			_localctx.amount = count();
-			State = 1029;
+			State = 1082;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 1027;
+				State = 1080;
 				Match(AT);
-				State = 1028;
+				State = 1081;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 1032;
+			State = 1085;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1031;
+				State = 1084;
 				_localctx.when = frequency();
 				}
 			}
@@ -7505,23 +7758,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 134, RULE_shapingPart);
+		EnterRule(_localctx, 136, RULE_shapingPart);
 		try {
-			State = 1048;
+			State = 1101;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1034;
+				State = 1087;
 				Match(THEN);
-				State = 1037;
+				State = 1090;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1035;
+					State = 1088;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7530,7 +7783,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1036;
+					State = 1089;
 					_localctx.next = stage();
 					}
 					break;
@@ -7542,21 +7795,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1039;
+				State = 1092;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1040;
+				State = 1093;
 				Match(BY);
-				State = 1043;
+				State = 1096;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1041;
+					State = 1094;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7564,7 +7817,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1042;
+					State = 1095;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7578,16 +7831,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1045;
+				State = 1098;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1046;
+				State = 1099;
 				Match(AT);
-				State = 1047;
+				State = 1100;
 				_localctx.at = edge();
 				}
 				break;
@@ -7626,24 +7879,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 136, RULE_frequency);
+		EnterRule(_localctx, 138, RULE_frequency);
 		try {
-			State = 1053;
+			State = 1106;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1050;
+				State = 1103;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1051;
+				State = 1104;
 				Match(BY);
-				State = 1052;
+				State = 1105;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7687,19 +7940,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 138, RULE_everyRows);
+		EnterRule(_localctx, 140, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1055;
+			State = 1108;
 			Match(EVERY);
-			State = 1060;
+			State = 1113;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1056;
+				State = 1109;
 				Match(ROW);
 				}
 				break;
@@ -7768,6 +8021,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -7815,23 +8069,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1057;
+				State = 1110;
 				_localctx.interval = count();
-				State = 1058;
+				State = 1111;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1065;
+			State = 1118;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 				{
-				State = 1062;
+				State = 1115;
 				_localctx.times = count();
-				State = 1063;
+				State = 1116;
 				Match(TIMES);
 				}
 			}
@@ -7876,31 +8130,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 140, RULE_turnRows);
+		EnterRule(_localctx, 142, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1067;
+			State = 1120;
 			Match(TURNS);
-			State = 1068;
+			State = 1121;
 			Match(EVERY);
-			State = 1069;
+			State = 1122;
 			_localctx.interval = count();
-			State = 1070;
+			State = 1123;
 			Match(AND);
-			State = 1071;
+			State = 1124;
 			_localctx.byTurns = count();
-			State = 1072;
+			State = 1125;
 			rowsWord();
-			State = 1076;
+			State = 1129;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 61124475L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 				{
-				State = 1073;
+				State = 1126;
 				_localctx.times = count();
-				State = 1074;
+				State = 1127;
 				Match(TIMES);
 				}
 			}
@@ -7934,33 +8188,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 142, RULE_decreasing);
+		EnterRule(_localctx, 144, RULE_decreasing);
 		try {
-			State = 1083;
+			State = 1136;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1078;
+				State = 1131;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1079;
+				State = 1132;
 				Match(SLIPPING);
-				State = 1080;
+				State = 1133;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1081;
+				State = 1134;
 				Match(WORKING);
-				State = 1082;
+				State = 1135;
 				Match(TOGETHER);
 				}
 				break;
@@ -8000,32 +8254,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 144, RULE_stitchesIn);
+		EnterRule(_localctx, 146, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1087;
+			State = 1140;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1085;
+				State = 1138;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1086;
+				State = 1139;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1089;
+			State = 1142;
 			stitchesWord();
-			State = 1090;
+			State = 1143;
 			Match(IN);
 			}
 		}
@@ -8074,37 +8328,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 146, RULE_solve);
+		EnterRule(_localctx, 148, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1092;
+			State = 1145;
 			Match(EVENLY);
-			State = 1093;
+			State = 1146;
 			Match(TO);
-			State = 1094;
+			State = 1147;
 			_localctx.target = count();
-			State = 1095;
+			State = 1148;
 			Match(COMMA);
-			State = 1096;
+			State = 1149;
 			Match(AT);
-			State = 1097;
+			State = 1150;
 			_localctx.at = edge();
-			State = 1102;
+			State = 1155;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1098;
+				State = 1151;
 				Match(COMMA);
-				State = 1099;
+				State = 1152;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1104;
+				State = 1157;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8156,43 +8410,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 148, RULE_solveOption);
+		EnterRule(_localctx, 150, RULE_solveOption);
 		int _la;
 		try {
-			State = 1121;
+			State = 1174;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1105;
+				State = 1158;
 				Match(ON);
-				State = 1106;
+				State = 1159;
 				Match(RS);
-				State = 1107;
+				State = 1160;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1108;
+				State = 1161;
 				Match(LONGER);
-				State = 1109;
+				State = 1162;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1110;
+				State = 1163;
 				Match(BY);
-				State = 1113;
+				State = 1166;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1111;
+					State = 1164;
 					Match(TURNS);
 					}
 					break;
@@ -8200,7 +8454,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1112;
+					State = 1165;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8213,7 +8467,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1115;
+				State = 1168;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8223,11 +8477,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1116;
+				State = 1169;
 				_localctx.rows = count();
-				State = 1117;
+				State = 1170;
 				rowsWord();
-				State = 1118;
+				State = 1171;
 				Match(PLAIN);
 				}
 				break;
@@ -8236,7 +8490,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1120;
+				State = 1173;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8311,65 +8565,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 150, RULE_seamLine);
+		EnterRule(_localctx, 152, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1123;
+			State = 1176;
 			Match(SEAM);
-			State = 1125;
+			State = 1178;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1124;
+				State = 1177;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1127;
+				State = 1180;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
-			State = 1133;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			State = 1186;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1129;
+				State = 1182;
 				Match(AND);
-				State = 1130;
+				State = 1183;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1135;
+				State = 1188;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1143;
+			State = 1196;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1136;
+				State = 1189;
 				Match(COMMA);
-				State = 1141;
+				State = 1194;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 1134695999897601L) != 0)) {
+				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 4521191813447681L) != 0)) {
 					{
-					State = 1137;
+					State = 1190;
 					_localctx.rows = selection();
-					State = 1139;
+					State = 1192;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1138;
+						State = 1191;
 						Match(COMMA);
 						}
 					}
@@ -8380,65 +8634,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1145;
+			State = 1198;
 			Match(WITH);
-			State = 1147;
+			State = 1200;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1146;
+				State = 1199;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1149;
+				State = 1202;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
-			State = 1155;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			State = 1208;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1151;
+				State = 1204;
 				Match(AND);
-				State = 1152;
+				State = 1205;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1157;
+				State = 1210;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1162;
+			State = 1215;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1158;
+				State = 1211;
 				Match(COMMA);
-				State = 1159;
+				State = 1212;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1164;
+				State = 1217;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1167;
+			State = 1220;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1165;
+				State = 1218;
 				Match(COLON);
-				State = 1166;
+				State = 1219;
 				_localctx.worked = rate();
 				}
 			}
@@ -8475,26 +8729,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 152, RULE_walkWords);
+		EnterRule(_localctx, 154, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1170;
+			State = 1223;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1169;
+				State = 1222;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1172;
+				State = 1225;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 8844788193078148987L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8544,10 +8798,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 154, RULE_seamPart);
+		EnterRule(_localctx, 156, RULE_seamPart);
 		int _la;
 		try {
-			State = 1190;
+			State = 1243;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8556,27 +8810,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1174;
+				State = 1227;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1175;
+				State = 1228;
 				_localctx.eased = Match(EASING);
-				State = 1181;
+				State = 1234;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1176;
+					State = 1229;
 					_localctx.least = list();
-					State = 1177;
+					State = 1230;
 					Match(TO);
-					State = 1178;
+					State = 1231;
 					_localctx.most = list();
-					State = 1179;
+					State = 1232;
 					_localctx.measure = unit();
 					}
 				}
@@ -8586,29 +8840,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1183;
+				State = 1236;
 				Match(IN);
-				State = 1187;
+				State = 1240;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1184;
+					State = 1237;
 					Match(THE);
-					State = 1185;
+					State = 1238;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1186;
+					State = 1239;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1189;
+				State = 1242;
 				Match(ORDER);
 				}
 				break;
@@ -8646,9 +8900,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 156, RULE_walkWord);
+		EnterRule(_localctx, 158, RULE_walkWord);
 		try {
-			State = 1198;
+			State = 1251;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8715,6 +8969,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -8761,42 +9016,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1192;
+				State = 1245;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1193;
+				State = 1246;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1194;
+				State = 1247;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1195;
+				State = 1248;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1196;
+				State = 1249;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1197;
+				State = 1250;
 				Match(STITCHES);
 				}
 				break;
@@ -8847,10 +9102,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 158, RULE_selection);
+		EnterRule(_localctx, 160, RULE_selection);
 		int _la;
 		try {
-			State = 1216;
+			State = 1269;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -8858,19 +9113,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1202;
+				State = 1255;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1200;
+					State = 1253;
 					_localctx.all = Match(ALL);
-					State = 1201;
+					State = 1254;
 					Match(BUT);
 					}
 				}
 
-				State = 1204;
+				State = 1257;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8880,12 +9135,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1209;
+				State = 1262;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1205;
+					State = 1258;
 					Match(ROW);
 					}
 					break;
@@ -8954,6 +9209,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -9001,9 +9257,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1206;
+					State = 1259;
 					_localctx.amount = count();
-					State = 1207;
+					State = 1260;
 					rowsWord();
 					}
 					break;
@@ -9015,13 +9271,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1211;
+				State = 1264;
 				Match(ROWS);
-				State = 1212;
+				State = 1265;
 				_localctx.from = count();
-				State = 1213;
+				State = 1266;
 				Match(TO);
-				State = 1214;
+				State = 1267;
 				_localctx.to = count();
 				}
 				break;
@@ -9081,51 +9337,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 160, RULE_rate);
+		EnterRule(_localctx, 162, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1219;
+			State = 1272;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1218;
+				State = 1271;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1222;
+			State = 1275;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1221;
+				State = 1274;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1224;
+				State = 1277;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
-			State = 1247;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+			State = 1300;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1226;
+				State = 1279;
 				_localctx.way = Match(IN);
-				State = 1227;
+				State = 1280;
 				Match(EACH);
-				State = 1234;
+				State = 1287;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1228;
+					State = 1281;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9193,6 +9449,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -9238,21 +9495,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1230;
+					State = 1283;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1229;
+						State = 1282;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1232;
+						State = 1285;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 					}
 					break;
 				default:
@@ -9262,14 +9519,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1236;
+				State = 1289;
 				_localctx.way = Match(PER);
-				State = 1244;
+				State = 1297;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1237;
+					State = 1290;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9338,6 +9595,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -9385,21 +9643,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1238;
+					State = 1291;
 					_localctx.over = count();
-					State = 1242;
+					State = 1295;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1239;
+						State = 1292;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1240;
+						State = 1293;
 						Match(STITCHES);
 						}
 						break;
@@ -9467,6 +9725,7 @@ internal partial class TurnrowParser : Parser {
 					case HERE:
 					case HIGH:
 					case IS:
+					case LATER:
 					case LEAST:
 					case LESS:
 					case LONGER:
@@ -9512,7 +9771,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1241;
+						State = 1294;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9529,7 +9788,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1246;
+				State = 1299;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9590,30 +9849,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 162, RULE_expectLine);
+		EnterRule(_localctx, 164, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1249;
+			State = 1302;
 			Match(EXPECT);
-			State = 1250;
+			State = 1303;
 			_localctx.left = expected();
-			State = 1269;
+			State = 1322;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1251;
+				State = 1304;
 				Match(MEASURE);
-				State = 1261;
+				State = 1314;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1252;
+					State = 1305;
 					Match(AT);
-					State = 1253;
+					State = 1306;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9623,7 +9882,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1254;
+					State = 1307;
 					_localctx.length = sum();
 					}
 					break;
@@ -9692,6 +9951,7 @@ internal partial class TurnrowParser : Parser {
 				case HERE:
 				case HIGH:
 				case IS:
+				case LATER:
 				case LEAST:
 				case LESS:
 				case LONGER:
@@ -9739,18 +9999,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1255;
+					State = 1308;
 					_localctx.length = sum();
-					State = 1259;
+					State = 1312;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1256;
+						State = 1309;
 						Match(COMMA);
-						State = 1257;
+						State = 1310;
 						Match(WITHIN);
-						State = 1258;
+						State = 1311;
 						_localctx.within = sum();
 						}
 					}
@@ -9765,7 +10025,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1263;
+				State = 1316;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9774,14 +10034,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1266;
+				State = 1319;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1264;
+					State = 1317;
 					Match(AT);
-					State = 1265;
+					State = 1318;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9794,7 +10054,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1268;
+				State = 1321;
 				_localctx.right = expected();
 				}
 				break;
@@ -9842,29 +10102,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 164, RULE_expected);
+		EnterRule(_localctx, 166, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1271;
+			State = 1324;
 			_localctx.value = sum();
-			State = 1282;
+			State = 1335;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1273;
+				State = 1326;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1272;
+					State = 1325;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1275;
+				State = 1328;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9874,18 +10134,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1279;
+				State = 1332;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1276;
+					State = 1329;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1281;
+					State = 1334;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9927,21 +10187,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 166, RULE_expectedMore);
+		EnterRule(_localctx, 168, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1284;
+			State = 1337;
 			_localctx.by = sign();
-			State = 1285;
+			State = 1338;
 			_localctx.value = single();
-			State = 1287;
+			State = 1340;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1286;
+				State = 1339;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9999,43 +10259,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 168, RULE_claim);
+		EnterRule(_localctx, 170, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1289;
+			State = 1342;
 			Match(EQUALS);
-			State = 1290;
+			State = 1343;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1295;
+			State = 1348;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1291;
+				State = 1344;
 				Match(COMMA);
-				State = 1292;
+				State = 1345;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1297;
+				State = 1350;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1303;
+			State = 1356;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1298;
+				State = 1351;
 				_localctx.without = Match(WITHOUT);
-				State = 1299;
+				State = 1352;
 				Match(TURNING);
-				State = 1300;
+				State = 1353;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10048,9 +10308,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1301;
+				State = 1354;
 				_localctx.with = Match(WITH);
-				State = 1302;
+				State = 1355;
 				Match(CHAINS);
 				}
 				break;
@@ -10097,14 +10357,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 170, RULE_claimPart);
+		EnterRule(_localctx, 172, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1305;
+			State = 1358;
 			_localctx.amount = count();
-			State = 1312;
+			State = 1365;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10171,6 +10431,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -10216,26 +10477,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1307;
+				State = 1360;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1306;
+					State = 1359;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1309;
+					State = 1362;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1311;
+				State = 1364;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10278,18 +10539,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 172, RULE_edge);
+		EnterRule(_localctx, 174, RULE_edge);
 		int _la;
 		try {
-			State = 1320;
+			State = 1373;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1314;
+				State = 1367;
 				Match(BOTH);
-				State = 1315;
+				State = 1368;
 				Match(EDGES);
 				}
 				break;
@@ -10357,6 +10618,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -10403,14 +10665,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1316;
+				State = 1369;
 				_localctx.called = name();
-				State = 1318;
+				State = 1371;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1317;
+					State = 1370;
 					Match(EDGE);
 					}
 				}
@@ -10445,12 +10707,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 174, RULE_side);
+		EnterRule(_localctx, 176, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1322;
+			State = 1375;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10485,12 +10747,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 176, RULE_change);
+		EnterRule(_localctx, 178, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1324;
+			State = 1377;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10531,26 +10793,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 178, RULE_stitch);
+		EnterRule(_localctx, 180, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1327;
+			State = 1380;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1326;
+				State = 1379;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1329;
+				State = 1382;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10577,12 +10839,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 180, RULE_rowsWord);
+		EnterRule(_localctx, 182, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1331;
+			State = 1384;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10617,12 +10879,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 182, RULE_stitchesWord);
+		EnterRule(_localctx, 184, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1333;
+			State = 1386;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10667,25 +10929,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 184, RULE_sum);
+		EnterRule(_localctx, 186, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1335;
+			State = 1388;
 			_localctx.first = factor();
-			State = 1339;
+			State = 1392;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1336;
+				State = 1389;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1341;
+				State = 1394;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10721,13 +10983,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 186, RULE_sumOperation);
+		EnterRule(_localctx, 188, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1342;
+			State = 1395;
 			_localctx.by = sign();
-			State = 1343;
+			State = 1396;
 			_localctx.value = factor();
 			}
 		}
@@ -10771,24 +11033,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 188, RULE_factor);
+		EnterRule(_localctx, 190, RULE_factor);
 		int _la;
 		try {
-			State = 1354;
+			State = 1407;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1345;
+				State = 1398;
 				_localctx.amount = list();
-				State = 1347;
+				State = 1400;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 3242591731706757121L) != 0)) {
+				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) {
 					{
-					State = 1346;
+					State = 1399;
 					_localctx.measure = unit();
 					}
 				}
@@ -10859,6 +11121,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -10905,18 +11168,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1349;
+				State = 1402;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1350;
+				State = 1403;
 				Match(OPEN);
-				State = 1351;
+				State = 1404;
 				_localctx.inside = sum();
-				State = 1352;
+				State = 1405;
 				Match(CLOSE);
 				}
 				break;
@@ -10958,25 +11221,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 190, RULE_count);
+		EnterRule(_localctx, 192, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1356;
+			State = 1409;
 			_localctx.first = single();
-			State = 1360;
+			State = 1413;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1357;
+				State = 1410;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1362;
+				State = 1415;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11012,13 +11275,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 192, RULE_countOperation);
+		EnterRule(_localctx, 194, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1363;
+			State = 1416;
 			_localctx.by = sign();
-			State = 1364;
+			State = 1417;
 			_localctx.value = single();
 			}
 		}
@@ -11058,16 +11321,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 194, RULE_single);
+		EnterRule(_localctx, 196, RULE_single);
 		try {
-			State = 1372;
+			State = 1425;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1366;
+				State = 1419;
 				_localctx.amount = list();
 				}
 				break;
@@ -11135,6 +11398,7 @@ internal partial class TurnrowParser : Parser {
 			case HERE:
 			case HIGH:
 			case IS:
+			case LATER:
 			case LEAST:
 			case LESS:
 			case LONGER:
@@ -11181,18 +11445,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1367;
+				State = 1420;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1368;
+				State = 1421;
 				Match(OPEN);
-				State = 1369;
+				State = 1422;
 				_localctx.inside = count();
-				State = 1370;
+				State = 1423;
 				Match(CLOSE);
 				}
 				break;
@@ -11226,12 +11490,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 196, RULE_sign);
+		EnterRule(_localctx, 198, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1374;
+			State = 1427;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11279,41 +11543,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 198, RULE_list);
+		EnterRule(_localctx, 200, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1376;
+			State = 1429;
 			_localctx.first = number();
-			State = 1388;
+			State = 1441;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1377;
+				State = 1430;
 				Match(OPEN);
-				State = 1378;
+				State = 1431;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1383;
+				State = 1436;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1379;
+					State = 1432;
 					Match(COMMA);
-					State = 1380;
+					State = 1433;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1385;
+					State = 1438;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1386;
+				State = 1439;
 				Match(CLOSE);
 				}
 			}
@@ -11346,23 +11610,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 200, RULE_number);
+		EnterRule(_localctx, 202, RULE_number);
 		int _la;
 		try {
-			State = 1395;
+			State = 1448;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1390;
+				State = 1443;
 				_localctx.whole = Match(NUMBER);
-				State = 1392;
+				State = 1445;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1391;
+					State = 1444;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11372,7 +11636,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1394;
+				State = 1447;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11407,14 +11671,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 202, RULE_unit);
+		EnterRule(_localctx, 204, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1397;
+			State = 1450;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 3242591731706757121L) != 0)) ) {
+			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11500,6 +11764,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HERE() { return GetToken(TurnrowParser.HERE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HIGH() { return GetToken(TurnrowParser.HIGH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LATER() { return GetToken(TurnrowParser.LATER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LESS() { return GetToken(TurnrowParser.LESS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
@@ -11553,14 +11818,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 204, RULE_name);
+		EnterRule(_localctx, 206, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1399;
+			State = 1452;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 6538945183593922427L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 10792827L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11580,8 +11845,8 @@ internal partial class TurnrowParser : Parser {
 		return _localctx;
 	}
 
-	private static int[] _serializedATN = {
-		4,1,161,1402,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+	private static int[] _serializedATN => new int[] {
+		4,1,164,1455,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11595,511 +11860,534 @@ internal partial class TurnrowParser : Parser {
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
-		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,1,0,1,0,1,0,1,1,1,1,1,1,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,1,0,1,0,1,0,
+		1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,3,2,253,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,
-		6,1,6,1,6,1,6,3,6,268,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,277,8,8,10,8,
-		12,8,280,9,8,1,9,1,9,1,9,1,9,1,9,3,9,287,8,9,3,9,289,8,9,1,10,1,10,1,10,
-		1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,305,8,14,1,
-		14,1,14,5,14,309,8,14,10,14,12,14,312,9,14,1,15,1,15,1,15,1,15,1,15,1,
-		15,3,15,320,8,15,3,15,322,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,255,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,
+		5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,270,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,
+		279,8,8,10,8,12,8,282,9,8,1,9,1,9,1,9,1,9,1,9,3,9,289,8,9,3,9,291,8,9,
+		1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,
+		3,14,307,8,14,1,14,1,14,5,14,311,8,14,10,14,12,14,314,9,14,1,15,1,15,1,
+		15,1,15,1,15,1,15,3,15,322,8,15,3,15,324,8,15,1,16,1,16,1,16,1,16,1,17,
 		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
-		1,17,3,17,347,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,357,8,
-		19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,366,8,19,1,19,1,19,5,19,370,
-		8,19,10,19,12,19,373,9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,
-		3,20,384,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,
-		22,1,22,1,22,1,22,3,22,401,8,22,3,22,403,8,22,1,22,1,22,5,22,407,8,22,
-		10,22,12,22,410,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,418,8,23,1,24,
-		1,24,1,24,1,24,1,24,1,24,3,24,426,8,24,1,25,1,25,1,25,1,25,1,25,3,25,433,
-		8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,441,8,26,10,26,12,26,444,9,26,
-		1,27,1,27,1,27,1,27,1,27,1,27,3,27,452,8,27,1,28,1,28,1,28,1,28,3,28,458,
-		8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
-		1,29,1,29,1,29,3,29,476,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,485,
-		8,30,10,30,12,30,488,9,30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,
-		1,32,1,32,3,32,501,8,32,1,32,1,32,1,32,1,32,3,32,507,8,32,1,33,1,33,1,
-		33,1,33,1,33,3,33,514,8,33,1,33,3,33,517,8,33,1,33,3,33,520,8,33,1,34,
-		1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,530,8,34,1,34,1,34,1,34,1,34,1,
-		34,1,34,3,34,538,8,34,1,34,1,34,1,34,1,34,1,34,1,34,5,34,546,8,34,10,34,
-		12,34,549,9,34,1,34,1,34,1,34,1,34,5,34,555,8,34,10,34,12,34,558,9,34,
-		3,34,560,8,34,1,35,4,35,563,8,35,11,35,12,35,564,1,35,1,35,5,35,569,8,
-		35,10,35,12,35,572,9,35,1,36,1,36,1,36,1,36,3,36,578,8,36,1,37,1,37,1,
-		37,1,37,1,37,3,37,585,8,37,1,38,1,38,1,38,3,38,590,8,38,1,39,1,39,1,39,
-		1,39,1,39,1,39,1,39,1,39,1,39,1,39,3,39,602,8,39,1,39,1,39,3,39,606,8,
-		39,1,40,1,40,1,40,1,40,1,40,1,41,1,41,1,41,1,41,1,41,5,41,618,8,41,10,
-		41,12,41,621,9,41,1,42,1,42,1,42,1,42,1,42,1,42,3,42,629,8,42,1,43,1,43,
-		1,43,1,44,1,44,1,44,1,44,1,45,1,45,3,45,640,8,45,1,45,3,45,643,8,45,1,
-		45,1,45,1,45,3,45,648,8,45,1,46,1,46,1,46,1,46,1,46,3,46,655,8,46,1,46,
-		1,46,1,46,3,46,660,8,46,1,47,1,47,1,47,5,47,665,8,47,10,47,12,47,668,9,
-		47,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,677,8,48,1,48,3,48,680,8,48,
-		1,48,1,48,3,48,684,8,48,1,48,1,48,1,48,1,48,1,48,1,48,1,48,3,48,693,8,
-		48,1,48,3,48,696,8,48,1,48,4,48,699,8,48,11,48,12,48,700,1,48,1,48,3,48,
-		705,8,48,1,48,1,48,3,48,709,8,48,1,48,1,48,3,48,713,8,48,1,48,1,48,3,48,
-		717,8,48,1,48,3,48,720,8,48,1,48,3,48,723,8,48,3,48,725,8,48,1,49,1,49,
-		1,49,1,49,1,49,1,49,1,49,1,49,1,50,1,50,1,50,1,50,1,51,4,51,740,8,51,11,
-		51,12,51,741,1,51,1,51,5,51,746,8,51,10,51,12,51,749,9,51,1,51,3,51,752,
-		8,51,1,52,1,52,3,52,756,8,52,1,52,3,52,759,8,52,1,53,1,53,1,53,1,53,1,
-		53,1,53,1,53,1,53,1,53,3,53,770,8,53,3,53,772,8,53,1,54,1,54,1,54,5,54,
-		777,8,54,10,54,12,54,780,9,54,1,54,1,54,4,54,784,8,54,11,54,12,54,785,
-		3,54,788,8,54,1,54,1,54,1,54,1,54,3,54,794,8,54,1,54,1,54,5,54,798,8,54,
-		10,54,12,54,801,9,54,1,54,1,54,3,54,805,8,54,1,54,4,54,808,8,54,11,54,
-		12,54,809,1,54,1,54,1,54,4,54,815,8,54,11,54,12,54,816,3,54,819,8,54,3,
-		54,821,8,54,1,54,1,54,1,54,1,54,1,54,1,54,3,54,829,8,54,1,54,3,54,832,
-		8,54,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,3,55,842,8,55,1,55,1,55,1,
-		55,1,55,1,55,1,55,1,55,3,55,851,8,55,3,55,853,8,55,1,55,3,55,856,8,55,
-		1,56,1,56,1,56,1,56,5,56,862,8,56,10,56,12,56,865,9,56,1,56,1,56,1,56,
-		1,57,1,57,1,57,3,57,873,8,57,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,
-		58,1,58,3,58,885,8,58,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,895,
-		8,59,1,59,1,59,3,59,899,8,59,1,59,1,59,5,59,903,8,59,10,59,12,59,906,9,
-		59,1,59,3,59,909,8,59,1,60,1,60,1,60,1,60,1,60,1,60,3,60,917,8,60,1,61,
-		1,61,1,61,1,61,1,61,3,61,924,8,61,1,62,1,62,1,62,1,62,1,62,1,62,1,62,1,
-		62,3,62,934,8,62,1,62,3,62,937,8,62,1,63,1,63,1,63,1,63,1,63,1,63,1,63,
-		1,63,1,63,1,63,1,63,3,63,950,8,63,1,63,1,63,1,63,3,63,955,8,63,1,63,1,
-		63,5,63,959,8,63,10,63,12,63,962,9,63,1,63,1,63,1,63,1,63,1,63,1,63,3,
-		63,970,8,63,1,63,1,63,5,63,974,8,63,10,63,12,63,977,9,63,1,63,1,63,1,63,
-		1,63,1,63,1,63,1,63,3,63,986,8,63,3,63,988,8,63,3,63,990,8,63,1,64,1,64,
-		1,64,1,64,5,64,996,8,64,10,64,12,64,999,9,64,1,64,3,64,1002,8,64,1,64,
-		3,64,1005,8,64,1,65,1,65,1,65,1,65,1,65,3,65,1012,8,65,1,65,1,65,1,65,
-		5,65,1017,8,65,10,65,12,65,1020,9,65,1,66,1,66,1,66,3,66,1025,8,66,1,66,
-		1,66,1,66,3,66,1030,8,66,1,66,3,66,1033,8,66,1,67,1,67,1,67,3,67,1038,
-		8,67,1,67,1,67,1,67,1,67,3,67,1044,8,67,1,67,1,67,1,67,3,67,1049,8,67,
-		1,68,1,68,1,68,3,68,1054,8,68,1,69,1,69,1,69,1,69,1,69,3,69,1061,8,69,
-		1,69,1,69,1,69,3,69,1066,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,
-		1,70,3,70,1077,8,70,1,71,1,71,1,71,1,71,1,71,3,71,1084,8,71,1,72,1,72,
-		3,72,1088,8,72,1,72,1,72,1,72,1,73,1,73,1,73,1,73,1,73,1,73,1,73,1,73,
-		5,73,1101,8,73,10,73,12,73,1104,9,73,1,74,1,74,1,74,1,74,1,74,1,74,1,74,
-		1,74,3,74,1114,8,74,1,74,1,74,1,74,1,74,1,74,1,74,3,74,1122,8,74,1,75,
-		1,75,4,75,1126,8,75,11,75,12,75,1127,1,75,1,75,5,75,1132,8,75,10,75,12,
-		75,1135,9,75,1,75,1,75,1,75,3,75,1140,8,75,3,75,1142,8,75,3,75,1144,8,
-		75,1,75,1,75,4,75,1148,8,75,11,75,12,75,1149,1,75,1,75,5,75,1154,8,75,
-		10,75,12,75,1157,9,75,1,75,1,75,5,75,1161,8,75,10,75,12,75,1164,9,75,1,
-		75,1,75,3,75,1168,8,75,1,76,4,76,1171,8,76,11,76,12,76,1172,1,77,1,77,
-		1,77,1,77,1,77,1,77,1,77,3,77,1182,8,77,1,77,1,77,1,77,1,77,3,77,1188,
-		8,77,1,77,3,77,1191,8,77,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1199,8,78,
-		1,79,1,79,3,79,1203,8,79,1,79,1,79,1,79,1,79,1,79,3,79,1210,8,79,1,79,
-		1,79,1,79,1,79,1,79,3,79,1217,8,79,1,80,3,80,1220,8,80,1,80,4,80,1223,
-		8,80,11,80,12,80,1224,1,80,1,80,1,80,1,80,4,80,1231,8,80,11,80,12,80,1232,
-		3,80,1235,8,80,1,80,1,80,1,80,1,80,1,80,1,80,3,80,1243,8,80,3,80,1245,
-		8,80,1,80,3,80,1248,8,80,1,81,1,81,1,81,1,81,1,81,1,81,1,81,1,81,1,81,
-		1,81,3,81,1260,8,81,3,81,1262,8,81,1,81,1,81,1,81,3,81,1267,8,81,1,81,
-		3,81,1270,8,81,1,82,1,82,3,82,1274,8,82,1,82,1,82,5,82,1278,8,82,10,82,
-		12,82,1281,9,82,3,82,1283,8,82,1,83,1,83,1,83,3,83,1288,8,83,1,84,1,84,
-		1,84,1,84,5,84,1294,8,84,10,84,12,84,1297,9,84,1,84,1,84,1,84,1,84,1,84,
-		3,84,1304,8,84,1,85,1,85,4,85,1308,8,85,11,85,12,85,1309,1,85,3,85,1313,
-		8,85,1,86,1,86,1,86,1,86,3,86,1319,8,86,3,86,1321,8,86,1,87,1,87,1,88,
-		1,88,1,89,4,89,1328,8,89,11,89,12,89,1329,1,90,1,90,1,91,1,91,1,92,1,92,
-		5,92,1338,8,92,10,92,12,92,1341,9,92,1,93,1,93,1,93,1,94,1,94,3,94,1348,
-		8,94,1,94,1,94,1,94,1,94,1,94,3,94,1355,8,94,1,95,1,95,5,95,1359,8,95,
-		10,95,12,95,1362,9,95,1,96,1,96,1,96,1,97,1,97,1,97,1,97,1,97,1,97,3,97,
-		1373,8,97,1,98,1,98,1,99,1,99,1,99,1,99,1,99,5,99,1382,8,99,10,99,12,99,
-		1385,9,99,1,99,1,99,3,99,1389,8,99,1,100,1,100,3,100,1393,8,100,1,100,
-		3,100,1396,8,100,1,101,1,101,1,102,1,102,1,102,0,0,103,0,2,4,6,8,10,12,
-		14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,
-		62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
-		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
-		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
-		180,182,184,186,188,190,192,194,196,198,200,202,204,0,18,2,0,148,149,151,
-		152,2,0,20,20,69,69,2,0,44,44,127,127,2,0,148,148,151,151,2,0,90,90,141,
-		141,2,0,75,75,138,138,2,0,63,63,93,93,2,0,33,33,42,42,4,0,87,87,94,94,
-		103,103,121,121,2,0,87,87,94,94,2,0,95,95,101,101,2,0,120,120,146,146,
-		2,0,73,73,92,92,1,0,43,44,1,0,126,127,2,0,10,12,14,14,4,0,91,91,147,147,
-		149,150,152,152,27,0,15,18,20,27,29,31,33,42,45,56,58,60,62,63,66,67,69,
-		72,74,82,84,86,88,90,93,93,95,113,115,119,121,121,123,123,125,126,128,
-		128,130,131,133,136,138,141,143,143,145,145,148,148,151,151,153,153,1564,
-		0,206,1,0,0,0,2,209,1,0,0,0,4,252,1,0,0,0,6,254,1,0,0,0,8,257,1,0,0,0,
-		10,260,1,0,0,0,12,267,1,0,0,0,14,269,1,0,0,0,16,272,1,0,0,0,18,288,1,0,
-		0,0,20,290,1,0,0,0,22,293,1,0,0,0,24,296,1,0,0,0,26,299,1,0,0,0,28,301,
-		1,0,0,0,30,321,1,0,0,0,32,323,1,0,0,0,34,327,1,0,0,0,36,348,1,0,0,0,38,
-		351,1,0,0,0,40,383,1,0,0,0,42,385,1,0,0,0,44,390,1,0,0,0,46,411,1,0,0,
-		0,48,419,1,0,0,0,50,427,1,0,0,0,52,434,1,0,0,0,54,451,1,0,0,0,56,453,1,
-		0,0,0,58,462,1,0,0,0,60,477,1,0,0,0,62,489,1,0,0,0,64,506,1,0,0,0,66,508,
-		1,0,0,0,68,559,1,0,0,0,70,562,1,0,0,0,72,577,1,0,0,0,74,579,1,0,0,0,76,
-		586,1,0,0,0,78,605,1,0,0,0,80,607,1,0,0,0,82,612,1,0,0,0,84,628,1,0,0,
-		0,86,630,1,0,0,0,88,633,1,0,0,0,90,637,1,0,0,0,92,649,1,0,0,0,94,661,1,
-		0,0,0,96,724,1,0,0,0,98,726,1,0,0,0,100,734,1,0,0,0,102,751,1,0,0,0,104,
-		758,1,0,0,0,106,771,1,0,0,0,108,773,1,0,0,0,110,833,1,0,0,0,112,857,1,
-		0,0,0,114,869,1,0,0,0,116,884,1,0,0,0,118,886,1,0,0,0,120,916,1,0,0,0,
-		122,918,1,0,0,0,124,925,1,0,0,0,126,938,1,0,0,0,128,1001,1,0,0,0,130,1011,
-		1,0,0,0,132,1024,1,0,0,0,134,1048,1,0,0,0,136,1053,1,0,0,0,138,1055,1,
-		0,0,0,140,1067,1,0,0,0,142,1083,1,0,0,0,144,1087,1,0,0,0,146,1092,1,0,
-		0,0,148,1121,1,0,0,0,150,1123,1,0,0,0,152,1170,1,0,0,0,154,1190,1,0,0,
-		0,156,1198,1,0,0,0,158,1216,1,0,0,0,160,1219,1,0,0,0,162,1249,1,0,0,0,
-		164,1271,1,0,0,0,166,1284,1,0,0,0,168,1289,1,0,0,0,170,1305,1,0,0,0,172,
-		1320,1,0,0,0,174,1322,1,0,0,0,176,1324,1,0,0,0,178,1327,1,0,0,0,180,1331,
-		1,0,0,0,182,1333,1,0,0,0,184,1335,1,0,0,0,186,1342,1,0,0,0,188,1354,1,
-		0,0,0,190,1356,1,0,0,0,192,1363,1,0,0,0,194,1372,1,0,0,0,196,1374,1,0,
-		0,0,198,1376,1,0,0,0,200,1395,1,0,0,0,202,1397,1,0,0,0,204,1399,1,0,0,
-		0,206,207,3,4,2,0,207,208,5,0,0,1,208,1,1,0,0,0,209,210,3,168,84,0,210,
-		211,5,0,0,1,211,3,1,0,0,0,212,253,3,6,3,0,213,253,3,8,4,0,214,253,3,10,
-		5,0,215,253,3,14,7,0,216,253,3,16,8,0,217,253,3,20,10,0,218,253,3,22,11,
-		0,219,253,3,24,12,0,220,253,3,26,13,0,221,253,3,28,14,0,222,253,3,32,16,
-		0,223,253,3,34,17,0,224,253,3,38,19,0,225,253,3,42,21,0,226,253,3,44,22,
-		0,227,253,3,66,33,0,228,253,3,74,37,0,229,253,3,76,38,0,230,253,3,78,39,
-		0,231,253,3,80,40,0,232,253,3,82,41,0,233,253,3,86,43,0,234,253,3,88,44,
-		0,235,253,3,90,45,0,236,253,3,92,46,0,237,253,3,110,55,0,238,253,3,118,
-		59,0,239,253,3,122,61,0,240,253,3,124,62,0,241,253,3,126,63,0,242,253,
-		3,150,75,0,243,253,3,162,81,0,244,253,3,46,23,0,245,253,3,112,56,0,246,
-		253,3,48,24,0,247,253,3,50,25,0,248,253,3,52,26,0,249,253,3,58,29,0,250,
-		253,3,60,30,0,251,253,3,56,28,0,252,212,1,0,0,0,252,213,1,0,0,0,252,214,
-		1,0,0,0,252,215,1,0,0,0,252,216,1,0,0,0,252,217,1,0,0,0,252,218,1,0,0,
-		0,252,219,1,0,0,0,252,220,1,0,0,0,252,221,1,0,0,0,252,222,1,0,0,0,252,
-		223,1,0,0,0,252,224,1,0,0,0,252,225,1,0,0,0,252,226,1,0,0,0,252,227,1,
-		0,0,0,252,228,1,0,0,0,252,229,1,0,0,0,252,230,1,0,0,0,252,231,1,0,0,0,
-		252,232,1,0,0,0,252,233,1,0,0,0,252,234,1,0,0,0,252,235,1,0,0,0,252,236,
-		1,0,0,0,252,237,1,0,0,0,252,238,1,0,0,0,252,239,1,0,0,0,252,240,1,0,0,
-		0,252,241,1,0,0,0,252,242,1,0,0,0,252,243,1,0,0,0,252,244,1,0,0,0,252,
-		245,1,0,0,0,252,246,1,0,0,0,252,247,1,0,0,0,252,248,1,0,0,0,252,249,1,
-		0,0,0,252,250,1,0,0,0,252,251,1,0,0,0,253,5,1,0,0,0,254,255,5,37,0,0,255,
-		256,3,200,100,0,256,7,1,0,0,0,257,258,5,39,0,0,258,259,5,158,0,0,259,9,
-		1,0,0,0,260,261,5,53,0,0,261,262,3,12,6,0,262,11,1,0,0,0,263,268,5,154,
-		0,0,264,268,5,157,0,0,265,268,5,158,0,0,266,268,3,204,102,0,267,263,1,
-		0,0,0,267,264,1,0,0,0,267,265,1,0,0,0,267,266,1,0,0,0,268,13,1,0,0,0,269,
-		270,5,51,0,0,270,271,3,204,102,0,271,15,1,0,0,0,272,273,5,47,0,0,273,278,
-		3,18,9,0,274,275,5,4,0,0,275,277,3,18,9,0,276,274,1,0,0,0,277,280,1,0,
-		0,0,278,276,1,0,0,0,278,279,1,0,0,0,279,17,1,0,0,0,280,278,1,0,0,0,281,
-		289,3,204,102,0,282,289,5,158,0,0,283,286,5,154,0,0,284,287,3,204,102,
-		0,285,287,5,14,0,0,286,284,1,0,0,0,286,285,1,0,0,0,286,287,1,0,0,0,287,
-		289,1,0,0,0,288,281,1,0,0,0,288,282,1,0,0,0,288,283,1,0,0,0,289,19,1,0,
-		0,0,290,291,5,48,0,0,291,292,5,158,0,0,292,21,1,0,0,0,293,294,5,38,0,0,
-		294,295,5,158,0,0,295,23,1,0,0,0,296,297,5,54,0,0,297,298,3,204,102,0,
-		298,25,1,0,0,0,299,300,5,3,0,0,300,27,1,0,0,0,301,302,5,56,0,0,302,304,
-		3,204,102,0,303,305,5,158,0,0,304,303,1,0,0,0,304,305,1,0,0,0,305,310,
-		1,0,0,0,306,307,5,4,0,0,307,309,3,30,15,0,308,306,1,0,0,0,309,312,1,0,
-		0,0,310,308,1,0,0,0,310,311,1,0,0,0,311,29,1,0,0,0,312,310,1,0,0,0,313,
-		314,5,140,0,0,314,322,3,200,100,0,315,319,3,200,100,0,316,320,7,0,0,0,
-		317,318,5,13,0,0,318,320,5,85,0,0,319,316,1,0,0,0,319,317,1,0,0,0,320,
-		322,1,0,0,0,321,313,1,0,0,0,321,315,1,0,0,0,322,31,1,0,0,0,323,324,5,31,
-		0,0,324,325,3,200,100,0,325,326,5,150,0,0,326,33,1,0,0,0,327,328,5,30,
-		0,0,328,329,3,178,89,0,329,330,5,6,0,0,330,331,3,200,100,0,331,346,3,182,
-		91,0,332,333,5,61,0,0,333,334,3,200,100,0,334,335,3,180,90,0,335,336,5,
-		132,0,0,336,337,3,36,18,0,337,347,1,0,0,0,338,339,5,132,0,0,339,340,3,
-		36,18,0,340,341,5,4,0,0,341,342,3,200,100,0,342,343,3,180,90,0,343,344,
-		5,132,0,0,344,345,3,36,18,0,345,347,1,0,0,0,346,332,1,0,0,0,346,338,1,
-		0,0,0,347,35,1,0,0,0,348,349,3,200,100,0,349,350,3,202,101,0,350,37,1,
-		0,0,0,351,352,5,52,0,0,352,356,3,178,89,0,353,354,5,4,0,0,354,355,5,103,
-		0,0,355,357,5,43,0,0,356,353,1,0,0,0,356,357,1,0,0,0,357,358,1,0,0,0,358,
-		359,5,6,0,0,359,360,5,69,0,0,360,365,3,200,100,0,361,366,5,72,0,0,362,
-		363,5,74,0,0,363,364,5,104,0,0,364,366,5,22,0,0,365,361,1,0,0,0,365,362,
-		1,0,0,0,365,366,1,0,0,0,366,371,1,0,0,0,367,368,5,4,0,0,368,370,3,40,20,
-		0,369,367,1,0,0,0,370,373,1,0,0,0,371,369,1,0,0,0,371,372,1,0,0,0,372,
-		39,1,0,0,0,373,371,1,0,0,0,374,375,5,87,0,0,375,376,5,126,0,0,376,377,
-		5,91,0,0,377,378,5,156,0,0,378,384,7,1,0,0,379,380,5,104,0,0,380,381,5,
-		91,0,0,381,382,5,129,0,0,382,384,5,88,0,0,383,374,1,0,0,0,383,379,1,0,
-		0,0,384,41,1,0,0,0,385,386,5,36,0,0,386,387,3,204,102,0,387,388,5,93,0,
-		0,388,389,3,184,92,0,389,43,1,0,0,0,390,391,5,22,0,0,391,392,3,204,102,
-		0,392,402,5,93,0,0,393,394,7,2,0,0,394,395,5,28,0,0,395,403,3,184,92,0,
-		396,400,3,184,92,0,397,398,7,2,0,0,398,399,5,28,0,0,399,401,3,184,92,0,
-		400,397,1,0,0,0,400,401,1,0,0,0,401,403,1,0,0,0,402,393,1,0,0,0,402,396,
-		1,0,0,0,403,408,1,0,0,0,404,405,5,4,0,0,405,407,3,64,32,0,406,404,1,0,
-		0,0,407,410,1,0,0,0,408,406,1,0,0,0,408,409,1,0,0,0,409,45,1,0,0,0,410,
-		408,1,0,0,0,411,417,5,21,0,0,412,413,5,144,0,0,413,414,5,135,0,0,414,418,
-		7,1,0,0,415,416,5,142,0,0,416,418,5,70,0,0,417,412,1,0,0,0,417,415,1,0,
-		0,0,418,47,1,0,0,0,419,425,5,18,0,0,420,421,3,204,102,0,421,422,5,4,0,
-		0,422,423,3,202,101,0,423,426,1,0,0,0,424,426,5,158,0,0,425,420,1,0,0,
-		0,425,424,1,0,0,0,426,49,1,0,0,0,427,428,5,24,0,0,428,429,3,204,102,0,
-		429,430,5,93,0,0,430,432,3,184,92,0,431,433,5,96,0,0,432,431,1,0,0,0,432,
-		433,1,0,0,0,433,51,1,0,0,0,434,435,5,27,0,0,435,436,3,204,102,0,436,437,
-		5,93,0,0,437,442,3,164,82,0,438,439,5,4,0,0,439,441,3,54,27,0,440,438,
-		1,0,0,0,441,444,1,0,0,0,442,440,1,0,0,0,442,443,1,0,0,0,443,53,1,0,0,0,
-		444,442,1,0,0,0,445,452,5,110,0,0,446,447,5,128,0,0,447,448,5,68,0,0,448,
-		449,3,200,100,0,449,450,5,13,0,0,450,452,1,0,0,0,451,445,1,0,0,0,451,446,
-		1,0,0,0,452,55,1,0,0,0,453,454,5,15,0,0,454,457,3,204,102,0,455,456,5,
-		106,0,0,456,458,3,204,102,0,457,455,1,0,0,0,457,458,1,0,0,0,458,459,1,
-		0,0,0,459,460,5,6,0,0,460,461,5,158,0,0,461,57,1,0,0,0,462,463,5,50,0,
-		0,463,464,3,178,89,0,464,465,5,6,0,0,465,466,3,200,100,0,466,467,3,182,
-		91,0,467,468,5,61,0,0,468,469,3,200,100,0,469,470,3,180,90,0,470,471,5,
-		139,0,0,471,472,3,200,100,0,472,475,7,3,0,0,473,474,5,4,0,0,474,476,3,
-		204,102,0,475,473,1,0,0,0,475,476,1,0,0,0,476,59,1,0,0,0,477,478,5,34,
-		0,0,478,479,3,18,9,0,479,480,5,6,0,0,480,481,3,204,102,0,481,486,3,62,
-		31,0,482,483,5,4,0,0,483,485,3,62,31,0,484,482,1,0,0,0,485,488,1,0,0,0,
-		486,484,1,0,0,0,486,487,1,0,0,0,487,61,1,0,0,0,488,486,1,0,0,0,489,490,
-		3,200,100,0,490,491,3,202,101,0,491,492,7,4,0,0,492,63,1,0,0,0,493,507,
-		5,105,0,0,494,507,5,82,0,0,495,496,5,102,0,0,496,497,5,106,0,0,497,500,
-		3,194,97,0,498,499,5,10,0,0,499,501,3,194,97,0,500,498,1,0,0,0,500,501,
-		1,0,0,0,501,507,1,0,0,0,502,503,5,119,0,0,503,507,7,5,0,0,504,505,5,143,
-		0,0,505,507,3,184,92,0,506,493,1,0,0,0,506,494,1,0,0,0,506,495,1,0,0,0,
-		506,502,1,0,0,0,506,504,1,0,0,0,507,65,1,0,0,0,508,509,5,40,0,0,509,513,
-		3,204,102,0,510,511,5,4,0,0,511,512,5,98,0,0,512,514,5,154,0,0,513,510,
-		1,0,0,0,513,514,1,0,0,0,514,516,1,0,0,0,515,517,3,68,34,0,516,515,1,0,
-		0,0,516,517,1,0,0,0,517,519,1,0,0,0,518,520,3,168,84,0,519,518,1,0,0,0,
-		519,520,1,0,0,0,520,67,1,0,0,0,521,522,5,29,0,0,522,523,3,204,102,0,523,
-		524,5,6,0,0,524,529,3,190,95,0,525,526,3,182,91,0,526,527,5,65,0,0,527,
-		528,3,172,86,0,528,530,1,0,0,0,529,525,1,0,0,0,529,530,1,0,0,0,530,560,
-		1,0,0,0,531,532,5,93,0,0,532,533,3,204,102,0,533,537,5,99,0,0,534,535,
-		5,4,0,0,535,536,5,134,0,0,536,538,5,113,0,0,537,534,1,0,0,0,537,538,1,
-		0,0,0,538,560,1,0,0,0,539,540,5,115,0,0,540,541,5,138,0,0,541,542,5,60,
-		0,0,542,547,3,70,35,0,543,544,5,61,0,0,544,546,3,70,35,0,545,543,1,0,0,
-		0,546,549,1,0,0,0,547,545,1,0,0,0,547,548,1,0,0,0,548,550,1,0,0,0,549,
-		547,1,0,0,0,550,551,5,6,0,0,551,556,3,160,80,0,552,553,5,4,0,0,553,555,
-		3,160,80,0,554,552,1,0,0,0,555,558,1,0,0,0,556,554,1,0,0,0,556,557,1,0,
-		0,0,557,560,1,0,0,0,558,556,1,0,0,0,559,521,1,0,0,0,559,531,1,0,0,0,559,
-		539,1,0,0,0,560,69,1,0,0,0,561,563,3,156,78,0,562,561,1,0,0,0,563,564,
-		1,0,0,0,564,562,1,0,0,0,564,565,1,0,0,0,565,570,1,0,0,0,566,567,5,4,0,
-		0,567,569,3,72,36,0,568,566,1,0,0,0,569,572,1,0,0,0,570,568,1,0,0,0,570,
-		571,1,0,0,0,571,71,1,0,0,0,572,570,1,0,0,0,573,578,3,158,79,0,574,575,
-		3,174,87,0,575,576,5,86,0,0,576,578,1,0,0,0,577,573,1,0,0,0,577,574,1,
-		0,0,0,578,73,1,0,0,0,579,580,5,17,0,0,580,581,5,142,0,0,581,582,3,190,
-		95,0,582,584,3,182,91,0,583,585,3,168,84,0,584,583,1,0,0,0,584,585,1,0,
-		0,0,585,75,1,0,0,0,586,587,5,20,0,0,587,589,3,190,95,0,588,590,3,168,84,
-		0,589,588,1,0,0,0,589,590,1,0,0,0,590,77,1,0,0,0,591,592,5,29,0,0,592,
-		593,5,89,0,0,593,594,3,172,86,0,594,595,7,6,0,0,595,596,3,204,102,0,596,
-		606,1,0,0,0,597,598,5,19,0,0,598,602,5,79,0,0,599,600,7,7,0,0,600,602,
-		5,78,0,0,601,597,1,0,0,0,601,599,1,0,0,0,602,603,1,0,0,0,603,604,7,6,0,
-		0,604,606,3,204,102,0,605,591,1,0,0,0,605,601,1,0,0,0,606,79,1,0,0,0,607,
-		608,5,35,0,0,608,609,5,103,0,0,609,610,5,43,0,0,610,611,3,204,102,0,611,
-		81,1,0,0,0,612,613,5,23,0,0,613,614,5,6,0,0,614,619,3,84,42,0,615,616,
-		5,4,0,0,616,618,3,84,42,0,617,615,1,0,0,0,618,621,1,0,0,0,619,617,1,0,
-		0,0,619,620,1,0,0,0,620,83,1,0,0,0,621,619,1,0,0,0,622,623,5,122,0,0,623,
-		629,3,190,95,0,624,625,3,190,95,0,625,626,5,28,0,0,626,627,3,204,102,0,
-		627,629,1,0,0,0,628,622,1,0,0,0,628,624,1,0,0,0,629,85,1,0,0,0,630,631,
-		5,26,0,0,631,632,5,107,0,0,632,87,1,0,0,0,633,634,5,55,0,0,634,635,5,91,
-		0,0,635,636,5,81,0,0,636,89,1,0,0,0,637,639,5,43,0,0,638,640,3,190,95,
-		0,639,638,1,0,0,0,639,640,1,0,0,0,640,642,1,0,0,0,641,643,3,174,87,0,642,
-		641,1,0,0,0,642,643,1,0,0,0,643,644,1,0,0,0,644,645,5,6,0,0,645,647,3,
-		94,47,0,646,648,3,168,84,0,647,646,1,0,0,0,647,648,1,0,0,0,648,91,1,0,
-		0,0,649,650,5,44,0,0,650,651,3,190,95,0,651,652,5,132,0,0,652,654,3,190,
-		95,0,653,655,3,174,87,0,654,653,1,0,0,0,654,655,1,0,0,0,655,656,1,0,0,
-		0,656,657,5,6,0,0,657,659,3,94,47,0,658,660,3,168,84,0,659,658,1,0,0,0,
-		659,660,1,0,0,0,660,93,1,0,0,0,661,666,3,96,48,0,662,663,5,4,0,0,663,665,
-		3,96,48,0,664,662,1,0,0,0,665,668,1,0,0,0,666,664,1,0,0,0,666,667,1,0,
-		0,0,667,95,1,0,0,0,668,666,1,0,0,0,669,670,5,7,0,0,670,671,3,94,47,0,671,
-		676,5,8,0,0,672,673,3,190,95,0,673,674,5,131,0,0,674,677,1,0,0,0,675,677,
-		3,106,53,0,676,672,1,0,0,0,676,675,1,0,0,0,676,677,1,0,0,0,677,679,1,0,
-		0,0,678,680,3,108,54,0,679,678,1,0,0,0,679,680,1,0,0,0,680,725,1,0,0,0,
-		681,683,5,122,0,0,682,684,3,190,95,0,683,682,1,0,0,0,683,684,1,0,0,0,684,
-		725,1,0,0,0,685,686,5,124,0,0,686,687,5,113,0,0,687,725,3,190,95,0,688,
-		692,5,32,0,0,689,690,5,129,0,0,690,693,5,118,0,0,691,693,3,190,95,0,692,
-		689,1,0,0,0,692,691,1,0,0,0,693,725,1,0,0,0,694,696,3,198,99,0,695,694,
-		1,0,0,0,695,696,1,0,0,0,696,719,1,0,0,0,697,699,3,204,102,0,698,697,1,
-		0,0,0,699,700,1,0,0,0,700,698,1,0,0,0,700,701,1,0,0,0,701,712,1,0,0,0,
-		702,704,3,176,88,0,703,705,3,104,52,0,704,703,1,0,0,0,704,705,1,0,0,0,
-		705,713,1,0,0,0,706,708,3,102,51,0,707,709,3,98,49,0,708,707,1,0,0,0,708,
-		709,1,0,0,0,709,713,1,0,0,0,710,713,3,98,49,0,711,713,3,100,50,0,712,702,
-		1,0,0,0,712,706,1,0,0,0,712,710,1,0,0,0,712,711,1,0,0,0,712,713,1,0,0,
-		0,713,720,1,0,0,0,714,716,3,176,88,0,715,717,3,104,52,0,716,715,1,0,0,
-		0,716,717,1,0,0,0,717,720,1,0,0,0,718,720,3,100,50,0,719,698,1,0,0,0,719,
-		714,1,0,0,0,719,718,1,0,0,0,720,722,1,0,0,0,721,723,3,108,54,0,722,721,
-		1,0,0,0,722,723,1,0,0,0,723,725,1,0,0,0,724,669,1,0,0,0,724,681,1,0,0,
-		0,724,685,1,0,0,0,724,688,1,0,0,0,724,695,1,0,0,0,725,97,1,0,0,0,726,727,
-		5,142,0,0,727,728,5,7,0,0,728,729,3,94,47,0,729,730,5,8,0,0,730,731,3,
-		190,95,0,731,732,5,131,0,0,732,733,5,83,0,0,733,99,1,0,0,0,734,735,5,65,
-		0,0,735,736,5,76,0,0,736,737,5,80,0,0,737,101,1,0,0,0,738,740,3,192,96,
-		0,739,738,1,0,0,0,740,741,1,0,0,0,741,739,1,0,0,0,741,742,1,0,0,0,742,
-		752,1,0,0,0,743,747,3,198,99,0,744,746,3,192,96,0,745,744,1,0,0,0,746,
-		749,1,0,0,0,747,745,1,0,0,0,747,748,1,0,0,0,748,752,1,0,0,0,749,747,1,
-		0,0,0,750,752,3,106,53,0,751,739,1,0,0,0,751,743,1,0,0,0,751,750,1,0,0,
-		0,752,103,1,0,0,0,753,755,3,190,95,0,754,756,5,83,0,0,755,754,1,0,0,0,
-		755,756,1,0,0,0,756,759,1,0,0,0,757,759,3,106,53,0,758,753,1,0,0,0,758,
-		757,1,0,0,0,759,105,1,0,0,0,760,772,5,57,0,0,761,772,5,64,0,0,762,763,
-		5,132,0,0,763,772,5,71,0,0,764,765,5,137,0,0,765,766,3,190,95,0,766,769,
-		5,117,0,0,767,768,5,66,0,0,768,770,5,71,0,0,769,767,1,0,0,0,769,770,1,
-		0,0,0,770,772,1,0,0,0,771,760,1,0,0,0,771,761,1,0,0,0,771,762,1,0,0,0,
-		771,764,1,0,0,0,772,107,1,0,0,0,773,831,5,91,0,0,774,778,7,8,0,0,775,777,
-		3,204,102,0,776,775,1,0,0,0,777,780,1,0,0,0,778,776,1,0,0,0,778,779,1,
-		0,0,0,779,787,1,0,0,0,780,778,1,0,0,0,781,783,5,61,0,0,782,784,3,204,102,
-		0,783,782,1,0,0,0,784,785,1,0,0,0,785,783,1,0,0,0,785,786,1,0,0,0,786,
-		788,1,0,0,0,787,781,1,0,0,0,787,788,1,0,0,0,788,793,1,0,0,0,789,790,5,
-		137,0,0,790,791,3,190,95,0,791,792,5,117,0,0,792,794,1,0,0,0,793,789,1,
-		0,0,0,793,794,1,0,0,0,794,832,1,0,0,0,795,799,5,76,0,0,796,798,3,204,102,
-		0,797,796,1,0,0,0,798,801,1,0,0,0,799,797,1,0,0,0,799,800,1,0,0,0,800,
-		820,1,0,0,0,801,799,1,0,0,0,802,804,5,61,0,0,803,805,3,198,99,0,804,803,
-		1,0,0,0,804,805,1,0,0,0,805,807,1,0,0,0,806,808,3,204,102,0,807,806,1,
-		0,0,0,808,809,1,0,0,0,809,807,1,0,0,0,809,810,1,0,0,0,810,818,1,0,0,0,
-		811,812,5,91,0,0,812,814,5,76,0,0,813,815,3,204,102,0,814,813,1,0,0,0,
-		815,816,1,0,0,0,816,814,1,0,0,0,816,817,1,0,0,0,817,819,1,0,0,0,818,811,
-		1,0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,802,1,0,0,0,820,821,1,0,0,
-		0,821,828,1,0,0,0,822,829,5,57,0,0,823,829,5,64,0,0,824,825,5,137,0,0,
-		825,826,3,190,95,0,826,827,5,117,0,0,827,829,1,0,0,0,828,822,1,0,0,0,828,
-		823,1,0,0,0,828,824,1,0,0,0,828,829,1,0,0,0,829,832,1,0,0,0,830,832,5,
-		71,0,0,831,774,1,0,0,0,831,795,1,0,0,0,831,830,1,0,0,0,832,109,1,0,0,0,
-		833,841,5,41,0,0,834,835,5,44,0,0,835,836,3,190,95,0,836,837,5,132,0,0,
-		837,838,3,190,95,0,838,842,1,0,0,0,839,840,5,43,0,0,840,842,3,190,95,0,
-		841,834,1,0,0,0,841,839,1,0,0,0,842,843,1,0,0,0,843,844,5,4,0,0,844,852,
-		3,190,95,0,845,846,5,100,0,0,846,853,5,131,0,0,847,850,5,131,0,0,848,849,
-		5,91,0,0,849,851,5,59,0,0,850,848,1,0,0,0,850,851,1,0,0,0,851,853,1,0,
-		0,0,852,845,1,0,0,0,852,847,1,0,0,0,853,855,1,0,0,0,854,856,3,168,84,0,
-		855,854,1,0,0,0,855,856,1,0,0,0,856,111,1,0,0,0,857,858,5,28,0,0,858,863,
-		3,114,57,0,859,860,5,4,0,0,860,862,3,114,57,0,861,859,1,0,0,0,862,865,
-		1,0,0,0,863,861,1,0,0,0,863,864,1,0,0,0,864,866,1,0,0,0,865,863,1,0,0,
-		0,866,867,5,6,0,0,867,868,3,116,58,0,868,113,1,0,0,0,869,872,3,18,9,0,
-		870,871,5,132,0,0,871,873,3,18,9,0,872,870,1,0,0,0,872,873,1,0,0,0,873,
-		115,1,0,0,0,874,885,3,38,19,0,875,885,3,78,39,0,876,885,3,80,40,0,877,
-		885,3,90,45,0,878,885,3,92,46,0,879,885,3,110,55,0,880,885,3,118,59,0,
-		881,885,3,122,61,0,882,885,3,124,62,0,883,885,3,126,63,0,884,874,1,0,0,
-		0,884,875,1,0,0,0,884,876,1,0,0,0,884,877,1,0,0,0,884,878,1,0,0,0,884,
-		879,1,0,0,0,884,880,1,0,0,0,884,881,1,0,0,0,884,882,1,0,0,0,884,883,1,
-		0,0,0,885,117,1,0,0,0,886,894,5,49,0,0,887,888,5,132,0,0,888,895,3,184,
-		92,0,889,890,5,28,0,0,890,895,3,184,92,0,891,892,3,190,95,0,892,893,3,
-		180,90,0,893,895,1,0,0,0,894,887,1,0,0,0,894,889,1,0,0,0,894,891,1,0,0,
-		0,895,898,1,0,0,0,896,897,5,29,0,0,897,899,3,204,102,0,898,896,1,0,0,0,
-		898,899,1,0,0,0,899,904,1,0,0,0,900,901,5,4,0,0,901,903,3,120,60,0,902,
-		900,1,0,0,0,903,906,1,0,0,0,904,902,1,0,0,0,904,905,1,0,0,0,905,908,1,
-		0,0,0,906,904,1,0,0,0,907,909,3,168,84,0,908,907,1,0,0,0,908,909,1,0,0,
-		0,909,119,1,0,0,0,910,911,5,82,0,0,911,917,3,180,90,0,912,913,5,105,0,
-		0,913,917,3,180,90,0,914,915,5,80,0,0,915,917,3,174,87,0,916,910,1,0,0,
-		0,916,912,1,0,0,0,916,914,1,0,0,0,917,121,1,0,0,0,918,919,5,32,0,0,919,
-		920,3,190,95,0,920,921,5,65,0,0,921,923,3,172,86,0,922,924,3,168,84,0,
-		923,922,1,0,0,0,923,924,1,0,0,0,924,123,1,0,0,0,925,926,5,16,0,0,926,927,
-		3,190,95,0,927,928,5,65,0,0,928,933,3,172,86,0,929,930,5,4,0,0,930,931,
-		5,109,0,0,931,932,5,43,0,0,932,934,5,62,0,0,933,929,1,0,0,0,933,934,1,
-		0,0,0,934,936,1,0,0,0,935,937,3,168,84,0,936,935,1,0,0,0,936,937,1,0,0,
-		0,937,125,1,0,0,0,938,989,5,46,0,0,939,940,5,68,0,0,940,990,3,142,71,0,
-		941,942,5,44,0,0,942,943,3,190,95,0,943,944,5,132,0,0,944,945,3,190,95,
-		0,945,946,3,128,64,0,946,990,1,0,0,0,947,950,5,132,0,0,948,950,5,28,0,
-		0,949,947,1,0,0,0,949,948,1,0,0,0,950,951,1,0,0,0,951,954,3,184,92,0,952,
-		953,5,29,0,0,953,955,3,204,102,0,954,952,1,0,0,0,954,955,1,0,0,0,955,960,
-		1,0,0,0,956,957,5,4,0,0,957,959,3,120,60,0,958,956,1,0,0,0,959,962,1,0,
-		0,0,960,958,1,0,0,0,960,961,1,0,0,0,961,963,1,0,0,0,962,960,1,0,0,0,963,
-		964,3,128,64,0,964,990,1,0,0,0,965,987,3,190,95,0,966,969,3,180,90,0,967,
-		968,5,29,0,0,968,970,3,204,102,0,969,967,1,0,0,0,969,970,1,0,0,0,970,975,
-		1,0,0,0,971,972,5,4,0,0,972,974,3,120,60,0,973,971,1,0,0,0,974,977,1,0,
-		0,0,975,973,1,0,0,0,975,976,1,0,0,0,976,978,1,0,0,0,977,975,1,0,0,0,978,
-		979,3,128,64,0,979,988,1,0,0,0,980,981,3,182,91,0,981,985,5,91,0,0,982,
-		983,5,4,0,0,983,984,5,68,0,0,984,986,3,142,71,0,985,982,1,0,0,0,985,986,
-		1,0,0,0,986,988,1,0,0,0,987,966,1,0,0,0,987,980,1,0,0,0,988,990,1,0,0,
-		0,989,939,1,0,0,0,989,941,1,0,0,0,989,949,1,0,0,0,989,965,1,0,0,0,990,
-		127,1,0,0,0,991,992,5,6,0,0,992,997,3,130,65,0,993,994,5,5,0,0,994,996,
-		3,130,65,0,995,993,1,0,0,0,996,999,1,0,0,0,997,995,1,0,0,0,997,998,1,0,
-		0,0,998,1002,1,0,0,0,999,997,1,0,0,0,1000,1002,3,146,73,0,1001,991,1,0,
-		0,0,1001,1000,1,0,0,0,1002,1004,1,0,0,0,1003,1005,3,168,84,0,1004,1003,
-		1,0,0,0,1004,1005,1,0,0,0,1005,129,1,0,0,0,1006,1007,5,58,0,0,1007,1008,
-		3,190,95,0,1008,1009,3,180,90,0,1009,1010,5,4,0,0,1010,1012,1,0,0,0,1011,
-		1006,1,0,0,0,1011,1012,1,0,0,0,1012,1013,1,0,0,0,1013,1018,3,132,66,0,
-		1014,1015,5,4,0,0,1015,1017,3,134,67,0,1016,1014,1,0,0,0,1017,1020,1,0,
-		0,0,1018,1016,1,0,0,0,1018,1019,1,0,0,0,1019,131,1,0,0,0,1020,1018,1,0,
-		0,0,1021,1025,3,176,88,0,1022,1025,5,32,0,0,1023,1025,5,16,0,0,1024,1021,
-		1,0,0,0,1024,1022,1,0,0,0,1024,1023,1,0,0,0,1025,1026,1,0,0,0,1026,1029,
-		3,190,95,0,1027,1028,5,65,0,0,1028,1030,3,172,86,0,1029,1027,1,0,0,0,1029,
-		1030,1,0,0,0,1030,1032,1,0,0,0,1031,1033,3,136,68,0,1032,1031,1,0,0,0,
-		1032,1033,1,0,0,0,1033,133,1,0,0,0,1034,1037,5,130,0,0,1035,1038,3,136,
-		68,0,1036,1038,3,132,66,0,1037,1035,1,0,0,0,1037,1036,1,0,0,0,1038,1049,
-		1,0,0,0,1039,1049,3,138,69,0,1040,1043,5,68,0,0,1041,1044,3,140,70,0,1042,
-		1044,3,142,71,0,1043,1041,1,0,0,0,1043,1042,1,0,0,0,1044,1049,1,0,0,0,
-		1045,1049,3,144,72,0,1046,1047,5,65,0,0,1047,1049,3,172,86,0,1048,1034,
-		1,0,0,0,1048,1039,1,0,0,0,1048,1040,1,0,0,0,1048,1045,1,0,0,0,1048,1046,
-		1,0,0,0,1049,135,1,0,0,0,1050,1054,3,138,69,0,1051,1052,5,68,0,0,1052,
-		1054,3,140,70,0,1053,1050,1,0,0,0,1053,1051,1,0,0,0,1054,137,1,0,0,0,1055,
-		1060,5,84,0,0,1056,1061,5,43,0,0,1057,1058,3,190,95,0,1058,1059,3,180,
-		90,0,1059,1061,1,0,0,0,1060,1056,1,0,0,0,1060,1057,1,0,0,0,1061,1065,1,
-		0,0,0,1062,1063,3,190,95,0,1063,1064,5,131,0,0,1064,1066,1,0,0,0,1065,
-		1062,1,0,0,0,1065,1066,1,0,0,0,1066,139,1,0,0,0,1067,1068,5,136,0,0,1068,
-		1069,5,84,0,0,1069,1070,3,190,95,0,1070,1071,5,61,0,0,1071,1072,3,190,
-		95,0,1072,1076,3,180,90,0,1073,1074,3,190,95,0,1074,1075,5,131,0,0,1075,
-		1077,1,0,0,0,1076,1073,1,0,0,0,1076,1077,1,0,0,0,1077,141,1,0,0,0,1078,
-		1084,5,123,0,0,1079,1080,5,125,0,0,1080,1084,5,113,0,0,1081,1082,5,145,
-		0,0,1082,1084,5,133,0,0,1083,1078,1,0,0,0,1083,1079,1,0,0,0,1083,1081,
-		1,0,0,0,1084,143,1,0,0,0,1085,1088,5,153,0,0,1086,1088,3,198,99,0,1087,
-		1085,1,0,0,0,1087,1086,1,0,0,0,1088,1089,1,0,0,0,1089,1090,3,182,91,0,
-		1090,1091,5,91,0,0,1091,145,1,0,0,0,1092,1093,5,83,0,0,1093,1094,5,132,
-		0,0,1094,1095,3,190,95,0,1095,1096,5,4,0,0,1096,1097,5,65,0,0,1097,1102,
-		3,172,86,0,1098,1099,5,4,0,0,1099,1101,3,148,74,0,1100,1098,1,0,0,0,1101,
-		1104,1,0,0,0,1102,1100,1,0,0,0,1102,1103,1,0,0,0,1103,147,1,0,0,0,1104,
-		1102,1,0,0,0,1105,1106,5,108,0,0,1106,1107,5,120,0,0,1107,1122,3,180,90,
-		0,1108,1109,5,97,0,0,1109,1122,5,87,0,0,1110,1113,5,68,0,0,1111,1114,5,
-		136,0,0,1112,1114,3,142,71,0,1113,1111,1,0,0,0,1113,1112,1,0,0,0,1114,
-		1122,1,0,0,0,1115,1116,7,9,0,0,1116,1117,3,190,95,0,1117,1118,3,180,90,
-		0,1118,1119,5,116,0,0,1119,1122,1,0,0,0,1120,1122,3,144,72,0,1121,1105,
-		1,0,0,0,1121,1108,1,0,0,0,1121,1110,1,0,0,0,1121,1115,1,0,0,0,1121,1120,
-		1,0,0,0,1122,149,1,0,0,0,1123,1125,5,45,0,0,1124,1126,3,156,78,0,1125,
-		1124,1,0,0,0,1126,1127,1,0,0,0,1127,1125,1,0,0,0,1127,1128,1,0,0,0,1128,
-		1133,1,0,0,0,1129,1130,5,61,0,0,1130,1132,3,152,76,0,1131,1129,1,0,0,0,
-		1132,1135,1,0,0,0,1133,1131,1,0,0,0,1133,1134,1,0,0,0,1134,1143,1,0,0,
-		0,1135,1133,1,0,0,0,1136,1141,5,4,0,0,1137,1139,3,158,79,0,1138,1140,5,
-		4,0,0,1139,1138,1,0,0,0,1139,1140,1,0,0,0,1140,1142,1,0,0,0,1141,1137,
-		1,0,0,0,1141,1142,1,0,0,0,1142,1144,1,0,0,0,1143,1136,1,0,0,0,1143,1144,
-		1,0,0,0,1144,1145,1,0,0,0,1145,1147,5,142,0,0,1146,1148,3,156,78,0,1147,
-		1146,1,0,0,0,1148,1149,1,0,0,0,1149,1147,1,0,0,0,1149,1150,1,0,0,0,1150,
-		1155,1,0,0,0,1151,1152,5,61,0,0,1152,1154,3,152,76,0,1153,1151,1,0,0,0,
-		1154,1157,1,0,0,0,1155,1153,1,0,0,0,1155,1156,1,0,0,0,1156,1162,1,0,0,
-		0,1157,1155,1,0,0,0,1158,1159,5,4,0,0,1159,1161,3,154,77,0,1160,1158,1,
-		0,0,0,1161,1164,1,0,0,0,1162,1160,1,0,0,0,1162,1163,1,0,0,0,1163,1167,
-		1,0,0,0,1164,1162,1,0,0,0,1165,1166,5,6,0,0,1166,1168,3,160,80,0,1167,
-		1165,1,0,0,0,1167,1168,1,0,0,0,1168,151,1,0,0,0,1169,1171,3,156,78,0,1170,
-		1169,1,0,0,0,1171,1172,1,0,0,0,1172,1170,1,0,0,0,1172,1173,1,0,0,0,1173,
-		153,1,0,0,0,1174,1191,3,158,79,0,1175,1181,5,77,0,0,1176,1177,3,198,99,
-		0,1177,1178,5,132,0,0,1178,1179,3,198,99,0,1179,1180,3,202,101,0,1180,
-		1182,1,0,0,0,1181,1176,1,0,0,0,1181,1182,1,0,0,0,1182,1191,1,0,0,0,1183,
-		1187,5,91,0,0,1184,1185,5,129,0,0,1185,1188,5,121,0,0,1186,1188,5,111,
-		0,0,1187,1184,1,0,0,0,1187,1186,1,0,0,0,1188,1189,1,0,0,0,1189,1191,5,
-		112,0,0,1190,1174,1,0,0,0,1190,1175,1,0,0,0,1190,1183,1,0,0,0,1191,155,
-		1,0,0,0,1192,1199,3,204,102,0,1193,1199,5,87,0,0,1194,1199,5,94,0,0,1195,
-		1199,5,43,0,0,1196,1199,5,44,0,0,1197,1199,5,127,0,0,1198,1192,1,0,0,0,
-		1198,1193,1,0,0,0,1198,1194,1,0,0,0,1198,1195,1,0,0,0,1198,1196,1,0,0,
-		0,1198,1197,1,0,0,0,1199,157,1,0,0,0,1200,1201,5,59,0,0,1201,1203,5,67,
-		0,0,1202,1200,1,0,0,0,1202,1203,1,0,0,0,1203,1204,1,0,0,0,1204,1209,7,
-		9,0,0,1205,1210,5,43,0,0,1206,1207,3,190,95,0,1207,1208,3,180,90,0,1208,
-		1210,1,0,0,0,1209,1205,1,0,0,0,1209,1206,1,0,0,0,1210,1217,1,0,0,0,1211,
-		1212,5,44,0,0,1212,1213,3,190,95,0,1213,1214,5,132,0,0,1214,1215,3,190,
-		95,0,1215,1217,1,0,0,0,1216,1202,1,0,0,0,1216,1211,1,0,0,0,1217,159,1,
-		0,0,0,1218,1220,3,198,99,0,1219,1218,1,0,0,0,1219,1220,1,0,0,0,1220,1222,
-		1,0,0,0,1221,1223,3,204,102,0,1222,1221,1,0,0,0,1223,1224,1,0,0,0,1224,
-		1222,1,0,0,0,1224,1225,1,0,0,0,1225,1247,1,0,0,0,1226,1227,5,91,0,0,1227,
-		1234,5,76,0,0,1228,1235,5,43,0,0,1229,1231,3,204,102,0,1230,1229,1,0,0,
-		0,1231,1232,1,0,0,0,1232,1230,1,0,0,0,1232,1233,1,0,0,0,1233,1235,1,0,
-		0,0,1234,1228,1,0,0,0,1234,1230,1,0,0,0,1235,1248,1,0,0,0,1236,1244,5,
-		114,0,0,1237,1245,5,43,0,0,1238,1242,3,190,95,0,1239,1243,3,180,90,0,1240,
-		1243,5,127,0,0,1241,1243,3,204,102,0,1242,1239,1,0,0,0,1242,1240,1,0,0,
-		0,1242,1241,1,0,0,0,1243,1245,1,0,0,0,1244,1237,1,0,0,0,1244,1238,1,0,
-		0,0,1245,1248,1,0,0,0,1246,1248,5,83,0,0,1247,1226,1,0,0,0,1247,1236,1,
-		0,0,0,1247,1246,1,0,0,0,1247,1248,1,0,0,0,1248,161,1,0,0,0,1249,1250,5,
-		25,0,0,1250,1269,3,164,82,0,1251,1261,5,36,0,0,1252,1253,5,65,0,0,1253,
-		1254,7,10,0,0,1254,1262,3,184,92,0,1255,1259,3,184,92,0,1256,1257,5,4,
-		0,0,1257,1258,5,143,0,0,1258,1260,3,184,92,0,1259,1256,1,0,0,0,1259,1260,
-		1,0,0,0,1260,1262,1,0,0,0,1261,1252,1,0,0,0,1261,1255,1,0,0,0,1262,1270,
-		1,0,0,0,1263,1266,7,6,0,0,1264,1265,5,65,0,0,1265,1267,7,10,0,0,1266,1264,
-		1,0,0,0,1266,1267,1,0,0,0,1267,1268,1,0,0,0,1268,1270,3,164,82,0,1269,
-		1251,1,0,0,0,1269,1263,1,0,0,0,1270,163,1,0,0,0,1271,1282,3,184,92,0,1272,
-		1274,5,153,0,0,1273,1272,1,0,0,0,1273,1274,1,0,0,0,1274,1275,1,0,0,0,1275,
-		1279,7,2,0,0,1276,1278,3,166,83,0,1277,1276,1,0,0,0,1278,1281,1,0,0,0,
-		1279,1277,1,0,0,0,1279,1280,1,0,0,0,1280,1283,1,0,0,0,1281,1279,1,0,0,
-		0,1282,1273,1,0,0,0,1282,1283,1,0,0,0,1283,165,1,0,0,0,1284,1285,3,196,
-		98,0,1285,1287,3,194,97,0,1286,1288,7,2,0,0,1287,1286,1,0,0,0,1287,1288,
-		1,0,0,0,1288,167,1,0,0,0,1289,1290,5,9,0,0,1290,1295,3,170,85,0,1291,1292,
-		5,4,0,0,1292,1294,3,170,85,0,1293,1291,1,0,0,0,1294,1297,1,0,0,0,1295,
-		1293,1,0,0,0,1295,1296,1,0,0,0,1296,1303,1,0,0,0,1297,1295,1,0,0,0,1298,
-		1299,5,144,0,0,1299,1300,5,135,0,0,1300,1304,7,1,0,0,1301,1302,5,142,0,
-		0,1302,1304,5,70,0,0,1303,1298,1,0,0,0,1303,1301,1,0,0,0,1303,1304,1,0,
-		0,0,1304,169,1,0,0,0,1305,1312,3,190,95,0,1306,1308,3,204,102,0,1307,1306,
-		1,0,0,0,1308,1309,1,0,0,0,1309,1307,1,0,0,0,1309,1310,1,0,0,0,1310,1313,
-		1,0,0,0,1311,1313,5,127,0,0,1312,1307,1,0,0,0,1312,1311,1,0,0,0,1312,1313,
-		1,0,0,0,1313,171,1,0,0,0,1314,1315,5,19,0,0,1315,1321,5,79,0,0,1316,1318,
-		3,204,102,0,1317,1319,5,78,0,0,1318,1317,1,0,0,0,1318,1319,1,0,0,0,1319,
-		1321,1,0,0,0,1320,1314,1,0,0,0,1320,1316,1,0,0,0,1321,173,1,0,0,0,1322,
-		1323,7,11,0,0,1323,175,1,0,0,0,1324,1325,7,12,0,0,1325,177,1,0,0,0,1326,
-		1328,3,204,102,0,1327,1326,1,0,0,0,1328,1329,1,0,0,0,1329,1327,1,0,0,0,
-		1329,1330,1,0,0,0,1330,179,1,0,0,0,1331,1332,7,13,0,0,1332,181,1,0,0,0,
-		1333,1334,7,14,0,0,1334,183,1,0,0,0,1335,1339,3,188,94,0,1336,1338,3,186,
-		93,0,1337,1336,1,0,0,0,1338,1341,1,0,0,0,1339,1337,1,0,0,0,1339,1340,1,
-		0,0,0,1340,185,1,0,0,0,1341,1339,1,0,0,0,1342,1343,3,196,98,0,1343,1344,
-		3,188,94,0,1344,187,1,0,0,0,1345,1347,3,198,99,0,1346,1348,3,202,101,0,
-		1347,1346,1,0,0,0,1347,1348,1,0,0,0,1348,1355,1,0,0,0,1349,1355,3,204,
-		102,0,1350,1351,5,7,0,0,1351,1352,3,184,92,0,1352,1353,5,8,0,0,1353,1355,
-		1,0,0,0,1354,1345,1,0,0,0,1354,1349,1,0,0,0,1354,1350,1,0,0,0,1355,189,
-		1,0,0,0,1356,1360,3,194,97,0,1357,1359,3,192,96,0,1358,1357,1,0,0,0,1359,
-		1362,1,0,0,0,1360,1358,1,0,0,0,1360,1361,1,0,0,0,1361,191,1,0,0,0,1362,
-		1360,1,0,0,0,1363,1364,3,196,98,0,1364,1365,3,194,97,0,1365,193,1,0,0,
-		0,1366,1373,3,198,99,0,1367,1373,3,204,102,0,1368,1369,5,7,0,0,1369,1370,
-		3,190,95,0,1370,1371,5,8,0,0,1371,1373,1,0,0,0,1372,1366,1,0,0,0,1372,
-		1367,1,0,0,0,1372,1368,1,0,0,0,1373,195,1,0,0,0,1374,1375,7,15,0,0,1375,
-		197,1,0,0,0,1376,1388,3,200,100,0,1377,1378,5,7,0,0,1378,1383,3,200,100,
-		0,1379,1380,5,4,0,0,1380,1382,3,200,100,0,1381,1379,1,0,0,0,1382,1385,
-		1,0,0,0,1383,1381,1,0,0,0,1383,1384,1,0,0,0,1384,1386,1,0,0,0,1385,1383,
-		1,0,0,0,1386,1387,5,8,0,0,1387,1389,1,0,0,0,1388,1377,1,0,0,0,1388,1389,
-		1,0,0,0,1389,199,1,0,0,0,1390,1392,5,154,0,0,1391,1393,5,155,0,0,1392,
-		1391,1,0,0,0,1392,1393,1,0,0,0,1393,1396,1,0,0,0,1394,1396,5,155,0,0,1395,
-		1390,1,0,0,0,1395,1394,1,0,0,0,1396,201,1,0,0,0,1397,1398,7,16,0,0,1398,
-		203,1,0,0,0,1399,1400,7,17,0,0,1400,205,1,0,0,0,173,252,267,278,286,288,
-		304,310,319,321,346,356,365,371,383,400,402,408,417,425,432,442,451,457,
-		475,486,500,506,513,516,519,529,537,547,556,559,564,570,577,584,589,601,
-		605,619,628,639,642,647,654,659,666,676,679,683,692,695,700,704,708,712,
-		716,719,722,724,741,747,751,755,758,769,771,778,785,787,793,799,804,809,
-		816,818,820,828,831,841,850,852,855,863,872,884,894,898,904,908,916,923,
-		933,936,949,954,960,969,975,985,987,989,997,1001,1004,1011,1018,1024,1029,
-		1032,1037,1043,1048,1053,1060,1065,1076,1083,1087,1102,1113,1121,1127,
-		1133,1139,1141,1143,1149,1155,1162,1167,1172,1181,1187,1190,1198,1202,
-		1209,1216,1219,1224,1232,1234,1242,1244,1247,1259,1261,1266,1269,1273,
-		1279,1282,1287,1295,1303,1309,1312,1318,1320,1329,1339,1347,1354,1360,
-		1372,1383,1388,1392,1395
+		1,17,1,17,1,17,1,17,3,17,349,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,
+		19,3,19,359,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,368,8,19,1,19,
+		1,19,5,19,372,8,19,10,19,12,19,375,9,19,1,20,1,20,1,20,1,20,1,20,1,20,
+		1,20,1,20,1,20,3,20,386,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,
+		22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,403,8,22,3,22,405,8,22,1,22,1,22,
+		5,22,409,8,22,10,22,12,22,412,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,
+		420,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,428,8,24,1,25,1,25,1,25,1,
+		25,1,25,3,25,435,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,443,8,26,10,26,
+		12,26,446,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,454,8,27,1,28,1,28,1,
+		28,1,28,3,28,460,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
+		1,29,1,29,1,29,1,29,1,29,1,29,3,29,478,8,29,1,30,1,30,1,30,1,30,1,30,1,
+		30,1,30,5,30,487,8,30,10,30,12,30,490,9,30,1,31,1,31,1,31,1,31,1,32,1,
+		32,1,32,1,32,1,32,1,32,1,32,3,32,503,8,32,1,32,1,32,1,32,1,32,3,32,509,
+		8,32,1,33,1,33,1,33,1,33,1,33,3,33,516,8,33,1,33,3,33,519,8,33,1,33,3,
+		33,522,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,532,8,34,1,34,
+		1,34,1,34,1,34,1,34,1,34,3,34,540,8,34,1,34,1,34,1,34,1,34,5,34,546,8,
+		34,10,34,12,34,549,9,34,1,34,1,34,1,34,1,34,3,34,555,8,34,1,34,1,34,1,
+		34,5,34,560,8,34,10,34,12,34,563,9,34,1,34,1,34,1,34,1,34,5,34,569,8,34,
+		10,34,12,34,572,9,34,3,34,574,8,34,1,35,1,35,3,35,578,8,35,1,36,4,36,581,
+		8,36,11,36,12,36,582,1,36,1,36,5,36,587,8,36,10,36,12,36,590,9,36,1,37,
+		1,37,1,37,1,37,3,37,596,8,37,1,38,1,38,1,38,1,38,1,38,3,38,603,8,38,1,
+		39,1,39,1,39,3,39,608,8,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,
+		1,40,3,40,620,8,40,1,40,1,40,3,40,624,8,40,1,41,1,41,1,41,1,41,1,41,1,
+		42,1,42,1,42,1,42,1,42,5,42,636,8,42,10,42,12,42,639,9,42,1,43,1,43,1,
+		43,1,43,1,43,1,43,3,43,647,8,43,1,44,1,44,1,44,1,45,1,45,1,45,1,45,1,46,
+		1,46,3,46,658,8,46,1,46,3,46,661,8,46,1,46,1,46,1,46,3,46,666,8,46,1,47,
+		1,47,1,47,1,47,1,47,3,47,673,8,47,1,47,1,47,1,47,3,47,678,8,47,1,48,1,
+		48,1,48,5,48,683,8,48,10,48,12,48,686,9,48,1,49,1,49,1,49,1,49,1,49,1,
+		49,1,49,3,49,695,8,49,1,49,3,49,698,8,49,1,49,1,49,3,49,702,8,49,1,49,
+		1,49,1,49,1,49,1,49,1,49,1,49,3,49,711,8,49,1,49,1,49,3,49,715,8,49,1,
+		49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,726,8,49,1,49,3,49,729,
+		8,49,1,49,4,49,732,8,49,11,49,12,49,733,1,49,1,49,3,49,738,8,49,1,49,1,
+		49,3,49,742,8,49,1,49,1,49,3,49,746,8,49,1,49,1,49,3,49,750,8,49,1,49,
+		3,49,753,8,49,1,49,3,49,756,8,49,3,49,758,8,49,1,50,1,50,1,50,1,50,1,50,
+		1,50,1,50,1,50,1,51,1,51,1,51,1,51,1,52,4,52,773,8,52,11,52,12,52,774,
+		1,52,1,52,5,52,779,8,52,10,52,12,52,782,9,52,1,52,3,52,785,8,52,1,53,1,
+		53,3,53,789,8,53,1,53,3,53,792,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,
+		1,54,1,54,3,54,803,8,54,3,54,805,8,54,1,55,1,55,1,55,5,55,810,8,55,10,
+		55,12,55,813,9,55,1,55,1,55,4,55,817,8,55,11,55,12,55,818,3,55,821,8,55,
+		1,55,1,55,1,55,1,55,3,55,827,8,55,1,55,1,55,5,55,831,8,55,10,55,12,55,
+		834,9,55,1,55,1,55,3,55,838,8,55,1,55,4,55,841,8,55,11,55,12,55,842,1,
+		55,1,55,1,55,4,55,848,8,55,11,55,12,55,849,3,55,852,8,55,3,55,854,8,55,
+		1,55,1,55,1,55,1,55,1,55,1,55,3,55,862,8,55,1,55,3,55,865,8,55,1,56,1,
+		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,875,8,56,1,56,1,56,1,56,1,56,1,56,
+		1,56,1,56,3,56,884,8,56,3,56,886,8,56,1,56,3,56,889,8,56,1,57,1,57,1,57,
+		1,57,5,57,895,8,57,10,57,12,57,898,9,57,1,57,1,57,1,57,1,58,1,58,1,58,
+		3,58,906,8,58,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,918,
+		8,59,1,60,1,60,1,60,1,60,1,60,3,60,925,8,60,1,60,1,60,1,60,1,60,1,60,3,
+		60,932,8,60,1,60,1,60,3,60,936,8,60,1,60,1,60,5,60,940,8,60,10,60,12,60,
+		943,9,60,1,60,3,60,946,8,60,1,61,1,61,1,61,1,61,1,61,1,61,3,61,954,8,61,
+		1,62,1,62,1,62,1,62,3,62,960,8,62,1,62,1,62,1,62,3,62,965,8,62,1,63,1,
+		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,975,8,63,1,63,3,63,978,8,63,1,64,
+		1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,993,8,
+		64,1,64,1,64,3,64,997,8,64,1,64,1,64,3,64,1001,8,64,1,64,1,64,5,64,1005,
+		8,64,10,64,12,64,1008,9,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,1016,8,64,
+		1,64,1,64,5,64,1020,8,64,10,64,12,64,1023,9,64,1,64,1,64,1,64,1,64,1,64,
+		1,64,1,64,3,64,1032,8,64,3,64,1034,8,64,3,64,1036,8,64,1,65,1,65,1,65,
+		1,65,5,65,1042,8,65,10,65,12,65,1045,9,65,1,65,3,65,1048,8,65,1,65,3,65,
+		1051,8,65,1,66,1,66,1,66,1,66,1,66,3,66,1058,8,66,1,66,1,66,1,66,5,66,
+		1063,8,66,10,66,12,66,1066,9,66,1,67,1,67,3,67,1070,8,67,1,67,1,67,1,67,
+		1,67,1,67,3,67,1077,8,67,3,67,1079,8,67,1,67,1,67,3,67,1083,8,67,1,67,
+		3,67,1086,8,67,1,68,1,68,1,68,3,68,1091,8,68,1,68,1,68,1,68,1,68,3,68,
+		1097,8,68,1,68,1,68,1,68,3,68,1102,8,68,1,69,1,69,1,69,3,69,1107,8,69,
+		1,70,1,70,1,70,1,70,1,70,3,70,1114,8,70,1,70,1,70,1,70,3,70,1119,8,70,
+		1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1130,8,71,1,72,1,72,
+		1,72,1,72,1,72,3,72,1137,8,72,1,73,1,73,3,73,1141,8,73,1,73,1,73,1,73,
+		1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,5,74,1154,8,74,10,74,12,74,1157,
+		9,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1167,8,75,1,75,1,75,
+		1,75,1,75,1,75,1,75,3,75,1175,8,75,1,76,1,76,4,76,1179,8,76,11,76,12,76,
+		1180,1,76,1,76,5,76,1185,8,76,10,76,12,76,1188,9,76,1,76,1,76,1,76,3,76,
+		1193,8,76,3,76,1195,8,76,3,76,1197,8,76,1,76,1,76,4,76,1201,8,76,11,76,
+		12,76,1202,1,76,1,76,5,76,1207,8,76,10,76,12,76,1210,9,76,1,76,1,76,5,
+		76,1214,8,76,10,76,12,76,1217,9,76,1,76,1,76,3,76,1221,8,76,1,77,4,77,
+		1224,8,77,11,77,12,77,1225,1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1235,
+		8,78,1,78,1,78,1,78,1,78,3,78,1241,8,78,1,78,3,78,1244,8,78,1,79,1,79,
+		1,79,1,79,1,79,1,79,3,79,1252,8,79,1,80,1,80,3,80,1256,8,80,1,80,1,80,
+		1,80,1,80,1,80,3,80,1263,8,80,1,80,1,80,1,80,1,80,1,80,3,80,1270,8,80,
+		1,81,3,81,1273,8,81,1,81,4,81,1276,8,81,11,81,12,81,1277,1,81,1,81,1,81,
+		1,81,4,81,1284,8,81,11,81,12,81,1285,3,81,1288,8,81,1,81,1,81,1,81,1,81,
+		1,81,1,81,3,81,1296,8,81,3,81,1298,8,81,1,81,3,81,1301,8,81,1,82,1,82,
+		1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1313,8,82,3,82,1315,8,82,
+		1,82,1,82,1,82,3,82,1320,8,82,1,82,3,82,1323,8,82,1,83,1,83,3,83,1327,
+		8,83,1,83,1,83,5,83,1331,8,83,10,83,12,83,1334,9,83,3,83,1336,8,83,1,84,
+		1,84,1,84,3,84,1341,8,84,1,85,1,85,1,85,1,85,5,85,1347,8,85,10,85,12,85,
+		1350,9,85,1,85,1,85,1,85,1,85,1,85,3,85,1357,8,85,1,86,1,86,4,86,1361,
+		8,86,11,86,12,86,1362,1,86,3,86,1366,8,86,1,87,1,87,1,87,1,87,3,87,1372,
+		8,87,3,87,1374,8,87,1,88,1,88,1,89,1,89,1,90,4,90,1381,8,90,11,90,12,90,
+		1382,1,91,1,91,1,92,1,92,1,93,1,93,5,93,1391,8,93,10,93,12,93,1394,9,93,
+		1,94,1,94,1,94,1,95,1,95,3,95,1401,8,95,1,95,1,95,1,95,1,95,1,95,3,95,
+		1408,8,95,1,96,1,96,5,96,1412,8,96,10,96,12,96,1415,9,96,1,97,1,97,1,97,
+		1,98,1,98,1,98,1,98,1,98,1,98,3,98,1426,8,98,1,99,1,99,1,100,1,100,1,100,
+		1,100,1,100,5,100,1435,8,100,10,100,12,100,1438,9,100,1,100,1,100,3,100,
+		1442,8,100,1,101,1,101,3,101,1446,8,101,1,101,3,101,1449,8,101,1,102,1,
+		102,1,103,1,103,1,103,0,0,104,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
+		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
+		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
+		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
+		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
+		192,194,196,198,200,202,204,206,0,18,2,0,151,152,154,155,2,0,20,20,70,
+		70,2,0,44,44,130,130,2,0,151,151,154,154,2,0,91,91,144,144,2,0,76,76,141,
+		141,2,0,63,63,95,95,2,0,33,33,42,42,4,0,88,88,96,96,106,106,124,124,2,
+		0,88,88,96,96,2,0,98,98,104,104,2,0,123,123,149,149,2,0,74,74,94,94,1,
+		0,43,44,1,0,129,130,2,0,10,12,14,14,4,0,93,93,150,150,152,153,155,155,
+		28,0,15,18,20,27,29,31,33,42,45,56,58,60,62,63,66,66,68,68,70,73,75,83,
+		85,87,89,91,95,95,97,116,118,122,124,124,126,126,128,129,131,131,133,134,
+		136,139,141,144,146,146,148,148,151,151,154,154,156,156,1628,0,208,1,0,
+		0,0,2,211,1,0,0,0,4,254,1,0,0,0,6,256,1,0,0,0,8,259,1,0,0,0,10,262,1,0,
+		0,0,12,269,1,0,0,0,14,271,1,0,0,0,16,274,1,0,0,0,18,290,1,0,0,0,20,292,
+		1,0,0,0,22,295,1,0,0,0,24,298,1,0,0,0,26,301,1,0,0,0,28,303,1,0,0,0,30,
+		323,1,0,0,0,32,325,1,0,0,0,34,329,1,0,0,0,36,350,1,0,0,0,38,353,1,0,0,
+		0,40,385,1,0,0,0,42,387,1,0,0,0,44,392,1,0,0,0,46,413,1,0,0,0,48,421,1,
+		0,0,0,50,429,1,0,0,0,52,436,1,0,0,0,54,453,1,0,0,0,56,455,1,0,0,0,58,464,
+		1,0,0,0,60,479,1,0,0,0,62,491,1,0,0,0,64,508,1,0,0,0,66,510,1,0,0,0,68,
+		573,1,0,0,0,70,575,1,0,0,0,72,580,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,
+		0,78,604,1,0,0,0,80,623,1,0,0,0,82,625,1,0,0,0,84,630,1,0,0,0,86,646,1,
+		0,0,0,88,648,1,0,0,0,90,651,1,0,0,0,92,655,1,0,0,0,94,667,1,0,0,0,96,679,
+		1,0,0,0,98,757,1,0,0,0,100,759,1,0,0,0,102,767,1,0,0,0,104,784,1,0,0,0,
+		106,791,1,0,0,0,108,804,1,0,0,0,110,806,1,0,0,0,112,866,1,0,0,0,114,890,
+		1,0,0,0,116,902,1,0,0,0,118,917,1,0,0,0,120,919,1,0,0,0,122,953,1,0,0,
+		0,124,955,1,0,0,0,126,966,1,0,0,0,128,979,1,0,0,0,130,1047,1,0,0,0,132,
+		1057,1,0,0,0,134,1078,1,0,0,0,136,1101,1,0,0,0,138,1106,1,0,0,0,140,1108,
+		1,0,0,0,142,1120,1,0,0,0,144,1136,1,0,0,0,146,1140,1,0,0,0,148,1145,1,
+		0,0,0,150,1174,1,0,0,0,152,1176,1,0,0,0,154,1223,1,0,0,0,156,1243,1,0,
+		0,0,158,1251,1,0,0,0,160,1269,1,0,0,0,162,1272,1,0,0,0,164,1302,1,0,0,
+		0,166,1324,1,0,0,0,168,1337,1,0,0,0,170,1342,1,0,0,0,172,1358,1,0,0,0,
+		174,1373,1,0,0,0,176,1375,1,0,0,0,178,1377,1,0,0,0,180,1380,1,0,0,0,182,
+		1384,1,0,0,0,184,1386,1,0,0,0,186,1388,1,0,0,0,188,1395,1,0,0,0,190,1407,
+		1,0,0,0,192,1409,1,0,0,0,194,1416,1,0,0,0,196,1425,1,0,0,0,198,1427,1,
+		0,0,0,200,1429,1,0,0,0,202,1448,1,0,0,0,204,1450,1,0,0,0,206,1452,1,0,
+		0,0,208,209,3,4,2,0,209,210,5,0,0,1,210,1,1,0,0,0,211,212,3,170,85,0,212,
+		213,5,0,0,1,213,3,1,0,0,0,214,255,3,6,3,0,215,255,3,8,4,0,216,255,3,10,
+		5,0,217,255,3,14,7,0,218,255,3,16,8,0,219,255,3,20,10,0,220,255,3,22,11,
+		0,221,255,3,24,12,0,222,255,3,26,13,0,223,255,3,28,14,0,224,255,3,32,16,
+		0,225,255,3,34,17,0,226,255,3,38,19,0,227,255,3,42,21,0,228,255,3,44,22,
+		0,229,255,3,66,33,0,230,255,3,76,38,0,231,255,3,78,39,0,232,255,3,80,40,
+		0,233,255,3,82,41,0,234,255,3,84,42,0,235,255,3,88,44,0,236,255,3,90,45,
+		0,237,255,3,92,46,0,238,255,3,94,47,0,239,255,3,112,56,0,240,255,3,120,
+		60,0,241,255,3,124,62,0,242,255,3,126,63,0,243,255,3,128,64,0,244,255,
+		3,152,76,0,245,255,3,164,82,0,246,255,3,46,23,0,247,255,3,114,57,0,248,
+		255,3,48,24,0,249,255,3,50,25,0,250,255,3,52,26,0,251,255,3,58,29,0,252,
+		255,3,60,30,0,253,255,3,56,28,0,254,214,1,0,0,0,254,215,1,0,0,0,254,216,
+		1,0,0,0,254,217,1,0,0,0,254,218,1,0,0,0,254,219,1,0,0,0,254,220,1,0,0,
+		0,254,221,1,0,0,0,254,222,1,0,0,0,254,223,1,0,0,0,254,224,1,0,0,0,254,
+		225,1,0,0,0,254,226,1,0,0,0,254,227,1,0,0,0,254,228,1,0,0,0,254,229,1,
+		0,0,0,254,230,1,0,0,0,254,231,1,0,0,0,254,232,1,0,0,0,254,233,1,0,0,0,
+		254,234,1,0,0,0,254,235,1,0,0,0,254,236,1,0,0,0,254,237,1,0,0,0,254,238,
+		1,0,0,0,254,239,1,0,0,0,254,240,1,0,0,0,254,241,1,0,0,0,254,242,1,0,0,
+		0,254,243,1,0,0,0,254,244,1,0,0,0,254,245,1,0,0,0,254,246,1,0,0,0,254,
+		247,1,0,0,0,254,248,1,0,0,0,254,249,1,0,0,0,254,250,1,0,0,0,254,251,1,
+		0,0,0,254,252,1,0,0,0,254,253,1,0,0,0,255,5,1,0,0,0,256,257,5,37,0,0,257,
+		258,3,202,101,0,258,7,1,0,0,0,259,260,5,39,0,0,260,261,5,161,0,0,261,9,
+		1,0,0,0,262,263,5,53,0,0,263,264,3,12,6,0,264,11,1,0,0,0,265,270,5,157,
+		0,0,266,270,5,160,0,0,267,270,5,161,0,0,268,270,3,206,103,0,269,265,1,
+		0,0,0,269,266,1,0,0,0,269,267,1,0,0,0,269,268,1,0,0,0,270,13,1,0,0,0,271,
+		272,5,51,0,0,272,273,3,206,103,0,273,15,1,0,0,0,274,275,5,47,0,0,275,280,
+		3,18,9,0,276,277,5,4,0,0,277,279,3,18,9,0,278,276,1,0,0,0,279,282,1,0,
+		0,0,280,278,1,0,0,0,280,281,1,0,0,0,281,17,1,0,0,0,282,280,1,0,0,0,283,
+		291,3,206,103,0,284,291,5,161,0,0,285,288,5,157,0,0,286,289,3,206,103,
+		0,287,289,5,14,0,0,288,286,1,0,0,0,288,287,1,0,0,0,288,289,1,0,0,0,289,
+		291,1,0,0,0,290,283,1,0,0,0,290,284,1,0,0,0,290,285,1,0,0,0,291,19,1,0,
+		0,0,292,293,5,48,0,0,293,294,5,161,0,0,294,21,1,0,0,0,295,296,5,38,0,0,
+		296,297,5,161,0,0,297,23,1,0,0,0,298,299,5,54,0,0,299,300,3,206,103,0,
+		300,25,1,0,0,0,301,302,5,3,0,0,302,27,1,0,0,0,303,304,5,56,0,0,304,306,
+		3,206,103,0,305,307,5,161,0,0,306,305,1,0,0,0,306,307,1,0,0,0,307,312,
+		1,0,0,0,308,309,5,4,0,0,309,311,3,30,15,0,310,308,1,0,0,0,311,314,1,0,
+		0,0,312,310,1,0,0,0,312,313,1,0,0,0,313,29,1,0,0,0,314,312,1,0,0,0,315,
+		316,5,143,0,0,316,324,3,202,101,0,317,321,3,202,101,0,318,322,7,0,0,0,
+		319,320,5,13,0,0,320,322,5,86,0,0,321,318,1,0,0,0,321,319,1,0,0,0,322,
+		324,1,0,0,0,323,315,1,0,0,0,323,317,1,0,0,0,324,31,1,0,0,0,325,326,5,31,
+		0,0,326,327,3,202,101,0,327,328,5,153,0,0,328,33,1,0,0,0,329,330,5,30,
+		0,0,330,331,3,180,90,0,331,332,5,6,0,0,332,333,3,202,101,0,333,348,3,184,
+		92,0,334,335,5,61,0,0,335,336,3,202,101,0,336,337,3,182,91,0,337,338,5,
+		135,0,0,338,339,3,36,18,0,339,349,1,0,0,0,340,341,5,135,0,0,341,342,3,
+		36,18,0,342,343,5,4,0,0,343,344,3,202,101,0,344,345,3,182,91,0,345,346,
+		5,135,0,0,346,347,3,36,18,0,347,349,1,0,0,0,348,334,1,0,0,0,348,340,1,
+		0,0,0,349,35,1,0,0,0,350,351,3,202,101,0,351,352,3,204,102,0,352,37,1,
+		0,0,0,353,354,5,52,0,0,354,358,3,180,90,0,355,356,5,4,0,0,356,357,5,106,
+		0,0,357,359,5,43,0,0,358,355,1,0,0,0,358,359,1,0,0,0,359,360,1,0,0,0,360,
+		361,5,6,0,0,361,362,5,70,0,0,362,367,3,202,101,0,363,368,5,73,0,0,364,
+		365,5,75,0,0,365,366,5,107,0,0,366,368,5,22,0,0,367,363,1,0,0,0,367,364,
+		1,0,0,0,367,368,1,0,0,0,368,373,1,0,0,0,369,370,5,4,0,0,370,372,3,40,20,
+		0,371,369,1,0,0,0,372,375,1,0,0,0,373,371,1,0,0,0,373,374,1,0,0,0,374,
+		39,1,0,0,0,375,373,1,0,0,0,376,377,5,88,0,0,377,378,5,129,0,0,378,379,
+		5,93,0,0,379,380,5,159,0,0,380,386,7,1,0,0,381,382,5,107,0,0,382,383,5,
+		93,0,0,383,384,5,132,0,0,384,386,5,89,0,0,385,376,1,0,0,0,385,381,1,0,
+		0,0,386,41,1,0,0,0,387,388,5,36,0,0,388,389,3,206,103,0,389,390,5,95,0,
+		0,390,391,3,186,93,0,391,43,1,0,0,0,392,393,5,22,0,0,393,394,3,206,103,
+		0,394,404,5,95,0,0,395,396,7,2,0,0,396,397,5,28,0,0,397,405,3,186,93,0,
+		398,402,3,186,93,0,399,400,7,2,0,0,400,401,5,28,0,0,401,403,3,186,93,0,
+		402,399,1,0,0,0,402,403,1,0,0,0,403,405,1,0,0,0,404,395,1,0,0,0,404,398,
+		1,0,0,0,405,410,1,0,0,0,406,407,5,4,0,0,407,409,3,64,32,0,408,406,1,0,
+		0,0,409,412,1,0,0,0,410,408,1,0,0,0,410,411,1,0,0,0,411,45,1,0,0,0,412,
+		410,1,0,0,0,413,419,5,21,0,0,414,415,5,147,0,0,415,416,5,138,0,0,416,420,
+		7,1,0,0,417,418,5,145,0,0,418,420,5,71,0,0,419,414,1,0,0,0,419,417,1,0,
+		0,0,420,47,1,0,0,0,421,427,5,18,0,0,422,423,3,206,103,0,423,424,5,4,0,
+		0,424,425,3,204,102,0,425,428,1,0,0,0,426,428,5,161,0,0,427,422,1,0,0,
+		0,427,426,1,0,0,0,428,49,1,0,0,0,429,430,5,24,0,0,430,431,3,206,103,0,
+		431,432,5,95,0,0,432,434,3,186,93,0,433,435,5,99,0,0,434,433,1,0,0,0,434,
+		435,1,0,0,0,435,51,1,0,0,0,436,437,5,27,0,0,437,438,3,206,103,0,438,439,
+		5,95,0,0,439,444,3,166,83,0,440,441,5,4,0,0,441,443,3,54,27,0,442,440,
+		1,0,0,0,443,446,1,0,0,0,444,442,1,0,0,0,444,445,1,0,0,0,445,53,1,0,0,0,
+		446,444,1,0,0,0,447,454,5,113,0,0,448,449,5,131,0,0,449,450,5,69,0,0,450,
+		451,3,202,101,0,451,452,5,13,0,0,452,454,1,0,0,0,453,447,1,0,0,0,453,448,
+		1,0,0,0,454,55,1,0,0,0,455,456,5,15,0,0,456,459,3,206,103,0,457,458,5,
+		109,0,0,458,460,3,206,103,0,459,457,1,0,0,0,459,460,1,0,0,0,460,461,1,
+		0,0,0,461,462,5,6,0,0,462,463,5,161,0,0,463,57,1,0,0,0,464,465,5,50,0,
+		0,465,466,3,180,90,0,466,467,5,6,0,0,467,468,3,202,101,0,468,469,3,184,
+		92,0,469,470,5,61,0,0,470,471,3,202,101,0,471,472,3,182,91,0,472,473,5,
+		142,0,0,473,474,3,202,101,0,474,477,7,3,0,0,475,476,5,4,0,0,476,478,3,
+		206,103,0,477,475,1,0,0,0,477,478,1,0,0,0,478,59,1,0,0,0,479,480,5,34,
+		0,0,480,481,3,18,9,0,481,482,5,6,0,0,482,483,3,206,103,0,483,488,3,62,
+		31,0,484,485,5,4,0,0,485,487,3,62,31,0,486,484,1,0,0,0,487,490,1,0,0,0,
+		488,486,1,0,0,0,488,489,1,0,0,0,489,61,1,0,0,0,490,488,1,0,0,0,491,492,
+		3,202,101,0,492,493,3,204,102,0,493,494,7,4,0,0,494,63,1,0,0,0,495,509,
+		5,108,0,0,496,509,5,83,0,0,497,498,5,105,0,0,498,499,5,109,0,0,499,502,
+		3,196,98,0,500,501,5,10,0,0,501,503,3,196,98,0,502,500,1,0,0,0,502,503,
+		1,0,0,0,503,509,1,0,0,0,504,505,5,122,0,0,505,509,7,5,0,0,506,507,5,146,
+		0,0,507,509,3,186,93,0,508,495,1,0,0,0,508,496,1,0,0,0,508,497,1,0,0,0,
+		508,504,1,0,0,0,508,506,1,0,0,0,509,65,1,0,0,0,510,511,5,40,0,0,511,515,
+		3,206,103,0,512,513,5,4,0,0,513,514,5,101,0,0,514,516,5,157,0,0,515,512,
+		1,0,0,0,515,516,1,0,0,0,516,518,1,0,0,0,517,519,3,68,34,0,518,517,1,0,
+		0,0,518,519,1,0,0,0,519,521,1,0,0,0,520,522,3,170,85,0,521,520,1,0,0,0,
+		521,522,1,0,0,0,522,67,1,0,0,0,523,524,5,29,0,0,524,525,3,206,103,0,525,
+		526,5,6,0,0,526,531,3,192,96,0,527,528,3,184,92,0,528,529,5,65,0,0,529,
+		530,3,174,87,0,530,532,1,0,0,0,531,527,1,0,0,0,531,532,1,0,0,0,532,574,
+		1,0,0,0,533,534,5,95,0,0,534,535,3,206,103,0,535,539,5,102,0,0,536,537,
+		5,4,0,0,537,538,5,137,0,0,538,540,5,116,0,0,539,536,1,0,0,0,539,540,1,
+		0,0,0,540,574,1,0,0,0,541,542,5,57,0,0,542,547,3,70,35,0,543,544,5,4,0,
+		0,544,546,3,70,35,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,
+		548,1,0,0,0,548,574,1,0,0,0,549,547,1,0,0,0,550,551,5,118,0,0,551,554,
+		5,141,0,0,552,555,5,60,0,0,553,555,5,64,0,0,554,552,1,0,0,0,554,553,1,
+		0,0,0,555,556,1,0,0,0,556,561,3,72,36,0,557,558,5,61,0,0,558,560,3,72,
+		36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,562,1,0,0,0,562,
+		564,1,0,0,0,563,561,1,0,0,0,564,565,5,6,0,0,565,570,3,162,81,0,566,567,
+		5,4,0,0,567,569,3,162,81,0,568,566,1,0,0,0,569,572,1,0,0,0,570,568,1,0,
+		0,0,570,571,1,0,0,0,571,574,1,0,0,0,572,570,1,0,0,0,573,523,1,0,0,0,573,
+		533,1,0,0,0,573,541,1,0,0,0,573,550,1,0,0,0,574,69,1,0,0,0,575,577,3,206,
+		103,0,576,578,3,206,103,0,577,576,1,0,0,0,577,578,1,0,0,0,578,71,1,0,0,
+		0,579,581,3,158,79,0,580,579,1,0,0,0,581,582,1,0,0,0,582,580,1,0,0,0,582,
+		583,1,0,0,0,583,588,1,0,0,0,584,585,5,4,0,0,585,587,3,74,37,0,586,584,
+		1,0,0,0,587,590,1,0,0,0,588,586,1,0,0,0,588,589,1,0,0,0,589,73,1,0,0,0,
+		590,588,1,0,0,0,591,596,3,160,80,0,592,593,3,176,88,0,593,594,5,87,0,0,
+		594,596,1,0,0,0,595,591,1,0,0,0,595,592,1,0,0,0,596,75,1,0,0,0,597,598,
+		5,17,0,0,598,599,5,145,0,0,599,600,3,192,96,0,600,602,3,184,92,0,601,603,
+		3,170,85,0,602,601,1,0,0,0,602,603,1,0,0,0,603,77,1,0,0,0,604,605,5,20,
+		0,0,605,607,3,192,96,0,606,608,3,170,85,0,607,606,1,0,0,0,607,608,1,0,
+		0,0,608,79,1,0,0,0,609,610,5,29,0,0,610,611,5,90,0,0,611,612,3,174,87,
+		0,612,613,7,6,0,0,613,614,3,206,103,0,614,624,1,0,0,0,615,616,5,19,0,0,
+		616,620,5,80,0,0,617,618,7,7,0,0,618,620,5,79,0,0,619,615,1,0,0,0,619,
+		617,1,0,0,0,620,621,1,0,0,0,621,622,7,6,0,0,622,624,3,206,103,0,623,609,
+		1,0,0,0,623,619,1,0,0,0,624,81,1,0,0,0,625,626,5,35,0,0,626,627,5,106,
+		0,0,627,628,5,43,0,0,628,629,3,206,103,0,629,83,1,0,0,0,630,631,5,23,0,
+		0,631,632,5,6,0,0,632,637,3,86,43,0,633,634,5,4,0,0,634,636,3,86,43,0,
+		635,633,1,0,0,0,636,639,1,0,0,0,637,635,1,0,0,0,637,638,1,0,0,0,638,85,
+		1,0,0,0,639,637,1,0,0,0,640,641,5,125,0,0,641,647,3,192,96,0,642,643,3,
+		192,96,0,643,644,5,28,0,0,644,645,3,206,103,0,645,647,1,0,0,0,646,640,
+		1,0,0,0,646,642,1,0,0,0,647,87,1,0,0,0,648,649,5,26,0,0,649,650,5,110,
+		0,0,650,89,1,0,0,0,651,652,5,55,0,0,652,653,5,93,0,0,653,654,5,82,0,0,
+		654,91,1,0,0,0,655,657,5,43,0,0,656,658,3,192,96,0,657,656,1,0,0,0,657,
+		658,1,0,0,0,658,660,1,0,0,0,659,661,3,176,88,0,660,659,1,0,0,0,660,661,
+		1,0,0,0,661,662,1,0,0,0,662,663,5,6,0,0,663,665,3,96,48,0,664,666,3,170,
+		85,0,665,664,1,0,0,0,665,666,1,0,0,0,666,93,1,0,0,0,667,668,5,44,0,0,668,
+		669,3,192,96,0,669,670,5,135,0,0,670,672,3,192,96,0,671,673,3,176,88,0,
+		672,671,1,0,0,0,672,673,1,0,0,0,673,674,1,0,0,0,674,675,5,6,0,0,675,677,
+		3,96,48,0,676,678,3,170,85,0,677,676,1,0,0,0,677,678,1,0,0,0,678,95,1,
+		0,0,0,679,684,3,98,49,0,680,681,5,4,0,0,681,683,3,98,49,0,682,680,1,0,
+		0,0,683,686,1,0,0,0,684,682,1,0,0,0,684,685,1,0,0,0,685,97,1,0,0,0,686,
+		684,1,0,0,0,687,688,5,7,0,0,688,689,3,96,48,0,689,694,5,8,0,0,690,691,
+		3,192,96,0,691,692,5,134,0,0,692,695,1,0,0,0,693,695,3,108,54,0,694,690,
+		1,0,0,0,694,693,1,0,0,0,694,695,1,0,0,0,695,697,1,0,0,0,696,698,3,110,
+		55,0,697,696,1,0,0,0,697,698,1,0,0,0,698,758,1,0,0,0,699,701,5,125,0,0,
+		700,702,3,192,96,0,701,700,1,0,0,0,701,702,1,0,0,0,702,758,1,0,0,0,703,
+		704,5,127,0,0,704,705,5,116,0,0,705,758,3,192,96,0,706,710,5,32,0,0,707,
+		708,5,132,0,0,708,711,5,121,0,0,709,711,3,192,96,0,710,707,1,0,0,0,710,
+		709,1,0,0,0,711,714,1,0,0,0,712,713,5,28,0,0,713,715,5,97,0,0,714,712,
+		1,0,0,0,714,715,1,0,0,0,715,758,1,0,0,0,716,717,5,92,0,0,717,718,3,192,
+		96,0,718,719,5,28,0,0,719,720,3,206,103,0,720,758,1,0,0,0,721,722,5,67,
+		0,0,722,725,3,192,96,0,723,724,5,28,0,0,724,726,3,206,103,0,725,723,1,
+		0,0,0,725,726,1,0,0,0,726,758,1,0,0,0,727,729,3,200,100,0,728,727,1,0,
+		0,0,728,729,1,0,0,0,729,752,1,0,0,0,730,732,3,206,103,0,731,730,1,0,0,
+		0,732,733,1,0,0,0,733,731,1,0,0,0,733,734,1,0,0,0,734,745,1,0,0,0,735,
+		737,3,178,89,0,736,738,3,106,53,0,737,736,1,0,0,0,737,738,1,0,0,0,738,
+		746,1,0,0,0,739,741,3,104,52,0,740,742,3,100,50,0,741,740,1,0,0,0,741,
+		742,1,0,0,0,742,746,1,0,0,0,743,746,3,100,50,0,744,746,3,102,51,0,745,
+		735,1,0,0,0,745,739,1,0,0,0,745,743,1,0,0,0,745,744,1,0,0,0,745,746,1,
+		0,0,0,746,753,1,0,0,0,747,749,3,178,89,0,748,750,3,106,53,0,749,748,1,
+		0,0,0,749,750,1,0,0,0,750,753,1,0,0,0,751,753,3,102,51,0,752,731,1,0,0,
+		0,752,747,1,0,0,0,752,751,1,0,0,0,753,755,1,0,0,0,754,756,3,110,55,0,755,
+		754,1,0,0,0,755,756,1,0,0,0,756,758,1,0,0,0,757,687,1,0,0,0,757,699,1,
+		0,0,0,757,703,1,0,0,0,757,706,1,0,0,0,757,716,1,0,0,0,757,721,1,0,0,0,
+		757,728,1,0,0,0,758,99,1,0,0,0,759,760,5,145,0,0,760,761,5,7,0,0,761,762,
+		3,96,48,0,762,763,5,8,0,0,763,764,3,192,96,0,764,765,5,134,0,0,765,766,
+		5,84,0,0,766,101,1,0,0,0,767,768,5,65,0,0,768,769,5,77,0,0,769,770,5,81,
+		0,0,770,103,1,0,0,0,771,773,3,194,97,0,772,771,1,0,0,0,773,774,1,0,0,0,
+		774,772,1,0,0,0,774,775,1,0,0,0,775,785,1,0,0,0,776,780,3,200,100,0,777,
+		779,3,194,97,0,778,777,1,0,0,0,779,782,1,0,0,0,780,778,1,0,0,0,780,781,
+		1,0,0,0,781,785,1,0,0,0,782,780,1,0,0,0,783,785,3,108,54,0,784,772,1,0,
+		0,0,784,776,1,0,0,0,784,783,1,0,0,0,785,105,1,0,0,0,786,788,3,192,96,0,
+		787,789,5,84,0,0,788,787,1,0,0,0,788,789,1,0,0,0,789,792,1,0,0,0,790,792,
+		3,108,54,0,791,786,1,0,0,0,791,790,1,0,0,0,792,107,1,0,0,0,793,805,5,57,
+		0,0,794,805,5,64,0,0,795,796,5,135,0,0,796,805,5,72,0,0,797,798,5,140,
+		0,0,798,799,3,192,96,0,799,802,5,120,0,0,800,801,5,66,0,0,801,803,5,72,
+		0,0,802,800,1,0,0,0,802,803,1,0,0,0,803,805,1,0,0,0,804,793,1,0,0,0,804,
+		794,1,0,0,0,804,795,1,0,0,0,804,797,1,0,0,0,805,109,1,0,0,0,806,864,5,
+		93,0,0,807,811,7,8,0,0,808,810,3,206,103,0,809,808,1,0,0,0,810,813,1,0,
+		0,0,811,809,1,0,0,0,811,812,1,0,0,0,812,820,1,0,0,0,813,811,1,0,0,0,814,
+		816,5,61,0,0,815,817,3,206,103,0,816,815,1,0,0,0,817,818,1,0,0,0,818,816,
+		1,0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,814,1,0,0,0,820,821,1,0,0,
+		0,821,826,1,0,0,0,822,823,5,140,0,0,823,824,3,192,96,0,824,825,5,120,0,
+		0,825,827,1,0,0,0,826,822,1,0,0,0,826,827,1,0,0,0,827,865,1,0,0,0,828,
+		832,5,77,0,0,829,831,3,206,103,0,830,829,1,0,0,0,831,834,1,0,0,0,832,830,
+		1,0,0,0,832,833,1,0,0,0,833,853,1,0,0,0,834,832,1,0,0,0,835,837,5,61,0,
+		0,836,838,3,200,100,0,837,836,1,0,0,0,837,838,1,0,0,0,838,840,1,0,0,0,
+		839,841,3,206,103,0,840,839,1,0,0,0,841,842,1,0,0,0,842,840,1,0,0,0,842,
+		843,1,0,0,0,843,851,1,0,0,0,844,845,5,93,0,0,845,847,5,77,0,0,846,848,
+		3,206,103,0,847,846,1,0,0,0,848,849,1,0,0,0,849,847,1,0,0,0,849,850,1,
+		0,0,0,850,852,1,0,0,0,851,844,1,0,0,0,851,852,1,0,0,0,852,854,1,0,0,0,
+		853,835,1,0,0,0,853,854,1,0,0,0,854,861,1,0,0,0,855,862,5,57,0,0,856,862,
+		5,64,0,0,857,858,5,140,0,0,858,859,3,192,96,0,859,860,5,120,0,0,860,862,
+		1,0,0,0,861,855,1,0,0,0,861,856,1,0,0,0,861,857,1,0,0,0,861,862,1,0,0,
+		0,862,865,1,0,0,0,863,865,5,72,0,0,864,807,1,0,0,0,864,828,1,0,0,0,864,
+		863,1,0,0,0,865,111,1,0,0,0,866,874,5,41,0,0,867,868,5,44,0,0,868,869,
+		3,192,96,0,869,870,5,135,0,0,870,871,3,192,96,0,871,875,1,0,0,0,872,873,
+		5,43,0,0,873,875,3,192,96,0,874,867,1,0,0,0,874,872,1,0,0,0,875,876,1,
+		0,0,0,876,877,5,4,0,0,877,885,3,192,96,0,878,879,5,103,0,0,879,886,5,134,
+		0,0,880,883,5,134,0,0,881,882,5,93,0,0,882,884,5,59,0,0,883,881,1,0,0,
+		0,883,884,1,0,0,0,884,886,1,0,0,0,885,878,1,0,0,0,885,880,1,0,0,0,886,
+		888,1,0,0,0,887,889,3,170,85,0,888,887,1,0,0,0,888,889,1,0,0,0,889,113,
+		1,0,0,0,890,891,5,28,0,0,891,896,3,116,58,0,892,893,5,4,0,0,893,895,3,
+		116,58,0,894,892,1,0,0,0,895,898,1,0,0,0,896,894,1,0,0,0,896,897,1,0,0,
+		0,897,899,1,0,0,0,898,896,1,0,0,0,899,900,5,6,0,0,900,901,3,118,59,0,901,
+		115,1,0,0,0,902,905,3,18,9,0,903,904,5,135,0,0,904,906,3,18,9,0,905,903,
+		1,0,0,0,905,906,1,0,0,0,906,117,1,0,0,0,907,918,3,38,19,0,908,918,3,80,
+		40,0,909,918,3,82,41,0,910,918,3,92,46,0,911,918,3,94,47,0,912,918,3,112,
+		56,0,913,918,3,120,60,0,914,918,3,124,62,0,915,918,3,126,63,0,916,918,
+		3,128,64,0,917,907,1,0,0,0,917,908,1,0,0,0,917,909,1,0,0,0,917,910,1,0,
+		0,0,917,911,1,0,0,0,917,912,1,0,0,0,917,913,1,0,0,0,917,914,1,0,0,0,917,
+		915,1,0,0,0,917,916,1,0,0,0,918,119,1,0,0,0,919,931,5,49,0,0,920,921,5,
+		135,0,0,921,924,3,186,93,0,922,923,5,65,0,0,923,925,3,174,87,0,924,922,
+		1,0,0,0,924,925,1,0,0,0,925,932,1,0,0,0,926,927,5,28,0,0,927,932,3,186,
+		93,0,928,929,3,192,96,0,929,930,3,182,91,0,930,932,1,0,0,0,931,920,1,0,
+		0,0,931,926,1,0,0,0,931,928,1,0,0,0,932,935,1,0,0,0,933,934,5,29,0,0,934,
+		936,3,206,103,0,935,933,1,0,0,0,935,936,1,0,0,0,936,941,1,0,0,0,937,938,
+		5,4,0,0,938,940,3,122,61,0,939,937,1,0,0,0,940,943,1,0,0,0,941,939,1,0,
+		0,0,941,942,1,0,0,0,942,945,1,0,0,0,943,941,1,0,0,0,944,946,3,170,85,0,
+		945,944,1,0,0,0,945,946,1,0,0,0,946,121,1,0,0,0,947,948,5,83,0,0,948,954,
+		3,182,91,0,949,950,5,108,0,0,950,954,3,182,91,0,951,952,5,81,0,0,952,954,
+		3,176,88,0,953,947,1,0,0,0,953,949,1,0,0,0,953,951,1,0,0,0,954,123,1,0,
+		0,0,955,956,5,32,0,0,956,959,3,192,96,0,957,958,5,28,0,0,958,960,5,97,
+		0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,961,1,0,0,0,961,962,5,65,0,0,962,
+		964,3,174,87,0,963,965,3,170,85,0,964,963,1,0,0,0,964,965,1,0,0,0,965,
+		125,1,0,0,0,966,967,5,16,0,0,967,968,3,192,96,0,968,969,5,65,0,0,969,974,
+		3,174,87,0,970,971,5,4,0,0,971,972,5,112,0,0,972,973,5,43,0,0,973,975,
+		5,62,0,0,974,970,1,0,0,0,974,975,1,0,0,0,975,977,1,0,0,0,976,978,3,170,
+		85,0,977,976,1,0,0,0,977,978,1,0,0,0,978,127,1,0,0,0,979,1035,5,46,0,0,
+		980,981,5,69,0,0,981,1036,3,144,72,0,982,983,5,44,0,0,983,984,3,192,96,
+		0,984,985,5,135,0,0,985,986,3,192,96,0,986,987,3,130,65,0,987,1036,1,0,
+		0,0,988,989,5,135,0,0,989,992,3,186,93,0,990,991,5,65,0,0,991,993,3,174,
+		87,0,992,990,1,0,0,0,992,993,1,0,0,0,993,997,1,0,0,0,994,995,5,28,0,0,
+		995,997,3,186,93,0,996,988,1,0,0,0,996,994,1,0,0,0,997,1000,1,0,0,0,998,
+		999,5,29,0,0,999,1001,3,206,103,0,1000,998,1,0,0,0,1000,1001,1,0,0,0,1001,
+		1006,1,0,0,0,1002,1003,5,4,0,0,1003,1005,3,122,61,0,1004,1002,1,0,0,0,
+		1005,1008,1,0,0,0,1006,1004,1,0,0,0,1006,1007,1,0,0,0,1007,1009,1,0,0,
+		0,1008,1006,1,0,0,0,1009,1010,3,130,65,0,1010,1036,1,0,0,0,1011,1033,3,
+		192,96,0,1012,1015,3,182,91,0,1013,1014,5,29,0,0,1014,1016,3,206,103,0,
+		1015,1013,1,0,0,0,1015,1016,1,0,0,0,1016,1021,1,0,0,0,1017,1018,5,4,0,
+		0,1018,1020,3,122,61,0,1019,1017,1,0,0,0,1020,1023,1,0,0,0,1021,1019,1,
+		0,0,0,1021,1022,1,0,0,0,1022,1024,1,0,0,0,1023,1021,1,0,0,0,1024,1025,
+		3,130,65,0,1025,1034,1,0,0,0,1026,1027,3,184,92,0,1027,1031,5,93,0,0,1028,
+		1029,5,4,0,0,1029,1030,5,69,0,0,1030,1032,3,144,72,0,1031,1028,1,0,0,0,
+		1031,1032,1,0,0,0,1032,1034,1,0,0,0,1033,1012,1,0,0,0,1033,1026,1,0,0,
+		0,1034,1036,1,0,0,0,1035,980,1,0,0,0,1035,982,1,0,0,0,1035,996,1,0,0,0,
+		1035,1011,1,0,0,0,1036,129,1,0,0,0,1037,1038,5,6,0,0,1038,1043,3,132,66,
+		0,1039,1040,5,5,0,0,1040,1042,3,132,66,0,1041,1039,1,0,0,0,1042,1045,1,
+		0,0,0,1043,1041,1,0,0,0,1043,1044,1,0,0,0,1044,1048,1,0,0,0,1045,1043,
+		1,0,0,0,1046,1048,3,148,74,0,1047,1037,1,0,0,0,1047,1046,1,0,0,0,1048,
+		1050,1,0,0,0,1049,1051,3,170,85,0,1050,1049,1,0,0,0,1050,1051,1,0,0,0,
+		1051,131,1,0,0,0,1052,1053,5,58,0,0,1053,1054,3,192,96,0,1054,1055,3,182,
+		91,0,1055,1056,5,4,0,0,1056,1058,1,0,0,0,1057,1052,1,0,0,0,1057,1058,1,
+		0,0,0,1058,1059,1,0,0,0,1059,1064,3,134,67,0,1060,1061,5,4,0,0,1061,1063,
+		3,136,68,0,1062,1060,1,0,0,0,1063,1066,1,0,0,0,1064,1062,1,0,0,0,1064,
+		1065,1,0,0,0,1065,133,1,0,0,0,1066,1064,1,0,0,0,1067,1070,3,178,89,0,1068,
+		1070,5,16,0,0,1069,1067,1,0,0,0,1069,1068,1,0,0,0,1070,1071,1,0,0,0,1071,
+		1079,3,192,96,0,1072,1073,5,32,0,0,1073,1076,3,192,96,0,1074,1075,5,28,
+		0,0,1075,1077,5,97,0,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1079,1,
+		0,0,0,1078,1069,1,0,0,0,1078,1072,1,0,0,0,1079,1082,1,0,0,0,1080,1081,
+		5,65,0,0,1081,1083,3,174,87,0,1082,1080,1,0,0,0,1082,1083,1,0,0,0,1083,
+		1085,1,0,0,0,1084,1086,3,138,69,0,1085,1084,1,0,0,0,1085,1086,1,0,0,0,
+		1086,135,1,0,0,0,1087,1090,5,133,0,0,1088,1091,3,138,69,0,1089,1091,3,
+		134,67,0,1090,1088,1,0,0,0,1090,1089,1,0,0,0,1091,1102,1,0,0,0,1092,1102,
+		3,140,70,0,1093,1096,5,69,0,0,1094,1097,3,142,71,0,1095,1097,3,144,72,
+		0,1096,1094,1,0,0,0,1096,1095,1,0,0,0,1097,1102,1,0,0,0,1098,1102,3,146,
+		73,0,1099,1100,5,65,0,0,1100,1102,3,174,87,0,1101,1087,1,0,0,0,1101,1092,
+		1,0,0,0,1101,1093,1,0,0,0,1101,1098,1,0,0,0,1101,1099,1,0,0,0,1102,137,
+		1,0,0,0,1103,1107,3,140,70,0,1104,1105,5,69,0,0,1105,1107,3,142,71,0,1106,
+		1103,1,0,0,0,1106,1104,1,0,0,0,1107,139,1,0,0,0,1108,1113,5,85,0,0,1109,
+		1114,5,43,0,0,1110,1111,3,192,96,0,1111,1112,3,182,91,0,1112,1114,1,0,
+		0,0,1113,1109,1,0,0,0,1113,1110,1,0,0,0,1114,1118,1,0,0,0,1115,1116,3,
+		192,96,0,1116,1117,5,134,0,0,1117,1119,1,0,0,0,1118,1115,1,0,0,0,1118,
+		1119,1,0,0,0,1119,141,1,0,0,0,1120,1121,5,139,0,0,1121,1122,5,85,0,0,1122,
+		1123,3,192,96,0,1123,1124,5,61,0,0,1124,1125,3,192,96,0,1125,1129,3,182,
+		91,0,1126,1127,3,192,96,0,1127,1128,5,134,0,0,1128,1130,1,0,0,0,1129,1126,
+		1,0,0,0,1129,1130,1,0,0,0,1130,143,1,0,0,0,1131,1137,5,126,0,0,1132,1133,
+		5,128,0,0,1133,1137,5,116,0,0,1134,1135,5,148,0,0,1135,1137,5,136,0,0,
+		1136,1131,1,0,0,0,1136,1132,1,0,0,0,1136,1134,1,0,0,0,1137,145,1,0,0,0,
+		1138,1141,5,156,0,0,1139,1141,3,200,100,0,1140,1138,1,0,0,0,1140,1139,
+		1,0,0,0,1141,1142,1,0,0,0,1142,1143,3,184,92,0,1143,1144,5,93,0,0,1144,
+		147,1,0,0,0,1145,1146,5,84,0,0,1146,1147,5,135,0,0,1147,1148,3,192,96,
+		0,1148,1149,5,4,0,0,1149,1150,5,65,0,0,1150,1155,3,174,87,0,1151,1152,
+		5,4,0,0,1152,1154,3,150,75,0,1153,1151,1,0,0,0,1154,1157,1,0,0,0,1155,
+		1153,1,0,0,0,1155,1156,1,0,0,0,1156,149,1,0,0,0,1157,1155,1,0,0,0,1158,
+		1159,5,111,0,0,1159,1160,5,123,0,0,1160,1175,3,182,91,0,1161,1162,5,100,
+		0,0,1162,1175,5,88,0,0,1163,1166,5,69,0,0,1164,1167,5,139,0,0,1165,1167,
+		3,144,72,0,1166,1164,1,0,0,0,1166,1165,1,0,0,0,1167,1175,1,0,0,0,1168,
+		1169,7,9,0,0,1169,1170,3,192,96,0,1170,1171,3,182,91,0,1171,1172,5,119,
+		0,0,1172,1175,1,0,0,0,1173,1175,3,146,73,0,1174,1158,1,0,0,0,1174,1161,
+		1,0,0,0,1174,1163,1,0,0,0,1174,1168,1,0,0,0,1174,1173,1,0,0,0,1175,151,
+		1,0,0,0,1176,1178,5,45,0,0,1177,1179,3,158,79,0,1178,1177,1,0,0,0,1179,
+		1180,1,0,0,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1186,1,0,0,0,1182,
+		1183,5,61,0,0,1183,1185,3,154,77,0,1184,1182,1,0,0,0,1185,1188,1,0,0,0,
+		1186,1184,1,0,0,0,1186,1187,1,0,0,0,1187,1196,1,0,0,0,1188,1186,1,0,0,
+		0,1189,1194,5,4,0,0,1190,1192,3,160,80,0,1191,1193,5,4,0,0,1192,1191,1,
+		0,0,0,1192,1193,1,0,0,0,1193,1195,1,0,0,0,1194,1190,1,0,0,0,1194,1195,
+		1,0,0,0,1195,1197,1,0,0,0,1196,1189,1,0,0,0,1196,1197,1,0,0,0,1197,1198,
+		1,0,0,0,1198,1200,5,145,0,0,1199,1201,3,158,79,0,1200,1199,1,0,0,0,1201,
+		1202,1,0,0,0,1202,1200,1,0,0,0,1202,1203,1,0,0,0,1203,1208,1,0,0,0,1204,
+		1205,5,61,0,0,1205,1207,3,154,77,0,1206,1204,1,0,0,0,1207,1210,1,0,0,0,
+		1208,1206,1,0,0,0,1208,1209,1,0,0,0,1209,1215,1,0,0,0,1210,1208,1,0,0,
+		0,1211,1212,5,4,0,0,1212,1214,3,156,78,0,1213,1211,1,0,0,0,1214,1217,1,
+		0,0,0,1215,1213,1,0,0,0,1215,1216,1,0,0,0,1216,1220,1,0,0,0,1217,1215,
+		1,0,0,0,1218,1219,5,6,0,0,1219,1221,3,162,81,0,1220,1218,1,0,0,0,1220,
+		1221,1,0,0,0,1221,153,1,0,0,0,1222,1224,3,158,79,0,1223,1222,1,0,0,0,1224,
+		1225,1,0,0,0,1225,1223,1,0,0,0,1225,1226,1,0,0,0,1226,155,1,0,0,0,1227,
+		1244,3,160,80,0,1228,1234,5,78,0,0,1229,1230,3,200,100,0,1230,1231,5,135,
+		0,0,1231,1232,3,200,100,0,1232,1233,3,204,102,0,1233,1235,1,0,0,0,1234,
+		1229,1,0,0,0,1234,1235,1,0,0,0,1235,1244,1,0,0,0,1236,1240,5,93,0,0,1237,
+		1238,5,132,0,0,1238,1241,5,124,0,0,1239,1241,5,114,0,0,1240,1237,1,0,0,
+		0,1240,1239,1,0,0,0,1241,1242,1,0,0,0,1242,1244,5,115,0,0,1243,1227,1,
+		0,0,0,1243,1228,1,0,0,0,1243,1236,1,0,0,0,1244,157,1,0,0,0,1245,1252,3,
+		206,103,0,1246,1252,5,88,0,0,1247,1252,5,96,0,0,1248,1252,5,43,0,0,1249,
+		1252,5,44,0,0,1250,1252,5,130,0,0,1251,1245,1,0,0,0,1251,1246,1,0,0,0,
+		1251,1247,1,0,0,0,1251,1248,1,0,0,0,1251,1249,1,0,0,0,1251,1250,1,0,0,
+		0,1252,159,1,0,0,0,1253,1254,5,59,0,0,1254,1256,5,68,0,0,1255,1253,1,0,
+		0,0,1255,1256,1,0,0,0,1256,1257,1,0,0,0,1257,1262,7,9,0,0,1258,1263,5,
+		43,0,0,1259,1260,3,192,96,0,1260,1261,3,182,91,0,1261,1263,1,0,0,0,1262,
+		1258,1,0,0,0,1262,1259,1,0,0,0,1263,1270,1,0,0,0,1264,1265,5,44,0,0,1265,
+		1266,3,192,96,0,1266,1267,5,135,0,0,1267,1268,3,192,96,0,1268,1270,1,0,
+		0,0,1269,1255,1,0,0,0,1269,1264,1,0,0,0,1270,161,1,0,0,0,1271,1273,3,200,
+		100,0,1272,1271,1,0,0,0,1272,1273,1,0,0,0,1273,1275,1,0,0,0,1274,1276,
+		3,206,103,0,1275,1274,1,0,0,0,1276,1277,1,0,0,0,1277,1275,1,0,0,0,1277,
+		1278,1,0,0,0,1278,1300,1,0,0,0,1279,1280,5,93,0,0,1280,1287,5,77,0,0,1281,
+		1288,5,43,0,0,1282,1284,3,206,103,0,1283,1282,1,0,0,0,1284,1285,1,0,0,
+		0,1285,1283,1,0,0,0,1285,1286,1,0,0,0,1286,1288,1,0,0,0,1287,1281,1,0,
+		0,0,1287,1283,1,0,0,0,1288,1301,1,0,0,0,1289,1297,5,117,0,0,1290,1298,
+		5,43,0,0,1291,1295,3,192,96,0,1292,1296,3,182,91,0,1293,1296,5,130,0,0,
+		1294,1296,3,206,103,0,1295,1292,1,0,0,0,1295,1293,1,0,0,0,1295,1294,1,
+		0,0,0,1296,1298,1,0,0,0,1297,1290,1,0,0,0,1297,1291,1,0,0,0,1298,1301,
+		1,0,0,0,1299,1301,5,84,0,0,1300,1279,1,0,0,0,1300,1289,1,0,0,0,1300,1299,
+		1,0,0,0,1300,1301,1,0,0,0,1301,163,1,0,0,0,1302,1303,5,25,0,0,1303,1322,
+		3,166,83,0,1304,1314,5,36,0,0,1305,1306,5,65,0,0,1306,1307,7,10,0,0,1307,
+		1315,3,186,93,0,1308,1312,3,186,93,0,1309,1310,5,4,0,0,1310,1311,5,146,
+		0,0,1311,1313,3,186,93,0,1312,1309,1,0,0,0,1312,1313,1,0,0,0,1313,1315,
+		1,0,0,0,1314,1305,1,0,0,0,1314,1308,1,0,0,0,1315,1323,1,0,0,0,1316,1319,
+		7,6,0,0,1317,1318,5,65,0,0,1318,1320,7,10,0,0,1319,1317,1,0,0,0,1319,1320,
+		1,0,0,0,1320,1321,1,0,0,0,1321,1323,3,166,83,0,1322,1304,1,0,0,0,1322,
+		1316,1,0,0,0,1323,165,1,0,0,0,1324,1335,3,186,93,0,1325,1327,5,156,0,0,
+		1326,1325,1,0,0,0,1326,1327,1,0,0,0,1327,1328,1,0,0,0,1328,1332,7,2,0,
+		0,1329,1331,3,168,84,0,1330,1329,1,0,0,0,1331,1334,1,0,0,0,1332,1330,1,
+		0,0,0,1332,1333,1,0,0,0,1333,1336,1,0,0,0,1334,1332,1,0,0,0,1335,1326,
+		1,0,0,0,1335,1336,1,0,0,0,1336,167,1,0,0,0,1337,1338,3,198,99,0,1338,1340,
+		3,196,98,0,1339,1341,7,2,0,0,1340,1339,1,0,0,0,1340,1341,1,0,0,0,1341,
+		169,1,0,0,0,1342,1343,5,9,0,0,1343,1348,3,172,86,0,1344,1345,5,4,0,0,1345,
+		1347,3,172,86,0,1346,1344,1,0,0,0,1347,1350,1,0,0,0,1348,1346,1,0,0,0,
+		1348,1349,1,0,0,0,1349,1356,1,0,0,0,1350,1348,1,0,0,0,1351,1352,5,147,
+		0,0,1352,1353,5,138,0,0,1353,1357,7,1,0,0,1354,1355,5,145,0,0,1355,1357,
+		5,71,0,0,1356,1351,1,0,0,0,1356,1354,1,0,0,0,1356,1357,1,0,0,0,1357,171,
+		1,0,0,0,1358,1365,3,192,96,0,1359,1361,3,206,103,0,1360,1359,1,0,0,0,1361,
+		1362,1,0,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,1366,1,0,0,0,1364,
+		1366,5,130,0,0,1365,1360,1,0,0,0,1365,1364,1,0,0,0,1365,1366,1,0,0,0,1366,
+		173,1,0,0,0,1367,1368,5,19,0,0,1368,1374,5,80,0,0,1369,1371,3,206,103,
+		0,1370,1372,5,79,0,0,1371,1370,1,0,0,0,1371,1372,1,0,0,0,1372,1374,1,0,
+		0,0,1373,1367,1,0,0,0,1373,1369,1,0,0,0,1374,175,1,0,0,0,1375,1376,7,11,
+		0,0,1376,177,1,0,0,0,1377,1378,7,12,0,0,1378,179,1,0,0,0,1379,1381,3,206,
+		103,0,1380,1379,1,0,0,0,1381,1382,1,0,0,0,1382,1380,1,0,0,0,1382,1383,
+		1,0,0,0,1383,181,1,0,0,0,1384,1385,7,13,0,0,1385,183,1,0,0,0,1386,1387,
+		7,14,0,0,1387,185,1,0,0,0,1388,1392,3,190,95,0,1389,1391,3,188,94,0,1390,
+		1389,1,0,0,0,1391,1394,1,0,0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,
+		187,1,0,0,0,1394,1392,1,0,0,0,1395,1396,3,198,99,0,1396,1397,3,190,95,
+		0,1397,189,1,0,0,0,1398,1400,3,200,100,0,1399,1401,3,204,102,0,1400,1399,
+		1,0,0,0,1400,1401,1,0,0,0,1401,1408,1,0,0,0,1402,1408,3,206,103,0,1403,
+		1404,5,7,0,0,1404,1405,3,186,93,0,1405,1406,5,8,0,0,1406,1408,1,0,0,0,
+		1407,1398,1,0,0,0,1407,1402,1,0,0,0,1407,1403,1,0,0,0,1408,191,1,0,0,0,
+		1409,1413,3,196,98,0,1410,1412,3,194,97,0,1411,1410,1,0,0,0,1412,1415,
+		1,0,0,0,1413,1411,1,0,0,0,1413,1414,1,0,0,0,1414,193,1,0,0,0,1415,1413,
+		1,0,0,0,1416,1417,3,198,99,0,1417,1418,3,196,98,0,1418,195,1,0,0,0,1419,
+		1426,3,200,100,0,1420,1426,3,206,103,0,1421,1422,5,7,0,0,1422,1423,3,192,
+		96,0,1423,1424,5,8,0,0,1424,1426,1,0,0,0,1425,1419,1,0,0,0,1425,1420,1,
+		0,0,0,1425,1421,1,0,0,0,1426,197,1,0,0,0,1427,1428,7,15,0,0,1428,199,1,
+		0,0,0,1429,1441,3,202,101,0,1430,1431,5,7,0,0,1431,1436,3,202,101,0,1432,
+		1433,5,4,0,0,1433,1435,3,202,101,0,1434,1432,1,0,0,0,1435,1438,1,0,0,0,
+		1436,1434,1,0,0,0,1436,1437,1,0,0,0,1437,1439,1,0,0,0,1438,1436,1,0,0,
+		0,1439,1440,5,8,0,0,1440,1442,1,0,0,0,1441,1430,1,0,0,0,1441,1442,1,0,
+		0,0,1442,201,1,0,0,0,1443,1445,5,157,0,0,1444,1446,5,158,0,0,1445,1444,
+		1,0,0,0,1445,1446,1,0,0,0,1446,1449,1,0,0,0,1447,1449,5,158,0,0,1448,1443,
+		1,0,0,0,1448,1447,1,0,0,0,1449,203,1,0,0,0,1450,1451,7,16,0,0,1451,205,
+		1,0,0,0,1452,1453,7,17,0,0,1453,207,1,0,0,0,183,254,269,280,288,290,306,
+		312,321,323,348,358,367,373,385,402,404,410,419,427,434,444,453,459,477,
+		488,502,508,515,518,521,531,539,547,554,561,570,573,577,582,588,595,602,
+		607,619,623,637,646,657,660,665,672,677,684,694,697,701,710,714,725,728,
+		733,737,741,745,749,752,755,757,774,780,784,788,791,802,804,811,818,820,
+		826,832,837,842,849,851,853,861,864,874,883,885,888,896,905,917,924,931,
+		935,941,945,953,959,964,974,977,992,996,1000,1006,1015,1021,1031,1033,
+		1035,1043,1047,1050,1057,1064,1069,1076,1078,1082,1085,1090,1096,1101,
+		1106,1113,1118,1129,1136,1140,1155,1166,1174,1180,1186,1192,1194,1196,
+		1202,1208,1215,1220,1225,1234,1240,1243,1251,1255,1262,1269,1272,1277,
+		1285,1287,1295,1297,1300,1312,1314,1319,1322,1326,1332,1335,1340,1348,
+		1356,1362,1365,1371,1373,1382,1392,1400,1407,1413,1425,1436,1441,1445,
+		1448
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -42,6 +42,7 @@ internal sealed class EasyTokens(string text)
         '+' => TurnrowLexer.PLUS,
         '-' => TurnrowLexer.MINUS,
         '/' => TurnrowLexer.OVER_SIGN,
+        '%' => TurnrowLexer.PERCENT,
         _ => 0,
     };
 
@@ -79,9 +80,8 @@ internal sealed class EasyTokens(string text)
                 i = EndOfDigits(i + 1, end);
                 return i + 1 < end && text[i] == '.' && char.IsAsciiDigit(text[i + 1]) ? null : (TurnrowLexer.NUMBER, i);
             case ',' when more:
-            // The first letters of 1st, 2nd, 3rd, 4th.
             case 's' or 'n' or 'r' or 't':
-                return null;
+                return text.AsSpan(i, Math.Min(2, end - i)) is "st" or "nd" or "rd" or "th" ? (TurnrowLexer.ORDINAL, i + 2) : null;
             default:
                 return (TurnrowLexer.NUMBER, i);
         }

@@ -15,13 +15,16 @@ internal sealed class LineLexer
 
     private readonly string _text;
     private readonly EasyTokens _easy;
-    private readonly List<Token> _tokens = [];
+    private readonly List<Token> _tokens;
+    private readonly List<IToken> _meaningful = [];
     private GeneratedLexer? _generated;
     private int _position;
 
     public LineLexer(string text)
     {
         _text = text;
+        // A token is about three letters long.
+        _tokens = new List<Token>(Math.Min(text.Length * 2 / 5, LongestLine));
         _easy = new EasyTokens(text);
         if (text.StartsWith(ByteOrderMark)) Take(TokenKind.ByteOrderMark, 1);
     }
@@ -29,7 +32,7 @@ internal sealed class LineLexer
     /// <summary>All tokens so far, white space, comments and line ends included.</summary>
     public IReadOnlyList<Token> Tokens => _tokens;
 
-    /// <summary>Reads the next line; false at the end of the text.</summary>
+    /// <summary>Reads the next line; false at the end of the text. The tokens of the line before are gone then.</summary>
     public bool Next(out PhysicalLine line)
     {
         line = default;
@@ -43,17 +46,17 @@ internal sealed class LineLexer
 
     private PhysicalLine Read(TextSpan content)
     {
-        var meaningful = new List<IToken>();
+        _meaningful.Clear();
         var hasComment = false;
         while (_position < content.End)
         {
             var (type, end) = _easy.At(_position, content.End) ?? (_generated ??= new GeneratedLexer(_text)).At(_position, content.End);
-            if (type is not (TurnrowLexer.WHITE_SPACE or TurnrowLexer.COMMENT)) meaningful.Add(new LineToken(type, TokenConstants.DefaultChannel, _position, end - 1));
+            if (type is not (TurnrowLexer.WHITE_SPACE or TurnrowLexer.COMMENT)) _meaningful.Add(new LineToken(type, TokenConstants.DefaultChannel, _position, end - 1));
             hasComment |= type == TurnrowLexer.COMMENT;
             Take(KindOf(type), end - _position);
         }
 
-        return new PhysicalLine(content, meaningful, hasComment, TooLong: false);
+        return new PhysicalLine(content, _meaningful, hasComment, TooLong: false);
     }
 
     private PhysicalLine Unread(TextSpan content)

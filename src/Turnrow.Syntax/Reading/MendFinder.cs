@@ -104,6 +104,8 @@ internal sealed class MendFinder(LineParser parser)
         {
             // A row that ends before its first stitch wants a stitch: what may be skipped or left is never the whole of it.
             if (type == TurnrowLexer.EQUALS || (type == TurnrowLexer.SKIP_WORD && index == tokens.Count) || Words.Spelling(type) is not { } word || !Fits(tokens, index, 0, type)) continue;
+            // Behind a piece's name nearly any words could be the pieces that it goes over; they were something else.
+            if (type == TurnrowLexer.ACROSS && tokens[0].Type == TurnrowLexer.PIECE) continue;
             var position = tokens[Math.Max(0, index - 1)].StopIndex + 1;
             mends.Add(new Mend($"put in `{word}`", new TextSpan(position, 0), IsClose(type) ? word : " " + word));
         }
@@ -114,10 +116,11 @@ internal sealed class MendFinder(LineParser parser)
     private Mend? Replaced(IReadOnlyList<IToken> tokens, int index, List<int> candidates)
     {
         var words = candidates.FindAll(type => Words.IsKeyword(type) && Words.Spelling(type) is not null);
-        if (index == tokens.Count || words is not [var only]) return null;
+        if (index == tokens.Count || words.Count > MostMends) return null;
 
         // A length is no count of rows, whatever stands behind it.
-        if (IsUnit(tokens[index].Type) != IsUnit(only) || !Fits(tokens, index, 1, only)) return null;
+        words = words.FindAll(type => IsUnit(tokens[index].Type) == IsUnit(type) && Fits(tokens, index, 1, type));
+        if (words is not [var only]) return null;
         return new Mend($"write `{Words.Spelling(only)}`", LineBuilding.Span(tokens[index]), Words.Spelling(only)!);
     }
 

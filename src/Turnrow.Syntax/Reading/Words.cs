@@ -10,6 +10,8 @@ internal static class Words
     {
         [TurnrowLexer.X] = "x",
         [TurnrowLexer.REMAIN] = "remain",
+        [TurnrowLexer.ROW] = "row",
+        [TurnrowLexer.ROWS] = "rows",
         [TurnrowLexer.STITCHES] = "stitches",
         [TurnrowLexer.TIMES] = "times",
     };
@@ -21,7 +23,7 @@ internal static class Words
 
     /// <summary>The second word of those that have two.</summary>
     public static IReadOnlyList<KeyValuePair<string, int>> OtherSpellings { get; } =
-        [new("remains", TurnrowLexer.REMAIN), new("sts", TurnrowLexer.STITCHES), new("time", TurnrowLexer.TIMES)];
+        [new("remains", TurnrowLexer.REMAIN), new("sts", TurnrowLexer.STITCHES), new("time", TurnrowLexer.TIMES), new("round", TurnrowLexer.ROW), new("rounds", TurnrowLexer.ROWS)];
 
     /// <summary>The words of the notation stand side by side in the grammar: from this one …</summary>
     public const int First = TurnrowLexer.ACCEPT;

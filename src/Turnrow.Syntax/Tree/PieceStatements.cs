@@ -23,6 +23,12 @@ public sealed record PartOriginSyntax(NameSyntax Piece, ExpressionSyntax Stitche
 /// <summary><c>from yoke: left-front</c>, a part that <c>divide</c> named.</summary>
 public sealed record NamedPartOriginSyntax(NameSyntax Piece, NameSyntax Part, TextSpan Span) : PieceOriginSyntax(Span);
 
+/// <summary><c>across left-front, back, right-front</c>: pieces whose last rows one row goes over, from its right edge to its left.</summary>
+public sealed record AcrossOriginSyntax(IReadOnlyList<AcrossPartSyntax> Parts, TextSpan Span) : PieceOriginSyntax(Span);
+
+/// <summary>A piece, or a part of it that <c>divide</c> named: <c>body front</c>.</summary>
+public sealed record AcrossPartSyntax(NameSyntax Piece, NameSyntax? Part, TextSpan Span) : SyntaxNode(Span);
+
 /// <summary><c>is right-front mirrored</c>, <c>is right-front mirrored, turned over</c></summary>
 public sealed record MirrorOriginSyntax(NameSyntax Piece, bool TurnedOver, TextSpan Span) : PieceOriginSyntax(Span);
 
@@ -34,7 +40,11 @@ public sealed record MirrorOriginSyntax(NameSyntax Piece, bool TurnedOver, TextS
 /// <param name="Span">Where it stands.</param>
 public sealed record PickUpOriginSyntax(
     IReadOnlyList<WalkSyntax> Walks, SideSyntax? Side, IReadOnlyList<RateSyntax> Rates, NameSyntax? Stitch, TextSpan Span)
-    : PieceOriginSyntax(Span);
+    : PieceOriginSyntax(Span)
+{
+    /// <summary>True for <c>picked up around …</c>: the row is joined to a round.</summary>
+    public bool Around { get; init; }
+}
 
 /// <summary><c>begin with hem stitches</c></summary>
 public sealed record BeginStatement(ExpressionSyntax Stitches, ClaimSyntax? Claim, TextSpan Span) : StatementSyntax(Span);
@@ -58,7 +68,11 @@ public sealed record RowStatement(
     SideSyntax? Side,
     IReadOnlyList<RowItemSyntax> Items,
     ClaimSyntax? Claim,
-    TextSpan Span) : StatementSyntax(Span);
+    TextSpan Span) : StatementSyntax(Span)
+{
+    /// <summary>True for <c>round</c> and <c>rounds</c>.</summary>
+    public bool IsRound { get; init; }
+}
 
 /// <summary><c>straight 12 rows</c>, <c>straight to 20 cm, even rows</c>, <c>straight 6 rows from armhole</c></summary>
 /// <param name="Extent">A number of rows, a length to reach, or a length to add.</param>
@@ -73,7 +87,14 @@ public sealed record StraightStatement(
     NameSyntax? From,
     IReadOnlyList<RowFixSyntax> Fixes,
     ClaimSyntax? Claim,
-    TextSpan Span) : StatementSyntax(Span);
+    TextSpan Span) : StatementSyntax(Span)
+{
+    /// <summary>The edge along which a length is measured; null if unsaid.</summary>
+    public EdgeSyntax? At { get; init; }
+
+    /// <summary>Where rows or rounds are named, the word; else null.</summary>
+    public NameSyntax? RowsWord { get; init; }
+}
 
 /// <summary>How far straight rows go.</summary>
 public enum StraightExtent
@@ -88,9 +109,13 @@ public enum StraightExtent
     For,
 }
 
-/// <summary><c>leave drop at both edges</c></summary>
+/// <summary><c>leave drop at both edges</c>, <c>leave 6 for later at left edge</c></summary>
 public sealed record LeaveStatement(ExpressionSyntax Count, EdgeSyntax Edge, ClaimSyntax? Claim, TextSpan Span)
-    : StatementSyntax(Span);
+    : StatementSyntax(Span)
+{
+    /// <summary>True with <c>for later</c>: the next row that goes to the edge turns before them, and a later row works over them.</summary>
+    public bool ForLater { get; init; }
+}
 
 /// <summary><c>add 6 at both edges, one row apart</c></summary>
 public sealed record AddStatement(

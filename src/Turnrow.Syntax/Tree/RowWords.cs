@@ -50,7 +50,17 @@ public sealed record MarkCornerItem(TextSpan Span) : RowItemSyntax(Span);
 public sealed record RemoveCornersItem(TextSpan Span) : RowItemSyntax(Span);
 
 /// <summary><c>leave 5</c>, or <c>leave the rest</c> (count null).</summary>
-public sealed record LeaveItem(ExpressionSyntax? Count, TextSpan Span) : RowItemSyntax(Span);
+public sealed record LeaveItem(ExpressionSyntax? Count, TextSpan Span) : RowItemSyntax(Span)
+{
+    /// <summary>True with <c>for later</c>: a later row works over them.</summary>
+    public bool ForLater { get; init; }
+}
+
+/// <summary><c>hold 40 for left-sleeve</c>: stitches that another piece takes up.</summary>
+public sealed record HoldItem(ExpressionSyntax Count, NameSyntax Name, TextSpan Span) : RowItemSyntax(Span);
+
+/// <summary><c>bridge 6 for left-underarm</c>: chains that the next row is worked into, and whose other side may have a name.</summary>
+public sealed record BridgeItem(ExpressionSyntax Count, NameSyntax? Name, TextSpan Span) : RowItemSyntax(Span);
 
 /// <summary><c>inc</c> or <c>dec</c>.</summary>
 public sealed record ChangeSyntax(Change Change, TextSpan Span) : SyntaxNode(Span);

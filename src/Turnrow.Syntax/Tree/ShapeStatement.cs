@@ -20,7 +20,11 @@ public sealed record ShapeStatement(
     IReadOnlyList<ShapingSyntax> Shapings,
     SolveSyntax? Solve,
     ClaimSyntax? Claim,
-    TextSpan Span) : StatementSyntax(Span);
+    TextSpan Span) : StatementSyntax(Span)
+{
+    /// <summary>Where rows or rounds are named, the word; else null.</summary>
+    public NameSyntax? RowsWord { get; init; }
+}
 
 /// <summary><c>12 rows</c>, <c>to 20 cm from armhole, even rows</c>, <c>for 6 cm</c></summary>
 /// <param name="Extent">A number of rows, a length to reach, or a length to add.</param>
@@ -29,7 +33,11 @@ public sealed record ShapeStatement(
 /// <param name="Fixes">Which numbers of rows are allowed.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record RowExtentSyntax(
-    StraightExtent Extent, ExpressionSyntax Amount, NameSyntax? From, IReadOnlyList<RowFixSyntax> Fixes, TextSpan Span) : SyntaxNode(Span);
+    StraightExtent Extent, ExpressionSyntax Amount, NameSyntax? From, IReadOnlyList<RowFixSyntax> Fixes, TextSpan Span) : SyntaxNode(Span)
+{
+    /// <summary>The edge along which a length is measured; null if unsaid.</summary>
+    public EdgeSyntax? At { get; init; }
+}
 
 /// <summary><c>shape 1 stitch in</c>, <c>shape by skipping</c>: how edges are shaped from here on.</summary>
 /// <param name="StitchesIn">How many stitches from the edge; null if unsaid.</param>
@@ -87,6 +95,9 @@ public enum StageKind
 
     /// <summary><c>leave</c></summary>
     Leave,
+
+    /// <summary><c>leave … for later</c></summary>
+    LeaveForLater,
 
     /// <summary><c>add</c></summary>
     Add,

@@ -8,7 +8,8 @@ namespace Turnrow.Compiler.Tests.Breaking;
 /// a line if it is known before and all that the line names is known, or if the line claims it. That is all: gauges matter where a length
 /// becomes a count, the number of rows never does, and what a part begins with is said by its own line. A line that can be read but says
 /// something else is not believed less for it: all counts below it in its piece come from it, whatever is claimed. Where the corners
-/// are is told by no claim: what a row that speaks of them makes is known by all the rows before it.
+/// are is told by no claim: what a row that speaks of them makes is known by all the rows before it. Nor does a claim in the midst of short
+/// rows tell what waits beside them.
 /// </summary>
 /// <param name="words">The pattern, whole.</param>
 /// <param name="changed">Indexes of the lines that are broken.</param>
@@ -75,7 +76,15 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     // A claim by kind tells how many there are, not in what order they stand.
     private bool TellsCount(int line) =>
-        _tree.Lines[line].Statement is not ForSizesStatement && ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
+        _tree.Lines[line].Statement is not ForSizesStatement && !LeavesForLater(line) && ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
+
+    private bool LeavesForLater(int line) => _tree.Lines[line].Statement switch
+    {
+        LeaveStatement leave => leave.ForLater,
+        RowStatement row => row.Items.Any(item => item is LeaveItem { ForLater: true }),
+        ShapeStatement shape => shape.Shapings.Any(shaping => shaping.Stages.Any(stage => stage.Kind == StageKind.LeaveForLater)),
+        _ => false,
+    };
 
     private bool StillClaims(int line) =>
         changed.Count == 1 && now is [{ Broken: true, Statement: UnfinishedStatement { Claim: { } claim } }]

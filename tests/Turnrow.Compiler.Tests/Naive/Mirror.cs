@@ -41,6 +41,7 @@ public static class Mirror
     private static Statement Swap(Statement statement) => statement switch
     {
         LeaveAtEdge leave => leave with { Edge = Swap(leave.Edge) },
+        LeaveForLater later => later with { Edge = Swap(later.Edge) },
         AddAtEdge add => add with { Edge = Swap(add.Edge) },
         NameEdge name => name with { Edge = Swap(name.Edge) },
         Shape shape => shape with { Schedules = shape.Schedules.Select(s => s with { Edge = Swap(s.Edge) }).ToList() },

@@ -70,7 +70,7 @@ public sealed class NaiveGenTests
             threads: 1);
         Assert.Equal(5, starts.Count);
         Assert.Equal(4, mirrored.Count);
-        Assert.Equal(9, statements.Count);
+        Assert.Equal(10, statements.Count);
         Assert.Contains(typeof(ToCorner), words);
         Assert.True(mirroredCorners > 20, $"only {mirroredCorners} mirrored pieces with corners");
         Assert.True(forSome > 200, $"only {forSome} lines for some sizes");

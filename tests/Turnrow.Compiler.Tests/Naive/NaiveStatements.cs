@@ -31,6 +31,9 @@ public sealed record Straight(Sized Rows) : Statement;
 
 public sealed record LeaveAtEdge(Sized Stitches, EdgeRef Edge) : Statement;
 
+/// <summary>`leave 4 for later at left edge`.</summary>
+public sealed record LeaveForLater(Sized Stitches, EdgeRef Edge) : Statement;
+
 public sealed record AddAtEdge(Sized Stitches, EdgeRef Edge, bool OneRowApart = false) : Statement;
 
 public sealed record Shape(RowSpan Span, IReadOnlyList<Schedule> Schedules) : Statement;
@@ -45,6 +48,9 @@ public sealed record Schedule(bool Increase, int Stitches, EdgeRef Edge, IReadOn
 {
     /// <summary>Stitches left in the row before the legs begin; 0 for no such row.</summary>
     public int LeaveFirst { get; init; }
+
+    /// <summary>True if it leaves the stitches for later: in the last row of an interval that goes to the edge.</summary>
+    public bool ForLater { get; init; }
 
     /// <summary>Its own place and way; null where the piece's is meant.</summary>
     public Manner Own { get; init; } = new(null, null);

@@ -50,7 +50,10 @@ public sealed record Space(int Chains) : Word;
 public sealed record SlipOver(Sized Count) : Word;
 
 /// <summary>`leave 5`, or `leave the rest` without a number.</summary>
-public sealed record LeaveUnworked(Sized? Count) : Word;
+public sealed record LeaveUnworked(Sized? Count) : Word
+{
+    public bool ForLater { get; init; }
+}
 
 /// <summary>`dc to corner`, `dc until 2 remain before corner`.</summary>
 public sealed record ToCorner(string Stitch, Sized Remain) : Word;

@@ -98,6 +98,7 @@ public static class NotationWriter
         RowsLine rows => $"rows {rows.Span.From} to {rows.Span.Last}: {Words(rows.Words)}",
         Straight straight => $"straight {straight.Rows} rows",
         LeaveAtEdge leave => $"leave {leave.Stitches} at {Edge(leave.Edge)}",
+        LeaveForLater later => $"leave {later.Stitches} for later at {Edge(later.Edge)}",
         AddAtEdge add => $"add {add.Stitches} at {Edge(add.Edge)}{(add.OneRowApart ? ", one row apart" : "")}",
         Shape shape => $"shape {Span(shape.Span)}: {string.Join("; ", shape.Schedules.Select(Text))}",
         NameEdge name => $"{(name.FromHere ? "from here " : "")}{Edge(name.Edge)} {(name.Edge == EdgeRef.Both ? "are" : "is")} {name.Name}",
@@ -116,6 +117,8 @@ public static class NotationWriter
         var after = schedule.After > 0 ? $"after {N(schedule.After)} rows, " : "";
         var change = $"{(schedule.Increase ? "inc" : "dec")} {N(schedule.Stitches)} at {Edge(schedule.Edge)}";
         var own = schedule.Own == new Manner(null, null) ? "" : $", {Text(schedule.Own)}";
+        if (schedule.ForLater)
+            change = $"leave {N(schedule.Stitches)} for later at {Edge(schedule.Edge)}";
         if (schedule.LeaveFirst > 0)
             change = $"leave {N(schedule.LeaveFirst)} at {Edge(schedule.Edge)}, then {(schedule.Increase ? "inc" : "dec")} {N(schedule.Stitches)}";
         return $"{after}{change} {string.Join(", then ", schedule.Legs.Select(Text))}{own}";
@@ -158,7 +161,7 @@ public static class NotationWriter
         Skip skip => $"skip {skip.Count}",
         Space space => $"ch {N(space.Chains)}",
         SlipOver slip => $"slip over {slip.Count}",
-        LeaveUnworked leave => leave.Count is null ? "leave the rest" : $"leave {leave.Count}",
+        LeaveUnworked leave => (leave.Count is null ? "leave the rest" : $"leave {leave.Count}") + (leave.ForLater ? " for later" : ""),
         InEach inEach => $"{inEach.Stitch} in each {Text(inEach.Of)}",
         Evenly evenly => $"{evenly.Stitch} {(evenly.Increase ? "inc" : "dec")} {evenly.Count} evenly",
         SpreadOver spread => $"{spread.Stitch} across with ({Words(spread.Words)}) {spread.Times} times evenly{(spread.AtEachEnd is { } ends ? $", {ends} at each end" : "")}",

@@ -4,7 +4,7 @@ namespace Turnrow.Compiler.Tests.Naive;
 /// Works the statements of one piece in one size. In a mirrored piece the words of a row are met from their end
 /// (beginnings become ends), so they are worked over the places from the other edge; all else is found afresh.
 /// </summary>
-public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirrored)
+public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool isMirrored)
 {
     private readonly string[] _names = ["", ""];
     private List<Place> _places = [];
@@ -58,6 +58,7 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
             case Straight straight: WorkShape(straight.Rows[Size], []); break;
             case Shape shape: CheckSpan(shape.Span); WorkShape(shape.Span.Count(Size), shape.Schedules); break;
             case LeaveAtEdge leave: Leave(leave); break;
+            case LeaveForLater later: HandsOf(later.Edge).ForEach(hand => LeaveForLater(hand, later.Stitches[Size])); break;
             case AddAtEdge add: Add(add); break;
             case ShapeManner manner: _manner = manner.Manner; break;
             case NameEdge name: Name(name); break;
@@ -71,13 +72,14 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
     /// <summary>A step that no row follows stands in no rule.</summary>
     public void End()
     {
+        CheckNothingWaits();
         if (result.Edge(Hand.Right).Concat(result.Edge(Hand.Left)).Any(stretch => stretch.Row > result.Rows.Count))
             throw new UnclearException("a step at the end of the piece has no row after it");
     }
 
     /// <summary>At a step what the next row has to begin with, else the last row: chains that are there for the next row are not in it.</summary>
     private int Counted(Statement statement) =>
-        (statement is LeaveAtEdge or AddAtEdge || result.Rows.Count == 0 ? _places : result.Rows[^1].Places).Count(place => !place.IsSpace);
+        (statement is LeaveForLater ? Ahead() : statement is LeaveAtEdge or AddAtEdge || result.Rows.Count == 0 ? _places : result.Rows[^1].Places).Count(place => !place.IsSpace);
 
     private static void CheckClaim(int claimed, int calculated)
     {
@@ -122,9 +124,12 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
             LayFoundation(Opening.Of(words, isMirrored, Size));
         // The words' own order: that of the working row, or the other way round in a mirrored piece.
         var wordSide = isMirrored ? Frame.Opposite(_side) : _side;
-        var work = new RowWork(Frame.InWorkingOrder(_places, wordSide), Size);
+        var work = new RowWork(Frame.InWorkingOrder(Meet(), wordSide), Size);
         work.Work(words);
         StepInRow(Frame.StartOf(wordSide), work.SlippedOver);
+        if (work.LeftForLater > 0 && isMirrored)
+            throw new UnworkableException("the row would turn where it begins");
+        PileUp(work.LeftForLater);
         StepInRow(Frame.Opposite(Frame.StartOf(wordSide)), work.Left);
         _plain = Opening.PlainStitch(words);
         MakeRow(Frame.InWorkingOrder(work.Made, wordSide));
@@ -158,8 +163,11 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
         for (var row = 1; row <= rows; row++)
         {
             foreach (var hand in new[] { Hand.Right, Hand.Left })
+            {
                 LeaveAt(hand, shaping.At(hand, row).Left);
-            MakeRow(ShapingWork.MakeRow(_places, stitch, shaping.At(Hand.Right, row), shaping.At(Hand.Left, row)));
+                LeaveForLater(hand, shaping.At(hand, row).Later);
+            }
+            MakeRow(ShapingWork.MakeRow(Meet(), stitch, shaping.At(Hand.Right, row), shaping.At(Hand.Left, row)));
         }
     }
 
@@ -242,8 +250,11 @@ public sealed class PieceWork(PieceResult result, TurnTable turns, bool isMirror
     {
         if (made.TrueForAll(place => place.IsSpace))
             throw new UnworkableException("the row has no stitch");
-        AddRowEnd(Hand.Right, made[0]);
-        AddRowEnd(Hand.Left, made[^1]);
+        // The pile where the row starts is what the row before left there: this one starts at the turn.
+        if (WaitingAt(Hand.Right).Count == 0)
+            AddRowEnd(Hand.Right, made[0]);
+        if (WaitingAt(Hand.Left).Count == 0)
+            AddRowEnd(Hand.Left, made[^1]);
         result.Rows.Add(new RowResult(NextRow, _side, made));
         _places = made.ToList();
         _side = Frame.Opposite(_side);

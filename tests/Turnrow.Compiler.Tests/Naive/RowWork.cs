@@ -16,6 +16,8 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size)
 
     public int Left { get; private set; }
 
+    public int LeftForLater { get; private set; }
+
     private int Remaining => below.Count - _at;
 
     public void Work(IEnumerable<Word> words)
@@ -52,7 +54,7 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size)
             case Skip skip: Many(skip.Count[size], PassOne); break;
             case Space: _made.Add(new Place(Place.Space)); break;
             case SlipOver slip: SlipOverFirst(slip.Count[size]); break;
-            case LeaveUnworked leave: LeaveLast(leave.Count?[size] ?? Remaining); break;
+            case LeaveUnworked leave: LeaveLast(leave.Count?[size] ?? Remaining, leave.ForLater); break;
             case InEach inEach: InEachPlace(inEach); break;
             case Evenly evenly: SpreadEvenly(evenly); break;
             case SpreadOver spread: SpreadOut(spread); break;
@@ -167,12 +169,12 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size)
         SlippedOver = count;
     }
 
-    private void LeaveLast(int count)
+    private void LeaveLast(int count, bool forLater)
     {
         if (count > Remaining)
             throw new UnworkableException("fewer places remain than are to be left");
         Many(count, () => TakeAny());
-        Left = count;
+        (Left, LeftForLater) = forLater ? (0, count) : (count, 0);
         _ended = true;
     }
 

@@ -1,7 +1,11 @@
 namespace Turnrow.Compiler.Tests.Naive;
 
 /// <summary>What happens at an edge in a row: stitches left before it, or so many increases (above zero) or decreases (below) in it.</summary>
-public readonly record struct EdgeTask(int Left, int Change, bool IsSkipping, int Inside);
+public readonly record struct EdgeTask(int Left, int Change, bool IsSkipping, int Inside)
+{
+    /// <summary>Stitches that the next row to go to the edge leaves for later.</summary>
+    public int Later { get; init; }
+}
 
 /// <summary>What happens at each edge in each row of a shaping.</summary>
 public sealed class ShapingWork
@@ -29,6 +33,8 @@ public sealed class ShapingWork
 
     public static EdgeTask TaskOf(Schedule schedule, Manner manner)
     {
+        if (schedule.ForLater)
+            return new EdgeTask(0, 0, false, 0) { Later = schedule.Stitches };
         if (schedule.Increase)
             return new EdgeTask(0, schedule.Stitches, false, manner.Inside ?? 0);
         return manner.Way switch
@@ -99,8 +105,14 @@ public sealed class ShapingWork
         {
             if (leg.Every < 1)
                 throw new UnworkableException("every no rows");
+            if (schedule.ForLater && leg is { Every: 1, Times: not 1 and not 0 })
+                throw new UnworkableException("only every second row goes to an edge");
             for (var time = 0; leg.Times is { } times ? time < times : row + leg.Every <= rows; time++)
-                changed.Add(row += leg.Every);
+            {
+                row += leg.Every;
+                // One of the last two rows of the interval goes to the edge.
+                changed.Add(schedule.ForLater && leg.Every > 1 ? row - 1 : row);
+            }
         }
         // One that goes on for as long as there are rows needs none.
         if (schedule.Legs.All(leg => leg.Times is not null) && row > rows)

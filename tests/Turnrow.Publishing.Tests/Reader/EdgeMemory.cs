@@ -14,7 +14,11 @@ internal static class EdgeMemory
         if (worked.Slipped > 0) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.LeftStitches, row.Number, worked.Slipped));
         if (added > 0) piece.AddToEdge(row.EndsAt, new EdgePart(Lies.AddedChain, row.Number, added));
         if (worked.Left > 0 && !isFirst) piece.AddToEdge(row.EndsAt, new EdgePart(Lies.LeftStitches, row.Number, worked.Left));
-        foreach (var side in new[] { Side.Right, Side.Left }) piece.AddToEdge(side, new EdgePart(Lies.RowEnd, row.Number, 1));
+        var startsAtTurn = piece.Waiting[(int)row.StartsAt].Count > 0;
+        piece.Waiting[(int)row.EndsAt] = worked.Waiting;
+        // A row that starts where one turned, or turns itself, does not reach that edge.
+        if (!startsAtTurn) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.RowEnd, row.Number, 1));
+        if (worked.Waiting.Count == 0) piece.AddToEdge(row.EndsAt, new EdgePart(Lies.RowEnd, row.Number, 1));
     }
 
     /// <summary>The stitches of an earlier piece that a part stands on are there only once.</summary>

@@ -16,6 +16,9 @@ internal sealed class Ground(IEnumerable<Place> places)
     /// <summary>The place where the yarn is joined; -1 for none.</summary>
     public int JoinedAt { get; init; } = -1;
 
+    /// <summary>The first of the places, the last ones, that short rows left for later; the number of places if there are none.</summary>
+    public int Turn { get; init; } = int.MaxValue;
+
     /// <summary>Of a part: how many places of the row that it stands on come before it, those of new chains taken off.</summary>
     public int BaseAt { get; init; }
 
@@ -33,6 +36,7 @@ internal sealed class Ground(IEnumerable<Place> places)
         JoinedAt = JoinedAt,
         BaseAt = BaseAt,
         Along = Along,
+        Turn = Turn,
         Hint = hint,
     };
 }

@@ -73,10 +73,14 @@ internal sealed partial class PatternReader
 
     private void Joins(PublishedPart part) => Each(part, [], paragraph =>
     {
-        if (ReadSeam.Of(paragraph, _stitches) is { } seam) _seams.Add(seam);
+        if (ReadSeam.Of(paragraph, _stitches, EndsAt) is { } seam) _seams.Add(seam);
         else if (paragraph != "Weave in all ends." && !_prose.Contains(paragraph)) return false;
         return true;
     });
+
+    private IReadOnlyList<int> EndsAt(SeamEdge edge) => edge.Edge is "right edge" or "left edge" && _pieces.TryGetValue(edge.Piece, out var piece)
+        ? [.. piece.Edge(edge.Edge == "right edge" ? Side.Right : Side.Left).Where(static part => part.Lies == Lies.RowEnd).Select(static part => part.Row)]
+        : [];
 
     private bool Each(PublishedPart part, List<string> doubts, Func<string, bool> read)
     {

@@ -184,8 +184,10 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         if (piece.Rows.Count == 0) return (_first ?? throw new Misread("what the piece begins from is not said")).With(hint);
         // A length joined at the edge reaches over the sl sts there, which are left behind it.
         var below = piece.Rows[^1].Made.Reverse().ToLookup(place => place.Seen == Seen.SlipStitch);
-        var places = Enumerable.Repeat(new Place(Seen.Chain), _hanging).Concat(below[false]).Concat(Enumerable.Repeat(new Place(Seen.AddedChain), _added)).Concat(below[true]);
-        return new Ground(places) { IsTurned = true, HangingChains = _hanging, Hint = hint };
+        var before = Enumerable.Repeat(new Place(Seen.Chain), _hanging).Concat(below[false]).ToList();
+        var waiting = piece.Waiting[(int)piece.Rows[^1].StartsAt];
+        var places = before.Concat(waiting).Concat(Enumerable.Repeat(new Place(Seen.AddedChain), _added)).Concat(below[true]);
+        return new Ground(places) { IsTurned = true, HangingChains = _hanging, Hint = hint, Turn = waiting.Count > 0 ? before.Count : int.MaxValue };
     }
 
     private IReadOnlyList<Step> One(string text)
@@ -194,6 +196,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         var steps = Model(Number.Of(match.Groups["row"].Value)).ToList();
         if (match.Groups["top"].Success) steps = Ending.In(match.Groups["top"].Value, steps);
         if (match.Groups["leave"].Success) steps.Add(new LeaveUnworked(null, true));
+        if (match.Groups["over"].Success) steps.Add(new OverThoseLeft(match.Groups["n"].Success ? Number.Of(match.Groups["n"].Value) : 1));
         if (match.Groups["out"].Success) steps.Add(new DropMarkers(match.Groups["edge"].Success));
         return steps;
     }
@@ -247,6 +250,6 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^Leave the yarn at the (?<yarn>.+) edge; at the (?<edge>.+) edge, join another length of yarn with sl st in (?<place>.+), ch (?<n>\d+), fasten off\.$")]
     private static partial Regex ChainElsewhere();
 
-    [GeneratedRegex(@"^As Row (?<row>\d+)(?:, ending in top of (?<top>turning|beginning) ch)?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge)) out))?\.$")]
+    [GeneratedRegex(@"^As Row (?<row>\d+)(?:, ending in top of (?<top>turning|beginning) ch)?(?:; (?<over>the last (?:(?<n>\d+) sts|st) worked over (?:are those|is the one) left before))?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge)) out))?\.$")]
     private static partial Regex AsRow();
 }

@@ -67,6 +67,9 @@ internal sealed class ReadPiece(string title)
     /// <summary>The piece that goes on with this one's yarn.</summary>
     public string? YarnGoesTo { get; set; }
 
+    /// <summary>What short rows left for later at each edge, as a row that goes there meets it.</summary>
+    public IReadOnlyList<Place>[] Waiting { get; } = [[], []];
+
     /// <summary>Stitches of the last row that a part stands on, from the right edge.</summary>
     public HashSet<int> Taken { get; } = [];
 

@@ -23,7 +23,10 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     /// <summary>The centimetres of both edges, where one is to be eased; <c>eased</c> without them; else empty.</summary>
     public string Ease { get; private init; } = "";
 
-    public static ReadSeam? Of(string paragraph, StitchWords stitches)
+    /// <param name="paragraph">Its sentence.</param>
+    /// <param name="stitches">The words of stitches.</param>
+    /// <param name="endsAt">The rows that end at an edge of a piece, first row first.</param>
+    public static ReadSeam? Of(string paragraph, StitchWords stitches, Func<SeamEdge, IReadOnlyList<int>> endsAt)
     {
         if (Pinned().Match(paragraph) is { Success: true } pinned) return OfParts(pinned, stitches);
         if (Seam().Match(paragraph) is not { Success: true } seam) return null;
@@ -33,7 +36,9 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         var folded = text.StartsWith($"Fold {first.Piece} across, RS out, so that the two parts of this edge lie together. ", StringComparison.Ordinal);
         if (folded != (first == second)) throw new Misread("an edge is joined to itself by a fold, and no other way");
         if (!folded && !text.StartsWith("Lay the two edges side by side, RS of both up. ", StringComparison.Ordinal)) throw new Misread("how the edges lie is not said");
-        return Met(first, second, text) with { Rate = Rated(text, stitches), Open = [.. Opened(text)], Ease = Eased(text) };
+        foreach (var edge in new[] { first, second }) CheckTurns(text, edge, endsAt(edge));
+        var open = Opened(text, piece => [.. new[] { first, second }.Where(edge => edge.Piece == piece).SelectMany(endsAt)]);
+        return Met(first, second, text, endsAt) with { Rate = Rated(text, stitches), Open = [.. open], Ease = Eased(text) };
     }
 
     // Several edges end to end: `Right edge (cap), last row and left edge (cap) of Right sleeve`.
@@ -69,7 +74,15 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         return $"{Number.Of(work.Groups["n"].Value)} {stitches.Find(work.Groups["stitch"].Value)} in {per} {work.Groups["unit"].Value}";
     }
 
-    private static IEnumerable<string> Opened(string text)
+    // Rows that turn before the edge have to be spoken of: else a maker counts them.
+    private static void CheckTurns(string text, SeamEdge edge, IReadOnlyList<int> ends)
+    {
+        var turn = ends.Count > 0 && ends[^1] - ends[0] + 1 > ends.Count;
+        var said = Turns().Match(text) is { Success: true } turns && turns.Groups["pieces"].Value.Split(" and ").Contains(edge.Piece);
+        if (said && !turn) throw new Misread($"no row of {edge.Piece} turns before this edge");
+    }
+
+    private static IEnumerable<string> Opened(string text, Func<string, IReadOnlyList<int>> endsAt)
     {
         if (Leave().Match(text) is not { Success: true } leave) yield break;
         for (var i = 0; i < leave.Groups["piece"].Captures.Count; i++)
@@ -79,11 +92,12 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
                 var ends = span[(span.IndexOf(' ', StringComparison.Ordinal) + 1)..].Split('-').Select(Number.Of).ToArray();
                 return Enumerable.Range(ends[0], ends[^1] - ends[0] + 1);
             });
-            yield return $"{leave.Groups["piece"].Captures[i].Value} {string.Join(" ", rows)}";
+            var ends = endsAt(leave.Groups["piece"].Captures[i].Value);
+            yield return $"{leave.Groups["piece"].Captures[i].Value} {string.Join(" ", rows.Where(row => ends.Count == 0 || ends.Contains(row) || row < ends.Min() || row > ends.Max()))}";
         }
     }
 
-    private static ReadSeam Met(SeamEdge first, SeamEdge second, string text)
+    private static ReadSeam Met(SeamEdge first, SeamEdge second, string text, Func<SeamEdge, IReadOnlyList<int>> endsAt)
     {
         if (OneRow().Match(text) is { Success: true } one)
         {
@@ -96,17 +110,18 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         {
             if (first.Piece != second.Piece) throw new Misread("the two ends of a row are not at two pieces");
             var (from, to) = (Number.Of(ends.Groups["a"].Value), Number.Of(ends.Groups[ends.Groups["b"].Success ? "b" : "a"].Value));
-            return new(first, second, [.. Enumerable.Range(from, to - from + 1).Select(row => (row, row))], false);
+            return new(first, second, [.. Enumerable.Range(from, to - from + 1).Where(row => endsAt(first).Contains(row)).Select(row => (row, row))], false);
         }
 
         if (RowForRow().Match(text) is not { Success: true } rows)
             return text.Contains("Match them st for st.", StringComparison.Ordinal) ? new(first, second, [], true) : throw new Misread("how the edges meet is not said");
         Check(rows, "p1", first.Piece);
         Check(rows, "p2", second.Piece);
-        return new(first, second, Pairs(rows), rows.Groups["steps"].Success);
+        var turns = Turns().Match(text).Groups["pieces"].Value.Split(" and ");
+        return new(first, second, Pairs(rows, first, second, edge => turns.Contains(edge.Piece) ? endsAt(edge) : null), rows.Groups["steps"].Success);
     }
 
-    private static List<(int, int)> Pairs(Match rows)
+    private static List<(int, int)> Pairs(Match rows, SeamEdge first, SeamEdge second, Func<SeamEdge, IReadOnlyList<int>?> turning)
     {
         int Row(string group) => Number.Of(rows.Groups[group].Value);
         var (a, b) = (Row("a"), Row("b"));
@@ -114,8 +129,16 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
         var (c, d) = (Row("c"), Row("d"));
         // Eased, only the ends meet for certain.
         if (rows.Groups["ease"].Success) return [(a, b), (c, d)];
-        if (Math.Abs(c - a) != Math.Abs(d - b)) throw new Misread($"{Math.Abs(c - a) + 1} rows meet {Math.Abs(d - b) + 1}");
-        return [.. Enumerable.Range(0, Math.Abs(c - a) + 1).Select(i => (a + Math.Sign(c - a) * i, b + Math.Sign(d - b) * i))];
+        var (one, other) = (Between(a, c, turning(first)), Between(b, d, turning(second)));
+        if (one.Count != other.Count) throw new Misread($"{one.Count} rows meet {other.Count}");
+        return [.. one.Zip(other)];
+    }
+
+    // Where short rows are spoken of, those that turn before the edge are passed over.
+    private static List<int> Between(int from, int to, IReadOnlyList<int>? ends)
+    {
+        var rows = Enumerable.Range(0, Math.Abs(to - from) + 1).Select(i => from + (Math.Sign(to - from) * i));
+        return [.. ends is null ? rows : rows.Where(row => ends.Contains(row))];
     }
 
     private static void Check(Match rows, string group, string piece)
@@ -143,6 +166,9 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
 
     [GeneratedRegex(@" Join yarn and work (?<n>\d+) (?<stitch>\w+) in (?:each|every (?<per>\d+)) (?<unit>row|st)s? through both edges\. Fasten off\.")]
     private static partial Regex Worked();
+
+    [GeneratedRegex(@" Short rows of (?<pieces>.+?) turn before this edge and have no end here\.")]
+    private static partial Regex Turns();
 
     [GeneratedRegex(@" Leave (?:(?: and )?(?<rows>Rows? \d+(?:-\d+)?(?:(?:,| and) Rows? \d+(?:-\d+)?)*) of (?<piece>.+?))+ open\.$")]
     private static partial Regex Leave();

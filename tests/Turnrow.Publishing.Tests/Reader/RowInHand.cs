@@ -12,6 +12,7 @@ internal sealed class RowInHand
     private int _turns;
     private int _kept = -1;
     private int _entered;
+    private List<Place> _waiting = [];
     private bool _hasSpread;
 
     private RowInHand(Ground ground, ChainRules rules, IReadOnlyList<Step> steps, List<string> doubts)
@@ -91,6 +92,12 @@ internal sealed class RowInHand
                 break;
             case LeaveUnworked leave:
                 Leave(leave);
+                break;
+            case LeaveForNow leave:
+                Leave(leave);
+                break;
+            case OverThoseLeft over:
+                if (over.Count != Below.Count - _ground.Turn) throw new Misread("so many were not left before");
                 break;
             case PutMarker put:
                 _markers.Put(put);
@@ -240,7 +247,9 @@ internal sealed class RowInHand
         if (_at == 0 && _ground.IsTurned && _beginning.StandsForFirst && places.Where is not (Where.First or Where.Same)) Pass(0);
     }
 
-    private IReadOnlyList<int> Reach(PlaceWords words) => new Search(Below, _at, End, _last).Find(words, keep => _kept = keep);
+    // "Across" and "to last 4 sts" go by the row before: what short rows left lies beyond its turn.
+    private IReadOnlyList<int> Reach(PlaceWords words) =>
+        new Search(Below, _at, words.Where is Where.Across or Where.ToLast && _at < _ground.Turn ? Math.Min(End, _ground.Turn) : End, _last) { Turn = _ground.Turn }.Find(words, keep => _kept = keep);
 
     private void Leave(LeaveUnworked leave)
     {
@@ -258,13 +267,29 @@ internal sealed class RowInHand
         _at = End;
     }
 
+    private void Leave(LeaveForNow leave)
+    {
+        var turn = Math.Min(_ground.Turn, End);
+        var fresh = Below.Take(_at..Math.Max(_at, turn)).Count(place => place.IsLikeAStitch);
+        var before = Below.Take(Math.Max(_at, turn)..End).Count(place => place.IsLikeAStitch);
+        var fits = leave.Which switch
+        {
+            "other" => _at > turn && before == leave.Count,
+            "before" => _at == turn && before == leave.Count,
+            _ => _at < turn && fresh == (leave.Count ?? _kept) && leave.Beside == before > 0,
+        };
+        if (!fits) throw new Misread($"{fresh} sts of the row before and {before} of those left before would be left, which is not what is said");
+        _waiting = Below.Take(_at..End).ToList();
+        _at = End;
+    }
+
     private WorkedRow Finish()
     {
         if (_turns != (_ground.IsTurned ? 1 : 0)) throw new Misread(_ground.IsTurned ? "it does not say to turn" : "it says to turn where no row is to turn from");
         if (_ground.JoinedAt >= 0 && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");
-        if (End < Below.Count && !LeftSlipStitches && Left == 0) throw new Misread("what is to happen with the sl sts is not said");
-        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left);
+        if (End < Below.Count && !LeftSlipStitches && Left == 0 && _waiting.Count == 0) throw new Misread("what is to happen with the sl sts is not said");
+        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting };
     }
 }
 
@@ -275,4 +300,8 @@ internal sealed class RowInHand
 /// <param name="SkippedChains">Chains from the hook that were skipped.</param>
 /// <param name="PassedChains">Of those, the ones that belong to the edge and are only passed over.</param>
 /// <param name="Reached">Behind the last place of the row below that was used.</param>
-internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Left, int SkippedChains, int PassedChains, int Reached);
+internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Left, int SkippedChains, int PassedChains, int Reached)
+{
+    /// <summary>What it leaves for a later row, in working order.</summary>
+    public IReadOnlyList<Place> Waiting { get; init; } = [];
+}

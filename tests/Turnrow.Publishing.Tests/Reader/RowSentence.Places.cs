@@ -15,8 +15,8 @@ internal sealed partial class RowSentence
 
         if (Accept("top")) return TopOf();
         if (Accept("each")) return Each();
-        if (Accept("the")) return Accept("marked") ? new PlaceWords(Where.Marked, 1, [Name()]) : new PlaceWords(Where.The, 1, [Name()]);
-        if (Peek is "first" or "next" or "last" or "same") return Ranged();
+        if (Accept("the")) return Accept("marked") ? new PlaceWords(Where.Marked, 1, [Name()]) : AllLeft(new PlaceWords(Where.The, 1, [Name()]));
+        if (Peek is "first" or "next" or "last" or "same") return OfThoseLeft(Ranged());
         return FromHook();
     }
 
@@ -24,9 +24,9 @@ internal sealed partial class RowSentence
     {
         if (Accept("of"))
         {
-            if (!Accept("the")) return Ranged();
+            if (!Accept("the")) return OfThoseLeft(Ranged());
             var count = Count();
-            return new PlaceWords(Where.The, count, [Name()]);
+            return AllLeft(new PlaceWords(Where.The, count, [Name()]));
         }
 
         var names = new List<PlaceName>();
@@ -43,11 +43,33 @@ internal sealed partial class RowSentence
             return ToMarked(before, names);
         }
 
+        if (Peek == "the" && _at + 1 < _words.Count && _words[_at + 1] == "turn")
+        {
+            foreach (var word in new[] { "the", "turn", "below" }) Expect(word);
+            return new PlaceWords(Where.ToTurn, 0, names);
+        }
+
         if (Peek == "the") return ToMarked(0, names);
         Expect("last");
         var keep = Number.TryOf(Peek) is { } number ? Next(number) : 1;
         if (Name().Word is not ("st" or "ch")) throw new Misread("`to last` wants sts or ch");
         return new PlaceWords(Where.ToLast, keep, names);
+    }
+
+    // `each of the 6 dc left before`: all of them, but for a ch that stands for the last.
+    private PlaceWords AllLeft(PlaceWords words)
+    {
+        if (!Accept("left")) return words;
+        Expect("before");
+        return words with { Where = Where.LeftBefore, IsAll = true };
+    }
+
+    private PlaceWords OfThoseLeft(PlaceWords words)
+    {
+        if (words.Where != Where.Next || !Accept("of")) return words;
+        Expect("those");
+        ThoseLeft();
+        return words with { Where = Where.LeftBefore };
     }
 
     private PlaceWords ToMarked(int before, List<PlaceName> names)

@@ -51,6 +51,7 @@ internal sealed partial class RowSentence
         if (Accept("ch")) return new MakeChains(Count());
         if (Accept("skip") || Accept("miss")) return Skip();
         if (Accept("leave")) return Leave();
+        if (Accept("the")) return Over();
         if (Accept("place")) return PutMarker();
         if (Accept("move")) return ShiftMarker();
         if (Accept("take"))
@@ -141,9 +142,10 @@ internal sealed partial class RowSentence
         return new SkipPlaces(new PlaceWords(Where.TopOf, 1, [new PlaceName(word)]));
     }
 
-    private LeaveUnworked Leave()
+    private Step Leave()
     {
         int? count = null;
+        var which = Peek is "the" ? "" : "these";
         var slipped = false;
         if (!Accept("these") && !Accept("this"))
         {
@@ -152,15 +154,46 @@ internal sealed partial class RowSentence
                 slipped = true;
             else
             {
-                if (!Accept("other")) Expect("last");
+                which = Accept("other") ? "other" : Accept("last") ? "last" : "before";
                 count = Number.TryOf(Peek) is { } number ? Next(number) : 1;
             }
 
             if (!Accept("sts")) Expect("st");
+            if (which == "before") ThoseLeft();
         }
 
         Expect("unworked");
+        if (Accept("for")) return ForNow(count, which);
+        if (which == "before") throw new Misread("sts left before are left for now again, or worked over");
         return new LeaveUnworked(count, slipped);
+    }
+
+    private LeaveForNow ForNow(int? count, string which)
+    {
+        Expect("now");
+        if (Peek != "," || _at + 1 >= _words.Count || _words[_at + 1] != "with") return new LeaveForNow(count, which, false);
+        Expect(",");
+        Expect("with");
+        Expect("those");
+        ThoseLeft();
+        return new LeaveForNow(count, which, true);
+    }
+
+    private void ThoseLeft()
+    {
+        Expect("left");
+        Expect("before");
+    }
+
+    private OverThoseLeft Over()
+    {
+        Expect("last");
+        var count = Number.TryOf(Peek) is { } number ? Next(number) : 1;
+        var one = Accept("st");
+        if (!one) Expect("sts");
+        foreach (var word in one ? new[] { "worked", "over", "is", "the", "one" } : ["worked", "over", "are", "those"]) Expect(word);
+        ThoseLeft();
+        return new OverThoseLeft(count);
     }
 
     private WorkTogether Together(string stitch, int over)

@@ -7,6 +7,9 @@ namespace Turnrow.Publishing.Tests.Reader;
 /// <param name="last">The place worked into last; -1 for none.</param>
 internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int last)
 {
+    /// <summary>The first of the places that short rows left for later.</summary>
+    public int Turn { get; init; } = int.MaxValue;
+
     public IReadOnlyList<int> Find(PlaceWords words, Action<int> keeping)
     {
         switch (words.Where)
@@ -32,6 +35,10 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
                 return ToLast(words);
             case Where.ToNext:
                 return ToNext(words);
+            case Where.ToTurn:
+                return ToTurn(words);
+            case Where.LeftBefore:
+                return LeftBefore(words);
             case Where.ToMarked:
                 return ToMarked(words);
             case Where.Marked:
@@ -122,6 +129,25 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
         var found = Across([.. words.Names.SkipLast(1)], to);
         if (found.Count > 0 && found[^1] != to - 1) throw new Misread($"a {places[found[^1] + 1]} comes before it");
         return found;
+    }
+
+    // All of the row before, but for a ch that stands for its last st.
+    private List<int> ToTurn(PlaceWords words)
+    {
+        if (at >= Turn || Turn >= places.Count) throw new Misread("there is no turn to come to");
+        var found = Across(words.Names, Turn);
+        var behind = Turn - (found.Count > 0 ? found[^1] + 1 : at);
+        if (behind > 1 || (behind == 1 && places[Turn - 1].Seen is not (Seen.TurningChain or Seen.BeginningChain))) throw new Misread("something else comes before the turn");
+        return found;
+    }
+
+    private List<int> LeftBefore(PlaceWords words)
+    {
+        if (at < Turn) throw new Misread("the sts of the row before come first");
+        var found = Following(words with { Where = Where.Next });
+        var behind = end - found[^1] - 1;
+        var all = found[0] == Turn && (behind == 0 || (behind == 1 && places[end - 1].Seen is Seen.TurningChain or Seen.BeginningChain));
+        return !words.IsAll || all ? found : throw new Misread("these are not all that were left before");
     }
 
     // `dc in each dc to 1 st before the marked dc`.

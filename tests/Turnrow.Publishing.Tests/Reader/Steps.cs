@@ -45,6 +45,15 @@ internal sealed record RepeatSteps(IReadOnlyList<Step> Steps, int Times) : Step;
 /// <summary>`leave these unworked` (no number), `leave the other 50 sts unworked`, `leave the sl sts unworked`.</summary>
 internal sealed record LeaveUnworked(int? Count, bool SlipStitches) : Step;
 
+/// <summary>`leave these unworked for now`, `leave the other 6 sts unworked for now`: a later row works over them.</summary>
+/// <param name="Count">How many; null where `to last 4 sts` said it.</param>
+/// <param name="Which">`these`, `last`, `other`, or `before` for those that earlier rows left.</param>
+/// <param name="Beside">True if those that earlier rows left are left with them.</param>
+internal sealed record LeaveForNow(int? Count, string Which, bool Beside) : Step;
+
+/// <summary>`the last 6 sts worked over are those left before`.</summary>
+internal sealed record OverThoseLeft(int Count) : Step;
+
 /// <summary>`28 sc evenly over these 42 row-ends`, `sc in this row-end`.</summary>
 internal sealed record SpreadOver(int Count, string Stitch, int Places, PlaceName Name) : Step;
 
@@ -63,6 +72,8 @@ internal enum Where
     ToLast,
     ToNext,
     ToMarked,
+    ToTurn,
+    LeftBefore,
     Marked,
     TopOf,
     ChainOf,
@@ -73,7 +84,11 @@ internal enum Where
 /// <param name="Where">Which of them.</param>
 /// <param name="Count">How many; of `to last 4 sts` how many are kept; of a chain which one.</param>
 /// <param name="Names">What they are called: a stitch, ch, st, sp, row-end.</param>
-internal sealed record PlaceWords(Where Where, int Count, IReadOnlyList<PlaceName> Names);
+internal sealed record PlaceWords(Where Where, int Count, IReadOnlyList<PlaceName> Names)
+{
+    /// <summary>Of sts left before: true if they are all of them.</summary>
+    public bool IsAll { get; init; }
+}
 
 /// <summary>What one place is called.</summary>
 /// <param name="Word">US word of a stitch, or ch, st, sp, row-end, turning, beginning.</param>

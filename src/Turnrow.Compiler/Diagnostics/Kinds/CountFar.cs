@@ -22,19 +22,19 @@ public static class CountFar
         SmallPattern.With("Cowl",
             """
             gauge dc: 18 stitches and 9 rows to 10 cm
-            count round is stitches for 56 cm, multiple of 24 + 1, within 1 cm
+            count brim is stitches for 56 cm, multiple of 24 + 1, within 1 cm
 
             piece cowl
-              begin with round stitches
+              begin with brim stitches
               row 1 RS: dc across
             """),
         SmallPattern.With("Cowl",
             """
             gauge dc: 18 stitches and 9 rows to 10 cm
-            count round is stitches for 56 cm, multiple of 5 + 1, within 1 cm
+            count brim is stitches for 56 cm, multiple of 5 + 1, within 1 cm
 
             piece cowl
-              begin with round stitches
+              begin with brim stitches
               row 1 RS: dc across
             """));
 

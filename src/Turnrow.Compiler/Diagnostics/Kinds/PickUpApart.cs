@@ -44,4 +44,11 @@ public static class PickUpApart
             Sizes = context.Findings.Names(sizes),
             Help = "name the edges in the order in which you come to them, and write the seams between the pieces above this line",
         };
+
+    internal static Diagnostic Open(Context context, TextSpan span, int[] sizes, string first, string last) =>
+        new(Kind, span, $"the round is open: {first} does not begin where {last} ends{context.Findings.InSizes(sizes)}")
+        {
+            Sizes = context.Findings.Names(sizes),
+            Help = "name all edges round the opening, and write the seams between the pieces above this line; for a band in rows, write `picked up along`",
+        };
 }

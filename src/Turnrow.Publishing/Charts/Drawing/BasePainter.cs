@@ -24,7 +24,7 @@ internal sealed class BasePainter(Sheet sheet)
     {
         var ink = new Ink();
         var row = first.Row;
-        if (row.Row.Begins != RowBegins.Foundation) DrawEdge(row, ink);
+        if (row.Row.Begins is not (RowBegins.Foundation or RowBegins.Ring)) DrawEdge(row, ink);
         DrawStart(row, ink);
         sheet.Svg.Open("g").With("class", "base");
         ink.WriteTo(sheet.Svg);
@@ -40,11 +40,14 @@ internal sealed class BasePainter(Sheet sheet)
         {
             case PartStart part:
                 return string.Create(culture, $"on {part.Count} stitches of the last row of {Names.Words(part.Base.Name)}, {(part.Joined ? "yarn joined anew" : "the yarn goes on")}");
+            case AcrossStart across:
+                return $"over the last rows of {string.Join(", ", across.Parts.Select(p => Names.Words(p.Base.Name)))}, {(across.Joined ? "yarn joined anew" : "the yarn goes on")}";
             case PickUpStart pickUp:
                 var names = pickUp.Walk.Select(leg => Names.Words(leg.Piece.Name)).Distinct();
-                return $"picked up along {string.Join(", ", names)}, {(pickUp.RightSide ? "right" : "wrong")} side facing";
+                return $"picked up {(pickUp.Around ? "around" : "along")} {string.Join(", ", names)}, {(pickUp.RightSide ? "right" : "wrong")} side facing";
         }
 
+        if (row.Row is { Begins: RowBegins.Ring, Work.Below.Count: var ring }) return string.Create(culture, $"chain {ring}, joined into a ring");
         if (row.Row.Work?.Opening is not { } opening || opening.Chains == 0) return "chain";
         var into = opening.Stitch is { } stitch
             ? string.Create(culture, $", first {stitch.In(terms).Abbreviation} in the {Ordinal(opening.FirstStitchIn)} chain from the hook")

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Charts.Layout;
+using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Charts.Drawing;
 
@@ -31,13 +32,14 @@ internal sealed class HiddenPainter(Sheet sheet)
     {
         var culture = CultureInfo.InvariantCulture;
         var first = band.Rows.First + 1;
-        var hidden = string.Create(culture, $"rows {first}–{first + band.Rows.Count - 1}");
-        if (band.Rows.Period == 0) return hidden + ": see the written rows";
+        var rows = Names.Row(band.First.Row) + "s";
+        var hidden = string.Create(culture, $"{rows} {first}–{first + band.Rows.Count - 1}");
+        if (band.Rows.Period == 0) return $"{hidden}: see the written {rows}";
         var (from, to) = (band.First.Row.Work?.Count(counting), band.Last.Row.Work?.Count(counting));
         var grow = from == to ? string.Empty : string.Create(culture, $", from {from} to {to} sts");
         return band.Rows.Period == 2
-            ? string.Create(culture, $"{hidden} like rows {first - 2} and {first - 1}{grow}")
-            : string.Create(culture, $"{hidden}: repeat rows {first - band.Rows.Period}–{first - 1}{grow}");
+            ? string.Create(culture, $"{hidden} like {rows} {first - 2} and {first - 1}{grow}")
+            : string.Create(culture, $"{hidden}: repeat {rows} {first - band.Rows.Period}–{first - 1}{grow}");
     }
 
     private void Break(Ink ink, RowLayout row, double y)

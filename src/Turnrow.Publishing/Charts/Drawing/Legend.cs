@@ -39,6 +39,12 @@ internal enum LegendSign
     /// <summary>Stitches that stay unworked.</summary>
     Unworked,
 
+    /// <summary>Stitches that wait for a later row.</summary>
+    Waiting,
+
+    /// <summary>A later row's stitches that stand on them.</summary>
+    OverWaiting,
+
     /// <summary>The edge that a piece is worked on.</summary>
     Base,
 

@@ -89,6 +89,12 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms)
             case LegendSign.Unworked:
                 ink.Line(middle - new Point(4, 0), middle + new Point(4, 0));
                 break;
+            case LegendSign.Waiting:
+                WaitingPainter.Mark(ink, middle);
+                break;
+            case LegendSign.OverWaiting:
+                for (var y = -7.5; y <= 7.5; y += 5) ink.Line(middle + new Point(0, y), middle + new Point(0, y + 1.5));
+                break;
             case LegendSign.Base:
                 ink.Lines(middle + new Point(-20, 0), middle + new Point(20, 0));
                 for (var x = -10; x <= 10; x += 20) ink.Line(middle + new Point(x, 0), middle + new Point(x, 5));
@@ -173,6 +179,8 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms)
             LegendSign.UncountedChain => $"ch {count} at a row’s start: not a stitch",
             LegendSign.SlipOver => "slip stitch (sl st)",
             LegendSign.Unworked => "stitch left unworked",
+            LegendSign.Waiting => "stitch left for a later row",
+            LegendSign.OverWaiting => "worked into a stitch left before",
             LegendSign.Base => "the edge it is worked on",
             LegendSign.Start => "start here",
             LegendSign.Join => "join yarn",

@@ -12,6 +12,7 @@ internal sealed class RowPainter(Sheet sheet)
     private const double BesideChain = 20;
     private const double Tooth = 3;
     private const double CutRoom = 13;
+    private const double Halo = 2;
 
     /// <summary>Shades the row if it is a wrong-side row; before anything else is drawn.</summary>
     public void Shade(RowBand band)
@@ -81,14 +82,22 @@ internal sealed class RowPainter(Sheet sheet)
         var middle = sheet.Y(band.Bottom + (band.Height * 0.45));
         var name = row.Row.Number.ToString(CultureInfo.InvariantCulture) + (row.Row.RightSide ? " RS" : " WS");
         var beside = row.StandingChains > 0 && !row.ChainIsStitch ? BesideChain : Beside;
+        if (row.Row.Short.StartsAtTurn) Clear(Outside(toRight, beside), middle, toRight, ChartScale.TextWidth(name, ChartScale.Label));
         sheet.Write(Outside(toRight, beside), middle, ChartScale.Label, toRight ? "start" : "end", name, bold: true);
         sheet.Legend.AddOnce(LegendSign.Number, row.Row.Work?.Count(sheet.Counting) ?? 0);
         sheet.Legend.Add(LegendSign.Sides);
         var room = cutAfter ? Beside + CutRoom : Beside;
-        sheet.Write(Outside(!toRight, room), middle, TextInFold, toRight ? "end" : "start", CountOf(row.Row));
+        var count = CountOf(row.Row);
+        if (row.Row.Short.Waiting > 0) Clear(Outside(!toRight, room), middle, !toRight, ChartScale.TextWidth(count, TextInFold));
+        sheet.Write(Outside(!toRight, room), middle, TextInFold, toRight ? "end" : "start", count);
 
         double Outside(bool right, double by) => right ? sheet.X(row.Extent.From) + by : sheet.X(row.Extent.To) - by;
     }
+
+    // Beside a short row dots may lead down: what is written there stands on white.
+    private void Clear(double x, double y, bool toRight, double width) =>
+        sheet.Svg.Open("rect").With("x", (toRight ? x : x - width) - Halo).With("y", y - (ChartScale.Label / 2)).With("width", width + (2 * Halo))
+            .With("height", ChartScale.Label).With("fill", "#fff").Close();
 
     private string CountOf(Row row) => row.Work is { } work ? "(" + work.Count(sheet.Counting).ToString(CultureInfo.InvariantCulture) + ")" : "(?)";
 }

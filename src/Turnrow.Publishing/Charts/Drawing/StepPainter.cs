@@ -25,7 +25,7 @@ internal sealed class StepPainter(Sheet sheet, RowBand band, Ink ink)
         if (_row.ChainsAtStart > 0) DrawChains(counted, _row.ChainsAtStart);
         if (_row.Row.End is { Adds: true } added) DrawSeparateLength(_row.BelowScale.Count - added.Count);
         if (_row.LeftAtStart.Length > 0) DrawSlipStitches(counted > 0);
-        if (_row.LeftAtEnd.Length > 0) DrawLeft();
+        if (_row.LeftAtEnd.Length > 0) DrawLeft(_row.Row.Short.Left > 0);
     }
 
     private void DrawSlipStitches(bool andUnderChain)
@@ -35,15 +35,16 @@ internal sealed class StepPainter(Sheet sheet, RowBand band, Ink ink)
         sheet.Legend.Add(LegendSign.SlipOver);
     }
 
-    private void DrawLeft()
+    private void DrawLeft(bool forLater)
     {
-        Each(_row.LeftAtEnd, Dash, "left");
-        sheet.Legend.Add(LegendSign.Unworked);
+        Each(_row.LeftAtEnd, Dash, forLater ? "left for now" : "left");
+        sheet.Legend.Add(forLater ? LegendSign.Waiting : LegendSign.Unworked);
 
         void Dash(double column)
         {
             var at = At(column, DotHeight);
-            ink.Line(at - new Point(HalfDash, 0), at + new Point(HalfDash, 0));
+            if (forLater) WaitingPainter.Mark(ink, at);
+            else ink.Line(at - new Point(HalfDash, 0), at + new Point(HalfDash, 0));
         }
     }
 

@@ -1,26 +1,28 @@
 namespace Turnrow.Publishing.Charts.Layout;
 
 /// <summary>
-/// The columns of what a row is worked over, in the row's working order: chains added at its start, the row before met from its
-/// other end without what is left, chains added at its end.
+/// The columns of what a row is worked over, in the row's working order: chains added at its start, the row before (turned, so met from its
+/// other end; of rounds from its beginning) without what is left, chains added at its end.
 /// </summary>
 internal sealed class BelowScale
 {
     private readonly Strip? _before;
     private readonly double _pitch;
+    private readonly bool _turned;
     private readonly int _added;
     private readonly int _left;
     private readonly int _ofBefore;
 
-    private BelowScale(Strip? before, double pitch, int added, int left, int ofBefore, int addedAtEnd)
+    private BelowScale(Strip? before, double pitch, bool turned, int added, int left, int ofBefore, int addedAtEnd)
     {
         _before = before;
         _pitch = pitch;
+        _turned = turned;
         _added = added;
         _left = left;
         _ofBefore = ofBefore;
         Count = added + ofBefore + addedAtEnd;
-        LeftColumns = before is null ? left : FromEnd(left);
+        LeftColumns = before is null ? left : Met(left);
         Columns = Edge(Count);
     }
 
@@ -34,24 +36,25 @@ internal sealed class BelowScale
     public double LeftColumns { get; }
 
     /// <summary>Places as wide as one stitch each: a foundation, an edge, the row of an earlier piece.</summary>
-    public static BelowScale Even(int count) => new(null, 1, 0, 0, count, 0);
+    public static BelowScale Even(int count) => new(null, 1, true, 0, 0, count, 0);
 
     /// <summary>Places of the row before, with what the steps leave and add.</summary>
-    public static BelowScale Over(Strip before, double pitch, int added, int left, int leftAtEnd, int addedAtEnd) =>
-        new(before, pitch, added, left, before.Tops - left - leftAtEnd, addedAtEnd);
+    public static BelowScale Over(Strip before, double pitch, bool turned, int added, int left, int leftAtEnd, int addedAtEnd) =>
+        new(before, pitch, turned, added, left, before.Tops - left - leftAtEnd, addedAtEnd);
 
     /// <summary>The column where a place starts; of the number of places, where the last one ends.</summary>
     public double Edge(int place)
     {
         if (place <= _added) return place;
         var inBefore = Math.Min(place - _added, _ofBefore);
-        var end = _before is null ? inBefore : FromEnd(_left + inBefore) - LeftColumns;
+        var end = _before is null ? inBefore : Met(_left + inBefore) - LeftColumns;
         return _added + end + (place - _added - inBefore);
     }
 
     /// <summary>The middle of a place.</summary>
     public double Middle(int place) => (Edge(place) + Edge(place + 1)) / 2.0;
 
-    // Columns of so many of the last places of the row before.
-    private double FromEnd(int places) => (_before!.Columns - _before.EdgeOfTop(_before.Tops - places)) * _pitch;
+    // Columns of so many places of the row before, those that are met first.
+    private double Met(int places) =>
+        (_turned ? _before!.Columns - _before.EdgeOfTop(_before.Tops - places) : _before!.EdgeOfTop(places)) * _pitch;
 }

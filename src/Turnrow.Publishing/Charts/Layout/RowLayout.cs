@@ -48,13 +48,13 @@ internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double 
     /// <summary>Stitches left where it starts; empty if there are none.</summary>
     public Columns LeftAtStart => Columns.Between(BelowStart - (Direction * BelowScale.LeftColumns), BelowStart);
 
-    /// <summary>Stitches left where it ends; empty if there are none.</summary>
+    /// <summary>Stitches left where it ends, for good or for later; empty if there are none.</summary>
     public Columns LeftAtEnd
     {
         get
         {
             var end = BelowStart + (Direction * BelowScale.Columns);
-            return Columns.Between(end, end + (Direction * (Row.End is { Adds: false } left ? left.Count : 0)));
+            return Columns.Between(end, end + (Direction * ((Row.End is { Adds: false } left ? left.Count : 0) + Row.Short.Left)));
         }
     }
 
@@ -62,7 +62,7 @@ internal sealed class RowLayout(Row row, Strip? strip, BelowScale below, double 
     public Columns Extent => Tops.With(Below).With(LeftAtStart).With(LeftAtEnd);
 
     /// <summary>Chains added where it starts, or of a foundation all that its stitches go into; else 0.</summary>
-    public int ChainsAtStart => Row.Begins == RowBegins.Foundation ? BelowScale.Count : Row.Start is { Adds: true } step ? step.Count : 0;
+    public int ChainsAtStart => Row.Begins is RowBegins.Foundation or RowBegins.Ring ? BelowScale.Count : Row.Start is { Adds: true } step ? step.Count : 0;
 
     /// <summary>
     /// Chains that stand at the row's start: those of its opening that neither lie under its stitches nor belong to a space.

@@ -51,8 +51,11 @@ internal static class RowStack
         if (row.Work is not { } work) return BelowScale.Even((int)Math.Ceiling(before?.Tops.Length ?? 1));
         var (added, left) = Amounts(row.Start);
         var (addedAtEnd, leftAtEnd) = Amounts(row.End);
+        // Stitches left for later lie beside those of the row before, one column each, wherever they are left or taken up.
+        leftAtEnd += row.Short.Left;
+        addedAtEnd += row.Short.Taken;
         return before?.Strip is { } strip && strip.Tops - left - leftAtEnd + added + addedAtEnd == work.Below.Count
-            ? BelowScale.Over(strip, before.Pitch, added, left, leftAtEnd, addedAtEnd)
+            ? BelowScale.Over(strip, before.Pitch, row.RightSide != before.Row.RightSide, added, left, leftAtEnd, addedAtEnd)
             : BelowScale.Even(work.Below.Count);
     }
 

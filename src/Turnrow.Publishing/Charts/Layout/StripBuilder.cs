@@ -49,7 +49,10 @@ internal sealed class StripBuilder(PlaceSequence below, BelowScale scale)
             case Chains chains:
                 _open.AddSpace(chains.Count);
                 break;
-            case Skip or SlipOver or Leave:
+            case Bridge bridge:
+                AddLoop(bridge.Count, 0, () => _open.AddSpace(1));
+                break;
+            case Skip or SlipOver or Leave or Hold:
                 _open.Pass(WordCounts.Takes(word));
                 break;
         }

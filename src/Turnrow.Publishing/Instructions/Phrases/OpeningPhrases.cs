@@ -33,6 +33,9 @@ internal enum ChainAt : byte
 
     /// <summary>Where the yarn was joined.</summary>
     Joined,
+
+    /// <summary>Where the round before was joined.</summary>
+    Round,
 }
 
 /// <summary>The chain that a row opens with.</summary>
@@ -55,7 +58,7 @@ internal sealed record OpeningChain(Stitch? Stitch, int Chains, int Space, Chain
     {
         switch (Role)
         {
-            case ChainRole.StitchAlone when Space == 0 && At is ChainAt.Turn:
+            case ChainRole.StitchAlone when Space == 0 && At is ChainAt.Turn or ChainAt.Round:
                 return $" (counts as 1 {words.Stitch(Stitch!)})";
             case ChainRole.Stitch or ChainRole.StitchAlone when Space > 0:
                 return $" (counts as 1 {words.Stitch(Stitch!)} and {words.Ch} {Numbers.Plain(Space)})";

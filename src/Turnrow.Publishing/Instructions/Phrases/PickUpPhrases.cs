@@ -33,6 +33,8 @@ internal sealed record EdgeStretch(
         Fabric.Pieces.StretchKind.Foundation => $"the beginning edge of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.LeftStitches when Slipped => $"the slip-stitched {words.Sts}{At("of")} at {Named}",
         Fabric.Pieces.StretchKind.LeftStitches => $"the {words.Sts} left unworked{At("by")} at {Named}",
+        Fabric.Pieces.StretchKind.HeldStitches => $"the {words.Sts} of {Names.Title(Piece)} held for {Names.Words(Edge!)}",
+        Fabric.Pieces.StretchKind.BridgeChain => $"the other side of the {words.Ch}{(Edge is null ? string.Empty : $" for {Names.Words(Edge)}")} of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.AddedChain => $"the added {words.Ch}{At("of")} at {Named}",
         _ => Named,
     };
@@ -46,6 +48,8 @@ internal sealed record EdgeStretch(
             Fabric.Pieces.StretchKind.RowEnds => $"the end of {RowIn(First)}",
             Fabric.Pieces.StretchKind.LastRow => $"its first {words.St} at the {end} edge",
             Fabric.Pieces.StretchKind.Foundation => $"its first {words.Ch} at the {end} edge",
+            Fabric.Pieces.StretchKind.HeldStitches => $"the one at their {end} end",
+            Fabric.Pieces.StretchKind.BridgeChain => $"the {words.Ch} at its {end} end",
             Fabric.Pieces.StretchKind.OpenStitches => $"the one nearest the {end} edge",
             // Up an edge a step inwards is met at its outer end, a step outwards at its inner end; down an edge the other way round.
             Fabric.Pieces.StretchKind.LeftStitches => $"the {(Forwards ? "outermost" : "innermost")} of them",

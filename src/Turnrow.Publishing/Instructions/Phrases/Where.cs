@@ -29,11 +29,14 @@ internal sealed record NextPlaces(Sized<int> Count, PlaceName Place, bool FromFi
 }
 
 /// <summary>All there are, to the row's end or the chain that stands for its last stitch.</summary>
-internal sealed record EachAcross(PlaceName Place) : Where
+/// <param name="Place">What they are.</param>
+/// <param name="IsRound">True in a round.</param>
+internal sealed record EachAcross(PlaceName Place, bool IsRound = false) : Where
 {
-    public override Where? And(Where other) => other is EachAcross where && Place.And(where.Place) is { } place ? new EachAcross(place) : null;
+    public override Where? And(Where other) =>
+        other is EachAcross where && where.IsRound == IsRound && Place.And(where.Place) is { } place ? new EachAcross(place, IsRound) : null;
 
-    public override string Written(Wording words) => $"each {Place.One(words)} across";
+    public override string Written(Wording words) => $"each {Place.One(words)} {(IsRound ? "around" : "across")}";
 }
 
 /// <summary>All but the last so many stitches, chains that stand for one included.</summary>

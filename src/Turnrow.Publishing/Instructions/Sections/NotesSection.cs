@@ -12,16 +12,27 @@ internal static class NotesSection
         var notes = new List<string>();
         if (names.AreSeveral)
             notes.Add($"Numbers are for the first size, with those for the other sizes in parentheses behind: {names.All}. One number is for all sizes. Where a paragraph is for some sizes only, its numbers are for those sizes in their order.");
-        notes.Add("The count of a row stands in square brackets behind it." + pattern.Counting switch
+        var rounds = pattern.Pieces.Any(static p => p.InSizes.Any(static s => s.Rows.Any(static r => r.IsRound)));
+        notes.Add($"The count of a row{(rounds ? " or round" : string.Empty)} stands in square brackets behind it." + pattern.Counting switch
         {
             Counting.WithoutTurningChain => $" The {words.Ch} that stands for a row's first {words.St} is not in the count.",
             Counting.WithChains => $" Each {words.Ch} of a {words.Ch} sp is in the count.",
             _ => string.Empty,
         });
         var chains = TurningChains.Of(pattern);
-        foreach (var way in chains.Ways) notes.Add(TurningNote(way, chains, words));
+        foreach (var way in chains.Ways)
+        {
+            if (chains.IsOfRows(way)) notes.Add(TurningNote(way, chains, words));
+            if (chains.IsOfRounds(way)) notes.Add(RoundNote(way, chains, words));
+        }
+
+        if (rounds) notes.Add($"Rounds are worked with {words.Side(true)} facing, without turning.");
+        if (Uses(work, "(held for "))
+            notes.Add(Wording.Sentence($"{words.Sts} that are held stay as they are: put a marker in the first and the last of them, or a thread through them all."));
         if (Uses(work, "beginning ch"))
             notes.Add($"Turning {words.Ch}: the {words.Ch} made at the beginning of the row before. Beginning {words.Ch}: the {words.Ch} {words.Terms.Skipped} at the beginning of a row that is worked into a chain.");
+        if (Uses(work, "for now"))
+            notes.Add($"Sts left unworked for now wait beside the turn of a short row, and a later row works over them: from the last {words.St} of the short row, go straight on into the first of them. A turning {words.Ch} among them is that of its own row.");
         if (Uses(work, "place a marker"))
             notes.Add($"A marker stays with its corner. Where a row works over a marked {words.St} or {words.Sp} and says nothing of the marker, move it up to the {words.St} made there.");
         if (Uses(work, "right edge") || Uses(work, "left edge"))
@@ -37,6 +48,16 @@ internal static class NotesSection
         return way.Counts
             ? $"{where}, {chain} counts as 1 {stitch}: the first {words.St} is {words.Terms.Skipped} unless it is named, and the next row's last {words.St} goes in top of this {words.Ch}."
             : $"{where}, {chain} does not count as a {words.St}: the first {stitch} goes in the first {words.St}, and nothing goes in this {words.Ch}.";
+    }
+
+    private static string RoundNote(Opening way, TurningChains chains, Wording words)
+    {
+        var stitch = words.Stitch(way.Stitch!);
+        var where = chains.IsTheSameThroughout(way.Stitch!) ? $"At the beginning of a round of {stitch}" : $"Where a round of {stitch} says so";
+        var chain = $"{words.Ch} {Numbers.Plain(way.Chains)}";
+        return way.Counts
+            ? $"{where}, {chain} counts as 1 {stitch}: it stands on the {words.St} that the last round was joined in, and this round is joined in top of it."
+            : $"{where}, {chain} does not count as a {words.St}: the first {stitch} goes in the {words.St} that the last round was joined in, and this round is joined in the first {stitch}.";
     }
 
     private static bool Uses(IReadOnlyList<string> work, string what) =>

@@ -63,6 +63,15 @@ internal static class CountedOpening
         {
             at = ChainAt.Joined;
         }
+        else if (row.GoesOn)
+        {
+            at = ChainAt.Round;
+            if (passed > 0)
+            {
+                teller.Phrases.Add(new SlipOn(Sized.Of(passed), row.Places.At(passed) is { } place ? PlaceName.Of(place) : PlaceName.AnyStitch));
+                at = ChainAt.LastSlip;
+            }
+        }
         else if (left > 0)
         {
             teller.Phrases.Add(new Turn());

@@ -27,7 +27,9 @@ internal static class PickUpTeller
             else foreach (var leg in legs) rounds.Along(leg);
         }
 
-        return new RowDescription(new([before]), new(Rounded(phrases)), PhraseList.None);
+        var told = Rounded(phrases);
+        if (start.Around) told.Add(Joins.OfRound(work));
+        return new RowDescription(new([before]), new(told), PhraseList.None);
     }
 
     // A customary rate makes a pair of the same numbers each time that the rows' stitches come round: pairs that follow each other are one repeat.
@@ -218,7 +220,7 @@ internal static class PickUpTeller
     private static PlaceName NameOf(StretchKind kind) => kind switch
     {
         StretchKind.RowEnds => PlaceName.RowEnd,
-        StretchKind.Foundation or StretchKind.AddedChain => PlaceName.Chain,
+        StretchKind.Foundation or StretchKind.AddedChain or StretchKind.BridgeChain => PlaceName.Chain,
         _ => PlaceName.AnyStitch,
     };
 }

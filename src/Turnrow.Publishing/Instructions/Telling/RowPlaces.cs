@@ -9,13 +9,18 @@ namespace Turnrow.Publishing.Instructions.Telling;
 /// <param name="Name">What they are called.</param>
 /// <param name="Top">If it is the top of a chain that stands for a stitch, which; else null.</param>
 /// <param name="Added">True if they are chains of a separate length at the row's end.</param>
-internal readonly record struct PlaceStretch(int Count, PlaceName Name, ChainTop? Top, bool Added);
+internal readonly record struct PlaceStretch(int Count, PlaceName Name, ChainTop? Top, bool Added)
+{
+    /// <summary>True if short rows left them for later.</summary>
+    public bool Waited { get; init; }
+}
 
 /// <summary>Where the hook is along the row below, and what is ahead.</summary>
 /// <param name="below">The places the row is worked over.</param>
 /// <param name="openingBelow">How the row below opened; null if it is not known.</param>
 /// <param name="firstIsDecrease">True if that chain is one decrease with the stitch beside it: then the place is the top of that stitch.</param>
-internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool firstIsDecrease = false)
+/// <param name="waited">How many of the places, the last ones, short rows left for later.</param>
+internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool firstIsDecrease = false, int waited = 0)
 {
     private PlaceCursor _cursor = new(below);
 
@@ -24,6 +29,12 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
 
     /// <summary>Places passed.</summary>
     public int Passed => below.Count - _cursor.Remaining;
+
+    /// <summary>Places that the row before made and that are not yet reached, those left for later not among them.</summary>
+    public int RemainingToTurn => Math.Max(0, _cursor.Remaining - waited);
+
+    /// <summary>True if places left for later come behind those of the row before, and none of them is reached.</summary>
+    public bool HasTurnAhead => waited > 0 && _cursor.Remaining >= waited;
 
     /// <summary>The place just passed; null at the beginning.</summary>
     public Place? Last { get; private set; }
@@ -87,7 +98,7 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     {
         var (count, added) = Reach(atMost);
         var top = count == 1 ? TopAt(0) : null;
-        var stretch = new PlaceStretch(count, NameOf(count), top, added);
+        var stretch = new PlaceStretch(count, NameOf(count), top, added) { Waited = waited > 0 && RemainingToTurn == 0 };
         Pass(count);
         return stretch;
     }
@@ -156,6 +167,7 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     private (int Count, bool Added) Reach(int atMost)
     {
         if (IsTop(_cursor.Next)) return (1, false);
+        if (waited > 0 && RemainingToTurn is > 0 and var toTurn) atMost = Math.Min(atMost, toTurn);
         var count = UntilTop(atMost);
         var added = below.Last.Kind == PlaceKind.AddedChain ? below.Segments[^1].Unit[^1].Count : 0;
         if (added == 0) return (count, false);

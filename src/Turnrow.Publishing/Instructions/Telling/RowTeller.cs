@@ -24,11 +24,15 @@ internal static class RowTeller
         AddChains(before, place);
         OpeningTeller.Tell(place, words);
         AddRest(words, place);
-        return new RowDescription(new(before), new([.. words.Phrases]), new(RemarksOf(place)));
+        var remarks = RemarksOf(place, words.Phrases);
+        if (row.IsRound && !Joins.IsOpen(place)) words.Phrases.Add(Joins.OfRound(work));
+        return new RowDescription(new(before), new([.. words.Phrases]), new(remarks));
     }
 
     private static void AddStart(List<Phrase> before, RowContext place)
     {
+        if (place.Row.Begins == RowBegins.Ring) before.Add(new MakeRing(Sized.Of(place.Work.Below.Count)));
+        if (place.Piece.Start is AcrossStart across) AddAcross(before, place, across);
         if (place.Row.Begins == RowBegins.Foundation) before.Add(new MakeChain(Sized.Of(place.Work.Opening.Chains)));
         if (place.Piece.Start is not PartStart part) return;
         if (!part.Joined)
@@ -52,6 +56,15 @@ internal static class RowTeller
         }
     }
 
+    private static void AddAcross(List<Phrase> before, RowContext place, AcrossStart across)
+    {
+        var rightSide = place.Row.RightSide;
+        var parts = rightSide ? across.Parts : [.. across.Parts.Reverse()];
+        before.Add(new OverPieces(rightSide, [.. parts.Select(p => (p.Base.Name, Sized.Of(p.Count)))]));
+        if (!across.Joined) before.Add(new GoOnFrom(parts[0].Base.Name));
+        else before.Add(new JoinInStitch(rightSide, parts[0].Base.Name, Sized.Of(NthFrom(parts[0], place.Row, place.Row.StartsAt, 0)), place.Row.StartsAt));
+    }
+
     // Counted from the edge that the part reaches, if it reaches one; else from where the row starts.
     private static Hand JoinedFrom(PartStart part, Row row)
     {
@@ -68,6 +81,7 @@ internal static class RowTeller
     private static void AddChains(List<Phrase> before, RowContext place)
     {
         var row = place.Row;
+        if (row.IsRound && row.Begins == RowBegins.Round && place.Below is { IsRound: false }) before.Add(new JoinToRound());
         if (row.Start is { Adds: true } start && row.Begins == RowBegins.Turned)
             before.Add(new ChainOn(Sized.Of(place.Work.Opening.Chains), start.Edge, row.StartsAt));
         if (row.End is not { Adds: true } end) return;
@@ -85,14 +99,17 @@ internal static class RowTeller
             words.Phrases.Add(new LeaveLast(Sized.Of(left.Count), named));
         }
 
+        if (ShortRowTeller.Left(place, words.Phrases) is { } now) words.Phrases.Add(now);
         if (place.Index > 0 || place.Piece.Start is not PartStart part) return;
         var others = place.Row.StartsAt == Hand.Right ? part.FromLeft : part.FromRight;
         if (others > 0) words.Phrases.Add(new LeaveOthers(Sized.Of(others)));
     }
 
-    private static List<Phrase> RemarksOf(RowContext place)
+    private static List<Phrase> RemarksOf(RowContext place, IReadOnlyList<Phrase> told)
     {
         var remarks = new List<Phrase>();
+        if (place.Row.IsRound && Joins.IsOpen(place)) remarks.Add(new DoNotJoin());
+        if (ShortRowTeller.Remark(place, told) is { } over) remarks.Add(over);
         if (EndsAtSlipStitches(place)) remarks.Add(new LeaveSlipStitches());
         if (place.Work.Below.HasCorners && place.Work.Words.Any(static w => w is RemoveCorners)) remarks.Add(new TakeMarkersOut(false));
         else if (place.Index == 0 && place.Piece.Start is PartStart part && IsCutAtCorner(part)) remarks.Add(new TakeMarkersOut(true));
@@ -107,6 +124,7 @@ internal static class RowTeller
     // The row below began with slip stitches, and this one comes back to them.
     private static bool EndsAtSlipStitches(RowContext place)
     {
+        if (!place.Row.Short.IsNone && !place.Row.Reaches(place.Row.EndsAt)) return false;
         if (place.Index > 0) return place.Above is { Start.Adds: false, Begins: RowBegins.Turned };
         if (place.Piece.Start is not PartStart { Base.Rows: { Count: > 0 } rows } part) return false;
         var reached = place.Row.EndsAt == Hand.Left ? part.FromLeft == 0 : part.FromRight == 0;
@@ -128,14 +146,23 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     /// <summary>The row worked before this one in the piece; null for its first.</summary>
     public Row? Above { get; } = index > 0 ? piece.Rows[index - 1] : null;
 
+    /// <summary>The row worked after it in the piece; null for its last.</summary>
+    public Row? Next { get; } = index + 1 < piece.Rows.Count ? piece.Rows[index + 1] : null;
+
+    /// <summary>The row that this one is worked over, be it another piece's; null if there is none.</summary>
+    public Row? Below { get; } = index > 0 ? piece.Rows[index - 1] : piece.Start is PartStart { Base.Rows: [.., var last] } ? last : null;
+
+    /// <summary>True if the row goes on from where the end of the one before was joined to its beginning, or where a ring was.</summary>
+    public bool GoesOn => Row.Begins is RowBegins.Round or RowBegins.Ring;
+
     /// <summary>Where the hook is.</summary>
-    public RowPlaces Places { get; } = new(work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)));
+    public RowPlaces Places { get; } = new(work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)), row.Short.Taken);
 
     /// <summary>True if the row is the first one over a part of an earlier row: then it gives numbers, as more lies beside it.</summary>
     public bool IsFirstOfPart => Index == 0 && Piece.Start is PartStart;
 
-    /// <summary>Stitches left unworked at the row's end.</summary>
-    public int LeftAtEnd => Row.End is { Adds: false } end ? end.Count : 0;
+    /// <summary>Stitches left unworked at the row's end, for good or for now.</summary>
+    public int LeftAtEnd => (Row.End is { Adds: false } end ? end.Count : 0) + (Row.Short.Over.Count > 0 ? Row.Short.Waiting : Row.Short.Left);
 
     /// <summary>The name of an edge at this row; null if it has none.</summary>
     public string? EdgeName(Hand hand) => EdgeNames.At(Piece, hand, Row.Number);

@@ -29,13 +29,18 @@ internal static class UncountedOpening
             teller.Phrases.Add(new Turn());
         }
 
-        if (at == ChainAt.Joined && opening.Stitch is not null) words = InJoinedPlace(row, teller, words);
+        if (opening.Stitch is not null && IsInPlace(row, at)) words = InJoinedPlace(row, teller, words);
         teller.Tell(words);
     }
+
+    private static bool IsInPlace(RowContext row, ChainAt at) =>
+        at == ChainAt.Joined || (at == ChainAt.Round && Beginning.Of(row.Work.Words).Passed(row.Places) == 0);
 
     private static ChainAt GetThere(RowContext row, WordTeller teller)
     {
         if (row.Row.Begins == RowBegins.Joined) return ChainAt.Joined;
+        // What a round skips at its beginning is skipped behind the chain, in words.
+        if (row.GoesOn) return ChainAt.Round;
         if (row.Row.Start is not { Adds: false } left) return ChainAt.Turn;
         teller.Phrases.Add(new Turn());
         teller.Phrases.Add(new SlipOverPlaces(Sized.Of(left.Count), AllAreLeft: true));

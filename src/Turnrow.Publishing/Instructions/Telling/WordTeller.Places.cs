@@ -16,7 +16,7 @@ internal sealed partial class WordTeller
         var last = _places.Remaining - reach;
         var onlyTop = last == 1 && _places.TopAt(reach) is not null;
         var name = NameOf(target.Filter);
-        Where where = last == 0 || onlyTop || !_places.AnyFrom(reach, target.Filter.Has) ? new EachAcross(name)
+        Where where = last == 0 || onlyTop || !_places.AnyFrom(reach, target.Filter.Has) ? new EachAcross(name, row.Row.IsRound)
             : _places.AnyFrom(reach, IsSpace) ? new NextPlaces(Sized.Of(_places.CountOf(target.Filter.Has, reach)), name, AtFirst)
             : new EachToLast(name, Sized.Of(last + row.LeftAtEnd));
         if (top is null || _places.Until(target.Filter.Has) < reach - 1) Phrases.Add(phrase(where));

@@ -43,7 +43,7 @@ internal sealed partial class WordTeller
         {
             var stretch = _places.Take(left);
             left -= stretch.Count;
-            var where = stretch is { Top: null, Added: false } && IsLast(work)
+            var where = stretch is { Top: null, Added: false, Waited: false } && IsLast(work)
                 ? new LastPlaces(Sized.Of(stretch.Count), stretch.Name)
                 : WhereOf(stretch, work.Amount, left);
             Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
@@ -57,21 +57,40 @@ internal sealed partial class WordTeller
     private Where WhereOf(PlaceStretch stretch, Amount amount, int leftOfWord)
     {
         if (stretch.Top is { } top) return top;
+        if (stretch.Waited) return new LeftBefore(Sized.Of(stretch.Count), stretch.Name, IsAllLeftBefore(stretch.Count));
         if (stretch.Added) return new AddedChains(Sized.Of(stretch.Count));
         if (amount.Reach == Reach.ToCorner && leftOfWord == 0 && _places.At(amount.Count) is { IsCorner: true } corner)
             return new EachToMarked(stretch.Name, PlaceName.Of(corner), Sized.Of(amount.Count));
         var open = amount.Reach is Reach.Across or Reach.Until && _inRepeat == 0 && !row.IsFirstOfPart;
         if (!open) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
+        if (_places.HasTurnAhead) return BeforeTurn(stretch);
         // "To last 5 sts" would leave open whether spaces among them are counted.
         if (leftOfWord == 0 && _places.At(0) is { Kind: PlaceKind.Space } space) return new EachToSpace(stretch.Name, PlaceName.Of(space));
         if (_places.AnyFrom(0, IsSpace)) return new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
         var beyond = _places.Remaining + row.LeftAtEnd;
         // Chains before the hook and chains added at the end are both "ch": only a top between them parts them by itself.
         var alike = stretch.Name.HasChains && _places.TopAt(0) is null && _places.HasAddedAhead;
-        if (row.LeftAtEnd == 0 && !alike && IsAtEndOfStitches()) return new EachAcross(stretch.Name);
+        if (row.LeftAtEnd == 0 && !alike && IsAtEndOfStitches()) return new EachAcross(stretch.Name, row.Row.IsRound);
         return !alike && (leftOfWord > 0 || _places.HasAddedAhead)
             ? new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst)
             : new EachToLast(stretch.Name, Sized.Of(beyond));
+    }
+
+    // All that the row before made, but for the chain that stands for its last stitch; else so many of it.
+    private Where BeforeTurn(PlaceStretch stretch)
+    {
+        var toTurn = _places.RemainingToTurn;
+        return toTurn == 0 || (toTurn == 1 && _places.TopAt(0) is not null)
+            ? new EachToTurn(stretch.Name)
+            : new NextPlaces(Sized.Of(stretch.Count), stretch.Name, AtFirst);
+    }
+
+    // So many were just passed: all that wait, but for the chain that stands for the last of them.
+    private bool IsAllLeftBefore(int count)
+    {
+        if (row.Row.Short.Waiting > 0) return false;
+        var behind = _places.Remaining == 1 && _places.TopAt(0) is not null ? 1 : _places.Remaining;
+        return behind <= 1 && count + behind == row.Row.Short.Taken;
     }
 
     // Nothing is ahead but the chain that stands for the last stitch, and chains added behind it.

@@ -51,6 +51,13 @@ internal sealed partial class WordTeller(RowContext row)
                 Phrases.Add(new ChainSpace(Sized.Of(chains.Count)));
                 Finished(chains);
                 break;
+            case Hold hold:
+                Phrases.Add(new HoldPlaces(Sized.Of(hold.Count), _places.NameOf(hold.Count), hold.Name, AtFirst));
+                _places.Pass(hold.Count);
+                break;
+            case Bridge bridge:
+                Phrases.Add(new BridgeOver(Sized.Of(bridge.Count), bridge.Name));
+                return;
             case Skip { Count: > 0 } skip:
                 PassOver(skip.Count);
                 ShapeSkipped(Phrases.Count - 1);

@@ -13,12 +13,13 @@ public static class Claims
 
     private static NaivePiece Added(NaivePattern pattern, NaivePiece piece, NaiveResult result, ChoiceTape tape)
     {
+        var mirrored = pattern.Pieces.Any(other => other.Start is MirrorOf mirror && mirror.Piece == piece.Name);
         var statements = new List<Statement>();
         for (var i = 0; i < piece.Statements.Count; i++)
         {
             var statement = piece.Statements[i];
             var isLastStep = i + 1 == piece.Statements.Count || piece.Statements[i + 1] is not (LeaveAtEdge or AddAtEdge);
-            if (MayClaim(statement, isLastStep) && tape.OneIn(4))
+            if (MayClaim(statement, isLastStep) && !(mirrored && Turns(statement)) && tape.OneIn(4))
             {
                 var line = i;
                 statement = statement with { Claim = Sized.For(pattern.Sizes.Count, size => result.Of(piece.Name, size).CountsAfter[line]) };
@@ -28,12 +29,17 @@ public static class Claims
         return piece with { Statements = statements };
     }
 
+    // A mirrored piece turns in the row beside it, so in the middle of short rows it has other counts.
+    private static bool Turns(Statement statement) =>
+        statement is LeaveForLater || (statement is Shape shape && shape.Schedules.Any(schedule => schedule.ForLater));
+
     /// <summary>A claim on a step is what the next row has to begin with, so only the last step before it has one.</summary>
     private static bool MayClaim(Statement statement, bool isLastStep) => statement switch
     {
         RowLine or RowsLine or Shape => true,
         Straight straight => straight.Rows.Min > 0,
         LeaveAtEdge => isLastStep,
+        LeaveForLater => true,
         AddAtEdge add => isLastStep && !add.OneRowApart,
         _ => false,
     };

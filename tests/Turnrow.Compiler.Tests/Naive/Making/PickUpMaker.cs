@@ -5,6 +5,8 @@ public sealed class PickUpMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
 {
     public (PickedUp Start, int[] Counts)? Along(Sketch from)
     {
+        if (from.HasShortRows)
+            return null;
         var hand = tape.Of(Hand.Right, Hand.Left);
         var name = tape.OneIn(2) ? AnyName(from, hand) : null;
         var kind = tape.Of(WindowKind.Last, WindowKind.First, WindowKind.All, WindowKind.AllButFirst, WindowKind.AllButLast);

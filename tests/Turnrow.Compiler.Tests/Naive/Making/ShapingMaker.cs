@@ -9,8 +9,15 @@ public sealed class ShapingMaker(ChoiceTape tape, RowMaker rows)
 
     public void Any(Sketch sketch)
     {
-        Action<Sketch>[] kinds = [Straight, Shape, Leave, Add, AddOneRowApart, RenameEdge, SetManner];
+        Action<Sketch>[] kinds = [Straight, Shape, Leave, Add, AddOneRowApart, RenameEdge, SetManner, ShortRows];
         tape.Of(kinds)(sketch);
+    }
+
+    private void ShortRows(Sketch sketch)
+    {
+        MakePlain(sketch);
+        if (!new ShortRowMaker(tape).Any(sketch))
+            Straight(sketch);
     }
 
     private void SetManner(Sketch sketch)

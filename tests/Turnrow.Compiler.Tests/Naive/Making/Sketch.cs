@@ -59,6 +59,9 @@ public sealed class Sketch
 
     public bool CanBeMirrored { get; set; } = true;
 
+    /// <summary>Which rows reach an edge then depends on the hook, so nothing is picked up along it.</summary>
+    public bool HasShortRows { get; set; }
+
     public string? Counterpart { get; set; }
 
     public bool StandsOnStitches => Ground != Ground.Mesh;
@@ -113,6 +116,7 @@ public sealed class Sketch
             Names = [Names[1], Names[0]],
             FirstSide = FirstSide,
             CanBeMirrored = false,
+            HasShortRows = HasShortRows,
             Counterpart = Name,
         };
         for (var i = 0; i < _marks.Length; i++)

@@ -1,0 +1,129 @@
+using Turnrow.Fabric.Stitches;
+using Turnrow.Publishing.Trade;
+
+namespace Turnrow.Publishing.Instructions.Phrases;
+
+/// <summary>A foundation chain that is joined into a ring.</summary>
+internal sealed record MakeRing(Sized<int> Chains) : Phrase
+{
+    protected override Phrase? Join(Phrase other) => other is MakeRing ring ? new MakeRing(Chains.And(ring.Chains)) : null;
+
+    protected override string Text(Wording words) =>
+        $"{words.Ch} {Chains.Written()}, join with {words.SlipStitch} in first {words.Ch} to form a ring, without twisting the chain";
+}
+
+/// <summary>Rows go over into rounds: the last row's end is joined to its beginning.</summary>
+internal sealed record JoinToRound : Phrase
+{
+    protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
+
+    protected override string Text(Wording words) =>
+        $"do not turn; join with {words.SlipStitch} in the first {words.St} of the last row, and work in rounds from here";
+}
+
+/// <summary>Where a round is joined.</summary>
+internal enum RoundJoin : byte
+{
+    /// <summary>In the top of the chain that stands for its first stitch.</summary>
+    TopOfChain,
+
+    /// <summary>In its first stitch.</summary>
+    FirstStitch,
+
+    /// <summary>In the space that it begins with.</summary>
+    FirstSpace,
+}
+
+/// <summary>The end of a round is joined to its beginning.</summary>
+/// <param name="At">Where.</param>
+/// <param name="Stitch">Its first stitch, where that is one by itself; else null.</param>
+/// <param name="Nth">Where the chain is longer than the stitch that it stands for, which of its chains is that stitch's top; else 0.</param>
+/// <param name="Chains">The chain's length.</param>
+internal sealed record JoinRound(RoundJoin At, Stitch? Stitch, int Nth, int Chains) : Phrase
+{
+    protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
+
+    protected override string Text(Wording words) => $"join with {words.SlipStitch} in {Place(words)}";
+
+    private string Place(Wording words) => At switch
+    {
+        RoundJoin.TopOfChain when Nth > 0 => $"{Numbers.Nth(Nth)} {words.Ch} of {words.Ch}-{Numbers.Plain(Chains)}",
+        RoundJoin.TopOfChain => $"top of {words.Ch}-{Numbers.Plain(Chains)}",
+        RoundJoin.FirstSpace => $"the {words.Ch}-{Numbers.Plain(Chains)} {words.Sp} at its beginning",
+        _ => $"first {(Stitch is null ? words.St : words.Stitch(Stitch))}",
+    };
+}
+
+/// <summary>A round is left open, since rows follow that go back over it.</summary>
+internal sealed record DoNotJoin : Phrase
+{
+    protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
+
+    protected override string Text(Wording words) => "do not join";
+}
+
+/// <summary>Slip stitches from where a round was joined to where it begins.</summary>
+internal sealed record SlipOn(Sized<int> Count, PlaceName Place) : Phrase
+{
+    protected override Phrase? Join(Phrase other) =>
+        other is SlipOn slip && Place.And(slip.Place) is { } place ? new SlipOn(Count.And(slip.Count), place) : null;
+
+    protected override string Text(Wording words) => Count.All(static n => n == 1)
+        ? $"{words.SlipStitch} in next {Place.One(words)}"
+        : $"{words.SlipStitch} in each of next {Place.Counted(Count, words)}";
+}
+
+/// <summary>Stitches inside a row that are kept for another piece.</summary>
+internal sealed record HoldPlaces(Sized<int> Count, PlaceName Place, string Name, bool FromFirst) : Phrase
+{
+    protected override Phrase? Join(Phrase other) =>
+        other is HoldPlaces hold && hold.Name == Name && hold.FromFirst == FromFirst && Place.And(hold.Place) is { } place
+            ? this with { Count = Count.And(hold.Count), Place = place }
+            : null;
+
+    protected override string Text(Wording words)
+    {
+        var places = Count.All(static n => n == 1) ? Place.One(words) : Place.Counted(Count, words);
+        return $"{words.Terms.Skip} {(FromFirst ? "first" : "next")} {places} (held for {Names.Words(Name)})";
+    }
+}
+
+/// <summary>Chains over a gap, each of which the next row is worked into.</summary>
+internal sealed record BridgeOver(Sized<int> Chains, string? Name) : Phrase
+{
+    protected override Phrase? Join(Phrase other) =>
+        other is BridgeOver bridge && bridge.Name == Name ? this with { Chains = Chains.And(bridge.Chains) } : null;
+
+    protected override string Text(Wording words) =>
+        $"{words.Ch} {Chains.Written()} {(Name is null ? "over the gap" : $"for {Names.Words(Name)}")}";
+}
+
+/// <summary>The row goes over the last rows of several pieces.</summary>
+/// <param name="RightSide">True if their right sides face.</param>
+/// <param name="Pieces">The pieces in working order, with how many stitches of each.</param>
+internal sealed record OverPieces(bool RightSide, IReadOnlyList<(string Piece, Sized<int> Count)> Pieces) : Phrase
+{
+    public bool Equals(OverPieces? other) =>
+        other is not null && base.Equals(other) && other.RightSide == RightSide && Pieces.SequenceEqual(other.Pieces);
+
+    public override int GetHashCode() => HashCode.Combine(RightSide, Pieces.Count);
+
+    protected override Phrase? Join(Phrase other)
+    {
+        if (other is not OverPieces over || over.RightSide != RightSide || over.Pieces.Count != Pieces.Count) return null;
+        var all = new List<(string, Sized<int>)>();
+        for (var i = 0; i < Pieces.Count; i++)
+        {
+            if (over.Pieces[i].Piece != Pieces[i].Piece) return null;
+            all.Add((Pieces[i].Piece, Pieces[i].Count.And(over.Pieces[i].Count)));
+        }
+
+        return this with { Pieces = all };
+    }
+
+    protected override string Text(Wording words)
+    {
+        var parts = Pieces.Select(p => $"{PlaceName.AnyStitch.Counted(p.Count, words)} of {Names.Title(p.Piece)}").ToList();
+        return $"hold these pieces side by side with {words.Side(RightSide)} facing and work over their last rows as one, in this order: {Wording.List(parts)}";
+    }
+}

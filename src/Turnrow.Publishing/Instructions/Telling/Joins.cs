@@ -1,0 +1,24 @@
+using Turnrow.Fabric.Rows;
+using Turnrow.Fabric.Words;
+using Turnrow.Publishing.Instructions.Phrases;
+
+namespace Turnrow.Publishing.Instructions.Telling;
+
+/// <summary>How the end of a round is joined to its beginning.</summary>
+internal static class Joins
+{
+    /// <summary>The join at the end of a round.</summary>
+    public static JoinRound OfRound(RowWork work)
+    {
+        var opening = work.Opening;
+        if (opening.Stitch is null && opening.Space > 0) return new JoinRound(RoundJoin.FirstSpace, null, 0, opening.Chains);
+        // A chain that is one decrease with the stitch beside it has no top of its own.
+        var decreases = Leading.First(work.Words) is Work { Takes: > 1 };
+        if (opening is { Counts: true, Chains: > 0 } && !decreases)
+            return new JoinRound(RoundJoin.TopOfChain, null, opening.Space > 0 ? opening.Chains - opening.Space : 0, opening.Chains);
+        return new JoinRound(RoundJoin.FirstStitch, decreases ? null : opening.Stitch, 0, 0);
+    }
+
+    /// <summary>True if a round's end is left open: a row comes next that goes back over it.</summary>
+    public static bool IsOpen(RowContext row) => row.Next is { Begins: RowBegins.Turned };
+}
