@@ -83,6 +83,9 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     /// <summary>The name of the edge heading that rows to come belong under.</summary>
     public string? Heading { get; set; }
 
+    /// <summary>The sizes that have that heading; null for all.</summary>
+    public IReadOnlyList<int>? HeadingSizes { get; set; }
+
     /// <summary>The piece as it stands, a size.</summary>
     public Piece[] Finished => CopyOf is { } model ? LikeModel(model.Finished) : _finished ??= Array.ConvertAll(Builders, b => b.Finish());
 
@@ -150,7 +153,7 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     /// <summary>Adds the passage of a line that makes rows.</summary>
     public void AddRowsPassage(object line)
     {
-        Passages.Add(new RowsPassage(line, Heading));
+        Passages.Add(new RowsPassage(line, Heading) { HeadingSizes = HeadingSizes });
         Heading = null;
         Changed();
     }

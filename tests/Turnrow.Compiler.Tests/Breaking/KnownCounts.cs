@@ -37,9 +37,9 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     private bool After(int line)
     {
         if (changed.Contains(line)) return StillClaims(line) || (_keepsCounts && Before(line));
-        var statement = _tree.Lines[line].Statement;
         if (TellsCount(line) && !_readable) return true;
-        return statement switch
+        if (_tree.Lines[line].Statement is ForSizesStatement && !NamesKnown(line)) return false;
+        return Done(line) switch
         {
             PieceStatement or BeginStatement => NamesKnown(line),
             ChainStatement => NamesKnown(line) && !IsChanged(line => line.Statement is TurnStatement),
@@ -50,7 +50,10 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         };
     }
 
-    private bool NeedsRows(int line) => _tree.Lines[line].Statement switch
+    // What a line does, in whatever sizes.
+    private StatementSyntax? Done(int line) => _tree.Lines[line].Statement is ForSizesStatement some ? some.Done : _tree.Lines[line].Statement;
+
+    private bool NeedsRows(int line) => Done(line) switch
     {
         RepeatStatement => true,
         RowStatement row => SpeaksOfCorners(row.Items),
@@ -73,7 +76,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     // A claim by kind tells how many there are, not in what order they stand.
     private bool TellsCount(int line) =>
-        !LeavesForLater(line) && ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
+        _tree.Lines[line].Statement is not ForSizesStatement && !LeavesForLater(line) && ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
 
     private bool LeavesForLater(int line) => _tree.Lines[line].Statement switch
     {
@@ -96,6 +99,8 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     private bool FindNames(int line, TextSpan span)
     {
+        // Which sizes have a line for some, only the line of all sizes tells.
+        if (_tree.Lines[line].Statement is ForSizesStatement && IsChanged(other => other.Statement is SizesStatement)) return false;
         // Which of several sizes a number is for, is told by the lists themselves unless the line says something else now.
         if (_readable && IsChanged(other => other.Statement is SizesStatement)) return false;
         // A table of bodies has no column for a size whose name is not known.
@@ -129,7 +134,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         && words.In(_tree.Lines[piece].Span).All(word => words.PieceOf(word) is not { } other || other == piece || PieceKnown(other));
 
     private bool LengthKnown(int line) =>
-        _tree.Lines[line].Statement is not StraightStatement { Extent: not StraightExtent.Rows } || !IsChanged(other => other.Statement is GaugeStatement);
+        Done(line) is not StraightStatement { Extent: not StraightExtent.Rows } || !IsChanged(other => other.Statement is GaugeStatement);
 
     private bool IsChanged(Func<LineSyntax, bool> is_) => changed.Any(line => is_(_tree.Lines[line]));
 

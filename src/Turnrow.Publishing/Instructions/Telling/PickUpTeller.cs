@@ -156,7 +156,10 @@ internal static class PickUpTeller
 
             var first = !_begun && chainCounts;
             _begun = true;
-            phrases.Add(EvenOver.Of(stitch, stitches, places, NameOf(legs[0].Stretch.Kind), first));
+            // A short stretch may get none; the chain may stand for the only one of the first.
+            var (name, chained) = (NameOf(legs[0].Stretch.Kind), first ? 1 : 0);
+            if (stitches > chained) phrases.Add(EvenOver.Of(stitch, stitches, places, name, first));
+            else if (places > chained) phrases.Add(new SkipPlaces(Sized.Of(places - chained), name, false));
         }
 
         // The middle one is marked, since the next row asks for it.
