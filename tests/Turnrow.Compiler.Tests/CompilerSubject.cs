@@ -1,5 +1,6 @@
 using Turnrow.Compiler.Tests.Naive;
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
@@ -21,6 +22,7 @@ public sealed class CompilerSubject : INaiveSubject
         var rows = new List<Fact>();
         var edges = new List<EdgeFact>();
         var starts = new List<StartFact>();
+        var inner = new List<InnerFact>();
         foreach (var inSizes in compilation.Pattern.Pieces)
         {
             for (var i = 0; i < compilation.Pattern.Sizes.Count; i++)
@@ -30,10 +32,11 @@ public sealed class CompilerSubject : INaiveSubject
                 edges.Add(new EdgeFact(piece.Name, size, NaiveHand.Right, StretchesOf(piece, Hand.Right)));
                 edges.Add(new EdgeFact(piece.Name, size, NaiveHand.Left, StretchesOf(piece, Hand.Left)));
                 starts.Add(StartOf(piece, size));
+                inner.AddRange(piece.Inner.Select(s => new InnerFact(piece.Name, size, s.FirstRow, s.Kind == Turnrow.Fabric.Pieces.StretchKind.BridgeChain, s.Count, s.Name)));
             }
         }
 
-        return new PatternFacts(faults, rows, edges, starts);
+        return new PatternFacts(faults, rows, edges, starts) { Inner = inner };
     }
 
     private static Fact RowOf(Piece piece, string size, Row row)
@@ -41,13 +44,16 @@ public sealed class CompilerSubject : INaiveSubject
         var counts = new Dictionary<string, int>();
         foreach (var kind in row.Work?.Tops.Kinds() ?? [])
         {
-            var key = kind.Place.Stitch?.Id ?? "sp";
+            var key = kind.Place.Stitch?.Id ?? (kind.Place.Kind == PlaceKind.AddedChain ? "ch" : "sp");
             counts[key] = counts.GetValueOrDefault(key) + kind.Count;
         }
 
         return new Fact(
             piece.Name, size, row.Number, row.RightSide ? Side.RS : Side.WS, row.Work?.Stitches ?? -1, counts,
-            HandOf(row.StartsAt), HandOf(row.EndsAt), CornersOf(row));
+            HandOf(row.StartsAt), HandOf(row.EndsAt), CornersOf(row))
+        {
+            IsRound = row.IsRound,
+        };
     }
 
     private static List<int> CornersOf(Row row)
@@ -74,7 +80,8 @@ public sealed class CompilerSubject : INaiveSubject
     {
         FoundationStart foundation => new(piece.Name, size, YarnAt.Begun, foundation.Chains, []),
         PartStart part => new(piece.Name, size, part.Joined ? YarnAt.JoinedAnew : YarnAt.GoesOn, null, []),
-        PickUpStart pickUp => new(piece.Name, size, pickUp.Joined ? YarnAt.JoinedAnew : YarnAt.GoesOn, null, [.. pickUp.Walk.SelectMany(RowsOf)]),
+        PickUpStart pickUp => new(piece.Name, size, pickUp.Joined ? YarnAt.JoinedAnew : YarnAt.GoesOn, null, [.. pickUp.Walk.Where(leg => leg.Hand is not null).SelectMany(RowsOf)]),
+        AcrossStart across => new(piece.Name, size, across.Joined ? YarnAt.JoinedAnew : YarnAt.GoesOn, null, []),
         _ => new(piece.Name, size, YarnAt.Begun, null, []),
     };
 

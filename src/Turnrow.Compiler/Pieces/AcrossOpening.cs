@@ -61,12 +61,8 @@ internal sealed class AcrossOpening(Context context, PieceBook book)
         }
 
         var across = new AcrossStart(parts, true);
-        var first = across.First(FirstIsRightSide(across));
-        builder.BeginAcross(across with { Joined = !book.Find(first.Base.Name)!.TakeYarn(size, first) });
+        builder.BeginAcross(across, hand => book.Find(across.First(hand).Base.Name)!.TakeYarn(size, across.First(hand), hand));
     }
-
-    private static bool FirstIsRightSide(AcrossStart across) =>
-        across.Parts.FirstOrDefault(static p => !p.Base.EndsInRounds) is not { } rows || !rows.Base.EndsOnRightSide;
 
     // What ends in rounds may go on either way; of the others all have to face alike.
     private void CheckSides(AcrossOriginSyntax across, List<AcrossPart> over)

@@ -22,16 +22,30 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
     /// <summary>Notes at the piece that it goes on from which stitches it has taken, once all sizes are worked.</summary>
     public void NoteTaken()
     {
-        if (original.Finished.Select(p => p.Start).OfType<PartStart>().FirstOrDefault() is not { } part) return;
-        var state = book.MirrorOf(part.Base.Name) ?? book.Find(part.Base.Name)!;
-        var (fromRight, counts) = (Sizes(p => p.FromLeft), Sizes(p => p.Count));
-        state.Taken.Add((piece.Name, fromRight, counts));
-        foreach (var named in state.Parts.Values)
+        var parts = Array.ConvertAll(original.Finished, static p => Parts(p.Start));
+        for (var at = 0; at < parts.Max(static p => p.Count); at++)
         {
-            // A divided yoke names the part that the mirror image goes on from, and nobody else does.
-            named.Used |= named.FromRight.AsSpan().SequenceEqual(fromRight) && named.Count.AsSpan().SequenceEqual(counts);
+            var known = parts.First(p => at < p.Count)[at];
+            var state = Turned(known.Base);
+            var (fromRight, counts) = (Sizes(parts, at, static p => p.FromLeft), Sizes(parts, at, static p => p.Count));
+            state.Taken.Add((piece.Name, fromRight, counts));
+            foreach (var named in state.Parts.Values)
+            {
+                // A divided yoke names the part that the mirror image goes on from, and nobody else does.
+                named.Used |= named.FromRight.AsSpan().SequenceEqual(fromRight) && named.Count.AsSpan().SequenceEqual(counts);
+            }
         }
     }
+
+    private static IReadOnlyList<PartStart> Parts(PieceStart? start) => start switch
+    {
+        PartStart part => [part],
+        AcrossStart across => across.Parts,
+        _ => [],
+    };
+
+    // The mirror image of a piece, or the piece itself where it has none.
+    private PieceState Turned(Piece made) => book.MirrorOf(made.Name) ?? book.Find(made.Name)!;
 
     /// <summary>Begins and works one size.</summary>
     public void Work(int size)
@@ -78,7 +92,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
 
     private void BeginPart(PieceBuilder builder, PartStart part, int size)
     {
-        var state = book.MirrorOf(part.Base.Name) ?? book.Find(part.Base.Name)!;
+        var state = Turned(part.Base);
         var from = state.Finished[size];
         if (from.Top is null || part.Base.Top is null || from.Rows.Count == 0)
         {
@@ -87,11 +101,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         }
 
         var turned = new PartStart(from, part.FromLeft, part.Count, true);
-        foreach (var (_, right, count) in state.Taken)
-        {
-            if (turned.FromRight < right[size] + count[size] && right[size] < turned.FromRight + turned.Count) Overlaps.Add(size);
-        }
-
+        CheckOverlap(state, turned, size);
         if (turned.FromRight + turned.Count > from.LastStitches)
         {
             InDoubt(builder, part.Count);
@@ -99,7 +109,15 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         }
 
         state.Joined = true;
-        builder.BeginPart(turned with { Joined = !state.TakeYarn(size, turned) });
+        builder.BeginPart(turned, hand => state.TakeYarn(size, turned, hand));
+    }
+
+    private void CheckOverlap(PieceState state, PartStart turned, int size)
+    {
+        foreach (var (_, right, count) in state.Taken)
+        {
+            if (turned.FromRight < right[size] + count[size] && right[size] < turned.FromRight + turned.Count) Overlaps.Add(size);
+        }
     }
 
     // The parts come in the other order, each from its own mirror if it has one.
@@ -108,7 +126,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         var parts = new List<PartStart>();
         foreach (var part in across.Parts.Reverse())
         {
-            var state = book.MirrorOf(part.Base.Name) ?? book.Find(part.Base.Name)!;
+            var state = Turned(part.Base);
             if (state.Finished[size] is not { Top: not null, Rows.Count: > 0 } from || part.FromLeft + part.Count > from.LastStitches)
             {
                 InDoubt(builder, across.Parts.Sum(p => p.Count));
@@ -117,9 +135,11 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
 
             state.Joined = true;
             parts.Add(new PartStart(from, part.FromLeft, part.Count, true));
+            CheckOverlap(state, parts[^1], size);
         }
 
-        builder.BeginAcross(new AcrossStart(parts, true));
+        var turned = new AcrossStart(parts, true);
+        builder.BeginAcross(turned, hand => book.Find(turned.First(hand).Base.Name)!.TakeYarn(size, turned.First(hand), hand));
     }
 
     private static void InDoubt(PieceBuilder builder, int count)
@@ -137,8 +157,8 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         return at < 0 ? inner : inner with { Name = row[row.Count - 1 - at].Name };
     }
 
-    private int[] Sizes(Func<PartStart, int> of) =>
-        Array.ConvertAll(original.Finished, p => p.Start is PartStart part ? of(part) : 0);
+    private static int[] Sizes(IReadOnlyList<PartStart>[] parts, int at, Func<PartStart, int> of) =>
+        Array.ConvertAll(parts, p => at < p.Count ? of(p[at]) : 0);
 
     private PickUpStart Turned(PickUpStart pickUp, int size)
     {
@@ -146,18 +166,19 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         for (var i = pickUp.Walk.Count - 1; i >= 0; i--)
         {
             var leg = pickUp.Walk[i];
-            var state = book.MirrorOf(leg.Piece.Name) ?? book.Find(leg.Piece.Name)!;
+            var state = Turned(leg.Piece);
             walk.Add(leg with
             {
                 Piece = state.Finished[size],
-                Stretch = Opposite(state.Finished[size], leg.Stretch),
+                // A mirror image holds under the same name what lies there turned over.
+                Stretch = state.Name == leg.Piece.Name ? Opposite(state.Finished[size], leg.Stretch) : leg.Stretch,
                 Hand = leg.Hand?.Opposite(),
                 Upwards = leg.Hand is null ? leg.Upwards : !leg.Upwards,
             });
         }
 
         var source = book.Find(walk[0].Piece.Name)!;
-        var start = Joins.PickUpYarn.Find(walk, pickUp.RightSide, _ => source.YarnTaken[size]) with { IsEven = pickUp.IsEven };
+        var start = Joins.PickUpYarn.Find(walk, pickUp.RightSide, _ => source.YarnTaken[size]) with { Around = pickUp.Around, IsEven = pickUp.IsEven };
         source.YarnTaken[size] |= !start.Joined;
         return start;
     }

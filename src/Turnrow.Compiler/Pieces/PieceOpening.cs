@@ -145,7 +145,8 @@ internal sealed class PieceOpening(Context context, PieceBook book)
             }
 
             var start = new PartStart(origin, right, count, true);
-            piece.Builders[i].BeginPart(start with { Joined = !from.TakeYarn(i, start) });
+            var size = i;
+            piece.Builders[i].BeginPart(start, hand => from.TakeYarn(size, start, hand));
             if (origin.Top is null) piece.Builders[i].Trust(count);
         }
 

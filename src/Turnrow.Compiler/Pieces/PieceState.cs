@@ -57,11 +57,14 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     /// <summary>True in a size where the yarn of its last row was taken up by a later piece.</summary>
     public bool[] YarnTaken { get; } = new bool[builders.Length];
 
-    /// <summary>Lets a part take the yarn if it begins where the yarn hangs; true if it does, and goes on with it.</summary>
-    public bool TakeYarn(int size, PartStart part)
+    /// <summary>
+    /// Lets a part take the yarn if it begins where the yarn hangs; true if it does, and goes on with it. After rounds it hangs where they are
+    /// joined, and that is at both edges.
+    /// </summary>
+    public bool TakeYarn(int size, PartStart part, Hand startsAt)
     {
         var piece = Finished[size];
-        var atHook = piece.HookAt == Hand.Right ? part.FromRight == 0 : part.FromLeft == 0;
+        var atHook = startsAt == Hand.Right ? part.FromRight == 0 : part.FromLeft == 0;
         var goesOn = atHook && !YarnTaken[size] && !piece.FastenedOff;
         YarnTaken[size] |= goesOn;
         return goesOn;

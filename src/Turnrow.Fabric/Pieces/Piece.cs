@@ -39,8 +39,8 @@ public sealed record PartStart(Piece Base, int FromRight, int Count, bool Joined
 /// <param name="Joined">True if yarn is joined anew, false if the yarn of the piece where it starts goes on.</param>
 public sealed record AcrossStart(IReadOnlyList<PartStart> Parts, bool Joined) : PieceStart
 {
-    /// <summary>The part that the first row is worked over first, if it has the right side or not.</summary>
-    public PartStart First(bool rightSide) => rightSide ? Parts[0] : Parts[^1];
+    /// <summary>The part that a row from an edge is worked over first.</summary>
+    public PartStart First(Hand startsAt) => startsAt == Hand.Right ? Parts[0] : Parts[^1];
 
     /// <summary>The places of all parts, from the right edge; null if any is not known.</summary>
     public PlaceSequence? PlacesFromRight()

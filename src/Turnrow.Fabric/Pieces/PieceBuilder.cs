@@ -28,6 +28,7 @@ public sealed partial class PieceBuilder
     private int _chainsGiven = -1;
     private bool _fastenedOff;
     private bool _cornersInDoubt;
+    private Func<Hand, bool>? _takeYarn;
 
     /// <param name="name">The piece's name.</param>
     /// <param name="rules">The pattern's turning-chain rules where they differ from custom.</param>
@@ -112,8 +113,14 @@ public sealed partial class PieceBuilder
     }
 
     /// <summary>Begins from part of an earlier piece's last row. The next row has the side after that row's.</summary>
-    public void BeginPart(PartStart part)
+    /// <param name="part">The part.</param>
+    /// <param name="takeYarn">
+    /// Asked at the first row, by the edge where it starts, if the yarn goes on from there: after rounds only that row says which edge it is. Null
+    /// if the part says it.
+    /// </param>
+    public void BeginPart(PartStart part, Func<Hand, bool>? takeYarn = null)
     {
+        _takeYarn = takeYarn;
         Begin(part, part.Joined ? RowBegins.Joined : RowBegins.Turned, true);
         _course = Course.After(part.Base.Rows[^1], part.PlacesFromRight());
         RowsInDoubt = part.Base.RowsInDoubt;
@@ -121,8 +128,11 @@ public sealed partial class PieceBuilder
     }
 
     /// <summary>Begins from the last rows of several pieces, over which the first row goes.</summary>
-    public void BeginAcross(AcrossStart across)
+    /// <param name="across">The pieces.</param>
+    /// <param name="takeYarn">As for a part.</param>
+    public void BeginAcross(AcrossStart across, Func<Hand, bool>? takeYarn = null)
     {
+        _takeYarn = takeYarn;
         Begin(across, across.Joined ? RowBegins.Joined : RowBegins.Turned, true);
         _course = Course.After(across.Parts.FirstOrDefault(static p => !p.Base.EndsInRounds, across.Parts[0]).Base.Rows[^1], across.PlacesFromRight());
         RowsInDoubt = across.Parts.Any(static p => p.Base.RowsInDoubt);
@@ -219,6 +229,7 @@ public sealed partial class PieceBuilder
     /// <summary>Works the next row. Returns what is wrong with it, or null.</summary>
     public RowFault? WorkRow(RowPlan plan, Origin origin, int ordinal)
     {
+        AskForYarn();
         var number = _rows.Count + 1;
         var (start, end) = StepsOf(number);
         var fault = Work(plan, start, end, out var work, out var words);
@@ -313,6 +324,20 @@ public sealed partial class PieceBuilder
     private RowBegins Begins => InRounds && _begins == RowBegins.Foundation ? RowBegins.Ring
         : _begins == RowBegins.Turned && _course.GoesOn ? RowBegins.Round
         : _begins;
+
+    private void AskForYarn()
+    {
+        if (_takeYarn is not { } take) return;
+        _takeYarn = null;
+        var joined = !take(HookAt);
+        _start = _start switch
+        {
+            PartStart part => part with { Joined = joined },
+            AcrossStart across => across with { Joined = joined },
+            _ => _start,
+        };
+        _begins = joined ? RowBegins.Joined : RowBegins.Turned;
+    }
 
     // A ring is as many chains as it has places; a foundation that is turned has those of the turning chain too.
     private static int ChainsOf(Row row) => row.Work is not { } work ? 0 : row.Begins == RowBegins.Ring ? work.Below.Count : work.Opening.Chains;

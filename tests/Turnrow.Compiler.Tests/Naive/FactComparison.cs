@@ -16,6 +16,7 @@ public static class FactComparison
         [
             .. Compare(naive.Rows.Select(Told), subject.Rows.Select(Told)),
             .. Compare(naive.Edges.Select(Told), subject.Edges.Select(Told)),
+            .. naive.Inner.SequenceEqual(subject.Inner) ? (string[])[] : [$"edges inside: {string.Join("; ", subject.Inner)}, not {string.Join("; ", naive.Inner)}"],
             .. CompareStarts(naive.Starts, subject.Starts),
         ];
     }
@@ -36,7 +37,7 @@ public static class FactComparison
             .OrderBy(group => group.Key, StringComparer.Ordinal)
             .Select(group => FormattableString.Invariant($"{group.Sum()} {group.Key}"));
         return FormattableString.Invariant(
-            $"{row.Piece}, {row.Size}, row {row.Row} {row.Side}, {row.Start} to {row.End}: {row.Stitches} = {string.Join(", ", counts)}; corners {string.Join(' ', row.Corners)}");
+            $"{row.Piece}, {row.Size}, {(row.IsRound ? "round" : "row")} {row.Row} {row.Side}, {row.Start} to {row.End}: {row.Stitches} = {string.Join(", ", counts)}; corners {string.Join(' ', row.Corners)}");
     }
 
     private static string Told(EdgeFact edge) =>

@@ -10,7 +10,10 @@ public sealed record RowFact(
     IReadOnlyDictionary<string, int> Counts,
     Hand Start,
     Hand End,
-    IReadOnlyList<int> Corners);
+    IReadOnlyList<int> Corners)
+{
+    public bool IsRound { get; init; }
+}
 
 /// <summary>
 /// <c>SlippedOver</c> is left at the start of the next row, <c>Left</c> at its end; <c>AddedChain</c> is worked
@@ -23,6 +26,9 @@ public sealed record StretchFact(StretchKind Kind, string Stitch, int Count, str
 
 /// <summary>The walk along one edge, from the piece's first row to its last.</summary>
 public sealed record EdgeFact(string Piece, string Size, Hand Hand, IReadOnlyList<StretchFact> Stretches);
+
+/// <summary>Stitches held inside a row, or the other side of a bridge, in the order in which they are met.</summary>
+public sealed record InnerFact(string Piece, string Size, int Row, bool IsBridge, int Count, string? Name);
 
 public enum YarnAt { Begun, GoesOn, JoinedAnew }
 
@@ -37,7 +43,10 @@ public sealed record PatternFacts(
     IReadOnlyList<string> Faults,
     IReadOnlyList<RowFact> Rows,
     IReadOnlyList<EdgeFact> Edges,
-    IReadOnlyList<StartFact> Starts);
+    IReadOnlyList<StartFact> Starts)
+{
+    public IReadOnlyList<InnerFact> Inner { get; init; } = [];
+}
 
 /// <summary>The model under test: reads notation text and tells the facts of every piece in every size.</summary>
 public interface INaiveSubject

@@ -26,6 +26,13 @@ public static class Mirror
             OnSameBase = Counterpart(pattern, up.Piece) == up.Piece,
             Hand = up.Hand is { } hand ? Frame.Opposite(hand) : null,
         },
+        PickedUpInside up => up with
+        {
+            Piece = Counterpart(pattern, up.Piece),
+            OnSameBase = Counterpart(pattern, up.Piece) == up.Piece,
+            Names = [.. up.Names.Reverse()],
+        },
+        AcrossOf across => new AcrossOf([.. across.Pieces.Reverse().Select(piece => Counterpart(pattern, piece))]),
         _ => start,
     };
 

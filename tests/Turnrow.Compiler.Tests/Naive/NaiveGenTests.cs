@@ -47,7 +47,7 @@ public sealed class NaiveGenTests
         var mirrored = new HashSet<Type>();
         var statements = new HashSet<Type>();
         var words = new HashSet<Type>();
-        var (mirroredCorners, forSome) = (0, 0);
+        var (mirroredCorners, forSome, rounds, mirroredRounds, around) = (0, 0, 0, 0, 0);
         NaiveGen.Valid.Sample(
             pattern =>
             {
@@ -60,7 +60,11 @@ public sealed class NaiveGenTests
                         mirrored.Add(original.Start.GetType());
                         if (original.Statements.OfType<RowLine>().Any(row => row.Words.Any(word => word is MarkCorner)))
                             mirroredCorners++;
+                        if (original.Statements.Any(statement => statement.IsRound))
+                            mirroredRounds++;
                     }
+                    rounds += piece.Statements.Count(statement => statement.IsRound);
+                    around += piece.Start is PickedUpInside { Around: true } ? 1 : 0;
                     forSome += piece.Statements.Count(statement => statement.Only is not null);
                     statements.UnionWith(piece.Statements.Select(statement => statement.GetType()));
                     words.UnionWith(piece.Statements.OfType<RowLine>().SelectMany(row => row.Words).Select(word => word.GetType()));
@@ -68,11 +72,14 @@ public sealed class NaiveGenTests
             },
             iter: 2000,
             threads: 1);
-        Assert.Equal(5, starts.Count);
-        Assert.Equal(4, mirrored.Count);
+        Assert.Equal(7, starts.Count);
+        Assert.True(mirrored.Count >= 5, string.Join(", ", mirrored));
         Assert.Equal(10, statements.Count);
         Assert.Contains(typeof(ToCorner), words);
+        Assert.Contains(typeof(Hold), words);
+        Assert.Contains(typeof(Bridge), words);
         Assert.True(mirroredCorners > 20, $"only {mirroredCorners} mirrored pieces with corners");
+        Assert.True(rounds > 500 && mirroredRounds > 20 && around > 5, $"{rounds} lines of rounds, {mirroredRounds} mirrored pieces with rounds, {around} pieces picked up around");
         Assert.True(forSome > 200, $"only {forSome} lines for some sizes");
         Assert.True(words.Count >= 15, string.Join(", ", words.Select(type => type.Name)));
     }

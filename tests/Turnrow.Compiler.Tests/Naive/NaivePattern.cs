@@ -42,6 +42,16 @@ public sealed record PickedUp(string Piece, Hand? Hand, string? Name, RowWindow 
     public Sized? Evenly { get; init; }
 }
 
+/// <summary>One stitch in each stitch held inside a piece, and in each chain of a bridge there; joined to a round or not.</summary>
+public sealed record PickedUpInside(string Piece, IReadOnlyList<string> Names, string Stitch, bool Around) : Start
+{
+    /// <summary>True of a mirror whose base has none: it is picked up where, turned over, its model was.</summary>
+    public bool OnSameBase { get; init; }
+}
+
+/// <summary>A row over the last rows of several pieces, from its right edge to its left.</summary>
+public sealed record AcrossOf(IReadOnlyList<string> Pieces) : Start;
+
 public enum WindowKind { All, First, Last, AllButFirst, AllButLast }
 
 public sealed record RowWindow(WindowKind Kind, Sized Rows)

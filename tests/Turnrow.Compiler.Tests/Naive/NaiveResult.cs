@@ -20,7 +20,13 @@ public sealed class NaiveResult(NaivePattern pattern, IReadOnlyDictionary<(strin
         Faults.ToList(),
         All.SelectMany(RowFacts).ToList(),
         All.SelectMany(EdgeFacts).ToList(),
-        All.Select(StartFact).ToList());
+        All.Select(StartFact).ToList())
+    {
+        Inner = All.SelectMany(InnerFacts).ToList(),
+    };
+
+    private IEnumerable<InnerFact> InnerFacts(PieceResult piece) =>
+        piece.Inner.Select(inner => new InnerFact(piece.Piece, pattern.Sizes[piece.Size], inner.Row, inner.IsBridge, inner.Count, inner.Name));
 
     private IEnumerable<RowFact> RowFacts(PieceResult piece) => piece.Rows.Select(row => new RowFact(
         piece.Piece,
@@ -31,7 +37,10 @@ public sealed class NaiveResult(NaivePattern pattern, IReadOnlyDictionary<(strin
         row.Places.GroupBy(place => place.BaseStitch).ToDictionary(group => group.Key, group => group.Count()),
         row.Start,
         row.End,
-        Enumerable.Range(1, row.Places.Count).Where(n => row.Places[n - 1].IsCorner).ToList()));
+        Enumerable.Range(1, row.Places.Count).Where(n => row.Places[n - 1].IsCorner).ToList())
+    {
+        IsRound = row.IsRound,
+    });
 
     private IEnumerable<EdgeFact> EdgeFacts(PieceResult piece) =>
         from hand in new[] { Hand.Right, Hand.Left }

@@ -8,6 +8,9 @@ public abstract record Statement
     /// <summary>The sizes that the line is for; null for all.</summary>
     public IReadOnlyList<bool>? Only { get; init; }
 
+    /// <summary>True if what it works is said to be rounds.</summary>
+    public bool IsRound { get; init; }
+
     public bool IsFor(int size) => Only is null || Only[size];
 }
 

@@ -61,6 +61,12 @@ public sealed record ToCorner(string Stitch, Sized Remain) : Word;
 /// <summary>`mark corner`.</summary>
 public sealed record MarkCorner : Word;
 
+/// <summary>`hold 20 for sleeve`: kept in the row for another piece.</summary>
+public sealed record Hold(Sized Count, string Name) : Word;
+
+/// <summary>`bridge 6 for underarm`: chains that the next row is worked into.</summary>
+public sealed record Bridge(Sized Count, string? Name) : Word;
+
 /// <summary>`remove corners`.</summary>
 public sealed record RemoveCorners : Word;
 

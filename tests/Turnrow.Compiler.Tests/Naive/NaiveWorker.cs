@@ -52,6 +52,8 @@ public sealed class NaiveWorker
             case ChainStart chain: work.BeginWithChains(chain.Chains[result.Size]); break;
             case PartOf part: BeginPart(part, work, result); break;
             case PickedUp up: PickUp(up, work, result); break;
+            case PickedUpInside inside: PickUpInside(inside, work, result); break;
+            case AcrossOf across: BeginAcross(across, work, result); break;
         }
     }
 
@@ -73,19 +75,22 @@ public sealed class NaiveWorker
             if (!from.UsedPlaces.Add(place))
                 throw new UnworkableException("a stitch is used by two parts");
         }
-        var side = Frame.Opposite(last.Side);
-        var startsAt = Frame.StartOf(side) == Hand.Right ? firstPlace : firstPlace + count - 1;
-        var hookAt = last.End == Hand.Right ? 0 : last.Places.Count - 1;
-        var goesOn = startsAt == hookAt && !from.IsFastenedOff && !from.IsYarnTaken;
-        from.IsYarnTaken |= goesOn;
-        result.Yarn = goesOn ? YarnAt.GoesOn : YarnAt.JoinedAnew;
+        // The next row starts where the hook is: at the end of a row, and where a round was joined, which is at both edges.
+        work.TakesYarn = hand => Takes(from, hand == Hand.Right ? firstPlace == 0 : firstPlace + count == last.Places.Count);
         var places = last.Places.Skip(firstPlace).Take(count).ToList();
         // Cut off at a corner, a part has an edge there.
         if (firstPlace > 0)
             places[0] = places[0] with { IsCorner = false };
         if (firstPlace + count < last.Places.Count)
             places[^1] = places[^1] with { IsCorner = false };
-        work.GoOnFrom(places, side);
+        work.GoOnFrom(places, last.Side, last.IsRound);
+    }
+
+    private static bool Takes(PieceResult from, bool isThere)
+    {
+        var goesOn = isThere && !from.IsFastenedOff && !from.IsYarnTaken;
+        from.IsYarnTaken |= goesOn;
+        return goesOn;
     }
 
     private void PickUp(PickedUp up, PieceWork work, PieceResult result)
@@ -110,7 +115,50 @@ public sealed class NaiveWorker
         var count = up.Evenly?[result.Size] ?? rows.Count * up.Stitches / up.PerRows;
         if (up.Claim is { } claim && claim[result.Size] != count)
             throw new UnworkableException(FormattableString.Invariant($"claimed {claim[result.Size]}, calculated {count}"));
-        work.PickUp(up.Stitch, count);
+        work.PickUp(up.Stitch, count, false);
+    }
+
+    private void PickUpInside(PickedUpInside up, PieceWork work, PieceResult result)
+    {
+        var from = Base(up.Piece, result.Size);
+        var edges = up.Names.Select(name => from.Inner.FindAll(inner => inner.Name == name)).ToList();
+        if (edges.Exists(found => found.Count == 0))
+            throw new UnworkableException("no such edge inside the piece");
+        var counts = edges.Select(found => found.Sum(inner => inner.Count)).Sum();
+        if (up.OnSameBase)
+        {
+            // Turned over, the first that a row holds is the last.
+            var turned = edges.SelectMany(found => found).Select(inner => TurnedOver(from, inner)).Sum(inner => inner.Count);
+            if (turned != counts)
+                throw new UnclearException("turned over, it is picked up along other stitches");
+        }
+        result.Yarn = YarnAt.JoinedAnew;
+        work.PickUp(up.Stitch, counts, up.Around);
+    }
+
+    private static InnerEdge TurnedOver(PieceResult from, InnerEdge inner)
+    {
+        var row = from.Inner.FindAll(other => other.Row == inner.Row && other.IsBridge == inner.IsBridge);
+        return row[row.Count - 1 - row.IndexOf(inner)];
+    }
+
+    private void BeginAcross(AcrossOf across, PieceWork work, PieceResult result)
+    {
+        var parts = across.Pieces.Select(piece => Base(piece, result.Size)).ToList();
+        var inRows = parts.Select(part => part.Rows[^1]).Where(row => !row.IsRound).ToList();
+        if (inRows.Select(row => row.Side).Distinct().Count() > 1)
+            throw new UnworkableException("the pieces end on different sides");
+        var last = inRows.Count > 0 ? inRows[0] : parts[0].Rows[^1];
+        var places = new List<Place>();
+        foreach (var part in parts)
+        {
+            var all = part.Rows[^1].Places;
+            if (!Enumerable.Range(0, all.Count).All(part.UsedPlaces.Add))
+                throw new UnworkableException("a stitch is used by two parts");
+            places.AddRange(all);
+        }
+        work.TakesYarn = hand => Takes(hand == Hand.Right ? parts[0] : parts[^1], true);
+        work.GoOnFrom(places, last.Side, last.IsRound);
     }
 
     /// <summary>A step is met on the walk if the row after it is in the window.</summary>

@@ -61,6 +61,8 @@ public static class NotationWriter
         PartOf part => $" from {part.Piece}: {part.Stitches} stitches at {Word(part.Edge)} edge",
         MirrorOf mirror => $" is {mirror.Piece} mirrored",
         PickedUp up => $" picked up along {Along(up)}{Window(up.Window)}: {Rate(up)}{Claim(up.Claim)}",
+        PickedUpInside inside => $" picked up {(inside.Around ? "around" : "along")} {string.Join(" and ", inside.Names.Select(name => $"{inside.Piece} {name}"))}: 1 {inside.Stitch} in each st",
+        AcrossOf across => $" across {string.Join(", ", across.Pieces)}",
         _ => "",
     };
 
@@ -94,13 +96,13 @@ public static class NotationWriter
 
     private static string Text(Statement statement) => statement switch
     {
-        RowLine row => $"row{Number(row)}: {Words(row.Words)}",
-        RowsLine rows => $"rows {rows.Span.From} to {rows.Span.Last}: {Words(rows.Words)}",
-        Straight straight => $"straight {straight.Rows} rows",
+        RowLine row => $"{(row.IsRound ? "round" : "row")}{Number(row)}: {Words(row.Words)}",
+        RowsLine rows => $"{Rows(rows)} {rows.Span.From} to {rows.Span.Last}: {Words(rows.Words)}",
+        Straight straight => $"straight {straight.Rows} {Rows(straight)}",
         LeaveAtEdge leave => $"leave {leave.Stitches} at {Edge(leave.Edge)}",
         LeaveForLater later => $"leave {later.Stitches} for later at {Edge(later.Edge)}",
         AddAtEdge add => $"add {add.Stitches} at {Edge(add.Edge)}{(add.OneRowApart ? ", one row apart" : "")}",
-        Shape shape => $"shape {Span(shape.Span)}: {string.Join("; ", shape.Schedules.Select(Text))}",
+        Shape shape => $"shape {Span(shape)}: {string.Join("; ", shape.Schedules.Select(Text))}",
         NameEdge name => $"{(name.FromHere ? "from here " : "")}{Edge(name.Edge)} {(name.Edge == EdgeRef.Both ? "are" : "is")} {name.Name}",
         ShapeManner manner => $"shape {Text(manner.Manner)}",
         FastenOff => "fasten off",
@@ -110,7 +112,10 @@ public static class NotationWriter
     private static string Number(RowLine row) =>
         (row.Number is { } number ? $" {N(number)}" : "") + (row.Side is { } side ? $" {side}" : "");
 
-    private static string Span(RowSpan span) => span.From is null ? $"{span.Last} rows" : $"rows {span.From} to {span.Last}";
+    private static string Rows(Statement statement) => statement.IsRound ? "rounds" : "rows";
+
+    private static string Span(Shape shape) =>
+        shape.Span.From is null ? $"{shape.Span.Last} {Rows(shape)}" : $"{Rows(shape)} {shape.Span.From} to {shape.Span.Last}";
 
     private static string Text(Schedule schedule)
     {
@@ -156,6 +161,8 @@ public static class NotationWriter
         Dec dec => (dec.Named ? dec.Stitch + " " : "") + Counted("dec", dec.Count),
         Together together => $"{together.Stitch}{N(together.Over)}tog",
         ToCorner to => to.Remain.IsSame && to.Remain[0] == 0 ? $"{to.Stitch} to corner" : $"{to.Stitch} until {to.Remain} remain before corner",
+        Hold hold => $"hold {hold.Count} for {hold.Name}",
+        Bridge bridge => $"bridge {bridge.Count}{(bridge.Name is null ? "" : $" for {bridge.Name}")}",
         MarkCorner => "mark corner",
         RemoveCorners => "remove corners",
         Skip skip => $"skip {skip.Count}",

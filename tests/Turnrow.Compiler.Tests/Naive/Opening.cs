@@ -23,7 +23,7 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
     /// <summary>The one plain stitch of a row that works one into each of its places, or nothing.</summary>
     public static string? PlainStitch(IReadOnlyList<Word> words)
     {
-        var stitches = words.Where(word => word is not (SlipOver or LeaveUnworked or MarkCorner or RemoveCorners)).Select(PlainStitch).Distinct().ToList();
+        var stitches = words.Where(word => word is not (SlipOver or LeaveUnworked or MarkCorner or RemoveCorners or Hold or Bridge)).Select(PlainStitch).Distinct().ToList();
         return stitches.Count == 1 ? stitches[0] : null;
     }
 

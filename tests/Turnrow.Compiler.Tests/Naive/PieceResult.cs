@@ -1,17 +1,20 @@
 namespace Turnrow.Compiler.Tests.Naive;
 
 /// <summary>A finished row; its places stand from the right edge to the left, whatever way it was worked.</summary>
-public sealed record RowResult(int Number, Side Side, IReadOnlyList<Place> Places)
+public sealed record RowResult(int Number, Side Side, IReadOnlyList<Place> Places, bool IsRound)
 {
     public Hand Start => Frame.StartOf(Side);
 
     public Hand End => Frame.Opposite(Start);
 
-    public int Stitches => Places.Count(place => !place.IsSpace);
+    public int Stitches => Places.Count(place => place.IsStitch);
 }
 
 /// <summary>One single row-end, or one step of so many stitches or chains, with the name in force there.</summary>
 public sealed record Stretch(StretchKind Kind, int Row, string Stitch, int Count, string Name);
+
+/// <summary>Stitches held inside a row, or the other side of a bridge there.</summary>
+public sealed record InnerEdge(int Row, bool IsBridge, int Count, string? Name);
 
 /// <summary>A right-handed maker works right to left: a right-side row goes from the right edge to the left.</summary>
 public static class Frame
@@ -69,6 +72,9 @@ public sealed class PieceResult(string piece, int size)
 
     /// <summary>Which places of the last row parts have used, counted from the right edge.</summary>
     public HashSet<int> UsedPlaces { get; } = [];
+
+    /// <summary>Edges inside it, row by row in the order in which the rows are worked.</summary>
+    public List<InnerEdge> Inner { get; } = [];
 
     public List<Stretch> Edge(Hand hand) => hand == Hand.Right ? _right : _left;
 

@@ -13,6 +13,12 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     private Manner _manner = new(null, null);
     private (Hand Hand, int Count, string Name)? _addLater;
     private Side _side = Side.RS;
+    private bool _inRounds;
+    private bool _afterRound;
+    private bool _goesOn;
+
+    /// <summary>Asked when the first row starts at an edge: does the yarn of what it stands on go on?</summary>
+    public Func<Hand, bool>? TakesYarn { get; set; }
 
     private int Size => result.Size;
 
@@ -31,16 +37,19 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         result.FoundationChains = chains;
     }
 
-    public void GoOnFrom(IReadOnlyList<Place> places, Side nextSide)
+    /// <summary>Goes on from rows, or from rounds: then what comes next may be either, on the same side.</summary>
+    public void GoOnFrom(IReadOnlyList<Place> places, Side lastSide, bool afterRound)
     {
         _places = places.ToList();
-        _side = nextSide;
+        _side = afterRound ? lastSide : Frame.Opposite(lastSide);
+        (_inRounds, _afterRound, _goesOn) = (afterRound, afterRound, true);
     }
 
     /// <summary>The row of picked-up stitches: it faces the right side and is the piece's first.</summary>
-    public void PickUp(string stitch, int count)
+    public void PickUp(string stitch, int count, bool around)
     {
         _plain = stitch;
+        _inRounds = around;
         MakeRow(Enumerable.Repeat(new Place(stitch), count).ToList());
     }
 
@@ -55,8 +64,8 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
         {
             case RowLine row: WorkRowLine(row); break;
             case RowsLine rows: WorkRowsLine(rows); break;
-            case Straight straight: WorkShape(straight.Rows[Size], []); break;
-            case Shape shape: CheckSpan(shape.Span); WorkShape(shape.Span.Count(Size), shape.Schedules); break;
+            case Straight straight: GoOnAs(straight); WorkShape(straight.Rows[Size], []); break;
+            case Shape shape: GoOnAs(shape); CheckSpan(shape.Span); WorkShape(shape.Span.Count(Size), shape.Schedules); break;
             case LeaveAtEdge leave: Leave(leave); break;
             case LeaveForLater later: HandsOf(later.Edge).ForEach(hand => LeaveForLater(hand, later.Stitches[Size])); break;
             case AddAtEdge add: Add(add); break;
@@ -77,9 +86,10 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             throw new UnclearException("a step at the end of the piece has no row after it");
     }
 
-    /// <summary>At a step what the next row has to begin with, else the last row: chains that are there for the next row are not in it.</summary>
-    private int Counted(Statement statement) =>
-        (statement is LeaveForLater ? Ahead() : statement is LeaveAtEdge or AddAtEdge || result.Rows.Count == 0 ? _places : result.Rows[^1].Places).Count(place => !place.IsSpace);
+    /// <summary>At a step what the next row meets, with what waits where it goes; else the last row: chains that are there for the next row are not in it.</summary>
+    private int Counted(Statement statement) => statement is LeaveForLater || statement is LeaveAtEdge or AddAtEdge || result.Rows.Count == 0
+        ? Ahead().Count(place => !place.IsSpace)
+        : result.Rows[^1].Places.Count(place => place.IsStitch);
 
     private static void CheckClaim(int claimed, int calculated)
     {
@@ -91,6 +101,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     {
         if (row.Number is { } number && number != NextRow)
             throw new UnworkableException(FormattableString.Invariant($"row {number} would be row {NextRow}"));
+        SetOut(row.IsRound, row.Side);
         if (row.Side is { } side && side != _side)
         {
             // Only a piece that stands on nothing may choose the side of its first row.
@@ -104,6 +115,7 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     private void WorkRowsLine(RowsLine rows)
     {
         CheckSpan(rows.Span);
+        SetOut(rows.IsRound, null);
         for (var i = rows.Span.Count(Size); i > 0; i--)
             WorkWords(rows.Words);
     }
@@ -131,6 +143,9 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             throw new UnworkableException("the row would turn where it begins");
         PileUp(work.LeftForLater);
         StepInRow(Frame.Opposite(Frame.StartOf(wordSide)), work.Left);
+        if (_inRounds && work.SlippedOver + work.Left + work.LeftForLater > 0)
+            throw new UnworkableException("a round has no edge to leave anything at");
+        result.Inner.AddRange((isMirrored ? Enumerable.Reverse(work.Inner) : work.Inner).Select(inner => inner with { Row = NextRow }));
         _plain = Opening.PlainStitch(words);
         MakeRow(Frame.InWorkingOrder(work.Made, wordSide));
     }
@@ -139,6 +154,14 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     {
         if (result.FoundationChains is null)
             return;
+        if (_inRounds)
+        {
+            // A ring is as many chains as the round has places; the chain that begins the round is made on top of it.
+            if (_chains is { } ring)
+                _places = Enumerable.Repeat(new Place(Place.Chain), ring).ToList();
+            result.FoundationChains = _places.Count;
+            return;
+        }
         if (_chains is not null && !first.IsPlainlyBegun)
             throw new UnclearException("no rule says how many places the chain has under such a first stitch");
         if (_chains is { } chains)
@@ -250,14 +273,19 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     {
         if (made.TrueForAll(place => place.IsSpace))
             throw new UnworkableException("the row has no stitch");
-        // The pile where the row starts is what the row before left there: this one starts at the turn.
-        if (WaitingAt(Hand.Right).Count == 0)
+        if (TakesYarn is { } takes && result.Rows.Count == 0)
+            result.Yarn = takes(Frame.StartOf(_side)) ? YarnAt.GoesOn : YarnAt.JoinedAnew;
+        if (_inRounds)
+            CheckNoStepAtRound();
+        // The pile where the row starts is what the row before left there: this one starts at the turn. A round has no row-ends.
+        if (!_inRounds && WaitingAt(Hand.Right).Count == 0)
             AddRowEnd(Hand.Right, made[0]);
-        if (WaitingAt(Hand.Left).Count == 0)
+        if (!_inRounds && WaitingAt(Hand.Left).Count == 0)
             AddRowEnd(Hand.Left, made[^1]);
-        result.Rows.Add(new RowResult(NextRow, _side, made));
+        result.Rows.Add(new RowResult(NextRow, _side, made, _inRounds));
         _places = made.ToList();
-        _side = Frame.Opposite(_side);
+        _side = _inRounds ? _side : Frame.Opposite(_side);
+        (_afterRound, _goesOn) = (_inRounds, true);
         if (_addLater is { } later)
         {
             _addLater = null;

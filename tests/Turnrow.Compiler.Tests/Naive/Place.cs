@@ -11,6 +11,9 @@ public readonly record struct Place(string Kind)
 
     public bool IsSpace => Kind == Space;
 
+    /// <summary>A chain is worked into, but nobody counts it before something is.</summary>
+    public bool IsStitch => Kind is not (Space or Chain);
+
     /// <summary>A decrease is a stitch of its base kind: `dc2tog` is a dc.</summary>
     public string BaseStitch => BaseOf(Kind);
 

@@ -18,6 +18,9 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size)
 
     public int LeftForLater { get; private set; }
 
+    /// <summary>What is held and bridged, in the order of the words.</summary>
+    public List<InnerEdge> Inner { get; } = [];
+
     private int Remaining => below.Count - _at;
 
     public void Work(IEnumerable<Word> words)
@@ -51,6 +54,8 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size)
             case Together together: TogetherOver(together.Stitch, together.Over); break;
             case ToCorner to: Many(NotBelowZero(BeforeCorner() - to.Remain[size]), () => OneInNext(to.Stitch)); break;
             case MarkCorner: Mark(); break;
+            case Hold hold: HoldNext(hold); break;
+            case Bridge bridge: BridgeOver(bridge); break;
             case Skip skip: Many(skip.Count[size], PassOne); break;
             case Space: _made.Add(new Place(Place.Space)); break;
             case SlipOver slip: SlipOverFirst(slip.Count[size]); break;
@@ -176,6 +181,18 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size)
         Many(count, () => TakeAny());
         (Left, LeftForLater) = forLater ? (0, count) : (count, 0);
         _ended = true;
+    }
+
+    private void HoldNext(Hold hold)
+    {
+        Many(hold.Count[size], PassOne);
+        Inner.Add(new InnerEdge(0, false, hold.Count[size], hold.Name));
+    }
+
+    private void BridgeOver(Bridge bridge)
+    {
+        Many(bridge.Count[size], () => Make(Place.Chain));
+        Inner.Add(new InnerEdge(0, true, bridge.Count[size], bridge.Name));
     }
 
     private void InEachPlace(InEach inEach)

@@ -100,9 +100,9 @@ public sealed class CornerMaker(ChoiceTape tape, string stitch)
         else if (sketch.PlainStitch is not null && tape.OneIn(2))
         {
             var rows = tape.Between(1, 3);
-            sketch.Statements.Add(new Straight(rows));
+            sketch.Statements.Add(new Straight(rows) { IsRound = sketch.InRounds });
             sketch.AddRows(_ => rows);
-            if (rows % 2 == 1)
+            if (rows % 2 == 1 && !sketch.InRounds)
                 Array.Reverse(_between);
         }
         else
@@ -153,6 +153,8 @@ public sealed class CornerMaker(ChoiceTape tape, string stitch)
     {
         sketch.Statements.Add(RowLineMaker.Line(tape, sketch, words));
         sketch.AddRows(_ => 1);
-        Array.Reverse(_between);
+        // A round is met again from where it began.
+        if (!sketch.InRounds)
+            Array.Reverse(_between);
     }
 }

@@ -77,6 +77,8 @@ public sealed class Nudge
         Inc inc => inc with { Count = N(inc.Count) },
         Dec dec => dec with { Count = N(dec.Count) },
         Together together => together with { Over = Math.Max(2, N(together.Over)) },
+        Hold hold => hold with { Count = N(hold.Count) },
+        Bridge bridge => bridge with { Count = N(bridge.Count) },
         Skip skip => new Skip(N(skip.Count)),
         Space space => new Space(N(space.Chains)),
         SlipOver slip => new SlipOver(N(slip.Count)),

@@ -14,6 +14,7 @@ public sealed class PatternMaker
     private readonly RowMaker _rows;
     private readonly ShapingMaker _shaping;
     private readonly PickUpMaker _pickUps;
+    private readonly RoundMaker _rounds;
     private readonly List<Sketch> _made = [];
 
     private PatternMaker(ChoiceTape tape)
@@ -27,6 +28,7 @@ public sealed class PatternMaker
         _rows = new RowMaker(tape, _stitches);
         _shaping = new ShapingMaker(tape, _rows);
         _pickUps = new PickUpMaker(tape, _stitches);
+        _rounds = new RoundMaker(tape, _rows, _stitches);
     }
 
     public static NaivePattern Make(ChoiceTape tape)
@@ -35,8 +37,7 @@ public sealed class PatternMaker
         maker.Foundation();
         for (var pieces = tape.Below(s_pieces.Length); pieces > 0; pieces--)
             maker.AnotherPiece();
-        var made = maker._made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements)).ToList();
-        return new NaivePattern(s_sizes[..maker._sizes], maker._turns, made);
+        return maker.Pattern;
     }
 
     private string NewName => s_pieces[_made.Count];
@@ -44,7 +45,7 @@ public sealed class PatternMaker
     private void AnotherPiece()
     {
         var from = _tape.Of<Sketch>(_made);
-        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp];
+        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across];
         if (!_tape.Of(kinds)(from) && !MirrorImage(_made[^1]))
             Foundation();
     }
@@ -61,9 +62,62 @@ public sealed class PatternMaker
             _rows.FirstRowOnChain(sketch);
             sketch.Start = OnChain(sketch, widths);
         }
+        else if (_tape.OneIn(4))
+            _rounds.Begin(sketch);
         else
             FirstRow(sketch);
         More(sketch);
+    }
+
+    private NaivePattern Pattern =>
+        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements)).ToList());
+
+    /// <summary>One or two of the edges inside a piece, each of them once.</summary>
+    private bool PickUpInside(Sketch from)
+    {
+        if (from.Inner.Count == 0)
+            return false;
+        var count = _tape.Between(1, Math.Min(2, from.Inner.Count));
+        var first = _tape.Below(from.Inner.Count - count + 1);
+        var start = new PickedUpInside(from.Name, from.Inner.GetRange(first, count), _tape.Of<string>(_stitches), _tape.OneIn(2));
+        var worked = NaiveWorker.Work(Pattern);
+        var counts = Enumerable.Range(0, _sizes)
+            .Select(size => worked.Of(from.Name, size).Inner.Where(inner => start.Names.Contains(inner.Name)).Sum(inner => inner.Count)).ToArray();
+        if (!worked.IsValid || counts.Min() < 2)
+            return false;
+        from.Inner.RemoveRange(first, count);
+        var piece = new Sketch(NewName, start, _sizes) { Widths = counts, Begun = counts, FirstSide = start.Around ? null : Side.RS, InRounds = start.Around };
+        _made.Add(piece);
+        piece.AddRows(_ => 1);
+        piece.PlainStitch = start.Stitch;
+        More(piece);
+        return true;
+    }
+
+    /// <summary>The piece and one beside it, if they face alike in all sizes and nothing goes on from either.</summary>
+    private bool Across(Sketch one)
+    {
+        var other = _tape.Of<Sketch>(_made);
+        if (one == other || !CanTake(one, Hand.Right, one.Widths) || !CanTake(other, Hand.Left, other.Widths)
+            || one.Taken[1] is not null || other.Taken[0] is not null)
+            return false;
+        var worked = NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, new AcrossOf([one.Name, other.Name]), [])] });
+        if (!worked.IsValid)
+            return false;
+        foreach (var part in (Sketch[])[one, other])
+        {
+            part.Taken[0] = part.Taken[1] = [.. part.Widths];
+            part.CanBeMirrored &= part.Counterpart is not null;
+        }
+        var sketch = new Sketch(NewName, new AcrossOf([one.Name, other.Name]), _sizes)
+        {
+            Widths = one.Widths.Select((width, size) => width + other.Widths[size]).ToArray(),
+        };
+        _made.Add(sketch);
+        _shaping.NameEdges(sketch);
+        _rows.PlainRow(sketch);
+        More(sketch);
+        return true;
     }
 
     /// <summary>The chains for the widths under the first row's rule, written in place of the stitches.</summary>
@@ -98,7 +152,9 @@ public sealed class PatternMaker
         var part = new Sketch(NewName, new PartOf(from.Name, new Sized(counts), hand), _sizes) { Widths = [.. counts] };
         _made.Add(part);
         _shaping.NameEdges(part);
-        _rows.AnyRow(part);
+        // What comes after rounds goes on, unless it is a row that goes back; here it does not, since the yarn may be there.
+        if (!from.InRounds || !_tape.OneIn(2) || !_rounds.Begin(part))
+            _rows.AnyRow(part);
         More(part);
         return true;
     }
@@ -152,6 +208,18 @@ public sealed class PatternMaker
                     return false;
                 along.CanBeMirrored = false;
                 return true;
+            case PickedUpInside inside:
+                BaseOf(inside.Piece).CanBeMirrored = false;
+                return true;
+            case AcrossOf across:
+                var bases = across.Pieces.Select(BaseOf).ToList();
+                if (bases.Exists(b => across.Pieces.Contains(b.Name) || !CanTake(b, Hand.Right, b.Widths) || !CanTake(b, Hand.Left, b.Widths)))
+                    return false;
+                foreach (var b in bases)
+                {
+                    b.Taken[0] = b.Taken[1] = [.. b.Widths];
+                }
+                return true;
             default:
                 return true;
         }
@@ -175,8 +243,14 @@ public sealed class PatternMaker
     {
         for (var lines = _tape.Below(6); lines > 0 && sketch.Rows.Max() < 20; lines--)
         {
-            switch (_tape.Below(4))
+            if (sketch.InRounds)
             {
+                _rounds.Another(sketch);
+                continue;
+            }
+            switch (_tape.Below(5))
+            {
+                case 4 when _rounds.Begin(sketch): break;
                 case 0: _rows.AnyRow(sketch); break;
                 case 1 when sketch.StandsOnStitches: _rows.PlainRows(sketch); break;
                 default: _shaping.Any(sketch); break;

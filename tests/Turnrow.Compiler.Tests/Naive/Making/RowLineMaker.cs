@@ -9,7 +9,7 @@ public static class RowLineMaker
         var how = isSame ? tape.Below(3) : 0;
         int? number = how > 0 ? sketch.Rows[0] + 1 : null;
         Side? side = how == 2 ? SideOf(sketch) : null;
-        return new RowLine(words, number, side);
+        return new RowLine(words, number, side) { IsRound = sketch.InRounds };
     }
 
     private static Side? SideOf(Sketch sketch) => sketch.FirstSide is { } first

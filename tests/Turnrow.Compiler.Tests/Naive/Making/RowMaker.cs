@@ -16,7 +16,16 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         Func<Sketch, bool>[] kinds =
         [
             PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Fewer, Mixed, Mesh, Corners, Buttonholes, Bobbles,
+            Held,
         ];
+        if (!tape.Of(kinds)(sketch))
+            PlainRow(sketch);
+    }
+
+    /// <summary>A round over what the sketch stands on.</summary>
+    public void AnyRound(Sketch sketch)
+    {
+        Func<Sketch, bool>[] kinds = [PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Held, Corners];
         if (!tape.Of(kinds)(sketch))
             PlainRow(sketch);
     }
@@ -44,7 +53,7 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         var stitch = Stitch();
         var rows = tape.Sizes(sketch.Sizes, 2, _ => 5);
         var span = RowSpan.Between(sketch.For(s => sketch.Rows[s] + 1), sketch.For(s => sketch.Rows[s] + rows[s]));
-        sketch.Statements.Add(new RowsLine(span, [new Across(stitch)]));
+        sketch.Statements.Add(new RowsLine(span, [new Across(stitch)]) { IsRound = sketch.InRounds });
         sketch.AddRows(size => rows[size]);
         (sketch.Ground, sketch.PlainStitch) = (Ground.Plain, stitch);
     }
@@ -184,6 +193,37 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         return sketch.Narrowest >= 5 && sketch.Widest < Widest && Put(
             sketch, sketch.For(size => sketch.Widths[size] + times[size]), null,
             new SpreadOver(stitch, [new Into(3, stitch, Target.Next), new Together(stitch, 2)], 3, new Sized(times), null));
+    }
+
+    /// <summary>Stitches held, often with a bridge over them, once or twice.</summary>
+    private bool Held(Sketch sketch)
+    {
+        var stitch = Stitch();
+        var times = tape.Between(1, 2);
+        if (sketch.Narrowest < 6 * times || (!sketch.InRounds && sketch.Rows.Min() == 0))
+            return false;
+        var words = new List<Word>();
+        var widths = sketch.Widths.ToArray();
+        for (var time = 0; time < times; time++)
+        {
+            var held = tape.Sizes(sketch.Sizes, 1, size => sketch.Widths[size] / (2 * times) - 1);
+            words.Add(new Each(stitch, tape.Between(1, 2)));
+            words.Add(new Hold(new Sized(held), Named(sketch, "held")));
+            var bridge = tape.OneIn(4) ? new int[sketch.Sizes] : tape.Sizes(sketch.Sizes, 1, _ => 6);
+            if (bridge.Max() > 0)
+                words.Add(new Bridge(new Sized(bridge), tape.OneIn(3) ? null : Named(sketch, "under")));
+            for (var size = 0; size < widths.Length; size++)
+                widths[size] += bridge[size] - held[size];
+        }
+        words.Add(new Across(stitch));
+        return Put(sketch, widths, stitch, [.. words]);
+    }
+
+    private static string Named(Sketch sketch, string sort)
+    {
+        var name = $"{sort}-{(char)('a' + sketch.InnerUsed++)}";
+        sketch.Inner.Add(name);
+        return name;
     }
 
     private bool Corners(Sketch sketch) => sketch.Widest < Widest && new CornerMaker(tape, Stitch()).Passage(sketch);

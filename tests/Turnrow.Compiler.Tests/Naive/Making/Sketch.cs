@@ -57,6 +57,14 @@ public sealed class Sketch
     /// <summary>The side of row 1, where it is the same in all sizes.</summary>
     public Side? FirstSide { get; set; }
 
+    /// <summary>True once the last row is a round.</summary>
+    public bool InRounds { get; set; }
+
+    /// <summary>Names of stitches held and of bridges that nothing is picked up along yet.</summary>
+    public List<string> Inner { get; init; } = [];
+
+    public int InnerUsed { get; set; }
+
     public bool CanBeMirrored { get; set; } = true;
 
     /// <summary>Which rows reach an edge then depends on the hook, so nothing is picked up along it.</summary>
@@ -79,6 +87,13 @@ public sealed class Sketch
         for (var size = 0; size < Sizes; size++)
         {
             Rows[size] += rows(size);
+            // Rows on both sides of a tube lie along no one edge.
+            if (InRounds)
+            {
+                _marks[2 * size].Add(new EdgeMark(true, Names[0]));
+                _marks[2 * size + 1].Add(new EdgeMark(true, Names[1]));
+                continue;
+            }
             foreach (var hand in new[] { Hand.Right, Hand.Left })
                 _marks[2 * size + (int)hand].AddRange(Enumerable.Repeat(new EdgeMark(false, Names[(int)hand]), rows(size)));
         }
@@ -117,6 +132,9 @@ public sealed class Sketch
             FirstSide = FirstSide,
             CanBeMirrored = false,
             HasShortRows = HasShortRows,
+            InRounds = InRounds,
+            Inner = [.. Inner],
+            InnerUsed = InnerUsed,
             Counterpart = Name,
         };
         for (var i = 0; i < _marks.Length; i++)

@@ -1,0 +1,67 @@
+namespace Turnrow.Compiler.Tests.Naive.Making;
+
+/// <summary>Makes up rounds: into them, on in them, and out of them again into rows that go on or back.</summary>
+public sealed class RoundMaker(ChoiceTape tape, RowMaker rows, IReadOnlyList<string> stitches)
+{
+    /// <summary>Goes over into rounds; false if the sketch stands on spaces, which a round meets otherwise than a row.</summary>
+    public bool Begin(Sketch sketch)
+    {
+        if (!sketch.StandsOnStitches)
+            return false;
+        sketch.InRounds = true;
+        sketch.FirstSide = null;
+        rows.AnyRound(sketch);
+        return true;
+    }
+
+    /// <summary>One more line of a sketch that is in rounds.</summary>
+    public void Another(Sketch sketch)
+    {
+        Action<Sketch>[] kinds = [rows.AnyRound, rows.PlainRows, Straight, Shape, OutOfRounds];
+        tape.Of(kinds)(sketch);
+    }
+
+    private void OutOfRounds(Sketch sketch)
+    {
+        var stitch = tape.Of(stitches);
+        sketch.InRounds = false;
+        sketch.Statements.Add(new RowLine([new Across(stitch)], null, tape.Of<Side?>(null, Side.RS, Side.WS)));
+        sketch.AddRows(_ => 1);
+        (sketch.Ground, sketch.PlainStitch) = (Ground.Plain, stitch);
+    }
+
+    private void MakePlain(Sketch sketch)
+    {
+        if (sketch.PlainStitch is null)
+            rows.PlainRow(sketch);
+    }
+
+    private void Straight(Sketch sketch)
+    {
+        MakePlain(sketch);
+        var count = tape.Sizes(sketch.Sizes, 1, _ => 4);
+        sketch.Statements.Add(new Straight(new Sized(count)) { IsRound = true });
+        sketch.AddRows(size => count[size]);
+    }
+
+    /// <summary>Shaped on one or both sides of where the round begins.</summary>
+    private void Shape(Sketch sketch)
+    {
+        MakePlain(sketch);
+        var edge = tape.Of(EdgeRef.Both, EdgeRef.Right, EdgeRef.Left);
+        var (every, times) = (tape.Between(1, 3), tape.Between(1, 3));
+        var increase = tape.OneIn(2);
+        var edges = edge == EdgeRef.Both ? 2 : 1;
+        if (sketch.Manner.Way == Way.SlippingOver || sketch.Narrowest < 6 || (!increase && sketch.Narrowest < edges * (2 * times + 6)))
+        {
+            Straight(sketch);
+            return;
+        }
+        var count = every * times + tape.Below(2);
+        var schedule = new Schedule(increase, 1, edge, [new Leg(every, times)]);
+        sketch.Statements.Add(new Shape(RowSpan.Of(count), [schedule]) { IsRound = true });
+        var by = (increase ? 1 : -1) * edges * times;
+        sketch.Widths = sketch.Widths.Select(width => width + by).ToArray();
+        sketch.AddRows(_ => count);
+    }
+}
