@@ -218,6 +218,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     {
         if (book.Bind(mirror.Piece) is not { } original)
         {
+            piece.NamesInDoubt = true;
             piece.Doubt(true);
             return;
         }

@@ -119,7 +119,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
             if (_tree.Lines[definition].Statement is CountStatement { Of: not CountOf.Number } count && IsChanged(l => IsGaugeFor(count, l))) return false;
         }
 
-        if (_tree.Lines[line].Statement is PieceStatement { Origin: PickUpOriginSyntax or NamedPartOriginSyntax or MirrorOriginSyntax } && words.PieceOf(word) is { } piece && piece != line)
+        if (_tree.Lines[line].Statement is PieceStatement { Origin: PickUpOriginSyntax or NamedPartOriginSyntax or MirrorOriginSyntax or AcrossOriginSyntax } && words.PieceOf(word) is { } piece && piece != line)
             return PieceKnown(piece);
         return !words.IsEdgeOf(line, word) || !words.LinesOfPiece(line).Any(other => changed.Contains(other) && (_mayOpenPiece || _tree.Lines[other].Statement is EdgeNameStatement));
     }
