@@ -48,7 +48,9 @@ internal sealed partial class RowSentence
         if (Accept("[")) return Repeat();
         if (Accept("(")) return Group();
         if (Accept("turn")) return new Turn();
-        if (Accept("ch")) return new MakeChains(Count());
+        if (Accept("ch")) return Chains();
+        if (Accept("join")) return Join();
+        if (Accept("do")) return NoJoin();
         if (Accept("skip") || Accept("miss")) return Skip();
         if (Accept("leave")) return Leave();
         if (Accept("the")) return Over();
@@ -75,6 +77,27 @@ internal sealed partial class RowSentence
         if (_stitches.Find(word) is { } stitch) return new WorkInto(each, stitch, In());
         if (_stitches.FindTogether(word) is { } together) return Together(together.Stitch, together.Over);
         throw new Misread($"`{word}` is nothing to do");
+    }
+
+    private Step Chains()
+    {
+        var count = Count();
+        if (Accept("for")) return new BridgeOver(count, Rest());
+        if (!Accept("over")) return new MakeChains(count);
+        foreach (var word in new[] { "the", "gap" }) Expect(word);
+        return new BridgeOver(count, null);
+    }
+
+    private JoinRound Join()
+    {
+        foreach (var word in new[] { "with", "sl", "st", "in" }) Expect(word);
+        return new JoinRound(Rest());
+    }
+
+    private JoinRound NoJoin()
+    {
+        foreach (var word in new[] { "not", "join" }) Expect(word);
+        return new JoinRound((string?)null);
     }
 
     private RepeatSteps Repeat()

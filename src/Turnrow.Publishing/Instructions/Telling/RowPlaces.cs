@@ -24,6 +24,9 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
 {
     private PlaceCursor _cursor = new(below);
 
+    /// <summary>True if the row below is a round: the chain that it began with is no turning chain.</summary>
+    public bool IsOverRound { get; init; }
+
     /// <summary>Places not yet reached.</summary>
     public int Remaining => _cursor.Remaining;
 
@@ -69,6 +72,9 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
         var ahead = _cursor;
         return Named(ref ahead, count);
     }
+
+    /// <summary>What the place ahead is called where the hook is in it already: the top of a chain is a stitch of no kind.</summary>
+    public PlaceName NameOfSame() => TopAt(0) is null ? NameOf(1) : PlaceName.AnyStitch;
 
     /// <summary>The name of all places from so many ahead on.</summary>
     public PlaceName NameOfFrom(int offset)
@@ -206,6 +212,8 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     {
         if (!IsTop(place)) return null;
         var beginning = place.Kind == PlaceKind.SkippedChains;
+        if (IsOverRound && openingBelow is { Counts: true } round)
+            return new ChainTop(false, round.Space > 0 ? round.Chains - round.Space : 0, round.Chains) { OfRound = true };
         if (openingBelow is not { Space: > 0, Counts: true } longer) return new ChainTop(beginning, 0, 0);
         var chains = beginning ? longer.FirstStitchIn - 1 : longer.Chains;
         return new ChainTop(beginning, chains - longer.Space, chains);
