@@ -85,6 +85,7 @@ public static class CompilerDiagnostics
         StepInRound.Kind,
         HoldInBracket.Kind,
         AcrossSides.Kind,
+        HoldAtEdge.Kind,
         PartBothEdges.Kind,
         PartTooWide.Kind,
         PartOverlap.Kind,

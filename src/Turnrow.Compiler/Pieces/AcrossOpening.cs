@@ -61,7 +61,7 @@ internal sealed class AcrossOpening(Context context, PieceBook book)
         }
 
         var across = new AcrossStart(parts, true);
-        builder.BeginAcross(across, hand => book.Find(across.First(hand).Base.Name)!.TakeYarn(size, across.First(hand), hand));
+        builder.BeginAcross(across, hand => book.Find(across.First(hand).Base.Name)!.TakeYarn(size, across.First(hand), hand, parts.Count == 1));
     }
 
     // What ends in rounds may go on either way; of the others all have to face alike.

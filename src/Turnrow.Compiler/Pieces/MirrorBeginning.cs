@@ -139,7 +139,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         }
 
         var turned = new AcrossStart(parts, true);
-        builder.BeginAcross(turned, hand => book.Find(turned.First(hand).Base.Name)!.TakeYarn(size, turned.First(hand), hand));
+        builder.BeginAcross(turned, hand => book.Find(turned.First(hand).Base.Name)!.TakeYarn(size, turned.First(hand), hand, parts.Count == 1));
     }
 
     private static void InDoubt(PieceBuilder builder, int count)

@@ -59,12 +59,18 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
 
     /// <summary>
     /// Lets a part take the yarn if it begins where the yarn hangs; true if it does, and goes on with it. After rounds it hangs where they are
-    /// joined, and that is at both edges.
+    /// joined, and that is at both edges; a round begun after rows is joined from their end to their beginning, all across.
     /// </summary>
-    public bool TakeYarn(int size, PartStart part, Hand startsAt)
+    /// <param name="size">The size.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="startsAt">The edge where its first row starts.</param>
+    /// <param name="alone">True if that row goes over this part alone.</param>
+    public bool TakeYarn(int size, PartStart part, Hand startsAt, bool alone = true)
     {
         var piece = Finished[size];
-        var atHook = startsAt == Hand.Right ? part.FromRight == 0 : part.FromLeft == 0;
+        var atStart = startsAt == Hand.Right ? part.FromRight == 0 : part.FromLeft == 0;
+        var isHookThere = piece.EndsInRounds || piece.HookAt == startsAt || (alone && part.FromRight + part.FromLeft == 0);
+        var atHook = atStart && isHookThere;
         var goesOn = atHook && !YarnTaken[size] && !piece.FastenedOff;
         YarnTaken[size] |= goesOn;
         return goesOn;

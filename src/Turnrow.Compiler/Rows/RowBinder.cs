@@ -21,7 +21,16 @@ internal sealed partial class RowBinder(Context context)
     {
         AddStitches(items);
         if (_stitches.Count == 0 && fabric is not null) _stitches.Add(fabric);
+        CheckEdges(items);
         return List(items, false);
+    }
+
+    // What is held or bridged lies between stitches. The words are kept as they are: how many stitches there are is not in doubt.
+    private void CheckEdges(IReadOnlyList<RowItemSyntax> items)
+    {
+        var worked = items.Where(static item => item is not (RemoveCornersItem or MarkCornerItem)).ToList();
+        if (worked is [HoldItem or BridgeItem, ..]) context.Findings.Add(HoldAtEdge.At(worked[0].Span, worked[0] is BridgeItem, false));
+        else if (worked is [.., HoldItem or BridgeItem]) context.Findings.Add(HoldAtEdge.At(worked[^1].Span, worked[^1] is BridgeItem, true));
     }
 
     // The row's stitches: a bare `inc` or `dec` means that one, if there is only one; a row that names none goes on with the fabric's.

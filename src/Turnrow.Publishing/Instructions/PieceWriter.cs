@@ -81,17 +81,19 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
     {
         foreach (var later in pattern.Pieces)
         {
-            if (size >= later.InSizes.Count || !GoesOn(later.InSizes[size].Start, piece.Name)) continue;
+            if (size >= later.InSizes.Count || !GoesOn(later.InSizes[size], piece.Name)) continue;
             var side = words.Side(later.InSizes[size].Rows is [{ RightSide: true }, ..]);
+            if (piece.EndsInRounds) return $"Do not fasten off: {Names.Title(later.Name)} goes on from where the last round is joined, with a {side} {(later.InSizes[size].Rows[0].IsRound ? "round" : "row")}.";
             return $"Do not fasten off: the yarn is at the {Wording.Hand(piece.HookAt)} edge, where {Names.Title(later.Name)} goes on with a {side} row.";
         }
 
         return "Fasten off.";
     }
 
-    private static bool GoesOn(PieceStart? start, string name) => start switch
+    private static bool GoesOn(Piece later, string name) => later.Start switch
     {
         PartStart { Joined: false } part => part.Base.Name == name,
+        AcrossStart { Joined: false } across => later.Rows.Count > 0 && across.First(later.Rows[0].StartsAt).Base.Name == name,
         PickUpStart { Joined: false, Walk: [var leg, ..] } => leg.Piece.Name == name,
         _ => false,
     };

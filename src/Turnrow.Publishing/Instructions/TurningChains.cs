@@ -34,11 +34,12 @@ internal sealed class TurningChains
         {
             foreach (var inSize in piece.InSizes)
             {
-                RowWork? last = null;
+                Row? last = null;
                 foreach (var row in inSize.Rows)
                 {
-                    if (row.Work is { } work && !ReferenceEquals(work, last)) chains.Take(work, row.IsRound);
-                    last = row.Work;
+                    // A round that comes after a row may be worked as a row was.
+                    if (row.Work is { } work && (!ReferenceEquals(work, last?.Work) || row.IsRound != last.IsRound)) chains.Take(work, row.IsRound);
+                    last = row;
                 }
             }
         }

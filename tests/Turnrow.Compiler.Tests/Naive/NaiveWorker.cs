@@ -75,8 +75,8 @@ public sealed class NaiveWorker
             if (!from.UsedPlaces.Add(place))
                 throw new UnworkableException("a stitch is used by two parts");
         }
-        // The next row starts where the hook is: at the end of a row, and where a round was joined, which is at both edges.
-        work.TakesYarn = hand => Takes(from, hand == Hand.Right ? firstPlace == 0 : firstPlace + count == last.Places.Count);
+        var isWhole = count == last.Places.Count;
+        work.TakesYarn = hand => Takes(from, (hand == Hand.Right ? firstPlace == 0 : firstPlace + count == last.Places.Count) && (isWhole || HangsAt(last, hand)));
         var places = last.Places.Skip(firstPlace).Take(count).ToList();
         // Cut off at a corner, a part has an edge there.
         if (firstPlace > 0)
@@ -85,6 +85,9 @@ public sealed class NaiveWorker
             places[^1] = places[^1] with { IsCorner = false };
         work.GoOnFrom(places, last.Side, last.IsRound);
     }
+
+    /// <summary>The hook is at the end of a row, and where a round was joined, which is at both edges.</summary>
+    private static bool HangsAt(RowResult last, Hand hand) => last.IsRound || last.End == hand;
 
     private static bool Takes(PieceResult from, bool isThere)
     {
@@ -157,7 +160,7 @@ public sealed class NaiveWorker
                 throw new UnworkableException("a stitch is used by two parts");
             places.AddRange(all);
         }
-        work.TakesYarn = hand => Takes(hand == Hand.Right ? parts[0] : parts[^1], true);
+        work.TakesYarn = hand => hand == Hand.Right ? Takes(parts[0], HangsAt(parts[0].Rows[^1], hand)) : Takes(parts[^1], HangsAt(parts[^1].Rows[^1], hand));
         work.GoOnFrom(places, last.Side, last.IsRound);
     }
 

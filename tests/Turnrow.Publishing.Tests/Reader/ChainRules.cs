@@ -32,6 +32,6 @@ internal sealed partial class ChainRules
         _rules[stitch] = rule;
     }
 
-    [GeneratedRegex(@"^At the beginning of a row of (?<stitch>\w+), ch (?<chains>\d+) (?:(?<counts>counts as 1 \k<stitch>)|does not count as a st)")]
+    [GeneratedRegex(@"^At the beginning of a (?:row|round) of (?<stitch>\w+), ch (?<chains>\d+) (?:(?<counts>counts as 1 \k<stitch>)|does not count as a st)")]
     private static partial Regex Note();
 }

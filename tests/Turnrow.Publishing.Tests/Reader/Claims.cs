@@ -12,16 +12,18 @@ internal sealed class Claims(IReadOnlyList<string> notes)
         foreach (var place in row.Made)
         {
             if (place.Seen == Seen.SlipStitch || (_withoutFirst && place.Seen is Seen.TurningChain or Seen.BeginningChain)) continue;
-            var key = place.Seen == Seen.Space ? $"ch-{place.Chains} sp" : place.Stitch;
+            var key = place.Seen == Seen.Space ? $"ch-{place.Chains} sp" : place.Seen == Seen.BridgeChain ? "ch" : place.Stitch;
             made[key] = made.GetValueOrDefault(key) + 1;
         }
 
         // Where kinds are not told apart, or not the same in all sizes, the sts are counted together.
         if (printed.ContainsKey("st"))
         {
-            var sts = made.Where(kind => !kind.Key.EndsWith("sp", StringComparison.Ordinal)).Sum(kind => kind.Value);
+            var sts = made.Where(kind => kind.Key != "ch" && !kind.Key.EndsWith("sp", StringComparison.Ordinal)).Sum(kind => kind.Value);
             var chains = _withChains ? row.Made.Where(place => place.Seen == Seen.Space).Sum(place => place.Chains) : 0;
+            var bridged = made.GetValueOrDefault("ch");
             made = new(StringComparer.Ordinal) { ["st"] = sts + chains };
+            if (bridged > 0) made["ch"] = bridged;
         }
 
         var said = new SortedDictionary<string, int>(printed.ToDictionary(), StringComparer.Ordinal);

@@ -14,6 +14,8 @@ internal static class EdgeMemory
         if (worked.Slipped > 0) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.LeftStitches, row.Number, worked.Slipped));
         if (added > 0) piece.AddToEdge(row.EndsAt, new EdgePart(Lies.AddedChain, row.Number, added));
         if (worked.Left > 0 && !isFirst) piece.AddToEdge(row.EndsAt, new EdgePart(Lies.LeftStitches, row.Number, worked.Left));
+        piece.Inner.AddRange(worked.Inner.Select(inner => inner with { Row = row.Number }));
+        if (row.IsRound) return;
         var startsAtTurn = piece.Waiting[(int)row.StartsAt].Count > 0;
         piece.Waiting[(int)row.EndsAt] = worked.Waiting;
         // A row that starts where one turned, or turns itself, does not reach that edge.
@@ -24,6 +26,11 @@ internal static class EdgeMemory
     /// <summary>The stitches of an earlier piece that a part stands on are there only once.</summary>
     public static void Take(ReadPiece piece, Ground ground, WorkedRow worked, bool rightSide)
     {
+        foreach (var over in piece.Over)
+        {
+            if (!Enumerable.Range(0, over.Rows[^1].Made.Count).All(over.Taken.Add)) throw new Misread($"a st of {over.Title} is worked into that an earlier piece stands on");
+        }
+
         if (piece.StandsOn is not { } on) return;
         var count = on.Base.Rows[^1].Made.Count;
         for (var i = Math.Max(ground.JoinedAt, 0); i < worked.Reached; i++)

@@ -21,7 +21,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         if (start.Success)
         {
             along = text[..start.Index];
-            if (start.Groups["end"].Success && start.Groups["end"].Value == "right" != rightSide) throw new Misread("she would go from left to right");
+            if (start.Groups["end"].Success && start.Groups["end"].Value == "right" != (rightSide != text.StartsWith("the other side of the ch", StringComparison.Ordinal))) throw new Misread("she would go from left to right");
             if (start.Groups["most"].Success && start.Groups["most"].Value != FirstAtStep(along)) throw new Misread($"the first that she meets is not the {start.Groups["most"].Value}");
         }
 
@@ -47,6 +47,8 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
 
         if (AtStep().Match(text) is { Success: true } step) return Step(Piece(step), step.Groups["edge"].Value, step.Groups["what"].Value, step.Groups["row"]);
         if (Open().Match(text) is { Success: true } open) return Between(Piece(open));
+        if (Held().Match(text) is { Success: true } held) return Inside(Piece(held), held.Groups["name"].Value, false);
+        if (Bridge().Match(text) is { Success: true } bridge) return Inside(Piece(bridge), bridge.Groups["name"].Value, true);
         if (LastRow().Match(text) is { Success: true } last) return Top(Piece(last));
         if (Beginning().Match(text) is { Success: true } beginning) return Foot(Piece(beginning));
         throw new Misread($"`{text}` is no edge to go along");
@@ -100,6 +102,15 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         return [.. Enumerable.Repeat(new Place(Seen.Chain), piece.FoundationStitches ?? throw new Misread($"{piece.Title} has no foundation"))];
     }
 
+    // Round a gap she goes along what is held from right to left, and along the bridge from left to right.
+    private List<Place> Inside(ReadPiece piece, string name, bool bridge)
+    {
+        var found = piece.Inner.FindAll(inner => inner.IsBridge == bridge && inner.Name == name);
+        if (found.Count != 1) throw new Misread($"{piece.Title} has {found.Count} such places");
+        walked.Add($"{piece.Title}, {(bridge ? "bridge" : "held")} {found[0].Count} for {name}");
+        return [.. Enumerable.Repeat(bridge ? new Place(Seen.Chain) : new Place(Seen.Stitch, "?"), found[0].Count)];
+    }
+
     private static Side Called(string edge) => edge == "right" ? Side.Right : Side.Left;
 
     private static int RowOf(ReadPiece piece, string words)
@@ -118,7 +129,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     [GeneratedRegex($@"^the {Edge}, in the end of (?<from>{Row})(?:; work along the edge from there (?<way>up|back) to (?<to>{Row}))?\.$")]
     private static partial Regex InTheEndOf();
 
-    [GeneratedRegex(@", in (?:the one nearest the (?<end>right|left) edge|the (?<most>outermost|innermost) of them|its first (?:st|ch) at the (?<end>right|left) edge)\.$")]
+    [GeneratedRegex(@", in (?:the one nearest the (?<end>right|left) edge|the (?<most>outermost|innermost) of them|its first (?:st|ch) at the (?<end>right|left) edge|the one at their (?<end>right|left) end|the ch at its (?<end>right|left) end)\.$")]
     private static partial Regex FirstOfThem();
 
     [GeneratedRegex($@"^the {Edge} (?:from|at) (?<from>{Row})(?: (?<way>up|back) to (?<to>{Row}))?$")]
@@ -129,6 +140,12 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
 
     [GeneratedRegex(@"^the sts left unworked in the last row of (?<piece>.+)$")]
     private static partial Regex Open();
+
+    [GeneratedRegex(@"^the sts of (?<piece>.+) held for (?<name>.+)$")]
+    private static partial Regex Held();
+
+    [GeneratedRegex(@"^the other side of the ch for (?<name>.+) of (?<piece>.+)$")]
+    private static partial Regex Bridge();
 
     [GeneratedRegex(@"^the last row of (?<piece>.+)$")]
     private static partial Regex LastRow();

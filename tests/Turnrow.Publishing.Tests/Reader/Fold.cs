@@ -48,19 +48,19 @@ internal static partial class Fold
 
     private static int Int(Match match, string group) => Number.Of(match.Groups[group].Value);
 
-    private const string Rest = @"(?:, then (?:Row (?<row>\d+)|the (?<some>first)(?: (?<m>\d+))? of them) once more)?";
+    private const string Rest = @"(?:, then (?:(?:Row|Round) (?<row>\d+)|the (?<some>first)(?: (?<m>\d+))? of them) once more)?";
 
-    private const string Tail = @"(?:; \d+ [a-z ]+ (?:more|fewer) (?:each row|every \d+ rows))?\.$";
+    private const string Tail = @"(?:; \d+ [a-z ]+ (?:more|fewer) (?:each (?:row|round)|every \d+ (?:rows|rounds)))?\.$";
 
-    [GeneratedRegex($@"^Repeat Row (?<row>\d+){Tail}")]
+    [GeneratedRegex($@"^Repeat (?:Row|Round) (?<row>\d+){Tail}")]
     private static partial Regex OneRow();
 
-    [GeneratedRegex($@"^Repeat Rows (?<a>\d+)-(?<b>\d+) in order, (?<times>\d+) times?{Rest}{Tail}")]
+    [GeneratedRegex($@"^Repeat (?:Rows|Rounds) (?<a>\d+)-(?<b>\d+) in order, (?<times>\d+) times?{Rest}{Tail}")]
     private static partial Regex InOrder();
 
-    [GeneratedRegex($@"^Repeat the last (?:(?<n>\d+) rows|row) (?:(?<times>\d+) more times?|once more){Rest}{Tail}")]
+    [GeneratedRegex($@"^Repeat the last (?:(?<n>\d+) (?:rows|rounds)|row|round) (?:(?<times>\d+) more times?|once more){Rest}{Tail}")]
     private static partial Regex LastRows();
 
-    [GeneratedRegex(@"; (?<n>\d+) [a-z ]+ (?<way>more|fewer) (?:each row|every (?<every>\d+) rows)\.$")]
+    [GeneratedRegex(@"; (?<n>\d+) [a-z ]+ (?<way>more|fewer) (?:each (?:row|round)|every (?<every>\d+) (?:rows|rounds))\.$")]
     private static partial Regex Gains();
 }

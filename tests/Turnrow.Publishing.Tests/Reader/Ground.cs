@@ -13,6 +13,9 @@ internal sealed class Ground(IEnumerable<Place> places)
     /// <summary>True if the row is begun by turning.</summary>
     public bool IsTurned { get; init; }
 
+    /// <summary>True if the row goes on from where the round before was joined: then it need not use that place.</summary>
+    public bool GoesOn { get; init; }
+
     /// <summary>The place where the yarn is joined; -1 for none.</summary>
     public int JoinedAt { get; init; } = -1;
 
@@ -33,6 +36,7 @@ internal sealed class Ground(IEnumerable<Place> places)
     {
         HangingChains = HangingChains,
         IsTurned = IsTurned,
+        GoesOn = GoesOn,
         JoinedAt = JoinedAt,
         BaseAt = BaseAt,
         Along = Along,

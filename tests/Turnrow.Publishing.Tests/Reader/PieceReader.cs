@@ -9,6 +9,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     private bool? _firstSide;
     private int _hanging;
     private int _added;
+    private bool _toRound;
 
     /// <summary>Does what a paragraph says; false if it says nothing that a maker does.</summary>
     public bool Read(string paragraph)
@@ -25,6 +26,10 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         else if (YarnStays().Match(paragraph) is { Success: true } stays) Stay(stays);
         else if (GoOn().Match(paragraph) is { Success: true } goOn) Part(goOn);
         else if (JoinPart().Match(paragraph) is { Success: true } join) Join(join);
+        else if (Ring().Match(paragraph) is { Success: true } ring) BeginRing(Number.Of(ring.Groups["n"].Value));
+        else if (paragraph == "Do not turn; join with sl st in the first st of the last row, and work in rounds from here.") JoinToRound();
+        else if (SideBySide().Match(paragraph) is { Success: true } sides) Lay(sides);
+        else if (YarnStaysAtJoin().Match(paragraph) is { Success: true } kept) StayAtJoin(kept);
         else if (NewChain().Match(paragraph) is { Success: true } newChain) NewYarn(newChain);
         else if (GoOnOver().Match(paragraph) is { Success: true } over) GoOnFromChain(over);
         else if (PickUp().Match(paragraph) is { Success: true } pickUp) Pick(pickUp);
@@ -49,6 +54,44 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         _first = new Ground(Enumerable.Repeat(new Place(Seen.Chain), chains)) { HangingChains = chains };
     }
 
+    private void BeginRing(int chains)
+    {
+        MustBegin();
+        piece.Foundation = chains;
+        piece.FoundationStitches = chains;
+        _firstSide = true;
+        _first = new Ground(Enumerable.Repeat(new Place(Seen.Chain), chains)) { JoinedAt = 0, GoesOn = true };
+    }
+
+    private void JoinToRound()
+    {
+        if (piece.Rows is not ([] or [.., { IsRound: false, RightSide: true }])) throw new Misread("only after a row with the right side facing is the end beside the beginning");
+        _toRound = true;
+    }
+
+    // "12 sts of Right front, 24 sts of Back and 12 sts of Left front": their right sides or their wrong sides face.
+    private void Lay(Match match)
+    {
+        MustBegin();
+        _firstSide = match.Groups["side"].Value == "RS";
+        foreach (var part in match.Groups["parts"].Value.Replace(" and ", ", ", StringComparison.Ordinal).Split(", "))
+        {
+            if (CountedPart().Match(part) is not { Success: true } counted) throw new Misread($"`{part}` is no piece with its sts");
+            var from = Earlier(counted.Groups["piece"].Value);
+            if (from.Rows[^1].Made.Count(place => place.Seen != Seen.SlipStitch) != Number.Of(counted.Groups["n"].Value)) throw new Misread($"the last row of {from.Title} has other sts");
+            piece.Over.Add(from);
+        }
+    }
+
+    private void StayAtJoin(Match match)
+    {
+        if (!piece.Rows[^1].IsRound) throw new Misread("the last row is no round");
+        piece.YarnGoesTo = match.Groups["piece"].Value;
+    }
+
+    private IEnumerable<Place> LaidSideBySide() => piece.Over.SelectMany(from => _firstSide == true ? from.Rows[^1].FromRight : from.Rows[^1].FromRight.Reverse())
+        .Where(place => place.Seen != Seen.SlipStitch).Select(place => place with { OfRound = false });
+
     private void FastenOff()
     {
         if (piece.IsFastenedOff || piece.Rows.Count == 0) throw new Misread("there is no yarn to cut");
@@ -66,6 +109,14 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         MustBegin();
         var from = Earlier(match.Groups["piece"].Value);
         TakeYarn(from);
+        if (match.Groups["round"].Success != from.Rows[^1].IsRound) throw new Misread($"the end of {from.Title} is no {(from.Rows[^1].IsRound ? "row" : "round")}");
+        if (piece.Over.Count > 0)
+        {
+            var goesOn = from.Rows[^1] is { IsRound: true } round && round.RightSide == _firstSide;
+            _first = new Ground(LaidSideBySide()) { IsTurned = !goesOn, GoesOn = goesOn, JoinedAt = goesOn ? 0 : -1 };
+            return;
+        }
+
         piece.StandsOn = (from, 0);
         _firstSide = !from.Rows[^1].RightSide;
         _first = new Ground(from.Rows[^1].Made.Reverse()) { IsTurned = true };
@@ -91,10 +142,20 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         MustBegin();
         var from = Earlier(match.Groups["piece"].Value);
         var facesRight = match.Groups["side"].Value == "RS";
+        if (piece.Over.Count > 0)
+        {
+            if (from != piece.Over[0] || facesRight != _firstSide || match.Groups["n"].Value != "first") throw new Misread("the row begins in the first st of the first piece");
+            piece.IsJoined = true;
+            _first = new Ground(LaidSideBySide()) { JoinedAt = 0 };
+            return;
+        }
+
         var places = facesRight ? from.Rows[^1].FromRight.ToList() : [.. from.Rows[^1].FromRight.Reverse()];
         var sts = Enumerable.Range(0, places.Count).Where(i => places[i].Counts).ToList();
         // She works from right to left as the side faces her: a right-side row from the right edge.
-        var countsAlong = match.Groups["edge"].Value == "right" == facesRight;
+        if (match.Groups["round"].Success != from.Rows[^1].IsRound) throw new Misread($"the end of {from.Title} is no {(from.Rows[^1].IsRound ? "row" : "round")}");
+        var fromRight = match.Groups["round"].Success ? !match.Groups["back"].Success : match.Groups["edge"].Value == "right";
+        var countsAlong = fromRight == facesRight;
         var number = match.Groups["n"].Value == "first" ? 1 : Number.Of(match.Groups["n"].Value);
         if (number > sts.Count) throw new Misread($"the last row has {sts.Count} sts");
         piece.StandsOn = (from, 0);
@@ -156,17 +217,21 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     {
         if (number != piece.Rows.Count + 1) throw new Misread($"after Row {piece.Rows.Count} comes Row {number}");
         if (piece.IsFastenedOff) throw new Misread("the yarn is cut");
-        var ground = Under(row);
+        var ground = Under(row, SideOf(row));
         if (piece.Rows.Count == 0 && _added > 0) AddBehindPart(ground, steps);
-        var side = piece.Rows.Count > 0 ? !piece.Rows[^1].RightSide : _firstSide ?? row.RightSide ?? throw new Misread("which side faces is not said");
+        var side = SideOf(row);
         if (row.RightSide is { } said && (row.From != row.To ? false : said != side)) throw new Misread($"the row is a {(side ? "RS" : "WS")} row");
         var worked = RowInHand.Work(ground, steps, rules, doubts);
-        var made = new ReadRow(number, side, worked.Made) { Shaped = Shaping.Of(steps, side) };
+        if (worked.IsJoined is null == row.IsRound) throw new Misread(row.IsRound ? "whether the round is joined is not said" : "a row is not joined to its beginning");
+        if (piece.Rows is [.., { IsRound: true, IsJoined: false }] && !ground.IsTurned) throw new Misread("the round before is not joined");
+        if (piece.Rows is [.., { IsRound: true, IsJoined: true }] && ground.IsTurned) throw new Misread("the work is turned where a round was joined");
+        var places = row.IsRound ? [.. worked.Made.Where(place => place.Seen != Seen.SlipStitch).Select(place => place.Seen == Seen.TurningChain ? place with { OfRound = true } : place)] : worked.Made;
+        var made = new ReadRow(number, side, places) { IsRound = row.IsRound, IsJoined = worked.IsJoined == true, Shaped = Shaping.Of(steps, side) };
         EdgeMemory.Keep(piece, made, worked, ground, _added, steps);
         if (number == 1) EdgeMemory.Take(piece, ground, worked, side);
         piece.Rows.Add(made);
         piece.Steps[number] = steps;
-        (_hanging, _added) = (0, 0);
+        (_hanging, _added, _toRound) = (0, 0, false);
     }
 
     // A length joined to a part lies between it and the sts that are left to others.
@@ -178,9 +243,21 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         ground.Places.InsertRange(at, Enumerable.Repeat(new Place(Seen.AddedChain), _added));
     }
 
-    private Ground Under(RowParagraph row)
+    // A round after rows is worked from the outside; what comes after rounds goes on, unless its side says that it goes back.
+    private bool SideOf(RowParagraph row)
+    {
+        if (piece.Rows is [.., var last]) return last.IsRound ? (row.IsRound ? last.RightSide : row.RightSide ?? last.RightSide) : row.IsRound || !last.RightSide;
+        if (piece is { StandsOn.Base: var from, IsJoined: false }) return from.Rows[^1].IsRound ? (row.IsRound || row.RightSide != false) : row.IsRound || !from.Rows[^1].RightSide;
+        return _firstSide ?? row.RightSide ?? throw new Misread("which side faces is not said");
+    }
+
+    private Ground Under(RowParagraph row, bool side)
     {
         var hint = row.Count is { Count: 1 } count ? count.Keys.Single() : null;
+        if (piece is { Rows: [], StandsOn.Base.Rows: [.., var base_], IsJoined: false } && (_toRound || (base_.IsRound && base_.RightSide == side)))
+            return new Ground(base_.Made) { JoinedAt = 0, GoesOn = true, Hint = hint };
+        if (piece.Rows is [.., var above] && (_toRound || (above.IsRound && above.RightSide == side)))
+            return new Ground(above.Made) { JoinedAt = 0, GoesOn = true, Hint = hint };
         if (piece.Rows.Count == 0) return (_first ?? throw new Misread("what the piece begins from is not said")).With(hint);
         // A length joined at the edge reaches over the sl sts there, which are left behind it.
         var below = piece.Rows[^1].Made.Reverse().ToLookup(place => place.Seen == Seen.SlipStitch);
@@ -197,6 +274,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         if (match.Groups["top"].Success) steps = Ending.In(match.Groups["top"].Value, steps);
         if (match.Groups["leave"].Success) steps.Add(new LeaveUnworked(null, true));
         if (match.Groups["over"].Success) steps.Add(new OverThoseLeft(match.Groups["n"].Success ? Number.Of(match.Groups["n"].Value) : 1));
+        if (match.Groups["open"].Success && !steps.OfType<JoinRound>().Any()) steps.Add(new JoinRound((string?)null));
         if (match.Groups["out"].Success) steps.Add(new DropMarkers(match.Groups["edge"].Success));
         return steps;
     }
@@ -226,19 +304,31 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^Ch (?<n>\d+)\.$")]
     private static partial Regex Chain();
 
+    [GeneratedRegex(@"^Ch (?<n>\d+), join with sl st in first ch to form a ring, without twisting the chain\.$")]
+    private static partial Regex Ring();
+
+    [GeneratedRegex(@"^Hold these pieces side by side with (?<side>RS|WS) facing and work over their last rows as one, in this order: (?<parts>.+)\.$")]
+    private static partial Regex SideBySide();
+
+    [GeneratedRegex(@"^(?<n>\d+) sts? of (?<piece>.+)$")]
+    private static partial Regex CountedPart();
+
+    [GeneratedRegex(@"^Do not fasten off: (?<piece>.+) goes on from where the last round is joined, with a (?<side>RS|WS) (?:row|round)\.$")]
+    private static partial Regex YarnStaysAtJoin();
+
     [GeneratedRegex(@"^Do not fasten off: the yarn is at the (?<edge>.+) edge, where (?<piece>.+) goes on(?: with a (?<side>RS|WS) row)?\.$")]
     private static partial Regex YarnStays();
 
-    [GeneratedRegex(@"^Go on from the last row of (?<piece>.+), with the same yarn\.$")]
+    [GeneratedRegex(@"^Go on from the last (?:row|(?<round>round)) of (?<piece>.+), with the same yarn\.$")]
     private static partial Regex GoOn();
 
-    [GeneratedRegex(@"^With (?<side>RS|WS) of (?<piece>.+) facing, join yarn with sl st in the (?<n>\w+) st of its last row, counted from its (?<edge>right|left) edge\.$")]
+    [GeneratedRegex(@"^With (?<side>RS|WS) of (?<piece>.+) facing, join yarn with sl st in the (?<n>\w+) st of its last (?:row, counted from its (?<edge>right|left) edge|(?<round>round)(?<back>, counted back from where that was joined)?)\.$")]
     private static partial Regex JoinPart();
 
     [GeneratedRegex(@"^With new yarn ch (?<n>\d+)\.$")]
     private static partial Regex NewChain();
 
-    [GeneratedRegex(@"^The row goes on, with (?<side>RS|WS) of (?<piece>.+) facing, in the (?<n>\w+) st of its last row, counted from its (?<edge>right|left) edge\.$")]
+    [GeneratedRegex(@"^The row goes on, with (?<side>RS|WS) of (?<piece>.+) facing, in the (?<n>\w+) st of its last (?:row, counted from its (?<edge>right|left) edge|(?<round>round)(?<back>, counted back from where that was joined)?)\.$")]
     private static partial Regex GoOnOver();
 
     [GeneratedRegex(@"^With (?<same>the same yarn and )?(?<side>RS|WS) facing, (?:join yarn with sl st at|go on along) (?<where>the .*? of (?<piece>.+?)(?:,.*| from .*| at .*)?\.)$")]
@@ -250,6 +340,6 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^Leave the yarn at the (?<yarn>.+) edge; at the (?<edge>.+) edge, join another length of yarn with sl st in (?<place>.+), ch (?<n>\d+), fasten off\.$")]
     private static partial Regex ChainElsewhere();
 
-    [GeneratedRegex(@"^As Row (?<row>\d+)(?:, ending in top of (?<top>turning|beginning) ch)?(?:; (?<over>the last (?:(?<n>\d+) sts|st) worked over (?:are those|is the one) left before))?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge)) out))?\.$")]
+    [GeneratedRegex(@"^As (?:Row|Round) (?<row>\d+)(?:, ending in top of (?<top>turning|beginning) ch)?(?:; (?<over>the last (?:(?<n>\d+) sts|st) worked over (?:are those|is the one) left before))?(?:; (?<open>do not join))?(?:; (?<leave>leave the sl sts unworked))?(?:[;,] (?<out>take the marker(?:s|(?<edge> at the edge)) out))?\.$")]
     private static partial Regex AsRow();
 }

@@ -24,6 +24,9 @@ internal enum Seen
     /// <summary>The gap under chains.</summary>
     Space,
 
+    /// <summary>A chain of a bridge over stitches that are held.</summary>
+    BridgeChain,
+
     /// <summary>A slip stitch worked to get over the stitches at the edge.</summary>
     SlipStitch,
 
@@ -41,6 +44,9 @@ internal sealed record Place(Seen Seen, string Stitch = "", int Chains = 0, int 
     /// <summary>True if a marker hangs in it.</summary>
     public bool IsMarked { get; init; }
 
+    /// <summary>True of the ch that a round began with.</summary>
+    public bool OfRound { get; init; }
+
     /// <summary>True if the count of a row takes it in.</summary>
     public bool Counts => Seen is Seen.Stitch or Seen.TurningChain or Seen.BeginningChain or Seen.ChainAndStitch;
 
@@ -57,6 +63,7 @@ internal sealed record Place(Seen Seen, string Stitch = "", int Chains = 0, int 
         Seen.SlipStitch => "sl st",
         Seen.AddedChain => "added ch",
         Seen.RowEnd => "row-end",
+        Seen.BridgeChain => "ch of a bridge",
         _ => "ch",
     };
 }

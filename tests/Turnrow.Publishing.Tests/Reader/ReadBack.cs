@@ -57,11 +57,13 @@ internal static class ReadBack
         {
             Same($"side of row {row.Number}", row.RightSide, worked.RightSide);
             Same($"hook after row {row.Number}", $"{row.EndsAt}", $"{worked.EndsAt}");
+            Same($"round or row {row.Number}", row.IsRound, worked.IsRound);
             Same($"count of row {row.Number}", row.Work!.Stitches, worked.Stitches);
             if (row.Plan is ShapedPlan plan && worked.Shaped is { } shaped) Same($"shaping of row {row.Number}", (plan.Right.Change, plan.Left.Change), shaped);
             Same($"places of row {row.Number}", Places(row.Work.Tops), string.Join(", ", worked.Made.Where(p => p.Seen != Seen.SlipStitch).Select(p => Name(p) + (p.IsMarked ? " marked" : ""))));
         }
 
+        Same("edges inside", string.Join(", ", piece.Inner.Select(s => $"row {s.FirstRow} {(s.Kind == StretchKind.BridgeChain ? "bridge" : "held")} {s.Count} {s.Name?.Replace('-', ' ')}")), string.Join(", ", made.Inner.Select(s => $"row {s.Row} {(s.IsBridge ? "bridge" : "held")} {s.Count} {s.Name}")));
         foreach (var side in new[] { Side.Right, Side.Left })
             Same($"{side} edge", string.Join(", ", piece.At(side == Side.Right ? Hand.Right : Hand.Left).Stretches.SelectMany(Parts)), string.Join(", ", made.Edge(side).Select(Part)));
     }
@@ -76,6 +78,11 @@ internal static class ReadBack
             case PartStart part:
                 same("base", Title(part.Base), made.StandsOn?.Base.Title);
                 same("joined anew", part.Joined, made.IsJoined);
+                break;
+            case AcrossStart across:
+                var parts = piece.Rows[0].RightSide ? across.Parts : across.Parts.Reverse();
+                same("bases", string.Join(", ", parts.Select(part => Title(part.Base))), string.Join(", ", made.Over.Select(part => part.Title)));
+                same("joined anew", across.Joined, made.IsJoined);
                 break;
             case PickUpStart pickUp:
                 same("joined anew", pickUp.Joined, made.IsJoined);
@@ -98,6 +105,8 @@ internal static class ReadBack
             StretchKind.Foundation => $"{title}, foundation",
             StretchKind.OpenStitches => $"{title}, open {stretch.Count}",
             StretchKind.LastRow => $"{title}, last row",
+            StretchKind.HeldStitches => $"{title}, held {stretch.Count} for {stretch.Name!.Replace('-', ' ')}",
+            StretchKind.BridgeChain => $"{title}, bridge {stretch.Count} for {stretch.Name!.Replace('-', ' ')}",
             StretchKind.AddedChain => $"{title}, {leg.Hand}, added {stretch.Count}",
             _ => $"{title}, {leg.Hand}, left {stretch.Count}",
         }];
@@ -126,9 +135,9 @@ internal static class ReadBack
         return string.Join(", ", names);
     }
 
-    private static string Name(Fabric.Places.Place place) => place.Kind == PlaceKind.Space ? $"ch-{place.Chains} sp" : place.Stitch!.Id;
+    private static string Name(Fabric.Places.Place place) => place.Kind == PlaceKind.Space ? $"ch-{place.Chains} sp" : place.Stitch?.Id ?? "ch";
 
-    private static string Name(Place place) => place.Seen == Seen.Space ? $"ch-{place.Chains} sp" : place.Stitch;
+    private static string Name(Place place) => place.Seen == Seen.Space ? $"ch-{place.Chains} sp" : place.Seen == Seen.BridgeChain ? "ch" : place.Stitch;
 
     private static void Seams(List<Seam> seams, IReadOnlyList<ReadSeam> read, List<string> found)
     {

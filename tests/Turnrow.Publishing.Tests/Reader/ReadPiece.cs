@@ -13,6 +13,11 @@ internal sealed record ReadRow(int Number, bool RightSide, IReadOnlyList<Place> 
     /// <summary>What its remarks say that it does at the right and the left edge: increases above 0; null where they do not tell which.</summary>
     public (int Right, int Left)? Shaped { get; init; }
 
+    public bool IsRound { get; init; }
+
+    /// <summary>False of a round whose end is left open.</summary>
+    public bool IsJoined { get; init; }
+
     /// <summary>A right-side row runs from the right edge to the left: there the hook is after it.</summary>
     public Side EndsAt => RightSide ? Side.Left : Side.Right;
 
@@ -34,6 +39,12 @@ internal enum Lies
 
 /// <summary>A part of an edge: the end of a row, or stitches or chains at a step.</summary>
 internal sealed record EdgePart(Lies Lies, int Row, int Count);
+
+/// <summary>Stitches held inside a row, or a bridge there.</summary>
+internal sealed record InnerPart(bool IsBridge, int Count, string? Name)
+{
+    public int Row { get; init; }
+}
 
 /// <summary>A piece as the maker made it.</summary>
 internal sealed class ReadPiece(string title)
@@ -61,6 +72,12 @@ internal sealed class ReadPiece(string title)
 
     public bool IsJoined { get; set; }
 
+    /// <summary>Of a row over several pieces: these, in the order in which the row meets them.</summary>
+    public List<ReadPiece> Over { get; } = [];
+
+    /// <summary>What is held and bridged in it, row by row.</summary>
+    public List<InnerPart> Inner { get; } = [];
+
     /// <summary>True once the yarn is cut.</summary>
     public bool IsFastenedOff { get; set; }
 
@@ -73,7 +90,7 @@ internal sealed class ReadPiece(string title)
     /// <summary>Stitches of the last row that a part stands on, from the right edge.</summary>
     public HashSet<int> Taken { get; } = [];
 
-    public Side HookAt => Rows[^1].EndsAt;
+    public Side HookAt => Rows[^1].IsRound ? Rows[^1].StartsAt : Rows[^1].EndsAt;
 
     public IReadOnlyList<EdgePart> Edge(Side side) => _edges[(int)side];
 

@@ -4,6 +4,7 @@ namespace Turnrow.Publishing.Tests.Reader;
 internal sealed class RowInHand
 {
     private readonly Ground _ground;
+    private readonly ChainRules _rules;
     private readonly List<Place> _made = [];
     private readonly RowBeginning _beginning;
     private readonly MarkersInHand _markers;
@@ -18,6 +19,7 @@ internal sealed class RowInHand
     private RowInHand(Ground ground, ChainRules rules, IReadOnlyList<Step> steps, List<string> doubts)
     {
         _ground = ground;
+        _rules = rules;
         _beginning = new RowBeginning(ground, rules, steps, doubts);
         _markers = new MarkersInHand(_made);
         if (ground.JoinedAt >= 0) (_at, _last) = (ground.JoinedAt + 1, ground.JoinedAt);
@@ -50,6 +52,11 @@ internal sealed class RowInHand
     private bool LeftSlipStitches { get; set; }
 
     private bool JoinedIsUsed { get; set; }
+
+    /// <summary>True once a round is joined, false once it is left open; null if nothing is said.</summary>
+    private bool? IsJoined { get; set; }
+
+    private List<InnerPart> Inner { get; } = [];
 
     private void Do(IReadOnlyList<Step> steps)
     {
@@ -99,6 +106,13 @@ internal sealed class RowInHand
             case OverThoseLeft over:
                 if (over.Count != Below.Count - _ground.Turn) throw new Misread("so many were not left before");
                 break;
+            case BridgeOver bridge:
+                _made.AddRange(Enumerable.Repeat(new Place(Seen.BridgeChain), bridge.Count));
+                Inner.Add(new InnerPart(true, bridge.Count, bridge.Name));
+                break;
+            case JoinRound join:
+                Join(join);
+                break;
             case PutMarker put:
                 _markers.Put(put);
                 break;
@@ -118,6 +132,8 @@ internal sealed class RowInHand
     private void Skip(SkipPlaces skip)
     {
         PassFirst(skip.Places);
+        ComeBack(skip.Places);
+        if (HeldFor(skip) is { } name) Inner.Add(new InnerPart(false, skip.Places.Count, name));
         // In a row of one stitch the first dc may be the ch that stands for it.
         if (skip.Places is { Where: Where.First, Count: 1 } && _at == 0 && Below[0] is { Seen: Seen.TurningChain or Seen.BeginningChain } only && skip.Places.Names[0].Word == only.Stitch) _at = 1;
         else foreach (var at in Reach(skip.Places)) Pass(at);
@@ -125,7 +141,7 @@ internal sealed class RowInHand
 
     private void Chain(MakeChains chains)
     {
-        if (_made.All(place => place.Seen == Seen.SlipStitch) && !_beginning.IsChained && !_beginning.IsSkipped && _at <= Math.Max(Slipped, _ground.JoinedAt + 1))
+        if (_made.All(place => place.Seen == Seen.SlipStitch) && !_beginning.IsChained && !_beginning.IsSkipped && _at <= Math.Max(Slipped + (_ground.GoesOn ? 1 : 0), _ground.JoinedAt + 1))
         {
             var opening = _beginning.Chained(chains);
             if (opening.Count > 0 && _made.Count > 0) _made.RemoveAt(_made.Count - 1);
@@ -149,7 +165,7 @@ internal sealed class RowInHand
 
     private void Slip(WorkInto slip)
     {
-        if (_made.Count > 0 || _at != 0 || slip.Places.Where != Where.First) throw new Misread("sl sts to get past sts are at the beginning of a row");
+        if (_made.Count > 0 || (_ground.GoesOn ? _at != 1 || slip.Places.Where != Where.Next : _at != 0 || slip.Places.Where != Where.First)) throw new Misread("sl sts to get past sts are at the beginning of a row");
         foreach (var at in Reach(slip.Places))
         {
             (_at, _last) = (at + 1, at);
@@ -226,6 +242,33 @@ internal sealed class RowInHand
         Used(at, group.MarkerBehind < 0);
     }
 
+    // `join with sl st in …`: in the first place that the round made.
+    private void Join(JoinRound join)
+    {
+        if (IsJoined is not null) throw new Misread("the round is joined, or left open, twice");
+        IsJoined = join.Place is not null;
+        if (join.Place is not { } place) return;
+        var first = _made.Find(p => p.Seen != Seen.SlipStitch) ?? throw new Misread("there is nothing to join to");
+        var called = first.Seen switch
+        {
+            Seen.TurningChain when first.Top == first.Chains && first.Chains > 0 => [$"top of ch-{first.Chains}"],
+            Seen.TurningChain when first.Top > 0 => [$"{first.Top}{(first.Top == 1 ? "st" : first.Top == 2 ? "nd" : first.Top == 3 ? "rd" : "th")} ch of ch-{first.Chains}"],
+            Seen.Space => [$"the ch-{first.Chains} sp at its beginning"],
+            Seen.Stitch => [$"first {_rules.Words.Called(first.Stitch)}", "first st"],
+            Seen.ChainAndStitch => ["first st"],
+            _ => Array.Empty<string>(),
+        };
+        if (!called.Contains(place)) throw new Misread($"it is joined in {place}, and begins with {first}");
+    }
+
+    // Where the ch of a round is no stitch, the st that the last round was joined in is still the first.
+    private void ComeBack(PlaceWords places)
+    {
+        if (_ground.GoesOn && places.Where == Where.First && _at == 1 && !JoinedIsUsed && _made.All(place => place.Seen == Seen.Space)) _at = 0;
+    }
+
+    private static string? HeldFor(Step skip) => skip.Remarks.Where(remark => remark.StartsWith("held for ", StringComparison.Ordinal)).Select(remark => remark["held for ".Length..]).FirstOrDefault();
+
     private void Pass(int at)
     {
         // The chain that the row opens with stands where the first stitch is passed over.
@@ -286,10 +329,10 @@ internal sealed class RowInHand
     private WorkedRow Finish()
     {
         if (_turns != (_ground.IsTurned ? 1 : 0)) throw new Misread(_ground.IsTurned ? "it does not say to turn" : "it says to turn where no row is to turn from");
-        if (_ground.JoinedAt >= 0 && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
+        if (_ground is { JoinedAt: >= 0, GoesOn: false } && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");
         if (End < Below.Count && !LeftSlipStitches && Left == 0 && _waiting.Count == 0) throw new Misread("what is to happen with the sl sts is not said");
-        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting };
+        return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Inner = Inner, IsJoined = IsJoined };
     }
 }
 
@@ -302,6 +345,12 @@ internal sealed class RowInHand
 /// <param name="Reached">Behind the last place of the row below that was used.</param>
 internal sealed record WorkedRow(IReadOnlyList<Place> Made, int Slipped, int Left, int SkippedChains, int PassedChains, int Reached)
 {
+    /// <summary>What is held and bridged in it.</summary>
+    public IReadOnlyList<InnerPart> Inner { get; init; } = [];
+
+    /// <summary>True if its end is joined to its beginning, false if it is left open; null if neither is said.</summary>
+    public bool? IsJoined { get; init; }
+
     /// <summary>What it leaves for a later row, in working order.</summary>
     public IReadOnlyList<Place> Waiting { get; init; } = [];
 }

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 namespace Turnrow.Publishing.Tests.Reader;
 
 /// <summary>A paragraph `**Row 3 (RS):** … [77 dc]` or `**Rows 3-20:** …`, cut into its parts.</summary>
+/// <param name="IsRound">True if it is called a round.</param>
 /// <param name="From">Its first row.</param>
 /// <param name="To">Its last row.</param>
 /// <param name="RightSide">The side that its heading names; null for none.</param>
@@ -10,7 +11,7 @@ namespace Turnrow.Publishing.Tests.Reader;
 /// <param name="Count">What stands in the square brackets; null for none.</param>
 /// <param name="InEachRow">True if the count is said of each of the rows.</param>
 internal sealed partial record RowParagraph(
-    int From, int To, bool? RightSide, string Text, IReadOnlyDictionary<string, int>? Count, bool InEachRow)
+    bool IsRound, int From, int To, bool? RightSide, string Text, IReadOnlyDictionary<string, int>? Count, bool InEachRow)
 {
     /// <summary>Null if the paragraph is no row.</summary>
     public static RowParagraph? Of(string paragraph, StitchWords stitches)
@@ -19,13 +20,14 @@ internal sealed partial record RowParagraph(
         var from = Number.Of(row.Groups["from"].Value);
         var to = row.Groups["to"].Success ? Number.Of(row.Groups["to"].Value) : from;
         var count = row.Groups["count"].Success ? row.Groups["count"].Value : null;
-        var inEach = count?.EndsWith(" in each row", StringComparison.Ordinal) == true;
+        var inEach = count is not null && InEach().IsMatch(count);
         return new RowParagraph(
+            row.Groups["round"].Success,
             from,
             to,
             row.Groups["side"].Success ? row.Groups["side"].Value == "RS" : null,
             row.Groups["text"].Value,
-            count is null ? null : Counts(inEach ? count[..^12] : count, stitches),
+            count is null ? null : Counts(inEach ? InEach().Replace(count, "") : count, stitches),
             inEach);
     }
 
@@ -35,7 +37,7 @@ internal sealed partial record RowParagraph(
         foreach (var one in text.Split(", "))
         {
             var words = one.Split(' ', 2);
-            var key = words[1] is "st" or "sts" ? "st" : words[1].EndsWith("sp", StringComparison.Ordinal) ? words[1] : words[1].EndsWith("sps", StringComparison.Ordinal) ? words[1][..^1]
+            var key = words[1] is "st" or "sts" ? "st" : words[1] is "ch" ? "ch" : words[1].EndsWith("sp", StringComparison.Ordinal) ? words[1] : words[1].EndsWith("sps", StringComparison.Ordinal) ? words[1][..^1]
                 : stitches.Find(words[1]) ?? throw new Misread($"the count speaks of `{words[1]}`");
             counts[key] = counts.GetValueOrDefault(key) + Number.Of(words[0]);
         }
@@ -43,6 +45,9 @@ internal sealed partial record RowParagraph(
         return counts;
     }
 
-    [GeneratedRegex(@"^\*\*Rows? (?<from>\d+)(?:-(?<to>\d+))?(?: \((?<side>RS|WS)\))?:\*\* (?<text>.*?)(?: \[(?<count>\d+ [^\[\]]*)\])?(?: Piece measures .*\.)?$")]
+    [GeneratedRegex(" in each (?:row|round)$")]
+    private static partial Regex InEach();
+
+    [GeneratedRegex(@"^\*\*(?:Row|(?<round>Round))s? (?<from>\d+)(?:-(?<to>\d+))?(?: \((?<side>RS|WS)\))?:\*\* (?<text>.*?)(?: \[(?<count>\d+ [^\[\]]*)\])?(?: Piece measures .*\.)?$")]
     private static partial Regex Row();
 }

@@ -32,7 +32,7 @@ internal sealed partial class RowSentence
         var names = new List<PlaceName>();
         do names.Add(Name());
         while (Accept("and"));
-        if (Accept("across")) return new PlaceWords(Where.Across, 0, names);
+        if (Accept("across") || Accept("around")) return new PlaceWords(Where.Across, 0, names);
         Expect("to");
         if (Accept("next")) return new PlaceWords(Where.ToNext, 1, [.. names, Name()]);
         if (Number.TryOf(Peek) is { } before)
@@ -131,10 +131,19 @@ internal sealed partial class RowSentence
     private PlaceWords TopOf()
     {
         Expect("of");
+        if (OfRound() is { } round) return new PlaceWords(Where.TopOf, 1, [round]);
         var word = Take();
         if (word is not ("turning" or "beginning")) throw new Misread($"`top of {word}` is no place");
         Expect("ch");
         return new PlaceWords(Where.TopOf, 1, [new PlaceName(word)]);
+    }
+
+    // `the round's ch-3`: the one that the round below began with.
+    private PlaceName? OfRound()
+    {
+        if (Peek != "the") return null;
+        foreach (var word in new[] { "the", "round's" }) Expect(word);
+        return new PlaceName("round", LengthOf(Take()));
     }
 
     private PlaceWords FromHook()
@@ -148,6 +157,7 @@ internal sealed partial class RowSentence
         }
 
         Expect("of");
+        if (OfRound() is { } round) return new PlaceWords(Where.ChainOf, count, [round]);
         var word = Take();
         if (word is not ("turning" or "beginning")) throw new Misread($"`{word} ch` is no chain that there can be");
         return new PlaceWords(Where.ChainOf, count, [new PlaceName(word, LengthOf(Take()))]);

@@ -48,7 +48,9 @@ internal sealed partial class RowSentence
         if (Accept("[")) return Repeat();
         if (Accept("(")) return Group();
         if (Accept("turn")) return new Turn();
-        if (Accept("ch")) return new MakeChains(Count());
+        if (Accept("ch")) return Chains();
+        if (Accept("join")) return Join();
+        if (Accept("do")) return NoJoin();
         if (Accept("skip") || Accept("miss")) return Skip();
         if (Accept("leave")) return Leave();
         if (Accept("the")) return Over();
@@ -89,6 +91,27 @@ internal sealed partial class RowSentence
         if (Peek != "in" || _at + 1 >= _words.Count || _words[_at + 1] != "this") return null;
         _at += 2;
         return new SpreadOver(count, stitch, 1, Name());
+    }
+
+    private Step Chains()
+    {
+        var count = Count();
+        if (Accept("for")) return new BridgeOver(count, Rest());
+        if (!Accept("over")) return new MakeChains(count);
+        foreach (var word in new[] { "the", "gap" }) Expect(word);
+        return new BridgeOver(count, null);
+    }
+
+    private JoinRound Join()
+    {
+        foreach (var word in new[] { "with", "sl", "st", "in" }) Expect(word);
+        return new JoinRound(Rest());
+    }
+
+    private JoinRound NoJoin()
+    {
+        foreach (var word in new[] { "not", "join" }) Expect(word);
+        return new JoinRound((string?)null);
     }
 
     private RepeatSteps Repeat()

@@ -26,7 +26,7 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
             case Where.Last:
                 return Last(words);
             case Where.Same:
-                if (last < 0 || !Fits(words.Names, last)) throw new Misread($"the same place is no {words.Names[0].Word}");
+                if (last < 0 || !IsSame(words.Names, last)) throw new Misread($"the same place is no {words.Names[0].Word}");
                 return [last];
             case Where.Across:
                 return Across(words.Names, end);
@@ -44,7 +44,7 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
             case Where.Marked:
                 return at < end && places[at].IsMarked ? [at] : throw new Misread("the marker is not in the next place");
             case Where.TopOf:
-                return [Top(words.Names[0], place => place.Top == place.Chains)];
+                return [Top(words.Names[0], place => place.Top == place.Chains && (words.Names[0].Chains == 0 || words.Names[0].Chains == place.Chains))];
             case Where.ChainOf:
                 return [Top(words.Names[0], place => place.Top == words.Count && place.Chains == words.Names[0].Chains)];
             default:
@@ -98,7 +98,7 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
         {
             if (Fits(names, i)) found.Add(i);
             else if (places[i].Seen == Seen.Stitch && names.All(name => name.Word == "sp")) continue;
-            else if (places[i].Seen is Seen.Stitch or Seen.Chain) throw new Misread($"a {places[i]} is among what is called `each {names[0].Word}`");
+            else if (places[i].Seen is Seen.Stitch or Seen.Chain or Seen.BridgeChain) throw new Misread($"a {places[i]} is among what is called `each {names[0].Word}`");
             else if (places[i].Seen != Seen.Space) break;
         }
 
@@ -172,6 +172,10 @@ internal sealed class Search(IReadOnlyList<Place> places, int at, int end, int l
 
     // Where sts are counted, the ch that stands for one is one.
     private bool IsSt(PlaceWords words, int i) => words is { Count: > 1, Names: [{ Word: "st" }] } && places[i].IsLikeAStitch;
+
+    // Where the hook is already, a ch that stands for a st may be called that.
+    private bool IsSame(IReadOnlyList<PlaceName> names, int i) => Fits(names, i)
+        || (places[i].Counts && names.Any(name => name.Word == "st" || name.Word == places[i].Stitch));
 
     private bool Fits(IReadOnlyList<PlaceName> names, int i) => names.Any(name => name.Fits(places[i]));
 }

@@ -57,6 +57,12 @@ internal sealed record OverThoseLeft(int Count) : Step;
 /// <summary>`28 sc evenly over these 42 row-ends`, `sc in this row-end`.</summary>
 internal sealed record SpreadOver(int Count, string Stitch, int Places, PlaceName Name) : Step;
 
+/// <summary>`ch 6 for left underarm`, `ch 6 over the gap`.</summary>
+internal sealed record BridgeOver(int Count, string? Name) : Step;
+
+/// <summary>`join with sl st in top of ch-3`, `in first dc`, `in the ch-1 sp at its beginning`; `do not join` (no place).</summary>
+internal sealed record JoinRound(string? Place) : Step;
+
 /// <summary>`then along the armhole edge of Back from Row 9 up to its last row`.</summary>
 internal sealed record GoAlong(string Edge) : Step;
 
@@ -97,11 +103,12 @@ internal sealed record PlaceName(string Word, int Chains = 0)
 {
     public bool Fits(Place place) => Word switch
     {
-        "st" => place.Seen is Seen.Stitch or Seen.Chain or Seen.AddedChain or Seen.ChainAndStitch,
-        "ch" => place.Seen is Seen.Chain or Seen.AddedChain,
+        "st" => place.Seen is Seen.Stitch or Seen.Chain or Seen.BridgeChain or Seen.AddedChain or Seen.ChainAndStitch,
+        "ch" => place.Seen is Seen.Chain or Seen.BridgeChain or Seen.AddedChain,
         "sp" => place.Seen == Seen.Space && (Chains == 0 || Chains == place.Chains),
         "row-end" => place.Seen == Seen.RowEnd,
-        "turning" => place.Seen == Seen.TurningChain,
+        "turning" => place is { Seen: Seen.TurningChain, OfRound: false },
+        "round" => place is { Seen: Seen.TurningChain, OfRound: true },
         "beginning" => place.Seen == Seen.BeginningChain,
         _ => place.Seen is Seen.Stitch or Seen.ChainAndStitch && place.Stitch == Word,
     };

@@ -16,6 +16,9 @@ internal sealed class StitchWords(bool uk)
         return at < 0 ? null : s_us[at];
     }
 
+    /// <summary>What the pattern calls a stitch of this US word.</summary>
+    public string Called(string us) => uk && Array.IndexOf(s_us, us) is >= 0 and var at ? s_uk[at] : us;
+
     /// <summary><c>dc3tog</c>: the stitch and how many are worked together.</summary>
     public (string Stitch, int Over)? FindTogether(string word)
     {

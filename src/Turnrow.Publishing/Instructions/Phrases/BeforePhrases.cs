@@ -12,11 +12,13 @@ internal sealed record MakeChain(Sized<int> Chains) : Phrase
 }
 
 /// <summary>An earlier piece is gone on with, by the yarn that is there.</summary>
-internal sealed record GoOnFrom(string Piece, bool IsRound) : Phrase
+/// <param name="Piece">The piece.</param>
+/// <param name="OfRounds">True if it ends in rounds.</param>
+internal sealed record GoOnFrom(string Piece, bool OfRounds) : Phrase
 {
     protected override Phrase? Join(Phrase other) => Equals(other) ? this : null;
 
-    protected override string Text(Wording words) => $"go on from the last {(IsRound ? "round" : "row")} of {Names.Title(Piece)}, with the same yarn";
+    protected override string Text(Wording words) => $"go on from the last {(OfRounds ? "round" : "row")} of {Names.Title(Piece)}, with the same yarn";
 }
 
 /// <summary>Yarn is joined anew in a stitch of an earlier piece's last row.</summary>
@@ -24,21 +26,22 @@ internal sealed record GoOnFrom(string Piece, bool IsRound) : Phrase
 /// <param name="Piece">The earlier piece.</param>
 /// <param name="Nth">Which stitch …</param>
 /// <param name="From">… counted from which edge.</param>
-internal sealed record JoinInStitch(bool RightSide, string Piece, Sized<int> Nth, Hand From) : Phrase
+/// <param name="OfRound">True if that row is a round: it has no edge, but a beginning.</param>
+internal sealed record JoinInStitch(bool RightSide, string Piece, Sized<int> Nth, Hand From, bool OfRound) : Phrase
 {
-    /// <summary>True if that row is a round.</summary>
-    public bool IsRound { get; init; }
+    /// <summary>From where stitches of a last row are counted: <c>of its last row, counted from its left edge</c>.</summary>
+    public static string Counted(Hand from, bool ofRound) => !ofRound ? $"of its last row, counted from its {Wording.Hand(from)} edge"
+        : from == Hand.Right ? "of its last round" : "of its last round, counted back from where that was joined";
 
     protected override Phrase? Join(Phrase other) =>
-        other is JoinInStitch join && join.RightSide == RightSide && join.Piece == Piece && join.From == From && join.IsRound == IsRound
+        other is JoinInStitch join && join.RightSide == RightSide && join.Piece == Piece && join.From == From && join.OfRound == OfRound
             ? this with { Nth = Nth.And(join.Nth) }
             : null;
 
     protected override string Text(Wording words)
     {
         var nth = Nth.All(static n => n == 1) ? "first" : Nth.WrittenNth();
-        return $"with {words.Side(RightSide)} of {Names.Title(Piece)} facing, join yarn with {words.SlipStitch} in the {nth} {words.St}"
-            + (IsRound ? $" of its last round{(From == Hand.Right ? string.Empty : ", counted back from its end")}" : $" of its last row, counted from its {Wording.Hand(From)} edge");
+        return $"with {words.Side(RightSide)} of {Names.Title(Piece)} facing, join yarn with {words.SlipStitch} in the {nth} {words.St} {Counted(From, OfRound)}";
     }
 }
 
@@ -62,16 +65,15 @@ internal sealed record NewChain(Sized<int> Chains) : Phrase
 }
 
 /// <summary>The row goes on from new chains over a part of an earlier piece's last row.</summary>
-internal sealed record OverPart(bool RightSide, string Piece, Sized<int> Nth, Hand From) : Phrase
+internal sealed record OverPart(bool RightSide, string Piece, Sized<int> Nth, Hand From, bool OfRound) : Phrase
 {
     protected override Phrase? Join(Phrase other) =>
-        other is OverPart part && part.RightSide == RightSide && part.Piece == Piece && part.From == From
+        other is OverPart part && part.RightSide == RightSide && part.Piece == Piece && part.From == From && part.OfRound == OfRound
             ? this with { Nth = Nth.And(part.Nth) }
             : null;
 
     protected override string Text(Wording words) =>
-        $"the row goes on, with {words.Side(RightSide)} of {Names.Title(Piece)} facing, in the {Nth.WrittenNth()} {words.St} of its last row,"
-        + $" counted from its {Wording.Hand(From)} edge";
+        $"the row goes on, with {words.Side(RightSide)} of {Names.Title(Piece)} facing, in the {Nth.WrittenNth()} {words.St} {JoinInStitch.Counted(From, OfRound)}";
 }
 
 /// <summary>A separate length of chain, joined where the hook is not.</summary>

@@ -122,10 +122,14 @@ internal sealed record LastPlaces(Sized<int> Count, PlaceName Place) : Where
 /// <param name="Of">Its length, where it is longer; else 0.</param>
 internal sealed record ChainTop(bool Beginning, int Nth, int Of) : Where
 {
+    /// <summary>True of the chain that a round began with.</summary>
+    public bool OfRound { get; init; }
+
     public override Where? And(Where other) => Equals(other) ? this : null;
 
     public override string Written(Wording words)
     {
+        if (OfRound) return $"{(Nth == 0 ? "top" : $"{Numbers.Nth(Nth)} {words.Ch}")} of the round's {words.Ch}-{Numbers.Plain(Of)}";
         var chain = Beginning ? "beginning" : "turning";
         return Nth == 0
             ? $"top of {chain} {words.Ch}"

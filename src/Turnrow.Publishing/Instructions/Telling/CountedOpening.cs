@@ -104,7 +104,7 @@ internal static class CountedOpening
     private static Where BaseOfChain(RowContext row, WordTeller teller, ChainAt at)
     {
         var name = row.Places.NameOf(1);
-        if (at != ChainAt.Turn) return new SamePlace(name);
+        if (at != ChainAt.Turn) return new SamePlace(row.Places.NameOfSame());
         return row.Places.TopAt(0) is { } top ? top : new NextPlaces(Sized.Of(1), name, teller.AtFirst);
     }
 

@@ -1,3 +1,4 @@
+using Turnrow.Fabric.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Instructions.Phrases;
@@ -20,5 +21,8 @@ internal static class Joins
     }
 
     /// <summary>True if a round's end is left open: a row comes next that goes back over it.</summary>
-    public static bool IsOpen(RowContext row) => row.Next is { Begins: RowBegins.Turned };
+    public static bool IsOpen(RowContext row) => IsLeftOpen(row.Piece, row.Index);
+
+    /// <summary>The same of a round by its index.</summary>
+    public static bool IsLeftOpen(Piece piece, int index) => index + 1 < piece.Rows.Count && piece.Rows[index + 1].Begins == RowBegins.Turned;
 }

@@ -14,7 +14,10 @@ internal sealed class PieceTeller(Piece piece)
         var row = piece.Rows[index];
         if (index == 0 || !row.Short.IsNone || row is not { Work: { } work, Start: null, End: null } || piece.Rows[index - 1] is not { Start: null, Work: { } above })
             return RowTeller.Tell(piece, index);
-        var at = new Surroundings(above.Opening, RowContext.BeginsWithDecrease(above), row.Plan, EdgeNames.At(piece, Hand.Right, row.Number), EdgeNames.At(piece, Hand.Left, row.Number));
+        var at = new Surroundings(above.Opening, RowContext.BeginsWithDecrease(above), row.Plan, EdgeNames.At(piece, Hand.Right, row.Number), EdgeNames.At(piece, Hand.Left, row.Number))
+        {
+            Rounds = (piece.Rows[index - 1].IsRound, row.IsRound, row.IsRound && Joins.IsLeftOpen(piece, index)),
+        };
         if (!_told.TryGetValue(work, out var known)) _told[work] = known = [];
         foreach (var (there, told) in known)
         {
@@ -27,7 +30,11 @@ internal sealed class PieceTeller(Piece piece)
     }
 
     // All besides its work that a row is told by.
-    private sealed record Surroundings(Opening Above, bool Decreased, RowPlan Plan, string? Right, string? Left);
+    private sealed record Surroundings(Opening Above, bool Decreased, RowPlan Plan, string? Right, string? Left)
+    {
+        /// <summary>Whether the row above is a round, whether this is one, and whether its end is left open.</summary>
+        public (bool Above, bool This, bool Open) Rounds { get; init; }
+    }
 }
 
 /// <summary>The names of a piece's edges, row by row.</summary>

@@ -26,6 +26,8 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
 
     /// <summary>How the row opened that made one of the places left for later, by its number among them.</summary>
     public Func<int, Opening?>? OpeningOfWaited { get; init; }
+    /// <summary>True if the row below is a round: the chain that it began with is no turning chain.</summary>
+    public bool IsOverRound { get; init; }
 
     /// <summary>Places not yet reached.</summary>
     public int Remaining => _cursor.Remaining;
@@ -72,6 +74,9 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
         var ahead = _cursor;
         return Named(ref ahead, count);
     }
+
+    /// <summary>What the place ahead is called where the hook is in it already: the top of a chain is a stitch of no kind.</summary>
+    public PlaceName NameOfSame() => TopAt(0) is null ? NameOf(1) : PlaceName.AnyStitch;
 
     /// <summary>The name of all places from so many ahead on.</summary>
     public PlaceName NameOfFrom(int offset)
@@ -210,6 +215,8 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     {
         if (!IsTop(place)) return null;
         var beginning = place.Kind == PlaceKind.SkippedChains;
+        if (IsOverRound && openingBelow is { Counts: true } round)
+            return new ChainTop(false, round.Space > 0 ? round.Chains - round.Space : 0, round.Chains) { OfRound = true };
         var opening = waited > 0 && inWaited >= 0 ? OpeningOfWaited?.Invoke(inWaited) : openingBelow;
         if (opening is not { Space: > 0, Counts: true } longer) return new ChainTop(beginning, 0, 0);
         var chains = beginning ? longer.FirstStitchIn - 1 : longer.Chains;

@@ -48,11 +48,11 @@ internal static class RowTeller
         if (place.Row.Start is { Adds: true })
         {
             before.Add(new NewChain(Sized.Of(place.Work.Opening.Chains)));
-            before.Add(new OverPart(place.Row.RightSide, part.Base.Name, nth, from));
+            before.Add(new OverPart(place.Row.RightSide, part.Base.Name, nth, from, part.Base.EndsInRounds));
         }
         else
         {
-            before.Add(new JoinInStitch(place.Row.RightSide, part.Base.Name, nth, from) { IsRound = part.Base.EndsInRounds });
+            before.Add(new JoinInStitch(place.Row.RightSide, part.Base.Name, nth, from, part.Base.EndsInRounds));
         }
     }
 
@@ -62,7 +62,7 @@ internal static class RowTeller
         var parts = rightSide ? across.Parts : [.. across.Parts.Reverse()];
         before.Add(new OverPieces(rightSide, [.. parts.Select(p => (p.Base.Name, LastStitches.OfPart(p, rightSide)))]));
         if (!across.Joined) before.Add(new GoOnFrom(parts[0].Base.Name, parts[0].Base.EndsInRounds));
-        else before.Add(new JoinInStitch(rightSide, parts[0].Base.Name, Sized.Of(NthFrom(parts[0], place.Row, place.Row.StartsAt, 0)), place.Row.StartsAt) { IsRound = parts[0].Base.EndsInRounds });
+        else before.Add(new JoinInStitch(rightSide, parts[0].Base.Name, Sized.Of(NthFrom(parts[0], place.Row, place.Row.StartsAt, 0)), place.Row.StartsAt, parts[0].Base.EndsInRounds));
     }
 
     // Counted from the edge that the part reaches, if it reaches one; else from where the row starts.
@@ -159,6 +159,7 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public RowPlaces Places { get; } = new(work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)), row.Short.Taken)
     {
         OpeningOfWaited = place => ShortRowTeller.OpeningBelow(piece, row, place),
+        IsOverRound = IsOverRound(piece, index),
     };
 
     /// <summary>True if the row is the first one over a part of an earlier row: then it gives numbers, as more lies beside it.</summary>
@@ -172,6 +173,9 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
 
     /// <summary>True if a row's chain is one decrease with the stitch beside it.</summary>
     public static bool BeginsWithDecrease(RowWork? work) => work is { Opening.Counts: true } && Leading.First(work.Words) is Work { Takes: > 1 };
+
+    private static bool IsOverRound(Piece piece, int index) =>
+        index > 0 ? piece.Rows[index - 1].IsRound : piece.Start is PartStart { Base.EndsInRounds: true };
 
     private static RowWork? RowBelow(Piece piece, int index) => index > 0
         ? piece.Rows[index - 1].Work

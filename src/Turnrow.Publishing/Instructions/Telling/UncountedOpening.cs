@@ -65,7 +65,7 @@ internal static class UncountedOpening
             return beginning.Rest;
         }
 
-        OpeningTeller.TellOnce(row, teller, beginning.First, new SamePlace(row.Places.NameOf(1)), false);
+        OpeningTeller.TellOnce(row, teller, beginning.First, new SamePlace(row.Places.NameOfSame()), false);
         OpeningTeller.TellAgain(teller, beginning.First);
         return beginning.Rest;
     }

@@ -32,6 +32,8 @@ internal sealed partial class WordTeller(RowContext row)
         {
             case Work { Amount.Times: 0 } or Group { Times: 0 } or Repeat { Amount.Times: 0 }:
                 return;
+            case RemoveCorners:
+                return;
             case Work work:
                 Stitches(work);
                 Shape(work);

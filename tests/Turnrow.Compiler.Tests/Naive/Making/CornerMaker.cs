@@ -20,7 +20,8 @@ public sealed class CornerMaker(ChoiceTape tape, string stitch)
             tape.Of(kinds)(sketch);
         }
         Word last = _areSpaces ? new InEach(stitch, EachOf.StitchAndSpace) : new Across(stitch);
-        Put(sketch, last, new RemoveCorners());
+        Word[] words = [last, new RemoveCorners()];
+        Put(sketch, tape.OneIn(2) ? words : [.. words.Reverse()]);
         sketch.Widths = sketch.Widths.Select(width => width + (_areSpaces ? _corners : 0)).ToArray();
         (sketch.Ground, sketch.PlainStitch) = (Ground.Changed, null);
         return true;

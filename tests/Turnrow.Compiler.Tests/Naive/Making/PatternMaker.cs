@@ -115,7 +115,8 @@ public sealed class PatternMaker
         };
         _made.Add(sketch);
         _shaping.NameEdges(sketch);
-        _rows.PlainRow(sketch);
+        if (!_tape.OneIn(4) || !_rounds.Begin(sketch))
+            _rows.PlainRow(sketch);
         More(sketch);
         return true;
     }
