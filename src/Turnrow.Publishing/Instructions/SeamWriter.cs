@@ -114,7 +114,9 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
     private string Turns()
     {
         var pieces = First.Parts.Concat(Second.Parts).Where(static part => part.HasTurns).Select(static part => part.PieceName).Distinct().ToList();
-        return pieces.Count == 0 ? string.Empty : $" Short rows of {Wording.List(pieces)} turn before this edge and have no end here.";
+        var rounds = First.Parts.Concat(Second.Parts).Where(static part => part.HasRounds).Select(static part => part.PieceName).Distinct().ToList();
+        return (pieces.Count == 0 ? string.Empty : $" Short rows of {Wording.List(pieces)} turn before this edge and have no end here.")
+            + (rounds.Count == 0 ? string.Empty : $" Rounds of {Wording.List(rounds)} have no end here.");
     }
 
     private string AtSteps(Wording words) => First.Parts[0].HasSteps && Second.Parts[0].HasSteps ? $", and the edges between rows {words.St} for {words.St}" : string.Empty;
@@ -188,6 +190,9 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
     /// <summary>True if short rows among its rows do not reach the edge.</summary>
     public bool HasTurns { get; init; }
 
+    /// <summary>True if there are rounds among its rows: they have no ends.</summary>
+    public bool HasRounds { get; init; }
+
     public string PieceName => Names.Title(Piece);
 
     public string EdgeTitle
@@ -216,14 +221,19 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
         var behind = named.Count > 0 && named[^1].LastRow > ends[^1].LastRow ? Span(named.Where(s => s.LastRow > ends[^1].LastRow).Min(s => Math.Max(s.FirstRow, ends[^1].LastRow + 1)), named[^1].LastRow) : null;
         return new SeamSide(side.Piece.Name, name, hand, StretchKind.RowEnds, rows, before, behind, ends.Count < side.Stretches.Count)
         {
-            HasTurns = named.Count > 0 && named.Sum(static s => s.Count) < named[^1].LastRow - named[0].FirstRow + 1,
+            HasTurns = Among(side.Piece, [.. named, .. ends]).Any(row => !row.IsRound && !row.Reaches(hand)),
+            HasRounds = Among(side.Piece, [.. named, .. ends]).Any(static row => row.IsRound),
         };
     }
+
+    // The rows from the first to the last that end at an edge.
+    private static IEnumerable<Row> Among(Piece piece, IReadOnlyList<Stretch> ends) =>
+        piece.Rows.Where(row => row.Number >= ends.Min(static s => s.FirstRow) && row.Number <= ends.Max(static s => s.LastRow));
 
     public SeamSide? And(SeamSide other)
     {
         var alike = Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind
-            && HasSteps == other.HasSteps && HasTurns == other.HasTurns && Rows is null == other.Rows is null && OpenBefore is null == other.OpenBefore is null
+            && HasSteps == other.HasSteps && HasTurns == other.HasTurns && HasRounds == other.HasRounds && Rows is null == other.Rows is null && OpenBefore is null == other.OpenBefore is null
             && OpenBehind is null == other.OpenBehind is null;
         return alike
             ? this with

@@ -117,7 +117,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
             return text.Contains("Match them st for st.", StringComparison.Ordinal) ? new(first, second, [], true) : throw new Misread("how the edges meet is not said");
         Check(rows, "p1", first.Piece);
         Check(rows, "p2", second.Piece);
-        var turns = Turns().Match(text).Groups["pieces"].Value.Split(" and ");
+        string[] turns = [.. Turns().Match(text).Groups["pieces"].Value.Split(" and "), .. Rounds().Match(text).Groups["pieces"].Value.Split(" and ")];
         return new(first, second, Pairs(rows, first, second, edge => turns.Contains(edge.Piece) ? endsAt(edge) : null), rows.Groups["steps"].Success);
     }
 
@@ -169,6 +169,9 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
 
     [GeneratedRegex(@" Short rows of (?<pieces>.+?) turn before this edge and have no end here\.")]
     private static partial Regex Turns();
+
+    [GeneratedRegex(@" Rounds of (?<pieces>.+?) have no end here\.")]
+    private static partial Regex Rounds();
 
     [GeneratedRegex(@" Leave (?:(?: and )?(?<rows>Rows? \d+(?:-\d+)?(?:(?:,| and) Rows? \d+(?:-\d+)?)*) of (?<piece>.+?))+ open\.$")]
     private static partial Regex Leave();
