@@ -118,6 +118,7 @@ LATER      : 'later' ;
 LEAST      : 'least' ;
 LESS       : 'less' ;
 LONGER     : 'longer' ;
+MAKE       : 'make' ;
 MIRRORED   : 'mirrored' ;
 MORE_WORD  : 'more' ;
 MOST       : 'most' ;

@@ -74,7 +74,7 @@ countFix    : ODD | EVEN | MULTIPLE OF multiple=single (PLUS plus=single)? | ROU
 
 // Pieces.
 
-pieceLine : PIECE called=name begun=origin? claimed=claim? ;
+pieceLine : PIECE called=name (COMMA MAKE copies=NUMBER)? begun=origin? claimed=claim? ;
 origin
   : FROM piece=name COLON part=count (stitchesWord AT at=edge)?
   | IS piece=name MIRRORED (COMMA turned=TURNED OVER)?
@@ -109,8 +109,15 @@ item
   | LEAVE (THE REST | amount=count) (FOR later=LATER)?
   | HOLD amount=count FOR called=name
   | BRIDGE amount=count (FOR called=name)?
-  | before=list? (words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount)? | changed=change changedBy=changeAmount?) at=place?
+  | before=list?
+    ( words+=name+ (changed=change changedBy=changeAmount? | worked=stitchAmount spread=spreading? | spread=spreading | ends=atEachEnd)?
+    | changed=change changedBy=changeAmount?
+    | ends=atEachEnd
+    ) at=place?
   ;
+// What is spread over a stretch of plain stitches; how many stand at its ends is said behind a comma, like an item of its own.
+spreading : WITH OPEN inside=items CLOSE amount=count TIMES EVENLY ;
+atEachEnd : AT EACH END ;
 // `mark corner` and `remove corners` are two words here, as a stitch and a count's name are; the builder tells them by what they say.
 // A count's name behind a stitch is one more word of the stitch here; so a sum that begins with it is only its rest.
 stitchAmount : operations+=countOperation+ | first=list operations+=countOperation* | far=reach ;
@@ -119,7 +126,7 @@ reach        : ACROSS | AROUND | TO corner=CORNER | UNTIL remain=count REMAIN (B
 // Print says `in each st across`; the last word adds nothing, and is let stand.
 place
   : IN ( which=(NEXT | FIRST | LAST | SAME) kind+=name* (AND also+=name+)? (until=UNTIL remain=count REMAIN)?
-       | which=EACH kind+=name* (AND also+=name+)? (ACROSS | AROUND | until=UNTIL remain=count REMAIN)?
+       | which=EACH kind+=name* (AND many=list? also+=name+ (IN EACH other+=name+)?)? (ACROSS | AROUND | until=UNTIL remain=count REMAIN)?
        | which=CORNER
        )
   ;
@@ -198,7 +205,7 @@ selection
   ;
 rate
   : amount=list? words+=name+
-    (way=IN EACH (row=ROW | kind+=name+) | way=PER (row=ROW | over=count (rows=rowsWord | STITCHES | kind+=name)))?
+    (way=IN EACH (row=ROW | kind+=name+) | way=PER (row=ROW | over=count (rows=rowsWord | STITCHES | kind+=name)) | evenly=EVENLY)?
   ;
 
 expectLine
@@ -241,7 +248,7 @@ name
   | NOTION | PATTERN | PIECE | REPEAT | RIGHT | SEAM | SHAPE | SIZES | SKILL | STRAIGHT | TERMS | TURN | VERSION
   | WEARER | WEAVE | YARN
   | AFTER | ALL | ALONG | APART | ARE | BEFORE | BUT | CH | CHAINS | CORNER | COUNTS | DOES | DOWN | EACH | EASING | EDGE | EDGES | END
-  | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LONGER | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
+  | ENDS | EVEN | EVERY | EXTRA | FACING | FOUNDATION | HERE | HIGH | IS | LATER | LEAST | LESS | LONGER | MAKE | MIRRORED | MORE_WORD | MOST | MULTIPLE | NEXT | NOT | ODD | OF | OFF
   | ON | ONE | OPENS | OPPOSITE | ORDER | OVER | PICKED | PLAIN | REMAIN | REST | ROUNDED | SAME | SKIPPING | SLIPPING | STITCH | STRETCHES | THEN | TIMES
   | TOGETHER | TURNED | TURNING | TURNS | UP | WEIGH | WEIGHT | WIDE | WITHIN | WORKING | G | OZ
   ;

@@ -177,7 +177,7 @@ internal sealed class PatternBinder
         if (IsFull(statement.Span)) return;
         var piece = new PieceOpening(_context, _book).Open(statement, broken);
         _piece = piece;
-        _items.Add(() => new PieceInSizes(piece.Name, piece.Finished, piece.Passages, piece.MirrorOf?.Name));
+        _items.Add(() => new PieceInSizes(piece.Name, piece.Finished, piece.Passages, piece.MirrorOf?.Name) { Copies = Math.Max(1, piece.Copies.Count) });
     }
 
     private void Finished(FinishedStatement statement)

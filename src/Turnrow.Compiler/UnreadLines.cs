@@ -54,6 +54,14 @@ internal sealed class UnreadLines(SyntaxTree tree)
         return words;
     }
 
+    /// <summary>True if a broken line may have left stitches for later.</summary>
+    public bool MayLeaveForLater(LineSyntax line)
+    {
+        var text = tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length);
+        return text.Contains("later", StringComparison.OrdinalIgnoreCase)
+            || (text.Contains("leave", StringComparison.OrdinalIgnoreCase) && text.Contains("for", StringComparison.OrdinalIgnoreCase));
+    }
+
     /// <summary>True if a broken line may have been for some sizes only: a size stands before its colon.</summary>
     public bool MayBeForSomeSizes(LineSyntax line, IReadOnlyList<string> sizes)
     {

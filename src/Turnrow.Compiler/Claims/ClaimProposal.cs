@@ -10,6 +10,7 @@ internal static class ClaimProposal
     /// <summary>The claim that a line could have; null if it has one, makes no row, or its count is not known in every size.</summary>
     public static MissingClaim? For(Context context, PieceState piece, StatementSyntax statement)
     {
+        if (statement is ForSizesStatement some) return ForSome(context, piece, some);
         if (statement is not (RowStatement { Claim: null } or StraightStatement { Claim: null } or ShapeStatement { Claim: null } or RepeatStatement { Claim: null })) return null;
         var stitches = new int[context.Sizes];
         var spaces = new int[context.Sizes];
@@ -24,5 +25,25 @@ internal static class ClaimProposal
             ? " = " + Findings.InBrackets(stitches)
             : $" = {Findings.InBrackets(stitches)} sts, {Findings.InBrackets(spaces)} sp";
         return new MissingClaim(statement.Span.End, text);
+    }
+
+    // In its sizes the line makes a count; the numbers of the others are those of their last rows, and nobody looks at them.
+    private static MissingClaim? ForSome(Context context, PieceState piece, ForSizesStatement statement)
+    {
+        bool[]? sizes = null;
+        context.Findings.Quietly(() => sizes = ForSizesBinding.SizesOf(context, statement));
+        if (sizes is null || statement.Done is not (RowStatement { Claim: null } or StraightStatement { Claim: null } or ShapeStatement { Claim: null } or RepeatStatement { Claim: null })) return null;
+        var stitches = new List<int>();
+        for (var i = 0; i < sizes.Length; i++)
+        {
+            if (sizes[i] && piece.Builders[i].LastWork is not { Spaces: 0 }) return null;
+            if (sizes[i]) stitches.Add(piece.Builders[i].LastWork!.Count(context.Counting));
+        }
+
+        if (stitches.Count == 0) return null;
+        if (stitches.TrueForAll(n => n == stitches[0])) return new MissingClaim(statement.Span.End, " = " + Findings.InBrackets([stitches[0]]));
+        var all = new int[sizes.Length];
+        for (var i = 0; i < all.Length; i++) all[i] = piece.Builders[i].LastWork?.Count(context.Counting) ?? stitches[0];
+        return new MissingClaim(statement.Span.End, " = " + Findings.InBrackets(all));
     }
 }

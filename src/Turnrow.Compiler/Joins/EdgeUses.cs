@@ -8,25 +8,29 @@ using Turnrow.Syntax.Text;
 
 namespace Turnrow.Compiler.Joins;
 
-/// <summary>The four edges of a piece, and those inside it.</summary>
+/// <summary>The four edges of a piece, and those inside a row.</summary>
 internal enum EdgeOfPiece
 {
     Right,
     Left,
     Foundation,
     LastRow,
-    Inner,
+
+    /// <summary>What has a name of its own inside a row: stitches held, the other side of a bridge, a part that was divided off.</summary>
+    Named,
 }
 
 /// <summary>What was already joined or picked up along; a second use is likely a slip.</summary>
 internal sealed class EdgeUses
 {
     private readonly Dictionary<(PieceState Piece, EdgeOfPiece Edge, int Size), List<(int First, int Last, TextSpan Span)>> _uses = [];
+    private readonly Dictionary<string, int> _names = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Notes the use of an edge; warns if rows or stitches of it were used before.</summary>
     public void Add(BoundWalk walk, Context context)
     {
-        if (walk.Piece.EdgesInDoubt) return;
+        foreach (var copy in walk.Piece.Copies) Add(walk with { Piece = copy }, context);
+        if (walk.Piece.EdgesInDoubt || walk.Piece.Copies.Count > 0) return;
         var twice = new List<int>();
         TextSpan? before = null;
         EdgeOfPiece? edge = null;
@@ -53,7 +57,7 @@ internal sealed class EdgeUses
     /// <summary>Notes the edges along which a mirrored piece is picked up.</summary>
     public void AddMirrored(PickUpStart?[] starts, Func<string, PieceState?> find, TextSpan span, Context context)
     {
-        var known = starts.OfType<PickUpStart>().SelectMany(s => s.Walk).Select(l => (l.Piece.Name, l.Hand, Sort: Sort(l))).Distinct().ToList();
+        var known = starts.OfType<PickUpStart>().SelectMany(s => s.WholeStretches()).Select(l => (l.Piece.Name, l.Hand, Sort: Sort(l))).Distinct().ToList();
         foreach (var (name, hand, sort) in known)
         {
             if (find(name) is not { } piece) continue;
@@ -61,7 +65,7 @@ internal sealed class EdgeUses
             for (var i = 0; i < sides.Length; i++)
             {
                 if (starts[i] is { } start)
-                    sides[i] = new JoinSide(piece.Finished[i], hand, [.. start.Walk.Where(l => l.Piece.Name == name && l.Hand == hand && Sort(l) == sort).Select(l => l.Stretch)]);
+                    sides[i] = new JoinSide(piece.Finished[i], hand, [.. start.WholeStretches().Where(l => l.Piece.Name == name && l.Hand == hand && Sort(l) == sort).Select(l => l.Stretch)]);
             }
 
             Add(new BoundWalk(piece, sides, span), context);
@@ -92,16 +96,24 @@ internal sealed class EdgeUses
         _ => side.Stretches.Count == 0 ? null : side.Stretches[0].Kind switch
         {
             StretchKind.Foundation => EdgeOfPiece.Foundation,
-            StretchKind.HeldStitches or StretchKind.BridgeChain => EdgeOfPiece.Inner,
+            StretchKind.HeldStitches or StretchKind.BridgeChain => EdgeOfPiece.Named,
+            StretchKind.OpenStitches when side.Stretches[0].Name is not null => EdgeOfPiece.Named,
             _ => EdgeOfPiece.LastRow,
         },
     };
 
-    /// <summary>True if anything is joined to an edge inside a piece, or picked up along it.</summary>
-    public bool IsUsed(PieceState piece, int size, Stretch inner) =>
-        _uses.TryGetValue((piece, EdgeOfPiece.Inner, size), out var uses) && IndexOf(piece.Finished[size], inner) is var at && uses.Exists(u => u.First == at);
+    /// <summary>True if anything is joined to an edge inside a row, or picked up along it.</summary>
+    public bool IsUsed(PieceState piece, int size, string name) =>
+        _uses.TryGetValue((piece, EdgeOfPiece.Named, size), out var uses) && NumberOf(name) is var number && uses.Exists(u => u.First == number);
 
-    private static TextSpan? FirstUse(List<(int First, int Last, TextSpan Span)> uses, JoinSide side)
+    // What goes by its name has no rows that could be told apart.
+    private int NumberOf(string name)
+    {
+        if (!_names.TryGetValue(name, out var number)) _names[name] = number = _names.Count;
+        return number;
+    }
+
+    private TextSpan? FirstUse(List<(int First, int Last, TextSpan Span)> uses, JoinSide side)
     {
         for (var i = 0; i < side.Stretches.Count; i++)
         {
@@ -109,16 +121,6 @@ internal sealed class EdgeUses
         }
 
         return null;
-    }
-
-    private static int IndexOf(Piece piece, Stretch inner)
-    {
-        for (var i = 0; i < piece.Inner.Count; i++)
-        {
-            if (piece.Inner[i] == inner) return i;
-        }
-
-        return -1;
     }
 
     private static TextSpan? FirstUse(List<(int First, int Last, TextSpan Span)> uses, int first, int last)
@@ -131,12 +133,11 @@ internal sealed class EdgeUses
         return null;
     }
 
-    // The rows of a stretch; null if it has none. Of a foundation or a last row no part can be named, so it is used as a whole; an edge inside
-    // a piece goes by its number there.
-    private static (int First, int Last)? PartOf(JoinSide side, int at)
+    // The rows of a stretch; null if it has none. Of a foundation or a last row no part can be named, so it is used as a whole.
+    private (int First, int Last)? PartOf(JoinSide side, int at)
     {
         var stretch = side.Stretches[at];
-        if (EdgeOf(side) is EdgeOfPiece.Inner) return (IndexOf(side.Piece, stretch), IndexOf(side.Piece, stretch));
+        if (EdgeOf(side) is EdgeOfPiece.Named) return stretch.Name is { } name ? (NumberOf(name), NumberOf(name)) : null;
         if (side.Hand is null) return at == 0 && side.Stitches > 0 ? (0, 0) : null;
         return stretch.Kind == StretchKind.RowEnds ? (stretch.FirstRow, stretch.LastRow) : null;
     }

@@ -17,7 +17,7 @@ internal sealed class OpenEdges(Context context, PieceBook book)
 
     public void Add()
     {
-        foreach (var piece in book.All)
+        foreach (var piece in book.Made)
         {
             if (piece.EdgesInDoubt) continue;
             foreach (var hand in Hands)

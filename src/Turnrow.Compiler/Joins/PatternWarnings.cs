@@ -56,8 +56,8 @@ internal static class PatternWarnings
 
     private static void Unjoined(Context context, PieceBook book)
     {
-        if (book.All.Count < 2) return;
-        foreach (var piece in book.All)
+        if (book.Made.Take(2).Count() < 2) return;
+        foreach (var piece in book.Made)
         {
             if (!piece.Joined && !piece.RowsInDoubt) context.Findings.Add(PieceUnjoined.At(piece.Span, piece.Name));
         }
@@ -76,7 +76,7 @@ internal static class PatternWarnings
         if (piece.NamesInDoubt) return;
         foreach (var name in piece.Finished.SelectMany(p => p.Inner).Where(s => s.Kind == StretchKind.HeldStitches).Select(s => s.Name!).Distinct())
         {
-            var open = Sized.Where(context.Sizes, i => Held(piece, i, name) is { } held && !book.Uses.IsUsed(piece, i, held));
+            var open = Sized.Where(context.Sizes, i => Held(piece, i, name) is not null && !book.Uses.IsUsed(piece, i, name));
             if (open.Length > 0) context.Findings.Add(HeldUnused.At(context, HoldSpan(piece, open[0], name), open, piece.Name, name));
         }
     }

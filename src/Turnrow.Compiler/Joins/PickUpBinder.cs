@@ -30,6 +30,8 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
             return null;
         }
 
+        if (walks.Find(static w => w!.Piece.Copies.Count > 0) is { } several) context.Findings.Add(MadeSeveral.Which(several.Span, several.Piece.Name, several.Piece.Copies.Count));
+        if (pickUp.Rates.Count > 0 && pickUp.Rates[0].Evenly) return new EvenPickUp(context, book).Bind(pickUp, Noted(pickUp, walks!), rates[0]);
         var sizes = new SizedPickUp?[context.Sizes];
         var uneven = new List<(int Size, PickUpLeg Leg)>();
         for (var i = 0; i < sizes.Length; i++) sizes[i] = InSize(i, pickUp, walks!, rates, stitch, uneven);
@@ -42,15 +44,37 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
 
         var nothing = Sized.Where(context.Sizes, i => walks.TrueForAll(w => w!.Sides[i] is { RowEnds: 0, Stitches: 0 } side && IsKnown(w, side, i, rates)));
         if (nothing.Length > 0 && !walks.Exists(w => w!.Piece.EdgesInDoubt)) context.Findings.Add(PickUpNothing.At(context, pickUp.Walks[0].Span, nothing));
+        else CheckCorners(pickUp, walks!, rates, sizes);
         if (uneven.Count > 0) context.Findings.Add(PickUpRemainder.At(context, pickUp.Rates.Count > 0 ? pickUp.Rates[0].Span : word.Span, uneven));
-        CheckMeeting(pickUp, walks!);
+        Noted(pickUp, walks!);
+        return new BoundPickUp(stitch, sizes);
+    }
+
+    // The edges are used now, and have to meet.
+    private List<BoundWalk> Noted(PickUpOriginSyntax pickUp, List<BoundWalk> walks)
+    {
+        CheckMeeting(pickUp, walks);
         foreach (var walk in walks)
         {
-            walk!.Piece.Joined = true;
+            walk.Piece.Joined = true;
             book.Uses.Add(walk, context);
         }
 
-        return new BoundPickUp(stitch, sizes);
+        return walks;
+    }
+
+    // What is worked into each corner has a middle, and there is a corner.
+    private void CheckCorners(PickUpOriginSyntax pickUp, List<BoundWalk> walks, IReadOnlyList<BoundRate> rates, SizedPickUp?[] sizes)
+    {
+        for (var at = 0; at < rates.Count; at++)
+        {
+            var (rate, said) = (rates[at], pickUp.Rates[at]);
+            if (!rate.OfCorners || walks.Exists(w => w.Piece.EdgesInDoubt)) continue;
+            var even = Sized.Where(context.Sizes, i => rate.Count[i] is { } n && n % 2 == 0);
+            if (even.Length > 0) context.Findings.Add(PickUpCorner.Even(context, said.Span, even, i => rate.Count[i]!.Value, context.Word(rate.Stitch)));
+            var none = Sized.Where(context.Sizes, i => sizes[i] is { Stitches: not null } start && !start.Start.Walk.Any(static l => l.IsCorner));
+            if (none.Length > 0) context.Findings.Add(PickUpCorner.None(context, said.Span, none));
+        }
     }
 
     // A row picked up over several last rows joins them, as a yoke does; along row-ends it goes round what is joined already.
@@ -68,6 +92,14 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         if (!pickUp.Around || (!OfRowEnds(walks[0]) && !OfRowEnds(walks[^1]))) return;
         var open = Sized.Where(context.Sizes, i => !book.MeetingPoints[i].Meet(walks[^1], walks[0], pickUp.Side?.RightSide ?? true));
         if (open.Length > 0) context.Findings.Add(PickUpApart.Open(context, pickUp.Span, open, Words(pickUp.Walks[0]), Words(pickUp.Walks[^1])));
+    }
+
+    /// <summary>The legs of a walk, each stretch at the rate that is customary along it.</summary>
+    public static List<PickUpLeg> CustomaryLegs(IReadOnlyList<JoinSide> sides, bool rightSide, int size, Stitch stitch)
+    {
+        var legs = new List<PickUpLeg>();
+        foreach (var side in sides) AddLegs(legs, side, rightSide, size, [], stitch);
+        return legs;
     }
 
     private static bool OfRowEnds(BoundWalk walk) => Array.Exists(walk.Sides, s => s?.Hand is not null);
@@ -88,6 +120,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         }
 
         if (legs.Count == 0) return null;
+        if (rates.FirstOrDefault(r => r.OfCorners)?.Count[size] is { } inCorner) legs = PickUpCorners.CutOut(legs, inCorner);
         var total = 0L;
         var whole = known;
         // A rate holds for all that it is said of together: 2 in 3 rows does not begin anew where the rows' stitch changes.
@@ -106,10 +139,14 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         return new SizedPickUp(PickUpYarn.Find(legs, rightSide, l => book.Find(l.Piece.Name) is { } source && source.YarnTaken[size]) with { Around = pickUp.Around }, whole && total is > 0 and <= Evaluator.LargestCount ? (int)total : null);
     }
 
+    /// <summary>True if it is known how many places a walk has.</summary>
+    public static bool IsCounted(BoundWalk walk, JoinSide side, int size) =>
+        side.Hand is not null || (walk.Piece.Builders[size].LastWork is not null && walk.Piece.Builders[size].Rows[0].Work is not null);
+
     // How many a row that could not be counted gives is not known, nor what is customary along the end of a row of no known stitch.
     private static bool IsKnown(BoundWalk walk, JoinSide side, int size, IReadOnlyList<BoundRate> rates)
     {
-        if (side.Hand is null) return walk.Piece.Builders[size].LastWork is not null && walk.Piece.Builders[size].Rows[0].Work is not null;
+        if (side.Hand is null) return IsCounted(walk, side, size);
         return rates.Any(r => !r.OfStitches) || !side.Stretches.Any(s => s.Kind == StretchKind.RowEnds && s.Stitch is null);
     }
 
@@ -132,7 +169,7 @@ internal sealed class PickUpBinder(Context context, PieceBook book)
         var ofStitches = stretch.Kind != StretchKind.RowEnds;
         foreach (var rate in rates)
         {
-            if (rate.OfStitches == ofStitches) return (rate.Count[size] ?? 1, rate.Per[size] ?? 1);
+            if (rate.OfStitches == ofStitches && !rate.OfCorners) return (rate.Count[size] ?? 1, rate.Per[size] ?? 1);
         }
 
         // Unsaid: one in each stitch and chain, and along row-ends what the rows' own height asks for.

@@ -27,8 +27,8 @@ internal static class PieceGroups
     private static List<List<PieceState>> GroupsOf(PieceBook book)
     {
         var joined = new Dictionary<PieceState, List<PieceState>>();
-        foreach (var piece in book.All) joined[piece] = [];
-        foreach (var piece in book.All)
+        foreach (var piece in book.Made) joined[piece] = [];
+        foreach (var piece in book.Made)
         {
             foreach (var name in BeganFrom(piece.Finished[0].Start))
             {
@@ -43,7 +43,7 @@ internal static class PieceGroups
 
         var groups = new List<List<PieceState>>();
         var seen = new HashSet<PieceState>();
-        foreach (var piece in book.All)
+        foreach (var piece in book.Made)
         {
             if (!seen.Add(piece)) continue;
             var group = new List<PieceState> { piece };

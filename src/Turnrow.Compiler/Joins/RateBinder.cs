@@ -6,7 +6,11 @@ using Turnrow.Syntax.Tree;
 namespace Turnrow.Compiler.Joins;
 
 /// <summary>So many stitches in so many rows, or in so many stitches, in each size.</summary>
-internal sealed record BoundRate(Stitch Stitch, int?[] Count, int?[] Per, bool OfStitches);
+internal sealed record BoundRate(Stitch Stitch, int?[] Count, int?[] Per, bool OfStitches)
+{
+    /// <summary>True of what goes into each corner.</summary>
+    public bool OfCorners { get; init; }
+}
 
 /// <summary>Reads <c>2 dc in each row</c>, as seams and pick-ups say it.</summary>
 internal sealed class RateBinder(Context context)
@@ -21,7 +25,8 @@ internal sealed class RateBinder(Context context)
             stitch,
             context.Evaluate.Counts(rate.Count, 1),
             rate.Per is { } per ? context.Evaluate.Counts(per, 1) : Sized.Same<int?>(context.Sizes, 1),
-            rate.OfStitches);
+            rate.OfStitches)
+        { OfCorners = IsOfCorners(rate) };
     }
 
     /// <summary>Several rates, all in one stitch; null, and reported, if one can't be understood.</summary>
@@ -39,9 +44,12 @@ internal sealed class RateBinder(Context context)
         return bound!;
     }
 
+    /// <summary>True of <c>3 sc in each corner</c>.</summary>
+    public static bool IsOfCorners(RateSyntax rate) => rate is { Per: null, Kind: [{ Text: "corner" or "corners" }] };
+
     private bool IsOfPlaces(RateSyntax rate)
     {
-        if (rate.Kind.Count == 0) return true;
+        if (rate.Kind.Count == 0 || IsOfCorners(rate)) return true;
         var word = rate.Kind[0].Text;
         var known = rate.Kind.Count == 1
             && (Array.Exists(Places, p => string.Equals(p, word, StringComparison.OrdinalIgnoreCase)) || context.TryStitch(word) is not null);

@@ -22,6 +22,7 @@ internal sealed class SeamBinder(Context context, PieceBook book)
             return null;
         }
 
+        if (!SaysWhich(first, second)) return null;
         foreach (var walk in first.Concat(second))
         {
             walk.Piece.Joined = true;
@@ -35,7 +36,7 @@ internal sealed class SeamBinder(Context context, PieceBook book)
                 seams[i] = new Seam(a[0], b[0], statement.Eased, rate?[i]) { FirstGoesOn = a[1..], SecondGoesOn = b[1..] };
         }
 
-        book.Seams.Add((first, second));
+        foreach (var seam in ForEach(first, second)) book.Seams.Add(seam);
         if (first.Concat(second).Where(IsNothing).ToList().Count > 0) return new SeamInSizes(seams);
         if (first.Count + second.Count == 2) CheckStitches(first[0], second[0], seams);
         CheckMeeting(statement.First, first, true);
@@ -45,6 +46,21 @@ internal sealed class SeamBinder(Context context, PieceBook book)
         if (statement.Easing is { } easing && !first.Concat(second).Any(w => w.Piece.EdgesInDoubt)) new EasingCheck(context).Measure(statement, easing, seams);
         return new SeamInSizes(seams);
     }
+
+    // Of a piece that is made several times a seam says which, unless it closes each of them by itself.
+    private bool SaysWhich(List<BoundWalk> first, List<BoundWalk> second)
+    {
+        var walks = first.Concat(second).ToList();
+        if (walks.Find(static w => w.Piece.Copies.Count > 0) is not { } unsaid || walks.TrueForAll(w => w.Piece == unsaid.Piece)) return true;
+        book.JoinsInDoubt = true;
+        context.Findings.Add(MadeSeveral.Which(unsaid.Span, unsaid.Piece.Name, unsaid.Piece.Copies.Count));
+        return false;
+    }
+
+    private static IEnumerable<(IReadOnlyList<BoundWalk> First, IReadOnlyList<BoundWalk> Second)> ForEach(List<BoundWalk> first, List<BoundWalk> second) =>
+        first[0].Piece.Copies is { Count: > 0 } copies
+            ? copies.Select(copy => ((IReadOnlyList<BoundWalk>)[.. first.Select(w => w with { Piece = copy })], (IReadOnlyList<BoundWalk>)[.. second.Select(w => w with { Piece = copy })]))
+            : [(first, second)];
 
     private static List<BoundWalk>? Bind(WalkBinder binder, IReadOnlyList<WalkSyntax> edge)
     {

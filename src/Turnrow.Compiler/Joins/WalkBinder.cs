@@ -23,19 +23,40 @@ internal sealed class WalkBinder(Context context, PieceBook book)
     /// <summary>The edge; null, and reported, if the words name none.</summary>
     public BoundWalk? Bind(WalkSyntax walk)
     {
-        if (walk.Words.Count == 0 || book.Bind(walk.Words[0]) is not { } piece) return null;
-        var words = walk.Words.Skip(1).Where(w => !EdgeWords.Contains(w.Text, StringComparer.OrdinalIgnoreCase)).ToList();
+        if (walk.Words.Count == 0 || PieceOf(walk, out var named) is not { } piece) return null;
+        var words = walk.Words.Skip(named).Where(w => !EdgeWords.Contains(w.Text, StringComparer.OrdinalIgnoreCase)).ToList();
         if (SideOf(piece, walk, words) is not { } find) return null;
         var sides = new JoinSide?[context.Sizes];
         for (var i = 0; i < sides.Length; i++) sides[i] = find(i);
         if (walk.Selection is { } selection) sides = Select(walk, selection, piece, sides);
+        // What is said of all of them is told so.
+        if (piece.Copies.Count > 0) sides = sides.Select(s => s is null ? null : s with { Piece = s.Piece with { Name = $"each-{piece.Name}" } });
         return new BoundWalk(piece, sides, walk.Span);
+    }
+
+    // `second sleeve`: one of several; `sleeve` alone is each of them.
+    private PieceState? PieceOf(WalkSyntax walk, out int named)
+    {
+        named = 1;
+        var nth = Array.FindIndex(PieceOpening.Ordinals, o => Is(walk.Words[0], o));
+        if (nth < 0 || walk.Words.Count < 2 || book.Find(walk.Words[1].Text) is not { Copies: { Count: > 0 } copies } piece) return book.Bind(walk.Words[0]);
+        named = 2;
+        if (nth < copies.Count) return copies[nth];
+        book.JoinsInDoubt = true;
+        context.Findings.Add(MadeSeveral.TooMany(walk.Words[0].Span.To(walk.Words[1].Span), piece.Name, copies.Count));
+        return null;
     }
 
     private Func<int, JoinSide?>? SideOf(PieceState piece, WalkSyntax walk, List<NameSyntax> words)
     {
         if (words.Count == 1 && Is(words[0], "foundation")) return i => EdgeSelection.Foundation(piece.Finished[i]);
         if (words.Count == 1 && HasInner(piece, words[0].Text)) return i => EdgeSelection.Inner(piece.Finished[i], words[0].Text);
+        if (words.Count == 1 && piece.Parts.TryGetValue(words[0].Text, out var part))
+        {
+            part.Used = true;
+            return i => EdgeSelection.Part(piece.Finished[i], words[0].Text, part.FromRight[i], part.Count[i]);
+        }
+
         if (words.Count == 2 && Is(words[0], "last") && Is(words[1], "row")) return i => EdgeSelection.LastRow(piece.Finished[i], [.. piece.Taken.Select(t => (t.FromRight[i], t.Count[i]))]);
         var hand = words.Count > 0 && Is(words[0], "right") ? Hand.Right : words.Count > 0 && Is(words[0], "left") ? Hand.Left : (Hand?)null;
         if (hand is not null) words.RemoveAt(0);

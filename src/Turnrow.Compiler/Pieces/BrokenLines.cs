@@ -28,6 +28,7 @@ internal static class BrokenLines
         if (plain && line.Keyword is { } naming && Naming.Contains(naming)) return;
         if (plain && line.Keyword == "straight") PlainRows(context, piece, line);
         else Unknown(piece, line);
+        if (unread.MayLeaveForLater(line)) DoubtTurns(piece, line);
         Believe(context, piece, line, unread);
     }
 
@@ -49,6 +50,12 @@ internal static class BrokenLines
         // What the line says of rows or rounds is lost with it.
         foreach (var builder in piece.Builders) builder.WorkRow(new WordsPlan([]), new Origin(line), 0);
         piece.AddRowsPassage(line);
+    }
+
+    // A statement has made no row yet: one of the next two turns.
+    private static void DoubtTurns(PieceState piece, LineSyntax line)
+    {
+        foreach (var builder in piece.Builders) builder.DoubtTurns(line.Keyword == "leave" ? 4 : 2);
     }
 
     // However many rows they were, the count stays the same: one stands for all of them.

@@ -1,3 +1,4 @@
+using Turnrow.Compiler.Values;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Pieces;
@@ -13,7 +14,12 @@ internal static class EdgeNaming
             foreach (var hand in hands) builder.NameEdge(hand, statement.Name.Text, !statement.FromHere);
         }
 
-        if (statement.FromHere && context.Here.AreAll) piece.Heading = statement.Name.Text;
+        if (statement.FromHere)
+        {
+            piece.Heading = statement.Name.Text;
+            piece.HeadingSizes = context.Here.AreAll ? null : Sized.Where(context.Sizes, context.Here.Has);
+        }
+
         piece.Changed();
     }
 }

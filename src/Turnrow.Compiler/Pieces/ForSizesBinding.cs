@@ -23,7 +23,8 @@ internal static class ForSizesBinding
         piece.Doubt(true);
     }
 
-    private static bool[]? SizesOf(Context context, ForSizesStatement statement)
+    /// <summary>The sizes that a line is for; null, and reported, if one of them is not known.</summary>
+    internal static bool[]? SizesOf(Context context, ForSizesStatement statement)
     {
         var sizes = new bool[context.Sizes];
         foreach (var range in statement.Sizes)

@@ -1,5 +1,6 @@
 using Turnrow.Compiler.Claims;
 using Turnrow.Fabric;
+using Turnrow.Fabric.Pieces;
 using Turnrow.Syntax.Tree;
 
 namespace Turnrow.Compiler.Pieces;
@@ -15,7 +16,7 @@ internal static class LaterBinding
         if (EdgeBinder.Bind(context, piece, statement.Edge) is not { } hands)
         {
             piece.Doubt(true);
-            ClaimBinder.Trust(piece, claim);
+            Unknown(piece.Builders);
             return;
         }
 
@@ -26,6 +27,7 @@ internal static class LaterBinding
             if (counts[i] is not { } count)
             {
                 builder.Doubt(true);
+                Unknown([builder]);
                 continue;
             }
 
@@ -34,5 +36,11 @@ internal static class LaterBinding
 
         piece.Changed();
         new ClaimBinder(context).CheckAhead(piece, claim);
+    }
+
+    // The stitches are left in one of the next two rows, and worked over two rows later.
+    private static void Unknown(PieceBuilder[] builders)
+    {
+        foreach (var builder in builders) builder.DoubtTurns(4);
     }
 }

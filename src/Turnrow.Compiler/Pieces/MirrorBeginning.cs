@@ -71,8 +71,8 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
             case AcrossStart across:
                 BeginAcross(builder, across, size);
                 break;
-            case PickUpStart pickUp when made.Rows is [{ Work: { } first, Plan: ShapedPlan plan }, ..]:
-                builder.BeginPickUp(Turned(pickUp, size), plan.Stitch, first.Stitches, made.Rows[0].Origin);
+            case PickUpStart pickUp when made.Rows is [{ Work: { Opening.Stitch: { } stitch } first }, ..]:
+                builder.BeginPickUp(Turned(pickUp, size), stitch, first.Stitches, made.Rows[0].Origin);
                 break;
             default:
                 builder.BeginUnknown();
@@ -156,8 +156,8 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
     private static Stretch Opposite(Piece piece, Stretch inner)
     {
         var row = piece.Inner.Where(s => s.Kind == inner.Kind && s.FirstRow == inner.FirstRow).ToList();
-        var at = row.IndexOf(inner);
-        return at < 0 ? inner : row[row.Count - 1 - at];
+        var at = row.FindIndex(s => s.Name == inner.Name);
+        return at < 0 ? inner : inner with { Name = row[row.Count - 1 - at].Name };
     }
 
     private static int[] Sizes(IReadOnlyList<PartStart>[] parts, int at, Func<PartStart, int> of) =>
@@ -186,7 +186,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         var (held, turned) = (Held(pickUp.Walk), Held(walk));
         if (held != turned) HeldApart.Add((size, held, turned));
         var source = book.Find(walk[0].Piece.Name)!;
-        var start = Joins.PickUpYarn.Find(walk, pickUp.RightSide, _ => source.YarnTaken[size]) with { Around = pickUp.Around };
+        var start = Joins.PickUpYarn.Find(walk, pickUp.RightSide, _ => source.YarnTaken[size]) with { Around = pickUp.Around, IsEven = pickUp.IsEven };
         source.YarnTaken[size] |= !start.Joined;
         return start;
     }

@@ -16,6 +16,9 @@ internal sealed class PieceBook(Context context)
     /// <summary>The pieces in order.</summary>
     public IReadOnlyList<PieceState> All => _pieces;
 
+    /// <summary>The pieces as they lie there in the end: of those that are made several times, each.</summary>
+    public IEnumerable<PieceState> Made => _pieces.SelectMany(static p => p.Copies.Count > 0 ? p.Copies : [p]);
+
     /// <summary>The edges used so far.</summary>
     public Joins.EdgeUses Uses { get; } = new();
 
@@ -37,6 +40,7 @@ internal sealed class PieceBook(Context context)
     {
         _pieces.Add(piece);
         _byName.TryAdd(piece.Name, piece);
+        foreach (var copy in piece.Copies) _byName.TryAdd(copy.Name, copy);
         if (piece.MirrorOf is { } original) _mirrors.TryAdd(original, piece);
     }
 

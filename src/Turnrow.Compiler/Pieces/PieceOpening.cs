@@ -13,6 +13,11 @@ namespace Turnrow.Compiler.Pieces;
 /// <summary>Opens a piece and begins it from what its line names.</summary>
 internal sealed class PieceOpening(Context context, PieceBook book)
 {
+    /// <summary>What each of several is called.</summary>
+    public static readonly string[] Ordinals = ["first", "second", "third", "fourth"];
+
+    private const int MostCopies = 4;
+
     /// <summary>The piece that a line opens. It is there even if the line is wrong.</summary>
     public PieceState Open(PieceStatement statement, bool broken)
     {
@@ -20,6 +25,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         var builders = new PieceBuilder[context.Sizes];
         for (var i = 0; i < builders.Length; i++) builders[i] = new PieceBuilder(statement.Name.Text, context.Rules, context.Worked);
         var piece = new PieceState(statement.Name.Text, statement.Name.Span, builders);
+        if (statement.Copies is not null) piece.Copies = CopiesOf(piece, statement);
         if (broken)
         {
             BrokenLines.Doubt(piece);
@@ -43,6 +49,15 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         var piece = new PieceState("the piece", span, builders);
         BrokenLines.Doubt(piece);
         return piece;
+    }
+
+    private IReadOnlyList<PieceState> CopiesOf(PieceState piece, PieceStatement statement)
+    {
+        var copies = statement.Copies!;
+        if (copies.Count is < 2 or > MostCopies) context.Findings.Add(MadeSeveral.Number(copies.Span, copies.Count, MostCopies));
+        else if (statement.Origin is not null) context.Findings.Add(MadeSeveral.Begun(copies.Span, piece.Name));
+        else return [.. Ordinals.Take(copies.Count).Select(nth => new PieceState($"{nth}-{piece.Name}", piece.Span, piece.Builders) { CopyOf = piece })];
+        return [];
     }
 
     private void CheckName(PieceStatement statement)
@@ -117,6 +132,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
 
     private void BeginFrom(PieceState piece, PieceState from, int?[] fromRight, int?[] counts, SyntaxNode place)
     {
+        if (from.Copies.Count > 0) context.Findings.Add(MadeSeveral.GoesOn(place.Span, from.Name));
         CheckOverlap(piece, from, fromRight, counts, place);
         from.Joined = piece.Joined = true;
         for (var i = 0; i < context.Sizes; i++)
@@ -188,6 +204,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
             else
             {
                 piece.Builders[i].BeginUnknown();
+                piece.Builders[i].WorkInRounds(pickUp.Around);
                 piece.Builders[i].Doubt(false);
                 piece.Builders[i].WorkRow(new WordsPlan([]), new Origin(statement), 0);
             }
@@ -201,6 +218,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
     {
         if (book.Bind(mirror.Piece) is not { } original)
         {
+            piece.NamesInDoubt = true;
             piece.Doubt(true);
             return;
         }
@@ -226,6 +244,8 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         if (beginning.TurnsApart.Count > 0) context.Findings.Add(ShortRowMirrored.At(context, mirror.Piece.Span, [.. beginning.TurnsApart], original.Name));
         original.Manners.CopyTo(piece.Manners, 0);
         foreach (var (name, rows) in original.Marks) piece.Marks[name] = rows;
+        foreach (var (name, part) in original.Parts)
+            piece.Parts[name] = part with { FromRight = Sized.Each(context.Sizes, i => original.Finished[i].LastStitches - part.FromRight[i] - part.Count[i]), Used = false };
         foreach (var passage in original.Passages)
         {
             if (passage is not Turnrow.Fabric.Patterns.ProsePassage) piece.Passages.Add(passage);

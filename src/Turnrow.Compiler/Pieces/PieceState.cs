@@ -12,6 +12,8 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
 {
     private Piece[]? _finished;
     private int _lead;
+    private bool _joined;
+    private Piece[]? _model;
 
     public string Name { get; } = name;
 
@@ -75,13 +77,26 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     }
 
     /// <summary>True once the piece is joined to another by a seam, a part or a pick-up.</summary>
-    public bool Joined { get; set; }
+    public bool Joined
+    {
+        get => _joined || CopyOf is { _joined: true };
+        set => _joined = value;
+    }
+
+    /// <summary>The piece that this is one of several of; null where a piece is made once, and for the lines that all of them share.</summary>
+    public PieceState? CopyOf { get; init; }
+
+    /// <summary>Each of several that are made alike: the first, the second; none for a piece that is made once.</summary>
+    public IReadOnlyList<PieceState> Copies { get; set; } = [];
 
     /// <summary>The name of the edge heading that rows to come belong under.</summary>
     public string? Heading { get; set; }
 
+    /// <summary>The sizes that have that heading; null for all.</summary>
+    public IReadOnlyList<int>? HeadingSizes { get; set; }
+
     /// <summary>The piece as it stands, a size.</summary>
-    public Piece[] Finished => _finished ??= Array.ConvertAll(Builders, b => b.Finish());
+    public Piece[] Finished => CopyOf is { } model ? LikeModel(model.Finished) : _finished ??= Array.ConvertAll(Builders, b => b.Finish());
 
     /// <summary>True if the number of rows is not certain in a size.</summary>
     public bool RowsInDoubt => Array.Exists(Builders, b => b.RowsInDoubt);
@@ -90,10 +105,18 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     public bool Unread { get; set; }
 
     /// <summary>True if it is not certain how long its edges are and what they are called.</summary>
-    public bool EdgesInDoubt => RowsInDoubt || NamesInDoubt || StepsInDoubt;
+    public bool EdgesInDoubt => RowsInDoubt || NamesInDoubt || StepsInDoubt || CopyOf is { EdgesInDoubt: true };
 
     /// <summary>True if it is not known how many stitches were left or added at an edge.</summary>
     public bool StepsInDoubt { get; set; }
+
+    // It is fastened off: the maker begins the next one, or puts both aside until they are joined.
+    private Piece[] LikeModel(Piece[] model)
+    {
+        if (!ReferenceEquals(model, _model)) _finished = Array.ConvertAll(model, p => p with { Name = Name, FastenedOff = true });
+        _model = model;
+        return _finished!;
+    }
 
     /// <summary>Something was added: the finished piece is made anew when it is asked for.</summary>
     public void Changed() => _finished = null;
@@ -139,7 +162,7 @@ internal sealed class PieceState(string name, TextSpan span, PieceBuilder[] buil
     /// <summary>Adds the passage of a line that makes rows.</summary>
     public void AddRowsPassage(object line)
     {
-        Passages.Add(new RowsPassage(line, Heading));
+        Passages.Add(new RowsPassage(line, Heading) { HeadingSizes = HeadingSizes });
         Heading = null;
         Changed();
     }

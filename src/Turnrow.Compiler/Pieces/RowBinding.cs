@@ -19,12 +19,19 @@ internal static class RowBinding
         CheckSide(context, piece, statement);
         TurningChainCheck.Add(context, statement.Items);
         var words = new RowBinder(context).Bind(statement.Items, piece.OnlyStitch());
+        // What a row that is not known holds or bridges has a name all the same, and nobody knows how many it is.
+        if (Array.Exists(words, static w => w is null) && statement.Items.Any(static item => item is HoldItem or BridgeItem)) piece.NamesInDoubt = true;
         var working = new RowWorking(context, piece, statement);
         for (var i = 0; i < context.Sizes; i++)
         {
             var plan = words[i] is { } list ? new WordsPlan(list) : null;
             if (counts[i] is not { } count) piece.Builders[i].Doubt(true);
             else working.Rows(i, count, _ => plan);
+        }
+
+        for (var i = 0; i < context.Sizes; i++)
+        {
+            if ((words[i] is null || counts[i] is null) && context.Here.Has(i) && statement.Items is [.., LeaveItem { ForLater: true }]) piece.Builders[i].DoubtTurns(2);
         }
 
         working.Finish();

@@ -26,7 +26,18 @@ internal static class ShapeBinding
             ? new SolvedShaping(context, piece, solve).Plans(counts)
             : new GivenShaping(context, piece, statement.Shapings).Plans(counts);
         Work(context, piece, statement, stitches, counts, plans);
+        DoubtTurns(context, piece, statement, plans);
         new ClaimBinder(context).CheckRow(piece, claim);
+    }
+
+    // Which rows turned is not known where the schedule is not; the next two rows work over all.
+    private static void DoubtTurns(Context context, PieceState piece, ShapeStatement statement, EdgeChanges?[] plans)
+    {
+        if (!statement.Shapings.Any(static shaping => shaping.Stages.Any(static stage => stage.Kind == StageKind.LeaveForLater))) return;
+        for (var i = 0; i < plans.Length; i++)
+        {
+            if (plans[i] is null && context.Here.Has(i)) piece.Builders[i].DoubtTurns(2);
+        }
     }
 
     private static void Work(

@@ -38,6 +38,16 @@ internal sealed class PlaceBinder(Context context)
         return new Target(AimOf(place.Word, true), filter);
     }
 
+    /// <summary>The target of what goes into each space, beside what goes into each stitch; null, and reported, if it is neither.</summary>
+    public Target? BindOther(PlaceSyntax place, OtherPlaceSyntax other)
+    {
+        if (FilterOf(place.Kind) is not { } stitches || FilterOf(other.Kind) is not { } spaces) return null;
+        if (stitches.Kind == PlaceFilterKind.AnyStitch && spaces.Kind is PlaceFilterKind.AnySpace or PlaceFilterKind.SpaceOf)
+            return new Target(Aim.NextOfKind, spaces);
+        context.Findings.Add(PlaceUnknown.Both(place.Span));
+        return null;
+    }
+
     private static Aim AimOf(PlaceWord word, bool ofKind) => word switch
     {
         PlaceWord.First => Aim.First,

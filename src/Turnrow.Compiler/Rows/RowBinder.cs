@@ -10,7 +10,7 @@ namespace Turnrow.Compiler.Rows;
 /// <summary>
 /// Makes the words of a row of what the designer wrote, in all sizes at once. A size in which a number is not known has no words.
 /// </summary>
-internal sealed class RowBinder(Context context)
+internal sealed partial class RowBinder(Context context)
 {
     private readonly HashSet<Stitch> _stitches = [];
 
@@ -39,6 +39,7 @@ internal sealed class RowBinder(Context context)
         foreach (var item in items)
         {
             if (item is GroupItem group) AddStitches(group.Items);
+            if (item is SpreadItem spread) AddStitches([spread.Plain, .. spread.Items]);
             if (item is not StitchItem stitch) continue;
             foreach (var word in stitch.Words)
             {
@@ -73,6 +74,7 @@ internal sealed class RowBinder(Context context)
         {
             StitchItem stitch => StitchWords(stitch, inOnePlace),
             GroupItem group => GroupWords(group, inOnePlace),
+            SpreadItem spread => SpreadWords(spread, inOnePlace),
             SkipItem skip => OfCount(skip.Count, n => new Skip(n)),
             SlipOverItem slip => OfCount(slip.Count, n => new SlipOver(n)),
             HoldItem hold => context.Evaluate.Counts(hold.Count, 1).Select(n => n is { } x ? (Word?)new Hold(x, hold.Name.Text) : null),
@@ -160,6 +162,7 @@ internal sealed class RowBinder(Context context)
         if (before is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item));
         if (item.Place is not null && (item.Amount is not null || read.CountWord is not null)) return Refuse(StitchBoth.At(item));
         if (before is not null && item.Place is null && !inOnePlace) return None();
+        if (item.Place?.Other is { } other) return ByPlaceWords(item.Place, other, read);
         var words = new Word?[context.Sizes];
         for (var i = 0; i < words.Length; i++)
         {
@@ -196,7 +199,7 @@ internal sealed class RowBinder(Context context)
         if (item.Place is not null || item.Before is not null) return Refuse(StitchBoth.At(item));
         if (item.Amount is EvenlyAmount evenly)
         {
-            return context.Evaluate.Counts(evenly.Count).Select(n => n is { } x ? (Word?)new Spread(read.Stitch, increase ? x : -x) : null);
+            return context.Evaluate.Counts(evenly.Count).Select(n => n is { } x ? (Word?)Spread.Of(read.Stitch, increase ? x : -x) : null);
         }
 
         var amounts = item.Amount is null ? Sized.Same<Amount?>(context.Sizes, Amount.Once) : AmountsOf(item.Amount);

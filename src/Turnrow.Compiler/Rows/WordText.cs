@@ -22,7 +22,8 @@ internal sealed class WordText(Context context)
         Hold hold => $"hold {Number(hold.Count)} for {hold.Name}",
         Bridge bridge => $"bridge {Number(bridge.Count)}" + (bridge.Name is { } name ? $" for {name}" : string.Empty),
         Repeat repeat => $"({OfList(repeat.Words)}) {Times(repeat.Amount)}",
-        Spread spread => $"{context.Word(spread.Stitch)} {(spread.Change > 0 ? "inc" : "dec")} {Number(Math.Abs(spread.Change))} evenly",
+        Spread spread => OfSpread(spread),
+        ByPlace each => $"{context.Word(each.InStitch.Stitch)} in each st and {OfWork(each.InSpace with { Target = each.InSpace.Target with { Aim = Aim.EachOfKind, Remain = each.Remain } })}",
         _ => string.Empty,
     };
 
@@ -98,6 +99,14 @@ internal sealed class WordText(Context context)
         if (!several) return stitch + Count(work.Amount);
         var number = work.Makes > 1 ? Number(work.Makes) + " " : string.Empty;
         return number + stitch + " " + PlaceText(work.Target);
+    }
+
+    private string OfSpread(Spread spread)
+    {
+        if (spread is { Words: [Work { Takes: 1, Makes: 2 } or Work { Takes: 2, Makes: 1 }], Over.Reach: Reach.Across, AtEachEnd: null })
+            return $"{context.Word(spread.Stitch)} {(spread.Words is [Work { Makes: 2 }] ? "inc" : "dec")} {Number(spread.Times)} evenly";
+        var ends = spread.AtEachEnd is { } end ? $", {Number(end)} at each end" : string.Empty;
+        return $"{context.Word(spread.Stitch)}{Count(spread.Over)} with ({OfList(spread.Words)}) {Number(spread.Times)} times evenly{ends}";
     }
 
     private static string HookText(HookInto hook) => hook switch

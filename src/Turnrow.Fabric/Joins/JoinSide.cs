@@ -71,6 +71,10 @@ public static class EdgeSelection
         Stretch Of(StretchKind kind, int count) => new(kind, piece.Rows.Count, count, null, null);
     }
 
+    /// <summary>A part of the last row that was divided off under a name.</summary>
+    public static JoinSide Part(Piece piece, string name, int fromRight, int count) =>
+        new(piece, null, [new Stretch(StretchKind.OpenStitches, piece.Rows.Count, count, null, name) { FromRight = fromRight }]);
+
     /// <summary>Stitches held inside a row, or the other side of a bridge, by their name; null if there are none.</summary>
     public static JoinSide? Inner(Piece piece, string name)
     {

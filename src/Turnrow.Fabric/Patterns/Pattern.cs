@@ -139,7 +139,11 @@ public abstract record PatternItem;
 /// <param name="Passages">What its lines are, in order.</param>
 /// <param name="MirrorOf">The name of the piece that it mirrors; null for none.</param>
 public sealed record PieceInSizes(
-    string Name, IReadOnlyList<Piece> InSizes, IReadOnlyList<Passage> Passages, string? MirrorOf) : PatternItem;
+    string Name, IReadOnlyList<Piece> InSizes, IReadOnlyList<Passage> Passages, string? MirrorOf) : PatternItem
+{
+    /// <summary>How often it is made.</summary>
+    public int Copies { get; init; } = 1;
+}
 
 /// <summary>A seam in all sizes; a size without it (an error) has null.</summary>
 public sealed record SeamInSizes(IReadOnlyList<Seam?> InSizes) : PatternItem;
@@ -156,7 +160,11 @@ public abstract record Passage;
 /// <summary>A line that makes rows: those whose <see cref="Rows.Row.Origin"/> holds <paramref name="Line"/>.</summary>
 /// <param name="Line">The line, opaque.</param>
 /// <param name="Heading">The edge name that begins here, if one does (<c>armhole</c>); null for none.</param>
-public sealed record RowsPassage(object Line, string? Heading) : Passage;
+public sealed record RowsPassage(object Line, string? Heading) : Passage
+{
+    /// <summary>The sizes in which that name begins here; null for all.</summary>
+    public IReadOnlyList<int>? HeadingSizes { get; init; }
+}
 
 /// <summary>A line of prose for the maker, before the rows that follow.</summary>
 public sealed record ProsePassage(string Text) : Passage;

@@ -65,8 +65,8 @@ public sealed record YarnNeed(Yarn Yarn, IReadOnlyList<Rational>? Grams, IReadOn
                 if (row.Work is null) continue;
                 foreach (var kind in row.Work.Tops.Kinds())
                 {
-                    if (kind.Place.IsStitch && kind.Place.Stitch is { } stitch) counts[stitch] = counts.GetValueOrDefault(stitch) + kind.Count;
-                    else if (kind.Place.Chains > 0) counts[StitchBook.Chain] = counts.GetValueOrDefault(StitchBook.Chain) + ((long)kind.Place.Chains * kind.Count);
+                    if (kind.Place.IsStitch && kind.Place.Stitch is { } stitch) counts[stitch] = counts.GetValueOrDefault(stitch) + ((long)kind.Count * piece.Copies);
+                    else if (kind.Place.Chains > 0) counts[StitchBook.Chain] = counts.GetValueOrDefault(StitchBook.Chain) + ((long)kind.Place.Chains * kind.Count * piece.Copies);
                 }
             }
         }

@@ -77,6 +77,10 @@ public sealed class Mirror(bool turnedOver)
             case FastenOffEvent:
                 mirrored.FastenOff();
                 break;
+            case TurnsDoubtEvent doubt:
+                // The mirror turns a row later, and so is sure a row later.
+                mirrored.DoubtTurns(doubt.Rows + 1);
+                break;
             case RowsDoubtEvent:
                 mirrored.DoubtRows();
                 break;

@@ -64,6 +64,42 @@ public sealed record PickUpStart(IReadOnlyList<PickUpLeg> Walk, bool RightSide, 
 {
     /// <summary>True if the row is joined to a round.</summary>
     public bool Around { get; init; }
+
+    /// <summary>True if a number of stitches is spread over the walk by the lengths of its stretches.</summary>
+    public bool IsEven { get; init; }
+
+    /// <summary>The stretches as they are walked, those that lie in parts put together again.</summary>
+    public IEnumerable<PickUpLeg> WholeStretches()
+    {
+        PickUpLeg? whole = null;
+        foreach (var leg in Walk)
+        {
+            if (whole is not null && leg.Part > 0 && leg.Part == whole.Part)
+            {
+                whole = whole.With(leg);
+                continue;
+            }
+
+            if (whole is not null) yield return whole;
+            whole = leg;
+        }
+
+        if (whole is not null) yield return whole;
+    }
+
+    /// <summary>The places that the row of stitches makes in corners: of each the middle one, in working order.</summary>
+    internal IReadOnlyList<int> CornersMade()
+    {
+        var corners = new List<int>();
+        var made = 0;
+        foreach (var leg in Walk)
+        {
+            if (leg.IsCorner) corners.Add(made + (leg.Rate / 2));
+            made += (int)((long)leg.Stretch.Count * leg.Rate / leg.Per);
+        }
+
+        return corners;
+    }
 }
 
 /// <summary>One stretch of a pick-up, in the direction in which it is walked.</summary>
@@ -73,7 +109,32 @@ public sealed record PickUpStart(IReadOnlyList<PickUpLeg> Walk, bool RightSide, 
 /// <param name="Upwards">True if it is walked from the first row to the last (or from the right edge to the left).</param>
 /// <param name="Rate">So many stitches …</param>
 /// <param name="Per">… in so many rows or stitches.</param>
-public sealed record PickUpLeg(Piece Piece, Hand? Hand, Stretch Stretch, bool Upwards, int Rate, int Per);
+public sealed record PickUpLeg(Piece Piece, Hand? Hand, Stretch Stretch, bool Upwards, int Rate, int Per)
+{
+    /// <summary>True if it is one place, the corner between two edges of the piece.</summary>
+    public bool IsCorner { get; init; }
+
+    /// <summary>Legs that are parts of one stretch have the same number above 0.</summary>
+    public int Part { get; init; }
+
+    /// <summary>The same with the leg that follows it on the same stretch, at this one's rate.</summary>
+    public PickUpLeg With(PickUpLeg next)
+    {
+        var lower = Upwards ? Stretch : next.Stretch;
+        return this with { Stretch = lower with { Count = Stretch.Count + next.Stretch.Count } };
+    }
+
+    /// <summary>Its first so many places, or those behind them.</summary>
+    /// <param name="from">Places before them, as it is walked.</param>
+    /// <param name="count">How many.</param>
+    public PickUpLeg Slice(int from, int count)
+    {
+        var first = Stretch.Kind != StretchKind.RowEnds ? Stretch.FirstRow
+            : Upwards ? Stretch.FirstRow + from
+            : Stretch.LastRow - from - count + 1;
+        return this with { Stretch = Stretch with { FirstRow = first, Count = count } };
+    }
+}
 
 /// <summary>One piece in one size: its rows and edges.</summary>
 /// <param name="Name">Its name.</param>

@@ -12,6 +12,7 @@ public sealed partial class PieceBuilder
 {
     private readonly WaitingEdge _waitingRight = new();
     private readonly WaitingEdge _waitingLeft = new();
+    private int _waitingKnownFrom;
 
     /// <summary>
     /// Leaves so many stitches for later at an edge: the next row that goes there turns before them. They are counted from where that row would
@@ -135,13 +136,30 @@ public sealed partial class PieceBuilder
         return worked;
     }
 
-    // Once a row is not known, neither is what waits and which edge a row reaches.
+    /// <summary>
+    /// From here on it is not known what waits: a line that may have left stitches for later can't be used. A claim tells how many stitches a row
+    /// made, not what waits beside it; it is believed again once so many more rows have gone to both edges.
+    /// </summary>
+    public void DoubtTurns(int rows)
+    {
+        _events.Add(new TurnsDoubtEvent(rows));
+        ForgetWaiting(rows);
+    }
+
+    private void ForgetWaiting(int rows)
+    {
+        _waitingRight.Clear();
+        _waitingLeft.Clear();
+        RowsInDoubt = true;
+        _waitingKnownFrom = Math.Max(_waitingKnownFrom, _rows.Count + rows);
+    }
+
+    // Once a row is not known, neither is what waits and which edge a row reaches. What is asked for now is left in this row or the next, and worked
+    // over two rows later.
     private void LoseWaiting(RowPlan? plan)
     {
         var turns = plan is WordsPlan { Words: [.., Leave { ForLater: true }] };
         if (!turns && _waitingRight.Count + _waitingRight.Asked + _waitingLeft.Count + _waitingLeft.Asked == 0) return;
-        _waitingRight.Clear();
-        _waitingLeft.Clear();
-        RowsInDoubt = true;
+        ForgetWaiting(4);
     }
 }

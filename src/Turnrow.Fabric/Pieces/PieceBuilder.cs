@@ -148,7 +148,7 @@ public sealed partial class PieceBuilder
         Begin(pickUp, pickUp.Joined ? RowBegins.PickedUpJoined : RowBegins.PickedUp, pickUp.RightSide);
         _course.InRounds = pickUp.Around;
         _course.Set(stitches is { } count ? PlaceSequence.Of(new Place(PlaceKind.FoundationChain, null, 0), count) : null);
-        WorkRow(ShapedPlan.Plain(stitch), origin, 0);
+        WorkRow(PickUpWords.PlanOf(pickUp, stitch), origin, 0);
     }
 
     /// <summary>Begins without knowing from what, because of an error.</summary>
@@ -291,7 +291,7 @@ public sealed partial class PieceBuilder
         var stitch = LastStitch() ?? StitchBook.Single;
         var (start, end) = StepsOf(_rows.Count + 1);
         var before = (long)stitches - StepBook.GainOf(start) - StepBook.GainOf(end);
-        _course.Set(before is >= 0 and <= int.MaxValue ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null);
+        _course.Set(before is >= 0 and <= int.MaxValue && _rows.Count >= _waitingKnownFrom ? PlaceSequence.Of(Place.TopOf(stitch), (int)before) : null);
         LastWork = null;
         _chainsGiven = -1;
         _cornersInDoubt = true;

@@ -31,6 +31,9 @@ internal sealed record RoundsEvent(bool Rounds) : PieceEvent;
 /// <summary>The next row, which may have either, has a side.</summary>
 internal sealed record SideEvent(bool RightSide) : PieceEvent;
 
+/// <summary>What waits for later rows is in doubt for so many rows.</summary>
+internal sealed record TurnsDoubtEvent(int Rows) : PieceEvent;
+
 internal sealed record FastenOffEvent : PieceEvent;
 
 /// <summary>The number of rows is in doubt from here on.</summary>

@@ -39,6 +39,9 @@ public enum StretchKind : byte
 /// <param name="Name">The edge's name there; null if it has none.</param>
 public sealed record Stretch(StretchKind Kind, int FirstRow, int Count, Stitch? Stitch, string? Name)
 {
+    /// <summary>Of a part of a last row that has a name, the stitches between it and the right edge.</summary>
+    public int FromRight { get; init; }
+
     /// <summary>Of row-ends, the last row.</summary>
     public int LastRow => Kind == StretchKind.RowEnds ? FirstRow + Count - 1 : FirstRow;
 }

@@ -101,6 +101,9 @@ internal static class Openings
                 case Spread spread:
                     Take(Work.Plain(spread.Stitch, Amount.Once), ref first, ref second);
                     break;
+                case ByPlace each:
+                    Take(each.InStitch, ref first, ref second);
+                    break;
                 case Group group:
                     FindTwo(group.Words, ref first, ref second);
                     break;

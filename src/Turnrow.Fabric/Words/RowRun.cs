@@ -58,6 +58,7 @@ internal sealed partial class RowRun(PlaceSequence below)
             case MarkCorner mark: Mark(mark, done); break;
             case RemoveCorners remove: done.Add(remove); break;
             case Spread spread: SpreadOut(spread, done); break;
+            case ByPlace each: PlaceByPlace(each, done); break;
         }
     }
 
@@ -87,11 +88,5 @@ internal sealed partial class RowRun(PlaceSequence below)
         var count = leave.Count < 0 ? _cursor.Remaining : leave.Count;
         _left = count > 0;
         PassOver(leave with { Count = count }, count, done);
-    }
-
-    private void SpreadOut(Spread spread, List<Word> done)
-    {
-        if (Spreading.Over(spread, _cursor.Remaining) is { } words) done.AddRange(InOrder(words));
-        else Fail(RowFaultKind.SpreadTooMany, spread, Math.Abs(spread.Change), _cursor.Remaining);
     }
 }

@@ -249,9 +249,3 @@ public sealed record Repeat(IReadOnlyList<Word> Words, Amount Amount) : Word
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Amount, WordLists.Hash(Words));
 }
-
-/// <summary>
-/// So many increases (above 0) or decreases (below) spread over the row; becomes plain stitches, changes and repeats of both when
-/// the row is worked.
-/// </summary>
-public sealed record Spread(Stitch Stitch, int Change) : Word;

@@ -14,13 +14,16 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
     /// <summary>The piece as paragraphs of Markdown.</summary>
     public IReadOnlyList<string> Write(PieceInSizes piece)
     {
-        _paragraphs.Add($"### {Names.Title(piece.Name)}");
+        var several = piece.Copies > 1 ? $" (make {Numbers.Plain(piece.Copies)})" : string.Empty;
+        _paragraphs.Add($"### {Names.Title(piece.Name)}{several}");
         var rows = new RowsWriter(pattern, names, words, _paragraphs);
         var lines = new PieceLines(piece);
         foreach (var rest in lines.WithoutPassage) rows.Write(rest);
         var hasRows = lines.WithoutPassage.Count > 0;
         var fastenedOff = false;
         string? prose = null;
+        // A name that begins in some sizes stands above the first rows that those have under it.
+        RowsPassage? waiting = null;
         foreach (var passage in piece.Passages)
         {
             prose = Prose(passage, prose);
@@ -28,8 +31,13 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
             {
                 case RowsPassage line:
                     var sizes = lines.Of(line);
-                    if (line.Heading is { } heading && hasRows && sizes.Any(static s => s.Rows.Count > 0))
-                        _paragraphs.Add($"*{Names.Title(heading)}*");
+                    waiting = line.Heading is null ? waiting : line;
+                    if (waiting is { Heading: { } heading } && sizes.Any(s => s.Rows.Count > 0 && Has(waiting, s.Size)))
+                    {
+                        if (hasRows) _paragraphs.Add($"{(waiting.HeadingSizes is { } some ? names.Only(some) : string.Empty)}*{Names.Title(heading)}*");
+                        waiting = null;
+                    }
+
                     rows.Write(sizes);
                     hasRows = true;
                     break;
@@ -44,6 +52,8 @@ internal sealed class PieceWriter(Pattern pattern, SizeNames names, Wording word
         if (!fastenedOff) AddYarn(piece);
         return _paragraphs;
     }
+
+    private static bool Has(RowsPassage line, int size) => line.HeadingSizes is not { } some || some.Contains(size);
 
     // Lines of prose one after the other are one paragraph.
     private string? Prose(Passage passage, string? before)

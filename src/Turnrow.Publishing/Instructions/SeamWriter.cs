@@ -193,13 +193,27 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
     /// <summary>True if there are rounds among its rows: they have no ends.</summary>
     public bool HasRounds { get; init; }
 
+    /// <summary>Of a part of the last row that has a name, which stitches it is; else null.</summary>
+    public LastStitches? Stitches { get; init; }
+
     public string PieceName => Names.Title(Piece);
 
     public string EdgeTitle
     {
         get
         {
-            if (Hand is not { } hand) return Kind == StretchKind.Foundation ? "beginning edge" : "last row";
+            if (Hand is not { } hand)
+            {
+                return Kind switch
+                {
+                    StretchKind.Foundation => "beginning edge",
+                    StretchKind.BridgeChain => $"other side of the chain for {Names.Words(Edge!)}",
+                    StretchKind.HeldStitches => $"stitches held for {Names.Words(Edge!)}",
+                    StretchKind.OpenStitches when Stitches is { } part => $"{part.Numbered} ({Names.Words(Edge!)})",
+                    _ => "last row",
+                };
+            }
+
             var name = Edge is null ? string.Empty : $" ({Names.Words(Edge)})";
             return $"{Wording.Hand(hand)} edge{name}";
         }
@@ -213,7 +227,8 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
         var ends = side.Stretches.Where(static s => s.Kind == StretchKind.RowEnds).ToList();
         var name = side.Stretches.Select(static s => s.Name).FirstOrDefault(static n => n is not null);
         var kind = side.Stretches.Count > 0 ? side.Stretches[0].Kind : StretchKind.RowEnds;
-        if (side.Hand is not { } hand || ends.Count == 0) return new SeamSide(side.Piece.Name, name, side.Hand, kind, null, null, null, false);
+        if (side.Hand is not { } hand || ends.Count == 0)
+            return new SeamSide(side.Piece.Name, name, side.Hand, kind, null, null, null, false) { Stitches = name is null ? null : LastStitches.OfStretch(side.Piece, side.Stretches[0]) };
         var rows = Span(ends[0].FirstRow, ends[^1].LastRow);
         // Rows of the same name that are not in the seam stay open.
         var named = side.Piece.At(hand).Stretches.Where(s => s.Kind == StretchKind.RowEnds && s.Name == name).ToList();
@@ -233,11 +248,12 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
     public SeamSide? And(SeamSide other)
     {
         var alike = Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind
-            && HasSteps == other.HasSteps && HasTurns == other.HasTurns && HasRounds == other.HasRounds && Rows is null == other.Rows is null && OpenBefore is null == other.OpenBefore is null
+            && Stitches?.IsRound == other.Stitches?.IsRound && HasSteps == other.HasSteps && HasTurns == other.HasTurns && HasRounds == other.HasRounds && Rows is null == other.Rows is null && OpenBefore is null == other.OpenBefore is null
             && OpenBehind is null == other.OpenBehind is null;
         return alike
             ? this with
             {
+                Stitches = Stitches?.And(other.Stitches!),
                 Rows = Rows?.And(other.Rows!),
                 OpenBefore = OpenBefore?.And(other.OpenBefore!),
                 OpenBehind = OpenBehind?.And(other.OpenBehind!),

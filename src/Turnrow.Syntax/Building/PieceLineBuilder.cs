@@ -1,3 +1,4 @@
+using System.Globalization;
 using Turnrow.Syntax.Diagnostics.Kinds;
 using Turnrow.Syntax.Generated;
 using Turnrow.Syntax.Text;
@@ -13,7 +14,11 @@ internal static class PieceLineBuilder
             line.Name(context.called),
             context.begun is null ? null : Origin(context.begun, line),
             ValueBuilder.Claim(context.claimed, line),
-            LineBuilding.Span(context));
+            LineBuilding.Span(context))
+        {
+            Copies = context.copies is not { } copies ? null
+                : new CopiesSyntax(int.TryParse(line.Text(copies), NumberStyles.None, CultureInfo.InvariantCulture, out var count) ? count : int.MaxValue, LineBuilding.Span(copies)),
+        };
 
     public static BeginStatement Begin(TurnrowParser.BeginLineContext context, LineBuilding line) =>
         new(ExpressionBuilder.Count(context.amount, line), ValueBuilder.Claim(context.claimed, line), LineBuilding.Span(context));

@@ -6,7 +6,7 @@ using Turnrow.Syntax.Tree;
 namespace Turnrow.Syntax.Building;
 
 /// <summary>Rows and the words in them.</summary>
-internal static class RowBuilder
+internal static partial class RowBuilder
 {
     public static RowStatement Row(TurnrowParser.RowLineContext context, LineBuilding line) =>
         new(
@@ -55,7 +55,12 @@ internal static class RowBuilder
     private static List<RowItemSyntax> Items(TurnrowParser.ItemsContext context, bool inOnePlace, LineBuilding line)
     {
         var items = new List<RowItemSyntax>(context._each.Count);
-        foreach (var item in context._each) items.Add(Item(item, inOnePlace, line));
+        foreach (var item in context._each)
+        {
+            if (item.ends is null) items.Add(Item(item, inOnePlace, line));
+            else AtEachEnd(item, items, line);
+        }
+
         return items;
     }
 
@@ -107,6 +112,7 @@ internal static class RowBuilder
             : context.worked is not null ? StitchAmount(context.worked, words, line)
             : null;
         var place = Place(context.at, line);
+        if (context.spread is not null) return Spread(context, new StitchItem(before, words, null, amount, place, span), inOnePlace, line);
         if (before is not null && change is null && amount is null && place is null && !inOnePlace)
             line.Report(StitchNumber.At(span, line.Text(before.Span), words));
         return new StitchItem(before, words, change, amount, place, span);
@@ -157,26 +163,4 @@ internal static class RowBuilder
 
     private static ExpressionSyntax? Amount(TurnrowParser.ItemContext context, LineBuilding line) =>
         context.amount is null ? null : ExpressionBuilder.Count(context.amount, line);
-
-    private static PlaceSyntax? Place(TurnrowParser.PlaceContext? context, LineBuilding line)
-    {
-        if (context is null) return null;
-        var word = context.which.Type switch
-        {
-            TurnrowLexer.NEXT => PlaceWord.Next,
-            TurnrowLexer.FIRST => PlaceWord.First,
-            TurnrowLexer.LAST => PlaceWord.Last,
-            TurnrowLexer.SAME => PlaceWord.Same,
-            TurnrowLexer.CORNER => PlaceWord.Corner,
-            _ => PlaceWord.Each,
-        };
-        var remain = context.remain is null ? null : ExpressionBuilder.Count(context.remain, line);
-        if (remain is not null && word != PlaceWord.Each)
-        {
-            var said = LineBuilding.Span(context.until).To(LineBuilding.Span(context));
-            line.Report(UnexpectedWord.UntilWithoutEach(said, line.Text(said)));
-        }
-
-        return new PlaceSyntax(word, line.Words(context._kind), line.Words(context._also), remain, LineBuilding.Span(context));
-    }
 }

@@ -30,6 +30,7 @@ internal static class WalkBuilder
             return new PickUpOriginSyntax(walks, side, [], line.Joined(alone._words), span) { Around = context.round is not null };
         var rates = new List<RateSyntax>(context._rates.Count);
         foreach (var rate in context._rates) rates.Add(Rate(rate, line));
+        if (rates.Count > 1 && rates.Find(static r => r.Evenly) is { } evenly) line.Report(UnexpectedWord.EvenlyAlone(evenly.Span, line.Text(evenly.Span)));
         return new PickUpOriginSyntax(walks, side, rates, null, span) { Around = context.round is not null };
     }
 
@@ -60,7 +61,7 @@ internal static class WalkBuilder
             Edge(context._second, context._secondMore, selection, line),
             order,
             eased is not null,
-            context.worked is null ? null : Rate(context.worked, line),
+            context.worked is null ? null : SeamRate(context.worked, line),
             LineBuilding.Span(context))
         { Easing = eased?.least is null ? null : Easing(eased, line) };
     }
@@ -108,7 +109,7 @@ internal static class WalkBuilder
     }
 
     private static bool IsStitchAlone(TurnrowParser.RateContext context) =>
-        context.amount is null && context.way is null;
+        context.amount is null && context.way is null && context.evenly is null;
 
     // `n dc in each row`: without a number in front, the first word is the count.
     private static RateSyntax Rate(TurnrowParser.RateContext context, LineBuilding line)
@@ -116,7 +117,7 @@ internal static class WalkBuilder
         var span = LineBuilding.Span(context);
         var words = line.Words(context._words);
         ExpressionSyntax? count = context.amount is null ? null : ExpressionBuilder.List(context.amount, null, line);
-        if (context.way is null)
+        if (context.way is null && context.evenly is null)
             line.Report(LineUnfinished.AfterRate(span, line.Text(span)));
         else if (count is null && words.Count < 2)
             line.Report(UnexpectedWord.RateWithoutNumber(words[0].Span, words[0].Text));
@@ -124,7 +125,14 @@ internal static class WalkBuilder
         count ??= ExpressionBuilder.Name(words[0]);
         var per = context.over is null ? null : ExpressionBuilder.Count(context.over, line);
         var ofRows = context.row is not null || context.rows is not null;
-        return new RateSyntax(count, LineBuilding.Joined(words, first), per, !ofRows, line.Words(context._kind), span);
+        return new RateSyntax(count, LineBuilding.Joined(words, first), per, !ofRows, line.Words(context._kind), span) { Evenly = context.evenly is not null };
+    }
+
+    private static RateSyntax SeamRate(TurnrowParser.RateContext context, LineBuilding line)
+    {
+        var rate = Rate(context, line);
+        if (rate.Evenly) line.Report(UnexpectedWord.EvenlyAlongSeam(LineBuilding.Span(context.evenly)));
+        return rate;
     }
 
     // What may stand once only.

@@ -49,16 +49,16 @@ internal partial class TurnrowParser : Parser {
 		DOES=75, DOWN=76, EACH=77, EASING=78, EDGE=79, EDGES=80, END=81, ENDS=82, 
 		EVEN=83, EVENLY=84, EVERY=85, EXTRA=86, FACING=87, FIRST=88, FOUNDATION=89, 
 		HERE=90, HIGH=91, HOLD=92, IN=93, INC=94, IS=95, LAST=96, LATER=97, LEAST=98, 
-		LESS=99, LONGER=100, MIRRORED=101, MORE_WORD=102, MOST=103, MULTIPLE=104, 
-		NEXT=105, NOT=106, ODD=107, OF=108, OFF=109, ON=110, ONE=111, OPENS=112, 
-		OPPOSITE=113, ORDER=114, OVER=115, PER=116, PICKED=117, PLAIN=118, REMAIN=119, 
-		REST=120, ROUNDED=121, RS=122, SAME=123, SKIP_WORD=124, SKIPPING=125, 
-		SLIP=126, SLIPPING=127, STITCH=128, STITCHES=129, STRETCHES=130, THE=131, 
-		THEN=132, TIMES=133, TO=134, TOGETHER=135, TURNED=136, TURNING=137, TURNS=138, 
-		UNTIL=139, UP=140, WEIGH=141, WEIGHT=142, WIDE=143, WITH=144, WITHIN=145, 
-		WITHOUT=146, WORKING=147, WS=148, CM=149, G=150, M=151, MM=152, OZ=153, 
-		YD=154, WORD=155, NUMBER=156, FRACTION=157, ORDINAL=158, DOTTED=159, QUOTED=160, 
-		WRONG_COMMA=161, WRONG_QUOTE=162, JUNK=163;
+		LESS=99, LONGER=100, MAKE=101, MIRRORED=102, MORE_WORD=103, MOST=104, 
+		MULTIPLE=105, NEXT=106, NOT=107, ODD=108, OF=109, OFF=110, ON=111, ONE=112, 
+		OPENS=113, OPPOSITE=114, ORDER=115, OVER=116, PER=117, PICKED=118, PLAIN=119, 
+		REMAIN=120, REST=121, ROUNDED=122, RS=123, SAME=124, SKIP_WORD=125, SKIPPING=126, 
+		SLIP=127, SLIPPING=128, STITCH=129, STITCHES=130, STRETCHES=131, THE=132, 
+		THEN=133, TIMES=134, TO=135, TOGETHER=136, TURNED=137, TURNING=138, TURNS=139, 
+		UNTIL=140, UP=141, WEIGH=142, WEIGHT=143, WIDE=144, WITH=145, WITHIN=146, 
+		WITHOUT=147, WORKING=148, WS=149, CM=150, G=151, M=152, MM=153, OZ=154, 
+		YD=155, WORD=156, NUMBER=157, FRACTION=158, ORDINAL=159, DOTTED=160, QUOTED=161, 
+		WRONG_COMMA=162, WRONG_QUOTE=163, JUNK=164;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -72,20 +72,20 @@ internal partial class TurnrowParser : Parser {
 		RULE_along = 36, RULE_alongPart = 37, RULE_beginLine = 38, RULE_chainLine = 39, 
 		RULE_edgeLine = 40, RULE_markLine = 41, RULE_divideLine = 42, RULE_dividePart = 43, 
 		RULE_fastenLine = 44, RULE_weaveLine = 45, RULE_rowLine = 46, RULE_rowsLine = 47, 
-		RULE_items = 48, RULE_item = 49, RULE_stitchAmount = 50, RULE_changeAmount = 51, 
-		RULE_reach = 52, RULE_place = 53, RULE_repeatLine = 54, RULE_forLine = 55, 
-		RULE_sizeRange = 56, RULE_sizedLine = 57, RULE_straightLine = 58, RULE_rowFix = 59, 
-		RULE_leaveLine = 60, RULE_addLine = 61, RULE_shapeLine = 62, RULE_shapeDone = 63, 
-		RULE_shaping = 64, RULE_stage = 65, RULE_shapingPart = 66, RULE_frequency = 67, 
-		RULE_everyRows = 68, RULE_turnRows = 69, RULE_decreasing = 70, RULE_stitchesIn = 71, 
-		RULE_solve = 72, RULE_solveOption = 73, RULE_seamLine = 74, RULE_walkWords = 75, 
-		RULE_seamPart = 76, RULE_walkWord = 77, RULE_selection = 78, RULE_rate = 79, 
-		RULE_expectLine = 80, RULE_expected = 81, RULE_expectedMore = 82, RULE_claim = 83, 
-		RULE_claimPart = 84, RULE_edge = 85, RULE_side = 86, RULE_change = 87, 
-		RULE_stitch = 88, RULE_rowsWord = 89, RULE_stitchesWord = 90, RULE_sum = 91, 
-		RULE_sumOperation = 92, RULE_factor = 93, RULE_count = 94, RULE_countOperation = 95, 
-		RULE_single = 96, RULE_sign = 97, RULE_list = 98, RULE_number = 99, RULE_unit = 100, 
-		RULE_name = 101;
+		RULE_items = 48, RULE_item = 49, RULE_spreading = 50, RULE_atEachEnd = 51, 
+		RULE_stitchAmount = 52, RULE_changeAmount = 53, RULE_reach = 54, RULE_place = 55, 
+		RULE_repeatLine = 56, RULE_forLine = 57, RULE_sizeRange = 58, RULE_sizedLine = 59, 
+		RULE_straightLine = 60, RULE_rowFix = 61, RULE_leaveLine = 62, RULE_addLine = 63, 
+		RULE_shapeLine = 64, RULE_shapeDone = 65, RULE_shaping = 66, RULE_stage = 67, 
+		RULE_shapingPart = 68, RULE_frequency = 69, RULE_everyRows = 70, RULE_turnRows = 71, 
+		RULE_decreasing = 72, RULE_stitchesIn = 73, RULE_solve = 74, RULE_solveOption = 75, 
+		RULE_seamLine = 76, RULE_walkWords = 77, RULE_seamPart = 78, RULE_walkWord = 79, 
+		RULE_selection = 80, RULE_rate = 81, RULE_expectLine = 82, RULE_expected = 83, 
+		RULE_expectedMore = 84, RULE_claim = 85, RULE_claimPart = 86, RULE_edge = 87, 
+		RULE_side = 88, RULE_change = 89, RULE_stitch = 90, RULE_rowsWord = 91, 
+		RULE_stitchesWord = 92, RULE_sum = 93, RULE_sumOperation = 94, RULE_factor = 95, 
+		RULE_count = 96, RULE_countOperation = 97, RULE_single = 98, RULE_sign = 99, 
+		RULE_list = 100, RULE_number = 101, RULE_unit = 102, RULE_name = 103;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -95,15 +95,16 @@ internal partial class TurnrowParser : Parser {
 		"swatchLine", "madeLine", "madePart", "countFix", "pieceLine", "origin", 
 		"acrossPart", "along", "alongPart", "beginLine", "chainLine", "edgeLine", 
 		"markLine", "divideLine", "dividePart", "fastenLine", "weaveLine", "rowLine", 
-		"rowsLine", "items", "item", "stitchAmount", "changeAmount", "reach", 
-		"place", "repeatLine", "forLine", "sizeRange", "sizedLine", "straightLine", 
-		"rowFix", "leaveLine", "addLine", "shapeLine", "shapeDone", "shaping", 
-		"stage", "shapingPart", "frequency", "everyRows", "turnRows", "decreasing", 
-		"stitchesIn", "solve", "solveOption", "seamLine", "walkWords", "seamPart", 
-		"walkWord", "selection", "rate", "expectLine", "expected", "expectedMore", 
-		"claim", "claimPart", "edge", "side", "change", "stitch", "rowsWord", 
-		"stitchesWord", "sum", "sumOperation", "factor", "count", "countOperation", 
-		"single", "sign", "list", "number", "unit", "name"
+		"rowsLine", "items", "item", "spreading", "atEachEnd", "stitchAmount", 
+		"changeAmount", "reach", "place", "repeatLine", "forLine", "sizeRange", 
+		"sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", "shapeLine", 
+		"shapeDone", "shaping", "stage", "shapingPart", "frequency", "everyRows", 
+		"turnRows", "decreasing", "stitchesIn", "solve", "solveOption", "seamLine", 
+		"walkWords", "seamPart", "walkWord", "selection", "rate", "expectLine", 
+		"expected", "expectedMore", "claim", "claimPart", "edge", "side", "change", 
+		"stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", "factor", 
+		"count", "countOperation", "single", "sign", "list", "number", "unit", 
+		"name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -120,14 +121,15 @@ internal partial class TurnrowParser : Parser {
 		"'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", 
 		"'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", 
 		"'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", "'is'", 
-		"'last'", "'later'", "'least'", "'less'", "'longer'", "'mirrored'", "'more'", 
-		"'most'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", "'off'", "'on'", 
-		"'one'", "'opens'", "'opposite'", "'order'", "'over'", "'per'", "'picked'", 
-		"'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipping'", 
-		"'slip'", "'slipping'", "'stitch'", null, "'stretches'", "'the'", "'then'", 
-		null, "'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", 
-		"'up'", "'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", 
-		"'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
+		"'last'", "'later'", "'least'", "'less'", "'longer'", "'make'", "'mirrored'", 
+		"'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", 
+		"'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", "'over'", 
+		"'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", 
+		"'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", null, "'stretches'", 
+		"'the'", "'then'", null, "'to'", "'together'", "'turned'", "'turning'", 
+		"'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", 
+		"'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
+		"'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -142,13 +144,13 @@ internal partial class TurnrowParser : Parser {
 		"COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", 
 		"ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", 
 		"HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", 
-		"LONGER", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", "NOT", 
-		"ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", "OVER", 
-		"PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", 
-		"SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", "THE", 
-		"THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", "UNTIL", 
-		"UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", "WORKING", 
-		"WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
+		"LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", 
+		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
+		"OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", 
+		"SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", 
+		"THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
+		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
+		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
 		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
@@ -196,9 +198,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 204;
+			State = 208;
 			_localctx.said = statement();
-			State = 205;
+			State = 209;
 			Match(Eof);
 			}
 		}
@@ -233,9 +235,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 207;
+			State = 211;
 			_localctx.claimed = claim();
-			State = 208;
+			State = 212;
 			Match(Eof);
 			}
 		}
@@ -420,132 +422,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 250;
+			State = 254;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 210;
+				State = 214;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 211;
+				State = 215;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 212;
+				State = 216;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 213;
+				State = 217;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 214;
+				State = 218;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 215;
+				State = 219;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 216;
+				State = 220;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 217;
+				State = 221;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 218;
+				State = 222;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 219;
+				State = 223;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 220;
+				State = 224;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 221;
+				State = 225;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 222;
+				State = 226;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 223;
+				State = 227;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 224;
+				State = 228;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 225;
+				State = 229;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 226;
+				State = 230;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 227;
+				State = 231;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -555,154 +557,154 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 228;
+				State = 232;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 229;
+				State = 233;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 230;
+				State = 234;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 231;
+				State = 235;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 232;
+				State = 236;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 233;
+				State = 237;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 234;
+				State = 238;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 235;
+				State = 239;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 236;
+				State = 240;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 237;
+				State = 241;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 238;
+				State = 242;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 239;
+				State = 243;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 240;
+				State = 244;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 241;
+				State = 245;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 242;
+				State = 246;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case FOR:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 243;
+				State = 247;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 244;
+				State = 248;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 245;
+				State = 249;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 246;
+				State = 250;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 247;
+				State = 251;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
 				EnterOuterAlt(_localctx, 39);
 				{
-				State = 248;
+				State = 252;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
 				EnterOuterAlt(_localctx, 40);
 				{
-				State = 249;
+				State = 253;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -741,9 +743,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 252;
+			State = 256;
 			Match(NOTATION);
-			State = 253;
+			State = 257;
 			_localctx.value = number();
 			}
 		}
@@ -776,9 +778,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 255;
+			State = 259;
 			Match(PATTERN);
-			State = 256;
+			State = 260;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -813,9 +815,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 258;
+			State = 262;
 			Match(VERSION);
-			State = 259;
+			State = 263;
 			_localctx.text = version();
 			}
 		}
@@ -849,27 +851,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 265;
+			State = 269;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 261;
+				State = 265;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 262;
+				State = 266;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 263;
+				State = 267;
 				Match(QUOTED);
 				}
 				break;
@@ -941,6 +943,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -983,7 +986,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 264;
+				State = 268;
 				name();
 				}
 				break;
@@ -1022,9 +1025,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 267;
+			State = 271;
 			Match(TERMS);
-			State = 268;
+			State = 272;
 			_localctx.called = name();
 			}
 		}
@@ -1068,25 +1071,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 270;
+			State = 274;
 			Match(SIZES);
-			State = 271;
+			State = 275;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 276;
+			State = 280;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 272;
+				State = 276;
 				Match(COMMA);
-				State = 273;
+				State = 277;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 278;
+				State = 282;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1122,7 +1125,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 286;
+			State = 290;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1193,6 +1196,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -1235,23 +1239,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 279;
+				State = 283;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 280;
+				State = 284;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 281;
+				State = 285;
 				Match(NUMBER);
-				State = 284;
+				State = 288;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1322,6 +1326,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -1363,13 +1368,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 282;
+					State = 286;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 283;
+					State = 287;
 					Match(X);
 					}
 					break;
@@ -1416,9 +1421,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 288;
+			State = 292;
 			Match(SKILL);
-			State = 289;
+			State = 293;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1451,9 +1456,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 291;
+			State = 295;
 			Match(NOTION);
-			State = 292;
+			State = 296;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1488,9 +1493,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 294;
+			State = 298;
 			Match(WEARER);
-			State = 295;
+			State = 299;
 			_localctx.called = name();
 			}
 		}
@@ -1521,7 +1526,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 297;
+			State = 301;
 			Match(PROSE);
 			}
 		}
@@ -1571,34 +1576,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 299;
+			State = 303;
 			Match(YARN);
-			State = 300;
+			State = 304;
 			_localctx.called = name();
-			State = 302;
+			State = 306;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 301;
+				State = 305;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 308;
+			State = 312;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 304;
+				State = 308;
 				Match(COMMA);
-				State = 305;
+				State = 309;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 310;
+				State = 314;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1642,15 +1647,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 319;
+			State = 323;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 311;
+				State = 315;
 				Match(WEIGHT);
-				State = 312;
+				State = 316;
 				_localctx.value = number();
 				}
 				break;
@@ -1658,9 +1663,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 313;
-				_localctx.value = number();
 				State = 317;
+				_localctx.value = number();
+				State = 321;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1668,10 +1673,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 314;
+					State = 318;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 150)) & ~0x3f) == 0 && ((1L << (_la - 150)) & 27L) != 0)) ) {
+					if ( !(((((_la - 151)) & ~0x3f) == 0 && ((1L << (_la - 151)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1682,9 +1687,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 315;
+					State = 319;
 					Match(PERCENT);
-					State = 316;
+					State = 320;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1729,11 +1734,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 321;
+			State = 325;
 			Match(HOOK);
-			State = 322;
+			State = 326;
 			_localctx.value = number();
-			State = 323;
+			State = 327;
 			Match(MM);
 			}
 		}
@@ -1797,48 +1802,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 325;
-			Match(GAUGE);
-			State = 326;
-			_localctx.by = stitch();
-			State = 327;
-			Match(COLON);
-			State = 328;
-			_localctx.stitches = number();
 			State = 329;
+			Match(GAUGE);
+			State = 330;
+			_localctx.by = stitch();
+			State = 331;
+			Match(COLON);
+			State = 332;
+			_localctx.stitches = number();
+			State = 333;
 			stitchesWord();
-			State = 344;
+			State = 348;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 330;
-				Match(AND);
-				State = 331;
-				_localctx.rows = number();
-				State = 332;
-				rowsWord();
-				State = 333;
-				Match(TO);
 				State = 334;
+				Match(AND);
+				State = 335;
+				_localctx.rows = number();
+				State = 336;
+				rowsWord();
+				State = 337;
+				Match(TO);
+				State = 338;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 336;
-				Match(TO);
-				State = 337;
-				_localctx.stitchesLength = gaugeLength();
-				State = 338;
-				Match(COMMA);
-				State = 339;
-				_localctx.rows = number();
 				State = 340;
-				rowsWord();
-				State = 341;
 				Match(TO);
+				State = 341;
+				_localctx.stitchesLength = gaugeLength();
 				State = 342;
+				Match(COMMA);
+				State = 343;
+				_localctx.rows = number();
+				State = 344;
+				rowsWord();
+				State = 345;
+				Match(TO);
+				State = 346;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1881,9 +1886,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 346;
+			State = 350;
 			_localctx.value = number();
-			State = 347;
+			State = 351;
 			_localctx.measure = unit();
 			}
 		}
@@ -1946,46 +1951,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 349;
+			State = 353;
 			Match(TURN);
-			State = 350;
-			_localctx.by = stitch();
 			State = 354;
+			_localctx.by = stitch();
+			State = 358;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 351;
+				State = 355;
 				Match(COMMA);
-				State = 352;
+				State = 356;
 				_localctx.nextRow = Match(NEXT);
-				State = 353;
+				State = 357;
 				Match(ROW);
 				}
 			}
 
-			State = 356;
+			State = 360;
 			Match(COLON);
-			State = 357;
+			State = 361;
 			Match(CH);
-			State = 358;
+			State = 362;
 			_localctx.chains = number();
-			State = 363;
+			State = 367;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 359;
+				State = 363;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 360;
+				State = 364;
 				_localctx.doesNot = Match(DOES);
-				State = 361;
+				State = 365;
 				Match(NOT);
-				State = 362;
+				State = 366;
 				Match(COUNT);
 				}
 				break;
@@ -1995,20 +2000,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 369;
+			State = 373;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 365;
+				State = 369;
 				Match(COMMA);
-				State = 366;
+				State = 370;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 371;
+				State = 375;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2049,21 +2054,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 381;
+			State = 385;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 372;
-				Match(FIRST);
-				State = 373;
-				Match(STITCH);
-				State = 374;
-				Match(IN);
-				State = 375;
-				_localctx.nth = Match(ORDINAL);
 				State = 376;
+				Match(FIRST);
+				State = 377;
+				Match(STITCH);
+				State = 378;
+				Match(IN);
+				State = 379;
+				_localctx.nth = Match(ORDINAL);
+				State = 380;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2077,13 +2082,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 377;
+				State = 381;
 				Match(NOT);
-				State = 378;
+				State = 382;
 				Match(IN);
-				State = 379;
+				State = 383;
 				Match(THE);
-				State = 380;
+				State = 384;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2127,13 +2132,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 383;
+			State = 387;
 			Match(MEASURE);
-			State = 384;
+			State = 388;
 			_localctx.called = name();
-			State = 385;
+			State = 389;
 			Match(IS);
-			State = 386;
+			State = 390;
 			_localctx.value = sum();
 			}
 		}
@@ -2194,19 +2199,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 388;
+			State = 392;
 			Match(COUNT);
-			State = 389;
+			State = 393;
 			_localctx.called = name();
-			State = 390;
+			State = 394;
 			Match(IS);
-			State = 400;
+			State = 404;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 391;
+				State = 395;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2216,9 +2221,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 392;
+				State = 396;
 				Match(FOR);
-				State = 393;
+				State = 397;
 				_localctx.length = sum();
 				}
 				break;
@@ -2291,6 +2296,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -2334,14 +2340,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 394;
-				_localctx.value = sum();
 				State = 398;
+				_localctx.value = sum();
+				State = 402;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 395;
+					State = 399;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2351,9 +2357,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 396;
+					State = 400;
 					Match(FOR);
-					State = 397;
+					State = 401;
 					_localctx.length = sum();
 					}
 				}
@@ -2363,20 +2369,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 406;
+			State = 410;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 402;
+				State = 406;
 				Match(COMMA);
-				State = 403;
+				State = 407;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 408;
+				State = 412;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2418,18 +2424,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 409;
+			State = 413;
 			Match(CLAIMS);
-			State = 415;
+			State = 419;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 410;
+				State = 414;
 				_localctx.without = Match(WITHOUT);
-				State = 411;
+				State = 415;
 				Match(TURNING);
-				State = 412;
+				State = 416;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2442,9 +2448,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 413;
+				State = 417;
 				_localctx.with = Match(WITH);
-				State = 414;
+				State = 418;
 				Match(CHAINS);
 				}
 				break;
@@ -2491,9 +2497,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 417;
+			State = 421;
 			Match(BODY);
-			State = 423;
+			State = 427;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2564,6 +2570,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -2605,17 +2612,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 418;
+				State = 422;
 				_localctx.table = name();
-				State = 419;
+				State = 423;
 				Match(COMMA);
-				State = 420;
+				State = 424;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 422;
+				State = 426;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2663,20 +2670,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 425;
+			State = 429;
 			Match(EASE);
-			State = 426;
-			_localctx.called = name();
-			State = 427;
-			Match(IS);
-			State = 428;
-			_localctx.value = sum();
 			State = 430;
+			_localctx.called = name();
+			State = 431;
+			Match(IS);
+			State = 432;
+			_localctx.value = sum();
+			State = 434;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 429;
+				State = 433;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2732,28 +2739,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 432;
+			State = 436;
 			Match(FINISHED);
-			State = 433;
+			State = 437;
 			_localctx.called = name();
-			State = 434;
+			State = 438;
 			Match(IS);
-			State = 435;
+			State = 439;
 			_localctx.value = expected();
-			State = 440;
+			State = 444;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 436;
+				State = 440;
 				Match(COMMA);
-				State = 437;
+				State = 441;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 442;
+				State = 446;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2792,26 +2799,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 449;
+			State = 453;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 443;
+				State = 447;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 444;
+				State = 448;
 				Match(STRETCHES);
-				State = 445;
+				State = 449;
 				Match(BY);
-				State = 446;
+				State = 450;
 				_localctx.stretch = number();
-				State = 447;
+				State = 451;
 				Match(PERCENT);
 				}
 				break;
@@ -2859,25 +2866,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 451;
-			Match(ACCEPT);
-			State = 452;
-			_localctx.called = name();
 			State = 455;
+			Match(ACCEPT);
+			State = 456;
+			_localctx.called = name();
+			State = 459;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 453;
+				State = 457;
 				Match(OF);
-				State = 454;
+				State = 458;
 				_localctx.which = name();
 				}
 			}
 
-			State = 457;
+			State = 461;
 			Match(COLON);
-			State = 458;
+			State = 462;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2939,27 +2946,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 460;
-			Match(SWATCH);
-			State = 461;
-			_localctx.by = stitch();
-			State = 462;
-			Match(COLON);
-			State = 463;
-			_localctx.stitches = number();
 			State = 464;
-			stitchesWord();
+			Match(SWATCH);
 			State = 465;
-			Match(AND);
+			_localctx.by = stitch();
 			State = 466;
-			_localctx.rows = number();
+			Match(COLON);
 			State = 467;
-			rowsWord();
+			_localctx.stitches = number();
 			State = 468;
-			Match(WEIGH);
+			stitchesWord();
 			State = 469;
-			_localctx.value = number();
+			Match(AND);
 			State = 470;
+			_localctx.rows = number();
+			State = 471;
+			rowsWord();
+			State = 472;
+			Match(WEIGH);
+			State = 473;
+			_localctx.value = number();
+			State = 474;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2969,14 +2976,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 473;
+			State = 477;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 471;
+				State = 475;
 				Match(COMMA);
-				State = 472;
+				State = 476;
 				_localctx.yarn = name();
 				}
 			}
@@ -3032,31 +3039,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 475;
-			Match(MADE);
-			State = 476;
-			_localctx.size = sizeName();
-			State = 477;
-			Match(COLON);
-			State = 478;
-			_localctx.piece = name();
 			State = 479;
+			Match(MADE);
+			State = 480;
+			_localctx.size = sizeName();
+			State = 481;
+			Match(COLON);
+			State = 482;
+			_localctx.piece = name();
+			State = 483;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 484;
+			State = 488;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 480;
+				State = 484;
 				Match(COMMA);
-				State = 481;
+				State = 485;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 486;
+				State = 490;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3100,11 +3107,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 487;
+			State = 491;
 			_localctx.value = number();
-			State = 488;
+			State = 492;
 			_localctx.measure = unit();
-			State = 489;
+			State = 493;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3163,40 +3170,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 504;
+			State = 508;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 491;
+				State = 495;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 492;
+				State = 496;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 493;
+				State = 497;
 				Match(MULTIPLE);
-				State = 494;
-				Match(OF);
-				State = 495;
-				_localctx.multiple = single();
 				State = 498;
+				Match(OF);
+				State = 499;
+				_localctx.multiple = single();
+				State = 502;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 496;
+					State = 500;
 					Match(PLUS);
-					State = 497;
+					State = 501;
 					_localctx.plus = single();
 					}
 				}
@@ -3206,9 +3213,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 500;
+				State = 504;
 				Match(ROUNDED);
-				State = 501;
+				State = 505;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3223,9 +3230,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 502;
+				State = 506;
 				Match(WITHIN);
-				State = 503;
+				State = 507;
 				_localctx.within = sum();
 				}
 				break;
@@ -3246,12 +3253,16 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class PieceLineContext : ParserRuleContext {
 		public NameContext called;
+		public IToken copies;
 		public OriginContext begun;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PIECE() { return GetToken(TurnrowParser.PIECE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
 			return GetRuleContext<NameContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MAKE() { return GetToken(TurnrowParser.MAKE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NUMBER() { return GetToken(TurnrowParser.NUMBER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public OriginContext origin() {
 			return GetRuleContext<OriginContext>(0);
 		}
@@ -3273,26 +3284,40 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 506;
+			State = 510;
 			Match(PIECE);
-			State = 507;
+			State = 511;
 			_localctx.called = name();
-			State = 509;
+			State = 515;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==COMMA) {
+				{
+				State = 512;
+				Match(COMMA);
+				State = 513;
+				Match(MAKE);
+				State = 514;
+				_localctx.copies = Match(NUMBER);
+				}
+			}
+
+			State = 518;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 508;
+				State = 517;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 512;
+			State = 521;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 511;
+				State = 520;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3385,30 +3410,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 68, RULE_origin);
 		int _la;
 		try {
-			State = 564;
+			State = 573;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 514;
+				State = 523;
 				Match(FROM);
-				State = 515;
+				State = 524;
 				_localctx.piece = name();
-				State = 516;
+				State = 525;
 				Match(COLON);
-				State = 517;
+				State = 526;
 				_localctx.part = count();
-				State = 522;
+				State = 531;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 518;
+					State = 527;
 					stitchesWord();
-					State = 519;
+					State = 528;
 					Match(AT);
-					State = 520;
+					State = 529;
 					_localctx.at = edge();
 					}
 				}
@@ -3418,22 +3443,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 524;
+				State = 533;
 				Match(IS);
-				State = 525;
+				State = 534;
 				_localctx.piece = name();
-				State = 526;
+				State = 535;
 				Match(MIRRORED);
-				State = 530;
+				State = 539;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 527;
+					State = 536;
 					Match(COMMA);
-					State = 528;
+					State = 537;
 					_localctx.turned = Match(TURNED);
-					State = 529;
+					State = 538;
 					Match(OVER);
 					}
 				}
@@ -3443,25 +3468,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 532;
+				State = 541;
 				Match(ACROSS);
-				State = 533;
+				State = 542;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 538;
+				State = 547;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 534;
+					State = 543;
 					Match(COMMA);
-					State = 535;
+					State = 544;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 540;
+					State = 549;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3470,67 +3495,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 541;
+				State = 550;
 				Match(PICKED);
-				State = 542;
+				State = 551;
 				Match(UP);
-				State = 545;
+				State = 554;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 543;
+					State = 552;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 544;
+					State = 553;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 547;
+				State = 556;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 552;
+				State = 561;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 548;
+					State = 557;
 					Match(AND);
-					State = 549;
+					State = 558;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 554;
+					State = 563;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 555;
+				State = 564;
 				Match(COLON);
-				State = 556;
+				State = 565;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 561;
+				State = 570;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 557;
+					State = 566;
 					Match(COMMA);
-					State = 558;
+					State = 567;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 563;
+					State = 572;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3575,14 +3600,14 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 566;
+			State = 575;
 			_localctx.@base = name();
-			State = 568;
+			State = 577;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
 				{
-				State = 567;
+				State = 576;
 				_localctx.part = name();
 				}
 			}
@@ -3636,35 +3661,35 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 571;
+			State = 580;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 570;
+				State = 579;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 573;
+				State = 582;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
-			State = 579;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			State = 588;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 575;
+				State = 584;
 				Match(COMMA);
-				State = 576;
+				State = 585;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 581;
+				State = 590;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3703,7 +3728,7 @@ internal partial class TurnrowParser : Parser {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
 		EnterRule(_localctx, 74, RULE_alongPart);
 		try {
-			State = 586;
+			State = 595;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3712,7 +3737,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 582;
+				State = 591;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3720,9 +3745,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 583;
+				State = 592;
 				_localctx.facing = side();
-				State = 584;
+				State = 593;
 				Match(FACING);
 				}
 				break;
@@ -3770,20 +3795,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 588;
+			State = 597;
 			Match(BEGIN);
-			State = 589;
+			State = 598;
 			Match(WITH);
-			State = 590;
+			State = 599;
 			_localctx.amount = count();
-			State = 591;
+			State = 600;
 			stitchesWord();
-			State = 593;
+			State = 602;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 592;
+				State = 601;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3826,16 +3851,16 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 595;
+			State = 604;
 			Match(CHAIN);
-			State = 596;
+			State = 605;
 			_localctx.amount = count();
-			State = 598;
+			State = 607;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 597;
+				State = 606;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3886,67 +3911,18 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 80, RULE_edgeLine);
 		int _la;
 		try {
-			State = 614;
+			State = 623;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 600;
+				State = 609;
 				Match(FROM);
-				State = 601;
-				Match(HERE);
-				State = 602;
-				_localctx.at = edge();
-				State = 603;
-				_la = TokenStream.LA(1);
-				if ( !(_la==ARE || _la==IS) ) {
-				ErrorHandler.RecoverInline(this);
-				}
-				else {
-					ErrorHandler.ReportMatch(this);
-				    Consume();
-				}
-				State = 604;
-				_localctx.called = name();
-				}
-				break;
-			case BOTH:
-			case LEFT:
-			case RIGHT:
-				EnterOuterAlt(_localctx, 2);
-				{
 				State = 610;
-				ErrorHandler.Sync(this);
-				switch (TokenStream.LA(1)) {
-				case BOTH:
-					{
-					State = 606;
-					Match(BOTH);
-					State = 607;
-					_localctx.end = Match(EDGES);
-					}
-					break;
-				case LEFT:
-				case RIGHT:
-					{
-					State = 608;
-					_localctx.hand = TokenStream.LT(1);
-					_la = TokenStream.LA(1);
-					if ( !(_la==LEFT || _la==RIGHT) ) {
-						_localctx.hand = ErrorHandler.RecoverInline(this);
-					}
-					else {
-						ErrorHandler.ReportMatch(this);
-					    Consume();
-					}
-					State = 609;
-					_localctx.end = Match(EDGE);
-					}
-					break;
-				default:
-					throw new NoViableAltException(this);
-				}
+				Match(HERE);
+				State = 611;
+				_localctx.at = edge();
 				State = 612;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
@@ -3957,6 +3933,55 @@ internal partial class TurnrowParser : Parser {
 				    Consume();
 				}
 				State = 613;
+				_localctx.called = name();
+				}
+				break;
+			case BOTH:
+			case LEFT:
+			case RIGHT:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 619;
+				ErrorHandler.Sync(this);
+				switch (TokenStream.LA(1)) {
+				case BOTH:
+					{
+					State = 615;
+					Match(BOTH);
+					State = 616;
+					_localctx.end = Match(EDGES);
+					}
+					break;
+				case LEFT:
+				case RIGHT:
+					{
+					State = 617;
+					_localctx.hand = TokenStream.LT(1);
+					_la = TokenStream.LA(1);
+					if ( !(_la==LEFT || _la==RIGHT) ) {
+						_localctx.hand = ErrorHandler.RecoverInline(this);
+					}
+					else {
+						ErrorHandler.ReportMatch(this);
+					    Consume();
+					}
+					State = 618;
+					_localctx.end = Match(EDGE);
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
+				}
+				State = 621;
+				_la = TokenStream.LA(1);
+				if ( !(_la==ARE || _la==IS) ) {
+				ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				State = 622;
 				_localctx.called = name();
 				}
 				break;
@@ -3997,13 +4022,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 616;
+			State = 625;
 			Match(MARK);
-			State = 617;
+			State = 626;
 			Match(NEXT);
-			State = 618;
+			State = 627;
 			Match(ROW);
-			State = 619;
+			State = 628;
 			_localctx.called = name();
 			}
 		}
@@ -4048,27 +4073,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 621;
+			State = 630;
 			Match(DIVIDE);
-			State = 622;
+			State = 631;
 			Match(COLON);
-			State = 623;
+			State = 632;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 628;
+			State = 637;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 624;
+				State = 633;
 				Match(COMMA);
-				State = 625;
+				State = 634;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 630;
+				State = 639;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4108,15 +4133,15 @@ internal partial class TurnrowParser : Parser {
 		DividePartContext _localctx = new DividePartContext(Context, State);
 		EnterRule(_localctx, 86, RULE_dividePart);
 		try {
-			State = 637;
+			State = 646;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 631;
+				State = 640;
 				Match(SKIP_WORD);
-				State = 632;
+				State = 641;
 				_localctx.amount = count();
 				}
 				break;
@@ -4189,6 +4214,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -4233,11 +4259,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 633;
+				State = 642;
 				_localctx.amount = count();
-				State = 634;
+				State = 643;
 				Match(FOR);
-				State = 635;
+				State = 644;
 				_localctx.called = name();
 				}
 				break;
@@ -4273,9 +4299,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 639;
+			State = 648;
 			Match(FASTEN);
-			State = 640;
+			State = 649;
 			Match(OFF);
 			}
 		}
@@ -4308,11 +4334,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 642;
+			State = 651;
 			Match(WEAVE);
-			State = 643;
+			State = 652;
 			Match(IN);
-			State = 644;
+			State = 653;
 			Match(ENDS);
 			}
 		}
@@ -4361,38 +4387,38 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 646;
+			State = 655;
 			Match(ROW);
-			State = 648;
+			State = 657;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 				{
-				State = 647;
+				State = 656;
 				_localctx.from = count();
 				}
 			}
 
-			State = 651;
+			State = 660;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 650;
+				State = 659;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 653;
+			State = 662;
 			Match(COLON);
-			State = 654;
+			State = 663;
 			_localctx.words = items();
-			State = 656;
+			State = 665;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 655;
+				State = 664;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4449,34 +4475,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 658;
+			State = 667;
 			Match(ROWS);
-			State = 659;
+			State = 668;
 			_localctx.from = count();
-			State = 660;
+			State = 669;
 			Match(TO);
-			State = 661;
+			State = 670;
 			_localctx.to = count();
-			State = 663;
+			State = 672;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 662;
+				State = 671;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 665;
+			State = 674;
 			Match(COLON);
-			State = 666;
+			State = 675;
 			_localctx.words = items();
-			State = 668;
+			State = 677;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 667;
+				State = 676;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4522,23 +4548,23 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 670;
+			State = 679;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 675;
+			State = 684;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 671;
+				State = 680;
 				Match(COMMA);
-				State = 672;
+				State = 681;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 677;
+				State = 686;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4569,6 +4595,8 @@ internal partial class TurnrowParser : Parser {
 		public ChangeContext changed;
 		public ChangeAmountContext changedBy;
 		public StitchAmountContext worked;
+		public SpreadingContext spread;
+		public AtEachEndContext ends;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
@@ -4603,11 +4631,17 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeContext change() {
 			return GetRuleContext<ChangeContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public AtEachEndContext atEachEnd() {
+			return GetRuleContext<AtEachEndContext>(0);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
 			return GetRuleContext<ListContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchAmountContext stitchAmount() {
 			return GetRuleContext<StitchAmountContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public SpreadingContext spreading() {
+			return GetRuleContext<SpreadingContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeAmountContext changeAmount() {
 			return GetRuleContext<ChangeAmountContext>(0);
@@ -4625,19 +4659,19 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 98, RULE_item);
 		int _la;
 		try {
-			State = 742;
+			State = 757;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 678;
+				State = 687;
 				Match(OPEN);
-				State = 679;
+				State = 688;
 				_localctx.inside = items();
-				State = 680;
+				State = 689;
 				Match(CLOSE);
-				State = 685;
+				State = 694;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4709,6 +4743,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -4752,9 +4787,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 681;
+					State = 690;
 					_localctx.amount = count();
-					State = 682;
+					State = 691;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4763,7 +4798,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 684;
+					State = 693;
 					_localctx.far = reach();
 					}
 					break;
@@ -4776,12 +4811,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 688;
+				State = 697;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 687;
+					State = 696;
 					_localctx.at = place();
 					}
 				}
@@ -4791,14 +4826,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 690;
+				State = 699;
 				Match(SKIP_WORD);
-				State = 692;
+				State = 701;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 					{
-					State = 691;
+					State = 700;
 					_localctx.amount = count();
 					}
 				}
@@ -4808,27 +4843,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 694;
+				State = 703;
 				Match(SLIP);
-				State = 695;
+				State = 704;
 				Match(OVER);
-				State = 696;
+				State = 705;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 697;
+				State = 706;
 				Match(LEAVE);
-				State = 701;
+				State = 710;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 698;
+					State = 707;
 					Match(THE);
-					State = 699;
+					State = 708;
 					Match(REST);
 					}
 					break;
@@ -4901,6 +4936,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -4944,21 +4980,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 700;
+					State = 709;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 705;
+				State = 714;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 703;
+					State = 712;
 					Match(FOR);
-					State = 704;
+					State = 713;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -4968,31 +5004,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 707;
+				State = 716;
 				Match(HOLD);
-				State = 708;
+				State = 717;
 				_localctx.amount = count();
-				State = 709;
+				State = 718;
 				Match(FOR);
-				State = 710;
+				State = 719;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 712;
+				State = 721;
 				Match(BRIDGE);
-				State = 713;
+				State = 722;
 				_localctx.amount = count();
-				State = 716;
+				State = 725;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 714;
+					State = 723;
 					Match(FOR);
-					State = 715;
+					State = 724;
 					_localctx.called = name();
 					}
 				}
@@ -5041,6 +5077,7 @@ internal partial class TurnrowParser : Parser {
 			case ALONG:
 			case APART:
 			case ARE:
+			case AT:
 			case BEFORE:
 			case BUT:
 			case CH:
@@ -5069,6 +5106,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -5113,17 +5151,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 719;
+				State = 728;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 718;
+					State = 727;
 					_localctx.before = list();
 					}
 				}
 
-				State = 737;
+				State = 752;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5194,6 +5232,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -5235,35 +5274,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 722;
+					State = 731;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 721;
+						State = 730;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 724;
+						State = 733;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
-					State = 731;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					State = 745;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 726;
+						State = 735;
 						_localctx.changed = change();
-						State = 728;
+						State = 737;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6057341505005159467L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 977993717L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
 							{
-							State = 727;
+							State = 736;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5281,8 +5320,30 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 730;
+						State = 739;
 						_localctx.worked = stitchAmount();
+						State = 741;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						if (_la==WITH) {
+							{
+							State = 740;
+							_localctx.spread = spreading();
+							}
+						}
+
+						}
+						break;
+					case WITH:
+						{
+						State = 743;
+						_localctx.spread = spreading();
+						}
+						break;
+					case AT:
+						{
+						State = 744;
+						_localctx.ends = atEachEnd();
 						}
 						break;
 					case Eof:
@@ -5299,29 +5360,35 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 733;
+					State = 747;
 					_localctx.changed = change();
-					State = 735;
+					State = 749;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -6057341505005159467L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 977993717L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
 						{
-						State = 734;
+						State = 748;
 						_localctx.changedBy = changeAmount();
 						}
 					}
 
 					}
 					break;
+				case AT:
+					{
+					State = 751;
+					_localctx.ends = atEachEnd();
+					}
+					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 740;
+				State = 755;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 739;
+					State = 754;
 					_localctx.at = place();
 					}
 				}
@@ -5330,6 +5397,98 @@ internal partial class TurnrowParser : Parser {
 				break;
 			default:
 				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class SpreadingContext : ParserRuleContext {
+		public ItemsContext inside;
+		public CountContext amount;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WITH() { return GetToken(TurnrowParser.WITH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
+			return GetRuleContext<ItemsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
+			return GetRuleContext<CountContext>(0);
+		}
+		public SpreadingContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_spreading; } }
+	}
+
+	[RuleVersion(0)]
+	public SpreadingContext spreading() {
+		SpreadingContext _localctx = new SpreadingContext(Context, State);
+		EnterRule(_localctx, 100, RULE_spreading);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 759;
+			Match(WITH);
+			State = 760;
+			Match(OPEN);
+			State = 761;
+			_localctx.inside = items();
+			State = 762;
+			Match(CLOSE);
+			State = 763;
+			_localctx.amount = count();
+			State = 764;
+			Match(TIMES);
+			State = 765;
+			Match(EVENLY);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class AtEachEndContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AT() { return GetToken(TurnrowParser.AT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode END() { return GetToken(TurnrowParser.END, 0); }
+		public AtEachEndContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_atEachEnd; } }
+	}
+
+	[RuleVersion(0)]
+	public AtEachEndContext atEachEnd() {
+		AtEachEndContext _localctx = new AtEachEndContext(Context, State);
+		EnterRule(_localctx, 102, RULE_atEachEnd);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 767;
+			Match(AT);
+			State = 768;
+			Match(EACH);
+			State = 769;
+			Match(END);
 			}
 		}
 		catch (RecognitionException re) {
@@ -5370,10 +5529,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 100, RULE_stitchAmount);
+		EnterRule(_localctx, 104, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 757;
+			State = 784;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5382,18 +5541,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 745;
+				State = 772;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 744;
+					State = 771;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 747;
+					State = 774;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5403,20 +5562,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 749;
+				State = 776;
 				_localctx.first = list();
-				State = 753;
+				State = 780;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 750;
+					State = 777;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 755;
+					State = 782;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5428,7 +5587,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 756;
+				State = 783;
 				_localctx.far = reach();
 				}
 				break;
@@ -5468,10 +5627,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 102, RULE_changeAmount);
+		EnterRule(_localctx, 106, RULE_changeAmount);
 		int _la;
 		try {
-			State = 764;
+			State = 791;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5543,6 +5702,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -5587,14 +5747,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 759;
+				State = 786;
 				_localctx.amount = count();
-				State = 761;
+				State = 788;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 760;
+					State = 787;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5607,7 +5767,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 763;
+				State = 790;
 				_localctx.far = reach();
 				}
 				break;
@@ -5649,52 +5809,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 104, RULE_reach);
+		EnterRule(_localctx, 108, RULE_reach);
 		int _la;
 		try {
-			State = 777;
+			State = 804;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 766;
+				State = 793;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 767;
+				State = 794;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 768;
+				State = 795;
 				Match(TO);
-				State = 769;
+				State = 796;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 770;
+				State = 797;
 				Match(UNTIL);
-				State = 771;
+				State = 798;
 				_localctx.remain = count();
-				State = 772;
+				State = 799;
 				Match(REMAIN);
-				State = 775;
+				State = 802;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 773;
+					State = 800;
 					Match(BEFORE);
-					State = 774;
+					State = 801;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5723,8 +5883,16 @@ internal partial class TurnrowParser : Parser {
 		public IList<NameContext> _also = new List<NameContext>();
 		public IToken until;
 		public CountContext remain;
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
+		public ListContext many;
+		public IList<NameContext> _other = new List<NameContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] IN() { return GetTokens(TurnrowParser.IN); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN(int i) {
+			return GetToken(TurnrowParser.IN, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] EACH() { return GetTokens(TurnrowParser.EACH); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH(int i) {
+			return GetToken(TurnrowParser.EACH, i);
+		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
@@ -5744,6 +5912,9 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
+			return GetRuleContext<ListContext>(0);
+		}
 		public PlaceContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -5754,14 +5925,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 106, RULE_place);
+		EnterRule(_localctx, 110, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 779;
+			State = 806;
 			Match(IN);
-			State = 825;
+			State = 864;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5769,66 +5940,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 780;
+				State = 807;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 34359869697L) != 0)) ) {
+				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 68719739137L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 784;
+				State = 811;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
 					{
 					{
-					State = 781;
+					State = 808;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 786;
+					State = 813;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 793;
+				State = 820;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 787;
+					State = 814;
 					Match(AND);
-					State = 789;
+					State = 816;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 788;
+						State = 815;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 791;
+						State = 818;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 					}
 				}
 
-				State = 799;
+				State = 826;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 795;
+					State = 822;
 					_localctx.until = Match(UNTIL);
-					State = 796;
+					State = 823;
 					_localctx.remain = count();
-					State = 797;
+					State = 824;
 					Match(REMAIN);
 					}
 				}
@@ -5837,70 +6008,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 801;
+				State = 828;
 				_localctx.which = Match(EACH);
-				State = 805;
+				State = 832;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
 					{
 					{
-					State = 802;
+					State = 829;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 807;
+					State = 834;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 814;
+				State = 853;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 808;
+					State = 835;
 					Match(AND);
-					State = 810;
+					State = 837;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==NUMBER || _la==FRACTION) {
+						{
+						State = 836;
+						_localctx.many = list();
+						}
+					}
+
+					State = 840;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 809;
+						State = 839;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 812;
+						State = 842;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					State = 851;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==IN) {
+						{
+						State = 844;
+						Match(IN);
+						State = 845;
+						Match(EACH);
+						State = 847;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						do {
+							{
+							{
+							State = 846;
+							_localctx._name = name();
+							_localctx._other.Add(_localctx._name);
+							}
+							}
+							State = 849;
+							ErrorHandler.Sync(this);
+							_la = TokenStream.LA(1);
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+						}
+					}
+
 					}
 				}
 
-				State = 822;
+				State = 861;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 816;
+					State = 855;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 817;
+					State = 856;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 818;
+					State = 857;
 					_localctx.until = Match(UNTIL);
-					State = 819;
+					State = 858;
 					_localctx.remain = count();
-					State = 820;
+					State = 859;
 					Match(REMAIN);
 					}
 					break;
@@ -5916,7 +6124,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 824;
+				State = 863;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -5972,66 +6180,66 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 108, RULE_repeatLine);
+		EnterRule(_localctx, 112, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 827;
+			State = 866;
 			Match(REPEAT);
-			State = 835;
+			State = 874;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 828;
+				State = 867;
 				Match(ROWS);
-				State = 829;
+				State = 868;
 				_localctx.from = count();
-				State = 830;
+				State = 869;
 				Match(TO);
-				State = 831;
+				State = 870;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 833;
+				State = 872;
 				Match(ROW);
-				State = 834;
+				State = 873;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 837;
+			State = 876;
 			Match(COMMA);
-			State = 838;
+			State = 877;
 			_localctx.times = count();
-			State = 846;
+			State = 885;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 839;
+				State = 878;
 				_localctx.more = Match(MORE_WORD);
-				State = 840;
+				State = 879;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 841;
+				State = 880;
 				_localctx.end = Match(TIMES);
-				State = 844;
+				State = 883;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 842;
+					State = 881;
 					_localctx.inAll = Match(IN);
-					State = 843;
+					State = 882;
 					Match(ALL);
 					}
 				}
@@ -6041,12 +6249,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 849;
+			State = 888;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 848;
+				State = 887;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6093,36 +6301,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 110, RULE_forLine);
+		EnterRule(_localctx, 114, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 851;
+			State = 890;
 			Match(FOR);
-			State = 852;
+			State = 891;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 857;
+			State = 896;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 853;
+				State = 892;
 				Match(COMMA);
-				State = 854;
+				State = 893;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 859;
+				State = 898;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 860;
+			State = 899;
 			Match(COLON);
-			State = 861;
+			State = 900;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6157,21 +6365,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 112, RULE_sizeRange);
+		EnterRule(_localctx, 116, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 863;
+			State = 902;
 			_localctx.first = sizeName();
-			State = 866;
+			State = 905;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 864;
+				State = 903;
 				Match(TO);
-				State = 865;
+				State = 904;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6240,15 +6448,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 114, RULE_sizedLine);
+		EnterRule(_localctx, 118, RULE_sizedLine);
 		try {
-			State = 878;
+			State = 917;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 868;
+				State = 907;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6258,63 +6466,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 869;
+				State = 908;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 870;
+				State = 909;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 871;
+				State = 910;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 872;
+				State = 911;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 873;
+				State = 912;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 874;
+				State = 913;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 875;
+				State = 914;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 876;
+				State = 915;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 877;
+				State = 916;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6386,30 +6594,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 116, RULE_straightLine);
+		EnterRule(_localctx, 120, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 880;
+			State = 919;
 			Match(STRAIGHT);
-			State = 892;
+			State = 931;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 881;
+				State = 920;
 				Match(TO);
-				State = 882;
+				State = 921;
 				_localctx.length = sum();
-				State = 885;
+				State = 924;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 883;
+					State = 922;
 					Match(AT);
-					State = 884;
+					State = 923;
 					_localctx.at = edge();
 					}
 				}
@@ -6418,9 +6626,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 887;
+				State = 926;
 				_localctx.further = Match(FOR);
-				State = 888;
+				State = 927;
 				_localctx.length = sum();
 				}
 				break;
@@ -6493,6 +6701,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -6536,50 +6745,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 889;
+				State = 928;
 				_localctx.amount = count();
-				State = 890;
+				State = 929;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 896;
+			State = 935;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 894;
+				State = 933;
 				Match(FROM);
-				State = 895;
+				State = 934;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 902;
+			State = 941;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 898;
+				State = 937;
 				Match(COMMA);
-				State = 899;
+				State = 938;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 904;
+				State = 943;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 906;
+			State = 945;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 905;
+				State = 944;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6618,35 +6827,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 118, RULE_rowFix);
+		EnterRule(_localctx, 122, RULE_rowFix);
 		try {
-			State = 914;
+			State = 953;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 908;
+				State = 947;
 				Match(EVEN);
-				State = 909;
+				State = 948;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 910;
+				State = 949;
 				Match(ODD);
-				State = 911;
+				State = 950;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 912;
+				State = 951;
 				Match(END);
-				State = 913;
+				State = 952;
 				_localctx.facing = side();
 				}
 				break;
@@ -6693,37 +6902,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 120, RULE_leaveLine);
+		EnterRule(_localctx, 124, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 916;
+			State = 955;
 			Match(LEAVE);
-			State = 917;
+			State = 956;
 			_localctx.amount = count();
-			State = 920;
+			State = 959;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 918;
+				State = 957;
 				Match(FOR);
-				State = 919;
+				State = 958;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 922;
+			State = 961;
 			Match(AT);
-			State = 923;
+			State = 962;
 			_localctx.at = edge();
-			State = 925;
+			State = 964;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 924;
+				State = 963;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6771,41 +6980,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 122, RULE_addLine);
+		EnterRule(_localctx, 126, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 927;
+			State = 966;
 			Match(ADD);
-			State = 928;
+			State = 967;
 			_localctx.amount = count();
-			State = 929;
+			State = 968;
 			Match(AT);
-			State = 930;
+			State = 969;
 			_localctx.at = edge();
-			State = 935;
+			State = 974;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 931;
+				State = 970;
 				Match(COMMA);
-				State = 932;
+				State = 971;
 				_localctx.apart = Match(ONE);
-				State = 933;
+				State = 972;
 				Match(ROW);
-				State = 934;
+				State = 973;
 				Match(APART);
 				}
 			}
 
-			State = 938;
+			State = 977;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 937;
+				State = 976;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6893,58 +7102,58 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 124, RULE_shapeLine);
+		EnterRule(_localctx, 128, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 940;
+			State = 979;
 			Match(SHAPE);
-			State = 996;
+			State = 1035;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 941;
+				State = 980;
 				Match(BY);
-				State = 942;
+				State = 981;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 943;
+				State = 982;
 				_localctx.many = Match(ROWS);
-				State = 944;
+				State = 983;
 				_localctx.from = count();
-				State = 945;
+				State = 984;
 				Match(TO);
-				State = 946;
+				State = 985;
 				_localctx.to = count();
-				State = 947;
+				State = 986;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 957;
+				State = 996;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 949;
+					State = 988;
 					Match(TO);
-					State = 950;
+					State = 989;
 					_localctx.length = sum();
-					State = 953;
+					State = 992;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 951;
+						State = 990;
 						Match(AT);
-						State = 952;
+						State = 991;
 						_localctx.at = edge();
 						}
 					}
@@ -6953,45 +7162,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 955;
+					State = 994;
 					_localctx.further = Match(FOR);
-					State = 956;
+					State = 995;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 961;
+				State = 1000;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 959;
+					State = 998;
 					Match(FROM);
-					State = 960;
+					State = 999;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 967;
+				State = 1006;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 963;
+					State = 1002;
 					Match(COMMA);
-					State = 964;
+					State = 1003;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 969;
+					State = 1008;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 970;
+				State = 1009;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7064,6 +7273,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -7107,66 +7317,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 972;
+				State = 1011;
 				_localctx.rows = count();
-				State = 994;
+				State = 1033;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 973;
+					State = 1012;
 					_localctx.counted = rowsWord();
-					State = 976;
+					State = 1015;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 974;
+						State = 1013;
 						Match(FROM);
-						State = 975;
+						State = 1014;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 982;
+					State = 1021;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 978;
+						State = 1017;
 						Match(COMMA);
-						State = 979;
+						State = 1018;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 984;
+						State = 1023;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 985;
+					State = 1024;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 987;
+					State = 1026;
 					stitchesWord();
-					State = 988;
+					State = 1027;
 					_localctx.inside = Match(IN);
-					State = 992;
+					State = 1031;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 989;
+						State = 1028;
 						Match(COMMA);
-						State = 990;
+						State = 1029;
 						Match(BY);
-						State = 991;
+						State = 1030;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7226,35 +7436,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 126, RULE_shapeDone);
+		EnterRule(_localctx, 130, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1008;
+			State = 1047;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 998;
+				State = 1037;
 				Match(COLON);
-				State = 999;
+				State = 1038;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1004;
+				State = 1043;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1000;
+					State = 1039;
 					Match(SEMICOLON);
-					State = 1001;
+					State = 1040;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1006;
+					State = 1045;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7262,19 +7472,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1007;
+				State = 1046;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1011;
+			State = 1050;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1010;
+				State = 1049;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7327,43 +7537,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 128, RULE_shaping);
+		EnterRule(_localctx, 132, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1018;
+			State = 1057;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1013;
+				State = 1052;
 				Match(AFTER);
-				State = 1014;
+				State = 1053;
 				_localctx.after = count();
-				State = 1015;
+				State = 1054;
 				rowsWord();
-				State = 1016;
+				State = 1055;
 				Match(COMMA);
 				}
 			}
 
-			State = 1020;
+			State = 1059;
 			_localctx.first = stage();
-			State = 1025;
+			State = 1064;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1021;
+				State = 1060;
 				Match(COMMA);
-				State = 1022;
+				State = 1061;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1027;
+				State = 1066;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7413,55 +7623,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 130, RULE_stage);
+		EnterRule(_localctx, 134, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1039;
+			State = 1078;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1030;
+				State = 1069;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1028;
+					State = 1067;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1029;
+					State = 1068;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1032;
+				State = 1071;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1033;
+				State = 1072;
 				Match(LEAVE);
-				State = 1034;
+				State = 1073;
 				_localctx.amount = count();
-				State = 1037;
+				State = 1076;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1035;
+					State = 1074;
 					Match(FOR);
-					State = 1036;
+					State = 1075;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -7471,24 +7681,24 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1043;
+			State = 1082;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 1041;
+				State = 1080;
 				Match(AT);
-				State = 1042;
+				State = 1081;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 1046;
+			State = 1085;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1045;
+				State = 1084;
 				_localctx.when = frequency();
 				}
 			}
@@ -7548,23 +7758,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 132, RULE_shapingPart);
+		EnterRule(_localctx, 136, RULE_shapingPart);
 		try {
-			State = 1062;
+			State = 1101;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1048;
+				State = 1087;
 				Match(THEN);
-				State = 1051;
+				State = 1090;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1049;
+					State = 1088;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7573,7 +7783,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1050;
+					State = 1089;
 					_localctx.next = stage();
 					}
 					break;
@@ -7585,21 +7795,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1053;
+				State = 1092;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1054;
+				State = 1093;
 				Match(BY);
-				State = 1057;
+				State = 1096;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1055;
+					State = 1094;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7607,7 +7817,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1056;
+					State = 1095;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7621,16 +7831,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1059;
+				State = 1098;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1060;
+				State = 1099;
 				Match(AT);
-				State = 1061;
+				State = 1100;
 				_localctx.at = edge();
 				}
 				break;
@@ -7669,24 +7879,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 134, RULE_frequency);
+		EnterRule(_localctx, 138, RULE_frequency);
 		try {
-			State = 1067;
+			State = 1106;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1064;
+				State = 1103;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1065;
+				State = 1104;
 				Match(BY);
-				State = 1066;
+				State = 1105;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7730,19 +7940,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 136, RULE_everyRows);
+		EnterRule(_localctx, 140, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1069;
+			State = 1108;
 			Match(EVERY);
-			State = 1074;
+			State = 1113;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1070;
+				State = 1109;
 				Match(ROW);
 				}
 				break;
@@ -7815,6 +8025,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -7858,23 +8069,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1071;
+				State = 1110;
 				_localctx.interval = count();
-				State = 1072;
+				State = 1111;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1079;
+			State = 1118;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 				{
-				State = 1076;
+				State = 1115;
 				_localctx.times = count();
-				State = 1077;
+				State = 1116;
 				Match(TIMES);
 				}
 			}
@@ -7919,31 +8130,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 138, RULE_turnRows);
+		EnterRule(_localctx, 142, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1081;
+			State = 1120;
 			Match(TURNS);
-			State = 1082;
+			State = 1121;
 			Match(EVERY);
-			State = 1083;
+			State = 1122;
 			_localctx.interval = count();
-			State = 1084;
+			State = 1123;
 			Match(AND);
-			State = 1085;
+			State = 1124;
 			_localctx.byTurns = count();
-			State = 1086;
+			State = 1125;
 			rowsWord();
-			State = 1090;
+			State = 1129;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 				{
-				State = 1087;
+				State = 1126;
 				_localctx.times = count();
-				State = 1088;
+				State = 1127;
 				Match(TIMES);
 				}
 			}
@@ -7977,33 +8188,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 140, RULE_decreasing);
+		EnterRule(_localctx, 144, RULE_decreasing);
 		try {
-			State = 1097;
+			State = 1136;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1092;
+				State = 1131;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1093;
+				State = 1132;
 				Match(SLIPPING);
-				State = 1094;
+				State = 1133;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1095;
+				State = 1134;
 				Match(WORKING);
-				State = 1096;
+				State = 1135;
 				Match(TOGETHER);
 				}
 				break;
@@ -8043,32 +8254,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 142, RULE_stitchesIn);
+		EnterRule(_localctx, 146, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1101;
+			State = 1140;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1099;
+				State = 1138;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1100;
+				State = 1139;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1103;
+			State = 1142;
 			stitchesWord();
-			State = 1104;
+			State = 1143;
 			Match(IN);
 			}
 		}
@@ -8117,37 +8328,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 144, RULE_solve);
+		EnterRule(_localctx, 148, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1106;
+			State = 1145;
 			Match(EVENLY);
-			State = 1107;
+			State = 1146;
 			Match(TO);
-			State = 1108;
+			State = 1147;
 			_localctx.target = count();
-			State = 1109;
+			State = 1148;
 			Match(COMMA);
-			State = 1110;
+			State = 1149;
 			Match(AT);
-			State = 1111;
+			State = 1150;
 			_localctx.at = edge();
-			State = 1116;
+			State = 1155;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1112;
+				State = 1151;
 				Match(COMMA);
-				State = 1113;
+				State = 1152;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1118;
+				State = 1157;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8199,43 +8410,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 146, RULE_solveOption);
+		EnterRule(_localctx, 150, RULE_solveOption);
 		int _la;
 		try {
-			State = 1135;
+			State = 1174;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1119;
+				State = 1158;
 				Match(ON);
-				State = 1120;
+				State = 1159;
 				Match(RS);
-				State = 1121;
+				State = 1160;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1122;
+				State = 1161;
 				Match(LONGER);
-				State = 1123;
+				State = 1162;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1124;
+				State = 1163;
 				Match(BY);
-				State = 1127;
+				State = 1166;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1125;
+					State = 1164;
 					Match(TURNS);
 					}
 					break;
@@ -8243,7 +8454,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1126;
+					State = 1165;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8256,7 +8467,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1129;
+				State = 1168;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8266,11 +8477,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1130;
+				State = 1169;
 				_localctx.rows = count();
-				State = 1131;
+				State = 1170;
 				rowsWord();
-				State = 1132;
+				State = 1171;
 				Match(PLAIN);
 				}
 				break;
@@ -8279,7 +8490,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1134;
+				State = 1173;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8354,65 +8565,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 148, RULE_seamLine);
+		EnterRule(_localctx, 152, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1137;
+			State = 1176;
 			Match(SEAM);
-			State = 1139;
+			State = 1178;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1138;
+				State = 1177;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1141;
+				State = 1180;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
-			State = 1147;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			State = 1186;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1143;
+				State = 1182;
 				Match(AND);
-				State = 1144;
+				State = 1183;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1149;
+				State = 1188;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1157;
+			State = 1196;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1150;
+				State = 1189;
 				Match(COMMA);
-				State = 1155;
+				State = 1194;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 4521191813447681L) != 0)) {
 					{
-					State = 1151;
+					State = 1190;
 					_localctx.rows = selection();
-					State = 1153;
+					State = 1192;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1152;
+						State = 1191;
 						Match(COMMA);
 						}
 					}
@@ -8423,65 +8634,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1159;
+			State = 1198;
 			Match(WITH);
-			State = 1161;
+			State = 1200;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1160;
+				State = 1199;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1163;
+				State = 1202;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
-			State = 1169;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			State = 1208;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1165;
+				State = 1204;
 				Match(AND);
-				State = 1166;
+				State = 1205;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1171;
+				State = 1210;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1176;
+			State = 1215;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1172;
+				State = 1211;
 				Match(COMMA);
-				State = 1173;
+				State = 1212;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1178;
+				State = 1217;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1181;
+			State = 1220;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1179;
+				State = 1218;
 				Match(COLON);
-				State = 1180;
+				State = 1219;
 				_localctx.worked = rate();
 				}
 			}
@@ -8518,26 +8729,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 150, RULE_walkWords);
+		EnterRule(_localctx, 154, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1184;
+			State = 1223;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1183;
+				State = 1222;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1186;
+				State = 1225;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -1514335375173353739L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8587,10 +8798,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 152, RULE_seamPart);
+		EnterRule(_localctx, 156, RULE_seamPart);
 		int _la;
 		try {
-			State = 1204;
+			State = 1243;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8599,27 +8810,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1188;
+				State = 1227;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1189;
+				State = 1228;
 				_localctx.eased = Match(EASING);
-				State = 1195;
+				State = 1234;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1190;
+					State = 1229;
 					_localctx.least = list();
-					State = 1191;
+					State = 1230;
 					Match(TO);
-					State = 1192;
+					State = 1231;
 					_localctx.most = list();
-					State = 1193;
+					State = 1232;
 					_localctx.measure = unit();
 					}
 				}
@@ -8629,29 +8840,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1197;
+				State = 1236;
 				Match(IN);
-				State = 1201;
+				State = 1240;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1198;
+					State = 1237;
 					Match(THE);
-					State = 1199;
+					State = 1238;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1200;
+					State = 1239;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1203;
+				State = 1242;
 				Match(ORDER);
 				}
 				break;
@@ -8689,9 +8900,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 154, RULE_walkWord);
+		EnterRule(_localctx, 158, RULE_walkWord);
 		try {
-			State = 1212;
+			State = 1251;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8762,6 +8973,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -8804,42 +9016,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1206;
+				State = 1245;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1207;
+				State = 1246;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1208;
+				State = 1247;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1209;
+				State = 1248;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1210;
+				State = 1249;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1211;
+				State = 1250;
 				Match(STITCHES);
 				}
 				break;
@@ -8890,10 +9102,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 156, RULE_selection);
+		EnterRule(_localctx, 160, RULE_selection);
 		int _la;
 		try {
-			State = 1230;
+			State = 1269;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -8901,19 +9113,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1216;
+				State = 1255;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1214;
+					State = 1253;
 					_localctx.all = Match(ALL);
-					State = 1215;
+					State = 1254;
 					Match(BUT);
 					}
 				}
 
-				State = 1218;
+				State = 1257;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8923,12 +9135,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1223;
+				State = 1262;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1219;
+					State = 1258;
 					Match(ROW);
 					}
 					break;
@@ -9001,6 +9213,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -9044,9 +9257,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1220;
+					State = 1259;
 					_localctx.amount = count();
-					State = 1221;
+					State = 1260;
 					rowsWord();
 					}
 					break;
@@ -9058,13 +9271,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1225;
+				State = 1264;
 				Match(ROWS);
-				State = 1226;
+				State = 1265;
 				_localctx.from = count();
-				State = 1227;
+				State = 1266;
 				Match(TO);
-				State = 1228;
+				State = 1267;
 				_localctx.to = count();
 				}
 				break;
@@ -9092,6 +9305,7 @@ internal partial class TurnrowParser : Parser {
 		public IList<NameContext> _kind = new List<NameContext>();
 		public CountContext over;
 		public RowsWordContext rows;
+		public IToken evenly;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH() { return GetToken(TurnrowParser.EACH, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ListContext list() {
 			return GetRuleContext<ListContext>(0);
@@ -9104,6 +9318,7 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PER() { return GetToken(TurnrowParser.PER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVENLY() { return GetToken(TurnrowParser.EVENLY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count() {
 			return GetRuleContext<CountContext>(0);
@@ -9122,51 +9337,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 158, RULE_rate);
+		EnterRule(_localctx, 162, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1233;
+			State = 1272;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1232;
+				State = 1271;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1236;
+			State = 1275;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1235;
+				State = 1274;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1238;
+				State = 1277;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
-			State = 1260;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+			State = 1300;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1240;
+				State = 1279;
 				_localctx.way = Match(IN);
-				State = 1241;
+				State = 1280;
 				Match(EACH);
-				State = 1248;
+				State = 1287;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1242;
+					State = 1281;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9238,6 +9453,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -9279,21 +9495,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1244;
+					State = 1283;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1243;
+						State = 1282;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1246;
+						State = 1285;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 					}
 					break;
 				default:
@@ -9303,14 +9519,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1250;
+				State = 1289;
 				_localctx.way = Match(PER);
-				State = 1258;
+				State = 1297;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1251;
+					State = 1290;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9383,6 +9599,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -9426,21 +9643,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1252;
+					State = 1291;
 					_localctx.over = count();
-					State = 1256;
+					State = 1295;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1253;
+						State = 1292;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1254;
+						State = 1293;
 						Match(STITCHES);
 						}
 						break;
@@ -9512,6 +9729,7 @@ internal partial class TurnrowParser : Parser {
 					case LEAST:
 					case LESS:
 					case LONGER:
+					case MAKE:
 					case MIRRORED:
 					case MORE_WORD:
 					case MOST:
@@ -9553,7 +9771,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1255;
+						State = 1294;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9566,6 +9784,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
+				}
+				break;
+			case EVENLY:
+				{
+				State = 1299;
+				_localctx.evenly = Match(EVENLY);
 				}
 				break;
 			case Eof:
@@ -9625,30 +9849,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 160, RULE_expectLine);
+		EnterRule(_localctx, 164, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1262;
+			State = 1302;
 			Match(EXPECT);
-			State = 1263;
+			State = 1303;
 			_localctx.left = expected();
-			State = 1282;
+			State = 1322;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1264;
+				State = 1304;
 				Match(MEASURE);
-				State = 1274;
+				State = 1314;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1265;
+					State = 1305;
 					Match(AT);
-					State = 1266;
+					State = 1306;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9658,7 +9882,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1267;
+					State = 1307;
 					_localctx.length = sum();
 					}
 					break;
@@ -9731,6 +9955,7 @@ internal partial class TurnrowParser : Parser {
 				case LEAST:
 				case LESS:
 				case LONGER:
+				case MAKE:
 				case MIRRORED:
 				case MORE_WORD:
 				case MOST:
@@ -9774,18 +9999,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1268;
+					State = 1308;
 					_localctx.length = sum();
-					State = 1272;
+					State = 1312;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1269;
+						State = 1309;
 						Match(COMMA);
-						State = 1270;
+						State = 1310;
 						Match(WITHIN);
-						State = 1271;
+						State = 1311;
 						_localctx.within = sum();
 						}
 					}
@@ -9800,7 +10025,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1276;
+				State = 1316;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -9809,14 +10034,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1279;
+				State = 1319;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1277;
+					State = 1317;
 					Match(AT);
-					State = 1278;
+					State = 1318;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9829,7 +10054,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1281;
+				State = 1321;
 				_localctx.right = expected();
 				}
 				break;
@@ -9877,29 +10102,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 162, RULE_expected);
+		EnterRule(_localctx, 166, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1284;
+			State = 1324;
 			_localctx.value = sum();
-			State = 1295;
+			State = 1335;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1286;
+				State = 1326;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1285;
+					State = 1325;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1288;
+				State = 1328;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -9909,18 +10134,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1292;
+				State = 1332;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1289;
+					State = 1329;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1294;
+					State = 1334;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -9962,21 +10187,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 164, RULE_expectedMore);
+		EnterRule(_localctx, 168, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1297;
+			State = 1337;
 			_localctx.by = sign();
-			State = 1298;
+			State = 1338;
 			_localctx.value = single();
-			State = 1300;
+			State = 1340;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1299;
+				State = 1339;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10034,43 +10259,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 166, RULE_claim);
+		EnterRule(_localctx, 170, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1302;
+			State = 1342;
 			Match(EQUALS);
-			State = 1303;
+			State = 1343;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1308;
+			State = 1348;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1304;
+				State = 1344;
 				Match(COMMA);
-				State = 1305;
+				State = 1345;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1310;
+				State = 1350;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1316;
+			State = 1356;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1311;
+				State = 1351;
 				_localctx.without = Match(WITHOUT);
-				State = 1312;
+				State = 1352;
 				Match(TURNING);
-				State = 1313;
+				State = 1353;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10083,9 +10308,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1314;
+				State = 1354;
 				_localctx.with = Match(WITH);
-				State = 1315;
+				State = 1355;
 				Match(CHAINS);
 				}
 				break;
@@ -10132,14 +10357,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 168, RULE_claimPart);
+		EnterRule(_localctx, 172, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1318;
+			State = 1358;
 			_localctx.amount = count();
-			State = 1325;
+			State = 1365;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10210,6 +10435,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -10251,26 +10477,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1320;
+				State = 1360;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1319;
+					State = 1359;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1322;
+					State = 1362;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1324;
+				State = 1364;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10313,18 +10539,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 170, RULE_edge);
+		EnterRule(_localctx, 174, RULE_edge);
 		int _la;
 		try {
-			State = 1333;
+			State = 1373;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1327;
+				State = 1367;
 				Match(BOTH);
-				State = 1328;
+				State = 1368;
 				Match(EDGES);
 				}
 				break;
@@ -10396,6 +10622,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -10438,14 +10665,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1329;
+				State = 1369;
 				_localctx.called = name();
-				State = 1331;
+				State = 1371;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1330;
+					State = 1370;
 					Match(EDGE);
 					}
 				}
@@ -10480,12 +10707,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 172, RULE_side);
+		EnterRule(_localctx, 176, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1335;
+			State = 1375;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10520,12 +10747,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 174, RULE_change);
+		EnterRule(_localctx, 178, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1337;
+			State = 1377;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10566,26 +10793,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 176, RULE_stitch);
+		EnterRule(_localctx, 180, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1340;
+			State = 1380;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1339;
+				State = 1379;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1342;
+				State = 1382;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10612,12 +10839,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 178, RULE_rowsWord);
+		EnterRule(_localctx, 182, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1344;
+			State = 1384;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10652,12 +10879,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 180, RULE_stitchesWord);
+		EnterRule(_localctx, 184, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1346;
+			State = 1386;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10702,25 +10929,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 182, RULE_sum);
+		EnterRule(_localctx, 186, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1348;
+			State = 1388;
 			_localctx.first = factor();
-			State = 1352;
+			State = 1392;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1349;
+				State = 1389;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1354;
+				State = 1394;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10756,13 +10983,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 184, RULE_sumOperation);
+		EnterRule(_localctx, 188, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1355;
+			State = 1395;
 			_localctx.by = sign();
-			State = 1356;
+			State = 1396;
 			_localctx.value = factor();
 			}
 		}
@@ -10806,24 +11033,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 186, RULE_factor);
+		EnterRule(_localctx, 190, RULE_factor);
 		int _la;
 		try {
-			State = 1367;
+			State = 1407;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1358;
+				State = 1398;
 				_localctx.amount = list();
-				State = 1360;
+				State = 1400;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 3242591731706757121L) != 0)) {
+				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) {
 					{
-					State = 1359;
+					State = 1399;
 					_localctx.measure = unit();
 					}
 				}
@@ -10898,6 +11125,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -10940,18 +11168,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1362;
+				State = 1402;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1363;
+				State = 1403;
 				Match(OPEN);
-				State = 1364;
+				State = 1404;
 				_localctx.inside = sum();
-				State = 1365;
+				State = 1405;
 				Match(CLOSE);
 				}
 				break;
@@ -10993,25 +11221,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 188, RULE_count);
+		EnterRule(_localctx, 192, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1369;
+			State = 1409;
 			_localctx.first = single();
-			State = 1373;
+			State = 1413;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1370;
+				State = 1410;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1375;
+				State = 1415;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11047,13 +11275,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 190, RULE_countOperation);
+		EnterRule(_localctx, 194, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1376;
+			State = 1416;
 			_localctx.by = sign();
-			State = 1377;
+			State = 1417;
 			_localctx.value = single();
 			}
 		}
@@ -11093,16 +11321,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 192, RULE_single);
+		EnterRule(_localctx, 196, RULE_single);
 		try {
-			State = 1385;
+			State = 1425;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1379;
+				State = 1419;
 				_localctx.amount = list();
 				}
 				break;
@@ -11174,6 +11402,7 @@ internal partial class TurnrowParser : Parser {
 			case LEAST:
 			case LESS:
 			case LONGER:
+			case MAKE:
 			case MIRRORED:
 			case MORE_WORD:
 			case MOST:
@@ -11216,18 +11445,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1380;
+				State = 1420;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1381;
+				State = 1421;
 				Match(OPEN);
-				State = 1382;
+				State = 1422;
 				_localctx.inside = count();
-				State = 1383;
+				State = 1423;
 				Match(CLOSE);
 				}
 				break;
@@ -11261,12 +11490,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 194, RULE_sign);
+		EnterRule(_localctx, 198, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1387;
+			State = 1427;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11314,41 +11543,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 196, RULE_list);
+		EnterRule(_localctx, 200, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1389;
+			State = 1429;
 			_localctx.first = number();
-			State = 1401;
+			State = 1441;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1390;
+				State = 1430;
 				Match(OPEN);
-				State = 1391;
+				State = 1431;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1396;
+				State = 1436;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1392;
+					State = 1432;
 					Match(COMMA);
-					State = 1393;
+					State = 1433;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1398;
+					State = 1438;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1399;
+				State = 1439;
 				Match(CLOSE);
 				}
 			}
@@ -11381,23 +11610,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 198, RULE_number);
+		EnterRule(_localctx, 202, RULE_number);
 		int _la;
 		try {
-			State = 1408;
+			State = 1448;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1403;
+				State = 1443;
 				_localctx.whole = Match(NUMBER);
-				State = 1405;
+				State = 1445;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1404;
+					State = 1444;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11407,7 +11636,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1407;
+				State = 1447;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11442,14 +11671,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 200, RULE_unit);
+		EnterRule(_localctx, 204, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1410;
+			State = 1450;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 3242591731706757121L) != 0)) ) {
+			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11539,6 +11768,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEAST() { return GetToken(TurnrowParser.LEAST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LESS() { return GetToken(TurnrowParser.LESS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LONGER() { return GetToken(TurnrowParser.LONGER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MAKE() { return GetToken(TurnrowParser.MAKE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MIRRORED() { return GetToken(TurnrowParser.MIRRORED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MOST() { return GetToken(TurnrowParser.MOST, 0); }
@@ -11588,14 +11818,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 202, RULE_name);
+		EnterRule(_localctx, 206, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1412;
+			State = 1452;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & 7709036660603485941L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 43171309L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11616,7 +11846,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,163,1415,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,164,1455,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11630,516 +11860,534 @@ internal partial class TurnrowParser : Parser {
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
-		2,99,7,99,2,100,7,100,2,101,7,101,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,1,0,1,0,1,0,
+		1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,3,2,251,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,
-		6,3,6,266,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,275,8,8,10,8,12,8,278,9,
-		8,1,9,1,9,1,9,1,9,1,9,3,9,285,8,9,3,9,287,8,9,1,10,1,10,1,10,1,11,1,11,
-		1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,303,8,14,1,14,1,14,5,
-		14,307,8,14,10,14,12,14,310,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,318,
-		8,15,3,15,320,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,
-		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,345,
-		8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,355,8,19,1,19,1,19,1,
-		19,1,19,1,19,1,19,1,19,3,19,364,8,19,1,19,1,19,5,19,368,8,19,10,19,12,
-		19,371,9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,382,8,20,
-		1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,
-		1,22,3,22,399,8,22,3,22,401,8,22,1,22,1,22,5,22,405,8,22,10,22,12,22,408,
-		9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,416,8,23,1,24,1,24,1,24,1,24,1,
-		24,1,24,3,24,424,8,24,1,25,1,25,1,25,1,25,1,25,3,25,431,8,25,1,26,1,26,
-		1,26,1,26,1,26,1,26,5,26,439,8,26,10,26,12,26,442,9,26,1,27,1,27,1,27,
-		1,27,1,27,1,27,3,27,450,8,27,1,28,1,28,1,28,1,28,3,28,456,8,28,1,28,1,
-		28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,
-		29,3,29,474,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,483,8,30,10,30,
-		12,30,486,9,30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,
-		3,32,499,8,32,1,32,1,32,1,32,1,32,3,32,505,8,32,1,33,1,33,1,33,3,33,510,
-		8,33,1,33,3,33,513,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,523,
-		8,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,531,8,34,1,34,1,34,1,34,1,34,5,
-		34,537,8,34,10,34,12,34,540,9,34,1,34,1,34,1,34,1,34,3,34,546,8,34,1,34,
-		1,34,1,34,5,34,551,8,34,10,34,12,34,554,9,34,1,34,1,34,1,34,1,34,5,34,
-		560,8,34,10,34,12,34,563,9,34,3,34,565,8,34,1,35,1,35,3,35,569,8,35,1,
-		36,4,36,572,8,36,11,36,12,36,573,1,36,1,36,5,36,578,8,36,10,36,12,36,581,
-		9,36,1,37,1,37,1,37,1,37,3,37,587,8,37,1,38,1,38,1,38,1,38,1,38,3,38,594,
-		8,38,1,39,1,39,1,39,3,39,599,8,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,
-		40,1,40,1,40,3,40,611,8,40,1,40,1,40,3,40,615,8,40,1,41,1,41,1,41,1,41,
-		1,41,1,42,1,42,1,42,1,42,1,42,5,42,627,8,42,10,42,12,42,630,9,42,1,43,
-		1,43,1,43,1,43,1,43,1,43,3,43,638,8,43,1,44,1,44,1,44,1,45,1,45,1,45,1,
-		45,1,46,1,46,3,46,649,8,46,1,46,3,46,652,8,46,1,46,1,46,1,46,3,46,657,
-		8,46,1,47,1,47,1,47,1,47,1,47,3,47,664,8,47,1,47,1,47,1,47,3,47,669,8,
-		47,1,48,1,48,1,48,5,48,674,8,48,10,48,12,48,677,9,48,1,49,1,49,1,49,1,
-		49,1,49,1,49,1,49,3,49,686,8,49,1,49,3,49,689,8,49,1,49,1,49,3,49,693,
-		8,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,702,8,49,1,49,1,49,3,49,706,
-		8,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,717,8,49,1,49,3,
-		49,720,8,49,1,49,4,49,723,8,49,11,49,12,49,724,1,49,1,49,3,49,729,8,49,
-		1,49,3,49,732,8,49,1,49,1,49,3,49,736,8,49,3,49,738,8,49,1,49,3,49,741,
-		8,49,3,49,743,8,49,1,50,4,50,746,8,50,11,50,12,50,747,1,50,1,50,5,50,752,
-		8,50,10,50,12,50,755,9,50,1,50,3,50,758,8,50,1,51,1,51,3,51,762,8,51,1,
-		51,3,51,765,8,51,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,776,
-		8,52,3,52,778,8,52,1,53,1,53,1,53,5,53,783,8,53,10,53,12,53,786,9,53,1,
-		53,1,53,4,53,790,8,53,11,53,12,53,791,3,53,794,8,53,1,53,1,53,1,53,1,53,
-		3,53,800,8,53,1,53,1,53,5,53,804,8,53,10,53,12,53,807,9,53,1,53,1,53,4,
-		53,811,8,53,11,53,12,53,812,3,53,815,8,53,1,53,1,53,1,53,1,53,1,53,1,53,
-		3,53,823,8,53,1,53,3,53,826,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,
-		54,3,54,836,8,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,3,54,845,8,54,3,54,
-		847,8,54,1,54,3,54,850,8,54,1,55,1,55,1,55,1,55,5,55,856,8,55,10,55,12,
-		55,859,9,55,1,55,1,55,1,55,1,56,1,56,1,56,3,56,867,8,56,1,57,1,57,1,57,
-		1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,879,8,57,1,58,1,58,1,58,1,58,1,
-		58,3,58,886,8,58,1,58,1,58,1,58,1,58,1,58,3,58,893,8,58,1,58,1,58,3,58,
-		897,8,58,1,58,1,58,5,58,901,8,58,10,58,12,58,904,9,58,1,58,3,58,907,8,
-		58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,915,8,59,1,60,1,60,1,60,1,60,3,60,
-		921,8,60,1,60,1,60,1,60,3,60,926,8,60,1,61,1,61,1,61,1,61,1,61,1,61,1,
-		61,1,61,3,61,936,8,61,1,61,3,61,939,8,61,1,62,1,62,1,62,1,62,1,62,1,62,
-		1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,954,8,62,1,62,1,62,3,62,958,8,
-		62,1,62,1,62,3,62,962,8,62,1,62,1,62,5,62,966,8,62,10,62,12,62,969,9,62,
-		1,62,1,62,1,62,1,62,1,62,1,62,3,62,977,8,62,1,62,1,62,5,62,981,8,62,10,
-		62,12,62,984,9,62,1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,993,8,62,3,62,
-		995,8,62,3,62,997,8,62,1,63,1,63,1,63,1,63,5,63,1003,8,63,10,63,12,63,
-		1006,9,63,1,63,3,63,1009,8,63,1,63,3,63,1012,8,63,1,64,1,64,1,64,1,64,
-		1,64,3,64,1019,8,64,1,64,1,64,1,64,5,64,1024,8,64,10,64,12,64,1027,9,64,
-		1,65,1,65,3,65,1031,8,65,1,65,1,65,1,65,1,65,1,65,3,65,1038,8,65,3,65,
-		1040,8,65,1,65,1,65,3,65,1044,8,65,1,65,3,65,1047,8,65,1,66,1,66,1,66,
-		3,66,1052,8,66,1,66,1,66,1,66,1,66,3,66,1058,8,66,1,66,1,66,1,66,3,66,
-		1063,8,66,1,67,1,67,1,67,3,67,1068,8,67,1,68,1,68,1,68,1,68,1,68,3,68,
-		1075,8,68,1,68,1,68,1,68,3,68,1080,8,68,1,69,1,69,1,69,1,69,1,69,1,69,
-		1,69,1,69,1,69,3,69,1091,8,69,1,70,1,70,1,70,1,70,1,70,3,70,1098,8,70,
-		1,71,1,71,3,71,1102,8,71,1,71,1,71,1,71,1,72,1,72,1,72,1,72,1,72,1,72,
-		1,72,1,72,5,72,1115,8,72,10,72,12,72,1118,9,72,1,73,1,73,1,73,1,73,1,73,
-		1,73,1,73,1,73,3,73,1128,8,73,1,73,1,73,1,73,1,73,1,73,1,73,3,73,1136,
-		8,73,1,74,1,74,4,74,1140,8,74,11,74,12,74,1141,1,74,1,74,5,74,1146,8,74,
-		10,74,12,74,1149,9,74,1,74,1,74,1,74,3,74,1154,8,74,3,74,1156,8,74,3,74,
-		1158,8,74,1,74,1,74,4,74,1162,8,74,11,74,12,74,1163,1,74,1,74,5,74,1168,
-		8,74,10,74,12,74,1171,9,74,1,74,1,74,5,74,1175,8,74,10,74,12,74,1178,9,
-		74,1,74,1,74,3,74,1182,8,74,1,75,4,75,1185,8,75,11,75,12,75,1186,1,76,
-		1,76,1,76,1,76,1,76,1,76,1,76,3,76,1196,8,76,1,76,1,76,1,76,1,76,3,76,
-		1202,8,76,1,76,3,76,1205,8,76,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1213,
-		8,77,1,78,1,78,3,78,1217,8,78,1,78,1,78,1,78,1,78,1,78,3,78,1224,8,78,
-		1,78,1,78,1,78,1,78,1,78,3,78,1231,8,78,1,79,3,79,1234,8,79,1,79,4,79,
-		1237,8,79,11,79,12,79,1238,1,79,1,79,1,79,1,79,4,79,1245,8,79,11,79,12,
-		79,1246,3,79,1249,8,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1257,8,79,3,
-		79,1259,8,79,3,79,1261,8,79,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,
-		80,1,80,3,80,1273,8,80,3,80,1275,8,80,1,80,1,80,1,80,3,80,1280,8,80,1,
-		80,3,80,1283,8,80,1,81,1,81,3,81,1287,8,81,1,81,1,81,5,81,1291,8,81,10,
-		81,12,81,1294,9,81,3,81,1296,8,81,1,82,1,82,1,82,3,82,1301,8,82,1,83,1,
-		83,1,83,1,83,5,83,1307,8,83,10,83,12,83,1310,9,83,1,83,1,83,1,83,1,83,
-		1,83,3,83,1317,8,83,1,84,1,84,4,84,1321,8,84,11,84,12,84,1322,1,84,3,84,
-		1326,8,84,1,85,1,85,1,85,1,85,3,85,1332,8,85,3,85,1334,8,85,1,86,1,86,
-		1,87,1,87,1,88,4,88,1341,8,88,11,88,12,88,1342,1,89,1,89,1,90,1,90,1,91,
-		1,91,5,91,1351,8,91,10,91,12,91,1354,9,91,1,92,1,92,1,92,1,93,1,93,3,93,
-		1361,8,93,1,93,1,93,1,93,1,93,1,93,3,93,1368,8,93,1,94,1,94,5,94,1372,
-		8,94,10,94,12,94,1375,9,94,1,95,1,95,1,95,1,96,1,96,1,96,1,96,1,96,1,96,
-		3,96,1386,8,96,1,97,1,97,1,98,1,98,1,98,1,98,1,98,5,98,1395,8,98,10,98,
-		12,98,1398,9,98,1,98,1,98,3,98,1402,8,98,1,99,1,99,3,99,1406,8,99,1,99,
-		3,99,1409,8,99,1,100,1,100,1,101,1,101,1,101,0,0,102,0,2,4,6,8,10,12,14,
-		16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,
-		64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
-		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
-		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
-		180,182,184,186,188,190,192,194,196,198,200,202,0,18,2,0,150,151,153,154,
-		2,0,20,20,70,70,2,0,44,44,129,129,2,0,150,150,153,153,2,0,91,91,143,143,
-		2,0,76,76,140,140,2,0,63,63,95,95,2,0,33,33,42,42,4,0,88,88,96,96,105,
-		105,123,123,2,0,88,88,96,96,2,0,98,98,103,103,2,0,122,122,148,148,2,0,
-		74,74,94,94,1,0,43,44,1,0,128,129,2,0,10,12,14,14,4,0,93,93,149,149,151,
-		152,154,154,28,0,15,18,20,27,29,31,33,42,45,56,58,60,62,63,66,66,68,68,
-		70,73,75,83,85,87,89,91,95,95,97,115,117,121,123,123,125,125,127,128,130,
-		130,132,133,135,138,140,143,145,145,147,147,150,150,153,153,155,155,1581,
-		0,204,1,0,0,0,2,207,1,0,0,0,4,250,1,0,0,0,6,252,1,0,0,0,8,255,1,0,0,0,
-		10,258,1,0,0,0,12,265,1,0,0,0,14,267,1,0,0,0,16,270,1,0,0,0,18,286,1,0,
-		0,0,20,288,1,0,0,0,22,291,1,0,0,0,24,294,1,0,0,0,26,297,1,0,0,0,28,299,
-		1,0,0,0,30,319,1,0,0,0,32,321,1,0,0,0,34,325,1,0,0,0,36,346,1,0,0,0,38,
-		349,1,0,0,0,40,381,1,0,0,0,42,383,1,0,0,0,44,388,1,0,0,0,46,409,1,0,0,
-		0,48,417,1,0,0,0,50,425,1,0,0,0,52,432,1,0,0,0,54,449,1,0,0,0,56,451,1,
-		0,0,0,58,460,1,0,0,0,60,475,1,0,0,0,62,487,1,0,0,0,64,504,1,0,0,0,66,506,
-		1,0,0,0,68,564,1,0,0,0,70,566,1,0,0,0,72,571,1,0,0,0,74,586,1,0,0,0,76,
-		588,1,0,0,0,78,595,1,0,0,0,80,614,1,0,0,0,82,616,1,0,0,0,84,621,1,0,0,
-		0,86,637,1,0,0,0,88,639,1,0,0,0,90,642,1,0,0,0,92,646,1,0,0,0,94,658,1,
-		0,0,0,96,670,1,0,0,0,98,742,1,0,0,0,100,757,1,0,0,0,102,764,1,0,0,0,104,
-		777,1,0,0,0,106,779,1,0,0,0,108,827,1,0,0,0,110,851,1,0,0,0,112,863,1,
-		0,0,0,114,878,1,0,0,0,116,880,1,0,0,0,118,914,1,0,0,0,120,916,1,0,0,0,
-		122,927,1,0,0,0,124,940,1,0,0,0,126,1008,1,0,0,0,128,1018,1,0,0,0,130,
-		1039,1,0,0,0,132,1062,1,0,0,0,134,1067,1,0,0,0,136,1069,1,0,0,0,138,1081,
-		1,0,0,0,140,1097,1,0,0,0,142,1101,1,0,0,0,144,1106,1,0,0,0,146,1135,1,
-		0,0,0,148,1137,1,0,0,0,150,1184,1,0,0,0,152,1204,1,0,0,0,154,1212,1,0,
-		0,0,156,1230,1,0,0,0,158,1233,1,0,0,0,160,1262,1,0,0,0,162,1284,1,0,0,
-		0,164,1297,1,0,0,0,166,1302,1,0,0,0,168,1318,1,0,0,0,170,1333,1,0,0,0,
-		172,1335,1,0,0,0,174,1337,1,0,0,0,176,1340,1,0,0,0,178,1344,1,0,0,0,180,
-		1346,1,0,0,0,182,1348,1,0,0,0,184,1355,1,0,0,0,186,1367,1,0,0,0,188,1369,
-		1,0,0,0,190,1376,1,0,0,0,192,1385,1,0,0,0,194,1387,1,0,0,0,196,1389,1,
-		0,0,0,198,1408,1,0,0,0,200,1410,1,0,0,0,202,1412,1,0,0,0,204,205,3,4,2,
-		0,205,206,5,0,0,1,206,1,1,0,0,0,207,208,3,166,83,0,208,209,5,0,0,1,209,
-		3,1,0,0,0,210,251,3,6,3,0,211,251,3,8,4,0,212,251,3,10,5,0,213,251,3,14,
-		7,0,214,251,3,16,8,0,215,251,3,20,10,0,216,251,3,22,11,0,217,251,3,24,
-		12,0,218,251,3,26,13,0,219,251,3,28,14,0,220,251,3,32,16,0,221,251,3,34,
-		17,0,222,251,3,38,19,0,223,251,3,42,21,0,224,251,3,44,22,0,225,251,3,66,
-		33,0,226,251,3,76,38,0,227,251,3,78,39,0,228,251,3,80,40,0,229,251,3,82,
-		41,0,230,251,3,84,42,0,231,251,3,88,44,0,232,251,3,90,45,0,233,251,3,92,
-		46,0,234,251,3,94,47,0,235,251,3,108,54,0,236,251,3,116,58,0,237,251,3,
-		120,60,0,238,251,3,122,61,0,239,251,3,124,62,0,240,251,3,148,74,0,241,
-		251,3,160,80,0,242,251,3,46,23,0,243,251,3,110,55,0,244,251,3,48,24,0,
-		245,251,3,50,25,0,246,251,3,52,26,0,247,251,3,58,29,0,248,251,3,60,30,
-		0,249,251,3,56,28,0,250,210,1,0,0,0,250,211,1,0,0,0,250,212,1,0,0,0,250,
-		213,1,0,0,0,250,214,1,0,0,0,250,215,1,0,0,0,250,216,1,0,0,0,250,217,1,
-		0,0,0,250,218,1,0,0,0,250,219,1,0,0,0,250,220,1,0,0,0,250,221,1,0,0,0,
-		250,222,1,0,0,0,250,223,1,0,0,0,250,224,1,0,0,0,250,225,1,0,0,0,250,226,
-		1,0,0,0,250,227,1,0,0,0,250,228,1,0,0,0,250,229,1,0,0,0,250,230,1,0,0,
-		0,250,231,1,0,0,0,250,232,1,0,0,0,250,233,1,0,0,0,250,234,1,0,0,0,250,
-		235,1,0,0,0,250,236,1,0,0,0,250,237,1,0,0,0,250,238,1,0,0,0,250,239,1,
-		0,0,0,250,240,1,0,0,0,250,241,1,0,0,0,250,242,1,0,0,0,250,243,1,0,0,0,
-		250,244,1,0,0,0,250,245,1,0,0,0,250,246,1,0,0,0,250,247,1,0,0,0,250,248,
-		1,0,0,0,250,249,1,0,0,0,251,5,1,0,0,0,252,253,5,37,0,0,253,254,3,198,99,
-		0,254,7,1,0,0,0,255,256,5,39,0,0,256,257,5,160,0,0,257,9,1,0,0,0,258,259,
-		5,53,0,0,259,260,3,12,6,0,260,11,1,0,0,0,261,266,5,156,0,0,262,266,5,159,
-		0,0,263,266,5,160,0,0,264,266,3,202,101,0,265,261,1,0,0,0,265,262,1,0,
-		0,0,265,263,1,0,0,0,265,264,1,0,0,0,266,13,1,0,0,0,267,268,5,51,0,0,268,
-		269,3,202,101,0,269,15,1,0,0,0,270,271,5,47,0,0,271,276,3,18,9,0,272,273,
-		5,4,0,0,273,275,3,18,9,0,274,272,1,0,0,0,275,278,1,0,0,0,276,274,1,0,0,
-		0,276,277,1,0,0,0,277,17,1,0,0,0,278,276,1,0,0,0,279,287,3,202,101,0,280,
-		287,5,160,0,0,281,284,5,156,0,0,282,285,3,202,101,0,283,285,5,14,0,0,284,
-		282,1,0,0,0,284,283,1,0,0,0,284,285,1,0,0,0,285,287,1,0,0,0,286,279,1,
-		0,0,0,286,280,1,0,0,0,286,281,1,0,0,0,287,19,1,0,0,0,288,289,5,48,0,0,
-		289,290,5,160,0,0,290,21,1,0,0,0,291,292,5,38,0,0,292,293,5,160,0,0,293,
-		23,1,0,0,0,294,295,5,54,0,0,295,296,3,202,101,0,296,25,1,0,0,0,297,298,
-		5,3,0,0,298,27,1,0,0,0,299,300,5,56,0,0,300,302,3,202,101,0,301,303,5,
-		160,0,0,302,301,1,0,0,0,302,303,1,0,0,0,303,308,1,0,0,0,304,305,5,4,0,
-		0,305,307,3,30,15,0,306,304,1,0,0,0,307,310,1,0,0,0,308,306,1,0,0,0,308,
-		309,1,0,0,0,309,29,1,0,0,0,310,308,1,0,0,0,311,312,5,142,0,0,312,320,3,
-		198,99,0,313,317,3,198,99,0,314,318,7,0,0,0,315,316,5,13,0,0,316,318,5,
-		86,0,0,317,314,1,0,0,0,317,315,1,0,0,0,318,320,1,0,0,0,319,311,1,0,0,0,
-		319,313,1,0,0,0,320,31,1,0,0,0,321,322,5,31,0,0,322,323,3,198,99,0,323,
-		324,5,152,0,0,324,33,1,0,0,0,325,326,5,30,0,0,326,327,3,176,88,0,327,328,
-		5,6,0,0,328,329,3,198,99,0,329,344,3,180,90,0,330,331,5,61,0,0,331,332,
-		3,198,99,0,332,333,3,178,89,0,333,334,5,134,0,0,334,335,3,36,18,0,335,
-		345,1,0,0,0,336,337,5,134,0,0,337,338,3,36,18,0,338,339,5,4,0,0,339,340,
-		3,198,99,0,340,341,3,178,89,0,341,342,5,134,0,0,342,343,3,36,18,0,343,
-		345,1,0,0,0,344,330,1,0,0,0,344,336,1,0,0,0,345,35,1,0,0,0,346,347,3,198,
-		99,0,347,348,3,200,100,0,348,37,1,0,0,0,349,350,5,52,0,0,350,354,3,176,
-		88,0,351,352,5,4,0,0,352,353,5,105,0,0,353,355,5,43,0,0,354,351,1,0,0,
-		0,354,355,1,0,0,0,355,356,1,0,0,0,356,357,5,6,0,0,357,358,5,70,0,0,358,
-		363,3,198,99,0,359,364,5,73,0,0,360,361,5,75,0,0,361,362,5,106,0,0,362,
-		364,5,22,0,0,363,359,1,0,0,0,363,360,1,0,0,0,363,364,1,0,0,0,364,369,1,
-		0,0,0,365,366,5,4,0,0,366,368,3,40,20,0,367,365,1,0,0,0,368,371,1,0,0,
-		0,369,367,1,0,0,0,369,370,1,0,0,0,370,39,1,0,0,0,371,369,1,0,0,0,372,373,
-		5,88,0,0,373,374,5,128,0,0,374,375,5,93,0,0,375,376,5,158,0,0,376,382,
-		7,1,0,0,377,378,5,106,0,0,378,379,5,93,0,0,379,380,5,131,0,0,380,382,5,
-		89,0,0,381,372,1,0,0,0,381,377,1,0,0,0,382,41,1,0,0,0,383,384,5,36,0,0,
-		384,385,3,202,101,0,385,386,5,95,0,0,386,387,3,182,91,0,387,43,1,0,0,0,
-		388,389,5,22,0,0,389,390,3,202,101,0,390,400,5,95,0,0,391,392,7,2,0,0,
-		392,393,5,28,0,0,393,401,3,182,91,0,394,398,3,182,91,0,395,396,7,2,0,0,
-		396,397,5,28,0,0,397,399,3,182,91,0,398,395,1,0,0,0,398,399,1,0,0,0,399,
-		401,1,0,0,0,400,391,1,0,0,0,400,394,1,0,0,0,401,406,1,0,0,0,402,403,5,
-		4,0,0,403,405,3,64,32,0,404,402,1,0,0,0,405,408,1,0,0,0,406,404,1,0,0,
-		0,406,407,1,0,0,0,407,45,1,0,0,0,408,406,1,0,0,0,409,415,5,21,0,0,410,
-		411,5,146,0,0,411,412,5,137,0,0,412,416,7,1,0,0,413,414,5,144,0,0,414,
-		416,5,71,0,0,415,410,1,0,0,0,415,413,1,0,0,0,416,47,1,0,0,0,417,423,5,
-		18,0,0,418,419,3,202,101,0,419,420,5,4,0,0,420,421,3,200,100,0,421,424,
-		1,0,0,0,422,424,5,160,0,0,423,418,1,0,0,0,423,422,1,0,0,0,424,49,1,0,0,
-		0,425,426,5,24,0,0,426,427,3,202,101,0,427,428,5,95,0,0,428,430,3,182,
-		91,0,429,431,5,99,0,0,430,429,1,0,0,0,430,431,1,0,0,0,431,51,1,0,0,0,432,
-		433,5,27,0,0,433,434,3,202,101,0,434,435,5,95,0,0,435,440,3,162,81,0,436,
-		437,5,4,0,0,437,439,3,54,27,0,438,436,1,0,0,0,439,442,1,0,0,0,440,438,
-		1,0,0,0,440,441,1,0,0,0,441,53,1,0,0,0,442,440,1,0,0,0,443,450,5,112,0,
-		0,444,445,5,130,0,0,445,446,5,69,0,0,446,447,3,198,99,0,447,448,5,13,0,
-		0,448,450,1,0,0,0,449,443,1,0,0,0,449,444,1,0,0,0,450,55,1,0,0,0,451,452,
-		5,15,0,0,452,455,3,202,101,0,453,454,5,108,0,0,454,456,3,202,101,0,455,
-		453,1,0,0,0,455,456,1,0,0,0,456,457,1,0,0,0,457,458,5,6,0,0,458,459,5,
-		160,0,0,459,57,1,0,0,0,460,461,5,50,0,0,461,462,3,176,88,0,462,463,5,6,
-		0,0,463,464,3,198,99,0,464,465,3,180,90,0,465,466,5,61,0,0,466,467,3,198,
-		99,0,467,468,3,178,89,0,468,469,5,141,0,0,469,470,3,198,99,0,470,473,7,
-		3,0,0,471,472,5,4,0,0,472,474,3,202,101,0,473,471,1,0,0,0,473,474,1,0,
-		0,0,474,59,1,0,0,0,475,476,5,34,0,0,476,477,3,18,9,0,477,478,5,6,0,0,478,
-		479,3,202,101,0,479,484,3,62,31,0,480,481,5,4,0,0,481,483,3,62,31,0,482,
-		480,1,0,0,0,483,486,1,0,0,0,484,482,1,0,0,0,484,485,1,0,0,0,485,61,1,0,
-		0,0,486,484,1,0,0,0,487,488,3,198,99,0,488,489,3,200,100,0,489,490,7,4,
-		0,0,490,63,1,0,0,0,491,505,5,107,0,0,492,505,5,83,0,0,493,494,5,104,0,
-		0,494,495,5,108,0,0,495,498,3,192,96,0,496,497,5,10,0,0,497,499,3,192,
-		96,0,498,496,1,0,0,0,498,499,1,0,0,0,499,505,1,0,0,0,500,501,5,121,0,0,
-		501,505,7,5,0,0,502,503,5,145,0,0,503,505,3,182,91,0,504,491,1,0,0,0,504,
-		492,1,0,0,0,504,493,1,0,0,0,504,500,1,0,0,0,504,502,1,0,0,0,505,65,1,0,
-		0,0,506,507,5,40,0,0,507,509,3,202,101,0,508,510,3,68,34,0,509,508,1,0,
-		0,0,509,510,1,0,0,0,510,512,1,0,0,0,511,513,3,166,83,0,512,511,1,0,0,0,
-		512,513,1,0,0,0,513,67,1,0,0,0,514,515,5,29,0,0,515,516,3,202,101,0,516,
-		517,5,6,0,0,517,522,3,188,94,0,518,519,3,180,90,0,519,520,5,65,0,0,520,
-		521,3,170,85,0,521,523,1,0,0,0,522,518,1,0,0,0,522,523,1,0,0,0,523,565,
-		1,0,0,0,524,525,5,95,0,0,525,526,3,202,101,0,526,530,5,101,0,0,527,528,
-		5,4,0,0,528,529,5,136,0,0,529,531,5,115,0,0,530,527,1,0,0,0,530,531,1,
-		0,0,0,531,565,1,0,0,0,532,533,5,57,0,0,533,538,3,70,35,0,534,535,5,4,0,
-		0,535,537,3,70,35,0,536,534,1,0,0,0,537,540,1,0,0,0,538,536,1,0,0,0,538,
-		539,1,0,0,0,539,565,1,0,0,0,540,538,1,0,0,0,541,542,5,117,0,0,542,545,
-		5,140,0,0,543,546,5,60,0,0,544,546,5,64,0,0,545,543,1,0,0,0,545,544,1,
-		0,0,0,546,547,1,0,0,0,547,552,3,72,36,0,548,549,5,61,0,0,549,551,3,72,
-		36,0,550,548,1,0,0,0,551,554,1,0,0,0,552,550,1,0,0,0,552,553,1,0,0,0,553,
-		555,1,0,0,0,554,552,1,0,0,0,555,556,5,6,0,0,556,561,3,158,79,0,557,558,
-		5,4,0,0,558,560,3,158,79,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,
-		0,0,561,562,1,0,0,0,562,565,1,0,0,0,563,561,1,0,0,0,564,514,1,0,0,0,564,
-		524,1,0,0,0,564,532,1,0,0,0,564,541,1,0,0,0,565,69,1,0,0,0,566,568,3,202,
-		101,0,567,569,3,202,101,0,568,567,1,0,0,0,568,569,1,0,0,0,569,71,1,0,0,
-		0,570,572,3,154,77,0,571,570,1,0,0,0,572,573,1,0,0,0,573,571,1,0,0,0,573,
-		574,1,0,0,0,574,579,1,0,0,0,575,576,5,4,0,0,576,578,3,74,37,0,577,575,
-		1,0,0,0,578,581,1,0,0,0,579,577,1,0,0,0,579,580,1,0,0,0,580,73,1,0,0,0,
-		581,579,1,0,0,0,582,587,3,156,78,0,583,584,3,172,86,0,584,585,5,87,0,0,
-		585,587,1,0,0,0,586,582,1,0,0,0,586,583,1,0,0,0,587,75,1,0,0,0,588,589,
-		5,17,0,0,589,590,5,144,0,0,590,591,3,188,94,0,591,593,3,180,90,0,592,594,
-		3,166,83,0,593,592,1,0,0,0,593,594,1,0,0,0,594,77,1,0,0,0,595,596,5,20,
-		0,0,596,598,3,188,94,0,597,599,3,166,83,0,598,597,1,0,0,0,598,599,1,0,
-		0,0,599,79,1,0,0,0,600,601,5,29,0,0,601,602,5,90,0,0,602,603,3,170,85,
-		0,603,604,7,6,0,0,604,605,3,202,101,0,605,615,1,0,0,0,606,607,5,19,0,0,
-		607,611,5,80,0,0,608,609,7,7,0,0,609,611,5,79,0,0,610,606,1,0,0,0,610,
-		608,1,0,0,0,611,612,1,0,0,0,612,613,7,6,0,0,613,615,3,202,101,0,614,600,
-		1,0,0,0,614,610,1,0,0,0,615,81,1,0,0,0,616,617,5,35,0,0,617,618,5,105,
-		0,0,618,619,5,43,0,0,619,620,3,202,101,0,620,83,1,0,0,0,621,622,5,23,0,
-		0,622,623,5,6,0,0,623,628,3,86,43,0,624,625,5,4,0,0,625,627,3,86,43,0,
-		626,624,1,0,0,0,627,630,1,0,0,0,628,626,1,0,0,0,628,629,1,0,0,0,629,85,
-		1,0,0,0,630,628,1,0,0,0,631,632,5,124,0,0,632,638,3,188,94,0,633,634,3,
-		188,94,0,634,635,5,28,0,0,635,636,3,202,101,0,636,638,1,0,0,0,637,631,
-		1,0,0,0,637,633,1,0,0,0,638,87,1,0,0,0,639,640,5,26,0,0,640,641,5,109,
-		0,0,641,89,1,0,0,0,642,643,5,55,0,0,643,644,5,93,0,0,644,645,5,82,0,0,
-		645,91,1,0,0,0,646,648,5,43,0,0,647,649,3,188,94,0,648,647,1,0,0,0,648,
-		649,1,0,0,0,649,651,1,0,0,0,650,652,3,172,86,0,651,650,1,0,0,0,651,652,
-		1,0,0,0,652,653,1,0,0,0,653,654,5,6,0,0,654,656,3,96,48,0,655,657,3,166,
-		83,0,656,655,1,0,0,0,656,657,1,0,0,0,657,93,1,0,0,0,658,659,5,44,0,0,659,
-		660,3,188,94,0,660,661,5,134,0,0,661,663,3,188,94,0,662,664,3,172,86,0,
-		663,662,1,0,0,0,663,664,1,0,0,0,664,665,1,0,0,0,665,666,5,6,0,0,666,668,
-		3,96,48,0,667,669,3,166,83,0,668,667,1,0,0,0,668,669,1,0,0,0,669,95,1,
-		0,0,0,670,675,3,98,49,0,671,672,5,4,0,0,672,674,3,98,49,0,673,671,1,0,
-		0,0,674,677,1,0,0,0,675,673,1,0,0,0,675,676,1,0,0,0,676,97,1,0,0,0,677,
-		675,1,0,0,0,678,679,5,7,0,0,679,680,3,96,48,0,680,685,5,8,0,0,681,682,
-		3,188,94,0,682,683,5,133,0,0,683,686,1,0,0,0,684,686,3,104,52,0,685,681,
-		1,0,0,0,685,684,1,0,0,0,685,686,1,0,0,0,686,688,1,0,0,0,687,689,3,106,
-		53,0,688,687,1,0,0,0,688,689,1,0,0,0,689,743,1,0,0,0,690,692,5,124,0,0,
-		691,693,3,188,94,0,692,691,1,0,0,0,692,693,1,0,0,0,693,743,1,0,0,0,694,
-		695,5,126,0,0,695,696,5,115,0,0,696,743,3,188,94,0,697,701,5,32,0,0,698,
-		699,5,131,0,0,699,702,5,120,0,0,700,702,3,188,94,0,701,698,1,0,0,0,701,
-		700,1,0,0,0,702,705,1,0,0,0,703,704,5,28,0,0,704,706,5,97,0,0,705,703,
-		1,0,0,0,705,706,1,0,0,0,706,743,1,0,0,0,707,708,5,92,0,0,708,709,3,188,
-		94,0,709,710,5,28,0,0,710,711,3,202,101,0,711,743,1,0,0,0,712,713,5,67,
-		0,0,713,716,3,188,94,0,714,715,5,28,0,0,715,717,3,202,101,0,716,714,1,
-		0,0,0,716,717,1,0,0,0,717,743,1,0,0,0,718,720,3,196,98,0,719,718,1,0,0,
-		0,719,720,1,0,0,0,720,737,1,0,0,0,721,723,3,202,101,0,722,721,1,0,0,0,
-		723,724,1,0,0,0,724,722,1,0,0,0,724,725,1,0,0,0,725,731,1,0,0,0,726,728,
-		3,174,87,0,727,729,3,102,51,0,728,727,1,0,0,0,728,729,1,0,0,0,729,732,
-		1,0,0,0,730,732,3,100,50,0,731,726,1,0,0,0,731,730,1,0,0,0,731,732,1,0,
-		0,0,732,738,1,0,0,0,733,735,3,174,87,0,734,736,3,102,51,0,735,734,1,0,
-		0,0,735,736,1,0,0,0,736,738,1,0,0,0,737,722,1,0,0,0,737,733,1,0,0,0,738,
-		740,1,0,0,0,739,741,3,106,53,0,740,739,1,0,0,0,740,741,1,0,0,0,741,743,
-		1,0,0,0,742,678,1,0,0,0,742,690,1,0,0,0,742,694,1,0,0,0,742,697,1,0,0,
-		0,742,707,1,0,0,0,742,712,1,0,0,0,742,719,1,0,0,0,743,99,1,0,0,0,744,746,
-		3,190,95,0,745,744,1,0,0,0,746,747,1,0,0,0,747,745,1,0,0,0,747,748,1,0,
-		0,0,748,758,1,0,0,0,749,753,3,196,98,0,750,752,3,190,95,0,751,750,1,0,
-		0,0,752,755,1,0,0,0,753,751,1,0,0,0,753,754,1,0,0,0,754,758,1,0,0,0,755,
-		753,1,0,0,0,756,758,3,104,52,0,757,745,1,0,0,0,757,749,1,0,0,0,757,756,
-		1,0,0,0,758,101,1,0,0,0,759,761,3,188,94,0,760,762,5,84,0,0,761,760,1,
-		0,0,0,761,762,1,0,0,0,762,765,1,0,0,0,763,765,3,104,52,0,764,759,1,0,0,
-		0,764,763,1,0,0,0,765,103,1,0,0,0,766,778,5,57,0,0,767,778,5,64,0,0,768,
-		769,5,134,0,0,769,778,5,72,0,0,770,771,5,139,0,0,771,772,3,188,94,0,772,
-		775,5,119,0,0,773,774,5,66,0,0,774,776,5,72,0,0,775,773,1,0,0,0,775,776,
-		1,0,0,0,776,778,1,0,0,0,777,766,1,0,0,0,777,767,1,0,0,0,777,768,1,0,0,
-		0,777,770,1,0,0,0,778,105,1,0,0,0,779,825,5,93,0,0,780,784,7,8,0,0,781,
-		783,3,202,101,0,782,781,1,0,0,0,783,786,1,0,0,0,784,782,1,0,0,0,784,785,
-		1,0,0,0,785,793,1,0,0,0,786,784,1,0,0,0,787,789,5,61,0,0,788,790,3,202,
-		101,0,789,788,1,0,0,0,790,791,1,0,0,0,791,789,1,0,0,0,791,792,1,0,0,0,
-		792,794,1,0,0,0,793,787,1,0,0,0,793,794,1,0,0,0,794,799,1,0,0,0,795,796,
-		5,139,0,0,796,797,3,188,94,0,797,798,5,119,0,0,798,800,1,0,0,0,799,795,
-		1,0,0,0,799,800,1,0,0,0,800,826,1,0,0,0,801,805,5,77,0,0,802,804,3,202,
-		101,0,803,802,1,0,0,0,804,807,1,0,0,0,805,803,1,0,0,0,805,806,1,0,0,0,
-		806,814,1,0,0,0,807,805,1,0,0,0,808,810,5,61,0,0,809,811,3,202,101,0,810,
-		809,1,0,0,0,811,812,1,0,0,0,812,810,1,0,0,0,812,813,1,0,0,0,813,815,1,
-		0,0,0,814,808,1,0,0,0,814,815,1,0,0,0,815,822,1,0,0,0,816,823,5,57,0,0,
-		817,823,5,64,0,0,818,819,5,139,0,0,819,820,3,188,94,0,820,821,5,119,0,
-		0,821,823,1,0,0,0,822,816,1,0,0,0,822,817,1,0,0,0,822,818,1,0,0,0,822,
-		823,1,0,0,0,823,826,1,0,0,0,824,826,5,72,0,0,825,780,1,0,0,0,825,801,1,
-		0,0,0,825,824,1,0,0,0,826,107,1,0,0,0,827,835,5,41,0,0,828,829,5,44,0,
-		0,829,830,3,188,94,0,830,831,5,134,0,0,831,832,3,188,94,0,832,836,1,0,
-		0,0,833,834,5,43,0,0,834,836,3,188,94,0,835,828,1,0,0,0,835,833,1,0,0,
-		0,836,837,1,0,0,0,837,838,5,4,0,0,838,846,3,188,94,0,839,840,5,102,0,0,
-		840,847,5,133,0,0,841,844,5,133,0,0,842,843,5,93,0,0,843,845,5,59,0,0,
-		844,842,1,0,0,0,844,845,1,0,0,0,845,847,1,0,0,0,846,839,1,0,0,0,846,841,
-		1,0,0,0,847,849,1,0,0,0,848,850,3,166,83,0,849,848,1,0,0,0,849,850,1,0,
-		0,0,850,109,1,0,0,0,851,852,5,28,0,0,852,857,3,112,56,0,853,854,5,4,0,
-		0,854,856,3,112,56,0,855,853,1,0,0,0,856,859,1,0,0,0,857,855,1,0,0,0,857,
-		858,1,0,0,0,858,860,1,0,0,0,859,857,1,0,0,0,860,861,5,6,0,0,861,862,3,
-		114,57,0,862,111,1,0,0,0,863,866,3,18,9,0,864,865,5,134,0,0,865,867,3,
-		18,9,0,866,864,1,0,0,0,866,867,1,0,0,0,867,113,1,0,0,0,868,879,3,38,19,
-		0,869,879,3,80,40,0,870,879,3,82,41,0,871,879,3,92,46,0,872,879,3,94,47,
-		0,873,879,3,108,54,0,874,879,3,116,58,0,875,879,3,120,60,0,876,879,3,122,
-		61,0,877,879,3,124,62,0,878,868,1,0,0,0,878,869,1,0,0,0,878,870,1,0,0,
-		0,878,871,1,0,0,0,878,872,1,0,0,0,878,873,1,0,0,0,878,874,1,0,0,0,878,
-		875,1,0,0,0,878,876,1,0,0,0,878,877,1,0,0,0,879,115,1,0,0,0,880,892,5,
-		49,0,0,881,882,5,134,0,0,882,885,3,182,91,0,883,884,5,65,0,0,884,886,3,
-		170,85,0,885,883,1,0,0,0,885,886,1,0,0,0,886,893,1,0,0,0,887,888,5,28,
-		0,0,888,893,3,182,91,0,889,890,3,188,94,0,890,891,3,178,89,0,891,893,1,
-		0,0,0,892,881,1,0,0,0,892,887,1,0,0,0,892,889,1,0,0,0,893,896,1,0,0,0,
-		894,895,5,29,0,0,895,897,3,202,101,0,896,894,1,0,0,0,896,897,1,0,0,0,897,
-		902,1,0,0,0,898,899,5,4,0,0,899,901,3,118,59,0,900,898,1,0,0,0,901,904,
-		1,0,0,0,902,900,1,0,0,0,902,903,1,0,0,0,903,906,1,0,0,0,904,902,1,0,0,
-		0,905,907,3,166,83,0,906,905,1,0,0,0,906,907,1,0,0,0,907,117,1,0,0,0,908,
-		909,5,83,0,0,909,915,3,178,89,0,910,911,5,107,0,0,911,915,3,178,89,0,912,
-		913,5,81,0,0,913,915,3,172,86,0,914,908,1,0,0,0,914,910,1,0,0,0,914,912,
-		1,0,0,0,915,119,1,0,0,0,916,917,5,32,0,0,917,920,3,188,94,0,918,919,5,
-		28,0,0,919,921,5,97,0,0,920,918,1,0,0,0,920,921,1,0,0,0,921,922,1,0,0,
-		0,922,923,5,65,0,0,923,925,3,170,85,0,924,926,3,166,83,0,925,924,1,0,0,
-		0,925,926,1,0,0,0,926,121,1,0,0,0,927,928,5,16,0,0,928,929,3,188,94,0,
-		929,930,5,65,0,0,930,935,3,170,85,0,931,932,5,4,0,0,932,933,5,111,0,0,
-		933,934,5,43,0,0,934,936,5,62,0,0,935,931,1,0,0,0,935,936,1,0,0,0,936,
-		938,1,0,0,0,937,939,3,166,83,0,938,937,1,0,0,0,938,939,1,0,0,0,939,123,
-		1,0,0,0,940,996,5,46,0,0,941,942,5,69,0,0,942,997,3,140,70,0,943,944,5,
-		44,0,0,944,945,3,188,94,0,945,946,5,134,0,0,946,947,3,188,94,0,947,948,
-		3,126,63,0,948,997,1,0,0,0,949,950,5,134,0,0,950,953,3,182,91,0,951,952,
-		5,65,0,0,952,954,3,170,85,0,953,951,1,0,0,0,953,954,1,0,0,0,954,958,1,
-		0,0,0,955,956,5,28,0,0,956,958,3,182,91,0,957,949,1,0,0,0,957,955,1,0,
-		0,0,958,961,1,0,0,0,959,960,5,29,0,0,960,962,3,202,101,0,961,959,1,0,0,
-		0,961,962,1,0,0,0,962,967,1,0,0,0,963,964,5,4,0,0,964,966,3,118,59,0,965,
-		963,1,0,0,0,966,969,1,0,0,0,967,965,1,0,0,0,967,968,1,0,0,0,968,970,1,
-		0,0,0,969,967,1,0,0,0,970,971,3,126,63,0,971,997,1,0,0,0,972,994,3,188,
-		94,0,973,976,3,178,89,0,974,975,5,29,0,0,975,977,3,202,101,0,976,974,1,
-		0,0,0,976,977,1,0,0,0,977,982,1,0,0,0,978,979,5,4,0,0,979,981,3,118,59,
-		0,980,978,1,0,0,0,981,984,1,0,0,0,982,980,1,0,0,0,982,983,1,0,0,0,983,
-		985,1,0,0,0,984,982,1,0,0,0,985,986,3,126,63,0,986,995,1,0,0,0,987,988,
-		3,180,90,0,988,992,5,93,0,0,989,990,5,4,0,0,990,991,5,69,0,0,991,993,3,
-		140,70,0,992,989,1,0,0,0,992,993,1,0,0,0,993,995,1,0,0,0,994,973,1,0,0,
-		0,994,987,1,0,0,0,995,997,1,0,0,0,996,941,1,0,0,0,996,943,1,0,0,0,996,
-		957,1,0,0,0,996,972,1,0,0,0,997,125,1,0,0,0,998,999,5,6,0,0,999,1004,3,
-		128,64,0,1000,1001,5,5,0,0,1001,1003,3,128,64,0,1002,1000,1,0,0,0,1003,
-		1006,1,0,0,0,1004,1002,1,0,0,0,1004,1005,1,0,0,0,1005,1009,1,0,0,0,1006,
-		1004,1,0,0,0,1007,1009,3,144,72,0,1008,998,1,0,0,0,1008,1007,1,0,0,0,1009,
-		1011,1,0,0,0,1010,1012,3,166,83,0,1011,1010,1,0,0,0,1011,1012,1,0,0,0,
-		1012,127,1,0,0,0,1013,1014,5,58,0,0,1014,1015,3,188,94,0,1015,1016,3,178,
-		89,0,1016,1017,5,4,0,0,1017,1019,1,0,0,0,1018,1013,1,0,0,0,1018,1019,1,
-		0,0,0,1019,1020,1,0,0,0,1020,1025,3,130,65,0,1021,1022,5,4,0,0,1022,1024,
-		3,132,66,0,1023,1021,1,0,0,0,1024,1027,1,0,0,0,1025,1023,1,0,0,0,1025,
-		1026,1,0,0,0,1026,129,1,0,0,0,1027,1025,1,0,0,0,1028,1031,3,174,87,0,1029,
-		1031,5,16,0,0,1030,1028,1,0,0,0,1030,1029,1,0,0,0,1031,1032,1,0,0,0,1032,
-		1040,3,188,94,0,1033,1034,5,32,0,0,1034,1037,3,188,94,0,1035,1036,5,28,
-		0,0,1036,1038,5,97,0,0,1037,1035,1,0,0,0,1037,1038,1,0,0,0,1038,1040,1,
-		0,0,0,1039,1030,1,0,0,0,1039,1033,1,0,0,0,1040,1043,1,0,0,0,1041,1042,
-		5,65,0,0,1042,1044,3,170,85,0,1043,1041,1,0,0,0,1043,1044,1,0,0,0,1044,
-		1046,1,0,0,0,1045,1047,3,134,67,0,1046,1045,1,0,0,0,1046,1047,1,0,0,0,
-		1047,131,1,0,0,0,1048,1051,5,132,0,0,1049,1052,3,134,67,0,1050,1052,3,
-		130,65,0,1051,1049,1,0,0,0,1051,1050,1,0,0,0,1052,1063,1,0,0,0,1053,1063,
-		3,136,68,0,1054,1057,5,69,0,0,1055,1058,3,138,69,0,1056,1058,3,140,70,
-		0,1057,1055,1,0,0,0,1057,1056,1,0,0,0,1058,1063,1,0,0,0,1059,1063,3,142,
-		71,0,1060,1061,5,65,0,0,1061,1063,3,170,85,0,1062,1048,1,0,0,0,1062,1053,
-		1,0,0,0,1062,1054,1,0,0,0,1062,1059,1,0,0,0,1062,1060,1,0,0,0,1063,133,
-		1,0,0,0,1064,1068,3,136,68,0,1065,1066,5,69,0,0,1066,1068,3,138,69,0,1067,
-		1064,1,0,0,0,1067,1065,1,0,0,0,1068,135,1,0,0,0,1069,1074,5,85,0,0,1070,
-		1075,5,43,0,0,1071,1072,3,188,94,0,1072,1073,3,178,89,0,1073,1075,1,0,
-		0,0,1074,1070,1,0,0,0,1074,1071,1,0,0,0,1075,1079,1,0,0,0,1076,1077,3,
-		188,94,0,1077,1078,5,133,0,0,1078,1080,1,0,0,0,1079,1076,1,0,0,0,1079,
-		1080,1,0,0,0,1080,137,1,0,0,0,1081,1082,5,138,0,0,1082,1083,5,85,0,0,1083,
-		1084,3,188,94,0,1084,1085,5,61,0,0,1085,1086,3,188,94,0,1086,1090,3,178,
-		89,0,1087,1088,3,188,94,0,1088,1089,5,133,0,0,1089,1091,1,0,0,0,1090,1087,
-		1,0,0,0,1090,1091,1,0,0,0,1091,139,1,0,0,0,1092,1098,5,125,0,0,1093,1094,
-		5,127,0,0,1094,1098,5,115,0,0,1095,1096,5,147,0,0,1096,1098,5,135,0,0,
-		1097,1092,1,0,0,0,1097,1093,1,0,0,0,1097,1095,1,0,0,0,1098,141,1,0,0,0,
-		1099,1102,5,155,0,0,1100,1102,3,196,98,0,1101,1099,1,0,0,0,1101,1100,1,
-		0,0,0,1102,1103,1,0,0,0,1103,1104,3,180,90,0,1104,1105,5,93,0,0,1105,143,
-		1,0,0,0,1106,1107,5,84,0,0,1107,1108,5,134,0,0,1108,1109,3,188,94,0,1109,
-		1110,5,4,0,0,1110,1111,5,65,0,0,1111,1116,3,170,85,0,1112,1113,5,4,0,0,
-		1113,1115,3,146,73,0,1114,1112,1,0,0,0,1115,1118,1,0,0,0,1116,1114,1,0,
-		0,0,1116,1117,1,0,0,0,1117,145,1,0,0,0,1118,1116,1,0,0,0,1119,1120,5,110,
-		0,0,1120,1121,5,122,0,0,1121,1136,3,178,89,0,1122,1123,5,100,0,0,1123,
-		1136,5,88,0,0,1124,1127,5,69,0,0,1125,1128,5,138,0,0,1126,1128,3,140,70,
-		0,1127,1125,1,0,0,0,1127,1126,1,0,0,0,1128,1136,1,0,0,0,1129,1130,7,9,
-		0,0,1130,1131,3,188,94,0,1131,1132,3,178,89,0,1132,1133,5,118,0,0,1133,
-		1136,1,0,0,0,1134,1136,3,142,71,0,1135,1119,1,0,0,0,1135,1122,1,0,0,0,
-		1135,1124,1,0,0,0,1135,1129,1,0,0,0,1135,1134,1,0,0,0,1136,147,1,0,0,0,
-		1137,1139,5,45,0,0,1138,1140,3,154,77,0,1139,1138,1,0,0,0,1140,1141,1,
-		0,0,0,1141,1139,1,0,0,0,1141,1142,1,0,0,0,1142,1147,1,0,0,0,1143,1144,
-		5,61,0,0,1144,1146,3,150,75,0,1145,1143,1,0,0,0,1146,1149,1,0,0,0,1147,
-		1145,1,0,0,0,1147,1148,1,0,0,0,1148,1157,1,0,0,0,1149,1147,1,0,0,0,1150,
-		1155,5,4,0,0,1151,1153,3,156,78,0,1152,1154,5,4,0,0,1153,1152,1,0,0,0,
-		1153,1154,1,0,0,0,1154,1156,1,0,0,0,1155,1151,1,0,0,0,1155,1156,1,0,0,
-		0,1156,1158,1,0,0,0,1157,1150,1,0,0,0,1157,1158,1,0,0,0,1158,1159,1,0,
-		0,0,1159,1161,5,144,0,0,1160,1162,3,154,77,0,1161,1160,1,0,0,0,1162,1163,
-		1,0,0,0,1163,1161,1,0,0,0,1163,1164,1,0,0,0,1164,1169,1,0,0,0,1165,1166,
-		5,61,0,0,1166,1168,3,150,75,0,1167,1165,1,0,0,0,1168,1171,1,0,0,0,1169,
-		1167,1,0,0,0,1169,1170,1,0,0,0,1170,1176,1,0,0,0,1171,1169,1,0,0,0,1172,
-		1173,5,4,0,0,1173,1175,3,152,76,0,1174,1172,1,0,0,0,1175,1178,1,0,0,0,
-		1176,1174,1,0,0,0,1176,1177,1,0,0,0,1177,1181,1,0,0,0,1178,1176,1,0,0,
-		0,1179,1180,5,6,0,0,1180,1182,3,158,79,0,1181,1179,1,0,0,0,1181,1182,1,
-		0,0,0,1182,149,1,0,0,0,1183,1185,3,154,77,0,1184,1183,1,0,0,0,1185,1186,
-		1,0,0,0,1186,1184,1,0,0,0,1186,1187,1,0,0,0,1187,151,1,0,0,0,1188,1205,
-		3,156,78,0,1189,1195,5,78,0,0,1190,1191,3,196,98,0,1191,1192,5,134,0,0,
-		1192,1193,3,196,98,0,1193,1194,3,200,100,0,1194,1196,1,0,0,0,1195,1190,
-		1,0,0,0,1195,1196,1,0,0,0,1196,1205,1,0,0,0,1197,1201,5,93,0,0,1198,1199,
-		5,131,0,0,1199,1202,5,123,0,0,1200,1202,5,113,0,0,1201,1198,1,0,0,0,1201,
-		1200,1,0,0,0,1202,1203,1,0,0,0,1203,1205,5,114,0,0,1204,1188,1,0,0,0,1204,
-		1189,1,0,0,0,1204,1197,1,0,0,0,1205,153,1,0,0,0,1206,1213,3,202,101,0,
-		1207,1213,5,88,0,0,1208,1213,5,96,0,0,1209,1213,5,43,0,0,1210,1213,5,44,
-		0,0,1211,1213,5,129,0,0,1212,1206,1,0,0,0,1212,1207,1,0,0,0,1212,1208,
-		1,0,0,0,1212,1209,1,0,0,0,1212,1210,1,0,0,0,1212,1211,1,0,0,0,1213,155,
-		1,0,0,0,1214,1215,5,59,0,0,1215,1217,5,68,0,0,1216,1214,1,0,0,0,1216,1217,
-		1,0,0,0,1217,1218,1,0,0,0,1218,1223,7,9,0,0,1219,1224,5,43,0,0,1220,1221,
-		3,188,94,0,1221,1222,3,178,89,0,1222,1224,1,0,0,0,1223,1219,1,0,0,0,1223,
-		1220,1,0,0,0,1224,1231,1,0,0,0,1225,1226,5,44,0,0,1226,1227,3,188,94,0,
-		1227,1228,5,134,0,0,1228,1229,3,188,94,0,1229,1231,1,0,0,0,1230,1216,1,
-		0,0,0,1230,1225,1,0,0,0,1231,157,1,0,0,0,1232,1234,3,196,98,0,1233,1232,
-		1,0,0,0,1233,1234,1,0,0,0,1234,1236,1,0,0,0,1235,1237,3,202,101,0,1236,
-		1235,1,0,0,0,1237,1238,1,0,0,0,1238,1236,1,0,0,0,1238,1239,1,0,0,0,1239,
-		1260,1,0,0,0,1240,1241,5,93,0,0,1241,1248,5,77,0,0,1242,1249,5,43,0,0,
-		1243,1245,3,202,101,0,1244,1243,1,0,0,0,1245,1246,1,0,0,0,1246,1244,1,
-		0,0,0,1246,1247,1,0,0,0,1247,1249,1,0,0,0,1248,1242,1,0,0,0,1248,1244,
-		1,0,0,0,1249,1261,1,0,0,0,1250,1258,5,116,0,0,1251,1259,5,43,0,0,1252,
-		1256,3,188,94,0,1253,1257,3,178,89,0,1254,1257,5,129,0,0,1255,1257,3,202,
-		101,0,1256,1253,1,0,0,0,1256,1254,1,0,0,0,1256,1255,1,0,0,0,1257,1259,
-		1,0,0,0,1258,1251,1,0,0,0,1258,1252,1,0,0,0,1259,1261,1,0,0,0,1260,1240,
-		1,0,0,0,1260,1250,1,0,0,0,1260,1261,1,0,0,0,1261,159,1,0,0,0,1262,1263,
-		5,25,0,0,1263,1282,3,162,81,0,1264,1274,5,36,0,0,1265,1266,5,65,0,0,1266,
-		1267,7,10,0,0,1267,1275,3,182,91,0,1268,1272,3,182,91,0,1269,1270,5,4,
-		0,0,1270,1271,5,145,0,0,1271,1273,3,182,91,0,1272,1269,1,0,0,0,1272,1273,
-		1,0,0,0,1273,1275,1,0,0,0,1274,1265,1,0,0,0,1274,1268,1,0,0,0,1275,1283,
-		1,0,0,0,1276,1279,7,6,0,0,1277,1278,5,65,0,0,1278,1280,7,10,0,0,1279,1277,
-		1,0,0,0,1279,1280,1,0,0,0,1280,1281,1,0,0,0,1281,1283,3,162,81,0,1282,
-		1264,1,0,0,0,1282,1276,1,0,0,0,1283,161,1,0,0,0,1284,1295,3,182,91,0,1285,
-		1287,5,155,0,0,1286,1285,1,0,0,0,1286,1287,1,0,0,0,1287,1288,1,0,0,0,1288,
-		1292,7,2,0,0,1289,1291,3,164,82,0,1290,1289,1,0,0,0,1291,1294,1,0,0,0,
-		1292,1290,1,0,0,0,1292,1293,1,0,0,0,1293,1296,1,0,0,0,1294,1292,1,0,0,
-		0,1295,1286,1,0,0,0,1295,1296,1,0,0,0,1296,163,1,0,0,0,1297,1298,3,194,
-		97,0,1298,1300,3,192,96,0,1299,1301,7,2,0,0,1300,1299,1,0,0,0,1300,1301,
-		1,0,0,0,1301,165,1,0,0,0,1302,1303,5,9,0,0,1303,1308,3,168,84,0,1304,1305,
-		5,4,0,0,1305,1307,3,168,84,0,1306,1304,1,0,0,0,1307,1310,1,0,0,0,1308,
-		1306,1,0,0,0,1308,1309,1,0,0,0,1309,1316,1,0,0,0,1310,1308,1,0,0,0,1311,
-		1312,5,146,0,0,1312,1313,5,137,0,0,1313,1317,7,1,0,0,1314,1315,5,144,0,
-		0,1315,1317,5,71,0,0,1316,1311,1,0,0,0,1316,1314,1,0,0,0,1316,1317,1,0,
-		0,0,1317,167,1,0,0,0,1318,1325,3,188,94,0,1319,1321,3,202,101,0,1320,1319,
-		1,0,0,0,1321,1322,1,0,0,0,1322,1320,1,0,0,0,1322,1323,1,0,0,0,1323,1326,
-		1,0,0,0,1324,1326,5,129,0,0,1325,1320,1,0,0,0,1325,1324,1,0,0,0,1325,1326,
-		1,0,0,0,1326,169,1,0,0,0,1327,1328,5,19,0,0,1328,1334,5,80,0,0,1329,1331,
-		3,202,101,0,1330,1332,5,79,0,0,1331,1330,1,0,0,0,1331,1332,1,0,0,0,1332,
-		1334,1,0,0,0,1333,1327,1,0,0,0,1333,1329,1,0,0,0,1334,171,1,0,0,0,1335,
-		1336,7,11,0,0,1336,173,1,0,0,0,1337,1338,7,12,0,0,1338,175,1,0,0,0,1339,
-		1341,3,202,101,0,1340,1339,1,0,0,0,1341,1342,1,0,0,0,1342,1340,1,0,0,0,
-		1342,1343,1,0,0,0,1343,177,1,0,0,0,1344,1345,7,13,0,0,1345,179,1,0,0,0,
-		1346,1347,7,14,0,0,1347,181,1,0,0,0,1348,1352,3,186,93,0,1349,1351,3,184,
-		92,0,1350,1349,1,0,0,0,1351,1354,1,0,0,0,1352,1350,1,0,0,0,1352,1353,1,
-		0,0,0,1353,183,1,0,0,0,1354,1352,1,0,0,0,1355,1356,3,194,97,0,1356,1357,
-		3,186,93,0,1357,185,1,0,0,0,1358,1360,3,196,98,0,1359,1361,3,200,100,0,
-		1360,1359,1,0,0,0,1360,1361,1,0,0,0,1361,1368,1,0,0,0,1362,1368,3,202,
-		101,0,1363,1364,5,7,0,0,1364,1365,3,182,91,0,1365,1366,5,8,0,0,1366,1368,
-		1,0,0,0,1367,1358,1,0,0,0,1367,1362,1,0,0,0,1367,1363,1,0,0,0,1368,187,
-		1,0,0,0,1369,1373,3,192,96,0,1370,1372,3,190,95,0,1371,1370,1,0,0,0,1372,
-		1375,1,0,0,0,1373,1371,1,0,0,0,1373,1374,1,0,0,0,1374,189,1,0,0,0,1375,
-		1373,1,0,0,0,1376,1377,3,194,97,0,1377,1378,3,192,96,0,1378,191,1,0,0,
-		0,1379,1386,3,196,98,0,1380,1386,3,202,101,0,1381,1382,5,7,0,0,1382,1383,
-		3,188,94,0,1383,1384,5,8,0,0,1384,1386,1,0,0,0,1385,1379,1,0,0,0,1385,
-		1380,1,0,0,0,1385,1381,1,0,0,0,1386,193,1,0,0,0,1387,1388,7,15,0,0,1388,
-		195,1,0,0,0,1389,1401,3,198,99,0,1390,1391,5,7,0,0,1391,1396,3,198,99,
-		0,1392,1393,5,4,0,0,1393,1395,3,198,99,0,1394,1392,1,0,0,0,1395,1398,1,
-		0,0,0,1396,1394,1,0,0,0,1396,1397,1,0,0,0,1397,1399,1,0,0,0,1398,1396,
-		1,0,0,0,1399,1400,5,8,0,0,1400,1402,1,0,0,0,1401,1390,1,0,0,0,1401,1402,
-		1,0,0,0,1402,197,1,0,0,0,1403,1405,5,156,0,0,1404,1406,5,157,0,0,1405,
-		1404,1,0,0,0,1405,1406,1,0,0,0,1406,1409,1,0,0,0,1407,1409,5,157,0,0,1408,
-		1403,1,0,0,0,1408,1407,1,0,0,0,1409,199,1,0,0,0,1410,1411,7,16,0,0,1411,
-		201,1,0,0,0,1412,1413,7,17,0,0,1413,203,1,0,0,0,178,250,265,276,284,286,
-		302,308,317,319,344,354,363,369,381,398,400,406,415,423,430,440,449,455,
-		473,484,498,504,509,512,522,530,538,545,552,561,564,568,573,579,586,593,
-		598,610,614,628,637,648,651,656,663,668,675,685,688,692,701,705,716,719,
-		724,728,731,735,737,740,742,747,753,757,761,764,775,777,784,791,793,799,
-		805,812,814,822,825,835,844,846,849,857,866,878,885,892,896,902,906,914,
-		920,925,935,938,953,957,961,967,976,982,992,994,996,1004,1008,1011,1018,
-		1025,1030,1037,1039,1043,1046,1051,1057,1062,1067,1074,1079,1090,1097,
-		1101,1116,1127,1135,1141,1147,1153,1155,1157,1163,1169,1176,1181,1186,
-		1195,1201,1204,1212,1216,1223,1230,1233,1238,1246,1248,1256,1258,1260,
-		1272,1274,1279,1282,1286,1292,1295,1300,1308,1316,1322,1325,1331,1333,
-		1342,1352,1360,1367,1373,1385,1396,1401,1405,1408
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,255,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,
+		5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,270,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,
+		279,8,8,10,8,12,8,282,9,8,1,9,1,9,1,9,1,9,1,9,3,9,289,8,9,3,9,291,8,9,
+		1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,
+		3,14,307,8,14,1,14,1,14,5,14,311,8,14,10,14,12,14,314,9,14,1,15,1,15,1,
+		15,1,15,1,15,1,15,3,15,322,8,15,3,15,324,8,15,1,16,1,16,1,16,1,16,1,17,
+		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
+		1,17,1,17,1,17,1,17,3,17,349,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,
+		19,3,19,359,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,368,8,19,1,19,
+		1,19,5,19,372,8,19,10,19,12,19,375,9,19,1,20,1,20,1,20,1,20,1,20,1,20,
+		1,20,1,20,1,20,3,20,386,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,
+		22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,403,8,22,3,22,405,8,22,1,22,1,22,
+		5,22,409,8,22,10,22,12,22,412,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,
+		420,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,428,8,24,1,25,1,25,1,25,1,
+		25,1,25,3,25,435,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,443,8,26,10,26,
+		12,26,446,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,454,8,27,1,28,1,28,1,
+		28,1,28,3,28,460,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
+		1,29,1,29,1,29,1,29,1,29,1,29,3,29,478,8,29,1,30,1,30,1,30,1,30,1,30,1,
+		30,1,30,5,30,487,8,30,10,30,12,30,490,9,30,1,31,1,31,1,31,1,31,1,32,1,
+		32,1,32,1,32,1,32,1,32,1,32,3,32,503,8,32,1,32,1,32,1,32,1,32,3,32,509,
+		8,32,1,33,1,33,1,33,1,33,1,33,3,33,516,8,33,1,33,3,33,519,8,33,1,33,3,
+		33,522,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,532,8,34,1,34,
+		1,34,1,34,1,34,1,34,1,34,3,34,540,8,34,1,34,1,34,1,34,1,34,5,34,546,8,
+		34,10,34,12,34,549,9,34,1,34,1,34,1,34,1,34,3,34,555,8,34,1,34,1,34,1,
+		34,5,34,560,8,34,10,34,12,34,563,9,34,1,34,1,34,1,34,1,34,5,34,569,8,34,
+		10,34,12,34,572,9,34,3,34,574,8,34,1,35,1,35,3,35,578,8,35,1,36,4,36,581,
+		8,36,11,36,12,36,582,1,36,1,36,5,36,587,8,36,10,36,12,36,590,9,36,1,37,
+		1,37,1,37,1,37,3,37,596,8,37,1,38,1,38,1,38,1,38,1,38,3,38,603,8,38,1,
+		39,1,39,1,39,3,39,608,8,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,
+		1,40,3,40,620,8,40,1,40,1,40,3,40,624,8,40,1,41,1,41,1,41,1,41,1,41,1,
+		42,1,42,1,42,1,42,1,42,5,42,636,8,42,10,42,12,42,639,9,42,1,43,1,43,1,
+		43,1,43,1,43,1,43,3,43,647,8,43,1,44,1,44,1,44,1,45,1,45,1,45,1,45,1,46,
+		1,46,3,46,658,8,46,1,46,3,46,661,8,46,1,46,1,46,1,46,3,46,666,8,46,1,47,
+		1,47,1,47,1,47,1,47,3,47,673,8,47,1,47,1,47,1,47,3,47,678,8,47,1,48,1,
+		48,1,48,5,48,683,8,48,10,48,12,48,686,9,48,1,49,1,49,1,49,1,49,1,49,1,
+		49,1,49,3,49,695,8,49,1,49,3,49,698,8,49,1,49,1,49,3,49,702,8,49,1,49,
+		1,49,1,49,1,49,1,49,1,49,1,49,3,49,711,8,49,1,49,1,49,3,49,715,8,49,1,
+		49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,726,8,49,1,49,3,49,729,
+		8,49,1,49,4,49,732,8,49,11,49,12,49,733,1,49,1,49,3,49,738,8,49,1,49,1,
+		49,3,49,742,8,49,1,49,1,49,3,49,746,8,49,1,49,1,49,3,49,750,8,49,1,49,
+		3,49,753,8,49,1,49,3,49,756,8,49,3,49,758,8,49,1,50,1,50,1,50,1,50,1,50,
+		1,50,1,50,1,50,1,51,1,51,1,51,1,51,1,52,4,52,773,8,52,11,52,12,52,774,
+		1,52,1,52,5,52,779,8,52,10,52,12,52,782,9,52,1,52,3,52,785,8,52,1,53,1,
+		53,3,53,789,8,53,1,53,3,53,792,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,
+		1,54,1,54,3,54,803,8,54,3,54,805,8,54,1,55,1,55,1,55,5,55,810,8,55,10,
+		55,12,55,813,9,55,1,55,1,55,4,55,817,8,55,11,55,12,55,818,3,55,821,8,55,
+		1,55,1,55,1,55,1,55,3,55,827,8,55,1,55,1,55,5,55,831,8,55,10,55,12,55,
+		834,9,55,1,55,1,55,3,55,838,8,55,1,55,4,55,841,8,55,11,55,12,55,842,1,
+		55,1,55,1,55,4,55,848,8,55,11,55,12,55,849,3,55,852,8,55,3,55,854,8,55,
+		1,55,1,55,1,55,1,55,1,55,1,55,3,55,862,8,55,1,55,3,55,865,8,55,1,56,1,
+		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,875,8,56,1,56,1,56,1,56,1,56,1,56,
+		1,56,1,56,3,56,884,8,56,3,56,886,8,56,1,56,3,56,889,8,56,1,57,1,57,1,57,
+		1,57,5,57,895,8,57,10,57,12,57,898,9,57,1,57,1,57,1,57,1,58,1,58,1,58,
+		3,58,906,8,58,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,918,
+		8,59,1,60,1,60,1,60,1,60,1,60,3,60,925,8,60,1,60,1,60,1,60,1,60,1,60,3,
+		60,932,8,60,1,60,1,60,3,60,936,8,60,1,60,1,60,5,60,940,8,60,10,60,12,60,
+		943,9,60,1,60,3,60,946,8,60,1,61,1,61,1,61,1,61,1,61,1,61,3,61,954,8,61,
+		1,62,1,62,1,62,1,62,3,62,960,8,62,1,62,1,62,1,62,3,62,965,8,62,1,63,1,
+		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,975,8,63,1,63,3,63,978,8,63,1,64,
+		1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,993,8,
+		64,1,64,1,64,3,64,997,8,64,1,64,1,64,3,64,1001,8,64,1,64,1,64,5,64,1005,
+		8,64,10,64,12,64,1008,9,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,1016,8,64,
+		1,64,1,64,5,64,1020,8,64,10,64,12,64,1023,9,64,1,64,1,64,1,64,1,64,1,64,
+		1,64,1,64,3,64,1032,8,64,3,64,1034,8,64,3,64,1036,8,64,1,65,1,65,1,65,
+		1,65,5,65,1042,8,65,10,65,12,65,1045,9,65,1,65,3,65,1048,8,65,1,65,3,65,
+		1051,8,65,1,66,1,66,1,66,1,66,1,66,3,66,1058,8,66,1,66,1,66,1,66,5,66,
+		1063,8,66,10,66,12,66,1066,9,66,1,67,1,67,3,67,1070,8,67,1,67,1,67,1,67,
+		1,67,1,67,3,67,1077,8,67,3,67,1079,8,67,1,67,1,67,3,67,1083,8,67,1,67,
+		3,67,1086,8,67,1,68,1,68,1,68,3,68,1091,8,68,1,68,1,68,1,68,1,68,3,68,
+		1097,8,68,1,68,1,68,1,68,3,68,1102,8,68,1,69,1,69,1,69,3,69,1107,8,69,
+		1,70,1,70,1,70,1,70,1,70,3,70,1114,8,70,1,70,1,70,1,70,3,70,1119,8,70,
+		1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1130,8,71,1,72,1,72,
+		1,72,1,72,1,72,3,72,1137,8,72,1,73,1,73,3,73,1141,8,73,1,73,1,73,1,73,
+		1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,5,74,1154,8,74,10,74,12,74,1157,
+		9,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1167,8,75,1,75,1,75,
+		1,75,1,75,1,75,1,75,3,75,1175,8,75,1,76,1,76,4,76,1179,8,76,11,76,12,76,
+		1180,1,76,1,76,5,76,1185,8,76,10,76,12,76,1188,9,76,1,76,1,76,1,76,3,76,
+		1193,8,76,3,76,1195,8,76,3,76,1197,8,76,1,76,1,76,4,76,1201,8,76,11,76,
+		12,76,1202,1,76,1,76,5,76,1207,8,76,10,76,12,76,1210,9,76,1,76,1,76,5,
+		76,1214,8,76,10,76,12,76,1217,9,76,1,76,1,76,3,76,1221,8,76,1,77,4,77,
+		1224,8,77,11,77,12,77,1225,1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1235,
+		8,78,1,78,1,78,1,78,1,78,3,78,1241,8,78,1,78,3,78,1244,8,78,1,79,1,79,
+		1,79,1,79,1,79,1,79,3,79,1252,8,79,1,80,1,80,3,80,1256,8,80,1,80,1,80,
+		1,80,1,80,1,80,3,80,1263,8,80,1,80,1,80,1,80,1,80,1,80,3,80,1270,8,80,
+		1,81,3,81,1273,8,81,1,81,4,81,1276,8,81,11,81,12,81,1277,1,81,1,81,1,81,
+		1,81,4,81,1284,8,81,11,81,12,81,1285,3,81,1288,8,81,1,81,1,81,1,81,1,81,
+		1,81,1,81,3,81,1296,8,81,3,81,1298,8,81,1,81,3,81,1301,8,81,1,82,1,82,
+		1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1313,8,82,3,82,1315,8,82,
+		1,82,1,82,1,82,3,82,1320,8,82,1,82,3,82,1323,8,82,1,83,1,83,3,83,1327,
+		8,83,1,83,1,83,5,83,1331,8,83,10,83,12,83,1334,9,83,3,83,1336,8,83,1,84,
+		1,84,1,84,3,84,1341,8,84,1,85,1,85,1,85,1,85,5,85,1347,8,85,10,85,12,85,
+		1350,9,85,1,85,1,85,1,85,1,85,1,85,3,85,1357,8,85,1,86,1,86,4,86,1361,
+		8,86,11,86,12,86,1362,1,86,3,86,1366,8,86,1,87,1,87,1,87,1,87,3,87,1372,
+		8,87,3,87,1374,8,87,1,88,1,88,1,89,1,89,1,90,4,90,1381,8,90,11,90,12,90,
+		1382,1,91,1,91,1,92,1,92,1,93,1,93,5,93,1391,8,93,10,93,12,93,1394,9,93,
+		1,94,1,94,1,94,1,95,1,95,3,95,1401,8,95,1,95,1,95,1,95,1,95,1,95,3,95,
+		1408,8,95,1,96,1,96,5,96,1412,8,96,10,96,12,96,1415,9,96,1,97,1,97,1,97,
+		1,98,1,98,1,98,1,98,1,98,1,98,3,98,1426,8,98,1,99,1,99,1,100,1,100,1,100,
+		1,100,1,100,5,100,1435,8,100,10,100,12,100,1438,9,100,1,100,1,100,3,100,
+		1442,8,100,1,101,1,101,3,101,1446,8,101,1,101,3,101,1449,8,101,1,102,1,
+		102,1,103,1,103,1,103,0,0,104,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
+		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
+		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
+		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
+		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
+		192,194,196,198,200,202,204,206,0,18,2,0,151,152,154,155,2,0,20,20,70,
+		70,2,0,44,44,130,130,2,0,151,151,154,154,2,0,91,91,144,144,2,0,76,76,141,
+		141,2,0,63,63,95,95,2,0,33,33,42,42,4,0,88,88,96,96,106,106,124,124,2,
+		0,88,88,96,96,2,0,98,98,104,104,2,0,123,123,149,149,2,0,74,74,94,94,1,
+		0,43,44,1,0,129,130,2,0,10,12,14,14,4,0,93,93,150,150,152,153,155,155,
+		28,0,15,18,20,27,29,31,33,42,45,56,58,60,62,63,66,66,68,68,70,73,75,83,
+		85,87,89,91,95,95,97,116,118,122,124,124,126,126,128,129,131,131,133,134,
+		136,139,141,144,146,146,148,148,151,151,154,154,156,156,1628,0,208,1,0,
+		0,0,2,211,1,0,0,0,4,254,1,0,0,0,6,256,1,0,0,0,8,259,1,0,0,0,10,262,1,0,
+		0,0,12,269,1,0,0,0,14,271,1,0,0,0,16,274,1,0,0,0,18,290,1,0,0,0,20,292,
+		1,0,0,0,22,295,1,0,0,0,24,298,1,0,0,0,26,301,1,0,0,0,28,303,1,0,0,0,30,
+		323,1,0,0,0,32,325,1,0,0,0,34,329,1,0,0,0,36,350,1,0,0,0,38,353,1,0,0,
+		0,40,385,1,0,0,0,42,387,1,0,0,0,44,392,1,0,0,0,46,413,1,0,0,0,48,421,1,
+		0,0,0,50,429,1,0,0,0,52,436,1,0,0,0,54,453,1,0,0,0,56,455,1,0,0,0,58,464,
+		1,0,0,0,60,479,1,0,0,0,62,491,1,0,0,0,64,508,1,0,0,0,66,510,1,0,0,0,68,
+		573,1,0,0,0,70,575,1,0,0,0,72,580,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,
+		0,78,604,1,0,0,0,80,623,1,0,0,0,82,625,1,0,0,0,84,630,1,0,0,0,86,646,1,
+		0,0,0,88,648,1,0,0,0,90,651,1,0,0,0,92,655,1,0,0,0,94,667,1,0,0,0,96,679,
+		1,0,0,0,98,757,1,0,0,0,100,759,1,0,0,0,102,767,1,0,0,0,104,784,1,0,0,0,
+		106,791,1,0,0,0,108,804,1,0,0,0,110,806,1,0,0,0,112,866,1,0,0,0,114,890,
+		1,0,0,0,116,902,1,0,0,0,118,917,1,0,0,0,120,919,1,0,0,0,122,953,1,0,0,
+		0,124,955,1,0,0,0,126,966,1,0,0,0,128,979,1,0,0,0,130,1047,1,0,0,0,132,
+		1057,1,0,0,0,134,1078,1,0,0,0,136,1101,1,0,0,0,138,1106,1,0,0,0,140,1108,
+		1,0,0,0,142,1120,1,0,0,0,144,1136,1,0,0,0,146,1140,1,0,0,0,148,1145,1,
+		0,0,0,150,1174,1,0,0,0,152,1176,1,0,0,0,154,1223,1,0,0,0,156,1243,1,0,
+		0,0,158,1251,1,0,0,0,160,1269,1,0,0,0,162,1272,1,0,0,0,164,1302,1,0,0,
+		0,166,1324,1,0,0,0,168,1337,1,0,0,0,170,1342,1,0,0,0,172,1358,1,0,0,0,
+		174,1373,1,0,0,0,176,1375,1,0,0,0,178,1377,1,0,0,0,180,1380,1,0,0,0,182,
+		1384,1,0,0,0,184,1386,1,0,0,0,186,1388,1,0,0,0,188,1395,1,0,0,0,190,1407,
+		1,0,0,0,192,1409,1,0,0,0,194,1416,1,0,0,0,196,1425,1,0,0,0,198,1427,1,
+		0,0,0,200,1429,1,0,0,0,202,1448,1,0,0,0,204,1450,1,0,0,0,206,1452,1,0,
+		0,0,208,209,3,4,2,0,209,210,5,0,0,1,210,1,1,0,0,0,211,212,3,170,85,0,212,
+		213,5,0,0,1,213,3,1,0,0,0,214,255,3,6,3,0,215,255,3,8,4,0,216,255,3,10,
+		5,0,217,255,3,14,7,0,218,255,3,16,8,0,219,255,3,20,10,0,220,255,3,22,11,
+		0,221,255,3,24,12,0,222,255,3,26,13,0,223,255,3,28,14,0,224,255,3,32,16,
+		0,225,255,3,34,17,0,226,255,3,38,19,0,227,255,3,42,21,0,228,255,3,44,22,
+		0,229,255,3,66,33,0,230,255,3,76,38,0,231,255,3,78,39,0,232,255,3,80,40,
+		0,233,255,3,82,41,0,234,255,3,84,42,0,235,255,3,88,44,0,236,255,3,90,45,
+		0,237,255,3,92,46,0,238,255,3,94,47,0,239,255,3,112,56,0,240,255,3,120,
+		60,0,241,255,3,124,62,0,242,255,3,126,63,0,243,255,3,128,64,0,244,255,
+		3,152,76,0,245,255,3,164,82,0,246,255,3,46,23,0,247,255,3,114,57,0,248,
+		255,3,48,24,0,249,255,3,50,25,0,250,255,3,52,26,0,251,255,3,58,29,0,252,
+		255,3,60,30,0,253,255,3,56,28,0,254,214,1,0,0,0,254,215,1,0,0,0,254,216,
+		1,0,0,0,254,217,1,0,0,0,254,218,1,0,0,0,254,219,1,0,0,0,254,220,1,0,0,
+		0,254,221,1,0,0,0,254,222,1,0,0,0,254,223,1,0,0,0,254,224,1,0,0,0,254,
+		225,1,0,0,0,254,226,1,0,0,0,254,227,1,0,0,0,254,228,1,0,0,0,254,229,1,
+		0,0,0,254,230,1,0,0,0,254,231,1,0,0,0,254,232,1,0,0,0,254,233,1,0,0,0,
+		254,234,1,0,0,0,254,235,1,0,0,0,254,236,1,0,0,0,254,237,1,0,0,0,254,238,
+		1,0,0,0,254,239,1,0,0,0,254,240,1,0,0,0,254,241,1,0,0,0,254,242,1,0,0,
+		0,254,243,1,0,0,0,254,244,1,0,0,0,254,245,1,0,0,0,254,246,1,0,0,0,254,
+		247,1,0,0,0,254,248,1,0,0,0,254,249,1,0,0,0,254,250,1,0,0,0,254,251,1,
+		0,0,0,254,252,1,0,0,0,254,253,1,0,0,0,255,5,1,0,0,0,256,257,5,37,0,0,257,
+		258,3,202,101,0,258,7,1,0,0,0,259,260,5,39,0,0,260,261,5,161,0,0,261,9,
+		1,0,0,0,262,263,5,53,0,0,263,264,3,12,6,0,264,11,1,0,0,0,265,270,5,157,
+		0,0,266,270,5,160,0,0,267,270,5,161,0,0,268,270,3,206,103,0,269,265,1,
+		0,0,0,269,266,1,0,0,0,269,267,1,0,0,0,269,268,1,0,0,0,270,13,1,0,0,0,271,
+		272,5,51,0,0,272,273,3,206,103,0,273,15,1,0,0,0,274,275,5,47,0,0,275,280,
+		3,18,9,0,276,277,5,4,0,0,277,279,3,18,9,0,278,276,1,0,0,0,279,282,1,0,
+		0,0,280,278,1,0,0,0,280,281,1,0,0,0,281,17,1,0,0,0,282,280,1,0,0,0,283,
+		291,3,206,103,0,284,291,5,161,0,0,285,288,5,157,0,0,286,289,3,206,103,
+		0,287,289,5,14,0,0,288,286,1,0,0,0,288,287,1,0,0,0,288,289,1,0,0,0,289,
+		291,1,0,0,0,290,283,1,0,0,0,290,284,1,0,0,0,290,285,1,0,0,0,291,19,1,0,
+		0,0,292,293,5,48,0,0,293,294,5,161,0,0,294,21,1,0,0,0,295,296,5,38,0,0,
+		296,297,5,161,0,0,297,23,1,0,0,0,298,299,5,54,0,0,299,300,3,206,103,0,
+		300,25,1,0,0,0,301,302,5,3,0,0,302,27,1,0,0,0,303,304,5,56,0,0,304,306,
+		3,206,103,0,305,307,5,161,0,0,306,305,1,0,0,0,306,307,1,0,0,0,307,312,
+		1,0,0,0,308,309,5,4,0,0,309,311,3,30,15,0,310,308,1,0,0,0,311,314,1,0,
+		0,0,312,310,1,0,0,0,312,313,1,0,0,0,313,29,1,0,0,0,314,312,1,0,0,0,315,
+		316,5,143,0,0,316,324,3,202,101,0,317,321,3,202,101,0,318,322,7,0,0,0,
+		319,320,5,13,0,0,320,322,5,86,0,0,321,318,1,0,0,0,321,319,1,0,0,0,322,
+		324,1,0,0,0,323,315,1,0,0,0,323,317,1,0,0,0,324,31,1,0,0,0,325,326,5,31,
+		0,0,326,327,3,202,101,0,327,328,5,153,0,0,328,33,1,0,0,0,329,330,5,30,
+		0,0,330,331,3,180,90,0,331,332,5,6,0,0,332,333,3,202,101,0,333,348,3,184,
+		92,0,334,335,5,61,0,0,335,336,3,202,101,0,336,337,3,182,91,0,337,338,5,
+		135,0,0,338,339,3,36,18,0,339,349,1,0,0,0,340,341,5,135,0,0,341,342,3,
+		36,18,0,342,343,5,4,0,0,343,344,3,202,101,0,344,345,3,182,91,0,345,346,
+		5,135,0,0,346,347,3,36,18,0,347,349,1,0,0,0,348,334,1,0,0,0,348,340,1,
+		0,0,0,349,35,1,0,0,0,350,351,3,202,101,0,351,352,3,204,102,0,352,37,1,
+		0,0,0,353,354,5,52,0,0,354,358,3,180,90,0,355,356,5,4,0,0,356,357,5,106,
+		0,0,357,359,5,43,0,0,358,355,1,0,0,0,358,359,1,0,0,0,359,360,1,0,0,0,360,
+		361,5,6,0,0,361,362,5,70,0,0,362,367,3,202,101,0,363,368,5,73,0,0,364,
+		365,5,75,0,0,365,366,5,107,0,0,366,368,5,22,0,0,367,363,1,0,0,0,367,364,
+		1,0,0,0,367,368,1,0,0,0,368,373,1,0,0,0,369,370,5,4,0,0,370,372,3,40,20,
+		0,371,369,1,0,0,0,372,375,1,0,0,0,373,371,1,0,0,0,373,374,1,0,0,0,374,
+		39,1,0,0,0,375,373,1,0,0,0,376,377,5,88,0,0,377,378,5,129,0,0,378,379,
+		5,93,0,0,379,380,5,159,0,0,380,386,7,1,0,0,381,382,5,107,0,0,382,383,5,
+		93,0,0,383,384,5,132,0,0,384,386,5,89,0,0,385,376,1,0,0,0,385,381,1,0,
+		0,0,386,41,1,0,0,0,387,388,5,36,0,0,388,389,3,206,103,0,389,390,5,95,0,
+		0,390,391,3,186,93,0,391,43,1,0,0,0,392,393,5,22,0,0,393,394,3,206,103,
+		0,394,404,5,95,0,0,395,396,7,2,0,0,396,397,5,28,0,0,397,405,3,186,93,0,
+		398,402,3,186,93,0,399,400,7,2,0,0,400,401,5,28,0,0,401,403,3,186,93,0,
+		402,399,1,0,0,0,402,403,1,0,0,0,403,405,1,0,0,0,404,395,1,0,0,0,404,398,
+		1,0,0,0,405,410,1,0,0,0,406,407,5,4,0,0,407,409,3,64,32,0,408,406,1,0,
+		0,0,409,412,1,0,0,0,410,408,1,0,0,0,410,411,1,0,0,0,411,45,1,0,0,0,412,
+		410,1,0,0,0,413,419,5,21,0,0,414,415,5,147,0,0,415,416,5,138,0,0,416,420,
+		7,1,0,0,417,418,5,145,0,0,418,420,5,71,0,0,419,414,1,0,0,0,419,417,1,0,
+		0,0,420,47,1,0,0,0,421,427,5,18,0,0,422,423,3,206,103,0,423,424,5,4,0,
+		0,424,425,3,204,102,0,425,428,1,0,0,0,426,428,5,161,0,0,427,422,1,0,0,
+		0,427,426,1,0,0,0,428,49,1,0,0,0,429,430,5,24,0,0,430,431,3,206,103,0,
+		431,432,5,95,0,0,432,434,3,186,93,0,433,435,5,99,0,0,434,433,1,0,0,0,434,
+		435,1,0,0,0,435,51,1,0,0,0,436,437,5,27,0,0,437,438,3,206,103,0,438,439,
+		5,95,0,0,439,444,3,166,83,0,440,441,5,4,0,0,441,443,3,54,27,0,442,440,
+		1,0,0,0,443,446,1,0,0,0,444,442,1,0,0,0,444,445,1,0,0,0,445,53,1,0,0,0,
+		446,444,1,0,0,0,447,454,5,113,0,0,448,449,5,131,0,0,449,450,5,69,0,0,450,
+		451,3,202,101,0,451,452,5,13,0,0,452,454,1,0,0,0,453,447,1,0,0,0,453,448,
+		1,0,0,0,454,55,1,0,0,0,455,456,5,15,0,0,456,459,3,206,103,0,457,458,5,
+		109,0,0,458,460,3,206,103,0,459,457,1,0,0,0,459,460,1,0,0,0,460,461,1,
+		0,0,0,461,462,5,6,0,0,462,463,5,161,0,0,463,57,1,0,0,0,464,465,5,50,0,
+		0,465,466,3,180,90,0,466,467,5,6,0,0,467,468,3,202,101,0,468,469,3,184,
+		92,0,469,470,5,61,0,0,470,471,3,202,101,0,471,472,3,182,91,0,472,473,5,
+		142,0,0,473,474,3,202,101,0,474,477,7,3,0,0,475,476,5,4,0,0,476,478,3,
+		206,103,0,477,475,1,0,0,0,477,478,1,0,0,0,478,59,1,0,0,0,479,480,5,34,
+		0,0,480,481,3,18,9,0,481,482,5,6,0,0,482,483,3,206,103,0,483,488,3,62,
+		31,0,484,485,5,4,0,0,485,487,3,62,31,0,486,484,1,0,0,0,487,490,1,0,0,0,
+		488,486,1,0,0,0,488,489,1,0,0,0,489,61,1,0,0,0,490,488,1,0,0,0,491,492,
+		3,202,101,0,492,493,3,204,102,0,493,494,7,4,0,0,494,63,1,0,0,0,495,509,
+		5,108,0,0,496,509,5,83,0,0,497,498,5,105,0,0,498,499,5,109,0,0,499,502,
+		3,196,98,0,500,501,5,10,0,0,501,503,3,196,98,0,502,500,1,0,0,0,502,503,
+		1,0,0,0,503,509,1,0,0,0,504,505,5,122,0,0,505,509,7,5,0,0,506,507,5,146,
+		0,0,507,509,3,186,93,0,508,495,1,0,0,0,508,496,1,0,0,0,508,497,1,0,0,0,
+		508,504,1,0,0,0,508,506,1,0,0,0,509,65,1,0,0,0,510,511,5,40,0,0,511,515,
+		3,206,103,0,512,513,5,4,0,0,513,514,5,101,0,0,514,516,5,157,0,0,515,512,
+		1,0,0,0,515,516,1,0,0,0,516,518,1,0,0,0,517,519,3,68,34,0,518,517,1,0,
+		0,0,518,519,1,0,0,0,519,521,1,0,0,0,520,522,3,170,85,0,521,520,1,0,0,0,
+		521,522,1,0,0,0,522,67,1,0,0,0,523,524,5,29,0,0,524,525,3,206,103,0,525,
+		526,5,6,0,0,526,531,3,192,96,0,527,528,3,184,92,0,528,529,5,65,0,0,529,
+		530,3,174,87,0,530,532,1,0,0,0,531,527,1,0,0,0,531,532,1,0,0,0,532,574,
+		1,0,0,0,533,534,5,95,0,0,534,535,3,206,103,0,535,539,5,102,0,0,536,537,
+		5,4,0,0,537,538,5,137,0,0,538,540,5,116,0,0,539,536,1,0,0,0,539,540,1,
+		0,0,0,540,574,1,0,0,0,541,542,5,57,0,0,542,547,3,70,35,0,543,544,5,4,0,
+		0,544,546,3,70,35,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,
+		548,1,0,0,0,548,574,1,0,0,0,549,547,1,0,0,0,550,551,5,118,0,0,551,554,
+		5,141,0,0,552,555,5,60,0,0,553,555,5,64,0,0,554,552,1,0,0,0,554,553,1,
+		0,0,0,555,556,1,0,0,0,556,561,3,72,36,0,557,558,5,61,0,0,558,560,3,72,
+		36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,562,1,0,0,0,562,
+		564,1,0,0,0,563,561,1,0,0,0,564,565,5,6,0,0,565,570,3,162,81,0,566,567,
+		5,4,0,0,567,569,3,162,81,0,568,566,1,0,0,0,569,572,1,0,0,0,570,568,1,0,
+		0,0,570,571,1,0,0,0,571,574,1,0,0,0,572,570,1,0,0,0,573,523,1,0,0,0,573,
+		533,1,0,0,0,573,541,1,0,0,0,573,550,1,0,0,0,574,69,1,0,0,0,575,577,3,206,
+		103,0,576,578,3,206,103,0,577,576,1,0,0,0,577,578,1,0,0,0,578,71,1,0,0,
+		0,579,581,3,158,79,0,580,579,1,0,0,0,581,582,1,0,0,0,582,580,1,0,0,0,582,
+		583,1,0,0,0,583,588,1,0,0,0,584,585,5,4,0,0,585,587,3,74,37,0,586,584,
+		1,0,0,0,587,590,1,0,0,0,588,586,1,0,0,0,588,589,1,0,0,0,589,73,1,0,0,0,
+		590,588,1,0,0,0,591,596,3,160,80,0,592,593,3,176,88,0,593,594,5,87,0,0,
+		594,596,1,0,0,0,595,591,1,0,0,0,595,592,1,0,0,0,596,75,1,0,0,0,597,598,
+		5,17,0,0,598,599,5,145,0,0,599,600,3,192,96,0,600,602,3,184,92,0,601,603,
+		3,170,85,0,602,601,1,0,0,0,602,603,1,0,0,0,603,77,1,0,0,0,604,605,5,20,
+		0,0,605,607,3,192,96,0,606,608,3,170,85,0,607,606,1,0,0,0,607,608,1,0,
+		0,0,608,79,1,0,0,0,609,610,5,29,0,0,610,611,5,90,0,0,611,612,3,174,87,
+		0,612,613,7,6,0,0,613,614,3,206,103,0,614,624,1,0,0,0,615,616,5,19,0,0,
+		616,620,5,80,0,0,617,618,7,7,0,0,618,620,5,79,0,0,619,615,1,0,0,0,619,
+		617,1,0,0,0,620,621,1,0,0,0,621,622,7,6,0,0,622,624,3,206,103,0,623,609,
+		1,0,0,0,623,619,1,0,0,0,624,81,1,0,0,0,625,626,5,35,0,0,626,627,5,106,
+		0,0,627,628,5,43,0,0,628,629,3,206,103,0,629,83,1,0,0,0,630,631,5,23,0,
+		0,631,632,5,6,0,0,632,637,3,86,43,0,633,634,5,4,0,0,634,636,3,86,43,0,
+		635,633,1,0,0,0,636,639,1,0,0,0,637,635,1,0,0,0,637,638,1,0,0,0,638,85,
+		1,0,0,0,639,637,1,0,0,0,640,641,5,125,0,0,641,647,3,192,96,0,642,643,3,
+		192,96,0,643,644,5,28,0,0,644,645,3,206,103,0,645,647,1,0,0,0,646,640,
+		1,0,0,0,646,642,1,0,0,0,647,87,1,0,0,0,648,649,5,26,0,0,649,650,5,110,
+		0,0,650,89,1,0,0,0,651,652,5,55,0,0,652,653,5,93,0,0,653,654,5,82,0,0,
+		654,91,1,0,0,0,655,657,5,43,0,0,656,658,3,192,96,0,657,656,1,0,0,0,657,
+		658,1,0,0,0,658,660,1,0,0,0,659,661,3,176,88,0,660,659,1,0,0,0,660,661,
+		1,0,0,0,661,662,1,0,0,0,662,663,5,6,0,0,663,665,3,96,48,0,664,666,3,170,
+		85,0,665,664,1,0,0,0,665,666,1,0,0,0,666,93,1,0,0,0,667,668,5,44,0,0,668,
+		669,3,192,96,0,669,670,5,135,0,0,670,672,3,192,96,0,671,673,3,176,88,0,
+		672,671,1,0,0,0,672,673,1,0,0,0,673,674,1,0,0,0,674,675,5,6,0,0,675,677,
+		3,96,48,0,676,678,3,170,85,0,677,676,1,0,0,0,677,678,1,0,0,0,678,95,1,
+		0,0,0,679,684,3,98,49,0,680,681,5,4,0,0,681,683,3,98,49,0,682,680,1,0,
+		0,0,683,686,1,0,0,0,684,682,1,0,0,0,684,685,1,0,0,0,685,97,1,0,0,0,686,
+		684,1,0,0,0,687,688,5,7,0,0,688,689,3,96,48,0,689,694,5,8,0,0,690,691,
+		3,192,96,0,691,692,5,134,0,0,692,695,1,0,0,0,693,695,3,108,54,0,694,690,
+		1,0,0,0,694,693,1,0,0,0,694,695,1,0,0,0,695,697,1,0,0,0,696,698,3,110,
+		55,0,697,696,1,0,0,0,697,698,1,0,0,0,698,758,1,0,0,0,699,701,5,125,0,0,
+		700,702,3,192,96,0,701,700,1,0,0,0,701,702,1,0,0,0,702,758,1,0,0,0,703,
+		704,5,127,0,0,704,705,5,116,0,0,705,758,3,192,96,0,706,710,5,32,0,0,707,
+		708,5,132,0,0,708,711,5,121,0,0,709,711,3,192,96,0,710,707,1,0,0,0,710,
+		709,1,0,0,0,711,714,1,0,0,0,712,713,5,28,0,0,713,715,5,97,0,0,714,712,
+		1,0,0,0,714,715,1,0,0,0,715,758,1,0,0,0,716,717,5,92,0,0,717,718,3,192,
+		96,0,718,719,5,28,0,0,719,720,3,206,103,0,720,758,1,0,0,0,721,722,5,67,
+		0,0,722,725,3,192,96,0,723,724,5,28,0,0,724,726,3,206,103,0,725,723,1,
+		0,0,0,725,726,1,0,0,0,726,758,1,0,0,0,727,729,3,200,100,0,728,727,1,0,
+		0,0,728,729,1,0,0,0,729,752,1,0,0,0,730,732,3,206,103,0,731,730,1,0,0,
+		0,732,733,1,0,0,0,733,731,1,0,0,0,733,734,1,0,0,0,734,745,1,0,0,0,735,
+		737,3,178,89,0,736,738,3,106,53,0,737,736,1,0,0,0,737,738,1,0,0,0,738,
+		746,1,0,0,0,739,741,3,104,52,0,740,742,3,100,50,0,741,740,1,0,0,0,741,
+		742,1,0,0,0,742,746,1,0,0,0,743,746,3,100,50,0,744,746,3,102,51,0,745,
+		735,1,0,0,0,745,739,1,0,0,0,745,743,1,0,0,0,745,744,1,0,0,0,745,746,1,
+		0,0,0,746,753,1,0,0,0,747,749,3,178,89,0,748,750,3,106,53,0,749,748,1,
+		0,0,0,749,750,1,0,0,0,750,753,1,0,0,0,751,753,3,102,51,0,752,731,1,0,0,
+		0,752,747,1,0,0,0,752,751,1,0,0,0,753,755,1,0,0,0,754,756,3,110,55,0,755,
+		754,1,0,0,0,755,756,1,0,0,0,756,758,1,0,0,0,757,687,1,0,0,0,757,699,1,
+		0,0,0,757,703,1,0,0,0,757,706,1,0,0,0,757,716,1,0,0,0,757,721,1,0,0,0,
+		757,728,1,0,0,0,758,99,1,0,0,0,759,760,5,145,0,0,760,761,5,7,0,0,761,762,
+		3,96,48,0,762,763,5,8,0,0,763,764,3,192,96,0,764,765,5,134,0,0,765,766,
+		5,84,0,0,766,101,1,0,0,0,767,768,5,65,0,0,768,769,5,77,0,0,769,770,5,81,
+		0,0,770,103,1,0,0,0,771,773,3,194,97,0,772,771,1,0,0,0,773,774,1,0,0,0,
+		774,772,1,0,0,0,774,775,1,0,0,0,775,785,1,0,0,0,776,780,3,200,100,0,777,
+		779,3,194,97,0,778,777,1,0,0,0,779,782,1,0,0,0,780,778,1,0,0,0,780,781,
+		1,0,0,0,781,785,1,0,0,0,782,780,1,0,0,0,783,785,3,108,54,0,784,772,1,0,
+		0,0,784,776,1,0,0,0,784,783,1,0,0,0,785,105,1,0,0,0,786,788,3,192,96,0,
+		787,789,5,84,0,0,788,787,1,0,0,0,788,789,1,0,0,0,789,792,1,0,0,0,790,792,
+		3,108,54,0,791,786,1,0,0,0,791,790,1,0,0,0,792,107,1,0,0,0,793,805,5,57,
+		0,0,794,805,5,64,0,0,795,796,5,135,0,0,796,805,5,72,0,0,797,798,5,140,
+		0,0,798,799,3,192,96,0,799,802,5,120,0,0,800,801,5,66,0,0,801,803,5,72,
+		0,0,802,800,1,0,0,0,802,803,1,0,0,0,803,805,1,0,0,0,804,793,1,0,0,0,804,
+		794,1,0,0,0,804,795,1,0,0,0,804,797,1,0,0,0,805,109,1,0,0,0,806,864,5,
+		93,0,0,807,811,7,8,0,0,808,810,3,206,103,0,809,808,1,0,0,0,810,813,1,0,
+		0,0,811,809,1,0,0,0,811,812,1,0,0,0,812,820,1,0,0,0,813,811,1,0,0,0,814,
+		816,5,61,0,0,815,817,3,206,103,0,816,815,1,0,0,0,817,818,1,0,0,0,818,816,
+		1,0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,814,1,0,0,0,820,821,1,0,0,
+		0,821,826,1,0,0,0,822,823,5,140,0,0,823,824,3,192,96,0,824,825,5,120,0,
+		0,825,827,1,0,0,0,826,822,1,0,0,0,826,827,1,0,0,0,827,865,1,0,0,0,828,
+		832,5,77,0,0,829,831,3,206,103,0,830,829,1,0,0,0,831,834,1,0,0,0,832,830,
+		1,0,0,0,832,833,1,0,0,0,833,853,1,0,0,0,834,832,1,0,0,0,835,837,5,61,0,
+		0,836,838,3,200,100,0,837,836,1,0,0,0,837,838,1,0,0,0,838,840,1,0,0,0,
+		839,841,3,206,103,0,840,839,1,0,0,0,841,842,1,0,0,0,842,840,1,0,0,0,842,
+		843,1,0,0,0,843,851,1,0,0,0,844,845,5,93,0,0,845,847,5,77,0,0,846,848,
+		3,206,103,0,847,846,1,0,0,0,848,849,1,0,0,0,849,847,1,0,0,0,849,850,1,
+		0,0,0,850,852,1,0,0,0,851,844,1,0,0,0,851,852,1,0,0,0,852,854,1,0,0,0,
+		853,835,1,0,0,0,853,854,1,0,0,0,854,861,1,0,0,0,855,862,5,57,0,0,856,862,
+		5,64,0,0,857,858,5,140,0,0,858,859,3,192,96,0,859,860,5,120,0,0,860,862,
+		1,0,0,0,861,855,1,0,0,0,861,856,1,0,0,0,861,857,1,0,0,0,861,862,1,0,0,
+		0,862,865,1,0,0,0,863,865,5,72,0,0,864,807,1,0,0,0,864,828,1,0,0,0,864,
+		863,1,0,0,0,865,111,1,0,0,0,866,874,5,41,0,0,867,868,5,44,0,0,868,869,
+		3,192,96,0,869,870,5,135,0,0,870,871,3,192,96,0,871,875,1,0,0,0,872,873,
+		5,43,0,0,873,875,3,192,96,0,874,867,1,0,0,0,874,872,1,0,0,0,875,876,1,
+		0,0,0,876,877,5,4,0,0,877,885,3,192,96,0,878,879,5,103,0,0,879,886,5,134,
+		0,0,880,883,5,134,0,0,881,882,5,93,0,0,882,884,5,59,0,0,883,881,1,0,0,
+		0,883,884,1,0,0,0,884,886,1,0,0,0,885,878,1,0,0,0,885,880,1,0,0,0,886,
+		888,1,0,0,0,887,889,3,170,85,0,888,887,1,0,0,0,888,889,1,0,0,0,889,113,
+		1,0,0,0,890,891,5,28,0,0,891,896,3,116,58,0,892,893,5,4,0,0,893,895,3,
+		116,58,0,894,892,1,0,0,0,895,898,1,0,0,0,896,894,1,0,0,0,896,897,1,0,0,
+		0,897,899,1,0,0,0,898,896,1,0,0,0,899,900,5,6,0,0,900,901,3,118,59,0,901,
+		115,1,0,0,0,902,905,3,18,9,0,903,904,5,135,0,0,904,906,3,18,9,0,905,903,
+		1,0,0,0,905,906,1,0,0,0,906,117,1,0,0,0,907,918,3,38,19,0,908,918,3,80,
+		40,0,909,918,3,82,41,0,910,918,3,92,46,0,911,918,3,94,47,0,912,918,3,112,
+		56,0,913,918,3,120,60,0,914,918,3,124,62,0,915,918,3,126,63,0,916,918,
+		3,128,64,0,917,907,1,0,0,0,917,908,1,0,0,0,917,909,1,0,0,0,917,910,1,0,
+		0,0,917,911,1,0,0,0,917,912,1,0,0,0,917,913,1,0,0,0,917,914,1,0,0,0,917,
+		915,1,0,0,0,917,916,1,0,0,0,918,119,1,0,0,0,919,931,5,49,0,0,920,921,5,
+		135,0,0,921,924,3,186,93,0,922,923,5,65,0,0,923,925,3,174,87,0,924,922,
+		1,0,0,0,924,925,1,0,0,0,925,932,1,0,0,0,926,927,5,28,0,0,927,932,3,186,
+		93,0,928,929,3,192,96,0,929,930,3,182,91,0,930,932,1,0,0,0,931,920,1,0,
+		0,0,931,926,1,0,0,0,931,928,1,0,0,0,932,935,1,0,0,0,933,934,5,29,0,0,934,
+		936,3,206,103,0,935,933,1,0,0,0,935,936,1,0,0,0,936,941,1,0,0,0,937,938,
+		5,4,0,0,938,940,3,122,61,0,939,937,1,0,0,0,940,943,1,0,0,0,941,939,1,0,
+		0,0,941,942,1,0,0,0,942,945,1,0,0,0,943,941,1,0,0,0,944,946,3,170,85,0,
+		945,944,1,0,0,0,945,946,1,0,0,0,946,121,1,0,0,0,947,948,5,83,0,0,948,954,
+		3,182,91,0,949,950,5,108,0,0,950,954,3,182,91,0,951,952,5,81,0,0,952,954,
+		3,176,88,0,953,947,1,0,0,0,953,949,1,0,0,0,953,951,1,0,0,0,954,123,1,0,
+		0,0,955,956,5,32,0,0,956,959,3,192,96,0,957,958,5,28,0,0,958,960,5,97,
+		0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,961,1,0,0,0,961,962,5,65,0,0,962,
+		964,3,174,87,0,963,965,3,170,85,0,964,963,1,0,0,0,964,965,1,0,0,0,965,
+		125,1,0,0,0,966,967,5,16,0,0,967,968,3,192,96,0,968,969,5,65,0,0,969,974,
+		3,174,87,0,970,971,5,4,0,0,971,972,5,112,0,0,972,973,5,43,0,0,973,975,
+		5,62,0,0,974,970,1,0,0,0,974,975,1,0,0,0,975,977,1,0,0,0,976,978,3,170,
+		85,0,977,976,1,0,0,0,977,978,1,0,0,0,978,127,1,0,0,0,979,1035,5,46,0,0,
+		980,981,5,69,0,0,981,1036,3,144,72,0,982,983,5,44,0,0,983,984,3,192,96,
+		0,984,985,5,135,0,0,985,986,3,192,96,0,986,987,3,130,65,0,987,1036,1,0,
+		0,0,988,989,5,135,0,0,989,992,3,186,93,0,990,991,5,65,0,0,991,993,3,174,
+		87,0,992,990,1,0,0,0,992,993,1,0,0,0,993,997,1,0,0,0,994,995,5,28,0,0,
+		995,997,3,186,93,0,996,988,1,0,0,0,996,994,1,0,0,0,997,1000,1,0,0,0,998,
+		999,5,29,0,0,999,1001,3,206,103,0,1000,998,1,0,0,0,1000,1001,1,0,0,0,1001,
+		1006,1,0,0,0,1002,1003,5,4,0,0,1003,1005,3,122,61,0,1004,1002,1,0,0,0,
+		1005,1008,1,0,0,0,1006,1004,1,0,0,0,1006,1007,1,0,0,0,1007,1009,1,0,0,
+		0,1008,1006,1,0,0,0,1009,1010,3,130,65,0,1010,1036,1,0,0,0,1011,1033,3,
+		192,96,0,1012,1015,3,182,91,0,1013,1014,5,29,0,0,1014,1016,3,206,103,0,
+		1015,1013,1,0,0,0,1015,1016,1,0,0,0,1016,1021,1,0,0,0,1017,1018,5,4,0,
+		0,1018,1020,3,122,61,0,1019,1017,1,0,0,0,1020,1023,1,0,0,0,1021,1019,1,
+		0,0,0,1021,1022,1,0,0,0,1022,1024,1,0,0,0,1023,1021,1,0,0,0,1024,1025,
+		3,130,65,0,1025,1034,1,0,0,0,1026,1027,3,184,92,0,1027,1031,5,93,0,0,1028,
+		1029,5,4,0,0,1029,1030,5,69,0,0,1030,1032,3,144,72,0,1031,1028,1,0,0,0,
+		1031,1032,1,0,0,0,1032,1034,1,0,0,0,1033,1012,1,0,0,0,1033,1026,1,0,0,
+		0,1034,1036,1,0,0,0,1035,980,1,0,0,0,1035,982,1,0,0,0,1035,996,1,0,0,0,
+		1035,1011,1,0,0,0,1036,129,1,0,0,0,1037,1038,5,6,0,0,1038,1043,3,132,66,
+		0,1039,1040,5,5,0,0,1040,1042,3,132,66,0,1041,1039,1,0,0,0,1042,1045,1,
+		0,0,0,1043,1041,1,0,0,0,1043,1044,1,0,0,0,1044,1048,1,0,0,0,1045,1043,
+		1,0,0,0,1046,1048,3,148,74,0,1047,1037,1,0,0,0,1047,1046,1,0,0,0,1048,
+		1050,1,0,0,0,1049,1051,3,170,85,0,1050,1049,1,0,0,0,1050,1051,1,0,0,0,
+		1051,131,1,0,0,0,1052,1053,5,58,0,0,1053,1054,3,192,96,0,1054,1055,3,182,
+		91,0,1055,1056,5,4,0,0,1056,1058,1,0,0,0,1057,1052,1,0,0,0,1057,1058,1,
+		0,0,0,1058,1059,1,0,0,0,1059,1064,3,134,67,0,1060,1061,5,4,0,0,1061,1063,
+		3,136,68,0,1062,1060,1,0,0,0,1063,1066,1,0,0,0,1064,1062,1,0,0,0,1064,
+		1065,1,0,0,0,1065,133,1,0,0,0,1066,1064,1,0,0,0,1067,1070,3,178,89,0,1068,
+		1070,5,16,0,0,1069,1067,1,0,0,0,1069,1068,1,0,0,0,1070,1071,1,0,0,0,1071,
+		1079,3,192,96,0,1072,1073,5,32,0,0,1073,1076,3,192,96,0,1074,1075,5,28,
+		0,0,1075,1077,5,97,0,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1079,1,
+		0,0,0,1078,1069,1,0,0,0,1078,1072,1,0,0,0,1079,1082,1,0,0,0,1080,1081,
+		5,65,0,0,1081,1083,3,174,87,0,1082,1080,1,0,0,0,1082,1083,1,0,0,0,1083,
+		1085,1,0,0,0,1084,1086,3,138,69,0,1085,1084,1,0,0,0,1085,1086,1,0,0,0,
+		1086,135,1,0,0,0,1087,1090,5,133,0,0,1088,1091,3,138,69,0,1089,1091,3,
+		134,67,0,1090,1088,1,0,0,0,1090,1089,1,0,0,0,1091,1102,1,0,0,0,1092,1102,
+		3,140,70,0,1093,1096,5,69,0,0,1094,1097,3,142,71,0,1095,1097,3,144,72,
+		0,1096,1094,1,0,0,0,1096,1095,1,0,0,0,1097,1102,1,0,0,0,1098,1102,3,146,
+		73,0,1099,1100,5,65,0,0,1100,1102,3,174,87,0,1101,1087,1,0,0,0,1101,1092,
+		1,0,0,0,1101,1093,1,0,0,0,1101,1098,1,0,0,0,1101,1099,1,0,0,0,1102,137,
+		1,0,0,0,1103,1107,3,140,70,0,1104,1105,5,69,0,0,1105,1107,3,142,71,0,1106,
+		1103,1,0,0,0,1106,1104,1,0,0,0,1107,139,1,0,0,0,1108,1113,5,85,0,0,1109,
+		1114,5,43,0,0,1110,1111,3,192,96,0,1111,1112,3,182,91,0,1112,1114,1,0,
+		0,0,1113,1109,1,0,0,0,1113,1110,1,0,0,0,1114,1118,1,0,0,0,1115,1116,3,
+		192,96,0,1116,1117,5,134,0,0,1117,1119,1,0,0,0,1118,1115,1,0,0,0,1118,
+		1119,1,0,0,0,1119,141,1,0,0,0,1120,1121,5,139,0,0,1121,1122,5,85,0,0,1122,
+		1123,3,192,96,0,1123,1124,5,61,0,0,1124,1125,3,192,96,0,1125,1129,3,182,
+		91,0,1126,1127,3,192,96,0,1127,1128,5,134,0,0,1128,1130,1,0,0,0,1129,1126,
+		1,0,0,0,1129,1130,1,0,0,0,1130,143,1,0,0,0,1131,1137,5,126,0,0,1132,1133,
+		5,128,0,0,1133,1137,5,116,0,0,1134,1135,5,148,0,0,1135,1137,5,136,0,0,
+		1136,1131,1,0,0,0,1136,1132,1,0,0,0,1136,1134,1,0,0,0,1137,145,1,0,0,0,
+		1138,1141,5,156,0,0,1139,1141,3,200,100,0,1140,1138,1,0,0,0,1140,1139,
+		1,0,0,0,1141,1142,1,0,0,0,1142,1143,3,184,92,0,1143,1144,5,93,0,0,1144,
+		147,1,0,0,0,1145,1146,5,84,0,0,1146,1147,5,135,0,0,1147,1148,3,192,96,
+		0,1148,1149,5,4,0,0,1149,1150,5,65,0,0,1150,1155,3,174,87,0,1151,1152,
+		5,4,0,0,1152,1154,3,150,75,0,1153,1151,1,0,0,0,1154,1157,1,0,0,0,1155,
+		1153,1,0,0,0,1155,1156,1,0,0,0,1156,149,1,0,0,0,1157,1155,1,0,0,0,1158,
+		1159,5,111,0,0,1159,1160,5,123,0,0,1160,1175,3,182,91,0,1161,1162,5,100,
+		0,0,1162,1175,5,88,0,0,1163,1166,5,69,0,0,1164,1167,5,139,0,0,1165,1167,
+		3,144,72,0,1166,1164,1,0,0,0,1166,1165,1,0,0,0,1167,1175,1,0,0,0,1168,
+		1169,7,9,0,0,1169,1170,3,192,96,0,1170,1171,3,182,91,0,1171,1172,5,119,
+		0,0,1172,1175,1,0,0,0,1173,1175,3,146,73,0,1174,1158,1,0,0,0,1174,1161,
+		1,0,0,0,1174,1163,1,0,0,0,1174,1168,1,0,0,0,1174,1173,1,0,0,0,1175,151,
+		1,0,0,0,1176,1178,5,45,0,0,1177,1179,3,158,79,0,1178,1177,1,0,0,0,1179,
+		1180,1,0,0,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1186,1,0,0,0,1182,
+		1183,5,61,0,0,1183,1185,3,154,77,0,1184,1182,1,0,0,0,1185,1188,1,0,0,0,
+		1186,1184,1,0,0,0,1186,1187,1,0,0,0,1187,1196,1,0,0,0,1188,1186,1,0,0,
+		0,1189,1194,5,4,0,0,1190,1192,3,160,80,0,1191,1193,5,4,0,0,1192,1191,1,
+		0,0,0,1192,1193,1,0,0,0,1193,1195,1,0,0,0,1194,1190,1,0,0,0,1194,1195,
+		1,0,0,0,1195,1197,1,0,0,0,1196,1189,1,0,0,0,1196,1197,1,0,0,0,1197,1198,
+		1,0,0,0,1198,1200,5,145,0,0,1199,1201,3,158,79,0,1200,1199,1,0,0,0,1201,
+		1202,1,0,0,0,1202,1200,1,0,0,0,1202,1203,1,0,0,0,1203,1208,1,0,0,0,1204,
+		1205,5,61,0,0,1205,1207,3,154,77,0,1206,1204,1,0,0,0,1207,1210,1,0,0,0,
+		1208,1206,1,0,0,0,1208,1209,1,0,0,0,1209,1215,1,0,0,0,1210,1208,1,0,0,
+		0,1211,1212,5,4,0,0,1212,1214,3,156,78,0,1213,1211,1,0,0,0,1214,1217,1,
+		0,0,0,1215,1213,1,0,0,0,1215,1216,1,0,0,0,1216,1220,1,0,0,0,1217,1215,
+		1,0,0,0,1218,1219,5,6,0,0,1219,1221,3,162,81,0,1220,1218,1,0,0,0,1220,
+		1221,1,0,0,0,1221,153,1,0,0,0,1222,1224,3,158,79,0,1223,1222,1,0,0,0,1224,
+		1225,1,0,0,0,1225,1223,1,0,0,0,1225,1226,1,0,0,0,1226,155,1,0,0,0,1227,
+		1244,3,160,80,0,1228,1234,5,78,0,0,1229,1230,3,200,100,0,1230,1231,5,135,
+		0,0,1231,1232,3,200,100,0,1232,1233,3,204,102,0,1233,1235,1,0,0,0,1234,
+		1229,1,0,0,0,1234,1235,1,0,0,0,1235,1244,1,0,0,0,1236,1240,5,93,0,0,1237,
+		1238,5,132,0,0,1238,1241,5,124,0,0,1239,1241,5,114,0,0,1240,1237,1,0,0,
+		0,1240,1239,1,0,0,0,1241,1242,1,0,0,0,1242,1244,5,115,0,0,1243,1227,1,
+		0,0,0,1243,1228,1,0,0,0,1243,1236,1,0,0,0,1244,157,1,0,0,0,1245,1252,3,
+		206,103,0,1246,1252,5,88,0,0,1247,1252,5,96,0,0,1248,1252,5,43,0,0,1249,
+		1252,5,44,0,0,1250,1252,5,130,0,0,1251,1245,1,0,0,0,1251,1246,1,0,0,0,
+		1251,1247,1,0,0,0,1251,1248,1,0,0,0,1251,1249,1,0,0,0,1251,1250,1,0,0,
+		0,1252,159,1,0,0,0,1253,1254,5,59,0,0,1254,1256,5,68,0,0,1255,1253,1,0,
+		0,0,1255,1256,1,0,0,0,1256,1257,1,0,0,0,1257,1262,7,9,0,0,1258,1263,5,
+		43,0,0,1259,1260,3,192,96,0,1260,1261,3,182,91,0,1261,1263,1,0,0,0,1262,
+		1258,1,0,0,0,1262,1259,1,0,0,0,1263,1270,1,0,0,0,1264,1265,5,44,0,0,1265,
+		1266,3,192,96,0,1266,1267,5,135,0,0,1267,1268,3,192,96,0,1268,1270,1,0,
+		0,0,1269,1255,1,0,0,0,1269,1264,1,0,0,0,1270,161,1,0,0,0,1271,1273,3,200,
+		100,0,1272,1271,1,0,0,0,1272,1273,1,0,0,0,1273,1275,1,0,0,0,1274,1276,
+		3,206,103,0,1275,1274,1,0,0,0,1276,1277,1,0,0,0,1277,1275,1,0,0,0,1277,
+		1278,1,0,0,0,1278,1300,1,0,0,0,1279,1280,5,93,0,0,1280,1287,5,77,0,0,1281,
+		1288,5,43,0,0,1282,1284,3,206,103,0,1283,1282,1,0,0,0,1284,1285,1,0,0,
+		0,1285,1283,1,0,0,0,1285,1286,1,0,0,0,1286,1288,1,0,0,0,1287,1281,1,0,
+		0,0,1287,1283,1,0,0,0,1288,1301,1,0,0,0,1289,1297,5,117,0,0,1290,1298,
+		5,43,0,0,1291,1295,3,192,96,0,1292,1296,3,182,91,0,1293,1296,5,130,0,0,
+		1294,1296,3,206,103,0,1295,1292,1,0,0,0,1295,1293,1,0,0,0,1295,1294,1,
+		0,0,0,1296,1298,1,0,0,0,1297,1290,1,0,0,0,1297,1291,1,0,0,0,1298,1301,
+		1,0,0,0,1299,1301,5,84,0,0,1300,1279,1,0,0,0,1300,1289,1,0,0,0,1300,1299,
+		1,0,0,0,1300,1301,1,0,0,0,1301,163,1,0,0,0,1302,1303,5,25,0,0,1303,1322,
+		3,166,83,0,1304,1314,5,36,0,0,1305,1306,5,65,0,0,1306,1307,7,10,0,0,1307,
+		1315,3,186,93,0,1308,1312,3,186,93,0,1309,1310,5,4,0,0,1310,1311,5,146,
+		0,0,1311,1313,3,186,93,0,1312,1309,1,0,0,0,1312,1313,1,0,0,0,1313,1315,
+		1,0,0,0,1314,1305,1,0,0,0,1314,1308,1,0,0,0,1315,1323,1,0,0,0,1316,1319,
+		7,6,0,0,1317,1318,5,65,0,0,1318,1320,7,10,0,0,1319,1317,1,0,0,0,1319,1320,
+		1,0,0,0,1320,1321,1,0,0,0,1321,1323,3,166,83,0,1322,1304,1,0,0,0,1322,
+		1316,1,0,0,0,1323,165,1,0,0,0,1324,1335,3,186,93,0,1325,1327,5,156,0,0,
+		1326,1325,1,0,0,0,1326,1327,1,0,0,0,1327,1328,1,0,0,0,1328,1332,7,2,0,
+		0,1329,1331,3,168,84,0,1330,1329,1,0,0,0,1331,1334,1,0,0,0,1332,1330,1,
+		0,0,0,1332,1333,1,0,0,0,1333,1336,1,0,0,0,1334,1332,1,0,0,0,1335,1326,
+		1,0,0,0,1335,1336,1,0,0,0,1336,167,1,0,0,0,1337,1338,3,198,99,0,1338,1340,
+		3,196,98,0,1339,1341,7,2,0,0,1340,1339,1,0,0,0,1340,1341,1,0,0,0,1341,
+		169,1,0,0,0,1342,1343,5,9,0,0,1343,1348,3,172,86,0,1344,1345,5,4,0,0,1345,
+		1347,3,172,86,0,1346,1344,1,0,0,0,1347,1350,1,0,0,0,1348,1346,1,0,0,0,
+		1348,1349,1,0,0,0,1349,1356,1,0,0,0,1350,1348,1,0,0,0,1351,1352,5,147,
+		0,0,1352,1353,5,138,0,0,1353,1357,7,1,0,0,1354,1355,5,145,0,0,1355,1357,
+		5,71,0,0,1356,1351,1,0,0,0,1356,1354,1,0,0,0,1356,1357,1,0,0,0,1357,171,
+		1,0,0,0,1358,1365,3,192,96,0,1359,1361,3,206,103,0,1360,1359,1,0,0,0,1361,
+		1362,1,0,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,1366,1,0,0,0,1364,
+		1366,5,130,0,0,1365,1360,1,0,0,0,1365,1364,1,0,0,0,1365,1366,1,0,0,0,1366,
+		173,1,0,0,0,1367,1368,5,19,0,0,1368,1374,5,80,0,0,1369,1371,3,206,103,
+		0,1370,1372,5,79,0,0,1371,1370,1,0,0,0,1371,1372,1,0,0,0,1372,1374,1,0,
+		0,0,1373,1367,1,0,0,0,1373,1369,1,0,0,0,1374,175,1,0,0,0,1375,1376,7,11,
+		0,0,1376,177,1,0,0,0,1377,1378,7,12,0,0,1378,179,1,0,0,0,1379,1381,3,206,
+		103,0,1380,1379,1,0,0,0,1381,1382,1,0,0,0,1382,1380,1,0,0,0,1382,1383,
+		1,0,0,0,1383,181,1,0,0,0,1384,1385,7,13,0,0,1385,183,1,0,0,0,1386,1387,
+		7,14,0,0,1387,185,1,0,0,0,1388,1392,3,190,95,0,1389,1391,3,188,94,0,1390,
+		1389,1,0,0,0,1391,1394,1,0,0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,
+		187,1,0,0,0,1394,1392,1,0,0,0,1395,1396,3,198,99,0,1396,1397,3,190,95,
+		0,1397,189,1,0,0,0,1398,1400,3,200,100,0,1399,1401,3,204,102,0,1400,1399,
+		1,0,0,0,1400,1401,1,0,0,0,1401,1408,1,0,0,0,1402,1408,3,206,103,0,1403,
+		1404,5,7,0,0,1404,1405,3,186,93,0,1405,1406,5,8,0,0,1406,1408,1,0,0,0,
+		1407,1398,1,0,0,0,1407,1402,1,0,0,0,1407,1403,1,0,0,0,1408,191,1,0,0,0,
+		1409,1413,3,196,98,0,1410,1412,3,194,97,0,1411,1410,1,0,0,0,1412,1415,
+		1,0,0,0,1413,1411,1,0,0,0,1413,1414,1,0,0,0,1414,193,1,0,0,0,1415,1413,
+		1,0,0,0,1416,1417,3,198,99,0,1417,1418,3,196,98,0,1418,195,1,0,0,0,1419,
+		1426,3,200,100,0,1420,1426,3,206,103,0,1421,1422,5,7,0,0,1422,1423,3,192,
+		96,0,1423,1424,5,8,0,0,1424,1426,1,0,0,0,1425,1419,1,0,0,0,1425,1420,1,
+		0,0,0,1425,1421,1,0,0,0,1426,197,1,0,0,0,1427,1428,7,15,0,0,1428,199,1,
+		0,0,0,1429,1441,3,202,101,0,1430,1431,5,7,0,0,1431,1436,3,202,101,0,1432,
+		1433,5,4,0,0,1433,1435,3,202,101,0,1434,1432,1,0,0,0,1435,1438,1,0,0,0,
+		1436,1434,1,0,0,0,1436,1437,1,0,0,0,1437,1439,1,0,0,0,1438,1436,1,0,0,
+		0,1439,1440,5,8,0,0,1440,1442,1,0,0,0,1441,1430,1,0,0,0,1441,1442,1,0,
+		0,0,1442,201,1,0,0,0,1443,1445,5,157,0,0,1444,1446,5,158,0,0,1445,1444,
+		1,0,0,0,1445,1446,1,0,0,0,1446,1449,1,0,0,0,1447,1449,5,158,0,0,1448,1443,
+		1,0,0,0,1448,1447,1,0,0,0,1449,203,1,0,0,0,1450,1451,7,16,0,0,1451,205,
+		1,0,0,0,1452,1453,7,17,0,0,1453,207,1,0,0,0,183,254,269,280,288,290,306,
+		312,321,323,348,358,367,373,385,402,404,410,419,427,434,444,453,459,477,
+		488,502,508,515,518,521,531,539,547,554,561,570,573,577,582,588,595,602,
+		607,619,623,637,646,657,660,665,672,677,684,694,697,701,710,714,725,728,
+		733,737,741,745,749,752,755,757,774,780,784,788,791,802,804,811,818,820,
+		826,832,837,842,849,851,853,861,864,874,883,885,888,896,905,917,924,931,
+		935,941,945,953,959,964,974,977,992,996,1000,1006,1015,1021,1031,1033,
+		1035,1043,1047,1050,1057,1064,1069,1076,1078,1082,1085,1090,1096,1101,
+		1106,1113,1118,1129,1136,1140,1155,1166,1174,1180,1186,1192,1194,1196,
+		1202,1208,1215,1220,1225,1234,1240,1243,1251,1255,1262,1269,1272,1277,
+		1285,1287,1295,1297,1300,1312,1314,1319,1322,1326,1332,1335,1340,1348,
+		1356,1362,1365,1371,1373,1382,1392,1400,1407,1413,1425,1436,1441,1445,
+		1448
 	};
 
 	public static ATN _ATN => Tables.Atn;

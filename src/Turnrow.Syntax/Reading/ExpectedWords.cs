@@ -82,6 +82,8 @@ internal static class ExpectedWords
         TurnrowLexer.ROW => expected.Contains(TurnrowLexer.ROWS),
         TurnrowLexer.STITCH => expected.Contains(TurnrowLexer.STITCHES),
         TurnrowLexer.IN or TurnrowLexer.MM => expected.Contains(TurnrowLexer.CM),
+        // `at each end` without a number is no part of a row.
+        TurnrowLexer.AT => expected.Contains(TurnrowLexer.INC) && expected.Contains(TurnrowLexer.SKIP_WORD),
         TurnrowLexer.INC or TurnrowLexer.DEC => expected.Contains(TurnrowLexer.WORD),
         _ => false,
     };

@@ -116,10 +116,11 @@ internal sealed class MendFinder(LineParser parser)
     private Mend? Replaced(IReadOnlyList<IToken> tokens, int index, List<int> candidates)
     {
         var words = candidates.FindAll(type => Words.IsKeyword(type) && Words.Spelling(type) is not null);
-        if (index == tokens.Count || words is not [var only]) return null;
+        if (index == tokens.Count || words.Count > MostMends) return null;
 
         // A length is no count of rows, whatever stands behind it.
-        if (IsUnit(tokens[index].Type) != IsUnit(only) || !Fits(tokens, index, 1, only)) return null;
+        words = words.FindAll(type => IsUnit(tokens[index].Type) == IsUnit(type) && Fits(tokens, index, 1, type));
+        if (words is not [var only]) return null;
         return new Mend($"write `{Words.Spelling(only)}`", LineBuilding.Span(tokens[index]), Words.Spelling(only)!);
     }
 

@@ -4,7 +4,14 @@ namespace Turnrow.Syntax.Tree;
 
 /// <summary>Opens a piece: <c>piece back</c>.</summary>
 public sealed record PieceStatement(NameSyntax Name, PieceOriginSyntax? Origin, ClaimSyntax? Claim, TextSpan Span)
-    : StatementSyntax(Span);
+    : StatementSyntax(Span)
+{
+    /// <summary><c>, make 2</c>: how often it is made; null if that is not said.</summary>
+    public CopiesSyntax? Copies { get; init; }
+}
+
+/// <summary>How often a piece is made.</summary>
+public sealed record CopiesSyntax(int Count, TextSpan Span) : SyntaxNode(Span);
 
 /// <summary>What a piece begins from.</summary>
 public abstract record PieceOriginSyntax(TextSpan Span) : SyntaxNode(Span);

@@ -28,6 +28,15 @@ public sealed record StitchItem(
 public sealed record GroupItem(
     IReadOnlyList<RowItemSyntax> Items, AmountSyntax? Times, PlaceSyntax? Place, TextSpan Span) : RowItemSyntax(Span);
 
+/// <summary><c>sc across with (ch 2, skip 2) 5 times evenly, 3 at each end</c>.</summary>
+/// <param name="Plain">The stitch between, and how far it goes.</param>
+/// <param name="Items">What stands in the bracket.</param>
+/// <param name="Times">How often.</param>
+/// <param name="AtEachEnd">How many stitches stay plain at each end; null for half of what stands between two.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record SpreadItem(
+    StitchItem Plain, IReadOnlyList<RowItemSyntax> Items, ExpressionSyntax Times, ExpressionSyntax? AtEachEnd, TextSpan Span) : RowItemSyntax(Span);
+
 /// <summary><c>skip 2</c>.</summary>
 public sealed record SkipItem(ExpressionSyntax? Count, TextSpan Span) : RowItemSyntax(Span);
 
@@ -93,7 +102,19 @@ public sealed record EvenlyAmount(ExpressionSyntax Count, TextSpan Span) : Amoun
 /// <param name="Remain">Of <c>in each …</c>, how many places at the row's end it stays away from; null if unsaid.</param>
 /// <param name="Span">Where it stands, with its <c>in</c>.</param>
 public sealed record PlaceSyntax(
-    PlaceWord Word, IReadOnlyList<NameSyntax> Kind, IReadOnlyList<NameSyntax> AndKind, ExpressionSyntax? Remain, TextSpan Span) : SyntaxNode(Span);
+    PlaceWord Word, IReadOnlyList<NameSyntax> Kind, IReadOnlyList<NameSyntax> AndKind, ExpressionSyntax? Remain, TextSpan Span) : SyntaxNode(Span)
+{
+    /// <summary>What is worked in each place of another kind: <c>sc in each st and 2 sc in each sp</c>; null if unsaid.</summary>
+    public OtherPlaceSyntax? Other { get; init; }
+}
+
+/// <summary><c>2 sc in each sp</c>, behind <c>sc in each st and</c>.</summary>
+/// <param name="Many">How many in each; null for one.</param>
+/// <param name="Words">The stitch.</param>
+/// <param name="Kind">The words that name the kind of place.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record OtherPlaceSyntax(
+    ExpressionSyntax? Many, IReadOnlyList<NameSyntax> Words, IReadOnlyList<NameSyntax> Kind, TextSpan Span) : SyntaxNode(Span);
 
 /// <summary>Which place of the row below.</summary>
 public enum PlaceWord

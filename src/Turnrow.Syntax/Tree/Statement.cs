@@ -64,7 +64,11 @@ public sealed record RangeSelection(ExpressionSyntax From, ExpressionSyntax To, 
 /// <param name="Kind">The words behind <c>each</c> or <c>per</c> that name what it is said of; none for rows.</param>
 /// <param name="Span">Where it stands.</param>
 public sealed record RateSyntax(
-    ExpressionSyntax Count, NameSyntax Stitch, ExpressionSyntax? Per, bool OfStitches, IReadOnlyList<NameSyntax> Kind, TextSpan Span) : SyntaxNode(Span);
+    ExpressionSyntax Count, NameSyntax Stitch, ExpressionSyntax? Per, bool OfStitches, IReadOnlyList<NameSyntax> Kind, TextSpan Span) : SyntaxNode(Span)
+{
+    /// <summary>True of <c>84 sc evenly</c>: so many in all.</summary>
+    public bool Evenly { get; init; }
+}
 
 /// <summary><c>, odd</c>, <c>, even</c>, <c>, multiple of 6 + 1</c>, <c>, rounded up</c>: which counts are allowed.</summary>
 public sealed record CountFixSyntax(CountFix Fix, ExpressionSyntax? Multiple, ExpressionSyntax? Plus, TextSpan Span)

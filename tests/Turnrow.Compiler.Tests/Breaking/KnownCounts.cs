@@ -8,7 +8,8 @@ namespace Turnrow.Compiler.Tests.Breaking;
 /// a line if it is known before and all that the line names is known, or if the line claims it. That is all: gauges matter where a length
 /// becomes a count, the number of rows never does, and what a part begins with is said by its own line. A line that can be read but says
 /// something else is not believed less for it: all counts below it in its piece come from it, whatever is claimed. Where the corners
-/// are is told by no claim: what a row that speaks of them makes is known by all the rows before it.
+/// are is told by no claim: what a row that speaks of them makes is known by all the rows before it. Nor does a claim in the midst of short
+/// rows tell what waits beside them.
 /// </summary>
 /// <param name="words">The pattern, whole.</param>
 /// <param name="changed">Indexes of the lines that are broken.</param>
@@ -36,9 +37,9 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     private bool After(int line)
     {
         if (changed.Contains(line)) return StillClaims(line) || (_keepsCounts && Before(line));
-        var statement = _tree.Lines[line].Statement;
         if (TellsCount(line) && !_readable) return true;
-        return statement switch
+        if (_tree.Lines[line].Statement is ForSizesStatement && !NamesKnown(line)) return false;
+        return Done(line) switch
         {
             PieceStatement or BeginStatement => NamesKnown(line),
             ChainStatement => NamesKnown(line) && !IsChanged(line => line.Statement is TurnStatement),
@@ -49,7 +50,10 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         };
     }
 
-    private bool NeedsRows(int line) => _tree.Lines[line].Statement switch
+    // What a line does, in whatever sizes.
+    private StatementSyntax? Done(int line) => _tree.Lines[line].Statement is ForSizesStatement some ? some.Done : _tree.Lines[line].Statement;
+
+    private bool NeedsRows(int line) => Done(line) switch
     {
         RepeatStatement => true,
         RowStatement row => SpeaksOfCorners(row.Items),
@@ -72,7 +76,15 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     // A claim by kind tells how many there are, not in what order they stand.
     private bool TellsCount(int line) =>
-        ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
+        _tree.Lines[line].Statement is not ForSizesStatement && !LeavesForLater(line) && ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
+
+    private bool LeavesForLater(int line) => _tree.Lines[line].Statement switch
+    {
+        LeaveStatement leave => leave.ForLater,
+        RowStatement row => row.Items.Any(item => item is LeaveItem { ForLater: true }),
+        ShapeStatement shape => shape.Shapings.Any(shaping => shaping.Stages.Any(stage => stage.Kind == StageKind.LeaveForLater)),
+        _ => false,
+    };
 
     private bool StillClaims(int line) =>
         changed.Count == 1 && now is [{ Broken: true, Statement: UnfinishedStatement { Claim: { } claim } }]
@@ -87,6 +99,8 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     private bool FindNames(int line, TextSpan span)
     {
+        // Which sizes have a line for some, only the line of all sizes tells.
+        if (_tree.Lines[line].Statement is ForSizesStatement && IsChanged(other => other.Statement is SizesStatement)) return false;
         // Which of several sizes a number is for, is told by the lists themselves unless the line says something else now.
         if (_readable && IsChanged(other => other.Statement is SizesStatement)) return false;
         // A table of bodies has no column for a size whose name is not known.
@@ -105,7 +119,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
             if (_tree.Lines[definition].Statement is CountStatement { Of: not CountOf.Number } count && IsChanged(l => IsGaugeFor(count, l))) return false;
         }
 
-        if (_tree.Lines[line].Statement is PieceStatement { Origin: PickUpOriginSyntax or NamedPartOriginSyntax or MirrorOriginSyntax } && words.PieceOf(word) is { } piece && piece != line)
+        if (_tree.Lines[line].Statement is PieceStatement { Origin: PickUpOriginSyntax or NamedPartOriginSyntax or MirrorOriginSyntax or AcrossOriginSyntax } && words.PieceOf(word) is { } piece && piece != line)
             return PieceKnown(piece);
         return !words.IsEdgeOf(line, word) || !words.LinesOfPiece(line).Any(other => changed.Contains(other) && (_mayOpenPiece || _tree.Lines[other].Statement is EdgeNameStatement));
     }
@@ -120,7 +134,7 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
         && words.In(_tree.Lines[piece].Span).All(word => words.PieceOf(word) is not { } other || other == piece || PieceKnown(other));
 
     private bool LengthKnown(int line) =>
-        _tree.Lines[line].Statement is not StraightStatement { Extent: not StraightExtent.Rows } || !IsChanged(other => other.Statement is GaugeStatement);
+        Done(line) is not StraightStatement { Extent: not StraightExtent.Rows } || !IsChanged(other => other.Statement is GaugeStatement);
 
     private bool IsChanged(Func<LineSyntax, bool> is_) => changed.Any(line => is_(_tree.Lines[line]));
 

@@ -61,6 +61,7 @@ internal static class Claims
         AddStatement add => add.Claim,
         ShapeStatement shape => shape.Claim,
         RepeatStatement repeat => repeat.Claim,
+        ForSizesStatement some => Of(some.Done),
         _ => null,
     };
 }

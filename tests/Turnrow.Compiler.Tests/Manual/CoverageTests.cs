@@ -71,6 +71,8 @@ public sealed partial class CoverageTests
     [InlineData("back-post")]
     [InlineData("inc 8 evenly")]
     [InlineData("dec 8 evenly")]
+    [InlineData("with (ch 2, skip 2) 5 times evenly, 3 at each end")]
+    [InlineData("in each st and 2 sc in each sp")]
     public void Every_word_of_a_row_is_in_an_example(string written)
     {
         var rows = ManualPage.Examples.SelectMany(block => block.Lines).Where(line => line.TrimStart().StartsWith("row", StringComparison.Ordinal));

@@ -53,6 +53,10 @@ internal static class Reasons
             "How deep an armhole is, or how long a tie, is hers to choose, and no seam, claim or `expect` of the pattern depends on it. Front and back meet at side and shoulder, not along the armhole: `expect back rows are front rows` compares them.",
             j => j.Has(Difference.RowCount) && !j.Has(Difference.Pieces) && IsOfRows(j)),
         new(
+            "Where short rows lie",
+            "How high a dart sits is hers to choose. In the end the piece has as many rows and stitches, and its edges meet the others row for row.",
+            j => j.Statement is StraightStatement && j.Has(Difference.Seams) && !j.Has(Difference.RowCount | Difference.LastCounts | Difference.Pieces)),
+        new(
             "A number said once under a name",
             "Every line that needs the count takes it by its name, so the pieces go on fitting each other: another drop, shoulder or ease, not a wrong one.",
             j => j.Statement is CountStatement),

@@ -37,6 +37,9 @@ public sealed record PickedUp(string Piece, Hand? Hand, string? Name, RowWindow 
 {
     /// <summary>True of a mirror whose base has none: a name need not mean the same rows on both edges of that base.</summary>
     public bool OnSameBase { get; init; }
+
+    /// <summary>So many in all, spread over the rows, instead of a rate.</summary>
+    public Sized? Evenly { get; init; }
 }
 
 /// <summary>One stitch in each stitch held inside a piece, and in each chain of a bridge there; joined to a round or not.</summary>

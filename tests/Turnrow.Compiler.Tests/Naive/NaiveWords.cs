@@ -78,6 +78,12 @@ public sealed record InEach(string Stitch, EachOf Of) : Word;
 /// <summary>`dc inc 8 evenly`.</summary>
 public sealed record Evenly(string Stitch, bool Increase, Sized Count) : Word;
 
+/// <summary>`dc across with (ch 2, skip 2) 5 times evenly, 3 at each end`; without a number half of what lies between two is at each end.</summary>
+public sealed record SpreadOver(string Stitch, IReadOnlyList<Word> Words, int Takes, Sized Times, Sized? AtEachEnd) : Word;
+
+/// <summary>`dc in each st and 2 dc in each sp`.</summary>
+public sealed record EachByKind(string Stitch, int InSpace) : Word;
+
 public enum RepeatEnd { Times, Across, Until }
 
 /// <summary>`(dc 4, inc) 6 times`, `across`, `until 3 remain`.</summary>

@@ -105,7 +105,7 @@ public sealed class NaiveWorker
         var rows = Within(up.Window, from.RowEnds(hand, up.Name), result.Size);
         if (HasStepAmong(from.Edge(hand), up.Name, rows))
             throw new UnclearException("the edge has a step between its rows");
-        if (rows.Count == 0 || rows.Count * up.Stitches % up.PerRows != 0)
+        if (rows.Count == 0 || (up.Evenly is null && rows.Count * up.Stitches % up.PerRows != 0))
             throw new UnworkableException("the rate does not come out over these rows");
         // The edge is on top and is worked right to left: the right edge upwards, the left edge downwards.
         if (hand == Hand.Left)
@@ -115,7 +115,7 @@ public sealed class NaiveWorker
         var goesOn = hand == Hand.Left && rows[0] == from.Rows.Count && from.Rows[^1].End == hand && !from.IsFastenedOff && !from.IsYarnTaken;
         from.IsYarnTaken |= goesOn;
         result.Yarn = goesOn ? YarnAt.GoesOn : YarnAt.JoinedAnew;
-        var count = rows.Count * up.Stitches / up.PerRows;
+        var count = up.Evenly?[result.Size] ?? rows.Count * up.Stitches / up.PerRows;
         if (up.Claim is { } claim && claim[result.Size] != count)
             throw new UnworkableException(FormattableString.Invariant($"claimed {claim[result.Size]}, calculated {count}"));
         work.PickUp(up.Stitch, count, false);

@@ -82,8 +82,8 @@ public static class NotationWriter
         _ => "",
     };
 
-    private static string Rate(PickedUp up) => up.PerRows == 1
-        ? $"{N(up.Stitches)} {up.Stitch} in each row"
+    private static string Rate(PickedUp up) => up.Evenly is { } all ? $"{all} {up.Stitch} evenly"
+        : up.PerRows == 1 ? $"{N(up.Stitches)} {up.Stitch} in each row"
         : $"{N(up.Stitches)} {up.Stitch} per {N(up.PerRows)} rows";
 
     private static string Turn(TurnRule rule)
@@ -171,6 +171,8 @@ public static class NotationWriter
         LeaveUnworked leave => (leave.Count is null ? "leave the rest" : $"leave {leave.Count}") + (leave.ForLater ? " for later" : ""),
         InEach inEach => $"{inEach.Stitch} in each {Text(inEach.Of)}",
         Evenly evenly => $"{evenly.Stitch} {(evenly.Increase ? "inc" : "dec")} {evenly.Count} evenly",
+        SpreadOver spread => $"{spread.Stitch} across with ({Words(spread.Words)}) {spread.Times} times evenly{(spread.AtEachEnd is { } ends ? $", {ends} at each end" : "")}",
+        EachByKind each => $"{each.Stitch} in each st and {N(each.InSpace)} {each.Stitch} in each sp",
         Repeat repeat => $"({Words(repeat.Words)}) {End(repeat)}",
         _ => throw new InvalidOperationException(word.ToString()),
     };

@@ -48,6 +48,8 @@ public sealed record Opening(string Stitch, int OpeningChains, bool IsPlainlyBeg
         Together together => together.Stitch,
         Evenly evenly => evenly.Stitch,
         InEach inEach => inEach.Stitch,
+        SpreadOver spread => spread.Stitch,
+        EachByKind each => each.Stitch,
         Group group => StitchOf(group.Words[0]),
         _ => throw new UnworkableException("a first row begins with a stitch"),
     };

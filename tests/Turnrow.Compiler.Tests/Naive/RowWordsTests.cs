@@ -69,6 +69,16 @@ public sealed class RowWordsTests
     }
 
     [Fact]
+    public void What_is_spread_has_the_longer_gaps_in_the_middle()
+    {
+        var holes = new SpreadOver("dc", [new Space(1), new Skip(1)], 1, 4, 2);
+        Assert.Equal("dc dc sp dc sp dc dc sp dc sp dc dc", Pieces.Kinds(Pieces.Worked(new BeginWith(12), Pieces.Row(holes)).Rows[0]));
+        var halves = new SpreadOver("dc", [new Space(1), new Skip(1)], 1, 2, null);
+        Assert.Equal("dc sp dc dc dc sp dc dc", Pieces.Kinds(Pieces.Worked(new BeginWith(8), Pieces.Row(halves), Pieces.Row(new EachByKind("dc", 1))).Rows[0]));
+        Assert.NotEmpty(Pieces.Fault(new BeginWith(7), Pieces.Row(holes)));
+    }
+
+    [Fact]
     public void Going_to_a_kind_passes_over_other_stitches()
     {
         var mixed = Pieces.Row(new Each("sc", 3), new Across("dc"));

@@ -62,6 +62,8 @@ public sealed partial class RowWork(IReadOnlyList<Place> below, int size)
             case LeaveUnworked leave: LeaveLast(leave.Count?[size] ?? Remaining, leave.ForLater); break;
             case InEach inEach: InEachPlace(inEach); break;
             case Evenly evenly: SpreadEvenly(evenly); break;
+            case SpreadOver spread: SpreadOut(spread); break;
+            case EachByKind each: Many(Remaining, () => ByKind(each)); break;
             case Repeat repeat: WorkRepeat(repeat); break;
         }
     }

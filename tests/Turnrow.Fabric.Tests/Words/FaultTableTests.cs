@@ -135,7 +135,7 @@ public sealed class FaultTableTests
     }
 
     [Fact]
-    public void More_spread_than_fits() => Fails(Say.Plain(8), [Say.Stitches(1), new Spread(StitchBook.Double, -4), Say.Stitches(1)], RowFaultKind.SpreadTooMany, 4, 7, 1, 1);
+    public void More_spread_than_fits() => Fails(Say.Plain(8), [Say.Stitches(1), Spread.Of(StitchBook.Double, -4), Say.Stitches(1)], RowFaultKind.SpreadTooMany, 4, 7, 1, 1);
 
     [Fact]
     public void A_repeat_that_takes_nothing() =>

@@ -47,7 +47,7 @@ public sealed class SpreadingTests
     [InlineData(80, 8, 88)]
     public void Published_totals_come_out(int stitches, int change, int expected)
     {
-        Assert.Equal(expected, Say.Good(Say.Plain(stitches), new Spread(StitchBook.Double, change)).Stitches);
+        Assert.Equal(expected, Say.Good(Say.Plain(stitches), Spread.Of(StitchBook.Double, change)).Stitches);
         Assert.InRange(LargestSpread(stitches, change), 0, 1);
     }
 
@@ -56,7 +56,7 @@ public sealed class SpreadingTests
         Gen.Select(Gen.Int[1, 300], Gen.Int[-150, 300]).Sample((stitches, change) =>
         {
             var fits = change >= 0 ? change <= stitches : -2 * change <= stitches;
-            var row = RowWorker.Work([new Spread(StitchBook.Double, change)], Say.Plain(stitches));
+            var row = RowWorker.Work([Spread.Of(StitchBook.Double, change)], Say.Plain(stitches));
             Assert.Equal(fits, row.Fault is null);
             if (!fits) return;
             Assert.Equal(stitches + change, row.Stitches);
@@ -74,14 +74,14 @@ public sealed class SpreadingTests
 
     [Fact]
     public void More_than_there_is_room_for_are_refused() =>
-        Assert.Equal(RowFaultKind.SpreadTooMany, Say.Bad(Say.Plain(7), new Spread(StitchBook.Double, -4)).Kind);
+        Assert.Equal(RowFaultKind.SpreadTooMany, Say.Bad(Say.Plain(7), Spread.Of(StitchBook.Double, -4)).Kind);
 
     [Fact]
-    public void None_at_all_is_a_plain_row() => Assert.Equal([Say.Stitches(7)], Say.Good(Say.Plain(7), new Spread(StitchBook.Double, 0)).Words);
+    public void None_at_all_is_a_plain_row() => Assert.Equal([Say.Stitches(7)], Say.Good(Say.Plain(7), Spread.Of(StitchBook.Double, 0)).Words);
 
     [Fact]
     public void It_takes_what_is_left_of_the_row() =>
-        Assert.Equal(58, Say.Good(Say.Plain(53), Say.Stitches(3), new Spread(StitchBook.Double, 5)).Stitches);
+        Assert.Equal(58, Say.Good(Say.Plain(53), Say.Stitches(3), Spread.Of(StitchBook.Double, 5)).Stitches);
 
     private static int LargestSpread(int stitches, int change)
     {
@@ -93,7 +93,7 @@ public sealed class SpreadingTests
     private static List<int> Gaps(int stitches, int change)
     {
         List<int> gaps = [0];
-        foreach (var work in Single(Spreading.Over(new Spread(StitchBook.Double, change), stitches)!))
+        foreach (var work in Single(Spreading.Over(Spread.Of(StitchBook.Double, change), stitches)!))
         {
             if (work.Takes == 1 && work.Makes == 1) gaps[^1] += work.Amount.Count;
             else for (var i = 0; i < work.Amount.Count; i++) gaps.Add(0);
@@ -114,20 +114,20 @@ public sealed class SpreadingTests
             Say.Stitches(2), _increase, Say.Stitches(4), _increase, Say.Stitches(5),
             Say.Times(Amount.Of(2), _increase, Say.Stitches(4)), _increase, Say.Stitches(2),
         ],
-        Spreading.Over(new Spread(StitchBook.Double, 5), 26));
+        Spreading.Over(Spread.Of(StitchBook.Double, 5), 26));
 
     [Fact]
     public void Without_gaps_they_stand_side_by_side()
     {
-        Assert.Equal([6, 1], Spreading.Over(new Spread(StitchBook.Double, 7), 7)!.Select(word => Assert.IsType<Work>(word).Amount.Count));
-        Assert.Equal([3, 1], Spreading.Over(new Spread(StitchBook.Double, -4), 8)!.Select(word => Assert.IsType<Work>(word).Amount.Count));
-        Assert.All(Spreading.Over(new Spread(StitchBook.Double, -4), 8)!, word => Assert.Equal(2, Assert.IsType<Work>(word).Takes));
+        Assert.Equal([6, 1], Spreading.Over(Spread.Of(StitchBook.Double, 7), 7)!.Select(word => Assert.IsType<Work>(word).Amount.Count));
+        Assert.Equal([3, 1], Spreading.Over(Spread.Of(StitchBook.Double, -4), 8)!.Select(word => Assert.IsType<Work>(word).Amount.Count));
+        Assert.All(Spreading.Over(Spread.Of(StitchBook.Double, -4), 8)!, word => Assert.Equal(2, Assert.IsType<Work>(word).Takes));
     }
 
     [Fact]
     public void One_alone_stands_in_the_middle() =>
-        Assert.Equal([Say.Stitches(3), _increase, Say.Stitches(3)], Spreading.Over(new Spread(StitchBook.Double, 1), 7));
+        Assert.Equal([Say.Stitches(3), _increase, Say.Stitches(3)], Spreading.Over(Spread.Of(StitchBook.Double, 1), 7));
 
     [Fact]
-    public void One_that_takes_all_there_is_stands_alone() => Assert.Equal([_increase], Spreading.Over(new Spread(StitchBook.Double, 1), 1));
+    public void One_that_takes_all_there_is_stands_alone() => Assert.Equal([_increase], Spreading.Over(Spread.Of(StitchBook.Double, 1), 1));
 }

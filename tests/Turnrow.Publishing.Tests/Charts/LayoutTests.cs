@@ -51,7 +51,7 @@ public sealed class LayoutTests
     public void Decreases_in_the_middle_lean_on_both_sides_alike()
     {
         var piece = SamplePieces.Plain(SamplePieces.Begun("x", 40), StitchBook.Single, 1);
-        SamplePieces.Row(piece, new Spread(StitchBook.Single, -4));
+        SamplePieces.Row(piece, Spread.Of(StitchBook.Single, -4));
         var rows = RowStack.Of(piece.Finish());
         Assert.Equal(36, rows[1].Tops.Length);
         Assert.Equal(rows[1].Tops.From, 40 - rows[1].Tops.To, 1.0);

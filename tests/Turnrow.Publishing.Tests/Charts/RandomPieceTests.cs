@@ -50,7 +50,7 @@ public sealed class RandomPieceTests
         switch (kind)
         {
             case 0: piece.AddStep(hand, grows, count, default); break;
-            case 1: piece.WorkRow(new WordsPlan([new Spread(stitch, grows ? count : -count)]), default, 0); break;
+            case 1: piece.WorkRow(new WordsPlan([Spread.Of(stitch, grows ? count : -count)]), default, 0); break;
             case 2: piece.WorkRow(new WordsPlan([Work.Plain(stitch, Amount.Once), new Repeat([new Chains(count), new Skip(1), Work.Plain(stitch, Amount.Once)], Amount.Across)]), default, 0); break;
             case 3: piece.WorkRow(new WordsPlan([Work.Plain(stitch, Amount.Once), new Repeat([SamplePieces.InSpace(stitch, count), Work.Plain(stitch, Amount.Once)], Amount.Across)]), default, 0); break;
             case 4: piece.WorkRow(new WordsPlan([new Repeat([Work.Plain(stitch, Amount.Of(2)), new Work(stitch, 3, 1, Amount.Once, Target.Next, HookInto.BackLoop)], Amount.Across)]), default, 0); break;

@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+
 namespace Turnrow.Publishing.Tests.Reader;
 
 /// <summary>A pattern as a maker of one size made it from the published page.</summary>
@@ -8,9 +10,10 @@ internal sealed record ReadPattern(
 /// Reads the published instructions as a maker would who has chosen her size: row by row, stitch by stitch. It shares no code with what
 /// writes them; it knows the trade's conventions and what the page says.
 /// </summary>
-internal sealed class PatternReader
+internal sealed partial class PatternReader
 {
     private readonly Dictionary<string, ReadPiece> _pieces = [];
+    private readonly Dictionary<string, IReadOnlyList<string>> _told = [];
     private readonly List<ReadSeam> _seams = [];
     private readonly List<Stumble> _stumbles = [];
     private readonly List<Stumble> _doubts = [];
@@ -46,12 +49,27 @@ internal sealed class PatternReader
 
     private void Piece(PublishedPart part)
     {
-        var piece = new ReadPiece(part.Title);
+        var make = Regex.Match(part.Title, @"^(?<title>.+) \(make (?<copies>\d+)\)$");
+        var title = make.Success ? make.Groups["title"].Value : part.Title;
+        // What is worked as another piece reads as that one does.
+        if (part.Paragraphs is [var only] && AsOther().Match(only) is { Success: true } other && _told.TryGetValue(other.Groups["piece"].Value, out var model))
+            part = part with { Paragraphs = model };
+        _told[title] = part.Paragraphs;
+
+        var piece = new ReadPiece(title);
         var doubts = new List<string>();
         var reader = new PieceReader(piece, _pieces, _stitches, _rules, new Claims(_text.Notes), doubts);
         var done = Each(part, doubts, paragraph => reader.Read(paragraph) || _prose.Contains(paragraph));
-        if (done && Try(part.Title, "(the end of the piece)", reader.End)) _pieces[part.Title] = piece;
+        if (!done || !Try(part.Title, "(the end of the piece)", reader.End)) return;
+        _pieces[title] = piece;
+        // She makes each of several alike, and is told which is which when they are joined.
+        if (!make.Success) return;
+        foreach (var nth in new[] { "First", "Second", "Third", "Fourth" }.Take(Number.Of(make.Groups["copies"].Value)).Append("Each"))
+            _pieces[$"{nth} {char.ToLowerInvariant(title[0])}{title[1..]}"] = piece;
     }
+
+    [GeneratedRegex(@"^Work as (?<piece>[^.]+)\.$")]
+    private static partial Regex AsOther();
 
     private void Joins(PublishedPart part) => Each(part, [], paragraph =>
     {

@@ -86,7 +86,7 @@ internal static class ReadBack
                 break;
             case PickUpStart pickUp:
                 same("joined anew", pickUp.Joined, made.IsJoined);
-                same("edges picked up along", string.Join("; ", pickUp.Walk.SelectMany(Walked)), string.Join("; ", made.PickedUp));
+                same("edges picked up along", string.Join("; ", pickUp.WholeStretches().SelectMany(Walked)), string.Join("; ", made.PickedUp));
                 break;
         }
     }

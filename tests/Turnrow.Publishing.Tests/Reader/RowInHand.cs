@@ -14,6 +14,7 @@ internal sealed class RowInHand
     private int _kept = -1;
     private int _entered;
     private List<Place> _waiting = [];
+    private bool _hasSpread;
 
     private RowInHand(Ground ground, ChainRules rules, IReadOnlyList<Step> steps, List<string> doubts)
     {
@@ -83,6 +84,9 @@ internal sealed class RowInHand
                 break;
             case WorkInto work:
                 Stitches(work);
+                break;
+            case SpreadOver spread:
+                Spread(spread);
                 break;
             case WorkTogether work:
                 Together(work);
@@ -185,6 +189,21 @@ internal sealed class RowInHand
         }
 
         if (partner) _made[^work.Each] = new Place(Seen.ChainAndStitch, work.Stitch) { IsMarked = _made[^work.Each].IsMarked };
+    }
+
+    /// <summary>So many over all that is there of an edge, wherever she puts them; it begins where the yarn is joined.</summary>
+    private void Spread(SpreadOver spread)
+    {
+        var from = _hasSpread ? _at : Math.Max(0, _ground.JoinedAt);
+        _hasSpread = true;
+        if (End - from != spread.Places) throw new Misread($"{spread.Places} places are spoken of, {End - from} are there");
+        for (var at = from; at < End; at++)
+        {
+            if (!spread.Name.Fits(Below[at])) throw new Misread($"{Below[at]} is no {spread.Name.Word}");
+        }
+
+        _made.AddRange(Enumerable.Repeat(new Place(Seen.Stitch, spread.Stitch), spread.Count));
+        for (var at = from; at < End; at++) Used(at);
     }
 
     private void Together(WorkTogether work)
@@ -314,7 +333,7 @@ internal sealed class RowInHand
         if (_turns != (_ground.IsTurned ? 1 : 0)) throw new Misread(_ground.IsTurned ? "it does not say to turn" : "it says to turn where no row is to turn from");
         if (_ground is { JoinedAt: >= 0, GoesOn: false } && !JoinedIsUsed) throw new Misread("nothing is worked into the place where the yarn is joined");
         if (_at < End) throw new Misread($"{End - _at} places are left at the end, the first of them {Below[_at]}");
-        if (End < Below.Count && !LeftSlipStitches && Left == 0) throw new Misread("what is to happen with the sl sts is not said");
+        if (End < Below.Count && !LeftSlipStitches && Left == 0 && _waiting.Count == 0) throw new Misread("what is to happen with the sl sts is not said");
         return new WorkedRow(_made, _made.Count(place => place.Seen == Seen.SlipStitch), Left, _entered, _beginning.PassedChains, End - Left) { Waiting = _waiting, Inner = Inner, IsJoined = IsJoined };
     }
 }

@@ -74,9 +74,23 @@ internal sealed partial class RowSentence
         }
 
         var word = Take();
-        if (_stitches.Find(word) is { } stitch) return new WorkInto(each, stitch, In());
+        if (_stitches.Find(word) is { } stitch) return (Step?)Spread(each, stitch) ?? new WorkInto(each, stitch, In());
         if (_stitches.FindTogether(word) is { } together) return Together(together.Stitch, together.Over);
         throw new Misread($"`{word}` is nothing to do");
+    }
+
+    private SpreadOver? Spread(int count, string stitch)
+    {
+        if (Accept("evenly"))
+        {
+            Expect("over");
+            Expect("these");
+            return new SpreadOver(count, stitch, Count(), Name());
+        }
+
+        if (Peek != "in" || _at + 1 >= _words.Count || _words[_at + 1] != "this") return null;
+        _at += 2;
+        return new SpreadOver(count, stitch, 1, Name());
     }
 
     private Step Chains()

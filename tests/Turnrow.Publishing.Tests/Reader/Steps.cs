@@ -54,6 +54,9 @@ internal sealed record LeaveForNow(int? Count, string Which, bool Beside) : Step
 /// <summary>`the last 6 sts worked over are those left before`.</summary>
 internal sealed record OverThoseLeft(int Count) : Step;
 
+/// <summary>`28 sc evenly over these 42 row-ends`, `sc in this row-end`.</summary>
+internal sealed record SpreadOver(int Count, string Stitch, int Places, PlaceName Name) : Step;
+
 /// <summary>`ch 6 for left underarm`, `ch 6 over the gap`.</summary>
 internal sealed record BridgeOver(int Count, string? Name) : Step;
 

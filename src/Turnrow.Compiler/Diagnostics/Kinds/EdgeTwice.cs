@@ -60,6 +60,7 @@ public static class EdgeTwice
     private static string What(string piece, EdgeOfPiece edge) => edge switch
     {
         EdgeOfPiece.LastRow => $"the last row of {piece} is",
+        EdgeOfPiece.Named => "these stitches are",
         EdgeOfPiece.Foundation => $"the foundation of {piece} is",
         _ => "rows of this edge are",
     };

@@ -13,7 +13,7 @@ public static class ShortRowEvery
         Severity.Error,
         """
         Rows go to and fro: one ends at the left edge, the next at the right. So before one edge only every second row can turn, and stitches
-        are left for later there `every 2 rows` or less often. The compiler finds which of the two rows it is.
+        are left for later there `every 2 rows` or less often. Turnrow finds which of the two rows it is.
         """,
         SmallPattern.With("Collar",
             """

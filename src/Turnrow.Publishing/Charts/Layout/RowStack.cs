@@ -14,7 +14,7 @@ internal static class RowStack
     private const double ShareToLean = 0.25;
     private const int NarrowEnoughToLean = 16;
     private const double ClosestPitch = 0.65;
-    private const double WidestPitch = 1.5;
+    private const double WidestPitch = 2.5;
 
     /// <summary>The rows in order.</summary>
     public static IReadOnlyList<RowLayout> Of(Piece piece)

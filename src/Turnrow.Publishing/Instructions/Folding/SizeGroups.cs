@@ -21,7 +21,32 @@ internal static class SizeGroups
             left.RemoveAll(s => fitting.Exists(f => f.Size == s.Size));
         }
 
+        if (groups.Count > 1 && groups.TrueForAll(IsOneRow)) groups = InFewer(groups);
         return [.. groups.OrderBy(static g => g[0].Sizes[0].Size)];
+    }
+
+    private static bool IsOneRow(IReadOnlyList<FoldedRows> group) => group.Count == 1 && group[0].Sizes.All(static s => s.Rows.Count == 1);
+
+    // One row in each size: groups that differ in how often a part of it is worked are one.
+    private static List<IReadOnlyList<FoldedRows>> InFewer(List<IReadOnlyList<FoldedRows>> groups)
+    {
+        var fewer = new List<IReadOnlyList<FoldedRows>>();
+        foreach (var group in groups)
+        {
+            var at = -1;
+            for (var i = 0; i < fewer.Count && at < 0; i++)
+            {
+                List<SizeRows> sizes = [.. fewer[i][0].Sizes.Concat(group[0].Sizes).OrderBy(static s => s.Size)];
+                if (AlignedRows.Together([.. sizes.Select(static s => s.Rows[0].Description)]) is not { } row) continue;
+                var once = Sized.Over(sizes.Select(static _ => 1));
+                fewer[i] = [new FoldedRows(sizes, [new FoldedRun(row, once)], once, once.Select(static _ => 0))];
+                at = i;
+            }
+
+            if (at < 0) fewer.Add(group);
+        }
+
+        return fewer;
     }
 
     private static (FoldedSize Model, List<FoldedSize> Fitting) BestModel(List<FoldedSize> sizes)

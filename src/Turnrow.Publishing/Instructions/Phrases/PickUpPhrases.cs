@@ -19,16 +19,20 @@ internal sealed record EdgeStretch(
     /// <summary>Of a step, the row that it is made at, where the edge has several such; else null.</summary>
     public Sized<int>? AtRow { get; init; }
 
+    /// <summary>Of a part of a last row that has a name, which stitches it is; else null.</summary>
+    public LastStitches? Stitches { get; init; }
+
     public EdgeStretch? And(EdgeStretch other) =>
         Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind && Forwards == other.Forwards && Slipped == other.Slipped
-        && AtRow is null == other.AtRow is null
-            ? this with { First = First.And(other.First), Last = Last.And(other.Last), PieceRows = PieceRows.And(other.PieceRows), AtRow = AtRow?.And(other.AtRow!) }
+        && AtRow is null == other.AtRow is null && Stitches?.IsRound == other.Stitches?.IsRound
+            ? this with { First = First.And(other.First), Last = Last.And(other.Last), PieceRows = PieceRows.And(other.PieceRows), Stitches = Stitches?.And(other.Stitches!), AtRow = AtRow?.And(other.AtRow!) }
             : null;
 
     /// <summary><c>the left edge (neck) of Right front</c>.</summary>
     public string Whole(Wording words) => Kind switch
     {
         Fabric.Pieces.StretchKind.LastRow => $"the last row of {Names.Title(Piece)}",
+        Fabric.Pieces.StretchKind.OpenStitches when Edge is not null => $"{Stitches!.Numbered} of {Names.Title(Piece)} ({Names.Words(Edge)})",
         Fabric.Pieces.StretchKind.OpenStitches => $"the {words.Sts} left unworked in the last row of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.Foundation => $"the beginning edge of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.LeftStitches when Slipped => $"the slip-stitched {words.Sts}{At("of")} at {Named}",

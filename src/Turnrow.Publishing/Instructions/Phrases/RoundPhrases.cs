@@ -100,8 +100,8 @@ internal sealed record BridgeOver(Sized<int> Chains, string? Name) : Phrase
 
 /// <summary>The row goes over the last rows of several pieces.</summary>
 /// <param name="RightSide">True if their right sides face.</param>
-/// <param name="Pieces">The pieces in working order, with how many stitches of each.</param>
-internal sealed record OverPieces(bool RightSide, IReadOnlyList<(string Piece, Sized<int> Count)> Pieces) : Phrase
+/// <param name="Pieces">The pieces in working order, with their stitches that it goes over.</param>
+internal sealed record OverPieces(bool RightSide, IReadOnlyList<(string Piece, LastStitches Stitches)> Pieces) : Phrase
 {
     public bool Equals(OverPieces? other) =>
         other is not null && base.Equals(other) && other.RightSide == RightSide && Pieces.SequenceEqual(other.Pieces);
@@ -111,11 +111,11 @@ internal sealed record OverPieces(bool RightSide, IReadOnlyList<(string Piece, S
     protected override Phrase? Join(Phrase other)
     {
         if (other is not OverPieces over || over.RightSide != RightSide || over.Pieces.Count != Pieces.Count) return null;
-        var all = new List<(string, Sized<int>)>();
+        var all = new List<(string, LastStitches)>();
         for (var i = 0; i < Pieces.Count; i++)
         {
-            if (over.Pieces[i].Piece != Pieces[i].Piece) return null;
-            all.Add((Pieces[i].Piece, Pieces[i].Count.And(over.Pieces[i].Count)));
+            if (over.Pieces[i].Piece != Pieces[i].Piece || over.Pieces[i].Stitches.IsRound != Pieces[i].Stitches.IsRound) return null;
+            all.Add((Pieces[i].Piece, Pieces[i].Stitches.And(over.Pieces[i].Stitches)));
         }
 
         return this with { Pieces = all };
@@ -123,7 +123,15 @@ internal sealed record OverPieces(bool RightSide, IReadOnlyList<(string Piece, S
 
     protected override string Text(Wording words)
     {
-        var parts = Pieces.Select(p => $"{PlaceName.AnyStitch.Counted(p.Count, words)} of {Names.Title(p.Piece)}").ToList();
-        return $"hold these pieces side by side with {words.Side(RightSide)} facing and work over their last rows as one, in this order: {Wording.List(parts)}";
+        var parts = Pieces.Select(p => Part(p.Piece, p.Stitches, words)).ToList();
+        var counted = Pieces.All(static p => p.Stitches.IsAll) ? string.Empty
+            : $" ({words.Sts} are counted from the {(Pieces.All(static p => p.Stitches.IsRound) ? "beginning of the round" : $"{(RightSide ? "right" : "left")} edge")}; those between stay unworked)";
+        return $"hold these pieces side by side with {words.Side(RightSide)} facing and work over their last {Rows} as one, in this order: {Wording.List(parts)}{counted}";
     }
+
+    private string Rows => Pieces.All(static p => p.Stitches.IsRound) ? "rounds" : "rows";
+
+    private static string Part(string piece, LastStitches stitches, Wording words) => stitches.IsAll
+        ? $"all {PlaceName.AnyStitch.Counted(stitches.Last, words)} of {Names.Title(piece)}"
+        : $"{(stitches.First.Equals(stitches.Last) ? words.St : words.Sts)} {stitches.First.WrittenTo(stitches.Last)} of {Names.Title(piece)}";
 }

@@ -103,12 +103,22 @@ internal static class SizesSection
             var heights = InSizes(piece, p => pattern.Gauges.HeightOf(p.Rows));
             var isBand = IsBand(piece, widths, heights);
             if (widths is not null)
-                parts.Add($"{Lengths.Both(widths, pattern.InInches)} {(isBand ? "long" : IsStraight(piece) ? "wide" : "wide at its widest")}");
+                parts.Add($"{Lengths.Both(widths, pattern.InInches)} {Across(piece, isBand)}");
             if (heights is not null)
                 parts.Add($"{Lengths.Both(heights, pattern.InInches)} {(isBand ? "deep" : "long")}");
             if (parts.Count > 0) yield return $"- {Names.Title(piece.Name)}: {string.Join(", ", parts)}";
         }
     }
+
+    // A tube is measured round, and lies half as wide.
+    private static string Across(PieceInSizes piece, bool isBand)
+    {
+        if (isBand && !IsTube(piece)) return "long";
+        var across = IsTube(piece) ? "round" : "wide";
+        return IsStraight(piece) ? across : $"{across} at its widest";
+    }
+
+    private static bool IsTube(PieceInSizes piece) => piece.InSizes.All(static p => p.Rows.All(static r => r.IsRound));
 
     // What is picked up along an edge and wider than long is a band to its maker: its rows are as long as the edge, and it is deep.
     private static bool IsBand(PieceInSizes piece, Sized<Rational>? widths, Sized<Rational>? heights) =>

@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Patterns;
+using Turnrow.Publishing.Trade;
 
 namespace Turnrow.Publishing.Instructions.Sections;
 
@@ -10,6 +11,7 @@ internal static class WorkSection
         var paragraphs = new List<string>();
         var items = pattern.Items.SkipWhile(static i => i is ProseItem).ToList();
         var inPieces = false;
+        var told = new Dictionary<string, IReadOnlyList<string>>(StringComparer.OrdinalIgnoreCase);
         for (var i = 0; i < items.Count; i++)
         {
             if (i == 0 || inPieces != items[i] is PieceInSizes) paragraphs.Add(Heading(items, i));
@@ -17,7 +19,7 @@ internal static class WorkSection
             switch (items[i])
             {
                 case PieceInSizes piece:
-                    paragraphs.AddRange(new PieceWriter(pattern, names, words).Write(piece));
+                    paragraphs.AddRange(AsBefore(pattern, piece, new PieceWriter(pattern, names, words).Write(piece), told));
                     break;
                 case SeamInSizes seam:
                     paragraphs.AddRange(SeamWriter.Write(seam, names, words, pattern.InInches));
@@ -36,6 +38,14 @@ internal static class WorkSection
         }
 
         return paragraphs;
+    }
+
+    // A mirrored piece that is worked word for word as the other one is not told again.
+    private static IReadOnlyList<string> AsBefore(Pattern pattern, PieceInSizes piece, IReadOnlyList<string> written, Dictionary<string, IReadOnlyList<string>> told)
+    {
+        told[piece.Name] = written;
+        if (piece.MirrorOf is not { } name || !told.TryGetValue(name, out var other) || !other.Skip(1).SequenceEqual(written.Skip(1))) return written;
+        return pattern.Errors > 0 ? written : [written[0], $"Work as {Names.Title(name)}."];
     }
 
     private static string Heading(List<PatternItem> items, int at)

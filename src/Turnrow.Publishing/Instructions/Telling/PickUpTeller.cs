@@ -23,7 +23,8 @@ internal static class PickUpTeller
         foreach (var legs in stretches)
         {
             if (legs != stretches[0]) phrases.Add(new ThenAlong(StretchOf(legs)));
-            foreach (var leg in legs) rounds.Along(leg);
+            if (start.IsEven) rounds.Evenly(legs);
+            else foreach (var leg in legs) rounds.Along(leg);
         }
 
         var told = Rounded(phrases);
@@ -82,15 +83,14 @@ internal static class PickUpTeller
     // Both as one, if so many are worked in both alike.
     private static PickUpLeg? Together(PickUpLeg before, PickUpLeg leg)
     {
-        if ((before.Rate, before.Per) != (leg.Rate, leg.Per)) return null;
-        var lower = leg.Upwards ? before.Stretch : leg.Stretch;
-        return before with { Stretch = lower with { Count = before.Stretch.Count + leg.Stretch.Count } };
+        if ((before.Rate, before.Per) != (leg.Rate, leg.Per) || before.IsCorner || leg.IsCorner) return null;
+        return before.With(leg);
     }
 
     private static bool GoesOn(PickUpLeg before, PickUpLeg leg) =>
-        before.Piece == leg.Piece && before.Hand == leg.Hand && before.Stretch.Name == leg.Stretch.Name
+        (before.Part > 0 && before.Part == leg.Part) || (before.Piece == leg.Piece && before.Hand == leg.Hand && before.Stretch.Name == leg.Stretch.Name
         && before.Stretch.Kind == StretchKind.RowEnds && leg.Stretch.Kind == StretchKind.RowEnds
-        && (leg.Upwards ? leg.Stretch.FirstRow == before.Stretch.LastRow + 1 : leg.Stretch.LastRow == before.Stretch.FirstRow - 1);
+        && (leg.Upwards ? leg.Stretch.FirstRow == before.Stretch.LastRow + 1 : leg.Stretch.LastRow == before.Stretch.FirstRow - 1));
 
     private static EdgeStretch StretchOf(List<PickUpLeg> legs)
     {
@@ -101,6 +101,7 @@ internal static class PickUpTeller
         return new EdgeStretch(
             leg.Piece.Name, leg.Stretch.Name, leg.Hand, leg.Stretch.Kind, Sized.Of(first), Sized.Of(last), Sized.Of(leg.Piece.Rows.Count), leg.Upwards, IsSlipped(leg))
         {
+            Stitches = leg.Stretch is { Kind: StretchKind.OpenStitches, Name: not null } ? LastStitches.OfStretch(leg.Piece, leg.Stretch) : null,
             AtRow = IsOneOfSeveral(leg) ? Sized.Of(leg.Stretch.FirstRow + 1) : null,
         };
     }
@@ -126,6 +127,12 @@ internal static class PickUpTeller
         {
             var (rate, per) = Lowest(leg.Rate, leg.Per);
             var name = NameOf(leg.Stretch.Kind);
+            if (leg.IsCorner)
+            {
+                InCorner(rate, name);
+                return;
+            }
+
             var at = _done.GetValueOrDefault((leg.Rate, leg.Per));
             var end = at + leg.Stretch.Count;
             _done[(leg.Rate, leg.Per)] = end % per;
@@ -135,6 +142,33 @@ internal static class PickUpTeller
             if (per == 1) Add(rate, rounds, name);
             else if (rounds > 0) AddRounds(rate, per, rounds, name);
             for (at += rounds * per; at < end; at++) Add(InPlace(rate, per, at % per), 1, name);
+        }
+
+        // A share of a number that is spread over the whole walk: the maker spreads it over the stretch, and is told about how.
+        public void Evenly(List<PickUpLeg> legs)
+        {
+            var (places, stitches) = (0, 0);
+            foreach (var leg in legs)
+            {
+                places += leg.Stretch.Count;
+                stitches += (int)((long)leg.Stretch.Count * leg.Rate / leg.Per);
+            }
+
+            var first = !_begun && chainCounts;
+            _begun = true;
+            // A short stretch may get none; the chain may stand for the only one of the first.
+            var (name, chained) = (NameOf(legs[0].Stretch.Kind), first ? 1 : 0);
+            if (stitches > chained) phrases.Add(EvenOver.Of(stitch, stitches, places, name, first));
+            else if (places > chained) phrases.Add(new SkipPlaces(Sized.Of(places - chained), name, false));
+        }
+
+        // The middle one is marked, since the next row asks for it.
+        private void InCorner(int each, PlaceName name)
+        {
+            var made = new PlaceName(PlaceNameKind.Stitch, stitch);
+            var inside = new List<Phrase> { new BareStitches(stitch, HookInto.BothLoops, Sized.Of((each / 2) + 1)), new PlaceMarker(made, false) };
+            if (each > 1) inside.Add(new BareStitches(stitch, HookInto.BothLoops, Sized.Of(each / 2)));
+            phrases.Add(new GroupIn(new(inside), new NextPlaces(Sized.Of(1), name, false)));
         }
 
         // Rounds begin with the larger number, so the first place has a stitch at least; the chain may stand for it.

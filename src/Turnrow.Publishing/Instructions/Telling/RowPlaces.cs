@@ -24,6 +24,8 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
 {
     private PlaceCursor _cursor = new(below);
 
+    /// <summary>How the row opened that made one of the places left for later, by its number among them.</summary>
+    public Func<int, Opening?>? OpeningOfWaited { get; init; }
     /// <summary>True if the row below is a round: the chain that it began with is no turning chain.</summary>
     public bool IsOverRound { get; init; }
 
@@ -97,7 +99,7 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     }
 
     /// <summary>The top of a chain among the places ahead; null if there is none.</summary>
-    public ChainTop? TopAt(int offset) => At(offset) is { } place ? TopOf(place) : null;
+    public ChainTop? TopAt(int offset) => At(offset) is { } place ? TopOf(place, Passed + offset - below.Count + waited) : null;
 
     /// <summary>Passes as many of the places ahead as one phrase can name.</summary>
     public PlaceStretch Take(int atMost)
@@ -208,13 +210,15 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     private static PlaceName Together(PlaceName? name, Place place) =>
         name is { } known ? known.With(PlaceName.Of(place)) : PlaceName.Of(place);
 
-    private ChainTop? TopOf(Place place)
+    // Among those that wait, so many before it: they have the chains of their own rows.
+    private ChainTop? TopOf(Place place, int inWaited)
     {
         if (!IsTop(place)) return null;
         var beginning = place.Kind == PlaceKind.SkippedChains;
         if (IsOverRound && openingBelow is { Counts: true } round)
             return new ChainTop(false, round.Space > 0 ? round.Chains - round.Space : 0, round.Chains) { OfRound = true };
-        if (openingBelow is not { Space: > 0, Counts: true } longer) return new ChainTop(beginning, 0, 0);
+        var opening = waited > 0 && inWaited >= 0 ? OpeningOfWaited?.Invoke(inWaited) : openingBelow;
+        if (opening is not { Space: > 0, Counts: true } longer) return new ChainTop(beginning, 0, 0);
         var chains = beginning ? longer.FirstStitchIn - 1 : longer.Chains;
         return new ChainTop(beginning, chains - longer.Space, chains);
     }

@@ -60,7 +60,7 @@ internal static class RowTeller
     {
         var rightSide = place.Row.RightSide;
         var parts = rightSide ? across.Parts : [.. across.Parts.Reverse()];
-        before.Add(new OverPieces(rightSide, [.. parts.Select(p => (p.Base.Name, Sized.Of(p.Count)))]));
+        before.Add(new OverPieces(rightSide, [.. parts.Select(p => (p.Base.Name, LastStitches.OfPart(p, rightSide)))]));
         if (!across.Joined) before.Add(new GoOnFrom(parts[0].Base.Name, parts[0].Base.EndsInRounds));
         else before.Add(new JoinInStitch(rightSide, parts[0].Base.Name, Sized.Of(NthFrom(parts[0], place.Row, place.Row.StartsAt, 0)), place.Row.StartsAt, parts[0].Base.EndsInRounds));
     }
@@ -156,7 +156,11 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public bool GoesOn => Row.Begins is RowBegins.Round or RowBegins.Ring;
 
     /// <summary>Where the hook is.</summary>
-    public RowPlaces Places { get; } = new(work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)), row.Short.Taken) { IsOverRound = IsOverRound(piece, index) };
+    public RowPlaces Places { get; } = new(work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)), row.Short.Taken)
+    {
+        OpeningOfWaited = place => ShortRowTeller.OpeningBelow(piece, row, place),
+        IsOverRound = IsOverRound(piece, index),
+    };
 
     /// <summary>True if the row is the first one over a part of an earlier row: then it gives numbers, as more lies beside it.</summary>
     public bool IsFirstOfPart => Index == 0 && Piece.Start is PartStart;

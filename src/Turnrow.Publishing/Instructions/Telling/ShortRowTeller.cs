@@ -1,3 +1,5 @@
+using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Rows;
 using Turnrow.Publishing.Instructions.Phrases;
 using Turnrow.Publishing.Trade;
 
@@ -18,6 +20,19 @@ internal static class ShortRowTeller
             : before > 0 ? Phrases.LeftForNow.LastAndBefore
             : Phrases.LeftForNow.Last;
         return new LeaveForNow(Sized.Of(turns.Left > 0 ? turns.Left : before), which, named);
+    }
+
+    /// <summary>How the row opened whose stitches a short row left, of one of those that a later row works over; null if that is not known.</summary>
+    public static Opening? OpeningBelow(Piece piece, Row row, int place)
+    {
+        foreach (var part in row.Short.Over)
+        {
+            // What a row leaves was made by the row before it.
+            if (place < part.Count) return part.LeftBy > 1 ? piece.Rows[part.LeftBy - 2].Work?.Opening : null;
+            place -= part.Count;
+        }
+
+        return null;
     }
 
     /// <summary>A remark where the row works over stitches left before and no phrase says so; else null.</summary>

@@ -120,6 +120,37 @@ public static class UnexpectedWord
             Help = "such words read: dc in each st and sp until 1 remains",
         };
 
+    internal static Diagnostic NumberBeforeKind(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; it should be a kind of place, or a stitch and where it goes")
+        {
+            Help = "such words read: sc in each st and sp; sc in each st and 2 sc in each sp",
+        };
+
+    internal static Diagnostic SpreadOverWhat(TextSpan with, TextSpan stitch) =>
+        new(Kind, with, "`with` can't stand here; before it should be said how far the stitches go between which something is spread")
+        {
+            Help = "such words read: sc across with (ch 2, skip 2) 5 times evenly",
+            Mends = [new Mend("spread it over the row", new TextSpan(stitch.End, 0), " across")],
+        };
+
+    internal static Diagnostic EvenlyAlone(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; so many in all and a rate can't both be said")
+        {
+            Help = "such words read: 84 sc evenly; or: 3 sc per 2 rows, 1 sc in each st",
+        };
+
+    internal static Diagnostic EvenlyAlongSeam(TextSpan span) =>
+        new(Kind, span, "`evenly` can't stand here; a seam says how many go into each row or stitch")
+        {
+            Help = "such words read: 1 sc in each row",
+        };
+
+    internal static Diagnostic AtEachEnd(TextSpan span, string text) =>
+        new(Kind, span, $"`{Quote.Short(text)}` can't stand here; how many stay plain at each end is said of what is spread evenly, once, with a number or a name")
+        {
+            Help = "such words read: sc across with (ch 2, skip 2) 5 times evenly, 3 at each end",
+        };
+
     internal static Diagnostic SumWithoutStitch(TextSpan span, string text) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; a stitch should stand before it")
         {

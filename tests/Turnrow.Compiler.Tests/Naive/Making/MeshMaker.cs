@@ -22,13 +22,19 @@ public sealed class MeshMaker(ChoiceTape tape, string stitch)
 
     public void OverMesh(Sketch sketch)
     {
-        Action<Sketch>[] kinds = [EachStitchAndSpace, EachStitch, IntoSpaces, EachSpace, SpaceAndStitch, MoreMesh, Fans];
+        Action<Sketch>[] kinds = [EachStitchAndSpace, EachStitch, IntoSpaces, EachSpace, SpaceAndStitch, MoreMesh, Fans, ByKind];
         tape.Of(kinds)(sketch);
         sketch.AddRows(_ => 1);
     }
 
     public void EachStitchAndSpace(Sketch sketch) =>
         Put(sketch, size => sketch.Widths[size] + sketch.Mesh.Spaces[size], new InEach(stitch, EachOf.StitchAndSpace));
+
+    private void ByKind(Sketch sketch)
+    {
+        var many = tape.Between(1, 3);
+        Put(sketch, size => sketch.Widths[size] + many * sketch.Mesh.Spaces[size], new EachByKind(stitch, many));
+    }
 
     private Word One => new Each(stitch, 1);
 

@@ -233,8 +233,13 @@ public sealed class PatternMaker
         }
     }
 
-    private static bool ComesOutAtTheOtherEdge(Sketch along, PickedUp up, int[] counts) =>
-        up.Hand is { } hand && PickUpMaker.Counts(along, Frame.Opposite(hand), up)?.SequenceEqual(counts) == true;
+    private static bool ComesOutAtTheOtherEdge(Sketch along, PickedUp up, int[] counts)
+    {
+        if (up.Hand is not { } hand || PickUpMaker.Counts(along, Frame.Opposite(hand), up)?.SequenceEqual(counts) != true)
+            return false;
+        var rows = up with { Evenly = null, Stitches = 1, PerRows = 1 };
+        return PickUpMaker.Counts(along, Frame.Opposite(hand), rows)?.SequenceEqual(PickUpMaker.Counts(along, hand, rows) ?? []) == true;
+    }
 
     private Sketch BaseOf(string piece)
     {

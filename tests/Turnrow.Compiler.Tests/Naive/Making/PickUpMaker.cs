@@ -16,6 +16,8 @@ public sealed class PickUpMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         // A name that one edge alone bears says which edge is meant.
         var saysHand = name is null || BearsName(from, Frame.Opposite(hand), name) || !tape.OneIn(2);
         var start = new PickedUp(from.Name, saysHand ? hand : null, name, window, tape.Between(1, 3), tape.Of(stitches), perRows);
+        if (Counts(from, hand, start with { Stitches = 1, PerRows = 1 }) is { } ends && tape.OneIn(3))
+            start = start with { Evenly = new Sized(tape.Sizes(from.Sizes, 2, size => 2 * ends[size])) };
         return Counts(from, hand, start) is { } counts ? (start, counts) : null;
     }
 
@@ -28,6 +30,13 @@ public sealed class PickUpMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
             var marks = from.Marks(hand, size).Where(mark => up.Name is null || mark.Name == up.Name).ToList();
             var rows = Within(up.Window, marks, size);
             counts[size] = rows / up.PerRows * up.Stitches;
+            if (up.Evenly is { } all)
+            {
+                counts[size] = all[size];
+                if (rows < 1)
+                    return null;
+                continue;
+            }
             if (rows < 1 || rows % up.PerRows != 0 || counts[size] < 2 || counts[size] > 40)
                 return null;
         }

@@ -15,7 +15,8 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         }
         Func<Sketch, bool>[] kinds =
         [
-            PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Fewer, Mixed, Mesh, Corners, Held,
+            PlainRow, FewPlain, IntoOne, IncAndDec, EvenlySpread, RepeatTimes, RepeatToTheEnd, Nested, Edged, Fewer, Mixed, Mesh, Corners, Buttonholes, Bobbles,
+            Held,
         ];
         if (!tape.Of(kinds)(sketch))
             PlainRow(sketch);
@@ -168,6 +169,30 @@ public sealed class RowMaker(ChoiceTape tape, IReadOnlyList<string> stitches)
         // Coming back, the last two are of the first kind; going to the first of them passes over the rest.
         var widths = sketch.For(_ => 3);
         return Put(sketch, widths, null, new Each(other, 1), new Into(1, other, Target.NextOf(one)), new Across(one));
+    }
+
+    /// <summary>Holes spread evenly, and most times the row that fills them.</summary>
+    private bool Buttonholes(Sketch sketch)
+    {
+        var stitch = Stitch();
+        var ends = tape.OneIn(2) ? null : new Sized(tape.Sizes(sketch.Sizes, 2, size => Math.Min(5, sketch.Widths[size] / 4)));
+        // With a half gap at the ends, four plain stitches to a hole leave two of them there.
+        int Room(int size) => ends is null ? sketch.Widths[size] / 6 : (sketch.Widths[size] - 2 * ends[size] + 1) / 3;
+        if (sketch.Narrowest < 12 || Enumerable.Range(0, sketch.Sizes).Min(Room) < 2)
+            return false;
+        var times = new Sized(tape.Sizes(sketch.Sizes, 2, Room));
+        var widths = sketch.Widths;
+        Put(sketch, sketch.For(size => widths[size] - 2 * times[size]), null, new SpreadOver(stitch, [new Space(2), new Skip(2)], 2, times, ends));
+        return Put(sketch, widths, null, new EachByKind(stitch, 2));
+    }
+
+    private bool Bobbles(Sketch sketch)
+    {
+        var stitch = Stitch();
+        var times = tape.Sizes(sketch.Sizes, 1, size => sketch.Widths[size] / 5);
+        return sketch.Narrowest >= 5 && sketch.Widest < Widest && Put(
+            sketch, sketch.For(size => sketch.Widths[size] + times[size]), null,
+            new SpreadOver(stitch, [new Into(3, stitch, Target.Next), new Together(stitch, 2)], 3, new Sized(times), null));
     }
 
     /// <summary>Stitches held, often with a bridge over them, once or twice.</summary>

@@ -1,0 +1,73 @@
+using Turnrow.Compiler.Pieces;
+using Turnrow.Syntax.Diagnostics;
+using Turnrow.Syntax.Text;
+using static System.FormattableString;
+
+namespace Turnrow.Compiler.Diagnostics.Kinds;
+
+/// <summary>A piece that is made several times, and something that is said of it as if it were one.</summary>
+public static class MadeSeveral
+{
+    /// <summary>Its name, code and page.</summary>
+    public static readonly DiagnosticKind Kind = new(
+        "made-several",
+        "TR0443",
+        Severity.Error,
+        """
+        A piece with `make 2` is told once and made twice. Where it is joined to another piece, say which of them: `first sleeve`, `second
+        sleeve`. A seam that closes each by itself says it of both at once: `seam sleeve right edge with sleeve left edge`. Such a piece begins
+        with its own foundation, and no other piece goes on from it; what is picked up, or goes on, is told piece by piece.
+        """,
+        SmallPattern.With("Mitten",
+            """
+            piece mitten, make 2
+              begin with 12 stitches
+              row 1 RS: sc across
+              straight 9 rows
+            piece cuff
+              begin with 12 stitches
+              row 1 RS: sc across
+            seam mitten last row with cuff last row
+            """),
+        SmallPattern.With("Mitten",
+            """
+            piece mitten, make 2
+              begin with 12 stitches
+              row 1 RS: sc across
+              straight 9 rows
+            seam mitten right edge with mitten left edge
+            """));
+
+    internal static Diagnostic Which(TextSpan span, string piece, int copies) =>
+        new(Kind, span, Invariant($"{piece} is made {copies} times, and it is not said which of them this is"))
+        {
+            Help = $"write {Each(piece, copies)}",
+        };
+
+    internal static Diagnostic TooMany(TextSpan span, string piece, int copies) =>
+        new(Kind, span, Invariant($"{piece} is made {copies} times, so there is no such one"))
+        {
+            Help = $"write {Each(piece, copies)}",
+        };
+
+    internal static Diagnostic Number(TextSpan span, int count, int most) =>
+        new(Kind, span, Invariant($"a piece can't be made {count} times; 2 to {most} are told at once"))
+        {
+            Help = "leave it out where a piece is made once",
+        };
+
+    internal static Diagnostic Begun(TextSpan span, string piece) =>
+        new(Kind, span, $"{piece} begins at another piece, and what is made several times begins by itself")
+        {
+            Help = "tell each by itself; the second may be `mirrored`",
+        };
+
+    internal static Diagnostic GoesOn(TextSpan span, string piece) =>
+        new(Kind, span, $"{piece} is made several times, and no piece can go on from it")
+        {
+            Help = "tell each by itself; the second may be `mirrored`",
+        };
+
+    private static string Each(string piece, int copies) =>
+        string.Join(" or ", PieceOpening.Ordinals.Take(copies).Select(nth => $"`{nth} {piece}`"));
+}

@@ -1,0 +1,72 @@
+using Turnrow.Fabric.Joins;
+using Turnrow.Fabric.Patterns;
+using Turnrow.Fabric.Pieces;
+
+namespace Turnrow.Compiler.Joins;
+
+/// <summary>
+/// Shares stitches out over the stretches of a walk: at the end of each as many are picked up as its length up to there asks for, to the
+/// nearest stitch.
+/// </summary>
+internal static class Shares
+{
+    /// <summary>The legs that a number of stitches is picked up along.</summary>
+    public static List<PickUpLeg> Of(IReadOnlyList<PickUpLeg> customary, int stitches, GaugeBook gauges)
+    {
+        var whole = Together(customary);
+        var lengths = Lengths(whole, gauges);
+        var total = lengths.Sum();
+        var result = new List<PickUpLeg>();
+        var (along, picked) = (0L, 0);
+        for (var i = 0; i < whole.Count; i++)
+        {
+            along += lengths[i];
+            // Yarn is joined in the first place, so something is worked there.
+            var upTo = i == whole.Count - 1 ? stitches : Math.Max(1, UpTo(along, total, stitches));
+            result.Add(whole[i] with { Rate = upTo - picked, Per = whole[i].Stretch.Count });
+            picked = upTo;
+        }
+
+        return result;
+    }
+
+    // To the nearest stitch; half a stitch goes to the middle of the walk, so that both halves of it are alike.
+    private static int UpTo(long along, long total, int stitches)
+    {
+        var twice = (Int128)2 * along * stitches / total;
+        var isHalf = twice * total == (Int128)2 * along * stitches;
+        var up = twice % 2 != 0 && (!isHalf || 2 * along > total);
+        return (int)(twice / 2) + (up ? 1 : 0);
+    }
+
+    private static List<PickUpLeg> Together(IReadOnlyList<PickUpLeg> legs)
+    {
+        var whole = new List<PickUpLeg>();
+        foreach (var leg in legs)
+        {
+            if (leg.Stretch.Count == 0) continue;
+            if (whole.Count > 0 && GoesOn(whole[^1], leg)) whole[^1] = whole[^1].With(leg);
+            else whole.Add(leg);
+        }
+
+        return whole;
+    }
+
+    private static bool GoesOn(PickUpLeg before, PickUpLeg leg) =>
+        before.Piece == leg.Piece && before.Hand == leg.Hand && before.Stretch.Name == leg.Stretch.Name
+        && before.Stretch.Kind == StretchKind.RowEnds && leg.Stretch.Kind == StretchKind.RowEnds
+        && (leg.Upwards ? leg.Stretch.FirstRow == before.Stretch.LastRow + 1 : leg.Stretch.LastRow == before.Stretch.FirstRow - 1);
+
+    private static long[] Lengths(List<PickUpLeg> legs, GaugeBook gauges)
+    {
+        var lengths = new long[legs.Count];
+        for (var i = 0; i < lengths.Length; i++)
+        {
+            if (EdgeLength.Of([new JoinSide(legs[i].Piece, legs[i].Hand, [legs[i].Stretch])], gauges) is not { } length || length.Numerator <= 0)
+                return [.. legs.Select(static l => Math.Max(1, 60L * l.Stretch.Count * l.Rate / l.Per))];
+            lengths[i] = Math.Max(1, (long)Math.Round(length.ToDouble() * 1000));
+        }
+
+        return lengths;
+    }
+}
