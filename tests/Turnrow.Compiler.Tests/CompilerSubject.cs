@@ -44,7 +44,7 @@ public sealed class CompilerSubject : INaiveSubject
         var counts = new Dictionary<string, int>();
         foreach (var kind in row.Work?.Tops.Kinds() ?? [])
         {
-            var key = kind.Place.Stitch?.Id ?? (kind.Place.Kind == PlaceKind.AddedChain ? "ch" : "sp");
+            var key = kind.Place.Stitch?.Id ?? (kind.Place.Kind == PlaceKind.BridgeChain ? "ch" : "sp");
             counts[key] = counts.GetValueOrDefault(key) + kind.Count;
         }
 

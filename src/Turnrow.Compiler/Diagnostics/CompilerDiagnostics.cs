@@ -108,6 +108,7 @@ public static class CompilerDiagnostics
         SizeTwice.Kind,
         EdgeInSizes.Kind,
         ShapeManner.Kind,
+        HeldMirrored.Kind,
         EdgeTwice.Kind,
         PartUnused.Kind,
         PieceUnjoined.Kind,

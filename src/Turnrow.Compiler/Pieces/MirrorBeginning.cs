@@ -19,6 +19,9 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
     /// <summary>The sizes in which, mirrored, short rows would turn where a row begins.</summary>
     public List<int> TurnsApart { get; } = [];
 
+    /// <summary>The sizes in which, turned over, it is picked up along another number of held stitches or bridged chains: before and after.</summary>
+    public List<(int Size, int Held, int Turned)> HeldApart { get; } = [];
+
     /// <summary>Notes at the piece that it goes on from which stitches it has taken, once all sizes are worked.</summary>
     public void NoteTaken()
     {
@@ -160,6 +163,9 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
     private static int[] Sizes(IReadOnlyList<PartStart>[] parts, int at, Func<PartStart, int> of) =>
         Array.ConvertAll(parts, p => at < p.Count ? of(p[at]) : 0);
 
+    private static int Held(IReadOnlyList<PickUpLeg> walk) =>
+        walk.Where(static leg => leg.Stretch.Kind is StretchKind.HeldStitches or StretchKind.BridgeChain).Sum(static leg => leg.Stretch.Count);
+
     private PickUpStart Turned(PickUpStart pickUp, int size)
     {
         var walk = new List<PickUpLeg>();
@@ -177,6 +183,8 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
             });
         }
 
+        var (held, turned) = (Held(pickUp.Walk), Held(walk));
+        if (held != turned) HeldApart.Add((size, held, turned));
         var source = book.Find(walk[0].Piece.Name)!;
         var start = Joins.PickUpYarn.Find(walk, pickUp.RightSide, _ => source.YarnTaken[size]) with { Around = pickUp.Around, IsEven = pickUp.IsEven };
         source.YarnTaken[size] |= !start.Joined;

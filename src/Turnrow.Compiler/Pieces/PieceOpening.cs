@@ -239,6 +239,7 @@ internal sealed class PieceOpening(Context context, PieceBook book)
         beginning.NoteTaken();
         if (original.Finished[0].Start is PickUpStart) book.Uses.AddMirrored(piece.Builders.Select(b => b.Finish().Start as PickUpStart), book.Find, mirror.Span, context);
         if (beginning.Overlaps.Count > 0) context.Findings.Add(PartOverlap.Mirrored(context, mirror.Piece.Span, [.. beginning.Overlaps.Distinct()], original.Name));
+        if (beginning.HeldApart is [var apart, ..]) context.Findings.Add(HeldMirrored.At(context, mirror.Piece.Span, [.. beginning.HeldApart.Select(static h => h.Size)], original.Name, apart.Held, apart.Turned));
         if (beginning.StepsMeet.Count > 0) context.Findings.Add(StepsMeet.Mirrored(context, mirror.Piece.Span, [.. beginning.StepsMeet], original.Name));
         if (beginning.TurnsApart.Count > 0) context.Findings.Add(ShortRowMirrored.At(context, mirror.Piece.Span, [.. beginning.TurnsApart], original.Name));
         original.Manners.CopyTo(piece.Manners, 0);

@@ -15,7 +15,7 @@ internal static class PlainCheck
         var (start, plain) = (new TextSpan(span.Start, word.Length), piece.Builders.Select(b => b.PlainStitch()));
         var notPlain = Sized.Where(context.Sizes, i => plain[i] is null && !InDoubt(piece.Builders[i]) && piece.Builders[i].RowCount > 0);
         var noRow = Sized.Where(context.Sizes, i => plain[i] is null && !InDoubt(piece.Builders[i]) && IsBare(piece.Builders[i]));
-        if (notPlain.Length > 0) context.Findings.Add(NotPlain.At(context, start, word, notPlain, i => piece.Builders[i].RowCount));
+        if (notPlain.Length > 0) context.Findings.Add(NotPlain.At(context, start, word, piece, notPlain, i => piece.Builders[i].RowCount));
         if (noRow.Length > 0) context.Findings.Add(NoRowYet.At(context, start, word, noRow));
         for (var i = 0; i < plain.Length; i++)
         {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Pieces;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
@@ -35,7 +36,7 @@ internal sealed class RowLedger(Context context)
         var builder = piece.Builders[size];
         if (builder.Rows is not [.., { Work: { } work } row] || builder.Ahead is not { } ahead) return [];
         var change = ahead.Count - work.Tops.Count;
-        List<string> lines = [$"row {Number(row.Number)} of {piece.Name}{context.Findings.InSize(size)} makes {Number(work.Tops.Count)}"];
+        List<string> lines = [$"{RowName.Of(piece, size, row.Number)} of {piece.Name}{context.Findings.InSize(size)} makes {Number(work.Tops.Count)}"];
         if (change != 0) lines.Add($"{Number(Math.Abs(change))} {(change > 0 ? "added" : "left")} since: {Number(ahead.Count)} for the next row");
         return lines;
     }
@@ -44,14 +45,14 @@ internal sealed class RowLedger(Context context)
     public IReadOnlyList<string> Of(PieceState piece, IReadOnlyList<Word> words, int row, int places, int size)
     {
         var lines = words.Select(w => (new WordText(context).Of(w), WordCounts.Takes(w), WordCounts.Makes(w))).ToList();
-        var title = $"row {Number(row)} of {piece.Name}{context.Findings.InSize(size)}, over {Number(places)} places:";
+        var title = $"{RowName.Of(piece, size, row)} of {piece.Name}{context.Findings.InSize(size)}, over {Number(places)} places:";
         return Lay(title, lines, null);
     }
 
     private string Title(PieceState piece, Row row, int size)
     {
         var below = row.Begins == RowBegins.Foundation ? $"into {Number(row.Work!.Opening.Chains)} chains" : $"over the {Number(BelowCount(row))} below";
-        return $"row {Number(row.Number)} of {piece.Name}{context.Findings.InSize(size)}, {below}:";
+        return $"{RowName.Of(piece, size, row.Number)} of {piece.Name}{context.Findings.InSize(size)}, {below}:";
     }
 
     private static int BelowCount(Row row) =>

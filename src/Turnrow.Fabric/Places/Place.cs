@@ -20,6 +20,9 @@ public enum PlaceKind : byte
     /// <summary>A chain added at an edge.</summary>
     AddedChain,
 
+    /// <summary>A chain of a bridge inside a row.</summary>
+    BridgeChain,
+
     /// <summary>A space under chains.</summary>
     Space,
 }

@@ -28,7 +28,7 @@ public static class RowCounts
         var count = stitch is null ? work.Stitches : Of(stitch, work);
         if (counting == Counting.WithoutTurningChain && work.Opening.Counts && (stitch is null || stitch == work.Opening.Stitch)) count--;
         if (counting != Counting.WithChains || stitch is not null) return count;
-        foreach (var kind in work.Tops.Kinds()) count += (kind.Place.Kind == PlaceKind.AddedChain ? 1 : kind.Place.Chains) * kind.Count;
+        foreach (var kind in work.Tops.Kinds()) count += (kind.Place.Kind == PlaceKind.BridgeChain ? 1 : kind.Place.Chains) * kind.Count;
         return count;
     }
 

@@ -54,7 +54,7 @@ internal sealed partial class RowRun(PlaceSequence below)
             case Leave leave: LeaveUnworked(leave, done); break;
             case Hold hold when MeetsCorner(hold.Count): Fail(RowFaultKind.CornerPassed, hold, 0, 1); break;
             case Hold hold: PassOver(hold, hold.Count, done); break;
-            case Bridge bridge: _tops.Add(new Place(PlaceKind.AddedChain, null, 0), bridge.Count); done.Add(bridge); break;
+            case Bridge bridge: _tops.Add(new Place(PlaceKind.BridgeChain, null, 0), bridge.Count); done.Add(bridge); break;
             case MarkCorner mark: Mark(mark, done); break;
             case RemoveCorners remove: done.Add(remove); break;
             case Spread spread: SpreadOut(spread, done); break;

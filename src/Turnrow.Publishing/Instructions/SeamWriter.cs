@@ -113,13 +113,11 @@ internal sealed record SeamText(SeamEdgeText First, SeamEdgeText Second, bool Op
 
     private string Turns()
     {
-        var (short_, rounds) = (PiecesWith(static part => part.HasTurns), PiecesWith(static part => part.HasRounds));
-        return (short_.Count == 0 ? string.Empty : $" Short rows of {Wording.List(short_)} turn before this edge and have no end here.")
-            + (rounds.Count == 0 ? string.Empty : $" Rounds of {Wording.List(rounds)} lie between and have no end here.");
+        var pieces = First.Parts.Concat(Second.Parts).Where(static part => part.HasTurns).Select(static part => part.PieceName).Distinct().ToList();
+        var rounds = First.Parts.Concat(Second.Parts).Where(static part => part.HasRounds).Select(static part => part.PieceName).Distinct().ToList();
+        return (pieces.Count == 0 ? string.Empty : $" Short rows of {Wording.List(pieces)} turn before this edge and have no end here.")
+            + (rounds.Count == 0 ? string.Empty : $" Rounds of {Wording.List(rounds)} have no end here.");
     }
-
-    private List<string> PiecesWith(Func<SeamSide, bool> has) =>
-        [.. First.Parts.Concat(Second.Parts).Where(has).Select(static part => part.PieceName).Distinct()];
 
     private string AtSteps(Wording words) => First.Parts[0].HasSteps && Second.Parts[0].HasSteps ? $", and the edges between rows {words.St} for {words.St}" : string.Empty;
 
@@ -192,7 +190,7 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
     /// <summary>True if short rows among its rows do not reach the edge.</summary>
     public bool HasTurns { get; init; }
 
-    /// <summary>True if rounds lie between its rows.</summary>
+    /// <summary>True if there are rounds among its rows: they have no ends.</summary>
     public bool HasRounds { get; init; }
 
     /// <summary>Of a part of the last row that has a name, which stitches it is; else null.</summary>
@@ -238,25 +236,14 @@ internal sealed record SeamSide(string Piece, string? Edge, Hand? Hand, StretchK
         var behind = named.Count > 0 && named[^1].LastRow > ends[^1].LastRow ? Span(named.Where(s => s.LastRow > ends[^1].LastRow).Min(s => Math.Max(s.FirstRow, ends[^1].LastRow + 1)), named[^1].LastRow) : null;
         return new SeamSide(side.Piece.Name, name, hand, StretchKind.RowEnds, rows, before, behind, ends.Count < side.Stretches.Count)
         {
-            HasTurns = HaveBetween(side.Piece, ends, named, row => !row.IsRound && !row.Reaches(hand)),
-            HasRounds = HaveBetween(side.Piece, ends, named, static row => row.IsRound),
+            HasTurns = Among(side.Piece, [.. named, .. ends]).Any(row => !row.IsRound && !row.Reaches(hand)),
+            HasRounds = Among(side.Piece, [.. named, .. ends]).Any(static row => row.IsRound),
         };
     }
 
-    // Between the rows that end here, or between those of the same name, lie others that do not.
-    private static bool HaveBetween(Piece piece, List<Stretch> ends, List<Stretch> named, Func<Row, bool> lies) =>
-        HaveBetween(piece, ends, lies) || HaveBetween(piece, named, lies);
-
-    private static bool HaveBetween(Piece piece, List<Stretch> ends, Func<Row, bool> lies)
-    {
-        if (ends.Count == 0) return false;
-        for (var row = ends[0].FirstRow; row <= ends[^1].LastRow; row++)
-        {
-            if (lies(piece.Rows[row - 1])) return true;
-        }
-
-        return false;
-    }
+    // The rows from the first to the last that end at an edge.
+    private static IEnumerable<Row> Among(Piece piece, IReadOnlyList<Stretch> ends) =>
+        piece.Rows.Where(row => row.Number >= ends.Min(static s => s.FirstRow) && row.Number <= ends.Max(static s => s.LastRow));
 
     public SeamSide? And(SeamSide other)
     {

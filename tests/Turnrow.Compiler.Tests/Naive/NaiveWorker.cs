@@ -133,7 +133,7 @@ public sealed class NaiveWorker
             // Turned over, the first that a row holds is the last.
             var turned = edges.SelectMany(found => found).Select(inner => TurnedOver(from, inner)).Sum(inner => inner.Count);
             if (turned != counts)
-                throw new UnclearException("turned over, it is picked up along other stitches");
+                throw new UnworkableException("turned over, it is picked up along other stitches");
         }
         result.Yarn = YarnAt.JoinedAnew;
         work.PickUp(up.Stitch, counts, up.Around);

@@ -165,7 +165,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         }
 
         var places = facesRight ? from.Rows[^1].FromRight.ToList() : [.. from.Rows[^1].FromRight.Reverse()];
-        var sts = Enumerable.Range(0, places.Count).Where(i => places[i].Counts).ToList();
+        var sts = Enumerable.Range(0, places.Count).Where(i => places[i].Counts || places[i].Seen == Seen.BridgeChain).ToList();
         // She works from right to left as the side faces her: a right-side row from the right edge.
         if (match.Groups["round"].Success != from.Rows[^1].IsRound) throw new Misread($"the end of {from.Title} is no {(from.Rows[^1].IsRound ? "row" : "round")}");
         var fromRight = match.Groups["round"].Success ? !match.Groups["back"].Success : match.Groups["edge"].Value == "right";
@@ -269,9 +269,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     {
         var hint = row.Count is { Count: 1 } count ? count.Keys.Single() : null;
         if (piece is { Rows: [], StandsOn.Base.Rows: [.., var base_], IsJoined: false } && (_toRound || (base_.IsRound && base_.RightSide == side)))
-            return new Ground(base_.Made) { JoinedAt = 0, GoesOn = true, Hint = hint };
+            return new Ground(FromJoin(base_)) { JoinedAt = 0, GoesOn = true, Hint = hint };
         if (piece.Rows is [.., var above] && (_toRound || (above.IsRound && above.RightSide == side)))
-            return new Ground(above.Made) { JoinedAt = 0, GoesOn = true, Hint = hint };
+            return new Ground(FromJoin(above)) { JoinedAt = 0, GoesOn = true, Hint = hint };
         if (piece.Rows.Count == 0) return (_first ?? throw new Misread("what the piece begins from is not said")).With(hint);
         // A length joined at the edge reaches over the sl sts there, which are left behind it.
         var below = piece.Rows[^1].Made.Reverse().ToLookup(place => place.Seen == Seen.SlipStitch);
@@ -280,6 +280,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         var places = before.Concat(waiting).Concat(Enumerable.Repeat(new Place(Seen.AddedChain), _added)).Concat(below[true]);
         return new Ground(places) { IsTurned = true, HangingChains = _hanging, Hint = hint, Turn = waiting.Count > 0 ? before.Count : int.MaxValue };
     }
+
+    // Sl sts at the beginning of a row that is joined to a round lie before the join, behind all its sts.
+    private static IEnumerable<Place> FromJoin(ReadRow row) => row.Made.OrderBy(place => place.Seen == Seen.SlipStitch);
 
     private IReadOnlyList<Step> One(string text)
     {

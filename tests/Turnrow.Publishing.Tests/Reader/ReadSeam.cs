@@ -78,13 +78,9 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     private static void CheckTurns(string text, SeamEdge edge, IReadOnlyList<int> ends)
     {
         var turn = ends.Count > 0 && ends[^1] - ends[0] + 1 > ends.Count;
-        var said = Without(text).Contains(edge.Piece);
-        if (said && !turn) throw new Misread($"no row of {edge.Piece} turns before this edge, and no round lies between");
+        var said = Turns().Match(text) is { Success: true } turns && turns.Groups["pieces"].Value.Split(" and ").Contains(edge.Piece);
+        if (said && !turn) throw new Misread($"no row of {edge.Piece} turns before this edge");
     }
-
-    // The pieces of which rows or rounds are said to have no end at the edge.
-    private static List<string> Without(string text) =>
-        [.. Turns().Matches(text).SelectMany(turns => turns.Groups["pieces"].Value.Split(" and "))];
 
     private static IEnumerable<string> Opened(string text, Func<string, IReadOnlyList<int>> endsAt)
     {
@@ -121,7 +117,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
             return text.Contains("Match them st for st.", StringComparison.Ordinal) ? new(first, second, [], true) : throw new Misread("how the edges meet is not said");
         Check(rows, "p1", first.Piece);
         Check(rows, "p2", second.Piece);
-        var turns = Without(text);
+        string[] turns = [.. Turns().Match(text).Groups["pieces"].Value.Split(" and "), .. Rounds().Match(text).Groups["pieces"].Value.Split(" and ")];
         return new(first, second, Pairs(rows, first, second, edge => turns.Contains(edge.Piece) ? endsAt(edge) : null), rows.Groups["steps"].Success);
     }
 
@@ -171,8 +167,11 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     [GeneratedRegex(@" Join yarn and work (?<n>\d+) (?<stitch>\w+) in (?:each|every (?<per>\d+)) (?<unit>row|st)s? through both edges\. Fasten off\.")]
     private static partial Regex Worked();
 
-    [GeneratedRegex(@" (?:Short rows|Rounds) of (?<pieces>[^.]+?) (?:turn before this edge|lie between) and have no end here\.")]
+    [GeneratedRegex(@" Short rows of (?<pieces>.+?) turn before this edge and have no end here\.")]
     private static partial Regex Turns();
+
+    [GeneratedRegex(@" Rounds of (?<pieces>.+?) have no end here\.")]
+    private static partial Regex Rounds();
 
     [GeneratedRegex(@" Leave (?:(?: and )?(?<rows>Rows? \d+(?:-\d+)?(?:(?:,| and) Rows? \d+(?:-\d+)?)*) of (?<piece>.+?))+ open\.$")]
     private static partial Regex Leave();

@@ -71,7 +71,7 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
     }
 
     /// <summary>True of the stitch that is one decrease with the row's chain.</summary>
-    public static bool PartnerOf(WorkInto work) => work.Remarks.Any(remark => TogetherRemark().IsMatch(remark));
+    public static bool PartnerOf(Step work) => work.Remarks.Any(remark => TogetherRemark().IsMatch(remark));
 
     private List<Place> Remarked(int chains, Match remark, string first)
     {
@@ -135,6 +135,6 @@ internal sealed partial class RowBeginning(Ground ground, ChainRules rules, IRea
     [GeneratedRegex(@"^(?:(?:skipped|missed) (?<chains>\d+) ch |they )(?:counts? as 1 (?<stitch>\w+)(?:, ch (?<space>\d+) and (?<passed>\d+) (?:skipped|missed) ch| and ch (?<space>\d+)| and (?<passed>\d+) (?:skipped|missed) ch)?|do(?:es)? not count)$")]
     private static partial Regex SkippedRemark();
 
-    [GeneratedRegex(@"^the (?:(?<skipped>skipped|missed) (?<chains>\d+) ch|ch (?<chains>\d+)) and this \w+ count as \w+2tog$")]
+    [GeneratedRegex(@"^the (?:(?<skipped>skipped|missed) (?<chains>\d+) ch|ch (?<chains>\d+)) and this \w+ count as \w+\dtog$")]
     private static partial Regex TogetherRemark();
 }

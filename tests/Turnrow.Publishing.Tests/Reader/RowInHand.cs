@@ -222,7 +222,9 @@ internal sealed class RowInHand
         }
 
         if (over != work.Over) throw new Misread($"{work.Stitch}{work.Over}tog is over {over} places");
-        _made.Add(new Place(Seen.Stitch, work.Stitch));
+        var partner = RowBeginning.PartnerOf(work);
+        if (partner && _made.Count > 0) _made.RemoveAt(_made.Count - 1);
+        _made.Add(new Place(partner ? Seen.ChainAndStitch : Seen.Stitch, work.Stitch));
         if (Enumerable.Range(_at - over, over).Any(i => i >= 0 && Below[i].IsMarked)) _markers.CarryTo(_made.Count - 1);
     }
 

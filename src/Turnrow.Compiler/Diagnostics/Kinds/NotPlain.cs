@@ -1,3 +1,4 @@
+using Turnrow.Compiler.Pieces;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 using static System.FormattableString;
@@ -35,8 +36,8 @@ public static class NotPlain
               straight 4 rows
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, string word, int[] sizes, Func<int, int> row) =>
-        new(Kind, span, Invariant($"row {row(sizes[0])} is not one plain stitch into each place{(sizes.Length == context.Sizes ? string.Empty : context.Findings.InSizes(sizes, row))}, so `{word}` can't go on with it"))
+    internal static Diagnostic At(Context context, TextSpan span, string word, PieceState piece, int[] sizes, Func<int, int> row) =>
+        new(Kind, span, Invariant($"{RowName.Of(piece, sizes[0], row(sizes[0]))} is not one plain stitch into each place{(sizes.Length == context.Sizes ? string.Empty : context.Findings.InSizes(sizes, row))}, so `{word}` can't go on with it"))
         {
             Sizes = context.Findings.Names(sizes),
             Help = "work a plain row first (`row: dc in each st and sp`), or repeat the rows you mean (`repeat rows 3 to 4, 5 more times`)",

@@ -36,7 +36,7 @@ public static class RowEmpty
             """));
 
     internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, int row) =>
-        new(Kind, span, Invariant($"row {row} of {piece.Name} makes no stitch{context.Findings.InSizes(sizes)}"))
+        new(Kind, span, Invariant($"{RowName.Of(piece, sizes[0], row)} of {piece.Name} makes no stitch{context.Findings.InSizes(sizes)}"))
         {
             Sizes = context.Findings.Names(sizes),
             Help = row == 1

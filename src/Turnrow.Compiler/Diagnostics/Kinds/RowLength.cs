@@ -55,7 +55,7 @@ public static class RowLength
         var last = first.Plan is WordsPlan { Words: [.., Work { Target.Aim: Aim.Next } work] } ? context.Word(work.Stitch) : null;
         var own = context.Word(OwnStitch(first.Plan.WordsFrom(first.Start)) ?? StitchBook.Single);
         var leave = new Mend("leave them", end, ", leave the rest");
-        return new(Kind, span, Invariant($"{Counted.Stitches(there)} {(there == 1 ? "is" : "are")} left over at the end of row {first.Row} of {piece.Name}{context.Findings.InSize(sizes[0])}"))
+        return new(Kind, span, Invariant($"{Counted.Stitches(there)} {(there == 1 ? "is" : "are")} left over at the end of {RowName.Of(piece, sizes[0], first.Row)} of {piece.Name}{context.Findings.InSize(sizes[0])}"))
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = [.. ledger, .. InEach(context, "left over: ", sizes, failureOf)],
@@ -68,7 +68,7 @@ public static class RowLength
     {
         var first = failureOf(sizes[0]);
         var there = first.Fault.There;
-        return new(Kind, span, Invariant($"`{word}` needs {Counted.Stitches(first.Fault.Needed)}, and row {first.Row} of {piece.Name} has {(there == 0 ? "none" : Invariant($"{there}"))} left to work over{context.Findings.InSize(sizes[0])}"))
+        return new(Kind, span, Invariant($"`{word}` needs {Counted.Stitches(first.Fault.Needed)}, and {RowName.Of(piece, sizes[0], first.Row)} of {piece.Name} has {(there == 0 ? "none" : Invariant($"{there}"))} left to work over{context.Findings.InSize(sizes[0])}"))
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = [.. ledger, .. InEach(context, "there: ", sizes, failureOf)],

@@ -50,7 +50,7 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
     /// <summary>The name of one place.</summary>
     public static PlaceName Of(Place place) => place.Kind switch
     {
-        PlaceKind.FoundationChain or PlaceKind.AddedChain => Chain,
+        PlaceKind.FoundationChain or PlaceKind.AddedChain or PlaceKind.BridgeChain => Chain,
         PlaceKind.Space => new(PlaceNameKind.Space, null, place.Chains),
         _ when place.Stitch is { } stitch => new(PlaceNameKind.Stitch, stitch),
         _ => AnyStitch,

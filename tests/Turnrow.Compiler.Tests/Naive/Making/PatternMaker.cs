@@ -94,11 +94,16 @@ public sealed class PatternMaker
         return true;
     }
 
+    /// <summary>Its last row is begun by no decrease, which would look like a stitch of another kind among those of a row over several pieces.</summary>
+    private static bool EndsPlainly(Sketch sketch) =>
+        sketch.Statements.LastOrDefault(statement => statement is not (FastenOff or NameEdge or ShapeManner))
+            is Straight or RowsLine or RowLine { Words: [Naive.Across] };
+
     /// <summary>The piece and one beside it, if they face alike in all sizes and nothing goes on from either.</summary>
     private bool Across(Sketch one)
     {
         var other = _tape.Of<Sketch>(_made);
-        if (one == other || !CanTake(one, Hand.Right, one.Widths) || !CanTake(other, Hand.Left, other.Widths)
+        if (one == other || !EndsPlainly(one) || !EndsPlainly(other) || !CanTake(one, Hand.Right, one.Widths) || !CanTake(other, Hand.Left, other.Widths)
             || one.Taken[1] is not null || other.Taken[0] is not null)
             return false;
         var worked = NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, new AcrossOf([one.Name, other.Name]), [])] });
@@ -210,6 +215,8 @@ public sealed class PatternMaker
                 along.CanBeMirrored = false;
                 return true;
             case PickedUpInside inside:
+                if (!NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, new MirrorOf(model.Name), [])] }).IsValid)
+                    return false;
                 BaseOf(inside.Piece).CanBeMirrored = false;
                 return true;
             case AcrossOf across:
