@@ -336,8 +336,12 @@ public sealed partial class PieceBuilder
             AcrossStart across => across with { Joined = joined },
             _ => _start,
         };
-        _begins = joined ? RowBegins.Joined : RowBegins.Turned;
+        _begins = joined ? RowBegins.Joined : GoesOnFromRound() ? RowBegins.Round : RowBegins.Turned;
     }
+
+    // The yarn that hangs where a round was joined goes on without turning, whatever the other pieces of the row end on.
+    private bool GoesOnFromRound() =>
+        _start is AcrossStart across && across.First(HookAt).Base is { EndsInRounds: true } first && first.EndsOnRightSide == NextIsRightSide;
 
     // A ring is as many chains as it has places; a foundation that is turned has those of the turning chain too.
     private static int ChainsOf(Row row) => row.Work is not { } work ? 0 : row.Begins == RowBegins.Ring ? work.Below.Count : work.Opening.Chains;
