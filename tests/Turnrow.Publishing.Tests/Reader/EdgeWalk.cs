@@ -21,7 +21,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         if (start.Success)
         {
             along = text[..start.Index];
-            if (start.Groups["end"].Success && start.Groups["end"].Value == "right" != (rightSide != text.StartsWith("the other side of the ch", StringComparison.Ordinal))) throw new Misread("she would go from left to right");
+            if (start.Groups["end"].Success && start.Groups["end"].Value == "right" != (rightSide != (text.StartsWith("the other side of the ch", StringComparison.Ordinal) || text.StartsWith("the beginning edge", StringComparison.Ordinal)))) throw new Misread("she would go from left to right");
             if (start.Groups["most"].Success && start.Groups["most"].Value != FirstAtStep(along)) throw new Misread($"the first that she meets is not the {start.Groups["most"].Value}");
         }
 
