@@ -29,6 +29,10 @@ internal static class Reasons
             "A measurement is said once, and all that has to fit it is calculated from it. The garment stays a whole one, for another body; only a size that falls out of line with the others is seen.",
             j => j.Statement is MeasureStatement),
         new(
+            "A table in either unit",
+            "A published table gives the same bodies in centimetres and in inches, each rounded for itself: now and then it makes a round more or fewer, and the pieces go on fitting.",
+            j => j.Statement is BodyStatement && j.Kind == "a unit"),
+        new(
             "How she turns is hers",
             "Published patterns turn with one chain more or fewer, counted or not. No count depends on it, and the instructions say what she says.",
             j => j.Statement is TurnStatement),

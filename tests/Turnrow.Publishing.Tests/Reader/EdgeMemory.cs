@@ -9,7 +9,7 @@ internal static class EdgeMemory
         var stands = worked.SkippedChains > 0 && worked.Made[0].Seen is Seen.BeginningChain or Seen.ChainAndStitch ? 1 : 0;
         var shared = SharesItsBase(steps) ? 1 : 0;
         var chained = ground.HangingChains - worked.SkippedChains + worked.PassedChains + (stands > 0 ? stands - shared : 0);
-        if (isFirst && piece.StandsOn is null) piece.FoundationStitches = piece.Foundation is null ? null : row.IsRound ? piece.Foundation : chained;
+        if (isFirst && piece.StandsOn is null) piece.FoundationStitches ??= piece.Foundation is null ? null : chained;
         else if (ground.HangingChains > 0) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.AddedChain, row.Number, chained));
         if (worked.Slipped > 0) piece.AddToEdge(row.StartsAt, new EdgePart(Lies.LeftStitches, row.Number, worked.Slipped));
         if (added > 0) piece.AddToEdge(row.EndsAt, new EdgePart(Lies.AddedChain, row.Number, added));
@@ -28,7 +28,7 @@ internal static class EdgeMemory
     {
         foreach (var over in piece.Over)
         {
-            if (!Enumerable.Range(0, over.Rows[^1].Made.Count).All(over.Taken.Add)) throw new Misread($"a st of {over.Title} is worked into that an earlier piece stands on");
+            if (!Enumerable.Range(over.From, over.Count).All(over.Piece.Taken.Add)) throw new Misread($"a st of {over.Piece.Title} is worked into that an earlier piece stands on");
         }
 
         if (piece.StandsOn is not { } on) return;

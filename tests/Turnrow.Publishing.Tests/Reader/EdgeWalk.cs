@@ -21,12 +21,16 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         if (start.Success)
         {
             along = text[..start.Index];
-            if (start.Groups["end"].Success && start.Groups["end"].Value == "right" != (rightSide != (text.StartsWith("the other side of the ch", StringComparison.Ordinal) || text.StartsWith("the beginning edge", StringComparison.Ordinal)))) throw new Misread("she would go from left to right");
+            if (start.Groups["end"].Success && start.Groups["end"].Value == "right" != (rightSide != IsAtFoot(text))) throw new Misread("she would go from left to right");
             if (start.Groups["most"].Success && start.Groups["most"].Value != FirstAtStep(along)) throw new Misread($"the first that she meets is not the {start.Groups["most"].Value}");
         }
 
         return Along(along);
     }
+
+    // The foundation and the other side of a bridge hang from the stitches on them: along these she goes from left to right.
+    private static bool IsAtFoot(string text) =>
+        text.StartsWith("the other side of the ch", StringComparison.Ordinal) || text.StartsWith("the beginning edge of ", StringComparison.Ordinal);
 
     // Going up an edge a step that narrows is met from outside, one that widens from inside.
     private string FirstAtStep(string text)

@@ -78,8 +78,17 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         {
             if (CountedPart().Match(part) is not { Success: true } counted) throw new Misread($"`{part}` is no piece with its sts");
             var from = Earlier(counted.Groups["piece"].Value);
-            if (from.Rows[^1].Made.Count(place => place.Seen != Seen.SlipStitch) != Number.Of(counted.Groups["n"].Value)) throw new Misread($"the last row of {from.Title} has other sts");
-            piece.Over.Add(from);
+            var all = from.Rows[^1].Made.Count(place => place.Seen != Seen.SlipStitch);
+            if (counted.Groups["n"] is { Success: true } whole)
+            {
+                if (all != Number.Of(whole.Value)) throw new Misread($"the last row of {from.Title} has other sts");
+                piece.Over.Add(new LaidPart(from, 0, all));
+                continue;
+            }
+
+            var ends = counted.Groups["which"].Value.Split('-').Select(Number.Of).ToArray();
+            if (!match.Groups["from"].Success || ends[^1] > all) throw new Misread($"which sts of {from.Title} are meant is not said");
+            piece.Over.Add(new LaidPart(from, _firstSide == true ? ends[0] - 1 : all - ends[^1], ends[^1] - ends[0] + 1));
         }
     }
 
@@ -89,8 +98,11 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         piece.YarnGoesTo = match.Groups["piece"].Value;
     }
 
-    private IEnumerable<Place> LaidSideBySide() => piece.Over.SelectMany(from => _firstSide == true ? from.Rows[^1].FromRight : from.Rows[^1].FromRight.Reverse())
-        .Where(place => place.Seen != Seen.SlipStitch).Select(place => place with { OfRound = false });
+    private IEnumerable<Place> LaidSideBySide() => piece.Over.SelectMany(part =>
+    {
+        var fromRight = part.Piece.Rows[^1].FromRight.Where(place => place.Seen != Seen.SlipStitch).Skip(part.From).Take(part.Count);
+        return _firstSide == true ? fromRight : fromRight.Reverse();
+    }).Select(place => place with { OfRound = false });
 
     private void FastenOff()
     {
@@ -144,7 +156,9 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         var facesRight = match.Groups["side"].Value == "RS";
         if (piece.Over.Count > 0)
         {
-            if (from != piece.Over[0] || facesRight != _firstSide || match.Groups["n"].Value != "first") throw new Misread("the row begins in the first st of the first piece");
+            var before = _firstSide == true ? piece.Over[0].From : from.Rows[^1].Made.Count(place => place.Seen != Seen.SlipStitch) - piece.Over[0].From - piece.Over[0].Count;
+            var nth = match.Groups["n"].Value == "first" ? 1 : Number.Of(match.Groups["n"].Value);
+            if (from != piece.Over[0].Piece || facesRight != _firstSide || nth != before + 1) throw new Misread("the row begins in the first st of the first piece");
             piece.IsJoined = true;
             _first = new Ground(LaidSideBySide()) { JoinedAt = 0 };
             return;
@@ -310,10 +324,10 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^Ch (?<n>\d+), join with sl st in first ch to form a ring, without twisting the chain\.$")]
     private static partial Regex Ring();
 
-    [GeneratedRegex(@"^Hold these pieces side by side with (?<side>RS|WS) facing and work over their last rows as one, in this order: (?<parts>.+)\.$")]
+    [GeneratedRegex(@"^Hold these pieces side by side with (?<side>RS|WS) facing and work over their last (?:rows|rounds) as one, in this order: (?<parts>.+?)(?: \(sts are counted from the (?<from>beginning of the round|right edge|left edge); those between stay unworked\))?\.$")]
     private static partial Regex SideBySide();
 
-    [GeneratedRegex(@"^(?<n>\d+) sts? of (?<piece>.+)$")]
+    [GeneratedRegex(@"^(?:all (?<n>\d+) sts?|sts? (?<which>\d+(?:-\d+)?)) of (?<piece>.+)$")]
     private static partial Regex CountedPart();
 
     [GeneratedRegex(@"^Do not fasten off: (?<piece>.+) goes on from where the last round is joined, with a (?<side>RS|WS) (?:row|round)\.$")]

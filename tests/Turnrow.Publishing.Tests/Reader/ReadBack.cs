@@ -81,7 +81,7 @@ internal static class ReadBack
                 break;
             case AcrossStart across:
                 var parts = piece.Rows[0].RightSide ? across.Parts : across.Parts.Reverse();
-                same("bases", string.Join(", ", parts.Select(part => Title(part.Base))), string.Join(", ", made.Over.Select(part => part.Title)));
+                same("bases", string.Join(", ", parts.Select(part => $"{Title(part.Base)} {part.FromRight} {part.Count}")), string.Join(", ", made.Over.Select(part => $"{part.Piece.Title} {part.From} {part.Count}")));
                 same("joined anew", across.Joined, made.IsJoined);
                 break;
             case PickUpStart pickUp:
@@ -198,6 +198,8 @@ internal static class ReadBack
 
     private static string Edge(JoinSide side) => side.Hand is { } hand
         ? $"{(hand == Hand.Right ? "right" : "left")} edge of {Title(side.Piece)}"
+        : side.Stretches[0] is { Kind: StretchKind.OpenStitches, Name: not null } part
+        ? $"stitches {part.FromRight + 1}-{part.FromRight + part.Count} of the last {(side.Piece.EndsInRounds ? "round" : "row")} of {Title(side.Piece)}"
         : $"{(side.Stretches[0].Kind == StretchKind.Foundation ? "beginning edge" : "last row")} of {Title(side.Piece)}";
 
     private static IEnumerable<string> Pairs(Seam seam)

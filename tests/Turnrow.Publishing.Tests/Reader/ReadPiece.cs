@@ -40,6 +40,12 @@ internal enum Lies
 /// <summary>A part of an edge: the end of a row, or stitches or chains at a step.</summary>
 internal sealed record EdgePart(Lies Lies, int Row, int Count);
 
+/// <summary>Stitches of an earlier piece's last row that one row goes over.</summary>
+/// <param name="Piece">The piece.</param>
+/// <param name="From">Stitches between them and its right edge.</param>
+/// <param name="Count">How many.</param>
+internal sealed record LaidPart(ReadPiece Piece, int From, int Count);
+
 /// <summary>Stitches held inside a row, or a bridge there.</summary>
 internal sealed record InnerPart(bool IsBridge, int Count, string? Name)
 {
@@ -73,7 +79,7 @@ internal sealed class ReadPiece(string title)
     public bool IsJoined { get; set; }
 
     /// <summary>Of a row over several pieces: these, in the order in which the row meets them.</summary>
-    public List<ReadPiece> Over { get; } = [];
+    public List<LaidPart> Over { get; } = [];
 
     /// <summary>What is held and bridged in it, row by row.</summary>
     public List<InnerPart> Inner { get; } = [];

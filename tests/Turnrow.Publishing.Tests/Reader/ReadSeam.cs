@@ -155,7 +155,7 @@ internal sealed partial record ReadSeam(SeamEdge First, SeamEdge Second, IReadOn
     [GeneratedRegex(@"^\*\*(?<first>.+?) to (?<second>.+?):\*\* Pin the two edges together from end to end, part by part in the order named, RS of both up\.(?<text>.*)$")]
     private static partial Regex Pinned();
 
-    [GeneratedRegex(@"(?<edge>[Rr]ight edge|[Ll]eft edge|[Ll]ast row|[Bb]eginning edge)")]
+    [GeneratedRegex(@"(?<edge>[Rr]ight edge|[Ll]eft edge|[Ss]titch(?:es)? \d+(?:-\d+)? of the last (?:row|round)|[Ll]ast row|[Bb]eginning edge)")]
     private static partial Regex EdgeOf();
 
     [GeneratedRegex(@" Ease the longer edge to fit(?:: the first measures (?<a>.+?), the second (?<b>.+?))?\. (?:Sew|Join) ")]

@@ -124,6 +124,8 @@ internal static class RowTeller
     // The row below began with slip stitches, and this one comes back to them.
     private static bool EndsAtSlipStitches(RowContext place)
     {
+        // A round that is joined to the row's beginning begins behind them, and does not come back.
+        if (place.Row.Begins == RowBegins.Round) return false;
         if (!place.Row.Short.IsNone && !place.Row.Reaches(place.Row.EndsAt)) return false;
         if (place.Index > 0) return place.Above is { Start.Adds: false, Begins: RowBegins.Turned };
         if (place.Piece.Start is not PartStart { Base.Rows: { Count: > 0 } rows } part) return false;
