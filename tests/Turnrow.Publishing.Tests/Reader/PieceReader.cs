@@ -281,8 +281,8 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         return new Ground(places) { IsTurned = true, HangingChains = _hanging, Hint = hint, Turn = waiting.Count > 0 ? before.Count : int.MaxValue };
     }
 
-    // Sl sts at the beginning of a row that is joined to a round lie before the join, behind all its sts.
-    private static IEnumerable<Place> FromJoin(ReadRow row) => row.Made.OrderBy(place => place.Seen == Seen.SlipStitch);
+    // A row that is joined to a round is joined in its first st: the sl sts before that lie outside.
+    private static IEnumerable<Place> FromJoin(ReadRow row) => row.Made.Where(place => place.Seen != Seen.SlipStitch);
 
     private IReadOnlyList<Step> One(string text)
     {
