@@ -336,7 +336,9 @@ public sealed partial class PieceBuilder
             AcrossStart across => across with { Joined = joined },
             _ => _start,
         };
-        _begins = joined ? RowBegins.Joined : RowBegins.Turned;
+        // Over several pieces the hook is at the first of them: there it may be round that the work went.
+        var goesOn = _start is AcrossStart over && over.First(HookAt).Base is { EndsInRounds: true } first && first.EndsOnRightSide == NextIsRightSide;
+        _begins = joined ? RowBegins.Joined : goesOn ? RowBegins.Round : RowBegins.Turned;
     }
 
     // A ring is as many chains as it has places; a foundation that is turned has those of the turning chain too.
