@@ -157,7 +157,10 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
     {
         var row = piece.Inner.Where(s => s.Kind == inner.Kind && s.FirstRow == inner.FirstRow).ToList();
         var at = row.FindIndex(s => s.Name == inner.Name);
-        return at < 0 ? inner : inner with { Name = row[row.Count - 1 - at].Name };
+        if (at < 0) return inner;
+        // All of it is all of what lies there; a part of it is as many.
+        var turned = row[row.Count - 1 - at];
+        return inner.Count == row[at].Count ? turned : inner with { Name = turned.Name };
     }
 
     private static int[] Sizes(IReadOnlyList<PartStart>[] parts, int at, Func<PartStart, int> of) =>

@@ -336,12 +336,10 @@ public sealed partial class PieceBuilder
             AcrossStart across => across with { Joined = joined },
             _ => _start,
         };
-        _begins = joined ? RowBegins.Joined : GoesOnFromRound() ? RowBegins.Round : RowBegins.Turned;
+        // Over several pieces the hook is at the first of them: there it may be round that the work went.
+        var goesOn = _start is AcrossStart over && over.First(HookAt).Base is { EndsInRounds: true } first && first.EndsOnRightSide == NextIsRightSide;
+        _begins = joined ? RowBegins.Joined : goesOn ? RowBegins.Round : RowBegins.Turned;
     }
-
-    // The yarn that hangs where a round was joined goes on without turning, whatever the other pieces of the row end on.
-    private bool GoesOnFromRound() =>
-        _start is AcrossStart across && across.First(HookAt).Base is { EndsInRounds: true } first && first.EndsOnRightSide == NextIsRightSide;
 
     // A ring is as many chains as it has places; a foundation that is turned has those of the turning chain too.
     private static int ChainsOf(Row row) => row.Work is not { } work ? 0 : row.Begins == RowBegins.Ring ? work.Below.Count : work.Opening.Chains;

@@ -260,7 +260,7 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     // A round after rows is worked from the outside; what comes after rounds goes on, unless its side says that it goes back.
     private bool SideOf(RowParagraph row)
     {
-        if (piece.Rows is [.., var last]) return last.IsRound ? (row.IsRound ? last.RightSide : row.RightSide ?? last.RightSide) : row.IsRound || !last.RightSide;
+        if (piece.Rows is [.., var last]) return last.IsRound ? (row.IsRound ? last.RightSide : row.RightSide ?? last.IsJoined == last.RightSide) : row.IsRound || !last.RightSide;
         if (piece is { StandsOn.Base: var from, IsJoined: false }) return from.Rows[^1].IsRound ? (row.IsRound || row.RightSide != false) : row.IsRound || !from.Rows[^1].RightSide;
         return _firstSide ?? row.RightSide ?? throw new Misread("which side faces is not said");
     }
@@ -281,8 +281,8 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         return new Ground(places) { IsTurned = true, HangingChains = _hanging, Hint = hint, Turn = waiting.Count > 0 ? before.Count : int.MaxValue };
     }
 
-    // Sl sts at the beginning of a row that is joined to a round lie before the join, behind all its sts.
-    private static IEnumerable<Place> FromJoin(ReadRow row) => row.Made.OrderBy(place => place.Seen == Seen.SlipStitch);
+    // A row that is joined to a round is joined in its first st: the sl sts before that lie outside.
+    private static IEnumerable<Place> FromJoin(ReadRow row) => row.Made.Where(place => place.Seen != Seen.SlipStitch);
 
     private IReadOnlyList<Step> One(string text)
     {

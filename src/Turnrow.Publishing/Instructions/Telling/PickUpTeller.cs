@@ -11,7 +11,10 @@ namespace Turnrow.Publishing.Instructions.Telling;
 internal static class PickUpTeller
 {
     /// <summary>The row's description.</summary>
-    public static RowDescription Tell(PickUpStart start, RowWork work)
+    /// <param name="start">Where it is picked up.</param>
+    /// <param name="work">The row.</param>
+    /// <param name="open">True of a round whose end is left open.</param>
+    public static RowDescription Tell(PickUpStart start, RowWork work, bool open)
     {
         if (start.Walk.Count == 0 || work.Opening.Stitch is not { } stitch) return RowDescription.Unknown;
         var stretches = Stretches(start.Walk);
@@ -28,8 +31,8 @@ internal static class PickUpTeller
         }
 
         var told = Rounded(phrases);
-        if (start.Around) told.Add(Joins.OfRound(work));
-        return new RowDescription(new([before]), new(told), PhraseList.None);
+        if (start.Around && !open) told.Add(Joins.OfRound(work));
+        return new RowDescription(new([before]), new(told), start.Around && open ? new PhraseList([new DoNotJoin()]) : PhraseList.None);
     }
 
     // A customary rate makes a pair of the same numbers each time that the rows' stitches come round: pairs that follow each other are one repeat.
