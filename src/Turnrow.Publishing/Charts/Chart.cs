@@ -42,7 +42,7 @@ internal static class Chart
         sheet.Write(Margin, Margin + (HeadingSize / 2), HeadingSize, "start", heading, bold: true);
         DrawBands(sheet, piece);
         var legendTop = foot + BasePainter.Room + LegendRoom;
-        var legend = new LegendPainter(body, terms).Draw(sheet.Legend.Entries, Margin, legendTop, width - (2 * Margin));
+        var legend = new LegendPainter(body, terms, piece.Rows.All(static r => r.IsRound)).Draw(sheet.Legend.Entries, Margin, legendTop, width - (2 * Margin));
         return new ChartFile(Envelope("chart-" + id, text, width, legendTop + legend + Margin, body), text.Heading, width);
     }
 

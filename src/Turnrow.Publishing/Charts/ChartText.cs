@@ -30,7 +30,7 @@ internal sealed class ChartText(ChartLayout layout, string size, Terms terms, Co
         {
             var rows = layout.Rows.Count == 1 ? $"1 {Names.Row(layout.Rows[0].Row)}" : string.Create(Culture, $"{layout.Rows.Count} {Names.Row(layout.Rows[^1].Row)}s");
             var folded = layout.Axis.Folds.Count > 0 ? ", its plain middle folded into gaps that say how many" : string.Empty;
-            return $"To be seen: {rows} from the foot up, {Stitches(layout.Rows[0].Row)} in the first and {Stitches(layout.Rows[^1].Row)} in the last{folded}; every number where its row starts, wrong-side rows shaded.";
+            return $"To be seen: {rows} from the foot up, {Stitches(layout.Rows[0].Row)} in the first and {Stitches(layout.Rows[^1].Row)} in the last{folded}; every number where its {Names.Row(layout.Rows[^1].Row)} starts{(layout.Rows.All(static r => r.Row.IsRound) ? string.Empty : ", wrong-side rows shaded")}.";
         }
     }
 

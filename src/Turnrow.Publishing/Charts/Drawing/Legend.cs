@@ -36,6 +36,9 @@ internal enum LegendSign
     /// <summary>Slip stitches over stitches that are left.</summary>
     SlipOver,
 
+    /// <summary>A slip stitch that joins a round to its beginning.</summary>
+    RoundJoin,
+
     /// <summary>Stitches that stay unworked.</summary>
     Unworked,
 

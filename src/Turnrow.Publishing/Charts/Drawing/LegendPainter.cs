@@ -7,7 +7,10 @@ using Turnrow.Publishing.Charts.Symbols;
 namespace Turnrow.Publishing.Charts.Drawing;
 
 /// <summary>Draws the legend: each sign that the chart uses, in the terms asked for.</summary>
-internal sealed class LegendPainter(SvgWriter svg, Terms terms)
+/// <param name="svg">Where to.</param>
+/// <param name="terms">The terms.</param>
+/// <param name="isRound">True if all of the chart's rows are rounds.</param>
+internal sealed class LegendPainter(SvgWriter svg, Terms terms, bool isRound)
 {
     private const double SampleWidth = 56;
     private const double AfterSample = 6;
@@ -86,6 +89,9 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms)
             case LegendSign.SlipOver:
                 ink.Dot(middle, DotSymbol.Radius);
                 break;
+            case LegendSign.RoundJoin:
+                ink.Dot(middle, RowPainter.JoinRadius);
+                break;
             case LegendSign.Unworked:
                 ink.Line(middle - new Point(4, 0), middle + new Point(4, 0));
                 break;
@@ -162,6 +168,8 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms)
         if (entry.Sign != LegendSign.Increase) symbol.Head(ink, head);
     }
 
+    private string Row => isRound ? "round" : "row";
+
     private string TextOf(LegendEntry entry)
     {
         var name = entry.Stitch?.In(terms);
@@ -174,10 +182,11 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms)
             LegendSign.Cluster => $"{count} {name!.Abbreviation} together in one place",
             LegendSign.Hook => HookText(entry.Hook),
             LegendSign.Chain => "chain (ch)",
-            LegendSign.CountedChain => $"ch {count} at a row’s start: the first {name!.Abbreviation}",
-            LegendSign.DecreasingChain => $"ch {count} at a row’s start: the first leg of a decrease",
-            LegendSign.UncountedChain => $"ch {count} at a row’s start: not a stitch",
+            LegendSign.CountedChain => $"ch {count} at a {Row}’s start: the first {name!.Abbreviation}",
+            LegendSign.DecreasingChain => $"ch {count} at a {Row}’s start: the first leg of a decrease",
+            LegendSign.UncountedChain => $"ch {count} at a {Row}’s start: not a stitch",
             LegendSign.SlipOver => "slip stitch (sl st)",
+            LegendSign.RoundJoin => "slip stitch (sl st) that joins the round",
             LegendSign.Unworked => "stitch left unworked",
             LegendSign.Waiting => "stitch left for a later row",
             LegendSign.OverWaiting => "worked into a stitch left before",
@@ -186,9 +195,9 @@ internal sealed class LegendPainter(SvgWriter svg, Terms terms)
             LegendSign.Join => "join yarn",
             LegendSign.Cut => "cut yarn",
             LegendSign.Sides => "wrong-side row (WS); a right-side row (RS) is not shaded",
-            LegendSign.Number => "stitches in the row; its number stands where it starts",
+            LegendSign.Number => $"stitches in the {Row}; its number stands where it starts",
             LegendSign.Fold => "gap: as many as it says, not drawn one by one",
-            _ => "break: rows not drawn",
+            _ => $"break: {Row}s not drawn",
         };
     }
 

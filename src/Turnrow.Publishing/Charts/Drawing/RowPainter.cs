@@ -7,6 +7,8 @@ namespace Turnrow.Publishing.Charts.Drawing;
 /// <summary>Draws a row: the shade of a wrong-side row, its stitches, its gaps, its number where it starts and its count where it ends.</summary>
 internal sealed class RowPainter(Sheet sheet)
 {
+    public const double JoinRadius = 2;
+    private const double BesideRound = 3;
     private const double TextInFold = 12;
     private const double Beside = 9;
     private const double BesideChain = 20;
@@ -35,6 +37,7 @@ internal sealed class RowPainter(Sheet sheet)
         new StepPainter(sheet, band, ink).Draw();
         new CellPainter(sheet, band, ink).Draw();
         foreach (var fold in sheet.Layout.Axis.Folds) DrawFold(band, fold, ink);
+        if (row.Row.IsRound && !IsOpen(row.Row)) DrawJoin(band, ink);
         if (cutAfter) DrawCut(band, ink);
         ink.WriteTo(sheet.Svg);
         Number(band, cutAfter);
@@ -66,11 +69,26 @@ internal sealed class RowPainter(Sheet sheet)
             new Point(x, sheet.Y(bottom + height - 1)));
     }
 
+    // A round that rows go back over is not joined.
+    private bool IsOpen(Row round)
+    {
+        var rows = sheet.Layout.Piece.Rows;
+        return round.Number < rows.Count && rows[round.Number].Begins == RowBegins.Turned;
+    }
+
+    private void DrawJoin(RowBand band, Ink ink)
+    {
+        var end = band.Row.TopColumn(band.Row.Strip?.Columns ?? 0);
+        ink.Dot(new Point(sheet.X(end) - (band.Row.Direction * BesideRound), sheet.Y(band.Bottom + band.Height - BesideRound)), JoinRadius);
+        sheet.Legend.Add(LegendSign.RoundJoin);
+    }
+
     private void DrawCut(RowBand band, Ink ink)
     {
         var row = band.Row;
         var end = row.TopColumn(row.Strip?.Columns ?? 0);
-        var at = new Point(sheet.X(end) - (row.Direction * 3), sheet.Y(band.Bottom + band.Height - 8));
+        var beside = row.Row.IsRound ? 3 + (2 * BesideRound) : 3;
+        var at = new Point(sheet.X(end) - (row.Direction * beside), sheet.Y(band.Bottom + band.Height - 8));
         Marks.Cut(ink, at, towardsRight: row.Direction < 0);
         sheet.Legend.Add(LegendSign.Cut);
     }
@@ -80,12 +98,12 @@ internal sealed class RowPainter(Sheet sheet)
         var row = band.Row;
         var toRight = row.Direction > 0;
         var middle = sheet.Y(band.Bottom + (band.Height * 0.45));
-        var name = row.Row.Number.ToString(CultureInfo.InvariantCulture) + (row.Row.RightSide ? " RS" : " WS");
+        var name = row.Row.Number.ToString(CultureInfo.InvariantCulture) + (row.Row.IsRound ? string.Empty : row.Row.RightSide ? " RS" : " WS");
         var beside = row.StandingChains > 0 && !row.ChainIsStitch ? BesideChain : Beside;
         if (row.Row.Short.StartsAtTurn) Clear(Outside(toRight, beside), middle, toRight, ChartScale.TextWidth(name, ChartScale.Label));
         sheet.Write(Outside(toRight, beside), middle, ChartScale.Label, toRight ? "start" : "end", name, bold: true);
         sheet.Legend.AddOnce(LegendSign.Number, row.Row.Work?.Count(sheet.Counting) ?? 0);
-        sheet.Legend.Add(LegendSign.Sides);
+        if (!row.Row.IsRound) sheet.Legend.Add(LegendSign.Sides);
         var room = cutAfter ? Beside + CutRoom : Beside;
         var count = CountOf(row.Row);
         if (row.Row.Short.Waiting > 0) Clear(Outside(!toRight, room), middle, !toRight, ChartScale.TextWidth(count, TextInFold));
