@@ -54,12 +54,28 @@ internal sealed class UnreadLines(SyntaxTree tree)
         return words;
     }
 
+    /// <summary>True if a broken line may have said how all claims count: it has no colon and no count, and speaks of chains that are in or out.</summary>
+    public bool MayBeClaims(LineSyntax line)
+    {
+        if (!MayBe(line, "claims")) return false;
+        var text = tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length);
+        if (text.IndexOfAny(':', '=') >= 0 || !text.Contains("chain", StringComparison.OrdinalIgnoreCase)) return false;
+        if (text.IndexOf("with", StringComparison.OrdinalIgnoreCase) is not (>= 0 and var with)) return false;
+        // Before it stands the line's own word, whatever has become of that.
+        return text.Contains("claim", StringComparison.OrdinalIgnoreCase) || !text[..with].Trim().Contains(' ');
+    }
+
     /// <summary>True if a broken line may have left stitches for later.</summary>
     public bool MayLeaveForLater(LineSyntax line)
     {
         var text = tree.Source.Text.AsSpan(line.Span.Start, line.Span.Length);
-        return text.Contains("later", StringComparison.OrdinalIgnoreCase)
-            || (text.Contains("leave", StringComparison.OrdinalIgnoreCase) && text.Contains("for", StringComparison.OrdinalIgnoreCase));
+        if (text.Contains("later", StringComparison.OrdinalIgnoreCase)) return true;
+        if (text.IndexOf("leave", StringComparison.OrdinalIgnoreCase) is not (>= 0 and var at)) return false;
+        // Up to the next word of the row; what is held is for something too.
+        var left = text[at..];
+        var end = left.IndexOfAny(',', ';', '=');
+        if (end >= 0) left = left[..end];
+        return left.Contains("for", StringComparison.OrdinalIgnoreCase) && !left.Contains("hold", StringComparison.OrdinalIgnoreCase);
     }
 
     /// <summary>True if a broken line may have been for some sizes only: a size stands before its colon.</summary>
@@ -81,11 +97,14 @@ internal sealed class UnreadLines(SyntaxTree tree)
     }
 
     private static bool SpeaksOfRows(ReadOnlySpan<char> text) =>
-        text.Contains("row", StringComparison.OrdinalIgnoreCase) || text.Contains("shape", StringComparison.OrdinalIgnoreCase);
+        text.Contains("row", StringComparison.OrdinalIgnoreCase) || text.Contains("round", StringComparison.OrdinalIgnoreCase) || text.Contains("shape", StringComparison.OrdinalIgnoreCase);
 
     // Many a line speaks of rows; only with a colon behind does it make them, and several are told from which to which before it.
     private static void AddEnd(HashSet<string> words, ReadOnlySpan<char> letters, ReadOnlySpan<char> behind, bool colonBehind)
     {
+        // The grammar's word for a round is that for a row.
+        if (letters.EndsWith("round", StringComparison.Ordinal)) letters = "row";
+        else if (letters.EndsWith("rounds", StringComparison.Ordinal)) letters = "rows";
         foreach (var word in NotationWords.Statements)
         {
             if (word.Text is "row" or "rows" or "for" && !colonBehind) continue;

@@ -26,7 +26,7 @@ internal sealed class EvenPickUp(Context context, PieceBook book)
         {
             if (Sides(walks, i) is not { } sides || rate.Count[i] is not { } count) continue;
             lengths[i] = EdgeLength.Of(sides, context.Gauges);
-            sizes[i] = InSize(walks, sides, rightSide, i, rate, count);
+            sizes[i] = InSize(walks, sides, rightSide, i, rate, count) is { } one ? one with { Start = one.Start with { Around = pickUp.Around } } : null;
         }
 
         var nothing = Sized.Where(context.Sizes, i => sizes[i] is null && Sides(walks, i) is not null && rate.Count[i] is not null);

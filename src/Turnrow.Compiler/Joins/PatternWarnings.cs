@@ -74,10 +74,15 @@ internal static class PatternWarnings
     private static void UnusedHolds(Context context, PieceBook book, PieceState piece)
     {
         if (piece.NamesInDoubt) return;
+        // Of several that are made alike each has its own to be taken up.
+        IReadOnlyList<PieceState> made = piece.Copies.Count > 0 ? piece.Copies : [piece];
         foreach (var name in piece.Finished.SelectMany(p => p.Inner).Where(s => s.Kind == StretchKind.HeldStitches).Select(s => s.Name!).Distinct())
         {
-            var open = Sized.Where(context.Sizes, i => Held(piece, i, name) is not null && !book.Uses.IsUsed(piece, i, name));
-            if (open.Length > 0) context.Findings.Add(HeldUnused.At(context, HoldSpan(piece, open[0], name), open, piece.Name, name));
+            foreach (var one in made)
+            {
+                var open = Sized.Where(context.Sizes, i => Held(piece, i, name) is not null && !book.Uses.IsUsed(one, i, name));
+                if (open.Length > 0) context.Findings.Add(HeldUnused.At(context, HoldSpan(piece, open[0], name), open, one.Name, name));
+            }
         }
     }
 

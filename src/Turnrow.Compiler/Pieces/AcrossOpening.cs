@@ -30,6 +30,7 @@ internal sealed class AcrossOpening(Context context, PieceBook book)
     private AcrossPart? PartOf(AcrossPartSyntax said)
     {
         if (book.Bind(said.Piece) is not { } from) return null;
+        if (from.Copies.Count > 0) context.Findings.Add(MadeSeveral.GoesOn(said.Span, from.Name));
         from.Joined = true;
         if (said.Part is not { } name)
             return new AcrossPart(from, new int[context.Sizes], Array.ConvertAll(from.Finished, static p => p.LastStitches));

@@ -176,6 +176,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
         {
             var leg = pickUp.Walk[i];
             var state = Turned(leg.Piece);
+            state.Joined = true;
             walk.Add(leg with
             {
                 Piece = state.Finished[size],

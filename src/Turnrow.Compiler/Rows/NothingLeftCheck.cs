@@ -25,6 +25,8 @@ internal static class NothingLeftCheck
     {
         Work { Amount.Reach: not Reach.Fixed } work => work.Amount.Count,
         Work { Target: { Aim: Aim.EachOfKind, Filter.Kind: PlaceFilterKind.StitchOrSpace } target } => target.Remain,
+        // From corner to corner, what lies behind the last one is left.
+        Repeat repeat when repeat.Words.Any(static w => w is Work { Amount.Reach: Reach.ToCorner } or Work { Target.Aim: Aim.Corner } or Group { Target.Aim: Aim.Corner }) => null,
         Repeat { Amount.Reach: not Reach.Fixed } repeat => repeat.Amount.Count,
         _ => null,
     };

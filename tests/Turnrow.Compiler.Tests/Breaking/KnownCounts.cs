@@ -76,9 +76,22 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     // A claim by kind tells how many there are, not in what order they stand.
     private bool TellsCount(int line) =>
-        _tree.Lines[line].Statement is not ForSizesStatement && !LeavesForLater(line) && ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
+        _tree.Lines[line].Statement is not ForSizesStatement && !LeavesForLater(line) && !FollowsLostTurns(line) && ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
 
-    private bool LeavesForLater(int line) => _tree.Lines[line].Statement switch
+    // Where a line with turns is lost, rows have to go to both edges before a claim tells anything: two lines of rows are sure to.
+    private bool FollowsLostTurns(int line)
+    {
+        var rows = 0;
+        for (var before = line; before >= 0 && rows < 2 && _tree.Lines[before].Statement is not PieceStatement; before--)
+        {
+            if (before < line && changed.Contains(before) && (LeavesForLater(before) || LeavesForLater(before - 1))) return true;
+            if (!changed.Contains(before) && Done(before) is RowStatement or StraightStatement or ShapeStatement or RepeatStatement) rows++;
+        }
+
+        return changed.Contains(line) && LeavesForLater(line - 1);
+    }
+
+    private bool LeavesForLater(int line) => line >= 0 && _tree.Lines[line].Statement switch
     {
         LeaveStatement leave => leave.ForLater,
         RowStatement row => row.Items.Any(item => item is LeaveItem { ForLater: true }),
@@ -88,7 +101,16 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
 
     private bool StillClaims(int line) =>
         changed.Count == 1 && now is [{ Broken: true, Statement: UnfinishedStatement { Claim: { } claim } }]
-        && TreeText.Of(claim) == TreeText.Of(Claims.Of(_tree.Lines[line].Statement)) && TellsCount(line);
+        && TreeText.Of(claim) == TreeText.Of(Claims.Of(_tree.Lines[line].Statement)) && TellsCount(line) && !MayBeForSomeSizes(line);
+
+    // `row 4:` without its first word may have been `for 4:`, where a size is called so.
+    private bool MayBeForSomeSizes(int line)
+    {
+        if (now is [{ Keyword: "for" }]) return true;
+        if (now is not [{ Keyword: null }] || _tree.Lines[line].Statement is not RowStatement { First: { } number }) return false;
+        var last = _tree.Source.ToString(number.Span).Split(' ')[^1];
+        return _tree.Lines.Select(other => other.Statement).OfType<SizesStatement>().Any(sizes => sizes.Names.Any(size => size.Text == last));
+    }
 
     // A straight stretch makes the count that it finds, however long it is.
     private bool NamesKnown(int line) => _tree.Lines[line].Statement is StraightStatement || NamesKnown(line, _tree.Lines[line].Span);

@@ -20,6 +20,52 @@ public sealed class RoundTests
     }
 
     [Fact]
+    public void So_many_picked_up_evenly_around_are_a_round()
+    {
+        var pattern = Sound("sizes S", """
+            piece mitt
+              begin with 30 stitches
+              round 1: sc around
+              round 2: sc 3, hold 6 for thumb, bridge 6 for gap, sc around
+              round 3: sc around
+
+            piece thumb picked up around mitt thumb and mitt gap: 14 sc evenly = 14
+              straight 2 rounds = 14
+            """);
+        Assert.All(pattern.Piece("thumb").Rows, row => Assert.True(row.IsRound));
+    }
+
+    [Fact]
+    public void Behind_a_bracket_that_goes_from_corner_to_corner_a_row_goes_on() =>
+        Assert.DoesNotContain("nothing-left", Names("sizes S", """
+            piece shawl
+              begin with 21 stitches
+              row 1 RS: sc 10, sc, mark corner, sc across
+              row 2: (sc to corner, 3 sc in corner) across, sc across = 23
+            """));
+
+    [Fact]
+    public void A_mirrored_pick_up_joins_the_mirror_that_it_is_taken_up_from()
+    {
+        const string Pieces = """
+            piece mitt
+              begin with 30 stitches
+              round 1: sc around
+              round 2: sc 3, hold 6 for thumb, bridge 6 for gap, sc around
+              round 3: sc around
+            piece other is mitt mirrored
+
+            piece thumb picked up around mitt thumb and mitt gap: 1 sc in each st
+              straight 2 rounds
+            piece other-thumb is thumb mirrored
+            weave in ends
+            """;
+        Assert.DoesNotContain("piece-unjoined", Names("sizes S", Pieces));
+        var pattern = Sound("sizes S", Pieces);
+        Assert.Equal(12, pattern.Piece("other-thumb").Rows[0].Work!.Stitches);
+    }
+
+    [Fact]
     public void Chains_given_are_the_rings_own() =>
         Assert.Equal(24, Sound("sizes S", "piece cuff\n  chain 24\n  round 1: dc around = 24\n").Piece("cuff").Rows[0].Work!.Stitches);
 
