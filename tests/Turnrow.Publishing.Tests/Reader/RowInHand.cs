@@ -14,7 +14,7 @@ internal sealed class RowInHand
     private int _kept = -1;
     private int _entered;
     private List<Place> _waiting = [];
-    private bool _hasSpread;
+    private bool _isBeyondStart;
 
     private RowInHand(Ground ground, ChainRules rules, IReadOnlyList<Step> steps, List<string> doubts)
     {
@@ -124,6 +124,7 @@ internal sealed class RowInHand
                 break;
             case GoAlong along:
                 if (_at < End) throw new Misread($"{End - _at} places of the edge before are left");
+                _isBeyondStart = true;
                 Below.AddRange((_ground.Along ?? throw new Misread("this row goes along no edge"))(along.Edge));
                 break;
         }
@@ -191,11 +192,11 @@ internal sealed class RowInHand
         if (partner) _made[^work.Each] = new Place(Seen.ChainAndStitch, work.Stitch) { IsMarked = _made[^work.Each].IsMarked };
     }
 
-    /// <summary>So many over all that is there of an edge, wherever she puts them; it begins where the yarn is joined.</summary>
+    /// <summary>So many over all that is there of an edge, wherever she puts them; the first edge begins where the yarn is joined, be there a ch or not.</summary>
     private void Spread(SpreadOver spread)
     {
-        var from = _hasSpread ? _at : Math.Max(0, _ground.JoinedAt);
-        _hasSpread = true;
+        var from = _isBeyondStart ? _at : Math.Max(0, _ground.JoinedAt);
+        _isBeyondStart = true;
         if (End - from != spread.Places) throw new Misread($"{spread.Places} places are spoken of, {End - from} are there");
         for (var at = from; at < End; at++)
         {
