@@ -158,7 +158,7 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     /// <summary>Where the hook is.</summary>
     public RowPlaces Places { get; } = new(work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)), row.Short.Taken)
     {
-        OpeningOfWaited = place => ShortRowTeller.OpeningBelow(piece, row, place),
+        RowOfWaited = place => ShortRowTeller.RowBelow(piece, row, place),
         IsOverRound = IsOverRound(piece, index),
     };
 
