@@ -148,7 +148,7 @@ internal sealed class RowInHand
             if (opening.Count > 0 && _made.Count > 0) _made.RemoveAt(_made.Count - 1);
             _made.AddRange(opening);
             if (opening.Count > 0) JoinedIsUsed = true;
-            if (opening.Count > 0 && _last >= 0 && Below[_last].IsMarked) _markers.CarryTo(_made.Count - opening.Count);
+            if (opening.Count > 0 && _last >= 0 && Below[_last].IsMarked) _markers.CarryTo(_made.Count - opening.Count, _last);
             return;
         }
 
@@ -226,7 +226,7 @@ internal sealed class RowInHand
         var partner = RowBeginning.PartnerOf(work);
         if (partner && _made.Count > 0) _made.RemoveAt(_made.Count - 1);
         _made.Add(new Place(partner ? Seen.ChainAndStitch : Seen.Stitch, work.Stitch));
-        if (Enumerable.Range(_at - over, over).Any(i => i >= 0 && Below[i].IsMarked)) _markers.CarryTo(_made.Count - 1);
+        if (Enumerable.Range(_at - over, over).FirstOrDefault(i => i >= 0 && Below[i].IsMarked, -1) is >= 0 and var marked) _markers.CarryTo(_made.Count - 1, marked);
     }
 
     private void Group(WorkGroup group)
@@ -275,13 +275,14 @@ internal sealed class RowInHand
     private void Pass(int at)
     {
         // The chain that the row opens with stands where the first stitch is passed over.
-        if (at == 0 && Below[0].IsMarked && _made.Count > 0) _markers.CarryTo(0);
+        if (at == 0 && Below[0].IsMarked && _made.Count > 0) _markers.CarryTo(0, 0);
         _at = at + 1;
     }
 
     private void Used(int at, bool carries = true)
     {
-        if (carries && Below[at].IsMarked) _markers.CarryTo(_made.Count - 1);
+        if (carries && Below[at].IsMarked) _markers.CarryTo(_made.Count - 1, at);
+        if (!carries) _markers.TakeFrom(at);
         if (at == _ground.JoinedAt) JoinedIsUsed = true;
         _last = at;
         _at = Math.Max(_at, at + 1);
