@@ -43,6 +43,14 @@ public class JoiningTests
     }
 
     [Fact]
+    public void A_chain_may_be_all_that_an_even_pick_up_puts_into_its_first_edge()
+    {
+        const string Ends = "pattern \"P\"\nturn sc: ch 1 counts\npiece panel\nbegin with 10 stitches\nrow 1 RS: sc across\nfrom here left edge is neck\nrow: sc across\nfasten off\n";
+        var band = Written.Piece(Ends + "piece band picked up along panel left edge: 2 sc evenly", piece: "Band");
+        Assert.Contains("Row 1 (RS): Ch 1 (counts as 1 sc), then along the left edge of Panel at Row 1, 1 sc in this row-end. [2 sc]", band, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Between_two_parts_the_last_row_is_what_they_leave()
     {
         var band = Written.Piece(Panel.Replace("fasten off", "piece a from panel: 3 stitches at right edge\nrow: hdc across\nfasten off\npiece b from panel: 3 stitches at left edge\nrow: hdc across\nfasten off", StringComparison.Ordinal) + "piece band picked up along panel last row: sc", piece: "Band");

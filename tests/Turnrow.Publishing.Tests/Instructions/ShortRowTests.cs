@@ -31,6 +31,15 @@ public class ShortRowTests
     }
 
     [Fact]
+    public void Among_those_left_each_chain_is_what_its_own_row_made_of_it()
+    {
+        var decreased = Panel("turn dc: ch 3 counts", "dc", "row: dc across\nshape 1 rows: dec 1 at right edge every row\nrow: dc until 3 remain, leave 3 for later\nrow: dc across\nrow: dc across");
+        Assert.Contains("dc in top of turning ch, dc in each of the 3 dc left before. [19 dc]", decreased, StringComparison.Ordinal);
+        var after = Panel("turn dc: ch 3 counts", "dc", "row: dc across\nrow: dc across\nrow: dc until 6 remain, leave 6 for later\nrow: dc dec 1, dc across\nrow: dc across");
+        Assert.Contains("dc in each dc to the turn below, dc in each of the 5 dc left before, dc in top of turning ch. [19 dc]", after, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_row_may_work_over_some_of_those_left_and_leave_the_others()
     {
         var panel = Panel("turn hdc: ch 2 does not count", "hdc", "row: hdc until 6 remain, leave 6 for later\nrow: hdc across\nrow: hdc until 2 remain, leave 2 for later\nrow: hdc across\nrow: hdc until 2 remain, leave 2 for later\nrow: hdc across\nrow: hdc across");
@@ -53,6 +62,8 @@ public class ShortRowTests
     [InlineData("row: (dc, ch 1, skip 1) until 2 remain, dc across\nrow: dc in each st and sp\nrow: dc until 7 remain, leave 7 for later\nrow: dc across\nrow: dc across")]
     [InlineData("row: dc across\nrow: dc, ch 2, skip 2, dc across\nrow: dc until 2 remain, dc in next sp, leave 1 for later\nrow: dc across\nrow: dc across")]
     [InlineData("row: dc until 1 remain, leave 1 for later\nrow: dc across\nrow: dc across\nleave 3 at both edges\nrow: dc across\nrow: dc until 1 remain, leave 1 for later\nrow: dc across\nrow: dc across")]
+    [InlineData("row: dc across\nshape 1 rows: dec 1 at right edge every row\nrow: dc until 3 remain, leave 3 for later\nrow: dc across\nrow: dc across")]
+    [InlineData("row: dc until 6 remain, leave 6 for later\nrow: dc dec 1, dc across\nrow: dc across")]
     public void They_read_back_whatever_the_chain_counts(string rows)
     {
         foreach (var turn in new[] { "turn dc: ch 3 counts", "turn dc: ch 2 does not count" })

@@ -14,6 +14,21 @@ public class StepTests
     }
 
     [Fact]
+    public void A_round_that_goes_on_from_a_row_leaves_no_slip_stitches_since_it_is_joined_beside_them()
+    {
+        var panel = Panel("begin with 20 stitches\nrow 1 RS: sc across\nrow: sc across\nleave 3 at both edges\nrow: sc across\nround: sc across");
+        Assert.EndsWith("Do not turn; join with sl st in the first st of the last row, and work in rounds from here.\nRound 4: Ch 1, sc in same sc, sc in each sc around, join with sl st in first sc. [14 sc]\nFasten off.", panel, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Worked_together_with_the_joined_place_each_place_has_its_own_name()
+    {
+        const string Sleeve = "pattern \"P\"\nturn sc: ch 1 counts\npiece sleeve\nbegin with 20 stitches\nround 1: sc across\nround: sc, hold 3 for thumb, bridge 3, sc across\n";
+        var collar = Written.Piece(Sleeve + "piece collar from sleeve: 8 stitches at right edge\nrow: sc dec, sc across", piece: "Collar");
+        Assert.Contains("Row 1 (RS): Sc2tog over same st and next ch, sc in", collar, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_step_within_a_slope_is_told_in_its_row()
     {
         var panel = Panel("begin with 20 stitches\nright edge is armhole\nrow 1 RS: dc across\nrow: dc across\nshape 5 rows: leave 3 at armhole, then dec 1 every 2 rows 2 times");

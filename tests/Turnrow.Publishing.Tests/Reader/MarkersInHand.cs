@@ -5,12 +5,22 @@ namespace Turnrow.Publishing.Tests.Reader;
 internal sealed class MarkersInHand(List<Place> made)
 {
     private int _carried = -1;
+    private int _from = -1;
 
-    /// <summary>A marked place has been worked into: the notes say that its marker moves up.</summary>
-    public void CarryTo(int index)
+    /// <summary>A marked place has been worked into: the notes say that its marker moves up. It is one marker, however often that is done.</summary>
+    public void CarryTo(int index, int from)
     {
+        TakeFrom(from);
         Set(index, true);
-        _carried = index;
+        (_carried, _from) = (index, from);
+    }
+
+    /// <summary>What is worked into a marked place has a marker of its own: the one moved up from there before is not left behind.</summary>
+    public void TakeFrom(int from)
+    {
+        if (from != _from || from < 0) return;
+        Set(_carried, false);
+        (_carried, _from) = (-1, -1);
     }
 
     public void Put(PutMarker put)

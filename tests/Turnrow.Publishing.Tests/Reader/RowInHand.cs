@@ -14,7 +14,7 @@ internal sealed class RowInHand
     private int _kept = -1;
     private int _entered;
     private List<Place> _waiting = [];
-    private bool _hasSpread;
+    private bool _isBeyondStart;
 
     private RowInHand(Ground ground, ChainRules rules, IReadOnlyList<Step> steps, List<string> doubts)
     {
@@ -124,6 +124,7 @@ internal sealed class RowInHand
                 break;
             case GoAlong along:
                 if (_at < End) throw new Misread($"{End - _at} places of the edge before are left");
+                _isBeyondStart = true;
                 Below.AddRange((_ground.Along ?? throw new Misread("this row goes along no edge"))(along.Edge));
                 break;
         }
@@ -147,7 +148,7 @@ internal sealed class RowInHand
             if (opening.Count > 0 && _made.Count > 0) _made.RemoveAt(_made.Count - 1);
             _made.AddRange(opening);
             if (opening.Count > 0) JoinedIsUsed = true;
-            if (opening.Count > 0 && _last >= 0 && Below[_last].IsMarked) _markers.CarryTo(_made.Count - opening.Count);
+            if (opening.Count > 0 && _last >= 0 && Below[_last].IsMarked) _markers.CarryTo(_made.Count - opening.Count, _last);
             return;
         }
 
@@ -191,11 +192,11 @@ internal sealed class RowInHand
         if (partner) _made[^work.Each] = new Place(Seen.ChainAndStitch, work.Stitch) { IsMarked = _made[^work.Each].IsMarked };
     }
 
-    /// <summary>So many over all that is there of an edge, wherever she puts them; it begins where the yarn is joined.</summary>
+    /// <summary>So many over all that is there of an edge, wherever she puts them; the first edge begins where the yarn is joined, be there a ch or not.</summary>
     private void Spread(SpreadOver spread)
     {
-        var from = _hasSpread ? _at : Math.Max(0, _ground.JoinedAt);
-        _hasSpread = true;
+        var from = _isBeyondStart ? _at : Math.Max(0, _ground.JoinedAt);
+        _isBeyondStart = true;
         if (End - from != spread.Places) throw new Misread($"{spread.Places} places are spoken of, {End - from} are there");
         for (var at = from; at < End; at++)
         {
@@ -225,7 +226,7 @@ internal sealed class RowInHand
         var partner = RowBeginning.PartnerOf(work);
         if (partner && _made.Count > 0) _made.RemoveAt(_made.Count - 1);
         _made.Add(new Place(partner ? Seen.ChainAndStitch : Seen.Stitch, work.Stitch));
-        if (Enumerable.Range(_at - over, over).Any(i => i >= 0 && Below[i].IsMarked)) _markers.CarryTo(_made.Count - 1);
+        if (Enumerable.Range(_at - over, over).FirstOrDefault(i => i >= 0 && Below[i].IsMarked, -1) is >= 0 and var marked) _markers.CarryTo(_made.Count - 1, marked);
     }
 
     private void Group(WorkGroup group)
@@ -274,13 +275,14 @@ internal sealed class RowInHand
     private void Pass(int at)
     {
         // The chain that the row opens with stands where the first stitch is passed over.
-        if (at == 0 && Below[0].IsMarked && _made.Count > 0) _markers.CarryTo(0);
+        if (at == 0 && Below[0].IsMarked && _made.Count > 0) _markers.CarryTo(0, 0);
         _at = at + 1;
     }
 
     private void Used(int at, bool carries = true)
     {
-        if (carries && Below[at].IsMarked) _markers.CarryTo(_made.Count - 1);
+        if (carries && Below[at].IsMarked) _markers.CarryTo(_made.Count - 1, at);
+        if (!carries) _markers.TakeFrom(at);
         if (at == _ground.JoinedAt) JoinedIsUsed = true;
         _last = at;
         _at = Math.Max(_at, at + 1);

@@ -56,9 +56,12 @@ internal sealed record GroupIn(PhraseList Words, Where Where) : Phrase
 internal sealed record Together(
     Stitch Stitch, HookInto Hook, int Takes, Sized<int> Times, PlaceName Place, TogetherAt At, ChainTop? Top) : Phrase
 {
+    /// <summary>What the place is where the yarn is joined, if it is one of them.</summary>
+    public PlaceName Same { get; init; }
+
     protected override Phrase? Join(Phrase other) =>
-        other is Together t && Place.And(t.Place) is { } place && t with { Times = Times, Place = Place, Shaping = Shaping } == this
-            ? this with { Times = Times.And(t.Times), Place = place }
+        other is Together t && Place.And(t.Place) is { } place && Same.And(t.Same) is { } same && t with { Times = Times, Place = Place, Same = Same, Shaping = Shaping } == this
+            ? this with { Times = Times.And(t.Times), Place = place, Same = same }
             : null;
 
     protected override string Text(Wording words)
@@ -83,7 +86,7 @@ internal sealed record Together(
     {
         var rest = Takes - (Top is null ? 1 : 2);
         var next = rest == 0 ? string.Empty : $" and next {(rest == 1 ? Place.One(words) : Place.Counted(Sized.Of(rest), words))}";
-        return $"same {Place.One(words)}{next}{(Top is null ? string.Empty : $" and {Top.Written(words)}")}";
+        return $"same {Same.One(words)}{next}{(Top is null ? string.Empty : $" and {Top.Written(words)}")}";
     }
 }
 

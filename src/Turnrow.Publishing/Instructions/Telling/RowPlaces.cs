@@ -24,8 +24,9 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
 {
     private PlaceCursor _cursor = new(below);
 
-    /// <summary>How the row opened that made one of the places left for later, by its number among them.</summary>
-    public Func<int, Opening?>? OpeningOfWaited { get; init; }
+    /// <summary>The row that made one of the places left for later, by its number among them.</summary>
+    public Func<int, RowWork?>? RowOfWaited { get; init; }
+
     /// <summary>True if the row below is a round: the chain that it began with is no turning chain.</summary>
     public bool IsOverRound { get; init; }
 
@@ -99,7 +100,7 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     }
 
     /// <summary>The top of a chain among the places ahead; null if there is none.</summary>
-    public ChainTop? TopAt(int offset) => At(offset) is { } place ? TopOf(place, Passed + offset - below.Count + waited) : null;
+    public ChainTop? TopAt(int offset) => At(offset) is { } place ? TopOf(place, offset) : null;
 
     /// <summary>Passes as many of the places ahead as one phrase can name.</summary>
     public PlaceStretch Take(int atMost)
@@ -130,7 +131,7 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
             }
 
             var run = ahead.CurrentRun(within - count);
-            if (IsTop(run.Place)) return count;
+            if (IsTop(run.Place, count)) return count;
             ahead.Pass(run.Count);
             count += run.Count;
         }
@@ -174,7 +175,7 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     // One chain top alone; else stitches up to the next top, chains before them taken in, chains added behind them not.
     private (int Count, bool Added) Reach(int atMost)
     {
-        if (IsTop(_cursor.Next)) return (1, false);
+        if (IsTop(_cursor.Next, 0)) return (1, false);
         if (waited > 0 && RemainingToTurn is > 0 and var toTurn) atMost = Math.Min(atMost, toTurn);
         var count = UntilTop(atMost);
         var added = below.Last.Kind == PlaceKind.AddedChain ? below.Segments[^1].Unit[^1].Count : 0;
@@ -210,28 +211,36 @@ internal sealed class RowPlaces(PlaceSequence below, Opening? openingBelow, bool
     private static PlaceName Together(PlaceName? name, Place place) =>
         name is { } known ? known.With(PlaceName.Of(place)) : PlaceName.Of(place);
 
-    // Among those that wait, so many before it: they have the chains of their own rows.
-    private ChainTop? TopOf(Place place, int inWaited)
+    private ChainTop? TopOf(Place place, int offset)
     {
-        if (!IsTop(place)) return null;
+        if (!IsTop(place, offset)) return null;
         var beginning = place.Kind == PlaceKind.SkippedChains;
         if (IsOverRound && openingBelow is { Counts: true } round)
             return new ChainTop(false, round.Space > 0 ? round.Chains - round.Space : 0, round.Chains) { OfRound = true };
-        var opening = waited > 0 && inWaited >= 0 ? OpeningOfWaited?.Invoke(inWaited) : openingBelow;
+        var opening = InWaited(offset) is >= 0 and var waiting ? RowOfWaited?.Invoke(waiting)?.Opening : openingBelow;
         if (opening is not { Space: > 0, Counts: true } longer) return new ChainTop(beginning, 0, 0);
         var chains = beginning ? longer.FirstStitchIn - 1 : longer.Chains;
         return new ChainTop(beginning, chains - longer.Space, chains);
     }
 
-    private bool HasTop(PlaceSegment segment)
+    // Its number among the places left for later, which have the chains of their own rows; below 0 for a place of the row before.
+    private int InWaited(int offset) => waited > 0 ? Passed + offset - below.Count + waited : -1;
+
+    private static bool HasTop(PlaceSegment segment)
     {
         foreach (var run in segment.Unit)
         {
-            if (IsTop(run.Place)) return true;
+            if (IsChain(run.Place)) return true;
         }
 
         return false;
     }
 
-    private bool IsTop(Place place) => !firstIsDecrease && place.Kind is PlaceKind.TurningChain or PlaceKind.SkippedChains;
+    private bool IsTop(Place place, int offset)
+    {
+        if (!IsChain(place)) return false;
+        return InWaited(offset) is >= 0 and var waiting ? !RowContext.BeginsWithDecrease(RowOfWaited?.Invoke(waiting)) : !firstIsDecrease;
+    }
+
+    private static bool IsChain(Place place) => place.Kind is PlaceKind.TurningChain or PlaceKind.SkippedChains;
 }

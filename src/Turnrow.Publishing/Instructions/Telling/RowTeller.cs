@@ -121,10 +121,10 @@ internal static class RowTeller
         && ((part.FromRight > 0 && top.Slice(part.FromRight, 1).First.IsCorner)
             || (part.FromLeft > 0 && top.Slice(part.FromRight + part.Count - 1, 1).First.IsCorner));
 
-    // The row below began with slip stitches, and this one comes back to them.
+    // The row below began with slip stitches, and this one comes back to them. A round that goes on does not: the row was joined beside them.
     private static bool EndsAtSlipStitches(RowContext place)
     {
-        if (!place.Row.Short.IsNone && !place.Row.Reaches(place.Row.EndsAt)) return false;
+        if (place.GoesOn || (!place.Row.Short.IsNone && !place.Row.Reaches(place.Row.EndsAt))) return false;
         if (place.Index > 0) return place.Above is { Start.Adds: false, Begins: RowBegins.Turned };
         if (place.Piece.Start is not PartStart { Base.Rows: { Count: > 0 } rows } part) return false;
         var reached = place.Row.EndsAt == Hand.Left ? part.FromLeft == 0 : part.FromRight == 0;
@@ -158,7 +158,7 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     /// <summary>Where the hook is.</summary>
     public RowPlaces Places { get; } = new(work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)), row.Short.Taken)
     {
-        OpeningOfWaited = place => ShortRowTeller.OpeningBelow(piece, row, place),
+        RowOfWaited = place => ShortRowTeller.RowBelow(piece, row, place),
         IsOverRound = IsOverRound(piece, index),
     };
 

@@ -22,13 +22,13 @@ internal static class ShortRowTeller
         return new LeaveForNow(Sized.Of(turns.Left > 0 ? turns.Left : before), which, named);
     }
 
-    /// <summary>How the row opened whose stitches a short row left, of one of those that a later row works over; null if that is not known.</summary>
-    public static Opening? OpeningBelow(Piece piece, Row row, int place)
+    /// <summary>The row whose stitches a short row left, of one of those that a later row works over; null if that is not known.</summary>
+    public static RowWork? RowBelow(Piece piece, Row row, int place)
     {
         foreach (var part in row.Short.Over)
         {
             // What a row leaves was made by the row before it.
-            if (place < part.Count) return part.LeftBy > 1 ? piece.Rows[part.LeftBy - 2].Work?.Opening : null;
+            if (place < part.Count) return part.LeftBy > 1 ? piece.Rows[part.LeftBy - 2].Work : null;
             place -= part.Count;
         }
 

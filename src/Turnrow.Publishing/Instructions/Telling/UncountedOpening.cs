@@ -55,10 +55,7 @@ internal static class UncountedOpening
         row.Places.Pass(beginning.Passed(row.Places));
         if (beginning.First is Work { Takes: > 1 } decrease)
         {
-            var top = row.Places.TopAt(decrease.Takes - 1);
-            var name = row.Places.NameOf(top is null ? decrease.Takes : decrease.Takes - 1);
-            row.Places.Pass(decrease.Takes);
-            teller.Phrases.Add(new Together(decrease.Stitch, decrease.Hook, decrease.Takes, Sized.Of(1), name, TogetherAt.Same, top));
+            teller.Phrases.Add(FromJoinedPlace(row, decrease));
             teller.AtFirst = false;
             if (decrease.Amount.Times == 1) teller.Shape(decrease);
             OpeningTeller.TellAgain(teller, decrease);
@@ -68,5 +65,14 @@ internal static class UncountedOpening
         OpeningTeller.TellOnce(row, teller, beginning.First, new SamePlace(row.Places.NameOfSame()), false);
         OpeningTeller.TellAgain(teller, beginning.First);
         return beginning.Rest;
+    }
+    private static Together FromJoinedPlace(RowContext row, Work decrease)
+    {
+        var top = row.Places.TopAt(decrease.Takes - 1);
+        var same = row.Places.NameOfSame();
+        row.Places.Pass(1);
+        var name = row.Places.NameOf(decrease.Takes - (top is null ? 1 : 2));
+        row.Places.Pass(decrease.Takes - 1);
+        return new Together(decrease.Stitch, decrease.Hook, decrease.Takes, Sized.Of(1), name, TogetherAt.Same, top) { Same = same };
     }
 }
