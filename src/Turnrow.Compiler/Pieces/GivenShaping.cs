@@ -45,7 +45,7 @@ internal sealed class GivenShaping(Context context, PieceState piece, IReadOnlyL
                 var from = shaping.Stages[stage].Kind == StageKind.LeaveForLater ? RowToTurnFrom(row, schedule.Schedule.Frequencies[frequency]) : row;
                 foreach (var hand in hands)
                 {
-                    if (!plan.Add(hand, from, work)) context.Findings.Add(ShapingsMeet.At(context, shaping.Span, i, row, piece.Builders[i].NameOf(hand), hand));
+                    if (!plan.Add(hand, from, work)) context.Findings.Add(ShapingsMeet.At(context, shaping.Span, piece, i, row, hand));
                 }
             }
         }

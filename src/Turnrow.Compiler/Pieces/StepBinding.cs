@@ -23,7 +23,7 @@ internal static class StepBinding
 
         var short_ = Sized.Where(context.Sizes, i =>
             counts[i] is { } n && piece.Builders[i].Ahead is { } ahead && (long)n * hands.Length >= ahead.Count && n > 0);
-        if (short_.Length > 0) context.Findings.Add(EdgeShort.At(context, statement.Count.Span, short_, counts, i => piece.Builders[i].Ahead!.Count, hands.Length));
+        if (short_.Length > 0) context.Findings.Add(EdgeShort.At(context, statement.Count.Span, piece, short_, counts, i => piece.Builders[i].Ahead!.Count, hands.Length));
         CheckMeet(context, piece, statement.Edge.Span, hands, counts, false);
         Step(context, piece, statement, hands, counts, false, false, short_);
         new ClaimBinder(context).CheckAhead(piece, new ClaimBinder(context).Bind(statement.Claim));

@@ -44,8 +44,11 @@ internal struct Course
         : _lastIsRound ? _side != (_turnsBack && !InRounds)
         : InRounds || !_side;
 
-    /// <summary>True if either side may come next, as the designer says: before the first row, and for the first row after rounds.</summary>
-    public readonly bool SideIsOpen => !_isAfterRow || (_lastIsRound && !InRounds);
+    /// <summary>
+    /// True if either side may come next, as the designer says: before the first row, and for the first row after rounds. A round is worked with
+    /// the right side facing.
+    /// </summary>
+    public readonly bool SideIsOpen => !InRounds && (!_isAfterRow || _lastIsRound);
 
     /// <summary>True if the next row goes on in the direction of the last one, without turning.</summary>
     public readonly bool GoesOn => _isAfterRow && NextIsRightSide == _side;

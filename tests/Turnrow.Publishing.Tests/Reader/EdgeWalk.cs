@@ -21,11 +21,26 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
         if (start.Success)
         {
             along = text[..start.Index];
+            CheckRound(along, start);
             if (start.Groups["end"].Success && start.Groups["end"].Value == "right" != (rightSide != IsAtFoot(text))) throw new Misread("she would go from left to right");
             if (start.Groups["most"].Success && start.Groups["most"].Value != FirstAtStep(along)) throw new Misread($"the first that she meets is not the {start.Groups["most"].Value}");
         }
 
         return Along(along);
+    }
+
+    // A ring or a round has no edges, but the ch or the st where it was joined, and with the right side facing that st is the first.
+    private void CheckRound(string along, Match start)
+    {
+        if (Beginning().Match(along) is { Success: true } ring)
+        {
+            if (start.Groups["join"].Success != (Piece(ring).Rows[0] is { IsRound: true, Number: 1 })) throw new Misread("where along this edge she begins is not there");
+            return;
+        }
+
+        if ((LastRow().Match(along) is { Success: true } last ? last : Open().Match(along)) is not { Success: true } row) return;
+        var order = start.Groups["order"];
+        if (order.Success != Piece(row).Rows[^1].IsRound || (order.Success && order.Value == "first" != rightSide)) throw new Misread("that is not the st that she meets first");
     }
 
     // The foundation and the other side of a bridge hang from the stitches on them: along these she goes from left to right.
@@ -133,7 +148,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     [GeneratedRegex($@"^the {Edge}, in the end of (?<from>{Row})(?:; work along the edge from there (?<way>up|back) to (?<to>{Row}))?\.$")]
     private static partial Regex InTheEndOf();
 
-    [GeneratedRegex(@", in (?:the one nearest the (?<end>right|left) edge|the (?<most>outermost|innermost) of them|its first (?:st|ch) at the (?<end>right|left) edge|the one at their (?<end>right|left) end|the ch at its (?<end>right|left) end)\.$")]
+    [GeneratedRegex(@", in (?:the one nearest the (?<end>right|left) edge|the (?<most>outermost|innermost) of them|(?<join>the ch where the ring was joined)|its (?<order>first|last) st|the (?<order>first|last) of them|its first (?:st|ch) at the (?<end>right|left) edge|the one at their (?<end>right|left) end|the ch at its (?<end>right|left) end)\.$")]
     private static partial Regex FirstOfThem();
 
     [GeneratedRegex($@"^the {Edge} (?:from|at) (?<from>{Row})(?: (?<way>up|back) to (?<to>{Row}))?$")]
@@ -142,7 +157,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     [GeneratedRegex($@"^the (?<what>sts left unworked|slip-stitched sts|added ch)(?: (?:of|by) Row (?<row>\d+))? at the {Edge}$")]
     private static partial Regex AtStep();
 
-    [GeneratedRegex(@"^the sts left unworked in the last row of (?<piece>.+)$")]
+    [GeneratedRegex(@"^the sts left unworked in the last (?:row|round) of (?<piece>.+)$")]
     private static partial Regex Open();
 
     [GeneratedRegex(@"^the sts of (?<piece>.+) held for (?<name>.+)$")]
@@ -151,7 +166,7 @@ internal sealed partial class EdgeWalk(IReadOnlyDictionary<string, ReadPiece> pi
     [GeneratedRegex(@"^the other side of the ch for (?<name>.+) of (?<piece>.+)$")]
     private static partial Regex Bridge();
 
-    [GeneratedRegex(@"^the last row of (?<piece>.+)$")]
+    [GeneratedRegex(@"^the last (?:row|round) of (?<piece>.+)$")]
     private static partial Regex LastRow();
 
     [GeneratedRegex(@"^the beginning edge of (?<piece>.+)$")]

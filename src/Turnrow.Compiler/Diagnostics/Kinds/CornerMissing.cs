@@ -1,3 +1,4 @@
+using Turnrow.Compiler.Pieces;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 
@@ -31,12 +32,12 @@ public static class CornerMissing
               row 2: dc to corner, 3 dc in corner, dc across
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, string word, bool marked) =>
+    internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, string word, bool marked) =>
         new(Kind, span, $"`{word}` finds no corner ahead{context.Findings.InSizes(sizes)}")
         {
             Sizes = context.Findings.Names(sizes),
             Help = marked
-                ? "the corners of the row below are worked already: work the rest of the row without one, `dc across`"
-                : "place the corner in an earlier row, with `mark corner` behind the stitch that the marker goes into",
+                ? $"the corners of the {RowName.Next(piece, sizes[0])} below are worked already: work the rest without one, `dc {RowName.ToItsEnd(piece, sizes[0])}`"
+                : $"place the corner in an earlier {RowName.Next(piece, sizes[0])}, with `mark corner` behind the stitch that the marker goes into",
         };
 }

@@ -9,6 +9,8 @@ internal static class Counted
 
     public static string Rows(long count) => Of(count, "row", "rows");
 
+    public static string Rounds(long count) => Of(count, "round", "rounds");
+
     public static string Places(long count) => Of(count, "place", "places");
 
     public static string Spaces(long count) => Of(count, "space", "spaces");

@@ -1,3 +1,4 @@
+using Turnrow.Compiler.Pieces;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 using static System.FormattableString;
@@ -34,14 +35,14 @@ public static class EdgeShort
               row 2: dc across
             """));
 
-    internal static Diagnostic At(Context context, TextSpan span, int[] sizes, int?[] counts, Func<int, int> there, int edges)
+    internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, int?[] counts, Func<int, int> there, int edges)
     {
         var (count, have) = (counts[sizes[0]]!.Value, there(sizes[0]));
         return new(Kind, span, Invariant($"{count}{(edges == 1 ? string.Empty : Invariant($" at each edge, {2L * count} in all,"))} can't be left of {Counted.Stitches(have)}{context.Findings.InSize(sizes[0])}: at least 1 has to remain"))
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = sizes.Length > 1 ? [context.Findings.Each(sizes, i => Invariant($"{counts[i]}{(edges == 1 ? string.Empty : " at each edge")} of {there(i)}"))] : [],
-            Help = Invariant($"leave {(have - 1) / edges} or fewer{(edges == 1 ? string.Empty : " at each edge")}{context.Findings.InSize(sizes[0])}"),
+            Help = Invariant($"leave {(have - 1) / edges} or fewer{(edges == 1 ? string.Empty : " at each edge")}{context.Findings.InSize(sizes[0])}{(piece.Builders[sizes[0]].InRounds ? ", and go on in rows: a round has no edge to leave them at" : string.Empty)}"),
         };
     }
 }

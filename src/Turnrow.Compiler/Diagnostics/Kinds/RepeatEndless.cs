@@ -1,3 +1,4 @@
+using Turnrow.Compiler.Pieces;
 using Turnrow.Syntax.Diagnostics;
 using Turnrow.Syntax.Text;
 
@@ -31,9 +32,9 @@ public static class RepeatEndless
               row 2: dc, (ch 1, skip 1, dc) across
             """));
 
-    internal static Diagnostic At(TextSpan span, string word) =>
-        new(Kind, span, $"`{word}` uses up no stitches, so it would never come to the end of the row")
+    internal static Diagnostic At(TextSpan span, PieceState piece, int size, string word) =>
+        new(Kind, span, $"`{word}` uses up no stitches, so it would never come to the end of the {RowName.Next(piece, size)}")
         {
-            Help = "work or skip a stitch in it, `(ch 1, skip 1, dc) across`, or say how many times",
+            Help = $"work or skip a stitch in it, `(ch 1, skip 1, dc) {RowName.ToItsEnd(piece, size)}`, or say how many times",
         };
 }

@@ -39,13 +39,13 @@ public static class RepeatRows
     {
         var (from, to) = (first[sizes[0]], last[sizes[0]]);
         var inSize = context.Findings.InSize(sizes[0]);
-        var rows = from == to ? Invariant($"row {from}") : Invariant($"rows {from} to {to}");
+        var rows = RowName.OfSpan(piece, sizes[0], from!.Value, to!.Value);
         return new(Kind, span, from > to
             ? Invariant($"{rows} run backwards{inSize}")
-            : Invariant($"{rows} can't be repeated{inSize}: {piece.Name} has only {Counted.Rows(piece.Builders[sizes[0]].RowCount)} so far"))
+            : Invariant($"{rows} can't be repeated{inSize}: {piece.Name} has only {RowName.Counted(piece, sizes[0])} so far"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = from > to ? "write the lower number first" : "repeat rows that come before this line",
+            Help = from > to ? "write the lower number first" : $"repeat {RowName.Next(piece, sizes[0])}s that come before this line",
         };
     }
 }

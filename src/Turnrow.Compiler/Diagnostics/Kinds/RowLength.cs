@@ -52,15 +52,17 @@ public static class RowLength
         var first = failureOf(sizes[0]);
         var there = first.Fault.There;
         var end = new TextSpan(span.End, 0);
-        var last = first.Plan is WordsPlan { Words: [.., Work { Target.Aim: Aim.Next } work] } ? context.Word(work.Stitch) : null;
+        var last = first.Plan is WordsPlan { Words: [.., Work { Target.Aim: Aim.Next } final] } ? context.Word(final.Stitch) : null;
         var own = context.Word(OwnStitch(first.Plan.WordsFrom(first.Start)) ?? StitchBook.Single);
-        var leave = new Mend("leave them", end, ", leave the rest");
+        var isRound = piece.Builders[sizes[0]].InRounds;
+        Mend[] work = last is null ? [] : [new Mend("work them", end, $", {last} {RowName.ToItsEnd(piece, sizes[0])}")];
         return new(Kind, span, Invariant($"{Counted.Stitches(there)} {(there == 1 ? "is" : "are")} left over at the end of {RowName.Of(piece, sizes[0], first.Row)} of {piece.Name}{context.Findings.InSize(sizes[0])}"))
         {
             Sizes = context.Findings.Names(sizes),
             Ledger = [.. ledger, .. InEach(context, "left over: ", sizes, failureOf)],
-            Help = $"work them (`{own} across`), or say that they stay unworked (`leave the rest`)",
-            Mends = last is null ? [leave] : [new Mend("work them", end, $", {last} across"), leave],
+            Help = isRound ? $"work them (`{own} around`): a round has no edge at which they could be left"
+                : $"work them (`{own} across`), or say that they stay unworked (`leave the rest`)",
+            Mends = [.. work, .. isRound ? Array.Empty<Mend>() : [new Mend("leave them", end, ", leave the rest")]],
         };
     }
 

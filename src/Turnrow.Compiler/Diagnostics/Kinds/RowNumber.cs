@@ -40,10 +40,10 @@ public static class RowNumber
     {
         var next = piece.Builders[sizes[0]].RowCount + 1;
         var all = Array.ConvertAll(piece.Builders, b => b.RowCount + 1);
-        return new(Kind, span, Invariant($"the next row of {piece.Name} is {RowName.Of(piece, sizes[0], next)}{context.Findings.InSizes(sizes, i => (all[i], said[i]))}, not {(piece.Builders[sizes[0]].InRounds ? "round" : "row")} {said[sizes[0]]}"))
+        return new(Kind, span, Invariant($"the next {RowName.Next(piece, sizes[0])} of {piece.Name} is {RowName.Of(piece, sizes[0], next)}{context.Findings.InSizes(sizes, i => (all[i], said[i]))}, not {RowName.Next(piece, sizes[0])} {said[sizes[0]]}"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = Array.TrueForAll(all, n => n == next) ? Invariant($"write {RowName.Of(piece, sizes[0], next)}, or `{(piece.Builders[sizes[0]].InRounds ? "round" : "row")}` without a number for the next one") : "the sizes are at different rows here: write `row` without a number for the next one",
+            Help = Array.TrueForAll(all, n => n == next) ? Invariant($"write {RowName.Of(piece, sizes[0], next)}, or `{RowName.Next(piece, sizes[0])}` without a number for the next one") : $"the sizes are at different {RowName.Next(piece, sizes[0])}s here: write `{RowName.Next(piece, sizes[0])}` without a number for the next one",
             Mends = Array.TrueForAll(all, n => n == next) ? [new Mend(Invariant($"write {next}"), span, Invariant($"{next}"))] : [],
         };
     }

@@ -18,6 +18,9 @@ public static class RowSide
         have. On a garment that matters: shaping at the neck would land at the side seam. Perhaps an earlier row is missing or is one too
         many. If the number of rows before is right, change the side here or leave it out.
 
+        Rounds are not turned: each has the side facing that the one before had, which is the right side. To go back over the last one, write a
+        row: `row WS: dc across`.
+
         Tip: to end on a certain side, write `straight for 10 cm, end WS`.
         """,
         SmallPattern.With("Coaster",
@@ -38,11 +41,14 @@ public static class RowSide
     internal static Diagnostic At(Context context, TextSpan span, PieceState piece, int[] sizes, bool rightSide)
     {
         var side = rightSide ? "WS" : "RS";
-        return new(Kind, span, Invariant($"row {piece.Builders[sizes[0]].RowCount + 1} of {piece.Name} is a {(rightSide ? "wrong" : "right")}-side row{context.Findings.InSizes(sizes)}"))
+        var isRound = piece.Builders[sizes[0]].InRounds;
+        var name = RowName.Of(piece, sizes[0], piece.Builders[sizes[0]].RowCount + 1);
+        var is_ = isRound ? $"is worked with the {(rightSide ? "wrong" : "right")} side facing" : $"is a {(rightSide ? "wrong" : "right")}-side row";
+        return new(Kind, span, Invariant($"{name} of {piece.Name} {is_}{context.Findings.InSizes(sizes)}"))
         {
             Sizes = context.Findings.Names(sizes),
-            Help = sizes.Length == context.Sizes
-                ? $"write `{side}`, or leave the side out; if the side is right, an earlier row is missing or one too many"
+            Help = isRound ? $"write `{side}`, or leave the side out: rounds are not turned; to work back over the last one, write a row, such as `row WS: dc across`"
+                : sizes.Length == context.Sizes ? $"write `{side}`, or leave the side out; if the side is right, an earlier row is missing or one too many"
                 : "leave the side out; if the side is right, an earlier row is missing or one too many in these sizes",
             Mends = sizes.Length == context.Sizes ? [new Mend($"write {side}", span, side)] : [],
         };

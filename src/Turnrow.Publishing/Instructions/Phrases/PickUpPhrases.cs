@@ -22,8 +22,11 @@ internal sealed record EdgeStretch(
     /// <summary>Of a part of a last row that has a name, which stitches it is; else null.</summary>
     public LastStitches? Stitches { get; init; }
 
+    /// <summary>True of a beginning edge that is a ring, and of a last row that is a round: there it has no right and left edge.</summary>
+    public bool IsRound { get; init; }
+
     public EdgeStretch? And(EdgeStretch other) =>
-        Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind && Forwards == other.Forwards && Slipped == other.Slipped
+        Piece == other.Piece && Edge == other.Edge && Hand == other.Hand && Kind == other.Kind && Forwards == other.Forwards && Slipped == other.Slipped && IsRound == other.IsRound
         && AtRow is null == other.AtRow is null && Stitches?.IsRound == other.Stitches?.IsRound
             ? this with { First = First.And(other.First), Last = Last.And(other.Last), PieceRows = PieceRows.And(other.PieceRows), Stitches = Stitches?.And(other.Stitches!), AtRow = AtRow?.And(other.AtRow!) }
             : null;
@@ -31,9 +34,9 @@ internal sealed record EdgeStretch(
     /// <summary><c>the left edge (neck) of Right front</c>.</summary>
     public string Whole(Wording words) => Kind switch
     {
-        Fabric.Pieces.StretchKind.LastRow => $"the last row of {Names.Title(Piece)}",
+        Fabric.Pieces.StretchKind.LastRow => $"the last {(IsRound ? "round" : "row")} of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.OpenStitches when Edge is not null => $"{Stitches!.Numbered} of {Names.Title(Piece)} ({Names.Words(Edge)})",
-        Fabric.Pieces.StretchKind.OpenStitches => $"the {words.Sts} left unworked in the last row of {Names.Title(Piece)}",
+        Fabric.Pieces.StretchKind.OpenStitches => $"the {words.Sts} left unworked in the last {(IsRound ? "round" : "row")} of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.Foundation => $"the beginning edge of {Names.Title(Piece)}",
         Fabric.Pieces.StretchKind.LeftStitches when Slipped => $"the slip-stitched {words.Sts}{At("of")} at {Named}",
         Fabric.Pieces.StretchKind.LeftStitches => $"the {words.Sts} left unworked{At("by")} at {Named}",
@@ -50,6 +53,9 @@ internal sealed record EdgeStretch(
         return Kind switch
         {
             Fabric.Pieces.StretchKind.RowEnds => $"the end of {RowIn(First)}",
+            Fabric.Pieces.StretchKind.Foundation when IsRound => $"the {words.Ch} where the ring was joined",
+            Fabric.Pieces.StretchKind.LastRow when IsRound => $"its {(Forwards ? "first" : "last")} {words.St}",
+            Fabric.Pieces.StretchKind.OpenStitches when IsRound => $"the {(Forwards ? "first" : "last")} of them",
             Fabric.Pieces.StretchKind.LastRow => $"its first {words.St} at the {end} edge",
             Fabric.Pieces.StretchKind.Foundation => $"its first {words.Ch} at the {end} edge",
             Fabric.Pieces.StretchKind.HeldStitches => $"the one at their {end} end",

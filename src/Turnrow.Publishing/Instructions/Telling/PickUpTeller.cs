@@ -105,6 +105,12 @@ internal static class PickUpTeller
             leg.Piece.Name, leg.Stretch.Name, leg.Hand, leg.Stretch.Kind, Sized.Of(first), Sized.Of(last), Sized.Of(leg.Piece.Rows.Count), leg.Upwards, IsSlipped(leg))
         {
             Stitches = leg.Stretch is { Kind: StretchKind.OpenStitches, Name: not null } ? LastStitches.OfStretch(leg.Piece, leg.Stretch) : null,
+            IsRound = leg.Stretch.Kind switch
+            {
+                StretchKind.Foundation => leg.Piece.Rows is [{ Begins: RowBegins.Ring }, ..],
+                StretchKind.LastRow or StretchKind.OpenStitches => leg.Piece.EndsInRounds,
+                _ => false,
+            },
             AtRow = IsOneOfSeveral(leg) ? Sized.Of(leg.Stretch.FirstRow + 1) : null,
         };
     }

@@ -124,6 +124,7 @@ internal static class RowTeller
     // The row below began with slip stitches, and this one comes back to them. A round that goes on does not: the row was joined beside them.
     private static bool EndsAtSlipStitches(RowContext place)
     {
+        // A round that goes on ends beside the last stitch of the row below: its slip stitches lie outside.
         if (place.GoesOn || (!place.Row.Short.IsNone && !place.Row.Reaches(place.Row.EndsAt))) return false;
         if (place.Index > 0) return place.Above is { Start.Adds: false, Begins: RowBegins.Turned };
         if (place.Piece.Start is not PartStart { Base.Rows: { Count: > 0 } rows } part) return false;
@@ -156,7 +157,7 @@ internal sealed class RowContext(Piece piece, int index, Row row, RowWork work)
     public bool GoesOn => Row.Begins is RowBegins.Round or RowBegins.Ring;
 
     /// <summary>Where the hook is.</summary>
-    public RowPlaces Places { get; } = new(work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)), row.Short.Taken)
+    public RowPlaces Places { get; } = new(index == 0 && piece.Start is AcrossStart across ? AcrossPlaces.Of(across, row, work.Below) : work.Below, RowBelow(piece, index)?.Opening, BeginsWithDecrease(RowBelow(piece, index)), row.Short.Taken)
     {
         RowOfWaited = place => ShortRowTeller.RowBelow(piece, row, place),
         IsOverRound = IsOverRound(piece, index),

@@ -94,10 +94,10 @@ public sealed class PatternMaker
         return true;
     }
 
-    /// <summary>Its last row is begun by no decrease, which would look like a stitch of another kind among those of a row over several pieces.</summary>
+    /// <summary>Its last row is of one kind of stitch, so that the stitches of a row over several pieces are.</summary>
     private static bool EndsPlainly(Sketch sketch) =>
         sketch.Statements.LastOrDefault(statement => statement is not (FastenOff or NameEdge or ShapeManner))
-            is Straight or RowsLine or RowLine { Words: [Naive.Across] };
+            is Straight or RowsLine or Shape or RowLine { Words: [Naive.Across] };
 
     /// <summary>The piece and one beside it, if they face alike in all sizes and nothing goes on from either.</summary>
     private bool Across(Sketch one)

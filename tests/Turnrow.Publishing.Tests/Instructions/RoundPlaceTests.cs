@@ -1,0 +1,59 @@
+using Xunit;
+
+namespace Turnrow.Publishing.Tests.Instructions;
+
+/// <summary>Where a maker finds a place that rounds made, and one of a row over several pieces.</summary>
+public class RoundPlaceTests
+{
+    private const string Tube = "pattern \"P\"\npiece tube\nbegin with 20 stitches\nround 1: dc around\nstraight 1 round\nfasten off\n";
+
+    [Theory]
+    [InlineData("", "RS")]
+    [InlineData(", WS facing", "WS")]
+    public void A_rings_beginning_edge_is_begun_where_the_ring_was_joined(string facing, string side) => Assert.StartsWith(
+        $"With {side} facing, join yarn with sl st at the beginning edge of Tube, in the ch where the ring was joined.\nRound 1",
+        Written.Piece($"{Tube}piece band picked up around tube foundation{facing}: 1 sc in each st", piece: "Band"),
+        StringComparison.Ordinal);
+
+    [Fact]
+    public void A_flat_beginning_edge_is_begun_at_an_edge() => Assert.StartsWith(
+        "With RS facing, join yarn with sl st at the beginning edge of Tube, in its first ch at the left edge.",
+        Written.Piece(Tube.Replace("round 1: dc around\nstraight 1 round", "row 1 RS: dc across\nround: dc around", StringComparison.Ordinal) + "piece band picked up along tube foundation: 1 sc in each st", piece: "Band"),
+        StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("", "RS", "first")]
+    [InlineData(", WS facing", "WS", "last")]
+    public void A_last_round_has_a_first_and_a_last_stitch_and_no_edge(string facing, string side, string which) => Assert.StartsWith(
+        $"With {side} facing, join yarn with sl st at the last round of Tube, in its {which} st.",
+        Written.Piece($"{Tube}piece band picked up around tube last row{facing}: 1 sc in each st", piece: "Band"),
+        StringComparison.Ordinal);
+
+    // 12 and 24 stitches, each less one at the beginning of its last row, which is a WS row: the ch 2 and the dc beside it are one stitch.
+    [Theory]
+    [InlineData("RS")]
+    [InlineData("WS")]
+    public void A_decrease_at_the_end_of_each_piece_is_worked_into_as_a_stitch(string side)
+    {
+        var yoke = Written.Piece($"pattern \"P\"\n{Panel("front", 12, "dec, dc across", side)}{Panel("back", 24, "dec, dc across", side)}piece yoke across front, back\nrow {side}: dc across\n", piece: "Yoke");
+        Assert.EndsWith($"Ch 3 (counts as 1 dc, in the joined st), dc in each dc across. [34 dc]\nFasten off.", yoke, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_chain_that_stands_for_a_stitch_stays_the_top_of_a_chain_beside_a_decrease()
+    {
+        var yoke = Written.Piece($"pattern \"P\"\n{Panel("front", 12, "dec, dc across")}{Panel("back", 24, "dc across")}piece yoke across front, back\nrow RS: dc across\n", piece: "Yoke");
+        Assert.Contains("dc in each dc across, dc in top of turning ch. [35 dc]", yoke, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_round_that_goes_on_from_a_row_has_no_slip_stitches_at_its_end()
+    {
+        var tube = Written.Piece("pattern \"P\"\npiece tube\nbegin with 20 stitches\nrow 1 WS: dc across\nleave 4 at both edges\nrow 2: dc across\nround: dc around\n", piece: "Tube");
+        Assert.Contains("sl st in each of first", tube, StringComparison.Ordinal);
+        Assert.DoesNotContain("leave the sl sts", tube, StringComparison.Ordinal);
+    }
+
+    private static string Panel(string name, int stitches, string last, string firstSide = "RS") =>
+        $"piece {name}\nbegin with {stitches} stitches\nrow 1 {firstSide}: dc across\nrow: {last}\nfasten off\n";
+}
