@@ -30,6 +30,15 @@ internal static class Shares
         return result;
     }
 
+    /// <summary>Mends a walk that is turned over: yarn is joined at its other end now, where something is worked, given up by the next that has any.</summary>
+    public static void BeginAtOtherEnd(List<PickUpLeg> walk)
+    {
+        var from = walk.FindIndex(static leg => leg.Rate > 0);
+        if (from <= 0) return;
+        walk[0] = walk[0] with { Rate = 1 };
+        walk[from] = walk[from] with { Rate = walk[from].Rate - 1 };
+    }
+
     // To the nearest stitch; half a stitch goes to the middle of the walk, so that both halves of it are alike.
     private static int UpTo(long along, long total, int stitches)
     {

@@ -187,6 +187,7 @@ internal sealed class MirrorBeginning(PieceBook book, PieceState piece, PieceSta
             });
         }
 
+        if (pickUp.IsEven) Joins.Shares.BeginAtOtherEnd(walk);
         var (held, turned) = (Held(pickUp.Walk), Held(walk));
         if (held != turned) HeldApart.Add((size, held, turned));
         var source = book.Find(walk[0].Piece.Name)!;

@@ -50,6 +50,16 @@ public class JoiningTests
         Assert.Contains("Row 1 (RS): Ch 1 (counts as 1 sc), then along the left edge of Panel at Row 1, 1 sc in this row-end. [2 sc]", band, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("counts", "Ch 1 (counts as 1 sc), then along the right edge (neck) of Other from Row 2 up to its last row, 1 sc evenly over these 3 row-ends. [2 sc]")]
+    [InlineData("does not count", "Ch 1 (does not count as a st), 1 sc in this row-end, then along the right edge (neck) of Other from Row 2 up to its last row, 1 sc evenly over these 3 row-ends. [2 sc]")]
+    public void A_mirrored_even_pick_up_has_a_stitch_where_its_yarn_is_joined(string chain, string expected)
+    {
+        var ends = $"pattern \"P\"\nturn sc: ch 1 {chain}\npiece panel\nbegin with 18 stitches\nrow 1 WS: sc across\nfrom here left edge is neck\nrows 2 to 4: sc across\nfasten off\npiece other is panel mirrored\n";
+        var band = Written.Piece(ends + "piece band picked up along panel left edge: 2 sc evenly\npiece twin is band mirrored", piece: "Twin");
+        Assert.Contains(expected, band, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Between_two_parts_the_last_row_is_what_they_leave()
     {
