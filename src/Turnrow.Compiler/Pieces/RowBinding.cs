@@ -20,7 +20,7 @@ internal static class RowBinding
         TurningChainCheck.Add(context, statement.Items);
         var words = new RowBinder(context).Bind(statement.Items, piece.OnlyStitch());
         // What a row that is not known holds or bridges has a name all the same, and nobody knows how many it is.
-        if (Array.Exists(words, static w => w is null) && statement.Items.Any(static item => item is HoldItem or BridgeItem)) piece.NamesInDoubt = true;
+        if (Sized.Where(context.Sizes, i => words[i] is null && context.Here.Has(i)).Length > 0 && statement.Items.Any(static item => item is HoldItem or BridgeItem)) piece.NamesInDoubt = true;
         var working = new RowWorking(context, piece, statement);
         for (var i = 0; i < context.Sizes; i++)
         {

@@ -54,6 +54,15 @@ public class RoundPlaceTests
         Assert.DoesNotContain("leave the sl sts", tube, StringComparison.Ordinal);
     }
 
+    // 15 dc, 5 ch, 15 dc: the 20th st back from the join is a ch, and before the 10th there is none.
+    [Theory]
+    [InlineData(20, "20th st of its last round, counted back from where that was joined (each bridging ch counts as a st here).\n")]
+    [InlineData(10, "10th st of its last round, counted back from where that was joined.\n")]
+    public void Chains_of_a_bridge_that_are_counted_are_told(int stitches, string expected) => Assert.Contains(
+        expected,
+        Written.Piece($"pattern \"P\"\npiece yoke\nbegin with 40 stitches\nround 1: dc around\nround 2: dc 15, hold 10 for thumb, bridge 5, dc around\nfasten off\npiece part from yoke: {stitches} stitches at left edge\nrow RS: dc across\n", piece: "Part"),
+        StringComparison.Ordinal);
+
     private static string Panel(string name, int stitches, string last, string firstSide = "RS") =>
         $"piece {name}\nbegin with {stitches} stitches\nrow 1 {firstSide}: dc across\nrow: {last}\nfasten off\n";
 }

@@ -172,6 +172,8 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
         var countsAlong = fromRight == facesRight;
         var number = match.Groups["n"].Value == "first" ? 1 : Number.Of(match.Groups["n"].Value);
         if (number > sts.Count) throw new Misread($"the last row has {sts.Count} sts");
+        var passed = countsAlong ? sts.Take(number) : sts.TakeLast(number);
+        if (match.Groups["bridged"].Success != passed.Any(i => places[i].Seen == Seen.BridgeChain)) throw new Misread("whether chs of a bridge are counted is not as said");
         piece.StandsOn = (from, 0);
         piece.IsJoined = true;
         _firstSide = facesRight;
@@ -339,13 +341,13 @@ internal sealed partial class PieceReader(ReadPiece piece, Dictionary<string, Re
     [GeneratedRegex(@"^Go on from the last (?:row|(?<round>round)) of (?<piece>.+), with the same yarn\.$")]
     private static partial Regex GoOn();
 
-    [GeneratedRegex(@"^With (?<side>RS|WS) of (?<piece>.+) facing, join yarn with sl st in the (?<n>\w+) st of its last (?:row, counted from its (?<edge>right|left) edge|(?<round>round)(?<back>, counted back from where that was joined)?)\.$")]
+    [GeneratedRegex(@"^With (?<side>RS|WS) of (?<piece>.+) facing, join yarn with sl st in the (?<n>\w+) st of its last (?:row, counted from its (?<edge>right|left) edge|(?<round>round)(?<back>, counted back from where that was joined)?)(?<bridged> \(each bridging ch counts as a st here\))?\.$")]
     private static partial Regex JoinPart();
 
     [GeneratedRegex(@"^With new yarn ch (?<n>\d+)\.$")]
     private static partial Regex NewChain();
 
-    [GeneratedRegex(@"^The row goes on, with (?<side>RS|WS) of (?<piece>.+) facing, in the (?<n>\w+) st of its last (?:row, counted from its (?<edge>right|left) edge|(?<round>round)(?<back>, counted back from where that was joined)?)\.$")]
+    [GeneratedRegex(@"^The row goes on, with (?<side>RS|WS) of (?<piece>.+) facing, in the (?<n>\w+) st of its last (?:row, counted from its (?<edge>right|left) edge|(?<round>round)(?<back>, counted back from where that was joined)?)(?<bridged> \(each bridging ch counts as a st here\))?\.$")]
     private static partial Regex GoOnOver();
 
     [GeneratedRegex(@"^With (?<same>the same yarn and )?(?<side>RS|WS) facing, (?:join yarn with sl st at|go on along) (?<where>the .*? of (?<piece>.+?)(?:,.*| from .*| at .*)?\.)$")]

@@ -29,19 +29,25 @@ internal sealed record GoOnFrom(string Piece, bool OfRounds) : Phrase
 /// <param name="OfRound">True if that row is a round: it has no edge, but a beginning.</param>
 internal sealed record JoinInStitch(bool RightSide, string Piece, Sized<int> Nth, Hand From, bool OfRound) : Phrase
 {
+    /// <summary>True if chains of a bridge are among the stitches counted: a maker would pass them by.</summary>
+    public bool OverBridge { get; init; }
+
+    /// <summary>That the chains of a bridge are counted too.</summary>
+    public static string Bridged(bool overBridge, Wording words) => overBridge ? $" (each bridging {words.Ch} counts as a {words.St} here)" : string.Empty;
+
     /// <summary>From where stitches of a last row are counted: <c>of its last row, counted from its left edge</c>.</summary>
     public static string Counted(Hand from, bool ofRound) => !ofRound ? $"of its last row, counted from its {Wording.Hand(from)} edge"
         : from == Hand.Right ? "of its last round" : "of its last round, counted back from where that was joined";
 
     protected override Phrase? Join(Phrase other) =>
-        other is JoinInStitch join && join.RightSide == RightSide && join.Piece == Piece && join.From == From && join.OfRound == OfRound
+        other is JoinInStitch join && join.RightSide == RightSide && join.Piece == Piece && join.From == From && join.OfRound == OfRound && join.OverBridge == OverBridge
             ? this with { Nth = Nth.And(join.Nth) }
             : null;
 
     protected override string Text(Wording words)
     {
         var nth = Nth.All(static n => n == 1) ? "first" : Nth.WrittenNth();
-        return $"with {words.Side(RightSide)} of {Names.Title(Piece)} facing, join yarn with {words.SlipStitch} in the {nth} {words.St} {Counted(From, OfRound)}";
+        return $"with {words.Side(RightSide)} of {Names.Title(Piece)} facing, join yarn with {words.SlipStitch} in the {nth} {words.St} {Counted(From, OfRound)}{Bridged(OverBridge, words)}";
     }
 }
 
@@ -67,13 +73,16 @@ internal sealed record NewChain(Sized<int> Chains) : Phrase
 /// <summary>The row goes on from new chains over a part of an earlier piece's last row.</summary>
 internal sealed record OverPart(bool RightSide, string Piece, Sized<int> Nth, Hand From, bool OfRound) : Phrase
 {
+    /// <summary>As of <see cref="JoinInStitch"/>.</summary>
+    public bool OverBridge { get; init; }
+
     protected override Phrase? Join(Phrase other) =>
-        other is OverPart part && part.RightSide == RightSide && part.Piece == Piece && part.From == From && part.OfRound == OfRound
+        other is OverPart part && part.RightSide == RightSide && part.Piece == Piece && part.From == From && part.OfRound == OfRound && part.OverBridge == OverBridge
             ? this with { Nth = Nth.And(part.Nth) }
             : null;
 
     protected override string Text(Wording words) =>
-        $"the row goes on, with {words.Side(RightSide)} of {Names.Title(Piece)} facing, in the {Nth.WrittenNth()} {words.St} {JoinInStitch.Counted(From, OfRound)}";
+        $"the row goes on, with {words.Side(RightSide)} of {Names.Title(Piece)} facing, in the {Nth.WrittenNth()} {words.St} {JoinInStitch.Counted(From, OfRound)}{JoinInStitch.Bridged(OverBridge, words)}";
 }
 
 /// <summary>A separate length of chain, joined where the hook is not.</summary>

@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Words;
 using Turnrow.Publishing.Instructions.Phrases;
@@ -45,14 +46,15 @@ internal static class RowTeller
         var passed = (place.Row.Start is { Adds: false } left ? left.Count : 0) + Beginning.Of(place.Work.Words).Passed(place.Places);
         var from = JoinedFrom(part, place.Row);
         var nth = Sized.Of(NthFrom(part, place.Row, from, passed));
+        var bridge = IsOverBridge(part, from, nth.First);
         if (place.Row.Start is { Adds: true })
         {
             before.Add(new NewChain(Sized.Of(place.Work.Opening.Chains)));
-            before.Add(new OverPart(place.Row.RightSide, part.Base.Name, nth, from, part.Base.EndsInRounds));
+            before.Add(new OverPart(place.Row.RightSide, part.Base.Name, nth, from, part.Base.EndsInRounds) { OverBridge = bridge });
         }
         else
         {
-            before.Add(new JoinInStitch(place.Row.RightSide, part.Base.Name, nth, from, part.Base.EndsInRounds));
+            before.Add(new JoinInStitch(place.Row.RightSide, part.Base.Name, nth, from, part.Base.EndsInRounds) { OverBridge = bridge });
         }
     }
 
@@ -76,6 +78,23 @@ internal static class RowTeller
     {
         var fromRight = row.StartsAt == Hand.Right ? part.FromRight + 1 + passed : part.FromRight + part.Count - passed;
         return from == Hand.Right ? fromRight : part.Base.LastStitches + 1 - fromRight;
+    }
+
+    // The stitches up to the nth are counted along the row below: chains of a bridge among them are its stitches too.
+    private static bool IsOverBridge(PartStart part, Hand from, int nth)
+    {
+        if (part.Base.TopFromRight is not { } top) return false;
+        var along = from == Hand.Right ? top : top.Reversed();
+        var counted = 0;
+        for (var cursor = new PlaceCursor(along); cursor.Remaining > 0 && counted < nth;)
+        {
+            var run = cursor.CurrentRun(int.MaxValue);
+            if (run.Place.Kind == PlaceKind.BridgeChain) return true;
+            if (run.Place.TakesStitches) counted += run.Count;
+            cursor.Pass(run.Count);
+        }
+
+        return false;
     }
 
     private static void AddChains(List<Phrase> before, RowContext place)
