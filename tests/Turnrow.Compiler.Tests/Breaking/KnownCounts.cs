@@ -78,11 +78,12 @@ internal sealed class KnownCounts(PatternWords words, IReadOnlySet<int> changed,
     private bool TellsCount(int line) =>
         _tree.Lines[line].Statement is not ForSizesStatement && !LeavesForLater(line) && !FollowsLostTurns(line) && ClaimKnown(line) && Claims.Of(_tree.Lines[line].Statement) is { Scope: ClaimScope.Usual, Parts: [{ Kind: null }] };
 
-    // Where a line with turns is lost, rows have to go to both edges before a claim tells anything: two lines of rows are sure to.
+    // Where a line with turns is lost, rows have to go to both edges before a claim tells anything: four lines of rows are sure to,
+    // since what was still asked for at an edge is left in the first or second of them and worked over two later.
     private bool FollowsLostTurns(int line)
     {
         var rows = 0;
-        for (var before = line; before >= 0 && rows < 2 && _tree.Lines[before].Statement is not PieceStatement; before--)
+        for (var before = line; before >= 0 && rows < 4 && _tree.Lines[before].Statement is not PieceStatement; before--)
         {
             if (before < line && changed.Contains(before) && (LeavesForLater(before) || LeavesForLater(before - 1))) return true;
             if (!changed.Contains(before) && Done(before) is RowStatement or StraightStatement or ShapeStatement or RepeatStatement) rows++;
