@@ -80,7 +80,7 @@ public sealed class CompilerSubject : INaiveSubject
     {
         FoundationStart foundation => new(piece.Name, size, YarnAt.Begun, foundation.Chains, []),
         PartStart part => new(piece.Name, size, part.Joined ? YarnAt.JoinedAnew : YarnAt.GoesOn, null, []),
-        PickUpStart pickUp => new(piece.Name, size, pickUp.Joined ? YarnAt.JoinedAnew : YarnAt.GoesOn, null, [.. pickUp.Walk.Where(leg => leg.Hand is not null).SelectMany(RowsOf)]),
+        PickUpStart pickUp => new(piece.Name, size, pickUp.Joined ? YarnAt.JoinedAnew : YarnAt.GoesOn, null, [.. pickUp.Walk.Where(leg => leg.Stretch.Kind == Turnrow.Fabric.Pieces.StretchKind.RowEnds).SelectMany(RowsOf)]),
         AcrossStart across => new(piece.Name, size, across.Joined ? YarnAt.JoinedAnew : YarnAt.GoesOn, null, []),
         _ => new(piece.Name, size, YarnAt.Begun, null, []),
     };

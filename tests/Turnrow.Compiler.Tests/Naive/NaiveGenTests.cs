@@ -72,7 +72,7 @@ public sealed class NaiveGenTests
             },
             iter: 2000,
             threads: 1);
-        Assert.Equal(7, starts.Count);
+        Assert.Equal(8, starts.Count);
         Assert.True(mirrored.Count >= 5, string.Join(", ", mirrored));
         Assert.Equal(10, statements.Count);
         Assert.Contains(typeof(ToCorner), words);

@@ -14,6 +14,20 @@ public sealed class CornerMaker(ChoiceTape tape, string stitch)
         if (sketch.Narrowest < 2 * _corners + 1)
             return false;
         MarkRow(sketch);
+        GoOn(sketch);
+        return true;
+    }
+
+    /// <summary>From a row that has corners already, with so many stitches before each and behind the last one as the next row meets them.</summary>
+    public void GoOn(Sketch sketch, int[][] between)
+    {
+        _between = between;
+        _corners = between.Length - 1;
+        GoOn(sketch);
+    }
+
+    private void GoOn(Sketch sketch)
+    {
         for (var rows = tape.Below(4); rows > 0; rows--)
         {
             Action<Sketch>[] kinds = [Several, WithSpace, Plain, Fewer, Chosen, One];
@@ -24,7 +38,6 @@ public sealed class CornerMaker(ChoiceTape tape, string stitch)
         Put(sketch, tape.OneIn(2) ? words : [.. words.Reverse()]);
         sketch.Widths = sketch.Widths.Select(width => width + (_areSpaces ? _corners : 0)).ToArray();
         (sketch.Ground, sketch.PlainStitch) = (Ground.Changed, null);
-        return true;
     }
 
     private void MarkRow(Sketch sketch)

@@ -14,6 +14,7 @@ public sealed class PatternMaker
     private readonly RowMaker _rows;
     private readonly ShapingMaker _shaping;
     private readonly PickUpMaker _pickUps;
+    private readonly RimMaker _rims;
     private readonly RoundMaker _rounds;
     private readonly List<Sketch> _made = [];
 
@@ -28,6 +29,7 @@ public sealed class PatternMaker
         _rows = new RowMaker(tape, _stitches);
         _shaping = new ShapingMaker(tape, _rows);
         _pickUps = new PickUpMaker(tape, _stitches);
+        _rims = new RimMaker(tape, _stitches);
         _rounds = new RoundMaker(tape, _rows, _stitches);
     }
 
@@ -45,7 +47,7 @@ public sealed class PatternMaker
     private void AnotherPiece()
     {
         var from = _tape.Of<Sketch>(_made);
-        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across];
+        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across, PickUpRim];
         if (!_tape.Of(kinds)(from) && !MirrorImage(_made[^1]))
             Foundation();
     }
@@ -90,6 +92,18 @@ public sealed class PatternMaker
         _made.Add(piece);
         piece.AddRows(_ => 1);
         piece.PlainStitch = start.Stitch;
+        More(piece);
+        return true;
+    }
+
+    /// <summary>A border along edges of a piece, if it comes out and no part goes on from them.</summary>
+    private bool PickUpRim(Sketch from)
+    {
+        var start = _rims.Along(from.Name);
+        var worked = NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, start, [])] });
+        if (!worked.IsValid || _rims.Begun(NewName, start, [.. Enumerable.Range(0, _sizes).Select(size => worked.Of(NewName, size))]) is not { } piece)
+            return false;
+        _made.Add(piece);
         More(piece);
         return true;
     }
@@ -215,10 +229,9 @@ public sealed class PatternMaker
                 along.CanBeMirrored = false;
                 return true;
             case PickedUpInside inside:
-                if (!NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, new MirrorOf(model.Name), [])] }).IsValid)
-                    return false;
-                BaseOf(inside.Piece).CanBeMirrored = false;
-                return true;
+                return CanBeTurnedOver(model, inside.Piece);
+            case PickedUpRim rim:
+                return CanBeTurnedOver(model, rim.Piece);
             case AcrossOf across:
                 var bases = across.Pieces.Select(BaseOf).ToList();
                 if (bases.Exists(b => across.Pieces.Contains(b.Name) || !CanTake(b, Hand.Right, b.Widths) || !CanTake(b, Hand.Left, b.Widths)))
@@ -231,6 +244,14 @@ public sealed class PatternMaker
             default:
                 return true;
         }
+    }
+
+    private bool CanBeTurnedOver(Sketch model, string piece)
+    {
+        if (!NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, new MirrorOf(model.Name), [])] }).IsValid)
+            return false;
+        BaseOf(piece).CanBeMirrored = false;
+        return true;
     }
 
     private static bool ComesOutAtTheOtherEdge(Sketch along, PickedUp up, int[] counts)
