@@ -39,13 +39,15 @@ public static class Rim
         if (up.InCorner is { } said && (said % 2 == 0 || !walk.Exists(place => place.IsCorner)))
             throw new UnworkableException("the corners have no middle, or there are none");
         var made = new List<Place>();
-        var (rows, fromRows) = (0, 0);
+        var (rows, common) = (0, GreatestCommon(up.Stitches, up.PerRows));
+        var (stitches, per) = (up.Stitches / common, up.PerRows / common);
         foreach (var place in walk)
         {
             if (place.Row > 0)
             {
-                for (rows++; fromRows < rows * up.Stitches / up.PerRows; fromRows++)
-                    made.Add(new Place(up.Stitch));
+                // Of so many rows those that are met first get one more, and it goes on so round corners.
+                var more = rows++ % per < stitches % per ? 1 : 0;
+                made.AddRange(Enumerable.Repeat(new Place(up.Stitch), stitches / per + more));
             }
             else
             {
@@ -53,8 +55,10 @@ public static class Rim
                 made.AddRange(Enumerable.Range(0, count).Select(i => new Place(up.Stitch) { IsCorner = place.IsCorner && up.InCorner is not null && i == count / 2 }));
             }
         }
-        return rows * up.Stitches % up.PerRows == 0 ? made : throw new UnworkableException("the rate does not come out over these rows");
+        return rows % per == 0 ? made : throw new UnworkableException("the rate does not come out over these rows");
     }
+
+    private static int GreatestCommon(int one, int other) => Enumerable.Range(1, other).Last(n => one % n == 0 && other % n == 0);
 
     private static List<RimPlace> Edge(PieceResult piece, RimEdge edge)
     {

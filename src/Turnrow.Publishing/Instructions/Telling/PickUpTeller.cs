@@ -129,28 +129,29 @@ internal static class PickUpTeller
     // stretches together goes on from one to the next in the middle of a round.
     private sealed class Rounds(List<Phrase> phrases, Stitch stitch, bool chainCounts)
     {
-        private readonly Dictionary<(int Rate, int Per), int> _done = [];
+        private readonly Dictionary<PickUpRate, int> _done = [];
         private bool _begun;
 
         public void Along(PickUpLeg leg)
         {
-            var (rate, per) = Lowest(leg.Rate, leg.Per);
+            var rate = PickUpRate.Of(leg.Rate, leg.Per);
+            var per = rate.Places;
             var name = NameOf(leg.Stretch.Kind);
             if (leg.IsCorner)
             {
-                InCorner(rate, name);
+                InCorner(rate.Stitches, name);
                 return;
             }
 
-            var at = _done.GetValueOrDefault((leg.Rate, leg.Per));
+            var at = _done.GetValueOrDefault(rate);
             var end = at + leg.Stretch.Count;
-            _done[(leg.Rate, leg.Per)] = end % per;
-            if (!_begun && at < end) Begin(InPlace(rate, per, at++), name);
-            while (at < end && at % per != 0) Add(InPlace(rate, per, at++ % per), 1, name);
+            _done[rate] = end % per;
+            if (!_begun && at < end) Begin(rate.In(at++), name);
+            while (at < end && at % per != 0) Add(rate.In(at++ % per), 1, name);
             var rounds = (end - at) / per;
-            if (per == 1) Add(rate, rounds, name);
-            else if (rounds > 0) AddRounds(rate, per, rounds, name);
-            for (at += rounds * per; at < end; at++) Add(InPlace(rate, per, at % per), 1, name);
+            if (per == 1) Add(rate.Stitches, rounds, name);
+            else if (rounds > 0) AddRounds(rate, rounds, name);
+            for (at += rounds * per; at < end; at++) Add(rate.In(at % per), 1, name);
         }
 
         // A share of a number that is spread over the whole walk: the maker spreads it over the stretch, and is told about how.
@@ -188,10 +189,10 @@ internal static class PickUpTeller
             if (here > 0) phrases.Add(new StitchesIn(stitch, HookInto.BothLoops, Sized.Of(here), new SamePlace(name)));
         }
 
-        private void AddRounds(int rate, int per, int rounds, PlaceName name)
+        private void AddRounds(PickUpRate rate, int rounds, PlaceName name)
         {
             var round = new Rounds([], stitch, false);
-            for (var i = 0; i < per; i++) round.Add(InPlace(rate, per, i), 1, name);
+            for (var i = 0; i < rate.Places; i++) round.Add(rate.In(i), 1, name);
             if (rounds == 1) phrases.AddRange(round.Told);
             else phrases.Add(new Repeated(new(round.Told), Sized.Of(rounds)));
         }
@@ -216,15 +217,6 @@ internal static class PickUpTeller
 
             phrases.Add(new StitchesIn(stitch, HookInto.BothLoops, Sized.Of(each), new NextPlaces(Sized.Of(places), name, false)));
         }
-    }
-
-    private static int InPlace(int rate, int per, int place) => (rate / per) + (place < rate % per ? 1 : 0);
-
-    private static (int Rate, int Per) Lowest(int rate, int per)
-    {
-        var (a, b) = (rate, per);
-        while (b != 0) (a, b) = (b, a % b);
-        return a == 0 ? (rate, Math.Max(1, per)) : (rate / a, per / a);
     }
 
     private static PlaceName NameOf(StretchKind kind) => kind switch
