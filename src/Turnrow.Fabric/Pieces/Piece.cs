@@ -92,12 +92,12 @@ public sealed record PickUpStart(IReadOnlyList<PickUpLeg> Walk, bool RightSide, 
     {
         var corners = new List<int>();
         // What is said of several legs together goes on from one to the next, as a maker works it.
-        var done = new Dictionary<PickUpRate, long>();
+        var done = new Dictionary<PlacesRate, long>();
         var made = 0L;
         foreach (var leg in Walk)
         {
             if (leg.IsCorner) corners.Add((int)made + (leg.Rate / 2));
-            var (rate, before) = (PickUpRate.Of(leg.Rate, leg.Per), 0L);
+            var (rate, before) = (PlacesRate.Of(leg.Rate, leg.Per), 0L);
             if (!leg.IsCorner) before = done.GetValueOrDefault(rate);
             var after = before + leg.Stretch.Count;
             if (!leg.IsCorner) done[rate] = after;

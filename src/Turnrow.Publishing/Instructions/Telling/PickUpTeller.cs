@@ -129,12 +129,12 @@ internal static class PickUpTeller
     // stretches together goes on from one to the next in the middle of a round.
     private sealed class Rounds(List<Phrase> phrases, Stitch stitch, bool chainCounts)
     {
-        private readonly Dictionary<PickUpRate, int> _done = [];
+        private readonly Dictionary<PlacesRate, int> _done = [];
         private bool _begun;
 
         public void Along(PickUpLeg leg)
         {
-            var rate = PickUpRate.Of(leg.Rate, leg.Per);
+            var rate = PlacesRate.Of(leg.Rate, leg.Per);
             var per = rate.Places;
             var name = NameOf(leg.Stretch.Kind);
             if (leg.IsCorner)
@@ -189,7 +189,7 @@ internal static class PickUpTeller
             if (here > 0) phrases.Add(new StitchesIn(stitch, HookInto.BothLoops, Sized.Of(here), new SamePlace(name)));
         }
 
-        private void AddRounds(PickUpRate rate, int rounds, PlaceName name)
+        private void AddRounds(PlacesRate rate, int rounds, PlaceName name)
         {
             var round = new Rounds([], stitch, false);
             for (var i = 0; i < rate.Places; i++) round.Add(rate.In(i), 1, name);

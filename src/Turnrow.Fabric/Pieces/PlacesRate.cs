@@ -4,9 +4,9 @@ namespace Turnrow.Fabric.Pieces;
 /// How a rate falls on single places: in rounds of as few places as it comes out over, the larger numbers first, since yarn is joined in the
 /// first place and something is worked there.
 /// </summary>
-public readonly record struct PickUpRate
+public readonly record struct PlacesRate
 {
-    private PickUpRate(int stitches, int places) => (Stitches, Places) = (stitches, places);
+    private PlacesRate(int stitches, int places) => (Stitches, Places) = (stitches, places);
 
     /// <summary>So many stitches …</summary>
     public int Stitches { get; }
@@ -15,7 +15,7 @@ public readonly record struct PickUpRate
     public int Places { get; }
 
     /// <summary>The rate in lowest terms.</summary>
-    public static PickUpRate Of(int stitches, int places)
+    public static PlacesRate Of(int stitches, int places)
     {
         var (a, b) = (stitches, places);
         while (b != 0) (a, b) = (b, a % b);
