@@ -20,16 +20,17 @@ internal static class MirroredWalk
         var (from, to) = (legs[0].Piece.At(hand).Stretches, mirror.At(hand.Opposite()).Stretches);
         var turned = new List<PickUpLeg>();
         foreach (var leg in legs) turned.Add(leg with { Piece = mirror, Hand = hand.Opposite(), Upwards = !leg.Upwards });
-        if (!AreAlike(from, to)) return turned;
+        if (!AreAlike(from, to, legs.Any(static leg => !IsEnds(leg.Stretch)))) return turned;
         var found = new List<PickUpLeg>();
         foreach (var leg in turned) Add(found, leg, from, to, isEven);
         var order = found.OrderBy(leg => IndexOf(to, leg.Stretch)).ThenBy(static leg => leg.Stretch.FirstRow);
         return turned[0].Upwards ? order : order.Reverse();
     }
 
-    private static bool AreAlike(IReadOnlyList<Stretch> from, IReadOnlyList<Stretch> to) =>
+    // Chains may lie where, turned over, stitches were left: one is worked into each of either.
+    private static bool AreAlike(IReadOnlyList<Stretch> from, IReadOnlyList<Stretch> to, bool withSteps) =>
         from.Where(IsEnds).Sum(static s => s.Count) == to.Where(IsEnds).Sum(static s => s.Count)
-        && Steps(from).Select(static s => (s.Kind, s.Count)).SequenceEqual(Steps(to).Select(static s => (s.Kind, s.Count)));
+        && (!withSteps || Steps(from).Select(static s => s.Count).SequenceEqual(Steps(to).Select(static s => s.Count)));
 
     private static bool IsEnds(Stretch stretch) => stretch.Kind == StretchKind.RowEnds;
 

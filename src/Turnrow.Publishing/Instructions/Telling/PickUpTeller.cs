@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
@@ -27,7 +28,7 @@ internal static class PickUpTeller
         {
             if (legs != stretches[0]) phrases.Add(new ThenAlong(StretchOf(legs)));
             if (start.IsEven) rounds.Evenly(legs);
-            else foreach (var leg in legs) rounds.Along(leg);
+            else rounds.Along(legs);
         }
 
         var told = Rounded(phrases);
@@ -132,11 +133,20 @@ internal static class PickUpTeller
         private readonly Dictionary<PlacesRate, int> _done = [];
         private bool _begun;
 
-        public void Along(PickUpLeg leg)
+        public void Along(List<PickUpLeg> legs)
+        {
+            var passed = 0;
+            foreach (var leg in legs)
+            {
+                Along(leg, NameOf(leg, passed));
+                passed += leg.Stretch.Count;
+            }
+        }
+
+        private void Along(PickUpLeg leg, PlaceName name)
         {
             var rate = PlacesRate.Of(leg.Rate, leg.Per);
             var per = rate.Places;
-            var name = NameOf(leg.Stretch.Kind);
             if (leg.IsCorner)
             {
                 InCorner(rate.Stitches, name);
@@ -217,6 +227,18 @@ internal static class PickUpTeller
 
             phrases.Add(new StitchesIn(stitch, HookInto.BothLoops, Sized.Of(each), new NextPlaces(Sized.Of(places), name, false)));
         }
+    }
+
+    // Where a last row has spaces, the maker is told of them; else she sees what stitches they are.
+    private static PlaceName NameOf(PickUpLeg leg, int passed)
+    {
+        var name = NameOf(leg.Stretch.Kind);
+        if (leg.Stretch.Kind != StretchKind.LastRow || leg.Piece.TopFromRight is not { } top) return name;
+        var places = (leg.Upwards ? top : top.Reversed()).Slice(passed, leg.Stretch.Count);
+        var spaces = places.Kinds().Where(static kind => kind.Place.Kind == PlaceKind.Space).Select(static kind => PlaceName.Of(kind.Place)).ToList();
+        if (spaces.Count == 0) return name;
+        var only = spaces.Aggregate(static (all, next) => all.With(next));
+        return places.Kinds().Any(static kind => kind.Place.Kind != PlaceKind.Space) ? only.With(name) : only;
     }
 
     private static PlaceName NameOf(StretchKind kind) => kind switch

@@ -181,7 +181,7 @@ public sealed class PatternMaker
 
     private static bool CanTake(Sketch from, Hand hand, int[] counts)
     {
-        if (!from.StandsOnStitches || from.Taken[(int)hand] is not null)
+        if (!from.StandsOnStitches || from.EndsInCorners || from.Taken[(int)hand] is not null)
             return false;
         var other = from.Taken[(int)Frame.Opposite(hand)];
         return !counts.Where((count, size) => count + (other?[size] ?? 0) > from.Widths[size]).Any();
@@ -285,6 +285,8 @@ public sealed class PatternMaker
                 default: _shaping.Any(sketch); break;
             }
         }
+        if (sketch.StandsOnStitches && !sketch.InRounds && _tape.OneIn(6))
+            new CornerMaker(_tape, _tape.Of<string>(_stitches)).Ending(sketch);
         if (_tape.OneIn(4))
             sketch.Statements.Add(new FastenOff());
     }
