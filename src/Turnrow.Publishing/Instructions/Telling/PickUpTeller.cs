@@ -138,9 +138,21 @@ internal static class PickUpTeller
             var passed = 0;
             foreach (var leg in legs)
             {
-                Along(leg, NameOf(leg, passed));
-                passed += leg.Stretch.Count;
+                foreach (var part in Nameable(leg, passed))
+                {
+                    Along(part, NameOf(part, passed));
+                    passed += part.Stretch.Count;
+                }
             }
+        }
+
+        // Stitches and spaces have one name for several of them; the first place of all, and each that has its own number, is told by itself.
+        private IEnumerable<PickUpLeg> Nameable(PickUpLeg leg, int passed)
+        {
+            var count = leg.Stretch.Count;
+            if (count < 2 || NameOf(leg, passed).Kind != PlaceNameKind.StitchAndSpace) return [leg];
+            if (leg.Rate % leg.Per != 0) return Enumerable.Range(0, count).Select(at => leg.Slice(at, 1));
+            return _begun ? [leg] : [leg.Slice(0, 1), leg.Slice(1, count - 1)];
         }
 
         private void Along(PickUpLeg leg, PlaceName name)

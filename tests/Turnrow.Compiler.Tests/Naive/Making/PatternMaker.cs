@@ -39,7 +39,7 @@ public sealed class PatternMaker
         maker.Foundation();
         for (var pieces = tape.Below(s_pieces.Length); pieces > 0; pieces--)
             maker.AnotherPiece();
-        return maker.Pattern;
+        return new SeamMaker(tape, maker._made).Added(maker.Pattern);
     }
 
     private string NewName => s_pieces[_made.Count];
@@ -69,10 +69,16 @@ public sealed class PatternMaker
         else
             FirstRow(sketch);
         More(sketch);
+        if (!_tape.OneIn(5))
+            return;
+        (sketch.Copies, sketch.CanBeMirrored) = (_tape.Between(2, 4), false);
     }
 
     private NaivePattern Pattern =>
-        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements)).ToList());
+        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements) { Copies = sketch.Copies }).ToList());
+
+    /// <summary>What it is called where one of several has to be meant.</summary>
+    private string One(Sketch sketch) => sketch.Copies > 1 ? NaiveWorker.Copy(sketch.Name, _tape.Below(sketch.Copies)) : sketch.Name;
 
     /// <summary>One or two of the edges inside a piece, each of them once.</summary>
     private bool PickUpInside(Sketch from)
@@ -81,7 +87,7 @@ public sealed class PatternMaker
             return false;
         var count = _tape.Between(1, Math.Min(2, from.Inner.Count));
         var first = _tape.Below(from.Inner.Count - count + 1);
-        var start = new PickedUpInside(from.Name, from.Inner.GetRange(first, count), _tape.Of<string>(_stitches), _tape.OneIn(2));
+        var start = new PickedUpInside(One(from), from.Inner.GetRange(first, count), _tape.Of<string>(_stitches), _tape.OneIn(2));
         var worked = NaiveWorker.Work(Pattern);
         var counts = Enumerable.Range(0, _sizes)
             .Select(size => worked.Of(from.Name, size).Inner.Where(inner => start.Names.Contains(inner.Name)).Sum(inner => inner.Count)).ToArray();
@@ -99,7 +105,7 @@ public sealed class PatternMaker
     /// <summary>A border along edges of a piece, if it comes out and no part goes on from them.</summary>
     private bool PickUpRim(Sketch from)
     {
-        var start = _rims.Along(from.Name);
+        var start = _rims.Along(One(from));
         var worked = NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, start, [])] });
         if (!worked.IsValid || _rims.Begun(NewName, start, [.. Enumerable.Range(0, _sizes).Select(size => worked.Of(NewName, size))]) is not { } piece)
             return false;
@@ -181,7 +187,7 @@ public sealed class PatternMaker
 
     private static bool CanTake(Sketch from, Hand hand, int[] counts)
     {
-        if (!from.StandsOnStitches || from.EndsInCorners || from.Taken[(int)hand] is not null)
+        if (!from.StandsOnStitches || from.EndsInCorners || from.Copies > 1 || from.Taken[(int)hand] is not null)
             return false;
         var other = from.Taken[(int)Frame.Opposite(hand)];
         return !counts.Where((count, size) => count + (other?[size] ?? 0) > from.Widths[size]).Any();
@@ -191,7 +197,7 @@ public sealed class PatternMaker
     {
         if (_pickUps.Along(from) is not { } along)
             return false;
-        var piece = new Sketch(NewName, Claimed(along.Start, along.Counts), _sizes) { Widths = [.. along.Counts], Begun = along.Counts, FirstSide = Side.RS };
+        var piece = new Sketch(NewName, Claimed(along.Start with { Piece = One(from) }, along.Counts), _sizes) { Widths = [.. along.Counts], Begun = along.Counts, FirstSide = Side.RS };
         _made.Add(piece);
         piece.AddRows(_ => 1);
         piece.PlainStitch = along.Start.Stitch;
@@ -264,7 +270,7 @@ public sealed class PatternMaker
 
     private Sketch BaseOf(string piece)
     {
-        var model = _made.First(sketch => sketch.Name == piece);
+        var model = _made.First(sketch => sketch.Name == piece || (sketch.Copies > 1 && piece.EndsWith($" {sketch.Name}", StringComparison.Ordinal)));
         return model.Counterpart is { } name ? _made.First(sketch => sketch.Name == name) : model;
     }
 
