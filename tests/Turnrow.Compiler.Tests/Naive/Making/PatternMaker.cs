@@ -14,6 +14,7 @@ public sealed class PatternMaker
     private readonly RowMaker _rows;
     private readonly ShapingMaker _shaping;
     private readonly PickUpMaker _pickUps;
+    private readonly RimMaker _rims;
     private readonly RoundMaker _rounds;
     private readonly List<Sketch> _made = [];
 
@@ -28,6 +29,7 @@ public sealed class PatternMaker
         _rows = new RowMaker(tape, _stitches);
         _shaping = new ShapingMaker(tape, _rows);
         _pickUps = new PickUpMaker(tape, _stitches);
+        _rims = new RimMaker(tape, _stitches);
         _rounds = new RoundMaker(tape, _rows, _stitches);
     }
 
@@ -37,7 +39,7 @@ public sealed class PatternMaker
         maker.Foundation();
         for (var pieces = tape.Below(s_pieces.Length); pieces > 0; pieces--)
             maker.AnotherPiece();
-        return maker.Pattern;
+        return new SeamMaker(tape, maker._made).Added(maker.Pattern);
     }
 
     private string NewName => s_pieces[_made.Count];
@@ -45,7 +47,7 @@ public sealed class PatternMaker
     private void AnotherPiece()
     {
         var from = _tape.Of<Sketch>(_made);
-        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across];
+        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across, PickUpRim];
         if (!_tape.Of(kinds)(from) && !MirrorImage(_made[^1]))
             Foundation();
     }
@@ -67,10 +69,16 @@ public sealed class PatternMaker
         else
             FirstRow(sketch);
         More(sketch);
+        if (!_tape.OneIn(5))
+            return;
+        (sketch.Copies, sketch.CanBeMirrored) = (_tape.Between(2, 4), false);
     }
 
     private NaivePattern Pattern =>
-        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements)).ToList());
+        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements) { Copies = sketch.Copies }).ToList());
+
+    /// <summary>What it is called where one of several has to be meant.</summary>
+    private string One(Sketch sketch) => sketch.Copies > 1 ? NaiveWorker.Copy(sketch.Name, _tape.Below(sketch.Copies)) : sketch.Name;
 
     /// <summary>One or two of the edges inside a piece, each of them once.</summary>
     private bool PickUpInside(Sketch from)
@@ -79,7 +87,7 @@ public sealed class PatternMaker
             return false;
         var count = _tape.Between(1, Math.Min(2, from.Inner.Count));
         var first = _tape.Below(from.Inner.Count - count + 1);
-        var start = new PickedUpInside(from.Name, from.Inner.GetRange(first, count), _tape.Of<string>(_stitches), _tape.OneIn(2));
+        var start = new PickedUpInside(One(from), from.Inner.GetRange(first, count), _tape.Of<string>(_stitches), _tape.OneIn(2));
         var worked = NaiveWorker.Work(Pattern);
         var counts = Enumerable.Range(0, _sizes)
             .Select(size => worked.Of(from.Name, size).Inner.Where(inner => start.Names.Contains(inner.Name)).Sum(inner => inner.Count)).ToArray();
@@ -90,6 +98,18 @@ public sealed class PatternMaker
         _made.Add(piece);
         piece.AddRows(_ => 1);
         piece.PlainStitch = start.Stitch;
+        More(piece);
+        return true;
+    }
+
+    /// <summary>A border along edges of a piece, if it comes out and no part goes on from them.</summary>
+    private bool PickUpRim(Sketch from)
+    {
+        var start = _rims.Along(One(from));
+        var worked = NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, start, [])] });
+        if (!worked.IsValid || _rims.Begun(NewName, start, [.. Enumerable.Range(0, _sizes).Select(size => worked.Of(NewName, size))]) is not { } piece)
+            return false;
+        _made.Add(piece);
         More(piece);
         return true;
     }
@@ -167,7 +187,7 @@ public sealed class PatternMaker
 
     private static bool CanTake(Sketch from, Hand hand, int[] counts)
     {
-        if (!from.StandsOnStitches || from.Taken[(int)hand] is not null)
+        if (!from.StandsOnStitches || from.EndsInCorners || from.Copies > 1 || from.Taken[(int)hand] is not null)
             return false;
         var other = from.Taken[(int)Frame.Opposite(hand)];
         return !counts.Where((count, size) => count + (other?[size] ?? 0) > from.Widths[size]).Any();
@@ -177,7 +197,7 @@ public sealed class PatternMaker
     {
         if (_pickUps.Along(from) is not { } along)
             return false;
-        var piece = new Sketch(NewName, Claimed(along.Start, along.Counts), _sizes) { Widths = [.. along.Counts], Begun = along.Counts, FirstSide = Side.RS };
+        var piece = new Sketch(NewName, Claimed(along.Start with { Piece = One(from) }, along.Counts), _sizes) { Widths = [.. along.Counts], Begun = along.Counts, FirstSide = Side.RS };
         _made.Add(piece);
         piece.AddRows(_ => 1);
         piece.PlainStitch = along.Start.Stitch;
@@ -215,10 +235,9 @@ public sealed class PatternMaker
                 along.CanBeMirrored = false;
                 return true;
             case PickedUpInside inside:
-                if (!NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, new MirrorOf(model.Name), [])] }).IsValid)
-                    return false;
-                BaseOf(inside.Piece).CanBeMirrored = false;
-                return true;
+                return CanBeTurnedOver(model, inside.Piece);
+            case PickedUpRim rim:
+                return CanBeTurnedOver(model, rim.Piece);
             case AcrossOf across:
                 var bases = across.Pieces.Select(BaseOf).ToList();
                 if (bases.Exists(b => across.Pieces.Contains(b.Name) || !CanTake(b, Hand.Right, b.Widths) || !CanTake(b, Hand.Left, b.Widths)))
@@ -233,6 +252,14 @@ public sealed class PatternMaker
         }
     }
 
+    private bool CanBeTurnedOver(Sketch model, string piece)
+    {
+        if (!NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, new MirrorOf(model.Name), [])] }).IsValid)
+            return false;
+        BaseOf(piece).CanBeMirrored = false;
+        return true;
+    }
+
     private static bool ComesOutAtTheOtherEdge(Sketch along, PickedUp up, int[] counts)
     {
         if (up.Hand is not { } hand || PickUpMaker.Counts(along, Frame.Opposite(hand), up)?.SequenceEqual(counts) != true)
@@ -243,7 +270,7 @@ public sealed class PatternMaker
 
     private Sketch BaseOf(string piece)
     {
-        var model = _made.First(sketch => sketch.Name == piece);
+        var model = _made.First(sketch => sketch.Name == piece || (sketch.Copies > 1 && piece.EndsWith($" {sketch.Name}", StringComparison.Ordinal)));
         return model.Counterpart is { } name ? _made.First(sketch => sketch.Name == name) : model;
     }
 
@@ -264,6 +291,8 @@ public sealed class PatternMaker
                 default: _shaping.Any(sketch); break;
             }
         }
+        if (sketch.StandsOnStitches && !sketch.InRounds && _tape.OneIn(6))
+            new CornerMaker(_tape, _tape.Of<string>(_stitches)).Ending(sketch);
         if (_tape.OneIn(4))
             sketch.Statements.Add(new FastenOff());
     }
