@@ -23,7 +23,7 @@ internal sealed class WalkBinder(Context context, PieceBook book)
     /// <summary>The edge; null, and reported, if the words name none.</summary>
     public BoundWalk? Bind(WalkSyntax walk)
     {
-        if (walk.Words.Count == 0 || PieceOf(walk, out var named) is not { } piece) return null;
+        if (walk.Words.Count == 0 || book.Bind(walk.Words, out var named) is not { } piece) return null;
         var words = walk.Words.Skip(named).Where(w => !EdgeWords.Contains(w.Text, StringComparer.OrdinalIgnoreCase)).ToList();
         if (SideOf(piece, walk, words) is not { } find) return null;
         var sides = new JoinSide?[context.Sizes];
@@ -34,24 +34,11 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         return new BoundWalk(piece, sides, walk.Span);
     }
 
-    // `second sleeve`: one of several; `sleeve` alone is each of them.
-    private PieceState? PieceOf(WalkSyntax walk, out int named)
-    {
-        named = 1;
-        var nth = Array.FindIndex(PieceOpening.Ordinals, o => Is(walk.Words[0], o));
-        if (nth < 0 || walk.Words.Count < 2 || book.Find(walk.Words[1].Text) is not { Copies: { Count: > 0 } copies } piece) return book.Bind(walk.Words[0]);
-        named = 2;
-        if (nth < copies.Count) return copies[nth];
-        book.JoinsInDoubt = true;
-        context.Findings.Add(MadeSeveral.TooMany(walk.Words[0].Span.To(walk.Words[1].Span), piece.Name, copies.Count));
-        return null;
-    }
-
     private Func<int, JoinSide?>? SideOf(PieceState piece, WalkSyntax walk, List<NameSyntax> words)
     {
         if (words.Count == 1 && Is(words[0], "foundation")) return i => EdgeSelection.Foundation(piece.Finished[i]);
         if (words.Count == 1 && HasInner(piece, words[0].Text)) return i => EdgeSelection.Inner(piece.Finished[i], words[0].Text);
-        if (words.Count == 1 && piece.Parts.TryGetValue(words[0].Text, out var part))
+        if (words.Count == 1 && piece.PartNamed(words[0].Text) is { } part)
         {
             part.Used = true;
             return i => EdgeSelection.Part(piece.Finished[i], words[0].Text, part.FromRight[i], part.Count[i]);
