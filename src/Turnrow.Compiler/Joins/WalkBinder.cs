@@ -28,6 +28,7 @@ internal sealed class WalkBinder(Context context, PieceBook book)
         if (SideOf(piece, walk, words) is not { } find) return null;
         var sides = new JoinSide?[context.Sizes];
         for (var i = 0; i < sides.Length; i++) sides[i] = find(i);
+        if (IsTaken(piece, walk, sides)) return null;
         if (walk.Selection is { } selection) sides = Select(walk, selection, piece, sides);
         // What is said of all of them is told so.
         if (piece.Copies.Count > 0) sides = sides.Select(s => s is null ? null : s with { Piece = s.Piece with { Name = $"each-{piece.Name}" } });
@@ -62,6 +63,29 @@ internal sealed class WalkBinder(Context context, PieceBook book)
 
         return ByName(piece, words[0], hand);
     }
+
+    // What a later piece goes on from is no edge any more. Of a last row that is what none goes on from, if anything is left of it.
+    private bool IsTaken(PieceState piece, WalkSyntax walk, JoinSide?[] sides)
+    {
+        if (piece.EdgesInDoubt || sides[0] is not { Hand: null, Stretches: [{ Kind: StretchKind.OpenStitches } first, ..] }) return false;
+        foreach (var (by, right, count) in piece.Taken.Concat(piece.Copies.SelectMany(static copy => copy.Taken)))
+        {
+            var sizes = Sized.Where(context.Sizes, i => sides[i] is { Stretches: [var taken, ..] } && count[i] > 0 && (taken.Name is null
+                ? taken.Count == 0
+                : taken.FromRight < right[i] + count[i] && right[i] < taken.FromRight + taken.Count));
+            if (sizes.Length == 0) continue;
+            var stitches = first.Name is { } name ? $"the stitches of {piece.Name} {name}" : $"all stitches of the last row of {piece.Name}";
+            context.Findings.Add(StitchesTaken.At(context, walk.Span, sizes, stitches, by, book.Find(by)?.Span, OpenParts(piece)));
+            book.JoinsInDoubt = true;
+            return true;
+        }
+
+        return false;
+    }
+
+    private static List<string> OpenParts(PieceState piece) =>
+        [.. piece.PartNames.Where(name => piece.PartNamed(name) is { } part
+            && !piece.Taken.Exists(t => part.FromRight[0] < t.FromRight[0] + t.Count[0] && t.FromRight[0] < part.FromRight[0] + part.Count[0])).Select(name => $"{piece.Name} {name}")];
 
     private static bool HasInner(PieceState piece, string name) =>
         Array.Exists(piece.Finished, p => p.Inner.Any(s => string.Equals(s.Name, name, StringComparison.OrdinalIgnoreCase)));
