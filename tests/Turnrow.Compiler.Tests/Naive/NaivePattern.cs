@@ -19,7 +19,11 @@ public sealed record TurnRule(string Stitch, int Chains, bool Counts, bool NotIn
     public bool CountsInFoundation => Counts && !NotInFoundation;
 }
 
-public sealed record NaivePiece(string Name, Start Start, IReadOnlyList<Statement> Statements);
+public sealed record NaivePiece(string Name, Start Start, IReadOnlyList<Statement> Statements)
+{
+    /// <summary>Told once and made twice.</summary>
+    public bool IsMadeTwice { get; init; }
+}
 
 /// <summary>How a piece begins.</summary>
 public abstract record Start;
@@ -49,7 +53,7 @@ public sealed record PickedUpInside(string Piece, IReadOnlyList<string> Names, s
     public bool OnSameBase { get; init; }
 }
 
-/// <summary>A row over the last rows of several pieces, from its right edge to its left.</summary>
+/// <summary>A row over the last rows of several pieces, from its right edge to its left; of one made twice `first` or `second` stands before its name.</summary>
 public sealed record AcrossOf(IReadOnlyList<string> Pieces) : Start;
 
 public enum WindowKind { All, First, Last, AllButFirst, AllButLast }

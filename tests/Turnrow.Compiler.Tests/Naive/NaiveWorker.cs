@@ -6,6 +6,7 @@ public sealed class NaiveWorker
     private readonly NaivePattern _pattern;
     private readonly TurnTable _turns;
     private readonly Dictionary<(string Piece, int Size), PieceResult> _results = [];
+    private readonly Dictionary<(string Copy, int Size), PieceResult> _copies = [];
 
     private NaiveWorker(NaivePattern pattern)
     {
@@ -147,7 +148,7 @@ public sealed class NaiveWorker
 
     private void BeginAcross(AcrossOf across, PieceWork work, PieceResult result)
     {
-        var parts = across.Pieces.Select(piece => Base(piece, result.Size)).ToList();
+        var parts = across.Pieces.Select(piece => BaseInRow(piece, result.Size)).ToList();
         var inRows = parts.Select(part => part.Rows[^1]).Where(row => !row.IsRound).ToList();
         if (inRows.Select(row => row.Side).Distinct().Count() > 1)
             throw new UnworkableException("the pieces end on different sides");
@@ -162,6 +163,21 @@ public sealed class NaiveWorker
         }
         work.TakesYarn = hand => hand == Hand.Right ? Takes(parts[0], HangsAt(parts[0].Rows[^1], hand)) : Takes(parts[^1], HangsAt(parts[^1].Rows[^1], hand));
         work.GoOnFrom(places, last.Side, last.IsRound);
+    }
+
+    /// <summary>Two that are made alike have the same rows, each its own stitches, and are fastened off to lie there until the row goes over them.</summary>
+    private PieceResult BaseInRow(string name, int size)
+    {
+        var words = name.Split(' ');
+        if (words.Length == 1)
+            return Base(name, size);
+        var from = Base(words[1], size);
+        if (!_copies.TryGetValue((name, size), out var copy))
+        {
+            _copies[(name, size)] = copy = new PieceResult(name, size) { IsFastenedOff = true };
+            copy.Rows.AddRange(from.Rows);
+        }
+        return copy;
     }
 
     /// <summary>A step is met on the walk if the row after it is in the window.</summary>

@@ -27,7 +27,7 @@ public static class NotationWriter
 
     private static void WritePiece(StringBuilder text, NaivePiece piece, IReadOnlyList<string> sizes)
     {
-        Line(text, $"piece {piece.Name}{Opening(piece.Start)}");
+        Line(text, $"piece {piece.Name}{(piece.IsMadeTwice ? ", make 2" : "")}{Opening(piece.Start)}");
         switch (piece.Start)
         {
             case BeginWith begin: Line(text, $"  begin with {begin.Stitches} stitches"); break;

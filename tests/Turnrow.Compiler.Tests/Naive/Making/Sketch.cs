@@ -63,6 +63,9 @@ public sealed class Sketch
     /// <summary>Names of stitches held and of bridges that nothing is picked up along yet.</summary>
     public List<string> Inner { get; init; } = [];
 
+    /// <summary>Made twice; nothing else is joined to it, since it would have to say to which.</summary>
+    public bool IsMadeTwice { get; set; }
+
     public int InnerUsed { get; set; }
 
     public bool CanBeMirrored { get; set; } = true;
