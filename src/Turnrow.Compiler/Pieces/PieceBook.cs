@@ -65,7 +65,8 @@ internal sealed class PieceBook(Context context)
         if (nth < piece.Copies.Count) return piece.Copies[nth];
         JoinsInDoubt = true;
         var span = words[0].Span.To(words[1].Span);
-        context.Findings.Add(piece.Copies.Count == 0 ? MadeSeveral.Once(span, piece.Name) : MadeSeveral.TooMany(span, piece.Name, piece.Copies.Count));
+        if (piece.Copies.Count > 0) context.Findings.Add(MadeSeveral.TooMany(span, piece.Name, piece.Copies.Count));
+        else if (!InDoubt && !piece.NamesInDoubt) context.Findings.Add(MadeSeveral.Once(span, piece.Name));
         return null;
     }
 
