@@ -69,23 +69,23 @@ internal partial class TurnrowParser : Parser {
 		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_finishedPart = 27, 
 		RULE_acceptLine = 28, RULE_swatchLine = 29, RULE_madeLine = 30, RULE_madePart = 31, 
 		RULE_countFix = 32, RULE_pieceLine = 33, RULE_origin = 34, RULE_acrossPart = 35, 
-		RULE_along = 36, RULE_alongPart = 37, RULE_beginLine = 38, RULE_chainLine = 39, 
-		RULE_edgeLine = 40, RULE_markLine = 41, RULE_divideLine = 42, RULE_dividePart = 43, 
-		RULE_fastenLine = 44, RULE_weaveLine = 45, RULE_rowLine = 46, RULE_rowsLine = 47, 
-		RULE_items = 48, RULE_item = 49, RULE_spreading = 50, RULE_atEachEnd = 51, 
-		RULE_stitchAmount = 52, RULE_changeAmount = 53, RULE_reach = 54, RULE_place = 55, 
-		RULE_repeatLine = 56, RULE_forLine = 57, RULE_sizeRange = 58, RULE_sizedLine = 59, 
-		RULE_straightLine = 60, RULE_rowFix = 61, RULE_leaveLine = 62, RULE_addLine = 63, 
-		RULE_shapeLine = 64, RULE_shapeDone = 65, RULE_shaping = 66, RULE_stage = 67, 
-		RULE_shapingPart = 68, RULE_frequency = 69, RULE_everyRows = 70, RULE_turnRows = 71, 
-		RULE_decreasing = 72, RULE_stitchesIn = 73, RULE_solve = 74, RULE_solveOption = 75, 
-		RULE_seamLine = 76, RULE_walkWords = 77, RULE_seamPart = 78, RULE_walkWord = 79, 
-		RULE_selection = 80, RULE_rate = 81, RULE_expectLine = 82, RULE_expected = 83, 
-		RULE_expectedMore = 84, RULE_claim = 85, RULE_claimPart = 86, RULE_edge = 87, 
-		RULE_side = 88, RULE_change = 89, RULE_stitch = 90, RULE_rowsWord = 91, 
-		RULE_stitchesWord = 92, RULE_sum = 93, RULE_sumOperation = 94, RULE_factor = 95, 
-		RULE_count = 96, RULE_countOperation = 97, RULE_single = 98, RULE_sign = 99, 
-		RULE_list = 100, RULE_number = 101, RULE_unit = 102, RULE_name = 103;
+		RULE_acrossWord = 36, RULE_along = 37, RULE_alongPart = 38, RULE_beginLine = 39, 
+		RULE_chainLine = 40, RULE_edgeLine = 41, RULE_markLine = 42, RULE_divideLine = 43, 
+		RULE_dividePart = 44, RULE_fastenLine = 45, RULE_weaveLine = 46, RULE_rowLine = 47, 
+		RULE_rowsLine = 48, RULE_items = 49, RULE_item = 50, RULE_spreading = 51, 
+		RULE_atEachEnd = 52, RULE_stitchAmount = 53, RULE_changeAmount = 54, RULE_reach = 55, 
+		RULE_place = 56, RULE_repeatLine = 57, RULE_forLine = 58, RULE_sizeRange = 59, 
+		RULE_sizedLine = 60, RULE_straightLine = 61, RULE_rowFix = 62, RULE_leaveLine = 63, 
+		RULE_addLine = 64, RULE_shapeLine = 65, RULE_shapeDone = 66, RULE_shaping = 67, 
+		RULE_stage = 68, RULE_shapingPart = 69, RULE_frequency = 70, RULE_everyRows = 71, 
+		RULE_turnRows = 72, RULE_decreasing = 73, RULE_stitchesIn = 74, RULE_solve = 75, 
+		RULE_solveOption = 76, RULE_seamLine = 77, RULE_walkWords = 78, RULE_seamPart = 79, 
+		RULE_walkWord = 80, RULE_selection = 81, RULE_rate = 82, RULE_expectLine = 83, 
+		RULE_expected = 84, RULE_expectedMore = 85, RULE_claim = 86, RULE_claimPart = 87, 
+		RULE_edge = 88, RULE_side = 89, RULE_change = 90, RULE_stitch = 91, RULE_rowsWord = 92, 
+		RULE_stitchesWord = 93, RULE_sum = 94, RULE_sumOperation = 95, RULE_factor = 96, 
+		RULE_count = 97, RULE_countOperation = 98, RULE_single = 99, RULE_sign = 100, 
+		RULE_list = 101, RULE_number = 102, RULE_unit = 103, RULE_name = 104;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -93,9 +93,9 @@ internal partial class TurnrowParser : Parser {
 		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
 		"bodyLine", "easeLine", "finishedLine", "finishedPart", "acceptLine", 
 		"swatchLine", "madeLine", "madePart", "countFix", "pieceLine", "origin", 
-		"acrossPart", "along", "alongPart", "beginLine", "chainLine", "edgeLine", 
-		"markLine", "divideLine", "dividePart", "fastenLine", "weaveLine", "rowLine", 
-		"rowsLine", "items", "item", "spreading", "atEachEnd", "stitchAmount", 
+		"acrossPart", "acrossWord", "along", "alongPart", "beginLine", "chainLine", 
+		"edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", "weaveLine", 
+		"rowLine", "rowsLine", "items", "item", "spreading", "atEachEnd", "stitchAmount", 
 		"changeAmount", "reach", "place", "repeatLine", "forLine", "sizeRange", 
 		"sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", "shapeLine", 
 		"shapeDone", "shaping", "stage", "shapingPart", "frequency", "everyRows", 
@@ -198,9 +198,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 208;
+			State = 210;
 			_localctx.said = statement();
-			State = 209;
+			State = 211;
 			Match(Eof);
 			}
 		}
@@ -235,9 +235,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 211;
+			State = 213;
 			_localctx.claimed = claim();
-			State = 212;
+			State = 214;
 			Match(Eof);
 			}
 		}
@@ -422,132 +422,132 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 254;
+			State = 256;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 214;
+				State = 216;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 215;
+				State = 217;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 216;
+				State = 218;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 217;
+				State = 219;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 218;
+				State = 220;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 219;
+				State = 221;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 220;
+				State = 222;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 221;
+				State = 223;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 222;
+				State = 224;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 223;
+				State = 225;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 224;
+				State = 226;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 225;
+				State = 227;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 226;
+				State = 228;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 227;
+				State = 229;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 228;
+				State = 230;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 229;
+				State = 231;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 230;
+				State = 232;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 231;
+				State = 233;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -557,154 +557,154 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 232;
+				State = 234;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 233;
+				State = 235;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 234;
+				State = 236;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 235;
+				State = 237;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 236;
+				State = 238;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 237;
+				State = 239;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 238;
+				State = 240;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 239;
+				State = 241;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 240;
+				State = 242;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 241;
+				State = 243;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 242;
+				State = 244;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 243;
+				State = 245;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 244;
+				State = 246;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 245;
+				State = 247;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 246;
+				State = 248;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case FOR:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 247;
+				State = 249;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 248;
+				State = 250;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 249;
+				State = 251;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 250;
+				State = 252;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 251;
+				State = 253;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
 				EnterOuterAlt(_localctx, 39);
 				{
-				State = 252;
+				State = 254;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
 				EnterOuterAlt(_localctx, 40);
 				{
-				State = 253;
+				State = 255;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -743,9 +743,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 256;
+			State = 258;
 			Match(NOTATION);
-			State = 257;
+			State = 259;
 			_localctx.value = number();
 			}
 		}
@@ -778,9 +778,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 259;
+			State = 261;
 			Match(PATTERN);
-			State = 260;
+			State = 262;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -815,9 +815,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 262;
+			State = 264;
 			Match(VERSION);
-			State = 263;
+			State = 265;
 			_localctx.text = version();
 			}
 		}
@@ -851,27 +851,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 269;
+			State = 271;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 265;
+				State = 267;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 266;
+				State = 268;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 267;
+				State = 269;
 				Match(QUOTED);
 				}
 				break;
@@ -986,7 +986,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 268;
+				State = 270;
 				name();
 				}
 				break;
@@ -1025,9 +1025,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 271;
+			State = 273;
 			Match(TERMS);
-			State = 272;
+			State = 274;
 			_localctx.called = name();
 			}
 		}
@@ -1071,25 +1071,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 274;
+			State = 276;
 			Match(SIZES);
-			State = 275;
+			State = 277;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 280;
+			State = 282;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 276;
+				State = 278;
 				Match(COMMA);
-				State = 277;
+				State = 279;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 282;
+				State = 284;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1125,7 +1125,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 290;
+			State = 292;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1239,23 +1239,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 283;
+				State = 285;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 284;
+				State = 286;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 285;
+				State = 287;
 				Match(NUMBER);
-				State = 288;
+				State = 290;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1368,13 +1368,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 286;
+					State = 288;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 287;
+					State = 289;
 					Match(X);
 					}
 					break;
@@ -1421,9 +1421,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 292;
+			State = 294;
 			Match(SKILL);
-			State = 293;
+			State = 295;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1456,9 +1456,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 295;
+			State = 297;
 			Match(NOTION);
-			State = 296;
+			State = 298;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1493,9 +1493,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 298;
+			State = 300;
 			Match(WEARER);
-			State = 299;
+			State = 301;
 			_localctx.called = name();
 			}
 		}
@@ -1526,7 +1526,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 301;
+			State = 303;
 			Match(PROSE);
 			}
 		}
@@ -1576,34 +1576,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 303;
+			State = 305;
 			Match(YARN);
-			State = 304;
-			_localctx.called = name();
 			State = 306;
+			_localctx.called = name();
+			State = 308;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 305;
+				State = 307;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 312;
+			State = 314;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 308;
+				State = 310;
 				Match(COMMA);
-				State = 309;
+				State = 311;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 314;
+				State = 316;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1647,15 +1647,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 323;
+			State = 325;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 315;
+				State = 317;
 				Match(WEIGHT);
-				State = 316;
+				State = 318;
 				_localctx.value = number();
 				}
 				break;
@@ -1663,9 +1663,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 317;
+				State = 319;
 				_localctx.value = number();
-				State = 321;
+				State = 323;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1673,7 +1673,7 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 318;
+					State = 320;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(((((_la - 151)) & ~0x3f) == 0 && ((1L << (_la - 151)) & 27L) != 0)) ) {
@@ -1687,9 +1687,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 319;
+					State = 321;
 					Match(PERCENT);
-					State = 320;
+					State = 322;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1734,11 +1734,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 325;
-			Match(HOOK);
-			State = 326;
-			_localctx.value = number();
 			State = 327;
+			Match(HOOK);
+			State = 328;
+			_localctx.value = number();
+			State = 329;
 			Match(MM);
 			}
 		}
@@ -1802,48 +1802,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 329;
-			Match(GAUGE);
-			State = 330;
-			_localctx.by = stitch();
 			State = 331;
-			Match(COLON);
+			Match(GAUGE);
 			State = 332;
-			_localctx.stitches = number();
+			_localctx.by = stitch();
 			State = 333;
+			Match(COLON);
+			State = 334;
+			_localctx.stitches = number();
+			State = 335;
 			stitchesWord();
-			State = 348;
+			State = 350;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 334;
-				Match(AND);
-				State = 335;
-				_localctx.rows = number();
 				State = 336;
-				rowsWord();
+				Match(AND);
 				State = 337;
-				Match(TO);
+				_localctx.rows = number();
 				State = 338;
+				rowsWord();
+				State = 339;
+				Match(TO);
+				State = 340;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 340;
-				Match(TO);
-				State = 341;
-				_localctx.stitchesLength = gaugeLength();
 				State = 342;
-				Match(COMMA);
-				State = 343;
-				_localctx.rows = number();
-				State = 344;
-				rowsWord();
-				State = 345;
 				Match(TO);
+				State = 343;
+				_localctx.stitchesLength = gaugeLength();
+				State = 344;
+				Match(COMMA);
+				State = 345;
+				_localctx.rows = number();
 				State = 346;
+				rowsWord();
+				State = 347;
+				Match(TO);
+				State = 348;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1886,9 +1886,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 350;
+			State = 352;
 			_localctx.value = number();
-			State = 351;
+			State = 353;
 			_localctx.measure = unit();
 			}
 		}
@@ -1951,46 +1951,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 353;
+			State = 355;
 			Match(TURN);
-			State = 354;
+			State = 356;
 			_localctx.by = stitch();
-			State = 358;
+			State = 360;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 355;
-				Match(COMMA);
-				State = 356;
-				_localctx.nextRow = Match(NEXT);
 				State = 357;
+				Match(COMMA);
+				State = 358;
+				_localctx.nextRow = Match(NEXT);
+				State = 359;
 				Match(ROW);
 				}
 			}
 
-			State = 360;
-			Match(COLON);
-			State = 361;
-			Match(CH);
 			State = 362;
+			Match(COLON);
+			State = 363;
+			Match(CH);
+			State = 364;
 			_localctx.chains = number();
-			State = 367;
+			State = 369;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 363;
+				State = 365;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 364;
-				_localctx.doesNot = Match(DOES);
-				State = 365;
-				Match(NOT);
 				State = 366;
+				_localctx.doesNot = Match(DOES);
+				State = 367;
+				Match(NOT);
+				State = 368;
 				Match(COUNT);
 				}
 				break;
@@ -2000,20 +2000,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 373;
+			State = 375;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 369;
+				State = 371;
 				Match(COMMA);
-				State = 370;
+				State = 372;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 375;
+				State = 377;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2054,21 +2054,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 385;
+			State = 387;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 376;
-				Match(FIRST);
-				State = 377;
-				Match(STITCH);
 				State = 378;
-				Match(IN);
+				Match(FIRST);
 				State = 379;
-				_localctx.nth = Match(ORDINAL);
+				Match(STITCH);
 				State = 380;
+				Match(IN);
+				State = 381;
+				_localctx.nth = Match(ORDINAL);
+				State = 382;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2082,13 +2082,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 381;
-				Match(NOT);
-				State = 382;
-				Match(IN);
 				State = 383;
-				Match(THE);
+				Match(NOT);
 				State = 384;
+				Match(IN);
+				State = 385;
+				Match(THE);
+				State = 386;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2132,13 +2132,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 387;
-			Match(MEASURE);
-			State = 388;
-			_localctx.called = name();
 			State = 389;
-			Match(IS);
+			Match(MEASURE);
 			State = 390;
+			_localctx.called = name();
+			State = 391;
+			Match(IS);
+			State = 392;
 			_localctx.value = sum();
 			}
 		}
@@ -2199,19 +2199,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 392;
-			Match(COUNT);
-			State = 393;
-			_localctx.called = name();
 			State = 394;
+			Match(COUNT);
+			State = 395;
+			_localctx.called = name();
+			State = 396;
 			Match(IS);
-			State = 404;
+			State = 406;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 395;
+				State = 397;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2221,9 +2221,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 396;
+				State = 398;
 				Match(FOR);
-				State = 397;
+				State = 399;
 				_localctx.length = sum();
 				}
 				break;
@@ -2340,14 +2340,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 398;
+				State = 400;
 				_localctx.value = sum();
-				State = 402;
+				State = 404;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 399;
+					State = 401;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2357,9 +2357,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 400;
+					State = 402;
 					Match(FOR);
-					State = 401;
+					State = 403;
 					_localctx.length = sum();
 					}
 				}
@@ -2369,20 +2369,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 410;
+			State = 412;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 406;
+				State = 408;
 				Match(COMMA);
-				State = 407;
+				State = 409;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 412;
+				State = 414;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2424,18 +2424,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 413;
+			State = 415;
 			Match(CLAIMS);
-			State = 419;
+			State = 421;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 414;
-				_localctx.without = Match(WITHOUT);
-				State = 415;
-				Match(TURNING);
 				State = 416;
+				_localctx.without = Match(WITHOUT);
+				State = 417;
+				Match(TURNING);
+				State = 418;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2448,9 +2448,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 417;
+				State = 419;
 				_localctx.with = Match(WITH);
-				State = 418;
+				State = 420;
 				Match(CHAINS);
 				}
 				break;
@@ -2497,9 +2497,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 421;
+			State = 423;
 			Match(BODY);
-			State = 427;
+			State = 429;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2612,17 +2612,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 422;
-				_localctx.table = name();
-				State = 423;
-				Match(COMMA);
 				State = 424;
+				_localctx.table = name();
+				State = 425;
+				Match(COMMA);
+				State = 426;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 426;
+				State = 428;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2670,20 +2670,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 429;
-			Match(EASE);
-			State = 430;
-			_localctx.called = name();
 			State = 431;
-			Match(IS);
+			Match(EASE);
 			State = 432;
-			_localctx.value = sum();
+			_localctx.called = name();
+			State = 433;
+			Match(IS);
 			State = 434;
+			_localctx.value = sum();
+			State = 436;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 433;
+				State = 435;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2739,28 +2739,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 436;
-			Match(FINISHED);
-			State = 437;
-			_localctx.called = name();
 			State = 438;
-			Match(IS);
+			Match(FINISHED);
 			State = 439;
+			_localctx.called = name();
+			State = 440;
+			Match(IS);
+			State = 441;
 			_localctx.value = expected();
-			State = 444;
+			State = 446;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 440;
+				State = 442;
 				Match(COMMA);
-				State = 441;
+				State = 443;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 446;
+				State = 448;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2799,26 +2799,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 453;
+			State = 455;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 447;
+				State = 449;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 448;
-				Match(STRETCHES);
-				State = 449;
-				Match(BY);
 				State = 450;
-				_localctx.stretch = number();
+				Match(STRETCHES);
 				State = 451;
+				Match(BY);
+				State = 452;
+				_localctx.stretch = number();
+				State = 453;
 				Match(PERCENT);
 				}
 				break;
@@ -2866,25 +2866,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 455;
+			State = 457;
 			Match(ACCEPT);
-			State = 456;
+			State = 458;
 			_localctx.called = name();
-			State = 459;
+			State = 461;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 457;
+				State = 459;
 				Match(OF);
-				State = 458;
+				State = 460;
 				_localctx.which = name();
 				}
 			}
 
-			State = 461;
+			State = 463;
 			Match(COLON);
-			State = 462;
+			State = 464;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2946,27 +2946,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 464;
-			Match(SWATCH);
-			State = 465;
-			_localctx.by = stitch();
 			State = 466;
-			Match(COLON);
+			Match(SWATCH);
 			State = 467;
-			_localctx.stitches = number();
+			_localctx.by = stitch();
 			State = 468;
-			stitchesWord();
+			Match(COLON);
 			State = 469;
-			Match(AND);
+			_localctx.stitches = number();
 			State = 470;
-			_localctx.rows = number();
+			stitchesWord();
 			State = 471;
-			rowsWord();
+			Match(AND);
 			State = 472;
-			Match(WEIGH);
+			_localctx.rows = number();
 			State = 473;
-			_localctx.value = number();
+			rowsWord();
 			State = 474;
+			Match(WEIGH);
+			State = 475;
+			_localctx.value = number();
+			State = 476;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2976,14 +2976,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 477;
+			State = 479;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 475;
+				State = 477;
 				Match(COMMA);
-				State = 476;
+				State = 478;
 				_localctx.yarn = name();
 				}
 			}
@@ -3039,31 +3039,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 479;
-			Match(MADE);
-			State = 480;
-			_localctx.size = sizeName();
 			State = 481;
-			Match(COLON);
+			Match(MADE);
 			State = 482;
-			_localctx.piece = name();
+			_localctx.size = sizeName();
 			State = 483;
+			Match(COLON);
+			State = 484;
+			_localctx.piece = name();
+			State = 485;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 488;
+			State = 490;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 484;
+				State = 486;
 				Match(COMMA);
-				State = 485;
+				State = 487;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 490;
+				State = 492;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3107,11 +3107,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 491;
-			_localctx.value = number();
-			State = 492;
-			_localctx.measure = unit();
 			State = 493;
+			_localctx.value = number();
+			State = 494;
+			_localctx.measure = unit();
+			State = 495;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3170,40 +3170,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 508;
+			State = 510;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 495;
+				State = 497;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 496;
+				State = 498;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 497;
-				Match(MULTIPLE);
-				State = 498;
-				Match(OF);
 				State = 499;
+				Match(MULTIPLE);
+				State = 500;
+				Match(OF);
+				State = 501;
 				_localctx.multiple = single();
-				State = 502;
+				State = 504;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 500;
+					State = 502;
 					Match(PLUS);
-					State = 501;
+					State = 503;
 					_localctx.plus = single();
 					}
 				}
@@ -3213,9 +3213,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 504;
+				State = 506;
 				Match(ROUNDED);
-				State = 505;
+				State = 507;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3230,9 +3230,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 506;
+				State = 508;
 				Match(WITHIN);
-				State = 507;
+				State = 509;
 				_localctx.within = sum();
 				}
 				break;
@@ -3284,40 +3284,40 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 510;
+			State = 512;
 			Match(PIECE);
-			State = 511;
+			State = 513;
 			_localctx.called = name();
-			State = 515;
+			State = 517;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 512;
-				Match(COMMA);
-				State = 513;
-				Match(MAKE);
 				State = 514;
+				Match(COMMA);
+				State = 515;
+				Match(MAKE);
+				State = 516;
 				_localctx.copies = Match(NUMBER);
 				}
 			}
 
-			State = 518;
+			State = 520;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 517;
+				State = 519;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 521;
+			State = 523;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 520;
+				State = 522;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3410,30 +3410,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 68, RULE_origin);
 		int _la;
 		try {
-			State = 573;
+			State = 575;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 523;
-				Match(FROM);
-				State = 524;
-				_localctx.piece = name();
 				State = 525;
-				Match(COLON);
+				Match(FROM);
 				State = 526;
+				_localctx.piece = name();
+				State = 527;
+				Match(COLON);
+				State = 528;
 				_localctx.part = count();
-				State = 531;
+				State = 533;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 527;
-					stitchesWord();
-					State = 528;
-					Match(AT);
 					State = 529;
+					stitchesWord();
+					State = 530;
+					Match(AT);
+					State = 531;
 					_localctx.at = edge();
 					}
 				}
@@ -3443,22 +3443,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 533;
-				Match(IS);
-				State = 534;
-				_localctx.piece = name();
 				State = 535;
+				Match(IS);
+				State = 536;
+				_localctx.piece = name();
+				State = 537;
 				Match(MIRRORED);
-				State = 539;
+				State = 541;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 536;
-					Match(COMMA);
-					State = 537;
-					_localctx.turned = Match(TURNED);
 					State = 538;
+					Match(COMMA);
+					State = 539;
+					_localctx.turned = Match(TURNED);
+					State = 540;
 					Match(OVER);
 					}
 				}
@@ -3468,25 +3468,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 541;
+				State = 543;
 				Match(ACROSS);
-				State = 542;
+				State = 544;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 547;
+				State = 549;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 543;
+					State = 545;
 					Match(COMMA);
-					State = 544;
+					State = 546;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 549;
+					State = 551;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3495,67 +3495,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 550;
+				State = 552;
 				Match(PICKED);
-				State = 551;
+				State = 553;
 				Match(UP);
-				State = 554;
+				State = 556;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 552;
+					State = 554;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 553;
+					State = 555;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 556;
+				State = 558;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 561;
+				State = 563;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 557;
+					State = 559;
 					Match(AND);
-					State = 558;
+					State = 560;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 563;
+					State = 565;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 564;
+				State = 566;
 				Match(COLON);
-				State = 565;
+				State = 567;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 570;
+				State = 572;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 566;
+					State = 568;
 					Match(COMMA);
-					State = 567;
+					State = 569;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 572;
+					State = 574;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3577,13 +3577,13 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class AcrossPartContext : ParserRuleContext {
-		public NameContext @base;
-		public NameContext part;
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
-			return GetRuleContexts<NameContext>();
+		public AcrossWordContext _acrossWord;
+		public IList<AcrossWordContext> _words = new List<AcrossWordContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public AcrossWordContext[] acrossWord() {
+			return GetRuleContexts<AcrossWordContext>();
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
-			return GetRuleContext<NameContext>(i);
+		[System.Diagnostics.DebuggerNonUserCode] public AcrossWordContext acrossWord(int i) {
+			return GetRuleContext<AcrossWordContext>(i);
 		}
 		public AcrossPartContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -3600,18 +3600,178 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 575;
-			_localctx.@base = name();
-			State = 577;
+			State = 578;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+			do {
 				{
-				State = 576;
-				_localctx.part = name();
+				{
+				State = 577;
+				_localctx._acrossWord = acrossWord();
+				_localctx._words.Add(_localctx._acrossWord);
 				}
+				}
+				State = 580;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750950424843L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
 
+	internal partial class AcrossWordContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
+		public AcrossWordContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_acrossWord; } }
+	}
+
+	[RuleVersion(0)]
+	public AcrossWordContext acrossWord() {
+		AcrossWordContext _localctx = new AcrossWordContext(Context, State);
+		EnterRule(_localctx, 72, RULE_acrossWord);
+		try {
+			State = 584;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STRAIGHT:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case SKIPPING:
+			case SLIPPING:
+			case STITCH:
+			case STRETCHES:
+			case THEN:
+			case TIMES:
+			case TOGETHER:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 582;
+				name();
+				}
+				break;
+			case FIRST:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 583;
+				Match(FIRST);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
 			}
 		}
 		catch (RecognitionException re) {
@@ -3656,40 +3816,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 72, RULE_along);
+		EnterRule(_localctx, 74, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 580;
+			State = 587;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 579;
+				State = 586;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 582;
+				State = 589;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 588;
+			State = 595;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 584;
+				State = 591;
 				Match(COMMA);
-				State = 585;
+				State = 592;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 590;
+				State = 597;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3726,9 +3886,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 74, RULE_alongPart);
+		EnterRule(_localctx, 76, RULE_alongPart);
 		try {
-			State = 595;
+			State = 602;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3737,7 +3897,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 591;
+				State = 598;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3745,9 +3905,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 592;
+				State = 599;
 				_localctx.facing = side();
-				State = 593;
+				State = 600;
 				Match(FACING);
 				}
 				break;
@@ -3790,25 +3950,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 76, RULE_beginLine);
+		EnterRule(_localctx, 78, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 597;
+			State = 604;
 			Match(BEGIN);
-			State = 598;
+			State = 605;
 			Match(WITH);
-			State = 599;
+			State = 606;
 			_localctx.amount = count();
-			State = 600;
+			State = 607;
 			stitchesWord();
-			State = 602;
+			State = 609;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 601;
+				State = 608;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3846,21 +4006,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 78, RULE_chainLine);
+		EnterRule(_localctx, 80, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 604;
+			State = 611;
 			Match(CHAIN);
-			State = 605;
+			State = 612;
 			_localctx.amount = count();
-			State = 607;
+			State = 614;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 606;
+				State = 613;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3908,22 +4068,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 80, RULE_edgeLine);
+		EnterRule(_localctx, 82, RULE_edgeLine);
 		int _la;
 		try {
-			State = 623;
+			State = 630;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 609;
+				State = 616;
 				Match(FROM);
-				State = 610;
+				State = 617;
 				Match(HERE);
-				State = 611;
+				State = 618;
 				_localctx.at = edge();
-				State = 612;
+				State = 619;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3932,7 +4092,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 613;
+				State = 620;
 				_localctx.called = name();
 				}
 				break;
@@ -3941,21 +4101,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 619;
+				State = 626;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 615;
+					State = 622;
 					Match(BOTH);
-					State = 616;
+					State = 623;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 617;
+					State = 624;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3965,14 +4125,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 618;
+					State = 625;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 621;
+				State = 628;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3981,7 +4141,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 622;
+				State = 629;
 				_localctx.called = name();
 				}
 				break;
@@ -4018,17 +4178,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 82, RULE_markLine);
+		EnterRule(_localctx, 84, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 625;
+			State = 632;
 			Match(MARK);
-			State = 626;
+			State = 633;
 			Match(NEXT);
-			State = 627;
+			State = 634;
 			Match(ROW);
-			State = 628;
+			State = 635;
 			_localctx.called = name();
 			}
 		}
@@ -4068,32 +4228,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 84, RULE_divideLine);
+		EnterRule(_localctx, 86, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 630;
+			State = 637;
 			Match(DIVIDE);
-			State = 631;
+			State = 638;
 			Match(COLON);
-			State = 632;
+			State = 639;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 637;
+			State = 644;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 633;
+				State = 640;
 				Match(COMMA);
-				State = 634;
+				State = 641;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 639;
+				State = 646;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4131,17 +4291,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 86, RULE_dividePart);
+		EnterRule(_localctx, 88, RULE_dividePart);
 		try {
-			State = 646;
+			State = 653;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 640;
+				State = 647;
 				Match(SKIP_WORD);
-				State = 641;
+				State = 648;
 				_localctx.amount = count();
 				}
 				break;
@@ -4259,11 +4419,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 642;
+				State = 649;
 				_localctx.amount = count();
-				State = 643;
+				State = 650;
 				Match(FOR);
-				State = 644;
+				State = 651;
 				_localctx.called = name();
 				}
 				break;
@@ -4295,13 +4455,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 88, RULE_fastenLine);
+		EnterRule(_localctx, 90, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 648;
+			State = 655;
 			Match(FASTEN);
-			State = 649;
+			State = 656;
 			Match(OFF);
 			}
 		}
@@ -4330,15 +4490,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_weaveLine);
+		EnterRule(_localctx, 92, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 651;
+			State = 658;
 			Match(WEAVE);
-			State = 652;
+			State = 659;
 			Match(IN);
-			State = 653;
+			State = 660;
 			Match(ENDS);
 			}
 		}
@@ -4382,43 +4542,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 92, RULE_rowLine);
+		EnterRule(_localctx, 94, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 655;
+			State = 662;
 			Match(ROW);
-			State = 657;
+			State = 664;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 				{
-				State = 656;
+				State = 663;
 				_localctx.from = count();
 				}
 			}
 
-			State = 660;
+			State = 667;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 659;
+				State = 666;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 662;
+			State = 669;
 			Match(COLON);
-			State = 663;
+			State = 670;
 			_localctx.words = items();
-			State = 665;
+			State = 672;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 664;
+				State = 671;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4470,39 +4630,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 94, RULE_rowsLine);
+		EnterRule(_localctx, 96, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 667;
+			State = 674;
 			Match(ROWS);
-			State = 668;
+			State = 675;
 			_localctx.from = count();
-			State = 669;
+			State = 676;
 			Match(TO);
-			State = 670;
+			State = 677;
 			_localctx.to = count();
-			State = 672;
+			State = 679;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 671;
+				State = 678;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 674;
+			State = 681;
 			Match(COLON);
-			State = 675;
+			State = 682;
 			_localctx.words = items();
-			State = 677;
+			State = 684;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 676;
+				State = 683;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4543,28 +4703,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 96, RULE_items);
+		EnterRule(_localctx, 98, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 679;
+			State = 686;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 684;
+			State = 691;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 680;
+				State = 687;
 				Match(COMMA);
-				State = 681;
+				State = 688;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 686;
+				State = 693;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4656,22 +4816,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 98, RULE_item);
+		EnterRule(_localctx, 100, RULE_item);
 		int _la;
 		try {
-			State = 757;
+			State = 764;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 687;
-				Match(OPEN);
-				State = 688;
-				_localctx.inside = items();
-				State = 689;
-				Match(CLOSE);
 				State = 694;
+				Match(OPEN);
+				State = 695;
+				_localctx.inside = items();
+				State = 696;
+				Match(CLOSE);
+				State = 701;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4787,9 +4947,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 690;
+					State = 697;
 					_localctx.amount = count();
-					State = 691;
+					State = 698;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4798,7 +4958,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 693;
+					State = 700;
 					_localctx.far = reach();
 					}
 					break;
@@ -4811,12 +4971,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 697;
+				State = 704;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 696;
+					State = 703;
 					_localctx.at = place();
 					}
 				}
@@ -4826,14 +4986,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 699;
+				State = 706;
 				Match(SKIP_WORD);
-				State = 701;
+				State = 708;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 					{
-					State = 700;
+					State = 707;
 					_localctx.amount = count();
 					}
 				}
@@ -4843,27 +5003,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 703;
+				State = 710;
 				Match(SLIP);
-				State = 704;
+				State = 711;
 				Match(OVER);
-				State = 705;
+				State = 712;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 706;
+				State = 713;
 				Match(LEAVE);
-				State = 710;
+				State = 717;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 707;
+					State = 714;
 					Match(THE);
-					State = 708;
+					State = 715;
 					Match(REST);
 					}
 					break;
@@ -4980,21 +5140,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 709;
+					State = 716;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 714;
+				State = 721;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 712;
+					State = 719;
 					Match(FOR);
-					State = 713;
+					State = 720;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -5004,31 +5164,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 716;
+				State = 723;
 				Match(HOLD);
-				State = 717;
+				State = 724;
 				_localctx.amount = count();
-				State = 718;
+				State = 725;
 				Match(FOR);
-				State = 719;
+				State = 726;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 721;
+				State = 728;
 				Match(BRIDGE);
-				State = 722;
+				State = 729;
 				_localctx.amount = count();
-				State = 725;
+				State = 732;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 723;
+					State = 730;
 					Match(FOR);
-					State = 724;
+					State = 731;
 					_localctx.called = name();
 					}
 				}
@@ -5151,17 +5311,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 728;
+				State = 735;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 727;
+					State = 734;
 					_localctx.before = list();
 					}
 				}
 
-				State = 752;
+				State = 759;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5274,35 +5434,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 731;
+					State = 738;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 730;
+						State = 737;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 733;
+						State = 740;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-					State = 745;
+					State = 752;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 735;
+						State = 742;
 						_localctx.changed = change();
-						State = 737;
+						State = 744;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
 							{
-							State = 736;
+							State = 743;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5320,14 +5480,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 739;
+						State = 746;
 						_localctx.worked = stitchAmount();
-						State = 741;
+						State = 748;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 740;
+							State = 747;
 							_localctx.spread = spreading();
 							}
 						}
@@ -5336,13 +5496,13 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 743;
+						State = 750;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 744;
+						State = 751;
 						_localctx.ends = atEachEnd();
 						}
 						break;
@@ -5360,14 +5520,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 747;
+					State = 754;
 					_localctx.changed = change();
-					State = 749;
+					State = 756;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
 						{
-						State = 748;
+						State = 755;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5376,19 +5536,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 751;
+					State = 758;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 755;
+				State = 762;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 754;
+					State = 761;
 					_localctx.at = place();
 					}
 				}
@@ -5434,23 +5594,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SpreadingContext spreading() {
 		SpreadingContext _localctx = new SpreadingContext(Context, State);
-		EnterRule(_localctx, 100, RULE_spreading);
+		EnterRule(_localctx, 102, RULE_spreading);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 759;
+			State = 766;
 			Match(WITH);
-			State = 760;
+			State = 767;
 			Match(OPEN);
-			State = 761;
+			State = 768;
 			_localctx.inside = items();
-			State = 762;
+			State = 769;
 			Match(CLOSE);
-			State = 763;
+			State = 770;
 			_localctx.amount = count();
-			State = 764;
+			State = 771;
 			Match(TIMES);
-			State = 765;
+			State = 772;
 			Match(EVENLY);
 			}
 		}
@@ -5479,15 +5639,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AtEachEndContext atEachEnd() {
 		AtEachEndContext _localctx = new AtEachEndContext(Context, State);
-		EnterRule(_localctx, 102, RULE_atEachEnd);
+		EnterRule(_localctx, 104, RULE_atEachEnd);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 767;
+			State = 774;
 			Match(AT);
-			State = 768;
+			State = 775;
 			Match(EACH);
-			State = 769;
+			State = 776;
 			Match(END);
 			}
 		}
@@ -5529,10 +5689,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 104, RULE_stitchAmount);
+		EnterRule(_localctx, 106, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 784;
+			State = 791;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5541,18 +5701,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 772;
+				State = 779;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 771;
+					State = 778;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 774;
+					State = 781;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5562,20 +5722,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 776;
+				State = 783;
 				_localctx.first = list();
-				State = 780;
+				State = 787;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 777;
+					State = 784;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 782;
+					State = 789;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5587,7 +5747,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 783;
+				State = 790;
 				_localctx.far = reach();
 				}
 				break;
@@ -5627,10 +5787,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 106, RULE_changeAmount);
+		EnterRule(_localctx, 108, RULE_changeAmount);
 		int _la;
 		try {
-			State = 791;
+			State = 798;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5747,14 +5907,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 786;
+				State = 793;
 				_localctx.amount = count();
-				State = 788;
+				State = 795;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 787;
+					State = 794;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5767,7 +5927,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 790;
+				State = 797;
 				_localctx.far = reach();
 				}
 				break;
@@ -5809,52 +5969,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 108, RULE_reach);
+		EnterRule(_localctx, 110, RULE_reach);
 		int _la;
 		try {
-			State = 804;
+			State = 811;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 793;
+				State = 800;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 794;
+				State = 801;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 795;
+				State = 802;
 				Match(TO);
-				State = 796;
+				State = 803;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 797;
+				State = 804;
 				Match(UNTIL);
-				State = 798;
+				State = 805;
 				_localctx.remain = count();
-				State = 799;
+				State = 806;
 				Match(REMAIN);
-				State = 802;
+				State = 809;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 800;
+					State = 807;
 					Match(BEFORE);
-					State = 801;
+					State = 808;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5925,14 +6085,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 110, RULE_place);
+		EnterRule(_localctx, 112, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 806;
+			State = 813;
 			Match(IN);
-			State = 864;
+			State = 871;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5940,7 +6100,7 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 807;
+				State = 814;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 68719739137L) != 0)) ) {
@@ -5950,56 +6110,56 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 811;
+				State = 818;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
 					{
 					{
-					State = 808;
+					State = 815;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 813;
+					State = 820;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 820;
+				State = 827;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 814;
+					State = 821;
 					Match(AND);
-					State = 816;
+					State = 823;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 815;
+						State = 822;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 818;
+						State = 825;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
 					}
 				}
 
-				State = 826;
+				State = 833;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 822;
+					State = 829;
 					_localctx.until = Match(UNTIL);
-					State = 823;
+					State = 830;
 					_localctx.remain = count();
-					State = 824;
+					State = 831;
 					Match(REMAIN);
 					}
 				}
@@ -6008,76 +6168,76 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 828;
+				State = 835;
 				_localctx.which = Match(EACH);
-				State = 832;
+				State = 839;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
 					{
 					{
-					State = 829;
+					State = 836;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 834;
+					State = 841;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 853;
+				State = 860;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 835;
+					State = 842;
 					Match(AND);
-					State = 837;
+					State = 844;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 836;
+						State = 843;
 						_localctx.many = list();
 						}
 					}
 
-					State = 840;
+					State = 847;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 839;
+						State = 846;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 842;
+						State = 849;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-					State = 851;
+					State = 858;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 844;
+						State = 851;
 						Match(IN);
-						State = 845;
+						State = 852;
 						Match(EACH);
-						State = 847;
+						State = 854;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 846;
+							State = 853;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 849;
+							State = 856;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
 						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
@@ -6087,28 +6247,28 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 861;
+				State = 868;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 855;
+					State = 862;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 856;
+					State = 863;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 857;
+					State = 864;
 					_localctx.until = Match(UNTIL);
-					State = 858;
+					State = 865;
 					_localctx.remain = count();
-					State = 859;
+					State = 866;
 					Match(REMAIN);
 					}
 					break;
@@ -6124,7 +6284,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 863;
+				State = 870;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -6180,66 +6340,66 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 112, RULE_repeatLine);
+		EnterRule(_localctx, 114, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 866;
+			State = 873;
 			Match(REPEAT);
-			State = 874;
+			State = 881;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 867;
+				State = 874;
 				Match(ROWS);
-				State = 868;
+				State = 875;
 				_localctx.from = count();
-				State = 869;
+				State = 876;
 				Match(TO);
-				State = 870;
+				State = 877;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 872;
+				State = 879;
 				Match(ROW);
-				State = 873;
+				State = 880;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 876;
+			State = 883;
 			Match(COMMA);
-			State = 877;
+			State = 884;
 			_localctx.times = count();
-			State = 885;
+			State = 892;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 878;
+				State = 885;
 				_localctx.more = Match(MORE_WORD);
-				State = 879;
+				State = 886;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 880;
+				State = 887;
 				_localctx.end = Match(TIMES);
-				State = 883;
+				State = 890;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 881;
+					State = 888;
 					_localctx.inAll = Match(IN);
-					State = 882;
+					State = 889;
 					Match(ALL);
 					}
 				}
@@ -6249,12 +6409,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 888;
+			State = 895;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 887;
+				State = 894;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6301,36 +6461,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 114, RULE_forLine);
+		EnterRule(_localctx, 116, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 890;
+			State = 897;
 			Match(FOR);
-			State = 891;
+			State = 898;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 896;
+			State = 903;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 892;
+				State = 899;
 				Match(COMMA);
-				State = 893;
+				State = 900;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 898;
+				State = 905;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 899;
+			State = 906;
 			Match(COLON);
-			State = 900;
+			State = 907;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6365,21 +6525,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 116, RULE_sizeRange);
+		EnterRule(_localctx, 118, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 902;
+			State = 909;
 			_localctx.first = sizeName();
-			State = 905;
+			State = 912;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 903;
+				State = 910;
 				Match(TO);
-				State = 904;
+				State = 911;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6448,15 +6608,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 118, RULE_sizedLine);
+		EnterRule(_localctx, 120, RULE_sizedLine);
 		try {
-			State = 917;
+			State = 924;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 907;
+				State = 914;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6466,63 +6626,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 908;
+				State = 915;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 909;
+				State = 916;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 910;
+				State = 917;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 911;
+				State = 918;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 912;
+				State = 919;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 913;
+				State = 920;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 914;
+				State = 921;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 915;
+				State = 922;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 916;
+				State = 923;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6594,30 +6754,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 120, RULE_straightLine);
+		EnterRule(_localctx, 122, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 919;
+			State = 926;
 			Match(STRAIGHT);
-			State = 931;
+			State = 938;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 920;
+				State = 927;
 				Match(TO);
-				State = 921;
+				State = 928;
 				_localctx.length = sum();
-				State = 924;
+				State = 931;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 922;
+					State = 929;
 					Match(AT);
-					State = 923;
+					State = 930;
 					_localctx.at = edge();
 					}
 				}
@@ -6626,9 +6786,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 926;
+				State = 933;
 				_localctx.further = Match(FOR);
-				State = 927;
+				State = 934;
 				_localctx.length = sum();
 				}
 				break;
@@ -6745,50 +6905,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 928;
+				State = 935;
 				_localctx.amount = count();
-				State = 929;
+				State = 936;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 935;
+			State = 942;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 933;
+				State = 940;
 				Match(FROM);
-				State = 934;
+				State = 941;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 941;
+			State = 948;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 937;
+				State = 944;
 				Match(COMMA);
-				State = 938;
+				State = 945;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 943;
+				State = 950;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 945;
+			State = 952;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 944;
+				State = 951;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6827,35 +6987,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 122, RULE_rowFix);
+		EnterRule(_localctx, 124, RULE_rowFix);
 		try {
-			State = 953;
+			State = 960;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 947;
+				State = 954;
 				Match(EVEN);
-				State = 948;
+				State = 955;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 949;
+				State = 956;
 				Match(ODD);
-				State = 950;
+				State = 957;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 951;
+				State = 958;
 				Match(END);
-				State = 952;
+				State = 959;
 				_localctx.facing = side();
 				}
 				break;
@@ -6902,37 +7062,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 124, RULE_leaveLine);
+		EnterRule(_localctx, 126, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 955;
+			State = 962;
 			Match(LEAVE);
-			State = 956;
+			State = 963;
 			_localctx.amount = count();
-			State = 959;
+			State = 966;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 957;
+				State = 964;
 				Match(FOR);
-				State = 958;
+				State = 965;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 961;
+			State = 968;
 			Match(AT);
-			State = 962;
+			State = 969;
 			_localctx.at = edge();
-			State = 964;
+			State = 971;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 963;
+				State = 970;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6980,41 +7140,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 126, RULE_addLine);
+		EnterRule(_localctx, 128, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 966;
+			State = 973;
 			Match(ADD);
-			State = 967;
-			_localctx.amount = count();
-			State = 968;
-			Match(AT);
-			State = 969;
-			_localctx.at = edge();
 			State = 974;
+			_localctx.amount = count();
+			State = 975;
+			Match(AT);
+			State = 976;
+			_localctx.at = edge();
+			State = 981;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 970;
+				State = 977;
 				Match(COMMA);
-				State = 971;
+				State = 978;
 				_localctx.apart = Match(ONE);
-				State = 972;
+				State = 979;
 				Match(ROW);
-				State = 973;
+				State = 980;
 				Match(APART);
 				}
 			}
 
-			State = 977;
+			State = 984;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 976;
+				State = 983;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7102,58 +7262,58 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 128, RULE_shapeLine);
+		EnterRule(_localctx, 130, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 979;
+			State = 986;
 			Match(SHAPE);
-			State = 1035;
+			State = 1042;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 980;
+				State = 987;
 				Match(BY);
-				State = 981;
+				State = 988;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 982;
+				State = 989;
 				_localctx.many = Match(ROWS);
-				State = 983;
+				State = 990;
 				_localctx.from = count();
-				State = 984;
+				State = 991;
 				Match(TO);
-				State = 985;
+				State = 992;
 				_localctx.to = count();
-				State = 986;
+				State = 993;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 996;
+				State = 1003;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 988;
+					State = 995;
 					Match(TO);
-					State = 989;
+					State = 996;
 					_localctx.length = sum();
-					State = 992;
+					State = 999;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 990;
+						State = 997;
 						Match(AT);
-						State = 991;
+						State = 998;
 						_localctx.at = edge();
 						}
 					}
@@ -7162,45 +7322,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 994;
+					State = 1001;
 					_localctx.further = Match(FOR);
-					State = 995;
+					State = 1002;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1000;
+				State = 1007;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 998;
+					State = 1005;
 					Match(FROM);
-					State = 999;
+					State = 1006;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1006;
+				State = 1013;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1002;
+					State = 1009;
 					Match(COMMA);
-					State = 1003;
+					State = 1010;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1008;
+					State = 1015;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1009;
+				State = 1016;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7317,66 +7477,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1011;
+				State = 1018;
 				_localctx.rows = count();
-				State = 1033;
+				State = 1040;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1012;
+					State = 1019;
 					_localctx.counted = rowsWord();
-					State = 1015;
+					State = 1022;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1013;
+						State = 1020;
 						Match(FROM);
-						State = 1014;
+						State = 1021;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1021;
+					State = 1028;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1017;
+						State = 1024;
 						Match(COMMA);
-						State = 1018;
+						State = 1025;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1023;
+						State = 1030;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1024;
+					State = 1031;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1026;
+					State = 1033;
 					stitchesWord();
-					State = 1027;
+					State = 1034;
 					_localctx.inside = Match(IN);
-					State = 1031;
+					State = 1038;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1028;
+						State = 1035;
 						Match(COMMA);
-						State = 1029;
+						State = 1036;
 						Match(BY);
-						State = 1030;
+						State = 1037;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7436,35 +7596,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 130, RULE_shapeDone);
+		EnterRule(_localctx, 132, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1047;
+			State = 1054;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1037;
+				State = 1044;
 				Match(COLON);
-				State = 1038;
+				State = 1045;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1043;
+				State = 1050;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1039;
+					State = 1046;
 					Match(SEMICOLON);
-					State = 1040;
+					State = 1047;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1045;
+					State = 1052;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7472,19 +7632,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1046;
+				State = 1053;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1050;
+			State = 1057;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1049;
+				State = 1056;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7537,43 +7697,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 132, RULE_shaping);
+		EnterRule(_localctx, 134, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1057;
+			State = 1064;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1052;
+				State = 1059;
 				Match(AFTER);
-				State = 1053;
+				State = 1060;
 				_localctx.after = count();
-				State = 1054;
+				State = 1061;
 				rowsWord();
-				State = 1055;
+				State = 1062;
 				Match(COMMA);
 				}
 			}
 
-			State = 1059;
+			State = 1066;
 			_localctx.first = stage();
-			State = 1064;
+			State = 1071;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1060;
+				State = 1067;
 				Match(COMMA);
-				State = 1061;
+				State = 1068;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1066;
+				State = 1073;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7623,55 +7783,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 134, RULE_stage);
+		EnterRule(_localctx, 136, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1078;
+			State = 1085;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1069;
+				State = 1076;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1067;
+					State = 1074;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1068;
+					State = 1075;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1071;
+				State = 1078;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1072;
+				State = 1079;
 				Match(LEAVE);
-				State = 1073;
+				State = 1080;
 				_localctx.amount = count();
-				State = 1076;
+				State = 1083;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1074;
+					State = 1081;
 					Match(FOR);
-					State = 1075;
+					State = 1082;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -7681,24 +7841,24 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1082;
+			State = 1089;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 1080;
+				State = 1087;
 				Match(AT);
-				State = 1081;
+				State = 1088;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 1085;
+			State = 1092;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1084;
+				State = 1091;
 				_localctx.when = frequency();
 				}
 			}
@@ -7758,23 +7918,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 136, RULE_shapingPart);
+		EnterRule(_localctx, 138, RULE_shapingPart);
 		try {
-			State = 1101;
+			State = 1108;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1087;
+				State = 1094;
 				Match(THEN);
-				State = 1090;
+				State = 1097;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1088;
+					State = 1095;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7783,7 +7943,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1089;
+					State = 1096;
 					_localctx.next = stage();
 					}
 					break;
@@ -7795,21 +7955,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1092;
+				State = 1099;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1093;
+				State = 1100;
 				Match(BY);
-				State = 1096;
+				State = 1103;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1094;
+					State = 1101;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7817,7 +7977,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1095;
+					State = 1102;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7831,16 +7991,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1098;
+				State = 1105;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1099;
+				State = 1106;
 				Match(AT);
-				State = 1100;
+				State = 1107;
 				_localctx.at = edge();
 				}
 				break;
@@ -7879,24 +8039,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 138, RULE_frequency);
+		EnterRule(_localctx, 140, RULE_frequency);
 		try {
-			State = 1106;
+			State = 1113;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1103;
+				State = 1110;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1104;
+				State = 1111;
 				Match(BY);
-				State = 1105;
+				State = 1112;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7940,19 +8100,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 140, RULE_everyRows);
+		EnterRule(_localctx, 142, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1108;
+			State = 1115;
 			Match(EVERY);
-			State = 1113;
+			State = 1120;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1109;
+				State = 1116;
 				Match(ROW);
 				}
 				break;
@@ -8069,23 +8229,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1110;
+				State = 1117;
 				_localctx.interval = count();
-				State = 1111;
+				State = 1118;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1118;
+			State = 1125;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 				{
-				State = 1115;
+				State = 1122;
 				_localctx.times = count();
-				State = 1116;
+				State = 1123;
 				Match(TIMES);
 				}
 			}
@@ -8130,31 +8290,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 142, RULE_turnRows);
+		EnterRule(_localctx, 144, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1120;
+			State = 1127;
 			Match(TURNS);
-			State = 1121;
+			State = 1128;
 			Match(EVERY);
-			State = 1122;
-			_localctx.interval = count();
-			State = 1123;
-			Match(AND);
-			State = 1124;
-			_localctx.byTurns = count();
-			State = 1125;
-			rowsWord();
 			State = 1129;
+			_localctx.interval = count();
+			State = 1130;
+			Match(AND);
+			State = 1131;
+			_localctx.byTurns = count();
+			State = 1132;
+			rowsWord();
+			State = 1136;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
 				{
-				State = 1126;
+				State = 1133;
 				_localctx.times = count();
-				State = 1127;
+				State = 1134;
 				Match(TIMES);
 				}
 			}
@@ -8188,33 +8348,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 144, RULE_decreasing);
+		EnterRule(_localctx, 146, RULE_decreasing);
 		try {
-			State = 1136;
+			State = 1143;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1131;
+				State = 1138;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1132;
+				State = 1139;
 				Match(SLIPPING);
-				State = 1133;
+				State = 1140;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1134;
+				State = 1141;
 				Match(WORKING);
-				State = 1135;
+				State = 1142;
 				Match(TOGETHER);
 				}
 				break;
@@ -8254,32 +8414,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 146, RULE_stitchesIn);
+		EnterRule(_localctx, 148, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1140;
+			State = 1147;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1138;
+				State = 1145;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1139;
+				State = 1146;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1142;
+			State = 1149;
 			stitchesWord();
-			State = 1143;
+			State = 1150;
 			Match(IN);
 			}
 		}
@@ -8328,37 +8488,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 148, RULE_solve);
+		EnterRule(_localctx, 150, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1145;
+			State = 1152;
 			Match(EVENLY);
-			State = 1146;
+			State = 1153;
 			Match(TO);
-			State = 1147;
+			State = 1154;
 			_localctx.target = count();
-			State = 1148;
-			Match(COMMA);
-			State = 1149;
-			Match(AT);
-			State = 1150;
-			_localctx.at = edge();
 			State = 1155;
+			Match(COMMA);
+			State = 1156;
+			Match(AT);
+			State = 1157;
+			_localctx.at = edge();
+			State = 1162;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1151;
+				State = 1158;
 				Match(COMMA);
-				State = 1152;
+				State = 1159;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1157;
+				State = 1164;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8410,43 +8570,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 150, RULE_solveOption);
+		EnterRule(_localctx, 152, RULE_solveOption);
 		int _la;
 		try {
-			State = 1174;
+			State = 1181;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1158;
+				State = 1165;
 				Match(ON);
-				State = 1159;
+				State = 1166;
 				Match(RS);
-				State = 1160;
+				State = 1167;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1161;
+				State = 1168;
 				Match(LONGER);
-				State = 1162;
+				State = 1169;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1163;
+				State = 1170;
 				Match(BY);
-				State = 1166;
+				State = 1173;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1164;
+					State = 1171;
 					Match(TURNS);
 					}
 					break;
@@ -8454,7 +8614,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1165;
+					State = 1172;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8467,7 +8627,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1168;
+				State = 1175;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8477,11 +8637,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1169;
+				State = 1176;
 				_localctx.rows = count();
-				State = 1170;
+				State = 1177;
 				rowsWord();
-				State = 1171;
+				State = 1178;
 				Match(PLAIN);
 				}
 				break;
@@ -8490,7 +8650,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1173;
+				State = 1180;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8565,65 +8725,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 152, RULE_seamLine);
+		EnterRule(_localctx, 154, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1176;
+			State = 1183;
 			Match(SEAM);
-			State = 1178;
+			State = 1185;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1177;
+				State = 1184;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1180;
+				State = 1187;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 1186;
+			State = 1193;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1182;
+				State = 1189;
 				Match(AND);
-				State = 1183;
+				State = 1190;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1188;
+				State = 1195;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1196;
+			State = 1203;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1189;
+				State = 1196;
 				Match(COMMA);
-				State = 1194;
+				State = 1201;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 4521191813447681L) != 0)) {
 					{
-					State = 1190;
+					State = 1197;
 					_localctx.rows = selection();
-					State = 1192;
+					State = 1199;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1191;
+						State = 1198;
 						Match(COMMA);
 						}
 					}
@@ -8634,65 +8794,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1198;
+			State = 1205;
 			Match(WITH);
-			State = 1200;
+			State = 1207;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1199;
+				State = 1206;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1202;
+				State = 1209;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 1208;
+			State = 1215;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1204;
+				State = 1211;
 				Match(AND);
-				State = 1205;
+				State = 1212;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
-				}
-				}
-				State = 1210;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-			}
-			State = 1215;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			while (_la==COMMA) {
-				{
-				{
-				State = 1211;
-				Match(COMMA);
-				State = 1212;
-				_localctx._seamPart = seamPart();
-				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
 				State = 1217;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1220;
+			State = 1222;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 1218;
+				Match(COMMA);
+				State = 1219;
+				_localctx._seamPart = seamPart();
+				_localctx._parts.Add(_localctx._seamPart);
+				}
+				}
+				State = 1224;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 1227;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1218;
+				State = 1225;
 				Match(COLON);
-				State = 1219;
+				State = 1226;
 				_localctx.worked = rate();
 				}
 			}
@@ -8729,23 +8889,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 154, RULE_walkWords);
+		EnterRule(_localctx, 156, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1223;
+			State = 1230;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1222;
+				State = 1229;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1225;
+				State = 1232;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
@@ -8798,10 +8958,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 156, RULE_seamPart);
+		EnterRule(_localctx, 158, RULE_seamPart);
 		int _la;
 		try {
-			State = 1243;
+			State = 1250;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8810,27 +8970,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1227;
+				State = 1234;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1228;
+				State = 1235;
 				_localctx.eased = Match(EASING);
-				State = 1234;
+				State = 1241;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1229;
+					State = 1236;
 					_localctx.least = list();
-					State = 1230;
+					State = 1237;
 					Match(TO);
-					State = 1231;
+					State = 1238;
 					_localctx.most = list();
-					State = 1232;
+					State = 1239;
 					_localctx.measure = unit();
 					}
 				}
@@ -8840,29 +9000,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1236;
+				State = 1243;
 				Match(IN);
-				State = 1240;
+				State = 1247;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1237;
+					State = 1244;
 					Match(THE);
-					State = 1238;
+					State = 1245;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1239;
+					State = 1246;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1242;
+				State = 1249;
 				Match(ORDER);
 				}
 				break;
@@ -8900,9 +9060,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 158, RULE_walkWord);
+		EnterRule(_localctx, 160, RULE_walkWord);
 		try {
-			State = 1251;
+			State = 1258;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -9016,42 +9176,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1245;
+				State = 1252;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1246;
+				State = 1253;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1247;
+				State = 1254;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1248;
+				State = 1255;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1249;
+				State = 1256;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1250;
+				State = 1257;
 				Match(STITCHES);
 				}
 				break;
@@ -9102,10 +9262,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 160, RULE_selection);
+		EnterRule(_localctx, 162, RULE_selection);
 		int _la;
 		try {
-			State = 1269;
+			State = 1276;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -9113,19 +9273,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1255;
+				State = 1262;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1253;
+					State = 1260;
 					_localctx.all = Match(ALL);
-					State = 1254;
+					State = 1261;
 					Match(BUT);
 					}
 				}
 
-				State = 1257;
+				State = 1264;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9135,12 +9295,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1262;
+				State = 1269;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1258;
+					State = 1265;
 					Match(ROW);
 					}
 					break;
@@ -9257,9 +9417,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1259;
+					State = 1266;
 					_localctx.amount = count();
-					State = 1260;
+					State = 1267;
 					rowsWord();
 					}
 					break;
@@ -9271,13 +9431,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1264;
+				State = 1271;
 				Match(ROWS);
-				State = 1265;
+				State = 1272;
 				_localctx.from = count();
-				State = 1266;
+				State = 1273;
 				Match(TO);
-				State = 1267;
+				State = 1274;
 				_localctx.to = count();
 				}
 				break;
@@ -9337,51 +9497,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 162, RULE_rate);
+		EnterRule(_localctx, 164, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1272;
+			State = 1279;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1271;
+				State = 1278;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1275;
+			State = 1282;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1274;
+				State = 1281;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1277;
+				State = 1284;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-			State = 1300;
+			State = 1307;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1279;
+				State = 1286;
 				_localctx.way = Match(IN);
-				State = 1280;
-				Match(EACH);
 				State = 1287;
+				Match(EACH);
+				State = 1294;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1281;
+					State = 1288;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9495,18 +9655,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1283;
+					State = 1290;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1282;
+						State = 1289;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1285;
+						State = 1292;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
@@ -9519,14 +9679,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1289;
+				State = 1296;
 				_localctx.way = Match(PER);
-				State = 1297;
+				State = 1304;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1290;
+					State = 1297;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9643,21 +9803,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1291;
+					State = 1298;
 					_localctx.over = count();
-					State = 1295;
+					State = 1302;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1292;
+						State = 1299;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1293;
+						State = 1300;
 						Match(STITCHES);
 						}
 						break;
@@ -9771,7 +9931,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1294;
+						State = 1301;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9788,7 +9948,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1299;
+				State = 1306;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9849,30 +10009,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 164, RULE_expectLine);
+		EnterRule(_localctx, 166, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1302;
+			State = 1309;
 			Match(EXPECT);
-			State = 1303;
+			State = 1310;
 			_localctx.left = expected();
-			State = 1322;
+			State = 1329;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1304;
+				State = 1311;
 				Match(MEASURE);
-				State = 1314;
+				State = 1321;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1305;
+					State = 1312;
 					Match(AT);
-					State = 1306;
+					State = 1313;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9882,7 +10042,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1307;
+					State = 1314;
 					_localctx.length = sum();
 					}
 					break;
@@ -9999,18 +10159,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1308;
+					State = 1315;
 					_localctx.length = sum();
-					State = 1312;
+					State = 1319;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1309;
+						State = 1316;
 						Match(COMMA);
-						State = 1310;
+						State = 1317;
 						Match(WITHIN);
-						State = 1311;
+						State = 1318;
 						_localctx.within = sum();
 						}
 					}
@@ -10025,7 +10185,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1316;
+				State = 1323;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10034,14 +10194,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1319;
+				State = 1326;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1317;
+					State = 1324;
 					Match(AT);
-					State = 1318;
+					State = 1325;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10054,7 +10214,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1321;
+				State = 1328;
 				_localctx.right = expected();
 				}
 				break;
@@ -10102,29 +10262,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 166, RULE_expected);
+		EnterRule(_localctx, 168, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1324;
+			State = 1331;
 			_localctx.value = sum();
-			State = 1335;
+			State = 1342;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1326;
+				State = 1333;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1325;
+					State = 1332;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1328;
+				State = 1335;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10134,18 +10294,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1332;
+				State = 1339;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1329;
+					State = 1336;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1334;
+					State = 1341;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -10187,21 +10347,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 168, RULE_expectedMore);
+		EnterRule(_localctx, 170, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1337;
+			State = 1344;
 			_localctx.by = sign();
-			State = 1338;
+			State = 1345;
 			_localctx.value = single();
-			State = 1340;
+			State = 1347;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1339;
+				State = 1346;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10259,43 +10419,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 170, RULE_claim);
+		EnterRule(_localctx, 172, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1342;
+			State = 1349;
 			Match(EQUALS);
-			State = 1343;
+			State = 1350;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1348;
+			State = 1355;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1344;
+				State = 1351;
 				Match(COMMA);
-				State = 1345;
+				State = 1352;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1350;
+				State = 1357;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1356;
+			State = 1363;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1351;
+				State = 1358;
 				_localctx.without = Match(WITHOUT);
-				State = 1352;
+				State = 1359;
 				Match(TURNING);
-				State = 1353;
+				State = 1360;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10308,9 +10468,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1354;
+				State = 1361;
 				_localctx.with = Match(WITH);
-				State = 1355;
+				State = 1362;
 				Match(CHAINS);
 				}
 				break;
@@ -10357,14 +10517,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 172, RULE_claimPart);
+		EnterRule(_localctx, 174, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1358;
-			_localctx.amount = count();
 			State = 1365;
+			_localctx.amount = count();
+			State = 1372;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10477,18 +10637,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1360;
+				State = 1367;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1359;
+					State = 1366;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1362;
+					State = 1369;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
@@ -10496,7 +10656,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1364;
+				State = 1371;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10539,18 +10699,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 174, RULE_edge);
+		EnterRule(_localctx, 176, RULE_edge);
 		int _la;
 		try {
-			State = 1373;
+			State = 1380;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1367;
+				State = 1374;
 				Match(BOTH);
-				State = 1368;
+				State = 1375;
 				Match(EDGES);
 				}
 				break;
@@ -10665,14 +10825,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1369;
+				State = 1376;
 				_localctx.called = name();
-				State = 1371;
+				State = 1378;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1370;
+					State = 1377;
 					Match(EDGE);
 					}
 				}
@@ -10707,12 +10867,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 176, RULE_side);
+		EnterRule(_localctx, 178, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1375;
+			State = 1382;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10747,12 +10907,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 178, RULE_change);
+		EnterRule(_localctx, 180, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1377;
+			State = 1384;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10793,23 +10953,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 180, RULE_stitch);
+		EnterRule(_localctx, 182, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1380;
+			State = 1387;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1379;
+				State = 1386;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1382;
+				State = 1389;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
@@ -10839,12 +10999,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 182, RULE_rowsWord);
+		EnterRule(_localctx, 184, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1384;
+			State = 1391;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10879,12 +11039,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 184, RULE_stitchesWord);
+		EnterRule(_localctx, 186, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1386;
+			State = 1393;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10929,25 +11089,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 186, RULE_sum);
+		EnterRule(_localctx, 188, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1388;
+			State = 1395;
 			_localctx.first = factor();
-			State = 1392;
+			State = 1399;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1389;
+				State = 1396;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1394;
+				State = 1401;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10983,13 +11143,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 188, RULE_sumOperation);
+		EnterRule(_localctx, 190, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1395;
+			State = 1402;
 			_localctx.by = sign();
-			State = 1396;
+			State = 1403;
 			_localctx.value = factor();
 			}
 		}
@@ -11033,24 +11193,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 190, RULE_factor);
+		EnterRule(_localctx, 192, RULE_factor);
 		int _la;
 		try {
-			State = 1407;
+			State = 1414;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1398;
+				State = 1405;
 				_localctx.amount = list();
-				State = 1400;
+				State = 1407;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) {
 					{
-					State = 1399;
+					State = 1406;
 					_localctx.measure = unit();
 					}
 				}
@@ -11168,18 +11328,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1402;
+				State = 1409;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1403;
+				State = 1410;
 				Match(OPEN);
-				State = 1404;
+				State = 1411;
 				_localctx.inside = sum();
-				State = 1405;
+				State = 1412;
 				Match(CLOSE);
 				}
 				break;
@@ -11221,25 +11381,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 192, RULE_count);
+		EnterRule(_localctx, 194, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1409;
+			State = 1416;
 			_localctx.first = single();
-			State = 1413;
+			State = 1420;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1410;
+				State = 1417;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1415;
+				State = 1422;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11275,13 +11435,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 194, RULE_countOperation);
+		EnterRule(_localctx, 196, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1416;
+			State = 1423;
 			_localctx.by = sign();
-			State = 1417;
+			State = 1424;
 			_localctx.value = single();
 			}
 		}
@@ -11321,16 +11481,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 196, RULE_single);
+		EnterRule(_localctx, 198, RULE_single);
 		try {
-			State = 1425;
+			State = 1432;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1419;
+				State = 1426;
 				_localctx.amount = list();
 				}
 				break;
@@ -11445,18 +11605,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1420;
+				State = 1427;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1421;
+				State = 1428;
 				Match(OPEN);
-				State = 1422;
+				State = 1429;
 				_localctx.inside = count();
-				State = 1423;
+				State = 1430;
 				Match(CLOSE);
 				}
 				break;
@@ -11490,12 +11650,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 198, RULE_sign);
+		EnterRule(_localctx, 200, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1427;
+			State = 1434;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11543,41 +11703,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 200, RULE_list);
+		EnterRule(_localctx, 202, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1429;
+			State = 1436;
 			_localctx.first = number();
-			State = 1441;
+			State = 1448;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1430;
+				State = 1437;
 				Match(OPEN);
-				State = 1431;
+				State = 1438;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1436;
+				State = 1443;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1432;
+					State = 1439;
 					Match(COMMA);
-					State = 1433;
+					State = 1440;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1438;
+					State = 1445;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1439;
+				State = 1446;
 				Match(CLOSE);
 				}
 			}
@@ -11610,23 +11770,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 202, RULE_number);
+		EnterRule(_localctx, 204, RULE_number);
 		int _la;
 		try {
-			State = 1448;
+			State = 1455;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1443;
+				State = 1450;
 				_localctx.whole = Match(NUMBER);
-				State = 1445;
+				State = 1452;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1444;
+					State = 1451;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11636,7 +11796,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1447;
+				State = 1454;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11671,12 +11831,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 204, RULE_unit);
+		EnterRule(_localctx, 206, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1450;
+			State = 1457;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11818,12 +11978,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 206, RULE_name);
+		EnterRule(_localctx, 208, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1452;
+			State = 1459;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11846,7 +12006,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,164,1455,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,164,1462,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11860,534 +12020,536 @@ internal partial class TurnrowParser : Parser {
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
-		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,1,0,1,0,1,0,
-		1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
+		1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,255,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,
-		5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,270,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,
-		279,8,8,10,8,12,8,282,9,8,1,9,1,9,1,9,1,9,1,9,3,9,289,8,9,3,9,291,8,9,
-		1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,
-		3,14,307,8,14,1,14,1,14,5,14,311,8,14,10,14,12,14,314,9,14,1,15,1,15,1,
-		15,1,15,1,15,1,15,3,15,322,8,15,3,15,324,8,15,1,16,1,16,1,16,1,16,1,17,
-		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
-		1,17,1,17,1,17,1,17,3,17,349,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,
-		19,3,19,359,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,368,8,19,1,19,
-		1,19,5,19,372,8,19,10,19,12,19,375,9,19,1,20,1,20,1,20,1,20,1,20,1,20,
-		1,20,1,20,1,20,3,20,386,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,
-		22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,403,8,22,3,22,405,8,22,1,22,1,22,
-		5,22,409,8,22,10,22,12,22,412,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,
-		420,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,428,8,24,1,25,1,25,1,25,1,
-		25,1,25,3,25,435,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,443,8,26,10,26,
-		12,26,446,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,454,8,27,1,28,1,28,1,
-		28,1,28,3,28,460,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
-		1,29,1,29,1,29,1,29,1,29,1,29,3,29,478,8,29,1,30,1,30,1,30,1,30,1,30,1,
-		30,1,30,5,30,487,8,30,10,30,12,30,490,9,30,1,31,1,31,1,31,1,31,1,32,1,
-		32,1,32,1,32,1,32,1,32,1,32,3,32,503,8,32,1,32,1,32,1,32,1,32,3,32,509,
-		8,32,1,33,1,33,1,33,1,33,1,33,3,33,516,8,33,1,33,3,33,519,8,33,1,33,3,
-		33,522,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,532,8,34,1,34,
-		1,34,1,34,1,34,1,34,1,34,3,34,540,8,34,1,34,1,34,1,34,1,34,5,34,546,8,
-		34,10,34,12,34,549,9,34,1,34,1,34,1,34,1,34,3,34,555,8,34,1,34,1,34,1,
-		34,5,34,560,8,34,10,34,12,34,563,9,34,1,34,1,34,1,34,1,34,5,34,569,8,34,
-		10,34,12,34,572,9,34,3,34,574,8,34,1,35,1,35,3,35,578,8,35,1,36,4,36,581,
-		8,36,11,36,12,36,582,1,36,1,36,5,36,587,8,36,10,36,12,36,590,9,36,1,37,
-		1,37,1,37,1,37,3,37,596,8,37,1,38,1,38,1,38,1,38,1,38,3,38,603,8,38,1,
-		39,1,39,1,39,3,39,608,8,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,
-		1,40,3,40,620,8,40,1,40,1,40,3,40,624,8,40,1,41,1,41,1,41,1,41,1,41,1,
-		42,1,42,1,42,1,42,1,42,5,42,636,8,42,10,42,12,42,639,9,42,1,43,1,43,1,
-		43,1,43,1,43,1,43,3,43,647,8,43,1,44,1,44,1,44,1,45,1,45,1,45,1,45,1,46,
-		1,46,3,46,658,8,46,1,46,3,46,661,8,46,1,46,1,46,1,46,3,46,666,8,46,1,47,
-		1,47,1,47,1,47,1,47,3,47,673,8,47,1,47,1,47,1,47,3,47,678,8,47,1,48,1,
-		48,1,48,5,48,683,8,48,10,48,12,48,686,9,48,1,49,1,49,1,49,1,49,1,49,1,
-		49,1,49,3,49,695,8,49,1,49,3,49,698,8,49,1,49,1,49,3,49,702,8,49,1,49,
-		1,49,1,49,1,49,1,49,1,49,1,49,3,49,711,8,49,1,49,1,49,3,49,715,8,49,1,
-		49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,726,8,49,1,49,3,49,729,
-		8,49,1,49,4,49,732,8,49,11,49,12,49,733,1,49,1,49,3,49,738,8,49,1,49,1,
-		49,3,49,742,8,49,1,49,1,49,3,49,746,8,49,1,49,1,49,3,49,750,8,49,1,49,
-		3,49,753,8,49,1,49,3,49,756,8,49,3,49,758,8,49,1,50,1,50,1,50,1,50,1,50,
-		1,50,1,50,1,50,1,51,1,51,1,51,1,51,1,52,4,52,773,8,52,11,52,12,52,774,
-		1,52,1,52,5,52,779,8,52,10,52,12,52,782,9,52,1,52,3,52,785,8,52,1,53,1,
-		53,3,53,789,8,53,1,53,3,53,792,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,
-		1,54,1,54,3,54,803,8,54,3,54,805,8,54,1,55,1,55,1,55,5,55,810,8,55,10,
-		55,12,55,813,9,55,1,55,1,55,4,55,817,8,55,11,55,12,55,818,3,55,821,8,55,
-		1,55,1,55,1,55,1,55,3,55,827,8,55,1,55,1,55,5,55,831,8,55,10,55,12,55,
-		834,9,55,1,55,1,55,3,55,838,8,55,1,55,4,55,841,8,55,11,55,12,55,842,1,
-		55,1,55,1,55,4,55,848,8,55,11,55,12,55,849,3,55,852,8,55,3,55,854,8,55,
-		1,55,1,55,1,55,1,55,1,55,1,55,3,55,862,8,55,1,55,3,55,865,8,55,1,56,1,
-		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,875,8,56,1,56,1,56,1,56,1,56,1,56,
-		1,56,1,56,3,56,884,8,56,3,56,886,8,56,1,56,3,56,889,8,56,1,57,1,57,1,57,
-		1,57,5,57,895,8,57,10,57,12,57,898,9,57,1,57,1,57,1,57,1,58,1,58,1,58,
-		3,58,906,8,58,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,918,
-		8,59,1,60,1,60,1,60,1,60,1,60,3,60,925,8,60,1,60,1,60,1,60,1,60,1,60,3,
-		60,932,8,60,1,60,1,60,3,60,936,8,60,1,60,1,60,5,60,940,8,60,10,60,12,60,
-		943,9,60,1,60,3,60,946,8,60,1,61,1,61,1,61,1,61,1,61,1,61,3,61,954,8,61,
-		1,62,1,62,1,62,1,62,3,62,960,8,62,1,62,1,62,1,62,3,62,965,8,62,1,63,1,
-		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,975,8,63,1,63,3,63,978,8,63,1,64,
-		1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,993,8,
-		64,1,64,1,64,3,64,997,8,64,1,64,1,64,3,64,1001,8,64,1,64,1,64,5,64,1005,
-		8,64,10,64,12,64,1008,9,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,1016,8,64,
-		1,64,1,64,5,64,1020,8,64,10,64,12,64,1023,9,64,1,64,1,64,1,64,1,64,1,64,
-		1,64,1,64,3,64,1032,8,64,3,64,1034,8,64,3,64,1036,8,64,1,65,1,65,1,65,
-		1,65,5,65,1042,8,65,10,65,12,65,1045,9,65,1,65,3,65,1048,8,65,1,65,3,65,
-		1051,8,65,1,66,1,66,1,66,1,66,1,66,3,66,1058,8,66,1,66,1,66,1,66,5,66,
-		1063,8,66,10,66,12,66,1066,9,66,1,67,1,67,3,67,1070,8,67,1,67,1,67,1,67,
-		1,67,1,67,3,67,1077,8,67,3,67,1079,8,67,1,67,1,67,3,67,1083,8,67,1,67,
-		3,67,1086,8,67,1,68,1,68,1,68,3,68,1091,8,68,1,68,1,68,1,68,1,68,3,68,
-		1097,8,68,1,68,1,68,1,68,3,68,1102,8,68,1,69,1,69,1,69,3,69,1107,8,69,
-		1,70,1,70,1,70,1,70,1,70,3,70,1114,8,70,1,70,1,70,1,70,3,70,1119,8,70,
-		1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1130,8,71,1,72,1,72,
-		1,72,1,72,1,72,3,72,1137,8,72,1,73,1,73,3,73,1141,8,73,1,73,1,73,1,73,
-		1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,5,74,1154,8,74,10,74,12,74,1157,
-		9,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1167,8,75,1,75,1,75,
-		1,75,1,75,1,75,1,75,3,75,1175,8,75,1,76,1,76,4,76,1179,8,76,11,76,12,76,
-		1180,1,76,1,76,5,76,1185,8,76,10,76,12,76,1188,9,76,1,76,1,76,1,76,3,76,
-		1193,8,76,3,76,1195,8,76,3,76,1197,8,76,1,76,1,76,4,76,1201,8,76,11,76,
-		12,76,1202,1,76,1,76,5,76,1207,8,76,10,76,12,76,1210,9,76,1,76,1,76,5,
-		76,1214,8,76,10,76,12,76,1217,9,76,1,76,1,76,3,76,1221,8,76,1,77,4,77,
-		1224,8,77,11,77,12,77,1225,1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1235,
-		8,78,1,78,1,78,1,78,1,78,3,78,1241,8,78,1,78,3,78,1244,8,78,1,79,1,79,
-		1,79,1,79,1,79,1,79,3,79,1252,8,79,1,80,1,80,3,80,1256,8,80,1,80,1,80,
-		1,80,1,80,1,80,3,80,1263,8,80,1,80,1,80,1,80,1,80,1,80,3,80,1270,8,80,
-		1,81,3,81,1273,8,81,1,81,4,81,1276,8,81,11,81,12,81,1277,1,81,1,81,1,81,
-		1,81,4,81,1284,8,81,11,81,12,81,1285,3,81,1288,8,81,1,81,1,81,1,81,1,81,
-		1,81,1,81,3,81,1296,8,81,3,81,1298,8,81,1,81,3,81,1301,8,81,1,82,1,82,
-		1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1313,8,82,3,82,1315,8,82,
-		1,82,1,82,1,82,3,82,1320,8,82,1,82,3,82,1323,8,82,1,83,1,83,3,83,1327,
-		8,83,1,83,1,83,5,83,1331,8,83,10,83,12,83,1334,9,83,3,83,1336,8,83,1,84,
-		1,84,1,84,3,84,1341,8,84,1,85,1,85,1,85,1,85,5,85,1347,8,85,10,85,12,85,
-		1350,9,85,1,85,1,85,1,85,1,85,1,85,3,85,1357,8,85,1,86,1,86,4,86,1361,
-		8,86,11,86,12,86,1362,1,86,3,86,1366,8,86,1,87,1,87,1,87,1,87,3,87,1372,
-		8,87,3,87,1374,8,87,1,88,1,88,1,89,1,89,1,90,4,90,1381,8,90,11,90,12,90,
-		1382,1,91,1,91,1,92,1,92,1,93,1,93,5,93,1391,8,93,10,93,12,93,1394,9,93,
-		1,94,1,94,1,94,1,95,1,95,3,95,1401,8,95,1,95,1,95,1,95,1,95,1,95,3,95,
-		1408,8,95,1,96,1,96,5,96,1412,8,96,10,96,12,96,1415,9,96,1,97,1,97,1,97,
-		1,98,1,98,1,98,1,98,1,98,1,98,3,98,1426,8,98,1,99,1,99,1,100,1,100,1,100,
-		1,100,1,100,5,100,1435,8,100,10,100,12,100,1438,9,100,1,100,1,100,3,100,
-		1442,8,100,1,101,1,101,3,101,1446,8,101,1,101,3,101,1449,8,101,1,102,1,
-		102,1,103,1,103,1,103,0,0,104,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
-		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
-		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
-		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
-		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
-		192,194,196,198,200,202,204,206,0,18,2,0,151,152,154,155,2,0,20,20,70,
-		70,2,0,44,44,130,130,2,0,151,151,154,154,2,0,91,91,144,144,2,0,76,76,141,
-		141,2,0,63,63,95,95,2,0,33,33,42,42,4,0,88,88,96,96,106,106,124,124,2,
-		0,88,88,96,96,2,0,98,98,104,104,2,0,123,123,149,149,2,0,74,74,94,94,1,
-		0,43,44,1,0,129,130,2,0,10,12,14,14,4,0,93,93,150,150,152,153,155,155,
-		28,0,15,18,20,27,29,31,33,42,45,56,58,60,62,63,66,66,68,68,70,73,75,83,
-		85,87,89,91,95,95,97,116,118,122,124,124,126,126,128,129,131,131,133,134,
-		136,139,141,144,146,146,148,148,151,151,154,154,156,156,1628,0,208,1,0,
-		0,0,2,211,1,0,0,0,4,254,1,0,0,0,6,256,1,0,0,0,8,259,1,0,0,0,10,262,1,0,
-		0,0,12,269,1,0,0,0,14,271,1,0,0,0,16,274,1,0,0,0,18,290,1,0,0,0,20,292,
-		1,0,0,0,22,295,1,0,0,0,24,298,1,0,0,0,26,301,1,0,0,0,28,303,1,0,0,0,30,
-		323,1,0,0,0,32,325,1,0,0,0,34,329,1,0,0,0,36,350,1,0,0,0,38,353,1,0,0,
-		0,40,385,1,0,0,0,42,387,1,0,0,0,44,392,1,0,0,0,46,413,1,0,0,0,48,421,1,
-		0,0,0,50,429,1,0,0,0,52,436,1,0,0,0,54,453,1,0,0,0,56,455,1,0,0,0,58,464,
-		1,0,0,0,60,479,1,0,0,0,62,491,1,0,0,0,64,508,1,0,0,0,66,510,1,0,0,0,68,
-		573,1,0,0,0,70,575,1,0,0,0,72,580,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,
-		0,78,604,1,0,0,0,80,623,1,0,0,0,82,625,1,0,0,0,84,630,1,0,0,0,86,646,1,
-		0,0,0,88,648,1,0,0,0,90,651,1,0,0,0,92,655,1,0,0,0,94,667,1,0,0,0,96,679,
-		1,0,0,0,98,757,1,0,0,0,100,759,1,0,0,0,102,767,1,0,0,0,104,784,1,0,0,0,
-		106,791,1,0,0,0,108,804,1,0,0,0,110,806,1,0,0,0,112,866,1,0,0,0,114,890,
-		1,0,0,0,116,902,1,0,0,0,118,917,1,0,0,0,120,919,1,0,0,0,122,953,1,0,0,
-		0,124,955,1,0,0,0,126,966,1,0,0,0,128,979,1,0,0,0,130,1047,1,0,0,0,132,
-		1057,1,0,0,0,134,1078,1,0,0,0,136,1101,1,0,0,0,138,1106,1,0,0,0,140,1108,
-		1,0,0,0,142,1120,1,0,0,0,144,1136,1,0,0,0,146,1140,1,0,0,0,148,1145,1,
-		0,0,0,150,1174,1,0,0,0,152,1176,1,0,0,0,154,1223,1,0,0,0,156,1243,1,0,
-		0,0,158,1251,1,0,0,0,160,1269,1,0,0,0,162,1272,1,0,0,0,164,1302,1,0,0,
-		0,166,1324,1,0,0,0,168,1337,1,0,0,0,170,1342,1,0,0,0,172,1358,1,0,0,0,
-		174,1373,1,0,0,0,176,1375,1,0,0,0,178,1377,1,0,0,0,180,1380,1,0,0,0,182,
-		1384,1,0,0,0,184,1386,1,0,0,0,186,1388,1,0,0,0,188,1395,1,0,0,0,190,1407,
-		1,0,0,0,192,1409,1,0,0,0,194,1416,1,0,0,0,196,1425,1,0,0,0,198,1427,1,
-		0,0,0,200,1429,1,0,0,0,202,1448,1,0,0,0,204,1450,1,0,0,0,206,1452,1,0,
-		0,0,208,209,3,4,2,0,209,210,5,0,0,1,210,1,1,0,0,0,211,212,3,170,85,0,212,
-		213,5,0,0,1,213,3,1,0,0,0,214,255,3,6,3,0,215,255,3,8,4,0,216,255,3,10,
-		5,0,217,255,3,14,7,0,218,255,3,16,8,0,219,255,3,20,10,0,220,255,3,22,11,
-		0,221,255,3,24,12,0,222,255,3,26,13,0,223,255,3,28,14,0,224,255,3,32,16,
-		0,225,255,3,34,17,0,226,255,3,38,19,0,227,255,3,42,21,0,228,255,3,44,22,
-		0,229,255,3,66,33,0,230,255,3,76,38,0,231,255,3,78,39,0,232,255,3,80,40,
-		0,233,255,3,82,41,0,234,255,3,84,42,0,235,255,3,88,44,0,236,255,3,90,45,
-		0,237,255,3,92,46,0,238,255,3,94,47,0,239,255,3,112,56,0,240,255,3,120,
-		60,0,241,255,3,124,62,0,242,255,3,126,63,0,243,255,3,128,64,0,244,255,
-		3,152,76,0,245,255,3,164,82,0,246,255,3,46,23,0,247,255,3,114,57,0,248,
-		255,3,48,24,0,249,255,3,50,25,0,250,255,3,52,26,0,251,255,3,58,29,0,252,
-		255,3,60,30,0,253,255,3,56,28,0,254,214,1,0,0,0,254,215,1,0,0,0,254,216,
-		1,0,0,0,254,217,1,0,0,0,254,218,1,0,0,0,254,219,1,0,0,0,254,220,1,0,0,
-		0,254,221,1,0,0,0,254,222,1,0,0,0,254,223,1,0,0,0,254,224,1,0,0,0,254,
-		225,1,0,0,0,254,226,1,0,0,0,254,227,1,0,0,0,254,228,1,0,0,0,254,229,1,
-		0,0,0,254,230,1,0,0,0,254,231,1,0,0,0,254,232,1,0,0,0,254,233,1,0,0,0,
-		254,234,1,0,0,0,254,235,1,0,0,0,254,236,1,0,0,0,254,237,1,0,0,0,254,238,
-		1,0,0,0,254,239,1,0,0,0,254,240,1,0,0,0,254,241,1,0,0,0,254,242,1,0,0,
-		0,254,243,1,0,0,0,254,244,1,0,0,0,254,245,1,0,0,0,254,246,1,0,0,0,254,
-		247,1,0,0,0,254,248,1,0,0,0,254,249,1,0,0,0,254,250,1,0,0,0,254,251,1,
-		0,0,0,254,252,1,0,0,0,254,253,1,0,0,0,255,5,1,0,0,0,256,257,5,37,0,0,257,
-		258,3,202,101,0,258,7,1,0,0,0,259,260,5,39,0,0,260,261,5,161,0,0,261,9,
-		1,0,0,0,262,263,5,53,0,0,263,264,3,12,6,0,264,11,1,0,0,0,265,270,5,157,
-		0,0,266,270,5,160,0,0,267,270,5,161,0,0,268,270,3,206,103,0,269,265,1,
-		0,0,0,269,266,1,0,0,0,269,267,1,0,0,0,269,268,1,0,0,0,270,13,1,0,0,0,271,
-		272,5,51,0,0,272,273,3,206,103,0,273,15,1,0,0,0,274,275,5,47,0,0,275,280,
-		3,18,9,0,276,277,5,4,0,0,277,279,3,18,9,0,278,276,1,0,0,0,279,282,1,0,
-		0,0,280,278,1,0,0,0,280,281,1,0,0,0,281,17,1,0,0,0,282,280,1,0,0,0,283,
-		291,3,206,103,0,284,291,5,161,0,0,285,288,5,157,0,0,286,289,3,206,103,
-		0,287,289,5,14,0,0,288,286,1,0,0,0,288,287,1,0,0,0,288,289,1,0,0,0,289,
-		291,1,0,0,0,290,283,1,0,0,0,290,284,1,0,0,0,290,285,1,0,0,0,291,19,1,0,
-		0,0,292,293,5,48,0,0,293,294,5,161,0,0,294,21,1,0,0,0,295,296,5,38,0,0,
-		296,297,5,161,0,0,297,23,1,0,0,0,298,299,5,54,0,0,299,300,3,206,103,0,
-		300,25,1,0,0,0,301,302,5,3,0,0,302,27,1,0,0,0,303,304,5,56,0,0,304,306,
-		3,206,103,0,305,307,5,161,0,0,306,305,1,0,0,0,306,307,1,0,0,0,307,312,
-		1,0,0,0,308,309,5,4,0,0,309,311,3,30,15,0,310,308,1,0,0,0,311,314,1,0,
-		0,0,312,310,1,0,0,0,312,313,1,0,0,0,313,29,1,0,0,0,314,312,1,0,0,0,315,
-		316,5,143,0,0,316,324,3,202,101,0,317,321,3,202,101,0,318,322,7,0,0,0,
-		319,320,5,13,0,0,320,322,5,86,0,0,321,318,1,0,0,0,321,319,1,0,0,0,322,
-		324,1,0,0,0,323,315,1,0,0,0,323,317,1,0,0,0,324,31,1,0,0,0,325,326,5,31,
-		0,0,326,327,3,202,101,0,327,328,5,153,0,0,328,33,1,0,0,0,329,330,5,30,
-		0,0,330,331,3,180,90,0,331,332,5,6,0,0,332,333,3,202,101,0,333,348,3,184,
-		92,0,334,335,5,61,0,0,335,336,3,202,101,0,336,337,3,182,91,0,337,338,5,
-		135,0,0,338,339,3,36,18,0,339,349,1,0,0,0,340,341,5,135,0,0,341,342,3,
-		36,18,0,342,343,5,4,0,0,343,344,3,202,101,0,344,345,3,182,91,0,345,346,
-		5,135,0,0,346,347,3,36,18,0,347,349,1,0,0,0,348,334,1,0,0,0,348,340,1,
-		0,0,0,349,35,1,0,0,0,350,351,3,202,101,0,351,352,3,204,102,0,352,37,1,
-		0,0,0,353,354,5,52,0,0,354,358,3,180,90,0,355,356,5,4,0,0,356,357,5,106,
-		0,0,357,359,5,43,0,0,358,355,1,0,0,0,358,359,1,0,0,0,359,360,1,0,0,0,360,
-		361,5,6,0,0,361,362,5,70,0,0,362,367,3,202,101,0,363,368,5,73,0,0,364,
-		365,5,75,0,0,365,366,5,107,0,0,366,368,5,22,0,0,367,363,1,0,0,0,367,364,
-		1,0,0,0,367,368,1,0,0,0,368,373,1,0,0,0,369,370,5,4,0,0,370,372,3,40,20,
-		0,371,369,1,0,0,0,372,375,1,0,0,0,373,371,1,0,0,0,373,374,1,0,0,0,374,
-		39,1,0,0,0,375,373,1,0,0,0,376,377,5,88,0,0,377,378,5,129,0,0,378,379,
-		5,93,0,0,379,380,5,159,0,0,380,386,7,1,0,0,381,382,5,107,0,0,382,383,5,
-		93,0,0,383,384,5,132,0,0,384,386,5,89,0,0,385,376,1,0,0,0,385,381,1,0,
-		0,0,386,41,1,0,0,0,387,388,5,36,0,0,388,389,3,206,103,0,389,390,5,95,0,
-		0,390,391,3,186,93,0,391,43,1,0,0,0,392,393,5,22,0,0,393,394,3,206,103,
-		0,394,404,5,95,0,0,395,396,7,2,0,0,396,397,5,28,0,0,397,405,3,186,93,0,
-		398,402,3,186,93,0,399,400,7,2,0,0,400,401,5,28,0,0,401,403,3,186,93,0,
-		402,399,1,0,0,0,402,403,1,0,0,0,403,405,1,0,0,0,404,395,1,0,0,0,404,398,
-		1,0,0,0,405,410,1,0,0,0,406,407,5,4,0,0,407,409,3,64,32,0,408,406,1,0,
-		0,0,409,412,1,0,0,0,410,408,1,0,0,0,410,411,1,0,0,0,411,45,1,0,0,0,412,
-		410,1,0,0,0,413,419,5,21,0,0,414,415,5,147,0,0,415,416,5,138,0,0,416,420,
-		7,1,0,0,417,418,5,145,0,0,418,420,5,71,0,0,419,414,1,0,0,0,419,417,1,0,
-		0,0,420,47,1,0,0,0,421,427,5,18,0,0,422,423,3,206,103,0,423,424,5,4,0,
-		0,424,425,3,204,102,0,425,428,1,0,0,0,426,428,5,161,0,0,427,422,1,0,0,
-		0,427,426,1,0,0,0,428,49,1,0,0,0,429,430,5,24,0,0,430,431,3,206,103,0,
-		431,432,5,95,0,0,432,434,3,186,93,0,433,435,5,99,0,0,434,433,1,0,0,0,434,
-		435,1,0,0,0,435,51,1,0,0,0,436,437,5,27,0,0,437,438,3,206,103,0,438,439,
-		5,95,0,0,439,444,3,166,83,0,440,441,5,4,0,0,441,443,3,54,27,0,442,440,
-		1,0,0,0,443,446,1,0,0,0,444,442,1,0,0,0,444,445,1,0,0,0,445,53,1,0,0,0,
-		446,444,1,0,0,0,447,454,5,113,0,0,448,449,5,131,0,0,449,450,5,69,0,0,450,
-		451,3,202,101,0,451,452,5,13,0,0,452,454,1,0,0,0,453,447,1,0,0,0,453,448,
-		1,0,0,0,454,55,1,0,0,0,455,456,5,15,0,0,456,459,3,206,103,0,457,458,5,
-		109,0,0,458,460,3,206,103,0,459,457,1,0,0,0,459,460,1,0,0,0,460,461,1,
-		0,0,0,461,462,5,6,0,0,462,463,5,161,0,0,463,57,1,0,0,0,464,465,5,50,0,
-		0,465,466,3,180,90,0,466,467,5,6,0,0,467,468,3,202,101,0,468,469,3,184,
-		92,0,469,470,5,61,0,0,470,471,3,202,101,0,471,472,3,182,91,0,472,473,5,
-		142,0,0,473,474,3,202,101,0,474,477,7,3,0,0,475,476,5,4,0,0,476,478,3,
-		206,103,0,477,475,1,0,0,0,477,478,1,0,0,0,478,59,1,0,0,0,479,480,5,34,
-		0,0,480,481,3,18,9,0,481,482,5,6,0,0,482,483,3,206,103,0,483,488,3,62,
-		31,0,484,485,5,4,0,0,485,487,3,62,31,0,486,484,1,0,0,0,487,490,1,0,0,0,
-		488,486,1,0,0,0,488,489,1,0,0,0,489,61,1,0,0,0,490,488,1,0,0,0,491,492,
-		3,202,101,0,492,493,3,204,102,0,493,494,7,4,0,0,494,63,1,0,0,0,495,509,
-		5,108,0,0,496,509,5,83,0,0,497,498,5,105,0,0,498,499,5,109,0,0,499,502,
-		3,196,98,0,500,501,5,10,0,0,501,503,3,196,98,0,502,500,1,0,0,0,502,503,
-		1,0,0,0,503,509,1,0,0,0,504,505,5,122,0,0,505,509,7,5,0,0,506,507,5,146,
-		0,0,507,509,3,186,93,0,508,495,1,0,0,0,508,496,1,0,0,0,508,497,1,0,0,0,
-		508,504,1,0,0,0,508,506,1,0,0,0,509,65,1,0,0,0,510,511,5,40,0,0,511,515,
-		3,206,103,0,512,513,5,4,0,0,513,514,5,101,0,0,514,516,5,157,0,0,515,512,
-		1,0,0,0,515,516,1,0,0,0,516,518,1,0,0,0,517,519,3,68,34,0,518,517,1,0,
-		0,0,518,519,1,0,0,0,519,521,1,0,0,0,520,522,3,170,85,0,521,520,1,0,0,0,
-		521,522,1,0,0,0,522,67,1,0,0,0,523,524,5,29,0,0,524,525,3,206,103,0,525,
-		526,5,6,0,0,526,531,3,192,96,0,527,528,3,184,92,0,528,529,5,65,0,0,529,
-		530,3,174,87,0,530,532,1,0,0,0,531,527,1,0,0,0,531,532,1,0,0,0,532,574,
-		1,0,0,0,533,534,5,95,0,0,534,535,3,206,103,0,535,539,5,102,0,0,536,537,
-		5,4,0,0,537,538,5,137,0,0,538,540,5,116,0,0,539,536,1,0,0,0,539,540,1,
-		0,0,0,540,574,1,0,0,0,541,542,5,57,0,0,542,547,3,70,35,0,543,544,5,4,0,
-		0,544,546,3,70,35,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,
-		548,1,0,0,0,548,574,1,0,0,0,549,547,1,0,0,0,550,551,5,118,0,0,551,554,
-		5,141,0,0,552,555,5,60,0,0,553,555,5,64,0,0,554,552,1,0,0,0,554,553,1,
-		0,0,0,555,556,1,0,0,0,556,561,3,72,36,0,557,558,5,61,0,0,558,560,3,72,
-		36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,562,1,0,0,0,562,
-		564,1,0,0,0,563,561,1,0,0,0,564,565,5,6,0,0,565,570,3,162,81,0,566,567,
-		5,4,0,0,567,569,3,162,81,0,568,566,1,0,0,0,569,572,1,0,0,0,570,568,1,0,
-		0,0,570,571,1,0,0,0,571,574,1,0,0,0,572,570,1,0,0,0,573,523,1,0,0,0,573,
-		533,1,0,0,0,573,541,1,0,0,0,573,550,1,0,0,0,574,69,1,0,0,0,575,577,3,206,
-		103,0,576,578,3,206,103,0,577,576,1,0,0,0,577,578,1,0,0,0,578,71,1,0,0,
-		0,579,581,3,158,79,0,580,579,1,0,0,0,581,582,1,0,0,0,582,580,1,0,0,0,582,
-		583,1,0,0,0,583,588,1,0,0,0,584,585,5,4,0,0,585,587,3,74,37,0,586,584,
-		1,0,0,0,587,590,1,0,0,0,588,586,1,0,0,0,588,589,1,0,0,0,589,73,1,0,0,0,
-		590,588,1,0,0,0,591,596,3,160,80,0,592,593,3,176,88,0,593,594,5,87,0,0,
-		594,596,1,0,0,0,595,591,1,0,0,0,595,592,1,0,0,0,596,75,1,0,0,0,597,598,
-		5,17,0,0,598,599,5,145,0,0,599,600,3,192,96,0,600,602,3,184,92,0,601,603,
-		3,170,85,0,602,601,1,0,0,0,602,603,1,0,0,0,603,77,1,0,0,0,604,605,5,20,
-		0,0,605,607,3,192,96,0,606,608,3,170,85,0,607,606,1,0,0,0,607,608,1,0,
-		0,0,608,79,1,0,0,0,609,610,5,29,0,0,610,611,5,90,0,0,611,612,3,174,87,
-		0,612,613,7,6,0,0,613,614,3,206,103,0,614,624,1,0,0,0,615,616,5,19,0,0,
-		616,620,5,80,0,0,617,618,7,7,0,0,618,620,5,79,0,0,619,615,1,0,0,0,619,
-		617,1,0,0,0,620,621,1,0,0,0,621,622,7,6,0,0,622,624,3,206,103,0,623,609,
-		1,0,0,0,623,619,1,0,0,0,624,81,1,0,0,0,625,626,5,35,0,0,626,627,5,106,
-		0,0,627,628,5,43,0,0,628,629,3,206,103,0,629,83,1,0,0,0,630,631,5,23,0,
-		0,631,632,5,6,0,0,632,637,3,86,43,0,633,634,5,4,0,0,634,636,3,86,43,0,
-		635,633,1,0,0,0,636,639,1,0,0,0,637,635,1,0,0,0,637,638,1,0,0,0,638,85,
-		1,0,0,0,639,637,1,0,0,0,640,641,5,125,0,0,641,647,3,192,96,0,642,643,3,
-		192,96,0,643,644,5,28,0,0,644,645,3,206,103,0,645,647,1,0,0,0,646,640,
-		1,0,0,0,646,642,1,0,0,0,647,87,1,0,0,0,648,649,5,26,0,0,649,650,5,110,
-		0,0,650,89,1,0,0,0,651,652,5,55,0,0,652,653,5,93,0,0,653,654,5,82,0,0,
-		654,91,1,0,0,0,655,657,5,43,0,0,656,658,3,192,96,0,657,656,1,0,0,0,657,
-		658,1,0,0,0,658,660,1,0,0,0,659,661,3,176,88,0,660,659,1,0,0,0,660,661,
-		1,0,0,0,661,662,1,0,0,0,662,663,5,6,0,0,663,665,3,96,48,0,664,666,3,170,
-		85,0,665,664,1,0,0,0,665,666,1,0,0,0,666,93,1,0,0,0,667,668,5,44,0,0,668,
-		669,3,192,96,0,669,670,5,135,0,0,670,672,3,192,96,0,671,673,3,176,88,0,
-		672,671,1,0,0,0,672,673,1,0,0,0,673,674,1,0,0,0,674,675,5,6,0,0,675,677,
-		3,96,48,0,676,678,3,170,85,0,677,676,1,0,0,0,677,678,1,0,0,0,678,95,1,
-		0,0,0,679,684,3,98,49,0,680,681,5,4,0,0,681,683,3,98,49,0,682,680,1,0,
-		0,0,683,686,1,0,0,0,684,682,1,0,0,0,684,685,1,0,0,0,685,97,1,0,0,0,686,
-		684,1,0,0,0,687,688,5,7,0,0,688,689,3,96,48,0,689,694,5,8,0,0,690,691,
-		3,192,96,0,691,692,5,134,0,0,692,695,1,0,0,0,693,695,3,108,54,0,694,690,
-		1,0,0,0,694,693,1,0,0,0,694,695,1,0,0,0,695,697,1,0,0,0,696,698,3,110,
-		55,0,697,696,1,0,0,0,697,698,1,0,0,0,698,758,1,0,0,0,699,701,5,125,0,0,
-		700,702,3,192,96,0,701,700,1,0,0,0,701,702,1,0,0,0,702,758,1,0,0,0,703,
-		704,5,127,0,0,704,705,5,116,0,0,705,758,3,192,96,0,706,710,5,32,0,0,707,
-		708,5,132,0,0,708,711,5,121,0,0,709,711,3,192,96,0,710,707,1,0,0,0,710,
-		709,1,0,0,0,711,714,1,0,0,0,712,713,5,28,0,0,713,715,5,97,0,0,714,712,
-		1,0,0,0,714,715,1,0,0,0,715,758,1,0,0,0,716,717,5,92,0,0,717,718,3,192,
-		96,0,718,719,5,28,0,0,719,720,3,206,103,0,720,758,1,0,0,0,721,722,5,67,
-		0,0,722,725,3,192,96,0,723,724,5,28,0,0,724,726,3,206,103,0,725,723,1,
-		0,0,0,725,726,1,0,0,0,726,758,1,0,0,0,727,729,3,200,100,0,728,727,1,0,
-		0,0,728,729,1,0,0,0,729,752,1,0,0,0,730,732,3,206,103,0,731,730,1,0,0,
-		0,732,733,1,0,0,0,733,731,1,0,0,0,733,734,1,0,0,0,734,745,1,0,0,0,735,
-		737,3,178,89,0,736,738,3,106,53,0,737,736,1,0,0,0,737,738,1,0,0,0,738,
-		746,1,0,0,0,739,741,3,104,52,0,740,742,3,100,50,0,741,740,1,0,0,0,741,
-		742,1,0,0,0,742,746,1,0,0,0,743,746,3,100,50,0,744,746,3,102,51,0,745,
-		735,1,0,0,0,745,739,1,0,0,0,745,743,1,0,0,0,745,744,1,0,0,0,745,746,1,
-		0,0,0,746,753,1,0,0,0,747,749,3,178,89,0,748,750,3,106,53,0,749,748,1,
-		0,0,0,749,750,1,0,0,0,750,753,1,0,0,0,751,753,3,102,51,0,752,731,1,0,0,
-		0,752,747,1,0,0,0,752,751,1,0,0,0,753,755,1,0,0,0,754,756,3,110,55,0,755,
-		754,1,0,0,0,755,756,1,0,0,0,756,758,1,0,0,0,757,687,1,0,0,0,757,699,1,
-		0,0,0,757,703,1,0,0,0,757,706,1,0,0,0,757,716,1,0,0,0,757,721,1,0,0,0,
-		757,728,1,0,0,0,758,99,1,0,0,0,759,760,5,145,0,0,760,761,5,7,0,0,761,762,
-		3,96,48,0,762,763,5,8,0,0,763,764,3,192,96,0,764,765,5,134,0,0,765,766,
-		5,84,0,0,766,101,1,0,0,0,767,768,5,65,0,0,768,769,5,77,0,0,769,770,5,81,
-		0,0,770,103,1,0,0,0,771,773,3,194,97,0,772,771,1,0,0,0,773,774,1,0,0,0,
-		774,772,1,0,0,0,774,775,1,0,0,0,775,785,1,0,0,0,776,780,3,200,100,0,777,
-		779,3,194,97,0,778,777,1,0,0,0,779,782,1,0,0,0,780,778,1,0,0,0,780,781,
-		1,0,0,0,781,785,1,0,0,0,782,780,1,0,0,0,783,785,3,108,54,0,784,772,1,0,
-		0,0,784,776,1,0,0,0,784,783,1,0,0,0,785,105,1,0,0,0,786,788,3,192,96,0,
-		787,789,5,84,0,0,788,787,1,0,0,0,788,789,1,0,0,0,789,792,1,0,0,0,790,792,
-		3,108,54,0,791,786,1,0,0,0,791,790,1,0,0,0,792,107,1,0,0,0,793,805,5,57,
-		0,0,794,805,5,64,0,0,795,796,5,135,0,0,796,805,5,72,0,0,797,798,5,140,
-		0,0,798,799,3,192,96,0,799,802,5,120,0,0,800,801,5,66,0,0,801,803,5,72,
-		0,0,802,800,1,0,0,0,802,803,1,0,0,0,803,805,1,0,0,0,804,793,1,0,0,0,804,
-		794,1,0,0,0,804,795,1,0,0,0,804,797,1,0,0,0,805,109,1,0,0,0,806,864,5,
-		93,0,0,807,811,7,8,0,0,808,810,3,206,103,0,809,808,1,0,0,0,810,813,1,0,
-		0,0,811,809,1,0,0,0,811,812,1,0,0,0,812,820,1,0,0,0,813,811,1,0,0,0,814,
-		816,5,61,0,0,815,817,3,206,103,0,816,815,1,0,0,0,817,818,1,0,0,0,818,816,
-		1,0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,814,1,0,0,0,820,821,1,0,0,
-		0,821,826,1,0,0,0,822,823,5,140,0,0,823,824,3,192,96,0,824,825,5,120,0,
-		0,825,827,1,0,0,0,826,822,1,0,0,0,826,827,1,0,0,0,827,865,1,0,0,0,828,
-		832,5,77,0,0,829,831,3,206,103,0,830,829,1,0,0,0,831,834,1,0,0,0,832,830,
-		1,0,0,0,832,833,1,0,0,0,833,853,1,0,0,0,834,832,1,0,0,0,835,837,5,61,0,
-		0,836,838,3,200,100,0,837,836,1,0,0,0,837,838,1,0,0,0,838,840,1,0,0,0,
-		839,841,3,206,103,0,840,839,1,0,0,0,841,842,1,0,0,0,842,840,1,0,0,0,842,
-		843,1,0,0,0,843,851,1,0,0,0,844,845,5,93,0,0,845,847,5,77,0,0,846,848,
-		3,206,103,0,847,846,1,0,0,0,848,849,1,0,0,0,849,847,1,0,0,0,849,850,1,
-		0,0,0,850,852,1,0,0,0,851,844,1,0,0,0,851,852,1,0,0,0,852,854,1,0,0,0,
-		853,835,1,0,0,0,853,854,1,0,0,0,854,861,1,0,0,0,855,862,5,57,0,0,856,862,
-		5,64,0,0,857,858,5,140,0,0,858,859,3,192,96,0,859,860,5,120,0,0,860,862,
-		1,0,0,0,861,855,1,0,0,0,861,856,1,0,0,0,861,857,1,0,0,0,861,862,1,0,0,
-		0,862,865,1,0,0,0,863,865,5,72,0,0,864,807,1,0,0,0,864,828,1,0,0,0,864,
-		863,1,0,0,0,865,111,1,0,0,0,866,874,5,41,0,0,867,868,5,44,0,0,868,869,
-		3,192,96,0,869,870,5,135,0,0,870,871,3,192,96,0,871,875,1,0,0,0,872,873,
-		5,43,0,0,873,875,3,192,96,0,874,867,1,0,0,0,874,872,1,0,0,0,875,876,1,
-		0,0,0,876,877,5,4,0,0,877,885,3,192,96,0,878,879,5,103,0,0,879,886,5,134,
-		0,0,880,883,5,134,0,0,881,882,5,93,0,0,882,884,5,59,0,0,883,881,1,0,0,
-		0,883,884,1,0,0,0,884,886,1,0,0,0,885,878,1,0,0,0,885,880,1,0,0,0,886,
-		888,1,0,0,0,887,889,3,170,85,0,888,887,1,0,0,0,888,889,1,0,0,0,889,113,
-		1,0,0,0,890,891,5,28,0,0,891,896,3,116,58,0,892,893,5,4,0,0,893,895,3,
-		116,58,0,894,892,1,0,0,0,895,898,1,0,0,0,896,894,1,0,0,0,896,897,1,0,0,
-		0,897,899,1,0,0,0,898,896,1,0,0,0,899,900,5,6,0,0,900,901,3,118,59,0,901,
-		115,1,0,0,0,902,905,3,18,9,0,903,904,5,135,0,0,904,906,3,18,9,0,905,903,
-		1,0,0,0,905,906,1,0,0,0,906,117,1,0,0,0,907,918,3,38,19,0,908,918,3,80,
-		40,0,909,918,3,82,41,0,910,918,3,92,46,0,911,918,3,94,47,0,912,918,3,112,
-		56,0,913,918,3,120,60,0,914,918,3,124,62,0,915,918,3,126,63,0,916,918,
-		3,128,64,0,917,907,1,0,0,0,917,908,1,0,0,0,917,909,1,0,0,0,917,910,1,0,
-		0,0,917,911,1,0,0,0,917,912,1,0,0,0,917,913,1,0,0,0,917,914,1,0,0,0,917,
-		915,1,0,0,0,917,916,1,0,0,0,918,119,1,0,0,0,919,931,5,49,0,0,920,921,5,
-		135,0,0,921,924,3,186,93,0,922,923,5,65,0,0,923,925,3,174,87,0,924,922,
-		1,0,0,0,924,925,1,0,0,0,925,932,1,0,0,0,926,927,5,28,0,0,927,932,3,186,
-		93,0,928,929,3,192,96,0,929,930,3,182,91,0,930,932,1,0,0,0,931,920,1,0,
-		0,0,931,926,1,0,0,0,931,928,1,0,0,0,932,935,1,0,0,0,933,934,5,29,0,0,934,
-		936,3,206,103,0,935,933,1,0,0,0,935,936,1,0,0,0,936,941,1,0,0,0,937,938,
-		5,4,0,0,938,940,3,122,61,0,939,937,1,0,0,0,940,943,1,0,0,0,941,939,1,0,
-		0,0,941,942,1,0,0,0,942,945,1,0,0,0,943,941,1,0,0,0,944,946,3,170,85,0,
-		945,944,1,0,0,0,945,946,1,0,0,0,946,121,1,0,0,0,947,948,5,83,0,0,948,954,
-		3,182,91,0,949,950,5,108,0,0,950,954,3,182,91,0,951,952,5,81,0,0,952,954,
-		3,176,88,0,953,947,1,0,0,0,953,949,1,0,0,0,953,951,1,0,0,0,954,123,1,0,
-		0,0,955,956,5,32,0,0,956,959,3,192,96,0,957,958,5,28,0,0,958,960,5,97,
-		0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,961,1,0,0,0,961,962,5,65,0,0,962,
-		964,3,174,87,0,963,965,3,170,85,0,964,963,1,0,0,0,964,965,1,0,0,0,965,
-		125,1,0,0,0,966,967,5,16,0,0,967,968,3,192,96,0,968,969,5,65,0,0,969,974,
-		3,174,87,0,970,971,5,4,0,0,971,972,5,112,0,0,972,973,5,43,0,0,973,975,
-		5,62,0,0,974,970,1,0,0,0,974,975,1,0,0,0,975,977,1,0,0,0,976,978,3,170,
-		85,0,977,976,1,0,0,0,977,978,1,0,0,0,978,127,1,0,0,0,979,1035,5,46,0,0,
-		980,981,5,69,0,0,981,1036,3,144,72,0,982,983,5,44,0,0,983,984,3,192,96,
-		0,984,985,5,135,0,0,985,986,3,192,96,0,986,987,3,130,65,0,987,1036,1,0,
-		0,0,988,989,5,135,0,0,989,992,3,186,93,0,990,991,5,65,0,0,991,993,3,174,
-		87,0,992,990,1,0,0,0,992,993,1,0,0,0,993,997,1,0,0,0,994,995,5,28,0,0,
-		995,997,3,186,93,0,996,988,1,0,0,0,996,994,1,0,0,0,997,1000,1,0,0,0,998,
-		999,5,29,0,0,999,1001,3,206,103,0,1000,998,1,0,0,0,1000,1001,1,0,0,0,1001,
-		1006,1,0,0,0,1002,1003,5,4,0,0,1003,1005,3,122,61,0,1004,1002,1,0,0,0,
-		1005,1008,1,0,0,0,1006,1004,1,0,0,0,1006,1007,1,0,0,0,1007,1009,1,0,0,
-		0,1008,1006,1,0,0,0,1009,1010,3,130,65,0,1010,1036,1,0,0,0,1011,1033,3,
-		192,96,0,1012,1015,3,182,91,0,1013,1014,5,29,0,0,1014,1016,3,206,103,0,
-		1015,1013,1,0,0,0,1015,1016,1,0,0,0,1016,1021,1,0,0,0,1017,1018,5,4,0,
-		0,1018,1020,3,122,61,0,1019,1017,1,0,0,0,1020,1023,1,0,0,0,1021,1019,1,
-		0,0,0,1021,1022,1,0,0,0,1022,1024,1,0,0,0,1023,1021,1,0,0,0,1024,1025,
-		3,130,65,0,1025,1034,1,0,0,0,1026,1027,3,184,92,0,1027,1031,5,93,0,0,1028,
-		1029,5,4,0,0,1029,1030,5,69,0,0,1030,1032,3,144,72,0,1031,1028,1,0,0,0,
-		1031,1032,1,0,0,0,1032,1034,1,0,0,0,1033,1012,1,0,0,0,1033,1026,1,0,0,
-		0,1034,1036,1,0,0,0,1035,980,1,0,0,0,1035,982,1,0,0,0,1035,996,1,0,0,0,
-		1035,1011,1,0,0,0,1036,129,1,0,0,0,1037,1038,5,6,0,0,1038,1043,3,132,66,
-		0,1039,1040,5,5,0,0,1040,1042,3,132,66,0,1041,1039,1,0,0,0,1042,1045,1,
-		0,0,0,1043,1041,1,0,0,0,1043,1044,1,0,0,0,1044,1048,1,0,0,0,1045,1043,
-		1,0,0,0,1046,1048,3,148,74,0,1047,1037,1,0,0,0,1047,1046,1,0,0,0,1048,
-		1050,1,0,0,0,1049,1051,3,170,85,0,1050,1049,1,0,0,0,1050,1051,1,0,0,0,
-		1051,131,1,0,0,0,1052,1053,5,58,0,0,1053,1054,3,192,96,0,1054,1055,3,182,
-		91,0,1055,1056,5,4,0,0,1056,1058,1,0,0,0,1057,1052,1,0,0,0,1057,1058,1,
-		0,0,0,1058,1059,1,0,0,0,1059,1064,3,134,67,0,1060,1061,5,4,0,0,1061,1063,
-		3,136,68,0,1062,1060,1,0,0,0,1063,1066,1,0,0,0,1064,1062,1,0,0,0,1064,
-		1065,1,0,0,0,1065,133,1,0,0,0,1066,1064,1,0,0,0,1067,1070,3,178,89,0,1068,
-		1070,5,16,0,0,1069,1067,1,0,0,0,1069,1068,1,0,0,0,1070,1071,1,0,0,0,1071,
-		1079,3,192,96,0,1072,1073,5,32,0,0,1073,1076,3,192,96,0,1074,1075,5,28,
-		0,0,1075,1077,5,97,0,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1079,1,
-		0,0,0,1078,1069,1,0,0,0,1078,1072,1,0,0,0,1079,1082,1,0,0,0,1080,1081,
-		5,65,0,0,1081,1083,3,174,87,0,1082,1080,1,0,0,0,1082,1083,1,0,0,0,1083,
-		1085,1,0,0,0,1084,1086,3,138,69,0,1085,1084,1,0,0,0,1085,1086,1,0,0,0,
-		1086,135,1,0,0,0,1087,1090,5,133,0,0,1088,1091,3,138,69,0,1089,1091,3,
-		134,67,0,1090,1088,1,0,0,0,1090,1089,1,0,0,0,1091,1102,1,0,0,0,1092,1102,
-		3,140,70,0,1093,1096,5,69,0,0,1094,1097,3,142,71,0,1095,1097,3,144,72,
-		0,1096,1094,1,0,0,0,1096,1095,1,0,0,0,1097,1102,1,0,0,0,1098,1102,3,146,
-		73,0,1099,1100,5,65,0,0,1100,1102,3,174,87,0,1101,1087,1,0,0,0,1101,1092,
-		1,0,0,0,1101,1093,1,0,0,0,1101,1098,1,0,0,0,1101,1099,1,0,0,0,1102,137,
-		1,0,0,0,1103,1107,3,140,70,0,1104,1105,5,69,0,0,1105,1107,3,142,71,0,1106,
-		1103,1,0,0,0,1106,1104,1,0,0,0,1107,139,1,0,0,0,1108,1113,5,85,0,0,1109,
-		1114,5,43,0,0,1110,1111,3,192,96,0,1111,1112,3,182,91,0,1112,1114,1,0,
-		0,0,1113,1109,1,0,0,0,1113,1110,1,0,0,0,1114,1118,1,0,0,0,1115,1116,3,
-		192,96,0,1116,1117,5,134,0,0,1117,1119,1,0,0,0,1118,1115,1,0,0,0,1118,
-		1119,1,0,0,0,1119,141,1,0,0,0,1120,1121,5,139,0,0,1121,1122,5,85,0,0,1122,
-		1123,3,192,96,0,1123,1124,5,61,0,0,1124,1125,3,192,96,0,1125,1129,3,182,
-		91,0,1126,1127,3,192,96,0,1127,1128,5,134,0,0,1128,1130,1,0,0,0,1129,1126,
-		1,0,0,0,1129,1130,1,0,0,0,1130,143,1,0,0,0,1131,1137,5,126,0,0,1132,1133,
-		5,128,0,0,1133,1137,5,116,0,0,1134,1135,5,148,0,0,1135,1137,5,136,0,0,
-		1136,1131,1,0,0,0,1136,1132,1,0,0,0,1136,1134,1,0,0,0,1137,145,1,0,0,0,
-		1138,1141,5,156,0,0,1139,1141,3,200,100,0,1140,1138,1,0,0,0,1140,1139,
-		1,0,0,0,1141,1142,1,0,0,0,1142,1143,3,184,92,0,1143,1144,5,93,0,0,1144,
-		147,1,0,0,0,1145,1146,5,84,0,0,1146,1147,5,135,0,0,1147,1148,3,192,96,
-		0,1148,1149,5,4,0,0,1149,1150,5,65,0,0,1150,1155,3,174,87,0,1151,1152,
-		5,4,0,0,1152,1154,3,150,75,0,1153,1151,1,0,0,0,1154,1157,1,0,0,0,1155,
-		1153,1,0,0,0,1155,1156,1,0,0,0,1156,149,1,0,0,0,1157,1155,1,0,0,0,1158,
-		1159,5,111,0,0,1159,1160,5,123,0,0,1160,1175,3,182,91,0,1161,1162,5,100,
-		0,0,1162,1175,5,88,0,0,1163,1166,5,69,0,0,1164,1167,5,139,0,0,1165,1167,
-		3,144,72,0,1166,1164,1,0,0,0,1166,1165,1,0,0,0,1167,1175,1,0,0,0,1168,
-		1169,7,9,0,0,1169,1170,3,192,96,0,1170,1171,3,182,91,0,1171,1172,5,119,
-		0,0,1172,1175,1,0,0,0,1173,1175,3,146,73,0,1174,1158,1,0,0,0,1174,1161,
-		1,0,0,0,1174,1163,1,0,0,0,1174,1168,1,0,0,0,1174,1173,1,0,0,0,1175,151,
-		1,0,0,0,1176,1178,5,45,0,0,1177,1179,3,158,79,0,1178,1177,1,0,0,0,1179,
-		1180,1,0,0,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1186,1,0,0,0,1182,
-		1183,5,61,0,0,1183,1185,3,154,77,0,1184,1182,1,0,0,0,1185,1188,1,0,0,0,
-		1186,1184,1,0,0,0,1186,1187,1,0,0,0,1187,1196,1,0,0,0,1188,1186,1,0,0,
-		0,1189,1194,5,4,0,0,1190,1192,3,160,80,0,1191,1193,5,4,0,0,1192,1191,1,
-		0,0,0,1192,1193,1,0,0,0,1193,1195,1,0,0,0,1194,1190,1,0,0,0,1194,1195,
-		1,0,0,0,1195,1197,1,0,0,0,1196,1189,1,0,0,0,1196,1197,1,0,0,0,1197,1198,
-		1,0,0,0,1198,1200,5,145,0,0,1199,1201,3,158,79,0,1200,1199,1,0,0,0,1201,
-		1202,1,0,0,0,1202,1200,1,0,0,0,1202,1203,1,0,0,0,1203,1208,1,0,0,0,1204,
-		1205,5,61,0,0,1205,1207,3,154,77,0,1206,1204,1,0,0,0,1207,1210,1,0,0,0,
-		1208,1206,1,0,0,0,1208,1209,1,0,0,0,1209,1215,1,0,0,0,1210,1208,1,0,0,
-		0,1211,1212,5,4,0,0,1212,1214,3,156,78,0,1213,1211,1,0,0,0,1214,1217,1,
-		0,0,0,1215,1213,1,0,0,0,1215,1216,1,0,0,0,1216,1220,1,0,0,0,1217,1215,
-		1,0,0,0,1218,1219,5,6,0,0,1219,1221,3,162,81,0,1220,1218,1,0,0,0,1220,
-		1221,1,0,0,0,1221,153,1,0,0,0,1222,1224,3,158,79,0,1223,1222,1,0,0,0,1224,
-		1225,1,0,0,0,1225,1223,1,0,0,0,1225,1226,1,0,0,0,1226,155,1,0,0,0,1227,
-		1244,3,160,80,0,1228,1234,5,78,0,0,1229,1230,3,200,100,0,1230,1231,5,135,
-		0,0,1231,1232,3,200,100,0,1232,1233,3,204,102,0,1233,1235,1,0,0,0,1234,
-		1229,1,0,0,0,1234,1235,1,0,0,0,1235,1244,1,0,0,0,1236,1240,5,93,0,0,1237,
-		1238,5,132,0,0,1238,1241,5,124,0,0,1239,1241,5,114,0,0,1240,1237,1,0,0,
-		0,1240,1239,1,0,0,0,1241,1242,1,0,0,0,1242,1244,5,115,0,0,1243,1227,1,
-		0,0,0,1243,1228,1,0,0,0,1243,1236,1,0,0,0,1244,157,1,0,0,0,1245,1252,3,
-		206,103,0,1246,1252,5,88,0,0,1247,1252,5,96,0,0,1248,1252,5,43,0,0,1249,
-		1252,5,44,0,0,1250,1252,5,130,0,0,1251,1245,1,0,0,0,1251,1246,1,0,0,0,
-		1251,1247,1,0,0,0,1251,1248,1,0,0,0,1251,1249,1,0,0,0,1251,1250,1,0,0,
-		0,1252,159,1,0,0,0,1253,1254,5,59,0,0,1254,1256,5,68,0,0,1255,1253,1,0,
-		0,0,1255,1256,1,0,0,0,1256,1257,1,0,0,0,1257,1262,7,9,0,0,1258,1263,5,
-		43,0,0,1259,1260,3,192,96,0,1260,1261,3,182,91,0,1261,1263,1,0,0,0,1262,
-		1258,1,0,0,0,1262,1259,1,0,0,0,1263,1270,1,0,0,0,1264,1265,5,44,0,0,1265,
-		1266,3,192,96,0,1266,1267,5,135,0,0,1267,1268,3,192,96,0,1268,1270,1,0,
-		0,0,1269,1255,1,0,0,0,1269,1264,1,0,0,0,1270,161,1,0,0,0,1271,1273,3,200,
-		100,0,1272,1271,1,0,0,0,1272,1273,1,0,0,0,1273,1275,1,0,0,0,1274,1276,
-		3,206,103,0,1275,1274,1,0,0,0,1276,1277,1,0,0,0,1277,1275,1,0,0,0,1277,
-		1278,1,0,0,0,1278,1300,1,0,0,0,1279,1280,5,93,0,0,1280,1287,5,77,0,0,1281,
-		1288,5,43,0,0,1282,1284,3,206,103,0,1283,1282,1,0,0,0,1284,1285,1,0,0,
-		0,1285,1283,1,0,0,0,1285,1286,1,0,0,0,1286,1288,1,0,0,0,1287,1281,1,0,
-		0,0,1287,1283,1,0,0,0,1288,1301,1,0,0,0,1289,1297,5,117,0,0,1290,1298,
-		5,43,0,0,1291,1295,3,192,96,0,1292,1296,3,182,91,0,1293,1296,5,130,0,0,
-		1294,1296,3,206,103,0,1295,1292,1,0,0,0,1295,1293,1,0,0,0,1295,1294,1,
-		0,0,0,1296,1298,1,0,0,0,1297,1290,1,0,0,0,1297,1291,1,0,0,0,1298,1301,
-		1,0,0,0,1299,1301,5,84,0,0,1300,1279,1,0,0,0,1300,1289,1,0,0,0,1300,1299,
-		1,0,0,0,1300,1301,1,0,0,0,1301,163,1,0,0,0,1302,1303,5,25,0,0,1303,1322,
-		3,166,83,0,1304,1314,5,36,0,0,1305,1306,5,65,0,0,1306,1307,7,10,0,0,1307,
-		1315,3,186,93,0,1308,1312,3,186,93,0,1309,1310,5,4,0,0,1310,1311,5,146,
-		0,0,1311,1313,3,186,93,0,1312,1309,1,0,0,0,1312,1313,1,0,0,0,1313,1315,
-		1,0,0,0,1314,1305,1,0,0,0,1314,1308,1,0,0,0,1315,1323,1,0,0,0,1316,1319,
-		7,6,0,0,1317,1318,5,65,0,0,1318,1320,7,10,0,0,1319,1317,1,0,0,0,1319,1320,
-		1,0,0,0,1320,1321,1,0,0,0,1321,1323,3,166,83,0,1322,1304,1,0,0,0,1322,
-		1316,1,0,0,0,1323,165,1,0,0,0,1324,1335,3,186,93,0,1325,1327,5,156,0,0,
-		1326,1325,1,0,0,0,1326,1327,1,0,0,0,1327,1328,1,0,0,0,1328,1332,7,2,0,
-		0,1329,1331,3,168,84,0,1330,1329,1,0,0,0,1331,1334,1,0,0,0,1332,1330,1,
-		0,0,0,1332,1333,1,0,0,0,1333,1336,1,0,0,0,1334,1332,1,0,0,0,1335,1326,
-		1,0,0,0,1335,1336,1,0,0,0,1336,167,1,0,0,0,1337,1338,3,198,99,0,1338,1340,
-		3,196,98,0,1339,1341,7,2,0,0,1340,1339,1,0,0,0,1340,1341,1,0,0,0,1341,
-		169,1,0,0,0,1342,1343,5,9,0,0,1343,1348,3,172,86,0,1344,1345,5,4,0,0,1345,
-		1347,3,172,86,0,1346,1344,1,0,0,0,1347,1350,1,0,0,0,1348,1346,1,0,0,0,
-		1348,1349,1,0,0,0,1349,1356,1,0,0,0,1350,1348,1,0,0,0,1351,1352,5,147,
-		0,0,1352,1353,5,138,0,0,1353,1357,7,1,0,0,1354,1355,5,145,0,0,1355,1357,
-		5,71,0,0,1356,1351,1,0,0,0,1356,1354,1,0,0,0,1356,1357,1,0,0,0,1357,171,
-		1,0,0,0,1358,1365,3,192,96,0,1359,1361,3,206,103,0,1360,1359,1,0,0,0,1361,
-		1362,1,0,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,1366,1,0,0,0,1364,
-		1366,5,130,0,0,1365,1360,1,0,0,0,1365,1364,1,0,0,0,1365,1366,1,0,0,0,1366,
-		173,1,0,0,0,1367,1368,5,19,0,0,1368,1374,5,80,0,0,1369,1371,3,206,103,
-		0,1370,1372,5,79,0,0,1371,1370,1,0,0,0,1371,1372,1,0,0,0,1372,1374,1,0,
-		0,0,1373,1367,1,0,0,0,1373,1369,1,0,0,0,1374,175,1,0,0,0,1375,1376,7,11,
-		0,0,1376,177,1,0,0,0,1377,1378,7,12,0,0,1378,179,1,0,0,0,1379,1381,3,206,
-		103,0,1380,1379,1,0,0,0,1381,1382,1,0,0,0,1382,1380,1,0,0,0,1382,1383,
-		1,0,0,0,1383,181,1,0,0,0,1384,1385,7,13,0,0,1385,183,1,0,0,0,1386,1387,
-		7,14,0,0,1387,185,1,0,0,0,1388,1392,3,190,95,0,1389,1391,3,188,94,0,1390,
-		1389,1,0,0,0,1391,1394,1,0,0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,
-		187,1,0,0,0,1394,1392,1,0,0,0,1395,1396,3,198,99,0,1396,1397,3,190,95,
-		0,1397,189,1,0,0,0,1398,1400,3,200,100,0,1399,1401,3,204,102,0,1400,1399,
-		1,0,0,0,1400,1401,1,0,0,0,1401,1408,1,0,0,0,1402,1408,3,206,103,0,1403,
-		1404,5,7,0,0,1404,1405,3,186,93,0,1405,1406,5,8,0,0,1406,1408,1,0,0,0,
-		1407,1398,1,0,0,0,1407,1402,1,0,0,0,1407,1403,1,0,0,0,1408,191,1,0,0,0,
-		1409,1413,3,196,98,0,1410,1412,3,194,97,0,1411,1410,1,0,0,0,1412,1415,
-		1,0,0,0,1413,1411,1,0,0,0,1413,1414,1,0,0,0,1414,193,1,0,0,0,1415,1413,
-		1,0,0,0,1416,1417,3,198,99,0,1417,1418,3,196,98,0,1418,195,1,0,0,0,1419,
-		1426,3,200,100,0,1420,1426,3,206,103,0,1421,1422,5,7,0,0,1422,1423,3,192,
-		96,0,1423,1424,5,8,0,0,1424,1426,1,0,0,0,1425,1419,1,0,0,0,1425,1420,1,
-		0,0,0,1425,1421,1,0,0,0,1426,197,1,0,0,0,1427,1428,7,15,0,0,1428,199,1,
-		0,0,0,1429,1441,3,202,101,0,1430,1431,5,7,0,0,1431,1436,3,202,101,0,1432,
-		1433,5,4,0,0,1433,1435,3,202,101,0,1434,1432,1,0,0,0,1435,1438,1,0,0,0,
-		1436,1434,1,0,0,0,1436,1437,1,0,0,0,1437,1439,1,0,0,0,1438,1436,1,0,0,
-		0,1439,1440,5,8,0,0,1440,1442,1,0,0,0,1441,1430,1,0,0,0,1441,1442,1,0,
-		0,0,1442,201,1,0,0,0,1443,1445,5,157,0,0,1444,1446,5,158,0,0,1445,1444,
-		1,0,0,0,1445,1446,1,0,0,0,1446,1449,1,0,0,0,1447,1449,5,158,0,0,1448,1443,
-		1,0,0,0,1448,1447,1,0,0,0,1449,203,1,0,0,0,1450,1451,7,16,0,0,1451,205,
-		1,0,0,0,1452,1453,7,17,0,0,1453,207,1,0,0,0,183,254,269,280,288,290,306,
-		312,321,323,348,358,367,373,385,402,404,410,419,427,434,444,453,459,477,
-		488,502,508,515,518,521,531,539,547,554,561,570,573,577,582,588,595,602,
-		607,619,623,637,646,657,660,665,672,677,684,694,697,701,710,714,725,728,
-		733,737,741,745,749,752,755,757,774,780,784,788,791,802,804,811,818,820,
-		826,832,837,842,849,851,853,861,864,874,883,885,888,896,905,917,924,931,
-		935,941,945,953,959,964,974,977,992,996,1000,1006,1015,1021,1031,1033,
-		1035,1043,1047,1050,1057,1064,1069,1076,1078,1082,1085,1090,1096,1101,
-		1106,1113,1118,1129,1136,1140,1155,1166,1174,1180,1186,1192,1194,1196,
-		1202,1208,1215,1220,1225,1234,1240,1243,1251,1255,1262,1269,1272,1277,
-		1285,1287,1295,1297,1300,1312,1314,1319,1322,1326,1332,1335,1340,1348,
-		1356,1362,1365,1371,1373,1382,1392,1400,1407,1413,1425,1436,1441,1445,
-		1448
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,257,8,2,1,3,1,3,1,3,1,
+		4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,272,8,6,1,7,1,7,1,7,1,8,1,8,
+		1,8,1,8,5,8,281,8,8,10,8,12,8,284,9,8,1,9,1,9,1,9,1,9,1,9,3,9,291,8,9,
+		3,9,293,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,
+		1,14,1,14,3,14,309,8,14,1,14,1,14,5,14,313,8,14,10,14,12,14,316,9,14,1,
+		15,1,15,1,15,1,15,1,15,1,15,3,15,324,8,15,3,15,326,8,15,1,16,1,16,1,16,
+		1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
+		1,17,1,17,1,17,1,17,1,17,1,17,3,17,351,8,17,1,18,1,18,1,18,1,19,1,19,1,
+		19,1,19,1,19,3,19,361,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,370,
+		8,19,1,19,1,19,5,19,374,8,19,10,19,12,19,377,9,19,1,20,1,20,1,20,1,20,
+		1,20,1,20,1,20,1,20,1,20,3,20,388,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,
+		22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,405,8,22,3,22,407,8,22,
+		1,22,1,22,5,22,411,8,22,10,22,12,22,414,9,22,1,23,1,23,1,23,1,23,1,23,
+		1,23,3,23,422,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,430,8,24,1,25,1,
+		25,1,25,1,25,1,25,3,25,437,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,445,
+		8,26,10,26,12,26,448,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,456,8,27,
+		1,28,1,28,1,28,1,28,3,28,462,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,
+		29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,480,8,29,1,30,1,30,1,30,
+		1,30,1,30,1,30,1,30,5,30,489,8,30,10,30,12,30,492,9,30,1,31,1,31,1,31,
+		1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,505,8,32,1,32,1,32,1,32,1,
+		32,3,32,511,8,32,1,33,1,33,1,33,1,33,1,33,3,33,518,8,33,1,33,3,33,521,
+		8,33,1,33,3,33,524,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,534,
+		8,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,542,8,34,1,34,1,34,1,34,1,34,5,
+		34,548,8,34,10,34,12,34,551,9,34,1,34,1,34,1,34,1,34,3,34,557,8,34,1,34,
+		1,34,1,34,5,34,562,8,34,10,34,12,34,565,9,34,1,34,1,34,1,34,1,34,5,34,
+		571,8,34,10,34,12,34,574,9,34,3,34,576,8,34,1,35,4,35,579,8,35,11,35,12,
+		35,580,1,36,1,36,3,36,585,8,36,1,37,4,37,588,8,37,11,37,12,37,589,1,37,
+		1,37,5,37,594,8,37,10,37,12,37,597,9,37,1,38,1,38,1,38,1,38,3,38,603,8,
+		38,1,39,1,39,1,39,1,39,1,39,3,39,610,8,39,1,40,1,40,1,40,3,40,615,8,40,
+		1,41,1,41,1,41,1,41,1,41,1,41,1,41,1,41,1,41,1,41,3,41,627,8,41,1,41,1,
+		41,3,41,631,8,41,1,42,1,42,1,42,1,42,1,42,1,43,1,43,1,43,1,43,1,43,5,43,
+		643,8,43,10,43,12,43,646,9,43,1,44,1,44,1,44,1,44,1,44,1,44,3,44,654,8,
+		44,1,45,1,45,1,45,1,46,1,46,1,46,1,46,1,47,1,47,3,47,665,8,47,1,47,3,47,
+		668,8,47,1,47,1,47,1,47,3,47,673,8,47,1,48,1,48,1,48,1,48,1,48,3,48,680,
+		8,48,1,48,1,48,1,48,3,48,685,8,48,1,49,1,49,1,49,5,49,690,8,49,10,49,12,
+		49,693,9,49,1,50,1,50,1,50,1,50,1,50,1,50,1,50,3,50,702,8,50,1,50,3,50,
+		705,8,50,1,50,1,50,3,50,709,8,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,3,
+		50,718,8,50,1,50,1,50,3,50,722,8,50,1,50,1,50,1,50,1,50,1,50,1,50,1,50,
+		1,50,1,50,3,50,733,8,50,1,50,3,50,736,8,50,1,50,4,50,739,8,50,11,50,12,
+		50,740,1,50,1,50,3,50,745,8,50,1,50,1,50,3,50,749,8,50,1,50,1,50,3,50,
+		753,8,50,1,50,1,50,3,50,757,8,50,1,50,3,50,760,8,50,1,50,3,50,763,8,50,
+		3,50,765,8,50,1,51,1,51,1,51,1,51,1,51,1,51,1,51,1,51,1,52,1,52,1,52,1,
+		52,1,53,4,53,780,8,53,11,53,12,53,781,1,53,1,53,5,53,786,8,53,10,53,12,
+		53,789,9,53,1,53,3,53,792,8,53,1,54,1,54,3,54,796,8,54,1,54,3,54,799,8,
+		54,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,1,55,3,55,810,8,55,3,55,812,
+		8,55,1,56,1,56,1,56,5,56,817,8,56,10,56,12,56,820,9,56,1,56,1,56,4,56,
+		824,8,56,11,56,12,56,825,3,56,828,8,56,1,56,1,56,1,56,1,56,3,56,834,8,
+		56,1,56,1,56,5,56,838,8,56,10,56,12,56,841,9,56,1,56,1,56,3,56,845,8,56,
+		1,56,4,56,848,8,56,11,56,12,56,849,1,56,1,56,1,56,4,56,855,8,56,11,56,
+		12,56,856,3,56,859,8,56,3,56,861,8,56,1,56,1,56,1,56,1,56,1,56,1,56,3,
+		56,869,8,56,1,56,3,56,872,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,
+		3,57,882,8,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,891,8,57,3,57,893,
+		8,57,1,57,3,57,896,8,57,1,58,1,58,1,58,1,58,5,58,902,8,58,10,58,12,58,
+		905,9,58,1,58,1,58,1,58,1,59,1,59,1,59,3,59,913,8,59,1,60,1,60,1,60,1,
+		60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,925,8,60,1,61,1,61,1,61,1,61,1,61,
+		3,61,932,8,61,1,61,1,61,1,61,1,61,1,61,3,61,939,8,61,1,61,1,61,3,61,943,
+		8,61,1,61,1,61,5,61,947,8,61,10,61,12,61,950,9,61,1,61,3,61,953,8,61,1,
+		62,1,62,1,62,1,62,1,62,1,62,3,62,961,8,62,1,63,1,63,1,63,1,63,3,63,967,
+		8,63,1,63,1,63,1,63,3,63,972,8,63,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,
+		64,3,64,982,8,64,1,64,3,64,985,8,64,1,65,1,65,1,65,1,65,1,65,1,65,1,65,
+		1,65,1,65,1,65,1,65,1,65,1,65,3,65,1000,8,65,1,65,1,65,3,65,1004,8,65,
+		1,65,1,65,3,65,1008,8,65,1,65,1,65,5,65,1012,8,65,10,65,12,65,1015,9,65,
+		1,65,1,65,1,65,1,65,1,65,1,65,3,65,1023,8,65,1,65,1,65,5,65,1027,8,65,
+		10,65,12,65,1030,9,65,1,65,1,65,1,65,1,65,1,65,1,65,1,65,3,65,1039,8,65,
+		3,65,1041,8,65,3,65,1043,8,65,1,66,1,66,1,66,1,66,5,66,1049,8,66,10,66,
+		12,66,1052,9,66,1,66,3,66,1055,8,66,1,66,3,66,1058,8,66,1,67,1,67,1,67,
+		1,67,1,67,3,67,1065,8,67,1,67,1,67,1,67,5,67,1070,8,67,10,67,12,67,1073,
+		9,67,1,68,1,68,3,68,1077,8,68,1,68,1,68,1,68,1,68,1,68,3,68,1084,8,68,
+		3,68,1086,8,68,1,68,1,68,3,68,1090,8,68,1,68,3,68,1093,8,68,1,69,1,69,
+		1,69,3,69,1098,8,69,1,69,1,69,1,69,1,69,3,69,1104,8,69,1,69,1,69,1,69,
+		3,69,1109,8,69,1,70,1,70,1,70,3,70,1114,8,70,1,71,1,71,1,71,1,71,1,71,
+		3,71,1121,8,71,1,71,1,71,1,71,3,71,1126,8,71,1,72,1,72,1,72,1,72,1,72,
+		1,72,1,72,1,72,1,72,3,72,1137,8,72,1,73,1,73,1,73,1,73,1,73,3,73,1144,
+		8,73,1,74,1,74,3,74,1148,8,74,1,74,1,74,1,74,1,75,1,75,1,75,1,75,1,75,
+		1,75,1,75,1,75,5,75,1161,8,75,10,75,12,75,1164,9,75,1,76,1,76,1,76,1,76,
+		1,76,1,76,1,76,1,76,3,76,1174,8,76,1,76,1,76,1,76,1,76,1,76,1,76,3,76,
+		1182,8,76,1,77,1,77,4,77,1186,8,77,11,77,12,77,1187,1,77,1,77,5,77,1192,
+		8,77,10,77,12,77,1195,9,77,1,77,1,77,1,77,3,77,1200,8,77,3,77,1202,8,77,
+		3,77,1204,8,77,1,77,1,77,4,77,1208,8,77,11,77,12,77,1209,1,77,1,77,5,77,
+		1214,8,77,10,77,12,77,1217,9,77,1,77,1,77,5,77,1221,8,77,10,77,12,77,1224,
+		9,77,1,77,1,77,3,77,1228,8,77,1,78,4,78,1231,8,78,11,78,12,78,1232,1,79,
+		1,79,1,79,1,79,1,79,1,79,1,79,3,79,1242,8,79,1,79,1,79,1,79,1,79,3,79,
+		1248,8,79,1,79,3,79,1251,8,79,1,80,1,80,1,80,1,80,1,80,1,80,3,80,1259,
+		8,80,1,81,1,81,3,81,1263,8,81,1,81,1,81,1,81,1,81,1,81,3,81,1270,8,81,
+		1,81,1,81,1,81,1,81,1,81,3,81,1277,8,81,1,82,3,82,1280,8,82,1,82,4,82,
+		1283,8,82,11,82,12,82,1284,1,82,1,82,1,82,1,82,4,82,1291,8,82,11,82,12,
+		82,1292,3,82,1295,8,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1303,8,82,3,
+		82,1305,8,82,1,82,3,82,1308,8,82,1,83,1,83,1,83,1,83,1,83,1,83,1,83,1,
+		83,1,83,1,83,3,83,1320,8,83,3,83,1322,8,83,1,83,1,83,1,83,3,83,1327,8,
+		83,1,83,3,83,1330,8,83,1,84,1,84,3,84,1334,8,84,1,84,1,84,5,84,1338,8,
+		84,10,84,12,84,1341,9,84,3,84,1343,8,84,1,85,1,85,1,85,3,85,1348,8,85,
+		1,86,1,86,1,86,1,86,5,86,1354,8,86,10,86,12,86,1357,9,86,1,86,1,86,1,86,
+		1,86,1,86,3,86,1364,8,86,1,87,1,87,4,87,1368,8,87,11,87,12,87,1369,1,87,
+		3,87,1373,8,87,1,88,1,88,1,88,1,88,3,88,1379,8,88,3,88,1381,8,88,1,89,
+		1,89,1,90,1,90,1,91,4,91,1388,8,91,11,91,12,91,1389,1,92,1,92,1,93,1,93,
+		1,94,1,94,5,94,1398,8,94,10,94,12,94,1401,9,94,1,95,1,95,1,95,1,96,1,96,
+		3,96,1408,8,96,1,96,1,96,1,96,1,96,1,96,3,96,1415,8,96,1,97,1,97,5,97,
+		1419,8,97,10,97,12,97,1422,9,97,1,98,1,98,1,98,1,99,1,99,1,99,1,99,1,99,
+		1,99,3,99,1433,8,99,1,100,1,100,1,101,1,101,1,101,1,101,1,101,5,101,1442,
+		8,101,10,101,12,101,1445,9,101,1,101,1,101,3,101,1449,8,101,1,102,1,102,
+		3,102,1453,8,102,1,102,3,102,1456,8,102,1,103,1,103,1,104,1,104,1,104,
+		0,0,105,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
+		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
+		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
+		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,
+		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,202,
+		204,206,208,0,18,2,0,151,152,154,155,2,0,20,20,70,70,2,0,44,44,130,130,
+		2,0,151,151,154,154,2,0,91,91,144,144,2,0,76,76,141,141,2,0,63,63,95,95,
+		2,0,33,33,42,42,4,0,88,88,96,96,106,106,124,124,2,0,88,88,96,96,2,0,98,
+		98,104,104,2,0,123,123,149,149,2,0,74,74,94,94,1,0,43,44,1,0,129,130,2,
+		0,10,12,14,14,4,0,93,93,150,150,152,153,155,155,28,0,15,18,20,27,29,31,
+		33,42,45,56,58,60,62,63,66,66,68,68,70,73,75,83,85,87,89,91,95,95,97,116,
+		118,122,124,124,126,126,128,129,131,131,133,134,136,139,141,144,146,146,
+		148,148,151,151,154,154,156,156,1635,0,210,1,0,0,0,2,213,1,0,0,0,4,256,
+		1,0,0,0,6,258,1,0,0,0,8,261,1,0,0,0,10,264,1,0,0,0,12,271,1,0,0,0,14,273,
+		1,0,0,0,16,276,1,0,0,0,18,292,1,0,0,0,20,294,1,0,0,0,22,297,1,0,0,0,24,
+		300,1,0,0,0,26,303,1,0,0,0,28,305,1,0,0,0,30,325,1,0,0,0,32,327,1,0,0,
+		0,34,331,1,0,0,0,36,352,1,0,0,0,38,355,1,0,0,0,40,387,1,0,0,0,42,389,1,
+		0,0,0,44,394,1,0,0,0,46,415,1,0,0,0,48,423,1,0,0,0,50,431,1,0,0,0,52,438,
+		1,0,0,0,54,455,1,0,0,0,56,457,1,0,0,0,58,466,1,0,0,0,60,481,1,0,0,0,62,
+		493,1,0,0,0,64,510,1,0,0,0,66,512,1,0,0,0,68,575,1,0,0,0,70,578,1,0,0,
+		0,72,584,1,0,0,0,74,587,1,0,0,0,76,602,1,0,0,0,78,604,1,0,0,0,80,611,1,
+		0,0,0,82,630,1,0,0,0,84,632,1,0,0,0,86,637,1,0,0,0,88,653,1,0,0,0,90,655,
+		1,0,0,0,92,658,1,0,0,0,94,662,1,0,0,0,96,674,1,0,0,0,98,686,1,0,0,0,100,
+		764,1,0,0,0,102,766,1,0,0,0,104,774,1,0,0,0,106,791,1,0,0,0,108,798,1,
+		0,0,0,110,811,1,0,0,0,112,813,1,0,0,0,114,873,1,0,0,0,116,897,1,0,0,0,
+		118,909,1,0,0,0,120,924,1,0,0,0,122,926,1,0,0,0,124,960,1,0,0,0,126,962,
+		1,0,0,0,128,973,1,0,0,0,130,986,1,0,0,0,132,1054,1,0,0,0,134,1064,1,0,
+		0,0,136,1085,1,0,0,0,138,1108,1,0,0,0,140,1113,1,0,0,0,142,1115,1,0,0,
+		0,144,1127,1,0,0,0,146,1143,1,0,0,0,148,1147,1,0,0,0,150,1152,1,0,0,0,
+		152,1181,1,0,0,0,154,1183,1,0,0,0,156,1230,1,0,0,0,158,1250,1,0,0,0,160,
+		1258,1,0,0,0,162,1276,1,0,0,0,164,1279,1,0,0,0,166,1309,1,0,0,0,168,1331,
+		1,0,0,0,170,1344,1,0,0,0,172,1349,1,0,0,0,174,1365,1,0,0,0,176,1380,1,
+		0,0,0,178,1382,1,0,0,0,180,1384,1,0,0,0,182,1387,1,0,0,0,184,1391,1,0,
+		0,0,186,1393,1,0,0,0,188,1395,1,0,0,0,190,1402,1,0,0,0,192,1414,1,0,0,
+		0,194,1416,1,0,0,0,196,1423,1,0,0,0,198,1432,1,0,0,0,200,1434,1,0,0,0,
+		202,1436,1,0,0,0,204,1455,1,0,0,0,206,1457,1,0,0,0,208,1459,1,0,0,0,210,
+		211,3,4,2,0,211,212,5,0,0,1,212,1,1,0,0,0,213,214,3,172,86,0,214,215,5,
+		0,0,1,215,3,1,0,0,0,216,257,3,6,3,0,217,257,3,8,4,0,218,257,3,10,5,0,219,
+		257,3,14,7,0,220,257,3,16,8,0,221,257,3,20,10,0,222,257,3,22,11,0,223,
+		257,3,24,12,0,224,257,3,26,13,0,225,257,3,28,14,0,226,257,3,32,16,0,227,
+		257,3,34,17,0,228,257,3,38,19,0,229,257,3,42,21,0,230,257,3,44,22,0,231,
+		257,3,66,33,0,232,257,3,78,39,0,233,257,3,80,40,0,234,257,3,82,41,0,235,
+		257,3,84,42,0,236,257,3,86,43,0,237,257,3,90,45,0,238,257,3,92,46,0,239,
+		257,3,94,47,0,240,257,3,96,48,0,241,257,3,114,57,0,242,257,3,122,61,0,
+		243,257,3,126,63,0,244,257,3,128,64,0,245,257,3,130,65,0,246,257,3,154,
+		77,0,247,257,3,166,83,0,248,257,3,46,23,0,249,257,3,116,58,0,250,257,3,
+		48,24,0,251,257,3,50,25,0,252,257,3,52,26,0,253,257,3,58,29,0,254,257,
+		3,60,30,0,255,257,3,56,28,0,256,216,1,0,0,0,256,217,1,0,0,0,256,218,1,
+		0,0,0,256,219,1,0,0,0,256,220,1,0,0,0,256,221,1,0,0,0,256,222,1,0,0,0,
+		256,223,1,0,0,0,256,224,1,0,0,0,256,225,1,0,0,0,256,226,1,0,0,0,256,227,
+		1,0,0,0,256,228,1,0,0,0,256,229,1,0,0,0,256,230,1,0,0,0,256,231,1,0,0,
+		0,256,232,1,0,0,0,256,233,1,0,0,0,256,234,1,0,0,0,256,235,1,0,0,0,256,
+		236,1,0,0,0,256,237,1,0,0,0,256,238,1,0,0,0,256,239,1,0,0,0,256,240,1,
+		0,0,0,256,241,1,0,0,0,256,242,1,0,0,0,256,243,1,0,0,0,256,244,1,0,0,0,
+		256,245,1,0,0,0,256,246,1,0,0,0,256,247,1,0,0,0,256,248,1,0,0,0,256,249,
+		1,0,0,0,256,250,1,0,0,0,256,251,1,0,0,0,256,252,1,0,0,0,256,253,1,0,0,
+		0,256,254,1,0,0,0,256,255,1,0,0,0,257,5,1,0,0,0,258,259,5,37,0,0,259,260,
+		3,204,102,0,260,7,1,0,0,0,261,262,5,39,0,0,262,263,5,161,0,0,263,9,1,0,
+		0,0,264,265,5,53,0,0,265,266,3,12,6,0,266,11,1,0,0,0,267,272,5,157,0,0,
+		268,272,5,160,0,0,269,272,5,161,0,0,270,272,3,208,104,0,271,267,1,0,0,
+		0,271,268,1,0,0,0,271,269,1,0,0,0,271,270,1,0,0,0,272,13,1,0,0,0,273,274,
+		5,51,0,0,274,275,3,208,104,0,275,15,1,0,0,0,276,277,5,47,0,0,277,282,3,
+		18,9,0,278,279,5,4,0,0,279,281,3,18,9,0,280,278,1,0,0,0,281,284,1,0,0,
+		0,282,280,1,0,0,0,282,283,1,0,0,0,283,17,1,0,0,0,284,282,1,0,0,0,285,293,
+		3,208,104,0,286,293,5,161,0,0,287,290,5,157,0,0,288,291,3,208,104,0,289,
+		291,5,14,0,0,290,288,1,0,0,0,290,289,1,0,0,0,290,291,1,0,0,0,291,293,1,
+		0,0,0,292,285,1,0,0,0,292,286,1,0,0,0,292,287,1,0,0,0,293,19,1,0,0,0,294,
+		295,5,48,0,0,295,296,5,161,0,0,296,21,1,0,0,0,297,298,5,38,0,0,298,299,
+		5,161,0,0,299,23,1,0,0,0,300,301,5,54,0,0,301,302,3,208,104,0,302,25,1,
+		0,0,0,303,304,5,3,0,0,304,27,1,0,0,0,305,306,5,56,0,0,306,308,3,208,104,
+		0,307,309,5,161,0,0,308,307,1,0,0,0,308,309,1,0,0,0,309,314,1,0,0,0,310,
+		311,5,4,0,0,311,313,3,30,15,0,312,310,1,0,0,0,313,316,1,0,0,0,314,312,
+		1,0,0,0,314,315,1,0,0,0,315,29,1,0,0,0,316,314,1,0,0,0,317,318,5,143,0,
+		0,318,326,3,204,102,0,319,323,3,204,102,0,320,324,7,0,0,0,321,322,5,13,
+		0,0,322,324,5,86,0,0,323,320,1,0,0,0,323,321,1,0,0,0,324,326,1,0,0,0,325,
+		317,1,0,0,0,325,319,1,0,0,0,326,31,1,0,0,0,327,328,5,31,0,0,328,329,3,
+		204,102,0,329,330,5,153,0,0,330,33,1,0,0,0,331,332,5,30,0,0,332,333,3,
+		182,91,0,333,334,5,6,0,0,334,335,3,204,102,0,335,350,3,186,93,0,336,337,
+		5,61,0,0,337,338,3,204,102,0,338,339,3,184,92,0,339,340,5,135,0,0,340,
+		341,3,36,18,0,341,351,1,0,0,0,342,343,5,135,0,0,343,344,3,36,18,0,344,
+		345,5,4,0,0,345,346,3,204,102,0,346,347,3,184,92,0,347,348,5,135,0,0,348,
+		349,3,36,18,0,349,351,1,0,0,0,350,336,1,0,0,0,350,342,1,0,0,0,351,35,1,
+		0,0,0,352,353,3,204,102,0,353,354,3,206,103,0,354,37,1,0,0,0,355,356,5,
+		52,0,0,356,360,3,182,91,0,357,358,5,4,0,0,358,359,5,106,0,0,359,361,5,
+		43,0,0,360,357,1,0,0,0,360,361,1,0,0,0,361,362,1,0,0,0,362,363,5,6,0,0,
+		363,364,5,70,0,0,364,369,3,204,102,0,365,370,5,73,0,0,366,367,5,75,0,0,
+		367,368,5,107,0,0,368,370,5,22,0,0,369,365,1,0,0,0,369,366,1,0,0,0,369,
+		370,1,0,0,0,370,375,1,0,0,0,371,372,5,4,0,0,372,374,3,40,20,0,373,371,
+		1,0,0,0,374,377,1,0,0,0,375,373,1,0,0,0,375,376,1,0,0,0,376,39,1,0,0,0,
+		377,375,1,0,0,0,378,379,5,88,0,0,379,380,5,129,0,0,380,381,5,93,0,0,381,
+		382,5,159,0,0,382,388,7,1,0,0,383,384,5,107,0,0,384,385,5,93,0,0,385,386,
+		5,132,0,0,386,388,5,89,0,0,387,378,1,0,0,0,387,383,1,0,0,0,388,41,1,0,
+		0,0,389,390,5,36,0,0,390,391,3,208,104,0,391,392,5,95,0,0,392,393,3,188,
+		94,0,393,43,1,0,0,0,394,395,5,22,0,0,395,396,3,208,104,0,396,406,5,95,
+		0,0,397,398,7,2,0,0,398,399,5,28,0,0,399,407,3,188,94,0,400,404,3,188,
+		94,0,401,402,7,2,0,0,402,403,5,28,0,0,403,405,3,188,94,0,404,401,1,0,0,
+		0,404,405,1,0,0,0,405,407,1,0,0,0,406,397,1,0,0,0,406,400,1,0,0,0,407,
+		412,1,0,0,0,408,409,5,4,0,0,409,411,3,64,32,0,410,408,1,0,0,0,411,414,
+		1,0,0,0,412,410,1,0,0,0,412,413,1,0,0,0,413,45,1,0,0,0,414,412,1,0,0,0,
+		415,421,5,21,0,0,416,417,5,147,0,0,417,418,5,138,0,0,418,422,7,1,0,0,419,
+		420,5,145,0,0,420,422,5,71,0,0,421,416,1,0,0,0,421,419,1,0,0,0,422,47,
+		1,0,0,0,423,429,5,18,0,0,424,425,3,208,104,0,425,426,5,4,0,0,426,427,3,
+		206,103,0,427,430,1,0,0,0,428,430,5,161,0,0,429,424,1,0,0,0,429,428,1,
+		0,0,0,430,49,1,0,0,0,431,432,5,24,0,0,432,433,3,208,104,0,433,434,5,95,
+		0,0,434,436,3,188,94,0,435,437,5,99,0,0,436,435,1,0,0,0,436,437,1,0,0,
+		0,437,51,1,0,0,0,438,439,5,27,0,0,439,440,3,208,104,0,440,441,5,95,0,0,
+		441,446,3,168,84,0,442,443,5,4,0,0,443,445,3,54,27,0,444,442,1,0,0,0,445,
+		448,1,0,0,0,446,444,1,0,0,0,446,447,1,0,0,0,447,53,1,0,0,0,448,446,1,0,
+		0,0,449,456,5,113,0,0,450,451,5,131,0,0,451,452,5,69,0,0,452,453,3,204,
+		102,0,453,454,5,13,0,0,454,456,1,0,0,0,455,449,1,0,0,0,455,450,1,0,0,0,
+		456,55,1,0,0,0,457,458,5,15,0,0,458,461,3,208,104,0,459,460,5,109,0,0,
+		460,462,3,208,104,0,461,459,1,0,0,0,461,462,1,0,0,0,462,463,1,0,0,0,463,
+		464,5,6,0,0,464,465,5,161,0,0,465,57,1,0,0,0,466,467,5,50,0,0,467,468,
+		3,182,91,0,468,469,5,6,0,0,469,470,3,204,102,0,470,471,3,186,93,0,471,
+		472,5,61,0,0,472,473,3,204,102,0,473,474,3,184,92,0,474,475,5,142,0,0,
+		475,476,3,204,102,0,476,479,7,3,0,0,477,478,5,4,0,0,478,480,3,208,104,
+		0,479,477,1,0,0,0,479,480,1,0,0,0,480,59,1,0,0,0,481,482,5,34,0,0,482,
+		483,3,18,9,0,483,484,5,6,0,0,484,485,3,208,104,0,485,490,3,62,31,0,486,
+		487,5,4,0,0,487,489,3,62,31,0,488,486,1,0,0,0,489,492,1,0,0,0,490,488,
+		1,0,0,0,490,491,1,0,0,0,491,61,1,0,0,0,492,490,1,0,0,0,493,494,3,204,102,
+		0,494,495,3,206,103,0,495,496,7,4,0,0,496,63,1,0,0,0,497,511,5,108,0,0,
+		498,511,5,83,0,0,499,500,5,105,0,0,500,501,5,109,0,0,501,504,3,198,99,
+		0,502,503,5,10,0,0,503,505,3,198,99,0,504,502,1,0,0,0,504,505,1,0,0,0,
+		505,511,1,0,0,0,506,507,5,122,0,0,507,511,7,5,0,0,508,509,5,146,0,0,509,
+		511,3,188,94,0,510,497,1,0,0,0,510,498,1,0,0,0,510,499,1,0,0,0,510,506,
+		1,0,0,0,510,508,1,0,0,0,511,65,1,0,0,0,512,513,5,40,0,0,513,517,3,208,
+		104,0,514,515,5,4,0,0,515,516,5,101,0,0,516,518,5,157,0,0,517,514,1,0,
+		0,0,517,518,1,0,0,0,518,520,1,0,0,0,519,521,3,68,34,0,520,519,1,0,0,0,
+		520,521,1,0,0,0,521,523,1,0,0,0,522,524,3,172,86,0,523,522,1,0,0,0,523,
+		524,1,0,0,0,524,67,1,0,0,0,525,526,5,29,0,0,526,527,3,208,104,0,527,528,
+		5,6,0,0,528,533,3,194,97,0,529,530,3,186,93,0,530,531,5,65,0,0,531,532,
+		3,176,88,0,532,534,1,0,0,0,533,529,1,0,0,0,533,534,1,0,0,0,534,576,1,0,
+		0,0,535,536,5,95,0,0,536,537,3,208,104,0,537,541,5,102,0,0,538,539,5,4,
+		0,0,539,540,5,137,0,0,540,542,5,116,0,0,541,538,1,0,0,0,541,542,1,0,0,
+		0,542,576,1,0,0,0,543,544,5,57,0,0,544,549,3,70,35,0,545,546,5,4,0,0,546,
+		548,3,70,35,0,547,545,1,0,0,0,548,551,1,0,0,0,549,547,1,0,0,0,549,550,
+		1,0,0,0,550,576,1,0,0,0,551,549,1,0,0,0,552,553,5,118,0,0,553,556,5,141,
+		0,0,554,557,5,60,0,0,555,557,5,64,0,0,556,554,1,0,0,0,556,555,1,0,0,0,
+		557,558,1,0,0,0,558,563,3,74,37,0,559,560,5,61,0,0,560,562,3,74,37,0,561,
+		559,1,0,0,0,562,565,1,0,0,0,563,561,1,0,0,0,563,564,1,0,0,0,564,566,1,
+		0,0,0,565,563,1,0,0,0,566,567,5,6,0,0,567,572,3,164,82,0,568,569,5,4,0,
+		0,569,571,3,164,82,0,570,568,1,0,0,0,571,574,1,0,0,0,572,570,1,0,0,0,572,
+		573,1,0,0,0,573,576,1,0,0,0,574,572,1,0,0,0,575,525,1,0,0,0,575,535,1,
+		0,0,0,575,543,1,0,0,0,575,552,1,0,0,0,576,69,1,0,0,0,577,579,3,72,36,0,
+		578,577,1,0,0,0,579,580,1,0,0,0,580,578,1,0,0,0,580,581,1,0,0,0,581,71,
+		1,0,0,0,582,585,3,208,104,0,583,585,5,88,0,0,584,582,1,0,0,0,584,583,1,
+		0,0,0,585,73,1,0,0,0,586,588,3,160,80,0,587,586,1,0,0,0,588,589,1,0,0,
+		0,589,587,1,0,0,0,589,590,1,0,0,0,590,595,1,0,0,0,591,592,5,4,0,0,592,
+		594,3,76,38,0,593,591,1,0,0,0,594,597,1,0,0,0,595,593,1,0,0,0,595,596,
+		1,0,0,0,596,75,1,0,0,0,597,595,1,0,0,0,598,603,3,162,81,0,599,600,3,178,
+		89,0,600,601,5,87,0,0,601,603,1,0,0,0,602,598,1,0,0,0,602,599,1,0,0,0,
+		603,77,1,0,0,0,604,605,5,17,0,0,605,606,5,145,0,0,606,607,3,194,97,0,607,
+		609,3,186,93,0,608,610,3,172,86,0,609,608,1,0,0,0,609,610,1,0,0,0,610,
+		79,1,0,0,0,611,612,5,20,0,0,612,614,3,194,97,0,613,615,3,172,86,0,614,
+		613,1,0,0,0,614,615,1,0,0,0,615,81,1,0,0,0,616,617,5,29,0,0,617,618,5,
+		90,0,0,618,619,3,176,88,0,619,620,7,6,0,0,620,621,3,208,104,0,621,631,
+		1,0,0,0,622,623,5,19,0,0,623,627,5,80,0,0,624,625,7,7,0,0,625,627,5,79,
+		0,0,626,622,1,0,0,0,626,624,1,0,0,0,627,628,1,0,0,0,628,629,7,6,0,0,629,
+		631,3,208,104,0,630,616,1,0,0,0,630,626,1,0,0,0,631,83,1,0,0,0,632,633,
+		5,35,0,0,633,634,5,106,0,0,634,635,5,43,0,0,635,636,3,208,104,0,636,85,
+		1,0,0,0,637,638,5,23,0,0,638,639,5,6,0,0,639,644,3,88,44,0,640,641,5,4,
+		0,0,641,643,3,88,44,0,642,640,1,0,0,0,643,646,1,0,0,0,644,642,1,0,0,0,
+		644,645,1,0,0,0,645,87,1,0,0,0,646,644,1,0,0,0,647,648,5,125,0,0,648,654,
+		3,194,97,0,649,650,3,194,97,0,650,651,5,28,0,0,651,652,3,208,104,0,652,
+		654,1,0,0,0,653,647,1,0,0,0,653,649,1,0,0,0,654,89,1,0,0,0,655,656,5,26,
+		0,0,656,657,5,110,0,0,657,91,1,0,0,0,658,659,5,55,0,0,659,660,5,93,0,0,
+		660,661,5,82,0,0,661,93,1,0,0,0,662,664,5,43,0,0,663,665,3,194,97,0,664,
+		663,1,0,0,0,664,665,1,0,0,0,665,667,1,0,0,0,666,668,3,178,89,0,667,666,
+		1,0,0,0,667,668,1,0,0,0,668,669,1,0,0,0,669,670,5,6,0,0,670,672,3,98,49,
+		0,671,673,3,172,86,0,672,671,1,0,0,0,672,673,1,0,0,0,673,95,1,0,0,0,674,
+		675,5,44,0,0,675,676,3,194,97,0,676,677,5,135,0,0,677,679,3,194,97,0,678,
+		680,3,178,89,0,679,678,1,0,0,0,679,680,1,0,0,0,680,681,1,0,0,0,681,682,
+		5,6,0,0,682,684,3,98,49,0,683,685,3,172,86,0,684,683,1,0,0,0,684,685,1,
+		0,0,0,685,97,1,0,0,0,686,691,3,100,50,0,687,688,5,4,0,0,688,690,3,100,
+		50,0,689,687,1,0,0,0,690,693,1,0,0,0,691,689,1,0,0,0,691,692,1,0,0,0,692,
+		99,1,0,0,0,693,691,1,0,0,0,694,695,5,7,0,0,695,696,3,98,49,0,696,701,5,
+		8,0,0,697,698,3,194,97,0,698,699,5,134,0,0,699,702,1,0,0,0,700,702,3,110,
+		55,0,701,697,1,0,0,0,701,700,1,0,0,0,701,702,1,0,0,0,702,704,1,0,0,0,703,
+		705,3,112,56,0,704,703,1,0,0,0,704,705,1,0,0,0,705,765,1,0,0,0,706,708,
+		5,125,0,0,707,709,3,194,97,0,708,707,1,0,0,0,708,709,1,0,0,0,709,765,1,
+		0,0,0,710,711,5,127,0,0,711,712,5,116,0,0,712,765,3,194,97,0,713,717,5,
+		32,0,0,714,715,5,132,0,0,715,718,5,121,0,0,716,718,3,194,97,0,717,714,
+		1,0,0,0,717,716,1,0,0,0,718,721,1,0,0,0,719,720,5,28,0,0,720,722,5,97,
+		0,0,721,719,1,0,0,0,721,722,1,0,0,0,722,765,1,0,0,0,723,724,5,92,0,0,724,
+		725,3,194,97,0,725,726,5,28,0,0,726,727,3,208,104,0,727,765,1,0,0,0,728,
+		729,5,67,0,0,729,732,3,194,97,0,730,731,5,28,0,0,731,733,3,208,104,0,732,
+		730,1,0,0,0,732,733,1,0,0,0,733,765,1,0,0,0,734,736,3,202,101,0,735,734,
+		1,0,0,0,735,736,1,0,0,0,736,759,1,0,0,0,737,739,3,208,104,0,738,737,1,
+		0,0,0,739,740,1,0,0,0,740,738,1,0,0,0,740,741,1,0,0,0,741,752,1,0,0,0,
+		742,744,3,180,90,0,743,745,3,108,54,0,744,743,1,0,0,0,744,745,1,0,0,0,
+		745,753,1,0,0,0,746,748,3,106,53,0,747,749,3,102,51,0,748,747,1,0,0,0,
+		748,749,1,0,0,0,749,753,1,0,0,0,750,753,3,102,51,0,751,753,3,104,52,0,
+		752,742,1,0,0,0,752,746,1,0,0,0,752,750,1,0,0,0,752,751,1,0,0,0,752,753,
+		1,0,0,0,753,760,1,0,0,0,754,756,3,180,90,0,755,757,3,108,54,0,756,755,
+		1,0,0,0,756,757,1,0,0,0,757,760,1,0,0,0,758,760,3,104,52,0,759,738,1,0,
+		0,0,759,754,1,0,0,0,759,758,1,0,0,0,760,762,1,0,0,0,761,763,3,112,56,0,
+		762,761,1,0,0,0,762,763,1,0,0,0,763,765,1,0,0,0,764,694,1,0,0,0,764,706,
+		1,0,0,0,764,710,1,0,0,0,764,713,1,0,0,0,764,723,1,0,0,0,764,728,1,0,0,
+		0,764,735,1,0,0,0,765,101,1,0,0,0,766,767,5,145,0,0,767,768,5,7,0,0,768,
+		769,3,98,49,0,769,770,5,8,0,0,770,771,3,194,97,0,771,772,5,134,0,0,772,
+		773,5,84,0,0,773,103,1,0,0,0,774,775,5,65,0,0,775,776,5,77,0,0,776,777,
+		5,81,0,0,777,105,1,0,0,0,778,780,3,196,98,0,779,778,1,0,0,0,780,781,1,
+		0,0,0,781,779,1,0,0,0,781,782,1,0,0,0,782,792,1,0,0,0,783,787,3,202,101,
+		0,784,786,3,196,98,0,785,784,1,0,0,0,786,789,1,0,0,0,787,785,1,0,0,0,787,
+		788,1,0,0,0,788,792,1,0,0,0,789,787,1,0,0,0,790,792,3,110,55,0,791,779,
+		1,0,0,0,791,783,1,0,0,0,791,790,1,0,0,0,792,107,1,0,0,0,793,795,3,194,
+		97,0,794,796,5,84,0,0,795,794,1,0,0,0,795,796,1,0,0,0,796,799,1,0,0,0,
+		797,799,3,110,55,0,798,793,1,0,0,0,798,797,1,0,0,0,799,109,1,0,0,0,800,
+		812,5,57,0,0,801,812,5,64,0,0,802,803,5,135,0,0,803,812,5,72,0,0,804,805,
+		5,140,0,0,805,806,3,194,97,0,806,809,5,120,0,0,807,808,5,66,0,0,808,810,
+		5,72,0,0,809,807,1,0,0,0,809,810,1,0,0,0,810,812,1,0,0,0,811,800,1,0,0,
+		0,811,801,1,0,0,0,811,802,1,0,0,0,811,804,1,0,0,0,812,111,1,0,0,0,813,
+		871,5,93,0,0,814,818,7,8,0,0,815,817,3,208,104,0,816,815,1,0,0,0,817,820,
+		1,0,0,0,818,816,1,0,0,0,818,819,1,0,0,0,819,827,1,0,0,0,820,818,1,0,0,
+		0,821,823,5,61,0,0,822,824,3,208,104,0,823,822,1,0,0,0,824,825,1,0,0,0,
+		825,823,1,0,0,0,825,826,1,0,0,0,826,828,1,0,0,0,827,821,1,0,0,0,827,828,
+		1,0,0,0,828,833,1,0,0,0,829,830,5,140,0,0,830,831,3,194,97,0,831,832,5,
+		120,0,0,832,834,1,0,0,0,833,829,1,0,0,0,833,834,1,0,0,0,834,872,1,0,0,
+		0,835,839,5,77,0,0,836,838,3,208,104,0,837,836,1,0,0,0,838,841,1,0,0,0,
+		839,837,1,0,0,0,839,840,1,0,0,0,840,860,1,0,0,0,841,839,1,0,0,0,842,844,
+		5,61,0,0,843,845,3,202,101,0,844,843,1,0,0,0,844,845,1,0,0,0,845,847,1,
+		0,0,0,846,848,3,208,104,0,847,846,1,0,0,0,848,849,1,0,0,0,849,847,1,0,
+		0,0,849,850,1,0,0,0,850,858,1,0,0,0,851,852,5,93,0,0,852,854,5,77,0,0,
+		853,855,3,208,104,0,854,853,1,0,0,0,855,856,1,0,0,0,856,854,1,0,0,0,856,
+		857,1,0,0,0,857,859,1,0,0,0,858,851,1,0,0,0,858,859,1,0,0,0,859,861,1,
+		0,0,0,860,842,1,0,0,0,860,861,1,0,0,0,861,868,1,0,0,0,862,869,5,57,0,0,
+		863,869,5,64,0,0,864,865,5,140,0,0,865,866,3,194,97,0,866,867,5,120,0,
+		0,867,869,1,0,0,0,868,862,1,0,0,0,868,863,1,0,0,0,868,864,1,0,0,0,868,
+		869,1,0,0,0,869,872,1,0,0,0,870,872,5,72,0,0,871,814,1,0,0,0,871,835,1,
+		0,0,0,871,870,1,0,0,0,872,113,1,0,0,0,873,881,5,41,0,0,874,875,5,44,0,
+		0,875,876,3,194,97,0,876,877,5,135,0,0,877,878,3,194,97,0,878,882,1,0,
+		0,0,879,880,5,43,0,0,880,882,3,194,97,0,881,874,1,0,0,0,881,879,1,0,0,
+		0,882,883,1,0,0,0,883,884,5,4,0,0,884,892,3,194,97,0,885,886,5,103,0,0,
+		886,893,5,134,0,0,887,890,5,134,0,0,888,889,5,93,0,0,889,891,5,59,0,0,
+		890,888,1,0,0,0,890,891,1,0,0,0,891,893,1,0,0,0,892,885,1,0,0,0,892,887,
+		1,0,0,0,893,895,1,0,0,0,894,896,3,172,86,0,895,894,1,0,0,0,895,896,1,0,
+		0,0,896,115,1,0,0,0,897,898,5,28,0,0,898,903,3,118,59,0,899,900,5,4,0,
+		0,900,902,3,118,59,0,901,899,1,0,0,0,902,905,1,0,0,0,903,901,1,0,0,0,903,
+		904,1,0,0,0,904,906,1,0,0,0,905,903,1,0,0,0,906,907,5,6,0,0,907,908,3,
+		120,60,0,908,117,1,0,0,0,909,912,3,18,9,0,910,911,5,135,0,0,911,913,3,
+		18,9,0,912,910,1,0,0,0,912,913,1,0,0,0,913,119,1,0,0,0,914,925,3,38,19,
+		0,915,925,3,82,41,0,916,925,3,84,42,0,917,925,3,94,47,0,918,925,3,96,48,
+		0,919,925,3,114,57,0,920,925,3,122,61,0,921,925,3,126,63,0,922,925,3,128,
+		64,0,923,925,3,130,65,0,924,914,1,0,0,0,924,915,1,0,0,0,924,916,1,0,0,
+		0,924,917,1,0,0,0,924,918,1,0,0,0,924,919,1,0,0,0,924,920,1,0,0,0,924,
+		921,1,0,0,0,924,922,1,0,0,0,924,923,1,0,0,0,925,121,1,0,0,0,926,938,5,
+		49,0,0,927,928,5,135,0,0,928,931,3,188,94,0,929,930,5,65,0,0,930,932,3,
+		176,88,0,931,929,1,0,0,0,931,932,1,0,0,0,932,939,1,0,0,0,933,934,5,28,
+		0,0,934,939,3,188,94,0,935,936,3,194,97,0,936,937,3,184,92,0,937,939,1,
+		0,0,0,938,927,1,0,0,0,938,933,1,0,0,0,938,935,1,0,0,0,939,942,1,0,0,0,
+		940,941,5,29,0,0,941,943,3,208,104,0,942,940,1,0,0,0,942,943,1,0,0,0,943,
+		948,1,0,0,0,944,945,5,4,0,0,945,947,3,124,62,0,946,944,1,0,0,0,947,950,
+		1,0,0,0,948,946,1,0,0,0,948,949,1,0,0,0,949,952,1,0,0,0,950,948,1,0,0,
+		0,951,953,3,172,86,0,952,951,1,0,0,0,952,953,1,0,0,0,953,123,1,0,0,0,954,
+		955,5,83,0,0,955,961,3,184,92,0,956,957,5,108,0,0,957,961,3,184,92,0,958,
+		959,5,81,0,0,959,961,3,178,89,0,960,954,1,0,0,0,960,956,1,0,0,0,960,958,
+		1,0,0,0,961,125,1,0,0,0,962,963,5,32,0,0,963,966,3,194,97,0,964,965,5,
+		28,0,0,965,967,5,97,0,0,966,964,1,0,0,0,966,967,1,0,0,0,967,968,1,0,0,
+		0,968,969,5,65,0,0,969,971,3,176,88,0,970,972,3,172,86,0,971,970,1,0,0,
+		0,971,972,1,0,0,0,972,127,1,0,0,0,973,974,5,16,0,0,974,975,3,194,97,0,
+		975,976,5,65,0,0,976,981,3,176,88,0,977,978,5,4,0,0,978,979,5,112,0,0,
+		979,980,5,43,0,0,980,982,5,62,0,0,981,977,1,0,0,0,981,982,1,0,0,0,982,
+		984,1,0,0,0,983,985,3,172,86,0,984,983,1,0,0,0,984,985,1,0,0,0,985,129,
+		1,0,0,0,986,1042,5,46,0,0,987,988,5,69,0,0,988,1043,3,146,73,0,989,990,
+		5,44,0,0,990,991,3,194,97,0,991,992,5,135,0,0,992,993,3,194,97,0,993,994,
+		3,132,66,0,994,1043,1,0,0,0,995,996,5,135,0,0,996,999,3,188,94,0,997,998,
+		5,65,0,0,998,1000,3,176,88,0,999,997,1,0,0,0,999,1000,1,0,0,0,1000,1004,
+		1,0,0,0,1001,1002,5,28,0,0,1002,1004,3,188,94,0,1003,995,1,0,0,0,1003,
+		1001,1,0,0,0,1004,1007,1,0,0,0,1005,1006,5,29,0,0,1006,1008,3,208,104,
+		0,1007,1005,1,0,0,0,1007,1008,1,0,0,0,1008,1013,1,0,0,0,1009,1010,5,4,
+		0,0,1010,1012,3,124,62,0,1011,1009,1,0,0,0,1012,1015,1,0,0,0,1013,1011,
+		1,0,0,0,1013,1014,1,0,0,0,1014,1016,1,0,0,0,1015,1013,1,0,0,0,1016,1017,
+		3,132,66,0,1017,1043,1,0,0,0,1018,1040,3,194,97,0,1019,1022,3,184,92,0,
+		1020,1021,5,29,0,0,1021,1023,3,208,104,0,1022,1020,1,0,0,0,1022,1023,1,
+		0,0,0,1023,1028,1,0,0,0,1024,1025,5,4,0,0,1025,1027,3,124,62,0,1026,1024,
+		1,0,0,0,1027,1030,1,0,0,0,1028,1026,1,0,0,0,1028,1029,1,0,0,0,1029,1031,
+		1,0,0,0,1030,1028,1,0,0,0,1031,1032,3,132,66,0,1032,1041,1,0,0,0,1033,
+		1034,3,186,93,0,1034,1038,5,93,0,0,1035,1036,5,4,0,0,1036,1037,5,69,0,
+		0,1037,1039,3,146,73,0,1038,1035,1,0,0,0,1038,1039,1,0,0,0,1039,1041,1,
+		0,0,0,1040,1019,1,0,0,0,1040,1033,1,0,0,0,1041,1043,1,0,0,0,1042,987,1,
+		0,0,0,1042,989,1,0,0,0,1042,1003,1,0,0,0,1042,1018,1,0,0,0,1043,131,1,
+		0,0,0,1044,1045,5,6,0,0,1045,1050,3,134,67,0,1046,1047,5,5,0,0,1047,1049,
+		3,134,67,0,1048,1046,1,0,0,0,1049,1052,1,0,0,0,1050,1048,1,0,0,0,1050,
+		1051,1,0,0,0,1051,1055,1,0,0,0,1052,1050,1,0,0,0,1053,1055,3,150,75,0,
+		1054,1044,1,0,0,0,1054,1053,1,0,0,0,1055,1057,1,0,0,0,1056,1058,3,172,
+		86,0,1057,1056,1,0,0,0,1057,1058,1,0,0,0,1058,133,1,0,0,0,1059,1060,5,
+		58,0,0,1060,1061,3,194,97,0,1061,1062,3,184,92,0,1062,1063,5,4,0,0,1063,
+		1065,1,0,0,0,1064,1059,1,0,0,0,1064,1065,1,0,0,0,1065,1066,1,0,0,0,1066,
+		1071,3,136,68,0,1067,1068,5,4,0,0,1068,1070,3,138,69,0,1069,1067,1,0,0,
+		0,1070,1073,1,0,0,0,1071,1069,1,0,0,0,1071,1072,1,0,0,0,1072,135,1,0,0,
+		0,1073,1071,1,0,0,0,1074,1077,3,180,90,0,1075,1077,5,16,0,0,1076,1074,
+		1,0,0,0,1076,1075,1,0,0,0,1077,1078,1,0,0,0,1078,1086,3,194,97,0,1079,
+		1080,5,32,0,0,1080,1083,3,194,97,0,1081,1082,5,28,0,0,1082,1084,5,97,0,
+		0,1083,1081,1,0,0,0,1083,1084,1,0,0,0,1084,1086,1,0,0,0,1085,1076,1,0,
+		0,0,1085,1079,1,0,0,0,1086,1089,1,0,0,0,1087,1088,5,65,0,0,1088,1090,3,
+		176,88,0,1089,1087,1,0,0,0,1089,1090,1,0,0,0,1090,1092,1,0,0,0,1091,1093,
+		3,140,70,0,1092,1091,1,0,0,0,1092,1093,1,0,0,0,1093,137,1,0,0,0,1094,1097,
+		5,133,0,0,1095,1098,3,140,70,0,1096,1098,3,136,68,0,1097,1095,1,0,0,0,
+		1097,1096,1,0,0,0,1098,1109,1,0,0,0,1099,1109,3,142,71,0,1100,1103,5,69,
+		0,0,1101,1104,3,144,72,0,1102,1104,3,146,73,0,1103,1101,1,0,0,0,1103,1102,
+		1,0,0,0,1104,1109,1,0,0,0,1105,1109,3,148,74,0,1106,1107,5,65,0,0,1107,
+		1109,3,176,88,0,1108,1094,1,0,0,0,1108,1099,1,0,0,0,1108,1100,1,0,0,0,
+		1108,1105,1,0,0,0,1108,1106,1,0,0,0,1109,139,1,0,0,0,1110,1114,3,142,71,
+		0,1111,1112,5,69,0,0,1112,1114,3,144,72,0,1113,1110,1,0,0,0,1113,1111,
+		1,0,0,0,1114,141,1,0,0,0,1115,1120,5,85,0,0,1116,1121,5,43,0,0,1117,1118,
+		3,194,97,0,1118,1119,3,184,92,0,1119,1121,1,0,0,0,1120,1116,1,0,0,0,1120,
+		1117,1,0,0,0,1121,1125,1,0,0,0,1122,1123,3,194,97,0,1123,1124,5,134,0,
+		0,1124,1126,1,0,0,0,1125,1122,1,0,0,0,1125,1126,1,0,0,0,1126,143,1,0,0,
+		0,1127,1128,5,139,0,0,1128,1129,5,85,0,0,1129,1130,3,194,97,0,1130,1131,
+		5,61,0,0,1131,1132,3,194,97,0,1132,1136,3,184,92,0,1133,1134,3,194,97,
+		0,1134,1135,5,134,0,0,1135,1137,1,0,0,0,1136,1133,1,0,0,0,1136,1137,1,
+		0,0,0,1137,145,1,0,0,0,1138,1144,5,126,0,0,1139,1140,5,128,0,0,1140,1144,
+		5,116,0,0,1141,1142,5,148,0,0,1142,1144,5,136,0,0,1143,1138,1,0,0,0,1143,
+		1139,1,0,0,0,1143,1141,1,0,0,0,1144,147,1,0,0,0,1145,1148,5,156,0,0,1146,
+		1148,3,202,101,0,1147,1145,1,0,0,0,1147,1146,1,0,0,0,1148,1149,1,0,0,0,
+		1149,1150,3,186,93,0,1150,1151,5,93,0,0,1151,149,1,0,0,0,1152,1153,5,84,
+		0,0,1153,1154,5,135,0,0,1154,1155,3,194,97,0,1155,1156,5,4,0,0,1156,1157,
+		5,65,0,0,1157,1162,3,176,88,0,1158,1159,5,4,0,0,1159,1161,3,152,76,0,1160,
+		1158,1,0,0,0,1161,1164,1,0,0,0,1162,1160,1,0,0,0,1162,1163,1,0,0,0,1163,
+		151,1,0,0,0,1164,1162,1,0,0,0,1165,1166,5,111,0,0,1166,1167,5,123,0,0,
+		1167,1182,3,184,92,0,1168,1169,5,100,0,0,1169,1182,5,88,0,0,1170,1173,
+		5,69,0,0,1171,1174,5,139,0,0,1172,1174,3,146,73,0,1173,1171,1,0,0,0,1173,
+		1172,1,0,0,0,1174,1182,1,0,0,0,1175,1176,7,9,0,0,1176,1177,3,194,97,0,
+		1177,1178,3,184,92,0,1178,1179,5,119,0,0,1179,1182,1,0,0,0,1180,1182,3,
+		148,74,0,1181,1165,1,0,0,0,1181,1168,1,0,0,0,1181,1170,1,0,0,0,1181,1175,
+		1,0,0,0,1181,1180,1,0,0,0,1182,153,1,0,0,0,1183,1185,5,45,0,0,1184,1186,
+		3,160,80,0,1185,1184,1,0,0,0,1186,1187,1,0,0,0,1187,1185,1,0,0,0,1187,
+		1188,1,0,0,0,1188,1193,1,0,0,0,1189,1190,5,61,0,0,1190,1192,3,156,78,0,
+		1191,1189,1,0,0,0,1192,1195,1,0,0,0,1193,1191,1,0,0,0,1193,1194,1,0,0,
+		0,1194,1203,1,0,0,0,1195,1193,1,0,0,0,1196,1201,5,4,0,0,1197,1199,3,162,
+		81,0,1198,1200,5,4,0,0,1199,1198,1,0,0,0,1199,1200,1,0,0,0,1200,1202,1,
+		0,0,0,1201,1197,1,0,0,0,1201,1202,1,0,0,0,1202,1204,1,0,0,0,1203,1196,
+		1,0,0,0,1203,1204,1,0,0,0,1204,1205,1,0,0,0,1205,1207,5,145,0,0,1206,1208,
+		3,160,80,0,1207,1206,1,0,0,0,1208,1209,1,0,0,0,1209,1207,1,0,0,0,1209,
+		1210,1,0,0,0,1210,1215,1,0,0,0,1211,1212,5,61,0,0,1212,1214,3,156,78,0,
+		1213,1211,1,0,0,0,1214,1217,1,0,0,0,1215,1213,1,0,0,0,1215,1216,1,0,0,
+		0,1216,1222,1,0,0,0,1217,1215,1,0,0,0,1218,1219,5,4,0,0,1219,1221,3,158,
+		79,0,1220,1218,1,0,0,0,1221,1224,1,0,0,0,1222,1220,1,0,0,0,1222,1223,1,
+		0,0,0,1223,1227,1,0,0,0,1224,1222,1,0,0,0,1225,1226,5,6,0,0,1226,1228,
+		3,164,82,0,1227,1225,1,0,0,0,1227,1228,1,0,0,0,1228,155,1,0,0,0,1229,1231,
+		3,160,80,0,1230,1229,1,0,0,0,1231,1232,1,0,0,0,1232,1230,1,0,0,0,1232,
+		1233,1,0,0,0,1233,157,1,0,0,0,1234,1251,3,162,81,0,1235,1241,5,78,0,0,
+		1236,1237,3,202,101,0,1237,1238,5,135,0,0,1238,1239,3,202,101,0,1239,1240,
+		3,206,103,0,1240,1242,1,0,0,0,1241,1236,1,0,0,0,1241,1242,1,0,0,0,1242,
+		1251,1,0,0,0,1243,1247,5,93,0,0,1244,1245,5,132,0,0,1245,1248,5,124,0,
+		0,1246,1248,5,114,0,0,1247,1244,1,0,0,0,1247,1246,1,0,0,0,1248,1249,1,
+		0,0,0,1249,1251,5,115,0,0,1250,1234,1,0,0,0,1250,1235,1,0,0,0,1250,1243,
+		1,0,0,0,1251,159,1,0,0,0,1252,1259,3,208,104,0,1253,1259,5,88,0,0,1254,
+		1259,5,96,0,0,1255,1259,5,43,0,0,1256,1259,5,44,0,0,1257,1259,5,130,0,
+		0,1258,1252,1,0,0,0,1258,1253,1,0,0,0,1258,1254,1,0,0,0,1258,1255,1,0,
+		0,0,1258,1256,1,0,0,0,1258,1257,1,0,0,0,1259,161,1,0,0,0,1260,1261,5,59,
+		0,0,1261,1263,5,68,0,0,1262,1260,1,0,0,0,1262,1263,1,0,0,0,1263,1264,1,
+		0,0,0,1264,1269,7,9,0,0,1265,1270,5,43,0,0,1266,1267,3,194,97,0,1267,1268,
+		3,184,92,0,1268,1270,1,0,0,0,1269,1265,1,0,0,0,1269,1266,1,0,0,0,1270,
+		1277,1,0,0,0,1271,1272,5,44,0,0,1272,1273,3,194,97,0,1273,1274,5,135,0,
+		0,1274,1275,3,194,97,0,1275,1277,1,0,0,0,1276,1262,1,0,0,0,1276,1271,1,
+		0,0,0,1277,163,1,0,0,0,1278,1280,3,202,101,0,1279,1278,1,0,0,0,1279,1280,
+		1,0,0,0,1280,1282,1,0,0,0,1281,1283,3,208,104,0,1282,1281,1,0,0,0,1283,
+		1284,1,0,0,0,1284,1282,1,0,0,0,1284,1285,1,0,0,0,1285,1307,1,0,0,0,1286,
+		1287,5,93,0,0,1287,1294,5,77,0,0,1288,1295,5,43,0,0,1289,1291,3,208,104,
+		0,1290,1289,1,0,0,0,1291,1292,1,0,0,0,1292,1290,1,0,0,0,1292,1293,1,0,
+		0,0,1293,1295,1,0,0,0,1294,1288,1,0,0,0,1294,1290,1,0,0,0,1295,1308,1,
+		0,0,0,1296,1304,5,117,0,0,1297,1305,5,43,0,0,1298,1302,3,194,97,0,1299,
+		1303,3,184,92,0,1300,1303,5,130,0,0,1301,1303,3,208,104,0,1302,1299,1,
+		0,0,0,1302,1300,1,0,0,0,1302,1301,1,0,0,0,1303,1305,1,0,0,0,1304,1297,
+		1,0,0,0,1304,1298,1,0,0,0,1305,1308,1,0,0,0,1306,1308,5,84,0,0,1307,1286,
+		1,0,0,0,1307,1296,1,0,0,0,1307,1306,1,0,0,0,1307,1308,1,0,0,0,1308,165,
+		1,0,0,0,1309,1310,5,25,0,0,1310,1329,3,168,84,0,1311,1321,5,36,0,0,1312,
+		1313,5,65,0,0,1313,1314,7,10,0,0,1314,1322,3,188,94,0,1315,1319,3,188,
+		94,0,1316,1317,5,4,0,0,1317,1318,5,146,0,0,1318,1320,3,188,94,0,1319,1316,
+		1,0,0,0,1319,1320,1,0,0,0,1320,1322,1,0,0,0,1321,1312,1,0,0,0,1321,1315,
+		1,0,0,0,1322,1330,1,0,0,0,1323,1326,7,6,0,0,1324,1325,5,65,0,0,1325,1327,
+		7,10,0,0,1326,1324,1,0,0,0,1326,1327,1,0,0,0,1327,1328,1,0,0,0,1328,1330,
+		3,168,84,0,1329,1311,1,0,0,0,1329,1323,1,0,0,0,1330,167,1,0,0,0,1331,1342,
+		3,188,94,0,1332,1334,5,156,0,0,1333,1332,1,0,0,0,1333,1334,1,0,0,0,1334,
+		1335,1,0,0,0,1335,1339,7,2,0,0,1336,1338,3,170,85,0,1337,1336,1,0,0,0,
+		1338,1341,1,0,0,0,1339,1337,1,0,0,0,1339,1340,1,0,0,0,1340,1343,1,0,0,
+		0,1341,1339,1,0,0,0,1342,1333,1,0,0,0,1342,1343,1,0,0,0,1343,169,1,0,0,
+		0,1344,1345,3,200,100,0,1345,1347,3,198,99,0,1346,1348,7,2,0,0,1347,1346,
+		1,0,0,0,1347,1348,1,0,0,0,1348,171,1,0,0,0,1349,1350,5,9,0,0,1350,1355,
+		3,174,87,0,1351,1352,5,4,0,0,1352,1354,3,174,87,0,1353,1351,1,0,0,0,1354,
+		1357,1,0,0,0,1355,1353,1,0,0,0,1355,1356,1,0,0,0,1356,1363,1,0,0,0,1357,
+		1355,1,0,0,0,1358,1359,5,147,0,0,1359,1360,5,138,0,0,1360,1364,7,1,0,0,
+		1361,1362,5,145,0,0,1362,1364,5,71,0,0,1363,1358,1,0,0,0,1363,1361,1,0,
+		0,0,1363,1364,1,0,0,0,1364,173,1,0,0,0,1365,1372,3,194,97,0,1366,1368,
+		3,208,104,0,1367,1366,1,0,0,0,1368,1369,1,0,0,0,1369,1367,1,0,0,0,1369,
+		1370,1,0,0,0,1370,1373,1,0,0,0,1371,1373,5,130,0,0,1372,1367,1,0,0,0,1372,
+		1371,1,0,0,0,1372,1373,1,0,0,0,1373,175,1,0,0,0,1374,1375,5,19,0,0,1375,
+		1381,5,80,0,0,1376,1378,3,208,104,0,1377,1379,5,79,0,0,1378,1377,1,0,0,
+		0,1378,1379,1,0,0,0,1379,1381,1,0,0,0,1380,1374,1,0,0,0,1380,1376,1,0,
+		0,0,1381,177,1,0,0,0,1382,1383,7,11,0,0,1383,179,1,0,0,0,1384,1385,7,12,
+		0,0,1385,181,1,0,0,0,1386,1388,3,208,104,0,1387,1386,1,0,0,0,1388,1389,
+		1,0,0,0,1389,1387,1,0,0,0,1389,1390,1,0,0,0,1390,183,1,0,0,0,1391,1392,
+		7,13,0,0,1392,185,1,0,0,0,1393,1394,7,14,0,0,1394,187,1,0,0,0,1395,1399,
+		3,192,96,0,1396,1398,3,190,95,0,1397,1396,1,0,0,0,1398,1401,1,0,0,0,1399,
+		1397,1,0,0,0,1399,1400,1,0,0,0,1400,189,1,0,0,0,1401,1399,1,0,0,0,1402,
+		1403,3,200,100,0,1403,1404,3,192,96,0,1404,191,1,0,0,0,1405,1407,3,202,
+		101,0,1406,1408,3,206,103,0,1407,1406,1,0,0,0,1407,1408,1,0,0,0,1408,1415,
+		1,0,0,0,1409,1415,3,208,104,0,1410,1411,5,7,0,0,1411,1412,3,188,94,0,1412,
+		1413,5,8,0,0,1413,1415,1,0,0,0,1414,1405,1,0,0,0,1414,1409,1,0,0,0,1414,
+		1410,1,0,0,0,1415,193,1,0,0,0,1416,1420,3,198,99,0,1417,1419,3,196,98,
+		0,1418,1417,1,0,0,0,1419,1422,1,0,0,0,1420,1418,1,0,0,0,1420,1421,1,0,
+		0,0,1421,195,1,0,0,0,1422,1420,1,0,0,0,1423,1424,3,200,100,0,1424,1425,
+		3,198,99,0,1425,197,1,0,0,0,1426,1433,3,202,101,0,1427,1433,3,208,104,
+		0,1428,1429,5,7,0,0,1429,1430,3,194,97,0,1430,1431,5,8,0,0,1431,1433,1,
+		0,0,0,1432,1426,1,0,0,0,1432,1427,1,0,0,0,1432,1428,1,0,0,0,1433,199,1,
+		0,0,0,1434,1435,7,15,0,0,1435,201,1,0,0,0,1436,1448,3,204,102,0,1437,1438,
+		5,7,0,0,1438,1443,3,204,102,0,1439,1440,5,4,0,0,1440,1442,3,204,102,0,
+		1441,1439,1,0,0,0,1442,1445,1,0,0,0,1443,1441,1,0,0,0,1443,1444,1,0,0,
+		0,1444,1446,1,0,0,0,1445,1443,1,0,0,0,1446,1447,5,8,0,0,1447,1449,1,0,
+		0,0,1448,1437,1,0,0,0,1448,1449,1,0,0,0,1449,203,1,0,0,0,1450,1452,5,157,
+		0,0,1451,1453,5,158,0,0,1452,1451,1,0,0,0,1452,1453,1,0,0,0,1453,1456,
+		1,0,0,0,1454,1456,5,158,0,0,1455,1450,1,0,0,0,1455,1454,1,0,0,0,1456,205,
+		1,0,0,0,1457,1458,7,16,0,0,1458,207,1,0,0,0,1459,1460,7,17,0,0,1460,209,
+		1,0,0,0,184,256,271,282,290,292,308,314,323,325,350,360,369,375,387,404,
+		406,412,421,429,436,446,455,461,479,490,504,510,517,520,523,533,541,549,
+		556,563,572,575,580,584,589,595,602,609,614,626,630,644,653,664,667,672,
+		679,684,691,701,704,708,717,721,732,735,740,744,748,752,756,759,762,764,
+		781,787,791,795,798,809,811,818,825,827,833,839,844,849,856,858,860,868,
+		871,881,890,892,895,903,912,924,931,938,942,948,952,960,966,971,981,984,
+		999,1003,1007,1013,1022,1028,1038,1040,1042,1050,1054,1057,1064,1071,1076,
+		1083,1085,1089,1092,1097,1103,1108,1113,1120,1125,1136,1143,1147,1162,
+		1173,1181,1187,1193,1199,1201,1203,1209,1215,1222,1227,1232,1241,1247,
+		1250,1258,1262,1269,1276,1279,1284,1292,1294,1302,1304,1307,1319,1321,
+		1326,1329,1333,1339,1342,1347,1355,1363,1369,1372,1378,1380,1389,1399,
+		1407,1414,1420,1432,1443,1448,1452,1455
 	};
 
 	public static ATN _ATN => Tables.Atn;

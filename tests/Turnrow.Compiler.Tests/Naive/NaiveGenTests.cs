@@ -19,6 +19,14 @@ public sealed class NaiveGenTests
         print: NotationWriter.Write);
 
     [Fact]
+    public void Some_rows_go_over_a_piece_made_twice()
+    {
+        var twice = 0;
+        NaiveGen.Valid.Sample(pattern => twice += pattern.Pieces.Any(piece => piece.Start is AcrossOf across && across.Pieces[0].Contains(' ', StringComparison.Ordinal)) ? 1 : 0, iter: 1000, threads: 1);
+        Assert.True(twice > 30, $"only {twice}");
+    }
+
+    [Fact]
     public void A_number_off_by_one_is_often_noticed()
     {
         var (faulty, sound, unclear) = (0, 0, 0);

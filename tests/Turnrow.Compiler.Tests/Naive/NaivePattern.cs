@@ -71,7 +71,7 @@ public sealed record PickedUpRim(string Piece, IReadOnlyList<RimEdge> Edges, str
     public Sized? Claim { get; init; }
 }
 
-/// <summary>A row over the last rows of several pieces, from its right edge to its left.</summary>
+/// <summary>A row over the last rows of several pieces, from its right edge to its left; of one made twice `first` or `second` stands before its name.</summary>
 public sealed record AcrossOf(IReadOnlyList<string> Pieces) : Start;
 
 public enum WindowKind { All, First, Last, AllButFirst, AllButLast }

@@ -8,6 +8,7 @@ public sealed class NaiveWorker
     private readonly NaivePattern _pattern;
     private readonly TurnTable _turns;
     private readonly Dictionary<(string Piece, int Size), PieceResult> _results = [];
+    private readonly Dictionary<(string Copy, int Size), PieceResult> _copies = [];
 
     private NaiveWorker(NaivePattern pattern)
     {

@@ -47,7 +47,7 @@ public sealed class PatternMaker
     private void AnotherPiece()
     {
         var from = _tape.Of<Sketch>(_made);
-        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across, PickUpRim];
+        Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across, PickUpRim, AcrossBoth];
         if (!_tape.Of(kinds)(from) && !MirrorImage(_made[^1]))
             Foundation();
     }
@@ -123,7 +123,7 @@ public sealed class PatternMaker
     private bool Across(Sketch one)
     {
         var other = _tape.Of<Sketch>(_made);
-        if (one == other || !EndsPlainly(one) || !EndsPlainly(other) || !CanTake(one, Hand.Right, one.Widths) || !CanTake(other, Hand.Left, other.Widths)
+        if (one == other || one.Copies > 1 || other.Copies > 1 || !EndsPlainly(one) || !EndsPlainly(other) || !CanTake(one, Hand.Right, one.Widths) || !CanTake(other, Hand.Left, other.Widths)
             || one.Taken[1] is not null || other.Taken[0] is not null)
             return false;
         var worked = NaiveWorker.Work(Pattern with { Pieces = [.. Pattern.Pieces, new NaivePiece(NewName, new AcrossOf([one.Name, other.Name]), [])] });
@@ -134,16 +134,48 @@ public sealed class PatternMaker
             part.Taken[0] = part.Taken[1] = [.. part.Widths];
             part.CanBeMirrored &= part.Counterpart is not null;
         }
-        var sketch = new Sketch(NewName, new AcrossOf([one.Name, other.Name]), _sizes)
+        GoOnOver(new Sketch(NewName, new AcrossOf([one.Name, other.Name]), _sizes)
         {
             Widths = one.Widths.Select((width, size) => width + other.Widths[size]).ToArray(),
-        };
+        });
+        return true;
+    }
+
+    /// <summary>The piece, which no other is joined to, made twice and both laid side by side.</summary>
+    private bool AcrossBoth(Sketch one)
+    {
+        if (one.Copies > 1 || one.Start is not (BeginWith or ChainStart) || _made.Exists(sketch => IsJoinedTo(sketch.Start, one.Name)) || !EndsPlainly(one)
+            || !CanTake(one, Hand.Right, one.Widths) || !CanTake(one, Hand.Left, one.Widths))
+            return false;
+        one.Copies = 2;
+        one.CanBeMirrored = false;
+        one.Taken[0] = one.Taken[1] = [.. one.Widths];
+        GoOnOver(new Sketch(NewName, new AcrossOf([$"first {one.Name}", $"second {one.Name}"]), _sizes)
+        {
+            Widths = one.Widths.Select(width => 2 * width).ToArray(),
+            CanBeMirrored = false,
+        });
+        return true;
+    }
+
+    private static bool IsJoinedTo(Start start, string name) => start switch
+    {
+        PartOf part => part.Piece == name,
+        MirrorOf mirror => mirror.Piece == name,
+        PickedUp up => up.Piece == name,
+        PickedUpInside inside => inside.Piece == name,
+        PickedUpRim rim => rim.Piece == name,
+        AcrossOf across => across.Pieces.Contains(name),
+        _ => false,
+    };
+
+    private void GoOnOver(Sketch sketch)
+    {
         _made.Add(sketch);
         _shaping.NameEdges(sketch);
         if (!_tape.OneIn(4) || !_rounds.Begin(sketch))
             _rows.PlainRow(sketch);
         More(sketch);
-        return true;
     }
 
     /// <summary>The chains for the widths under the first row's rule, written in place of the stitches.</summary>
