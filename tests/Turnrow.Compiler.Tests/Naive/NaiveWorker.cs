@@ -8,7 +8,6 @@ public sealed class NaiveWorker
     private readonly NaivePattern _pattern;
     private readonly TurnTable _turns;
     private readonly Dictionary<(string Piece, int Size), PieceResult> _results = [];
-    private readonly Dictionary<(string Copy, int Size), PieceResult> _copies = [];
 
     private NaiveWorker(NaivePattern pattern)
     {
@@ -192,7 +191,9 @@ public sealed class NaiveWorker
                 throw new UnworkableException("a stitch is used by two parts");
             places.AddRange(all);
         }
-        work.TakesYarn = hand => hand == Hand.Right ? Takes(parts[0], HangsAt(parts[0].Rows[^1], hand)) : Takes(parts[^1], HangsAt(parts[^1].Rows[^1], hand));
+        // Of what is made several times each is cut off, since one yarn can't hang at all of them.
+        work.TakesYarn = hand => (hand == Hand.Right ? 0 : parts.Count - 1) is var at && !across.Pieces[at].Contains(' ', StringComparison.Ordinal)
+            && Takes(parts[at], HangsAt(parts[at].Rows[^1], hand));
         work.GoOnFrom(places, last.Side, last.IsRound);
     }
 

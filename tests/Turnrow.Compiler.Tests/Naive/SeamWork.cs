@@ -61,7 +61,8 @@ public sealed class SeamWork(NaivePattern pattern, IReadOnlyDictionary<(string P
 
     private (int Rows, int Stitches) Length(string piece, int size, RimEdge edge)
     {
-        var made = results[(piece, size)];
+        // Of several, a row over one goes over all of them.
+        var made = results[(Each(piece)[0], size)];
         if (edge is RimEdge.Right or RimEdge.Left)
         {
             var stretches = made.Edge(edge == RimEdge.Right ? Hand.Right : Hand.Left);

@@ -47,6 +47,9 @@ public sealed class PatternMaker
     private void AnotherPiece()
     {
         var from = _tape.Of<Sketch>(_made);
+        // Not many pieces have edges inside, so of those that do more is made.
+        if (from.Inner.Count > 0 && _tape.OneIn(2) && PickUpInside(from))
+            return;
         Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across, PickUpRim, AcrossBoth];
         if (!_tape.Of(kinds)(from) && !MirrorImage(_made[^1]))
             Foundation();
