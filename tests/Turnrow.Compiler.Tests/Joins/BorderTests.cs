@@ -87,6 +87,11 @@ public sealed class BorderTests
         60,
         Border($"piece border picked up around {FromRight}: {Rates} = 68\n  round 2: (sc until 1 remains before corner, sc3tog) around, sc across = 60\n").Rows[1].Work!.Stitches);
 
+    [Fact]
+    public void A_message_quotes_around_as_it_stands() => Assert.Contains(
+        Compile("piece tube\n  begin with 20 stitches\n  round 1: sc across\n  round 2: (sc to corner, 3 sc in corner) around, sc across\n").Diagnostics,
+        d => d.Kind == CornerMissing.Kind && d.Message.Contains("(sc to corner, 3 sc in corner) around`", StringComparison.Ordinal));
+
     private static string Corners(Piece piece) => string.Join(
         ' ', Enumerable.Range(1, piece.Rows[0].Work!.Tops.Count).Where(n => piece.Rows[0].Work!.Tops.Slice(n - 1, 1).First.IsCorner));
 
