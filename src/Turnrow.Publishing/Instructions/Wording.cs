@@ -18,6 +18,9 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
     /// <summary>The words other than stitches.</summary>
     public TradeTerms Terms { get; } = TradeTerms.Of(terms);
 
+    /// <summary>True while a paragraph is written that only some sizes read: what is explained there is not explained to the others.</summary>
+    public bool IsForSome { get; set; }
+
     /// <summary>Abbreviations used so far, with their meaning.</summary>
     public IReadOnlyDictionary<string, string> Abbreviations => _abbreviations;
 
@@ -96,7 +99,7 @@ internal sealed class Wording(Terms terms, TurningChains turningChains)
 
     private string Explain(Stitch stitch, int chains, bool counts, string meaning)
     {
-        if (!turningChains.IsTheSameThroughout(stitch)) return $" ({meaning})";
+        if (!turningChains.IsTheSameThroughout(stitch) || (IsForSome && !_explained.Contains((stitch, chains, counts)))) return $" ({meaning})";
         return _explained.Add((stitch, chains, counts)) ? $" ({meaning} here and throughout)" : string.Empty;
     }
 

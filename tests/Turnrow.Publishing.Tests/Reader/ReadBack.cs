@@ -200,7 +200,7 @@ internal static class ReadBack
         ? $"{(hand == Hand.Right ? "right" : "left")} edge of {Title(side.Piece)}"
         : side.Stretches[0] is { Kind: StretchKind.OpenStitches, Name: not null } part
         ? $"stitches {part.FromRight + 1}-{part.FromRight + part.Count} of the last {(side.Piece.EndsInRounds ? "round" : "row")} of {Title(side.Piece)}"
-        : $"{(side.Stretches[0].Kind == StretchKind.Foundation ? "beginning edge" : "last row")} of {Title(side.Piece)}";
+        : $"{(side.Stretches[0].Kind == StretchKind.Foundation ? "beginning edge" : side.Piece.EndsInRounds ? "last round" : "last row")} of {Title(side.Piece)}";
 
     private static IEnumerable<string> Pairs(Seam seam)
     {

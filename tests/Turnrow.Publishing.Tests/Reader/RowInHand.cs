@@ -195,16 +195,18 @@ internal sealed class RowInHand
     /// <summary>So many over all that is there of an edge, wherever she puts them; the first edge begins where the yarn is joined, be there a ch or not.</summary>
     private void Spread(SpreadOver spread)
     {
-        var from = _isBeyondStart ? _at : Math.Max(0, _ground.JoinedAt);
+        if (spread.Part == "first" && _isBeyondStart) throw new Misread("the first of them are behind her");
+        var from = _isBeyondStart || spread.Part == "next" ? _at : Math.Max(0, _ground.JoinedAt);
         _isBeyondStart = true;
-        if (End - from != spread.Places) throw new Misread($"{spread.Places} places are spoken of, {End - from} are there");
-        for (var at = from; at < End; at++)
+        var end = spread.Part is not null ? from + spread.Places : End;
+        if (end > End || end - from != spread.Places) throw new Misread($"{spread.Places} places are spoken of, {End - from} are there");
+        for (var at = from; at < end; at++)
         {
             if (!spread.Name.Fits(Below[at])) throw new Misread($"{Below[at]} is no {spread.Name.Word}");
         }
 
         _made.AddRange(Enumerable.Repeat(new Place(Seen.Stitch, spread.Stitch), spread.Count));
-        for (var at = from; at < End; at++) Used(at);
+        for (var at = from; at < end; at++) Used(at);
     }
 
     private void Together(WorkTogether work)

@@ -87,7 +87,8 @@ internal sealed partial class RowSentence
         Expect("the");
         var first = Accept("first");
         var name = Name();
-        foreach (var word in first ? ["of", "this", "row"] : new[] { "just", "made" }) Expect(word);
+        foreach (var word in first ? ["of", "this"] : new[] { "just", "made" }) Expect(word);
+        if (first && !Accept("round")) Expect("row");
         return new PutMarker(name, first);
     }
 

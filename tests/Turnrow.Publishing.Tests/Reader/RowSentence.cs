@@ -84,13 +84,14 @@ internal sealed partial class RowSentence
         if (Accept("evenly"))
         {
             Expect("over");
-            Expect("these");
-            return new SpreadOver(count, stitch, Count(), Name());
+            var part = Accept("next") ? "next" : Accept("first") ? "first" : null;
+            if (part is null) Expect("these");
+            return new SpreadOver(count, stitch, Count(), Name(), part);
         }
 
         if (Peek != "in" || _at + 1 >= _words.Count || _words[_at + 1] != "this") return null;
         _at += 2;
-        return new SpreadOver(count, stitch, 1, Name());
+        return new SpreadOver(count, stitch, 1, Name(), null);
     }
 
     private Step Chains()

@@ -54,8 +54,8 @@ internal sealed record LeaveForNow(int? Count, string Which, bool Beside) : Step
 /// <summary>`the last 6 sts worked over are those left before`.</summary>
 internal sealed record OverThoseLeft(int Count) : Step;
 
-/// <summary>`28 sc evenly over these 42 row-ends`, `sc in this row-end`.</summary>
-internal sealed record SpreadOver(int Count, string Stitch, int Places, PlaceName Name) : Step;
+/// <summary>`28 sc evenly over these 42 row-ends`, `over first 18 sts`, `over next 18 sts` (parts of them), `sc in this row-end`.</summary>
+internal sealed record SpreadOver(int Count, string Stitch, int Places, PlaceName Name, string? Part) : Step;
 
 /// <summary>`ch 6 for left underarm`, `ch 6 over the gap`.</summary>
 internal sealed record BridgeOver(int Count, string? Name) : Step;

@@ -23,7 +23,7 @@ internal static class PickUpTeller
         Phrase before = start.Joined ? new JoinAtEdge(start.RightSide, first) : new GoOnAlong(start.RightSide, first);
         var phrases = new List<Phrase>();
         if (work.Opening.Chains > 0) phrases.Add(new PickUpChain(stitch, work.Opening.Chains, work.Opening.Counts));
-        var rounds = new Rounds(phrases, stitch, work.Opening.Counts);
+        var rounds = new Rounds(phrases, stitch, work.Opening.Counts, start.Around);
         foreach (var legs in stretches)
         {
             if (legs != stretches[0]) phrases.Add(new ThenAlong(StretchOf(legs)));
@@ -31,6 +31,8 @@ internal static class PickUpTeller
             else rounds.Along(legs);
         }
 
+        // The chain that stands for a corner's only stitch gets its marker when the row is done, as in any row.
+        if (rounds.MarkOfFirst is { } mark) phrases.Add(mark);
         var told = Rounded(phrases);
         if (start.Around && !open) told.Add(Joins.OfRound(work));
         return new RowDescription(new([before]), new(told), start.Around && open ? new PhraseList([new DoNotJoin()]) : PhraseList.None);
@@ -128,10 +130,13 @@ internal static class PickUpTeller
 
     // Stitches a place, in rounds of as many places as the rate is given for; the larger numbers come first. What is said of several
     // stretches together goes on from one to the next in the middle of a round.
-    private sealed class Rounds(List<Phrase> phrases, Stitch stitch, bool chainCounts)
+    private sealed class Rounds(List<Phrase> phrases, Stitch stitch, bool chainCounts, bool around)
     {
         private readonly Dictionary<PlacesRate, int> _done = [];
         private bool _begun;
+
+        /// <summary>The marker of what the chain stands for, if that is a corner by itself.</summary>
+        public PlaceMarker? MarkOfFirst { get; private set; }
 
         public void Along(List<PickUpLeg> legs)
         {
@@ -179,28 +184,53 @@ internal static class PickUpTeller
         // A share of a number that is spread over the whole walk: the maker spreads it over the stretch, and is told about how.
         public void Evenly(List<PickUpLeg> legs)
         {
+            var hasCorners = legs.Exists(static l => l.IsCorner);
             var (places, stitches) = (0, 0);
             foreach (var leg in legs)
             {
-                places += leg.Stretch.Count;
-                stitches += (int)((long)leg.Stretch.Count * leg.Rate / leg.Per);
+                if (!leg.IsCorner)
+                {
+                    places += leg.Stretch.Count;
+                    stitches += (int)((long)leg.Stretch.Count * leg.Rate / leg.Per);
+                    continue;
+                }
+
+                Spread(places, stitches, NameOf(leg.Stretch.Kind), hasCorners);
+                InCorner(leg.Rate, NameOf(leg.Stretch.Kind));
+                (places, stitches) = (0, 0);
             }
 
+            Spread(places, stitches, NameOf(legs[0].Stretch.Kind), hasCorners);
+        }
+
+        private void Spread(int places, int stitches, PlaceName name, bool isPart)
+        {
+            if (places == 0) return;
+            var part = !isPart ? EvenPart.Whole : _begun ? EvenPart.Next : EvenPart.First;
             var first = !_begun && chainCounts;
             _begun = true;
             // A short stretch may get none; the chain may stand for the only one of the first.
-            var (name, chained) = (NameOf(legs[0].Stretch.Kind), first ? 1 : 0);
-            if (stitches > chained) phrases.Add(EvenOver.Of(stitch, stitches, places, name, first));
+            var chained = first ? 1 : 0;
+            if (stitches > chained) phrases.Add(EvenOver.Of(stitch, stitches, places, name, first) with { Part = part });
             else if (places > chained) phrases.Add(new SkipPlaces(Sized.Of(places - chained), name, false));
         }
 
-        // The middle one is marked, since the next row asks for it.
+        // The middle one is marked, since the next row asks for it. Where the walk begins in a corner, its stitches go where the yarn is
+        // joined, and the chain may stand for the first of them.
         private void InCorner(int each, PlaceName name)
         {
             var made = new PlaceName(PlaceNameKind.Stitch, stitch);
-            var inside = new List<Phrase> { new BareStitches(stitch, HookInto.BothLoops, Sized.Of((each / 2) + 1)), new PlaceMarker(made, false) };
+            var (first, chained) = (!_begun, !_begun && chainCounts ? 1 : 0);
+            _begun = true;
+            if (each == chained)
+            {
+                MarkOfFirst = new PlaceMarker(made, true) { OfRound = around };
+                return;
+            }
+
+            var inside = new List<Phrase> { new BareStitches(stitch, HookInto.BothLoops, Sized.Of((each / 2) + 1 - chained)), new PlaceMarker(made, false) };
             if (each > 1) inside.Add(new BareStitches(stitch, HookInto.BothLoops, Sized.Of(each / 2)));
-            phrases.Add(new GroupIn(new(inside), new NextPlaces(Sized.Of(1), name, false)));
+            phrases.Add(new GroupIn(new(inside), first ? new SamePlace(name) : new NextPlaces(Sized.Of(1), name, false)));
         }
 
         // Rounds begin with the larger number, so the first place has a stitch at least; the chain may stand for it.
@@ -213,7 +243,7 @@ internal static class PickUpTeller
 
         private void AddRounds(PlacesRate rate, int rounds, PlaceName name)
         {
-            var round = new Rounds([], stitch, false);
+            var round = new Rounds([], stitch, false, around);
             for (var i = 0; i < rate.Places; i++) round.Add(rate.In(i), 1, name);
             if (rounds == 1) phrases.AddRange(round.Told);
             else phrases.Add(new Repeated(new(round.Told), Sized.Of(rounds)));

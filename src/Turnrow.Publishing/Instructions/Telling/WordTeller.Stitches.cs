@@ -46,9 +46,22 @@ internal sealed partial class WordTeller
             var where = stretch is { Top: null, Added: false, Waited: false } && IsLast(work)
                 ? new LastPlaces(Sized.Of(stretch.Count), stretch.Name)
                 : WhereOf(stretch, work.Amount, left);
-            Phrases.Add(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
+            AddOneByOne(new StitchesIn(work.Stitch, work.Hook, Sized.Of(work.Makes), where));
             AtFirst = false;
         }
+    }
+
+    // The same stitch in more places of the same name goes on where the one before stopped: the maker counts once.
+    private void AddOneByOne(StitchesIn stitches)
+    {
+        if (stitches is { Where: NextPlaces { FromFirst: false } next } && Phrases.Count > 0 && Phrases[^1] is StitchesIn { Shaping: null, Where: NextPlaces before } last
+            && last with { Where = next } == stitches && before.Place == next.Place)
+        {
+            Phrases[^1] = last with { Where = before with { Count = Sized.Of(before.Count.First + next.Count.First) } };
+            return;
+        }
+
+        Phrases.Add(stitches);
     }
 
     // A number of stitches that ends the row is said to be its last ones; the first ones are called so even then.

@@ -136,7 +136,7 @@ public static class UnexpectedWord
     internal static Diagnostic EvenlyAlone(TextSpan span, string text) =>
         new(Kind, span, $"`{Quote.Short(text)}` can't stand here; so many in all and a rate can't both be said")
         {
-            Help = "such words read: 84 sc evenly; or: 3 sc per 2 rows, 1 sc in each st",
+            Help = "such words read: 84 sc evenly; or: 84 sc evenly, 3 sc in each corner; or: 3 sc per 2 rows, 1 sc in each st",
         };
 
     internal static Diagnostic EvenlyAlongSeam(TextSpan span) =>
