@@ -47,6 +47,9 @@ public sealed class PatternMaker
     private void AnotherPiece()
     {
         var from = _tape.Of<Sketch>(_made);
+        // What is held and bridged is rare, and worth picking up along.
+        if (from.Inner.Count > 0 && _tape.OneIn(2) && PickUpInside(from))
+            return;
         Func<Sketch, bool>[] kinds = [Part, MirrorImage, PickUp, PickUpInside, Across, PickUpRim];
         if (!_tape.Of(kinds)(from) && !MirrorImage(_made[^1]))
             Foundation();
