@@ -23,9 +23,13 @@ public sealed class NaiveWorker
             foreach (var piece in pattern.Pieces)
             {
                 worker._results.Add((piece.Name, size), worker.WorkPiece(piece, size));
-                // Each of several is made by itself, and its yarn and its edges are its own.
+                // Each of several is made by itself and has edges of its own; they are told once, so the yarn is cut each time.
                 for (var nth = 0; piece.Copies > 1 && nth < piece.Copies; nth++)
-                    worker._results.Add((Copy(piece.Name, nth), size), worker.WorkPiece(piece, size));
+                {
+                    var copy = worker.WorkPiece(piece, size);
+                    copy.IsFastenedOff = true;
+                    worker._results.Add((Copy(piece.Name, nth), size), copy);
+                }
             }
         }
         return new NaiveResult(pattern, worker._results);

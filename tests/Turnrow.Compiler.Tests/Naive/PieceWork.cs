@@ -140,6 +140,9 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
             LayFoundation(Opening.Of(words, isMirrored, Size));
             result.FoundationPlaces = _places.Count;
         }
+        // Stitches that wait are beside the edge, and a round goes to none.
+        if (_inRounds)
+            CheckNoStepAtRound();
         // The words' own order: that of the working row, or the other way round in a mirrored piece.
         var wordSide = isMirrored ? Frame.Opposite(_side) : _side;
         var work = new RowWork(Frame.InWorkingOrder(Meet(), wordSide), Size);

@@ -206,7 +206,8 @@ internal static class ReadBack
     {
         var first = Rows(seam.First).ToList();
         var second = (seam.OppositeOrder ? Rows(seam.Second).Reverse() : Rows(seam.Second)).ToList();
-        return seam.Eased && first.Count > 0 ? [$"{first[0]}+{second[0]}", $"{first[^1]}+{second[^1]}"] : first.Zip(second, (a, b) => $"{a}+{b}");
+        // Row-ends that are eased into stitches meet none one by one.
+        return seam.Eased && first.Count > 0 && second.Count > 0 ? [$"{first[0]}+{second[0]}", $"{first[^1]}+{second[^1]}"] : first.Zip(second, (a, b) => $"{a}+{b}");
     }
 
     private static IEnumerable<int> Rows(JoinSide side) =>

@@ -13,7 +13,7 @@ public sealed class SeamMaker(ChoiceTape tape, IReadOnlyList<Sketch> made)
             var other = second is null ? walk with { Edge = Edge(first) } : Walk(second, false);
             var seam = new NaiveSeam(walk, other, tape.OneIn(2));
             var more = pattern with { Seams = [.. pattern.Seams, seam] };
-            if (NaiveWorker.Work(more).IsValid)
+            if (walk != other && NaiveWorker.Work(more).IsValid)
                 pattern = more;
         }
         return pattern;
