@@ -54,7 +54,7 @@ internal sealed partial class WordTeller(RowContext row)
                 Finished(chains);
                 break;
             case Hold hold:
-                Phrases.Add(new HoldPlaces(Sized.Of(hold.Count), _places.NameOf(hold.Count), hold.Name, AtFirst));
+                Phrases.Add(new HoldPlaces(Sized.Of(hold.Count), _places.NameOfPassed(hold.Count), hold.Name, AtFirst));
                 _places.Pass(hold.Count);
                 break;
             case Bridge bridge:
@@ -93,11 +93,11 @@ internal sealed partial class WordTeller(RowContext row)
         }
         else if (Phrases.Count > 0 && Phrases[^1] is SkipPlaces before)
         {
-            Phrases[^1] = before with { Count = Sized.Of(before.Count.First + count), Place = before.Place.With(_places.NameOf(count)) };
+            Phrases[^1] = before with { Count = Sized.Of(before.Count.First + count), Place = before.Place.With(_places.NameOfPassed(count)) };
         }
         else
         {
-            Phrases.Add(new SkipPlaces(Sized.Of(count), _places.NameOf(count), AtFirst));
+            Phrases.Add(new SkipPlaces(Sized.Of(count), _places.NameOfPassed(count), AtFirst));
         }
 
         _places.Pass(count);
