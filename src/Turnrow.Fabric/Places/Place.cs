@@ -36,6 +36,12 @@ public readonly record struct Place(PlaceKind Kind, Stitch? Stitch, int Chains)
     /// <summary>True if a marker is in it: what is worked into it makes the corner of the next row.</summary>
     public bool IsCorner { get; init; }
 
+    /// <summary>Which place of a special stitch it is; null if it belongs to none.</summary>
+    public PartOfStitch? Part { get; init; }
+
+    /// <summary>True if it is the first place of a special stitch, so that such stitches can be counted.</summary>
+    public bool Begins(Stitch special) => Part is { Index: 0 } part && part.Special == special;
+
     /// <summary>True if a count of stitches includes it.</summary>
     public bool IsStitch => Kind is PlaceKind.Stitch or PlaceKind.TurningChain or PlaceKind.SkippedChains;
 

@@ -87,11 +87,35 @@ public enum PlaceFilterKind : byte
 
     /// <summary>Spaces of so many chains.</summary>
     SpaceOf,
+
+    /// <summary>The place of a special stitch that its name alone means.</summary>
+    CentreOf,
+
+    /// <summary>The nth stitch of a kind, or the nth space, in a special stitch.</summary>
+    NthOf,
 }
 
 /// <summary>A kind of place, as <c>in next ch-3 sp</c> names it.</summary>
 public readonly record struct PlaceFilter(PlaceFilterKind Kind, Stitch? Stitch, int Chains)
 {
+    /// <summary>Of <see cref="PlaceFilterKind.CentreOf"/> and <see cref="PlaceFilterKind.NthOf"/>, the special stitch.</summary>
+    public Stitch? Special { get; init; }
+
+    /// <summary>The place that a special stitch's name alone means.</summary>
+    public static PlaceFilter CentreOf(Stitch special) => new(PlaceFilterKind.CentreOf, null, 0) { Special = special };
+
+    /// <summary>The nth stitch of a kind, or the nth space if that is null, in a special stitch.</summary>
+    public static PlaceFilter NthOf(int nth, Stitch? stitch, Stitch special) => new(PlaceFilterKind.NthOf, stitch, nth) { Special = special };
+
+    /// <summary>The same places met from the other end of the row.</summary>
+    internal PlaceFilter FromOtherEnd()
+    {
+        if (Kind != PlaceFilterKind.NthOf) return this;
+        var wanted = Stitch;
+        var all = Special!.Tops.CountWhere(p => p.Stitch == wanted && (wanted is not null || p.Kind == PlaceKind.Space));
+        return this with { Chains = all + 1 - Chains };
+    }
+
     /// <summary>Any stitch or chain.</summary>
     public static PlaceFilter AnyStitch => new(PlaceFilterKind.AnyStitch, null, 0);
 
@@ -103,6 +127,8 @@ public readonly record struct PlaceFilter(PlaceFilterKind Kind, Stitch? Stitch, 
         PlaceFilterKind.StitchOrSpace => true,
         PlaceFilterKind.OneStitch when Stitch == StitchBook.Chain => place.TakesStitches && place.Kind is not (PlaceKind.Stitch or PlaceKind.TurningChain),
         PlaceFilterKind.OneStitch => place.IsStitch && place.Stitch == Stitch,
+        PlaceFilterKind.CentreOf => place.Part is { IsCentre: true } part && part.Special == Special,
+        PlaceFilterKind.NthOf => place.Part is { } part && part.Special == Special && part.Nth == Chains && place.Stitch == Stitch,
         _ => place.Kind == PlaceKind.Space && place.Chains == Chains,
     };
 }
@@ -142,6 +168,22 @@ public enum HookInto : byte
 
     /// <summary>Round the post, from the back.</summary>
     BackPost,
+
+    /// <summary>A row further down than the row below: over the stitch, into what that one was worked into.</summary>
+    OneDown,
+
+    /// <summary>Two rows further down.</summary>
+    TwoDown,
+
+    /// <summary>Three rows further down.</summary>
+    ThreeDown,
+}
+
+/// <summary>What follows from where the hook goes.</summary>
+public static class HookPlaces
+{
+    /// <summary>How many rows further down than the row below the hook goes; 0 for none.</summary>
+    public static int RowsDown(this HookInto hook) => hook < HookInto.OneDown ? 0 : hook - HookInto.OneDown + 1;
 }
 
 /// <summary>One thing that a row says to do.</summary>
