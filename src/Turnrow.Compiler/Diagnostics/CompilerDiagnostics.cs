@@ -161,5 +161,12 @@ public static class CompilerDiagnostics
         StitchesWaiting.Kind,
         ShortRowMirrored.Kind,
         EdgeHeights.Kind,
+        StitchUnclear.Kind,
+        StitchInRow.Kind,
+        StitchNumberOf.Kind,
+        StitchPlace.Kind,
+        StitchHere.Kind,
+        RowBeginsCrossed.Kind,
+        SpikeTooDeep.Kind,
     ];
 }

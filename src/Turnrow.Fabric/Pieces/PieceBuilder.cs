@@ -381,6 +381,7 @@ public sealed partial class PieceBuilder
 
         var worked = RowWorker.Work(words, below);
         if (worked.Fault is not null) return worked.Fault;
+        if (!InRounds && HookDepth.Backwards(worked.Words) is { } backwards) return new RowFault(RowFaultKind.BackwardsInRow, backwards, 0, 0, 0);
         if (HookDepth.Deepest(worked.Words) is { } deep && deep.Hook.RowsDown() > RowsBelow)
             return new RowFault(RowFaultKind.TooFarDown, deep, deep.Hook.RowsDown(), RowsBelow, 0);
         var opening = Openings.Of(Begins, worked.Words, RuleOf, below.Count, start);

@@ -17,6 +17,7 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
         {
             Count += segments[i].Count;
             HasCorners |= segments[i].HasCorner;
+            HasParts |= segments[i].HasPart;
         }
     }
 
@@ -31,6 +32,9 @@ public sealed class PlaceSequence : IEquatable<PlaceSequence>
 
     /// <summary>True if any of the places is a corner.</summary>
     public bool HasCorners { get; }
+
+    /// <summary>True if any of the places belongs to a special stitch.</summary>
+    public bool HasParts { get; }
 
     /// <summary>One run.</summary>
     public static PlaceSequence Of(Place place, int count) =>

@@ -36,5 +36,5 @@ public static class RowCounts
 
     /// <summary>How many of a stitch there are among places: of a special stitch the whole ones, else its tops.</summary>
     public static int CountOf(this PlaceSequence places, Stitch stitch) =>
-        stitch.IsOne ? places.CountWhere(p => p.IsStitch && p.Stitch == stitch) : places.CountWhere(p => p.Begins(stitch));
+        stitch.IsOne ? places.CountWhere(p => p.IsStitch && p.Stitch!.IsLike(stitch)) : places.CountWhere(p => p.Begins(stitch));
 }

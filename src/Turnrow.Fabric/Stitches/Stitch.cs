@@ -40,6 +40,12 @@ public sealed record Stitch(
     /// <summary>What it is made of; null for a stitch that is not made of others.</summary>
     public StitchForm? Form { get; init; }
 
+    /// <summary>The stitches of which it is one by a number; null for a stitch that has none.</summary>
+    public StitchFamily? Family { get; internal set; }
+
+    /// <summary>True for the same stitch, and for one of the same family.</summary>
+    public bool IsLike(Stitch other) => ReferenceEquals(this, other) || (Family is not null && ReferenceEquals(Family, other.Family));
+
     /// <summary>How it comes about.</summary>
     public StitchMaking Making { get; init; }
 
@@ -86,6 +92,7 @@ public sealed record Stitch(
         Form = Form!.Reversed(),
         Making = Making,
         MirrorOf = this,
+        Family = Family,
         _mirrored = this,
     };
 
@@ -117,6 +124,9 @@ public readonly record struct StitchSymbol(SymbolShape Shape, int Bars)
 {
     /// <summary>Stems that meet at both ends, of a bobble, a puff or a popcorn; else 0.</summary>
     public int Legs { get; init; }
+
+    /// <summary>Of a variant, the shape that it is a variant of.</summary>
+    public SymbolShape Of { get; init; }
 }
 
 /// <summary>The shapes of stitch symbols.</summary>

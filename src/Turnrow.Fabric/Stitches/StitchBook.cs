@@ -64,13 +64,13 @@ public static class StitchBook
 
     // One loop higher than what it is made of, and turned by a chain more; it is a fabric of its own.
     private static Stitch Extended(Stitch of, bool? counts, PickUpRate pickUp) => new(
-        "e" + of.Id, Named(of.Us, "e", "extended"), Named(of.Uk, "e", "extended"), of.Height + 1, counts, pickUp, of.Symbol with { Shape = SymbolShape.Extended })
+        "e" + of.Id, Named(of.Us, "e", "extended"), Named(of.Uk, "e", "extended"), of.Height + 1, counts, pickUp, of.Symbol with { Shape = SymbolShape.Extended, Of = of.Symbol.Shape })
     { Making = StitchMaking.Extended };
 
     private static Stitch Linked(Stitch of) => Variant(of, "l", "linked", StitchMaking.Linked, SymbolShape.Linked);
 
     private static Stitch Variant(Stitch of, string letter, string word, StitchMaking making, SymbolShape shape) => new(
-        letter + of.Id, Named(of.Us, letter, word), Named(of.Uk, letter, word), of.Height, of.TurningChainCounts, of.PickUp, of.Symbol with { Shape = shape })
+        letter + of.Id, Named(of.Us, letter, word), Named(of.Uk, letter, word), of.Height, of.TurningChainCounts, of.PickUp, of.Symbol with { Shape = shape, Of = of.Symbol.Shape })
     { Base = of, Making = making };
 
     private static StitchName Named(StitchName of, string letter, string word) => new(letter + of.Abbreviation, $"{word} {of.Name}");

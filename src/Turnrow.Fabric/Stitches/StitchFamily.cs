@@ -44,8 +44,9 @@ public sealed class StitchFamily(string word, string? abbreviation, int? usual, 
         {
             if (_known.TryGetValue(number, out var known)) return known;
             var id = number == Usual ? Word : $"{Word} of {Plain(number)}";
-            if (make(number, id, NameIn(Terms.US, number), NameIn(Terms.UK, number)) is { } stitch) return _known[number] = stitch;
-            return null;
+            if (make(number, id, NameIn(Terms.US, number), NameIn(Terms.UK, number)) is not { } stitch) return null;
+            stitch.Family = this;
+            return _known[number] = stitch;
         }
     }
 

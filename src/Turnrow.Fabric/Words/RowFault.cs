@@ -75,6 +75,9 @@ public enum RowFaultKind
     /// <summary>A chain that counts would have to stand for a stitch of a special stitch that goes back over others.</summary>
     BeginsGoingBack,
 
+    /// <summary>A stitch that is worked backwards in a row, after which the work is turned.</summary>
+    BackwardsInRow,
+
     /// <summary>The hook would go further down than there are rows.</summary>
     TooFarDown,
 

@@ -98,6 +98,9 @@ public enum PlaceFilterKind : byte
 /// <summary>A kind of place, as <c>in next ch-3 sp</c> names it.</summary>
 public readonly record struct PlaceFilter(PlaceFilterKind Kind, Stitch? Stitch, int Chains)
 {
+    /// <summary>True of an nth that is counted from the last on.</summary>
+    public bool FromLast { get; init; }
+
     /// <summary>Of <see cref="PlaceFilterKind.CentreOf"/> and <see cref="PlaceFilterKind.NthOf"/>, the special stitch.</summary>
     public Stitch? Special { get; init; }
 
@@ -108,13 +111,7 @@ public readonly record struct PlaceFilter(PlaceFilterKind Kind, Stitch? Stitch, 
     public static PlaceFilter NthOf(int nth, Stitch? stitch, Stitch special) => new(PlaceFilterKind.NthOf, stitch, nth) { Special = special };
 
     /// <summary>The same places met from the other end of the row.</summary>
-    internal PlaceFilter FromOtherEnd()
-    {
-        if (Kind != PlaceFilterKind.NthOf) return this;
-        var wanted = Stitch;
-        var all = Special!.Tops.CountWhere(p => p.Stitch == wanted && (wanted is not null || p.Kind == PlaceKind.Space));
-        return this with { Chains = all + 1 - Chains };
-    }
+    internal PlaceFilter FromOtherEnd() => Kind == PlaceFilterKind.NthOf ? this with { FromLast = !FromLast } : this;
 
     /// <summary>Any stitch or chain.</summary>
     public static PlaceFilter AnyStitch => new(PlaceFilterKind.AnyStitch, null, 0);
@@ -126,9 +123,9 @@ public readonly record struct PlaceFilter(PlaceFilterKind Kind, Stitch? Stitch, 
         PlaceFilterKind.AnySpace => place.Kind == PlaceKind.Space,
         PlaceFilterKind.StitchOrSpace => true,
         PlaceFilterKind.OneStitch when Stitch == StitchBook.Chain => place.TakesStitches && place.Kind is not (PlaceKind.Stitch or PlaceKind.TurningChain),
-        PlaceFilterKind.OneStitch => place.IsStitch && place.Stitch == Stitch,
-        PlaceFilterKind.CentreOf => place.Part is { IsCentre: true } part && part.Special == Special,
-        PlaceFilterKind.NthOf => place.Part is { } part && part.Special == Special && part.Nth == Chains && place.Stitch == Stitch,
+        PlaceFilterKind.OneStitch => place.IsStitch && place.Stitch!.IsLike(Stitch!),
+        PlaceFilterKind.CentreOf => place.Part is { IsCentre: true } part && part.Special.IsLike(Special!),
+        PlaceFilterKind.NthOf => place.Stitch == Stitch && place.Part is { } part && part.Special.IsLike(Special!) && (FromLast ? part.FromOtherEnd : part).Nth == Chains,
         _ => place.Kind == PlaceKind.Space && place.Chains == Chains,
     };
 }

@@ -42,23 +42,23 @@ internal partial class TurnrowParser : Parser {
 		DIVIDE=23, EASE=24, EXPECT=25, FASTEN=26, FINISHED=27, FOR=28, FROM=29, 
 		GAUGE=30, HOOK=31, LEAVE=32, LEFT=33, MADE=34, MARK=35, MEASURE=36, NOTATION=37, 
 		NOTION=38, PATTERN=39, PIECE=40, REPEAT=41, RIGHT=42, ROW=43, ROWS=44, 
-		SEAM=45, SHAPE=46, SIZES=47, SKILL=48, STRAIGHT=49, SWATCH=50, TERMS=51, 
-		TURN=52, VERSION=53, WEARER=54, WEAVE=55, YARN=56, ACROSS=57, AFTER=58, 
-		ALL=59, ALONG=60, AND=61, APART=62, ARE=63, AROUND=64, AT=65, BEFORE=66, 
-		BRIDGE=67, BUT=68, BY=69, CH=70, CHAINS=71, CORNER=72, COUNTS=73, DEC=74, 
-		DOES=75, DOWN=76, EACH=77, EASING=78, EDGE=79, EDGES=80, END=81, ENDS=82, 
-		EVEN=83, EVENLY=84, EVERY=85, EXTRA=86, FACING=87, FIRST=88, FOUNDATION=89, 
-		HERE=90, HIGH=91, HOLD=92, IN=93, INC=94, IS=95, LAST=96, LATER=97, LEAST=98, 
-		LESS=99, LONGER=100, MAKE=101, MIRRORED=102, MORE_WORD=103, MOST=104, 
-		MULTIPLE=105, NEXT=106, NOT=107, ODD=108, OF=109, OFF=110, ON=111, ONE=112, 
-		OPENS=113, OPPOSITE=114, ORDER=115, OVER=116, PER=117, PICKED=118, PLAIN=119, 
-		REMAIN=120, REST=121, ROUNDED=122, RS=123, SAME=124, SKIP_WORD=125, SKIPPING=126, 
-		SLIP=127, SLIPPING=128, STITCH=129, STITCHES=130, STRETCHES=131, THE=132, 
-		THEN=133, TIMES=134, TO=135, TOGETHER=136, TURNED=137, TURNING=138, TURNS=139, 
-		UNTIL=140, UP=141, WEIGH=142, WEIGHT=143, WIDE=144, WITH=145, WITHIN=146, 
-		WITHOUT=147, WORKING=148, WS=149, CM=150, G=151, M=152, MM=153, OZ=154, 
-		YD=155, WORD=156, NUMBER=157, FRACTION=158, ORDINAL=159, DOTTED=160, QUOTED=161, 
-		WRONG_COMMA=162, WRONG_QUOTE=163, JUNK=164;
+		SEAM=45, SHAPE=46, SIZES=47, SKILL=48, STITCH=49, STRAIGHT=50, SWATCH=51, 
+		TERMS=52, TURN=53, VERSION=54, WEARER=55, WEAVE=56, YARN=57, ACROSS=58, 
+		AFTER=59, ALL=60, ALONG=61, AND=62, APART=63, ARE=64, AROUND=65, AT=66, 
+		BEFORE=67, BRIDGE=68, BUT=69, BY=70, CH=71, CHAINS=72, CORNER=73, COUNTS=74, 
+		DEC=75, DOES=76, DOWN=77, EACH=78, EASING=79, EDGE=80, EDGES=81, END=82, 
+		ENDS=83, EVEN=84, EVENLY=85, EVERY=86, EXTRA=87, FACING=88, FIRST=89, 
+		FOUNDATION=90, HERE=91, HIGH=92, HOLD=93, IN=94, INC=95, IS=96, LAST=97, 
+		LATER=98, LEAST=99, LESS=100, LONGER=101, MAKE=102, MIRRORED=103, MORE_WORD=104, 
+		MOST=105, MULTIPLE=106, NEXT=107, NOT=108, ODD=109, OF=110, OFF=111, ON=112, 
+		ONE=113, OPENS=114, OPPOSITE=115, ORDER=116, OVER=117, PER=118, PICKED=119, 
+		PLACE=120, PLAIN=121, REMAIN=122, REST=123, ROUNDED=124, RS=125, SAME=126, 
+		SKIP_WORD=127, SKIPPED=128, SKIPPING=129, SLIP=130, SLIPPING=131, STITCHES=132, 
+		STRETCHES=133, THE=134, THEN=135, TIMES=136, TO=137, TOGETHER=138, TURNED=139, 
+		TURNING=140, TURNS=141, UNTIL=142, UP=143, WEIGH=144, WEIGHT=145, WIDE=146, 
+		WITH=147, WITHIN=148, WITHOUT=149, WORKING=150, WS=151, CM=152, G=153, 
+		M=154, MM=155, OZ=156, YD=157, WORD=158, NUMBER=159, FRACTION=160, ORDINAL=161, 
+		DOTTED=162, QUOTED=163, WRONG_COMMA=164, WRONG_QUOTE=165, JUNK=166;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -68,43 +68,44 @@ internal partial class TurnrowParser : Parser {
 		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_claimsLine = 23, 
 		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_finishedPart = 27, 
 		RULE_acceptLine = 28, RULE_swatchLine = 29, RULE_madeLine = 30, RULE_madePart = 31, 
-		RULE_countFix = 32, RULE_pieceLine = 33, RULE_origin = 34, RULE_acrossPart = 35, 
-		RULE_along = 36, RULE_alongPart = 37, RULE_beginLine = 38, RULE_chainLine = 39, 
-		RULE_edgeLine = 40, RULE_markLine = 41, RULE_divideLine = 42, RULE_dividePart = 43, 
-		RULE_fastenLine = 44, RULE_weaveLine = 45, RULE_rowLine = 46, RULE_rowsLine = 47, 
-		RULE_items = 48, RULE_item = 49, RULE_spreading = 50, RULE_atEachEnd = 51, 
-		RULE_stitchAmount = 52, RULE_changeAmount = 53, RULE_reach = 54, RULE_place = 55, 
-		RULE_repeatLine = 56, RULE_forLine = 57, RULE_sizeRange = 58, RULE_sizedLine = 59, 
-		RULE_straightLine = 60, RULE_rowFix = 61, RULE_leaveLine = 62, RULE_addLine = 63, 
-		RULE_shapeLine = 64, RULE_shapeDone = 65, RULE_shaping = 66, RULE_stage = 67, 
-		RULE_shapingPart = 68, RULE_frequency = 69, RULE_everyRows = 70, RULE_turnRows = 71, 
-		RULE_decreasing = 72, RULE_stitchesIn = 73, RULE_solve = 74, RULE_solveOption = 75, 
-		RULE_seamLine = 76, RULE_walkWords = 77, RULE_seamPart = 78, RULE_walkWord = 79, 
-		RULE_selection = 80, RULE_rate = 81, RULE_expectLine = 82, RULE_expected = 83, 
-		RULE_expectedMore = 84, RULE_claim = 85, RULE_claimPart = 86, RULE_edge = 87, 
-		RULE_side = 88, RULE_change = 89, RULE_stitch = 90, RULE_rowsWord = 91, 
-		RULE_stitchesWord = 92, RULE_sum = 93, RULE_sumOperation = 94, RULE_factor = 95, 
-		RULE_count = 96, RULE_countOperation = 97, RULE_single = 98, RULE_sign = 99, 
-		RULE_list = 100, RULE_number = 101, RULE_unit = 102, RULE_name = 103;
+		RULE_countFix = 32, RULE_stitchLine = 33, RULE_stitchMade = 34, RULE_pieceLine = 35, 
+		RULE_origin = 36, RULE_acrossPart = 37, RULE_along = 38, RULE_alongPart = 39, 
+		RULE_beginLine = 40, RULE_chainLine = 41, RULE_edgeLine = 42, RULE_markLine = 43, 
+		RULE_divideLine = 44, RULE_dividePart = 45, RULE_fastenLine = 46, RULE_weaveLine = 47, 
+		RULE_rowLine = 48, RULE_rowsLine = 49, RULE_items = 50, RULE_item = 51, 
+		RULE_spreading = 52, RULE_atEachEnd = 53, RULE_stitchAmount = 54, RULE_changeAmount = 55, 
+		RULE_reach = 56, RULE_place = 57, RULE_repeatLine = 58, RULE_forLine = 59, 
+		RULE_sizeRange = 60, RULE_sizedLine = 61, RULE_straightLine = 62, RULE_rowFix = 63, 
+		RULE_leaveLine = 64, RULE_addLine = 65, RULE_shapeLine = 66, RULE_shapeDone = 67, 
+		RULE_shaping = 68, RULE_stage = 69, RULE_shapingPart = 70, RULE_frequency = 71, 
+		RULE_everyRows = 72, RULE_turnRows = 73, RULE_decreasing = 74, RULE_stitchesIn = 75, 
+		RULE_solve = 76, RULE_solveOption = 77, RULE_seamLine = 78, RULE_walkWords = 79, 
+		RULE_seamPart = 80, RULE_walkWord = 81, RULE_selection = 82, RULE_rate = 83, 
+		RULE_expectLine = 84, RULE_expected = 85, RULE_expectedMore = 86, RULE_claim = 87, 
+		RULE_claimPart = 88, RULE_edge = 89, RULE_side = 90, RULE_change = 91, 
+		RULE_stitch = 92, RULE_rowsWord = 93, RULE_stitchesWord = 94, RULE_sum = 95, 
+		RULE_sumOperation = 96, RULE_factor = 97, RULE_count = 98, RULE_countOperation = 99, 
+		RULE_single = 100, RULE_sign = 101, RULE_list = 102, RULE_number = 103, 
+		RULE_unit = 104, RULE_name = 105;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
 		"wearerLine", "proseLine", "yarnLine", "yarnFact", "hookLine", "gaugeLine", 
 		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
 		"bodyLine", "easeLine", "finishedLine", "finishedPart", "acceptLine", 
-		"swatchLine", "madeLine", "madePart", "countFix", "pieceLine", "origin", 
-		"acrossPart", "along", "alongPart", "beginLine", "chainLine", "edgeLine", 
-		"markLine", "divideLine", "dividePart", "fastenLine", "weaveLine", "rowLine", 
-		"rowsLine", "items", "item", "spreading", "atEachEnd", "stitchAmount", 
-		"changeAmount", "reach", "place", "repeatLine", "forLine", "sizeRange", 
-		"sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", "shapeLine", 
-		"shapeDone", "shaping", "stage", "shapingPart", "frequency", "everyRows", 
-		"turnRows", "decreasing", "stitchesIn", "solve", "solveOption", "seamLine", 
-		"walkWords", "seamPart", "walkWord", "selection", "rate", "expectLine", 
-		"expected", "expectedMore", "claim", "claimPart", "edge", "side", "change", 
-		"stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", "factor", 
-		"count", "countOperation", "single", "sign", "list", "number", "unit", 
-		"name"
+		"swatchLine", "madeLine", "madePart", "countFix", "stitchLine", "stitchMade", 
+		"pieceLine", "origin", "acrossPart", "along", "alongPart", "beginLine", 
+		"chainLine", "edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", 
+		"weaveLine", "rowLine", "rowsLine", "items", "item", "spreading", "atEachEnd", 
+		"stitchAmount", "changeAmount", "reach", "place", "repeatLine", "forLine", 
+		"sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", 
+		"shapeLine", "shapeDone", "shaping", "stage", "shapingPart", "frequency", 
+		"everyRows", "turnRows", "decreasing", "stitchesIn", "solve", "solveOption", 
+		"seamLine", "walkWords", "seamPart", "walkWord", "selection", "rate", 
+		"expectLine", "expected", "expectedMore", "claim", "claimPart", "edge", 
+		"side", "change", "stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", 
+		"factor", "count", "countOperation", "single", "sign", "list", "number", 
+		"unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -114,22 +115,22 @@ internal partial class TurnrowParser : Parser {
 		"'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'leave'", "'left'", 
 		"'made'", "'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", 
 		"'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", "'sizes'", 
-		"'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
-		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
-		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'bridge'", 
-		"'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", 
-		"'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", 
-		"'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", 
-		"'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", "'is'", 
-		"'last'", "'later'", "'least'", "'less'", "'longer'", "'make'", "'mirrored'", 
-		"'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", 
-		"'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", "'over'", 
-		"'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", 
-		"'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", null, "'stretches'", 
-		"'the'", "'then'", null, "'to'", "'together'", "'turned'", "'turning'", 
-		"'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", 
-		"'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
-		"'oz'", "'yd'"
+		"'skill'", "'stitch'", "'straight'", "'swatch'", "'terms'", "'turn'", 
+		"'version'", "'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", 
+		"'along'", "'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", 
+		"'bridge'", "'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", 
+		"'dec'", "'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", 
+		"'end'", "'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", 
+		"'first'", "'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", 
+		"'is'", "'last'", "'later'", "'least'", "'less'", "'longer'", "'make'", 
+		"'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", 
+		"'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
+		"'over'", "'per'", "'picked'", "'place'", "'plain'", null, "'rest'", "'rounded'", 
+		"'RS'", "'same'", "'skip'", "'skipped'", "'skipping'", "'slip'", "'slipping'", 
+		null, "'stretches'", "'the'", "'then'", null, "'to'", "'together'", "'turned'", 
+		"'turning'", "'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", 
+		"'with'", "'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", 
+		"'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
@@ -138,20 +139,21 @@ internal partial class TurnrowParser : Parser {
 		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FOR", "FROM", "GAUGE", 
 		"HOOK", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", "NOTION", 
 		"PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", 
-		"SIZES", "SKILL", "STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", 
-		"WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", 
-		"AROUND", "AT", "BEFORE", "BRIDGE", "BUT", "BY", "CH", "CHAINS", "CORNER", 
-		"COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", 
-		"ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", 
-		"HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", 
-		"LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", 
-		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
-		"OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", 
-		"SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", 
-		"THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
-		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
-		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
-		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"SIZES", "SKILL", "STITCH", "STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", 
+		"WEARER", "WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", 
+		"ARE", "AROUND", "AT", "BEFORE", "BRIDGE", "BUT", "BY", "CH", "CHAINS", 
+		"CORNER", "COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", 
+		"END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", 
+		"FOUNDATION", "HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", 
+		"LEAST", "LESS", "LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", 
+		"NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
+		"OVER", "PER", "PICKED", "PLACE", "PLAIN", "REMAIN", "REST", "ROUNDED", 
+		"RS", "SAME", "SKIP_WORD", "SKIPPED", "SKIPPING", "SLIP", "SLIPPING", 
+		"STITCHES", "STRETCHES", "THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", 
+		"TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", 
+		"WITHIN", "WITHOUT", "WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", 
+		"WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
+		"WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -198,9 +200,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 208;
+			State = 212;
 			_localctx.said = statement();
-			State = 209;
+			State = 213;
 			Match(Eof);
 			}
 		}
@@ -235,9 +237,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 211;
+			State = 215;
 			_localctx.claimed = claim();
-			State = 212;
+			State = 216;
 			Match(Eof);
 			}
 		}
@@ -268,6 +270,7 @@ internal partial class TurnrowParser : Parser {
 		public MeasureLineContext asMeasure;
 		public CountLineContext asCount;
 		public PieceLineContext asPiece;
+		public StitchLineContext asStitch;
 		public BeginLineContext asBegin;
 		public ChainLineContext asChain;
 		public EdgeLineContext asEdge;
@@ -337,6 +340,9 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public PieceLineContext pieceLine() {
 			return GetRuleContext<PieceLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchLineContext stitchLine() {
+			return GetRuleContext<StitchLineContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public BeginLineContext beginLine() {
 			return GetRuleContext<BeginLineContext>(0);
@@ -422,132 +428,139 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 254;
+			State = 259;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 214;
+				State = 218;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 215;
+				State = 219;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 216;
+				State = 220;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 217;
+				State = 221;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 218;
+				State = 222;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 219;
+				State = 223;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 220;
+				State = 224;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 221;
+				State = 225;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 222;
+				State = 226;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 223;
+				State = 227;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 224;
+				State = 228;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 225;
+				State = 229;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 226;
+				State = 230;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 227;
+				State = 231;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 228;
+				State = 232;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 229;
+				State = 233;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
-			case BEGIN:
+			case STITCH:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 230;
+				State = 234;
+				_localctx.asStitch = stitchLine();
+				}
+				break;
+			case BEGIN:
+				EnterOuterAlt(_localctx, 18);
+				{
+				State = 235;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
-				EnterOuterAlt(_localctx, 18);
+				EnterOuterAlt(_localctx, 19);
 				{
-				State = 231;
+				State = 236;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -555,156 +568,156 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case LEFT:
 			case RIGHT:
-				EnterOuterAlt(_localctx, 19);
+				EnterOuterAlt(_localctx, 20);
 				{
-				State = 232;
+				State = 237;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
-				EnterOuterAlt(_localctx, 20);
+				EnterOuterAlt(_localctx, 21);
 				{
-				State = 233;
+				State = 238;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
-				EnterOuterAlt(_localctx, 21);
+				EnterOuterAlt(_localctx, 22);
 				{
-				State = 234;
+				State = 239;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
-				EnterOuterAlt(_localctx, 22);
+				EnterOuterAlt(_localctx, 23);
 				{
-				State = 235;
+				State = 240;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
-				EnterOuterAlt(_localctx, 23);
+				EnterOuterAlt(_localctx, 24);
 				{
-				State = 236;
+				State = 241;
 				weaveLine();
 				}
 				break;
 			case ROW:
-				EnterOuterAlt(_localctx, 24);
+				EnterOuterAlt(_localctx, 25);
 				{
-				State = 237;
+				State = 242;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
-				EnterOuterAlt(_localctx, 25);
+				EnterOuterAlt(_localctx, 26);
 				{
-				State = 238;
+				State = 243;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
-				EnterOuterAlt(_localctx, 26);
+				EnterOuterAlt(_localctx, 27);
 				{
-				State = 239;
+				State = 244;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
-				EnterOuterAlt(_localctx, 27);
+				EnterOuterAlt(_localctx, 28);
 				{
-				State = 240;
+				State = 245;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
-				EnterOuterAlt(_localctx, 28);
+				EnterOuterAlt(_localctx, 29);
 				{
-				State = 241;
+				State = 246;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
-				EnterOuterAlt(_localctx, 29);
+				EnterOuterAlt(_localctx, 30);
 				{
-				State = 242;
+				State = 247;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
-				EnterOuterAlt(_localctx, 30);
+				EnterOuterAlt(_localctx, 31);
 				{
-				State = 243;
+				State = 248;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
-				EnterOuterAlt(_localctx, 31);
+				EnterOuterAlt(_localctx, 32);
 				{
-				State = 244;
+				State = 249;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
-				EnterOuterAlt(_localctx, 32);
+				EnterOuterAlt(_localctx, 33);
 				{
-				State = 245;
+				State = 250;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
-				EnterOuterAlt(_localctx, 33);
+				EnterOuterAlt(_localctx, 34);
 				{
-				State = 246;
+				State = 251;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case FOR:
-				EnterOuterAlt(_localctx, 34);
+				EnterOuterAlt(_localctx, 35);
 				{
-				State = 247;
+				State = 252;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
-				EnterOuterAlt(_localctx, 35);
+				EnterOuterAlt(_localctx, 36);
 				{
-				State = 248;
+				State = 253;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
-				EnterOuterAlt(_localctx, 36);
+				EnterOuterAlt(_localctx, 37);
 				{
-				State = 249;
+				State = 254;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
-				EnterOuterAlt(_localctx, 37);
+				EnterOuterAlt(_localctx, 38);
 				{
-				State = 250;
+				State = 255;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
-				EnterOuterAlt(_localctx, 38);
+				EnterOuterAlt(_localctx, 39);
 				{
-				State = 251;
+				State = 256;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
-				EnterOuterAlt(_localctx, 39);
+				EnterOuterAlt(_localctx, 40);
 				{
-				State = 252;
+				State = 257;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
-				EnterOuterAlt(_localctx, 40);
+				EnterOuterAlt(_localctx, 41);
 				{
-				State = 253;
+				State = 258;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -743,9 +756,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 256;
+			State = 261;
 			Match(NOTATION);
-			State = 257;
+			State = 262;
 			_localctx.value = number();
 			}
 		}
@@ -778,9 +791,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 259;
+			State = 264;
 			Match(PATTERN);
-			State = 260;
+			State = 265;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -815,9 +828,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 262;
+			State = 267;
 			Match(VERSION);
-			State = 263;
+			State = 268;
 			_localctx.text = version();
 			}
 		}
@@ -851,27 +864,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 269;
+			State = 274;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 265;
+				State = 270;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 266;
+				State = 271;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 267;
+				State = 272;
 				Match(QUOTED);
 				}
 				break;
@@ -904,6 +917,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -960,18 +974,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -986,7 +1000,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 268;
+				State = 273;
 				name();
 				}
 				break;
@@ -1025,9 +1039,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 271;
+			State = 276;
 			Match(TERMS);
-			State = 272;
+			State = 277;
 			_localctx.called = name();
 			}
 		}
@@ -1071,25 +1085,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 274;
+			State = 279;
 			Match(SIZES);
-			State = 275;
+			State = 280;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 280;
+			State = 285;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 276;
+				State = 281;
 				Match(COMMA);
-				State = 277;
+				State = 282;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 282;
+				State = 287;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1125,7 +1139,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 290;
+			State = 295;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1157,6 +1171,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -1213,18 +1228,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -1239,23 +1254,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 283;
+				State = 288;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 284;
+				State = 289;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 285;
+				State = 290;
 				Match(NUMBER);
-				State = 288;
+				State = 293;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1287,6 +1302,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -1343,18 +1359,18 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -1368,13 +1384,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 286;
+					State = 291;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 287;
+					State = 292;
 					Match(X);
 					}
 					break;
@@ -1421,9 +1437,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 292;
+			State = 297;
 			Match(SKILL);
-			State = 293;
+			State = 298;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1456,9 +1472,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 295;
+			State = 300;
 			Match(NOTION);
-			State = 296;
+			State = 301;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1493,9 +1509,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 298;
+			State = 303;
 			Match(WEARER);
-			State = 299;
+			State = 304;
 			_localctx.called = name();
 			}
 		}
@@ -1526,7 +1542,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 301;
+			State = 306;
 			Match(PROSE);
 			}
 		}
@@ -1576,34 +1592,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 303;
+			State = 308;
 			Match(YARN);
-			State = 304;
+			State = 309;
 			_localctx.called = name();
-			State = 306;
+			State = 311;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 305;
+				State = 310;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 312;
+			State = 317;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 308;
+				State = 313;
 				Match(COMMA);
-				State = 309;
+				State = 314;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 314;
+				State = 319;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1647,15 +1663,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 323;
+			State = 328;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 315;
+				State = 320;
 				Match(WEIGHT);
-				State = 316;
+				State = 321;
 				_localctx.value = number();
 				}
 				break;
@@ -1663,9 +1679,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 317;
+				State = 322;
 				_localctx.value = number();
-				State = 321;
+				State = 326;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1673,10 +1689,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 318;
+					State = 323;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 151)) & ~0x3f) == 0 && ((1L << (_la - 151)) & 27L) != 0)) ) {
+					if ( !(((((_la - 153)) & ~0x3f) == 0 && ((1L << (_la - 153)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1687,9 +1703,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 319;
+					State = 324;
 					Match(PERCENT);
-					State = 320;
+					State = 325;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1734,11 +1750,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 325;
+			State = 330;
 			Match(HOOK);
-			State = 326;
+			State = 331;
 			_localctx.value = number();
-			State = 327;
+			State = 332;
 			Match(MM);
 			}
 		}
@@ -1802,48 +1818,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 329;
+			State = 334;
 			Match(GAUGE);
-			State = 330;
+			State = 335;
 			_localctx.by = stitch();
-			State = 331;
+			State = 336;
 			Match(COLON);
-			State = 332;
+			State = 337;
 			_localctx.stitches = number();
-			State = 333;
+			State = 338;
 			stitchesWord();
-			State = 348;
+			State = 353;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 334;
+				State = 339;
 				Match(AND);
-				State = 335;
+				State = 340;
 				_localctx.rows = number();
-				State = 336;
+				State = 341;
 				rowsWord();
-				State = 337;
+				State = 342;
 				Match(TO);
-				State = 338;
+				State = 343;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 340;
-				Match(TO);
-				State = 341;
-				_localctx.stitchesLength = gaugeLength();
-				State = 342;
-				Match(COMMA);
-				State = 343;
-				_localctx.rows = number();
-				State = 344;
-				rowsWord();
 				State = 345;
 				Match(TO);
 				State = 346;
+				_localctx.stitchesLength = gaugeLength();
+				State = 347;
+				Match(COMMA);
+				State = 348;
+				_localctx.rows = number();
+				State = 349;
+				rowsWord();
+				State = 350;
+				Match(TO);
+				State = 351;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1886,9 +1902,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 350;
+			State = 355;
 			_localctx.value = number();
-			State = 351;
+			State = 356;
 			_localctx.measure = unit();
 			}
 		}
@@ -1951,46 +1967,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 353;
-			Match(TURN);
-			State = 354;
-			_localctx.by = stitch();
 			State = 358;
+			Match(TURN);
+			State = 359;
+			_localctx.by = stitch();
+			State = 363;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 355;
+				State = 360;
 				Match(COMMA);
-				State = 356;
+				State = 361;
 				_localctx.nextRow = Match(NEXT);
-				State = 357;
+				State = 362;
 				Match(ROW);
 				}
 			}
 
-			State = 360;
+			State = 365;
 			Match(COLON);
-			State = 361;
+			State = 366;
 			Match(CH);
-			State = 362;
-			_localctx.chains = number();
 			State = 367;
+			_localctx.chains = number();
+			State = 372;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 363;
+				State = 368;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 364;
+				State = 369;
 				_localctx.doesNot = Match(DOES);
-				State = 365;
+				State = 370;
 				Match(NOT);
-				State = 366;
+				State = 371;
 				Match(COUNT);
 				}
 				break;
@@ -2000,20 +2016,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 373;
+			State = 378;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 369;
+				State = 374;
 				Match(COMMA);
-				State = 370;
+				State = 375;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 375;
+				State = 380;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2054,21 +2070,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 385;
+			State = 390;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 376;
+				State = 381;
 				Match(FIRST);
-				State = 377;
+				State = 382;
 				Match(STITCH);
-				State = 378;
+				State = 383;
 				Match(IN);
-				State = 379;
+				State = 384;
 				_localctx.nth = Match(ORDINAL);
-				State = 380;
+				State = 385;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2082,13 +2098,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 381;
+				State = 386;
 				Match(NOT);
-				State = 382;
+				State = 387;
 				Match(IN);
-				State = 383;
+				State = 388;
 				Match(THE);
-				State = 384;
+				State = 389;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2132,13 +2148,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 387;
+			State = 392;
 			Match(MEASURE);
-			State = 388;
+			State = 393;
 			_localctx.called = name();
-			State = 389;
+			State = 394;
 			Match(IS);
-			State = 390;
+			State = 395;
 			_localctx.value = sum();
 			}
 		}
@@ -2199,19 +2215,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 392;
+			State = 397;
 			Match(COUNT);
-			State = 393;
+			State = 398;
 			_localctx.called = name();
-			State = 394;
+			State = 399;
 			Match(IS);
-			State = 404;
+			State = 409;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 395;
+				State = 400;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2221,9 +2237,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 396;
+				State = 401;
 				Match(FOR);
-				State = 397;
+				State = 402;
 				_localctx.length = sum();
 				}
 				break;
@@ -2257,6 +2273,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -2313,18 +2330,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -2340,14 +2357,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 398;
+				State = 403;
 				_localctx.value = sum();
-				State = 402;
+				State = 407;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 399;
+					State = 404;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2357,9 +2374,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 400;
+					State = 405;
 					Match(FOR);
-					State = 401;
+					State = 406;
 					_localctx.length = sum();
 					}
 				}
@@ -2369,20 +2386,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 410;
+			State = 415;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 406;
+				State = 411;
 				Match(COMMA);
-				State = 407;
+				State = 412;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 412;
+				State = 417;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2424,18 +2441,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 413;
+			State = 418;
 			Match(CLAIMS);
-			State = 419;
+			State = 424;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 414;
+				State = 419;
 				_localctx.without = Match(WITHOUT);
-				State = 415;
+				State = 420;
 				Match(TURNING);
-				State = 416;
+				State = 421;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2448,9 +2465,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 417;
+				State = 422;
 				_localctx.with = Match(WITH);
-				State = 418;
+				State = 423;
 				Match(CHAINS);
 				}
 				break;
@@ -2497,9 +2514,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 421;
+			State = 426;
 			Match(BODY);
-			State = 427;
+			State = 432;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2531,6 +2548,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -2587,18 +2605,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -2612,17 +2630,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 422;
+				State = 427;
 				_localctx.table = name();
-				State = 423;
+				State = 428;
 				Match(COMMA);
-				State = 424;
+				State = 429;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 426;
+				State = 431;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2670,20 +2688,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 429;
-			Match(EASE);
-			State = 430;
-			_localctx.called = name();
-			State = 431;
-			Match(IS);
-			State = 432;
-			_localctx.value = sum();
 			State = 434;
+			Match(EASE);
+			State = 435;
+			_localctx.called = name();
+			State = 436;
+			Match(IS);
+			State = 437;
+			_localctx.value = sum();
+			State = 439;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 433;
+				State = 438;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2739,28 +2757,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 436;
+			State = 441;
 			Match(FINISHED);
-			State = 437;
+			State = 442;
 			_localctx.called = name();
-			State = 438;
+			State = 443;
 			Match(IS);
-			State = 439;
-			_localctx.value = expected();
 			State = 444;
+			_localctx.value = expected();
+			State = 449;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 440;
+				State = 445;
 				Match(COMMA);
-				State = 441;
+				State = 446;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 446;
+				State = 451;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2799,26 +2817,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 453;
+			State = 458;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 447;
+				State = 452;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 448;
+				State = 453;
 				Match(STRETCHES);
-				State = 449;
+				State = 454;
 				Match(BY);
-				State = 450;
+				State = 455;
 				_localctx.stretch = number();
-				State = 451;
+				State = 456;
 				Match(PERCENT);
 				}
 				break;
@@ -2866,25 +2884,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 455;
+			State = 460;
 			Match(ACCEPT);
-			State = 456;
+			State = 461;
 			_localctx.called = name();
-			State = 459;
+			State = 464;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 457;
+				State = 462;
 				Match(OF);
-				State = 458;
+				State = 463;
 				_localctx.which = name();
 				}
 			}
 
-			State = 461;
+			State = 466;
 			Match(COLON);
-			State = 462;
+			State = 467;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2946,27 +2964,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 464;
-			Match(SWATCH);
-			State = 465;
-			_localctx.by = stitch();
-			State = 466;
-			Match(COLON);
-			State = 467;
-			_localctx.stitches = number();
-			State = 468;
-			stitchesWord();
 			State = 469;
-			Match(AND);
+			Match(SWATCH);
 			State = 470;
-			_localctx.rows = number();
+			_localctx.by = stitch();
 			State = 471;
-			rowsWord();
+			Match(COLON);
 			State = 472;
-			Match(WEIGH);
+			_localctx.stitches = number();
 			State = 473;
-			_localctx.value = number();
+			stitchesWord();
 			State = 474;
+			Match(AND);
+			State = 475;
+			_localctx.rows = number();
+			State = 476;
+			rowsWord();
+			State = 477;
+			Match(WEIGH);
+			State = 478;
+			_localctx.value = number();
+			State = 479;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2976,14 +2994,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 477;
+			State = 482;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 475;
+				State = 480;
 				Match(COMMA);
-				State = 476;
+				State = 481;
 				_localctx.yarn = name();
 				}
 			}
@@ -3039,31 +3057,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 479;
+			State = 484;
 			Match(MADE);
-			State = 480;
+			State = 485;
 			_localctx.size = sizeName();
-			State = 481;
+			State = 486;
 			Match(COLON);
-			State = 482;
+			State = 487;
 			_localctx.piece = name();
-			State = 483;
+			State = 488;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 488;
+			State = 493;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 484;
+				State = 489;
 				Match(COMMA);
-				State = 485;
+				State = 490;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 490;
+				State = 495;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3107,11 +3125,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 491;
+			State = 496;
 			_localctx.value = number();
-			State = 492;
+			State = 497;
 			_localctx.measure = unit();
-			State = 493;
+			State = 498;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3170,40 +3188,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 508;
+			State = 513;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 495;
+				State = 500;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 496;
+				State = 501;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 497;
-				Match(MULTIPLE);
-				State = 498;
-				Match(OF);
-				State = 499;
-				_localctx.multiple = single();
 				State = 502;
+				Match(MULTIPLE);
+				State = 503;
+				Match(OF);
+				State = 504;
+				_localctx.multiple = single();
+				State = 507;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 500;
+					State = 505;
 					Match(PLUS);
-					State = 501;
+					State = 506;
 					_localctx.plus = single();
 					}
 				}
@@ -3213,9 +3231,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 504;
+				State = 509;
 				Match(ROUNDED);
-				State = 505;
+				State = 510;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3230,14 +3248,122 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 506;
+				State = 511;
 				Match(WITHIN);
-				State = 507;
+				State = 512;
 				_localctx.within = sum();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StitchLineContext : ParserRuleContext {
+		public StitchMadeContext asSpecial;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchMadeContext stitchMade() {
+			return GetRuleContext<StitchMadeContext>(0);
+		}
+		public StitchLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stitchLine; } }
+	}
+
+	[RuleVersion(0)]
+	public StitchLineContext stitchLine() {
+		StitchLineContext _localctx = new StitchLineContext(Context, State);
+		EnterRule(_localctx, 66, RULE_stitchLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 515;
+			Match(STITCH);
+			State = 516;
+			_localctx.asSpecial = stitchMade();
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StitchMadeContext : ParserRuleContext {
+		public IToken called;
+		public IToken by;
+		public IToken text;
+		public ItemsContext made;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] WORD() { return GetTokens(TurnrowParser.WORD); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WORD(int i) {
+			return GetToken(TurnrowParser.WORD, i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
+			return GetRuleContext<ItemsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		public StitchMadeContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stitchMade; } }
+	}
+
+	[RuleVersion(0)]
+	public StitchMadeContext stitchMade() {
+		StitchMadeContext _localctx = new StitchMadeContext(Context, State);
+		EnterRule(_localctx, 68, RULE_stitchMade);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 518;
+			_localctx.called = Match(WORD);
+			State = 521;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==OF) {
+				{
+				State = 519;
+				Match(OF);
+				State = 520;
+				_localctx.by = Match(WORD);
+				}
+			}
+
+			State = 524;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==QUOTED) {
+				{
+				State = 523;
+				_localctx.text = Match(QUOTED);
+				}
+			}
+
+			State = 526;
+			Match(IS);
+			State = 527;
+			_localctx.made = items();
 			}
 		}
 		catch (RecognitionException re) {
@@ -3279,45 +3405,45 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PieceLineContext pieceLine() {
 		PieceLineContext _localctx = new PieceLineContext(Context, State);
-		EnterRule(_localctx, 66, RULE_pieceLine);
+		EnterRule(_localctx, 70, RULE_pieceLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 510;
+			State = 529;
 			Match(PIECE);
-			State = 511;
+			State = 530;
 			_localctx.called = name();
-			State = 515;
+			State = 534;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 512;
+				State = 531;
 				Match(COMMA);
-				State = 513;
+				State = 532;
 				Match(MAKE);
-				State = 514;
+				State = 533;
 				_localctx.copies = Match(NUMBER);
 				}
 			}
 
-			State = 518;
+			State = 537;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 517;
+				State = 536;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 521;
+			State = 540;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 520;
+				State = 539;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3407,33 +3533,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public OriginContext origin() {
 		OriginContext _localctx = new OriginContext(Context, State);
-		EnterRule(_localctx, 68, RULE_origin);
+		EnterRule(_localctx, 72, RULE_origin);
 		int _la;
 		try {
-			State = 573;
+			State = 592;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 523;
+				State = 542;
 				Match(FROM);
-				State = 524;
+				State = 543;
 				_localctx.piece = name();
-				State = 525;
+				State = 544;
 				Match(COLON);
-				State = 526;
+				State = 545;
 				_localctx.part = count();
-				State = 531;
+				State = 550;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 527;
+					State = 546;
 					stitchesWord();
-					State = 528;
+					State = 547;
 					Match(AT);
-					State = 529;
+					State = 548;
 					_localctx.at = edge();
 					}
 				}
@@ -3443,22 +3569,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 533;
+				State = 552;
 				Match(IS);
-				State = 534;
+				State = 553;
 				_localctx.piece = name();
-				State = 535;
+				State = 554;
 				Match(MIRRORED);
-				State = 539;
+				State = 558;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 536;
+					State = 555;
 					Match(COMMA);
-					State = 537;
+					State = 556;
 					_localctx.turned = Match(TURNED);
-					State = 538;
+					State = 557;
 					Match(OVER);
 					}
 				}
@@ -3468,25 +3594,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 541;
+				State = 560;
 				Match(ACROSS);
-				State = 542;
+				State = 561;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 547;
+				State = 566;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 543;
+					State = 562;
 					Match(COMMA);
-					State = 544;
+					State = 563;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 549;
+					State = 568;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3495,67 +3621,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 550;
+				State = 569;
 				Match(PICKED);
-				State = 551;
+				State = 570;
 				Match(UP);
-				State = 554;
+				State = 573;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 552;
+					State = 571;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 553;
+					State = 572;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 556;
+				State = 575;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 561;
+				State = 580;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 557;
+					State = 576;
 					Match(AND);
-					State = 558;
+					State = 577;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 563;
+					State = 582;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 564;
+				State = 583;
 				Match(COLON);
-				State = 565;
+				State = 584;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 570;
+				State = 589;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 566;
+					State = 585;
 					Match(COMMA);
-					State = 567;
+					State = 586;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 572;
+					State = 591;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3595,19 +3721,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AcrossPartContext acrossPart() {
 		AcrossPartContext _localctx = new AcrossPartContext(Context, State);
-		EnterRule(_localctx, 70, RULE_acrossPart);
+		EnterRule(_localctx, 74, RULE_acrossPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 575;
+			State = 594;
 			_localctx.@base = name();
-			State = 577;
+			State = 596;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0)) {
 				{
-				State = 576;
+				State = 595;
 				_localctx.part = name();
 				}
 			}
@@ -3656,40 +3782,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 72, RULE_along);
+		EnterRule(_localctx, 76, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 580;
+			State = 599;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 579;
+				State = 598;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 582;
+				State = 601;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 588;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
+			State = 607;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 584;
+				State = 603;
 				Match(COMMA);
-				State = 585;
+				State = 604;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 590;
+				State = 609;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3726,9 +3852,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 74, RULE_alongPart);
+		EnterRule(_localctx, 78, RULE_alongPart);
 		try {
-			State = 595;
+			State = 614;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3737,7 +3863,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 591;
+				State = 610;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3745,9 +3871,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 592;
+				State = 611;
 				_localctx.facing = side();
-				State = 593;
+				State = 612;
 				Match(FACING);
 				}
 				break;
@@ -3790,25 +3916,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 76, RULE_beginLine);
+		EnterRule(_localctx, 80, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 597;
+			State = 616;
 			Match(BEGIN);
-			State = 598;
+			State = 617;
 			Match(WITH);
-			State = 599;
+			State = 618;
 			_localctx.amount = count();
-			State = 600;
+			State = 619;
 			stitchesWord();
-			State = 602;
+			State = 621;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 601;
+				State = 620;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3846,21 +3972,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 78, RULE_chainLine);
+		EnterRule(_localctx, 82, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 604;
+			State = 623;
 			Match(CHAIN);
-			State = 605;
+			State = 624;
 			_localctx.amount = count();
-			State = 607;
+			State = 626;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 606;
+				State = 625;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3908,22 +4034,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 80, RULE_edgeLine);
+		EnterRule(_localctx, 84, RULE_edgeLine);
 		int _la;
 		try {
-			State = 623;
+			State = 642;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 609;
+				State = 628;
 				Match(FROM);
-				State = 610;
+				State = 629;
 				Match(HERE);
-				State = 611;
+				State = 630;
 				_localctx.at = edge();
-				State = 612;
+				State = 631;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3932,7 +4058,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 613;
+				State = 632;
 				_localctx.called = name();
 				}
 				break;
@@ -3941,21 +4067,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 619;
+				State = 638;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 615;
+					State = 634;
 					Match(BOTH);
-					State = 616;
+					State = 635;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 617;
+					State = 636;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3965,14 +4091,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 618;
+					State = 637;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 621;
+				State = 640;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3981,7 +4107,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 622;
+				State = 641;
 				_localctx.called = name();
 				}
 				break;
@@ -4018,17 +4144,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 82, RULE_markLine);
+		EnterRule(_localctx, 86, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 625;
+			State = 644;
 			Match(MARK);
-			State = 626;
+			State = 645;
 			Match(NEXT);
-			State = 627;
+			State = 646;
 			Match(ROW);
-			State = 628;
+			State = 647;
 			_localctx.called = name();
 			}
 		}
@@ -4068,32 +4194,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 84, RULE_divideLine);
+		EnterRule(_localctx, 88, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 630;
+			State = 649;
 			Match(DIVIDE);
-			State = 631;
+			State = 650;
 			Match(COLON);
-			State = 632;
+			State = 651;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 637;
+			State = 656;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 633;
+				State = 652;
 				Match(COMMA);
-				State = 634;
+				State = 653;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 639;
+				State = 658;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4131,17 +4257,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 86, RULE_dividePart);
+		EnterRule(_localctx, 90, RULE_dividePart);
 		try {
-			State = 646;
+			State = 665;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 640;
+				State = 659;
 				Match(SKIP_WORD);
-				State = 641;
+				State = 660;
 				_localctx.amount = count();
 				}
 				break;
@@ -4175,6 +4301,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -4231,18 +4358,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -4259,11 +4386,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 642;
+				State = 661;
 				_localctx.amount = count();
-				State = 643;
+				State = 662;
 				Match(FOR);
-				State = 644;
+				State = 663;
 				_localctx.called = name();
 				}
 				break;
@@ -4295,13 +4422,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 88, RULE_fastenLine);
+		EnterRule(_localctx, 92, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 648;
+			State = 667;
 			Match(FASTEN);
-			State = 649;
+			State = 668;
 			Match(OFF);
 			}
 		}
@@ -4330,15 +4457,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_weaveLine);
+		EnterRule(_localctx, 94, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 651;
+			State = 670;
 			Match(WEAVE);
-			State = 652;
+			State = 671;
 			Match(IN);
-			State = 653;
+			State = 672;
 			Match(ENDS);
 			}
 		}
@@ -4382,43 +4509,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 92, RULE_rowLine);
+		EnterRule(_localctx, 96, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 655;
+			State = 674;
 			Match(ROW);
-			State = 657;
+			State = 676;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
 				{
-				State = 656;
+				State = 675;
 				_localctx.from = count();
 				}
 			}
 
-			State = 660;
+			State = 679;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 659;
+				State = 678;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 662;
+			State = 681;
 			Match(COLON);
-			State = 663;
+			State = 682;
 			_localctx.words = items();
-			State = 665;
+			State = 684;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 664;
+				State = 683;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4470,39 +4597,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 94, RULE_rowsLine);
+		EnterRule(_localctx, 98, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 667;
+			State = 686;
 			Match(ROWS);
-			State = 668;
+			State = 687;
 			_localctx.from = count();
-			State = 669;
+			State = 688;
 			Match(TO);
-			State = 670;
+			State = 689;
 			_localctx.to = count();
-			State = 672;
+			State = 691;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 671;
+				State = 690;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 674;
+			State = 693;
 			Match(COLON);
-			State = 675;
+			State = 694;
 			_localctx.words = items();
-			State = 677;
+			State = 696;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 676;
+				State = 695;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4543,28 +4670,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 96, RULE_items);
+		EnterRule(_localctx, 100, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 679;
+			State = 698;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 684;
+			State = 703;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 680;
+				State = 699;
 				Match(COMMA);
-				State = 681;
+				State = 700;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 686;
+				State = 705;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4586,6 +4713,7 @@ internal partial class TurnrowParser : Parser {
 		public CountContext amount;
 		public IToken end;
 		public ReachContext far;
+		public IToken joined;
 		public PlaceContext at;
 		public IToken later;
 		public NameContext called;
@@ -4597,6 +4725,8 @@ internal partial class TurnrowParser : Parser {
 		public StitchAmountContext worked;
 		public SpreadingContext spread;
 		public AtEachEndContext ends;
+		public IToken nth;
+		public IList<NameContext> _of = new List<NameContext>();
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
@@ -4609,6 +4739,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ReachContext reach() {
 			return GetRuleContext<ReachContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOGETHER() { return GetToken(TurnrowParser.TOGETHER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public PlaceContext place() {
 			return GetRuleContext<PlaceContext>(0);
 		}
@@ -4643,6 +4774,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public SpreadingContext spreading() {
 			return GetRuleContext<SpreadingContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDINAL() { return GetToken(TurnrowParser.ORDINAL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ChangeAmountContext changeAmount() {
 			return GetRuleContext<ChangeAmountContext>(0);
 		}
@@ -4656,22 +4788,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 98, RULE_item);
+		EnterRule(_localctx, 102, RULE_item);
 		int _la;
 		try {
-			State = 757;
+			State = 784;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 687;
+				State = 706;
 				Match(OPEN);
-				State = 688;
+				State = 707;
 				_localctx.inside = items();
-				State = 689;
+				State = 708;
 				Match(CLOSE);
-				State = 694;
+				State = 714;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4704,6 +4836,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -4760,18 +4893,18 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -4787,9 +4920,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 690;
+					State = 709;
 					_localctx.amount = count();
-					State = 691;
+					State = 710;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4798,8 +4931,14 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 693;
+					State = 712;
 					_localctx.far = reach();
+					}
+					break;
+				case TOGETHER:
+					{
+					State = 713;
+					_localctx.joined = Match(TOGETHER);
 					}
 					break;
 				case Eof:
@@ -4811,12 +4950,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 697;
+				State = 717;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 696;
+					State = 716;
 					_localctx.at = place();
 					}
 				}
@@ -4826,14 +4965,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 699;
+				State = 719;
 				Match(SKIP_WORD);
-				State = 701;
+				State = 721;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
 					{
-					State = 700;
+					State = 720;
 					_localctx.amount = count();
 					}
 				}
@@ -4843,27 +4982,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 703;
+				State = 723;
 				Match(SLIP);
-				State = 704;
+				State = 724;
 				Match(OVER);
-				State = 705;
+				State = 725;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 706;
+				State = 726;
 				Match(LEAVE);
-				State = 710;
+				State = 730;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 707;
+					State = 727;
 					Match(THE);
-					State = 708;
+					State = 728;
 					Match(REST);
 					}
 					break;
@@ -4897,6 +5036,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -4953,18 +5093,18 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -4980,21 +5120,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 709;
+					State = 729;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 714;
+				State = 734;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 712;
+					State = 732;
 					Match(FOR);
-					State = 713;
+					State = 733;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -5004,31 +5144,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 716;
+				State = 736;
 				Match(HOLD);
-				State = 717;
+				State = 737;
 				_localctx.amount = count();
-				State = 718;
+				State = 738;
 				Match(FOR);
-				State = 719;
+				State = 739;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 721;
+				State = 741;
 				Match(BRIDGE);
-				State = 722;
+				State = 742;
 				_localctx.amount = count();
-				State = 725;
+				State = 745;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 723;
+					State = 743;
 					Match(FOR);
-					State = 724;
+					State = 744;
 					_localctx.called = name();
 					}
 				}
@@ -5064,6 +5204,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -5123,18 +5264,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -5151,17 +5292,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 728;
+				State = 748;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 727;
+					State = 747;
 					_localctx.before = list();
 					}
 				}
 
-				State = 752;
+				State = 779;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5193,6 +5334,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -5249,18 +5391,18 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -5274,35 +5416,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 731;
+					State = 751;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 730;
+						State = 750;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 733;
+						State = 753;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-					State = 745;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+					State = 772;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 735;
+						State = 755;
 						_localctx.changed = change();
-						State = 737;
+						State = 757;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611712411270414208L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915179L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823948715L) != 0)) {
 							{
-							State = 736;
+							State = 756;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5320,14 +5462,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 739;
+						State = 759;
 						_localctx.worked = stitchAmount();
-						State = 741;
+						State = 761;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 740;
+							State = 760;
 							_localctx.spread = spreading();
 							}
 						}
@@ -5336,14 +5478,41 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 743;
+						State = 763;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 744;
+						State = 764;
 						_localctx.ends = atEachEnd();
+						}
+						break;
+					case TOGETHER:
+						{
+						State = 765;
+						_localctx.joined = Match(TOGETHER);
+						}
+						break;
+					case ORDINAL:
+						{
+						State = 766;
+						_localctx.nth = Match(ORDINAL);
+						State = 768;
+						ErrorHandler.Sync(this);
+						_la = TokenStream.LA(1);
+						do {
+							{
+							{
+							State = 767;
+							_localctx._name = name();
+							_localctx._of.Add(_localctx._name);
+							}
+							}
+							State = 770;
+							ErrorHandler.Sync(this);
+							_la = TokenStream.LA(1);
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
 						}
 						break;
 					case Eof:
@@ -5360,14 +5529,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 747;
+					State = 774;
 					_localctx.changed = change();
-					State = 749;
+					State = 776;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611712411270414208L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915179L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823948715L) != 0)) {
 						{
-						State = 748;
+						State = 775;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5376,19 +5545,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 751;
+					State = 778;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 755;
+				State = 782;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 754;
+					State = 781;
 					_localctx.at = place();
 					}
 				}
@@ -5434,23 +5603,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SpreadingContext spreading() {
 		SpreadingContext _localctx = new SpreadingContext(Context, State);
-		EnterRule(_localctx, 100, RULE_spreading);
+		EnterRule(_localctx, 104, RULE_spreading);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 759;
+			State = 786;
 			Match(WITH);
-			State = 760;
+			State = 787;
 			Match(OPEN);
-			State = 761;
+			State = 788;
 			_localctx.inside = items();
-			State = 762;
+			State = 789;
 			Match(CLOSE);
-			State = 763;
+			State = 790;
 			_localctx.amount = count();
-			State = 764;
+			State = 791;
 			Match(TIMES);
-			State = 765;
+			State = 792;
 			Match(EVENLY);
 			}
 		}
@@ -5479,15 +5648,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AtEachEndContext atEachEnd() {
 		AtEachEndContext _localctx = new AtEachEndContext(Context, State);
-		EnterRule(_localctx, 102, RULE_atEachEnd);
+		EnterRule(_localctx, 106, RULE_atEachEnd);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 767;
+			State = 794;
 			Match(AT);
-			State = 768;
+			State = 795;
 			Match(EACH);
-			State = 769;
+			State = 796;
 			Match(END);
 			}
 		}
@@ -5529,10 +5698,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 104, RULE_stitchAmount);
+		EnterRule(_localctx, 108, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 784;
+			State = 811;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5541,18 +5710,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 772;
+				State = 799;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 771;
+					State = 798;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 774;
+					State = 801;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5562,20 +5731,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 776;
+				State = 803;
 				_localctx.first = list();
-				State = 780;
+				State = 807;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 777;
+					State = 804;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 782;
+					State = 809;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5587,7 +5756,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 783;
+				State = 810;
 				_localctx.far = reach();
 				}
 				break;
@@ -5627,10 +5796,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 106, RULE_changeAmount);
+		EnterRule(_localctx, 110, RULE_changeAmount);
 		int _la;
 		try {
-			State = 791;
+			State = 818;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5663,6 +5832,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -5719,18 +5889,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -5747,14 +5917,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 786;
+				State = 813;
 				_localctx.amount = count();
-				State = 788;
+				State = 815;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 787;
+					State = 814;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5767,7 +5937,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 790;
+				State = 817;
 				_localctx.far = reach();
 				}
 				break;
@@ -5809,52 +5979,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 108, RULE_reach);
+		EnterRule(_localctx, 112, RULE_reach);
 		int _la;
 		try {
-			State = 804;
+			State = 831;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 793;
+				State = 820;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 794;
+				State = 821;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 795;
+				State = 822;
 				Match(TO);
-				State = 796;
+				State = 823;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 797;
+				State = 824;
 				Match(UNTIL);
-				State = 798;
+				State = 825;
 				_localctx.remain = count();
-				State = 799;
+				State = 826;
 				Match(REMAIN);
-				State = 802;
+				State = 829;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 800;
+					State = 827;
 					Match(BEFORE);
-					State = 801;
+					State = 828;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5889,11 +6059,15 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN(int i) {
 			return GetToken(TurnrowParser.IN, i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLACE() { return GetToken(TurnrowParser.PLACE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] EACH() { return GetTokens(TurnrowParser.EACH); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EACH(int i) {
 			return GetToken(TurnrowParser.EACH, i);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CORNER() { return GetToken(TurnrowParser.CORNER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPED() { return GetToken(TurnrowParser.SKIPPED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ONE() { return GetToken(TurnrowParser.ONE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDINAL() { return GetToken(TurnrowParser.ORDINAL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode NEXT() { return GetToken(TurnrowParser.NEXT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
@@ -5925,14 +6099,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 110, RULE_place);
+		EnterRule(_localctx, 114, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 806;
+			State = 833;
 			Match(IN);
-			State = 864;
+			State = 900;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5940,66 +6114,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 807;
+				State = 834;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 68719739137L) != 0)) ) {
+				if ( !(((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 137439215873L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 811;
+				State = 838;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0)) {
 					{
 					{
-					State = 808;
+					State = 835;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 813;
+					State = 840;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 820;
+				State = 847;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 814;
+					State = 841;
 					Match(AND);
-					State = 816;
+					State = 843;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 815;
+						State = 842;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 818;
+						State = 845;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
 					}
 				}
 
-				State = 826;
+				State = 853;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 822;
+					State = 849;
 					_localctx.until = Match(UNTIL);
-					State = 823;
+					State = 850;
 					_localctx.remain = count();
-					State = 824;
+					State = 851;
 					Match(REMAIN);
 					}
 				}
@@ -6008,107 +6182,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 828;
+				State = 855;
 				_localctx.which = Match(EACH);
-				State = 832;
+				State = 859;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0)) {
 					{
 					{
-					State = 829;
+					State = 856;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 834;
+					State = 861;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 853;
+				State = 880;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 835;
+					State = 862;
 					Match(AND);
-					State = 837;
+					State = 864;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 836;
+						State = 863;
 						_localctx.many = list();
 						}
 					}
 
-					State = 840;
+					State = 867;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 839;
+						State = 866;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 842;
+						State = 869;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-					State = 851;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+					State = 878;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 844;
+						State = 871;
 						Match(IN);
-						State = 845;
+						State = 872;
 						Match(EACH);
-						State = 847;
+						State = 874;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 846;
+							State = 873;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 849;
+							State = 876;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 861;
+				State = 888;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 855;
+					State = 882;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 856;
+					State = 883;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 857;
+					State = 884;
 					_localctx.until = Match(UNTIL);
-					State = 858;
+					State = 885;
 					_localctx.remain = count();
-					State = 859;
+					State = 886;
 					Match(REMAIN);
 					}
 					break;
@@ -6124,8 +6298,43 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 863;
+				State = 890;
 				_localctx.which = Match(CORNER);
+				}
+				break;
+			case SKIPPED:
+				{
+				State = 891;
+				_localctx.which = Match(SKIPPED);
+				}
+				break;
+			case ONE:
+				{
+				State = 892;
+				_localctx.which = Match(ONE);
+				State = 893;
+				Match(PLACE);
+				}
+				break;
+			case ORDINAL:
+				{
+				State = 894;
+				_localctx.which = Match(ORDINAL);
+				State = 896;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				do {
+					{
+					{
+					State = 895;
+					_localctx._name = name();
+					_localctx._kind.Add(_localctx._name);
+					}
+					}
+					State = 898;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
 				}
 				break;
 			default:
@@ -6180,66 +6389,66 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 112, RULE_repeatLine);
+		EnterRule(_localctx, 116, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 866;
+			State = 902;
 			Match(REPEAT);
-			State = 874;
+			State = 910;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 867;
+				State = 903;
 				Match(ROWS);
-				State = 868;
+				State = 904;
 				_localctx.from = count();
-				State = 869;
+				State = 905;
 				Match(TO);
-				State = 870;
+				State = 906;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 872;
+				State = 908;
 				Match(ROW);
-				State = 873;
+				State = 909;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 876;
+			State = 912;
 			Match(COMMA);
-			State = 877;
+			State = 913;
 			_localctx.times = count();
-			State = 885;
+			State = 921;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 878;
+				State = 914;
 				_localctx.more = Match(MORE_WORD);
-				State = 879;
+				State = 915;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 880;
+				State = 916;
 				_localctx.end = Match(TIMES);
-				State = 883;
+				State = 919;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 881;
+					State = 917;
 					_localctx.inAll = Match(IN);
-					State = 882;
+					State = 918;
 					Match(ALL);
 					}
 				}
@@ -6249,12 +6458,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 888;
+			State = 924;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 887;
+				State = 923;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6301,36 +6510,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 114, RULE_forLine);
+		EnterRule(_localctx, 118, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 890;
+			State = 926;
 			Match(FOR);
-			State = 891;
+			State = 927;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 896;
+			State = 932;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 892;
+				State = 928;
 				Match(COMMA);
-				State = 893;
+				State = 929;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 898;
+				State = 934;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 899;
+			State = 935;
 			Match(COLON);
-			State = 900;
+			State = 936;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6365,21 +6574,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 116, RULE_sizeRange);
+		EnterRule(_localctx, 120, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 902;
+			State = 938;
 			_localctx.first = sizeName();
-			State = 905;
+			State = 941;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 903;
+				State = 939;
 				Match(TO);
-				State = 904;
+				State = 940;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6448,15 +6657,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 118, RULE_sizedLine);
+		EnterRule(_localctx, 122, RULE_sizedLine);
 		try {
-			State = 917;
+			State = 953;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 907;
+				State = 943;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6466,63 +6675,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 908;
+				State = 944;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 909;
+				State = 945;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 910;
+				State = 946;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 911;
+				State = 947;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 912;
+				State = 948;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 913;
+				State = 949;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 914;
+				State = 950;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 915;
+				State = 951;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 916;
+				State = 952;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6594,30 +6803,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 120, RULE_straightLine);
+		EnterRule(_localctx, 124, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 919;
+			State = 955;
 			Match(STRAIGHT);
-			State = 931;
+			State = 967;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 920;
+				State = 956;
 				Match(TO);
-				State = 921;
+				State = 957;
 				_localctx.length = sum();
-				State = 924;
+				State = 960;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 922;
+					State = 958;
 					Match(AT);
-					State = 923;
+					State = 959;
 					_localctx.at = edge();
 					}
 				}
@@ -6626,9 +6835,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 926;
+				State = 962;
 				_localctx.further = Match(FOR);
-				State = 927;
+				State = 963;
 				_localctx.length = sum();
 				}
 				break;
@@ -6662,6 +6871,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -6718,18 +6928,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -6745,50 +6955,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 928;
+				State = 964;
 				_localctx.amount = count();
-				State = 929;
+				State = 965;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 935;
+			State = 971;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 933;
+				State = 969;
 				Match(FROM);
-				State = 934;
+				State = 970;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 941;
+			State = 977;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 937;
+				State = 973;
 				Match(COMMA);
-				State = 938;
+				State = 974;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 943;
+				State = 979;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 945;
+			State = 981;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 944;
+				State = 980;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6827,35 +7037,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 122, RULE_rowFix);
+		EnterRule(_localctx, 126, RULE_rowFix);
 		try {
-			State = 953;
+			State = 989;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 947;
+				State = 983;
 				Match(EVEN);
-				State = 948;
+				State = 984;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 949;
+				State = 985;
 				Match(ODD);
-				State = 950;
+				State = 986;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 951;
+				State = 987;
 				Match(END);
-				State = 952;
+				State = 988;
 				_localctx.facing = side();
 				}
 				break;
@@ -6902,37 +7112,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 124, RULE_leaveLine);
+		EnterRule(_localctx, 128, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 955;
+			State = 991;
 			Match(LEAVE);
-			State = 956;
+			State = 992;
 			_localctx.amount = count();
-			State = 959;
+			State = 995;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 957;
+				State = 993;
 				Match(FOR);
-				State = 958;
+				State = 994;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 961;
+			State = 997;
 			Match(AT);
-			State = 962;
+			State = 998;
 			_localctx.at = edge();
-			State = 964;
+			State = 1000;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 963;
+				State = 999;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6980,41 +7190,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 126, RULE_addLine);
+		EnterRule(_localctx, 130, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 966;
+			State = 1002;
 			Match(ADD);
-			State = 967;
+			State = 1003;
 			_localctx.amount = count();
-			State = 968;
+			State = 1004;
 			Match(AT);
-			State = 969;
+			State = 1005;
 			_localctx.at = edge();
-			State = 974;
+			State = 1010;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 970;
+				State = 1006;
 				Match(COMMA);
-				State = 971;
+				State = 1007;
 				_localctx.apart = Match(ONE);
-				State = 972;
+				State = 1008;
 				Match(ROW);
-				State = 973;
+				State = 1009;
 				Match(APART);
 				}
 			}
 
-			State = 977;
+			State = 1013;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 976;
+				State = 1012;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7102,58 +7312,58 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 128, RULE_shapeLine);
+		EnterRule(_localctx, 132, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 979;
+			State = 1015;
 			Match(SHAPE);
-			State = 1035;
+			State = 1071;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 980;
+				State = 1016;
 				Match(BY);
-				State = 981;
+				State = 1017;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 982;
+				State = 1018;
 				_localctx.many = Match(ROWS);
-				State = 983;
+				State = 1019;
 				_localctx.from = count();
-				State = 984;
+				State = 1020;
 				Match(TO);
-				State = 985;
+				State = 1021;
 				_localctx.to = count();
-				State = 986;
+				State = 1022;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 996;
+				State = 1032;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 988;
+					State = 1024;
 					Match(TO);
-					State = 989;
+					State = 1025;
 					_localctx.length = sum();
-					State = 992;
+					State = 1028;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 990;
+						State = 1026;
 						Match(AT);
-						State = 991;
+						State = 1027;
 						_localctx.at = edge();
 						}
 					}
@@ -7162,45 +7372,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 994;
+					State = 1030;
 					_localctx.further = Match(FOR);
-					State = 995;
+					State = 1031;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1000;
+				State = 1036;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 998;
+					State = 1034;
 					Match(FROM);
-					State = 999;
+					State = 1035;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1006;
+				State = 1042;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1002;
+					State = 1038;
 					Match(COMMA);
-					State = 1003;
+					State = 1039;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1008;
+					State = 1044;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1009;
+				State = 1045;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7234,6 +7444,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -7290,18 +7501,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -7317,66 +7528,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1011;
+				State = 1047;
 				_localctx.rows = count();
-				State = 1033;
+				State = 1069;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1012;
+					State = 1048;
 					_localctx.counted = rowsWord();
-					State = 1015;
+					State = 1051;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1013;
+						State = 1049;
 						Match(FROM);
-						State = 1014;
+						State = 1050;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1021;
+					State = 1057;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1017;
+						State = 1053;
 						Match(COMMA);
-						State = 1018;
+						State = 1054;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1023;
+						State = 1059;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1024;
+					State = 1060;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1026;
+					State = 1062;
 					stitchesWord();
-					State = 1027;
+					State = 1063;
 					_localctx.inside = Match(IN);
-					State = 1031;
+					State = 1067;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1028;
+						State = 1064;
 						Match(COMMA);
-						State = 1029;
+						State = 1065;
 						Match(BY);
-						State = 1030;
+						State = 1066;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7436,35 +7647,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 130, RULE_shapeDone);
+		EnterRule(_localctx, 134, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1047;
+			State = 1083;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1037;
+				State = 1073;
 				Match(COLON);
-				State = 1038;
+				State = 1074;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1043;
+				State = 1079;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1039;
+					State = 1075;
 					Match(SEMICOLON);
-					State = 1040;
+					State = 1076;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1045;
+					State = 1081;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7472,19 +7683,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1046;
+				State = 1082;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1050;
+			State = 1086;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1049;
+				State = 1085;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7537,43 +7748,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 132, RULE_shaping);
+		EnterRule(_localctx, 136, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1057;
+			State = 1093;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1052;
+				State = 1088;
 				Match(AFTER);
-				State = 1053;
+				State = 1089;
 				_localctx.after = count();
-				State = 1054;
+				State = 1090;
 				rowsWord();
-				State = 1055;
+				State = 1091;
 				Match(COMMA);
 				}
 			}
 
-			State = 1059;
+			State = 1095;
 			_localctx.first = stage();
-			State = 1064;
+			State = 1100;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1060;
+				State = 1096;
 				Match(COMMA);
-				State = 1061;
+				State = 1097;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1066;
+				State = 1102;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7623,55 +7834,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 134, RULE_stage);
+		EnterRule(_localctx, 138, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1078;
+			State = 1114;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1069;
+				State = 1105;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1067;
+					State = 1103;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1068;
+					State = 1104;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1071;
+				State = 1107;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1072;
+				State = 1108;
 				Match(LEAVE);
-				State = 1073;
+				State = 1109;
 				_localctx.amount = count();
-				State = 1076;
+				State = 1112;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1074;
+					State = 1110;
 					Match(FOR);
-					State = 1075;
+					State = 1111;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -7681,24 +7892,24 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1082;
+			State = 1118;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 1080;
+				State = 1116;
 				Match(AT);
-				State = 1081;
+				State = 1117;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 1085;
+			State = 1121;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1084;
+				State = 1120;
 				_localctx.when = frequency();
 				}
 			}
@@ -7758,23 +7969,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 136, RULE_shapingPart);
+		EnterRule(_localctx, 140, RULE_shapingPart);
 		try {
-			State = 1101;
+			State = 1137;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1087;
+				State = 1123;
 				Match(THEN);
-				State = 1090;
+				State = 1126;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1088;
+					State = 1124;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7783,7 +7994,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1089;
+					State = 1125;
 					_localctx.next = stage();
 					}
 					break;
@@ -7795,21 +8006,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1092;
+				State = 1128;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1093;
+				State = 1129;
 				Match(BY);
-				State = 1096;
+				State = 1132;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1094;
+					State = 1130;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7817,7 +8028,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1095;
+					State = 1131;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7831,16 +8042,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1098;
+				State = 1134;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1099;
+				State = 1135;
 				Match(AT);
-				State = 1100;
+				State = 1136;
 				_localctx.at = edge();
 				}
 				break;
@@ -7879,24 +8090,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 138, RULE_frequency);
+		EnterRule(_localctx, 142, RULE_frequency);
 		try {
-			State = 1106;
+			State = 1142;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1103;
+				State = 1139;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1104;
+				State = 1140;
 				Match(BY);
-				State = 1105;
+				State = 1141;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7940,19 +8151,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 140, RULE_everyRows);
+		EnterRule(_localctx, 144, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1108;
+			State = 1144;
 			Match(EVERY);
-			State = 1113;
+			State = 1149;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1109;
+				State = 1145;
 				Match(ROW);
 				}
 				break;
@@ -7986,6 +8197,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -8042,18 +8254,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -8069,23 +8281,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1110;
+				State = 1146;
 				_localctx.interval = count();
-				State = 1111;
+				State = 1147;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1118;
+			State = 1154;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
 				{
-				State = 1115;
+				State = 1151;
 				_localctx.times = count();
-				State = 1116;
+				State = 1152;
 				Match(TIMES);
 				}
 			}
@@ -8130,31 +8342,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 142, RULE_turnRows);
+		EnterRule(_localctx, 146, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1120;
+			State = 1156;
 			Match(TURNS);
-			State = 1121;
+			State = 1157;
 			Match(EVERY);
-			State = 1122;
+			State = 1158;
 			_localctx.interval = count();
-			State = 1123;
+			State = 1159;
 			Match(AND);
-			State = 1124;
+			State = 1160;
 			_localctx.byTurns = count();
-			State = 1125;
+			State = 1161;
 			rowsWord();
-			State = 1129;
+			State = 1165;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
 				{
-				State = 1126;
+				State = 1162;
 				_localctx.times = count();
-				State = 1127;
+				State = 1163;
 				Match(TIMES);
 				}
 			}
@@ -8188,33 +8400,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 144, RULE_decreasing);
+		EnterRule(_localctx, 148, RULE_decreasing);
 		try {
-			State = 1136;
+			State = 1172;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1131;
+				State = 1167;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1132;
+				State = 1168;
 				Match(SLIPPING);
-				State = 1133;
+				State = 1169;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1134;
+				State = 1170;
 				Match(WORKING);
-				State = 1135;
+				State = 1171;
 				Match(TOGETHER);
 				}
 				break;
@@ -8254,32 +8466,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 146, RULE_stitchesIn);
+		EnterRule(_localctx, 150, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1140;
+			State = 1176;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1138;
+				State = 1174;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1139;
+				State = 1175;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1142;
+			State = 1178;
 			stitchesWord();
-			State = 1143;
+			State = 1179;
 			Match(IN);
 			}
 		}
@@ -8328,37 +8540,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 148, RULE_solve);
+		EnterRule(_localctx, 152, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1145;
+			State = 1181;
 			Match(EVENLY);
-			State = 1146;
+			State = 1182;
 			Match(TO);
-			State = 1147;
+			State = 1183;
 			_localctx.target = count();
-			State = 1148;
+			State = 1184;
 			Match(COMMA);
-			State = 1149;
+			State = 1185;
 			Match(AT);
-			State = 1150;
+			State = 1186;
 			_localctx.at = edge();
-			State = 1155;
+			State = 1191;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1151;
+				State = 1187;
 				Match(COMMA);
-				State = 1152;
+				State = 1188;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1157;
+				State = 1193;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8410,43 +8622,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 150, RULE_solveOption);
+		EnterRule(_localctx, 154, RULE_solveOption);
 		int _la;
 		try {
-			State = 1174;
+			State = 1210;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1158;
+				State = 1194;
 				Match(ON);
-				State = 1159;
+				State = 1195;
 				Match(RS);
-				State = 1160;
+				State = 1196;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1161;
+				State = 1197;
 				Match(LONGER);
-				State = 1162;
+				State = 1198;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1163;
+				State = 1199;
 				Match(BY);
-				State = 1166;
+				State = 1202;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1164;
+					State = 1200;
 					Match(TURNS);
 					}
 					break;
@@ -8454,7 +8666,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1165;
+					State = 1201;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8467,7 +8679,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1168;
+				State = 1204;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8477,11 +8689,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1169;
+				State = 1205;
 				_localctx.rows = count();
-				State = 1170;
+				State = 1206;
 				rowsWord();
-				State = 1171;
+				State = 1207;
 				Match(PLAIN);
 				}
 				break;
@@ -8490,7 +8702,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1173;
+				State = 1209;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8565,65 +8777,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 152, RULE_seamLine);
+		EnterRule(_localctx, 156, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1176;
+			State = 1212;
 			Match(SEAM);
-			State = 1178;
+			State = 1214;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1177;
+				State = 1213;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1180;
+				State = 1216;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 1186;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
+			State = 1222;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1182;
+				State = 1218;
 				Match(AND);
-				State = 1183;
+				State = 1219;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1188;
+				State = 1224;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1196;
+			State = 1232;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1189;
+				State = 1225;
 				Match(COMMA);
-				State = 1194;
+				State = 1230;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 4521191813447681L) != 0)) {
+				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 9042383626895361L) != 0)) {
 					{
-					State = 1190;
+					State = 1226;
 					_localctx.rows = selection();
-					State = 1192;
+					State = 1228;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1191;
+						State = 1227;
 						Match(COMMA);
 						}
 					}
@@ -8634,65 +8846,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1198;
+			State = 1234;
 			Match(WITH);
-			State = 1200;
+			State = 1236;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1199;
+				State = 1235;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1202;
+				State = 1238;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 1208;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
+			State = 1244;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1204;
+				State = 1240;
 				Match(AND);
-				State = 1205;
+				State = 1241;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1210;
+				State = 1246;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1215;
+			State = 1251;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1211;
+				State = 1247;
 				Match(COMMA);
-				State = 1212;
+				State = 1248;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1217;
+				State = 1253;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1220;
+			State = 1256;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1218;
+				State = 1254;
 				Match(COLON);
-				State = 1219;
+				State = 1255;
 				_localctx.worked = rate();
 				}
 			}
@@ -8729,26 +8941,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 154, RULE_walkWords);
+		EnterRule(_localctx, 158, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1223;
+			State = 1259;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1222;
+				State = 1258;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1225;
+				State = 1261;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8798,10 +9010,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 156, RULE_seamPart);
+		EnterRule(_localctx, 160, RULE_seamPart);
 		int _la;
 		try {
-			State = 1243;
+			State = 1279;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8810,27 +9022,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1227;
+				State = 1263;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1228;
+				State = 1264;
 				_localctx.eased = Match(EASING);
-				State = 1234;
+				State = 1270;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1229;
+					State = 1265;
 					_localctx.least = list();
-					State = 1230;
+					State = 1266;
 					Match(TO);
-					State = 1231;
+					State = 1267;
 					_localctx.most = list();
-					State = 1232;
+					State = 1268;
 					_localctx.measure = unit();
 					}
 				}
@@ -8840,29 +9052,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1236;
+				State = 1272;
 				Match(IN);
-				State = 1240;
+				State = 1276;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1237;
+					State = 1273;
 					Match(THE);
-					State = 1238;
+					State = 1274;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1239;
+					State = 1275;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1242;
+				State = 1278;
 				Match(ORDER);
 				}
 				break;
@@ -8900,9 +9112,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 158, RULE_walkWord);
+		EnterRule(_localctx, 162, RULE_walkWord);
 		try {
-			State = 1251;
+			State = 1287;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8934,6 +9146,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -8990,18 +9203,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -9016,42 +9229,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1245;
+				State = 1281;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1246;
+				State = 1282;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1247;
+				State = 1283;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1248;
+				State = 1284;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1249;
+				State = 1285;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1250;
+				State = 1286;
 				Match(STITCHES);
 				}
 				break;
@@ -9102,10 +9315,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 160, RULE_selection);
+		EnterRule(_localctx, 164, RULE_selection);
 		int _la;
 		try {
-			State = 1269;
+			State = 1305;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -9113,19 +9326,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1255;
+				State = 1291;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1253;
+					State = 1289;
 					_localctx.all = Match(ALL);
-					State = 1254;
+					State = 1290;
 					Match(BUT);
 					}
 				}
 
-				State = 1257;
+				State = 1293;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9135,12 +9348,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1262;
+				State = 1298;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1258;
+					State = 1294;
 					Match(ROW);
 					}
 					break;
@@ -9174,6 +9387,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -9230,18 +9444,18 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -9257,9 +9471,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1259;
+					State = 1295;
 					_localctx.amount = count();
-					State = 1260;
+					State = 1296;
 					rowsWord();
 					}
 					break;
@@ -9271,13 +9485,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1264;
+				State = 1300;
 				Match(ROWS);
-				State = 1265;
+				State = 1301;
 				_localctx.from = count();
-				State = 1266;
+				State = 1302;
 				Match(TO);
-				State = 1267;
+				State = 1303;
 				_localctx.to = count();
 				}
 				break;
@@ -9337,51 +9551,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 162, RULE_rate);
+		EnterRule(_localctx, 166, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1272;
+			State = 1308;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1271;
+				State = 1307;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1275;
+			State = 1311;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1274;
+				State = 1310;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1277;
+				State = 1313;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-			State = 1300;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
+			State = 1336;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1279;
+				State = 1315;
 				_localctx.way = Match(IN);
-				State = 1280;
+				State = 1316;
 				Match(EACH);
-				State = 1287;
+				State = 1323;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1281;
+					State = 1317;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9414,6 +9628,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -9470,18 +9685,18 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -9495,21 +9710,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1283;
+					State = 1319;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1282;
+						State = 1318;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1285;
+						State = 1321;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
 					}
 					break;
 				default:
@@ -9519,14 +9734,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1289;
+				State = 1325;
 				_localctx.way = Match(PER);
-				State = 1297;
+				State = 1333;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1290;
+					State = 1326;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9560,6 +9775,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -9616,18 +9832,18 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -9643,21 +9859,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1291;
+					State = 1327;
 					_localctx.over = count();
-					State = 1295;
+					State = 1331;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1292;
+						State = 1328;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1293;
+						State = 1329;
 						Match(STITCHES);
 						}
 						break;
@@ -9690,6 +9906,7 @@ internal partial class TurnrowParser : Parser {
 					case SHAPE:
 					case SIZES:
 					case SKILL:
+					case STITCH:
 					case STRAIGHT:
 					case SWATCH:
 					case TERMS:
@@ -9746,18 +9963,18 @@ internal partial class TurnrowParser : Parser {
 					case ORDER:
 					case OVER:
 					case PICKED:
+					case PLACE:
 					case PLAIN:
 					case REMAIN:
 					case REST:
 					case ROUNDED:
 					case SAME:
+					case SKIPPED:
 					case SKIPPING:
 					case SLIPPING:
-					case STITCH:
 					case STRETCHES:
 					case THEN:
 					case TIMES:
-					case TOGETHER:
 					case TURNED:
 					case TURNING:
 					case TURNS:
@@ -9771,7 +9988,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1294;
+						State = 1330;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9788,7 +10005,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1299;
+				State = 1335;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9849,30 +10066,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 164, RULE_expectLine);
+		EnterRule(_localctx, 168, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1302;
+			State = 1338;
 			Match(EXPECT);
-			State = 1303;
+			State = 1339;
 			_localctx.left = expected();
-			State = 1322;
+			State = 1358;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1304;
+				State = 1340;
 				Match(MEASURE);
-				State = 1314;
+				State = 1350;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1305;
+					State = 1341;
 					Match(AT);
-					State = 1306;
+					State = 1342;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9882,7 +10099,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1307;
+					State = 1343;
 					_localctx.length = sum();
 					}
 					break;
@@ -9916,6 +10133,7 @@ internal partial class TurnrowParser : Parser {
 				case SHAPE:
 				case SIZES:
 				case SKILL:
+				case STITCH:
 				case STRAIGHT:
 				case SWATCH:
 				case TERMS:
@@ -9972,18 +10190,18 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PLACE:
 				case PLAIN:
 				case REMAIN:
 				case REST:
 				case ROUNDED:
 				case SAME:
+				case SKIPPED:
 				case SKIPPING:
 				case SLIPPING:
-				case STITCH:
 				case STRETCHES:
 				case THEN:
 				case TIMES:
-				case TOGETHER:
 				case TURNED:
 				case TURNING:
 				case TURNS:
@@ -9999,18 +10217,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1308;
+					State = 1344;
 					_localctx.length = sum();
-					State = 1312;
+					State = 1348;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1309;
+						State = 1345;
 						Match(COMMA);
-						State = 1310;
+						State = 1346;
 						Match(WITHIN);
-						State = 1311;
+						State = 1347;
 						_localctx.within = sum();
 						}
 					}
@@ -10025,7 +10243,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1316;
+				State = 1352;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10034,14 +10252,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1319;
+				State = 1355;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1317;
+					State = 1353;
 					Match(AT);
-					State = 1318;
+					State = 1354;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10054,7 +10272,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1321;
+				State = 1357;
 				_localctx.right = expected();
 				}
 				break;
@@ -10102,29 +10320,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 166, RULE_expected);
+		EnterRule(_localctx, 170, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1324;
+			State = 1360;
 			_localctx.value = sum();
-			State = 1335;
+			State = 1371;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1326;
+				State = 1362;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1325;
+					State = 1361;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1328;
+				State = 1364;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10134,18 +10352,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1332;
+				State = 1368;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1329;
+					State = 1365;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1334;
+					State = 1370;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -10187,21 +10405,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 168, RULE_expectedMore);
+		EnterRule(_localctx, 172, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1337;
+			State = 1373;
 			_localctx.by = sign();
-			State = 1338;
+			State = 1374;
 			_localctx.value = single();
-			State = 1340;
+			State = 1376;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1339;
+				State = 1375;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10259,43 +10477,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 170, RULE_claim);
+		EnterRule(_localctx, 174, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1342;
+			State = 1378;
 			Match(EQUALS);
-			State = 1343;
+			State = 1379;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1348;
+			State = 1384;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1344;
+				State = 1380;
 				Match(COMMA);
-				State = 1345;
+				State = 1381;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1350;
+				State = 1386;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1356;
+			State = 1392;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1351;
+				State = 1387;
 				_localctx.without = Match(WITHOUT);
-				State = 1352;
+				State = 1388;
 				Match(TURNING);
-				State = 1353;
+				State = 1389;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10308,9 +10526,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1354;
+				State = 1390;
 				_localctx.with = Match(WITH);
-				State = 1355;
+				State = 1391;
 				Match(CHAINS);
 				}
 				break;
@@ -10357,14 +10575,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 172, RULE_claimPart);
+		EnterRule(_localctx, 176, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1358;
+			State = 1394;
 			_localctx.amount = count();
-			State = 1365;
+			State = 1401;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10396,6 +10614,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -10452,18 +10671,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -10477,26 +10696,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1360;
+				State = 1396;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1359;
+					State = 1395;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1362;
+					State = 1398;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1364;
+				State = 1400;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10539,18 +10758,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 174, RULE_edge);
+		EnterRule(_localctx, 178, RULE_edge);
 		int _la;
 		try {
-			State = 1373;
+			State = 1409;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1367;
+				State = 1403;
 				Match(BOTH);
-				State = 1368;
+				State = 1404;
 				Match(EDGES);
 				}
 				break;
@@ -10583,6 +10802,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -10639,18 +10859,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -10665,14 +10885,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1369;
+				State = 1405;
 				_localctx.called = name();
-				State = 1371;
+				State = 1407;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1370;
+					State = 1406;
 					Match(EDGE);
 					}
 				}
@@ -10707,12 +10927,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 176, RULE_side);
+		EnterRule(_localctx, 180, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1375;
+			State = 1411;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10747,12 +10967,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 178, RULE_change);
+		EnterRule(_localctx, 182, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1377;
+			State = 1413;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10793,26 +11013,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 180, RULE_stitch);
+		EnterRule(_localctx, 184, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1380;
+			State = 1416;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1379;
+				State = 1415;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1382;
+				State = 1418;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10839,12 +11059,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 182, RULE_rowsWord);
+		EnterRule(_localctx, 186, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1384;
+			State = 1420;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10879,12 +11099,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 184, RULE_stitchesWord);
+		EnterRule(_localctx, 188, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1386;
+			State = 1422;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10929,25 +11149,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 186, RULE_sum);
+		EnterRule(_localctx, 190, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1388;
+			State = 1424;
 			_localctx.first = factor();
-			State = 1392;
+			State = 1428;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1389;
+				State = 1425;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1394;
+				State = 1430;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10983,13 +11203,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 188, RULE_sumOperation);
+		EnterRule(_localctx, 192, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1395;
+			State = 1431;
 			_localctx.by = sign();
-			State = 1396;
+			State = 1432;
 			_localctx.value = factor();
 			}
 		}
@@ -11033,24 +11253,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 190, RULE_factor);
+		EnterRule(_localctx, 194, RULE_factor);
 		int _la;
 		try {
-			State = 1407;
+			State = 1443;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1398;
+				State = 1434;
 				_localctx.amount = list();
-				State = 1400;
+				State = 1436;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) {
+				if (((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & -5476377146882523135L) != 0)) {
 					{
-					State = 1399;
+					State = 1435;
 					_localctx.measure = unit();
 					}
 				}
@@ -11086,6 +11306,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -11142,18 +11363,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -11168,18 +11389,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1402;
+				State = 1438;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1403;
+				State = 1439;
 				Match(OPEN);
-				State = 1404;
+				State = 1440;
 				_localctx.inside = sum();
-				State = 1405;
+				State = 1441;
 				Match(CLOSE);
 				}
 				break;
@@ -11221,25 +11442,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 192, RULE_count);
+		EnterRule(_localctx, 196, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1409;
+			State = 1445;
 			_localctx.first = single();
-			State = 1413;
+			State = 1449;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1410;
+				State = 1446;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1415;
+				State = 1451;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11275,13 +11496,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 194, RULE_countOperation);
+		EnterRule(_localctx, 198, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1416;
+			State = 1452;
 			_localctx.by = sign();
-			State = 1417;
+			State = 1453;
 			_localctx.value = single();
 			}
 		}
@@ -11321,16 +11542,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 196, RULE_single);
+		EnterRule(_localctx, 200, RULE_single);
 		try {
-			State = 1425;
+			State = 1461;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1419;
+				State = 1455;
 				_localctx.amount = list();
 				}
 				break;
@@ -11363,6 +11584,7 @@ internal partial class TurnrowParser : Parser {
 			case SHAPE:
 			case SIZES:
 			case SKILL:
+			case STITCH:
 			case STRAIGHT:
 			case SWATCH:
 			case TERMS:
@@ -11419,18 +11641,18 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PLACE:
 			case PLAIN:
 			case REMAIN:
 			case REST:
 			case ROUNDED:
 			case SAME:
+			case SKIPPED:
 			case SKIPPING:
 			case SLIPPING:
-			case STITCH:
 			case STRETCHES:
 			case THEN:
 			case TIMES:
-			case TOGETHER:
 			case TURNED:
 			case TURNING:
 			case TURNS:
@@ -11445,18 +11667,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1420;
+				State = 1456;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1421;
+				State = 1457;
 				Match(OPEN);
-				State = 1422;
+				State = 1458;
 				_localctx.inside = count();
-				State = 1423;
+				State = 1459;
 				Match(CLOSE);
 				}
 				break;
@@ -11490,12 +11712,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 198, RULE_sign);
+		EnterRule(_localctx, 202, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1427;
+			State = 1463;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11543,41 +11765,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 200, RULE_list);
+		EnterRule(_localctx, 204, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1429;
+			State = 1465;
 			_localctx.first = number();
-			State = 1441;
+			State = 1477;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1430;
+				State = 1466;
 				Match(OPEN);
-				State = 1431;
+				State = 1467;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1436;
+				State = 1472;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1432;
+					State = 1468;
 					Match(COMMA);
-					State = 1433;
+					State = 1469;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1438;
+					State = 1474;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1439;
+				State = 1475;
 				Match(CLOSE);
 				}
 			}
@@ -11610,23 +11832,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 202, RULE_number);
+		EnterRule(_localctx, 206, RULE_number);
 		int _la;
 		try {
-			State = 1448;
+			State = 1484;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1443;
+				State = 1479;
 				_localctx.whole = Match(NUMBER);
-				State = 1445;
+				State = 1481;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1444;
+					State = 1480;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11636,7 +11858,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1447;
+				State = 1483;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11671,14 +11893,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 204, RULE_unit);
+		EnterRule(_localctx, 208, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1450;
+			State = 1486;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) ) {
+			if ( !(((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & -5476377146882523135L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11796,7 +12018,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STRETCHES() { return GetToken(TurnrowParser.STRETCHES, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode THEN() { return GetToken(TurnrowParser.THEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TOGETHER() { return GetToken(TurnrowParser.TOGETHER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SKIPPED() { return GetToken(TurnrowParser.SKIPPED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLACE() { return GetToken(TurnrowParser.PLACE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNED() { return GetToken(TurnrowParser.TURNED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNING() { return GetToken(TurnrowParser.TURNING, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURNS() { return GetToken(TurnrowParser.TURNS, 0); }
@@ -11818,14 +12041,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 206, RULE_name);
+		EnterRule(_localctx, 210, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1452;
+			State = 1488;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11846,7 +12069,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,164,1455,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,166,1491,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11860,534 +12083,549 @@ internal partial class TurnrowParser : Parser {
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
-		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,1,0,1,0,1,0,
-		1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
+		2,105,7,105,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,255,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,
-		5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,270,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,
-		279,8,8,10,8,12,8,282,9,8,1,9,1,9,1,9,1,9,1,9,3,9,289,8,9,3,9,291,8,9,
-		1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,
-		3,14,307,8,14,1,14,1,14,5,14,311,8,14,10,14,12,14,314,9,14,1,15,1,15,1,
-		15,1,15,1,15,1,15,3,15,322,8,15,3,15,324,8,15,1,16,1,16,1,16,1,16,1,17,
-		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
-		1,17,1,17,1,17,1,17,3,17,349,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,
-		19,3,19,359,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,368,8,19,1,19,
-		1,19,5,19,372,8,19,10,19,12,19,375,9,19,1,20,1,20,1,20,1,20,1,20,1,20,
-		1,20,1,20,1,20,3,20,386,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,
-		22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,403,8,22,3,22,405,8,22,1,22,1,22,
-		5,22,409,8,22,10,22,12,22,412,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,
-		420,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,428,8,24,1,25,1,25,1,25,1,
-		25,1,25,3,25,435,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,443,8,26,10,26,
-		12,26,446,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,454,8,27,1,28,1,28,1,
-		28,1,28,3,28,460,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
-		1,29,1,29,1,29,1,29,1,29,1,29,3,29,478,8,29,1,30,1,30,1,30,1,30,1,30,1,
-		30,1,30,5,30,487,8,30,10,30,12,30,490,9,30,1,31,1,31,1,31,1,31,1,32,1,
-		32,1,32,1,32,1,32,1,32,1,32,3,32,503,8,32,1,32,1,32,1,32,1,32,3,32,509,
-		8,32,1,33,1,33,1,33,1,33,1,33,3,33,516,8,33,1,33,3,33,519,8,33,1,33,3,
-		33,522,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,532,8,34,1,34,
-		1,34,1,34,1,34,1,34,1,34,3,34,540,8,34,1,34,1,34,1,34,1,34,5,34,546,8,
-		34,10,34,12,34,549,9,34,1,34,1,34,1,34,1,34,3,34,555,8,34,1,34,1,34,1,
-		34,5,34,560,8,34,10,34,12,34,563,9,34,1,34,1,34,1,34,1,34,5,34,569,8,34,
-		10,34,12,34,572,9,34,3,34,574,8,34,1,35,1,35,3,35,578,8,35,1,36,4,36,581,
-		8,36,11,36,12,36,582,1,36,1,36,5,36,587,8,36,10,36,12,36,590,9,36,1,37,
-		1,37,1,37,1,37,3,37,596,8,37,1,38,1,38,1,38,1,38,1,38,3,38,603,8,38,1,
-		39,1,39,1,39,3,39,608,8,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,
-		1,40,3,40,620,8,40,1,40,1,40,3,40,624,8,40,1,41,1,41,1,41,1,41,1,41,1,
-		42,1,42,1,42,1,42,1,42,5,42,636,8,42,10,42,12,42,639,9,42,1,43,1,43,1,
-		43,1,43,1,43,1,43,3,43,647,8,43,1,44,1,44,1,44,1,45,1,45,1,45,1,45,1,46,
-		1,46,3,46,658,8,46,1,46,3,46,661,8,46,1,46,1,46,1,46,3,46,666,8,46,1,47,
-		1,47,1,47,1,47,1,47,3,47,673,8,47,1,47,1,47,1,47,3,47,678,8,47,1,48,1,
-		48,1,48,5,48,683,8,48,10,48,12,48,686,9,48,1,49,1,49,1,49,1,49,1,49,1,
-		49,1,49,3,49,695,8,49,1,49,3,49,698,8,49,1,49,1,49,3,49,702,8,49,1,49,
-		1,49,1,49,1,49,1,49,1,49,1,49,3,49,711,8,49,1,49,1,49,3,49,715,8,49,1,
-		49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,726,8,49,1,49,3,49,729,
-		8,49,1,49,4,49,732,8,49,11,49,12,49,733,1,49,1,49,3,49,738,8,49,1,49,1,
-		49,3,49,742,8,49,1,49,1,49,3,49,746,8,49,1,49,1,49,3,49,750,8,49,1,49,
-		3,49,753,8,49,1,49,3,49,756,8,49,3,49,758,8,49,1,50,1,50,1,50,1,50,1,50,
-		1,50,1,50,1,50,1,51,1,51,1,51,1,51,1,52,4,52,773,8,52,11,52,12,52,774,
-		1,52,1,52,5,52,779,8,52,10,52,12,52,782,9,52,1,52,3,52,785,8,52,1,53,1,
-		53,3,53,789,8,53,1,53,3,53,792,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,
-		1,54,1,54,3,54,803,8,54,3,54,805,8,54,1,55,1,55,1,55,5,55,810,8,55,10,
-		55,12,55,813,9,55,1,55,1,55,4,55,817,8,55,11,55,12,55,818,3,55,821,8,55,
-		1,55,1,55,1,55,1,55,3,55,827,8,55,1,55,1,55,5,55,831,8,55,10,55,12,55,
-		834,9,55,1,55,1,55,3,55,838,8,55,1,55,4,55,841,8,55,11,55,12,55,842,1,
-		55,1,55,1,55,4,55,848,8,55,11,55,12,55,849,3,55,852,8,55,3,55,854,8,55,
-		1,55,1,55,1,55,1,55,1,55,1,55,3,55,862,8,55,1,55,3,55,865,8,55,1,56,1,
-		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,875,8,56,1,56,1,56,1,56,1,56,1,56,
-		1,56,1,56,3,56,884,8,56,3,56,886,8,56,1,56,3,56,889,8,56,1,57,1,57,1,57,
-		1,57,5,57,895,8,57,10,57,12,57,898,9,57,1,57,1,57,1,57,1,58,1,58,1,58,
-		3,58,906,8,58,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,918,
-		8,59,1,60,1,60,1,60,1,60,1,60,3,60,925,8,60,1,60,1,60,1,60,1,60,1,60,3,
-		60,932,8,60,1,60,1,60,3,60,936,8,60,1,60,1,60,5,60,940,8,60,10,60,12,60,
-		943,9,60,1,60,3,60,946,8,60,1,61,1,61,1,61,1,61,1,61,1,61,3,61,954,8,61,
-		1,62,1,62,1,62,1,62,3,62,960,8,62,1,62,1,62,1,62,3,62,965,8,62,1,63,1,
-		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,975,8,63,1,63,3,63,978,8,63,1,64,
-		1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,993,8,
-		64,1,64,1,64,3,64,997,8,64,1,64,1,64,3,64,1001,8,64,1,64,1,64,5,64,1005,
-		8,64,10,64,12,64,1008,9,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,1016,8,64,
-		1,64,1,64,5,64,1020,8,64,10,64,12,64,1023,9,64,1,64,1,64,1,64,1,64,1,64,
-		1,64,1,64,3,64,1032,8,64,3,64,1034,8,64,3,64,1036,8,64,1,65,1,65,1,65,
-		1,65,5,65,1042,8,65,10,65,12,65,1045,9,65,1,65,3,65,1048,8,65,1,65,3,65,
-		1051,8,65,1,66,1,66,1,66,1,66,1,66,3,66,1058,8,66,1,66,1,66,1,66,5,66,
-		1063,8,66,10,66,12,66,1066,9,66,1,67,1,67,3,67,1070,8,67,1,67,1,67,1,67,
-		1,67,1,67,3,67,1077,8,67,3,67,1079,8,67,1,67,1,67,3,67,1083,8,67,1,67,
-		3,67,1086,8,67,1,68,1,68,1,68,3,68,1091,8,68,1,68,1,68,1,68,1,68,3,68,
-		1097,8,68,1,68,1,68,1,68,3,68,1102,8,68,1,69,1,69,1,69,3,69,1107,8,69,
-		1,70,1,70,1,70,1,70,1,70,3,70,1114,8,70,1,70,1,70,1,70,3,70,1119,8,70,
-		1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1130,8,71,1,72,1,72,
-		1,72,1,72,1,72,3,72,1137,8,72,1,73,1,73,3,73,1141,8,73,1,73,1,73,1,73,
-		1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,5,74,1154,8,74,10,74,12,74,1157,
-		9,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1167,8,75,1,75,1,75,
-		1,75,1,75,1,75,1,75,3,75,1175,8,75,1,76,1,76,4,76,1179,8,76,11,76,12,76,
-		1180,1,76,1,76,5,76,1185,8,76,10,76,12,76,1188,9,76,1,76,1,76,1,76,3,76,
-		1193,8,76,3,76,1195,8,76,3,76,1197,8,76,1,76,1,76,4,76,1201,8,76,11,76,
-		12,76,1202,1,76,1,76,5,76,1207,8,76,10,76,12,76,1210,9,76,1,76,1,76,5,
-		76,1214,8,76,10,76,12,76,1217,9,76,1,76,1,76,3,76,1221,8,76,1,77,4,77,
-		1224,8,77,11,77,12,77,1225,1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1235,
-		8,78,1,78,1,78,1,78,1,78,3,78,1241,8,78,1,78,3,78,1244,8,78,1,79,1,79,
-		1,79,1,79,1,79,1,79,3,79,1252,8,79,1,80,1,80,3,80,1256,8,80,1,80,1,80,
-		1,80,1,80,1,80,3,80,1263,8,80,1,80,1,80,1,80,1,80,1,80,3,80,1270,8,80,
-		1,81,3,81,1273,8,81,1,81,4,81,1276,8,81,11,81,12,81,1277,1,81,1,81,1,81,
-		1,81,4,81,1284,8,81,11,81,12,81,1285,3,81,1288,8,81,1,81,1,81,1,81,1,81,
-		1,81,1,81,3,81,1296,8,81,3,81,1298,8,81,1,81,3,81,1301,8,81,1,82,1,82,
-		1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1313,8,82,3,82,1315,8,82,
-		1,82,1,82,1,82,3,82,1320,8,82,1,82,3,82,1323,8,82,1,83,1,83,3,83,1327,
-		8,83,1,83,1,83,5,83,1331,8,83,10,83,12,83,1334,9,83,3,83,1336,8,83,1,84,
-		1,84,1,84,3,84,1341,8,84,1,85,1,85,1,85,1,85,5,85,1347,8,85,10,85,12,85,
-		1350,9,85,1,85,1,85,1,85,1,85,1,85,3,85,1357,8,85,1,86,1,86,4,86,1361,
-		8,86,11,86,12,86,1362,1,86,3,86,1366,8,86,1,87,1,87,1,87,1,87,3,87,1372,
-		8,87,3,87,1374,8,87,1,88,1,88,1,89,1,89,1,90,4,90,1381,8,90,11,90,12,90,
-		1382,1,91,1,91,1,92,1,92,1,93,1,93,5,93,1391,8,93,10,93,12,93,1394,9,93,
-		1,94,1,94,1,94,1,95,1,95,3,95,1401,8,95,1,95,1,95,1,95,1,95,1,95,3,95,
-		1408,8,95,1,96,1,96,5,96,1412,8,96,10,96,12,96,1415,9,96,1,97,1,97,1,97,
-		1,98,1,98,1,98,1,98,1,98,1,98,3,98,1426,8,98,1,99,1,99,1,100,1,100,1,100,
-		1,100,1,100,5,100,1435,8,100,10,100,12,100,1438,9,100,1,100,1,100,3,100,
-		1442,8,100,1,101,1,101,3,101,1446,8,101,1,101,3,101,1449,8,101,1,102,1,
-		102,1,103,1,103,1,103,0,0,104,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
-		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
-		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
-		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
-		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
-		192,194,196,198,200,202,204,206,0,18,2,0,151,152,154,155,2,0,20,20,70,
-		70,2,0,44,44,130,130,2,0,151,151,154,154,2,0,91,91,144,144,2,0,76,76,141,
-		141,2,0,63,63,95,95,2,0,33,33,42,42,4,0,88,88,96,96,106,106,124,124,2,
-		0,88,88,96,96,2,0,98,98,104,104,2,0,123,123,149,149,2,0,74,74,94,94,1,
-		0,43,44,1,0,129,130,2,0,10,12,14,14,4,0,93,93,150,150,152,153,155,155,
-		28,0,15,18,20,27,29,31,33,42,45,56,58,60,62,63,66,66,68,68,70,73,75,83,
-		85,87,89,91,95,95,97,116,118,122,124,124,126,126,128,129,131,131,133,134,
-		136,139,141,144,146,146,148,148,151,151,154,154,156,156,1628,0,208,1,0,
-		0,0,2,211,1,0,0,0,4,254,1,0,0,0,6,256,1,0,0,0,8,259,1,0,0,0,10,262,1,0,
-		0,0,12,269,1,0,0,0,14,271,1,0,0,0,16,274,1,0,0,0,18,290,1,0,0,0,20,292,
-		1,0,0,0,22,295,1,0,0,0,24,298,1,0,0,0,26,301,1,0,0,0,28,303,1,0,0,0,30,
-		323,1,0,0,0,32,325,1,0,0,0,34,329,1,0,0,0,36,350,1,0,0,0,38,353,1,0,0,
-		0,40,385,1,0,0,0,42,387,1,0,0,0,44,392,1,0,0,0,46,413,1,0,0,0,48,421,1,
-		0,0,0,50,429,1,0,0,0,52,436,1,0,0,0,54,453,1,0,0,0,56,455,1,0,0,0,58,464,
-		1,0,0,0,60,479,1,0,0,0,62,491,1,0,0,0,64,508,1,0,0,0,66,510,1,0,0,0,68,
-		573,1,0,0,0,70,575,1,0,0,0,72,580,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,
-		0,78,604,1,0,0,0,80,623,1,0,0,0,82,625,1,0,0,0,84,630,1,0,0,0,86,646,1,
-		0,0,0,88,648,1,0,0,0,90,651,1,0,0,0,92,655,1,0,0,0,94,667,1,0,0,0,96,679,
-		1,0,0,0,98,757,1,0,0,0,100,759,1,0,0,0,102,767,1,0,0,0,104,784,1,0,0,0,
-		106,791,1,0,0,0,108,804,1,0,0,0,110,806,1,0,0,0,112,866,1,0,0,0,114,890,
-		1,0,0,0,116,902,1,0,0,0,118,917,1,0,0,0,120,919,1,0,0,0,122,953,1,0,0,
-		0,124,955,1,0,0,0,126,966,1,0,0,0,128,979,1,0,0,0,130,1047,1,0,0,0,132,
-		1057,1,0,0,0,134,1078,1,0,0,0,136,1101,1,0,0,0,138,1106,1,0,0,0,140,1108,
-		1,0,0,0,142,1120,1,0,0,0,144,1136,1,0,0,0,146,1140,1,0,0,0,148,1145,1,
-		0,0,0,150,1174,1,0,0,0,152,1176,1,0,0,0,154,1223,1,0,0,0,156,1243,1,0,
-		0,0,158,1251,1,0,0,0,160,1269,1,0,0,0,162,1272,1,0,0,0,164,1302,1,0,0,
-		0,166,1324,1,0,0,0,168,1337,1,0,0,0,170,1342,1,0,0,0,172,1358,1,0,0,0,
-		174,1373,1,0,0,0,176,1375,1,0,0,0,178,1377,1,0,0,0,180,1380,1,0,0,0,182,
-		1384,1,0,0,0,184,1386,1,0,0,0,186,1388,1,0,0,0,188,1395,1,0,0,0,190,1407,
-		1,0,0,0,192,1409,1,0,0,0,194,1416,1,0,0,0,196,1425,1,0,0,0,198,1427,1,
-		0,0,0,200,1429,1,0,0,0,202,1448,1,0,0,0,204,1450,1,0,0,0,206,1452,1,0,
-		0,0,208,209,3,4,2,0,209,210,5,0,0,1,210,1,1,0,0,0,211,212,3,170,85,0,212,
-		213,5,0,0,1,213,3,1,0,0,0,214,255,3,6,3,0,215,255,3,8,4,0,216,255,3,10,
-		5,0,217,255,3,14,7,0,218,255,3,16,8,0,219,255,3,20,10,0,220,255,3,22,11,
-		0,221,255,3,24,12,0,222,255,3,26,13,0,223,255,3,28,14,0,224,255,3,32,16,
-		0,225,255,3,34,17,0,226,255,3,38,19,0,227,255,3,42,21,0,228,255,3,44,22,
-		0,229,255,3,66,33,0,230,255,3,76,38,0,231,255,3,78,39,0,232,255,3,80,40,
-		0,233,255,3,82,41,0,234,255,3,84,42,0,235,255,3,88,44,0,236,255,3,90,45,
-		0,237,255,3,92,46,0,238,255,3,94,47,0,239,255,3,112,56,0,240,255,3,120,
-		60,0,241,255,3,124,62,0,242,255,3,126,63,0,243,255,3,128,64,0,244,255,
-		3,152,76,0,245,255,3,164,82,0,246,255,3,46,23,0,247,255,3,114,57,0,248,
-		255,3,48,24,0,249,255,3,50,25,0,250,255,3,52,26,0,251,255,3,58,29,0,252,
-		255,3,60,30,0,253,255,3,56,28,0,254,214,1,0,0,0,254,215,1,0,0,0,254,216,
-		1,0,0,0,254,217,1,0,0,0,254,218,1,0,0,0,254,219,1,0,0,0,254,220,1,0,0,
-		0,254,221,1,0,0,0,254,222,1,0,0,0,254,223,1,0,0,0,254,224,1,0,0,0,254,
-		225,1,0,0,0,254,226,1,0,0,0,254,227,1,0,0,0,254,228,1,0,0,0,254,229,1,
-		0,0,0,254,230,1,0,0,0,254,231,1,0,0,0,254,232,1,0,0,0,254,233,1,0,0,0,
-		254,234,1,0,0,0,254,235,1,0,0,0,254,236,1,0,0,0,254,237,1,0,0,0,254,238,
-		1,0,0,0,254,239,1,0,0,0,254,240,1,0,0,0,254,241,1,0,0,0,254,242,1,0,0,
-		0,254,243,1,0,0,0,254,244,1,0,0,0,254,245,1,0,0,0,254,246,1,0,0,0,254,
-		247,1,0,0,0,254,248,1,0,0,0,254,249,1,0,0,0,254,250,1,0,0,0,254,251,1,
-		0,0,0,254,252,1,0,0,0,254,253,1,0,0,0,255,5,1,0,0,0,256,257,5,37,0,0,257,
-		258,3,202,101,0,258,7,1,0,0,0,259,260,5,39,0,0,260,261,5,161,0,0,261,9,
-		1,0,0,0,262,263,5,53,0,0,263,264,3,12,6,0,264,11,1,0,0,0,265,270,5,157,
-		0,0,266,270,5,160,0,0,267,270,5,161,0,0,268,270,3,206,103,0,269,265,1,
-		0,0,0,269,266,1,0,0,0,269,267,1,0,0,0,269,268,1,0,0,0,270,13,1,0,0,0,271,
-		272,5,51,0,0,272,273,3,206,103,0,273,15,1,0,0,0,274,275,5,47,0,0,275,280,
-		3,18,9,0,276,277,5,4,0,0,277,279,3,18,9,0,278,276,1,0,0,0,279,282,1,0,
-		0,0,280,278,1,0,0,0,280,281,1,0,0,0,281,17,1,0,0,0,282,280,1,0,0,0,283,
-		291,3,206,103,0,284,291,5,161,0,0,285,288,5,157,0,0,286,289,3,206,103,
-		0,287,289,5,14,0,0,288,286,1,0,0,0,288,287,1,0,0,0,288,289,1,0,0,0,289,
-		291,1,0,0,0,290,283,1,0,0,0,290,284,1,0,0,0,290,285,1,0,0,0,291,19,1,0,
-		0,0,292,293,5,48,0,0,293,294,5,161,0,0,294,21,1,0,0,0,295,296,5,38,0,0,
-		296,297,5,161,0,0,297,23,1,0,0,0,298,299,5,54,0,0,299,300,3,206,103,0,
-		300,25,1,0,0,0,301,302,5,3,0,0,302,27,1,0,0,0,303,304,5,56,0,0,304,306,
-		3,206,103,0,305,307,5,161,0,0,306,305,1,0,0,0,306,307,1,0,0,0,307,312,
-		1,0,0,0,308,309,5,4,0,0,309,311,3,30,15,0,310,308,1,0,0,0,311,314,1,0,
-		0,0,312,310,1,0,0,0,312,313,1,0,0,0,313,29,1,0,0,0,314,312,1,0,0,0,315,
-		316,5,143,0,0,316,324,3,202,101,0,317,321,3,202,101,0,318,322,7,0,0,0,
-		319,320,5,13,0,0,320,322,5,86,0,0,321,318,1,0,0,0,321,319,1,0,0,0,322,
-		324,1,0,0,0,323,315,1,0,0,0,323,317,1,0,0,0,324,31,1,0,0,0,325,326,5,31,
-		0,0,326,327,3,202,101,0,327,328,5,153,0,0,328,33,1,0,0,0,329,330,5,30,
-		0,0,330,331,3,180,90,0,331,332,5,6,0,0,332,333,3,202,101,0,333,348,3,184,
-		92,0,334,335,5,61,0,0,335,336,3,202,101,0,336,337,3,182,91,0,337,338,5,
-		135,0,0,338,339,3,36,18,0,339,349,1,0,0,0,340,341,5,135,0,0,341,342,3,
-		36,18,0,342,343,5,4,0,0,343,344,3,202,101,0,344,345,3,182,91,0,345,346,
-		5,135,0,0,346,347,3,36,18,0,347,349,1,0,0,0,348,334,1,0,0,0,348,340,1,
-		0,0,0,349,35,1,0,0,0,350,351,3,202,101,0,351,352,3,204,102,0,352,37,1,
-		0,0,0,353,354,5,52,0,0,354,358,3,180,90,0,355,356,5,4,0,0,356,357,5,106,
-		0,0,357,359,5,43,0,0,358,355,1,0,0,0,358,359,1,0,0,0,359,360,1,0,0,0,360,
-		361,5,6,0,0,361,362,5,70,0,0,362,367,3,202,101,0,363,368,5,73,0,0,364,
-		365,5,75,0,0,365,366,5,107,0,0,366,368,5,22,0,0,367,363,1,0,0,0,367,364,
-		1,0,0,0,367,368,1,0,0,0,368,373,1,0,0,0,369,370,5,4,0,0,370,372,3,40,20,
-		0,371,369,1,0,0,0,372,375,1,0,0,0,373,371,1,0,0,0,373,374,1,0,0,0,374,
-		39,1,0,0,0,375,373,1,0,0,0,376,377,5,88,0,0,377,378,5,129,0,0,378,379,
-		5,93,0,0,379,380,5,159,0,0,380,386,7,1,0,0,381,382,5,107,0,0,382,383,5,
-		93,0,0,383,384,5,132,0,0,384,386,5,89,0,0,385,376,1,0,0,0,385,381,1,0,
-		0,0,386,41,1,0,0,0,387,388,5,36,0,0,388,389,3,206,103,0,389,390,5,95,0,
-		0,390,391,3,186,93,0,391,43,1,0,0,0,392,393,5,22,0,0,393,394,3,206,103,
-		0,394,404,5,95,0,0,395,396,7,2,0,0,396,397,5,28,0,0,397,405,3,186,93,0,
-		398,402,3,186,93,0,399,400,7,2,0,0,400,401,5,28,0,0,401,403,3,186,93,0,
-		402,399,1,0,0,0,402,403,1,0,0,0,403,405,1,0,0,0,404,395,1,0,0,0,404,398,
-		1,0,0,0,405,410,1,0,0,0,406,407,5,4,0,0,407,409,3,64,32,0,408,406,1,0,
-		0,0,409,412,1,0,0,0,410,408,1,0,0,0,410,411,1,0,0,0,411,45,1,0,0,0,412,
-		410,1,0,0,0,413,419,5,21,0,0,414,415,5,147,0,0,415,416,5,138,0,0,416,420,
-		7,1,0,0,417,418,5,145,0,0,418,420,5,71,0,0,419,414,1,0,0,0,419,417,1,0,
-		0,0,420,47,1,0,0,0,421,427,5,18,0,0,422,423,3,206,103,0,423,424,5,4,0,
-		0,424,425,3,204,102,0,425,428,1,0,0,0,426,428,5,161,0,0,427,422,1,0,0,
-		0,427,426,1,0,0,0,428,49,1,0,0,0,429,430,5,24,0,0,430,431,3,206,103,0,
-		431,432,5,95,0,0,432,434,3,186,93,0,433,435,5,99,0,0,434,433,1,0,0,0,434,
-		435,1,0,0,0,435,51,1,0,0,0,436,437,5,27,0,0,437,438,3,206,103,0,438,439,
-		5,95,0,0,439,444,3,166,83,0,440,441,5,4,0,0,441,443,3,54,27,0,442,440,
-		1,0,0,0,443,446,1,0,0,0,444,442,1,0,0,0,444,445,1,0,0,0,445,53,1,0,0,0,
-		446,444,1,0,0,0,447,454,5,113,0,0,448,449,5,131,0,0,449,450,5,69,0,0,450,
-		451,3,202,101,0,451,452,5,13,0,0,452,454,1,0,0,0,453,447,1,0,0,0,453,448,
-		1,0,0,0,454,55,1,0,0,0,455,456,5,15,0,0,456,459,3,206,103,0,457,458,5,
-		109,0,0,458,460,3,206,103,0,459,457,1,0,0,0,459,460,1,0,0,0,460,461,1,
-		0,0,0,461,462,5,6,0,0,462,463,5,161,0,0,463,57,1,0,0,0,464,465,5,50,0,
-		0,465,466,3,180,90,0,466,467,5,6,0,0,467,468,3,202,101,0,468,469,3,184,
-		92,0,469,470,5,61,0,0,470,471,3,202,101,0,471,472,3,182,91,0,472,473,5,
-		142,0,0,473,474,3,202,101,0,474,477,7,3,0,0,475,476,5,4,0,0,476,478,3,
-		206,103,0,477,475,1,0,0,0,477,478,1,0,0,0,478,59,1,0,0,0,479,480,5,34,
-		0,0,480,481,3,18,9,0,481,482,5,6,0,0,482,483,3,206,103,0,483,488,3,62,
-		31,0,484,485,5,4,0,0,485,487,3,62,31,0,486,484,1,0,0,0,487,490,1,0,0,0,
-		488,486,1,0,0,0,488,489,1,0,0,0,489,61,1,0,0,0,490,488,1,0,0,0,491,492,
-		3,202,101,0,492,493,3,204,102,0,493,494,7,4,0,0,494,63,1,0,0,0,495,509,
-		5,108,0,0,496,509,5,83,0,0,497,498,5,105,0,0,498,499,5,109,0,0,499,502,
-		3,196,98,0,500,501,5,10,0,0,501,503,3,196,98,0,502,500,1,0,0,0,502,503,
-		1,0,0,0,503,509,1,0,0,0,504,505,5,122,0,0,505,509,7,5,0,0,506,507,5,146,
-		0,0,507,509,3,186,93,0,508,495,1,0,0,0,508,496,1,0,0,0,508,497,1,0,0,0,
-		508,504,1,0,0,0,508,506,1,0,0,0,509,65,1,0,0,0,510,511,5,40,0,0,511,515,
-		3,206,103,0,512,513,5,4,0,0,513,514,5,101,0,0,514,516,5,157,0,0,515,512,
-		1,0,0,0,515,516,1,0,0,0,516,518,1,0,0,0,517,519,3,68,34,0,518,517,1,0,
-		0,0,518,519,1,0,0,0,519,521,1,0,0,0,520,522,3,170,85,0,521,520,1,0,0,0,
-		521,522,1,0,0,0,522,67,1,0,0,0,523,524,5,29,0,0,524,525,3,206,103,0,525,
-		526,5,6,0,0,526,531,3,192,96,0,527,528,3,184,92,0,528,529,5,65,0,0,529,
-		530,3,174,87,0,530,532,1,0,0,0,531,527,1,0,0,0,531,532,1,0,0,0,532,574,
-		1,0,0,0,533,534,5,95,0,0,534,535,3,206,103,0,535,539,5,102,0,0,536,537,
-		5,4,0,0,537,538,5,137,0,0,538,540,5,116,0,0,539,536,1,0,0,0,539,540,1,
-		0,0,0,540,574,1,0,0,0,541,542,5,57,0,0,542,547,3,70,35,0,543,544,5,4,0,
-		0,544,546,3,70,35,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,
-		548,1,0,0,0,548,574,1,0,0,0,549,547,1,0,0,0,550,551,5,118,0,0,551,554,
-		5,141,0,0,552,555,5,60,0,0,553,555,5,64,0,0,554,552,1,0,0,0,554,553,1,
-		0,0,0,555,556,1,0,0,0,556,561,3,72,36,0,557,558,5,61,0,0,558,560,3,72,
-		36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,562,1,0,0,0,562,
-		564,1,0,0,0,563,561,1,0,0,0,564,565,5,6,0,0,565,570,3,162,81,0,566,567,
-		5,4,0,0,567,569,3,162,81,0,568,566,1,0,0,0,569,572,1,0,0,0,570,568,1,0,
-		0,0,570,571,1,0,0,0,571,574,1,0,0,0,572,570,1,0,0,0,573,523,1,0,0,0,573,
-		533,1,0,0,0,573,541,1,0,0,0,573,550,1,0,0,0,574,69,1,0,0,0,575,577,3,206,
-		103,0,576,578,3,206,103,0,577,576,1,0,0,0,577,578,1,0,0,0,578,71,1,0,0,
-		0,579,581,3,158,79,0,580,579,1,0,0,0,581,582,1,0,0,0,582,580,1,0,0,0,582,
-		583,1,0,0,0,583,588,1,0,0,0,584,585,5,4,0,0,585,587,3,74,37,0,586,584,
-		1,0,0,0,587,590,1,0,0,0,588,586,1,0,0,0,588,589,1,0,0,0,589,73,1,0,0,0,
-		590,588,1,0,0,0,591,596,3,160,80,0,592,593,3,176,88,0,593,594,5,87,0,0,
-		594,596,1,0,0,0,595,591,1,0,0,0,595,592,1,0,0,0,596,75,1,0,0,0,597,598,
-		5,17,0,0,598,599,5,145,0,0,599,600,3,192,96,0,600,602,3,184,92,0,601,603,
-		3,170,85,0,602,601,1,0,0,0,602,603,1,0,0,0,603,77,1,0,0,0,604,605,5,20,
-		0,0,605,607,3,192,96,0,606,608,3,170,85,0,607,606,1,0,0,0,607,608,1,0,
-		0,0,608,79,1,0,0,0,609,610,5,29,0,0,610,611,5,90,0,0,611,612,3,174,87,
-		0,612,613,7,6,0,0,613,614,3,206,103,0,614,624,1,0,0,0,615,616,5,19,0,0,
-		616,620,5,80,0,0,617,618,7,7,0,0,618,620,5,79,0,0,619,615,1,0,0,0,619,
-		617,1,0,0,0,620,621,1,0,0,0,621,622,7,6,0,0,622,624,3,206,103,0,623,609,
-		1,0,0,0,623,619,1,0,0,0,624,81,1,0,0,0,625,626,5,35,0,0,626,627,5,106,
-		0,0,627,628,5,43,0,0,628,629,3,206,103,0,629,83,1,0,0,0,630,631,5,23,0,
-		0,631,632,5,6,0,0,632,637,3,86,43,0,633,634,5,4,0,0,634,636,3,86,43,0,
-		635,633,1,0,0,0,636,639,1,0,0,0,637,635,1,0,0,0,637,638,1,0,0,0,638,85,
-		1,0,0,0,639,637,1,0,0,0,640,641,5,125,0,0,641,647,3,192,96,0,642,643,3,
-		192,96,0,643,644,5,28,0,0,644,645,3,206,103,0,645,647,1,0,0,0,646,640,
-		1,0,0,0,646,642,1,0,0,0,647,87,1,0,0,0,648,649,5,26,0,0,649,650,5,110,
-		0,0,650,89,1,0,0,0,651,652,5,55,0,0,652,653,5,93,0,0,653,654,5,82,0,0,
-		654,91,1,0,0,0,655,657,5,43,0,0,656,658,3,192,96,0,657,656,1,0,0,0,657,
-		658,1,0,0,0,658,660,1,0,0,0,659,661,3,176,88,0,660,659,1,0,0,0,660,661,
-		1,0,0,0,661,662,1,0,0,0,662,663,5,6,0,0,663,665,3,96,48,0,664,666,3,170,
-		85,0,665,664,1,0,0,0,665,666,1,0,0,0,666,93,1,0,0,0,667,668,5,44,0,0,668,
-		669,3,192,96,0,669,670,5,135,0,0,670,672,3,192,96,0,671,673,3,176,88,0,
-		672,671,1,0,0,0,672,673,1,0,0,0,673,674,1,0,0,0,674,675,5,6,0,0,675,677,
-		3,96,48,0,676,678,3,170,85,0,677,676,1,0,0,0,677,678,1,0,0,0,678,95,1,
-		0,0,0,679,684,3,98,49,0,680,681,5,4,0,0,681,683,3,98,49,0,682,680,1,0,
-		0,0,683,686,1,0,0,0,684,682,1,0,0,0,684,685,1,0,0,0,685,97,1,0,0,0,686,
-		684,1,0,0,0,687,688,5,7,0,0,688,689,3,96,48,0,689,694,5,8,0,0,690,691,
-		3,192,96,0,691,692,5,134,0,0,692,695,1,0,0,0,693,695,3,108,54,0,694,690,
-		1,0,0,0,694,693,1,0,0,0,694,695,1,0,0,0,695,697,1,0,0,0,696,698,3,110,
-		55,0,697,696,1,0,0,0,697,698,1,0,0,0,698,758,1,0,0,0,699,701,5,125,0,0,
-		700,702,3,192,96,0,701,700,1,0,0,0,701,702,1,0,0,0,702,758,1,0,0,0,703,
-		704,5,127,0,0,704,705,5,116,0,0,705,758,3,192,96,0,706,710,5,32,0,0,707,
-		708,5,132,0,0,708,711,5,121,0,0,709,711,3,192,96,0,710,707,1,0,0,0,710,
-		709,1,0,0,0,711,714,1,0,0,0,712,713,5,28,0,0,713,715,5,97,0,0,714,712,
-		1,0,0,0,714,715,1,0,0,0,715,758,1,0,0,0,716,717,5,92,0,0,717,718,3,192,
-		96,0,718,719,5,28,0,0,719,720,3,206,103,0,720,758,1,0,0,0,721,722,5,67,
-		0,0,722,725,3,192,96,0,723,724,5,28,0,0,724,726,3,206,103,0,725,723,1,
-		0,0,0,725,726,1,0,0,0,726,758,1,0,0,0,727,729,3,200,100,0,728,727,1,0,
-		0,0,728,729,1,0,0,0,729,752,1,0,0,0,730,732,3,206,103,0,731,730,1,0,0,
-		0,732,733,1,0,0,0,733,731,1,0,0,0,733,734,1,0,0,0,734,745,1,0,0,0,735,
-		737,3,178,89,0,736,738,3,106,53,0,737,736,1,0,0,0,737,738,1,0,0,0,738,
-		746,1,0,0,0,739,741,3,104,52,0,740,742,3,100,50,0,741,740,1,0,0,0,741,
-		742,1,0,0,0,742,746,1,0,0,0,743,746,3,100,50,0,744,746,3,102,51,0,745,
-		735,1,0,0,0,745,739,1,0,0,0,745,743,1,0,0,0,745,744,1,0,0,0,745,746,1,
-		0,0,0,746,753,1,0,0,0,747,749,3,178,89,0,748,750,3,106,53,0,749,748,1,
-		0,0,0,749,750,1,0,0,0,750,753,1,0,0,0,751,753,3,102,51,0,752,731,1,0,0,
-		0,752,747,1,0,0,0,752,751,1,0,0,0,753,755,1,0,0,0,754,756,3,110,55,0,755,
-		754,1,0,0,0,755,756,1,0,0,0,756,758,1,0,0,0,757,687,1,0,0,0,757,699,1,
-		0,0,0,757,703,1,0,0,0,757,706,1,0,0,0,757,716,1,0,0,0,757,721,1,0,0,0,
-		757,728,1,0,0,0,758,99,1,0,0,0,759,760,5,145,0,0,760,761,5,7,0,0,761,762,
-		3,96,48,0,762,763,5,8,0,0,763,764,3,192,96,0,764,765,5,134,0,0,765,766,
-		5,84,0,0,766,101,1,0,0,0,767,768,5,65,0,0,768,769,5,77,0,0,769,770,5,81,
-		0,0,770,103,1,0,0,0,771,773,3,194,97,0,772,771,1,0,0,0,773,774,1,0,0,0,
-		774,772,1,0,0,0,774,775,1,0,0,0,775,785,1,0,0,0,776,780,3,200,100,0,777,
-		779,3,194,97,0,778,777,1,0,0,0,779,782,1,0,0,0,780,778,1,0,0,0,780,781,
-		1,0,0,0,781,785,1,0,0,0,782,780,1,0,0,0,783,785,3,108,54,0,784,772,1,0,
-		0,0,784,776,1,0,0,0,784,783,1,0,0,0,785,105,1,0,0,0,786,788,3,192,96,0,
-		787,789,5,84,0,0,788,787,1,0,0,0,788,789,1,0,0,0,789,792,1,0,0,0,790,792,
-		3,108,54,0,791,786,1,0,0,0,791,790,1,0,0,0,792,107,1,0,0,0,793,805,5,57,
-		0,0,794,805,5,64,0,0,795,796,5,135,0,0,796,805,5,72,0,0,797,798,5,140,
-		0,0,798,799,3,192,96,0,799,802,5,120,0,0,800,801,5,66,0,0,801,803,5,72,
-		0,0,802,800,1,0,0,0,802,803,1,0,0,0,803,805,1,0,0,0,804,793,1,0,0,0,804,
-		794,1,0,0,0,804,795,1,0,0,0,804,797,1,0,0,0,805,109,1,0,0,0,806,864,5,
-		93,0,0,807,811,7,8,0,0,808,810,3,206,103,0,809,808,1,0,0,0,810,813,1,0,
-		0,0,811,809,1,0,0,0,811,812,1,0,0,0,812,820,1,0,0,0,813,811,1,0,0,0,814,
-		816,5,61,0,0,815,817,3,206,103,0,816,815,1,0,0,0,817,818,1,0,0,0,818,816,
-		1,0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,814,1,0,0,0,820,821,1,0,0,
-		0,821,826,1,0,0,0,822,823,5,140,0,0,823,824,3,192,96,0,824,825,5,120,0,
-		0,825,827,1,0,0,0,826,822,1,0,0,0,826,827,1,0,0,0,827,865,1,0,0,0,828,
-		832,5,77,0,0,829,831,3,206,103,0,830,829,1,0,0,0,831,834,1,0,0,0,832,830,
-		1,0,0,0,832,833,1,0,0,0,833,853,1,0,0,0,834,832,1,0,0,0,835,837,5,61,0,
-		0,836,838,3,200,100,0,837,836,1,0,0,0,837,838,1,0,0,0,838,840,1,0,0,0,
-		839,841,3,206,103,0,840,839,1,0,0,0,841,842,1,0,0,0,842,840,1,0,0,0,842,
-		843,1,0,0,0,843,851,1,0,0,0,844,845,5,93,0,0,845,847,5,77,0,0,846,848,
-		3,206,103,0,847,846,1,0,0,0,848,849,1,0,0,0,849,847,1,0,0,0,849,850,1,
-		0,0,0,850,852,1,0,0,0,851,844,1,0,0,0,851,852,1,0,0,0,852,854,1,0,0,0,
-		853,835,1,0,0,0,853,854,1,0,0,0,854,861,1,0,0,0,855,862,5,57,0,0,856,862,
-		5,64,0,0,857,858,5,140,0,0,858,859,3,192,96,0,859,860,5,120,0,0,860,862,
-		1,0,0,0,861,855,1,0,0,0,861,856,1,0,0,0,861,857,1,0,0,0,861,862,1,0,0,
-		0,862,865,1,0,0,0,863,865,5,72,0,0,864,807,1,0,0,0,864,828,1,0,0,0,864,
-		863,1,0,0,0,865,111,1,0,0,0,866,874,5,41,0,0,867,868,5,44,0,0,868,869,
-		3,192,96,0,869,870,5,135,0,0,870,871,3,192,96,0,871,875,1,0,0,0,872,873,
-		5,43,0,0,873,875,3,192,96,0,874,867,1,0,0,0,874,872,1,0,0,0,875,876,1,
-		0,0,0,876,877,5,4,0,0,877,885,3,192,96,0,878,879,5,103,0,0,879,886,5,134,
-		0,0,880,883,5,134,0,0,881,882,5,93,0,0,882,884,5,59,0,0,883,881,1,0,0,
-		0,883,884,1,0,0,0,884,886,1,0,0,0,885,878,1,0,0,0,885,880,1,0,0,0,886,
-		888,1,0,0,0,887,889,3,170,85,0,888,887,1,0,0,0,888,889,1,0,0,0,889,113,
-		1,0,0,0,890,891,5,28,0,0,891,896,3,116,58,0,892,893,5,4,0,0,893,895,3,
-		116,58,0,894,892,1,0,0,0,895,898,1,0,0,0,896,894,1,0,0,0,896,897,1,0,0,
-		0,897,899,1,0,0,0,898,896,1,0,0,0,899,900,5,6,0,0,900,901,3,118,59,0,901,
-		115,1,0,0,0,902,905,3,18,9,0,903,904,5,135,0,0,904,906,3,18,9,0,905,903,
-		1,0,0,0,905,906,1,0,0,0,906,117,1,0,0,0,907,918,3,38,19,0,908,918,3,80,
-		40,0,909,918,3,82,41,0,910,918,3,92,46,0,911,918,3,94,47,0,912,918,3,112,
-		56,0,913,918,3,120,60,0,914,918,3,124,62,0,915,918,3,126,63,0,916,918,
-		3,128,64,0,917,907,1,0,0,0,917,908,1,0,0,0,917,909,1,0,0,0,917,910,1,0,
-		0,0,917,911,1,0,0,0,917,912,1,0,0,0,917,913,1,0,0,0,917,914,1,0,0,0,917,
-		915,1,0,0,0,917,916,1,0,0,0,918,119,1,0,0,0,919,931,5,49,0,0,920,921,5,
-		135,0,0,921,924,3,186,93,0,922,923,5,65,0,0,923,925,3,174,87,0,924,922,
-		1,0,0,0,924,925,1,0,0,0,925,932,1,0,0,0,926,927,5,28,0,0,927,932,3,186,
-		93,0,928,929,3,192,96,0,929,930,3,182,91,0,930,932,1,0,0,0,931,920,1,0,
-		0,0,931,926,1,0,0,0,931,928,1,0,0,0,932,935,1,0,0,0,933,934,5,29,0,0,934,
-		936,3,206,103,0,935,933,1,0,0,0,935,936,1,0,0,0,936,941,1,0,0,0,937,938,
-		5,4,0,0,938,940,3,122,61,0,939,937,1,0,0,0,940,943,1,0,0,0,941,939,1,0,
-		0,0,941,942,1,0,0,0,942,945,1,0,0,0,943,941,1,0,0,0,944,946,3,170,85,0,
-		945,944,1,0,0,0,945,946,1,0,0,0,946,121,1,0,0,0,947,948,5,83,0,0,948,954,
-		3,182,91,0,949,950,5,108,0,0,950,954,3,182,91,0,951,952,5,81,0,0,952,954,
-		3,176,88,0,953,947,1,0,0,0,953,949,1,0,0,0,953,951,1,0,0,0,954,123,1,0,
-		0,0,955,956,5,32,0,0,956,959,3,192,96,0,957,958,5,28,0,0,958,960,5,97,
-		0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,961,1,0,0,0,961,962,5,65,0,0,962,
-		964,3,174,87,0,963,965,3,170,85,0,964,963,1,0,0,0,964,965,1,0,0,0,965,
-		125,1,0,0,0,966,967,5,16,0,0,967,968,3,192,96,0,968,969,5,65,0,0,969,974,
-		3,174,87,0,970,971,5,4,0,0,971,972,5,112,0,0,972,973,5,43,0,0,973,975,
-		5,62,0,0,974,970,1,0,0,0,974,975,1,0,0,0,975,977,1,0,0,0,976,978,3,170,
-		85,0,977,976,1,0,0,0,977,978,1,0,0,0,978,127,1,0,0,0,979,1035,5,46,0,0,
-		980,981,5,69,0,0,981,1036,3,144,72,0,982,983,5,44,0,0,983,984,3,192,96,
-		0,984,985,5,135,0,0,985,986,3,192,96,0,986,987,3,130,65,0,987,1036,1,0,
-		0,0,988,989,5,135,0,0,989,992,3,186,93,0,990,991,5,65,0,0,991,993,3,174,
-		87,0,992,990,1,0,0,0,992,993,1,0,0,0,993,997,1,0,0,0,994,995,5,28,0,0,
-		995,997,3,186,93,0,996,988,1,0,0,0,996,994,1,0,0,0,997,1000,1,0,0,0,998,
-		999,5,29,0,0,999,1001,3,206,103,0,1000,998,1,0,0,0,1000,1001,1,0,0,0,1001,
-		1006,1,0,0,0,1002,1003,5,4,0,0,1003,1005,3,122,61,0,1004,1002,1,0,0,0,
-		1005,1008,1,0,0,0,1006,1004,1,0,0,0,1006,1007,1,0,0,0,1007,1009,1,0,0,
-		0,1008,1006,1,0,0,0,1009,1010,3,130,65,0,1010,1036,1,0,0,0,1011,1033,3,
-		192,96,0,1012,1015,3,182,91,0,1013,1014,5,29,0,0,1014,1016,3,206,103,0,
-		1015,1013,1,0,0,0,1015,1016,1,0,0,0,1016,1021,1,0,0,0,1017,1018,5,4,0,
-		0,1018,1020,3,122,61,0,1019,1017,1,0,0,0,1020,1023,1,0,0,0,1021,1019,1,
-		0,0,0,1021,1022,1,0,0,0,1022,1024,1,0,0,0,1023,1021,1,0,0,0,1024,1025,
-		3,130,65,0,1025,1034,1,0,0,0,1026,1027,3,184,92,0,1027,1031,5,93,0,0,1028,
-		1029,5,4,0,0,1029,1030,5,69,0,0,1030,1032,3,144,72,0,1031,1028,1,0,0,0,
-		1031,1032,1,0,0,0,1032,1034,1,0,0,0,1033,1012,1,0,0,0,1033,1026,1,0,0,
-		0,1034,1036,1,0,0,0,1035,980,1,0,0,0,1035,982,1,0,0,0,1035,996,1,0,0,0,
-		1035,1011,1,0,0,0,1036,129,1,0,0,0,1037,1038,5,6,0,0,1038,1043,3,132,66,
-		0,1039,1040,5,5,0,0,1040,1042,3,132,66,0,1041,1039,1,0,0,0,1042,1045,1,
-		0,0,0,1043,1041,1,0,0,0,1043,1044,1,0,0,0,1044,1048,1,0,0,0,1045,1043,
-		1,0,0,0,1046,1048,3,148,74,0,1047,1037,1,0,0,0,1047,1046,1,0,0,0,1048,
-		1050,1,0,0,0,1049,1051,3,170,85,0,1050,1049,1,0,0,0,1050,1051,1,0,0,0,
-		1051,131,1,0,0,0,1052,1053,5,58,0,0,1053,1054,3,192,96,0,1054,1055,3,182,
-		91,0,1055,1056,5,4,0,0,1056,1058,1,0,0,0,1057,1052,1,0,0,0,1057,1058,1,
-		0,0,0,1058,1059,1,0,0,0,1059,1064,3,134,67,0,1060,1061,5,4,0,0,1061,1063,
-		3,136,68,0,1062,1060,1,0,0,0,1063,1066,1,0,0,0,1064,1062,1,0,0,0,1064,
-		1065,1,0,0,0,1065,133,1,0,0,0,1066,1064,1,0,0,0,1067,1070,3,178,89,0,1068,
-		1070,5,16,0,0,1069,1067,1,0,0,0,1069,1068,1,0,0,0,1070,1071,1,0,0,0,1071,
-		1079,3,192,96,0,1072,1073,5,32,0,0,1073,1076,3,192,96,0,1074,1075,5,28,
-		0,0,1075,1077,5,97,0,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1079,1,
-		0,0,0,1078,1069,1,0,0,0,1078,1072,1,0,0,0,1079,1082,1,0,0,0,1080,1081,
-		5,65,0,0,1081,1083,3,174,87,0,1082,1080,1,0,0,0,1082,1083,1,0,0,0,1083,
-		1085,1,0,0,0,1084,1086,3,138,69,0,1085,1084,1,0,0,0,1085,1086,1,0,0,0,
-		1086,135,1,0,0,0,1087,1090,5,133,0,0,1088,1091,3,138,69,0,1089,1091,3,
-		134,67,0,1090,1088,1,0,0,0,1090,1089,1,0,0,0,1091,1102,1,0,0,0,1092,1102,
-		3,140,70,0,1093,1096,5,69,0,0,1094,1097,3,142,71,0,1095,1097,3,144,72,
-		0,1096,1094,1,0,0,0,1096,1095,1,0,0,0,1097,1102,1,0,0,0,1098,1102,3,146,
-		73,0,1099,1100,5,65,0,0,1100,1102,3,174,87,0,1101,1087,1,0,0,0,1101,1092,
-		1,0,0,0,1101,1093,1,0,0,0,1101,1098,1,0,0,0,1101,1099,1,0,0,0,1102,137,
-		1,0,0,0,1103,1107,3,140,70,0,1104,1105,5,69,0,0,1105,1107,3,142,71,0,1106,
-		1103,1,0,0,0,1106,1104,1,0,0,0,1107,139,1,0,0,0,1108,1113,5,85,0,0,1109,
-		1114,5,43,0,0,1110,1111,3,192,96,0,1111,1112,3,182,91,0,1112,1114,1,0,
-		0,0,1113,1109,1,0,0,0,1113,1110,1,0,0,0,1114,1118,1,0,0,0,1115,1116,3,
-		192,96,0,1116,1117,5,134,0,0,1117,1119,1,0,0,0,1118,1115,1,0,0,0,1118,
-		1119,1,0,0,0,1119,141,1,0,0,0,1120,1121,5,139,0,0,1121,1122,5,85,0,0,1122,
-		1123,3,192,96,0,1123,1124,5,61,0,0,1124,1125,3,192,96,0,1125,1129,3,182,
-		91,0,1126,1127,3,192,96,0,1127,1128,5,134,0,0,1128,1130,1,0,0,0,1129,1126,
-		1,0,0,0,1129,1130,1,0,0,0,1130,143,1,0,0,0,1131,1137,5,126,0,0,1132,1133,
-		5,128,0,0,1133,1137,5,116,0,0,1134,1135,5,148,0,0,1135,1137,5,136,0,0,
-		1136,1131,1,0,0,0,1136,1132,1,0,0,0,1136,1134,1,0,0,0,1137,145,1,0,0,0,
-		1138,1141,5,156,0,0,1139,1141,3,200,100,0,1140,1138,1,0,0,0,1140,1139,
-		1,0,0,0,1141,1142,1,0,0,0,1142,1143,3,184,92,0,1143,1144,5,93,0,0,1144,
-		147,1,0,0,0,1145,1146,5,84,0,0,1146,1147,5,135,0,0,1147,1148,3,192,96,
-		0,1148,1149,5,4,0,0,1149,1150,5,65,0,0,1150,1155,3,174,87,0,1151,1152,
-		5,4,0,0,1152,1154,3,150,75,0,1153,1151,1,0,0,0,1154,1157,1,0,0,0,1155,
-		1153,1,0,0,0,1155,1156,1,0,0,0,1156,149,1,0,0,0,1157,1155,1,0,0,0,1158,
-		1159,5,111,0,0,1159,1160,5,123,0,0,1160,1175,3,182,91,0,1161,1162,5,100,
-		0,0,1162,1175,5,88,0,0,1163,1166,5,69,0,0,1164,1167,5,139,0,0,1165,1167,
-		3,144,72,0,1166,1164,1,0,0,0,1166,1165,1,0,0,0,1167,1175,1,0,0,0,1168,
-		1169,7,9,0,0,1169,1170,3,192,96,0,1170,1171,3,182,91,0,1171,1172,5,119,
-		0,0,1172,1175,1,0,0,0,1173,1175,3,146,73,0,1174,1158,1,0,0,0,1174,1161,
-		1,0,0,0,1174,1163,1,0,0,0,1174,1168,1,0,0,0,1174,1173,1,0,0,0,1175,151,
-		1,0,0,0,1176,1178,5,45,0,0,1177,1179,3,158,79,0,1178,1177,1,0,0,0,1179,
-		1180,1,0,0,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1186,1,0,0,0,1182,
-		1183,5,61,0,0,1183,1185,3,154,77,0,1184,1182,1,0,0,0,1185,1188,1,0,0,0,
-		1186,1184,1,0,0,0,1186,1187,1,0,0,0,1187,1196,1,0,0,0,1188,1186,1,0,0,
-		0,1189,1194,5,4,0,0,1190,1192,3,160,80,0,1191,1193,5,4,0,0,1192,1191,1,
-		0,0,0,1192,1193,1,0,0,0,1193,1195,1,0,0,0,1194,1190,1,0,0,0,1194,1195,
-		1,0,0,0,1195,1197,1,0,0,0,1196,1189,1,0,0,0,1196,1197,1,0,0,0,1197,1198,
-		1,0,0,0,1198,1200,5,145,0,0,1199,1201,3,158,79,0,1200,1199,1,0,0,0,1201,
-		1202,1,0,0,0,1202,1200,1,0,0,0,1202,1203,1,0,0,0,1203,1208,1,0,0,0,1204,
-		1205,5,61,0,0,1205,1207,3,154,77,0,1206,1204,1,0,0,0,1207,1210,1,0,0,0,
-		1208,1206,1,0,0,0,1208,1209,1,0,0,0,1209,1215,1,0,0,0,1210,1208,1,0,0,
-		0,1211,1212,5,4,0,0,1212,1214,3,156,78,0,1213,1211,1,0,0,0,1214,1217,1,
-		0,0,0,1215,1213,1,0,0,0,1215,1216,1,0,0,0,1216,1220,1,0,0,0,1217,1215,
-		1,0,0,0,1218,1219,5,6,0,0,1219,1221,3,162,81,0,1220,1218,1,0,0,0,1220,
-		1221,1,0,0,0,1221,153,1,0,0,0,1222,1224,3,158,79,0,1223,1222,1,0,0,0,1224,
-		1225,1,0,0,0,1225,1223,1,0,0,0,1225,1226,1,0,0,0,1226,155,1,0,0,0,1227,
-		1244,3,160,80,0,1228,1234,5,78,0,0,1229,1230,3,200,100,0,1230,1231,5,135,
-		0,0,1231,1232,3,200,100,0,1232,1233,3,204,102,0,1233,1235,1,0,0,0,1234,
-		1229,1,0,0,0,1234,1235,1,0,0,0,1235,1244,1,0,0,0,1236,1240,5,93,0,0,1237,
-		1238,5,132,0,0,1238,1241,5,124,0,0,1239,1241,5,114,0,0,1240,1237,1,0,0,
-		0,1240,1239,1,0,0,0,1241,1242,1,0,0,0,1242,1244,5,115,0,0,1243,1227,1,
-		0,0,0,1243,1228,1,0,0,0,1243,1236,1,0,0,0,1244,157,1,0,0,0,1245,1252,3,
-		206,103,0,1246,1252,5,88,0,0,1247,1252,5,96,0,0,1248,1252,5,43,0,0,1249,
-		1252,5,44,0,0,1250,1252,5,130,0,0,1251,1245,1,0,0,0,1251,1246,1,0,0,0,
-		1251,1247,1,0,0,0,1251,1248,1,0,0,0,1251,1249,1,0,0,0,1251,1250,1,0,0,
-		0,1252,159,1,0,0,0,1253,1254,5,59,0,0,1254,1256,5,68,0,0,1255,1253,1,0,
-		0,0,1255,1256,1,0,0,0,1256,1257,1,0,0,0,1257,1262,7,9,0,0,1258,1263,5,
-		43,0,0,1259,1260,3,192,96,0,1260,1261,3,182,91,0,1261,1263,1,0,0,0,1262,
-		1258,1,0,0,0,1262,1259,1,0,0,0,1263,1270,1,0,0,0,1264,1265,5,44,0,0,1265,
-		1266,3,192,96,0,1266,1267,5,135,0,0,1267,1268,3,192,96,0,1268,1270,1,0,
-		0,0,1269,1255,1,0,0,0,1269,1264,1,0,0,0,1270,161,1,0,0,0,1271,1273,3,200,
-		100,0,1272,1271,1,0,0,0,1272,1273,1,0,0,0,1273,1275,1,0,0,0,1274,1276,
-		3,206,103,0,1275,1274,1,0,0,0,1276,1277,1,0,0,0,1277,1275,1,0,0,0,1277,
-		1278,1,0,0,0,1278,1300,1,0,0,0,1279,1280,5,93,0,0,1280,1287,5,77,0,0,1281,
-		1288,5,43,0,0,1282,1284,3,206,103,0,1283,1282,1,0,0,0,1284,1285,1,0,0,
-		0,1285,1283,1,0,0,0,1285,1286,1,0,0,0,1286,1288,1,0,0,0,1287,1281,1,0,
-		0,0,1287,1283,1,0,0,0,1288,1301,1,0,0,0,1289,1297,5,117,0,0,1290,1298,
-		5,43,0,0,1291,1295,3,192,96,0,1292,1296,3,182,91,0,1293,1296,5,130,0,0,
-		1294,1296,3,206,103,0,1295,1292,1,0,0,0,1295,1293,1,0,0,0,1295,1294,1,
-		0,0,0,1296,1298,1,0,0,0,1297,1290,1,0,0,0,1297,1291,1,0,0,0,1298,1301,
-		1,0,0,0,1299,1301,5,84,0,0,1300,1279,1,0,0,0,1300,1289,1,0,0,0,1300,1299,
-		1,0,0,0,1300,1301,1,0,0,0,1301,163,1,0,0,0,1302,1303,5,25,0,0,1303,1322,
-		3,166,83,0,1304,1314,5,36,0,0,1305,1306,5,65,0,0,1306,1307,7,10,0,0,1307,
-		1315,3,186,93,0,1308,1312,3,186,93,0,1309,1310,5,4,0,0,1310,1311,5,146,
-		0,0,1311,1313,3,186,93,0,1312,1309,1,0,0,0,1312,1313,1,0,0,0,1313,1315,
-		1,0,0,0,1314,1305,1,0,0,0,1314,1308,1,0,0,0,1315,1323,1,0,0,0,1316,1319,
-		7,6,0,0,1317,1318,5,65,0,0,1318,1320,7,10,0,0,1319,1317,1,0,0,0,1319,1320,
-		1,0,0,0,1320,1321,1,0,0,0,1321,1323,3,166,83,0,1322,1304,1,0,0,0,1322,
-		1316,1,0,0,0,1323,165,1,0,0,0,1324,1335,3,186,93,0,1325,1327,5,156,0,0,
-		1326,1325,1,0,0,0,1326,1327,1,0,0,0,1327,1328,1,0,0,0,1328,1332,7,2,0,
-		0,1329,1331,3,168,84,0,1330,1329,1,0,0,0,1331,1334,1,0,0,0,1332,1330,1,
-		0,0,0,1332,1333,1,0,0,0,1333,1336,1,0,0,0,1334,1332,1,0,0,0,1335,1326,
-		1,0,0,0,1335,1336,1,0,0,0,1336,167,1,0,0,0,1337,1338,3,198,99,0,1338,1340,
-		3,196,98,0,1339,1341,7,2,0,0,1340,1339,1,0,0,0,1340,1341,1,0,0,0,1341,
-		169,1,0,0,0,1342,1343,5,9,0,0,1343,1348,3,172,86,0,1344,1345,5,4,0,0,1345,
-		1347,3,172,86,0,1346,1344,1,0,0,0,1347,1350,1,0,0,0,1348,1346,1,0,0,0,
-		1348,1349,1,0,0,0,1349,1356,1,0,0,0,1350,1348,1,0,0,0,1351,1352,5,147,
-		0,0,1352,1353,5,138,0,0,1353,1357,7,1,0,0,1354,1355,5,145,0,0,1355,1357,
-		5,71,0,0,1356,1351,1,0,0,0,1356,1354,1,0,0,0,1356,1357,1,0,0,0,1357,171,
-		1,0,0,0,1358,1365,3,192,96,0,1359,1361,3,206,103,0,1360,1359,1,0,0,0,1361,
-		1362,1,0,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,1366,1,0,0,0,1364,
-		1366,5,130,0,0,1365,1360,1,0,0,0,1365,1364,1,0,0,0,1365,1366,1,0,0,0,1366,
-		173,1,0,0,0,1367,1368,5,19,0,0,1368,1374,5,80,0,0,1369,1371,3,206,103,
-		0,1370,1372,5,79,0,0,1371,1370,1,0,0,0,1371,1372,1,0,0,0,1372,1374,1,0,
-		0,0,1373,1367,1,0,0,0,1373,1369,1,0,0,0,1374,175,1,0,0,0,1375,1376,7,11,
-		0,0,1376,177,1,0,0,0,1377,1378,7,12,0,0,1378,179,1,0,0,0,1379,1381,3,206,
-		103,0,1380,1379,1,0,0,0,1381,1382,1,0,0,0,1382,1380,1,0,0,0,1382,1383,
-		1,0,0,0,1383,181,1,0,0,0,1384,1385,7,13,0,0,1385,183,1,0,0,0,1386,1387,
-		7,14,0,0,1387,185,1,0,0,0,1388,1392,3,190,95,0,1389,1391,3,188,94,0,1390,
-		1389,1,0,0,0,1391,1394,1,0,0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,
-		187,1,0,0,0,1394,1392,1,0,0,0,1395,1396,3,198,99,0,1396,1397,3,190,95,
-		0,1397,189,1,0,0,0,1398,1400,3,200,100,0,1399,1401,3,204,102,0,1400,1399,
-		1,0,0,0,1400,1401,1,0,0,0,1401,1408,1,0,0,0,1402,1408,3,206,103,0,1403,
-		1404,5,7,0,0,1404,1405,3,186,93,0,1405,1406,5,8,0,0,1406,1408,1,0,0,0,
-		1407,1398,1,0,0,0,1407,1402,1,0,0,0,1407,1403,1,0,0,0,1408,191,1,0,0,0,
-		1409,1413,3,196,98,0,1410,1412,3,194,97,0,1411,1410,1,0,0,0,1412,1415,
-		1,0,0,0,1413,1411,1,0,0,0,1413,1414,1,0,0,0,1414,193,1,0,0,0,1415,1413,
-		1,0,0,0,1416,1417,3,198,99,0,1417,1418,3,196,98,0,1418,195,1,0,0,0,1419,
-		1426,3,200,100,0,1420,1426,3,206,103,0,1421,1422,5,7,0,0,1422,1423,3,192,
-		96,0,1423,1424,5,8,0,0,1424,1426,1,0,0,0,1425,1419,1,0,0,0,1425,1420,1,
-		0,0,0,1425,1421,1,0,0,0,1426,197,1,0,0,0,1427,1428,7,15,0,0,1428,199,1,
-		0,0,0,1429,1441,3,202,101,0,1430,1431,5,7,0,0,1431,1436,3,202,101,0,1432,
-		1433,5,4,0,0,1433,1435,3,202,101,0,1434,1432,1,0,0,0,1435,1438,1,0,0,0,
-		1436,1434,1,0,0,0,1436,1437,1,0,0,0,1437,1439,1,0,0,0,1438,1436,1,0,0,
-		0,1439,1440,5,8,0,0,1440,1442,1,0,0,0,1441,1430,1,0,0,0,1441,1442,1,0,
-		0,0,1442,201,1,0,0,0,1443,1445,5,157,0,0,1444,1446,5,158,0,0,1445,1444,
-		1,0,0,0,1445,1446,1,0,0,0,1446,1449,1,0,0,0,1447,1449,5,158,0,0,1448,1443,
-		1,0,0,0,1448,1447,1,0,0,0,1449,203,1,0,0,0,1450,1451,7,16,0,0,1451,205,
-		1,0,0,0,1452,1453,7,17,0,0,1453,207,1,0,0,0,183,254,269,280,288,290,306,
-		312,321,323,348,358,367,373,385,402,404,410,419,427,434,444,453,459,477,
-		488,502,508,515,518,521,531,539,547,554,561,570,573,577,582,588,595,602,
-		607,619,623,637,646,657,660,665,672,677,684,694,697,701,710,714,725,728,
-		733,737,741,745,749,752,755,757,774,780,784,788,791,802,804,811,818,820,
-		826,832,837,842,849,851,853,861,864,874,883,885,888,896,905,917,924,931,
-		935,941,945,953,959,964,974,977,992,996,1000,1006,1015,1021,1031,1033,
-		1035,1043,1047,1050,1057,1064,1069,1076,1078,1082,1085,1090,1096,1101,
-		1106,1113,1118,1129,1136,1140,1155,1166,1174,1180,1186,1192,1194,1196,
-		1202,1208,1215,1220,1225,1234,1240,1243,1251,1255,1262,1269,1272,1277,
-		1285,1287,1295,1297,1300,1312,1314,1319,1322,1326,1332,1335,1340,1348,
-		1356,1362,1365,1371,1373,1382,1392,1400,1407,1413,1425,1436,1441,1445,
-		1448
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,260,8,
+		2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,275,8,6,1,7,
+		1,7,1,7,1,8,1,8,1,8,1,8,5,8,284,8,8,10,8,12,8,287,9,8,1,9,1,9,1,9,1,9,
+		1,9,3,9,294,8,9,3,9,296,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,
+		12,1,13,1,13,1,14,1,14,1,14,3,14,312,8,14,1,14,1,14,5,14,316,8,14,10,14,
+		12,14,319,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,327,8,15,3,15,329,8,
+		15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
+		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,354,8,17,1,18,1,18,
+		1,18,1,19,1,19,1,19,1,19,1,19,3,19,364,8,19,1,19,1,19,1,19,1,19,1,19,1,
+		19,1,19,3,19,373,8,19,1,19,1,19,5,19,377,8,19,10,19,12,19,380,9,19,1,20,
+		1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,391,8,20,1,21,1,21,1,21,1,
+		21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,408,8,22,
+		3,22,410,8,22,1,22,1,22,5,22,414,8,22,10,22,12,22,417,9,22,1,23,1,23,1,
+		23,1,23,1,23,1,23,3,23,425,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,433,
+		8,24,1,25,1,25,1,25,1,25,1,25,3,25,440,8,25,1,26,1,26,1,26,1,26,1,26,1,
+		26,5,26,448,8,26,10,26,12,26,451,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,
+		27,459,8,27,1,28,1,28,1,28,1,28,3,28,465,8,28,1,28,1,28,1,28,1,29,1,29,
+		1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,483,8,29,1,
+		30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,492,8,30,10,30,12,30,495,9,30,1,
+		31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,508,8,32,1,32,
+		1,32,1,32,1,32,3,32,514,8,32,1,33,1,33,1,33,1,34,1,34,1,34,3,34,522,8,
+		34,1,34,3,34,525,8,34,1,34,1,34,1,34,1,35,1,35,1,35,1,35,1,35,3,35,535,
+		8,35,1,35,3,35,538,8,35,1,35,3,35,541,8,35,1,36,1,36,1,36,1,36,1,36,1,
+		36,1,36,1,36,3,36,551,8,36,1,36,1,36,1,36,1,36,1,36,1,36,3,36,559,8,36,
+		1,36,1,36,1,36,1,36,5,36,565,8,36,10,36,12,36,568,9,36,1,36,1,36,1,36,
+		1,36,3,36,574,8,36,1,36,1,36,1,36,5,36,579,8,36,10,36,12,36,582,9,36,1,
+		36,1,36,1,36,1,36,5,36,588,8,36,10,36,12,36,591,9,36,3,36,593,8,36,1,37,
+		1,37,3,37,597,8,37,1,38,4,38,600,8,38,11,38,12,38,601,1,38,1,38,5,38,606,
+		8,38,10,38,12,38,609,9,38,1,39,1,39,1,39,1,39,3,39,615,8,39,1,40,1,40,
+		1,40,1,40,1,40,3,40,622,8,40,1,41,1,41,1,41,3,41,627,8,41,1,42,1,42,1,
+		42,1,42,1,42,1,42,1,42,1,42,1,42,1,42,3,42,639,8,42,1,42,1,42,3,42,643,
+		8,42,1,43,1,43,1,43,1,43,1,43,1,44,1,44,1,44,1,44,1,44,5,44,655,8,44,10,
+		44,12,44,658,9,44,1,45,1,45,1,45,1,45,1,45,1,45,3,45,666,8,45,1,46,1,46,
+		1,46,1,47,1,47,1,47,1,47,1,48,1,48,3,48,677,8,48,1,48,3,48,680,8,48,1,
+		48,1,48,1,48,3,48,685,8,48,1,49,1,49,1,49,1,49,1,49,3,49,692,8,49,1,49,
+		1,49,1,49,3,49,697,8,49,1,50,1,50,1,50,5,50,702,8,50,10,50,12,50,705,9,
+		50,1,51,1,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,715,8,51,1,51,3,51,718,
+		8,51,1,51,1,51,3,51,722,8,51,1,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,731,
+		8,51,1,51,1,51,3,51,735,8,51,1,51,1,51,1,51,1,51,1,51,1,51,1,51,1,51,1,
+		51,3,51,746,8,51,1,51,3,51,749,8,51,1,51,4,51,752,8,51,11,51,12,51,753,
+		1,51,1,51,3,51,758,8,51,1,51,1,51,3,51,762,8,51,1,51,1,51,1,51,1,51,1,
+		51,4,51,769,8,51,11,51,12,51,770,3,51,773,8,51,1,51,1,51,3,51,777,8,51,
+		1,51,3,51,780,8,51,1,51,3,51,783,8,51,3,51,785,8,51,1,52,1,52,1,52,1,52,
+		1,52,1,52,1,52,1,52,1,53,1,53,1,53,1,53,1,54,4,54,800,8,54,11,54,12,54,
+		801,1,54,1,54,5,54,806,8,54,10,54,12,54,809,9,54,1,54,3,54,812,8,54,1,
+		55,1,55,3,55,816,8,55,1,55,3,55,819,8,55,1,56,1,56,1,56,1,56,1,56,1,56,
+		1,56,1,56,1,56,3,56,830,8,56,3,56,832,8,56,1,57,1,57,1,57,5,57,837,8,57,
+		10,57,12,57,840,9,57,1,57,1,57,4,57,844,8,57,11,57,12,57,845,3,57,848,
+		8,57,1,57,1,57,1,57,1,57,3,57,854,8,57,1,57,1,57,5,57,858,8,57,10,57,12,
+		57,861,9,57,1,57,1,57,3,57,865,8,57,1,57,4,57,868,8,57,11,57,12,57,869,
+		1,57,1,57,1,57,4,57,875,8,57,11,57,12,57,876,3,57,879,8,57,3,57,881,8,
+		57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,889,8,57,1,57,1,57,1,57,1,57,1,57,
+		1,57,4,57,897,8,57,11,57,12,57,898,3,57,901,8,57,1,58,1,58,1,58,1,58,1,
+		58,1,58,1,58,1,58,3,58,911,8,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,3,58,
+		920,8,58,3,58,922,8,58,1,58,3,58,925,8,58,1,59,1,59,1,59,1,59,5,59,931,
+		8,59,10,59,12,59,934,9,59,1,59,1,59,1,59,1,60,1,60,1,60,3,60,942,8,60,
+		1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,954,8,61,1,62,1,
+		62,1,62,1,62,1,62,3,62,961,8,62,1,62,1,62,1,62,1,62,1,62,3,62,968,8,62,
+		1,62,1,62,3,62,972,8,62,1,62,1,62,5,62,976,8,62,10,62,12,62,979,9,62,1,
+		62,3,62,982,8,62,1,63,1,63,1,63,1,63,1,63,1,63,3,63,990,8,63,1,64,1,64,
+		1,64,1,64,3,64,996,8,64,1,64,1,64,1,64,3,64,1001,8,64,1,65,1,65,1,65,1,
+		65,1,65,1,65,1,65,1,65,3,65,1011,8,65,1,65,3,65,1014,8,65,1,66,1,66,1,
+		66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1029,8,66,1,
+		66,1,66,3,66,1033,8,66,1,66,1,66,3,66,1037,8,66,1,66,1,66,5,66,1041,8,
+		66,10,66,12,66,1044,9,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1052,8,66,
+		1,66,1,66,5,66,1056,8,66,10,66,12,66,1059,9,66,1,66,1,66,1,66,1,66,1,66,
+		1,66,1,66,3,66,1068,8,66,3,66,1070,8,66,3,66,1072,8,66,1,67,1,67,1,67,
+		1,67,5,67,1078,8,67,10,67,12,67,1081,9,67,1,67,3,67,1084,8,67,1,67,3,67,
+		1087,8,67,1,68,1,68,1,68,1,68,1,68,3,68,1094,8,68,1,68,1,68,1,68,5,68,
+		1099,8,68,10,68,12,68,1102,9,68,1,69,1,69,3,69,1106,8,69,1,69,1,69,1,69,
+		1,69,1,69,3,69,1113,8,69,3,69,1115,8,69,1,69,1,69,3,69,1119,8,69,1,69,
+		3,69,1122,8,69,1,70,1,70,1,70,3,70,1127,8,70,1,70,1,70,1,70,1,70,3,70,
+		1133,8,70,1,70,1,70,1,70,3,70,1138,8,70,1,71,1,71,1,71,3,71,1143,8,71,
+		1,72,1,72,1,72,1,72,1,72,3,72,1150,8,72,1,72,1,72,1,72,3,72,1155,8,72,
+		1,73,1,73,1,73,1,73,1,73,1,73,1,73,1,73,1,73,3,73,1166,8,73,1,74,1,74,
+		1,74,1,74,1,74,3,74,1173,8,74,1,75,1,75,3,75,1177,8,75,1,75,1,75,1,75,
+		1,76,1,76,1,76,1,76,1,76,1,76,1,76,1,76,5,76,1190,8,76,10,76,12,76,1193,
+		9,76,1,77,1,77,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1203,8,77,1,77,1,77,
+		1,77,1,77,1,77,1,77,3,77,1211,8,77,1,78,1,78,4,78,1215,8,78,11,78,12,78,
+		1216,1,78,1,78,5,78,1221,8,78,10,78,12,78,1224,9,78,1,78,1,78,1,78,3,78,
+		1229,8,78,3,78,1231,8,78,3,78,1233,8,78,1,78,1,78,4,78,1237,8,78,11,78,
+		12,78,1238,1,78,1,78,5,78,1243,8,78,10,78,12,78,1246,9,78,1,78,1,78,5,
+		78,1250,8,78,10,78,12,78,1253,9,78,1,78,1,78,3,78,1257,8,78,1,79,4,79,
+		1260,8,79,11,79,12,79,1261,1,80,1,80,1,80,1,80,1,80,1,80,1,80,3,80,1271,
+		8,80,1,80,1,80,1,80,1,80,3,80,1277,8,80,1,80,3,80,1280,8,80,1,81,1,81,
+		1,81,1,81,1,81,1,81,3,81,1288,8,81,1,82,1,82,3,82,1292,8,82,1,82,1,82,
+		1,82,1,82,1,82,3,82,1299,8,82,1,82,1,82,1,82,1,82,1,82,3,82,1306,8,82,
+		1,83,3,83,1309,8,83,1,83,4,83,1312,8,83,11,83,12,83,1313,1,83,1,83,1,83,
+		1,83,4,83,1320,8,83,11,83,12,83,1321,3,83,1324,8,83,1,83,1,83,1,83,1,83,
+		1,83,1,83,3,83,1332,8,83,3,83,1334,8,83,1,83,3,83,1337,8,83,1,84,1,84,
+		1,84,1,84,1,84,1,84,1,84,1,84,1,84,1,84,3,84,1349,8,84,3,84,1351,8,84,
+		1,84,1,84,1,84,3,84,1356,8,84,1,84,3,84,1359,8,84,1,85,1,85,3,85,1363,
+		8,85,1,85,1,85,5,85,1367,8,85,10,85,12,85,1370,9,85,3,85,1372,8,85,1,86,
+		1,86,1,86,3,86,1377,8,86,1,87,1,87,1,87,1,87,5,87,1383,8,87,10,87,12,87,
+		1386,9,87,1,87,1,87,1,87,1,87,1,87,3,87,1393,8,87,1,88,1,88,4,88,1397,
+		8,88,11,88,12,88,1398,1,88,3,88,1402,8,88,1,89,1,89,1,89,1,89,3,89,1408,
+		8,89,3,89,1410,8,89,1,90,1,90,1,91,1,91,1,92,4,92,1417,8,92,11,92,12,92,
+		1418,1,93,1,93,1,94,1,94,1,95,1,95,5,95,1427,8,95,10,95,12,95,1430,9,95,
+		1,96,1,96,1,96,1,97,1,97,3,97,1437,8,97,1,97,1,97,1,97,1,97,1,97,3,97,
+		1444,8,97,1,98,1,98,5,98,1448,8,98,10,98,12,98,1451,9,98,1,99,1,99,1,99,
+		1,100,1,100,1,100,1,100,1,100,1,100,3,100,1462,8,100,1,101,1,101,1,102,
+		1,102,1,102,1,102,1,102,5,102,1471,8,102,10,102,12,102,1474,9,102,1,102,
+		1,102,3,102,1478,8,102,1,103,1,103,3,103,1482,8,103,1,103,3,103,1485,8,
+		103,1,104,1,104,1,105,1,105,1,105,0,0,106,0,2,4,6,8,10,12,14,16,18,20,
+		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
+		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
+		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
+		150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,
+		186,188,190,192,194,196,198,200,202,204,206,208,210,0,18,2,0,153,154,156,
+		157,2,0,20,20,71,71,2,0,44,44,132,132,2,0,153,153,156,156,2,0,92,92,146,
+		146,2,0,77,77,143,143,2,0,64,64,96,96,2,0,33,33,42,42,4,0,89,89,97,97,
+		107,107,126,126,2,0,89,89,97,97,2,0,99,99,105,105,2,0,125,125,151,151,
+		2,0,75,75,95,95,1,0,43,44,2,0,49,49,132,132,2,0,10,12,14,14,4,0,94,94,
+		152,152,154,155,157,157,28,0,15,18,20,27,29,31,33,42,45,57,59,61,63,64,
+		67,67,69,69,71,74,76,84,86,88,90,92,96,96,98,117,119,124,126,126,128,129,
+		131,131,133,133,135,136,139,141,143,146,148,148,150,150,153,153,156,156,
+		158,158,1673,0,212,1,0,0,0,2,215,1,0,0,0,4,259,1,0,0,0,6,261,1,0,0,0,8,
+		264,1,0,0,0,10,267,1,0,0,0,12,274,1,0,0,0,14,276,1,0,0,0,16,279,1,0,0,
+		0,18,295,1,0,0,0,20,297,1,0,0,0,22,300,1,0,0,0,24,303,1,0,0,0,26,306,1,
+		0,0,0,28,308,1,0,0,0,30,328,1,0,0,0,32,330,1,0,0,0,34,334,1,0,0,0,36,355,
+		1,0,0,0,38,358,1,0,0,0,40,390,1,0,0,0,42,392,1,0,0,0,44,397,1,0,0,0,46,
+		418,1,0,0,0,48,426,1,0,0,0,50,434,1,0,0,0,52,441,1,0,0,0,54,458,1,0,0,
+		0,56,460,1,0,0,0,58,469,1,0,0,0,60,484,1,0,0,0,62,496,1,0,0,0,64,513,1,
+		0,0,0,66,515,1,0,0,0,68,518,1,0,0,0,70,529,1,0,0,0,72,592,1,0,0,0,74,594,
+		1,0,0,0,76,599,1,0,0,0,78,614,1,0,0,0,80,616,1,0,0,0,82,623,1,0,0,0,84,
+		642,1,0,0,0,86,644,1,0,0,0,88,649,1,0,0,0,90,665,1,0,0,0,92,667,1,0,0,
+		0,94,670,1,0,0,0,96,674,1,0,0,0,98,686,1,0,0,0,100,698,1,0,0,0,102,784,
+		1,0,0,0,104,786,1,0,0,0,106,794,1,0,0,0,108,811,1,0,0,0,110,818,1,0,0,
+		0,112,831,1,0,0,0,114,833,1,0,0,0,116,902,1,0,0,0,118,926,1,0,0,0,120,
+		938,1,0,0,0,122,953,1,0,0,0,124,955,1,0,0,0,126,989,1,0,0,0,128,991,1,
+		0,0,0,130,1002,1,0,0,0,132,1015,1,0,0,0,134,1083,1,0,0,0,136,1093,1,0,
+		0,0,138,1114,1,0,0,0,140,1137,1,0,0,0,142,1142,1,0,0,0,144,1144,1,0,0,
+		0,146,1156,1,0,0,0,148,1172,1,0,0,0,150,1176,1,0,0,0,152,1181,1,0,0,0,
+		154,1210,1,0,0,0,156,1212,1,0,0,0,158,1259,1,0,0,0,160,1279,1,0,0,0,162,
+		1287,1,0,0,0,164,1305,1,0,0,0,166,1308,1,0,0,0,168,1338,1,0,0,0,170,1360,
+		1,0,0,0,172,1373,1,0,0,0,174,1378,1,0,0,0,176,1394,1,0,0,0,178,1409,1,
+		0,0,0,180,1411,1,0,0,0,182,1413,1,0,0,0,184,1416,1,0,0,0,186,1420,1,0,
+		0,0,188,1422,1,0,0,0,190,1424,1,0,0,0,192,1431,1,0,0,0,194,1443,1,0,0,
+		0,196,1445,1,0,0,0,198,1452,1,0,0,0,200,1461,1,0,0,0,202,1463,1,0,0,0,
+		204,1465,1,0,0,0,206,1484,1,0,0,0,208,1486,1,0,0,0,210,1488,1,0,0,0,212,
+		213,3,4,2,0,213,214,5,0,0,1,214,1,1,0,0,0,215,216,3,174,87,0,216,217,5,
+		0,0,1,217,3,1,0,0,0,218,260,3,6,3,0,219,260,3,8,4,0,220,260,3,10,5,0,221,
+		260,3,14,7,0,222,260,3,16,8,0,223,260,3,20,10,0,224,260,3,22,11,0,225,
+		260,3,24,12,0,226,260,3,26,13,0,227,260,3,28,14,0,228,260,3,32,16,0,229,
+		260,3,34,17,0,230,260,3,38,19,0,231,260,3,42,21,0,232,260,3,44,22,0,233,
+		260,3,70,35,0,234,260,3,66,33,0,235,260,3,80,40,0,236,260,3,82,41,0,237,
+		260,3,84,42,0,238,260,3,86,43,0,239,260,3,88,44,0,240,260,3,92,46,0,241,
+		260,3,94,47,0,242,260,3,96,48,0,243,260,3,98,49,0,244,260,3,116,58,0,245,
+		260,3,124,62,0,246,260,3,128,64,0,247,260,3,130,65,0,248,260,3,132,66,
+		0,249,260,3,156,78,0,250,260,3,168,84,0,251,260,3,46,23,0,252,260,3,118,
+		59,0,253,260,3,48,24,0,254,260,3,50,25,0,255,260,3,52,26,0,256,260,3,58,
+		29,0,257,260,3,60,30,0,258,260,3,56,28,0,259,218,1,0,0,0,259,219,1,0,0,
+		0,259,220,1,0,0,0,259,221,1,0,0,0,259,222,1,0,0,0,259,223,1,0,0,0,259,
+		224,1,0,0,0,259,225,1,0,0,0,259,226,1,0,0,0,259,227,1,0,0,0,259,228,1,
+		0,0,0,259,229,1,0,0,0,259,230,1,0,0,0,259,231,1,0,0,0,259,232,1,0,0,0,
+		259,233,1,0,0,0,259,234,1,0,0,0,259,235,1,0,0,0,259,236,1,0,0,0,259,237,
+		1,0,0,0,259,238,1,0,0,0,259,239,1,0,0,0,259,240,1,0,0,0,259,241,1,0,0,
+		0,259,242,1,0,0,0,259,243,1,0,0,0,259,244,1,0,0,0,259,245,1,0,0,0,259,
+		246,1,0,0,0,259,247,1,0,0,0,259,248,1,0,0,0,259,249,1,0,0,0,259,250,1,
+		0,0,0,259,251,1,0,0,0,259,252,1,0,0,0,259,253,1,0,0,0,259,254,1,0,0,0,
+		259,255,1,0,0,0,259,256,1,0,0,0,259,257,1,0,0,0,259,258,1,0,0,0,260,5,
+		1,0,0,0,261,262,5,37,0,0,262,263,3,206,103,0,263,7,1,0,0,0,264,265,5,39,
+		0,0,265,266,5,163,0,0,266,9,1,0,0,0,267,268,5,54,0,0,268,269,3,12,6,0,
+		269,11,1,0,0,0,270,275,5,159,0,0,271,275,5,162,0,0,272,275,5,163,0,0,273,
+		275,3,210,105,0,274,270,1,0,0,0,274,271,1,0,0,0,274,272,1,0,0,0,274,273,
+		1,0,0,0,275,13,1,0,0,0,276,277,5,52,0,0,277,278,3,210,105,0,278,15,1,0,
+		0,0,279,280,5,47,0,0,280,285,3,18,9,0,281,282,5,4,0,0,282,284,3,18,9,0,
+		283,281,1,0,0,0,284,287,1,0,0,0,285,283,1,0,0,0,285,286,1,0,0,0,286,17,
+		1,0,0,0,287,285,1,0,0,0,288,296,3,210,105,0,289,296,5,163,0,0,290,293,
+		5,159,0,0,291,294,3,210,105,0,292,294,5,14,0,0,293,291,1,0,0,0,293,292,
+		1,0,0,0,293,294,1,0,0,0,294,296,1,0,0,0,295,288,1,0,0,0,295,289,1,0,0,
+		0,295,290,1,0,0,0,296,19,1,0,0,0,297,298,5,48,0,0,298,299,5,163,0,0,299,
+		21,1,0,0,0,300,301,5,38,0,0,301,302,5,163,0,0,302,23,1,0,0,0,303,304,5,
+		55,0,0,304,305,3,210,105,0,305,25,1,0,0,0,306,307,5,3,0,0,307,27,1,0,0,
+		0,308,309,5,57,0,0,309,311,3,210,105,0,310,312,5,163,0,0,311,310,1,0,0,
+		0,311,312,1,0,0,0,312,317,1,0,0,0,313,314,5,4,0,0,314,316,3,30,15,0,315,
+		313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,0,317,318,1,0,0,0,318,29,1,0,
+		0,0,319,317,1,0,0,0,320,321,5,145,0,0,321,329,3,206,103,0,322,326,3,206,
+		103,0,323,327,7,0,0,0,324,325,5,13,0,0,325,327,5,87,0,0,326,323,1,0,0,
+		0,326,324,1,0,0,0,327,329,1,0,0,0,328,320,1,0,0,0,328,322,1,0,0,0,329,
+		31,1,0,0,0,330,331,5,31,0,0,331,332,3,206,103,0,332,333,5,155,0,0,333,
+		33,1,0,0,0,334,335,5,30,0,0,335,336,3,184,92,0,336,337,5,6,0,0,337,338,
+		3,206,103,0,338,353,3,188,94,0,339,340,5,62,0,0,340,341,3,206,103,0,341,
+		342,3,186,93,0,342,343,5,137,0,0,343,344,3,36,18,0,344,354,1,0,0,0,345,
+		346,5,137,0,0,346,347,3,36,18,0,347,348,5,4,0,0,348,349,3,206,103,0,349,
+		350,3,186,93,0,350,351,5,137,0,0,351,352,3,36,18,0,352,354,1,0,0,0,353,
+		339,1,0,0,0,353,345,1,0,0,0,354,35,1,0,0,0,355,356,3,206,103,0,356,357,
+		3,208,104,0,357,37,1,0,0,0,358,359,5,53,0,0,359,363,3,184,92,0,360,361,
+		5,4,0,0,361,362,5,107,0,0,362,364,5,43,0,0,363,360,1,0,0,0,363,364,1,0,
+		0,0,364,365,1,0,0,0,365,366,5,6,0,0,366,367,5,71,0,0,367,372,3,206,103,
+		0,368,373,5,74,0,0,369,370,5,76,0,0,370,371,5,108,0,0,371,373,5,22,0,0,
+		372,368,1,0,0,0,372,369,1,0,0,0,372,373,1,0,0,0,373,378,1,0,0,0,374,375,
+		5,4,0,0,375,377,3,40,20,0,376,374,1,0,0,0,377,380,1,0,0,0,378,376,1,0,
+		0,0,378,379,1,0,0,0,379,39,1,0,0,0,380,378,1,0,0,0,381,382,5,89,0,0,382,
+		383,5,49,0,0,383,384,5,94,0,0,384,385,5,161,0,0,385,391,7,1,0,0,386,387,
+		5,108,0,0,387,388,5,94,0,0,388,389,5,134,0,0,389,391,5,90,0,0,390,381,
+		1,0,0,0,390,386,1,0,0,0,391,41,1,0,0,0,392,393,5,36,0,0,393,394,3,210,
+		105,0,394,395,5,96,0,0,395,396,3,190,95,0,396,43,1,0,0,0,397,398,5,22,
+		0,0,398,399,3,210,105,0,399,409,5,96,0,0,400,401,7,2,0,0,401,402,5,28,
+		0,0,402,410,3,190,95,0,403,407,3,190,95,0,404,405,7,2,0,0,405,406,5,28,
+		0,0,406,408,3,190,95,0,407,404,1,0,0,0,407,408,1,0,0,0,408,410,1,0,0,0,
+		409,400,1,0,0,0,409,403,1,0,0,0,410,415,1,0,0,0,411,412,5,4,0,0,412,414,
+		3,64,32,0,413,411,1,0,0,0,414,417,1,0,0,0,415,413,1,0,0,0,415,416,1,0,
+		0,0,416,45,1,0,0,0,417,415,1,0,0,0,418,424,5,21,0,0,419,420,5,149,0,0,
+		420,421,5,140,0,0,421,425,7,1,0,0,422,423,5,147,0,0,423,425,5,72,0,0,424,
+		419,1,0,0,0,424,422,1,0,0,0,425,47,1,0,0,0,426,432,5,18,0,0,427,428,3,
+		210,105,0,428,429,5,4,0,0,429,430,3,208,104,0,430,433,1,0,0,0,431,433,
+		5,163,0,0,432,427,1,0,0,0,432,431,1,0,0,0,433,49,1,0,0,0,434,435,5,24,
+		0,0,435,436,3,210,105,0,436,437,5,96,0,0,437,439,3,190,95,0,438,440,5,
+		100,0,0,439,438,1,0,0,0,439,440,1,0,0,0,440,51,1,0,0,0,441,442,5,27,0,
+		0,442,443,3,210,105,0,443,444,5,96,0,0,444,449,3,170,85,0,445,446,5,4,
+		0,0,446,448,3,54,27,0,447,445,1,0,0,0,448,451,1,0,0,0,449,447,1,0,0,0,
+		449,450,1,0,0,0,450,53,1,0,0,0,451,449,1,0,0,0,452,459,5,114,0,0,453,454,
+		5,133,0,0,454,455,5,70,0,0,455,456,3,206,103,0,456,457,5,13,0,0,457,459,
+		1,0,0,0,458,452,1,0,0,0,458,453,1,0,0,0,459,55,1,0,0,0,460,461,5,15,0,
+		0,461,464,3,210,105,0,462,463,5,110,0,0,463,465,3,210,105,0,464,462,1,
+		0,0,0,464,465,1,0,0,0,465,466,1,0,0,0,466,467,5,6,0,0,467,468,5,163,0,
+		0,468,57,1,0,0,0,469,470,5,51,0,0,470,471,3,184,92,0,471,472,5,6,0,0,472,
+		473,3,206,103,0,473,474,3,188,94,0,474,475,5,62,0,0,475,476,3,206,103,
+		0,476,477,3,186,93,0,477,478,5,144,0,0,478,479,3,206,103,0,479,482,7,3,
+		0,0,480,481,5,4,0,0,481,483,3,210,105,0,482,480,1,0,0,0,482,483,1,0,0,
+		0,483,59,1,0,0,0,484,485,5,34,0,0,485,486,3,18,9,0,486,487,5,6,0,0,487,
+		488,3,210,105,0,488,493,3,62,31,0,489,490,5,4,0,0,490,492,3,62,31,0,491,
+		489,1,0,0,0,492,495,1,0,0,0,493,491,1,0,0,0,493,494,1,0,0,0,494,61,1,0,
+		0,0,495,493,1,0,0,0,496,497,3,206,103,0,497,498,3,208,104,0,498,499,7,
+		4,0,0,499,63,1,0,0,0,500,514,5,109,0,0,501,514,5,84,0,0,502,503,5,106,
+		0,0,503,504,5,110,0,0,504,507,3,200,100,0,505,506,5,10,0,0,506,508,3,200,
+		100,0,507,505,1,0,0,0,507,508,1,0,0,0,508,514,1,0,0,0,509,510,5,124,0,
+		0,510,514,7,5,0,0,511,512,5,148,0,0,512,514,3,190,95,0,513,500,1,0,0,0,
+		513,501,1,0,0,0,513,502,1,0,0,0,513,509,1,0,0,0,513,511,1,0,0,0,514,65,
+		1,0,0,0,515,516,5,49,0,0,516,517,3,68,34,0,517,67,1,0,0,0,518,521,5,158,
+		0,0,519,520,5,110,0,0,520,522,5,158,0,0,521,519,1,0,0,0,521,522,1,0,0,
+		0,522,524,1,0,0,0,523,525,5,163,0,0,524,523,1,0,0,0,524,525,1,0,0,0,525,
+		526,1,0,0,0,526,527,5,96,0,0,527,528,3,100,50,0,528,69,1,0,0,0,529,530,
+		5,40,0,0,530,534,3,210,105,0,531,532,5,4,0,0,532,533,5,102,0,0,533,535,
+		5,159,0,0,534,531,1,0,0,0,534,535,1,0,0,0,535,537,1,0,0,0,536,538,3,72,
+		36,0,537,536,1,0,0,0,537,538,1,0,0,0,538,540,1,0,0,0,539,541,3,174,87,
+		0,540,539,1,0,0,0,540,541,1,0,0,0,541,71,1,0,0,0,542,543,5,29,0,0,543,
+		544,3,210,105,0,544,545,5,6,0,0,545,550,3,196,98,0,546,547,3,188,94,0,
+		547,548,5,66,0,0,548,549,3,178,89,0,549,551,1,0,0,0,550,546,1,0,0,0,550,
+		551,1,0,0,0,551,593,1,0,0,0,552,553,5,96,0,0,553,554,3,210,105,0,554,558,
+		5,103,0,0,555,556,5,4,0,0,556,557,5,139,0,0,557,559,5,117,0,0,558,555,
+		1,0,0,0,558,559,1,0,0,0,559,593,1,0,0,0,560,561,5,58,0,0,561,566,3,74,
+		37,0,562,563,5,4,0,0,563,565,3,74,37,0,564,562,1,0,0,0,565,568,1,0,0,0,
+		566,564,1,0,0,0,566,567,1,0,0,0,567,593,1,0,0,0,568,566,1,0,0,0,569,570,
+		5,119,0,0,570,573,5,143,0,0,571,574,5,61,0,0,572,574,5,65,0,0,573,571,
+		1,0,0,0,573,572,1,0,0,0,574,575,1,0,0,0,575,580,3,76,38,0,576,577,5,62,
+		0,0,577,579,3,76,38,0,578,576,1,0,0,0,579,582,1,0,0,0,580,578,1,0,0,0,
+		580,581,1,0,0,0,581,583,1,0,0,0,582,580,1,0,0,0,583,584,5,6,0,0,584,589,
+		3,166,83,0,585,586,5,4,0,0,586,588,3,166,83,0,587,585,1,0,0,0,588,591,
+		1,0,0,0,589,587,1,0,0,0,589,590,1,0,0,0,590,593,1,0,0,0,591,589,1,0,0,
+		0,592,542,1,0,0,0,592,552,1,0,0,0,592,560,1,0,0,0,592,569,1,0,0,0,593,
+		73,1,0,0,0,594,596,3,210,105,0,595,597,3,210,105,0,596,595,1,0,0,0,596,
+		597,1,0,0,0,597,75,1,0,0,0,598,600,3,162,81,0,599,598,1,0,0,0,600,601,
+		1,0,0,0,601,599,1,0,0,0,601,602,1,0,0,0,602,607,1,0,0,0,603,604,5,4,0,
+		0,604,606,3,78,39,0,605,603,1,0,0,0,606,609,1,0,0,0,607,605,1,0,0,0,607,
+		608,1,0,0,0,608,77,1,0,0,0,609,607,1,0,0,0,610,615,3,164,82,0,611,612,
+		3,180,90,0,612,613,5,88,0,0,613,615,1,0,0,0,614,610,1,0,0,0,614,611,1,
+		0,0,0,615,79,1,0,0,0,616,617,5,17,0,0,617,618,5,147,0,0,618,619,3,196,
+		98,0,619,621,3,188,94,0,620,622,3,174,87,0,621,620,1,0,0,0,621,622,1,0,
+		0,0,622,81,1,0,0,0,623,624,5,20,0,0,624,626,3,196,98,0,625,627,3,174,87,
+		0,626,625,1,0,0,0,626,627,1,0,0,0,627,83,1,0,0,0,628,629,5,29,0,0,629,
+		630,5,91,0,0,630,631,3,178,89,0,631,632,7,6,0,0,632,633,3,210,105,0,633,
+		643,1,0,0,0,634,635,5,19,0,0,635,639,5,81,0,0,636,637,7,7,0,0,637,639,
+		5,80,0,0,638,634,1,0,0,0,638,636,1,0,0,0,639,640,1,0,0,0,640,641,7,6,0,
+		0,641,643,3,210,105,0,642,628,1,0,0,0,642,638,1,0,0,0,643,85,1,0,0,0,644,
+		645,5,35,0,0,645,646,5,107,0,0,646,647,5,43,0,0,647,648,3,210,105,0,648,
+		87,1,0,0,0,649,650,5,23,0,0,650,651,5,6,0,0,651,656,3,90,45,0,652,653,
+		5,4,0,0,653,655,3,90,45,0,654,652,1,0,0,0,655,658,1,0,0,0,656,654,1,0,
+		0,0,656,657,1,0,0,0,657,89,1,0,0,0,658,656,1,0,0,0,659,660,5,127,0,0,660,
+		666,3,196,98,0,661,662,3,196,98,0,662,663,5,28,0,0,663,664,3,210,105,0,
+		664,666,1,0,0,0,665,659,1,0,0,0,665,661,1,0,0,0,666,91,1,0,0,0,667,668,
+		5,26,0,0,668,669,5,111,0,0,669,93,1,0,0,0,670,671,5,56,0,0,671,672,5,94,
+		0,0,672,673,5,83,0,0,673,95,1,0,0,0,674,676,5,43,0,0,675,677,3,196,98,
+		0,676,675,1,0,0,0,676,677,1,0,0,0,677,679,1,0,0,0,678,680,3,180,90,0,679,
+		678,1,0,0,0,679,680,1,0,0,0,680,681,1,0,0,0,681,682,5,6,0,0,682,684,3,
+		100,50,0,683,685,3,174,87,0,684,683,1,0,0,0,684,685,1,0,0,0,685,97,1,0,
+		0,0,686,687,5,44,0,0,687,688,3,196,98,0,688,689,5,137,0,0,689,691,3,196,
+		98,0,690,692,3,180,90,0,691,690,1,0,0,0,691,692,1,0,0,0,692,693,1,0,0,
+		0,693,694,5,6,0,0,694,696,3,100,50,0,695,697,3,174,87,0,696,695,1,0,0,
+		0,696,697,1,0,0,0,697,99,1,0,0,0,698,703,3,102,51,0,699,700,5,4,0,0,700,
+		702,3,102,51,0,701,699,1,0,0,0,702,705,1,0,0,0,703,701,1,0,0,0,703,704,
+		1,0,0,0,704,101,1,0,0,0,705,703,1,0,0,0,706,707,5,7,0,0,707,708,3,100,
+		50,0,708,714,5,8,0,0,709,710,3,196,98,0,710,711,5,136,0,0,711,715,1,0,
+		0,0,712,715,3,112,56,0,713,715,5,138,0,0,714,709,1,0,0,0,714,712,1,0,0,
+		0,714,713,1,0,0,0,714,715,1,0,0,0,715,717,1,0,0,0,716,718,3,114,57,0,717,
+		716,1,0,0,0,717,718,1,0,0,0,718,785,1,0,0,0,719,721,5,127,0,0,720,722,
+		3,196,98,0,721,720,1,0,0,0,721,722,1,0,0,0,722,785,1,0,0,0,723,724,5,130,
+		0,0,724,725,5,117,0,0,725,785,3,196,98,0,726,730,5,32,0,0,727,728,5,134,
+		0,0,728,731,5,123,0,0,729,731,3,196,98,0,730,727,1,0,0,0,730,729,1,0,0,
+		0,731,734,1,0,0,0,732,733,5,28,0,0,733,735,5,98,0,0,734,732,1,0,0,0,734,
+		735,1,0,0,0,735,785,1,0,0,0,736,737,5,93,0,0,737,738,3,196,98,0,738,739,
+		5,28,0,0,739,740,3,210,105,0,740,785,1,0,0,0,741,742,5,68,0,0,742,745,
+		3,196,98,0,743,744,5,28,0,0,744,746,3,210,105,0,745,743,1,0,0,0,745,746,
+		1,0,0,0,746,785,1,0,0,0,747,749,3,204,102,0,748,747,1,0,0,0,748,749,1,
+		0,0,0,749,779,1,0,0,0,750,752,3,210,105,0,751,750,1,0,0,0,752,753,1,0,
+		0,0,753,751,1,0,0,0,753,754,1,0,0,0,754,772,1,0,0,0,755,757,3,182,91,0,
+		756,758,3,110,55,0,757,756,1,0,0,0,757,758,1,0,0,0,758,773,1,0,0,0,759,
+		761,3,108,54,0,760,762,3,104,52,0,761,760,1,0,0,0,761,762,1,0,0,0,762,
+		773,1,0,0,0,763,773,3,104,52,0,764,773,3,106,53,0,765,773,5,138,0,0,766,
+		768,5,161,0,0,767,769,3,210,105,0,768,767,1,0,0,0,769,770,1,0,0,0,770,
+		768,1,0,0,0,770,771,1,0,0,0,771,773,1,0,0,0,772,755,1,0,0,0,772,759,1,
+		0,0,0,772,763,1,0,0,0,772,764,1,0,0,0,772,765,1,0,0,0,772,766,1,0,0,0,
+		772,773,1,0,0,0,773,780,1,0,0,0,774,776,3,182,91,0,775,777,3,110,55,0,
+		776,775,1,0,0,0,776,777,1,0,0,0,777,780,1,0,0,0,778,780,3,106,53,0,779,
+		751,1,0,0,0,779,774,1,0,0,0,779,778,1,0,0,0,780,782,1,0,0,0,781,783,3,
+		114,57,0,782,781,1,0,0,0,782,783,1,0,0,0,783,785,1,0,0,0,784,706,1,0,0,
+		0,784,719,1,0,0,0,784,723,1,0,0,0,784,726,1,0,0,0,784,736,1,0,0,0,784,
+		741,1,0,0,0,784,748,1,0,0,0,785,103,1,0,0,0,786,787,5,147,0,0,787,788,
+		5,7,0,0,788,789,3,100,50,0,789,790,5,8,0,0,790,791,3,196,98,0,791,792,
+		5,136,0,0,792,793,5,85,0,0,793,105,1,0,0,0,794,795,5,66,0,0,795,796,5,
+		78,0,0,796,797,5,82,0,0,797,107,1,0,0,0,798,800,3,198,99,0,799,798,1,0,
+		0,0,800,801,1,0,0,0,801,799,1,0,0,0,801,802,1,0,0,0,802,812,1,0,0,0,803,
+		807,3,204,102,0,804,806,3,198,99,0,805,804,1,0,0,0,806,809,1,0,0,0,807,
+		805,1,0,0,0,807,808,1,0,0,0,808,812,1,0,0,0,809,807,1,0,0,0,810,812,3,
+		112,56,0,811,799,1,0,0,0,811,803,1,0,0,0,811,810,1,0,0,0,812,109,1,0,0,
+		0,813,815,3,196,98,0,814,816,5,85,0,0,815,814,1,0,0,0,815,816,1,0,0,0,
+		816,819,1,0,0,0,817,819,3,112,56,0,818,813,1,0,0,0,818,817,1,0,0,0,819,
+		111,1,0,0,0,820,832,5,58,0,0,821,832,5,65,0,0,822,823,5,137,0,0,823,832,
+		5,73,0,0,824,825,5,142,0,0,825,826,3,196,98,0,826,829,5,122,0,0,827,828,
+		5,67,0,0,828,830,5,73,0,0,829,827,1,0,0,0,829,830,1,0,0,0,830,832,1,0,
+		0,0,831,820,1,0,0,0,831,821,1,0,0,0,831,822,1,0,0,0,831,824,1,0,0,0,832,
+		113,1,0,0,0,833,900,5,94,0,0,834,838,7,8,0,0,835,837,3,210,105,0,836,835,
+		1,0,0,0,837,840,1,0,0,0,838,836,1,0,0,0,838,839,1,0,0,0,839,847,1,0,0,
+		0,840,838,1,0,0,0,841,843,5,62,0,0,842,844,3,210,105,0,843,842,1,0,0,0,
+		844,845,1,0,0,0,845,843,1,0,0,0,845,846,1,0,0,0,846,848,1,0,0,0,847,841,
+		1,0,0,0,847,848,1,0,0,0,848,853,1,0,0,0,849,850,5,142,0,0,850,851,3,196,
+		98,0,851,852,5,122,0,0,852,854,1,0,0,0,853,849,1,0,0,0,853,854,1,0,0,0,
+		854,901,1,0,0,0,855,859,5,78,0,0,856,858,3,210,105,0,857,856,1,0,0,0,858,
+		861,1,0,0,0,859,857,1,0,0,0,859,860,1,0,0,0,860,880,1,0,0,0,861,859,1,
+		0,0,0,862,864,5,62,0,0,863,865,3,204,102,0,864,863,1,0,0,0,864,865,1,0,
+		0,0,865,867,1,0,0,0,866,868,3,210,105,0,867,866,1,0,0,0,868,869,1,0,0,
+		0,869,867,1,0,0,0,869,870,1,0,0,0,870,878,1,0,0,0,871,872,5,94,0,0,872,
+		874,5,78,0,0,873,875,3,210,105,0,874,873,1,0,0,0,875,876,1,0,0,0,876,874,
+		1,0,0,0,876,877,1,0,0,0,877,879,1,0,0,0,878,871,1,0,0,0,878,879,1,0,0,
+		0,879,881,1,0,0,0,880,862,1,0,0,0,880,881,1,0,0,0,881,888,1,0,0,0,882,
+		889,5,58,0,0,883,889,5,65,0,0,884,885,5,142,0,0,885,886,3,196,98,0,886,
+		887,5,122,0,0,887,889,1,0,0,0,888,882,1,0,0,0,888,883,1,0,0,0,888,884,
+		1,0,0,0,888,889,1,0,0,0,889,901,1,0,0,0,890,901,5,73,0,0,891,901,5,128,
+		0,0,892,893,5,113,0,0,893,901,5,120,0,0,894,896,5,161,0,0,895,897,3,210,
+		105,0,896,895,1,0,0,0,897,898,1,0,0,0,898,896,1,0,0,0,898,899,1,0,0,0,
+		899,901,1,0,0,0,900,834,1,0,0,0,900,855,1,0,0,0,900,890,1,0,0,0,900,891,
+		1,0,0,0,900,892,1,0,0,0,900,894,1,0,0,0,901,115,1,0,0,0,902,910,5,41,0,
+		0,903,904,5,44,0,0,904,905,3,196,98,0,905,906,5,137,0,0,906,907,3,196,
+		98,0,907,911,1,0,0,0,908,909,5,43,0,0,909,911,3,196,98,0,910,903,1,0,0,
+		0,910,908,1,0,0,0,911,912,1,0,0,0,912,913,5,4,0,0,913,921,3,196,98,0,914,
+		915,5,104,0,0,915,922,5,136,0,0,916,919,5,136,0,0,917,918,5,94,0,0,918,
+		920,5,60,0,0,919,917,1,0,0,0,919,920,1,0,0,0,920,922,1,0,0,0,921,914,1,
+		0,0,0,921,916,1,0,0,0,922,924,1,0,0,0,923,925,3,174,87,0,924,923,1,0,0,
+		0,924,925,1,0,0,0,925,117,1,0,0,0,926,927,5,28,0,0,927,932,3,120,60,0,
+		928,929,5,4,0,0,929,931,3,120,60,0,930,928,1,0,0,0,931,934,1,0,0,0,932,
+		930,1,0,0,0,932,933,1,0,0,0,933,935,1,0,0,0,934,932,1,0,0,0,935,936,5,
+		6,0,0,936,937,3,122,61,0,937,119,1,0,0,0,938,941,3,18,9,0,939,940,5,137,
+		0,0,940,942,3,18,9,0,941,939,1,0,0,0,941,942,1,0,0,0,942,121,1,0,0,0,943,
+		954,3,38,19,0,944,954,3,84,42,0,945,954,3,86,43,0,946,954,3,96,48,0,947,
+		954,3,98,49,0,948,954,3,116,58,0,949,954,3,124,62,0,950,954,3,128,64,0,
+		951,954,3,130,65,0,952,954,3,132,66,0,953,943,1,0,0,0,953,944,1,0,0,0,
+		953,945,1,0,0,0,953,946,1,0,0,0,953,947,1,0,0,0,953,948,1,0,0,0,953,949,
+		1,0,0,0,953,950,1,0,0,0,953,951,1,0,0,0,953,952,1,0,0,0,954,123,1,0,0,
+		0,955,967,5,50,0,0,956,957,5,137,0,0,957,960,3,190,95,0,958,959,5,66,0,
+		0,959,961,3,178,89,0,960,958,1,0,0,0,960,961,1,0,0,0,961,968,1,0,0,0,962,
+		963,5,28,0,0,963,968,3,190,95,0,964,965,3,196,98,0,965,966,3,186,93,0,
+		966,968,1,0,0,0,967,956,1,0,0,0,967,962,1,0,0,0,967,964,1,0,0,0,968,971,
+		1,0,0,0,969,970,5,29,0,0,970,972,3,210,105,0,971,969,1,0,0,0,971,972,1,
+		0,0,0,972,977,1,0,0,0,973,974,5,4,0,0,974,976,3,126,63,0,975,973,1,0,0,
+		0,976,979,1,0,0,0,977,975,1,0,0,0,977,978,1,0,0,0,978,981,1,0,0,0,979,
+		977,1,0,0,0,980,982,3,174,87,0,981,980,1,0,0,0,981,982,1,0,0,0,982,125,
+		1,0,0,0,983,984,5,84,0,0,984,990,3,186,93,0,985,986,5,109,0,0,986,990,
+		3,186,93,0,987,988,5,82,0,0,988,990,3,180,90,0,989,983,1,0,0,0,989,985,
+		1,0,0,0,989,987,1,0,0,0,990,127,1,0,0,0,991,992,5,32,0,0,992,995,3,196,
+		98,0,993,994,5,28,0,0,994,996,5,98,0,0,995,993,1,0,0,0,995,996,1,0,0,0,
+		996,997,1,0,0,0,997,998,5,66,0,0,998,1000,3,178,89,0,999,1001,3,174,87,
+		0,1000,999,1,0,0,0,1000,1001,1,0,0,0,1001,129,1,0,0,0,1002,1003,5,16,0,
+		0,1003,1004,3,196,98,0,1004,1005,5,66,0,0,1005,1010,3,178,89,0,1006,1007,
+		5,4,0,0,1007,1008,5,113,0,0,1008,1009,5,43,0,0,1009,1011,5,63,0,0,1010,
+		1006,1,0,0,0,1010,1011,1,0,0,0,1011,1013,1,0,0,0,1012,1014,3,174,87,0,
+		1013,1012,1,0,0,0,1013,1014,1,0,0,0,1014,131,1,0,0,0,1015,1071,5,46,0,
+		0,1016,1017,5,70,0,0,1017,1072,3,148,74,0,1018,1019,5,44,0,0,1019,1020,
+		3,196,98,0,1020,1021,5,137,0,0,1021,1022,3,196,98,0,1022,1023,3,134,67,
+		0,1023,1072,1,0,0,0,1024,1025,5,137,0,0,1025,1028,3,190,95,0,1026,1027,
+		5,66,0,0,1027,1029,3,178,89,0,1028,1026,1,0,0,0,1028,1029,1,0,0,0,1029,
+		1033,1,0,0,0,1030,1031,5,28,0,0,1031,1033,3,190,95,0,1032,1024,1,0,0,0,
+		1032,1030,1,0,0,0,1033,1036,1,0,0,0,1034,1035,5,29,0,0,1035,1037,3,210,
+		105,0,1036,1034,1,0,0,0,1036,1037,1,0,0,0,1037,1042,1,0,0,0,1038,1039,
+		5,4,0,0,1039,1041,3,126,63,0,1040,1038,1,0,0,0,1041,1044,1,0,0,0,1042,
+		1040,1,0,0,0,1042,1043,1,0,0,0,1043,1045,1,0,0,0,1044,1042,1,0,0,0,1045,
+		1046,3,134,67,0,1046,1072,1,0,0,0,1047,1069,3,196,98,0,1048,1051,3,186,
+		93,0,1049,1050,5,29,0,0,1050,1052,3,210,105,0,1051,1049,1,0,0,0,1051,1052,
+		1,0,0,0,1052,1057,1,0,0,0,1053,1054,5,4,0,0,1054,1056,3,126,63,0,1055,
+		1053,1,0,0,0,1056,1059,1,0,0,0,1057,1055,1,0,0,0,1057,1058,1,0,0,0,1058,
+		1060,1,0,0,0,1059,1057,1,0,0,0,1060,1061,3,134,67,0,1061,1070,1,0,0,0,
+		1062,1063,3,188,94,0,1063,1067,5,94,0,0,1064,1065,5,4,0,0,1065,1066,5,
+		70,0,0,1066,1068,3,148,74,0,1067,1064,1,0,0,0,1067,1068,1,0,0,0,1068,1070,
+		1,0,0,0,1069,1048,1,0,0,0,1069,1062,1,0,0,0,1070,1072,1,0,0,0,1071,1016,
+		1,0,0,0,1071,1018,1,0,0,0,1071,1032,1,0,0,0,1071,1047,1,0,0,0,1072,133,
+		1,0,0,0,1073,1074,5,6,0,0,1074,1079,3,136,68,0,1075,1076,5,5,0,0,1076,
+		1078,3,136,68,0,1077,1075,1,0,0,0,1078,1081,1,0,0,0,1079,1077,1,0,0,0,
+		1079,1080,1,0,0,0,1080,1084,1,0,0,0,1081,1079,1,0,0,0,1082,1084,3,152,
+		76,0,1083,1073,1,0,0,0,1083,1082,1,0,0,0,1084,1086,1,0,0,0,1085,1087,3,
+		174,87,0,1086,1085,1,0,0,0,1086,1087,1,0,0,0,1087,135,1,0,0,0,1088,1089,
+		5,59,0,0,1089,1090,3,196,98,0,1090,1091,3,186,93,0,1091,1092,5,4,0,0,1092,
+		1094,1,0,0,0,1093,1088,1,0,0,0,1093,1094,1,0,0,0,1094,1095,1,0,0,0,1095,
+		1100,3,138,69,0,1096,1097,5,4,0,0,1097,1099,3,140,70,0,1098,1096,1,0,0,
+		0,1099,1102,1,0,0,0,1100,1098,1,0,0,0,1100,1101,1,0,0,0,1101,137,1,0,0,
+		0,1102,1100,1,0,0,0,1103,1106,3,182,91,0,1104,1106,5,16,0,0,1105,1103,
+		1,0,0,0,1105,1104,1,0,0,0,1106,1107,1,0,0,0,1107,1115,3,196,98,0,1108,
+		1109,5,32,0,0,1109,1112,3,196,98,0,1110,1111,5,28,0,0,1111,1113,5,98,0,
+		0,1112,1110,1,0,0,0,1112,1113,1,0,0,0,1113,1115,1,0,0,0,1114,1105,1,0,
+		0,0,1114,1108,1,0,0,0,1115,1118,1,0,0,0,1116,1117,5,66,0,0,1117,1119,3,
+		178,89,0,1118,1116,1,0,0,0,1118,1119,1,0,0,0,1119,1121,1,0,0,0,1120,1122,
+		3,142,71,0,1121,1120,1,0,0,0,1121,1122,1,0,0,0,1122,139,1,0,0,0,1123,1126,
+		5,135,0,0,1124,1127,3,142,71,0,1125,1127,3,138,69,0,1126,1124,1,0,0,0,
+		1126,1125,1,0,0,0,1127,1138,1,0,0,0,1128,1138,3,144,72,0,1129,1132,5,70,
+		0,0,1130,1133,3,146,73,0,1131,1133,3,148,74,0,1132,1130,1,0,0,0,1132,1131,
+		1,0,0,0,1133,1138,1,0,0,0,1134,1138,3,150,75,0,1135,1136,5,66,0,0,1136,
+		1138,3,178,89,0,1137,1123,1,0,0,0,1137,1128,1,0,0,0,1137,1129,1,0,0,0,
+		1137,1134,1,0,0,0,1137,1135,1,0,0,0,1138,141,1,0,0,0,1139,1143,3,144,72,
+		0,1140,1141,5,70,0,0,1141,1143,3,146,73,0,1142,1139,1,0,0,0,1142,1140,
+		1,0,0,0,1143,143,1,0,0,0,1144,1149,5,86,0,0,1145,1150,5,43,0,0,1146,1147,
+		3,196,98,0,1147,1148,3,186,93,0,1148,1150,1,0,0,0,1149,1145,1,0,0,0,1149,
+		1146,1,0,0,0,1150,1154,1,0,0,0,1151,1152,3,196,98,0,1152,1153,5,136,0,
+		0,1153,1155,1,0,0,0,1154,1151,1,0,0,0,1154,1155,1,0,0,0,1155,145,1,0,0,
+		0,1156,1157,5,141,0,0,1157,1158,5,86,0,0,1158,1159,3,196,98,0,1159,1160,
+		5,62,0,0,1160,1161,3,196,98,0,1161,1165,3,186,93,0,1162,1163,3,196,98,
+		0,1163,1164,5,136,0,0,1164,1166,1,0,0,0,1165,1162,1,0,0,0,1165,1166,1,
+		0,0,0,1166,147,1,0,0,0,1167,1173,5,129,0,0,1168,1169,5,131,0,0,1169,1173,
+		5,117,0,0,1170,1171,5,150,0,0,1171,1173,5,138,0,0,1172,1167,1,0,0,0,1172,
+		1168,1,0,0,0,1172,1170,1,0,0,0,1173,149,1,0,0,0,1174,1177,5,158,0,0,1175,
+		1177,3,204,102,0,1176,1174,1,0,0,0,1176,1175,1,0,0,0,1177,1178,1,0,0,0,
+		1178,1179,3,188,94,0,1179,1180,5,94,0,0,1180,151,1,0,0,0,1181,1182,5,85,
+		0,0,1182,1183,5,137,0,0,1183,1184,3,196,98,0,1184,1185,5,4,0,0,1185,1186,
+		5,66,0,0,1186,1191,3,178,89,0,1187,1188,5,4,0,0,1188,1190,3,154,77,0,1189,
+		1187,1,0,0,0,1190,1193,1,0,0,0,1191,1189,1,0,0,0,1191,1192,1,0,0,0,1192,
+		153,1,0,0,0,1193,1191,1,0,0,0,1194,1195,5,112,0,0,1195,1196,5,125,0,0,
+		1196,1211,3,186,93,0,1197,1198,5,101,0,0,1198,1211,5,89,0,0,1199,1202,
+		5,70,0,0,1200,1203,5,141,0,0,1201,1203,3,148,74,0,1202,1200,1,0,0,0,1202,
+		1201,1,0,0,0,1203,1211,1,0,0,0,1204,1205,7,9,0,0,1205,1206,3,196,98,0,
+		1206,1207,3,186,93,0,1207,1208,5,121,0,0,1208,1211,1,0,0,0,1209,1211,3,
+		150,75,0,1210,1194,1,0,0,0,1210,1197,1,0,0,0,1210,1199,1,0,0,0,1210,1204,
+		1,0,0,0,1210,1209,1,0,0,0,1211,155,1,0,0,0,1212,1214,5,45,0,0,1213,1215,
+		3,162,81,0,1214,1213,1,0,0,0,1215,1216,1,0,0,0,1216,1214,1,0,0,0,1216,
+		1217,1,0,0,0,1217,1222,1,0,0,0,1218,1219,5,62,0,0,1219,1221,3,158,79,0,
+		1220,1218,1,0,0,0,1221,1224,1,0,0,0,1222,1220,1,0,0,0,1222,1223,1,0,0,
+		0,1223,1232,1,0,0,0,1224,1222,1,0,0,0,1225,1230,5,4,0,0,1226,1228,3,164,
+		82,0,1227,1229,5,4,0,0,1228,1227,1,0,0,0,1228,1229,1,0,0,0,1229,1231,1,
+		0,0,0,1230,1226,1,0,0,0,1230,1231,1,0,0,0,1231,1233,1,0,0,0,1232,1225,
+		1,0,0,0,1232,1233,1,0,0,0,1233,1234,1,0,0,0,1234,1236,5,147,0,0,1235,1237,
+		3,162,81,0,1236,1235,1,0,0,0,1237,1238,1,0,0,0,1238,1236,1,0,0,0,1238,
+		1239,1,0,0,0,1239,1244,1,0,0,0,1240,1241,5,62,0,0,1241,1243,3,158,79,0,
+		1242,1240,1,0,0,0,1243,1246,1,0,0,0,1244,1242,1,0,0,0,1244,1245,1,0,0,
+		0,1245,1251,1,0,0,0,1246,1244,1,0,0,0,1247,1248,5,4,0,0,1248,1250,3,160,
+		80,0,1249,1247,1,0,0,0,1250,1253,1,0,0,0,1251,1249,1,0,0,0,1251,1252,1,
+		0,0,0,1252,1256,1,0,0,0,1253,1251,1,0,0,0,1254,1255,5,6,0,0,1255,1257,
+		3,166,83,0,1256,1254,1,0,0,0,1256,1257,1,0,0,0,1257,157,1,0,0,0,1258,1260,
+		3,162,81,0,1259,1258,1,0,0,0,1260,1261,1,0,0,0,1261,1259,1,0,0,0,1261,
+		1262,1,0,0,0,1262,159,1,0,0,0,1263,1280,3,164,82,0,1264,1270,5,79,0,0,
+		1265,1266,3,204,102,0,1266,1267,5,137,0,0,1267,1268,3,204,102,0,1268,1269,
+		3,208,104,0,1269,1271,1,0,0,0,1270,1265,1,0,0,0,1270,1271,1,0,0,0,1271,
+		1280,1,0,0,0,1272,1276,5,94,0,0,1273,1274,5,134,0,0,1274,1277,5,126,0,
+		0,1275,1277,5,115,0,0,1276,1273,1,0,0,0,1276,1275,1,0,0,0,1277,1278,1,
+		0,0,0,1278,1280,5,116,0,0,1279,1263,1,0,0,0,1279,1264,1,0,0,0,1279,1272,
+		1,0,0,0,1280,161,1,0,0,0,1281,1288,3,210,105,0,1282,1288,5,89,0,0,1283,
+		1288,5,97,0,0,1284,1288,5,43,0,0,1285,1288,5,44,0,0,1286,1288,5,132,0,
+		0,1287,1281,1,0,0,0,1287,1282,1,0,0,0,1287,1283,1,0,0,0,1287,1284,1,0,
+		0,0,1287,1285,1,0,0,0,1287,1286,1,0,0,0,1288,163,1,0,0,0,1289,1290,5,60,
+		0,0,1290,1292,5,69,0,0,1291,1289,1,0,0,0,1291,1292,1,0,0,0,1292,1293,1,
+		0,0,0,1293,1298,7,9,0,0,1294,1299,5,43,0,0,1295,1296,3,196,98,0,1296,1297,
+		3,186,93,0,1297,1299,1,0,0,0,1298,1294,1,0,0,0,1298,1295,1,0,0,0,1299,
+		1306,1,0,0,0,1300,1301,5,44,0,0,1301,1302,3,196,98,0,1302,1303,5,137,0,
+		0,1303,1304,3,196,98,0,1304,1306,1,0,0,0,1305,1291,1,0,0,0,1305,1300,1,
+		0,0,0,1306,165,1,0,0,0,1307,1309,3,204,102,0,1308,1307,1,0,0,0,1308,1309,
+		1,0,0,0,1309,1311,1,0,0,0,1310,1312,3,210,105,0,1311,1310,1,0,0,0,1312,
+		1313,1,0,0,0,1313,1311,1,0,0,0,1313,1314,1,0,0,0,1314,1336,1,0,0,0,1315,
+		1316,5,94,0,0,1316,1323,5,78,0,0,1317,1324,5,43,0,0,1318,1320,3,210,105,
+		0,1319,1318,1,0,0,0,1320,1321,1,0,0,0,1321,1319,1,0,0,0,1321,1322,1,0,
+		0,0,1322,1324,1,0,0,0,1323,1317,1,0,0,0,1323,1319,1,0,0,0,1324,1337,1,
+		0,0,0,1325,1333,5,118,0,0,1326,1334,5,43,0,0,1327,1331,3,196,98,0,1328,
+		1332,3,186,93,0,1329,1332,5,132,0,0,1330,1332,3,210,105,0,1331,1328,1,
+		0,0,0,1331,1329,1,0,0,0,1331,1330,1,0,0,0,1332,1334,1,0,0,0,1333,1326,
+		1,0,0,0,1333,1327,1,0,0,0,1334,1337,1,0,0,0,1335,1337,5,85,0,0,1336,1315,
+		1,0,0,0,1336,1325,1,0,0,0,1336,1335,1,0,0,0,1336,1337,1,0,0,0,1337,167,
+		1,0,0,0,1338,1339,5,25,0,0,1339,1358,3,170,85,0,1340,1350,5,36,0,0,1341,
+		1342,5,66,0,0,1342,1343,7,10,0,0,1343,1351,3,190,95,0,1344,1348,3,190,
+		95,0,1345,1346,5,4,0,0,1346,1347,5,148,0,0,1347,1349,3,190,95,0,1348,1345,
+		1,0,0,0,1348,1349,1,0,0,0,1349,1351,1,0,0,0,1350,1341,1,0,0,0,1350,1344,
+		1,0,0,0,1351,1359,1,0,0,0,1352,1355,7,6,0,0,1353,1354,5,66,0,0,1354,1356,
+		7,10,0,0,1355,1353,1,0,0,0,1355,1356,1,0,0,0,1356,1357,1,0,0,0,1357,1359,
+		3,170,85,0,1358,1340,1,0,0,0,1358,1352,1,0,0,0,1359,169,1,0,0,0,1360,1371,
+		3,190,95,0,1361,1363,5,158,0,0,1362,1361,1,0,0,0,1362,1363,1,0,0,0,1363,
+		1364,1,0,0,0,1364,1368,7,2,0,0,1365,1367,3,172,86,0,1366,1365,1,0,0,0,
+		1367,1370,1,0,0,0,1368,1366,1,0,0,0,1368,1369,1,0,0,0,1369,1372,1,0,0,
+		0,1370,1368,1,0,0,0,1371,1362,1,0,0,0,1371,1372,1,0,0,0,1372,171,1,0,0,
+		0,1373,1374,3,202,101,0,1374,1376,3,200,100,0,1375,1377,7,2,0,0,1376,1375,
+		1,0,0,0,1376,1377,1,0,0,0,1377,173,1,0,0,0,1378,1379,5,9,0,0,1379,1384,
+		3,176,88,0,1380,1381,5,4,0,0,1381,1383,3,176,88,0,1382,1380,1,0,0,0,1383,
+		1386,1,0,0,0,1384,1382,1,0,0,0,1384,1385,1,0,0,0,1385,1392,1,0,0,0,1386,
+		1384,1,0,0,0,1387,1388,5,149,0,0,1388,1389,5,140,0,0,1389,1393,7,1,0,0,
+		1390,1391,5,147,0,0,1391,1393,5,72,0,0,1392,1387,1,0,0,0,1392,1390,1,0,
+		0,0,1392,1393,1,0,0,0,1393,175,1,0,0,0,1394,1401,3,196,98,0,1395,1397,
+		3,210,105,0,1396,1395,1,0,0,0,1397,1398,1,0,0,0,1398,1396,1,0,0,0,1398,
+		1399,1,0,0,0,1399,1402,1,0,0,0,1400,1402,5,132,0,0,1401,1396,1,0,0,0,1401,
+		1400,1,0,0,0,1401,1402,1,0,0,0,1402,177,1,0,0,0,1403,1404,5,19,0,0,1404,
+		1410,5,81,0,0,1405,1407,3,210,105,0,1406,1408,5,80,0,0,1407,1406,1,0,0,
+		0,1407,1408,1,0,0,0,1408,1410,1,0,0,0,1409,1403,1,0,0,0,1409,1405,1,0,
+		0,0,1410,179,1,0,0,0,1411,1412,7,11,0,0,1412,181,1,0,0,0,1413,1414,7,12,
+		0,0,1414,183,1,0,0,0,1415,1417,3,210,105,0,1416,1415,1,0,0,0,1417,1418,
+		1,0,0,0,1418,1416,1,0,0,0,1418,1419,1,0,0,0,1419,185,1,0,0,0,1420,1421,
+		7,13,0,0,1421,187,1,0,0,0,1422,1423,7,14,0,0,1423,189,1,0,0,0,1424,1428,
+		3,194,97,0,1425,1427,3,192,96,0,1426,1425,1,0,0,0,1427,1430,1,0,0,0,1428,
+		1426,1,0,0,0,1428,1429,1,0,0,0,1429,191,1,0,0,0,1430,1428,1,0,0,0,1431,
+		1432,3,202,101,0,1432,1433,3,194,97,0,1433,193,1,0,0,0,1434,1436,3,204,
+		102,0,1435,1437,3,208,104,0,1436,1435,1,0,0,0,1436,1437,1,0,0,0,1437,1444,
+		1,0,0,0,1438,1444,3,210,105,0,1439,1440,5,7,0,0,1440,1441,3,190,95,0,1441,
+		1442,5,8,0,0,1442,1444,1,0,0,0,1443,1434,1,0,0,0,1443,1438,1,0,0,0,1443,
+		1439,1,0,0,0,1444,195,1,0,0,0,1445,1449,3,200,100,0,1446,1448,3,198,99,
+		0,1447,1446,1,0,0,0,1448,1451,1,0,0,0,1449,1447,1,0,0,0,1449,1450,1,0,
+		0,0,1450,197,1,0,0,0,1451,1449,1,0,0,0,1452,1453,3,202,101,0,1453,1454,
+		3,200,100,0,1454,199,1,0,0,0,1455,1462,3,204,102,0,1456,1462,3,210,105,
+		0,1457,1458,5,7,0,0,1458,1459,3,196,98,0,1459,1460,5,8,0,0,1460,1462,1,
+		0,0,0,1461,1455,1,0,0,0,1461,1456,1,0,0,0,1461,1457,1,0,0,0,1462,201,1,
+		0,0,0,1463,1464,7,15,0,0,1464,203,1,0,0,0,1465,1477,3,206,103,0,1466,1467,
+		5,7,0,0,1467,1472,3,206,103,0,1468,1469,5,4,0,0,1469,1471,3,206,103,0,
+		1470,1468,1,0,0,0,1471,1474,1,0,0,0,1472,1470,1,0,0,0,1472,1473,1,0,0,
+		0,1473,1475,1,0,0,0,1474,1472,1,0,0,0,1475,1476,5,8,0,0,1476,1478,1,0,
+		0,0,1477,1466,1,0,0,0,1477,1478,1,0,0,0,1478,205,1,0,0,0,1479,1481,5,159,
+		0,0,1480,1482,5,160,0,0,1481,1480,1,0,0,0,1481,1482,1,0,0,0,1482,1485,
+		1,0,0,0,1483,1485,5,160,0,0,1484,1479,1,0,0,0,1484,1483,1,0,0,0,1485,207,
+		1,0,0,0,1486,1487,7,16,0,0,1487,209,1,0,0,0,1488,1489,7,17,0,0,1489,211,
+		1,0,0,0,187,259,274,285,293,295,311,317,326,328,353,363,372,378,390,407,
+		409,415,424,432,439,449,458,464,482,493,507,513,521,524,534,537,540,550,
+		558,566,573,580,589,592,596,601,607,614,621,626,638,642,656,665,676,679,
+		684,691,696,703,714,717,721,730,734,745,748,753,757,761,770,772,776,779,
+		782,784,801,807,811,815,818,829,831,838,845,847,853,859,864,869,876,878,
+		880,888,898,900,910,919,921,924,932,941,953,960,967,971,977,981,989,995,
+		1000,1010,1013,1028,1032,1036,1042,1051,1057,1067,1069,1071,1079,1083,
+		1086,1093,1100,1105,1112,1114,1118,1121,1126,1132,1137,1142,1149,1154,
+		1165,1172,1176,1191,1202,1210,1216,1222,1228,1230,1232,1238,1244,1251,
+		1256,1261,1270,1276,1279,1287,1291,1298,1305,1308,1313,1321,1323,1331,
+		1333,1336,1348,1350,1355,1358,1362,1368,1371,1376,1384,1392,1398,1401,
+		1407,1409,1418,1428,1436,1443,1449,1461,1472,1477,1481,1484
 	};
 
 	public static ATN _ATN => Tables.Atn;
