@@ -163,7 +163,7 @@ public static class CompilerDiagnostics
         EdgeHeights.Kind,
         StitchUnclear.Kind,
         StitchInRow.Kind,
-        StitchNumberOf.Kind,
+        StitchSize.Kind,
         StitchPlace.Kind,
         StitchHere.Kind,
         RowBeginsCrossed.Kind,

@@ -13,7 +13,7 @@ internal sealed partial class RowBinder
         var words = item.Words;
         if (at + 1 >= words.Count || !string.Equals(words[at + 1].Text, "of", StringComparison.OrdinalIgnoreCase)) return WithoutNumber(read, words[at]);
         var word = words[at];
-        if (read.Family is not { } family) return Refused(StitchNumberOf.None(word.Span, word.Text));
+        if (read.Family is not { } family) return Refused(StitchSize.None(word.Span, word.Text));
         ExpressionSyntax? number;
         var isAmount = at + 2 >= words.Count;
         if (!isAmount)
@@ -27,14 +27,14 @@ internal sealed partial class RowBinder
             at++;
         }
 
-        if (number is null) return Refused(StitchNumberOf.Missing(word.Span, word.Text));
+        if (number is null) return Refused(StitchSize.Missing(word.Span, word.Text));
         var numbers = context.Evaluate.Counts(number, 1);
         var stitches = new Stitch?[context.Sizes];
         for (var i = 0; i < stitches.Length; i++)
         {
             if (numbers[i] is not { } n) continue;
             stitches[i] = family.Of(n);
-            if (stitches[i] is null) return Refused(StitchNumberOf.Range(number.Span, family, n));
+            if (stitches[i] is null) return Refused(StitchSize.Range(number.Span, family, n));
         }
 
         var first = Array.Find(stitches, static s => s is not null);
@@ -42,7 +42,7 @@ internal sealed partial class RowBinder
     }
 
     private StitchReading? WithoutNumber(StitchReading read, NameSyntax word) =>
-        read.Family is { Usual: null } ? Refused(StitchNumberOf.Missing(word.Span, word.Text)) : read;
+        read.Family is { Usual: null } ? Refused(StitchSize.Missing(word.Span, word.Text)) : read;
 
     // What takes several places, or none, goes where it stands; only one in one place can be sent somewhere.
     private bool IsSentNowhere(StitchItem item, StitchReading read)

@@ -70,6 +70,7 @@ internal static partial class RowBuilder
         {
             Nth = word == PlaceWord.Nth ? NumberBuilder.Ordinal(context.which, line) : null,
         };
+        if (word == PlaceWord.Nth && !place.Kind.Any(static w => w.Text == "of")) line.Report(UnexpectedWord.ChainFromHook(LineBuilding.Span(context.which), line.Text(context.which)));
         if (context._other.Count == 0)
         {
             if (context.many is not null) line.Report(UnexpectedWord.NumberBeforeKind(LineBuilding.Span(context.many), line.Text(LineBuilding.Span(context.many))));

@@ -23,7 +23,7 @@ public static class StitchUnclear
         """,
         SmallPattern.With("Shell cloth",
             """
-            stitch shell is (5 dc) across
+            stitch shell is dc across
 
             piece cloth
               begin with 19 stitches

@@ -6,11 +6,11 @@ using static System.FormattableString;
 namespace Turnrow.Compiler.Diagnostics.Kinds;
 
 /// <summary>The number of a stitch: missing, out of range, or where there is none.</summary>
-public static class StitchNumberOf
+public static class StitchSize
 {
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
-        "stitch-number",
+        "stitch-size",
         "TR0482",
         Severity.Error,
         """
