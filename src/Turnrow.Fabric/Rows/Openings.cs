@@ -8,7 +8,7 @@ namespace Turnrow.Fabric.Rows;
 internal static class Openings
 {
     /// <summary>The first stitch that words work; null if they begin with chains, or work none.</summary>
-    public static Stitch? FirstStitch(IReadOnlyList<Word> words) => First(words) is Work work ? work.Stitch.Rule : null;
+    public static Stitch? FirstStitch(IReadOnlyList<Word> words) => First(words) is Work work ? StandsFor(work) : null;
 
     /// <summary>The opening of a row, by what it begins on and the step at its start.</summary>
     public static Opening Of(RowBegins begins, IReadOnlyList<Word> words, Func<Stitch, TurnRule> ruleOf, int places, Step? start)
@@ -38,11 +38,11 @@ internal static class Openings
                 return new Opening(null, chains.Count, false, 0, chains.Count);
             case Work work:
                 var rule = RuleOf(work, ruleOf);
-                if (rule.Chains == 0) return new Opening(work.Stitch.Rule, 0, false, 0, 0);
+                if (rule.Chains == 0) return new Opening(StandsFor(work), 0, false, 0, 0);
                 var space = rule.Counts ? SpaceAfterFirst(words) : 0;
                 // A decrease on the first stitches is a shorter chain and the rest of it.
                 var shorter = rule.Counts && work.Takes > 1 && work.Makes == 1 ? 1 : 0;
-                return new Opening(work.Stitch.Rule, rule.Chains - shorter + space, rule.Counts, 0, space);
+                return new Opening(StandsFor(work), rule.Chains - shorter + space, rule.Counts, 0, space);
             default:
                 return new Opening(null, 0, false, 0, 0);
         }
@@ -54,7 +54,7 @@ internal static class Openings
         if (First(words) is not Work work) return new Opening(null, places, false, 2, 0);
         var rule = RuleOf(work, ruleOf);
         var space = rule.CountsInFoundation ? SpaceAfterFirst(words) : 0;
-        return new Opening(work.Stitch.Rule, rule.ChainsFor(places) + space, rule.CountsInFoundation, rule.FirstStitchIn + space, space);
+        return new Opening(StandsFor(work), rule.ChainsFor(places) + space, rule.CountsInFoundation, rule.FirstStitchIn + space, space);
     }
 
     /// <summary>Marks the first place made as the top of the chain that stands for it.</summary>
@@ -92,6 +92,9 @@ internal static class Openings
 
         return null;
     }
+
+    // The stitch by which the chain is made: of a cluster, the one that it is made of.
+    private static Stitch StandsFor(Work work) => work.Stitch.IsCluster ? work.Stitch.Rule : work.Stitch;
 
     // No chain can stand for several stitches that end in one loop: beside them it is there for the height alone.
     private static TurnRule RuleOf(Work work, Func<Stitch, TurnRule> ruleOf)

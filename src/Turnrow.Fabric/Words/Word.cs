@@ -229,6 +229,9 @@ public sealed record Group(IReadOnlyList<Word> Words, Target Target) : Word
     /// <summary>Corners among the places worked into; known once the row is worked.</summary>
     public int Corners { get; init; }
 
+    /// <summary>The special stitch that it is, written out; null for none.</summary>
+    public Stitch? Special { get; init; }
+
     /// <summary>How often it was worked: once, or of <see cref="Aim.EachOfKind"/> as many as there are.</summary>
     public int Times { get; init; } = 1;
 

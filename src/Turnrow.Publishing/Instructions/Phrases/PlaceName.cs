@@ -75,7 +75,8 @@ internal readonly record struct PlaceName(PlaceNameKind Kind, Stitch? Stitch = n
         return new(PlaceNameKind.OfSpecial, place.Stitch, place.Chains)
         {
             Special = special,
-            Nth = only ? -1 : filter.Kind == PlaceFilterKind.CentreOf ? 0 : part.Nth,
+            // Only what a maker sees to be the middle is called so; a centre that the designer chose is counted.
+            Nth = only ? -1 : filter.Kind == PlaceFilterKind.CentreOf && (2 * part.Index) + 1 == special.Tops.Count ? 0 : part.Nth,
         };
     }
 

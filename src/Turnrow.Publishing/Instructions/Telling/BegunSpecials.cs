@@ -27,6 +27,6 @@ internal static class BegunSpecials
     {
         var all = new List<Word>();
         for (var i = 0; i < first.Makes; i++) all.AddRange(words);
-        return new Group(all, first.Target) { Passed = first.Passed, PassedBefore = first.PassedBefore, Corners = first.Corners > 0 ? 1 : 0, Origin = first.Origin };
+        return new Group(all, first.Target) { Passed = first.Passed, PassedBefore = first.PassedBefore, Corners = first.Corners > 0 ? 1 : 0, Origin = first.Origin, Special = first.Stitch };
     }
 }
