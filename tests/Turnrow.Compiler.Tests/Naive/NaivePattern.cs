@@ -8,7 +8,11 @@ public enum Side { RS, WS }
 public sealed record NaivePattern(
     IReadOnlyList<string> Sizes,
     IReadOnlyList<TurnRule> Turns,
-    IReadOnlyList<NaivePiece> Pieces);
+    IReadOnlyList<NaivePiece> Pieces)
+{
+    /// <summary>The stitches that it defines.</summary>
+    public IReadOnlyList<NaiveStitch> Stitches { get; init; } = [];
+}
 
 /// <summary>How many chains turn before a stitch, whether they count, and from which chain a foundation is worked.</summary>
 public sealed record TurnRule(string Stitch, int Chains, bool Counts, bool NotInFoundation = false, int? FirstStitchIn = null)

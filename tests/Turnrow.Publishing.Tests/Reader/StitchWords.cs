@@ -16,6 +16,7 @@ internal sealed class StitchWords(bool uk, IReadOnlyList<string> explained)
     /// <summary>The special stitch of this name; null if the page explains none.</summary>
     public SpecialStitch? Special(string name)
     {
+        if (FindTogether(name) is not null) return null;
         foreach (var line in explained)
         {
             if (!line.StartsWith($"**{name}:** ", StringComparison.OrdinalIgnoreCase)) continue;

@@ -70,7 +70,7 @@ public sealed class PatternMaker
     }
 
     private NaivePattern Pattern =>
-        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements)).ToList());
+        new(s_sizes[.._sizes], _turns, _made.Select(sketch => new NaivePiece(sketch.Name, sketch.Start, sketch.Statements)).ToList()) { Stitches = _rows.Defined };
 
     /// <summary>One or two of the edges inside a piece, each of them once.</summary>
     private bool PickUpInside(Sketch from)
