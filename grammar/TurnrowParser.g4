@@ -86,7 +86,9 @@ origin
   | ACROSS over+=acrossPart (COMMA over+=acrossPart)*
   | PICKED UP (ALONG | round=AROUND) walks+=along (AND walks+=along)* COLON rates+=rate (COMMA rates+=rate)*
   ;
-acrossPart : base=name part=name? ;
+// `first sleeve`, `second body front`: which of several, the piece, and its part; the binder knows which word is what.
+acrossPart : words+=acrossWord+ ;
+acrossWord : name | FIRST ;
 along     : words+=walkWord+ (COMMA parts+=alongPart)* ;
 alongPart : rows=selection | facing=side FACING ;
 

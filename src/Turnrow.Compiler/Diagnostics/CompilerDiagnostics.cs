@@ -156,6 +156,7 @@ public static class CompilerDiagnostics
         PickUpFlat.Kind,
         PickUpCorner.Kind,
         MadeSeveral.Kind,
+        StitchesTaken.Kind,
         ShortRowEvery.Kind,
         ShortRowEdge.Kind,
         StitchesWaiting.Kind,

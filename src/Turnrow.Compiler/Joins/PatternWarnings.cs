@@ -67,7 +67,11 @@ internal static class PatternWarnings
     {
         foreach (var (name, part) in piece.Parts)
         {
-            if (!part.Used) context.Findings.Add(PartUnused.At(part.Span, name, piece.Name));
+            if (part.Used) continue;
+            // Of several that are made alike each has its own to be gone on from.
+            var open = piece.Copies.Where(copy => copy.PartNamed(name) is { Used: false }).ToList();
+            if (open.Count == piece.Copies.Count) context.Findings.Add(PartUnused.At(part.Span, name, piece.Name));
+            else foreach (var copy in open) context.Findings.Add(PartUnused.At(part.Span, name, copy.Name));
         }
     }
 

@@ -69,24 +69,24 @@ internal partial class TurnrowParser : Parser {
 		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_finishedPart = 27, 
 		RULE_acceptLine = 28, RULE_swatchLine = 29, RULE_madeLine = 30, RULE_madePart = 31, 
 		RULE_countFix = 32, RULE_stitchLine = 33, RULE_stitchMade = 34, RULE_pieceLine = 35, 
-		RULE_origin = 36, RULE_acrossPart = 37, RULE_along = 38, RULE_alongPart = 39, 
-		RULE_beginLine = 40, RULE_chainLine = 41, RULE_edgeLine = 42, RULE_markLine = 43, 
-		RULE_divideLine = 44, RULE_dividePart = 45, RULE_fastenLine = 46, RULE_weaveLine = 47, 
-		RULE_rowLine = 48, RULE_rowsLine = 49, RULE_items = 50, RULE_item = 51, 
-		RULE_spreading = 52, RULE_atEachEnd = 53, RULE_stitchAmount = 54, RULE_changeAmount = 55, 
-		RULE_reach = 56, RULE_place = 57, RULE_repeatLine = 58, RULE_forLine = 59, 
-		RULE_sizeRange = 60, RULE_sizedLine = 61, RULE_straightLine = 62, RULE_rowFix = 63, 
-		RULE_leaveLine = 64, RULE_addLine = 65, RULE_shapeLine = 66, RULE_shapeDone = 67, 
-		RULE_shaping = 68, RULE_stage = 69, RULE_shapingPart = 70, RULE_frequency = 71, 
-		RULE_everyRows = 72, RULE_turnRows = 73, RULE_decreasing = 74, RULE_stitchesIn = 75, 
-		RULE_solve = 76, RULE_solveOption = 77, RULE_seamLine = 78, RULE_walkWords = 79, 
-		RULE_seamPart = 80, RULE_walkWord = 81, RULE_selection = 82, RULE_rate = 83, 
-		RULE_expectLine = 84, RULE_expected = 85, RULE_expectedMore = 86, RULE_claim = 87, 
-		RULE_claimPart = 88, RULE_edge = 89, RULE_side = 90, RULE_change = 91, 
-		RULE_stitch = 92, RULE_rowsWord = 93, RULE_stitchesWord = 94, RULE_sum = 95, 
-		RULE_sumOperation = 96, RULE_factor = 97, RULE_count = 98, RULE_countOperation = 99, 
-		RULE_single = 100, RULE_sign = 101, RULE_list = 102, RULE_number = 103, 
-		RULE_unit = 104, RULE_name = 105;
+		RULE_origin = 36, RULE_acrossPart = 37, RULE_acrossWord = 38, RULE_along = 39, 
+		RULE_alongPart = 40, RULE_beginLine = 41, RULE_chainLine = 42, RULE_edgeLine = 43, 
+		RULE_markLine = 44, RULE_divideLine = 45, RULE_dividePart = 46, RULE_fastenLine = 47, 
+		RULE_weaveLine = 48, RULE_rowLine = 49, RULE_rowsLine = 50, RULE_items = 51, 
+		RULE_item = 52, RULE_spreading = 53, RULE_atEachEnd = 54, RULE_stitchAmount = 55, 
+		RULE_changeAmount = 56, RULE_reach = 57, RULE_place = 58, RULE_repeatLine = 59, 
+		RULE_forLine = 60, RULE_sizeRange = 61, RULE_sizedLine = 62, RULE_straightLine = 63, 
+		RULE_rowFix = 64, RULE_leaveLine = 65, RULE_addLine = 66, RULE_shapeLine = 67, 
+		RULE_shapeDone = 68, RULE_shaping = 69, RULE_stage = 70, RULE_shapingPart = 71, 
+		RULE_frequency = 72, RULE_everyRows = 73, RULE_turnRows = 74, RULE_decreasing = 75, 
+		RULE_stitchesIn = 76, RULE_solve = 77, RULE_solveOption = 78, RULE_seamLine = 79, 
+		RULE_walkWords = 80, RULE_seamPart = 81, RULE_walkWord = 82, RULE_selection = 83, 
+		RULE_rate = 84, RULE_expectLine = 85, RULE_expected = 86, RULE_expectedMore = 87, 
+		RULE_claim = 88, RULE_claimPart = 89, RULE_edge = 90, RULE_side = 91, 
+		RULE_change = 92, RULE_stitch = 93, RULE_rowsWord = 94, RULE_stitchesWord = 95, 
+		RULE_sum = 96, RULE_sumOperation = 97, RULE_factor = 98, RULE_count = 99, 
+		RULE_countOperation = 100, RULE_single = 101, RULE_sign = 102, RULE_list = 103, 
+		RULE_number = 104, RULE_unit = 105, RULE_name = 106;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
@@ -94,18 +94,18 @@ internal partial class TurnrowParser : Parser {
 		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
 		"bodyLine", "easeLine", "finishedLine", "finishedPart", "acceptLine", 
 		"swatchLine", "madeLine", "madePart", "countFix", "stitchLine", "stitchMade", 
-		"pieceLine", "origin", "acrossPart", "along", "alongPart", "beginLine", 
-		"chainLine", "edgeLine", "markLine", "divideLine", "dividePart", "fastenLine", 
-		"weaveLine", "rowLine", "rowsLine", "items", "item", "spreading", "atEachEnd", 
-		"stitchAmount", "changeAmount", "reach", "place", "repeatLine", "forLine", 
-		"sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", 
-		"shapeLine", "shapeDone", "shaping", "stage", "shapingPart", "frequency", 
-		"everyRows", "turnRows", "decreasing", "stitchesIn", "solve", "solveOption", 
-		"seamLine", "walkWords", "seamPart", "walkWord", "selection", "rate", 
-		"expectLine", "expected", "expectedMore", "claim", "claimPart", "edge", 
-		"side", "change", "stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", 
-		"factor", "count", "countOperation", "single", "sign", "list", "number", 
-		"unit", "name"
+		"pieceLine", "origin", "acrossPart", "acrossWord", "along", "alongPart", 
+		"beginLine", "chainLine", "edgeLine", "markLine", "divideLine", "dividePart", 
+		"fastenLine", "weaveLine", "rowLine", "rowsLine", "items", "item", "spreading", 
+		"atEachEnd", "stitchAmount", "changeAmount", "reach", "place", "repeatLine", 
+		"forLine", "sizeRange", "sizedLine", "straightLine", "rowFix", "leaveLine", 
+		"addLine", "shapeLine", "shapeDone", "shaping", "stage", "shapingPart", 
+		"frequency", "everyRows", "turnRows", "decreasing", "stitchesIn", "solve", 
+		"solveOption", "seamLine", "walkWords", "seamPart", "walkWord", "selection", 
+		"rate", "expectLine", "expected", "expectedMore", "claim", "claimPart", 
+		"edge", "side", "change", "stitch", "rowsWord", "stitchesWord", "sum", 
+		"sumOperation", "factor", "count", "countOperation", "single", "sign", 
+		"list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -200,9 +200,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 212;
+			State = 214;
 			_localctx.said = statement();
-			State = 213;
+			State = 215;
 			Match(Eof);
 			}
 		}
@@ -237,9 +237,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 215;
+			State = 217;
 			_localctx.claimed = claim();
-			State = 216;
+			State = 218;
 			Match(Eof);
 			}
 		}
@@ -428,139 +428,139 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 259;
+			State = 261;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 218;
+				State = 220;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 219;
+				State = 221;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 220;
+				State = 222;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 221;
+				State = 223;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 222;
+				State = 224;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 223;
+				State = 225;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 224;
+				State = 226;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 225;
+				State = 227;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 226;
+				State = 228;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 227;
+				State = 229;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 228;
+				State = 230;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 229;
+				State = 231;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 230;
+				State = 232;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 231;
+				State = 233;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 232;
+				State = 234;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 233;
+				State = 235;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
 			case STITCH:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 234;
+				State = 236;
 				_localctx.asStitch = stitchLine();
 				}
 				break;
 			case BEGIN:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 235;
+				State = 237;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 236;
+				State = 238;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -570,154 +570,154 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 237;
+				State = 239;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 238;
+				State = 240;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 239;
+				State = 241;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 240;
+				State = 242;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 241;
+				State = 243;
 				weaveLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 25);
 				{
-				State = 242;
+				State = 244;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 26);
 				{
-				State = 243;
+				State = 245;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 27);
 				{
-				State = 244;
+				State = 246;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 28);
 				{
-				State = 245;
+				State = 247;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 29);
 				{
-				State = 246;
+				State = 248;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 30);
 				{
-				State = 247;
+				State = 249;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 31);
 				{
-				State = 248;
+				State = 250;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
 				EnterOuterAlt(_localctx, 32);
 				{
-				State = 249;
+				State = 251;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
 				EnterOuterAlt(_localctx, 33);
 				{
-				State = 250;
+				State = 252;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
 				EnterOuterAlt(_localctx, 34);
 				{
-				State = 251;
+				State = 253;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case FOR:
 				EnterOuterAlt(_localctx, 35);
 				{
-				State = 252;
+				State = 254;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
 				EnterOuterAlt(_localctx, 36);
 				{
-				State = 253;
+				State = 255;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
 				EnterOuterAlt(_localctx, 37);
 				{
-				State = 254;
+				State = 256;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
 				EnterOuterAlt(_localctx, 38);
 				{
-				State = 255;
+				State = 257;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
 				EnterOuterAlt(_localctx, 39);
 				{
-				State = 256;
+				State = 258;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
 				EnterOuterAlt(_localctx, 40);
 				{
-				State = 257;
+				State = 259;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
 				EnterOuterAlt(_localctx, 41);
 				{
-				State = 258;
+				State = 260;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -756,9 +756,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 261;
+			State = 263;
 			Match(NOTATION);
-			State = 262;
+			State = 264;
 			_localctx.value = number();
 			}
 		}
@@ -791,9 +791,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 264;
+			State = 266;
 			Match(PATTERN);
-			State = 265;
+			State = 267;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -828,9 +828,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 267;
+			State = 269;
 			Match(VERSION);
-			State = 268;
+			State = 270;
 			_localctx.text = version();
 			}
 		}
@@ -864,27 +864,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 274;
+			State = 276;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 270;
+				State = 272;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 271;
+				State = 273;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 272;
+				State = 274;
 				Match(QUOTED);
 				}
 				break;
@@ -1000,7 +1000,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 273;
+				State = 275;
 				name();
 				}
 				break;
@@ -1039,9 +1039,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 276;
+			State = 278;
 			Match(TERMS);
-			State = 277;
+			State = 279;
 			_localctx.called = name();
 			}
 		}
@@ -1085,25 +1085,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 279;
+			State = 281;
 			Match(SIZES);
-			State = 280;
+			State = 282;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 285;
+			State = 287;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 281;
+				State = 283;
 				Match(COMMA);
-				State = 282;
+				State = 284;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 287;
+				State = 289;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1139,7 +1139,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 295;
+			State = 297;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1254,23 +1254,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 288;
+				State = 290;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 289;
+				State = 291;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 290;
+				State = 292;
 				Match(NUMBER);
-				State = 293;
+				State = 295;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1384,13 +1384,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 291;
+					State = 293;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 292;
+					State = 294;
 					Match(X);
 					}
 					break;
@@ -1437,9 +1437,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 297;
+			State = 299;
 			Match(SKILL);
-			State = 298;
+			State = 300;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1472,9 +1472,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 300;
+			State = 302;
 			Match(NOTION);
-			State = 301;
+			State = 303;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1509,9 +1509,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 303;
+			State = 305;
 			Match(WEARER);
-			State = 304;
+			State = 306;
 			_localctx.called = name();
 			}
 		}
@@ -1542,7 +1542,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 306;
+			State = 308;
 			Match(PROSE);
 			}
 		}
@@ -1592,34 +1592,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 308;
+			State = 310;
 			Match(YARN);
-			State = 309;
-			_localctx.called = name();
 			State = 311;
+			_localctx.called = name();
+			State = 313;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 310;
+				State = 312;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 317;
+			State = 319;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 313;
+				State = 315;
 				Match(COMMA);
-				State = 314;
+				State = 316;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 319;
+				State = 321;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1663,15 +1663,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 328;
+			State = 330;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 320;
+				State = 322;
 				Match(WEIGHT);
-				State = 321;
+				State = 323;
 				_localctx.value = number();
 				}
 				break;
@@ -1679,9 +1679,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 322;
+				State = 324;
 				_localctx.value = number();
-				State = 326;
+				State = 328;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1689,7 +1689,7 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 323;
+					State = 325;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(((((_la - 153)) & ~0x3f) == 0 && ((1L << (_la - 153)) & 27L) != 0)) ) {
@@ -1703,9 +1703,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 324;
+					State = 326;
 					Match(PERCENT);
-					State = 325;
+					State = 327;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1750,11 +1750,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 330;
-			Match(HOOK);
-			State = 331;
-			_localctx.value = number();
 			State = 332;
+			Match(HOOK);
+			State = 333;
+			_localctx.value = number();
+			State = 334;
 			Match(MM);
 			}
 		}
@@ -1818,48 +1818,48 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 334;
-			Match(GAUGE);
-			State = 335;
-			_localctx.by = stitch();
 			State = 336;
-			Match(COLON);
+			Match(GAUGE);
 			State = 337;
-			_localctx.stitches = number();
+			_localctx.by = stitch();
 			State = 338;
+			Match(COLON);
+			State = 339;
+			_localctx.stitches = number();
+			State = 340;
 			stitchesWord();
-			State = 353;
+			State = 355;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 339;
-				Match(AND);
-				State = 340;
-				_localctx.rows = number();
 				State = 341;
-				rowsWord();
+				Match(AND);
 				State = 342;
-				Match(TO);
+				_localctx.rows = number();
 				State = 343;
+				rowsWord();
+				State = 344;
+				Match(TO);
+				State = 345;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 345;
-				Match(TO);
-				State = 346;
-				_localctx.stitchesLength = gaugeLength();
 				State = 347;
-				Match(COMMA);
-				State = 348;
-				_localctx.rows = number();
-				State = 349;
-				rowsWord();
-				State = 350;
 				Match(TO);
+				State = 348;
+				_localctx.stitchesLength = gaugeLength();
+				State = 349;
+				Match(COMMA);
+				State = 350;
+				_localctx.rows = number();
 				State = 351;
+				rowsWord();
+				State = 352;
+				Match(TO);
+				State = 353;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1902,9 +1902,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 355;
+			State = 357;
 			_localctx.value = number();
-			State = 356;
+			State = 358;
 			_localctx.measure = unit();
 			}
 		}
@@ -1967,46 +1967,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 358;
+			State = 360;
 			Match(TURN);
-			State = 359;
+			State = 361;
 			_localctx.by = stitch();
-			State = 363;
+			State = 365;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 360;
-				Match(COMMA);
-				State = 361;
-				_localctx.nextRow = Match(NEXT);
 				State = 362;
+				Match(COMMA);
+				State = 363;
+				_localctx.nextRow = Match(NEXT);
+				State = 364;
 				Match(ROW);
 				}
 			}
 
-			State = 365;
-			Match(COLON);
-			State = 366;
-			Match(CH);
 			State = 367;
+			Match(COLON);
+			State = 368;
+			Match(CH);
+			State = 369;
 			_localctx.chains = number();
-			State = 372;
+			State = 374;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 368;
+				State = 370;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 369;
-				_localctx.doesNot = Match(DOES);
-				State = 370;
-				Match(NOT);
 				State = 371;
+				_localctx.doesNot = Match(DOES);
+				State = 372;
+				Match(NOT);
+				State = 373;
 				Match(COUNT);
 				}
 				break;
@@ -2016,20 +2016,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 378;
+			State = 380;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 374;
+				State = 376;
 				Match(COMMA);
-				State = 375;
+				State = 377;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 380;
+				State = 382;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2070,21 +2070,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 390;
+			State = 392;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 381;
-				Match(FIRST);
-				State = 382;
-				Match(STITCH);
 				State = 383;
-				Match(IN);
+				Match(FIRST);
 				State = 384;
-				_localctx.nth = Match(ORDINAL);
+				Match(STITCH);
 				State = 385;
+				Match(IN);
+				State = 386;
+				_localctx.nth = Match(ORDINAL);
+				State = 387;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2098,13 +2098,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 386;
-				Match(NOT);
-				State = 387;
-				Match(IN);
 				State = 388;
-				Match(THE);
+				Match(NOT);
 				State = 389;
+				Match(IN);
+				State = 390;
+				Match(THE);
+				State = 391;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2148,13 +2148,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 392;
-			Match(MEASURE);
-			State = 393;
-			_localctx.called = name();
 			State = 394;
-			Match(IS);
+			Match(MEASURE);
 			State = 395;
+			_localctx.called = name();
+			State = 396;
+			Match(IS);
+			State = 397;
 			_localctx.value = sum();
 			}
 		}
@@ -2215,19 +2215,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 397;
-			Match(COUNT);
-			State = 398;
-			_localctx.called = name();
 			State = 399;
+			Match(COUNT);
+			State = 400;
+			_localctx.called = name();
+			State = 401;
 			Match(IS);
-			State = 409;
+			State = 411;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 400;
+				State = 402;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2237,9 +2237,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 401;
+				State = 403;
 				Match(FOR);
-				State = 402;
+				State = 404;
 				_localctx.length = sum();
 				}
 				break;
@@ -2357,14 +2357,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 403;
+				State = 405;
 				_localctx.value = sum();
-				State = 407;
+				State = 409;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 404;
+					State = 406;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2374,9 +2374,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 405;
+					State = 407;
 					Match(FOR);
-					State = 406;
+					State = 408;
 					_localctx.length = sum();
 					}
 				}
@@ -2386,20 +2386,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 415;
+			State = 417;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 411;
+				State = 413;
 				Match(COMMA);
-				State = 412;
+				State = 414;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 417;
+				State = 419;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2441,18 +2441,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 418;
+			State = 420;
 			Match(CLAIMS);
-			State = 424;
+			State = 426;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 419;
-				_localctx.without = Match(WITHOUT);
-				State = 420;
-				Match(TURNING);
 				State = 421;
+				_localctx.without = Match(WITHOUT);
+				State = 422;
+				Match(TURNING);
+				State = 423;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2465,9 +2465,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 422;
+				State = 424;
 				_localctx.with = Match(WITH);
-				State = 423;
+				State = 425;
 				Match(CHAINS);
 				}
 				break;
@@ -2514,9 +2514,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 426;
+			State = 428;
 			Match(BODY);
-			State = 432;
+			State = 434;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2630,17 +2630,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 427;
-				_localctx.table = name();
-				State = 428;
-				Match(COMMA);
 				State = 429;
+				_localctx.table = name();
+				State = 430;
+				Match(COMMA);
+				State = 431;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 431;
+				State = 433;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2688,20 +2688,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 434;
-			Match(EASE);
-			State = 435;
-			_localctx.called = name();
 			State = 436;
-			Match(IS);
+			Match(EASE);
 			State = 437;
-			_localctx.value = sum();
+			_localctx.called = name();
+			State = 438;
+			Match(IS);
 			State = 439;
+			_localctx.value = sum();
+			State = 441;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 438;
+				State = 440;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2757,28 +2757,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 441;
-			Match(FINISHED);
-			State = 442;
-			_localctx.called = name();
 			State = 443;
-			Match(IS);
+			Match(FINISHED);
 			State = 444;
+			_localctx.called = name();
+			State = 445;
+			Match(IS);
+			State = 446;
 			_localctx.value = expected();
-			State = 449;
+			State = 451;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 445;
+				State = 447;
 				Match(COMMA);
-				State = 446;
+				State = 448;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 451;
+				State = 453;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2817,26 +2817,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 458;
+			State = 460;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 452;
+				State = 454;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 453;
-				Match(STRETCHES);
-				State = 454;
-				Match(BY);
 				State = 455;
-				_localctx.stretch = number();
+				Match(STRETCHES);
 				State = 456;
+				Match(BY);
+				State = 457;
+				_localctx.stretch = number();
+				State = 458;
 				Match(PERCENT);
 				}
 				break;
@@ -2884,25 +2884,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 460;
+			State = 462;
 			Match(ACCEPT);
-			State = 461;
+			State = 463;
 			_localctx.called = name();
-			State = 464;
+			State = 466;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 462;
+				State = 464;
 				Match(OF);
-				State = 463;
+				State = 465;
 				_localctx.which = name();
 				}
 			}
 
-			State = 466;
+			State = 468;
 			Match(COLON);
-			State = 467;
+			State = 469;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2964,27 +2964,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 469;
-			Match(SWATCH);
-			State = 470;
-			_localctx.by = stitch();
 			State = 471;
-			Match(COLON);
+			Match(SWATCH);
 			State = 472;
-			_localctx.stitches = number();
+			_localctx.by = stitch();
 			State = 473;
-			stitchesWord();
+			Match(COLON);
 			State = 474;
-			Match(AND);
+			_localctx.stitches = number();
 			State = 475;
-			_localctx.rows = number();
+			stitchesWord();
 			State = 476;
-			rowsWord();
+			Match(AND);
 			State = 477;
-			Match(WEIGH);
+			_localctx.rows = number();
 			State = 478;
-			_localctx.value = number();
+			rowsWord();
 			State = 479;
+			Match(WEIGH);
+			State = 480;
+			_localctx.value = number();
+			State = 481;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2994,14 +2994,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 482;
+			State = 484;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 480;
+				State = 482;
 				Match(COMMA);
-				State = 481;
+				State = 483;
 				_localctx.yarn = name();
 				}
 			}
@@ -3057,31 +3057,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 484;
-			Match(MADE);
-			State = 485;
-			_localctx.size = sizeName();
 			State = 486;
-			Match(COLON);
+			Match(MADE);
 			State = 487;
-			_localctx.piece = name();
+			_localctx.size = sizeName();
 			State = 488;
+			Match(COLON);
+			State = 489;
+			_localctx.piece = name();
+			State = 490;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 493;
+			State = 495;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 489;
+				State = 491;
 				Match(COMMA);
-				State = 490;
+				State = 492;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 495;
+				State = 497;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3125,11 +3125,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 496;
-			_localctx.value = number();
-			State = 497;
-			_localctx.measure = unit();
 			State = 498;
+			_localctx.value = number();
+			State = 499;
+			_localctx.measure = unit();
+			State = 500;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3188,40 +3188,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 513;
+			State = 515;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 500;
+				State = 502;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 501;
+				State = 503;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 502;
-				Match(MULTIPLE);
-				State = 503;
-				Match(OF);
 				State = 504;
+				Match(MULTIPLE);
+				State = 505;
+				Match(OF);
+				State = 506;
 				_localctx.multiple = single();
-				State = 507;
+				State = 509;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 505;
+					State = 507;
 					Match(PLUS);
-					State = 506;
+					State = 508;
 					_localctx.plus = single();
 					}
 				}
@@ -3231,9 +3231,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 509;
+				State = 511;
 				Match(ROUNDED);
-				State = 510;
+				State = 512;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3248,9 +3248,9 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 511;
+				State = 513;
 				Match(WITHIN);
-				State = 512;
+				State = 514;
 				_localctx.within = sum();
 				}
 				break;
@@ -3289,9 +3289,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 515;
+			State = 517;
 			Match(STITCH);
-			State = 516;
+			State = 518;
 			_localctx.asSpecial = stitchMade();
 			}
 		}
@@ -3336,33 +3336,33 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 518;
+			State = 520;
 			_localctx.called = Match(WORD);
-			State = 521;
+			State = 523;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 519;
+				State = 521;
 				Match(OF);
-				State = 520;
+				State = 522;
 				_localctx.by = Match(WORD);
 				}
 			}
 
-			State = 524;
+			State = 526;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 523;
+				State = 525;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 526;
+			State = 528;
 			Match(IS);
-			State = 527;
+			State = 529;
 			_localctx.made = items();
 			}
 		}
@@ -3410,40 +3410,40 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 529;
+			State = 531;
 			Match(PIECE);
-			State = 530;
+			State = 532;
 			_localctx.called = name();
-			State = 534;
+			State = 536;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 531;
-				Match(COMMA);
-				State = 532;
-				Match(MAKE);
 				State = 533;
+				Match(COMMA);
+				State = 534;
+				Match(MAKE);
+				State = 535;
 				_localctx.copies = Match(NUMBER);
 				}
 			}
 
-			State = 537;
+			State = 539;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 536;
+				State = 538;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 540;
+			State = 542;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 539;
+				State = 541;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3536,30 +3536,30 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 72, RULE_origin);
 		int _la;
 		try {
-			State = 592;
+			State = 594;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 542;
-				Match(FROM);
-				State = 543;
-				_localctx.piece = name();
 				State = 544;
-				Match(COLON);
+				Match(FROM);
 				State = 545;
+				_localctx.piece = name();
+				State = 546;
+				Match(COLON);
+				State = 547;
 				_localctx.part = count();
-				State = 550;
+				State = 552;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 546;
-					stitchesWord();
-					State = 547;
-					Match(AT);
 					State = 548;
+					stitchesWord();
+					State = 549;
+					Match(AT);
+					State = 550;
 					_localctx.at = edge();
 					}
 				}
@@ -3569,22 +3569,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 552;
-				Match(IS);
-				State = 553;
-				_localctx.piece = name();
 				State = 554;
+				Match(IS);
+				State = 555;
+				_localctx.piece = name();
+				State = 556;
 				Match(MIRRORED);
-				State = 558;
+				State = 560;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 555;
-					Match(COMMA);
-					State = 556;
-					_localctx.turned = Match(TURNED);
 					State = 557;
+					Match(COMMA);
+					State = 558;
+					_localctx.turned = Match(TURNED);
+					State = 559;
 					Match(OVER);
 					}
 				}
@@ -3594,25 +3594,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 560;
+				State = 562;
 				Match(ACROSS);
-				State = 561;
+				State = 563;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 566;
+				State = 568;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 562;
+					State = 564;
 					Match(COMMA);
-					State = 563;
+					State = 565;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 568;
+					State = 570;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3621,67 +3621,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 569;
+				State = 571;
 				Match(PICKED);
-				State = 570;
+				State = 572;
 				Match(UP);
-				State = 573;
+				State = 575;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 571;
+					State = 573;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 572;
+					State = 574;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 575;
+				State = 577;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 580;
+				State = 582;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 576;
+					State = 578;
 					Match(AND);
-					State = 577;
+					State = 579;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 582;
+					State = 584;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 583;
+				State = 585;
 				Match(COLON);
-				State = 584;
+				State = 586;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 589;
+				State = 591;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 585;
+					State = 587;
 					Match(COMMA);
-					State = 586;
+					State = 588;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 591;
+					State = 593;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3703,13 +3703,13 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	internal partial class AcrossPartContext : ParserRuleContext {
-		public NameContext @base;
-		public NameContext part;
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
-			return GetRuleContexts<NameContext>();
+		public AcrossWordContext _acrossWord;
+		public IList<AcrossWordContext> _words = new List<AcrossWordContext>();
+		[System.Diagnostics.DebuggerNonUserCode] public AcrossWordContext[] acrossWord() {
+			return GetRuleContexts<AcrossWordContext>();
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
-			return GetRuleContext<NameContext>(i);
+		[System.Diagnostics.DebuggerNonUserCode] public AcrossWordContext acrossWord(int i) {
+			return GetRuleContext<AcrossWordContext>(i);
 		}
 		public AcrossPartContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -3726,18 +3726,179 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 594;
-			_localctx.@base = name();
-			State = 596;
+			State = 597;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0)) {
+			do {
 				{
-				State = 595;
-				_localctx.part = name();
+				{
+				State = 596;
+				_localctx._acrossWord = acrossWord();
+				_localctx._words.Add(_localctx._acrossWord);
 				}
+				}
+				State = 599;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616781469609L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
 			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
 
+	internal partial class AcrossWordContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
+		public AcrossWordContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_acrossWord; } }
+	}
+
+	[RuleVersion(0)]
+	public AcrossWordContext acrossWord() {
+		AcrossWordContext _localctx = new AcrossWordContext(Context, State);
+		EnterRule(_localctx, 76, RULE_acrossWord);
+		try {
+			State = 603;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case ACCEPT:
+			case ADD:
+			case BEGIN:
+			case BODY:
+			case CHAIN:
+			case CLAIMS:
+			case COUNT:
+			case DIVIDE:
+			case EASE:
+			case EXPECT:
+			case FASTEN:
+			case FINISHED:
+			case FROM:
+			case GAUGE:
+			case HOOK:
+			case LEFT:
+			case MADE:
+			case MARK:
+			case MEASURE:
+			case NOTATION:
+			case NOTION:
+			case PATTERN:
+			case PIECE:
+			case REPEAT:
+			case RIGHT:
+			case SEAM:
+			case SHAPE:
+			case SIZES:
+			case SKILL:
+			case STITCH:
+			case STRAIGHT:
+			case SWATCH:
+			case TERMS:
+			case TURN:
+			case VERSION:
+			case WEARER:
+			case WEAVE:
+			case YARN:
+			case AFTER:
+			case ALL:
+			case ALONG:
+			case APART:
+			case ARE:
+			case BEFORE:
+			case BUT:
+			case CH:
+			case CHAINS:
+			case CORNER:
+			case COUNTS:
+			case DOES:
+			case DOWN:
+			case EACH:
+			case EASING:
+			case EDGE:
+			case EDGES:
+			case END:
+			case ENDS:
+			case EVEN:
+			case EVERY:
+			case EXTRA:
+			case FACING:
+			case FOUNDATION:
+			case HERE:
+			case HIGH:
+			case IS:
+			case LATER:
+			case LEAST:
+			case LESS:
+			case LONGER:
+			case MAKE:
+			case MIRRORED:
+			case MORE_WORD:
+			case MOST:
+			case MULTIPLE:
+			case NEXT:
+			case NOT:
+			case ODD:
+			case OF:
+			case OFF:
+			case ON:
+			case ONE:
+			case OPENS:
+			case OPPOSITE:
+			case ORDER:
+			case OVER:
+			case PICKED:
+			case PLACE:
+			case PLAIN:
+			case REMAIN:
+			case REST:
+			case ROUNDED:
+			case SAME:
+			case SKIPPED:
+			case SKIPPING:
+			case SLIPPING:
+			case STRETCHES:
+			case THEN:
+			case TIMES:
+			case TURNED:
+			case TURNING:
+			case TURNS:
+			case UP:
+			case WEIGH:
+			case WEIGHT:
+			case WIDE:
+			case WITHIN:
+			case WORKING:
+			case G:
+			case OZ:
+			case WORD:
+				EnterOuterAlt(_localctx, 1);
+				{
+				State = 601;
+				name();
+				}
+				break;
+			case FIRST:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 602;
+				Match(FIRST);
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
 			}
 		}
 		catch (RecognitionException re) {
@@ -3782,40 +3943,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 76, RULE_along);
+		EnterRule(_localctx, 78, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 599;
+			State = 606;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 598;
+				State = 605;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 601;
+				State = 608;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
-			State = 607;
+			State = 614;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 603;
+				State = 610;
 				Match(COMMA);
-				State = 604;
+				State = 611;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 609;
+				State = 616;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3852,9 +4013,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 78, RULE_alongPart);
+		EnterRule(_localctx, 80, RULE_alongPart);
 		try {
-			State = 614;
+			State = 621;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3863,7 +4024,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 610;
+				State = 617;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3871,9 +4032,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 611;
+				State = 618;
 				_localctx.facing = side();
-				State = 612;
+				State = 619;
 				Match(FACING);
 				}
 				break;
@@ -3916,25 +4077,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 80, RULE_beginLine);
+		EnterRule(_localctx, 82, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 616;
+			State = 623;
 			Match(BEGIN);
-			State = 617;
+			State = 624;
 			Match(WITH);
-			State = 618;
+			State = 625;
 			_localctx.amount = count();
-			State = 619;
+			State = 626;
 			stitchesWord();
-			State = 621;
+			State = 628;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 620;
+				State = 627;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3972,21 +4133,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 82, RULE_chainLine);
+		EnterRule(_localctx, 84, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 623;
+			State = 630;
 			Match(CHAIN);
-			State = 624;
+			State = 631;
 			_localctx.amount = count();
-			State = 626;
+			State = 633;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 625;
+				State = 632;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4034,22 +4195,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 84, RULE_edgeLine);
+		EnterRule(_localctx, 86, RULE_edgeLine);
 		int _la;
 		try {
-			State = 642;
+			State = 649;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 628;
+				State = 635;
 				Match(FROM);
-				State = 629;
+				State = 636;
 				Match(HERE);
-				State = 630;
+				State = 637;
 				_localctx.at = edge();
-				State = 631;
+				State = 638;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4058,7 +4219,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 632;
+				State = 639;
 				_localctx.called = name();
 				}
 				break;
@@ -4067,21 +4228,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 638;
+				State = 645;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 634;
+					State = 641;
 					Match(BOTH);
-					State = 635;
+					State = 642;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 636;
+					State = 643;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -4091,14 +4252,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 637;
+					State = 644;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 640;
+				State = 647;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -4107,7 +4268,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 641;
+				State = 648;
 				_localctx.called = name();
 				}
 				break;
@@ -4144,17 +4305,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 86, RULE_markLine);
+		EnterRule(_localctx, 88, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 644;
+			State = 651;
 			Match(MARK);
-			State = 645;
+			State = 652;
 			Match(NEXT);
-			State = 646;
+			State = 653;
 			Match(ROW);
-			State = 647;
+			State = 654;
 			_localctx.called = name();
 			}
 		}
@@ -4194,32 +4355,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 88, RULE_divideLine);
+		EnterRule(_localctx, 90, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 649;
+			State = 656;
 			Match(DIVIDE);
-			State = 650;
+			State = 657;
 			Match(COLON);
-			State = 651;
+			State = 658;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 656;
+			State = 663;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 652;
+				State = 659;
 				Match(COMMA);
-				State = 653;
+				State = 660;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 658;
+				State = 665;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4257,17 +4418,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 90, RULE_dividePart);
+		EnterRule(_localctx, 92, RULE_dividePart);
 		try {
-			State = 665;
+			State = 672;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 659;
+				State = 666;
 				Match(SKIP_WORD);
-				State = 660;
+				State = 667;
 				_localctx.amount = count();
 				}
 				break;
@@ -4386,11 +4547,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 661;
+				State = 668;
 				_localctx.amount = count();
-				State = 662;
+				State = 669;
 				Match(FOR);
-				State = 663;
+				State = 670;
 				_localctx.called = name();
 				}
 				break;
@@ -4422,13 +4583,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 92, RULE_fastenLine);
+		EnterRule(_localctx, 94, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 667;
+			State = 674;
 			Match(FASTEN);
-			State = 668;
+			State = 675;
 			Match(OFF);
 			}
 		}
@@ -4457,15 +4618,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 94, RULE_weaveLine);
+		EnterRule(_localctx, 96, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 670;
+			State = 677;
 			Match(WEAVE);
-			State = 671;
+			State = 678;
 			Match(IN);
-			State = 672;
+			State = 679;
 			Match(ENDS);
 			}
 		}
@@ -4509,43 +4670,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 96, RULE_rowLine);
+		EnterRule(_localctx, 98, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 674;
+			State = 681;
 			Match(ROW);
-			State = 676;
+			State = 683;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
 				{
-				State = 675;
+				State = 682;
 				_localctx.from = count();
 				}
 			}
 
-			State = 679;
+			State = 686;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 678;
+				State = 685;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 681;
+			State = 688;
 			Match(COLON);
-			State = 682;
+			State = 689;
 			_localctx.words = items();
-			State = 684;
+			State = 691;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 683;
+				State = 690;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4597,39 +4758,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 98, RULE_rowsLine);
+		EnterRule(_localctx, 100, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 686;
+			State = 693;
 			Match(ROWS);
-			State = 687;
+			State = 694;
 			_localctx.from = count();
-			State = 688;
+			State = 695;
 			Match(TO);
-			State = 689;
+			State = 696;
 			_localctx.to = count();
-			State = 691;
+			State = 698;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 690;
+				State = 697;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 693;
+			State = 700;
 			Match(COLON);
-			State = 694;
+			State = 701;
 			_localctx.words = items();
-			State = 696;
+			State = 703;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 695;
+				State = 702;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4670,28 +4831,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 100, RULE_items);
+		EnterRule(_localctx, 102, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 698;
+			State = 705;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 703;
+			State = 710;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 699;
+				State = 706;
 				Match(COMMA);
-				State = 700;
+				State = 707;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 705;
+				State = 712;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4788,22 +4949,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 102, RULE_item);
+		EnterRule(_localctx, 104, RULE_item);
 		int _la;
 		try {
-			State = 784;
+			State = 791;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 706;
+				State = 713;
 				Match(OPEN);
-				State = 707;
-				_localctx.inside = items();
-				State = 708;
-				Match(CLOSE);
 				State = 714;
+				_localctx.inside = items();
+				State = 715;
+				Match(CLOSE);
+				State = 721;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4920,9 +5081,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 709;
+					State = 716;
 					_localctx.amount = count();
-					State = 710;
+					State = 717;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4931,13 +5092,13 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 712;
+					State = 719;
 					_localctx.far = reach();
 					}
 					break;
 				case TOGETHER:
 					{
-					State = 713;
+					State = 720;
 					_localctx.joined = Match(TOGETHER);
 					}
 					break;
@@ -4950,12 +5111,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 717;
+				State = 724;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 716;
+					State = 723;
 					_localctx.at = place();
 					}
 				}
@@ -4965,14 +5126,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 719;
+				State = 726;
 				Match(SKIP_WORD);
-				State = 721;
+				State = 728;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
 					{
-					State = 720;
+					State = 727;
 					_localctx.amount = count();
 					}
 				}
@@ -4982,27 +5143,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 723;
+				State = 730;
 				Match(SLIP);
-				State = 724;
+				State = 731;
 				Match(OVER);
-				State = 725;
+				State = 732;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 726;
+				State = 733;
 				Match(LEAVE);
-				State = 730;
+				State = 737;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 727;
+					State = 734;
 					Match(THE);
-					State = 728;
+					State = 735;
 					Match(REST);
 					}
 					break;
@@ -5120,21 +5281,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 729;
+					State = 736;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 734;
+				State = 741;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 732;
+					State = 739;
 					Match(FOR);
-					State = 733;
+					State = 740;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -5144,31 +5305,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 736;
+				State = 743;
 				Match(HOLD);
-				State = 737;
+				State = 744;
 				_localctx.amount = count();
-				State = 738;
+				State = 745;
 				Match(FOR);
-				State = 739;
+				State = 746;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 741;
+				State = 748;
 				Match(BRIDGE);
-				State = 742;
+				State = 749;
 				_localctx.amount = count();
-				State = 745;
+				State = 752;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 743;
+					State = 750;
 					Match(FOR);
-					State = 744;
+					State = 751;
 					_localctx.called = name();
 					}
 				}
@@ -5292,17 +5453,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 748;
+				State = 755;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 747;
+					State = 754;
 					_localctx.before = list();
 					}
 				}
 
-				State = 779;
+				State = 786;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5416,35 +5577,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 751;
+					State = 758;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 750;
+						State = 757;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 753;
+						State = 760;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
-					State = 772;
+					State = 779;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 755;
+						State = 762;
 						_localctx.changed = change();
-						State = 757;
+						State = 764;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611712411270414208L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915179L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823948715L) != 0)) {
 							{
-							State = 756;
+							State = 763;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5462,14 +5623,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 759;
+						State = 766;
 						_localctx.worked = stitchAmount();
-						State = 761;
+						State = 768;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 760;
+							State = 767;
 							_localctx.spread = spreading();
 							}
 						}
@@ -5478,38 +5639,38 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 763;
+						State = 770;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 764;
+						State = 771;
 						_localctx.ends = atEachEnd();
 						}
 						break;
 					case TOGETHER:
 						{
-						State = 765;
+						State = 772;
 						_localctx.joined = Match(TOGETHER);
 						}
 						break;
 					case ORDINAL:
 						{
-						State = 766;
+						State = 773;
 						_localctx.nth = Match(ORDINAL);
-						State = 768;
+						State = 775;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 767;
+							State = 774;
 							_localctx._name = name();
 							_localctx._of.Add(_localctx._name);
 							}
 							}
-							State = 770;
+							State = 777;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
 						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
@@ -5529,14 +5690,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 774;
+					State = 781;
 					_localctx.changed = change();
-					State = 776;
+					State = 783;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4611712411270414208L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915179L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823948715L) != 0)) {
 						{
-						State = 775;
+						State = 782;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5545,19 +5706,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 778;
+					State = 785;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 782;
+				State = 789;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 781;
+					State = 788;
 					_localctx.at = place();
 					}
 				}
@@ -5603,23 +5764,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SpreadingContext spreading() {
 		SpreadingContext _localctx = new SpreadingContext(Context, State);
-		EnterRule(_localctx, 104, RULE_spreading);
+		EnterRule(_localctx, 106, RULE_spreading);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 786;
+			State = 793;
 			Match(WITH);
-			State = 787;
+			State = 794;
 			Match(OPEN);
-			State = 788;
+			State = 795;
 			_localctx.inside = items();
-			State = 789;
+			State = 796;
 			Match(CLOSE);
-			State = 790;
+			State = 797;
 			_localctx.amount = count();
-			State = 791;
+			State = 798;
 			Match(TIMES);
-			State = 792;
+			State = 799;
 			Match(EVENLY);
 			}
 		}
@@ -5648,15 +5809,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AtEachEndContext atEachEnd() {
 		AtEachEndContext _localctx = new AtEachEndContext(Context, State);
-		EnterRule(_localctx, 106, RULE_atEachEnd);
+		EnterRule(_localctx, 108, RULE_atEachEnd);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 794;
+			State = 801;
 			Match(AT);
-			State = 795;
+			State = 802;
 			Match(EACH);
-			State = 796;
+			State = 803;
 			Match(END);
 			}
 		}
@@ -5698,10 +5859,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 108, RULE_stitchAmount);
+		EnterRule(_localctx, 110, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 811;
+			State = 818;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5710,18 +5871,18 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 799;
+				State = 806;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 798;
+					State = 805;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 801;
+					State = 808;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
@@ -5731,20 +5892,20 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 803;
+				State = 810;
 				_localctx.first = list();
-				State = 807;
+				State = 814;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 804;
+					State = 811;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 809;
+					State = 816;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5756,7 +5917,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 810;
+				State = 817;
 				_localctx.far = reach();
 				}
 				break;
@@ -5796,10 +5957,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 110, RULE_changeAmount);
+		EnterRule(_localctx, 112, RULE_changeAmount);
 		int _la;
 		try {
-			State = 818;
+			State = 825;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5917,14 +6078,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 813;
+				State = 820;
 				_localctx.amount = count();
-				State = 815;
+				State = 822;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 814;
+					State = 821;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5937,7 +6098,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 817;
+				State = 824;
 				_localctx.far = reach();
 				}
 				break;
@@ -5979,52 +6140,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 112, RULE_reach);
+		EnterRule(_localctx, 114, RULE_reach);
 		int _la;
 		try {
-			State = 831;
+			State = 838;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 820;
+				State = 827;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 821;
+				State = 828;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 822;
+				State = 829;
 				Match(TO);
-				State = 823;
+				State = 830;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 824;
+				State = 831;
 				Match(UNTIL);
-				State = 825;
+				State = 832;
 				_localctx.remain = count();
-				State = 826;
+				State = 833;
 				Match(REMAIN);
-				State = 829;
+				State = 836;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 827;
+					State = 834;
 					Match(BEFORE);
-					State = 828;
+					State = 835;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -6099,14 +6260,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 114, RULE_place);
+		EnterRule(_localctx, 116, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 833;
+			State = 840;
 			Match(IN);
-			State = 900;
+			State = 907;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -6114,7 +6275,7 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 834;
+				State = 841;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(((((_la - 89)) & ~0x3f) == 0 && ((1L << (_la - 89)) & 137439215873L) != 0)) ) {
@@ -6124,56 +6285,56 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 838;
+				State = 845;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0)) {
 					{
 					{
-					State = 835;
+					State = 842;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 840;
+					State = 847;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 847;
+				State = 854;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 841;
+					State = 848;
 					Match(AND);
-					State = 843;
+					State = 850;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 842;
+						State = 849;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 845;
+						State = 852;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
 					}
 				}
 
-				State = 853;
+				State = 860;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 849;
+					State = 856;
 					_localctx.until = Match(UNTIL);
-					State = 850;
+					State = 857;
 					_localctx.remain = count();
-					State = 851;
+					State = 858;
 					Match(REMAIN);
 					}
 				}
@@ -6182,76 +6343,76 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 855;
+				State = 862;
 				_localctx.which = Match(EACH);
-				State = 859;
+				State = 866;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0)) {
 					{
 					{
-					State = 856;
+					State = 863;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 861;
+					State = 868;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 880;
+				State = 887;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 862;
+					State = 869;
 					Match(AND);
-					State = 864;
+					State = 871;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 863;
+						State = 870;
 						_localctx.many = list();
 						}
 					}
 
-					State = 867;
+					State = 874;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 866;
+						State = 873;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 869;
+						State = 876;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
-					State = 878;
+					State = 885;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 871;
+						State = 878;
 						Match(IN);
-						State = 872;
+						State = 879;
 						Match(EACH);
-						State = 874;
+						State = 881;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 873;
+							State = 880;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 876;
+							State = 883;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
 						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
@@ -6261,28 +6422,28 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 888;
+				State = 895;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 882;
+					State = 889;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 883;
+					State = 890;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 884;
+					State = 891;
 					_localctx.until = Match(UNTIL);
-					State = 885;
+					State = 892;
 					_localctx.remain = count();
-					State = 886;
+					State = 893;
 					Match(REMAIN);
 					}
 					break;
@@ -6298,40 +6459,40 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 890;
+				State = 897;
 				_localctx.which = Match(CORNER);
 				}
 				break;
 			case SKIPPED:
 				{
-				State = 891;
+				State = 898;
 				_localctx.which = Match(SKIPPED);
 				}
 				break;
 			case ONE:
 				{
-				State = 892;
+				State = 899;
 				_localctx.which = Match(ONE);
-				State = 893;
+				State = 900;
 				Match(PLACE);
 				}
 				break;
 			case ORDINAL:
 				{
-				State = 894;
+				State = 901;
 				_localctx.which = Match(ORDINAL);
-				State = 896;
+				State = 903;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 895;
+					State = 902;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 898;
+					State = 905;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
@@ -6389,66 +6550,66 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 116, RULE_repeatLine);
+		EnterRule(_localctx, 118, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 902;
+			State = 909;
 			Match(REPEAT);
-			State = 910;
+			State = 917;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 903;
+				State = 910;
 				Match(ROWS);
-				State = 904;
+				State = 911;
 				_localctx.from = count();
-				State = 905;
+				State = 912;
 				Match(TO);
-				State = 906;
+				State = 913;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 908;
+				State = 915;
 				Match(ROW);
-				State = 909;
+				State = 916;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 912;
+			State = 919;
 			Match(COMMA);
-			State = 913;
+			State = 920;
 			_localctx.times = count();
-			State = 921;
+			State = 928;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MORE_WORD:
 				{
-				State = 914;
+				State = 921;
 				_localctx.more = Match(MORE_WORD);
-				State = 915;
+				State = 922;
 				Match(TIMES);
 				}
 				break;
 			case TIMES:
 				{
-				State = 916;
+				State = 923;
 				_localctx.end = Match(TIMES);
-				State = 919;
+				State = 926;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 917;
+					State = 924;
 					_localctx.inAll = Match(IN);
-					State = 918;
+					State = 925;
 					Match(ALL);
 					}
 				}
@@ -6458,12 +6619,12 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 924;
+			State = 931;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 923;
+				State = 930;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6510,36 +6671,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 118, RULE_forLine);
+		EnterRule(_localctx, 120, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 926;
+			State = 933;
 			Match(FOR);
-			State = 927;
+			State = 934;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 932;
+			State = 939;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 928;
+				State = 935;
 				Match(COMMA);
-				State = 929;
+				State = 936;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 934;
+				State = 941;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 935;
+			State = 942;
 			Match(COLON);
-			State = 936;
+			State = 943;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6574,21 +6735,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 120, RULE_sizeRange);
+		EnterRule(_localctx, 122, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 938;
+			State = 945;
 			_localctx.first = sizeName();
-			State = 941;
+			State = 948;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 939;
+				State = 946;
 				Match(TO);
-				State = 940;
+				State = 947;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6657,15 +6818,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 122, RULE_sizedLine);
+		EnterRule(_localctx, 124, RULE_sizedLine);
 		try {
-			State = 953;
+			State = 960;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 943;
+				State = 950;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6675,63 +6836,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 944;
+				State = 951;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 945;
+				State = 952;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 946;
+				State = 953;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 947;
+				State = 954;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 948;
+				State = 955;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 949;
+				State = 956;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 950;
+				State = 957;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 951;
+				State = 958;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 952;
+				State = 959;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6803,30 +6964,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 124, RULE_straightLine);
+		EnterRule(_localctx, 126, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 955;
+			State = 962;
 			Match(STRAIGHT);
-			State = 967;
+			State = 974;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 956;
+				State = 963;
 				Match(TO);
-				State = 957;
+				State = 964;
 				_localctx.length = sum();
-				State = 960;
+				State = 967;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 958;
+					State = 965;
 					Match(AT);
-					State = 959;
+					State = 966;
 					_localctx.at = edge();
 					}
 				}
@@ -6835,9 +6996,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 962;
+				State = 969;
 				_localctx.further = Match(FOR);
-				State = 963;
+				State = 970;
 				_localctx.length = sum();
 				}
 				break;
@@ -6955,50 +7116,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 964;
+				State = 971;
 				_localctx.amount = count();
-				State = 965;
+				State = 972;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 971;
+			State = 978;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 969;
+				State = 976;
 				Match(FROM);
-				State = 970;
+				State = 977;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 977;
+			State = 984;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 973;
+				State = 980;
 				Match(COMMA);
-				State = 974;
+				State = 981;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 979;
+				State = 986;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 981;
+			State = 988;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 980;
+				State = 987;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7037,35 +7198,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 126, RULE_rowFix);
+		EnterRule(_localctx, 128, RULE_rowFix);
 		try {
-			State = 989;
+			State = 996;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 983;
+				State = 990;
 				Match(EVEN);
-				State = 984;
+				State = 991;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 985;
+				State = 992;
 				Match(ODD);
-				State = 986;
+				State = 993;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 987;
+				State = 994;
 				Match(END);
-				State = 988;
+				State = 995;
 				_localctx.facing = side();
 				}
 				break;
@@ -7112,37 +7273,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 128, RULE_leaveLine);
+		EnterRule(_localctx, 130, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 991;
+			State = 998;
 			Match(LEAVE);
-			State = 992;
+			State = 999;
 			_localctx.amount = count();
-			State = 995;
+			State = 1002;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 993;
+				State = 1000;
 				Match(FOR);
-				State = 994;
+				State = 1001;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 997;
+			State = 1004;
 			Match(AT);
-			State = 998;
+			State = 1005;
 			_localctx.at = edge();
-			State = 1000;
+			State = 1007;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 999;
+				State = 1006;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7190,41 +7351,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 130, RULE_addLine);
+		EnterRule(_localctx, 132, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1002;
+			State = 1009;
 			Match(ADD);
-			State = 1003;
-			_localctx.amount = count();
-			State = 1004;
-			Match(AT);
-			State = 1005;
-			_localctx.at = edge();
 			State = 1010;
+			_localctx.amount = count();
+			State = 1011;
+			Match(AT);
+			State = 1012;
+			_localctx.at = edge();
+			State = 1017;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1006;
+				State = 1013;
 				Match(COMMA);
-				State = 1007;
+				State = 1014;
 				_localctx.apart = Match(ONE);
-				State = 1008;
+				State = 1015;
 				Match(ROW);
-				State = 1009;
+				State = 1016;
 				Match(APART);
 				}
 			}
 
-			State = 1013;
+			State = 1020;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1012;
+				State = 1019;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7312,58 +7473,58 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 132, RULE_shapeLine);
+		EnterRule(_localctx, 134, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1015;
+			State = 1022;
 			Match(SHAPE);
-			State = 1071;
+			State = 1078;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 1016;
+				State = 1023;
 				Match(BY);
-				State = 1017;
+				State = 1024;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 1018;
+				State = 1025;
 				_localctx.many = Match(ROWS);
-				State = 1019;
+				State = 1026;
 				_localctx.from = count();
-				State = 1020;
+				State = 1027;
 				Match(TO);
-				State = 1021;
+				State = 1028;
 				_localctx.to = count();
-				State = 1022;
+				State = 1029;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 1032;
+				State = 1039;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 1024;
+					State = 1031;
 					Match(TO);
-					State = 1025;
+					State = 1032;
 					_localctx.length = sum();
-					State = 1028;
+					State = 1035;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 1026;
+						State = 1033;
 						Match(AT);
-						State = 1027;
+						State = 1034;
 						_localctx.at = edge();
 						}
 					}
@@ -7372,45 +7533,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 1030;
+					State = 1037;
 					_localctx.further = Match(FOR);
-					State = 1031;
+					State = 1038;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1036;
+				State = 1043;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 1034;
+					State = 1041;
 					Match(FROM);
-					State = 1035;
+					State = 1042;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1042;
+				State = 1049;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1038;
+					State = 1045;
 					Match(COMMA);
-					State = 1039;
+					State = 1046;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1044;
+					State = 1051;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1045;
+				State = 1052;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7528,66 +7689,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1047;
+				State = 1054;
 				_localctx.rows = count();
-				State = 1069;
+				State = 1076;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1048;
+					State = 1055;
 					_localctx.counted = rowsWord();
-					State = 1051;
+					State = 1058;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1049;
+						State = 1056;
 						Match(FROM);
-						State = 1050;
+						State = 1057;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1057;
+					State = 1064;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1053;
+						State = 1060;
 						Match(COMMA);
-						State = 1054;
+						State = 1061;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1059;
+						State = 1066;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1060;
+					State = 1067;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1062;
+					State = 1069;
 					stitchesWord();
-					State = 1063;
+					State = 1070;
 					_localctx.inside = Match(IN);
-					State = 1067;
+					State = 1074;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1064;
+						State = 1071;
 						Match(COMMA);
-						State = 1065;
+						State = 1072;
 						Match(BY);
-						State = 1066;
+						State = 1073;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7647,35 +7808,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 134, RULE_shapeDone);
+		EnterRule(_localctx, 136, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1083;
+			State = 1090;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1073;
+				State = 1080;
 				Match(COLON);
-				State = 1074;
+				State = 1081;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1079;
+				State = 1086;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1075;
+					State = 1082;
 					Match(SEMICOLON);
-					State = 1076;
+					State = 1083;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1081;
+					State = 1088;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7683,19 +7844,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1082;
+				State = 1089;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1086;
+			State = 1093;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1085;
+				State = 1092;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7748,43 +7909,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 136, RULE_shaping);
+		EnterRule(_localctx, 138, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1093;
+			State = 1100;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1088;
+				State = 1095;
 				Match(AFTER);
-				State = 1089;
+				State = 1096;
 				_localctx.after = count();
-				State = 1090;
+				State = 1097;
 				rowsWord();
-				State = 1091;
+				State = 1098;
 				Match(COMMA);
 				}
 			}
 
-			State = 1095;
+			State = 1102;
 			_localctx.first = stage();
-			State = 1100;
+			State = 1107;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1096;
+				State = 1103;
 				Match(COMMA);
-				State = 1097;
+				State = 1104;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1102;
+				State = 1109;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7834,55 +7995,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 138, RULE_stage);
+		EnterRule(_localctx, 140, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1114;
+			State = 1121;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1105;
+				State = 1112;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1103;
+					State = 1110;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1104;
+					State = 1111;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1107;
+				State = 1114;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1108;
+				State = 1115;
 				Match(LEAVE);
-				State = 1109;
+				State = 1116;
 				_localctx.amount = count();
-				State = 1112;
+				State = 1119;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1110;
+					State = 1117;
 					Match(FOR);
-					State = 1111;
+					State = 1118;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -7892,24 +8053,24 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1118;
+			State = 1125;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 1116;
+				State = 1123;
 				Match(AT);
-				State = 1117;
+				State = 1124;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 1121;
+			State = 1128;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1120;
+				State = 1127;
 				_localctx.when = frequency();
 				}
 			}
@@ -7969,23 +8130,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 140, RULE_shapingPart);
+		EnterRule(_localctx, 142, RULE_shapingPart);
 		try {
-			State = 1137;
+			State = 1144;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1123;
+				State = 1130;
 				Match(THEN);
-				State = 1126;
+				State = 1133;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1124;
+					State = 1131;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7994,7 +8155,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1125;
+					State = 1132;
 					_localctx.next = stage();
 					}
 					break;
@@ -8006,21 +8167,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1128;
+				State = 1135;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1129;
+				State = 1136;
 				Match(BY);
-				State = 1132;
+				State = 1139;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1130;
+					State = 1137;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -8028,7 +8189,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1131;
+					State = 1138;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8042,16 +8203,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1134;
+				State = 1141;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1135;
+				State = 1142;
 				Match(AT);
-				State = 1136;
+				State = 1143;
 				_localctx.at = edge();
 				}
 				break;
@@ -8090,24 +8251,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 142, RULE_frequency);
+		EnterRule(_localctx, 144, RULE_frequency);
 		try {
-			State = 1142;
+			State = 1149;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1139;
+				State = 1146;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1140;
+				State = 1147;
 				Match(BY);
-				State = 1141;
+				State = 1148;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -8151,19 +8312,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 144, RULE_everyRows);
+		EnterRule(_localctx, 146, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1144;
+			State = 1151;
 			Match(EVERY);
-			State = 1149;
+			State = 1156;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1145;
+				State = 1152;
 				Match(ROW);
 				}
 				break;
@@ -8281,23 +8442,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1146;
+				State = 1153;
 				_localctx.interval = count();
-				State = 1147;
+				State = 1154;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1154;
+			State = 1161;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
 				{
-				State = 1151;
+				State = 1158;
 				_localctx.times = count();
-				State = 1152;
+				State = 1159;
 				Match(TIMES);
 				}
 			}
@@ -8342,31 +8503,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 146, RULE_turnRows);
+		EnterRule(_localctx, 148, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1156;
+			State = 1163;
 			Match(TURNS);
-			State = 1157;
+			State = 1164;
 			Match(EVERY);
-			State = 1158;
-			_localctx.interval = count();
-			State = 1159;
-			Match(AND);
-			State = 1160;
-			_localctx.byTurns = count();
-			State = 1161;
-			rowsWord();
 			State = 1165;
+			_localctx.interval = count();
+			State = 1166;
+			Match(AND);
+			State = 1167;
+			_localctx.byTurns = count();
+			State = 1168;
+			rowsWord();
+			State = 1172;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422125952L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 7823931819L) != 0)) {
 				{
-				State = 1162;
+				State = 1169;
 				_localctx.times = count();
-				State = 1163;
+				State = 1170;
 				Match(TIMES);
 				}
 			}
@@ -8400,33 +8561,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 148, RULE_decreasing);
+		EnterRule(_localctx, 150, RULE_decreasing);
 		try {
-			State = 1172;
+			State = 1179;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1167;
+				State = 1174;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1168;
+				State = 1175;
 				Match(SLIPPING);
-				State = 1169;
+				State = 1176;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1170;
+				State = 1177;
 				Match(WORKING);
-				State = 1171;
+				State = 1178;
 				Match(TOGETHER);
 				}
 				break;
@@ -8466,32 +8627,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 150, RULE_stitchesIn);
+		EnterRule(_localctx, 152, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1176;
+			State = 1183;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1174;
+				State = 1181;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1175;
+				State = 1182;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1178;
+			State = 1185;
 			stitchesWord();
-			State = 1179;
+			State = 1186;
 			Match(IN);
 			}
 		}
@@ -8540,37 +8701,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 152, RULE_solve);
+		EnterRule(_localctx, 154, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1181;
+			State = 1188;
 			Match(EVENLY);
-			State = 1182;
+			State = 1189;
 			Match(TO);
-			State = 1183;
+			State = 1190;
 			_localctx.target = count();
-			State = 1184;
-			Match(COMMA);
-			State = 1185;
-			Match(AT);
-			State = 1186;
-			_localctx.at = edge();
 			State = 1191;
+			Match(COMMA);
+			State = 1192;
+			Match(AT);
+			State = 1193;
+			_localctx.at = edge();
+			State = 1198;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1187;
+				State = 1194;
 				Match(COMMA);
-				State = 1188;
+				State = 1195;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1193;
+				State = 1200;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8622,43 +8783,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 154, RULE_solveOption);
+		EnterRule(_localctx, 156, RULE_solveOption);
 		int _la;
 		try {
-			State = 1210;
+			State = 1217;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1194;
+				State = 1201;
 				Match(ON);
-				State = 1195;
+				State = 1202;
 				Match(RS);
-				State = 1196;
+				State = 1203;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1197;
+				State = 1204;
 				Match(LONGER);
-				State = 1198;
+				State = 1205;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1199;
+				State = 1206;
 				Match(BY);
-				State = 1202;
+				State = 1209;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1200;
+					State = 1207;
 					Match(TURNS);
 					}
 					break;
@@ -8666,7 +8827,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1201;
+					State = 1208;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8679,7 +8840,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1204;
+				State = 1211;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8689,11 +8850,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1205;
+				State = 1212;
 				_localctx.rows = count();
-				State = 1206;
+				State = 1213;
 				rowsWord();
-				State = 1207;
+				State = 1214;
 				Match(PLAIN);
 				}
 				break;
@@ -8702,7 +8863,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1209;
+				State = 1216;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8777,65 +8938,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 156, RULE_seamLine);
+		EnterRule(_localctx, 158, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1212;
+			State = 1219;
 			Match(SEAM);
-			State = 1214;
+			State = 1221;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1213;
+				State = 1220;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1216;
+				State = 1223;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
-			State = 1222;
+			State = 1229;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1218;
+				State = 1225;
 				Match(AND);
-				State = 1219;
+				State = 1226;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1224;
+				State = 1231;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1232;
+			State = 1239;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1225;
+				State = 1232;
 				Match(COMMA);
-				State = 1230;
+				State = 1237;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 9042383626895361L) != 0)) {
 					{
-					State = 1226;
+					State = 1233;
 					_localctx.rows = selection();
-					State = 1228;
+					State = 1235;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1227;
+						State = 1234;
 						Match(COMMA);
 						}
 					}
@@ -8846,65 +9007,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1234;
+			State = 1241;
 			Match(WITH);
-			State = 1236;
+			State = 1243;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1235;
+				State = 1242;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1238;
+				State = 1245;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
-			State = 1244;
+			State = 1251;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1240;
+				State = 1247;
 				Match(AND);
-				State = 1241;
+				State = 1248;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
-				}
-				}
-				State = 1246;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-			}
-			State = 1251;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			while (_la==COMMA) {
-				{
-				{
-				State = 1247;
-				Match(COMMA);
-				State = 1248;
-				_localctx._seamPart = seamPart();
-				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
 				State = 1253;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1256;
+			State = 1258;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			while (_la==COMMA) {
+				{
+				{
+				State = 1254;
+				Match(COMMA);
+				State = 1255;
+				_localctx._seamPart = seamPart();
+				_localctx._parts.Add(_localctx._seamPart);
+				}
+				}
+				State = 1260;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+			}
+			State = 1263;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1254;
+				State = 1261;
 				Match(COLON);
-				State = 1255;
+				State = 1262;
 				_localctx.worked = rate();
 				}
 			}
@@ -8941,23 +9102,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 158, RULE_walkWords);
+		EnterRule(_localctx, 160, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1259;
+			State = 1266;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1258;
+				State = 1265;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1261;
+				State = 1268;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899916399143059456L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514625371404201L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480891L) != 0) );
@@ -9010,10 +9171,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 160, RULE_seamPart);
+		EnterRule(_localctx, 162, RULE_seamPart);
 		int _la;
 		try {
-			State = 1279;
+			State = 1286;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -9022,27 +9183,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1263;
+				State = 1270;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1264;
+				State = 1271;
 				_localctx.eased = Match(EASING);
-				State = 1270;
+				State = 1277;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1265;
+					State = 1272;
 					_localctx.least = list();
-					State = 1266;
+					State = 1273;
 					Match(TO);
-					State = 1267;
+					State = 1274;
 					_localctx.most = list();
-					State = 1268;
+					State = 1275;
 					_localctx.measure = unit();
 					}
 				}
@@ -9052,29 +9213,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1272;
+				State = 1279;
 				Match(IN);
-				State = 1276;
+				State = 1283;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1273;
+					State = 1280;
 					Match(THE);
-					State = 1274;
+					State = 1281;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1275;
+					State = 1282;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1278;
+				State = 1285;
 				Match(ORDER);
 				}
 				break;
@@ -9112,9 +9273,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 162, RULE_walkWord);
+		EnterRule(_localctx, 164, RULE_walkWord);
 		try {
-			State = 1287;
+			State = 1294;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -9229,42 +9390,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1281;
+				State = 1288;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1282;
+				State = 1289;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1283;
+				State = 1290;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1284;
+				State = 1291;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1285;
+				State = 1292;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1286;
+				State = 1293;
 				Match(STITCHES);
 				}
 				break;
@@ -9315,10 +9476,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 164, RULE_selection);
+		EnterRule(_localctx, 166, RULE_selection);
 		int _la;
 		try {
-			State = 1305;
+			State = 1312;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -9326,19 +9487,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1291;
+				State = 1298;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1289;
+					State = 1296;
 					_localctx.all = Match(ALL);
-					State = 1290;
+					State = 1297;
 					Match(BUT);
 					}
 				}
 
-				State = 1293;
+				State = 1300;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9348,12 +9509,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1298;
+				State = 1305;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1294;
+					State = 1301;
 					Match(ROW);
 					}
 					break;
@@ -9471,9 +9632,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1295;
+					State = 1302;
 					_localctx.amount = count();
-					State = 1296;
+					State = 1303;
 					rowsWord();
 					}
 					break;
@@ -9485,13 +9646,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1300;
+				State = 1307;
 				Match(ROWS);
-				State = 1301;
+				State = 1308;
 				_localctx.from = count();
-				State = 1302;
+				State = 1309;
 				Match(TO);
-				State = 1303;
+				State = 1310;
 				_localctx.to = count();
 				}
 				break;
@@ -9551,51 +9712,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 166, RULE_rate);
+		EnterRule(_localctx, 168, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1308;
+			State = 1315;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1307;
+				State = 1314;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1311;
+			State = 1318;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1310;
+				State = 1317;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1313;
+				State = 1320;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
-			State = 1336;
+			State = 1343;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1315;
+				State = 1322;
 				_localctx.way = Match(IN);
-				State = 1316;
-				Match(EACH);
 				State = 1323;
+				Match(EACH);
+				State = 1330;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1317;
+					State = 1324;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9710,18 +9871,18 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1319;
+					State = 1326;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1318;
+						State = 1325;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1321;
+						State = 1328;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
@@ -9734,14 +9895,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1325;
+				State = 1332;
 				_localctx.way = Match(PER);
-				State = 1333;
+				State = 1340;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1326;
+					State = 1333;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9859,21 +10020,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1327;
+					State = 1334;
 					_localctx.over = count();
-					State = 1331;
+					State = 1338;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1328;
+						State = 1335;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1329;
+						State = 1336;
 						Match(STITCHES);
 						}
 						break;
@@ -9988,7 +10149,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1330;
+						State = 1337;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -10005,7 +10166,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1335;
+				State = 1342;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -10066,30 +10227,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 168, RULE_expectLine);
+		EnterRule(_localctx, 170, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1338;
+			State = 1345;
 			Match(EXPECT);
-			State = 1339;
+			State = 1346;
 			_localctx.left = expected();
-			State = 1358;
+			State = 1365;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1340;
+				State = 1347;
 				Match(MEASURE);
-				State = 1350;
+				State = 1357;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1341;
+					State = 1348;
 					Match(AT);
-					State = 1342;
+					State = 1349;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10099,7 +10260,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1343;
+					State = 1350;
 					_localctx.length = sum();
 					}
 					break;
@@ -10217,18 +10378,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1344;
+					State = 1351;
 					_localctx.length = sum();
-					State = 1348;
+					State = 1355;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1345;
+						State = 1352;
 						Match(COMMA);
-						State = 1346;
+						State = 1353;
 						Match(WITHIN);
-						State = 1347;
+						State = 1354;
 						_localctx.within = sum();
 						}
 					}
@@ -10243,7 +10404,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1352;
+				State = 1359;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10252,14 +10413,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1355;
+				State = 1362;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1353;
+					State = 1360;
 					Match(AT);
-					State = 1354;
+					State = 1361;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10272,7 +10433,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1357;
+				State = 1364;
 				_localctx.right = expected();
 				}
 				break;
@@ -10320,29 +10481,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 170, RULE_expected);
+		EnterRule(_localctx, 172, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1360;
+			State = 1367;
 			_localctx.value = sum();
-			State = 1371;
+			State = 1378;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1362;
+				State = 1369;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1361;
+					State = 1368;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1364;
+				State = 1371;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10352,18 +10513,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1368;
+				State = 1375;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 					{
 					{
-					State = 1365;
+					State = 1372;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1370;
+					State = 1377;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -10405,21 +10566,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 172, RULE_expectedMore);
+		EnterRule(_localctx, 174, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1373;
+			State = 1380;
 			_localctx.by = sign();
-			State = 1374;
+			State = 1381;
 			_localctx.value = single();
-			State = 1376;
+			State = 1383;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1375;
+				State = 1382;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10477,43 +10638,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 174, RULE_claim);
+		EnterRule(_localctx, 176, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1378;
+			State = 1385;
 			Match(EQUALS);
-			State = 1379;
+			State = 1386;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1384;
+			State = 1391;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1380;
+				State = 1387;
 				Match(COMMA);
-				State = 1381;
+				State = 1388;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1386;
+				State = 1393;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1392;
+			State = 1399;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1387;
+				State = 1394;
 				_localctx.without = Match(WITHOUT);
-				State = 1388;
+				State = 1395;
 				Match(TURNING);
-				State = 1389;
+				State = 1396;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10526,9 +10687,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1390;
+				State = 1397;
 				_localctx.with = Match(WITH);
-				State = 1391;
+				State = 1398;
 				Match(CHAINS);
 				}
 				break;
@@ -10575,14 +10736,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 176, RULE_claimPart);
+		EnterRule(_localctx, 178, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1394;
-			_localctx.amount = count();
 			State = 1401;
+			_localctx.amount = count();
+			State = 1408;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10696,18 +10857,18 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1396;
+				State = 1403;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1395;
+					State = 1402;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1398;
+					State = 1405;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
@@ -10715,7 +10876,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case STITCHES:
 				{
-				State = 1400;
+				State = 1407;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10758,18 +10919,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 178, RULE_edge);
+		EnterRule(_localctx, 180, RULE_edge);
 		int _la;
 		try {
-			State = 1409;
+			State = 1416;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1403;
+				State = 1410;
 				Match(BOTH);
-				State = 1404;
+				State = 1411;
 				Match(EDGES);
 				}
 				break;
@@ -10885,14 +11046,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1405;
+				State = 1412;
 				_localctx.called = name();
-				State = 1407;
+				State = 1414;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1406;
+					State = 1413;
 					Match(EDGE);
 					}
 				}
@@ -10927,12 +11088,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 180, RULE_side);
+		EnterRule(_localctx, 182, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1411;
+			State = 1418;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10967,12 +11128,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 182, RULE_change);
+		EnterRule(_localctx, 184, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1413;
+			State = 1420;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11013,23 +11174,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 184, RULE_stitch);
+		EnterRule(_localctx, 186, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1416;
+			State = 1423;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1415;
+				State = 1422;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1418;
+				State = 1425;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0) );
@@ -11059,12 +11220,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 186, RULE_rowsWord);
+		EnterRule(_localctx, 188, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1420;
+			State = 1427;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11099,12 +11260,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 188, RULE_stitchesWord);
+		EnterRule(_localctx, 190, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1422;
+			State = 1429;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11149,25 +11310,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 190, RULE_sum);
+		EnterRule(_localctx, 192, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1424;
+			State = 1431;
 			_localctx.first = factor();
-			State = 1428;
+			State = 1435;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1425;
+				State = 1432;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1430;
+				State = 1437;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11203,13 +11364,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 192, RULE_sumOperation);
+		EnterRule(_localctx, 194, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1431;
+			State = 1438;
 			_localctx.by = sign();
-			State = 1432;
+			State = 1439;
 			_localctx.value = factor();
 			}
 		}
@@ -11253,24 +11414,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 194, RULE_factor);
+		EnterRule(_localctx, 196, RULE_factor);
 		int _la;
 		try {
-			State = 1443;
+			State = 1450;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1434;
+				State = 1441;
 				_localctx.amount = list();
-				State = 1436;
+				State = 1443;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & -5476377146882523135L) != 0)) {
 					{
-					State = 1435;
+					State = 1442;
 					_localctx.measure = unit();
 					}
 				}
@@ -11389,18 +11550,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1438;
+				State = 1445;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1439;
+				State = 1446;
 				Match(OPEN);
-				State = 1440;
+				State = 1447;
 				_localctx.inside = sum();
-				State = 1441;
+				State = 1448;
 				Match(CLOSE);
 				}
 				break;
@@ -11442,25 +11603,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 196, RULE_count);
+		EnterRule(_localctx, 198, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1445;
+			State = 1452;
 			_localctx.first = single();
-			State = 1449;
+			State = 1456;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
 				{
 				{
-				State = 1446;
+				State = 1453;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1451;
+				State = 1458;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11496,13 +11657,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 198, RULE_countOperation);
+		EnterRule(_localctx, 200, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1452;
+			State = 1459;
 			_localctx.by = sign();
-			State = 1453;
+			State = 1460;
 			_localctx.value = single();
 			}
 		}
@@ -11542,16 +11703,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 200, RULE_single);
+		EnterRule(_localctx, 202, RULE_single);
 		try {
-			State = 1461;
+			State = 1468;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1455;
+				State = 1462;
 				_localctx.amount = list();
 				}
 				break;
@@ -11667,18 +11828,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1456;
+				State = 1463;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1457;
+				State = 1464;
 				Match(OPEN);
-				State = 1458;
+				State = 1465;
 				_localctx.inside = count();
-				State = 1459;
+				State = 1466;
 				Match(CLOSE);
 				}
 				break;
@@ -11712,12 +11873,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 202, RULE_sign);
+		EnterRule(_localctx, 204, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1463;
+			State = 1470;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -11765,41 +11926,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 204, RULE_list);
+		EnterRule(_localctx, 206, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1465;
+			State = 1472;
 			_localctx.first = number();
-			State = 1477;
+			State = 1484;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1466;
+				State = 1473;
 				Match(OPEN);
-				State = 1467;
+				State = 1474;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1472;
+				State = 1479;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1468;
+					State = 1475;
 					Match(COMMA);
-					State = 1469;
+					State = 1476;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1474;
+					State = 1481;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1475;
+				State = 1482;
 				Match(CLOSE);
 				}
 			}
@@ -11832,23 +11993,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 206, RULE_number);
+		EnterRule(_localctx, 208, RULE_number);
 		int _la;
 		try {
-			State = 1484;
+			State = 1491;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1479;
+				State = 1486;
 				_localctx.whole = Match(NUMBER);
-				State = 1481;
+				State = 1488;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1480;
+					State = 1487;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11858,7 +12019,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1483;
+				State = 1490;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11893,12 +12054,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 208, RULE_unit);
+		EnterRule(_localctx, 210, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1486;
+			State = 1493;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 94)) & ~0x3f) == 0 && ((1L << (_la - 94)) & -5476377146882523135L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12041,12 +12202,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 210, RULE_name);
+		EnterRule(_localctx, 212, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1488;
+			State = 1495;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -4899942787422126080L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6899514616747915177L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1381480875L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -12069,7 +12230,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,166,1491,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,166,1498,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -12084,548 +12245,551 @@ internal partial class TurnrowParser : Parser {
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
 		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
-		2,105,7,105,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,105,7,105,2,106,7,106,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,260,8,
-		2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,275,8,6,1,7,
-		1,7,1,7,1,8,1,8,1,8,1,8,5,8,284,8,8,10,8,12,8,287,9,8,1,9,1,9,1,9,1,9,
-		1,9,3,9,294,8,9,3,9,296,8,9,1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,
-		12,1,13,1,13,1,14,1,14,1,14,3,14,312,8,14,1,14,1,14,5,14,316,8,14,10,14,
-		12,14,319,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,327,8,15,3,15,329,8,
-		15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
-		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,354,8,17,1,18,1,18,
-		1,18,1,19,1,19,1,19,1,19,1,19,3,19,364,8,19,1,19,1,19,1,19,1,19,1,19,1,
-		19,1,19,3,19,373,8,19,1,19,1,19,5,19,377,8,19,10,19,12,19,380,9,19,1,20,
-		1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,391,8,20,1,21,1,21,1,21,1,
-		21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,408,8,22,
-		3,22,410,8,22,1,22,1,22,5,22,414,8,22,10,22,12,22,417,9,22,1,23,1,23,1,
-		23,1,23,1,23,1,23,3,23,425,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,433,
-		8,24,1,25,1,25,1,25,1,25,1,25,3,25,440,8,25,1,26,1,26,1,26,1,26,1,26,1,
-		26,5,26,448,8,26,10,26,12,26,451,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,
-		27,459,8,27,1,28,1,28,1,28,1,28,3,28,465,8,28,1,28,1,28,1,28,1,29,1,29,
-		1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,483,8,29,1,
-		30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,492,8,30,10,30,12,30,495,9,30,1,
-		31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,508,8,32,1,32,
-		1,32,1,32,1,32,3,32,514,8,32,1,33,1,33,1,33,1,34,1,34,1,34,3,34,522,8,
-		34,1,34,3,34,525,8,34,1,34,1,34,1,34,1,35,1,35,1,35,1,35,1,35,3,35,535,
-		8,35,1,35,3,35,538,8,35,1,35,3,35,541,8,35,1,36,1,36,1,36,1,36,1,36,1,
-		36,1,36,1,36,3,36,551,8,36,1,36,1,36,1,36,1,36,1,36,1,36,3,36,559,8,36,
-		1,36,1,36,1,36,1,36,5,36,565,8,36,10,36,12,36,568,9,36,1,36,1,36,1,36,
-		1,36,3,36,574,8,36,1,36,1,36,1,36,5,36,579,8,36,10,36,12,36,582,9,36,1,
-		36,1,36,1,36,1,36,5,36,588,8,36,10,36,12,36,591,9,36,3,36,593,8,36,1,37,
-		1,37,3,37,597,8,37,1,38,4,38,600,8,38,11,38,12,38,601,1,38,1,38,5,38,606,
-		8,38,10,38,12,38,609,9,38,1,39,1,39,1,39,1,39,3,39,615,8,39,1,40,1,40,
-		1,40,1,40,1,40,3,40,622,8,40,1,41,1,41,1,41,3,41,627,8,41,1,42,1,42,1,
-		42,1,42,1,42,1,42,1,42,1,42,1,42,1,42,3,42,639,8,42,1,42,1,42,3,42,643,
-		8,42,1,43,1,43,1,43,1,43,1,43,1,44,1,44,1,44,1,44,1,44,5,44,655,8,44,10,
-		44,12,44,658,9,44,1,45,1,45,1,45,1,45,1,45,1,45,3,45,666,8,45,1,46,1,46,
-		1,46,1,47,1,47,1,47,1,47,1,48,1,48,3,48,677,8,48,1,48,3,48,680,8,48,1,
-		48,1,48,1,48,3,48,685,8,48,1,49,1,49,1,49,1,49,1,49,3,49,692,8,49,1,49,
-		1,49,1,49,3,49,697,8,49,1,50,1,50,1,50,5,50,702,8,50,10,50,12,50,705,9,
-		50,1,51,1,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,715,8,51,1,51,3,51,718,
-		8,51,1,51,1,51,3,51,722,8,51,1,51,1,51,1,51,1,51,1,51,1,51,1,51,3,51,731,
-		8,51,1,51,1,51,3,51,735,8,51,1,51,1,51,1,51,1,51,1,51,1,51,1,51,1,51,1,
-		51,3,51,746,8,51,1,51,3,51,749,8,51,1,51,4,51,752,8,51,11,51,12,51,753,
-		1,51,1,51,3,51,758,8,51,1,51,1,51,3,51,762,8,51,1,51,1,51,1,51,1,51,1,
-		51,4,51,769,8,51,11,51,12,51,770,3,51,773,8,51,1,51,1,51,3,51,777,8,51,
-		1,51,3,51,780,8,51,1,51,3,51,783,8,51,3,51,785,8,51,1,52,1,52,1,52,1,52,
-		1,52,1,52,1,52,1,52,1,53,1,53,1,53,1,53,1,54,4,54,800,8,54,11,54,12,54,
-		801,1,54,1,54,5,54,806,8,54,10,54,12,54,809,9,54,1,54,3,54,812,8,54,1,
-		55,1,55,3,55,816,8,55,1,55,3,55,819,8,55,1,56,1,56,1,56,1,56,1,56,1,56,
-		1,56,1,56,1,56,3,56,830,8,56,3,56,832,8,56,1,57,1,57,1,57,5,57,837,8,57,
-		10,57,12,57,840,9,57,1,57,1,57,4,57,844,8,57,11,57,12,57,845,3,57,848,
-		8,57,1,57,1,57,1,57,1,57,3,57,854,8,57,1,57,1,57,5,57,858,8,57,10,57,12,
-		57,861,9,57,1,57,1,57,3,57,865,8,57,1,57,4,57,868,8,57,11,57,12,57,869,
-		1,57,1,57,1,57,4,57,875,8,57,11,57,12,57,876,3,57,879,8,57,3,57,881,8,
-		57,1,57,1,57,1,57,1,57,1,57,1,57,3,57,889,8,57,1,57,1,57,1,57,1,57,1,57,
-		1,57,4,57,897,8,57,11,57,12,57,898,3,57,901,8,57,1,58,1,58,1,58,1,58,1,
-		58,1,58,1,58,1,58,3,58,911,8,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,3,58,
-		920,8,58,3,58,922,8,58,1,58,3,58,925,8,58,1,59,1,59,1,59,1,59,5,59,931,
-		8,59,10,59,12,59,934,9,59,1,59,1,59,1,59,1,60,1,60,1,60,3,60,942,8,60,
-		1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,1,61,3,61,954,8,61,1,62,1,
-		62,1,62,1,62,1,62,3,62,961,8,62,1,62,1,62,1,62,1,62,1,62,3,62,968,8,62,
-		1,62,1,62,3,62,972,8,62,1,62,1,62,5,62,976,8,62,10,62,12,62,979,9,62,1,
-		62,3,62,982,8,62,1,63,1,63,1,63,1,63,1,63,1,63,3,63,990,8,63,1,64,1,64,
-		1,64,1,64,3,64,996,8,64,1,64,1,64,1,64,3,64,1001,8,64,1,65,1,65,1,65,1,
-		65,1,65,1,65,1,65,1,65,3,65,1011,8,65,1,65,3,65,1014,8,65,1,66,1,66,1,
-		66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1029,8,66,1,
-		66,1,66,3,66,1033,8,66,1,66,1,66,3,66,1037,8,66,1,66,1,66,5,66,1041,8,
-		66,10,66,12,66,1044,9,66,1,66,1,66,1,66,1,66,1,66,1,66,3,66,1052,8,66,
-		1,66,1,66,5,66,1056,8,66,10,66,12,66,1059,9,66,1,66,1,66,1,66,1,66,1,66,
-		1,66,1,66,3,66,1068,8,66,3,66,1070,8,66,3,66,1072,8,66,1,67,1,67,1,67,
-		1,67,5,67,1078,8,67,10,67,12,67,1081,9,67,1,67,3,67,1084,8,67,1,67,3,67,
-		1087,8,67,1,68,1,68,1,68,1,68,1,68,3,68,1094,8,68,1,68,1,68,1,68,5,68,
-		1099,8,68,10,68,12,68,1102,9,68,1,69,1,69,3,69,1106,8,69,1,69,1,69,1,69,
-		1,69,1,69,3,69,1113,8,69,3,69,1115,8,69,1,69,1,69,3,69,1119,8,69,1,69,
-		3,69,1122,8,69,1,70,1,70,1,70,3,70,1127,8,70,1,70,1,70,1,70,1,70,3,70,
-		1133,8,70,1,70,1,70,1,70,3,70,1138,8,70,1,71,1,71,1,71,3,71,1143,8,71,
-		1,72,1,72,1,72,1,72,1,72,3,72,1150,8,72,1,72,1,72,1,72,3,72,1155,8,72,
-		1,73,1,73,1,73,1,73,1,73,1,73,1,73,1,73,1,73,3,73,1166,8,73,1,74,1,74,
-		1,74,1,74,1,74,3,74,1173,8,74,1,75,1,75,3,75,1177,8,75,1,75,1,75,1,75,
-		1,76,1,76,1,76,1,76,1,76,1,76,1,76,1,76,5,76,1190,8,76,10,76,12,76,1193,
-		9,76,1,77,1,77,1,77,1,77,1,77,1,77,1,77,1,77,3,77,1203,8,77,1,77,1,77,
-		1,77,1,77,1,77,1,77,3,77,1211,8,77,1,78,1,78,4,78,1215,8,78,11,78,12,78,
-		1216,1,78,1,78,5,78,1221,8,78,10,78,12,78,1224,9,78,1,78,1,78,1,78,3,78,
-		1229,8,78,3,78,1231,8,78,3,78,1233,8,78,1,78,1,78,4,78,1237,8,78,11,78,
-		12,78,1238,1,78,1,78,5,78,1243,8,78,10,78,12,78,1246,9,78,1,78,1,78,5,
-		78,1250,8,78,10,78,12,78,1253,9,78,1,78,1,78,3,78,1257,8,78,1,79,4,79,
-		1260,8,79,11,79,12,79,1261,1,80,1,80,1,80,1,80,1,80,1,80,1,80,3,80,1271,
-		8,80,1,80,1,80,1,80,1,80,3,80,1277,8,80,1,80,3,80,1280,8,80,1,81,1,81,
-		1,81,1,81,1,81,1,81,3,81,1288,8,81,1,82,1,82,3,82,1292,8,82,1,82,1,82,
-		1,82,1,82,1,82,3,82,1299,8,82,1,82,1,82,1,82,1,82,1,82,3,82,1306,8,82,
-		1,83,3,83,1309,8,83,1,83,4,83,1312,8,83,11,83,12,83,1313,1,83,1,83,1,83,
-		1,83,4,83,1320,8,83,11,83,12,83,1321,3,83,1324,8,83,1,83,1,83,1,83,1,83,
-		1,83,1,83,3,83,1332,8,83,3,83,1334,8,83,1,83,3,83,1337,8,83,1,84,1,84,
-		1,84,1,84,1,84,1,84,1,84,1,84,1,84,1,84,3,84,1349,8,84,3,84,1351,8,84,
-		1,84,1,84,1,84,3,84,1356,8,84,1,84,3,84,1359,8,84,1,85,1,85,3,85,1363,
-		8,85,1,85,1,85,5,85,1367,8,85,10,85,12,85,1370,9,85,3,85,1372,8,85,1,86,
-		1,86,1,86,3,86,1377,8,86,1,87,1,87,1,87,1,87,5,87,1383,8,87,10,87,12,87,
-		1386,9,87,1,87,1,87,1,87,1,87,1,87,3,87,1393,8,87,1,88,1,88,4,88,1397,
-		8,88,11,88,12,88,1398,1,88,3,88,1402,8,88,1,89,1,89,1,89,1,89,3,89,1408,
-		8,89,3,89,1410,8,89,1,90,1,90,1,91,1,91,1,92,4,92,1417,8,92,11,92,12,92,
-		1418,1,93,1,93,1,94,1,94,1,95,1,95,5,95,1427,8,95,10,95,12,95,1430,9,95,
-		1,96,1,96,1,96,1,97,1,97,3,97,1437,8,97,1,97,1,97,1,97,1,97,1,97,3,97,
-		1444,8,97,1,98,1,98,5,98,1448,8,98,10,98,12,98,1451,9,98,1,99,1,99,1,99,
-		1,100,1,100,1,100,1,100,1,100,1,100,3,100,1462,8,100,1,101,1,101,1,102,
-		1,102,1,102,1,102,1,102,5,102,1471,8,102,10,102,12,102,1474,9,102,1,102,
-		1,102,3,102,1478,8,102,1,103,1,103,3,103,1482,8,103,1,103,3,103,1485,8,
-		103,1,104,1,104,1,105,1,105,1,105,0,0,106,0,2,4,6,8,10,12,14,16,18,20,
-		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
-		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
-		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
-		150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,
-		186,188,190,192,194,196,198,200,202,204,206,208,210,0,18,2,0,153,154,156,
-		157,2,0,20,20,71,71,2,0,44,44,132,132,2,0,153,153,156,156,2,0,92,92,146,
-		146,2,0,77,77,143,143,2,0,64,64,96,96,2,0,33,33,42,42,4,0,89,89,97,97,
-		107,107,126,126,2,0,89,89,97,97,2,0,99,99,105,105,2,0,125,125,151,151,
-		2,0,75,75,95,95,1,0,43,44,2,0,49,49,132,132,2,0,10,12,14,14,4,0,94,94,
-		152,152,154,155,157,157,28,0,15,18,20,27,29,31,33,42,45,57,59,61,63,64,
-		67,67,69,69,71,74,76,84,86,88,90,92,96,96,98,117,119,124,126,126,128,129,
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,3,2,262,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,
+		277,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,286,8,8,10,8,12,8,289,9,8,1,9,
+		1,9,1,9,1,9,1,9,3,9,296,8,9,3,9,298,8,9,1,10,1,10,1,10,1,11,1,11,1,11,
+		1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,314,8,14,1,14,1,14,5,14,318,
+		8,14,10,14,12,14,321,9,14,1,15,1,15,1,15,1,15,1,15,1,15,3,15,329,8,15,
+		3,15,331,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,
+		17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,3,17,356,8,17,
+		1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,19,3,19,366,8,19,1,19,1,19,1,19,1,
+		19,1,19,1,19,1,19,3,19,375,8,19,1,19,1,19,5,19,379,8,19,10,19,12,19,382,
+		9,19,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,1,20,3,20,393,8,20,1,21,1,
+		21,1,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,
+		22,410,8,22,3,22,412,8,22,1,22,1,22,5,22,416,8,22,10,22,12,22,419,9,22,
+		1,23,1,23,1,23,1,23,1,23,1,23,3,23,427,8,23,1,24,1,24,1,24,1,24,1,24,1,
+		24,3,24,435,8,24,1,25,1,25,1,25,1,25,1,25,3,25,442,8,25,1,26,1,26,1,26,
+		1,26,1,26,1,26,5,26,450,8,26,10,26,12,26,453,9,26,1,27,1,27,1,27,1,27,
+		1,27,1,27,3,27,461,8,27,1,28,1,28,1,28,1,28,3,28,467,8,28,1,28,1,28,1,
+		28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,
+		29,485,8,29,1,30,1,30,1,30,1,30,1,30,1,30,1,30,5,30,494,8,30,10,30,12,
+		30,497,9,30,1,31,1,31,1,31,1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,
+		510,8,32,1,32,1,32,1,32,1,32,3,32,516,8,32,1,33,1,33,1,33,1,34,1,34,1,
+		34,3,34,524,8,34,1,34,3,34,527,8,34,1,34,1,34,1,34,1,35,1,35,1,35,1,35,
+		1,35,3,35,537,8,35,1,35,3,35,540,8,35,1,35,3,35,543,8,35,1,36,1,36,1,36,
+		1,36,1,36,1,36,1,36,1,36,3,36,553,8,36,1,36,1,36,1,36,1,36,1,36,1,36,3,
+		36,561,8,36,1,36,1,36,1,36,1,36,5,36,567,8,36,10,36,12,36,570,9,36,1,36,
+		1,36,1,36,1,36,3,36,576,8,36,1,36,1,36,1,36,5,36,581,8,36,10,36,12,36,
+		584,9,36,1,36,1,36,1,36,1,36,5,36,590,8,36,10,36,12,36,593,9,36,3,36,595,
+		8,36,1,37,4,37,598,8,37,11,37,12,37,599,1,38,1,38,3,38,604,8,38,1,39,4,
+		39,607,8,39,11,39,12,39,608,1,39,1,39,5,39,613,8,39,10,39,12,39,616,9,
+		39,1,40,1,40,1,40,1,40,3,40,622,8,40,1,41,1,41,1,41,1,41,1,41,3,41,629,
+		8,41,1,42,1,42,1,42,3,42,634,8,42,1,43,1,43,1,43,1,43,1,43,1,43,1,43,1,
+		43,1,43,1,43,3,43,646,8,43,1,43,1,43,3,43,650,8,43,1,44,1,44,1,44,1,44,
+		1,44,1,45,1,45,1,45,1,45,1,45,5,45,662,8,45,10,45,12,45,665,9,45,1,46,
+		1,46,1,46,1,46,1,46,1,46,3,46,673,8,46,1,47,1,47,1,47,1,48,1,48,1,48,1,
+		48,1,49,1,49,3,49,684,8,49,1,49,3,49,687,8,49,1,49,1,49,1,49,3,49,692,
+		8,49,1,50,1,50,1,50,1,50,1,50,3,50,699,8,50,1,50,1,50,1,50,3,50,704,8,
+		50,1,51,1,51,1,51,5,51,709,8,51,10,51,12,51,712,9,51,1,52,1,52,1,52,1,
+		52,1,52,1,52,1,52,1,52,3,52,722,8,52,1,52,3,52,725,8,52,1,52,1,52,3,52,
+		729,8,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,738,8,52,1,52,1,52,3,
+		52,742,8,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,753,8,52,
+		1,52,3,52,756,8,52,1,52,4,52,759,8,52,11,52,12,52,760,1,52,1,52,3,52,765,
+		8,52,1,52,1,52,3,52,769,8,52,1,52,1,52,1,52,1,52,1,52,4,52,776,8,52,11,
+		52,12,52,777,3,52,780,8,52,1,52,1,52,3,52,784,8,52,1,52,3,52,787,8,52,
+		1,52,3,52,790,8,52,3,52,792,8,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,
+		53,1,54,1,54,1,54,1,54,1,55,4,55,807,8,55,11,55,12,55,808,1,55,1,55,5,
+		55,813,8,55,10,55,12,55,816,9,55,1,55,3,55,819,8,55,1,56,1,56,3,56,823,
+		8,56,1,56,3,56,826,8,56,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,1,57,3,
+		57,837,8,57,3,57,839,8,57,1,58,1,58,1,58,5,58,844,8,58,10,58,12,58,847,
+		9,58,1,58,1,58,4,58,851,8,58,11,58,12,58,852,3,58,855,8,58,1,58,1,58,1,
+		58,1,58,3,58,861,8,58,1,58,1,58,5,58,865,8,58,10,58,12,58,868,9,58,1,58,
+		1,58,3,58,872,8,58,1,58,4,58,875,8,58,11,58,12,58,876,1,58,1,58,1,58,4,
+		58,882,8,58,11,58,12,58,883,3,58,886,8,58,3,58,888,8,58,1,58,1,58,1,58,
+		1,58,1,58,1,58,3,58,896,8,58,1,58,1,58,1,58,1,58,1,58,1,58,4,58,904,8,
+		58,11,58,12,58,905,3,58,908,8,58,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,
+		59,3,59,918,8,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,927,8,59,3,59,
+		929,8,59,1,59,3,59,932,8,59,1,60,1,60,1,60,1,60,5,60,938,8,60,10,60,12,
+		60,941,9,60,1,60,1,60,1,60,1,61,1,61,1,61,3,61,949,8,61,1,62,1,62,1,62,
+		1,62,1,62,1,62,1,62,1,62,1,62,1,62,3,62,961,8,62,1,63,1,63,1,63,1,63,1,
+		63,3,63,968,8,63,1,63,1,63,1,63,1,63,1,63,3,63,975,8,63,1,63,1,63,3,63,
+		979,8,63,1,63,1,63,5,63,983,8,63,10,63,12,63,986,9,63,1,63,3,63,989,8,
+		63,1,64,1,64,1,64,1,64,1,64,1,64,3,64,997,8,64,1,65,1,65,1,65,1,65,3,65,
+		1003,8,65,1,65,1,65,1,65,3,65,1008,8,65,1,66,1,66,1,66,1,66,1,66,1,66,
+		1,66,1,66,3,66,1018,8,66,1,66,3,66,1021,8,66,1,67,1,67,1,67,1,67,1,67,
+		1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1036,8,67,1,67,1,67,3,67,
+		1040,8,67,1,67,1,67,3,67,1044,8,67,1,67,1,67,5,67,1048,8,67,10,67,12,67,
+		1051,9,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1059,8,67,1,67,1,67,5,67,
+		1063,8,67,10,67,12,67,1066,9,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,
+		1075,8,67,3,67,1077,8,67,3,67,1079,8,67,1,68,1,68,1,68,1,68,5,68,1085,
+		8,68,10,68,12,68,1088,9,68,1,68,3,68,1091,8,68,1,68,3,68,1094,8,68,1,69,
+		1,69,1,69,1,69,1,69,3,69,1101,8,69,1,69,1,69,1,69,5,69,1106,8,69,10,69,
+		12,69,1109,9,69,1,70,1,70,3,70,1113,8,70,1,70,1,70,1,70,1,70,1,70,3,70,
+		1120,8,70,3,70,1122,8,70,1,70,1,70,3,70,1126,8,70,1,70,3,70,1129,8,70,
+		1,71,1,71,1,71,3,71,1134,8,71,1,71,1,71,1,71,1,71,3,71,1140,8,71,1,71,
+		1,71,1,71,3,71,1145,8,71,1,72,1,72,1,72,3,72,1150,8,72,1,73,1,73,1,73,
+		1,73,1,73,3,73,1157,8,73,1,73,1,73,1,73,3,73,1162,8,73,1,74,1,74,1,74,
+		1,74,1,74,1,74,1,74,1,74,1,74,3,74,1173,8,74,1,75,1,75,1,75,1,75,1,75,
+		3,75,1180,8,75,1,76,1,76,3,76,1184,8,76,1,76,1,76,1,76,1,77,1,77,1,77,
+		1,77,1,77,1,77,1,77,1,77,5,77,1197,8,77,10,77,12,77,1200,9,77,1,78,1,78,
+		1,78,1,78,1,78,1,78,1,78,1,78,3,78,1210,8,78,1,78,1,78,1,78,1,78,1,78,
+		1,78,3,78,1218,8,78,1,79,1,79,4,79,1222,8,79,11,79,12,79,1223,1,79,1,79,
+		5,79,1228,8,79,10,79,12,79,1231,9,79,1,79,1,79,1,79,3,79,1236,8,79,3,79,
+		1238,8,79,3,79,1240,8,79,1,79,1,79,4,79,1244,8,79,11,79,12,79,1245,1,79,
+		1,79,5,79,1250,8,79,10,79,12,79,1253,9,79,1,79,1,79,5,79,1257,8,79,10,
+		79,12,79,1260,9,79,1,79,1,79,3,79,1264,8,79,1,80,4,80,1267,8,80,11,80,
+		12,80,1268,1,81,1,81,1,81,1,81,1,81,1,81,1,81,3,81,1278,8,81,1,81,1,81,
+		1,81,1,81,3,81,1284,8,81,1,81,3,81,1287,8,81,1,82,1,82,1,82,1,82,1,82,
+		1,82,3,82,1295,8,82,1,83,1,83,3,83,1299,8,83,1,83,1,83,1,83,1,83,1,83,
+		3,83,1306,8,83,1,83,1,83,1,83,1,83,1,83,3,83,1313,8,83,1,84,3,84,1316,
+		8,84,1,84,4,84,1319,8,84,11,84,12,84,1320,1,84,1,84,1,84,1,84,4,84,1327,
+		8,84,11,84,12,84,1328,3,84,1331,8,84,1,84,1,84,1,84,1,84,1,84,1,84,3,84,
+		1339,8,84,3,84,1341,8,84,1,84,3,84,1344,8,84,1,85,1,85,1,85,1,85,1,85,
+		1,85,1,85,1,85,1,85,1,85,3,85,1356,8,85,3,85,1358,8,85,1,85,1,85,1,85,
+		3,85,1363,8,85,1,85,3,85,1366,8,85,1,86,1,86,3,86,1370,8,86,1,86,1,86,
+		5,86,1374,8,86,10,86,12,86,1377,9,86,3,86,1379,8,86,1,87,1,87,1,87,3,87,
+		1384,8,87,1,88,1,88,1,88,1,88,5,88,1390,8,88,10,88,12,88,1393,9,88,1,88,
+		1,88,1,88,1,88,1,88,3,88,1400,8,88,1,89,1,89,4,89,1404,8,89,11,89,12,89,
+		1405,1,89,3,89,1409,8,89,1,90,1,90,1,90,1,90,3,90,1415,8,90,3,90,1417,
+		8,90,1,91,1,91,1,92,1,92,1,93,4,93,1424,8,93,11,93,12,93,1425,1,94,1,94,
+		1,95,1,95,1,96,1,96,5,96,1434,8,96,10,96,12,96,1437,9,96,1,97,1,97,1,97,
+		1,98,1,98,3,98,1444,8,98,1,98,1,98,1,98,1,98,1,98,3,98,1451,8,98,1,99,
+		1,99,5,99,1455,8,99,10,99,12,99,1458,9,99,1,100,1,100,1,100,1,101,1,101,
+		1,101,1,101,1,101,1,101,3,101,1469,8,101,1,102,1,102,1,103,1,103,1,103,
+		1,103,1,103,5,103,1478,8,103,10,103,12,103,1481,9,103,1,103,1,103,3,103,
+		1485,8,103,1,104,1,104,3,104,1489,8,104,1,104,3,104,1492,8,104,1,105,1,
+		105,1,106,1,106,1,106,0,0,107,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
+		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
+		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
+		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
+		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
+		192,194,196,198,200,202,204,206,208,210,212,0,18,2,0,153,154,156,157,2,
+		0,20,20,71,71,2,0,44,44,132,132,2,0,153,153,156,156,2,0,92,92,146,146,
+		2,0,77,77,143,143,2,0,64,64,96,96,2,0,33,33,42,42,4,0,89,89,97,97,107,
+		107,126,126,2,0,89,89,97,97,2,0,99,99,105,105,2,0,125,125,151,151,2,0,
+		75,75,95,95,1,0,43,44,2,0,49,49,132,132,2,0,10,12,14,14,4,0,94,94,152,
+		152,154,155,157,157,28,0,15,18,20,27,29,31,33,42,45,57,59,61,63,64,67,
+		67,69,69,71,74,76,84,86,88,90,92,96,96,98,117,119,124,126,126,128,129,
 		131,131,133,133,135,136,139,141,143,146,148,148,150,150,153,153,156,156,
-		158,158,1673,0,212,1,0,0,0,2,215,1,0,0,0,4,259,1,0,0,0,6,261,1,0,0,0,8,
-		264,1,0,0,0,10,267,1,0,0,0,12,274,1,0,0,0,14,276,1,0,0,0,16,279,1,0,0,
-		0,18,295,1,0,0,0,20,297,1,0,0,0,22,300,1,0,0,0,24,303,1,0,0,0,26,306,1,
-		0,0,0,28,308,1,0,0,0,30,328,1,0,0,0,32,330,1,0,0,0,34,334,1,0,0,0,36,355,
-		1,0,0,0,38,358,1,0,0,0,40,390,1,0,0,0,42,392,1,0,0,0,44,397,1,0,0,0,46,
-		418,1,0,0,0,48,426,1,0,0,0,50,434,1,0,0,0,52,441,1,0,0,0,54,458,1,0,0,
-		0,56,460,1,0,0,0,58,469,1,0,0,0,60,484,1,0,0,0,62,496,1,0,0,0,64,513,1,
-		0,0,0,66,515,1,0,0,0,68,518,1,0,0,0,70,529,1,0,0,0,72,592,1,0,0,0,74,594,
-		1,0,0,0,76,599,1,0,0,0,78,614,1,0,0,0,80,616,1,0,0,0,82,623,1,0,0,0,84,
-		642,1,0,0,0,86,644,1,0,0,0,88,649,1,0,0,0,90,665,1,0,0,0,92,667,1,0,0,
-		0,94,670,1,0,0,0,96,674,1,0,0,0,98,686,1,0,0,0,100,698,1,0,0,0,102,784,
-		1,0,0,0,104,786,1,0,0,0,106,794,1,0,0,0,108,811,1,0,0,0,110,818,1,0,0,
-		0,112,831,1,0,0,0,114,833,1,0,0,0,116,902,1,0,0,0,118,926,1,0,0,0,120,
-		938,1,0,0,0,122,953,1,0,0,0,124,955,1,0,0,0,126,989,1,0,0,0,128,991,1,
-		0,0,0,130,1002,1,0,0,0,132,1015,1,0,0,0,134,1083,1,0,0,0,136,1093,1,0,
-		0,0,138,1114,1,0,0,0,140,1137,1,0,0,0,142,1142,1,0,0,0,144,1144,1,0,0,
-		0,146,1156,1,0,0,0,148,1172,1,0,0,0,150,1176,1,0,0,0,152,1181,1,0,0,0,
-		154,1210,1,0,0,0,156,1212,1,0,0,0,158,1259,1,0,0,0,160,1279,1,0,0,0,162,
-		1287,1,0,0,0,164,1305,1,0,0,0,166,1308,1,0,0,0,168,1338,1,0,0,0,170,1360,
-		1,0,0,0,172,1373,1,0,0,0,174,1378,1,0,0,0,176,1394,1,0,0,0,178,1409,1,
-		0,0,0,180,1411,1,0,0,0,182,1413,1,0,0,0,184,1416,1,0,0,0,186,1420,1,0,
-		0,0,188,1422,1,0,0,0,190,1424,1,0,0,0,192,1431,1,0,0,0,194,1443,1,0,0,
-		0,196,1445,1,0,0,0,198,1452,1,0,0,0,200,1461,1,0,0,0,202,1463,1,0,0,0,
-		204,1465,1,0,0,0,206,1484,1,0,0,0,208,1486,1,0,0,0,210,1488,1,0,0,0,212,
-		213,3,4,2,0,213,214,5,0,0,1,214,1,1,0,0,0,215,216,3,174,87,0,216,217,5,
-		0,0,1,217,3,1,0,0,0,218,260,3,6,3,0,219,260,3,8,4,0,220,260,3,10,5,0,221,
-		260,3,14,7,0,222,260,3,16,8,0,223,260,3,20,10,0,224,260,3,22,11,0,225,
-		260,3,24,12,0,226,260,3,26,13,0,227,260,3,28,14,0,228,260,3,32,16,0,229,
-		260,3,34,17,0,230,260,3,38,19,0,231,260,3,42,21,0,232,260,3,44,22,0,233,
-		260,3,70,35,0,234,260,3,66,33,0,235,260,3,80,40,0,236,260,3,82,41,0,237,
-		260,3,84,42,0,238,260,3,86,43,0,239,260,3,88,44,0,240,260,3,92,46,0,241,
-		260,3,94,47,0,242,260,3,96,48,0,243,260,3,98,49,0,244,260,3,116,58,0,245,
-		260,3,124,62,0,246,260,3,128,64,0,247,260,3,130,65,0,248,260,3,132,66,
-		0,249,260,3,156,78,0,250,260,3,168,84,0,251,260,3,46,23,0,252,260,3,118,
-		59,0,253,260,3,48,24,0,254,260,3,50,25,0,255,260,3,52,26,0,256,260,3,58,
-		29,0,257,260,3,60,30,0,258,260,3,56,28,0,259,218,1,0,0,0,259,219,1,0,0,
-		0,259,220,1,0,0,0,259,221,1,0,0,0,259,222,1,0,0,0,259,223,1,0,0,0,259,
-		224,1,0,0,0,259,225,1,0,0,0,259,226,1,0,0,0,259,227,1,0,0,0,259,228,1,
-		0,0,0,259,229,1,0,0,0,259,230,1,0,0,0,259,231,1,0,0,0,259,232,1,0,0,0,
-		259,233,1,0,0,0,259,234,1,0,0,0,259,235,1,0,0,0,259,236,1,0,0,0,259,237,
-		1,0,0,0,259,238,1,0,0,0,259,239,1,0,0,0,259,240,1,0,0,0,259,241,1,0,0,
-		0,259,242,1,0,0,0,259,243,1,0,0,0,259,244,1,0,0,0,259,245,1,0,0,0,259,
-		246,1,0,0,0,259,247,1,0,0,0,259,248,1,0,0,0,259,249,1,0,0,0,259,250,1,
-		0,0,0,259,251,1,0,0,0,259,252,1,0,0,0,259,253,1,0,0,0,259,254,1,0,0,0,
-		259,255,1,0,0,0,259,256,1,0,0,0,259,257,1,0,0,0,259,258,1,0,0,0,260,5,
-		1,0,0,0,261,262,5,37,0,0,262,263,3,206,103,0,263,7,1,0,0,0,264,265,5,39,
-		0,0,265,266,5,163,0,0,266,9,1,0,0,0,267,268,5,54,0,0,268,269,3,12,6,0,
-		269,11,1,0,0,0,270,275,5,159,0,0,271,275,5,162,0,0,272,275,5,163,0,0,273,
-		275,3,210,105,0,274,270,1,0,0,0,274,271,1,0,0,0,274,272,1,0,0,0,274,273,
-		1,0,0,0,275,13,1,0,0,0,276,277,5,52,0,0,277,278,3,210,105,0,278,15,1,0,
-		0,0,279,280,5,47,0,0,280,285,3,18,9,0,281,282,5,4,0,0,282,284,3,18,9,0,
-		283,281,1,0,0,0,284,287,1,0,0,0,285,283,1,0,0,0,285,286,1,0,0,0,286,17,
-		1,0,0,0,287,285,1,0,0,0,288,296,3,210,105,0,289,296,5,163,0,0,290,293,
-		5,159,0,0,291,294,3,210,105,0,292,294,5,14,0,0,293,291,1,0,0,0,293,292,
-		1,0,0,0,293,294,1,0,0,0,294,296,1,0,0,0,295,288,1,0,0,0,295,289,1,0,0,
-		0,295,290,1,0,0,0,296,19,1,0,0,0,297,298,5,48,0,0,298,299,5,163,0,0,299,
-		21,1,0,0,0,300,301,5,38,0,0,301,302,5,163,0,0,302,23,1,0,0,0,303,304,5,
-		55,0,0,304,305,3,210,105,0,305,25,1,0,0,0,306,307,5,3,0,0,307,27,1,0,0,
-		0,308,309,5,57,0,0,309,311,3,210,105,0,310,312,5,163,0,0,311,310,1,0,0,
-		0,311,312,1,0,0,0,312,317,1,0,0,0,313,314,5,4,0,0,314,316,3,30,15,0,315,
-		313,1,0,0,0,316,319,1,0,0,0,317,315,1,0,0,0,317,318,1,0,0,0,318,29,1,0,
-		0,0,319,317,1,0,0,0,320,321,5,145,0,0,321,329,3,206,103,0,322,326,3,206,
-		103,0,323,327,7,0,0,0,324,325,5,13,0,0,325,327,5,87,0,0,326,323,1,0,0,
-		0,326,324,1,0,0,0,327,329,1,0,0,0,328,320,1,0,0,0,328,322,1,0,0,0,329,
-		31,1,0,0,0,330,331,5,31,0,0,331,332,3,206,103,0,332,333,5,155,0,0,333,
-		33,1,0,0,0,334,335,5,30,0,0,335,336,3,184,92,0,336,337,5,6,0,0,337,338,
-		3,206,103,0,338,353,3,188,94,0,339,340,5,62,0,0,340,341,3,206,103,0,341,
-		342,3,186,93,0,342,343,5,137,0,0,343,344,3,36,18,0,344,354,1,0,0,0,345,
-		346,5,137,0,0,346,347,3,36,18,0,347,348,5,4,0,0,348,349,3,206,103,0,349,
-		350,3,186,93,0,350,351,5,137,0,0,351,352,3,36,18,0,352,354,1,0,0,0,353,
-		339,1,0,0,0,353,345,1,0,0,0,354,35,1,0,0,0,355,356,3,206,103,0,356,357,
-		3,208,104,0,357,37,1,0,0,0,358,359,5,53,0,0,359,363,3,184,92,0,360,361,
-		5,4,0,0,361,362,5,107,0,0,362,364,5,43,0,0,363,360,1,0,0,0,363,364,1,0,
-		0,0,364,365,1,0,0,0,365,366,5,6,0,0,366,367,5,71,0,0,367,372,3,206,103,
-		0,368,373,5,74,0,0,369,370,5,76,0,0,370,371,5,108,0,0,371,373,5,22,0,0,
-		372,368,1,0,0,0,372,369,1,0,0,0,372,373,1,0,0,0,373,378,1,0,0,0,374,375,
-		5,4,0,0,375,377,3,40,20,0,376,374,1,0,0,0,377,380,1,0,0,0,378,376,1,0,
-		0,0,378,379,1,0,0,0,379,39,1,0,0,0,380,378,1,0,0,0,381,382,5,89,0,0,382,
-		383,5,49,0,0,383,384,5,94,0,0,384,385,5,161,0,0,385,391,7,1,0,0,386,387,
-		5,108,0,0,387,388,5,94,0,0,388,389,5,134,0,0,389,391,5,90,0,0,390,381,
-		1,0,0,0,390,386,1,0,0,0,391,41,1,0,0,0,392,393,5,36,0,0,393,394,3,210,
-		105,0,394,395,5,96,0,0,395,396,3,190,95,0,396,43,1,0,0,0,397,398,5,22,
-		0,0,398,399,3,210,105,0,399,409,5,96,0,0,400,401,7,2,0,0,401,402,5,28,
-		0,0,402,410,3,190,95,0,403,407,3,190,95,0,404,405,7,2,0,0,405,406,5,28,
-		0,0,406,408,3,190,95,0,407,404,1,0,0,0,407,408,1,0,0,0,408,410,1,0,0,0,
-		409,400,1,0,0,0,409,403,1,0,0,0,410,415,1,0,0,0,411,412,5,4,0,0,412,414,
-		3,64,32,0,413,411,1,0,0,0,414,417,1,0,0,0,415,413,1,0,0,0,415,416,1,0,
-		0,0,416,45,1,0,0,0,417,415,1,0,0,0,418,424,5,21,0,0,419,420,5,149,0,0,
-		420,421,5,140,0,0,421,425,7,1,0,0,422,423,5,147,0,0,423,425,5,72,0,0,424,
-		419,1,0,0,0,424,422,1,0,0,0,425,47,1,0,0,0,426,432,5,18,0,0,427,428,3,
-		210,105,0,428,429,5,4,0,0,429,430,3,208,104,0,430,433,1,0,0,0,431,433,
-		5,163,0,0,432,427,1,0,0,0,432,431,1,0,0,0,433,49,1,0,0,0,434,435,5,24,
-		0,0,435,436,3,210,105,0,436,437,5,96,0,0,437,439,3,190,95,0,438,440,5,
-		100,0,0,439,438,1,0,0,0,439,440,1,0,0,0,440,51,1,0,0,0,441,442,5,27,0,
-		0,442,443,3,210,105,0,443,444,5,96,0,0,444,449,3,170,85,0,445,446,5,4,
-		0,0,446,448,3,54,27,0,447,445,1,0,0,0,448,451,1,0,0,0,449,447,1,0,0,0,
-		449,450,1,0,0,0,450,53,1,0,0,0,451,449,1,0,0,0,452,459,5,114,0,0,453,454,
-		5,133,0,0,454,455,5,70,0,0,455,456,3,206,103,0,456,457,5,13,0,0,457,459,
-		1,0,0,0,458,452,1,0,0,0,458,453,1,0,0,0,459,55,1,0,0,0,460,461,5,15,0,
-		0,461,464,3,210,105,0,462,463,5,110,0,0,463,465,3,210,105,0,464,462,1,
-		0,0,0,464,465,1,0,0,0,465,466,1,0,0,0,466,467,5,6,0,0,467,468,5,163,0,
-		0,468,57,1,0,0,0,469,470,5,51,0,0,470,471,3,184,92,0,471,472,5,6,0,0,472,
-		473,3,206,103,0,473,474,3,188,94,0,474,475,5,62,0,0,475,476,3,206,103,
-		0,476,477,3,186,93,0,477,478,5,144,0,0,478,479,3,206,103,0,479,482,7,3,
-		0,0,480,481,5,4,0,0,481,483,3,210,105,0,482,480,1,0,0,0,482,483,1,0,0,
-		0,483,59,1,0,0,0,484,485,5,34,0,0,485,486,3,18,9,0,486,487,5,6,0,0,487,
-		488,3,210,105,0,488,493,3,62,31,0,489,490,5,4,0,0,490,492,3,62,31,0,491,
-		489,1,0,0,0,492,495,1,0,0,0,493,491,1,0,0,0,493,494,1,0,0,0,494,61,1,0,
-		0,0,495,493,1,0,0,0,496,497,3,206,103,0,497,498,3,208,104,0,498,499,7,
-		4,0,0,499,63,1,0,0,0,500,514,5,109,0,0,501,514,5,84,0,0,502,503,5,106,
-		0,0,503,504,5,110,0,0,504,507,3,200,100,0,505,506,5,10,0,0,506,508,3,200,
-		100,0,507,505,1,0,0,0,507,508,1,0,0,0,508,514,1,0,0,0,509,510,5,124,0,
-		0,510,514,7,5,0,0,511,512,5,148,0,0,512,514,3,190,95,0,513,500,1,0,0,0,
-		513,501,1,0,0,0,513,502,1,0,0,0,513,509,1,0,0,0,513,511,1,0,0,0,514,65,
-		1,0,0,0,515,516,5,49,0,0,516,517,3,68,34,0,517,67,1,0,0,0,518,521,5,158,
-		0,0,519,520,5,110,0,0,520,522,5,158,0,0,521,519,1,0,0,0,521,522,1,0,0,
-		0,522,524,1,0,0,0,523,525,5,163,0,0,524,523,1,0,0,0,524,525,1,0,0,0,525,
-		526,1,0,0,0,526,527,5,96,0,0,527,528,3,100,50,0,528,69,1,0,0,0,529,530,
-		5,40,0,0,530,534,3,210,105,0,531,532,5,4,0,0,532,533,5,102,0,0,533,535,
-		5,159,0,0,534,531,1,0,0,0,534,535,1,0,0,0,535,537,1,0,0,0,536,538,3,72,
-		36,0,537,536,1,0,0,0,537,538,1,0,0,0,538,540,1,0,0,0,539,541,3,174,87,
-		0,540,539,1,0,0,0,540,541,1,0,0,0,541,71,1,0,0,0,542,543,5,29,0,0,543,
-		544,3,210,105,0,544,545,5,6,0,0,545,550,3,196,98,0,546,547,3,188,94,0,
-		547,548,5,66,0,0,548,549,3,178,89,0,549,551,1,0,0,0,550,546,1,0,0,0,550,
-		551,1,0,0,0,551,593,1,0,0,0,552,553,5,96,0,0,553,554,3,210,105,0,554,558,
-		5,103,0,0,555,556,5,4,0,0,556,557,5,139,0,0,557,559,5,117,0,0,558,555,
-		1,0,0,0,558,559,1,0,0,0,559,593,1,0,0,0,560,561,5,58,0,0,561,566,3,74,
-		37,0,562,563,5,4,0,0,563,565,3,74,37,0,564,562,1,0,0,0,565,568,1,0,0,0,
-		566,564,1,0,0,0,566,567,1,0,0,0,567,593,1,0,0,0,568,566,1,0,0,0,569,570,
-		5,119,0,0,570,573,5,143,0,0,571,574,5,61,0,0,572,574,5,65,0,0,573,571,
-		1,0,0,0,573,572,1,0,0,0,574,575,1,0,0,0,575,580,3,76,38,0,576,577,5,62,
-		0,0,577,579,3,76,38,0,578,576,1,0,0,0,579,582,1,0,0,0,580,578,1,0,0,0,
-		580,581,1,0,0,0,581,583,1,0,0,0,582,580,1,0,0,0,583,584,5,6,0,0,584,589,
-		3,166,83,0,585,586,5,4,0,0,586,588,3,166,83,0,587,585,1,0,0,0,588,591,
-		1,0,0,0,589,587,1,0,0,0,589,590,1,0,0,0,590,593,1,0,0,0,591,589,1,0,0,
-		0,592,542,1,0,0,0,592,552,1,0,0,0,592,560,1,0,0,0,592,569,1,0,0,0,593,
-		73,1,0,0,0,594,596,3,210,105,0,595,597,3,210,105,0,596,595,1,0,0,0,596,
-		597,1,0,0,0,597,75,1,0,0,0,598,600,3,162,81,0,599,598,1,0,0,0,600,601,
-		1,0,0,0,601,599,1,0,0,0,601,602,1,0,0,0,602,607,1,0,0,0,603,604,5,4,0,
-		0,604,606,3,78,39,0,605,603,1,0,0,0,606,609,1,0,0,0,607,605,1,0,0,0,607,
-		608,1,0,0,0,608,77,1,0,0,0,609,607,1,0,0,0,610,615,3,164,82,0,611,612,
-		3,180,90,0,612,613,5,88,0,0,613,615,1,0,0,0,614,610,1,0,0,0,614,611,1,
-		0,0,0,615,79,1,0,0,0,616,617,5,17,0,0,617,618,5,147,0,0,618,619,3,196,
-		98,0,619,621,3,188,94,0,620,622,3,174,87,0,621,620,1,0,0,0,621,622,1,0,
-		0,0,622,81,1,0,0,0,623,624,5,20,0,0,624,626,3,196,98,0,625,627,3,174,87,
-		0,626,625,1,0,0,0,626,627,1,0,0,0,627,83,1,0,0,0,628,629,5,29,0,0,629,
-		630,5,91,0,0,630,631,3,178,89,0,631,632,7,6,0,0,632,633,3,210,105,0,633,
-		643,1,0,0,0,634,635,5,19,0,0,635,639,5,81,0,0,636,637,7,7,0,0,637,639,
-		5,80,0,0,638,634,1,0,0,0,638,636,1,0,0,0,639,640,1,0,0,0,640,641,7,6,0,
-		0,641,643,3,210,105,0,642,628,1,0,0,0,642,638,1,0,0,0,643,85,1,0,0,0,644,
-		645,5,35,0,0,645,646,5,107,0,0,646,647,5,43,0,0,647,648,3,210,105,0,648,
-		87,1,0,0,0,649,650,5,23,0,0,650,651,5,6,0,0,651,656,3,90,45,0,652,653,
-		5,4,0,0,653,655,3,90,45,0,654,652,1,0,0,0,655,658,1,0,0,0,656,654,1,0,
-		0,0,656,657,1,0,0,0,657,89,1,0,0,0,658,656,1,0,0,0,659,660,5,127,0,0,660,
-		666,3,196,98,0,661,662,3,196,98,0,662,663,5,28,0,0,663,664,3,210,105,0,
-		664,666,1,0,0,0,665,659,1,0,0,0,665,661,1,0,0,0,666,91,1,0,0,0,667,668,
-		5,26,0,0,668,669,5,111,0,0,669,93,1,0,0,0,670,671,5,56,0,0,671,672,5,94,
-		0,0,672,673,5,83,0,0,673,95,1,0,0,0,674,676,5,43,0,0,675,677,3,196,98,
-		0,676,675,1,0,0,0,676,677,1,0,0,0,677,679,1,0,0,0,678,680,3,180,90,0,679,
-		678,1,0,0,0,679,680,1,0,0,0,680,681,1,0,0,0,681,682,5,6,0,0,682,684,3,
-		100,50,0,683,685,3,174,87,0,684,683,1,0,0,0,684,685,1,0,0,0,685,97,1,0,
-		0,0,686,687,5,44,0,0,687,688,3,196,98,0,688,689,5,137,0,0,689,691,3,196,
-		98,0,690,692,3,180,90,0,691,690,1,0,0,0,691,692,1,0,0,0,692,693,1,0,0,
-		0,693,694,5,6,0,0,694,696,3,100,50,0,695,697,3,174,87,0,696,695,1,0,0,
-		0,696,697,1,0,0,0,697,99,1,0,0,0,698,703,3,102,51,0,699,700,5,4,0,0,700,
-		702,3,102,51,0,701,699,1,0,0,0,702,705,1,0,0,0,703,701,1,0,0,0,703,704,
-		1,0,0,0,704,101,1,0,0,0,705,703,1,0,0,0,706,707,5,7,0,0,707,708,3,100,
-		50,0,708,714,5,8,0,0,709,710,3,196,98,0,710,711,5,136,0,0,711,715,1,0,
-		0,0,712,715,3,112,56,0,713,715,5,138,0,0,714,709,1,0,0,0,714,712,1,0,0,
-		0,714,713,1,0,0,0,714,715,1,0,0,0,715,717,1,0,0,0,716,718,3,114,57,0,717,
-		716,1,0,0,0,717,718,1,0,0,0,718,785,1,0,0,0,719,721,5,127,0,0,720,722,
-		3,196,98,0,721,720,1,0,0,0,721,722,1,0,0,0,722,785,1,0,0,0,723,724,5,130,
-		0,0,724,725,5,117,0,0,725,785,3,196,98,0,726,730,5,32,0,0,727,728,5,134,
-		0,0,728,731,5,123,0,0,729,731,3,196,98,0,730,727,1,0,0,0,730,729,1,0,0,
-		0,731,734,1,0,0,0,732,733,5,28,0,0,733,735,5,98,0,0,734,732,1,0,0,0,734,
-		735,1,0,0,0,735,785,1,0,0,0,736,737,5,93,0,0,737,738,3,196,98,0,738,739,
-		5,28,0,0,739,740,3,210,105,0,740,785,1,0,0,0,741,742,5,68,0,0,742,745,
-		3,196,98,0,743,744,5,28,0,0,744,746,3,210,105,0,745,743,1,0,0,0,745,746,
-		1,0,0,0,746,785,1,0,0,0,747,749,3,204,102,0,748,747,1,0,0,0,748,749,1,
-		0,0,0,749,779,1,0,0,0,750,752,3,210,105,0,751,750,1,0,0,0,752,753,1,0,
-		0,0,753,751,1,0,0,0,753,754,1,0,0,0,754,772,1,0,0,0,755,757,3,182,91,0,
-		756,758,3,110,55,0,757,756,1,0,0,0,757,758,1,0,0,0,758,773,1,0,0,0,759,
-		761,3,108,54,0,760,762,3,104,52,0,761,760,1,0,0,0,761,762,1,0,0,0,762,
-		773,1,0,0,0,763,773,3,104,52,0,764,773,3,106,53,0,765,773,5,138,0,0,766,
-		768,5,161,0,0,767,769,3,210,105,0,768,767,1,0,0,0,769,770,1,0,0,0,770,
-		768,1,0,0,0,770,771,1,0,0,0,771,773,1,0,0,0,772,755,1,0,0,0,772,759,1,
-		0,0,0,772,763,1,0,0,0,772,764,1,0,0,0,772,765,1,0,0,0,772,766,1,0,0,0,
-		772,773,1,0,0,0,773,780,1,0,0,0,774,776,3,182,91,0,775,777,3,110,55,0,
-		776,775,1,0,0,0,776,777,1,0,0,0,777,780,1,0,0,0,778,780,3,106,53,0,779,
-		751,1,0,0,0,779,774,1,0,0,0,779,778,1,0,0,0,780,782,1,0,0,0,781,783,3,
-		114,57,0,782,781,1,0,0,0,782,783,1,0,0,0,783,785,1,0,0,0,784,706,1,0,0,
-		0,784,719,1,0,0,0,784,723,1,0,0,0,784,726,1,0,0,0,784,736,1,0,0,0,784,
-		741,1,0,0,0,784,748,1,0,0,0,785,103,1,0,0,0,786,787,5,147,0,0,787,788,
-		5,7,0,0,788,789,3,100,50,0,789,790,5,8,0,0,790,791,3,196,98,0,791,792,
-		5,136,0,0,792,793,5,85,0,0,793,105,1,0,0,0,794,795,5,66,0,0,795,796,5,
-		78,0,0,796,797,5,82,0,0,797,107,1,0,0,0,798,800,3,198,99,0,799,798,1,0,
-		0,0,800,801,1,0,0,0,801,799,1,0,0,0,801,802,1,0,0,0,802,812,1,0,0,0,803,
-		807,3,204,102,0,804,806,3,198,99,0,805,804,1,0,0,0,806,809,1,0,0,0,807,
-		805,1,0,0,0,807,808,1,0,0,0,808,812,1,0,0,0,809,807,1,0,0,0,810,812,3,
-		112,56,0,811,799,1,0,0,0,811,803,1,0,0,0,811,810,1,0,0,0,812,109,1,0,0,
-		0,813,815,3,196,98,0,814,816,5,85,0,0,815,814,1,0,0,0,815,816,1,0,0,0,
-		816,819,1,0,0,0,817,819,3,112,56,0,818,813,1,0,0,0,818,817,1,0,0,0,819,
-		111,1,0,0,0,820,832,5,58,0,0,821,832,5,65,0,0,822,823,5,137,0,0,823,832,
-		5,73,0,0,824,825,5,142,0,0,825,826,3,196,98,0,826,829,5,122,0,0,827,828,
-		5,67,0,0,828,830,5,73,0,0,829,827,1,0,0,0,829,830,1,0,0,0,830,832,1,0,
-		0,0,831,820,1,0,0,0,831,821,1,0,0,0,831,822,1,0,0,0,831,824,1,0,0,0,832,
-		113,1,0,0,0,833,900,5,94,0,0,834,838,7,8,0,0,835,837,3,210,105,0,836,835,
-		1,0,0,0,837,840,1,0,0,0,838,836,1,0,0,0,838,839,1,0,0,0,839,847,1,0,0,
-		0,840,838,1,0,0,0,841,843,5,62,0,0,842,844,3,210,105,0,843,842,1,0,0,0,
-		844,845,1,0,0,0,845,843,1,0,0,0,845,846,1,0,0,0,846,848,1,0,0,0,847,841,
-		1,0,0,0,847,848,1,0,0,0,848,853,1,0,0,0,849,850,5,142,0,0,850,851,3,196,
-		98,0,851,852,5,122,0,0,852,854,1,0,0,0,853,849,1,0,0,0,853,854,1,0,0,0,
-		854,901,1,0,0,0,855,859,5,78,0,0,856,858,3,210,105,0,857,856,1,0,0,0,858,
-		861,1,0,0,0,859,857,1,0,0,0,859,860,1,0,0,0,860,880,1,0,0,0,861,859,1,
-		0,0,0,862,864,5,62,0,0,863,865,3,204,102,0,864,863,1,0,0,0,864,865,1,0,
-		0,0,865,867,1,0,0,0,866,868,3,210,105,0,867,866,1,0,0,0,868,869,1,0,0,
-		0,869,867,1,0,0,0,869,870,1,0,0,0,870,878,1,0,0,0,871,872,5,94,0,0,872,
-		874,5,78,0,0,873,875,3,210,105,0,874,873,1,0,0,0,875,876,1,0,0,0,876,874,
-		1,0,0,0,876,877,1,0,0,0,877,879,1,0,0,0,878,871,1,0,0,0,878,879,1,0,0,
-		0,879,881,1,0,0,0,880,862,1,0,0,0,880,881,1,0,0,0,881,888,1,0,0,0,882,
-		889,5,58,0,0,883,889,5,65,0,0,884,885,5,142,0,0,885,886,3,196,98,0,886,
-		887,5,122,0,0,887,889,1,0,0,0,888,882,1,0,0,0,888,883,1,0,0,0,888,884,
-		1,0,0,0,888,889,1,0,0,0,889,901,1,0,0,0,890,901,5,73,0,0,891,901,5,128,
-		0,0,892,893,5,113,0,0,893,901,5,120,0,0,894,896,5,161,0,0,895,897,3,210,
-		105,0,896,895,1,0,0,0,897,898,1,0,0,0,898,896,1,0,0,0,898,899,1,0,0,0,
-		899,901,1,0,0,0,900,834,1,0,0,0,900,855,1,0,0,0,900,890,1,0,0,0,900,891,
-		1,0,0,0,900,892,1,0,0,0,900,894,1,0,0,0,901,115,1,0,0,0,902,910,5,41,0,
-		0,903,904,5,44,0,0,904,905,3,196,98,0,905,906,5,137,0,0,906,907,3,196,
-		98,0,907,911,1,0,0,0,908,909,5,43,0,0,909,911,3,196,98,0,910,903,1,0,0,
-		0,910,908,1,0,0,0,911,912,1,0,0,0,912,913,5,4,0,0,913,921,3,196,98,0,914,
-		915,5,104,0,0,915,922,5,136,0,0,916,919,5,136,0,0,917,918,5,94,0,0,918,
-		920,5,60,0,0,919,917,1,0,0,0,919,920,1,0,0,0,920,922,1,0,0,0,921,914,1,
-		0,0,0,921,916,1,0,0,0,922,924,1,0,0,0,923,925,3,174,87,0,924,923,1,0,0,
-		0,924,925,1,0,0,0,925,117,1,0,0,0,926,927,5,28,0,0,927,932,3,120,60,0,
-		928,929,5,4,0,0,929,931,3,120,60,0,930,928,1,0,0,0,931,934,1,0,0,0,932,
-		930,1,0,0,0,932,933,1,0,0,0,933,935,1,0,0,0,934,932,1,0,0,0,935,936,5,
-		6,0,0,936,937,3,122,61,0,937,119,1,0,0,0,938,941,3,18,9,0,939,940,5,137,
-		0,0,940,942,3,18,9,0,941,939,1,0,0,0,941,942,1,0,0,0,942,121,1,0,0,0,943,
-		954,3,38,19,0,944,954,3,84,42,0,945,954,3,86,43,0,946,954,3,96,48,0,947,
-		954,3,98,49,0,948,954,3,116,58,0,949,954,3,124,62,0,950,954,3,128,64,0,
-		951,954,3,130,65,0,952,954,3,132,66,0,953,943,1,0,0,0,953,944,1,0,0,0,
-		953,945,1,0,0,0,953,946,1,0,0,0,953,947,1,0,0,0,953,948,1,0,0,0,953,949,
-		1,0,0,0,953,950,1,0,0,0,953,951,1,0,0,0,953,952,1,0,0,0,954,123,1,0,0,
-		0,955,967,5,50,0,0,956,957,5,137,0,0,957,960,3,190,95,0,958,959,5,66,0,
-		0,959,961,3,178,89,0,960,958,1,0,0,0,960,961,1,0,0,0,961,968,1,0,0,0,962,
-		963,5,28,0,0,963,968,3,190,95,0,964,965,3,196,98,0,965,966,3,186,93,0,
-		966,968,1,0,0,0,967,956,1,0,0,0,967,962,1,0,0,0,967,964,1,0,0,0,968,971,
-		1,0,0,0,969,970,5,29,0,0,970,972,3,210,105,0,971,969,1,0,0,0,971,972,1,
-		0,0,0,972,977,1,0,0,0,973,974,5,4,0,0,974,976,3,126,63,0,975,973,1,0,0,
-		0,976,979,1,0,0,0,977,975,1,0,0,0,977,978,1,0,0,0,978,981,1,0,0,0,979,
-		977,1,0,0,0,980,982,3,174,87,0,981,980,1,0,0,0,981,982,1,0,0,0,982,125,
-		1,0,0,0,983,984,5,84,0,0,984,990,3,186,93,0,985,986,5,109,0,0,986,990,
-		3,186,93,0,987,988,5,82,0,0,988,990,3,180,90,0,989,983,1,0,0,0,989,985,
-		1,0,0,0,989,987,1,0,0,0,990,127,1,0,0,0,991,992,5,32,0,0,992,995,3,196,
-		98,0,993,994,5,28,0,0,994,996,5,98,0,0,995,993,1,0,0,0,995,996,1,0,0,0,
-		996,997,1,0,0,0,997,998,5,66,0,0,998,1000,3,178,89,0,999,1001,3,174,87,
-		0,1000,999,1,0,0,0,1000,1001,1,0,0,0,1001,129,1,0,0,0,1002,1003,5,16,0,
-		0,1003,1004,3,196,98,0,1004,1005,5,66,0,0,1005,1010,3,178,89,0,1006,1007,
-		5,4,0,0,1007,1008,5,113,0,0,1008,1009,5,43,0,0,1009,1011,5,63,0,0,1010,
-		1006,1,0,0,0,1010,1011,1,0,0,0,1011,1013,1,0,0,0,1012,1014,3,174,87,0,
-		1013,1012,1,0,0,0,1013,1014,1,0,0,0,1014,131,1,0,0,0,1015,1071,5,46,0,
-		0,1016,1017,5,70,0,0,1017,1072,3,148,74,0,1018,1019,5,44,0,0,1019,1020,
-		3,196,98,0,1020,1021,5,137,0,0,1021,1022,3,196,98,0,1022,1023,3,134,67,
-		0,1023,1072,1,0,0,0,1024,1025,5,137,0,0,1025,1028,3,190,95,0,1026,1027,
-		5,66,0,0,1027,1029,3,178,89,0,1028,1026,1,0,0,0,1028,1029,1,0,0,0,1029,
-		1033,1,0,0,0,1030,1031,5,28,0,0,1031,1033,3,190,95,0,1032,1024,1,0,0,0,
-		1032,1030,1,0,0,0,1033,1036,1,0,0,0,1034,1035,5,29,0,0,1035,1037,3,210,
-		105,0,1036,1034,1,0,0,0,1036,1037,1,0,0,0,1037,1042,1,0,0,0,1038,1039,
-		5,4,0,0,1039,1041,3,126,63,0,1040,1038,1,0,0,0,1041,1044,1,0,0,0,1042,
-		1040,1,0,0,0,1042,1043,1,0,0,0,1043,1045,1,0,0,0,1044,1042,1,0,0,0,1045,
-		1046,3,134,67,0,1046,1072,1,0,0,0,1047,1069,3,196,98,0,1048,1051,3,186,
-		93,0,1049,1050,5,29,0,0,1050,1052,3,210,105,0,1051,1049,1,0,0,0,1051,1052,
-		1,0,0,0,1052,1057,1,0,0,0,1053,1054,5,4,0,0,1054,1056,3,126,63,0,1055,
-		1053,1,0,0,0,1056,1059,1,0,0,0,1057,1055,1,0,0,0,1057,1058,1,0,0,0,1058,
-		1060,1,0,0,0,1059,1057,1,0,0,0,1060,1061,3,134,67,0,1061,1070,1,0,0,0,
-		1062,1063,3,188,94,0,1063,1067,5,94,0,0,1064,1065,5,4,0,0,1065,1066,5,
-		70,0,0,1066,1068,3,148,74,0,1067,1064,1,0,0,0,1067,1068,1,0,0,0,1068,1070,
-		1,0,0,0,1069,1048,1,0,0,0,1069,1062,1,0,0,0,1070,1072,1,0,0,0,1071,1016,
-		1,0,0,0,1071,1018,1,0,0,0,1071,1032,1,0,0,0,1071,1047,1,0,0,0,1072,133,
-		1,0,0,0,1073,1074,5,6,0,0,1074,1079,3,136,68,0,1075,1076,5,5,0,0,1076,
-		1078,3,136,68,0,1077,1075,1,0,0,0,1078,1081,1,0,0,0,1079,1077,1,0,0,0,
-		1079,1080,1,0,0,0,1080,1084,1,0,0,0,1081,1079,1,0,0,0,1082,1084,3,152,
-		76,0,1083,1073,1,0,0,0,1083,1082,1,0,0,0,1084,1086,1,0,0,0,1085,1087,3,
-		174,87,0,1086,1085,1,0,0,0,1086,1087,1,0,0,0,1087,135,1,0,0,0,1088,1089,
-		5,59,0,0,1089,1090,3,196,98,0,1090,1091,3,186,93,0,1091,1092,5,4,0,0,1092,
-		1094,1,0,0,0,1093,1088,1,0,0,0,1093,1094,1,0,0,0,1094,1095,1,0,0,0,1095,
-		1100,3,138,69,0,1096,1097,5,4,0,0,1097,1099,3,140,70,0,1098,1096,1,0,0,
-		0,1099,1102,1,0,0,0,1100,1098,1,0,0,0,1100,1101,1,0,0,0,1101,137,1,0,0,
-		0,1102,1100,1,0,0,0,1103,1106,3,182,91,0,1104,1106,5,16,0,0,1105,1103,
-		1,0,0,0,1105,1104,1,0,0,0,1106,1107,1,0,0,0,1107,1115,3,196,98,0,1108,
-		1109,5,32,0,0,1109,1112,3,196,98,0,1110,1111,5,28,0,0,1111,1113,5,98,0,
-		0,1112,1110,1,0,0,0,1112,1113,1,0,0,0,1113,1115,1,0,0,0,1114,1105,1,0,
-		0,0,1114,1108,1,0,0,0,1115,1118,1,0,0,0,1116,1117,5,66,0,0,1117,1119,3,
-		178,89,0,1118,1116,1,0,0,0,1118,1119,1,0,0,0,1119,1121,1,0,0,0,1120,1122,
-		3,142,71,0,1121,1120,1,0,0,0,1121,1122,1,0,0,0,1122,139,1,0,0,0,1123,1126,
-		5,135,0,0,1124,1127,3,142,71,0,1125,1127,3,138,69,0,1126,1124,1,0,0,0,
-		1126,1125,1,0,0,0,1127,1138,1,0,0,0,1128,1138,3,144,72,0,1129,1132,5,70,
-		0,0,1130,1133,3,146,73,0,1131,1133,3,148,74,0,1132,1130,1,0,0,0,1132,1131,
-		1,0,0,0,1133,1138,1,0,0,0,1134,1138,3,150,75,0,1135,1136,5,66,0,0,1136,
-		1138,3,178,89,0,1137,1123,1,0,0,0,1137,1128,1,0,0,0,1137,1129,1,0,0,0,
-		1137,1134,1,0,0,0,1137,1135,1,0,0,0,1138,141,1,0,0,0,1139,1143,3,144,72,
-		0,1140,1141,5,70,0,0,1141,1143,3,146,73,0,1142,1139,1,0,0,0,1142,1140,
-		1,0,0,0,1143,143,1,0,0,0,1144,1149,5,86,0,0,1145,1150,5,43,0,0,1146,1147,
-		3,196,98,0,1147,1148,3,186,93,0,1148,1150,1,0,0,0,1149,1145,1,0,0,0,1149,
-		1146,1,0,0,0,1150,1154,1,0,0,0,1151,1152,3,196,98,0,1152,1153,5,136,0,
-		0,1153,1155,1,0,0,0,1154,1151,1,0,0,0,1154,1155,1,0,0,0,1155,145,1,0,0,
-		0,1156,1157,5,141,0,0,1157,1158,5,86,0,0,1158,1159,3,196,98,0,1159,1160,
-		5,62,0,0,1160,1161,3,196,98,0,1161,1165,3,186,93,0,1162,1163,3,196,98,
-		0,1163,1164,5,136,0,0,1164,1166,1,0,0,0,1165,1162,1,0,0,0,1165,1166,1,
-		0,0,0,1166,147,1,0,0,0,1167,1173,5,129,0,0,1168,1169,5,131,0,0,1169,1173,
-		5,117,0,0,1170,1171,5,150,0,0,1171,1173,5,138,0,0,1172,1167,1,0,0,0,1172,
-		1168,1,0,0,0,1172,1170,1,0,0,0,1173,149,1,0,0,0,1174,1177,5,158,0,0,1175,
-		1177,3,204,102,0,1176,1174,1,0,0,0,1176,1175,1,0,0,0,1177,1178,1,0,0,0,
-		1178,1179,3,188,94,0,1179,1180,5,94,0,0,1180,151,1,0,0,0,1181,1182,5,85,
-		0,0,1182,1183,5,137,0,0,1183,1184,3,196,98,0,1184,1185,5,4,0,0,1185,1186,
-		5,66,0,0,1186,1191,3,178,89,0,1187,1188,5,4,0,0,1188,1190,3,154,77,0,1189,
-		1187,1,0,0,0,1190,1193,1,0,0,0,1191,1189,1,0,0,0,1191,1192,1,0,0,0,1192,
-		153,1,0,0,0,1193,1191,1,0,0,0,1194,1195,5,112,0,0,1195,1196,5,125,0,0,
-		1196,1211,3,186,93,0,1197,1198,5,101,0,0,1198,1211,5,89,0,0,1199,1202,
-		5,70,0,0,1200,1203,5,141,0,0,1201,1203,3,148,74,0,1202,1200,1,0,0,0,1202,
-		1201,1,0,0,0,1203,1211,1,0,0,0,1204,1205,7,9,0,0,1205,1206,3,196,98,0,
-		1206,1207,3,186,93,0,1207,1208,5,121,0,0,1208,1211,1,0,0,0,1209,1211,3,
-		150,75,0,1210,1194,1,0,0,0,1210,1197,1,0,0,0,1210,1199,1,0,0,0,1210,1204,
-		1,0,0,0,1210,1209,1,0,0,0,1211,155,1,0,0,0,1212,1214,5,45,0,0,1213,1215,
-		3,162,81,0,1214,1213,1,0,0,0,1215,1216,1,0,0,0,1216,1214,1,0,0,0,1216,
-		1217,1,0,0,0,1217,1222,1,0,0,0,1218,1219,5,62,0,0,1219,1221,3,158,79,0,
-		1220,1218,1,0,0,0,1221,1224,1,0,0,0,1222,1220,1,0,0,0,1222,1223,1,0,0,
-		0,1223,1232,1,0,0,0,1224,1222,1,0,0,0,1225,1230,5,4,0,0,1226,1228,3,164,
-		82,0,1227,1229,5,4,0,0,1228,1227,1,0,0,0,1228,1229,1,0,0,0,1229,1231,1,
-		0,0,0,1230,1226,1,0,0,0,1230,1231,1,0,0,0,1231,1233,1,0,0,0,1232,1225,
-		1,0,0,0,1232,1233,1,0,0,0,1233,1234,1,0,0,0,1234,1236,5,147,0,0,1235,1237,
-		3,162,81,0,1236,1235,1,0,0,0,1237,1238,1,0,0,0,1238,1236,1,0,0,0,1238,
-		1239,1,0,0,0,1239,1244,1,0,0,0,1240,1241,5,62,0,0,1241,1243,3,158,79,0,
-		1242,1240,1,0,0,0,1243,1246,1,0,0,0,1244,1242,1,0,0,0,1244,1245,1,0,0,
-		0,1245,1251,1,0,0,0,1246,1244,1,0,0,0,1247,1248,5,4,0,0,1248,1250,3,160,
-		80,0,1249,1247,1,0,0,0,1250,1253,1,0,0,0,1251,1249,1,0,0,0,1251,1252,1,
-		0,0,0,1252,1256,1,0,0,0,1253,1251,1,0,0,0,1254,1255,5,6,0,0,1255,1257,
-		3,166,83,0,1256,1254,1,0,0,0,1256,1257,1,0,0,0,1257,157,1,0,0,0,1258,1260,
-		3,162,81,0,1259,1258,1,0,0,0,1260,1261,1,0,0,0,1261,1259,1,0,0,0,1261,
-		1262,1,0,0,0,1262,159,1,0,0,0,1263,1280,3,164,82,0,1264,1270,5,79,0,0,
-		1265,1266,3,204,102,0,1266,1267,5,137,0,0,1267,1268,3,204,102,0,1268,1269,
-		3,208,104,0,1269,1271,1,0,0,0,1270,1265,1,0,0,0,1270,1271,1,0,0,0,1271,
-		1280,1,0,0,0,1272,1276,5,94,0,0,1273,1274,5,134,0,0,1274,1277,5,126,0,
-		0,1275,1277,5,115,0,0,1276,1273,1,0,0,0,1276,1275,1,0,0,0,1277,1278,1,
-		0,0,0,1278,1280,5,116,0,0,1279,1263,1,0,0,0,1279,1264,1,0,0,0,1279,1272,
-		1,0,0,0,1280,161,1,0,0,0,1281,1288,3,210,105,0,1282,1288,5,89,0,0,1283,
-		1288,5,97,0,0,1284,1288,5,43,0,0,1285,1288,5,44,0,0,1286,1288,5,132,0,
-		0,1287,1281,1,0,0,0,1287,1282,1,0,0,0,1287,1283,1,0,0,0,1287,1284,1,0,
-		0,0,1287,1285,1,0,0,0,1287,1286,1,0,0,0,1288,163,1,0,0,0,1289,1290,5,60,
-		0,0,1290,1292,5,69,0,0,1291,1289,1,0,0,0,1291,1292,1,0,0,0,1292,1293,1,
-		0,0,0,1293,1298,7,9,0,0,1294,1299,5,43,0,0,1295,1296,3,196,98,0,1296,1297,
-		3,186,93,0,1297,1299,1,0,0,0,1298,1294,1,0,0,0,1298,1295,1,0,0,0,1299,
-		1306,1,0,0,0,1300,1301,5,44,0,0,1301,1302,3,196,98,0,1302,1303,5,137,0,
-		0,1303,1304,3,196,98,0,1304,1306,1,0,0,0,1305,1291,1,0,0,0,1305,1300,1,
-		0,0,0,1306,165,1,0,0,0,1307,1309,3,204,102,0,1308,1307,1,0,0,0,1308,1309,
-		1,0,0,0,1309,1311,1,0,0,0,1310,1312,3,210,105,0,1311,1310,1,0,0,0,1312,
-		1313,1,0,0,0,1313,1311,1,0,0,0,1313,1314,1,0,0,0,1314,1336,1,0,0,0,1315,
-		1316,5,94,0,0,1316,1323,5,78,0,0,1317,1324,5,43,0,0,1318,1320,3,210,105,
-		0,1319,1318,1,0,0,0,1320,1321,1,0,0,0,1321,1319,1,0,0,0,1321,1322,1,0,
-		0,0,1322,1324,1,0,0,0,1323,1317,1,0,0,0,1323,1319,1,0,0,0,1324,1337,1,
-		0,0,0,1325,1333,5,118,0,0,1326,1334,5,43,0,0,1327,1331,3,196,98,0,1328,
-		1332,3,186,93,0,1329,1332,5,132,0,0,1330,1332,3,210,105,0,1331,1328,1,
-		0,0,0,1331,1329,1,0,0,0,1331,1330,1,0,0,0,1332,1334,1,0,0,0,1333,1326,
-		1,0,0,0,1333,1327,1,0,0,0,1334,1337,1,0,0,0,1335,1337,5,85,0,0,1336,1315,
-		1,0,0,0,1336,1325,1,0,0,0,1336,1335,1,0,0,0,1336,1337,1,0,0,0,1337,167,
-		1,0,0,0,1338,1339,5,25,0,0,1339,1358,3,170,85,0,1340,1350,5,36,0,0,1341,
-		1342,5,66,0,0,1342,1343,7,10,0,0,1343,1351,3,190,95,0,1344,1348,3,190,
-		95,0,1345,1346,5,4,0,0,1346,1347,5,148,0,0,1347,1349,3,190,95,0,1348,1345,
-		1,0,0,0,1348,1349,1,0,0,0,1349,1351,1,0,0,0,1350,1341,1,0,0,0,1350,1344,
-		1,0,0,0,1351,1359,1,0,0,0,1352,1355,7,6,0,0,1353,1354,5,66,0,0,1354,1356,
-		7,10,0,0,1355,1353,1,0,0,0,1355,1356,1,0,0,0,1356,1357,1,0,0,0,1357,1359,
-		3,170,85,0,1358,1340,1,0,0,0,1358,1352,1,0,0,0,1359,169,1,0,0,0,1360,1371,
-		3,190,95,0,1361,1363,5,158,0,0,1362,1361,1,0,0,0,1362,1363,1,0,0,0,1363,
-		1364,1,0,0,0,1364,1368,7,2,0,0,1365,1367,3,172,86,0,1366,1365,1,0,0,0,
-		1367,1370,1,0,0,0,1368,1366,1,0,0,0,1368,1369,1,0,0,0,1369,1372,1,0,0,
-		0,1370,1368,1,0,0,0,1371,1362,1,0,0,0,1371,1372,1,0,0,0,1372,171,1,0,0,
-		0,1373,1374,3,202,101,0,1374,1376,3,200,100,0,1375,1377,7,2,0,0,1376,1375,
-		1,0,0,0,1376,1377,1,0,0,0,1377,173,1,0,0,0,1378,1379,5,9,0,0,1379,1384,
-		3,176,88,0,1380,1381,5,4,0,0,1381,1383,3,176,88,0,1382,1380,1,0,0,0,1383,
-		1386,1,0,0,0,1384,1382,1,0,0,0,1384,1385,1,0,0,0,1385,1392,1,0,0,0,1386,
-		1384,1,0,0,0,1387,1388,5,149,0,0,1388,1389,5,140,0,0,1389,1393,7,1,0,0,
-		1390,1391,5,147,0,0,1391,1393,5,72,0,0,1392,1387,1,0,0,0,1392,1390,1,0,
-		0,0,1392,1393,1,0,0,0,1393,175,1,0,0,0,1394,1401,3,196,98,0,1395,1397,
-		3,210,105,0,1396,1395,1,0,0,0,1397,1398,1,0,0,0,1398,1396,1,0,0,0,1398,
-		1399,1,0,0,0,1399,1402,1,0,0,0,1400,1402,5,132,0,0,1401,1396,1,0,0,0,1401,
-		1400,1,0,0,0,1401,1402,1,0,0,0,1402,177,1,0,0,0,1403,1404,5,19,0,0,1404,
-		1410,5,81,0,0,1405,1407,3,210,105,0,1406,1408,5,80,0,0,1407,1406,1,0,0,
-		0,1407,1408,1,0,0,0,1408,1410,1,0,0,0,1409,1403,1,0,0,0,1409,1405,1,0,
-		0,0,1410,179,1,0,0,0,1411,1412,7,11,0,0,1412,181,1,0,0,0,1413,1414,7,12,
-		0,0,1414,183,1,0,0,0,1415,1417,3,210,105,0,1416,1415,1,0,0,0,1417,1418,
-		1,0,0,0,1418,1416,1,0,0,0,1418,1419,1,0,0,0,1419,185,1,0,0,0,1420,1421,
-		7,13,0,0,1421,187,1,0,0,0,1422,1423,7,14,0,0,1423,189,1,0,0,0,1424,1428,
-		3,194,97,0,1425,1427,3,192,96,0,1426,1425,1,0,0,0,1427,1430,1,0,0,0,1428,
-		1426,1,0,0,0,1428,1429,1,0,0,0,1429,191,1,0,0,0,1430,1428,1,0,0,0,1431,
-		1432,3,202,101,0,1432,1433,3,194,97,0,1433,193,1,0,0,0,1434,1436,3,204,
-		102,0,1435,1437,3,208,104,0,1436,1435,1,0,0,0,1436,1437,1,0,0,0,1437,1444,
-		1,0,0,0,1438,1444,3,210,105,0,1439,1440,5,7,0,0,1440,1441,3,190,95,0,1441,
-		1442,5,8,0,0,1442,1444,1,0,0,0,1443,1434,1,0,0,0,1443,1438,1,0,0,0,1443,
-		1439,1,0,0,0,1444,195,1,0,0,0,1445,1449,3,200,100,0,1446,1448,3,198,99,
-		0,1447,1446,1,0,0,0,1448,1451,1,0,0,0,1449,1447,1,0,0,0,1449,1450,1,0,
-		0,0,1450,197,1,0,0,0,1451,1449,1,0,0,0,1452,1453,3,202,101,0,1453,1454,
-		3,200,100,0,1454,199,1,0,0,0,1455,1462,3,204,102,0,1456,1462,3,210,105,
-		0,1457,1458,5,7,0,0,1458,1459,3,196,98,0,1459,1460,5,8,0,0,1460,1462,1,
-		0,0,0,1461,1455,1,0,0,0,1461,1456,1,0,0,0,1461,1457,1,0,0,0,1462,201,1,
-		0,0,0,1463,1464,7,15,0,0,1464,203,1,0,0,0,1465,1477,3,206,103,0,1466,1467,
-		5,7,0,0,1467,1472,3,206,103,0,1468,1469,5,4,0,0,1469,1471,3,206,103,0,
-		1470,1468,1,0,0,0,1471,1474,1,0,0,0,1472,1470,1,0,0,0,1472,1473,1,0,0,
-		0,1473,1475,1,0,0,0,1474,1472,1,0,0,0,1475,1476,5,8,0,0,1476,1478,1,0,
-		0,0,1477,1466,1,0,0,0,1477,1478,1,0,0,0,1478,205,1,0,0,0,1479,1481,5,159,
-		0,0,1480,1482,5,160,0,0,1481,1480,1,0,0,0,1481,1482,1,0,0,0,1482,1485,
-		1,0,0,0,1483,1485,5,160,0,0,1484,1479,1,0,0,0,1484,1483,1,0,0,0,1485,207,
-		1,0,0,0,1486,1487,7,16,0,0,1487,209,1,0,0,0,1488,1489,7,17,0,0,1489,211,
-		1,0,0,0,187,259,274,285,293,295,311,317,326,328,353,363,372,378,390,407,
-		409,415,424,432,439,449,458,464,482,493,507,513,521,524,534,537,540,550,
-		558,566,573,580,589,592,596,601,607,614,621,626,638,642,656,665,676,679,
-		684,691,696,703,714,717,721,730,734,745,748,753,757,761,770,772,776,779,
-		782,784,801,807,811,815,818,829,831,838,845,847,853,859,864,869,876,878,
-		880,888,898,900,910,919,921,924,932,941,953,960,967,971,977,981,989,995,
-		1000,1010,1013,1028,1032,1036,1042,1051,1057,1067,1069,1071,1079,1083,
-		1086,1093,1100,1105,1112,1114,1118,1121,1126,1132,1137,1142,1149,1154,
-		1165,1172,1176,1191,1202,1210,1216,1222,1228,1230,1232,1238,1244,1251,
-		1256,1261,1270,1276,1279,1287,1291,1298,1305,1308,1313,1321,1323,1331,
-		1333,1336,1348,1350,1355,1358,1362,1368,1371,1376,1384,1392,1398,1401,
-		1407,1409,1418,1428,1436,1443,1449,1461,1472,1477,1481,1484
+		158,158,1680,0,214,1,0,0,0,2,217,1,0,0,0,4,261,1,0,0,0,6,263,1,0,0,0,8,
+		266,1,0,0,0,10,269,1,0,0,0,12,276,1,0,0,0,14,278,1,0,0,0,16,281,1,0,0,
+		0,18,297,1,0,0,0,20,299,1,0,0,0,22,302,1,0,0,0,24,305,1,0,0,0,26,308,1,
+		0,0,0,28,310,1,0,0,0,30,330,1,0,0,0,32,332,1,0,0,0,34,336,1,0,0,0,36,357,
+		1,0,0,0,38,360,1,0,0,0,40,392,1,0,0,0,42,394,1,0,0,0,44,399,1,0,0,0,46,
+		420,1,0,0,0,48,428,1,0,0,0,50,436,1,0,0,0,52,443,1,0,0,0,54,460,1,0,0,
+		0,56,462,1,0,0,0,58,471,1,0,0,0,60,486,1,0,0,0,62,498,1,0,0,0,64,515,1,
+		0,0,0,66,517,1,0,0,0,68,520,1,0,0,0,70,531,1,0,0,0,72,594,1,0,0,0,74,597,
+		1,0,0,0,76,603,1,0,0,0,78,606,1,0,0,0,80,621,1,0,0,0,82,623,1,0,0,0,84,
+		630,1,0,0,0,86,649,1,0,0,0,88,651,1,0,0,0,90,656,1,0,0,0,92,672,1,0,0,
+		0,94,674,1,0,0,0,96,677,1,0,0,0,98,681,1,0,0,0,100,693,1,0,0,0,102,705,
+		1,0,0,0,104,791,1,0,0,0,106,793,1,0,0,0,108,801,1,0,0,0,110,818,1,0,0,
+		0,112,825,1,0,0,0,114,838,1,0,0,0,116,840,1,0,0,0,118,909,1,0,0,0,120,
+		933,1,0,0,0,122,945,1,0,0,0,124,960,1,0,0,0,126,962,1,0,0,0,128,996,1,
+		0,0,0,130,998,1,0,0,0,132,1009,1,0,0,0,134,1022,1,0,0,0,136,1090,1,0,0,
+		0,138,1100,1,0,0,0,140,1121,1,0,0,0,142,1144,1,0,0,0,144,1149,1,0,0,0,
+		146,1151,1,0,0,0,148,1163,1,0,0,0,150,1179,1,0,0,0,152,1183,1,0,0,0,154,
+		1188,1,0,0,0,156,1217,1,0,0,0,158,1219,1,0,0,0,160,1266,1,0,0,0,162,1286,
+		1,0,0,0,164,1294,1,0,0,0,166,1312,1,0,0,0,168,1315,1,0,0,0,170,1345,1,
+		0,0,0,172,1367,1,0,0,0,174,1380,1,0,0,0,176,1385,1,0,0,0,178,1401,1,0,
+		0,0,180,1416,1,0,0,0,182,1418,1,0,0,0,184,1420,1,0,0,0,186,1423,1,0,0,
+		0,188,1427,1,0,0,0,190,1429,1,0,0,0,192,1431,1,0,0,0,194,1438,1,0,0,0,
+		196,1450,1,0,0,0,198,1452,1,0,0,0,200,1459,1,0,0,0,202,1468,1,0,0,0,204,
+		1470,1,0,0,0,206,1472,1,0,0,0,208,1491,1,0,0,0,210,1493,1,0,0,0,212,1495,
+		1,0,0,0,214,215,3,4,2,0,215,216,5,0,0,1,216,1,1,0,0,0,217,218,3,176,88,
+		0,218,219,5,0,0,1,219,3,1,0,0,0,220,262,3,6,3,0,221,262,3,8,4,0,222,262,
+		3,10,5,0,223,262,3,14,7,0,224,262,3,16,8,0,225,262,3,20,10,0,226,262,3,
+		22,11,0,227,262,3,24,12,0,228,262,3,26,13,0,229,262,3,28,14,0,230,262,
+		3,32,16,0,231,262,3,34,17,0,232,262,3,38,19,0,233,262,3,42,21,0,234,262,
+		3,44,22,0,235,262,3,70,35,0,236,262,3,66,33,0,237,262,3,82,41,0,238,262,
+		3,84,42,0,239,262,3,86,43,0,240,262,3,88,44,0,241,262,3,90,45,0,242,262,
+		3,94,47,0,243,262,3,96,48,0,244,262,3,98,49,0,245,262,3,100,50,0,246,262,
+		3,118,59,0,247,262,3,126,63,0,248,262,3,130,65,0,249,262,3,132,66,0,250,
+		262,3,134,67,0,251,262,3,158,79,0,252,262,3,170,85,0,253,262,3,46,23,0,
+		254,262,3,120,60,0,255,262,3,48,24,0,256,262,3,50,25,0,257,262,3,52,26,
+		0,258,262,3,58,29,0,259,262,3,60,30,0,260,262,3,56,28,0,261,220,1,0,0,
+		0,261,221,1,0,0,0,261,222,1,0,0,0,261,223,1,0,0,0,261,224,1,0,0,0,261,
+		225,1,0,0,0,261,226,1,0,0,0,261,227,1,0,0,0,261,228,1,0,0,0,261,229,1,
+		0,0,0,261,230,1,0,0,0,261,231,1,0,0,0,261,232,1,0,0,0,261,233,1,0,0,0,
+		261,234,1,0,0,0,261,235,1,0,0,0,261,236,1,0,0,0,261,237,1,0,0,0,261,238,
+		1,0,0,0,261,239,1,0,0,0,261,240,1,0,0,0,261,241,1,0,0,0,261,242,1,0,0,
+		0,261,243,1,0,0,0,261,244,1,0,0,0,261,245,1,0,0,0,261,246,1,0,0,0,261,
+		247,1,0,0,0,261,248,1,0,0,0,261,249,1,0,0,0,261,250,1,0,0,0,261,251,1,
+		0,0,0,261,252,1,0,0,0,261,253,1,0,0,0,261,254,1,0,0,0,261,255,1,0,0,0,
+		261,256,1,0,0,0,261,257,1,0,0,0,261,258,1,0,0,0,261,259,1,0,0,0,261,260,
+		1,0,0,0,262,5,1,0,0,0,263,264,5,37,0,0,264,265,3,208,104,0,265,7,1,0,0,
+		0,266,267,5,39,0,0,267,268,5,163,0,0,268,9,1,0,0,0,269,270,5,54,0,0,270,
+		271,3,12,6,0,271,11,1,0,0,0,272,277,5,159,0,0,273,277,5,162,0,0,274,277,
+		5,163,0,0,275,277,3,212,106,0,276,272,1,0,0,0,276,273,1,0,0,0,276,274,
+		1,0,0,0,276,275,1,0,0,0,277,13,1,0,0,0,278,279,5,52,0,0,279,280,3,212,
+		106,0,280,15,1,0,0,0,281,282,5,47,0,0,282,287,3,18,9,0,283,284,5,4,0,0,
+		284,286,3,18,9,0,285,283,1,0,0,0,286,289,1,0,0,0,287,285,1,0,0,0,287,288,
+		1,0,0,0,288,17,1,0,0,0,289,287,1,0,0,0,290,298,3,212,106,0,291,298,5,163,
+		0,0,292,295,5,159,0,0,293,296,3,212,106,0,294,296,5,14,0,0,295,293,1,0,
+		0,0,295,294,1,0,0,0,295,296,1,0,0,0,296,298,1,0,0,0,297,290,1,0,0,0,297,
+		291,1,0,0,0,297,292,1,0,0,0,298,19,1,0,0,0,299,300,5,48,0,0,300,301,5,
+		163,0,0,301,21,1,0,0,0,302,303,5,38,0,0,303,304,5,163,0,0,304,23,1,0,0,
+		0,305,306,5,55,0,0,306,307,3,212,106,0,307,25,1,0,0,0,308,309,5,3,0,0,
+		309,27,1,0,0,0,310,311,5,57,0,0,311,313,3,212,106,0,312,314,5,163,0,0,
+		313,312,1,0,0,0,313,314,1,0,0,0,314,319,1,0,0,0,315,316,5,4,0,0,316,318,
+		3,30,15,0,317,315,1,0,0,0,318,321,1,0,0,0,319,317,1,0,0,0,319,320,1,0,
+		0,0,320,29,1,0,0,0,321,319,1,0,0,0,322,323,5,145,0,0,323,331,3,208,104,
+		0,324,328,3,208,104,0,325,329,7,0,0,0,326,327,5,13,0,0,327,329,5,87,0,
+		0,328,325,1,0,0,0,328,326,1,0,0,0,329,331,1,0,0,0,330,322,1,0,0,0,330,
+		324,1,0,0,0,331,31,1,0,0,0,332,333,5,31,0,0,333,334,3,208,104,0,334,335,
+		5,155,0,0,335,33,1,0,0,0,336,337,5,30,0,0,337,338,3,186,93,0,338,339,5,
+		6,0,0,339,340,3,208,104,0,340,355,3,190,95,0,341,342,5,62,0,0,342,343,
+		3,208,104,0,343,344,3,188,94,0,344,345,5,137,0,0,345,346,3,36,18,0,346,
+		356,1,0,0,0,347,348,5,137,0,0,348,349,3,36,18,0,349,350,5,4,0,0,350,351,
+		3,208,104,0,351,352,3,188,94,0,352,353,5,137,0,0,353,354,3,36,18,0,354,
+		356,1,0,0,0,355,341,1,0,0,0,355,347,1,0,0,0,356,35,1,0,0,0,357,358,3,208,
+		104,0,358,359,3,210,105,0,359,37,1,0,0,0,360,361,5,53,0,0,361,365,3,186,
+		93,0,362,363,5,4,0,0,363,364,5,107,0,0,364,366,5,43,0,0,365,362,1,0,0,
+		0,365,366,1,0,0,0,366,367,1,0,0,0,367,368,5,6,0,0,368,369,5,71,0,0,369,
+		374,3,208,104,0,370,375,5,74,0,0,371,372,5,76,0,0,372,373,5,108,0,0,373,
+		375,5,22,0,0,374,370,1,0,0,0,374,371,1,0,0,0,374,375,1,0,0,0,375,380,1,
+		0,0,0,376,377,5,4,0,0,377,379,3,40,20,0,378,376,1,0,0,0,379,382,1,0,0,
+		0,380,378,1,0,0,0,380,381,1,0,0,0,381,39,1,0,0,0,382,380,1,0,0,0,383,384,
+		5,89,0,0,384,385,5,49,0,0,385,386,5,94,0,0,386,387,5,161,0,0,387,393,7,
+		1,0,0,388,389,5,108,0,0,389,390,5,94,0,0,390,391,5,134,0,0,391,393,5,90,
+		0,0,392,383,1,0,0,0,392,388,1,0,0,0,393,41,1,0,0,0,394,395,5,36,0,0,395,
+		396,3,212,106,0,396,397,5,96,0,0,397,398,3,192,96,0,398,43,1,0,0,0,399,
+		400,5,22,0,0,400,401,3,212,106,0,401,411,5,96,0,0,402,403,7,2,0,0,403,
+		404,5,28,0,0,404,412,3,192,96,0,405,409,3,192,96,0,406,407,7,2,0,0,407,
+		408,5,28,0,0,408,410,3,192,96,0,409,406,1,0,0,0,409,410,1,0,0,0,410,412,
+		1,0,0,0,411,402,1,0,0,0,411,405,1,0,0,0,412,417,1,0,0,0,413,414,5,4,0,
+		0,414,416,3,64,32,0,415,413,1,0,0,0,416,419,1,0,0,0,417,415,1,0,0,0,417,
+		418,1,0,0,0,418,45,1,0,0,0,419,417,1,0,0,0,420,426,5,21,0,0,421,422,5,
+		149,0,0,422,423,5,140,0,0,423,427,7,1,0,0,424,425,5,147,0,0,425,427,5,
+		72,0,0,426,421,1,0,0,0,426,424,1,0,0,0,427,47,1,0,0,0,428,434,5,18,0,0,
+		429,430,3,212,106,0,430,431,5,4,0,0,431,432,3,210,105,0,432,435,1,0,0,
+		0,433,435,5,163,0,0,434,429,1,0,0,0,434,433,1,0,0,0,435,49,1,0,0,0,436,
+		437,5,24,0,0,437,438,3,212,106,0,438,439,5,96,0,0,439,441,3,192,96,0,440,
+		442,5,100,0,0,441,440,1,0,0,0,441,442,1,0,0,0,442,51,1,0,0,0,443,444,5,
+		27,0,0,444,445,3,212,106,0,445,446,5,96,0,0,446,451,3,172,86,0,447,448,
+		5,4,0,0,448,450,3,54,27,0,449,447,1,0,0,0,450,453,1,0,0,0,451,449,1,0,
+		0,0,451,452,1,0,0,0,452,53,1,0,0,0,453,451,1,0,0,0,454,461,5,114,0,0,455,
+		456,5,133,0,0,456,457,5,70,0,0,457,458,3,208,104,0,458,459,5,13,0,0,459,
+		461,1,0,0,0,460,454,1,0,0,0,460,455,1,0,0,0,461,55,1,0,0,0,462,463,5,15,
+		0,0,463,466,3,212,106,0,464,465,5,110,0,0,465,467,3,212,106,0,466,464,
+		1,0,0,0,466,467,1,0,0,0,467,468,1,0,0,0,468,469,5,6,0,0,469,470,5,163,
+		0,0,470,57,1,0,0,0,471,472,5,51,0,0,472,473,3,186,93,0,473,474,5,6,0,0,
+		474,475,3,208,104,0,475,476,3,190,95,0,476,477,5,62,0,0,477,478,3,208,
+		104,0,478,479,3,188,94,0,479,480,5,144,0,0,480,481,3,208,104,0,481,484,
+		7,3,0,0,482,483,5,4,0,0,483,485,3,212,106,0,484,482,1,0,0,0,484,485,1,
+		0,0,0,485,59,1,0,0,0,486,487,5,34,0,0,487,488,3,18,9,0,488,489,5,6,0,0,
+		489,490,3,212,106,0,490,495,3,62,31,0,491,492,5,4,0,0,492,494,3,62,31,
+		0,493,491,1,0,0,0,494,497,1,0,0,0,495,493,1,0,0,0,495,496,1,0,0,0,496,
+		61,1,0,0,0,497,495,1,0,0,0,498,499,3,208,104,0,499,500,3,210,105,0,500,
+		501,7,4,0,0,501,63,1,0,0,0,502,516,5,109,0,0,503,516,5,84,0,0,504,505,
+		5,106,0,0,505,506,5,110,0,0,506,509,3,202,101,0,507,508,5,10,0,0,508,510,
+		3,202,101,0,509,507,1,0,0,0,509,510,1,0,0,0,510,516,1,0,0,0,511,512,5,
+		124,0,0,512,516,7,5,0,0,513,514,5,148,0,0,514,516,3,192,96,0,515,502,1,
+		0,0,0,515,503,1,0,0,0,515,504,1,0,0,0,515,511,1,0,0,0,515,513,1,0,0,0,
+		516,65,1,0,0,0,517,518,5,49,0,0,518,519,3,68,34,0,519,67,1,0,0,0,520,523,
+		5,158,0,0,521,522,5,110,0,0,522,524,5,158,0,0,523,521,1,0,0,0,523,524,
+		1,0,0,0,524,526,1,0,0,0,525,527,5,163,0,0,526,525,1,0,0,0,526,527,1,0,
+		0,0,527,528,1,0,0,0,528,529,5,96,0,0,529,530,3,102,51,0,530,69,1,0,0,0,
+		531,532,5,40,0,0,532,536,3,212,106,0,533,534,5,4,0,0,534,535,5,102,0,0,
+		535,537,5,159,0,0,536,533,1,0,0,0,536,537,1,0,0,0,537,539,1,0,0,0,538,
+		540,3,72,36,0,539,538,1,0,0,0,539,540,1,0,0,0,540,542,1,0,0,0,541,543,
+		3,176,88,0,542,541,1,0,0,0,542,543,1,0,0,0,543,71,1,0,0,0,544,545,5,29,
+		0,0,545,546,3,212,106,0,546,547,5,6,0,0,547,552,3,198,99,0,548,549,3,190,
+		95,0,549,550,5,66,0,0,550,551,3,180,90,0,551,553,1,0,0,0,552,548,1,0,0,
+		0,552,553,1,0,0,0,553,595,1,0,0,0,554,555,5,96,0,0,555,556,3,212,106,0,
+		556,560,5,103,0,0,557,558,5,4,0,0,558,559,5,139,0,0,559,561,5,117,0,0,
+		560,557,1,0,0,0,560,561,1,0,0,0,561,595,1,0,0,0,562,563,5,58,0,0,563,568,
+		3,74,37,0,564,565,5,4,0,0,565,567,3,74,37,0,566,564,1,0,0,0,567,570,1,
+		0,0,0,568,566,1,0,0,0,568,569,1,0,0,0,569,595,1,0,0,0,570,568,1,0,0,0,
+		571,572,5,119,0,0,572,575,5,143,0,0,573,576,5,61,0,0,574,576,5,65,0,0,
+		575,573,1,0,0,0,575,574,1,0,0,0,576,577,1,0,0,0,577,582,3,78,39,0,578,
+		579,5,62,0,0,579,581,3,78,39,0,580,578,1,0,0,0,581,584,1,0,0,0,582,580,
+		1,0,0,0,582,583,1,0,0,0,583,585,1,0,0,0,584,582,1,0,0,0,585,586,5,6,0,
+		0,586,591,3,168,84,0,587,588,5,4,0,0,588,590,3,168,84,0,589,587,1,0,0,
+		0,590,593,1,0,0,0,591,589,1,0,0,0,591,592,1,0,0,0,592,595,1,0,0,0,593,
+		591,1,0,0,0,594,544,1,0,0,0,594,554,1,0,0,0,594,562,1,0,0,0,594,571,1,
+		0,0,0,595,73,1,0,0,0,596,598,3,76,38,0,597,596,1,0,0,0,598,599,1,0,0,0,
+		599,597,1,0,0,0,599,600,1,0,0,0,600,75,1,0,0,0,601,604,3,212,106,0,602,
+		604,5,89,0,0,603,601,1,0,0,0,603,602,1,0,0,0,604,77,1,0,0,0,605,607,3,
+		164,82,0,606,605,1,0,0,0,607,608,1,0,0,0,608,606,1,0,0,0,608,609,1,0,0,
+		0,609,614,1,0,0,0,610,611,5,4,0,0,611,613,3,80,40,0,612,610,1,0,0,0,613,
+		616,1,0,0,0,614,612,1,0,0,0,614,615,1,0,0,0,615,79,1,0,0,0,616,614,1,0,
+		0,0,617,622,3,166,83,0,618,619,3,182,91,0,619,620,5,88,0,0,620,622,1,0,
+		0,0,621,617,1,0,0,0,621,618,1,0,0,0,622,81,1,0,0,0,623,624,5,17,0,0,624,
+		625,5,147,0,0,625,626,3,198,99,0,626,628,3,190,95,0,627,629,3,176,88,0,
+		628,627,1,0,0,0,628,629,1,0,0,0,629,83,1,0,0,0,630,631,5,20,0,0,631,633,
+		3,198,99,0,632,634,3,176,88,0,633,632,1,0,0,0,633,634,1,0,0,0,634,85,1,
+		0,0,0,635,636,5,29,0,0,636,637,5,91,0,0,637,638,3,180,90,0,638,639,7,6,
+		0,0,639,640,3,212,106,0,640,650,1,0,0,0,641,642,5,19,0,0,642,646,5,81,
+		0,0,643,644,7,7,0,0,644,646,5,80,0,0,645,641,1,0,0,0,645,643,1,0,0,0,646,
+		647,1,0,0,0,647,648,7,6,0,0,648,650,3,212,106,0,649,635,1,0,0,0,649,645,
+		1,0,0,0,650,87,1,0,0,0,651,652,5,35,0,0,652,653,5,107,0,0,653,654,5,43,
+		0,0,654,655,3,212,106,0,655,89,1,0,0,0,656,657,5,23,0,0,657,658,5,6,0,
+		0,658,663,3,92,46,0,659,660,5,4,0,0,660,662,3,92,46,0,661,659,1,0,0,0,
+		662,665,1,0,0,0,663,661,1,0,0,0,663,664,1,0,0,0,664,91,1,0,0,0,665,663,
+		1,0,0,0,666,667,5,127,0,0,667,673,3,198,99,0,668,669,3,198,99,0,669,670,
+		5,28,0,0,670,671,3,212,106,0,671,673,1,0,0,0,672,666,1,0,0,0,672,668,1,
+		0,0,0,673,93,1,0,0,0,674,675,5,26,0,0,675,676,5,111,0,0,676,95,1,0,0,0,
+		677,678,5,56,0,0,678,679,5,94,0,0,679,680,5,83,0,0,680,97,1,0,0,0,681,
+		683,5,43,0,0,682,684,3,198,99,0,683,682,1,0,0,0,683,684,1,0,0,0,684,686,
+		1,0,0,0,685,687,3,182,91,0,686,685,1,0,0,0,686,687,1,0,0,0,687,688,1,0,
+		0,0,688,689,5,6,0,0,689,691,3,102,51,0,690,692,3,176,88,0,691,690,1,0,
+		0,0,691,692,1,0,0,0,692,99,1,0,0,0,693,694,5,44,0,0,694,695,3,198,99,0,
+		695,696,5,137,0,0,696,698,3,198,99,0,697,699,3,182,91,0,698,697,1,0,0,
+		0,698,699,1,0,0,0,699,700,1,0,0,0,700,701,5,6,0,0,701,703,3,102,51,0,702,
+		704,3,176,88,0,703,702,1,0,0,0,703,704,1,0,0,0,704,101,1,0,0,0,705,710,
+		3,104,52,0,706,707,5,4,0,0,707,709,3,104,52,0,708,706,1,0,0,0,709,712,
+		1,0,0,0,710,708,1,0,0,0,710,711,1,0,0,0,711,103,1,0,0,0,712,710,1,0,0,
+		0,713,714,5,7,0,0,714,715,3,102,51,0,715,721,5,8,0,0,716,717,3,198,99,
+		0,717,718,5,136,0,0,718,722,1,0,0,0,719,722,3,114,57,0,720,722,5,138,0,
+		0,721,716,1,0,0,0,721,719,1,0,0,0,721,720,1,0,0,0,721,722,1,0,0,0,722,
+		724,1,0,0,0,723,725,3,116,58,0,724,723,1,0,0,0,724,725,1,0,0,0,725,792,
+		1,0,0,0,726,728,5,127,0,0,727,729,3,198,99,0,728,727,1,0,0,0,728,729,1,
+		0,0,0,729,792,1,0,0,0,730,731,5,130,0,0,731,732,5,117,0,0,732,792,3,198,
+		99,0,733,737,5,32,0,0,734,735,5,134,0,0,735,738,5,123,0,0,736,738,3,198,
+		99,0,737,734,1,0,0,0,737,736,1,0,0,0,738,741,1,0,0,0,739,740,5,28,0,0,
+		740,742,5,98,0,0,741,739,1,0,0,0,741,742,1,0,0,0,742,792,1,0,0,0,743,744,
+		5,93,0,0,744,745,3,198,99,0,745,746,5,28,0,0,746,747,3,212,106,0,747,792,
+		1,0,0,0,748,749,5,68,0,0,749,752,3,198,99,0,750,751,5,28,0,0,751,753,3,
+		212,106,0,752,750,1,0,0,0,752,753,1,0,0,0,753,792,1,0,0,0,754,756,3,206,
+		103,0,755,754,1,0,0,0,755,756,1,0,0,0,756,786,1,0,0,0,757,759,3,212,106,
+		0,758,757,1,0,0,0,759,760,1,0,0,0,760,758,1,0,0,0,760,761,1,0,0,0,761,
+		779,1,0,0,0,762,764,3,184,92,0,763,765,3,112,56,0,764,763,1,0,0,0,764,
+		765,1,0,0,0,765,780,1,0,0,0,766,768,3,110,55,0,767,769,3,106,53,0,768,
+		767,1,0,0,0,768,769,1,0,0,0,769,780,1,0,0,0,770,780,3,106,53,0,771,780,
+		3,108,54,0,772,780,5,138,0,0,773,775,5,161,0,0,774,776,3,212,106,0,775,
+		774,1,0,0,0,776,777,1,0,0,0,777,775,1,0,0,0,777,778,1,0,0,0,778,780,1,
+		0,0,0,779,762,1,0,0,0,779,766,1,0,0,0,779,770,1,0,0,0,779,771,1,0,0,0,
+		779,772,1,0,0,0,779,773,1,0,0,0,779,780,1,0,0,0,780,787,1,0,0,0,781,783,
+		3,184,92,0,782,784,3,112,56,0,783,782,1,0,0,0,783,784,1,0,0,0,784,787,
+		1,0,0,0,785,787,3,108,54,0,786,758,1,0,0,0,786,781,1,0,0,0,786,785,1,0,
+		0,0,787,789,1,0,0,0,788,790,3,116,58,0,789,788,1,0,0,0,789,790,1,0,0,0,
+		790,792,1,0,0,0,791,713,1,0,0,0,791,726,1,0,0,0,791,730,1,0,0,0,791,733,
+		1,0,0,0,791,743,1,0,0,0,791,748,1,0,0,0,791,755,1,0,0,0,792,105,1,0,0,
+		0,793,794,5,147,0,0,794,795,5,7,0,0,795,796,3,102,51,0,796,797,5,8,0,0,
+		797,798,3,198,99,0,798,799,5,136,0,0,799,800,5,85,0,0,800,107,1,0,0,0,
+		801,802,5,66,0,0,802,803,5,78,0,0,803,804,5,82,0,0,804,109,1,0,0,0,805,
+		807,3,200,100,0,806,805,1,0,0,0,807,808,1,0,0,0,808,806,1,0,0,0,808,809,
+		1,0,0,0,809,819,1,0,0,0,810,814,3,206,103,0,811,813,3,200,100,0,812,811,
+		1,0,0,0,813,816,1,0,0,0,814,812,1,0,0,0,814,815,1,0,0,0,815,819,1,0,0,
+		0,816,814,1,0,0,0,817,819,3,114,57,0,818,806,1,0,0,0,818,810,1,0,0,0,818,
+		817,1,0,0,0,819,111,1,0,0,0,820,822,3,198,99,0,821,823,5,85,0,0,822,821,
+		1,0,0,0,822,823,1,0,0,0,823,826,1,0,0,0,824,826,3,114,57,0,825,820,1,0,
+		0,0,825,824,1,0,0,0,826,113,1,0,0,0,827,839,5,58,0,0,828,839,5,65,0,0,
+		829,830,5,137,0,0,830,839,5,73,0,0,831,832,5,142,0,0,832,833,3,198,99,
+		0,833,836,5,122,0,0,834,835,5,67,0,0,835,837,5,73,0,0,836,834,1,0,0,0,
+		836,837,1,0,0,0,837,839,1,0,0,0,838,827,1,0,0,0,838,828,1,0,0,0,838,829,
+		1,0,0,0,838,831,1,0,0,0,839,115,1,0,0,0,840,907,5,94,0,0,841,845,7,8,0,
+		0,842,844,3,212,106,0,843,842,1,0,0,0,844,847,1,0,0,0,845,843,1,0,0,0,
+		845,846,1,0,0,0,846,854,1,0,0,0,847,845,1,0,0,0,848,850,5,62,0,0,849,851,
+		3,212,106,0,850,849,1,0,0,0,851,852,1,0,0,0,852,850,1,0,0,0,852,853,1,
+		0,0,0,853,855,1,0,0,0,854,848,1,0,0,0,854,855,1,0,0,0,855,860,1,0,0,0,
+		856,857,5,142,0,0,857,858,3,198,99,0,858,859,5,122,0,0,859,861,1,0,0,0,
+		860,856,1,0,0,0,860,861,1,0,0,0,861,908,1,0,0,0,862,866,5,78,0,0,863,865,
+		3,212,106,0,864,863,1,0,0,0,865,868,1,0,0,0,866,864,1,0,0,0,866,867,1,
+		0,0,0,867,887,1,0,0,0,868,866,1,0,0,0,869,871,5,62,0,0,870,872,3,206,103,
+		0,871,870,1,0,0,0,871,872,1,0,0,0,872,874,1,0,0,0,873,875,3,212,106,0,
+		874,873,1,0,0,0,875,876,1,0,0,0,876,874,1,0,0,0,876,877,1,0,0,0,877,885,
+		1,0,0,0,878,879,5,94,0,0,879,881,5,78,0,0,880,882,3,212,106,0,881,880,
+		1,0,0,0,882,883,1,0,0,0,883,881,1,0,0,0,883,884,1,0,0,0,884,886,1,0,0,
+		0,885,878,1,0,0,0,885,886,1,0,0,0,886,888,1,0,0,0,887,869,1,0,0,0,887,
+		888,1,0,0,0,888,895,1,0,0,0,889,896,5,58,0,0,890,896,5,65,0,0,891,892,
+		5,142,0,0,892,893,3,198,99,0,893,894,5,122,0,0,894,896,1,0,0,0,895,889,
+		1,0,0,0,895,890,1,0,0,0,895,891,1,0,0,0,895,896,1,0,0,0,896,908,1,0,0,
+		0,897,908,5,73,0,0,898,908,5,128,0,0,899,900,5,113,0,0,900,908,5,120,0,
+		0,901,903,5,161,0,0,902,904,3,212,106,0,903,902,1,0,0,0,904,905,1,0,0,
+		0,905,903,1,0,0,0,905,906,1,0,0,0,906,908,1,0,0,0,907,841,1,0,0,0,907,
+		862,1,0,0,0,907,897,1,0,0,0,907,898,1,0,0,0,907,899,1,0,0,0,907,901,1,
+		0,0,0,908,117,1,0,0,0,909,917,5,41,0,0,910,911,5,44,0,0,911,912,3,198,
+		99,0,912,913,5,137,0,0,913,914,3,198,99,0,914,918,1,0,0,0,915,916,5,43,
+		0,0,916,918,3,198,99,0,917,910,1,0,0,0,917,915,1,0,0,0,918,919,1,0,0,0,
+		919,920,5,4,0,0,920,928,3,198,99,0,921,922,5,104,0,0,922,929,5,136,0,0,
+		923,926,5,136,0,0,924,925,5,94,0,0,925,927,5,60,0,0,926,924,1,0,0,0,926,
+		927,1,0,0,0,927,929,1,0,0,0,928,921,1,0,0,0,928,923,1,0,0,0,929,931,1,
+		0,0,0,930,932,3,176,88,0,931,930,1,0,0,0,931,932,1,0,0,0,932,119,1,0,0,
+		0,933,934,5,28,0,0,934,939,3,122,61,0,935,936,5,4,0,0,936,938,3,122,61,
+		0,937,935,1,0,0,0,938,941,1,0,0,0,939,937,1,0,0,0,939,940,1,0,0,0,940,
+		942,1,0,0,0,941,939,1,0,0,0,942,943,5,6,0,0,943,944,3,124,62,0,944,121,
+		1,0,0,0,945,948,3,18,9,0,946,947,5,137,0,0,947,949,3,18,9,0,948,946,1,
+		0,0,0,948,949,1,0,0,0,949,123,1,0,0,0,950,961,3,38,19,0,951,961,3,86,43,
+		0,952,961,3,88,44,0,953,961,3,98,49,0,954,961,3,100,50,0,955,961,3,118,
+		59,0,956,961,3,126,63,0,957,961,3,130,65,0,958,961,3,132,66,0,959,961,
+		3,134,67,0,960,950,1,0,0,0,960,951,1,0,0,0,960,952,1,0,0,0,960,953,1,0,
+		0,0,960,954,1,0,0,0,960,955,1,0,0,0,960,956,1,0,0,0,960,957,1,0,0,0,960,
+		958,1,0,0,0,960,959,1,0,0,0,961,125,1,0,0,0,962,974,5,50,0,0,963,964,5,
+		137,0,0,964,967,3,192,96,0,965,966,5,66,0,0,966,968,3,180,90,0,967,965,
+		1,0,0,0,967,968,1,0,0,0,968,975,1,0,0,0,969,970,5,28,0,0,970,975,3,192,
+		96,0,971,972,3,198,99,0,972,973,3,188,94,0,973,975,1,0,0,0,974,963,1,0,
+		0,0,974,969,1,0,0,0,974,971,1,0,0,0,975,978,1,0,0,0,976,977,5,29,0,0,977,
+		979,3,212,106,0,978,976,1,0,0,0,978,979,1,0,0,0,979,984,1,0,0,0,980,981,
+		5,4,0,0,981,983,3,128,64,0,982,980,1,0,0,0,983,986,1,0,0,0,984,982,1,0,
+		0,0,984,985,1,0,0,0,985,988,1,0,0,0,986,984,1,0,0,0,987,989,3,176,88,0,
+		988,987,1,0,0,0,988,989,1,0,0,0,989,127,1,0,0,0,990,991,5,84,0,0,991,997,
+		3,188,94,0,992,993,5,109,0,0,993,997,3,188,94,0,994,995,5,82,0,0,995,997,
+		3,182,91,0,996,990,1,0,0,0,996,992,1,0,0,0,996,994,1,0,0,0,997,129,1,0,
+		0,0,998,999,5,32,0,0,999,1002,3,198,99,0,1000,1001,5,28,0,0,1001,1003,
+		5,98,0,0,1002,1000,1,0,0,0,1002,1003,1,0,0,0,1003,1004,1,0,0,0,1004,1005,
+		5,66,0,0,1005,1007,3,180,90,0,1006,1008,3,176,88,0,1007,1006,1,0,0,0,1007,
+		1008,1,0,0,0,1008,131,1,0,0,0,1009,1010,5,16,0,0,1010,1011,3,198,99,0,
+		1011,1012,5,66,0,0,1012,1017,3,180,90,0,1013,1014,5,4,0,0,1014,1015,5,
+		113,0,0,1015,1016,5,43,0,0,1016,1018,5,63,0,0,1017,1013,1,0,0,0,1017,1018,
+		1,0,0,0,1018,1020,1,0,0,0,1019,1021,3,176,88,0,1020,1019,1,0,0,0,1020,
+		1021,1,0,0,0,1021,133,1,0,0,0,1022,1078,5,46,0,0,1023,1024,5,70,0,0,1024,
+		1079,3,150,75,0,1025,1026,5,44,0,0,1026,1027,3,198,99,0,1027,1028,5,137,
+		0,0,1028,1029,3,198,99,0,1029,1030,3,136,68,0,1030,1079,1,0,0,0,1031,1032,
+		5,137,0,0,1032,1035,3,192,96,0,1033,1034,5,66,0,0,1034,1036,3,180,90,0,
+		1035,1033,1,0,0,0,1035,1036,1,0,0,0,1036,1040,1,0,0,0,1037,1038,5,28,0,
+		0,1038,1040,3,192,96,0,1039,1031,1,0,0,0,1039,1037,1,0,0,0,1040,1043,1,
+		0,0,0,1041,1042,5,29,0,0,1042,1044,3,212,106,0,1043,1041,1,0,0,0,1043,
+		1044,1,0,0,0,1044,1049,1,0,0,0,1045,1046,5,4,0,0,1046,1048,3,128,64,0,
+		1047,1045,1,0,0,0,1048,1051,1,0,0,0,1049,1047,1,0,0,0,1049,1050,1,0,0,
+		0,1050,1052,1,0,0,0,1051,1049,1,0,0,0,1052,1053,3,136,68,0,1053,1079,1,
+		0,0,0,1054,1076,3,198,99,0,1055,1058,3,188,94,0,1056,1057,5,29,0,0,1057,
+		1059,3,212,106,0,1058,1056,1,0,0,0,1058,1059,1,0,0,0,1059,1064,1,0,0,0,
+		1060,1061,5,4,0,0,1061,1063,3,128,64,0,1062,1060,1,0,0,0,1063,1066,1,0,
+		0,0,1064,1062,1,0,0,0,1064,1065,1,0,0,0,1065,1067,1,0,0,0,1066,1064,1,
+		0,0,0,1067,1068,3,136,68,0,1068,1077,1,0,0,0,1069,1070,3,190,95,0,1070,
+		1074,5,94,0,0,1071,1072,5,4,0,0,1072,1073,5,70,0,0,1073,1075,3,150,75,
+		0,1074,1071,1,0,0,0,1074,1075,1,0,0,0,1075,1077,1,0,0,0,1076,1055,1,0,
+		0,0,1076,1069,1,0,0,0,1077,1079,1,0,0,0,1078,1023,1,0,0,0,1078,1025,1,
+		0,0,0,1078,1039,1,0,0,0,1078,1054,1,0,0,0,1079,135,1,0,0,0,1080,1081,5,
+		6,0,0,1081,1086,3,138,69,0,1082,1083,5,5,0,0,1083,1085,3,138,69,0,1084,
+		1082,1,0,0,0,1085,1088,1,0,0,0,1086,1084,1,0,0,0,1086,1087,1,0,0,0,1087,
+		1091,1,0,0,0,1088,1086,1,0,0,0,1089,1091,3,154,77,0,1090,1080,1,0,0,0,
+		1090,1089,1,0,0,0,1091,1093,1,0,0,0,1092,1094,3,176,88,0,1093,1092,1,0,
+		0,0,1093,1094,1,0,0,0,1094,137,1,0,0,0,1095,1096,5,59,0,0,1096,1097,3,
+		198,99,0,1097,1098,3,188,94,0,1098,1099,5,4,0,0,1099,1101,1,0,0,0,1100,
+		1095,1,0,0,0,1100,1101,1,0,0,0,1101,1102,1,0,0,0,1102,1107,3,140,70,0,
+		1103,1104,5,4,0,0,1104,1106,3,142,71,0,1105,1103,1,0,0,0,1106,1109,1,0,
+		0,0,1107,1105,1,0,0,0,1107,1108,1,0,0,0,1108,139,1,0,0,0,1109,1107,1,0,
+		0,0,1110,1113,3,184,92,0,1111,1113,5,16,0,0,1112,1110,1,0,0,0,1112,1111,
+		1,0,0,0,1113,1114,1,0,0,0,1114,1122,3,198,99,0,1115,1116,5,32,0,0,1116,
+		1119,3,198,99,0,1117,1118,5,28,0,0,1118,1120,5,98,0,0,1119,1117,1,0,0,
+		0,1119,1120,1,0,0,0,1120,1122,1,0,0,0,1121,1112,1,0,0,0,1121,1115,1,0,
+		0,0,1122,1125,1,0,0,0,1123,1124,5,66,0,0,1124,1126,3,180,90,0,1125,1123,
+		1,0,0,0,1125,1126,1,0,0,0,1126,1128,1,0,0,0,1127,1129,3,144,72,0,1128,
+		1127,1,0,0,0,1128,1129,1,0,0,0,1129,141,1,0,0,0,1130,1133,5,135,0,0,1131,
+		1134,3,144,72,0,1132,1134,3,140,70,0,1133,1131,1,0,0,0,1133,1132,1,0,0,
+		0,1134,1145,1,0,0,0,1135,1145,3,146,73,0,1136,1139,5,70,0,0,1137,1140,
+		3,148,74,0,1138,1140,3,150,75,0,1139,1137,1,0,0,0,1139,1138,1,0,0,0,1140,
+		1145,1,0,0,0,1141,1145,3,152,76,0,1142,1143,5,66,0,0,1143,1145,3,180,90,
+		0,1144,1130,1,0,0,0,1144,1135,1,0,0,0,1144,1136,1,0,0,0,1144,1141,1,0,
+		0,0,1144,1142,1,0,0,0,1145,143,1,0,0,0,1146,1150,3,146,73,0,1147,1148,
+		5,70,0,0,1148,1150,3,148,74,0,1149,1146,1,0,0,0,1149,1147,1,0,0,0,1150,
+		145,1,0,0,0,1151,1156,5,86,0,0,1152,1157,5,43,0,0,1153,1154,3,198,99,0,
+		1154,1155,3,188,94,0,1155,1157,1,0,0,0,1156,1152,1,0,0,0,1156,1153,1,0,
+		0,0,1157,1161,1,0,0,0,1158,1159,3,198,99,0,1159,1160,5,136,0,0,1160,1162,
+		1,0,0,0,1161,1158,1,0,0,0,1161,1162,1,0,0,0,1162,147,1,0,0,0,1163,1164,
+		5,141,0,0,1164,1165,5,86,0,0,1165,1166,3,198,99,0,1166,1167,5,62,0,0,1167,
+		1168,3,198,99,0,1168,1172,3,188,94,0,1169,1170,3,198,99,0,1170,1171,5,
+		136,0,0,1171,1173,1,0,0,0,1172,1169,1,0,0,0,1172,1173,1,0,0,0,1173,149,
+		1,0,0,0,1174,1180,5,129,0,0,1175,1176,5,131,0,0,1176,1180,5,117,0,0,1177,
+		1178,5,150,0,0,1178,1180,5,138,0,0,1179,1174,1,0,0,0,1179,1175,1,0,0,0,
+		1179,1177,1,0,0,0,1180,151,1,0,0,0,1181,1184,5,158,0,0,1182,1184,3,206,
+		103,0,1183,1181,1,0,0,0,1183,1182,1,0,0,0,1184,1185,1,0,0,0,1185,1186,
+		3,190,95,0,1186,1187,5,94,0,0,1187,153,1,0,0,0,1188,1189,5,85,0,0,1189,
+		1190,5,137,0,0,1190,1191,3,198,99,0,1191,1192,5,4,0,0,1192,1193,5,66,0,
+		0,1193,1198,3,180,90,0,1194,1195,5,4,0,0,1195,1197,3,156,78,0,1196,1194,
+		1,0,0,0,1197,1200,1,0,0,0,1198,1196,1,0,0,0,1198,1199,1,0,0,0,1199,155,
+		1,0,0,0,1200,1198,1,0,0,0,1201,1202,5,112,0,0,1202,1203,5,125,0,0,1203,
+		1218,3,188,94,0,1204,1205,5,101,0,0,1205,1218,5,89,0,0,1206,1209,5,70,
+		0,0,1207,1210,5,141,0,0,1208,1210,3,150,75,0,1209,1207,1,0,0,0,1209,1208,
+		1,0,0,0,1210,1218,1,0,0,0,1211,1212,7,9,0,0,1212,1213,3,198,99,0,1213,
+		1214,3,188,94,0,1214,1215,5,121,0,0,1215,1218,1,0,0,0,1216,1218,3,152,
+		76,0,1217,1201,1,0,0,0,1217,1204,1,0,0,0,1217,1206,1,0,0,0,1217,1211,1,
+		0,0,0,1217,1216,1,0,0,0,1218,157,1,0,0,0,1219,1221,5,45,0,0,1220,1222,
+		3,164,82,0,1221,1220,1,0,0,0,1222,1223,1,0,0,0,1223,1221,1,0,0,0,1223,
+		1224,1,0,0,0,1224,1229,1,0,0,0,1225,1226,5,62,0,0,1226,1228,3,160,80,0,
+		1227,1225,1,0,0,0,1228,1231,1,0,0,0,1229,1227,1,0,0,0,1229,1230,1,0,0,
+		0,1230,1239,1,0,0,0,1231,1229,1,0,0,0,1232,1237,5,4,0,0,1233,1235,3,166,
+		83,0,1234,1236,5,4,0,0,1235,1234,1,0,0,0,1235,1236,1,0,0,0,1236,1238,1,
+		0,0,0,1237,1233,1,0,0,0,1237,1238,1,0,0,0,1238,1240,1,0,0,0,1239,1232,
+		1,0,0,0,1239,1240,1,0,0,0,1240,1241,1,0,0,0,1241,1243,5,147,0,0,1242,1244,
+		3,164,82,0,1243,1242,1,0,0,0,1244,1245,1,0,0,0,1245,1243,1,0,0,0,1245,
+		1246,1,0,0,0,1246,1251,1,0,0,0,1247,1248,5,62,0,0,1248,1250,3,160,80,0,
+		1249,1247,1,0,0,0,1250,1253,1,0,0,0,1251,1249,1,0,0,0,1251,1252,1,0,0,
+		0,1252,1258,1,0,0,0,1253,1251,1,0,0,0,1254,1255,5,4,0,0,1255,1257,3,162,
+		81,0,1256,1254,1,0,0,0,1257,1260,1,0,0,0,1258,1256,1,0,0,0,1258,1259,1,
+		0,0,0,1259,1263,1,0,0,0,1260,1258,1,0,0,0,1261,1262,5,6,0,0,1262,1264,
+		3,168,84,0,1263,1261,1,0,0,0,1263,1264,1,0,0,0,1264,159,1,0,0,0,1265,1267,
+		3,164,82,0,1266,1265,1,0,0,0,1267,1268,1,0,0,0,1268,1266,1,0,0,0,1268,
+		1269,1,0,0,0,1269,161,1,0,0,0,1270,1287,3,166,83,0,1271,1277,5,79,0,0,
+		1272,1273,3,206,103,0,1273,1274,5,137,0,0,1274,1275,3,206,103,0,1275,1276,
+		3,210,105,0,1276,1278,1,0,0,0,1277,1272,1,0,0,0,1277,1278,1,0,0,0,1278,
+		1287,1,0,0,0,1279,1283,5,94,0,0,1280,1281,5,134,0,0,1281,1284,5,126,0,
+		0,1282,1284,5,115,0,0,1283,1280,1,0,0,0,1283,1282,1,0,0,0,1284,1285,1,
+		0,0,0,1285,1287,5,116,0,0,1286,1270,1,0,0,0,1286,1271,1,0,0,0,1286,1279,
+		1,0,0,0,1287,163,1,0,0,0,1288,1295,3,212,106,0,1289,1295,5,89,0,0,1290,
+		1295,5,97,0,0,1291,1295,5,43,0,0,1292,1295,5,44,0,0,1293,1295,5,132,0,
+		0,1294,1288,1,0,0,0,1294,1289,1,0,0,0,1294,1290,1,0,0,0,1294,1291,1,0,
+		0,0,1294,1292,1,0,0,0,1294,1293,1,0,0,0,1295,165,1,0,0,0,1296,1297,5,60,
+		0,0,1297,1299,5,69,0,0,1298,1296,1,0,0,0,1298,1299,1,0,0,0,1299,1300,1,
+		0,0,0,1300,1305,7,9,0,0,1301,1306,5,43,0,0,1302,1303,3,198,99,0,1303,1304,
+		3,188,94,0,1304,1306,1,0,0,0,1305,1301,1,0,0,0,1305,1302,1,0,0,0,1306,
+		1313,1,0,0,0,1307,1308,5,44,0,0,1308,1309,3,198,99,0,1309,1310,5,137,0,
+		0,1310,1311,3,198,99,0,1311,1313,1,0,0,0,1312,1298,1,0,0,0,1312,1307,1,
+		0,0,0,1313,167,1,0,0,0,1314,1316,3,206,103,0,1315,1314,1,0,0,0,1315,1316,
+		1,0,0,0,1316,1318,1,0,0,0,1317,1319,3,212,106,0,1318,1317,1,0,0,0,1319,
+		1320,1,0,0,0,1320,1318,1,0,0,0,1320,1321,1,0,0,0,1321,1343,1,0,0,0,1322,
+		1323,5,94,0,0,1323,1330,5,78,0,0,1324,1331,5,43,0,0,1325,1327,3,212,106,
+		0,1326,1325,1,0,0,0,1327,1328,1,0,0,0,1328,1326,1,0,0,0,1328,1329,1,0,
+		0,0,1329,1331,1,0,0,0,1330,1324,1,0,0,0,1330,1326,1,0,0,0,1331,1344,1,
+		0,0,0,1332,1340,5,118,0,0,1333,1341,5,43,0,0,1334,1338,3,198,99,0,1335,
+		1339,3,188,94,0,1336,1339,5,132,0,0,1337,1339,3,212,106,0,1338,1335,1,
+		0,0,0,1338,1336,1,0,0,0,1338,1337,1,0,0,0,1339,1341,1,0,0,0,1340,1333,
+		1,0,0,0,1340,1334,1,0,0,0,1341,1344,1,0,0,0,1342,1344,5,85,0,0,1343,1322,
+		1,0,0,0,1343,1332,1,0,0,0,1343,1342,1,0,0,0,1343,1344,1,0,0,0,1344,169,
+		1,0,0,0,1345,1346,5,25,0,0,1346,1365,3,172,86,0,1347,1357,5,36,0,0,1348,
+		1349,5,66,0,0,1349,1350,7,10,0,0,1350,1358,3,192,96,0,1351,1355,3,192,
+		96,0,1352,1353,5,4,0,0,1353,1354,5,148,0,0,1354,1356,3,192,96,0,1355,1352,
+		1,0,0,0,1355,1356,1,0,0,0,1356,1358,1,0,0,0,1357,1348,1,0,0,0,1357,1351,
+		1,0,0,0,1358,1366,1,0,0,0,1359,1362,7,6,0,0,1360,1361,5,66,0,0,1361,1363,
+		7,10,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,1364,1,0,0,0,1364,1366,
+		3,172,86,0,1365,1347,1,0,0,0,1365,1359,1,0,0,0,1366,171,1,0,0,0,1367,1378,
+		3,192,96,0,1368,1370,5,158,0,0,1369,1368,1,0,0,0,1369,1370,1,0,0,0,1370,
+		1371,1,0,0,0,1371,1375,7,2,0,0,1372,1374,3,174,87,0,1373,1372,1,0,0,0,
+		1374,1377,1,0,0,0,1375,1373,1,0,0,0,1375,1376,1,0,0,0,1376,1379,1,0,0,
+		0,1377,1375,1,0,0,0,1378,1369,1,0,0,0,1378,1379,1,0,0,0,1379,173,1,0,0,
+		0,1380,1381,3,204,102,0,1381,1383,3,202,101,0,1382,1384,7,2,0,0,1383,1382,
+		1,0,0,0,1383,1384,1,0,0,0,1384,175,1,0,0,0,1385,1386,5,9,0,0,1386,1391,
+		3,178,89,0,1387,1388,5,4,0,0,1388,1390,3,178,89,0,1389,1387,1,0,0,0,1390,
+		1393,1,0,0,0,1391,1389,1,0,0,0,1391,1392,1,0,0,0,1392,1399,1,0,0,0,1393,
+		1391,1,0,0,0,1394,1395,5,149,0,0,1395,1396,5,140,0,0,1396,1400,7,1,0,0,
+		1397,1398,5,147,0,0,1398,1400,5,72,0,0,1399,1394,1,0,0,0,1399,1397,1,0,
+		0,0,1399,1400,1,0,0,0,1400,177,1,0,0,0,1401,1408,3,198,99,0,1402,1404,
+		3,212,106,0,1403,1402,1,0,0,0,1404,1405,1,0,0,0,1405,1403,1,0,0,0,1405,
+		1406,1,0,0,0,1406,1409,1,0,0,0,1407,1409,5,132,0,0,1408,1403,1,0,0,0,1408,
+		1407,1,0,0,0,1408,1409,1,0,0,0,1409,179,1,0,0,0,1410,1411,5,19,0,0,1411,
+		1417,5,81,0,0,1412,1414,3,212,106,0,1413,1415,5,80,0,0,1414,1413,1,0,0,
+		0,1414,1415,1,0,0,0,1415,1417,1,0,0,0,1416,1410,1,0,0,0,1416,1412,1,0,
+		0,0,1417,181,1,0,0,0,1418,1419,7,11,0,0,1419,183,1,0,0,0,1420,1421,7,12,
+		0,0,1421,185,1,0,0,0,1422,1424,3,212,106,0,1423,1422,1,0,0,0,1424,1425,
+		1,0,0,0,1425,1423,1,0,0,0,1425,1426,1,0,0,0,1426,187,1,0,0,0,1427,1428,
+		7,13,0,0,1428,189,1,0,0,0,1429,1430,7,14,0,0,1430,191,1,0,0,0,1431,1435,
+		3,196,98,0,1432,1434,3,194,97,0,1433,1432,1,0,0,0,1434,1437,1,0,0,0,1435,
+		1433,1,0,0,0,1435,1436,1,0,0,0,1436,193,1,0,0,0,1437,1435,1,0,0,0,1438,
+		1439,3,204,102,0,1439,1440,3,196,98,0,1440,195,1,0,0,0,1441,1443,3,206,
+		103,0,1442,1444,3,210,105,0,1443,1442,1,0,0,0,1443,1444,1,0,0,0,1444,1451,
+		1,0,0,0,1445,1451,3,212,106,0,1446,1447,5,7,0,0,1447,1448,3,192,96,0,1448,
+		1449,5,8,0,0,1449,1451,1,0,0,0,1450,1441,1,0,0,0,1450,1445,1,0,0,0,1450,
+		1446,1,0,0,0,1451,197,1,0,0,0,1452,1456,3,202,101,0,1453,1455,3,200,100,
+		0,1454,1453,1,0,0,0,1455,1458,1,0,0,0,1456,1454,1,0,0,0,1456,1457,1,0,
+		0,0,1457,199,1,0,0,0,1458,1456,1,0,0,0,1459,1460,3,204,102,0,1460,1461,
+		3,202,101,0,1461,201,1,0,0,0,1462,1469,3,206,103,0,1463,1469,3,212,106,
+		0,1464,1465,5,7,0,0,1465,1466,3,198,99,0,1466,1467,5,8,0,0,1467,1469,1,
+		0,0,0,1468,1462,1,0,0,0,1468,1463,1,0,0,0,1468,1464,1,0,0,0,1469,203,1,
+		0,0,0,1470,1471,7,15,0,0,1471,205,1,0,0,0,1472,1484,3,208,104,0,1473,1474,
+		5,7,0,0,1474,1479,3,208,104,0,1475,1476,5,4,0,0,1476,1478,3,208,104,0,
+		1477,1475,1,0,0,0,1478,1481,1,0,0,0,1479,1477,1,0,0,0,1479,1480,1,0,0,
+		0,1480,1482,1,0,0,0,1481,1479,1,0,0,0,1482,1483,5,8,0,0,1483,1485,1,0,
+		0,0,1484,1473,1,0,0,0,1484,1485,1,0,0,0,1485,207,1,0,0,0,1486,1488,5,159,
+		0,0,1487,1489,5,160,0,0,1488,1487,1,0,0,0,1488,1489,1,0,0,0,1489,1492,
+		1,0,0,0,1490,1492,5,160,0,0,1491,1486,1,0,0,0,1491,1490,1,0,0,0,1492,209,
+		1,0,0,0,1493,1494,7,16,0,0,1494,211,1,0,0,0,1495,1496,7,17,0,0,1496,213,
+		1,0,0,0,188,261,276,287,295,297,313,319,328,330,355,365,374,380,392,409,
+		411,417,426,434,441,451,460,466,484,495,509,515,523,526,536,539,542,552,
+		560,568,575,582,591,594,599,603,608,614,621,628,633,645,649,663,672,683,
+		686,691,698,703,710,721,724,728,737,741,752,755,760,764,768,777,779,783,
+		786,789,791,808,814,818,822,825,836,838,845,852,854,860,866,871,876,883,
+		885,887,895,905,907,917,926,928,931,939,948,960,967,974,978,984,988,996,
+		1002,1007,1017,1020,1035,1039,1043,1049,1058,1064,1074,1076,1078,1086,
+		1090,1093,1100,1107,1112,1119,1121,1125,1128,1133,1139,1144,1149,1156,
+		1161,1172,1179,1183,1198,1209,1217,1223,1229,1235,1237,1239,1245,1251,
+		1258,1263,1268,1277,1283,1286,1294,1298,1305,1312,1315,1320,1328,1330,
+		1338,1340,1343,1355,1357,1362,1365,1369,1375,1378,1383,1391,1399,1405,
+		1408,1414,1416,1425,1435,1443,1450,1456,1468,1479,1484,1488,1491
 	};
 
 	public static ATN _ATN => Tables.Atn;

@@ -26,8 +26,8 @@ public sealed record NamedPartOriginSyntax(NameSyntax Piece, NameSyntax Part, Te
 /// <summary><c>across left-front, back, right-front</c>: pieces whose last rows one row goes over, from its right edge to its left.</summary>
 public sealed record AcrossOriginSyntax(IReadOnlyList<AcrossPartSyntax> Parts, TextSpan Span) : PieceOriginSyntax(Span);
 
-/// <summary>A piece, or a part of it that <c>divide</c> named: <c>body front</c>.</summary>
-public sealed record AcrossPartSyntax(NameSyntax Piece, NameSyntax? Part, TextSpan Span) : SyntaxNode(Span);
+/// <summary>A piece, or a part of it that <c>divide</c> named, <c>body front</c>; of a piece that is made several times also which, <c>first sleeve</c>.</summary>
+public sealed record AcrossPartSyntax(IReadOnlyList<NameSyntax> Words, TextSpan Span) : SyntaxNode(Span);
 
 /// <summary><c>is right-front mirrored</c>, <c>is right-front mirrored, turned over</c></summary>
 public sealed record MirrorOriginSyntax(NameSyntax Piece, bool TurnedOver, TextSpan Span) : PieceOriginSyntax(Span);

@@ -24,12 +24,18 @@ public static class NotationWriter
             text.Append('\n');
             WritePiece(text, piece, pattern.Sizes);
         }
+        text.Append(pattern.Seams.Count > 0 ? "\n" : "");
+        foreach (var seam in pattern.Seams)
+            Line(text, Text(seam));
         return text.ToString();
     }
 
+    public static string Text(NaiveSeam seam) =>
+        $"seam {seam.First.Piece} {Rim(seam.First.Edge)} with {seam.Second.Piece} {Rim(seam.Second.Edge)}{(seam.Eased ? ", easing" : "")}";
+
     private static void WritePiece(StringBuilder text, NaivePiece piece, IReadOnlyList<string> sizes)
     {
-        Line(text, $"piece {piece.Name}{Opening(piece.Start)}");
+        Line(text, $"piece {piece.Name}{(piece.Copies > 1 ? $", make {N(piece.Copies)}" : "")}{Opening(piece.Start)}");
         switch (piece.Start)
         {
             case BeginWith begin: Line(text, $"  begin with {begin.Stitches} stitches"); break;
@@ -64,6 +70,7 @@ public static class NotationWriter
         MirrorOf mirror => $" is {mirror.Piece} mirrored",
         PickedUp up => $" picked up along {Along(up)}{Window(up.Window)}: {Rate(up)}{Claim(up.Claim)}",
         PickedUpInside inside => $" picked up {(inside.Around ? "around" : "along")} {string.Join(" and ", inside.Names.Select(name => $"{inside.Piece} {name}"))}: 1 {inside.Stitch} in each st",
+        PickedUpRim up => $" picked up {(up.Around ? "around" : "along")} {string.Join(" and ", up.Edges.Select(edge => $"{up.Piece} {Rim(edge)}"))}: {Rates(up)}{Claim(up.Claim)}",
         AcrossOf across => $" across {string.Join(", ", across.Pieces)}",
         _ => "",
     };
@@ -84,9 +91,22 @@ public static class NotationWriter
         _ => "",
     };
 
-    private static string Rate(PickedUp up) => up.Evenly is { } all ? $"{all} {up.Stitch} evenly"
-        : up.PerRows == 1 ? $"{N(up.Stitches)} {up.Stitch} in each row"
-        : $"{N(up.Stitches)} {up.Stitch} per {N(up.PerRows)} rows";
+    private static string Rate(PickedUp up) => up.Evenly is { } all ? $"{all} {up.Stitch} evenly" : Rate(up.Stitches, up.Stitch, up.PerRows);
+
+    private static string Rate(int stitches, string stitch, int perRows) => perRows == 1
+        ? $"{N(stitches)} {stitch} in each row"
+        : $"{N(stitches)} {stitch} per {N(perRows)} rows";
+
+    private static string Rates(PickedUpRim up) =>
+        $"{Rate(up.Stitches, up.Stitch, up.PerRows)}, 1 {up.Stitch} in each st{(up.InCorner is { } corner ? $", {N(corner)} {up.Stitch} in each corner" : "")}";
+
+    private static string Rim(RimEdge edge) => edge switch
+    {
+        RimEdge.Right => "right edge",
+        RimEdge.Left => "left edge",
+        RimEdge.LastRow => "last row",
+        _ => "foundation",
+    };
 
     private static string Turn(TurnRule rule)
     {

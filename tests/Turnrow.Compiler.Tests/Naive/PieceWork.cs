@@ -46,11 +46,14 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     }
 
     /// <summary>The row of picked-up stitches: it faces the right side and is the piece's first.</summary>
-    public void PickUp(string stitch, int count, bool around)
+    public void PickUp(string stitch, int count, bool around) => PickUp(stitch, Enumerable.Repeat(new Place(stitch), count), around);
+
+    /// <summary>The same from right to left, some of them corners.</summary>
+    public void PickUp(string stitch, IEnumerable<Place> places, bool around)
     {
         _plain = stitch;
         _inRounds = around;
-        MakeRow(Enumerable.Repeat(new Place(stitch), count).ToList());
+        MakeRow(places.ToList());
     }
 
     public void Work(Statement statement)
@@ -133,7 +136,10 @@ public sealed partial class PieceWork(PieceResult result, TurnTable turns, bool 
     private void WorkWords(IReadOnlyList<Word> words)
     {
         if (NextRow == 1)
+        {
             LayFoundation(Opening.Of(words, isMirrored, Size));
+            result.FoundationPlaces = _places.Count;
+        }
         // The words' own order: that of the working row, or the other way round in a mirrored piece.
         var wordSide = isMirrored ? Frame.Opposite(_side) : _side;
         var work = new RowWork(Frame.InWorkingOrder(Meet(), wordSide), Size);

@@ -65,7 +65,10 @@ internal sealed partial class PatternReader
         // She makes each of several alike, and is told which is which when they are joined.
         if (!make.Success) return;
         foreach (var nth in new[] { "First", "Second", "Third", "Fourth" }.Take(Number.Of(make.Groups["copies"].Value)).Append("Each"))
-            _pieces[$"{nth} {char.ToLowerInvariant(title[0])}{title[1..]}"] = piece;
+        {
+            var called = $"{nth} {char.ToLowerInvariant(title[0])}{title[1..]}";
+            _pieces[called] = piece.Alike(called);
+        }
     }
 
     [GeneratedRegex(@"^Work as (?<piece>[^.]+)\.$")]

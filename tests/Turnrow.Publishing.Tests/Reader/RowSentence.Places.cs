@@ -147,7 +147,9 @@ internal sealed partial class RowSentence
             var other => throw new Misread($"`{other}` says no place"),
         };
         var count = Number.TryOf(Peek) is { } number ? Next(number) : 1;
-        return new PlaceWords(which, count, [Name()]);
+        var name = Name();
+        // `next 6 sts and sps`: one after the other, whichever comes.
+        return new PlaceWords(which, count, count > 1 && Peek == "and" && _at + 1 < _words.Count && _words[_at + 1] == "sps" && Accept("and") ? [name, Name()] : [name]);
     }
 
     private PlaceWords TopOf()

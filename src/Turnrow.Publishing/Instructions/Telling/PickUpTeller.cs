@@ -1,4 +1,5 @@
 using Turnrow.Fabric.Pieces;
+using Turnrow.Fabric.Places;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
@@ -27,7 +28,7 @@ internal static class PickUpTeller
         {
             if (legs != stretches[0]) phrases.Add(new ThenAlong(StretchOf(legs)));
             if (start.IsEven) rounds.Evenly(legs);
-            else foreach (var leg in legs) rounds.Along(leg);
+            else rounds.Along(legs);
         }
 
         var told = Rounded(phrases);
@@ -129,28 +130,50 @@ internal static class PickUpTeller
     // stretches together goes on from one to the next in the middle of a round.
     private sealed class Rounds(List<Phrase> phrases, Stitch stitch, bool chainCounts)
     {
-        private readonly Dictionary<(int Rate, int Per), int> _done = [];
+        private readonly Dictionary<PlacesRate, int> _done = [];
         private bool _begun;
 
-        public void Along(PickUpLeg leg)
+        public void Along(List<PickUpLeg> legs)
         {
-            var (rate, per) = Lowest(leg.Rate, leg.Per);
-            var name = NameOf(leg.Stretch.Kind);
+            var passed = 0;
+            foreach (var leg in legs)
+            {
+                foreach (var part in Nameable(leg, passed))
+                {
+                    Along(part, NameOf(part, passed));
+                    passed += part.Stretch.Count;
+                }
+            }
+        }
+
+        // Stitches and spaces have one name for several of them; the first place of all, and each that has its own number, is told by itself.
+        private IEnumerable<PickUpLeg> Nameable(PickUpLeg leg, int passed)
+        {
+            var count = leg.Stretch.Count;
+            if (count < 2 || NameOf(leg, passed).Kind != PlaceNameKind.StitchAndSpace) return [leg];
+            if (leg.Rate % leg.Per != 0) return Enumerable.Range(0, count).Select(at => leg.Slice(at, 1));
+            return _begun ? [leg] : [leg.Slice(0, 1), leg.Slice(1, count - 1)];
+        }
+
+        private void Along(PickUpLeg leg, PlaceName name)
+        {
+            var rate = PlacesRate.Of(leg.Rate, leg.Per);
+            var per = rate.Places;
             if (leg.IsCorner)
             {
-                InCorner(rate, name);
+                InCorner(rate.Stitches, name);
                 return;
             }
 
-            var at = _done.GetValueOrDefault((leg.Rate, leg.Per));
+            var at = _done.GetValueOrDefault(rate);
             var end = at + leg.Stretch.Count;
-            _done[(leg.Rate, leg.Per)] = end % per;
-            if (!_begun && at < end) Begin(InPlace(rate, per, at++), name);
-            while (at < end && at % per != 0) Add(InPlace(rate, per, at++ % per), 1, name);
+            _done[rate] = end % per;
+            if (!_begun && at < end) Begin(rate.In(at++), name);
+            while (at < end && at % per != 0) Add(rate.In(at++ % per), 1, name);
             var rounds = (end - at) / per;
-            if (per == 1) Add(rate, rounds, name);
-            else if (rounds > 0) AddRounds(rate, per, rounds, name);
-            for (at += rounds * per; at < end; at++) Add(InPlace(rate, per, at % per), 1, name);
+            if (per == 1) Add(rate.Stitches, rounds, name);
+            else if (rounds > 0) AddRounds(rate, rounds, name);
+            for (at += rounds * per; at < end; at++) Add(rate.In(at % per), 1, name);
         }
 
         // A share of a number that is spread over the whole walk: the maker spreads it over the stretch, and is told about how.
@@ -188,10 +211,10 @@ internal static class PickUpTeller
             if (here > 0) phrases.Add(new StitchesIn(stitch, HookInto.BothLoops, Sized.Of(here), new SamePlace(name)));
         }
 
-        private void AddRounds(int rate, int per, int rounds, PlaceName name)
+        private void AddRounds(PlacesRate rate, int rounds, PlaceName name)
         {
             var round = new Rounds([], stitch, false);
-            for (var i = 0; i < per; i++) round.Add(InPlace(rate, per, i), 1, name);
+            for (var i = 0; i < rate.Places; i++) round.Add(rate.In(i), 1, name);
             if (rounds == 1) phrases.AddRange(round.Told);
             else phrases.Add(new Repeated(new(round.Told), Sized.Of(rounds)));
         }
@@ -218,13 +241,16 @@ internal static class PickUpTeller
         }
     }
 
-    private static int InPlace(int rate, int per, int place) => (rate / per) + (place < rate % per ? 1 : 0);
-
-    private static (int Rate, int Per) Lowest(int rate, int per)
+    // Where a last row has spaces, the maker is told of them; else she sees what stitches they are.
+    private static PlaceName NameOf(PickUpLeg leg, int passed)
     {
-        var (a, b) = (rate, per);
-        while (b != 0) (a, b) = (b, a % b);
-        return a == 0 ? (rate, Math.Max(1, per)) : (rate / a, per / a);
+        var name = NameOf(leg.Stretch.Kind);
+        if (leg.Stretch.Kind != StretchKind.LastRow || leg.Piece.TopFromRight is not { } top) return name;
+        var places = (leg.Upwards ? top : top.Reversed()).Slice(passed, leg.Stretch.Count);
+        var spaces = places.Kinds().Where(static kind => kind.Place.Kind == PlaceKind.Space).Select(static kind => PlaceName.Of(kind.Place)).ToList();
+        if (spaces.Count == 0) return name;
+        var only = spaces.Aggregate(static (all, next) => all.With(next));
+        return places.Kinds().Any(static kind => kind.Place.Kind != PlaceKind.Space) ? only.With(name) : only;
     }
 
     private static PlaceName NameOf(StretchKind kind) => kind switch
