@@ -1,6 +1,7 @@
 using System.Globalization;
 using Turnrow.Compiler.Diagnostics.Kinds;
 using Turnrow.Compiler.Grading;
+using Turnrow.Compiler.StitchPatterns;
 using Turnrow.Compiler.Values;
 using Turnrow.Fabric.Numbers;
 using Turnrow.Fabric.Patterns;
@@ -21,6 +22,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     public Evaluator Evaluate { get; } = evaluator;
 
     public Terms Terms { get; } = terms;
+
+    /// <summary>The stitch patterns that the file defines or takes from others.</summary>
+    public StitchPatternBook StitchPatterns { get; } = new(findings);
 
     /// <summary>The gauges; set once the header is read.</summary>
     public GaugeBook Gauges { get; set; } = new([]);
@@ -48,6 +52,9 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
     /// <summary>The rows that the pattern may still have.</summary>
     public RowBudget Rows { get; } = new(findings);
 
+    /// <summary>True if the line that says the terms could not be read.</summary>
+    public bool TermsInDoubt => termsInDoubt;
+
     /// <summary>The stitch that a word names in this file's terms; null, and reported, if it names none.</summary>
     public Stitch? StitchOf(NameSyntax word)
     {
@@ -55,6 +62,10 @@ internal sealed class Context(Findings findings, Scope scope, Evaluator evaluato
         if (!termsInDoubt) ReportUnknown(word);
         return null;
     }
+
+    /// <summary>The fabric that a word names, a stitch pattern or plain rows of a stitch; null, and reported, if it names none.</summary>
+    public Stitch? FabricOf(NameSyntax word) =>
+        StitchPatterns.SpanOf(word.Text) is not null ? StitchPatterns.Find(word.Text)?.Fabric : StitchOf(word);
 
     /// <summary>The stitch that a word names, without a report.</summary>
     public Stitch? TryStitch(string word) => StitchBook.Find(word, Terms);

@@ -161,5 +161,16 @@ public static class CompilerDiagnostics
         StitchesWaiting.Kind,
         ShortRowMirrored.Kind,
         EdgeHeights.Kind,
+        PatternUnknown.Kind,
+        PatternLine.Kind,
+        PatternRepeats.Kind,
+        PatternCount.Kind,
+        PatternHere.Kind,
+        UseFile.Kind,
+        Picture.Kind,
+        PatternShape.Kind,
+        RepeatOften.Kind,
+        GaugeRepeats.Kind,
+        PatternPlus.Kind,
     ];
 }

@@ -36,29 +36,30 @@ using DFA = Antlr4.Runtime.Dfa.DFA;
 [System.CodeDom.Compiler.GeneratedCode("ANTLR", "4.13.1")]
 internal partial class TurnrowParser : Parser {
 	public const int
-		WHITE_SPACE=1, COMMENT=2, PROSE=3, COMMA=4, SEMICOLON=5, COLON=6, OPEN=7, 
-		CLOSE=8, EQUALS=9, PLUS=10, MINUS=11, OVER_SIGN=12, PERCENT=13, X=14, 
-		ACCEPT=15, ADD=16, BEGIN=17, BODY=18, BOTH=19, CHAIN=20, CLAIMS=21, COUNT=22, 
-		DIVIDE=23, EASE=24, EXPECT=25, FASTEN=26, FINISHED=27, FOR=28, FROM=29, 
-		GAUGE=30, HOOK=31, LEAVE=32, LEFT=33, MADE=34, MARK=35, MEASURE=36, NOTATION=37, 
-		NOTION=38, PATTERN=39, PIECE=40, REPEAT=41, RIGHT=42, ROW=43, ROWS=44, 
-		SEAM=45, SHAPE=46, SIZES=47, SKILL=48, STRAIGHT=49, SWATCH=50, TERMS=51, 
-		TURN=52, VERSION=53, WEARER=54, WEAVE=55, YARN=56, ACROSS=57, AFTER=58, 
-		ALL=59, ALONG=60, AND=61, APART=62, ARE=63, AROUND=64, AT=65, BEFORE=66, 
-		BRIDGE=67, BUT=68, BY=69, CH=70, CHAINS=71, CORNER=72, COUNTS=73, DEC=74, 
-		DOES=75, DOWN=76, EACH=77, EASING=78, EDGE=79, EDGES=80, END=81, ENDS=82, 
-		EVEN=83, EVENLY=84, EVERY=85, EXTRA=86, FACING=87, FIRST=88, FOUNDATION=89, 
-		HERE=90, HIGH=91, HOLD=92, IN=93, INC=94, IS=95, LAST=96, LATER=97, LEAST=98, 
-		LESS=99, LONGER=100, MAKE=101, MIRRORED=102, MORE_WORD=103, MOST=104, 
-		MULTIPLE=105, NEXT=106, NOT=107, ODD=108, OF=109, OFF=110, ON=111, ONE=112, 
-		OPENS=113, OPPOSITE=114, ORDER=115, OVER=116, PER=117, PICKED=118, PLAIN=119, 
-		REMAIN=120, REST=121, ROUNDED=122, RS=123, SAME=124, SKIP_WORD=125, SKIPPING=126, 
-		SLIP=127, SLIPPING=128, STITCH=129, STITCHES=130, STRETCHES=131, THE=132, 
-		THEN=133, TIMES=134, TO=135, TOGETHER=136, TURNED=137, TURNING=138, TURNS=139, 
-		UNTIL=140, UP=141, WEIGH=142, WEIGHT=143, WIDE=144, WITH=145, WITHIN=146, 
-		WITHOUT=147, WORKING=148, WS=149, CM=150, G=151, M=152, MM=153, OZ=154, 
-		YD=155, WORD=156, NUMBER=157, FRACTION=158, ORDINAL=159, DOTTED=160, QUOTED=161, 
-		WRONG_COMMA=162, WRONG_QUOTE=163, JUNK=164;
+		WHITE_SPACE=1, COMMENT=2, PROSE=3, PICTURE_ROW=4, COMMA=5, SEMICOLON=6, 
+		COLON=7, OPEN=8, CLOSE=9, EQUALS=10, PLUS=11, MINUS=12, OVER_SIGN=13, 
+		PERCENT=14, X=15, ACCEPT=16, ADD=17, BEGIN=18, BODY=19, BOTH=20, CHAIN=21, 
+		CLAIMS=22, COUNT=23, DIVIDE=24, EASE=25, EXPECT=26, FASTEN=27, FINISHED=28, 
+		FOR=29, FROM=30, GAUGE=31, HOOK=32, KEY=33, LEAVE=34, LEFT=35, MADE=36, 
+		MARK=37, MEASURE=38, NOTATION=39, NOTION=40, PATTERN=41, PIECE=42, REPEAT=43, 
+		RIGHT=44, ROW=45, ROWS=46, SEAM=47, SHAPE=48, SIZES=49, SKILL=50, STRAIGHT=51, 
+		SWATCH=52, TERMS=53, TURN=54, USE=55, VERSION=56, WEARER=57, WEAVE=58, 
+		YARN=59, ACROSS=60, AFTER=61, ALL=62, ALONG=63, AND=64, APART=65, ARE=66, 
+		AROUND=67, AT=68, BEFORE=69, BRIDGE=70, BUT=71, BY=72, CH=73, CHAINS=74, 
+		CORNER=75, COUNTS=76, DEC=77, DOES=78, DOWN=79, EACH=80, EASING=81, EDGE=82, 
+		EDGES=83, END=84, ENDS=85, EVEN=86, EVENLY=87, EVERY=88, EXTRA=89, FACING=90, 
+		FIRST=91, FOUNDATION=92, HERE=93, HIGH=94, HOLD=95, IN=96, INC=97, IS=98, 
+		LAST=99, LATER=100, LEAST=101, LESS=102, LONGER=103, MAKE=104, MIRRORED=105, 
+		MORE_WORD=106, MOST=107, MULTIPLE=108, NEXT=109, NOT=110, ODD=111, OF=112, 
+		OFF=113, ON=114, ONE=115, OPENS=116, OPPOSITE=117, ORDER=118, OVER=119, 
+		PER=120, PICKED=121, PICTURE=122, PLAIN=123, REMAIN=124, REPEATS=125, 
+		REST=126, ROUNDED=127, RS=128, SAME=129, SKIP_WORD=130, SKIPPING=131, 
+		SLIP=132, SLIPPING=133, STITCH=134, STITCHES=135, STRETCHES=136, THE=137, 
+		THEN=138, TIMES=139, TO=140, TOGETHER=141, TURNED=142, TURNING=143, TURNS=144, 
+		UNTIL=145, UP=146, WEIGH=147, WEIGHT=148, WIDE=149, WITH=150, WITHIN=151, 
+		WITHOUT=152, WORKING=153, WS=154, CM=155, G=156, M=157, MM=158, OZ=159, 
+		YD=160, WORD=161, NUMBER=162, FRACTION=163, ORDINAL=164, DOTTED=165, QUOTED=166, 
+		WRONG_COMMA=167, WRONG_QUOTE=168, JUNK=169;
 	public const int
 		RULE_line = 0, RULE_claimLine = 1, RULE_statement = 2, RULE_notationLine = 3, 
 		RULE_patternLine = 4, RULE_versionLine = 5, RULE_version = 6, RULE_termsLine = 7, 
@@ -68,90 +69,92 @@ internal partial class TurnrowParser : Parser {
 		RULE_turnPart = 20, RULE_measureLine = 21, RULE_countLine = 22, RULE_claimsLine = 23, 
 		RULE_bodyLine = 24, RULE_easeLine = 25, RULE_finishedLine = 26, RULE_finishedPart = 27, 
 		RULE_acceptLine = 28, RULE_swatchLine = 29, RULE_madeLine = 30, RULE_madePart = 31, 
-		RULE_countFix = 32, RULE_pieceLine = 33, RULE_origin = 34, RULE_acrossPart = 35, 
-		RULE_along = 36, RULE_alongPart = 37, RULE_beginLine = 38, RULE_chainLine = 39, 
-		RULE_edgeLine = 40, RULE_markLine = 41, RULE_divideLine = 42, RULE_dividePart = 43, 
-		RULE_fastenLine = 44, RULE_weaveLine = 45, RULE_rowLine = 46, RULE_rowsLine = 47, 
-		RULE_items = 48, RULE_item = 49, RULE_spreading = 50, RULE_atEachEnd = 51, 
-		RULE_stitchAmount = 52, RULE_changeAmount = 53, RULE_reach = 54, RULE_place = 55, 
-		RULE_repeatLine = 56, RULE_forLine = 57, RULE_sizeRange = 58, RULE_sizedLine = 59, 
-		RULE_straightLine = 60, RULE_rowFix = 61, RULE_leaveLine = 62, RULE_addLine = 63, 
-		RULE_shapeLine = 64, RULE_shapeDone = 65, RULE_shaping = 66, RULE_stage = 67, 
-		RULE_shapingPart = 68, RULE_frequency = 69, RULE_everyRows = 70, RULE_turnRows = 71, 
-		RULE_decreasing = 72, RULE_stitchesIn = 73, RULE_solve = 74, RULE_solveOption = 75, 
-		RULE_seamLine = 76, RULE_walkWords = 77, RULE_seamPart = 78, RULE_walkWord = 79, 
-		RULE_selection = 80, RULE_rate = 81, RULE_expectLine = 82, RULE_expected = 83, 
-		RULE_expectedMore = 84, RULE_claim = 85, RULE_claimPart = 86, RULE_edge = 87, 
-		RULE_side = 88, RULE_change = 89, RULE_stitch = 90, RULE_rowsWord = 91, 
-		RULE_stitchesWord = 92, RULE_sum = 93, RULE_sumOperation = 94, RULE_factor = 95, 
-		RULE_count = 96, RULE_countOperation = 97, RULE_single = 98, RULE_sign = 99, 
-		RULE_list = 100, RULE_number = 101, RULE_unit = 102, RULE_name = 103;
+		RULE_countFix = 32, RULE_useLine = 33, RULE_stitchLine = 34, RULE_keyLine = 35, 
+		RULE_pictureLine = 36, RULE_pieceLine = 37, RULE_origin = 38, RULE_acrossPart = 39, 
+		RULE_along = 40, RULE_alongPart = 41, RULE_beginLine = 42, RULE_chainLine = 43, 
+		RULE_edgeLine = 44, RULE_markLine = 45, RULE_divideLine = 46, RULE_dividePart = 47, 
+		RULE_fastenLine = 48, RULE_weaveLine = 49, RULE_rowLine = 50, RULE_rowsLine = 51, 
+		RULE_items = 52, RULE_item = 53, RULE_spreading = 54, RULE_atEachEnd = 55, 
+		RULE_stitchAmount = 56, RULE_changeAmount = 57, RULE_reach = 58, RULE_place = 59, 
+		RULE_repeatLine = 60, RULE_forLine = 61, RULE_sizeRange = 62, RULE_sizedLine = 63, 
+		RULE_straightLine = 64, RULE_rowFix = 65, RULE_leaveLine = 66, RULE_addLine = 67, 
+		RULE_shapeLine = 68, RULE_shapeDone = 69, RULE_shaping = 70, RULE_stage = 71, 
+		RULE_shapingPart = 72, RULE_frequency = 73, RULE_everyRows = 74, RULE_turnRows = 75, 
+		RULE_decreasing = 76, RULE_stitchesIn = 77, RULE_solve = 78, RULE_solveOption = 79, 
+		RULE_seamLine = 80, RULE_walkWords = 81, RULE_seamPart = 82, RULE_walkWord = 83, 
+		RULE_selection = 84, RULE_rate = 85, RULE_expectLine = 86, RULE_expected = 87, 
+		RULE_expectedMore = 88, RULE_claim = 89, RULE_claimPart = 90, RULE_edge = 91, 
+		RULE_side = 92, RULE_change = 93, RULE_stitch = 94, RULE_rowsWord = 95, 
+		RULE_stitchesWord = 96, RULE_sum = 97, RULE_sumOperation = 98, RULE_factor = 99, 
+		RULE_count = 100, RULE_countOperation = 101, RULE_single = 102, RULE_sign = 103, 
+		RULE_list = 104, RULE_number = 105, RULE_unit = 106, RULE_name = 107;
 	public static readonly string[] ruleNames = {
 		"line", "claimLine", "statement", "notationLine", "patternLine", "versionLine", 
 		"version", "termsLine", "sizesLine", "sizeName", "skillLine", "notionLine", 
 		"wearerLine", "proseLine", "yarnLine", "yarnFact", "hookLine", "gaugeLine", 
 		"gaugeLength", "turnLine", "turnPart", "measureLine", "countLine", "claimsLine", 
 		"bodyLine", "easeLine", "finishedLine", "finishedPart", "acceptLine", 
-		"swatchLine", "madeLine", "madePart", "countFix", "pieceLine", "origin", 
-		"acrossPart", "along", "alongPart", "beginLine", "chainLine", "edgeLine", 
-		"markLine", "divideLine", "dividePart", "fastenLine", "weaveLine", "rowLine", 
-		"rowsLine", "items", "item", "spreading", "atEachEnd", "stitchAmount", 
-		"changeAmount", "reach", "place", "repeatLine", "forLine", "sizeRange", 
-		"sizedLine", "straightLine", "rowFix", "leaveLine", "addLine", "shapeLine", 
-		"shapeDone", "shaping", "stage", "shapingPart", "frequency", "everyRows", 
-		"turnRows", "decreasing", "stitchesIn", "solve", "solveOption", "seamLine", 
-		"walkWords", "seamPart", "walkWord", "selection", "rate", "expectLine", 
-		"expected", "expectedMore", "claim", "claimPart", "edge", "side", "change", 
-		"stitch", "rowsWord", "stitchesWord", "sum", "sumOperation", "factor", 
-		"count", "countOperation", "single", "sign", "list", "number", "unit", 
-		"name"
+		"swatchLine", "madeLine", "madePart", "countFix", "useLine", "stitchLine", 
+		"keyLine", "pictureLine", "pieceLine", "origin", "acrossPart", "along", 
+		"alongPart", "beginLine", "chainLine", "edgeLine", "markLine", "divideLine", 
+		"dividePart", "fastenLine", "weaveLine", "rowLine", "rowsLine", "items", 
+		"item", "spreading", "atEachEnd", "stitchAmount", "changeAmount", "reach", 
+		"place", "repeatLine", "forLine", "sizeRange", "sizedLine", "straightLine", 
+		"rowFix", "leaveLine", "addLine", "shapeLine", "shapeDone", "shaping", 
+		"stage", "shapingPart", "frequency", "everyRows", "turnRows", "decreasing", 
+		"stitchesIn", "solve", "solveOption", "seamLine", "walkWords", "seamPart", 
+		"walkWord", "selection", "rate", "expectLine", "expected", "expectedMore", 
+		"claim", "claimPart", "edge", "side", "change", "stitch", "rowsWord", 
+		"stitchesWord", "sum", "sumOperation", "factor", "count", "countOperation", 
+		"single", "sign", "list", "number", "unit", "name"
 	};
 
 	private static readonly string[] _LiteralNames = {
-		null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", "'+'", 
-		"'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'body'", "'both'", 
-		"'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", "'fasten'", 
-		"'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'leave'", "'left'", 
-		"'made'", "'mark'", "'measure'", "'notation'", "'notion'", "'pattern'", 
-		"'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", "'sizes'", 
-		"'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'version'", 
-		"'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", "'along'", 
-		"'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", "'bridge'", 
-		"'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", "'dec'", 
-		"'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", "'end'", 
-		"'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", "'first'", 
-		"'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", "'is'", 
-		"'last'", "'later'", "'least'", "'less'", "'longer'", "'make'", "'mirrored'", 
-		"'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", "'of'", 
-		"'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", "'over'", 
-		"'per'", "'picked'", "'plain'", null, "'rest'", "'rounded'", "'RS'", "'same'", 
-		"'skip'", "'skipping'", "'slip'", "'slipping'", "'stitch'", null, "'stretches'", 
-		"'the'", "'then'", null, "'to'", "'together'", "'turned'", "'turning'", 
-		"'turns'", "'until'", "'up'", "'weigh'", "'weight'", "'wide'", "'with'", 
-		"'within'", "'without'", "'working'", "'WS'", "'cm'", "'g'", "'m'", "'mm'", 
-		"'oz'", "'yd'"
+		null, null, null, null, null, "','", "';'", "':'", "'('", "')'", "'='", 
+		"'+'", "'-'", "'/'", "'%'", null, "'accept'", "'add'", "'begin'", "'body'", 
+		"'both'", "'chain'", "'claims'", "'count'", "'divide'", "'ease'", "'expect'", 
+		"'fasten'", "'finished'", "'for'", "'from'", "'gauge'", "'hook'", "'key'", 
+		"'leave'", "'left'", "'made'", "'mark'", "'measure'", "'notation'", "'notion'", 
+		"'pattern'", "'piece'", "'repeat'", "'right'", null, null, "'seam'", "'shape'", 
+		"'sizes'", "'skill'", "'straight'", "'swatch'", "'terms'", "'turn'", "'use'", 
+		"'version'", "'wearer'", "'weave'", "'yarn'", "'across'", "'after'", "'all'", 
+		"'along'", "'and'", "'apart'", "'are'", "'around'", "'at'", "'before'", 
+		"'bridge'", "'but'", "'by'", "'ch'", "'chains'", "'corner'", "'counts'", 
+		"'dec'", "'does'", "'down'", "'each'", "'easing'", "'edge'", "'edges'", 
+		"'end'", "'ends'", "'even'", "'evenly'", "'every'", "'extra'", "'facing'", 
+		"'first'", "'foundation'", "'here'", "'high'", "'hold'", "'in'", "'inc'", 
+		"'is'", "'last'", "'later'", "'least'", "'less'", "'longer'", "'make'", 
+		"'mirrored'", "'more'", "'most'", "'multiple'", "'next'", "'not'", "'odd'", 
+		"'of'", "'off'", "'on'", "'one'", "'opens'", "'opposite'", "'order'", 
+		"'over'", "'per'", "'picked'", "'picture'", "'plain'", null, "'repeats'", 
+		"'rest'", "'rounded'", "'RS'", "'same'", "'skip'", "'skipping'", "'slip'", 
+		"'slipping'", "'stitch'", null, "'stretches'", "'the'", "'then'", null, 
+		"'to'", "'together'", "'turned'", "'turning'", "'turns'", "'until'", "'up'", 
+		"'weigh'", "'weight'", "'wide'", "'with'", "'within'", "'without'", "'working'", 
+		"'WS'", "'cm'", "'g'", "'m'", "'mm'", "'oz'", "'yd'"
 	};
 	private static readonly string[] _SymbolicNames = {
-		null, "WHITE_SPACE", "COMMENT", "PROSE", "COMMA", "SEMICOLON", "COLON", 
-		"OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", "X", 
-		"ACCEPT", "ADD", "BEGIN", "BODY", "BOTH", "CHAIN", "CLAIMS", "COUNT", 
+		null, "WHITE_SPACE", "COMMENT", "PROSE", "PICTURE_ROW", "COMMA", "SEMICOLON", 
+		"COLON", "OPEN", "CLOSE", "EQUALS", "PLUS", "MINUS", "OVER_SIGN", "PERCENT", 
+		"X", "ACCEPT", "ADD", "BEGIN", "BODY", "BOTH", "CHAIN", "CLAIMS", "COUNT", 
 		"DIVIDE", "EASE", "EXPECT", "FASTEN", "FINISHED", "FOR", "FROM", "GAUGE", 
-		"HOOK", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", "NOTION", 
-		"PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", "SHAPE", 
-		"SIZES", "SKILL", "STRAIGHT", "SWATCH", "TERMS", "TURN", "VERSION", "WEARER", 
-		"WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", "AND", "APART", "ARE", 
-		"AROUND", "AT", "BEFORE", "BRIDGE", "BUT", "BY", "CH", "CHAINS", "CORNER", 
-		"COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", "EDGE", "EDGES", "END", 
-		"ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", "FIRST", "FOUNDATION", 
-		"HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", "LATER", "LEAST", "LESS", 
-		"LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", "MULTIPLE", "NEXT", 
-		"NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", "ORDER", 
-		"OVER", "PER", "PICKED", "PLAIN", "REMAIN", "REST", "ROUNDED", "RS", "SAME", 
-		"SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", "STITCH", "STITCHES", "STRETCHES", 
-		"THE", "THEN", "TIMES", "TO", "TOGETHER", "TURNED", "TURNING", "TURNS", 
-		"UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", "WITH", "WITHIN", "WITHOUT", 
-		"WORKING", "WS", "CM", "G", "M", "MM", "OZ", "YD", "WORD", "NUMBER", "FRACTION", 
-		"ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", "WRONG_QUOTE", "JUNK"
+		"HOOK", "KEY", "LEAVE", "LEFT", "MADE", "MARK", "MEASURE", "NOTATION", 
+		"NOTION", "PATTERN", "PIECE", "REPEAT", "RIGHT", "ROW", "ROWS", "SEAM", 
+		"SHAPE", "SIZES", "SKILL", "STRAIGHT", "SWATCH", "TERMS", "TURN", "USE", 
+		"VERSION", "WEARER", "WEAVE", "YARN", "ACROSS", "AFTER", "ALL", "ALONG", 
+		"AND", "APART", "ARE", "AROUND", "AT", "BEFORE", "BRIDGE", "BUT", "BY", 
+		"CH", "CHAINS", "CORNER", "COUNTS", "DEC", "DOES", "DOWN", "EACH", "EASING", 
+		"EDGE", "EDGES", "END", "ENDS", "EVEN", "EVENLY", "EVERY", "EXTRA", "FACING", 
+		"FIRST", "FOUNDATION", "HERE", "HIGH", "HOLD", "IN", "INC", "IS", "LAST", 
+		"LATER", "LEAST", "LESS", "LONGER", "MAKE", "MIRRORED", "MORE_WORD", "MOST", 
+		"MULTIPLE", "NEXT", "NOT", "ODD", "OF", "OFF", "ON", "ONE", "OPENS", "OPPOSITE", 
+		"ORDER", "OVER", "PER", "PICKED", "PICTURE", "PLAIN", "REMAIN", "REPEATS", 
+		"REST", "ROUNDED", "RS", "SAME", "SKIP_WORD", "SKIPPING", "SLIP", "SLIPPING", 
+		"STITCH", "STITCHES", "STRETCHES", "THE", "THEN", "TIMES", "TO", "TOGETHER", 
+		"TURNED", "TURNING", "TURNS", "UNTIL", "UP", "WEIGH", "WEIGHT", "WIDE", 
+		"WITH", "WITHIN", "WITHOUT", "WORKING", "WS", "CM", "G", "M", "MM", "OZ", 
+		"YD", "WORD", "NUMBER", "FRACTION", "ORDINAL", "DOTTED", "QUOTED", "WRONG_COMMA", 
+		"WRONG_QUOTE", "JUNK"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -198,9 +201,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 208;
+			State = 216;
 			_localctx.said = statement();
-			State = 209;
+			State = 217;
 			Match(Eof);
 			}
 		}
@@ -235,9 +238,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 211;
+			State = 219;
 			_localctx.claimed = claim();
-			State = 212;
+			State = 220;
 			Match(Eof);
 			}
 		}
@@ -268,6 +271,10 @@ internal partial class TurnrowParser : Parser {
 		public MeasureLineContext asMeasure;
 		public CountLineContext asCount;
 		public PieceLineContext asPiece;
+		public UseLineContext asUse;
+		public StitchLineContext asStitch;
+		public KeyLineContext asKey;
+		public PictureLineContext asPicture;
 		public BeginLineContext asBegin;
 		public ChainLineContext asChain;
 		public EdgeLineContext asEdge;
@@ -337,6 +344,18 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public PieceLineContext pieceLine() {
 			return GetRuleContext<PieceLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public UseLineContext useLine() {
+			return GetRuleContext<UseLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchLineContext stitchLine() {
+			return GetRuleContext<StitchLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public KeyLineContext keyLine() {
+			return GetRuleContext<KeyLineContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public PictureLineContext pictureLine() {
+			return GetRuleContext<PictureLineContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public BeginLineContext beginLine() {
 			return GetRuleContext<BeginLineContext>(0);
@@ -422,132 +441,160 @@ internal partial class TurnrowParser : Parser {
 		StatementContext _localctx = new StatementContext(Context, State);
 		EnterRule(_localctx, 4, RULE_statement);
 		try {
-			State = 254;
+			State = 266;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NOTATION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 214;
+				State = 222;
 				_localctx.asNotation = notationLine();
 				}
 				break;
 			case PATTERN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 215;
+				State = 223;
 				_localctx.asPattern = patternLine();
 				}
 				break;
 			case VERSION:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 216;
+				State = 224;
 				_localctx.asVersion = versionLine();
 				}
 				break;
 			case TERMS:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 217;
+				State = 225;
 				_localctx.asTerms = termsLine();
 				}
 				break;
 			case SIZES:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 218;
+				State = 226;
 				_localctx.asSizes = sizesLine();
 				}
 				break;
 			case SKILL:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 219;
+				State = 227;
 				_localctx.asSkill = skillLine();
 				}
 				break;
 			case NOTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 220;
+				State = 228;
 				_localctx.asNotion = notionLine();
 				}
 				break;
 			case WEARER:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 221;
+				State = 229;
 				_localctx.asWearer = wearerLine();
 				}
 				break;
 			case PROSE:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 222;
+				State = 230;
 				proseLine();
 				}
 				break;
 			case YARN:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 223;
+				State = 231;
 				_localctx.asYarn = yarnLine();
 				}
 				break;
 			case HOOK:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 224;
+				State = 232;
 				_localctx.asHook = hookLine();
 				}
 				break;
 			case GAUGE:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 225;
+				State = 233;
 				_localctx.asGauge = gaugeLine();
 				}
 				break;
 			case TURN:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 226;
+				State = 234;
 				_localctx.asTurn = turnLine();
 				}
 				break;
 			case MEASURE:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 227;
+				State = 235;
 				_localctx.asMeasure = measureLine();
 				}
 				break;
 			case COUNT:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 228;
+				State = 236;
 				_localctx.asCount = countLine();
 				}
 				break;
 			case PIECE:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 229;
+				State = 237;
 				_localctx.asPiece = pieceLine();
 				}
 				break;
-			case BEGIN:
+			case USE:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 230;
+				State = 238;
+				_localctx.asUse = useLine();
+				}
+				break;
+			case STITCH:
+				EnterOuterAlt(_localctx, 18);
+				{
+				State = 239;
+				_localctx.asStitch = stitchLine();
+				}
+				break;
+			case KEY:
+				EnterOuterAlt(_localctx, 19);
+				{
+				State = 240;
+				_localctx.asKey = keyLine();
+				}
+				break;
+			case PICTURE_ROW:
+				EnterOuterAlt(_localctx, 20);
+				{
+				State = 241;
+				_localctx.asPicture = pictureLine();
+				}
+				break;
+			case BEGIN:
+				EnterOuterAlt(_localctx, 21);
+				{
+				State = 242;
 				_localctx.asBegin = beginLine();
 				}
 				break;
 			case CHAIN:
-				EnterOuterAlt(_localctx, 18);
+				EnterOuterAlt(_localctx, 22);
 				{
-				State = 231;
+				State = 243;
 				_localctx.asChain = chainLine();
 				}
 				break;
@@ -555,156 +602,156 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case LEFT:
 			case RIGHT:
-				EnterOuterAlt(_localctx, 19);
+				EnterOuterAlt(_localctx, 23);
 				{
-				State = 232;
+				State = 244;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
-				EnterOuterAlt(_localctx, 20);
+				EnterOuterAlt(_localctx, 24);
 				{
-				State = 233;
+				State = 245;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case DIVIDE:
-				EnterOuterAlt(_localctx, 21);
+				EnterOuterAlt(_localctx, 25);
 				{
-				State = 234;
+				State = 246;
 				_localctx.asDivide = divideLine();
 				}
 				break;
 			case FASTEN:
-				EnterOuterAlt(_localctx, 22);
+				EnterOuterAlt(_localctx, 26);
 				{
-				State = 235;
+				State = 247;
 				fastenLine();
 				}
 				break;
 			case WEAVE:
-				EnterOuterAlt(_localctx, 23);
+				EnterOuterAlt(_localctx, 27);
 				{
-				State = 236;
+				State = 248;
 				weaveLine();
 				}
 				break;
 			case ROW:
-				EnterOuterAlt(_localctx, 24);
+				EnterOuterAlt(_localctx, 28);
 				{
-				State = 237;
+				State = 249;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
-				EnterOuterAlt(_localctx, 25);
+				EnterOuterAlt(_localctx, 29);
 				{
-				State = 238;
+				State = 250;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
-				EnterOuterAlt(_localctx, 26);
+				EnterOuterAlt(_localctx, 30);
 				{
-				State = 239;
+				State = 251;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
-				EnterOuterAlt(_localctx, 27);
+				EnterOuterAlt(_localctx, 31);
 				{
-				State = 240;
+				State = 252;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
-				EnterOuterAlt(_localctx, 28);
+				EnterOuterAlt(_localctx, 32);
 				{
-				State = 241;
+				State = 253;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
-				EnterOuterAlt(_localctx, 29);
+				EnterOuterAlt(_localctx, 33);
 				{
-				State = 242;
+				State = 254;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
-				EnterOuterAlt(_localctx, 30);
+				EnterOuterAlt(_localctx, 34);
 				{
-				State = 243;
+				State = 255;
 				_localctx.asShape = shapeLine();
 				}
 				break;
 			case SEAM:
-				EnterOuterAlt(_localctx, 31);
+				EnterOuterAlt(_localctx, 35);
 				{
-				State = 244;
+				State = 256;
 				_localctx.asSeam = seamLine();
 				}
 				break;
 			case EXPECT:
-				EnterOuterAlt(_localctx, 32);
+				EnterOuterAlt(_localctx, 36);
 				{
-				State = 245;
+				State = 257;
 				_localctx.asExpect = expectLine();
 				}
 				break;
 			case CLAIMS:
-				EnterOuterAlt(_localctx, 33);
+				EnterOuterAlt(_localctx, 37);
 				{
-				State = 246;
+				State = 258;
 				_localctx.asClaims = claimsLine();
 				}
 				break;
 			case FOR:
-				EnterOuterAlt(_localctx, 34);
+				EnterOuterAlt(_localctx, 38);
 				{
-				State = 247;
+				State = 259;
 				_localctx.asFor = forLine();
 				}
 				break;
 			case BODY:
-				EnterOuterAlt(_localctx, 35);
+				EnterOuterAlt(_localctx, 39);
 				{
-				State = 248;
+				State = 260;
 				_localctx.asBody = bodyLine();
 				}
 				break;
 			case EASE:
-				EnterOuterAlt(_localctx, 36);
+				EnterOuterAlt(_localctx, 40);
 				{
-				State = 249;
+				State = 261;
 				_localctx.asEase = easeLine();
 				}
 				break;
 			case FINISHED:
-				EnterOuterAlt(_localctx, 37);
+				EnterOuterAlt(_localctx, 41);
 				{
-				State = 250;
+				State = 262;
 				_localctx.asFinished = finishedLine();
 				}
 				break;
 			case SWATCH:
-				EnterOuterAlt(_localctx, 38);
+				EnterOuterAlt(_localctx, 42);
 				{
-				State = 251;
+				State = 263;
 				_localctx.asSwatch = swatchLine();
 				}
 				break;
 			case MADE:
-				EnterOuterAlt(_localctx, 39);
+				EnterOuterAlt(_localctx, 43);
 				{
-				State = 252;
+				State = 264;
 				_localctx.asMade = madeLine();
 				}
 				break;
 			case ACCEPT:
-				EnterOuterAlt(_localctx, 40);
+				EnterOuterAlt(_localctx, 44);
 				{
-				State = 253;
+				State = 265;
 				_localctx.asAccept = acceptLine();
 				}
 				break;
@@ -743,9 +790,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 256;
+			State = 268;
 			Match(NOTATION);
-			State = 257;
+			State = 269;
 			_localctx.value = number();
 			}
 		}
@@ -778,9 +825,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 259;
+			State = 271;
 			Match(PATTERN);
-			State = 260;
+			State = 272;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -815,9 +862,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 262;
+			State = 274;
 			Match(VERSION);
-			State = 263;
+			State = 275;
 			_localctx.text = version();
 			}
 		}
@@ -851,27 +898,27 @@ internal partial class TurnrowParser : Parser {
 		VersionContext _localctx = new VersionContext(Context, State);
 		EnterRule(_localctx, 12, RULE_version);
 		try {
-			State = 269;
+			State = 281;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 265;
+				State = 277;
 				Match(NUMBER);
 				}
 				break;
 			case DOTTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 266;
+				State = 278;
 				Match(DOTTED);
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 267;
+				State = 279;
 				Match(QUOTED);
 				}
 				break;
@@ -890,6 +937,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -908,6 +956,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -960,8 +1009,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -986,7 +1037,7 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 268;
+				State = 280;
 				name();
 				}
 				break;
@@ -1025,9 +1076,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 271;
+			State = 283;
 			Match(TERMS);
-			State = 272;
+			State = 284;
 			_localctx.called = name();
 			}
 		}
@@ -1071,25 +1122,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 274;
+			State = 286;
 			Match(SIZES);
-			State = 275;
+			State = 287;
 			_localctx._sizeName = sizeName();
 			_localctx._names.Add(_localctx._sizeName);
-			State = 280;
+			State = 292;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 276;
+				State = 288;
 				Match(COMMA);
-				State = 277;
+				State = 289;
 				_localctx._sizeName = sizeName();
 				_localctx._names.Add(_localctx._sizeName);
 				}
 				}
-				State = 282;
+				State = 294;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1125,7 +1176,7 @@ internal partial class TurnrowParser : Parser {
 		SizeNameContext _localctx = new SizeNameContext(Context, State);
 		EnterRule(_localctx, 18, RULE_sizeName);
 		try {
-			State = 290;
+			State = 302;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -1143,6 +1194,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -1161,6 +1213,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -1213,8 +1266,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -1239,23 +1294,23 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 283;
+				State = 295;
 				name();
 				}
 				break;
 			case QUOTED:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 284;
+				State = 296;
 				Match(QUOTED);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 285;
+				State = 297;
 				Match(NUMBER);
-				State = 288;
+				State = 300;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -1273,6 +1328,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -1291,6 +1347,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -1343,8 +1400,10 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -1368,13 +1427,13 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 286;
+					State = 298;
 					name();
 					}
 					break;
 				case X:
 					{
-					State = 287;
+					State = 299;
 					Match(X);
 					}
 					break;
@@ -1421,9 +1480,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 292;
+			State = 304;
 			Match(SKILL);
-			State = 293;
+			State = 305;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1456,9 +1515,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 295;
+			State = 307;
 			Match(NOTION);
-			State = 296;
+			State = 308;
 			_localctx.text = Match(QUOTED);
 			}
 		}
@@ -1493,9 +1552,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 298;
+			State = 310;
 			Match(WEARER);
-			State = 299;
+			State = 311;
 			_localctx.called = name();
 			}
 		}
@@ -1526,7 +1585,7 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 301;
+			State = 313;
 			Match(PROSE);
 			}
 		}
@@ -1576,34 +1635,34 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 303;
+			State = 315;
 			Match(YARN);
-			State = 304;
+			State = 316;
 			_localctx.called = name();
-			State = 306;
+			State = 318;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==QUOTED) {
 				{
-				State = 305;
+				State = 317;
 				_localctx.text = Match(QUOTED);
 				}
 			}
 
-			State = 312;
+			State = 324;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 308;
+				State = 320;
 				Match(COMMA);
-				State = 309;
+				State = 321;
 				_localctx._yarnFact = yarnFact();
 				_localctx._facts.Add(_localctx._yarnFact);
 				}
 				}
-				State = 314;
+				State = 326;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1647,15 +1706,15 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 30, RULE_yarnFact);
 		int _la;
 		try {
-			State = 323;
+			State = 335;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WEIGHT:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 315;
+				State = 327;
 				Match(WEIGHT);
-				State = 316;
+				State = 328;
 				_localctx.value = number();
 				}
 				break;
@@ -1663,9 +1722,9 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 317;
+				State = 329;
 				_localctx.value = number();
-				State = 321;
+				State = 333;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case G:
@@ -1673,10 +1732,10 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case YD:
 					{
-					State = 318;
+					State = 330;
 					_localctx.unitWord = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
-					if ( !(((((_la - 151)) & ~0x3f) == 0 && ((1L << (_la - 151)) & 27L) != 0)) ) {
+					if ( !(((((_la - 156)) & ~0x3f) == 0 && ((1L << (_la - 156)) & 27L) != 0)) ) {
 						_localctx.unitWord = ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -1687,9 +1746,9 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case PERCENT:
 					{
-					State = 319;
+					State = 331;
 					Match(PERCENT);
-					State = 320;
+					State = 332;
 					_localctx.extra = Match(EXTRA);
 					}
 					break;
@@ -1734,11 +1793,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 325;
+			State = 337;
 			Match(HOOK);
-			State = 326;
+			State = 338;
 			_localctx.value = number();
-			State = 327;
+			State = 339;
 			Match(MM);
 			}
 		}
@@ -1756,14 +1815,12 @@ internal partial class TurnrowParser : Parser {
 	internal partial class GaugeLineContext : ParserRuleContext {
 		public StitchContext by;
 		public NumberContext stitches;
+		public IToken repeats;
 		public NumberContext rows;
 		public GaugeLengthContext rowsLength;
 		public GaugeLengthContext stitchesLength;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode GAUGE() { return GetToken(TurnrowParser.GAUGE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COLON() { return GetToken(TurnrowParser.COLON, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
-			return GetRuleContext<StitchesWordContext>(0);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
 			return GetRuleContext<StitchContext>(0);
 		}
@@ -1772,6 +1829,9 @@ internal partial class TurnrowParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number(int i) {
 			return GetRuleContext<NumberContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public StitchesWordContext stitchesWord() {
+			return GetRuleContext<StitchesWordContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode AND() { return GetToken(TurnrowParser.AND, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
@@ -1788,6 +1848,8 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public GaugeLengthContext gaugeLength(int i) {
 			return GetRuleContext<GaugeLengthContext>(i);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEAT() { return GetToken(TurnrowParser.REPEAT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEATS() { return GetToken(TurnrowParser.REPEATS, 0); }
 		public GaugeLineContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
 		{
@@ -1799,51 +1861,78 @@ internal partial class TurnrowParser : Parser {
 	public GaugeLineContext gaugeLine() {
 		GaugeLineContext _localctx = new GaugeLineContext(Context, State);
 		EnterRule(_localctx, 34, RULE_gaugeLine);
+		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 329;
+			State = 341;
 			Match(GAUGE);
-			State = 330;
+			State = 342;
 			_localctx.by = stitch();
-			State = 331;
+			State = 343;
 			Match(COLON);
-			State = 332;
+			State = 344;
 			_localctx.stitches = number();
-			State = 333;
-			stitchesWord();
-			State = 348;
+			State = 347;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case STITCH:
+			case STITCHES:
+				{
+				State = 345;
+				stitchesWord();
+				}
+				break;
+			case REPEAT:
+			case REPEATS:
+				{
+				State = 346;
+				_localctx.repeats = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==REPEAT || _la==REPEATS) ) {
+					_localctx.repeats = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 363;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case AND:
 				{
-				State = 334;
+				State = 349;
 				Match(AND);
-				State = 335;
+				State = 350;
 				_localctx.rows = number();
-				State = 336;
+				State = 351;
 				rowsWord();
-				State = 337;
+				State = 352;
 				Match(TO);
-				State = 338;
+				State = 353;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
 			case TO:
 				{
-				State = 340;
+				State = 355;
 				Match(TO);
-				State = 341;
+				State = 356;
 				_localctx.stitchesLength = gaugeLength();
-				State = 342;
+				State = 357;
 				Match(COMMA);
-				State = 343;
+				State = 358;
 				_localctx.rows = number();
-				State = 344;
+				State = 359;
 				rowsWord();
-				State = 345;
+				State = 360;
 				Match(TO);
-				State = 346;
+				State = 361;
 				_localctx.rowsLength = gaugeLength();
 				}
 				break;
@@ -1886,9 +1975,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 350;
+			State = 365;
 			_localctx.value = number();
-			State = 351;
+			State = 366;
 			_localctx.measure = unit();
 			}
 		}
@@ -1951,46 +2040,46 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 353;
+			State = 368;
 			Match(TURN);
-			State = 354;
+			State = 369;
 			_localctx.by = stitch();
-			State = 358;
+			State = 373;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 355;
+				State = 370;
 				Match(COMMA);
-				State = 356;
+				State = 371;
 				_localctx.nextRow = Match(NEXT);
-				State = 357;
+				State = 372;
 				Match(ROW);
 				}
 			}
 
-			State = 360;
+			State = 375;
 			Match(COLON);
-			State = 361;
+			State = 376;
 			Match(CH);
-			State = 362;
+			State = 377;
 			_localctx.chains = number();
-			State = 367;
+			State = 382;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COUNTS:
 				{
-				State = 363;
+				State = 378;
 				_localctx.counts = Match(COUNTS);
 				}
 				break;
 			case DOES:
 				{
-				State = 364;
+				State = 379;
 				_localctx.doesNot = Match(DOES);
-				State = 365;
+				State = 380;
 				Match(NOT);
-				State = 366;
+				State = 381;
 				Match(COUNT);
 				}
 				break;
@@ -2000,20 +2089,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				break;
 			}
-			State = 373;
+			State = 388;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 369;
+				State = 384;
 				Match(COMMA);
-				State = 370;
+				State = 385;
 				_localctx._turnPart = turnPart();
 				_localctx._parts.Add(_localctx._turnPart);
 				}
 				}
-				State = 375;
+				State = 390;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2054,21 +2143,21 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 40, RULE_turnPart);
 		int _la;
 		try {
-			State = 385;
+			State = 400;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 376;
+				State = 391;
 				Match(FIRST);
-				State = 377;
+				State = 392;
 				Match(STITCH);
-				State = 378;
+				State = 393;
 				Match(IN);
-				State = 379;
+				State = 394;
 				_localctx.nth = Match(ORDINAL);
-				State = 380;
+				State = 395;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2082,13 +2171,13 @@ internal partial class TurnrowParser : Parser {
 			case NOT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 381;
+				State = 396;
 				Match(NOT);
-				State = 382;
+				State = 397;
 				Match(IN);
-				State = 383;
+				State = 398;
 				Match(THE);
-				State = 384;
+				State = 399;
 				Match(FOUNDATION);
 				}
 				break;
@@ -2132,13 +2221,13 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 387;
+			State = 402;
 			Match(MEASURE);
-			State = 388;
+			State = 403;
 			_localctx.called = name();
-			State = 389;
+			State = 404;
 			Match(IS);
-			State = 390;
+			State = 405;
 			_localctx.value = sum();
 			}
 		}
@@ -2199,19 +2288,19 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 392;
+			State = 407;
 			Match(COUNT);
-			State = 393;
+			State = 408;
 			_localctx.called = name();
-			State = 394;
+			State = 409;
 			Match(IS);
-			State = 404;
+			State = 419;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 			case STITCHES:
 				{
-				State = 395;
+				State = 410;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2221,9 +2310,9 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 396;
+				State = 411;
 				Match(FOR);
-				State = 397;
+				State = 412;
 				_localctx.length = sum();
 				}
 				break;
@@ -2243,6 +2332,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -2261,6 +2351,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -2313,8 +2404,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -2340,14 +2433,14 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 398;
+				State = 413;
 				_localctx.value = sum();
-				State = 402;
+				State = 417;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ROWS || _la==STITCHES) {
 					{
-					State = 399;
+					State = 414;
 					_localctx.of = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -2357,9 +2450,9 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 400;
+					State = 415;
 					Match(FOR);
-					State = 401;
+					State = 416;
 					_localctx.length = sum();
 					}
 				}
@@ -2369,20 +2462,20 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 410;
+			State = 425;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 406;
+				State = 421;
 				Match(COMMA);
-				State = 407;
+				State = 422;
 				_localctx._countFix = countFix();
 				_localctx._fixes.Add(_localctx._countFix);
 				}
 				}
-				State = 412;
+				State = 427;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2424,18 +2517,18 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 413;
+			State = 428;
 			Match(CLAIMS);
-			State = 419;
+			State = 434;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 414;
+				State = 429;
 				_localctx.without = Match(WITHOUT);
-				State = 415;
+				State = 430;
 				Match(TURNING);
-				State = 416;
+				State = 431;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -2448,9 +2541,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 417;
+				State = 432;
 				_localctx.with = Match(WITH);
-				State = 418;
+				State = 433;
 				Match(CHAINS);
 				}
 				break;
@@ -2497,9 +2590,9 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 421;
+			State = 436;
 			Match(BODY);
-			State = 427;
+			State = 442;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -2517,6 +2610,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -2535,6 +2629,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -2587,8 +2682,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -2612,17 +2709,17 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 422;
+				State = 437;
 				_localctx.table = name();
-				State = 423;
+				State = 438;
 				Match(COMMA);
-				State = 424;
+				State = 439;
 				_localctx.measure = unit();
 				}
 				break;
 			case QUOTED:
 				{
-				State = 426;
+				State = 441;
 				_localctx.file = Match(QUOTED);
 				}
 				break;
@@ -2670,20 +2767,20 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 429;
+			State = 444;
 			Match(EASE);
-			State = 430;
+			State = 445;
 			_localctx.called = name();
-			State = 431;
+			State = 446;
 			Match(IS);
-			State = 432;
+			State = 447;
 			_localctx.value = sum();
-			State = 434;
+			State = 449;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LESS) {
 				{
-				State = 433;
+				State = 448;
 				_localctx.less = Match(LESS);
 				}
 			}
@@ -2739,28 +2836,28 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 436;
+			State = 451;
 			Match(FINISHED);
-			State = 437;
+			State = 452;
 			_localctx.called = name();
-			State = 438;
+			State = 453;
 			Match(IS);
-			State = 439;
+			State = 454;
 			_localctx.value = expected();
-			State = 444;
+			State = 459;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 440;
+				State = 455;
 				Match(COMMA);
-				State = 441;
+				State = 456;
 				_localctx._finishedPart = finishedPart();
 				_localctx._parts.Add(_localctx._finishedPart);
 				}
 				}
-				State = 446;
+				State = 461;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -2799,26 +2896,26 @@ internal partial class TurnrowParser : Parser {
 		FinishedPartContext _localctx = new FinishedPartContext(Context, State);
 		EnterRule(_localctx, 54, RULE_finishedPart);
 		try {
-			State = 453;
+			State = 468;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPENS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 447;
+				State = 462;
 				_localctx.opens = Match(OPENS);
 				}
 				break;
 			case STRETCHES:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 448;
+				State = 463;
 				Match(STRETCHES);
-				State = 449;
+				State = 464;
 				Match(BY);
-				State = 450;
+				State = 465;
 				_localctx.stretch = number();
-				State = 451;
+				State = 466;
 				Match(PERCENT);
 				}
 				break;
@@ -2866,25 +2963,25 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 455;
+			State = 470;
 			Match(ACCEPT);
-			State = 456;
+			State = 471;
 			_localctx.called = name();
-			State = 459;
+			State = 474;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OF) {
 				{
-				State = 457;
+				State = 472;
 				Match(OF);
-				State = 458;
+				State = 473;
 				_localctx.which = name();
 				}
 			}
 
-			State = 461;
+			State = 476;
 			Match(COLON);
-			State = 462;
+			State = 477;
 			_localctx.reason = Match(QUOTED);
 			}
 		}
@@ -2946,27 +3043,27 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 464;
+			State = 479;
 			Match(SWATCH);
-			State = 465;
+			State = 480;
 			_localctx.by = stitch();
-			State = 466;
+			State = 481;
 			Match(COLON);
-			State = 467;
+			State = 482;
 			_localctx.stitches = number();
-			State = 468;
+			State = 483;
 			stitchesWord();
-			State = 469;
+			State = 484;
 			Match(AND);
-			State = 470;
+			State = 485;
 			_localctx.rows = number();
-			State = 471;
+			State = 486;
 			rowsWord();
-			State = 472;
+			State = 487;
 			Match(WEIGH);
-			State = 473;
+			State = 488;
 			_localctx.value = number();
-			State = 474;
+			State = 489;
 			_localctx.unitWord = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==G || _la==OZ) ) {
@@ -2976,14 +3073,14 @@ internal partial class TurnrowParser : Parser {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 477;
+			State = 492;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 475;
+				State = 490;
 				Match(COMMA);
-				State = 476;
+				State = 491;
 				_localctx.yarn = name();
 				}
 			}
@@ -3039,31 +3136,31 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 479;
+			State = 494;
 			Match(MADE);
-			State = 480;
+			State = 495;
 			_localctx.size = sizeName();
-			State = 481;
+			State = 496;
 			Match(COLON);
-			State = 482;
+			State = 497;
 			_localctx.piece = name();
-			State = 483;
+			State = 498;
 			_localctx._madePart = madePart();
 			_localctx._parts.Add(_localctx._madePart);
-			State = 488;
+			State = 503;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 484;
+				State = 499;
 				Match(COMMA);
-				State = 485;
+				State = 500;
 				_localctx._madePart = madePart();
 				_localctx._parts.Add(_localctx._madePart);
 				}
 				}
-				State = 490;
+				State = 505;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3107,11 +3204,11 @@ internal partial class TurnrowParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 491;
+			State = 506;
 			_localctx.value = number();
-			State = 492;
+			State = 507;
 			_localctx.measure = unit();
-			State = 493;
+			State = 508;
 			_localctx.way = TokenStream.LT(1);
 			_la = TokenStream.LA(1);
 			if ( !(_la==HIGH || _la==WIDE) ) {
@@ -3170,40 +3267,40 @@ internal partial class TurnrowParser : Parser {
 		EnterRule(_localctx, 64, RULE_countFix);
 		int _la;
 		try {
-			State = 508;
+			State = 523;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ODD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 495;
+				State = 510;
 				Match(ODD);
 				}
 				break;
 			case EVEN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 496;
+				State = 511;
 				Match(EVEN);
 				}
 				break;
 			case MULTIPLE:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 497;
+				State = 512;
 				Match(MULTIPLE);
-				State = 498;
+				State = 513;
 				Match(OF);
-				State = 499;
+				State = 514;
 				_localctx.multiple = single();
-				State = 502;
+				State = 517;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==PLUS) {
 					{
-					State = 500;
+					State = 515;
 					Match(PLUS);
-					State = 501;
+					State = 516;
 					_localctx.plus = single();
 					}
 				}
@@ -3213,9 +3310,9 @@ internal partial class TurnrowParser : Parser {
 			case ROUNDED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 504;
+				State = 519;
 				Match(ROUNDED);
-				State = 505;
+				State = 520;
 				_localctx.way = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==DOWN || _la==UP) ) {
@@ -3230,14 +3327,259 @@ internal partial class TurnrowParser : Parser {
 			case WITHIN:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 506;
+				State = 521;
 				Match(WITHIN);
-				State = 507;
+				State = 522;
 				_localctx.within = sum();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class UseLineContext : ParserRuleContext {
+		public IToken file;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode USE() { return GetToken(TurnrowParser.USE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		public UseLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_useLine; } }
+	}
+
+	[RuleVersion(0)]
+	public UseLineContext useLine() {
+		UseLineContext _localctx = new UseLineContext(Context, State);
+		EnterRule(_localctx, 66, RULE_useLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 525;
+			Match(USE);
+			State = 526;
+			_localctx.file = Match(QUOTED);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class StitchLineContext : ParserRuleContext {
+		public NameContext called;
+		public IToken picture;
+		public NumberContext multiple;
+		public NumberContext plus;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode STITCH() { return GetToken(TurnrowParser.STITCH, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PATTERN() { return GetToken(TurnrowParser.PATTERN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MULTIPLE() { return GetToken(TurnrowParser.MULTIPLE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OF() { return GetToken(TurnrowParser.OF, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext[] number() {
+			return GetRuleContexts<NumberContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NumberContext number(int i) {
+			return GetRuleContext<NumberContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLUS() { return GetToken(TurnrowParser.PLUS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE() { return GetToken(TurnrowParser.PICTURE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		public StitchLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_stitchLine; } }
+	}
+
+	[RuleVersion(0)]
+	public StitchLineContext stitchLine() {
+		StitchLineContext _localctx = new StitchLineContext(Context, State);
+		EnterRule(_localctx, 68, RULE_stitchLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 528;
+			Match(STITCH);
+			State = 529;
+			Match(PATTERN);
+			State = 530;
+			_localctx.called = name();
+			State = 536;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==FROM) {
+				{
+				State = 531;
+				Match(FROM);
+				State = 532;
+				_localctx.picture = Match(PICTURE);
+				State = 534;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==COMMA) {
+					{
+					State = 533;
+					Match(COMMA);
+					}
+				}
+
+				}
+			}
+
+			State = 538;
+			Match(OVER);
+			State = 539;
+			Match(MULTIPLE);
+			State = 540;
+			Match(OF);
+			State = 541;
+			_localctx.multiple = number();
+			State = 544;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==PLUS) {
+				{
+				State = 542;
+				Match(PLUS);
+				State = 543;
+				_localctx.plus = number();
+				}
+			}
+
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class KeyLineContext : ParserRuleContext {
+		public IToken letter;
+		public IToken which;
+		public ItemsContext words;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode KEY() { return GetToken(TurnrowParser.KEY, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IS() { return GetToken(TurnrowParser.IS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OPEN() { return GetToken(TurnrowParser.OPEN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode CLOSE() { return GetToken(TurnrowParser.CLOSE, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ItemsContext items() {
+			return GetRuleContext<ItemsContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode QUOTED() { return GetToken(TurnrowParser.QUOTED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FIRST() { return GetToken(TurnrowParser.FIRST, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LAST() { return GetToken(TurnrowParser.LAST, 0); }
+		public KeyLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_keyLine; } }
+	}
+
+	[RuleVersion(0)]
+	public KeyLineContext keyLine() {
+		KeyLineContext _localctx = new KeyLineContext(Context, State);
+		EnterRule(_localctx, 70, RULE_keyLine);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 546;
+			Match(KEY);
+			State = 549;
+			ErrorHandler.Sync(this);
+			switch (TokenStream.LA(1)) {
+			case QUOTED:
+				{
+				State = 547;
+				_localctx.letter = Match(QUOTED);
+				}
+				break;
+			case FIRST:
+			case LAST:
+				{
+				State = 548;
+				_localctx.which = TokenStream.LT(1);
+				_la = TokenStream.LA(1);
+				if ( !(_la==FIRST || _la==LAST) ) {
+					_localctx.which = ErrorHandler.RecoverInline(this);
+				}
+				else {
+					ErrorHandler.ReportMatch(this);
+				    Consume();
+				}
+				}
+				break;
+			default:
+				throw new NoViableAltException(this);
+			}
+			State = 551;
+			Match(IS);
+			State = 552;
+			Match(OPEN);
+			State = 553;
+			_localctx.words = items();
+			State = 554;
+			Match(CLOSE);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	internal partial class PictureLineContext : ParserRuleContext {
+		public IToken cells;
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE_ROW() { return GetToken(TurnrowParser.PICTURE_ROW, 0); }
+		public PictureLineContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_pictureLine; } }
+	}
+
+	[RuleVersion(0)]
+	public PictureLineContext pictureLine() {
+		PictureLineContext _localctx = new PictureLineContext(Context, State);
+		EnterRule(_localctx, 72, RULE_pictureLine);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 556;
+			_localctx.cells = Match(PICTURE_ROW);
 			}
 		}
 		catch (RecognitionException re) {
@@ -3279,45 +3621,45 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PieceLineContext pieceLine() {
 		PieceLineContext _localctx = new PieceLineContext(Context, State);
-		EnterRule(_localctx, 66, RULE_pieceLine);
+		EnterRule(_localctx, 74, RULE_pieceLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 510;
+			State = 558;
 			Match(PIECE);
-			State = 511;
+			State = 559;
 			_localctx.called = name();
-			State = 515;
+			State = 563;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 512;
+				State = 560;
 				Match(COMMA);
-				State = 513;
+				State = 561;
 				Match(MAKE);
-				State = 514;
+				State = 562;
 				_localctx.copies = Match(NUMBER);
 				}
 			}
 
-			State = 518;
+			State = 566;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM || _la==ACROSS || _la==IS || _la==PICKED) {
 				{
-				State = 517;
+				State = 565;
 				_localctx.begun = origin();
 				}
 			}
 
-			State = 521;
+			State = 569;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 520;
+				State = 568;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3407,33 +3749,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public OriginContext origin() {
 		OriginContext _localctx = new OriginContext(Context, State);
-		EnterRule(_localctx, 68, RULE_origin);
+		EnterRule(_localctx, 76, RULE_origin);
 		int _la;
 		try {
-			State = 573;
+			State = 621;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 523;
+				State = 571;
 				Match(FROM);
-				State = 524;
+				State = 572;
 				_localctx.piece = name();
-				State = 525;
+				State = 573;
 				Match(COLON);
-				State = 526;
+				State = 574;
 				_localctx.part = count();
-				State = 531;
+				State = 579;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STITCH || _la==STITCHES) {
 					{
-					State = 527;
+					State = 575;
 					stitchesWord();
-					State = 528;
+					State = 576;
 					Match(AT);
-					State = 529;
+					State = 577;
 					_localctx.at = edge();
 					}
 				}
@@ -3443,22 +3785,22 @@ internal partial class TurnrowParser : Parser {
 			case IS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 533;
+				State = 581;
 				Match(IS);
-				State = 534;
+				State = 582;
 				_localctx.piece = name();
-				State = 535;
+				State = 583;
 				Match(MIRRORED);
-				State = 539;
+				State = 587;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 536;
+					State = 584;
 					Match(COMMA);
-					State = 537;
+					State = 585;
 					_localctx.turned = Match(TURNED);
-					State = 538;
+					State = 586;
 					Match(OVER);
 					}
 				}
@@ -3468,25 +3810,25 @@ internal partial class TurnrowParser : Parser {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 541;
+				State = 589;
 				Match(ACROSS);
-				State = 542;
+				State = 590;
 				_localctx._acrossPart = acrossPart();
 				_localctx._over.Add(_localctx._acrossPart);
-				State = 547;
+				State = 595;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 543;
+					State = 591;
 					Match(COMMA);
-					State = 544;
+					State = 592;
 					_localctx._acrossPart = acrossPart();
 					_localctx._over.Add(_localctx._acrossPart);
 					}
 					}
-					State = 549;
+					State = 597;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3495,67 +3837,67 @@ internal partial class TurnrowParser : Parser {
 			case PICKED:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 550;
+				State = 598;
 				Match(PICKED);
-				State = 551;
+				State = 599;
 				Match(UP);
-				State = 554;
+				State = 602;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ALONG:
 					{
-					State = 552;
+					State = 600;
 					Match(ALONG);
 					}
 					break;
 				case AROUND:
 					{
-					State = 553;
+					State = 601;
 					_localctx.round = Match(AROUND);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 556;
+				State = 604;
 				_localctx._along = along();
 				_localctx._walks.Add(_localctx._along);
-				State = 561;
+				State = 609;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==AND) {
 					{
 					{
-					State = 557;
+					State = 605;
 					Match(AND);
-					State = 558;
+					State = 606;
 					_localctx._along = along();
 					_localctx._walks.Add(_localctx._along);
 					}
 					}
-					State = 563;
+					State = 611;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 564;
+				State = 612;
 				Match(COLON);
-				State = 565;
+				State = 613;
 				_localctx._rate = rate();
 				_localctx._rates.Add(_localctx._rate);
-				State = 570;
+				State = 618;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 566;
+					State = 614;
 					Match(COMMA);
-					State = 567;
+					State = 615;
 					_localctx._rate = rate();
 					_localctx._rates.Add(_localctx._rate);
 					}
 					}
-					State = 572;
+					State = 620;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -3595,19 +3937,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AcrossPartContext acrossPart() {
 		AcrossPartContext _localctx = new AcrossPartContext(Context, State);
-		EnterRule(_localctx, 70, RULE_acrossPart);
+		EnterRule(_localctx, 78, RULE_acrossPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 575;
+			State = 623;
 			_localctx.@base = name();
-			State = 577;
+			State = 625;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0)) {
 				{
-				State = 576;
+				State = 624;
 				_localctx.part = name();
 				}
 			}
@@ -3656,40 +3998,40 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongContext along() {
 		AlongContext _localctx = new AlongContext(Context, State);
-		EnterRule(_localctx, 72, RULE_along);
+		EnterRule(_localctx, 80, RULE_along);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 580;
+			State = 628;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 579;
+				State = 627;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 582;
+				State = 630;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 588;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1152921522324701184L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343232315420499L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927669L) != 0) );
+			State = 636;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 584;
+				State = 632;
 				Match(COMMA);
-				State = 585;
+				State = 633;
 				_localctx._alongPart = alongPart();
 				_localctx._parts.Add(_localctx._alongPart);
 				}
 				}
-				State = 590;
+				State = 638;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -3726,9 +4068,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AlongPartContext alongPart() {
 		AlongPartContext _localctx = new AlongPartContext(Context, State);
-		EnterRule(_localctx, 74, RULE_alongPart);
+		EnterRule(_localctx, 82, RULE_alongPart);
 		try {
-			State = 595;
+			State = 643;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -3737,7 +4079,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 591;
+				State = 639;
 				_localctx.rows = selection();
 				}
 				break;
@@ -3745,9 +4087,9 @@ internal partial class TurnrowParser : Parser {
 			case WS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 592;
+				State = 640;
 				_localctx.facing = side();
-				State = 593;
+				State = 641;
 				Match(FACING);
 				}
 				break;
@@ -3790,25 +4132,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public BeginLineContext beginLine() {
 		BeginLineContext _localctx = new BeginLineContext(Context, State);
-		EnterRule(_localctx, 76, RULE_beginLine);
+		EnterRule(_localctx, 84, RULE_beginLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 597;
+			State = 645;
 			Match(BEGIN);
-			State = 598;
+			State = 646;
 			Match(WITH);
-			State = 599;
+			State = 647;
 			_localctx.amount = count();
-			State = 600;
+			State = 648;
 			stitchesWord();
-			State = 602;
+			State = 650;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 601;
+				State = 649;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3846,21 +4188,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChainLineContext chainLine() {
 		ChainLineContext _localctx = new ChainLineContext(Context, State);
-		EnterRule(_localctx, 78, RULE_chainLine);
+		EnterRule(_localctx, 86, RULE_chainLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 604;
+			State = 652;
 			Match(CHAIN);
-			State = 605;
+			State = 653;
 			_localctx.amount = count();
-			State = 607;
+			State = 655;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 606;
+				State = 654;
 				_localctx.claimed = claim();
 				}
 			}
@@ -3908,22 +4250,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeLineContext edgeLine() {
 		EdgeLineContext _localctx = new EdgeLineContext(Context, State);
-		EnterRule(_localctx, 80, RULE_edgeLine);
+		EnterRule(_localctx, 88, RULE_edgeLine);
 		int _la;
 		try {
-			State = 623;
+			State = 671;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FROM:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 609;
+				State = 657;
 				Match(FROM);
-				State = 610;
+				State = 658;
 				Match(HERE);
-				State = 611;
+				State = 659;
 				_localctx.at = edge();
-				State = 612;
+				State = 660;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3932,7 +4274,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 613;
+				State = 661;
 				_localctx.called = name();
 				}
 				break;
@@ -3941,21 +4283,21 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 619;
+				State = 667;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BOTH:
 					{
-					State = 615;
+					State = 663;
 					Match(BOTH);
-					State = 616;
+					State = 664;
 					_localctx.end = Match(EDGES);
 					}
 					break;
 				case LEFT:
 				case RIGHT:
 					{
-					State = 617;
+					State = 665;
 					_localctx.hand = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEFT || _la==RIGHT) ) {
@@ -3965,14 +4307,14 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 618;
+					State = 666;
 					_localctx.end = Match(EDGE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 621;
+				State = 669;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -3981,7 +4323,7 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 622;
+				State = 670;
 				_localctx.called = name();
 				}
 				break;
@@ -4018,17 +4360,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public MarkLineContext markLine() {
 		MarkLineContext _localctx = new MarkLineContext(Context, State);
-		EnterRule(_localctx, 82, RULE_markLine);
+		EnterRule(_localctx, 90, RULE_markLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 625;
+			State = 673;
 			Match(MARK);
-			State = 626;
+			State = 674;
 			Match(NEXT);
-			State = 627;
+			State = 675;
 			Match(ROW);
-			State = 628;
+			State = 676;
 			_localctx.called = name();
 			}
 		}
@@ -4068,32 +4410,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DivideLineContext divideLine() {
 		DivideLineContext _localctx = new DivideLineContext(Context, State);
-		EnterRule(_localctx, 84, RULE_divideLine);
+		EnterRule(_localctx, 92, RULE_divideLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 630;
+			State = 678;
 			Match(DIVIDE);
-			State = 631;
+			State = 679;
 			Match(COLON);
-			State = 632;
+			State = 680;
 			_localctx._dividePart = dividePart();
 			_localctx._parts.Add(_localctx._dividePart);
-			State = 637;
+			State = 685;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 633;
+				State = 681;
 				Match(COMMA);
-				State = 634;
+				State = 682;
 				_localctx._dividePart = dividePart();
 				_localctx._parts.Add(_localctx._dividePart);
 				}
 				}
-				State = 639;
+				State = 687;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4131,17 +4473,17 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DividePartContext dividePart() {
 		DividePartContext _localctx = new DividePartContext(Context, State);
-		EnterRule(_localctx, 86, RULE_dividePart);
+		EnterRule(_localctx, 94, RULE_dividePart);
 		try {
-			State = 646;
+			State = 694;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 640;
+				State = 688;
 				Match(SKIP_WORD);
-				State = 641;
+				State = 689;
 				_localctx.amount = count();
 				}
 				break;
@@ -4161,6 +4503,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -4179,6 +4522,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -4231,8 +4575,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -4259,11 +4605,11 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 642;
+				State = 690;
 				_localctx.amount = count();
-				State = 643;
+				State = 691;
 				Match(FOR);
-				State = 644;
+				State = 692;
 				_localctx.called = name();
 				}
 				break;
@@ -4295,13 +4641,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FastenLineContext fastenLine() {
 		FastenLineContext _localctx = new FastenLineContext(Context, State);
-		EnterRule(_localctx, 88, RULE_fastenLine);
+		EnterRule(_localctx, 96, RULE_fastenLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 648;
+			State = 696;
 			Match(FASTEN);
-			State = 649;
+			State = 697;
 			Match(OFF);
 			}
 		}
@@ -4330,15 +4676,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WeaveLineContext weaveLine() {
 		WeaveLineContext _localctx = new WeaveLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_weaveLine);
+		EnterRule(_localctx, 98, RULE_weaveLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 651;
+			State = 699;
 			Match(WEAVE);
-			State = 652;
+			State = 700;
 			Match(IN);
-			State = 653;
+			State = 701;
 			Match(ENDS);
 			}
 		}
@@ -4382,43 +4728,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowLineContext rowLine() {
 		RowLineContext _localctx = new RowLineContext(Context, State);
-		EnterRule(_localctx, 92, RULE_rowLine);
+		EnterRule(_localctx, 100, RULE_rowLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 655;
+			State = 703;
 			Match(ROW);
-			State = 657;
+			State = 705;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967424L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 31295731381L) != 0)) {
 				{
-				State = 656;
+				State = 704;
 				_localctx.from = count();
 				}
 			}
 
-			State = 660;
+			State = 708;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 659;
+				State = 707;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 662;
+			State = 710;
 			Match(COLON);
-			State = 663;
+			State = 711;
 			_localctx.words = items();
-			State = 665;
+			State = 713;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 664;
+				State = 712;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4470,39 +4816,39 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsLineContext rowsLine() {
 		RowsLineContext _localctx = new RowsLineContext(Context, State);
-		EnterRule(_localctx, 94, RULE_rowsLine);
+		EnterRule(_localctx, 102, RULE_rowsLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 667;
+			State = 715;
 			Match(ROWS);
-			State = 668;
+			State = 716;
 			_localctx.from = count();
-			State = 669;
+			State = 717;
 			Match(TO);
-			State = 670;
+			State = 718;
 			_localctx.to = count();
-			State = 672;
+			State = 720;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==RS || _la==WS) {
 				{
-				State = 671;
+				State = 719;
 				_localctx.facing = side();
 				}
 			}
 
-			State = 674;
+			State = 722;
 			Match(COLON);
-			State = 675;
+			State = 723;
 			_localctx.words = items();
-			State = 677;
+			State = 725;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 676;
+				State = 724;
 				_localctx.claimed = claim();
 				}
 			}
@@ -4543,28 +4889,28 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemsContext items() {
 		ItemsContext _localctx = new ItemsContext(Context, State);
-		EnterRule(_localctx, 96, RULE_items);
+		EnterRule(_localctx, 104, RULE_items);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 679;
+			State = 727;
 			_localctx._item = item();
 			_localctx._each.Add(_localctx._item);
-			State = 684;
+			State = 732;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 680;
+				State = 728;
 				Match(COMMA);
-				State = 681;
+				State = 729;
 				_localctx._item = item();
 				_localctx._each.Add(_localctx._item);
 				}
 				}
-				State = 686;
+				State = 734;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -4656,22 +5002,22 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ItemContext item() {
 		ItemContext _localctx = new ItemContext(Context, State);
-		EnterRule(_localctx, 98, RULE_item);
+		EnterRule(_localctx, 106, RULE_item);
 		int _la;
 		try {
-			State = 757;
+			State = 805;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 687;
+				State = 735;
 				Match(OPEN);
-				State = 688;
+				State = 736;
 				_localctx.inside = items();
-				State = 689;
+				State = 737;
 				Match(CLOSE);
-				State = 694;
+				State = 742;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case OPEN:
@@ -4690,6 +5036,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -4708,6 +5055,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -4760,8 +5108,10 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -4787,9 +5137,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 690;
+					State = 738;
 					_localctx.amount = count();
-					State = 691;
+					State = 739;
 					_localctx.end = Match(TIMES);
 					}
 					break;
@@ -4798,7 +5148,7 @@ internal partial class TurnrowParser : Parser {
 				case TO:
 				case UNTIL:
 					{
-					State = 693;
+					State = 741;
 					_localctx.far = reach();
 					}
 					break;
@@ -4811,12 +5161,12 @@ internal partial class TurnrowParser : Parser {
 				default:
 					break;
 				}
-				State = 697;
+				State = 745;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 696;
+					State = 744;
 					_localctx.at = place();
 					}
 				}
@@ -4826,14 +5176,14 @@ internal partial class TurnrowParser : Parser {
 			case SKIP_WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 699;
+				State = 747;
 				Match(SKIP_WORD);
-				State = 701;
+				State = 749;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+				if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967424L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 31295731381L) != 0)) {
 					{
-					State = 700;
+					State = 748;
 					_localctx.amount = count();
 					}
 				}
@@ -4843,27 +5193,27 @@ internal partial class TurnrowParser : Parser {
 			case SLIP:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 703;
+				State = 751;
 				Match(SLIP);
-				State = 704;
+				State = 752;
 				Match(OVER);
-				State = 705;
+				State = 753;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 706;
+				State = 754;
 				Match(LEAVE);
-				State = 710;
+				State = 758;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 707;
+					State = 755;
 					Match(THE);
-					State = 708;
+					State = 756;
 					Match(REST);
 					}
 					break;
@@ -4883,6 +5233,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -4901,6 +5252,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -4953,8 +5305,10 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -4980,21 +5334,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 709;
+					State = 757;
 					_localctx.amount = count();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 714;
+				State = 762;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 712;
+					State = 760;
 					Match(FOR);
-					State = 713;
+					State = 761;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -5004,31 +5358,31 @@ internal partial class TurnrowParser : Parser {
 			case HOLD:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 716;
+				State = 764;
 				Match(HOLD);
-				State = 717;
+				State = 765;
 				_localctx.amount = count();
-				State = 718;
+				State = 766;
 				Match(FOR);
-				State = 719;
+				State = 767;
 				_localctx.called = name();
 				}
 				break;
 			case BRIDGE:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 721;
+				State = 769;
 				Match(BRIDGE);
-				State = 722;
+				State = 770;
 				_localctx.amount = count();
-				State = 725;
+				State = 773;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 723;
+					State = 771;
 					Match(FOR);
-					State = 724;
+					State = 772;
 					_localctx.called = name();
 					}
 				}
@@ -5050,6 +5404,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -5068,6 +5423,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -5123,8 +5479,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -5151,17 +5509,17 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 728;
+				State = 776;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 727;
+					State = 775;
 					_localctx.before = list();
 					}
 				}
 
-				State = 752;
+				State = 800;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACCEPT:
@@ -5179,6 +5537,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -5197,6 +5556,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -5249,8 +5609,10 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -5274,35 +5636,35 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 731;
+					State = 779;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 730;
+						State = 778;
 						_localctx._name = name();
 						_localctx._words.Add(_localctx._name);
 						}
 						}
-						State = 733;
+						State = 781;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-					State = 745;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
+					State = 793;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case DEC:
 					case INC:
 						{
-						State = 735;
+						State = 783;
 						_localctx.changed = change();
-						State = 737;
+						State = 785;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
+						if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442455L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 31295798965L) != 0)) {
 							{
-							State = 736;
+							State = 784;
 							_localctx.changedBy = changeAmount();
 							}
 						}
@@ -5320,14 +5682,14 @@ internal partial class TurnrowParser : Parser {
 					case NUMBER:
 					case FRACTION:
 						{
-						State = 739;
+						State = 787;
 						_localctx.worked = stitchAmount();
-						State = 741;
+						State = 789;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						if (_la==WITH) {
 							{
-							State = 740;
+							State = 788;
 							_localctx.spread = spreading();
 							}
 						}
@@ -5336,13 +5698,13 @@ internal partial class TurnrowParser : Parser {
 						break;
 					case WITH:
 						{
-						State = 743;
+						State = 791;
 						_localctx.spread = spreading();
 						}
 						break;
 					case AT:
 						{
-						State = 744;
+						State = 792;
 						_localctx.ends = atEachEnd();
 						}
 						break;
@@ -5360,14 +5722,14 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 747;
+					State = 795;
 					_localctx.changed = change();
-					State = 749;
+					State = 797;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2305869402056720256L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 6332061069891075029L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 1955987435L) != 0)) {
+					if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105570834120448L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442455L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 31295798965L) != 0)) {
 						{
-						State = 748;
+						State = 796;
 						_localctx.changedBy = changeAmount();
 						}
 					}
@@ -5376,19 +5738,19 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case AT:
 					{
-					State = 751;
+					State = 799;
 					_localctx.ends = atEachEnd();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 755;
+				State = 803;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==IN) {
 					{
-					State = 754;
+					State = 802;
 					_localctx.at = place();
 					}
 				}
@@ -5434,23 +5796,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SpreadingContext spreading() {
 		SpreadingContext _localctx = new SpreadingContext(Context, State);
-		EnterRule(_localctx, 100, RULE_spreading);
+		EnterRule(_localctx, 108, RULE_spreading);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 759;
+			State = 807;
 			Match(WITH);
-			State = 760;
+			State = 808;
 			Match(OPEN);
-			State = 761;
+			State = 809;
 			_localctx.inside = items();
-			State = 762;
+			State = 810;
 			Match(CLOSE);
-			State = 763;
+			State = 811;
 			_localctx.amount = count();
-			State = 764;
+			State = 812;
 			Match(TIMES);
-			State = 765;
+			State = 813;
 			Match(EVENLY);
 			}
 		}
@@ -5479,15 +5841,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AtEachEndContext atEachEnd() {
 		AtEachEndContext _localctx = new AtEachEndContext(Context, State);
-		EnterRule(_localctx, 102, RULE_atEachEnd);
+		EnterRule(_localctx, 110, RULE_atEachEnd);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 767;
+			State = 815;
 			Match(AT);
-			State = 768;
+			State = 816;
 			Match(EACH);
-			State = 769;
+			State = 817;
 			Match(END);
 			}
 		}
@@ -5529,10 +5891,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchAmountContext stitchAmount() {
 		StitchAmountContext _localctx = new StitchAmountContext(Context, State);
-		EnterRule(_localctx, 104, RULE_stitchAmount);
+		EnterRule(_localctx, 112, RULE_stitchAmount);
 		int _la;
 		try {
-			State = 784;
+			State = 832;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case PLUS:
@@ -5541,41 +5903,41 @@ internal partial class TurnrowParser : Parser {
 			case X:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 772;
+				State = 820;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 771;
+					State = 819;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 774;
+					State = 822;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0) );
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 776;
+				State = 824;
 				_localctx.first = list();
-				State = 780;
+				State = 828;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 777;
+					State = 825;
 					_localctx._countOperation = countOperation();
 					_localctx._operations.Add(_localctx._countOperation);
 					}
 					}
-					State = 782;
+					State = 830;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -5587,7 +5949,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 783;
+				State = 831;
 				_localctx.far = reach();
 				}
 				break;
@@ -5627,10 +5989,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeAmountContext changeAmount() {
 		ChangeAmountContext _localctx = new ChangeAmountContext(Context, State);
-		EnterRule(_localctx, 106, RULE_changeAmount);
+		EnterRule(_localctx, 114, RULE_changeAmount);
 		int _la;
 		try {
-			State = 791;
+			State = 839;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case OPEN:
@@ -5649,6 +6011,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -5667,6 +6030,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -5719,8 +6083,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -5747,14 +6113,14 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 786;
+				State = 834;
 				_localctx.amount = count();
-				State = 788;
+				State = 836;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EVENLY) {
 					{
-					State = 787;
+					State = 835;
 					_localctx.evenly = Match(EVENLY);
 					}
 				}
@@ -5767,7 +6133,7 @@ internal partial class TurnrowParser : Parser {
 			case UNTIL:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 790;
+				State = 838;
 				_localctx.far = reach();
 				}
 				break;
@@ -5809,52 +6175,52 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ReachContext reach() {
 		ReachContext _localctx = new ReachContext(Context, State);
-		EnterRule(_localctx, 108, RULE_reach);
+		EnterRule(_localctx, 116, RULE_reach);
 		int _la;
 		try {
-			State = 804;
+			State = 852;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACROSS:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 793;
+				State = 841;
 				Match(ACROSS);
 				}
 				break;
 			case AROUND:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 794;
+				State = 842;
 				Match(AROUND);
 				}
 				break;
 			case TO:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 795;
+				State = 843;
 				Match(TO);
-				State = 796;
+				State = 844;
 				_localctx.corner = Match(CORNER);
 				}
 				break;
 			case UNTIL:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 797;
+				State = 845;
 				Match(UNTIL);
-				State = 798;
+				State = 846;
 				_localctx.remain = count();
-				State = 799;
+				State = 847;
 				Match(REMAIN);
-				State = 802;
+				State = 850;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==BEFORE) {
 					{
-					State = 800;
+					State = 848;
 					Match(BEFORE);
-					State = 801;
+					State = 849;
 					_localctx.corner = Match(CORNER);
 					}
 				}
@@ -5925,14 +6291,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 110, RULE_place);
+		EnterRule(_localctx, 118, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 806;
+			State = 854;
 			Match(IN);
-			State = 864;
+			State = 912;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case FIRST:
@@ -5940,66 +6306,66 @@ internal partial class TurnrowParser : Parser {
 			case NEXT:
 			case SAME:
 				{
-				State = 807;
+				State = 855;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
-				if ( !(((((_la - 88)) & ~0x3f) == 0 && ((1L << (_la - 88)) & 68719739137L) != 0)) ) {
+				if ( !(((((_la - 91)) & ~0x3f) == 0 && ((1L << (_la - 91)) & 274878169345L) != 0)) ) {
 					_localctx.which = ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 811;
+				State = 859;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0)) {
 					{
 					{
-					State = 808;
+					State = 856;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 813;
+					State = 861;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 820;
+				State = 868;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 814;
+					State = 862;
 					Match(AND);
-					State = 816;
+					State = 864;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 815;
+						State = 863;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 818;
+						State = 866;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
 					}
 				}
 
-				State = 826;
+				State = 874;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==UNTIL) {
 					{
-					State = 822;
+					State = 870;
 					_localctx.until = Match(UNTIL);
-					State = 823;
+					State = 871;
 					_localctx.remain = count();
-					State = 824;
+					State = 872;
 					Match(REMAIN);
 					}
 				}
@@ -6008,107 +6374,107 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EACH:
 				{
-				State = 828;
+				State = 876;
 				_localctx.which = Match(EACH);
-				State = 832;
+				State = 880;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0)) {
 					{
 					{
-					State = 829;
+					State = 877;
 					_localctx._name = name();
 					_localctx._kind.Add(_localctx._name);
 					}
 					}
-					State = 834;
+					State = 882;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 853;
+				State = 901;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AND) {
 					{
-					State = 835;
+					State = 883;
 					Match(AND);
-					State = 837;
+					State = 885;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==NUMBER || _la==FRACTION) {
 						{
-						State = 836;
+						State = 884;
 						_localctx.many = list();
 						}
 					}
 
-					State = 840;
+					State = 888;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 839;
+						State = 887;
 						_localctx._name = name();
 						_localctx._also.Add(_localctx._name);
 						}
 						}
-						State = 842;
+						State = 890;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-					State = 851;
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
+					State = 899;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==IN) {
 						{
-						State = 844;
+						State = 892;
 						Match(IN);
-						State = 845;
+						State = 893;
 						Match(EACH);
-						State = 847;
+						State = 895;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 						do {
 							{
 							{
-							State = 846;
+							State = 894;
 							_localctx._name = name();
 							_localctx._other.Add(_localctx._name);
 							}
 							}
-							State = 849;
+							State = 897;
 							ErrorHandler.Sync(this);
 							_la = TokenStream.LA(1);
-						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+						} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
 						}
 					}
 
 					}
 				}
 
-				State = 861;
+				State = 909;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ACROSS:
 					{
-					State = 855;
+					State = 903;
 					Match(ACROSS);
 					}
 					break;
 				case AROUND:
 					{
-					State = 856;
+					State = 904;
 					Match(AROUND);
 					}
 					break;
 				case UNTIL:
 					{
-					State = 857;
+					State = 905;
 					_localctx.until = Match(UNTIL);
-					State = 858;
+					State = 906;
 					_localctx.remain = count();
-					State = 859;
+					State = 907;
 					Match(REMAIN);
 					}
 					break;
@@ -6124,7 +6490,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case CORNER:
 				{
-				State = 863;
+				State = 911;
 				_localctx.which = Match(CORNER);
 				}
 				break;
@@ -6153,21 +6519,21 @@ internal partial class TurnrowParser : Parser {
 		public IToken inAll;
 		public ClaimContext claimed;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEAT() { return GetToken(TurnrowParser.REPEAT, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext[] count() {
 			return GetRuleContexts<CountContext>();
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public CountContext count(int i) {
 			return GetRuleContext<CountContext>(i);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROWS() { return GetToken(TurnrowParser.ROWS, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TO() { return GetToken(TurnrowParser.TO, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROW() { return GetToken(TurnrowParser.ROW, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA() { return GetToken(TurnrowParser.COMMA, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ClaimContext claim() {
 			return GetRuleContext<ClaimContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TIMES() { return GetToken(TurnrowParser.TIMES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MORE_WORD() { return GetToken(TurnrowParser.MORE_WORD, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ALL() { return GetToken(TurnrowParser.ALL, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
 		public RepeatLineContext(ParserRuleContext parent, int invokingState)
@@ -6180,81 +6546,89 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RepeatLineContext repeatLine() {
 		RepeatLineContext _localctx = new RepeatLineContext(Context, State);
-		EnterRule(_localctx, 112, RULE_repeatLine);
+		EnterRule(_localctx, 120, RULE_repeatLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 866;
+			State = 914;
 			Match(REPEAT);
-			State = 874;
+			State = 922;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
 				{
-				State = 867;
+				State = 915;
 				Match(ROWS);
-				State = 868;
+				State = 916;
 				_localctx.from = count();
-				State = 869;
+				State = 917;
 				Match(TO);
-				State = 870;
+				State = 918;
 				_localctx.to = count();
 				}
 				break;
 			case ROW:
 				{
-				State = 872;
+				State = 920;
 				Match(ROW);
-				State = 873;
+				State = 921;
 				_localctx.from = count();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 876;
-			Match(COMMA);
-			State = 877;
-			_localctx.times = count();
-			State = 885;
+			State = 935;
 			ErrorHandler.Sync(this);
-			switch (TokenStream.LA(1)) {
-			case MORE_WORD:
+			_la = TokenStream.LA(1);
+			if (_la==COMMA) {
 				{
-				State = 878;
-				_localctx.more = Match(MORE_WORD);
-				State = 879;
-				Match(TIMES);
-				}
-				break;
-			case TIMES:
-				{
-				State = 880;
-				_localctx.end = Match(TIMES);
-				State = 883;
+				State = 924;
+				Match(COMMA);
+				State = 925;
+				_localctx.times = count();
+				State = 933;
 				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==IN) {
+				switch (TokenStream.LA(1)) {
+				case MORE_WORD:
 					{
-					State = 881;
-					_localctx.inAll = Match(IN);
-					State = 882;
-					Match(ALL);
+					State = 926;
+					_localctx.more = Match(MORE_WORD);
+					State = 927;
+					Match(TIMES);
 					}
-				}
+					break;
+				case TIMES:
+					{
+					State = 928;
+					_localctx.end = Match(TIMES);
+					State = 931;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+					if (_la==IN) {
+						{
+						State = 929;
+						_localctx.inAll = Match(IN);
+						State = 930;
+						Match(ALL);
+						}
+					}
 
+					}
+					break;
+				default:
+					throw new NoViableAltException(this);
 				}
-				break;
-			default:
-				throw new NoViableAltException(this);
+				}
 			}
-			State = 888;
+
+			State = 938;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 887;
+				State = 937;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6301,36 +6675,36 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ForLineContext forLine() {
 		ForLineContext _localctx = new ForLineContext(Context, State);
-		EnterRule(_localctx, 114, RULE_forLine);
+		EnterRule(_localctx, 122, RULE_forLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 890;
+			State = 940;
 			Match(FOR);
-			State = 891;
+			State = 941;
 			_localctx._sizeRange = sizeRange();
 			_localctx._sizes.Add(_localctx._sizeRange);
-			State = 896;
+			State = 946;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 892;
+				State = 942;
 				Match(COMMA);
-				State = 893;
+				State = 943;
 				_localctx._sizeRange = sizeRange();
 				_localctx._sizes.Add(_localctx._sizeRange);
 				}
 				}
-				State = 898;
+				State = 948;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 899;
+			State = 949;
 			Match(COLON);
-			State = 900;
+			State = 950;
 			_localctx.done = sizedLine();
 			}
 		}
@@ -6365,21 +6739,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizeRangeContext sizeRange() {
 		SizeRangeContext _localctx = new SizeRangeContext(Context, State);
-		EnterRule(_localctx, 116, RULE_sizeRange);
+		EnterRule(_localctx, 124, RULE_sizeRange);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 902;
+			State = 952;
 			_localctx.first = sizeName();
-			State = 905;
+			State = 955;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==TO) {
 				{
-				State = 903;
+				State = 953;
 				Match(TO);
-				State = 904;
+				State = 954;
 				_localctx.last = sizeName();
 				}
 			}
@@ -6448,15 +6822,15 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SizedLineContext sizedLine() {
 		SizedLineContext _localctx = new SizedLineContext(Context, State);
-		EnterRule(_localctx, 118, RULE_sizedLine);
+		EnterRule(_localctx, 126, RULE_sizedLine);
 		try {
-			State = 917;
+			State = 967;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TURN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 907;
+				State = 957;
 				_localctx.asTurn = turnLine();
 				}
 				break;
@@ -6466,63 +6840,63 @@ internal partial class TurnrowParser : Parser {
 			case RIGHT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 908;
+				State = 958;
 				_localctx.asEdge = edgeLine();
 				}
 				break;
 			case MARK:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 909;
+				State = 959;
 				_localctx.asMark = markLine();
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 910;
+				State = 960;
 				_localctx.asRow = rowLine();
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 911;
+				State = 961;
 				_localctx.asRows = rowsLine();
 				}
 				break;
 			case REPEAT:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 912;
+				State = 962;
 				_localctx.asRepeat = repeatLine();
 				}
 				break;
 			case STRAIGHT:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 913;
+				State = 963;
 				_localctx.asStraight = straightLine();
 				}
 				break;
 			case LEAVE:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 914;
+				State = 964;
 				_localctx.asLeave = leaveLine();
 				}
 				break;
 			case ADD:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 915;
+				State = 965;
 				_localctx.asAdd = addLine();
 				}
 				break;
 			case SHAPE:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 916;
+				State = 966;
 				_localctx.asShape = shapeLine();
 				}
 				break;
@@ -6594,30 +6968,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StraightLineContext straightLine() {
 		StraightLineContext _localctx = new StraightLineContext(Context, State);
-		EnterRule(_localctx, 120, RULE_straightLine);
+		EnterRule(_localctx, 128, RULE_straightLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 919;
+			State = 969;
 			Match(STRAIGHT);
-			State = 931;
+			State = 981;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TO:
 				{
-				State = 920;
+				State = 970;
 				Match(TO);
-				State = 921;
+				State = 971;
 				_localctx.length = sum();
-				State = 924;
+				State = 974;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 922;
+					State = 972;
 					Match(AT);
-					State = 923;
+					State = 973;
 					_localctx.at = edge();
 					}
 				}
@@ -6626,9 +7000,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case FOR:
 				{
-				State = 926;
+				State = 976;
 				_localctx.further = Match(FOR);
-				State = 927;
+				State = 977;
 				_localctx.length = sum();
 				}
 				break;
@@ -6648,6 +7022,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -6666,6 +7041,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -6718,8 +7094,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -6745,50 +7123,50 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 928;
+				State = 978;
 				_localctx.amount = count();
-				State = 929;
+				State = 979;
 				_localctx.counted = rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 935;
+			State = 985;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FROM) {
 				{
-				State = 933;
+				State = 983;
 				Match(FROM);
-				State = 934;
+				State = 984;
 				_localctx.mark = name();
 				}
 			}
 
-			State = 941;
+			State = 991;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 937;
+				State = 987;
 				Match(COMMA);
-				State = 938;
+				State = 988;
 				_localctx._rowFix = rowFix();
 				_localctx._fixes.Add(_localctx._rowFix);
 				}
 				}
-				State = 943;
+				State = 993;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 945;
+			State = 995;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 944;
+				State = 994;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6808,6 +7186,8 @@ internal partial class TurnrowParser : Parser {
 
 	internal partial class RowFixContext : ParserRuleContext {
 		public SideContext facing;
+		public NameContext pattern;
+		public StitchContext by;
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EVEN() { return GetToken(TurnrowParser.EVEN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public RowsWordContext rowsWord() {
 			return GetRuleContext<RowsWordContext>(0);
@@ -6816,6 +7196,14 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode END() { return GetToken(TurnrowParser.END, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public SideContext side() {
 			return GetRuleContext<SideContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode IN() { return GetToken(TurnrowParser.IN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name() {
+			return GetRuleContext<NameContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode EDGES() { return GetToken(TurnrowParser.EDGES, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public StitchContext stitch() {
+			return GetRuleContext<StitchContext>(0);
 		}
 		public RowFixContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -6827,36 +7215,56 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowFixContext rowFix() {
 		RowFixContext _localctx = new RowFixContext(Context, State);
-		EnterRule(_localctx, 122, RULE_rowFix);
+		EnterRule(_localctx, 130, RULE_rowFix);
 		try {
-			State = 953;
+			State = 1008;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 947;
+				State = 997;
 				Match(EVEN);
-				State = 948;
+				State = 998;
 				rowsWord();
 				}
 				break;
 			case ODD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 949;
+				State = 999;
 				Match(ODD);
-				State = 950;
+				State = 1000;
 				rowsWord();
 				}
 				break;
 			case END:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 951;
+				State = 1001;
 				Match(END);
-				State = 952;
+				State = 1002;
 				_localctx.facing = side();
+				}
+				break;
+			case IN:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 1003;
+				Match(IN);
+				State = 1004;
+				_localctx.pattern = name();
+				}
+				break;
+			case EDGES:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 1005;
+				Match(EDGES);
+				State = 1006;
+				Match(IN);
+				State = 1007;
+				_localctx.by = stitch();
 				}
 				break;
 			default:
@@ -6902,37 +7310,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public LeaveLineContext leaveLine() {
 		LeaveLineContext _localctx = new LeaveLineContext(Context, State);
-		EnterRule(_localctx, 124, RULE_leaveLine);
+		EnterRule(_localctx, 132, RULE_leaveLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 955;
+			State = 1010;
 			Match(LEAVE);
-			State = 956;
+			State = 1011;
 			_localctx.amount = count();
-			State = 959;
+			State = 1014;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==FOR) {
 				{
-				State = 957;
+				State = 1012;
 				Match(FOR);
-				State = 958;
+				State = 1013;
 				_localctx.later = Match(LATER);
 				}
 			}
 
-			State = 961;
+			State = 1016;
 			Match(AT);
-			State = 962;
+			State = 1017;
 			_localctx.at = edge();
-			State = 964;
+			State = 1019;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 963;
+				State = 1018;
 				_localctx.claimed = claim();
 				}
 			}
@@ -6980,41 +7388,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public AddLineContext addLine() {
 		AddLineContext _localctx = new AddLineContext(Context, State);
-		EnterRule(_localctx, 126, RULE_addLine);
+		EnterRule(_localctx, 134, RULE_addLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 966;
+			State = 1021;
 			Match(ADD);
-			State = 967;
+			State = 1022;
 			_localctx.amount = count();
-			State = 968;
+			State = 1023;
 			Match(AT);
-			State = 969;
+			State = 1024;
 			_localctx.at = edge();
-			State = 974;
+			State = 1029;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 970;
+				State = 1025;
 				Match(COMMA);
-				State = 971;
+				State = 1026;
 				_localctx.apart = Match(ONE);
-				State = 972;
+				State = 1027;
 				Match(ROW);
-				State = 973;
+				State = 1028;
 				Match(APART);
 				}
 			}
 
-			State = 977;
+			State = 1032;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 976;
+				State = 1031;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7102,58 +7510,58 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeLineContext shapeLine() {
 		ShapeLineContext _localctx = new ShapeLineContext(Context, State);
-		EnterRule(_localctx, 128, RULE_shapeLine);
+		EnterRule(_localctx, 136, RULE_shapeLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 979;
+			State = 1034;
 			Match(SHAPE);
-			State = 1035;
+			State = 1090;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BY:
 				{
-				State = 980;
+				State = 1035;
 				Match(BY);
-				State = 981;
+				State = 1036;
 				_localctx.by = decreasing();
 				}
 				break;
 			case ROWS:
 				{
-				State = 982;
+				State = 1037;
 				_localctx.many = Match(ROWS);
-				State = 983;
+				State = 1038;
 				_localctx.from = count();
-				State = 984;
+				State = 1039;
 				Match(TO);
-				State = 985;
+				State = 1040;
 				_localctx.to = count();
-				State = 986;
+				State = 1041;
 				_localctx.does = shapeDone();
 				}
 				break;
 			case FOR:
 			case TO:
 				{
-				State = 996;
+				State = 1051;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TO:
 					{
-					State = 988;
+					State = 1043;
 					Match(TO);
-					State = 989;
+					State = 1044;
 					_localctx.length = sum();
-					State = 992;
+					State = 1047;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==AT) {
 						{
-						State = 990;
+						State = 1045;
 						Match(AT);
-						State = 991;
+						State = 1046;
 						_localctx.at = edge();
 						}
 					}
@@ -7162,45 +7570,45 @@ internal partial class TurnrowParser : Parser {
 					break;
 				case FOR:
 					{
-					State = 994;
+					State = 1049;
 					_localctx.further = Match(FOR);
-					State = 995;
+					State = 1050;
 					_localctx.length = sum();
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1000;
+				State = 1055;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FROM) {
 					{
-					State = 998;
+					State = 1053;
 					Match(FROM);
-					State = 999;
+					State = 1054;
 					_localctx.mark = name();
 					}
 				}
 
-				State = 1006;
+				State = 1061;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1002;
+					State = 1057;
 					Match(COMMA);
-					State = 1003;
+					State = 1058;
 					_localctx._rowFix = rowFix();
 					_localctx._fixes.Add(_localctx._rowFix);
 					}
 					}
-					State = 1008;
+					State = 1063;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1009;
+				State = 1064;
 				_localctx.does = shapeDone();
 				}
 				break;
@@ -7220,6 +7628,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -7238,6 +7647,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -7290,8 +7700,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -7317,66 +7729,66 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1011;
+				State = 1066;
 				_localctx.rows = count();
-				State = 1033;
+				State = 1088;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 				case ROWS:
 					{
-					State = 1012;
+					State = 1067;
 					_localctx.counted = rowsWord();
-					State = 1015;
+					State = 1070;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==FROM) {
 						{
-						State = 1013;
+						State = 1068;
 						Match(FROM);
-						State = 1014;
+						State = 1069;
 						_localctx.mark = name();
 						}
 					}
 
-					State = 1021;
+					State = 1076;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					while (_la==COMMA) {
 						{
 						{
-						State = 1017;
+						State = 1072;
 						Match(COMMA);
-						State = 1018;
+						State = 1073;
 						_localctx._rowFix = rowFix();
 						_localctx._fixes.Add(_localctx._rowFix);
 						}
 						}
-						State = 1023;
+						State = 1078;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
 					}
-					State = 1024;
+					State = 1079;
 					_localctx.does = shapeDone();
 					}
 					break;
 				case STITCH:
 				case STITCHES:
 					{
-					State = 1026;
+					State = 1081;
 					stitchesWord();
-					State = 1027;
+					State = 1082;
 					_localctx.inside = Match(IN);
-					State = 1031;
+					State = 1086;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1028;
+						State = 1083;
 						Match(COMMA);
-						State = 1029;
+						State = 1084;
 						Match(BY);
-						State = 1030;
+						State = 1085;
 						_localctx.by = decreasing();
 						}
 					}
@@ -7436,35 +7848,35 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapeDoneContext shapeDone() {
 		ShapeDoneContext _localctx = new ShapeDoneContext(Context, State);
-		EnterRule(_localctx, 130, RULE_shapeDone);
+		EnterRule(_localctx, 138, RULE_shapeDone);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1047;
+			State = 1102;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case COLON:
 				{
-				State = 1037;
+				State = 1092;
 				Match(COLON);
-				State = 1038;
+				State = 1093;
 				_localctx._shaping = shaping();
 				_localctx._shapings.Add(_localctx._shaping);
-				State = 1043;
+				State = 1098;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==SEMICOLON) {
 					{
 					{
-					State = 1039;
+					State = 1094;
 					Match(SEMICOLON);
-					State = 1040;
+					State = 1095;
 					_localctx._shaping = shaping();
 					_localctx._shapings.Add(_localctx._shaping);
 					}
 					}
-					State = 1045;
+					State = 1100;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -7472,19 +7884,19 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1046;
+				State = 1101;
 				_localctx.solved = solve();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1050;
+			State = 1105;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==EQUALS) {
 				{
-				State = 1049;
+				State = 1104;
 				_localctx.claimed = claim();
 				}
 			}
@@ -7537,43 +7949,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingContext shaping() {
 		ShapingContext _localctx = new ShapingContext(Context, State);
-		EnterRule(_localctx, 132, RULE_shaping);
+		EnterRule(_localctx, 140, RULE_shaping);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1057;
+			State = 1112;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AFTER) {
 				{
-				State = 1052;
+				State = 1107;
 				Match(AFTER);
-				State = 1053;
+				State = 1108;
 				_localctx.after = count();
-				State = 1054;
+				State = 1109;
 				rowsWord();
-				State = 1055;
+				State = 1110;
 				Match(COMMA);
 				}
 			}
 
-			State = 1059;
+			State = 1114;
 			_localctx.first = stage();
-			State = 1064;
+			State = 1119;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1060;
+				State = 1115;
 				Match(COMMA);
-				State = 1061;
+				State = 1116;
 				_localctx._shapingPart = shapingPart();
 				_localctx._parts.Add(_localctx._shapingPart);
 				}
 				}
-				State = 1066;
+				State = 1121;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7623,55 +8035,55 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StageContext stage() {
 		StageContext _localctx = new StageContext(Context, State);
-		EnterRule(_localctx, 134, RULE_stage);
+		EnterRule(_localctx, 142, RULE_stage);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1078;
+			State = 1133;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ADD:
 			case DEC:
 			case INC:
 				{
-				State = 1069;
+				State = 1124;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case DEC:
 				case INC:
 					{
-					State = 1067;
+					State = 1122;
 					_localctx.changed = change();
 					}
 					break;
 				case ADD:
 					{
-					State = 1068;
+					State = 1123;
 					Match(ADD);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1071;
+				State = 1126;
 				_localctx.amount = count();
 				}
 				break;
 			case LEAVE:
 				{
-				State = 1072;
+				State = 1127;
 				Match(LEAVE);
-				State = 1073;
+				State = 1128;
 				_localctx.amount = count();
-				State = 1076;
+				State = 1131;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FOR) {
 					{
-					State = 1074;
+					State = 1129;
 					Match(FOR);
-					State = 1075;
+					State = 1130;
 					_localctx.later = Match(LATER);
 					}
 				}
@@ -7681,24 +8093,24 @@ internal partial class TurnrowParser : Parser {
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1082;
+			State = 1137;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==AT) {
 				{
-				State = 1080;
+				State = 1135;
 				Match(AT);
-				State = 1081;
+				State = 1136;
 				_localctx.at = edge();
 				}
 			}
 
-			State = 1085;
+			State = 1140;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==BY || _la==EVERY) {
 				{
-				State = 1084;
+				State = 1139;
 				_localctx.when = frequency();
 				}
 			}
@@ -7758,23 +8170,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ShapingPartContext shapingPart() {
 		ShapingPartContext _localctx = new ShapingPartContext(Context, State);
-		EnterRule(_localctx, 136, RULE_shapingPart);
+		EnterRule(_localctx, 144, RULE_shapingPart);
 		try {
-			State = 1101;
+			State = 1156;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case THEN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1087;
+				State = 1142;
 				Match(THEN);
-				State = 1090;
+				State = 1145;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case BY:
 				case EVERY:
 					{
-					State = 1088;
+					State = 1143;
 					_localctx.when = frequency();
 					}
 					break;
@@ -7783,7 +8195,7 @@ internal partial class TurnrowParser : Parser {
 				case DEC:
 				case INC:
 					{
-					State = 1089;
+					State = 1144;
 					_localctx.next = stage();
 					}
 					break;
@@ -7795,21 +8207,21 @@ internal partial class TurnrowParser : Parser {
 			case EVERY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1092;
+				State = 1147;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1093;
+				State = 1148;
 				Match(BY);
-				State = 1096;
+				State = 1151;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1094;
+					State = 1149;
 					_localctx.turns = turnRows();
 					}
 					break;
@@ -7817,7 +8229,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1095;
+					State = 1150;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -7831,16 +8243,16 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1098;
+				State = 1153;
 				_localctx.inset = stitchesIn();
 				}
 				break;
 			case AT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1099;
+				State = 1154;
 				Match(AT);
-				State = 1100;
+				State = 1155;
 				_localctx.at = edge();
 				}
 				break;
@@ -7879,24 +8291,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FrequencyContext frequency() {
 		FrequencyContext _localctx = new FrequencyContext(Context, State);
-		EnterRule(_localctx, 138, RULE_frequency);
+		EnterRule(_localctx, 146, RULE_frequency);
 		try {
-			State = 1106;
+			State = 1161;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case EVERY:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1103;
+				State = 1158;
 				_localctx.often = everyRows();
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1104;
+				State = 1159;
 				Match(BY);
-				State = 1105;
+				State = 1160;
 				_localctx.turns = turnRows();
 				}
 				break;
@@ -7940,19 +8352,19 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EveryRowsContext everyRows() {
 		EveryRowsContext _localctx = new EveryRowsContext(Context, State);
-		EnterRule(_localctx, 140, RULE_everyRows);
+		EnterRule(_localctx, 148, RULE_everyRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1108;
+			State = 1163;
 			Match(EVERY);
-			State = 1113;
+			State = 1168;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROW:
 				{
-				State = 1109;
+				State = 1164;
 				Match(ROW);
 				}
 				break;
@@ -7972,6 +8384,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -7990,6 +8403,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -8042,8 +8456,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -8069,23 +8485,23 @@ internal partial class TurnrowParser : Parser {
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1110;
+				State = 1165;
 				_localctx.interval = count();
-				State = 1111;
+				State = 1166;
 				rowsWord();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1118;
+			State = 1173;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967424L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 31295731381L) != 0)) {
 				{
-				State = 1115;
+				State = 1170;
 				_localctx.times = count();
-				State = 1116;
+				State = 1171;
 				Match(TIMES);
 				}
 			}
@@ -8130,31 +8546,31 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public TurnRowsContext turnRows() {
 		TurnRowsContext _localctx = new TurnRowsContext(Context, State);
-		EnterRule(_localctx, 142, RULE_turnRows);
+		EnterRule(_localctx, 150, RULE_turnRows);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1120;
+			State = 1175;
 			Match(TURNS);
-			State = 1121;
+			State = 1176;
 			Match(EVERY);
-			State = 1122;
+			State = 1177;
 			_localctx.interval = count();
-			State = 1123;
+			State = 1178;
 			Match(AND);
-			State = 1124;
+			State = 1179;
 			_localctx.byTurns = count();
-			State = 1125;
+			State = 1180;
 			rowsWord();
-			State = 1129;
+			State = 1184;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576128L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 244497901L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967424L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 31295731381L) != 0)) {
 				{
-				State = 1126;
+				State = 1181;
 				_localctx.times = count();
-				State = 1127;
+				State = 1182;
 				Match(TIMES);
 				}
 			}
@@ -8188,33 +8604,33 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public DecreasingContext decreasing() {
 		DecreasingContext _localctx = new DecreasingContext(Context, State);
-		EnterRule(_localctx, 144, RULE_decreasing);
+		EnterRule(_localctx, 152, RULE_decreasing);
 		try {
-			State = 1136;
+			State = 1191;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case SKIPPING:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1131;
+				State = 1186;
 				Match(SKIPPING);
 				}
 				break;
 			case SLIPPING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1132;
+				State = 1187;
 				Match(SLIPPING);
-				State = 1133;
+				State = 1188;
 				Match(OVER);
 				}
 				break;
 			case WORKING:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1134;
+				State = 1189;
 				Match(WORKING);
-				State = 1135;
+				State = 1190;
 				Match(TOGETHER);
 				}
 				break;
@@ -8254,32 +8670,32 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesInContext stitchesIn() {
 		StitchesInContext _localctx = new StitchesInContext(Context, State);
-		EnterRule(_localctx, 146, RULE_stitchesIn);
+		EnterRule(_localctx, 154, RULE_stitchesIn);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1140;
+			State = 1195;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				{
-				State = 1138;
+				State = 1193;
 				_localctx.called = Match(WORD);
 				}
 				break;
 			case NUMBER:
 			case FRACTION:
 				{
-				State = 1139;
+				State = 1194;
 				_localctx.amount = list();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 1142;
+			State = 1197;
 			stitchesWord();
-			State = 1143;
+			State = 1198;
 			Match(IN);
 			}
 		}
@@ -8328,37 +8744,37 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveContext solve() {
 		SolveContext _localctx = new SolveContext(Context, State);
-		EnterRule(_localctx, 148, RULE_solve);
+		EnterRule(_localctx, 156, RULE_solve);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1145;
+			State = 1200;
 			Match(EVENLY);
-			State = 1146;
+			State = 1201;
 			Match(TO);
-			State = 1147;
+			State = 1202;
 			_localctx.target = count();
-			State = 1148;
+			State = 1203;
 			Match(COMMA);
-			State = 1149;
+			State = 1204;
 			Match(AT);
-			State = 1150;
+			State = 1205;
 			_localctx.at = edge();
-			State = 1155;
+			State = 1210;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1151;
+				State = 1206;
 				Match(COMMA);
-				State = 1152;
+				State = 1207;
 				_localctx._solveOption = solveOption();
 				_localctx._options.Add(_localctx._solveOption);
 				}
 				}
-				State = 1157;
+				State = 1212;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -8410,43 +8826,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SolveOptionContext solveOption() {
 		SolveOptionContext _localctx = new SolveOptionContext(Context, State);
-		EnterRule(_localctx, 150, RULE_solveOption);
+		EnterRule(_localctx, 158, RULE_solveOption);
 		int _la;
 		try {
-			State = 1174;
+			State = 1229;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ON:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1158;
+				State = 1213;
 				Match(ON);
-				State = 1159;
+				State = 1214;
 				Match(RS);
-				State = 1160;
+				State = 1215;
 				rowsWord();
 				}
 				break;
 			case LONGER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1161;
+				State = 1216;
 				Match(LONGER);
-				State = 1162;
+				State = 1217;
 				Match(FIRST);
 				}
 				break;
 			case BY:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1163;
+				State = 1218;
 				Match(BY);
-				State = 1166;
+				State = 1221;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case TURNS:
 					{
-					State = 1164;
+					State = 1219;
 					Match(TURNS);
 					}
 					break;
@@ -8454,7 +8870,7 @@ internal partial class TurnrowParser : Parser {
 				case SLIPPING:
 				case WORKING:
 					{
-					State = 1165;
+					State = 1220;
 					_localctx.by = decreasing();
 					}
 					break;
@@ -8467,7 +8883,7 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1168;
+				State = 1223;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -8477,11 +8893,11 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1169;
+				State = 1224;
 				_localctx.rows = count();
-				State = 1170;
+				State = 1225;
 				rowsWord();
-				State = 1171;
+				State = 1226;
 				Match(PLAIN);
 				}
 				break;
@@ -8490,7 +8906,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1173;
+				State = 1228;
 				_localctx.inset = stitchesIn();
 				}
 				break;
@@ -8565,65 +8981,65 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamLineContext seamLine() {
 		SeamLineContext _localctx = new SeamLineContext(Context, State);
-		EnterRule(_localctx, 152, RULE_seamLine);
+		EnterRule(_localctx, 160, RULE_seamLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1176;
+			State = 1231;
 			Match(SEAM);
-			State = 1178;
+			State = 1233;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1177;
+				State = 1232;
 				_localctx._walkWord = walkWord();
 				_localctx._first.Add(_localctx._walkWord);
 				}
 				}
-				State = 1180;
+				State = 1235;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 1186;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1152921522324701184L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343232315420499L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927669L) != 0) );
+			State = 1241;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1182;
+				State = 1237;
 				Match(AND);
-				State = 1183;
+				State = 1238;
 				_localctx._walkWords = walkWords();
 				_localctx._firstMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1188;
+				State = 1243;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1196;
+			State = 1251;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 1189;
+				State = 1244;
 				Match(COMMA);
-				State = 1194;
+				State = 1249;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 44)) & ~0x3f) == 0 && ((1L << (_la - 44)) & 4521191813447681L) != 0)) {
+				if (((((_la - 46)) & ~0x3f) == 0 && ((1L << (_la - 46)) & 9042383626895361L) != 0)) {
 					{
-					State = 1190;
+					State = 1245;
 					_localctx.rows = selection();
-					State = 1192;
+					State = 1247;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1191;
+						State = 1246;
 						Match(COMMA);
 						}
 					}
@@ -8634,65 +9050,65 @@ internal partial class TurnrowParser : Parser {
 				}
 			}
 
-			State = 1198;
+			State = 1253;
 			Match(WITH);
-			State = 1200;
+			State = 1255;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1199;
+				State = 1254;
 				_localctx._walkWord = walkWord();
 				_localctx._second.Add(_localctx._walkWord);
 				}
 				}
-				State = 1202;
+				State = 1257;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
-			State = 1208;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1152921522324701184L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343232315420499L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927669L) != 0) );
+			State = 1263;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==AND) {
 				{
 				{
-				State = 1204;
+				State = 1259;
 				Match(AND);
-				State = 1205;
+				State = 1260;
 				_localctx._walkWords = walkWords();
 				_localctx._secondMore.Add(_localctx._walkWords);
 				}
 				}
-				State = 1210;
+				State = 1265;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1215;
+			State = 1270;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1211;
+				State = 1266;
 				Match(COMMA);
-				State = 1212;
+				State = 1267;
 				_localctx._seamPart = seamPart();
 				_localctx._parts.Add(_localctx._seamPart);
 				}
 				}
-				State = 1217;
+				State = 1272;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1220;
+			State = 1275;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COLON) {
 				{
-				State = 1218;
+				State = 1273;
 				Match(COLON);
-				State = 1219;
+				State = 1274;
 				_localctx.worked = rate();
 				}
 			}
@@ -8729,26 +9145,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordsContext walkWords() {
 		WalkWordsContext _localctx = new WalkWordsContext(Context, State);
-		EnterRule(_localctx, 154, RULE_walkWords);
+		EnterRule(_localctx, 162, RULE_walkWords);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1223;
+			State = 1278;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1222;
+				State = 1277;
 				_localctx._walkWord = walkWord();
 				_localctx._words.Add(_localctx._walkWord);
 				}
 				}
-				State = 1225;
+				State = 1280;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449958201853509632L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670749876683019L) != 0) || ((((_la - 130)) & ~0x3f) == 0 && ((1L << (_la - 130)) & 86342619L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1152921522324701184L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343232315420499L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927669L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -8798,10 +9214,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SeamPartContext seamPart() {
 		SeamPartContext _localctx = new SeamPartContext(Context, State);
-		EnterRule(_localctx, 156, RULE_seamPart);
+		EnterRule(_localctx, 164, RULE_seamPart);
 		int _la;
 		try {
-			State = 1243;
+			State = 1298;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ROWS:
@@ -8810,27 +9226,27 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1227;
+				State = 1282;
 				_localctx.rows = selection();
 				}
 				break;
 			case EASING:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1228;
+				State = 1283;
 				_localctx.eased = Match(EASING);
-				State = 1234;
+				State = 1289;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==NUMBER || _la==FRACTION) {
 					{
-					State = 1229;
+					State = 1284;
 					_localctx.least = list();
-					State = 1230;
+					State = 1285;
 					Match(TO);
-					State = 1231;
+					State = 1286;
 					_localctx.most = list();
-					State = 1232;
+					State = 1287;
 					_localctx.measure = unit();
 					}
 				}
@@ -8840,29 +9256,29 @@ internal partial class TurnrowParser : Parser {
 			case IN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1236;
+				State = 1291;
 				Match(IN);
-				State = 1240;
+				State = 1295;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case THE:
 					{
-					State = 1237;
+					State = 1292;
 					Match(THE);
-					State = 1238;
+					State = 1293;
 					_localctx.order = Match(SAME);
 					}
 					break;
 				case OPPOSITE:
 					{
-					State = 1239;
+					State = 1294;
 					_localctx.order = Match(OPPOSITE);
 					}
 					break;
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1242;
+				State = 1297;
 				Match(ORDER);
 				}
 				break;
@@ -8900,9 +9316,9 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public WalkWordContext walkWord() {
 		WalkWordContext _localctx = new WalkWordContext(Context, State);
-		EnterRule(_localctx, 158, RULE_walkWord);
+		EnterRule(_localctx, 166, RULE_walkWord);
 		try {
-			State = 1251;
+			State = 1306;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -8920,6 +9336,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -8938,6 +9355,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -8990,8 +9408,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -9016,42 +9436,42 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1245;
+				State = 1300;
 				name();
 				}
 				break;
 			case FIRST:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1246;
+				State = 1301;
 				Match(FIRST);
 				}
 				break;
 			case LAST:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1247;
+				State = 1302;
 				Match(LAST);
 				}
 				break;
 			case ROW:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1248;
+				State = 1303;
 				Match(ROW);
 				}
 				break;
 			case ROWS:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1249;
+				State = 1304;
 				Match(ROWS);
 				}
 				break;
 			case STITCHES:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1250;
+				State = 1305;
 				Match(STITCHES);
 				}
 				break;
@@ -9102,10 +9522,10 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SelectionContext selection() {
 		SelectionContext _localctx = new SelectionContext(Context, State);
-		EnterRule(_localctx, 160, RULE_selection);
+		EnterRule(_localctx, 168, RULE_selection);
 		int _la;
 		try {
-			State = 1269;
+			State = 1324;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ALL:
@@ -9113,19 +9533,19 @@ internal partial class TurnrowParser : Parser {
 			case LAST:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1255;
+				State = 1310;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==ALL) {
 					{
-					State = 1253;
+					State = 1308;
 					_localctx.all = Match(ALL);
-					State = 1254;
+					State = 1309;
 					Match(BUT);
 					}
 				}
 
-				State = 1257;
+				State = 1312;
 				_localctx.which = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==FIRST || _la==LAST) ) {
@@ -9135,12 +9555,12 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1262;
+				State = 1317;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1258;
+					State = 1313;
 					Match(ROW);
 					}
 					break;
@@ -9160,6 +9580,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -9178,6 +9599,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -9230,8 +9652,10 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -9257,9 +9681,9 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1259;
+					State = 1314;
 					_localctx.amount = count();
-					State = 1260;
+					State = 1315;
 					rowsWord();
 					}
 					break;
@@ -9271,13 +9695,13 @@ internal partial class TurnrowParser : Parser {
 			case ROWS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1264;
+				State = 1319;
 				Match(ROWS);
-				State = 1265;
+				State = 1320;
 				_localctx.from = count();
-				State = 1266;
+				State = 1321;
 				Match(TO);
-				State = 1267;
+				State = 1322;
 				_localctx.to = count();
 				}
 				break;
@@ -9337,51 +9761,51 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RateContext rate() {
 		RateContext _localctx = new RateContext(Context, State);
-		EnterRule(_localctx, 162, RULE_rate);
+		EnterRule(_localctx, 170, RULE_rate);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1272;
+			State = 1327;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==NUMBER || _la==FRACTION) {
 				{
-				State = 1271;
+				State = 1326;
 				_localctx.amount = list();
 				}
 			}
 
-			State = 1275;
+			State = 1330;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1274;
+				State = 1329;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1277;
+				State = 1332;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
-			State = 1300;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
+			State = 1355;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case IN:
 				{
-				State = 1279;
+				State = 1334;
 				_localctx.way = Match(IN);
-				State = 1280;
+				State = 1335;
 				Match(EACH);
-				State = 1287;
+				State = 1342;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1281;
+					State = 1336;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9400,6 +9824,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -9418,6 +9843,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -9470,8 +9896,10 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -9495,21 +9923,21 @@ internal partial class TurnrowParser : Parser {
 				case OZ:
 				case WORD:
 					{
-					State = 1283;
+					State = 1338;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					do {
 						{
 						{
-						State = 1282;
+						State = 1337;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
 						}
-						State = 1285;
+						State = 1340;
 						ErrorHandler.Sync(this);
 						_la = TokenStream.LA(1);
-					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+					} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
 					}
 					break;
 				default:
@@ -9519,14 +9947,14 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case PER:
 				{
-				State = 1289;
+				State = 1344;
 				_localctx.way = Match(PER);
-				State = 1297;
+				State = 1352;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case ROW:
 					{
-					State = 1290;
+					State = 1345;
 					_localctx.row = Match(ROW);
 					}
 					break;
@@ -9546,6 +9974,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -9564,6 +9993,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -9616,8 +10046,10 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -9643,21 +10075,21 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1291;
+					State = 1346;
 					_localctx.over = count();
-					State = 1295;
+					State = 1350;
 					ErrorHandler.Sync(this);
 					switch (TokenStream.LA(1)) {
 					case ROW:
 					case ROWS:
 						{
-						State = 1292;
+						State = 1347;
 						_localctx.rows = rowsWord();
 						}
 						break;
 					case STITCHES:
 						{
-						State = 1293;
+						State = 1348;
 						Match(STITCHES);
 						}
 						break;
@@ -9676,6 +10108,7 @@ internal partial class TurnrowParser : Parser {
 					case FROM:
 					case GAUGE:
 					case HOOK:
+					case KEY:
 					case LEFT:
 					case MADE:
 					case MARK:
@@ -9694,6 +10127,7 @@ internal partial class TurnrowParser : Parser {
 					case SWATCH:
 					case TERMS:
 					case TURN:
+					case USE:
 					case VERSION:
 					case WEARER:
 					case WEAVE:
@@ -9746,8 +10180,10 @@ internal partial class TurnrowParser : Parser {
 					case ORDER:
 					case OVER:
 					case PICKED:
+					case PICTURE:
 					case PLAIN:
 					case REMAIN:
+					case REPEATS:
 					case REST:
 					case ROUNDED:
 					case SAME:
@@ -9771,7 +10207,7 @@ internal partial class TurnrowParser : Parser {
 					case OZ:
 					case WORD:
 						{
-						State = 1294;
+						State = 1349;
 						_localctx._name = name();
 						_localctx._kind.Add(_localctx._name);
 						}
@@ -9788,7 +10224,7 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case EVENLY:
 				{
-				State = 1299;
+				State = 1354;
 				_localctx.evenly = Match(EVENLY);
 				}
 				break;
@@ -9849,30 +10285,30 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectLineContext expectLine() {
 		ExpectLineContext _localctx = new ExpectLineContext(Context, State);
-		EnterRule(_localctx, 164, RULE_expectLine);
+		EnterRule(_localctx, 172, RULE_expectLine);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1302;
+			State = 1357;
 			Match(EXPECT);
-			State = 1303;
+			State = 1358;
 			_localctx.left = expected();
-			State = 1322;
+			State = 1377;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case MEASURE:
 				{
-				State = 1304;
+				State = 1359;
 				Match(MEASURE);
-				State = 1314;
+				State = 1369;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case AT:
 					{
-					State = 1305;
+					State = 1360;
 					Match(AT);
-					State = 1306;
+					State = 1361;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -9882,7 +10318,7 @@ internal partial class TurnrowParser : Parser {
 						ErrorHandler.ReportMatch(this);
 					    Consume();
 					}
-					State = 1307;
+					State = 1362;
 					_localctx.length = sum();
 					}
 					break;
@@ -9902,6 +10338,7 @@ internal partial class TurnrowParser : Parser {
 				case FROM:
 				case GAUGE:
 				case HOOK:
+				case KEY:
 				case LEFT:
 				case MADE:
 				case MARK:
@@ -9920,6 +10357,7 @@ internal partial class TurnrowParser : Parser {
 				case SWATCH:
 				case TERMS:
 				case TURN:
+				case USE:
 				case VERSION:
 				case WEARER:
 				case WEAVE:
@@ -9972,8 +10410,10 @@ internal partial class TurnrowParser : Parser {
 				case ORDER:
 				case OVER:
 				case PICKED:
+				case PICTURE:
 				case PLAIN:
 				case REMAIN:
+				case REPEATS:
 				case REST:
 				case ROUNDED:
 				case SAME:
@@ -9999,18 +10439,18 @@ internal partial class TurnrowParser : Parser {
 				case NUMBER:
 				case FRACTION:
 					{
-					State = 1308;
+					State = 1363;
 					_localctx.length = sum();
-					State = 1312;
+					State = 1367;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 					if (_la==COMMA) {
 						{
-						State = 1309;
+						State = 1364;
 						Match(COMMA);
-						State = 1310;
+						State = 1365;
 						Match(WITHIN);
-						State = 1311;
+						State = 1366;
 						_localctx.within = sum();
 						}
 					}
@@ -10025,7 +10465,7 @@ internal partial class TurnrowParser : Parser {
 			case ARE:
 			case IS:
 				{
-				State = 1316;
+				State = 1371;
 				_la = TokenStream.LA(1);
 				if ( !(_la==ARE || _la==IS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10034,14 +10474,14 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1319;
+				State = 1374;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==AT) {
 					{
-					State = 1317;
+					State = 1372;
 					Match(AT);
-					State = 1318;
+					State = 1373;
 					_localctx.bound = TokenStream.LT(1);
 					_la = TokenStream.LA(1);
 					if ( !(_la==LEAST || _la==MOST) ) {
@@ -10054,7 +10494,7 @@ internal partial class TurnrowParser : Parser {
 					}
 				}
 
-				State = 1321;
+				State = 1376;
 				_localctx.right = expected();
 				}
 				break;
@@ -10102,29 +10542,29 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedContext expected() {
 		ExpectedContext _localctx = new ExpectedContext(Context, State);
-		EnterRule(_localctx, 166, RULE_expected);
+		EnterRule(_localctx, 174, RULE_expected);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1324;
+			State = 1379;
 			_localctx.value = sum();
-			State = 1335;
+			State = 1390;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES || _la==WORD) {
 				{
-				State = 1326;
+				State = 1381;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==WORD) {
 					{
-					State = 1325;
+					State = 1380;
 					_localctx.by = Match(WORD);
 					}
 				}
 
-				State = 1328;
+				State = 1383;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10134,18 +10574,18 @@ internal partial class TurnrowParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1332;
+				State = 1387;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 					{
 					{
-					State = 1329;
+					State = 1384;
 					_localctx._expectedMore = expectedMore();
 					_localctx._more.Add(_localctx._expectedMore);
 					}
 					}
-					State = 1334;
+					State = 1389;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -10187,21 +10627,21 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ExpectedMoreContext expectedMore() {
 		ExpectedMoreContext _localctx = new ExpectedMoreContext(Context, State);
-		EnterRule(_localctx, 168, RULE_expectedMore);
+		EnterRule(_localctx, 176, RULE_expectedMore);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1337;
+			State = 1392;
 			_localctx.by = sign();
-			State = 1338;
+			State = 1393;
 			_localctx.value = single();
-			State = 1340;
+			State = 1395;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==ROWS || _la==STITCHES) {
 				{
-				State = 1339;
+				State = 1394;
 				_localctx.of = TokenStream.LT(1);
 				_la = TokenStream.LA(1);
 				if ( !(_la==ROWS || _la==STITCHES) ) {
@@ -10259,43 +10699,43 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimContext claim() {
 		ClaimContext _localctx = new ClaimContext(Context, State);
-		EnterRule(_localctx, 170, RULE_claim);
+		EnterRule(_localctx, 178, RULE_claim);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1342;
+			State = 1397;
 			Match(EQUALS);
-			State = 1343;
+			State = 1398;
 			_localctx._claimPart = claimPart();
 			_localctx._parts.Add(_localctx._claimPart);
-			State = 1348;
+			State = 1403;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1344;
+				State = 1399;
 				Match(COMMA);
-				State = 1345;
+				State = 1400;
 				_localctx._claimPart = claimPart();
 				_localctx._parts.Add(_localctx._claimPart);
 				}
 				}
-				State = 1350;
+				State = 1405;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1356;
+			State = 1411;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WITHOUT:
 				{
-				State = 1351;
+				State = 1406;
 				_localctx.without = Match(WITHOUT);
-				State = 1352;
+				State = 1407;
 				Match(TURNING);
-				State = 1353;
+				State = 1408;
 				_la = TokenStream.LA(1);
 				if ( !(_la==CHAIN || _la==CH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -10308,9 +10748,9 @@ internal partial class TurnrowParser : Parser {
 				break;
 			case WITH:
 				{
-				State = 1354;
+				State = 1409;
 				_localctx.with = Match(WITH);
-				State = 1355;
+				State = 1410;
 				Match(CHAINS);
 				}
 				break;
@@ -10357,14 +10797,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ClaimPartContext claimPart() {
 		ClaimPartContext _localctx = new ClaimPartContext(Context, State);
-		EnterRule(_localctx, 172, RULE_claimPart);
+		EnterRule(_localctx, 180, RULE_claimPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1358;
+			State = 1413;
 			_localctx.amount = count();
-			State = 1365;
+			State = 1420;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case ACCEPT:
@@ -10382,6 +10822,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -10400,6 +10841,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -10452,8 +10894,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -10477,26 +10921,26 @@ internal partial class TurnrowParser : Parser {
 			case OZ:
 			case WORD:
 				{
-				State = 1360;
+				State = 1415;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1359;
+					State = 1414;
 					_localctx._name = name();
 					_localctx._words.Add(_localctx._name);
 					}
 					}
-					State = 1362;
+					State = 1417;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
 				}
 				break;
 			case STITCHES:
 				{
-				State = 1364;
+				State = 1419;
 				_localctx.stitches = Match(STITCHES);
 				}
 				break;
@@ -10539,18 +10983,18 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public EdgeContext edge() {
 		EdgeContext _localctx = new EdgeContext(Context, State);
-		EnterRule(_localctx, 174, RULE_edge);
+		EnterRule(_localctx, 182, RULE_edge);
 		int _la;
 		try {
-			State = 1373;
+			State = 1428;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case BOTH:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1367;
+				State = 1422;
 				Match(BOTH);
-				State = 1368;
+				State = 1423;
 				Match(EDGES);
 				}
 				break;
@@ -10569,6 +11013,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -10587,6 +11032,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -10639,8 +11085,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -10665,14 +11113,14 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1369;
+				State = 1424;
 				_localctx.called = name();
-				State = 1371;
+				State = 1426;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==EDGE) {
 					{
-					State = 1370;
+					State = 1425;
 					Match(EDGE);
 					}
 				}
@@ -10707,12 +11155,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 176, RULE_side);
+		EnterRule(_localctx, 184, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1375;
+			State = 1430;
 			_la = TokenStream.LA(1);
 			if ( !(_la==RS || _la==WS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10747,12 +11195,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ChangeContext change() {
 		ChangeContext _localctx = new ChangeContext(Context, State);
-		EnterRule(_localctx, 178, RULE_change);
+		EnterRule(_localctx, 186, RULE_change);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1377;
+			State = 1432;
 			_la = TokenStream.LA(1);
 			if ( !(_la==DEC || _la==INC) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10793,26 +11241,26 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchContext stitch() {
 		StitchContext _localctx = new StitchContext(Context, State);
-		EnterRule(_localctx, 180, RULE_stitch);
+		EnterRule(_localctx, 188, RULE_stitch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1380;
+			State = 1435;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 1379;
+				State = 1434;
 				_localctx._name = name();
 				_localctx._words.Add(_localctx._name);
 				}
 				}
-				State = 1382;
+				State = 1437;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -10839,12 +11287,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public RowsWordContext rowsWord() {
 		RowsWordContext _localctx = new RowsWordContext(Context, State);
-		EnterRule(_localctx, 182, RULE_rowsWord);
+		EnterRule(_localctx, 190, RULE_rowsWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1384;
+			State = 1439;
 			_la = TokenStream.LA(1);
 			if ( !(_la==ROW || _la==ROWS) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10879,12 +11327,12 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public StitchesWordContext stitchesWord() {
 		StitchesWordContext _localctx = new StitchesWordContext(Context, State);
-		EnterRule(_localctx, 184, RULE_stitchesWord);
+		EnterRule(_localctx, 192, RULE_stitchesWord);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1386;
+			State = 1441;
 			_la = TokenStream.LA(1);
 			if ( !(_la==STITCH || _la==STITCHES) ) {
 			ErrorHandler.RecoverInline(this);
@@ -10929,25 +11377,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 186, RULE_sum);
+		EnterRule(_localctx, 194, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1388;
+			State = 1443;
 			_localctx.first = factor();
-			State = 1392;
+			State = 1447;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1389;
+				State = 1444;
 				_localctx._sumOperation = sumOperation();
 				_localctx._rest.Add(_localctx._sumOperation);
 				}
 				}
-				State = 1394;
+				State = 1449;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -10983,13 +11431,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SumOperationContext sumOperation() {
 		SumOperationContext _localctx = new SumOperationContext(Context, State);
-		EnterRule(_localctx, 188, RULE_sumOperation);
+		EnterRule(_localctx, 196, RULE_sumOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1395;
+			State = 1450;
 			_localctx.by = sign();
-			State = 1396;
+			State = 1451;
 			_localctx.value = factor();
 			}
 		}
@@ -11033,24 +11481,24 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 190, RULE_factor);
+		EnterRule(_localctx, 198, RULE_factor);
 		int _la;
 		try {
-			State = 1407;
+			State = 1462;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1398;
+				State = 1453;
 				_localctx.amount = list();
-				State = 1400;
+				State = 1455;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) {
+				if (((((_la - 96)) & ~0x3f) == 0 && ((1L << (_la - 96)) & 7493989779944505345L) != 0) || _la==YD) {
 					{
-					State = 1399;
+					State = 1454;
 					_localctx.measure = unit();
 					}
 				}
@@ -11072,6 +11520,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -11090,6 +11539,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -11142,8 +11592,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -11168,18 +11620,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1402;
+				State = 1457;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1403;
+				State = 1458;
 				Match(OPEN);
-				State = 1404;
+				State = 1459;
 				_localctx.inside = sum();
-				State = 1405;
+				State = 1460;
 				Match(CLOSE);
 				}
 				break;
@@ -11221,25 +11673,25 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountContext count() {
 		CountContext _localctx = new CountContext(Context, State);
-		EnterRule(_localctx, 192, RULE_count);
+		EnterRule(_localctx, 200, RULE_count);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1409;
+			State = 1464;
 			_localctx.first = single();
-			State = 1413;
+			State = 1468;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) {
 				{
 				{
-				State = 1410;
+				State = 1465;
 				_localctx._countOperation = countOperation();
 				_localctx._rest.Add(_localctx._countOperation);
 				}
 				}
-				State = 1415;
+				State = 1470;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -11275,13 +11727,13 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public CountOperationContext countOperation() {
 		CountOperationContext _localctx = new CountOperationContext(Context, State);
-		EnterRule(_localctx, 194, RULE_countOperation);
+		EnterRule(_localctx, 202, RULE_countOperation);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1416;
+			State = 1471;
 			_localctx.by = sign();
-			State = 1417;
+			State = 1472;
 			_localctx.value = single();
 			}
 		}
@@ -11321,16 +11773,16 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SingleContext single() {
 		SingleContext _localctx = new SingleContext(Context, State);
-		EnterRule(_localctx, 196, RULE_single);
+		EnterRule(_localctx, 204, RULE_single);
 		try {
-			State = 1425;
+			State = 1480;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 			case FRACTION:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1419;
+				State = 1474;
 				_localctx.amount = list();
 				}
 				break;
@@ -11349,6 +11801,7 @@ internal partial class TurnrowParser : Parser {
 			case FROM:
 			case GAUGE:
 			case HOOK:
+			case KEY:
 			case LEFT:
 			case MADE:
 			case MARK:
@@ -11367,6 +11820,7 @@ internal partial class TurnrowParser : Parser {
 			case SWATCH:
 			case TERMS:
 			case TURN:
+			case USE:
 			case VERSION:
 			case WEARER:
 			case WEAVE:
@@ -11419,8 +11873,10 @@ internal partial class TurnrowParser : Parser {
 			case ORDER:
 			case OVER:
 			case PICKED:
+			case PICTURE:
 			case PLAIN:
 			case REMAIN:
+			case REPEATS:
 			case REST:
 			case ROUNDED:
 			case SAME:
@@ -11445,18 +11901,18 @@ internal partial class TurnrowParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1420;
+				State = 1475;
 				_localctx.called = name();
 				}
 				break;
 			case OPEN:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1421;
+				State = 1476;
 				Match(OPEN);
-				State = 1422;
+				State = 1477;
 				_localctx.inside = count();
-				State = 1423;
+				State = 1478;
 				Match(CLOSE);
 				}
 				break;
@@ -11490,14 +11946,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public SignContext sign() {
 		SignContext _localctx = new SignContext(Context, State);
-		EnterRule(_localctx, 198, RULE_sign);
+		EnterRule(_localctx, 206, RULE_sign);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1427;
+			State = 1482;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 23552L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 47104L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11543,41 +11999,41 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 200, RULE_list);
+		EnterRule(_localctx, 208, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1429;
+			State = 1484;
 			_localctx.first = number();
-			State = 1441;
+			State = 1496;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==OPEN) {
 				{
-				State = 1430;
+				State = 1485;
 				Match(OPEN);
-				State = 1431;
+				State = 1486;
 				_localctx._number = number();
 				_localctx._more.Add(_localctx._number);
-				State = 1436;
+				State = 1491;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==COMMA) {
 					{
 					{
-					State = 1432;
+					State = 1487;
 					Match(COMMA);
-					State = 1433;
+					State = 1488;
 					_localctx._number = number();
 					_localctx._more.Add(_localctx._number);
 					}
 					}
-					State = 1438;
+					State = 1493;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
-				State = 1439;
+				State = 1494;
 				Match(CLOSE);
 				}
 			}
@@ -11610,23 +12066,23 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NumberContext number() {
 		NumberContext _localctx = new NumberContext(Context, State);
-		EnterRule(_localctx, 202, RULE_number);
+		EnterRule(_localctx, 210, RULE_number);
 		int _la;
 		try {
-			State = 1448;
+			State = 1503;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case NUMBER:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1443;
+				State = 1498;
 				_localctx.whole = Match(NUMBER);
-				State = 1445;
+				State = 1500;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==FRACTION) {
 					{
-					State = 1444;
+					State = 1499;
 					_localctx.part = Match(FRACTION);
 					}
 				}
@@ -11636,7 +12092,7 @@ internal partial class TurnrowParser : Parser {
 			case FRACTION:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1447;
+				State = 1502;
 				_localctx.part = Match(FRACTION);
 				}
 				break;
@@ -11671,14 +12127,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 204, RULE_unit);
+		EnterRule(_localctx, 212, RULE_unit);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1450;
+			State = 1505;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 93)) & ~0x3f) == 0 && ((1L << (_la - 93)) & 6485183463413514241L) != 0)) ) {
+			if ( !(((((_la - 96)) & ~0x3f) == 0 && ((1L << (_la - 96)) & 7493989779944505345L) != 0) || _la==YD) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11717,6 +12173,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode FROM() { return GetToken(TurnrowParser.FROM, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode GAUGE() { return GetToken(TurnrowParser.GAUGE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode HOOK() { return GetToken(TurnrowParser.HOOK, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode KEY() { return GetToken(TurnrowParser.KEY, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode LEFT() { return GetToken(TurnrowParser.LEFT, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MARK() { return GetToken(TurnrowParser.MARK, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode MEASURE() { return GetToken(TurnrowParser.MEASURE, 0); }
@@ -11734,6 +12191,7 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TERMS() { return GetToken(TurnrowParser.TERMS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TURN() { return GetToken(TurnrowParser.TURN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode VERSION() { return GetToken(TurnrowParser.VERSION, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode USE() { return GetToken(TurnrowParser.USE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEARER() { return GetToken(TurnrowParser.WEARER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode WEAVE() { return GetToken(TurnrowParser.WEAVE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode YARN() { return GetToken(TurnrowParser.YARN, 0); }
@@ -11785,8 +12243,10 @@ internal partial class TurnrowParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ORDER() { return GetToken(TurnrowParser.ORDER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode OVER() { return GetToken(TurnrowParser.OVER, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICKED() { return GetToken(TurnrowParser.PICKED, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PICTURE() { return GetToken(TurnrowParser.PICTURE, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode PLAIN() { return GetToken(TurnrowParser.PLAIN, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REMAIN() { return GetToken(TurnrowParser.REMAIN, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REPEATS() { return GetToken(TurnrowParser.REPEATS, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode REST() { return GetToken(TurnrowParser.REST, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode ROUNDED() { return GetToken(TurnrowParser.ROUNDED, 0); }
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode SAME() { return GetToken(TurnrowParser.SAME, 0); }
@@ -11818,14 +12278,14 @@ internal partial class TurnrowParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 206, RULE_name);
+		EnterRule(_localctx, 214, RULE_name);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1452;
+			State = 1507;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -2449984590132576256L) != 0) || ((((_la - 66)) & ~0x3f) == 0 && ((1L << (_la - 66)) & -3028670750954619147L) != 0) || ((((_la - 131)) & ~0x3f) == 0 && ((1L << (_la - 131)) & 43171309L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -1153027075440967680L) != 0) || ((((_la - 65)) & ~0x3f) == 0 && ((1L << (_la - 65)) & 9187343215068442451L) != 0) || ((((_la - 129)) & ~0x3f) == 0 && ((1L << (_la - 129)) & 5525927605L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -11846,7 +12306,7 @@ internal partial class TurnrowParser : Parser {
 	}
 
 	private static int[] _serializedATN => new int[] {
-		4,1,164,1455,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,169,1510,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -11860,534 +12320,557 @@ internal partial class TurnrowParser : Parser {
 		2,78,7,78,2,79,7,79,2,80,7,80,2,81,7,81,2,82,7,82,2,83,7,83,2,84,7,84,
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
-		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,1,0,1,0,1,0,
-		1,1,1,1,1,1,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
+		2,105,7,105,2,106,7,106,2,107,7,107,1,0,1,0,1,0,1,1,1,1,1,1,1,2,1,2,1,
 		2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,
-		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,255,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,
-		5,1,5,1,5,1,6,1,6,1,6,1,6,3,6,270,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,
-		279,8,8,10,8,12,8,282,9,8,1,9,1,9,1,9,1,9,1,9,3,9,289,8,9,3,9,291,8,9,
-		1,10,1,10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,
-		3,14,307,8,14,1,14,1,14,5,14,311,8,14,10,14,12,14,314,9,14,1,15,1,15,1,
-		15,1,15,1,15,1,15,3,15,322,8,15,3,15,324,8,15,1,16,1,16,1,16,1,16,1,17,
-		1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
-		1,17,1,17,1,17,1,17,3,17,349,8,17,1,18,1,18,1,18,1,19,1,19,1,19,1,19,1,
-		19,3,19,359,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,368,8,19,1,19,
-		1,19,5,19,372,8,19,10,19,12,19,375,9,19,1,20,1,20,1,20,1,20,1,20,1,20,
-		1,20,1,20,1,20,3,20,386,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,22,1,22,1,
-		22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,403,8,22,3,22,405,8,22,1,22,1,22,
-		5,22,409,8,22,10,22,12,22,412,9,22,1,23,1,23,1,23,1,23,1,23,1,23,3,23,
-		420,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,428,8,24,1,25,1,25,1,25,1,
-		25,1,25,3,25,435,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,443,8,26,10,26,
-		12,26,446,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,454,8,27,1,28,1,28,1,
-		28,1,28,3,28,460,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,29,1,29,1,29,
-		1,29,1,29,1,29,1,29,1,29,1,29,3,29,478,8,29,1,30,1,30,1,30,1,30,1,30,1,
-		30,1,30,5,30,487,8,30,10,30,12,30,490,9,30,1,31,1,31,1,31,1,31,1,32,1,
-		32,1,32,1,32,1,32,1,32,1,32,3,32,503,8,32,1,32,1,32,1,32,1,32,3,32,509,
-		8,32,1,33,1,33,1,33,1,33,1,33,3,33,516,8,33,1,33,3,33,519,8,33,1,33,3,
-		33,522,8,33,1,34,1,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,532,8,34,1,34,
-		1,34,1,34,1,34,1,34,1,34,3,34,540,8,34,1,34,1,34,1,34,1,34,5,34,546,8,
-		34,10,34,12,34,549,9,34,1,34,1,34,1,34,1,34,3,34,555,8,34,1,34,1,34,1,
-		34,5,34,560,8,34,10,34,12,34,563,9,34,1,34,1,34,1,34,1,34,5,34,569,8,34,
-		10,34,12,34,572,9,34,3,34,574,8,34,1,35,1,35,3,35,578,8,35,1,36,4,36,581,
-		8,36,11,36,12,36,582,1,36,1,36,5,36,587,8,36,10,36,12,36,590,9,36,1,37,
-		1,37,1,37,1,37,3,37,596,8,37,1,38,1,38,1,38,1,38,1,38,3,38,603,8,38,1,
-		39,1,39,1,39,3,39,608,8,39,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,1,40,
-		1,40,3,40,620,8,40,1,40,1,40,3,40,624,8,40,1,41,1,41,1,41,1,41,1,41,1,
-		42,1,42,1,42,1,42,1,42,5,42,636,8,42,10,42,12,42,639,9,42,1,43,1,43,1,
-		43,1,43,1,43,1,43,3,43,647,8,43,1,44,1,44,1,44,1,45,1,45,1,45,1,45,1,46,
-		1,46,3,46,658,8,46,1,46,3,46,661,8,46,1,46,1,46,1,46,3,46,666,8,46,1,47,
-		1,47,1,47,1,47,1,47,3,47,673,8,47,1,47,1,47,1,47,3,47,678,8,47,1,48,1,
-		48,1,48,5,48,683,8,48,10,48,12,48,686,9,48,1,49,1,49,1,49,1,49,1,49,1,
-		49,1,49,3,49,695,8,49,1,49,3,49,698,8,49,1,49,1,49,3,49,702,8,49,1,49,
-		1,49,1,49,1,49,1,49,1,49,1,49,3,49,711,8,49,1,49,1,49,3,49,715,8,49,1,
-		49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,1,49,3,49,726,8,49,1,49,3,49,729,
-		8,49,1,49,4,49,732,8,49,11,49,12,49,733,1,49,1,49,3,49,738,8,49,1,49,1,
-		49,3,49,742,8,49,1,49,1,49,3,49,746,8,49,1,49,1,49,3,49,750,8,49,1,49,
-		3,49,753,8,49,1,49,3,49,756,8,49,3,49,758,8,49,1,50,1,50,1,50,1,50,1,50,
-		1,50,1,50,1,50,1,51,1,51,1,51,1,51,1,52,4,52,773,8,52,11,52,12,52,774,
-		1,52,1,52,5,52,779,8,52,10,52,12,52,782,9,52,1,52,3,52,785,8,52,1,53,1,
-		53,3,53,789,8,53,1,53,3,53,792,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,
-		1,54,1,54,3,54,803,8,54,3,54,805,8,54,1,55,1,55,1,55,5,55,810,8,55,10,
-		55,12,55,813,9,55,1,55,1,55,4,55,817,8,55,11,55,12,55,818,3,55,821,8,55,
-		1,55,1,55,1,55,1,55,3,55,827,8,55,1,55,1,55,5,55,831,8,55,10,55,12,55,
-		834,9,55,1,55,1,55,3,55,838,8,55,1,55,4,55,841,8,55,11,55,12,55,842,1,
-		55,1,55,1,55,4,55,848,8,55,11,55,12,55,849,3,55,852,8,55,3,55,854,8,55,
-		1,55,1,55,1,55,1,55,1,55,1,55,3,55,862,8,55,1,55,3,55,865,8,55,1,56,1,
-		56,1,56,1,56,1,56,1,56,1,56,1,56,3,56,875,8,56,1,56,1,56,1,56,1,56,1,56,
-		1,56,1,56,3,56,884,8,56,3,56,886,8,56,1,56,3,56,889,8,56,1,57,1,57,1,57,
-		1,57,5,57,895,8,57,10,57,12,57,898,9,57,1,57,1,57,1,57,1,58,1,58,1,58,
-		3,58,906,8,58,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,1,59,3,59,918,
-		8,59,1,60,1,60,1,60,1,60,1,60,3,60,925,8,60,1,60,1,60,1,60,1,60,1,60,3,
-		60,932,8,60,1,60,1,60,3,60,936,8,60,1,60,1,60,5,60,940,8,60,10,60,12,60,
-		943,9,60,1,60,3,60,946,8,60,1,61,1,61,1,61,1,61,1,61,1,61,3,61,954,8,61,
-		1,62,1,62,1,62,1,62,3,62,960,8,62,1,62,1,62,1,62,3,62,965,8,62,1,63,1,
-		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,975,8,63,1,63,3,63,978,8,63,1,64,
-		1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,993,8,
-		64,1,64,1,64,3,64,997,8,64,1,64,1,64,3,64,1001,8,64,1,64,1,64,5,64,1005,
-		8,64,10,64,12,64,1008,9,64,1,64,1,64,1,64,1,64,1,64,1,64,3,64,1016,8,64,
-		1,64,1,64,5,64,1020,8,64,10,64,12,64,1023,9,64,1,64,1,64,1,64,1,64,1,64,
-		1,64,1,64,3,64,1032,8,64,3,64,1034,8,64,3,64,1036,8,64,1,65,1,65,1,65,
-		1,65,5,65,1042,8,65,10,65,12,65,1045,9,65,1,65,3,65,1048,8,65,1,65,3,65,
-		1051,8,65,1,66,1,66,1,66,1,66,1,66,3,66,1058,8,66,1,66,1,66,1,66,5,66,
-		1063,8,66,10,66,12,66,1066,9,66,1,67,1,67,3,67,1070,8,67,1,67,1,67,1,67,
-		1,67,1,67,3,67,1077,8,67,3,67,1079,8,67,1,67,1,67,3,67,1083,8,67,1,67,
-		3,67,1086,8,67,1,68,1,68,1,68,3,68,1091,8,68,1,68,1,68,1,68,1,68,3,68,
-		1097,8,68,1,68,1,68,1,68,3,68,1102,8,68,1,69,1,69,1,69,3,69,1107,8,69,
-		1,70,1,70,1,70,1,70,1,70,3,70,1114,8,70,1,70,1,70,1,70,3,70,1119,8,70,
-		1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,1130,8,71,1,72,1,72,
-		1,72,1,72,1,72,3,72,1137,8,72,1,73,1,73,3,73,1141,8,73,1,73,1,73,1,73,
-		1,74,1,74,1,74,1,74,1,74,1,74,1,74,1,74,5,74,1154,8,74,10,74,12,74,1157,
-		9,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,3,75,1167,8,75,1,75,1,75,
-		1,75,1,75,1,75,1,75,3,75,1175,8,75,1,76,1,76,4,76,1179,8,76,11,76,12,76,
-		1180,1,76,1,76,5,76,1185,8,76,10,76,12,76,1188,9,76,1,76,1,76,1,76,3,76,
-		1193,8,76,3,76,1195,8,76,3,76,1197,8,76,1,76,1,76,4,76,1201,8,76,11,76,
-		12,76,1202,1,76,1,76,5,76,1207,8,76,10,76,12,76,1210,9,76,1,76,1,76,5,
-		76,1214,8,76,10,76,12,76,1217,9,76,1,76,1,76,3,76,1221,8,76,1,77,4,77,
-		1224,8,77,11,77,12,77,1225,1,78,1,78,1,78,1,78,1,78,1,78,1,78,3,78,1235,
-		8,78,1,78,1,78,1,78,1,78,3,78,1241,8,78,1,78,3,78,1244,8,78,1,79,1,79,
-		1,79,1,79,1,79,1,79,3,79,1252,8,79,1,80,1,80,3,80,1256,8,80,1,80,1,80,
-		1,80,1,80,1,80,3,80,1263,8,80,1,80,1,80,1,80,1,80,1,80,3,80,1270,8,80,
-		1,81,3,81,1273,8,81,1,81,4,81,1276,8,81,11,81,12,81,1277,1,81,1,81,1,81,
-		1,81,4,81,1284,8,81,11,81,12,81,1285,3,81,1288,8,81,1,81,1,81,1,81,1,81,
-		1,81,1,81,3,81,1296,8,81,3,81,1298,8,81,1,81,3,81,1301,8,81,1,82,1,82,
-		1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,82,3,82,1313,8,82,3,82,1315,8,82,
-		1,82,1,82,1,82,3,82,1320,8,82,1,82,3,82,1323,8,82,1,83,1,83,3,83,1327,
-		8,83,1,83,1,83,5,83,1331,8,83,10,83,12,83,1334,9,83,3,83,1336,8,83,1,84,
-		1,84,1,84,3,84,1341,8,84,1,85,1,85,1,85,1,85,5,85,1347,8,85,10,85,12,85,
-		1350,9,85,1,85,1,85,1,85,1,85,1,85,3,85,1357,8,85,1,86,1,86,4,86,1361,
-		8,86,11,86,12,86,1362,1,86,3,86,1366,8,86,1,87,1,87,1,87,1,87,3,87,1372,
-		8,87,3,87,1374,8,87,1,88,1,88,1,89,1,89,1,90,4,90,1381,8,90,11,90,12,90,
-		1382,1,91,1,91,1,92,1,92,1,93,1,93,5,93,1391,8,93,10,93,12,93,1394,9,93,
-		1,94,1,94,1,94,1,95,1,95,3,95,1401,8,95,1,95,1,95,1,95,1,95,1,95,3,95,
-		1408,8,95,1,96,1,96,5,96,1412,8,96,10,96,12,96,1415,9,96,1,97,1,97,1,97,
-		1,98,1,98,1,98,1,98,1,98,1,98,3,98,1426,8,98,1,99,1,99,1,100,1,100,1,100,
-		1,100,1,100,5,100,1435,8,100,10,100,12,100,1438,9,100,1,100,1,100,3,100,
-		1442,8,100,1,101,1,101,3,101,1446,8,101,1,101,3,101,1449,8,101,1,102,1,
-		102,1,103,1,103,1,103,0,0,104,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,
-		30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,
-		78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,114,116,118,
-		120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,150,152,154,
-		156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,186,188,190,
-		192,194,196,198,200,202,204,206,0,18,2,0,151,152,154,155,2,0,20,20,70,
-		70,2,0,44,44,130,130,2,0,151,151,154,154,2,0,91,91,144,144,2,0,76,76,141,
-		141,2,0,63,63,95,95,2,0,33,33,42,42,4,0,88,88,96,96,106,106,124,124,2,
-		0,88,88,96,96,2,0,98,98,104,104,2,0,123,123,149,149,2,0,74,74,94,94,1,
-		0,43,44,1,0,129,130,2,0,10,12,14,14,4,0,93,93,150,150,152,153,155,155,
-		28,0,15,18,20,27,29,31,33,42,45,56,58,60,62,63,66,66,68,68,70,73,75,83,
-		85,87,89,91,95,95,97,116,118,122,124,124,126,126,128,129,131,131,133,134,
-		136,139,141,144,146,146,148,148,151,151,154,154,156,156,1628,0,208,1,0,
-		0,0,2,211,1,0,0,0,4,254,1,0,0,0,6,256,1,0,0,0,8,259,1,0,0,0,10,262,1,0,
-		0,0,12,269,1,0,0,0,14,271,1,0,0,0,16,274,1,0,0,0,18,290,1,0,0,0,20,292,
-		1,0,0,0,22,295,1,0,0,0,24,298,1,0,0,0,26,301,1,0,0,0,28,303,1,0,0,0,30,
-		323,1,0,0,0,32,325,1,0,0,0,34,329,1,0,0,0,36,350,1,0,0,0,38,353,1,0,0,
-		0,40,385,1,0,0,0,42,387,1,0,0,0,44,392,1,0,0,0,46,413,1,0,0,0,48,421,1,
-		0,0,0,50,429,1,0,0,0,52,436,1,0,0,0,54,453,1,0,0,0,56,455,1,0,0,0,58,464,
-		1,0,0,0,60,479,1,0,0,0,62,491,1,0,0,0,64,508,1,0,0,0,66,510,1,0,0,0,68,
-		573,1,0,0,0,70,575,1,0,0,0,72,580,1,0,0,0,74,595,1,0,0,0,76,597,1,0,0,
-		0,78,604,1,0,0,0,80,623,1,0,0,0,82,625,1,0,0,0,84,630,1,0,0,0,86,646,1,
-		0,0,0,88,648,1,0,0,0,90,651,1,0,0,0,92,655,1,0,0,0,94,667,1,0,0,0,96,679,
-		1,0,0,0,98,757,1,0,0,0,100,759,1,0,0,0,102,767,1,0,0,0,104,784,1,0,0,0,
-		106,791,1,0,0,0,108,804,1,0,0,0,110,806,1,0,0,0,112,866,1,0,0,0,114,890,
-		1,0,0,0,116,902,1,0,0,0,118,917,1,0,0,0,120,919,1,0,0,0,122,953,1,0,0,
-		0,124,955,1,0,0,0,126,966,1,0,0,0,128,979,1,0,0,0,130,1047,1,0,0,0,132,
-		1057,1,0,0,0,134,1078,1,0,0,0,136,1101,1,0,0,0,138,1106,1,0,0,0,140,1108,
-		1,0,0,0,142,1120,1,0,0,0,144,1136,1,0,0,0,146,1140,1,0,0,0,148,1145,1,
-		0,0,0,150,1174,1,0,0,0,152,1176,1,0,0,0,154,1223,1,0,0,0,156,1243,1,0,
-		0,0,158,1251,1,0,0,0,160,1269,1,0,0,0,162,1272,1,0,0,0,164,1302,1,0,0,
-		0,166,1324,1,0,0,0,168,1337,1,0,0,0,170,1342,1,0,0,0,172,1358,1,0,0,0,
-		174,1373,1,0,0,0,176,1375,1,0,0,0,178,1377,1,0,0,0,180,1380,1,0,0,0,182,
-		1384,1,0,0,0,184,1386,1,0,0,0,186,1388,1,0,0,0,188,1395,1,0,0,0,190,1407,
-		1,0,0,0,192,1409,1,0,0,0,194,1416,1,0,0,0,196,1425,1,0,0,0,198,1427,1,
-		0,0,0,200,1429,1,0,0,0,202,1448,1,0,0,0,204,1450,1,0,0,0,206,1452,1,0,
-		0,0,208,209,3,4,2,0,209,210,5,0,0,1,210,1,1,0,0,0,211,212,3,170,85,0,212,
-		213,5,0,0,1,213,3,1,0,0,0,214,255,3,6,3,0,215,255,3,8,4,0,216,255,3,10,
-		5,0,217,255,3,14,7,0,218,255,3,16,8,0,219,255,3,20,10,0,220,255,3,22,11,
-		0,221,255,3,24,12,0,222,255,3,26,13,0,223,255,3,28,14,0,224,255,3,32,16,
-		0,225,255,3,34,17,0,226,255,3,38,19,0,227,255,3,42,21,0,228,255,3,44,22,
-		0,229,255,3,66,33,0,230,255,3,76,38,0,231,255,3,78,39,0,232,255,3,80,40,
-		0,233,255,3,82,41,0,234,255,3,84,42,0,235,255,3,88,44,0,236,255,3,90,45,
-		0,237,255,3,92,46,0,238,255,3,94,47,0,239,255,3,112,56,0,240,255,3,120,
-		60,0,241,255,3,124,62,0,242,255,3,126,63,0,243,255,3,128,64,0,244,255,
-		3,152,76,0,245,255,3,164,82,0,246,255,3,46,23,0,247,255,3,114,57,0,248,
-		255,3,48,24,0,249,255,3,50,25,0,250,255,3,52,26,0,251,255,3,58,29,0,252,
-		255,3,60,30,0,253,255,3,56,28,0,254,214,1,0,0,0,254,215,1,0,0,0,254,216,
-		1,0,0,0,254,217,1,0,0,0,254,218,1,0,0,0,254,219,1,0,0,0,254,220,1,0,0,
-		0,254,221,1,0,0,0,254,222,1,0,0,0,254,223,1,0,0,0,254,224,1,0,0,0,254,
-		225,1,0,0,0,254,226,1,0,0,0,254,227,1,0,0,0,254,228,1,0,0,0,254,229,1,
-		0,0,0,254,230,1,0,0,0,254,231,1,0,0,0,254,232,1,0,0,0,254,233,1,0,0,0,
-		254,234,1,0,0,0,254,235,1,0,0,0,254,236,1,0,0,0,254,237,1,0,0,0,254,238,
-		1,0,0,0,254,239,1,0,0,0,254,240,1,0,0,0,254,241,1,0,0,0,254,242,1,0,0,
-		0,254,243,1,0,0,0,254,244,1,0,0,0,254,245,1,0,0,0,254,246,1,0,0,0,254,
-		247,1,0,0,0,254,248,1,0,0,0,254,249,1,0,0,0,254,250,1,0,0,0,254,251,1,
-		0,0,0,254,252,1,0,0,0,254,253,1,0,0,0,255,5,1,0,0,0,256,257,5,37,0,0,257,
-		258,3,202,101,0,258,7,1,0,0,0,259,260,5,39,0,0,260,261,5,161,0,0,261,9,
-		1,0,0,0,262,263,5,53,0,0,263,264,3,12,6,0,264,11,1,0,0,0,265,270,5,157,
-		0,0,266,270,5,160,0,0,267,270,5,161,0,0,268,270,3,206,103,0,269,265,1,
-		0,0,0,269,266,1,0,0,0,269,267,1,0,0,0,269,268,1,0,0,0,270,13,1,0,0,0,271,
-		272,5,51,0,0,272,273,3,206,103,0,273,15,1,0,0,0,274,275,5,47,0,0,275,280,
-		3,18,9,0,276,277,5,4,0,0,277,279,3,18,9,0,278,276,1,0,0,0,279,282,1,0,
-		0,0,280,278,1,0,0,0,280,281,1,0,0,0,281,17,1,0,0,0,282,280,1,0,0,0,283,
-		291,3,206,103,0,284,291,5,161,0,0,285,288,5,157,0,0,286,289,3,206,103,
-		0,287,289,5,14,0,0,288,286,1,0,0,0,288,287,1,0,0,0,288,289,1,0,0,0,289,
-		291,1,0,0,0,290,283,1,0,0,0,290,284,1,0,0,0,290,285,1,0,0,0,291,19,1,0,
-		0,0,292,293,5,48,0,0,293,294,5,161,0,0,294,21,1,0,0,0,295,296,5,38,0,0,
-		296,297,5,161,0,0,297,23,1,0,0,0,298,299,5,54,0,0,299,300,3,206,103,0,
-		300,25,1,0,0,0,301,302,5,3,0,0,302,27,1,0,0,0,303,304,5,56,0,0,304,306,
-		3,206,103,0,305,307,5,161,0,0,306,305,1,0,0,0,306,307,1,0,0,0,307,312,
-		1,0,0,0,308,309,5,4,0,0,309,311,3,30,15,0,310,308,1,0,0,0,311,314,1,0,
-		0,0,312,310,1,0,0,0,312,313,1,0,0,0,313,29,1,0,0,0,314,312,1,0,0,0,315,
-		316,5,143,0,0,316,324,3,202,101,0,317,321,3,202,101,0,318,322,7,0,0,0,
-		319,320,5,13,0,0,320,322,5,86,0,0,321,318,1,0,0,0,321,319,1,0,0,0,322,
-		324,1,0,0,0,323,315,1,0,0,0,323,317,1,0,0,0,324,31,1,0,0,0,325,326,5,31,
-		0,0,326,327,3,202,101,0,327,328,5,153,0,0,328,33,1,0,0,0,329,330,5,30,
-		0,0,330,331,3,180,90,0,331,332,5,6,0,0,332,333,3,202,101,0,333,348,3,184,
-		92,0,334,335,5,61,0,0,335,336,3,202,101,0,336,337,3,182,91,0,337,338,5,
-		135,0,0,338,339,3,36,18,0,339,349,1,0,0,0,340,341,5,135,0,0,341,342,3,
-		36,18,0,342,343,5,4,0,0,343,344,3,202,101,0,344,345,3,182,91,0,345,346,
-		5,135,0,0,346,347,3,36,18,0,347,349,1,0,0,0,348,334,1,0,0,0,348,340,1,
-		0,0,0,349,35,1,0,0,0,350,351,3,202,101,0,351,352,3,204,102,0,352,37,1,
-		0,0,0,353,354,5,52,0,0,354,358,3,180,90,0,355,356,5,4,0,0,356,357,5,106,
-		0,0,357,359,5,43,0,0,358,355,1,0,0,0,358,359,1,0,0,0,359,360,1,0,0,0,360,
-		361,5,6,0,0,361,362,5,70,0,0,362,367,3,202,101,0,363,368,5,73,0,0,364,
-		365,5,75,0,0,365,366,5,107,0,0,366,368,5,22,0,0,367,363,1,0,0,0,367,364,
-		1,0,0,0,367,368,1,0,0,0,368,373,1,0,0,0,369,370,5,4,0,0,370,372,3,40,20,
-		0,371,369,1,0,0,0,372,375,1,0,0,0,373,371,1,0,0,0,373,374,1,0,0,0,374,
-		39,1,0,0,0,375,373,1,0,0,0,376,377,5,88,0,0,377,378,5,129,0,0,378,379,
-		5,93,0,0,379,380,5,159,0,0,380,386,7,1,0,0,381,382,5,107,0,0,382,383,5,
-		93,0,0,383,384,5,132,0,0,384,386,5,89,0,0,385,376,1,0,0,0,385,381,1,0,
-		0,0,386,41,1,0,0,0,387,388,5,36,0,0,388,389,3,206,103,0,389,390,5,95,0,
-		0,390,391,3,186,93,0,391,43,1,0,0,0,392,393,5,22,0,0,393,394,3,206,103,
-		0,394,404,5,95,0,0,395,396,7,2,0,0,396,397,5,28,0,0,397,405,3,186,93,0,
-		398,402,3,186,93,0,399,400,7,2,0,0,400,401,5,28,0,0,401,403,3,186,93,0,
-		402,399,1,0,0,0,402,403,1,0,0,0,403,405,1,0,0,0,404,395,1,0,0,0,404,398,
-		1,0,0,0,405,410,1,0,0,0,406,407,5,4,0,0,407,409,3,64,32,0,408,406,1,0,
-		0,0,409,412,1,0,0,0,410,408,1,0,0,0,410,411,1,0,0,0,411,45,1,0,0,0,412,
-		410,1,0,0,0,413,419,5,21,0,0,414,415,5,147,0,0,415,416,5,138,0,0,416,420,
-		7,1,0,0,417,418,5,145,0,0,418,420,5,71,0,0,419,414,1,0,0,0,419,417,1,0,
-		0,0,420,47,1,0,0,0,421,427,5,18,0,0,422,423,3,206,103,0,423,424,5,4,0,
-		0,424,425,3,204,102,0,425,428,1,0,0,0,426,428,5,161,0,0,427,422,1,0,0,
-		0,427,426,1,0,0,0,428,49,1,0,0,0,429,430,5,24,0,0,430,431,3,206,103,0,
-		431,432,5,95,0,0,432,434,3,186,93,0,433,435,5,99,0,0,434,433,1,0,0,0,434,
-		435,1,0,0,0,435,51,1,0,0,0,436,437,5,27,0,0,437,438,3,206,103,0,438,439,
-		5,95,0,0,439,444,3,166,83,0,440,441,5,4,0,0,441,443,3,54,27,0,442,440,
-		1,0,0,0,443,446,1,0,0,0,444,442,1,0,0,0,444,445,1,0,0,0,445,53,1,0,0,0,
-		446,444,1,0,0,0,447,454,5,113,0,0,448,449,5,131,0,0,449,450,5,69,0,0,450,
-		451,3,202,101,0,451,452,5,13,0,0,452,454,1,0,0,0,453,447,1,0,0,0,453,448,
-		1,0,0,0,454,55,1,0,0,0,455,456,5,15,0,0,456,459,3,206,103,0,457,458,5,
-		109,0,0,458,460,3,206,103,0,459,457,1,0,0,0,459,460,1,0,0,0,460,461,1,
-		0,0,0,461,462,5,6,0,0,462,463,5,161,0,0,463,57,1,0,0,0,464,465,5,50,0,
-		0,465,466,3,180,90,0,466,467,5,6,0,0,467,468,3,202,101,0,468,469,3,184,
-		92,0,469,470,5,61,0,0,470,471,3,202,101,0,471,472,3,182,91,0,472,473,5,
-		142,0,0,473,474,3,202,101,0,474,477,7,3,0,0,475,476,5,4,0,0,476,478,3,
-		206,103,0,477,475,1,0,0,0,477,478,1,0,0,0,478,59,1,0,0,0,479,480,5,34,
-		0,0,480,481,3,18,9,0,481,482,5,6,0,0,482,483,3,206,103,0,483,488,3,62,
-		31,0,484,485,5,4,0,0,485,487,3,62,31,0,486,484,1,0,0,0,487,490,1,0,0,0,
-		488,486,1,0,0,0,488,489,1,0,0,0,489,61,1,0,0,0,490,488,1,0,0,0,491,492,
-		3,202,101,0,492,493,3,204,102,0,493,494,7,4,0,0,494,63,1,0,0,0,495,509,
-		5,108,0,0,496,509,5,83,0,0,497,498,5,105,0,0,498,499,5,109,0,0,499,502,
-		3,196,98,0,500,501,5,10,0,0,501,503,3,196,98,0,502,500,1,0,0,0,502,503,
-		1,0,0,0,503,509,1,0,0,0,504,505,5,122,0,0,505,509,7,5,0,0,506,507,5,146,
-		0,0,507,509,3,186,93,0,508,495,1,0,0,0,508,496,1,0,0,0,508,497,1,0,0,0,
-		508,504,1,0,0,0,508,506,1,0,0,0,509,65,1,0,0,0,510,511,5,40,0,0,511,515,
-		3,206,103,0,512,513,5,4,0,0,513,514,5,101,0,0,514,516,5,157,0,0,515,512,
-		1,0,0,0,515,516,1,0,0,0,516,518,1,0,0,0,517,519,3,68,34,0,518,517,1,0,
-		0,0,518,519,1,0,0,0,519,521,1,0,0,0,520,522,3,170,85,0,521,520,1,0,0,0,
-		521,522,1,0,0,0,522,67,1,0,0,0,523,524,5,29,0,0,524,525,3,206,103,0,525,
-		526,5,6,0,0,526,531,3,192,96,0,527,528,3,184,92,0,528,529,5,65,0,0,529,
-		530,3,174,87,0,530,532,1,0,0,0,531,527,1,0,0,0,531,532,1,0,0,0,532,574,
-		1,0,0,0,533,534,5,95,0,0,534,535,3,206,103,0,535,539,5,102,0,0,536,537,
-		5,4,0,0,537,538,5,137,0,0,538,540,5,116,0,0,539,536,1,0,0,0,539,540,1,
-		0,0,0,540,574,1,0,0,0,541,542,5,57,0,0,542,547,3,70,35,0,543,544,5,4,0,
-		0,544,546,3,70,35,0,545,543,1,0,0,0,546,549,1,0,0,0,547,545,1,0,0,0,547,
-		548,1,0,0,0,548,574,1,0,0,0,549,547,1,0,0,0,550,551,5,118,0,0,551,554,
-		5,141,0,0,552,555,5,60,0,0,553,555,5,64,0,0,554,552,1,0,0,0,554,553,1,
-		0,0,0,555,556,1,0,0,0,556,561,3,72,36,0,557,558,5,61,0,0,558,560,3,72,
-		36,0,559,557,1,0,0,0,560,563,1,0,0,0,561,559,1,0,0,0,561,562,1,0,0,0,562,
-		564,1,0,0,0,563,561,1,0,0,0,564,565,5,6,0,0,565,570,3,162,81,0,566,567,
-		5,4,0,0,567,569,3,162,81,0,568,566,1,0,0,0,569,572,1,0,0,0,570,568,1,0,
-		0,0,570,571,1,0,0,0,571,574,1,0,0,0,572,570,1,0,0,0,573,523,1,0,0,0,573,
-		533,1,0,0,0,573,541,1,0,0,0,573,550,1,0,0,0,574,69,1,0,0,0,575,577,3,206,
-		103,0,576,578,3,206,103,0,577,576,1,0,0,0,577,578,1,0,0,0,578,71,1,0,0,
-		0,579,581,3,158,79,0,580,579,1,0,0,0,581,582,1,0,0,0,582,580,1,0,0,0,582,
-		583,1,0,0,0,583,588,1,0,0,0,584,585,5,4,0,0,585,587,3,74,37,0,586,584,
-		1,0,0,0,587,590,1,0,0,0,588,586,1,0,0,0,588,589,1,0,0,0,589,73,1,0,0,0,
-		590,588,1,0,0,0,591,596,3,160,80,0,592,593,3,176,88,0,593,594,5,87,0,0,
-		594,596,1,0,0,0,595,591,1,0,0,0,595,592,1,0,0,0,596,75,1,0,0,0,597,598,
-		5,17,0,0,598,599,5,145,0,0,599,600,3,192,96,0,600,602,3,184,92,0,601,603,
-		3,170,85,0,602,601,1,0,0,0,602,603,1,0,0,0,603,77,1,0,0,0,604,605,5,20,
-		0,0,605,607,3,192,96,0,606,608,3,170,85,0,607,606,1,0,0,0,607,608,1,0,
-		0,0,608,79,1,0,0,0,609,610,5,29,0,0,610,611,5,90,0,0,611,612,3,174,87,
-		0,612,613,7,6,0,0,613,614,3,206,103,0,614,624,1,0,0,0,615,616,5,19,0,0,
-		616,620,5,80,0,0,617,618,7,7,0,0,618,620,5,79,0,0,619,615,1,0,0,0,619,
-		617,1,0,0,0,620,621,1,0,0,0,621,622,7,6,0,0,622,624,3,206,103,0,623,609,
-		1,0,0,0,623,619,1,0,0,0,624,81,1,0,0,0,625,626,5,35,0,0,626,627,5,106,
-		0,0,627,628,5,43,0,0,628,629,3,206,103,0,629,83,1,0,0,0,630,631,5,23,0,
-		0,631,632,5,6,0,0,632,637,3,86,43,0,633,634,5,4,0,0,634,636,3,86,43,0,
-		635,633,1,0,0,0,636,639,1,0,0,0,637,635,1,0,0,0,637,638,1,0,0,0,638,85,
-		1,0,0,0,639,637,1,0,0,0,640,641,5,125,0,0,641,647,3,192,96,0,642,643,3,
-		192,96,0,643,644,5,28,0,0,644,645,3,206,103,0,645,647,1,0,0,0,646,640,
-		1,0,0,0,646,642,1,0,0,0,647,87,1,0,0,0,648,649,5,26,0,0,649,650,5,110,
-		0,0,650,89,1,0,0,0,651,652,5,55,0,0,652,653,5,93,0,0,653,654,5,82,0,0,
-		654,91,1,0,0,0,655,657,5,43,0,0,656,658,3,192,96,0,657,656,1,0,0,0,657,
-		658,1,0,0,0,658,660,1,0,0,0,659,661,3,176,88,0,660,659,1,0,0,0,660,661,
-		1,0,0,0,661,662,1,0,0,0,662,663,5,6,0,0,663,665,3,96,48,0,664,666,3,170,
-		85,0,665,664,1,0,0,0,665,666,1,0,0,0,666,93,1,0,0,0,667,668,5,44,0,0,668,
-		669,3,192,96,0,669,670,5,135,0,0,670,672,3,192,96,0,671,673,3,176,88,0,
-		672,671,1,0,0,0,672,673,1,0,0,0,673,674,1,0,0,0,674,675,5,6,0,0,675,677,
-		3,96,48,0,676,678,3,170,85,0,677,676,1,0,0,0,677,678,1,0,0,0,678,95,1,
-		0,0,0,679,684,3,98,49,0,680,681,5,4,0,0,681,683,3,98,49,0,682,680,1,0,
-		0,0,683,686,1,0,0,0,684,682,1,0,0,0,684,685,1,0,0,0,685,97,1,0,0,0,686,
-		684,1,0,0,0,687,688,5,7,0,0,688,689,3,96,48,0,689,694,5,8,0,0,690,691,
-		3,192,96,0,691,692,5,134,0,0,692,695,1,0,0,0,693,695,3,108,54,0,694,690,
-		1,0,0,0,694,693,1,0,0,0,694,695,1,0,0,0,695,697,1,0,0,0,696,698,3,110,
-		55,0,697,696,1,0,0,0,697,698,1,0,0,0,698,758,1,0,0,0,699,701,5,125,0,0,
-		700,702,3,192,96,0,701,700,1,0,0,0,701,702,1,0,0,0,702,758,1,0,0,0,703,
-		704,5,127,0,0,704,705,5,116,0,0,705,758,3,192,96,0,706,710,5,32,0,0,707,
-		708,5,132,0,0,708,711,5,121,0,0,709,711,3,192,96,0,710,707,1,0,0,0,710,
-		709,1,0,0,0,711,714,1,0,0,0,712,713,5,28,0,0,713,715,5,97,0,0,714,712,
-		1,0,0,0,714,715,1,0,0,0,715,758,1,0,0,0,716,717,5,92,0,0,717,718,3,192,
-		96,0,718,719,5,28,0,0,719,720,3,206,103,0,720,758,1,0,0,0,721,722,5,67,
-		0,0,722,725,3,192,96,0,723,724,5,28,0,0,724,726,3,206,103,0,725,723,1,
-		0,0,0,725,726,1,0,0,0,726,758,1,0,0,0,727,729,3,200,100,0,728,727,1,0,
-		0,0,728,729,1,0,0,0,729,752,1,0,0,0,730,732,3,206,103,0,731,730,1,0,0,
-		0,732,733,1,0,0,0,733,731,1,0,0,0,733,734,1,0,0,0,734,745,1,0,0,0,735,
-		737,3,178,89,0,736,738,3,106,53,0,737,736,1,0,0,0,737,738,1,0,0,0,738,
-		746,1,0,0,0,739,741,3,104,52,0,740,742,3,100,50,0,741,740,1,0,0,0,741,
-		742,1,0,0,0,742,746,1,0,0,0,743,746,3,100,50,0,744,746,3,102,51,0,745,
-		735,1,0,0,0,745,739,1,0,0,0,745,743,1,0,0,0,745,744,1,0,0,0,745,746,1,
-		0,0,0,746,753,1,0,0,0,747,749,3,178,89,0,748,750,3,106,53,0,749,748,1,
-		0,0,0,749,750,1,0,0,0,750,753,1,0,0,0,751,753,3,102,51,0,752,731,1,0,0,
-		0,752,747,1,0,0,0,752,751,1,0,0,0,753,755,1,0,0,0,754,756,3,110,55,0,755,
-		754,1,0,0,0,755,756,1,0,0,0,756,758,1,0,0,0,757,687,1,0,0,0,757,699,1,
-		0,0,0,757,703,1,0,0,0,757,706,1,0,0,0,757,716,1,0,0,0,757,721,1,0,0,0,
-		757,728,1,0,0,0,758,99,1,0,0,0,759,760,5,145,0,0,760,761,5,7,0,0,761,762,
-		3,96,48,0,762,763,5,8,0,0,763,764,3,192,96,0,764,765,5,134,0,0,765,766,
-		5,84,0,0,766,101,1,0,0,0,767,768,5,65,0,0,768,769,5,77,0,0,769,770,5,81,
-		0,0,770,103,1,0,0,0,771,773,3,194,97,0,772,771,1,0,0,0,773,774,1,0,0,0,
-		774,772,1,0,0,0,774,775,1,0,0,0,775,785,1,0,0,0,776,780,3,200,100,0,777,
-		779,3,194,97,0,778,777,1,0,0,0,779,782,1,0,0,0,780,778,1,0,0,0,780,781,
-		1,0,0,0,781,785,1,0,0,0,782,780,1,0,0,0,783,785,3,108,54,0,784,772,1,0,
-		0,0,784,776,1,0,0,0,784,783,1,0,0,0,785,105,1,0,0,0,786,788,3,192,96,0,
-		787,789,5,84,0,0,788,787,1,0,0,0,788,789,1,0,0,0,789,792,1,0,0,0,790,792,
-		3,108,54,0,791,786,1,0,0,0,791,790,1,0,0,0,792,107,1,0,0,0,793,805,5,57,
-		0,0,794,805,5,64,0,0,795,796,5,135,0,0,796,805,5,72,0,0,797,798,5,140,
-		0,0,798,799,3,192,96,0,799,802,5,120,0,0,800,801,5,66,0,0,801,803,5,72,
-		0,0,802,800,1,0,0,0,802,803,1,0,0,0,803,805,1,0,0,0,804,793,1,0,0,0,804,
-		794,1,0,0,0,804,795,1,0,0,0,804,797,1,0,0,0,805,109,1,0,0,0,806,864,5,
-		93,0,0,807,811,7,8,0,0,808,810,3,206,103,0,809,808,1,0,0,0,810,813,1,0,
-		0,0,811,809,1,0,0,0,811,812,1,0,0,0,812,820,1,0,0,0,813,811,1,0,0,0,814,
-		816,5,61,0,0,815,817,3,206,103,0,816,815,1,0,0,0,817,818,1,0,0,0,818,816,
-		1,0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,814,1,0,0,0,820,821,1,0,0,
-		0,821,826,1,0,0,0,822,823,5,140,0,0,823,824,3,192,96,0,824,825,5,120,0,
-		0,825,827,1,0,0,0,826,822,1,0,0,0,826,827,1,0,0,0,827,865,1,0,0,0,828,
-		832,5,77,0,0,829,831,3,206,103,0,830,829,1,0,0,0,831,834,1,0,0,0,832,830,
-		1,0,0,0,832,833,1,0,0,0,833,853,1,0,0,0,834,832,1,0,0,0,835,837,5,61,0,
-		0,836,838,3,200,100,0,837,836,1,0,0,0,837,838,1,0,0,0,838,840,1,0,0,0,
-		839,841,3,206,103,0,840,839,1,0,0,0,841,842,1,0,0,0,842,840,1,0,0,0,842,
-		843,1,0,0,0,843,851,1,0,0,0,844,845,5,93,0,0,845,847,5,77,0,0,846,848,
-		3,206,103,0,847,846,1,0,0,0,848,849,1,0,0,0,849,847,1,0,0,0,849,850,1,
-		0,0,0,850,852,1,0,0,0,851,844,1,0,0,0,851,852,1,0,0,0,852,854,1,0,0,0,
-		853,835,1,0,0,0,853,854,1,0,0,0,854,861,1,0,0,0,855,862,5,57,0,0,856,862,
-		5,64,0,0,857,858,5,140,0,0,858,859,3,192,96,0,859,860,5,120,0,0,860,862,
-		1,0,0,0,861,855,1,0,0,0,861,856,1,0,0,0,861,857,1,0,0,0,861,862,1,0,0,
-		0,862,865,1,0,0,0,863,865,5,72,0,0,864,807,1,0,0,0,864,828,1,0,0,0,864,
-		863,1,0,0,0,865,111,1,0,0,0,866,874,5,41,0,0,867,868,5,44,0,0,868,869,
-		3,192,96,0,869,870,5,135,0,0,870,871,3,192,96,0,871,875,1,0,0,0,872,873,
-		5,43,0,0,873,875,3,192,96,0,874,867,1,0,0,0,874,872,1,0,0,0,875,876,1,
-		0,0,0,876,877,5,4,0,0,877,885,3,192,96,0,878,879,5,103,0,0,879,886,5,134,
-		0,0,880,883,5,134,0,0,881,882,5,93,0,0,882,884,5,59,0,0,883,881,1,0,0,
-		0,883,884,1,0,0,0,884,886,1,0,0,0,885,878,1,0,0,0,885,880,1,0,0,0,886,
-		888,1,0,0,0,887,889,3,170,85,0,888,887,1,0,0,0,888,889,1,0,0,0,889,113,
-		1,0,0,0,890,891,5,28,0,0,891,896,3,116,58,0,892,893,5,4,0,0,893,895,3,
-		116,58,0,894,892,1,0,0,0,895,898,1,0,0,0,896,894,1,0,0,0,896,897,1,0,0,
-		0,897,899,1,0,0,0,898,896,1,0,0,0,899,900,5,6,0,0,900,901,3,118,59,0,901,
-		115,1,0,0,0,902,905,3,18,9,0,903,904,5,135,0,0,904,906,3,18,9,0,905,903,
-		1,0,0,0,905,906,1,0,0,0,906,117,1,0,0,0,907,918,3,38,19,0,908,918,3,80,
-		40,0,909,918,3,82,41,0,910,918,3,92,46,0,911,918,3,94,47,0,912,918,3,112,
-		56,0,913,918,3,120,60,0,914,918,3,124,62,0,915,918,3,126,63,0,916,918,
-		3,128,64,0,917,907,1,0,0,0,917,908,1,0,0,0,917,909,1,0,0,0,917,910,1,0,
-		0,0,917,911,1,0,0,0,917,912,1,0,0,0,917,913,1,0,0,0,917,914,1,0,0,0,917,
-		915,1,0,0,0,917,916,1,0,0,0,918,119,1,0,0,0,919,931,5,49,0,0,920,921,5,
-		135,0,0,921,924,3,186,93,0,922,923,5,65,0,0,923,925,3,174,87,0,924,922,
-		1,0,0,0,924,925,1,0,0,0,925,932,1,0,0,0,926,927,5,28,0,0,927,932,3,186,
-		93,0,928,929,3,192,96,0,929,930,3,182,91,0,930,932,1,0,0,0,931,920,1,0,
-		0,0,931,926,1,0,0,0,931,928,1,0,0,0,932,935,1,0,0,0,933,934,5,29,0,0,934,
-		936,3,206,103,0,935,933,1,0,0,0,935,936,1,0,0,0,936,941,1,0,0,0,937,938,
-		5,4,0,0,938,940,3,122,61,0,939,937,1,0,0,0,940,943,1,0,0,0,941,939,1,0,
-		0,0,941,942,1,0,0,0,942,945,1,0,0,0,943,941,1,0,0,0,944,946,3,170,85,0,
-		945,944,1,0,0,0,945,946,1,0,0,0,946,121,1,0,0,0,947,948,5,83,0,0,948,954,
-		3,182,91,0,949,950,5,108,0,0,950,954,3,182,91,0,951,952,5,81,0,0,952,954,
-		3,176,88,0,953,947,1,0,0,0,953,949,1,0,0,0,953,951,1,0,0,0,954,123,1,0,
-		0,0,955,956,5,32,0,0,956,959,3,192,96,0,957,958,5,28,0,0,958,960,5,97,
-		0,0,959,957,1,0,0,0,959,960,1,0,0,0,960,961,1,0,0,0,961,962,5,65,0,0,962,
-		964,3,174,87,0,963,965,3,170,85,0,964,963,1,0,0,0,964,965,1,0,0,0,965,
-		125,1,0,0,0,966,967,5,16,0,0,967,968,3,192,96,0,968,969,5,65,0,0,969,974,
-		3,174,87,0,970,971,5,4,0,0,971,972,5,112,0,0,972,973,5,43,0,0,973,975,
-		5,62,0,0,974,970,1,0,0,0,974,975,1,0,0,0,975,977,1,0,0,0,976,978,3,170,
-		85,0,977,976,1,0,0,0,977,978,1,0,0,0,978,127,1,0,0,0,979,1035,5,46,0,0,
-		980,981,5,69,0,0,981,1036,3,144,72,0,982,983,5,44,0,0,983,984,3,192,96,
-		0,984,985,5,135,0,0,985,986,3,192,96,0,986,987,3,130,65,0,987,1036,1,0,
-		0,0,988,989,5,135,0,0,989,992,3,186,93,0,990,991,5,65,0,0,991,993,3,174,
-		87,0,992,990,1,0,0,0,992,993,1,0,0,0,993,997,1,0,0,0,994,995,5,28,0,0,
-		995,997,3,186,93,0,996,988,1,0,0,0,996,994,1,0,0,0,997,1000,1,0,0,0,998,
-		999,5,29,0,0,999,1001,3,206,103,0,1000,998,1,0,0,0,1000,1001,1,0,0,0,1001,
-		1006,1,0,0,0,1002,1003,5,4,0,0,1003,1005,3,122,61,0,1004,1002,1,0,0,0,
-		1005,1008,1,0,0,0,1006,1004,1,0,0,0,1006,1007,1,0,0,0,1007,1009,1,0,0,
-		0,1008,1006,1,0,0,0,1009,1010,3,130,65,0,1010,1036,1,0,0,0,1011,1033,3,
-		192,96,0,1012,1015,3,182,91,0,1013,1014,5,29,0,0,1014,1016,3,206,103,0,
-		1015,1013,1,0,0,0,1015,1016,1,0,0,0,1016,1021,1,0,0,0,1017,1018,5,4,0,
-		0,1018,1020,3,122,61,0,1019,1017,1,0,0,0,1020,1023,1,0,0,0,1021,1019,1,
-		0,0,0,1021,1022,1,0,0,0,1022,1024,1,0,0,0,1023,1021,1,0,0,0,1024,1025,
-		3,130,65,0,1025,1034,1,0,0,0,1026,1027,3,184,92,0,1027,1031,5,93,0,0,1028,
-		1029,5,4,0,0,1029,1030,5,69,0,0,1030,1032,3,144,72,0,1031,1028,1,0,0,0,
-		1031,1032,1,0,0,0,1032,1034,1,0,0,0,1033,1012,1,0,0,0,1033,1026,1,0,0,
-		0,1034,1036,1,0,0,0,1035,980,1,0,0,0,1035,982,1,0,0,0,1035,996,1,0,0,0,
-		1035,1011,1,0,0,0,1036,129,1,0,0,0,1037,1038,5,6,0,0,1038,1043,3,132,66,
-		0,1039,1040,5,5,0,0,1040,1042,3,132,66,0,1041,1039,1,0,0,0,1042,1045,1,
-		0,0,0,1043,1041,1,0,0,0,1043,1044,1,0,0,0,1044,1048,1,0,0,0,1045,1043,
-		1,0,0,0,1046,1048,3,148,74,0,1047,1037,1,0,0,0,1047,1046,1,0,0,0,1048,
-		1050,1,0,0,0,1049,1051,3,170,85,0,1050,1049,1,0,0,0,1050,1051,1,0,0,0,
-		1051,131,1,0,0,0,1052,1053,5,58,0,0,1053,1054,3,192,96,0,1054,1055,3,182,
-		91,0,1055,1056,5,4,0,0,1056,1058,1,0,0,0,1057,1052,1,0,0,0,1057,1058,1,
-		0,0,0,1058,1059,1,0,0,0,1059,1064,3,134,67,0,1060,1061,5,4,0,0,1061,1063,
-		3,136,68,0,1062,1060,1,0,0,0,1063,1066,1,0,0,0,1064,1062,1,0,0,0,1064,
-		1065,1,0,0,0,1065,133,1,0,0,0,1066,1064,1,0,0,0,1067,1070,3,178,89,0,1068,
-		1070,5,16,0,0,1069,1067,1,0,0,0,1069,1068,1,0,0,0,1070,1071,1,0,0,0,1071,
-		1079,3,192,96,0,1072,1073,5,32,0,0,1073,1076,3,192,96,0,1074,1075,5,28,
-		0,0,1075,1077,5,97,0,0,1076,1074,1,0,0,0,1076,1077,1,0,0,0,1077,1079,1,
-		0,0,0,1078,1069,1,0,0,0,1078,1072,1,0,0,0,1079,1082,1,0,0,0,1080,1081,
-		5,65,0,0,1081,1083,3,174,87,0,1082,1080,1,0,0,0,1082,1083,1,0,0,0,1083,
-		1085,1,0,0,0,1084,1086,3,138,69,0,1085,1084,1,0,0,0,1085,1086,1,0,0,0,
-		1086,135,1,0,0,0,1087,1090,5,133,0,0,1088,1091,3,138,69,0,1089,1091,3,
-		134,67,0,1090,1088,1,0,0,0,1090,1089,1,0,0,0,1091,1102,1,0,0,0,1092,1102,
-		3,140,70,0,1093,1096,5,69,0,0,1094,1097,3,142,71,0,1095,1097,3,144,72,
-		0,1096,1094,1,0,0,0,1096,1095,1,0,0,0,1097,1102,1,0,0,0,1098,1102,3,146,
-		73,0,1099,1100,5,65,0,0,1100,1102,3,174,87,0,1101,1087,1,0,0,0,1101,1092,
-		1,0,0,0,1101,1093,1,0,0,0,1101,1098,1,0,0,0,1101,1099,1,0,0,0,1102,137,
-		1,0,0,0,1103,1107,3,140,70,0,1104,1105,5,69,0,0,1105,1107,3,142,71,0,1106,
-		1103,1,0,0,0,1106,1104,1,0,0,0,1107,139,1,0,0,0,1108,1113,5,85,0,0,1109,
-		1114,5,43,0,0,1110,1111,3,192,96,0,1111,1112,3,182,91,0,1112,1114,1,0,
-		0,0,1113,1109,1,0,0,0,1113,1110,1,0,0,0,1114,1118,1,0,0,0,1115,1116,3,
-		192,96,0,1116,1117,5,134,0,0,1117,1119,1,0,0,0,1118,1115,1,0,0,0,1118,
-		1119,1,0,0,0,1119,141,1,0,0,0,1120,1121,5,139,0,0,1121,1122,5,85,0,0,1122,
-		1123,3,192,96,0,1123,1124,5,61,0,0,1124,1125,3,192,96,0,1125,1129,3,182,
-		91,0,1126,1127,3,192,96,0,1127,1128,5,134,0,0,1128,1130,1,0,0,0,1129,1126,
-		1,0,0,0,1129,1130,1,0,0,0,1130,143,1,0,0,0,1131,1137,5,126,0,0,1132,1133,
-		5,128,0,0,1133,1137,5,116,0,0,1134,1135,5,148,0,0,1135,1137,5,136,0,0,
-		1136,1131,1,0,0,0,1136,1132,1,0,0,0,1136,1134,1,0,0,0,1137,145,1,0,0,0,
-		1138,1141,5,156,0,0,1139,1141,3,200,100,0,1140,1138,1,0,0,0,1140,1139,
-		1,0,0,0,1141,1142,1,0,0,0,1142,1143,3,184,92,0,1143,1144,5,93,0,0,1144,
-		147,1,0,0,0,1145,1146,5,84,0,0,1146,1147,5,135,0,0,1147,1148,3,192,96,
-		0,1148,1149,5,4,0,0,1149,1150,5,65,0,0,1150,1155,3,174,87,0,1151,1152,
-		5,4,0,0,1152,1154,3,150,75,0,1153,1151,1,0,0,0,1154,1157,1,0,0,0,1155,
-		1153,1,0,0,0,1155,1156,1,0,0,0,1156,149,1,0,0,0,1157,1155,1,0,0,0,1158,
-		1159,5,111,0,0,1159,1160,5,123,0,0,1160,1175,3,182,91,0,1161,1162,5,100,
-		0,0,1162,1175,5,88,0,0,1163,1166,5,69,0,0,1164,1167,5,139,0,0,1165,1167,
-		3,144,72,0,1166,1164,1,0,0,0,1166,1165,1,0,0,0,1167,1175,1,0,0,0,1168,
-		1169,7,9,0,0,1169,1170,3,192,96,0,1170,1171,3,182,91,0,1171,1172,5,119,
-		0,0,1172,1175,1,0,0,0,1173,1175,3,146,73,0,1174,1158,1,0,0,0,1174,1161,
-		1,0,0,0,1174,1163,1,0,0,0,1174,1168,1,0,0,0,1174,1173,1,0,0,0,1175,151,
-		1,0,0,0,1176,1178,5,45,0,0,1177,1179,3,158,79,0,1178,1177,1,0,0,0,1179,
-		1180,1,0,0,0,1180,1178,1,0,0,0,1180,1181,1,0,0,0,1181,1186,1,0,0,0,1182,
-		1183,5,61,0,0,1183,1185,3,154,77,0,1184,1182,1,0,0,0,1185,1188,1,0,0,0,
-		1186,1184,1,0,0,0,1186,1187,1,0,0,0,1187,1196,1,0,0,0,1188,1186,1,0,0,
-		0,1189,1194,5,4,0,0,1190,1192,3,160,80,0,1191,1193,5,4,0,0,1192,1191,1,
-		0,0,0,1192,1193,1,0,0,0,1193,1195,1,0,0,0,1194,1190,1,0,0,0,1194,1195,
-		1,0,0,0,1195,1197,1,0,0,0,1196,1189,1,0,0,0,1196,1197,1,0,0,0,1197,1198,
-		1,0,0,0,1198,1200,5,145,0,0,1199,1201,3,158,79,0,1200,1199,1,0,0,0,1201,
-		1202,1,0,0,0,1202,1200,1,0,0,0,1202,1203,1,0,0,0,1203,1208,1,0,0,0,1204,
-		1205,5,61,0,0,1205,1207,3,154,77,0,1206,1204,1,0,0,0,1207,1210,1,0,0,0,
-		1208,1206,1,0,0,0,1208,1209,1,0,0,0,1209,1215,1,0,0,0,1210,1208,1,0,0,
-		0,1211,1212,5,4,0,0,1212,1214,3,156,78,0,1213,1211,1,0,0,0,1214,1217,1,
-		0,0,0,1215,1213,1,0,0,0,1215,1216,1,0,0,0,1216,1220,1,0,0,0,1217,1215,
-		1,0,0,0,1218,1219,5,6,0,0,1219,1221,3,162,81,0,1220,1218,1,0,0,0,1220,
-		1221,1,0,0,0,1221,153,1,0,0,0,1222,1224,3,158,79,0,1223,1222,1,0,0,0,1224,
-		1225,1,0,0,0,1225,1223,1,0,0,0,1225,1226,1,0,0,0,1226,155,1,0,0,0,1227,
-		1244,3,160,80,0,1228,1234,5,78,0,0,1229,1230,3,200,100,0,1230,1231,5,135,
-		0,0,1231,1232,3,200,100,0,1232,1233,3,204,102,0,1233,1235,1,0,0,0,1234,
-		1229,1,0,0,0,1234,1235,1,0,0,0,1235,1244,1,0,0,0,1236,1240,5,93,0,0,1237,
-		1238,5,132,0,0,1238,1241,5,124,0,0,1239,1241,5,114,0,0,1240,1237,1,0,0,
-		0,1240,1239,1,0,0,0,1241,1242,1,0,0,0,1242,1244,5,115,0,0,1243,1227,1,
-		0,0,0,1243,1228,1,0,0,0,1243,1236,1,0,0,0,1244,157,1,0,0,0,1245,1252,3,
-		206,103,0,1246,1252,5,88,0,0,1247,1252,5,96,0,0,1248,1252,5,43,0,0,1249,
-		1252,5,44,0,0,1250,1252,5,130,0,0,1251,1245,1,0,0,0,1251,1246,1,0,0,0,
-		1251,1247,1,0,0,0,1251,1248,1,0,0,0,1251,1249,1,0,0,0,1251,1250,1,0,0,
-		0,1252,159,1,0,0,0,1253,1254,5,59,0,0,1254,1256,5,68,0,0,1255,1253,1,0,
-		0,0,1255,1256,1,0,0,0,1256,1257,1,0,0,0,1257,1262,7,9,0,0,1258,1263,5,
-		43,0,0,1259,1260,3,192,96,0,1260,1261,3,182,91,0,1261,1263,1,0,0,0,1262,
-		1258,1,0,0,0,1262,1259,1,0,0,0,1263,1270,1,0,0,0,1264,1265,5,44,0,0,1265,
-		1266,3,192,96,0,1266,1267,5,135,0,0,1267,1268,3,192,96,0,1268,1270,1,0,
-		0,0,1269,1255,1,0,0,0,1269,1264,1,0,0,0,1270,161,1,0,0,0,1271,1273,3,200,
-		100,0,1272,1271,1,0,0,0,1272,1273,1,0,0,0,1273,1275,1,0,0,0,1274,1276,
-		3,206,103,0,1275,1274,1,0,0,0,1276,1277,1,0,0,0,1277,1275,1,0,0,0,1277,
-		1278,1,0,0,0,1278,1300,1,0,0,0,1279,1280,5,93,0,0,1280,1287,5,77,0,0,1281,
-		1288,5,43,0,0,1282,1284,3,206,103,0,1283,1282,1,0,0,0,1284,1285,1,0,0,
-		0,1285,1283,1,0,0,0,1285,1286,1,0,0,0,1286,1288,1,0,0,0,1287,1281,1,0,
-		0,0,1287,1283,1,0,0,0,1288,1301,1,0,0,0,1289,1297,5,117,0,0,1290,1298,
-		5,43,0,0,1291,1295,3,192,96,0,1292,1296,3,182,91,0,1293,1296,5,130,0,0,
-		1294,1296,3,206,103,0,1295,1292,1,0,0,0,1295,1293,1,0,0,0,1295,1294,1,
-		0,0,0,1296,1298,1,0,0,0,1297,1290,1,0,0,0,1297,1291,1,0,0,0,1298,1301,
-		1,0,0,0,1299,1301,5,84,0,0,1300,1279,1,0,0,0,1300,1289,1,0,0,0,1300,1299,
-		1,0,0,0,1300,1301,1,0,0,0,1301,163,1,0,0,0,1302,1303,5,25,0,0,1303,1322,
-		3,166,83,0,1304,1314,5,36,0,0,1305,1306,5,65,0,0,1306,1307,7,10,0,0,1307,
-		1315,3,186,93,0,1308,1312,3,186,93,0,1309,1310,5,4,0,0,1310,1311,5,146,
-		0,0,1311,1313,3,186,93,0,1312,1309,1,0,0,0,1312,1313,1,0,0,0,1313,1315,
-		1,0,0,0,1314,1305,1,0,0,0,1314,1308,1,0,0,0,1315,1323,1,0,0,0,1316,1319,
-		7,6,0,0,1317,1318,5,65,0,0,1318,1320,7,10,0,0,1319,1317,1,0,0,0,1319,1320,
-		1,0,0,0,1320,1321,1,0,0,0,1321,1323,3,166,83,0,1322,1304,1,0,0,0,1322,
-		1316,1,0,0,0,1323,165,1,0,0,0,1324,1335,3,186,93,0,1325,1327,5,156,0,0,
-		1326,1325,1,0,0,0,1326,1327,1,0,0,0,1327,1328,1,0,0,0,1328,1332,7,2,0,
-		0,1329,1331,3,168,84,0,1330,1329,1,0,0,0,1331,1334,1,0,0,0,1332,1330,1,
-		0,0,0,1332,1333,1,0,0,0,1333,1336,1,0,0,0,1334,1332,1,0,0,0,1335,1326,
-		1,0,0,0,1335,1336,1,0,0,0,1336,167,1,0,0,0,1337,1338,3,198,99,0,1338,1340,
-		3,196,98,0,1339,1341,7,2,0,0,1340,1339,1,0,0,0,1340,1341,1,0,0,0,1341,
-		169,1,0,0,0,1342,1343,5,9,0,0,1343,1348,3,172,86,0,1344,1345,5,4,0,0,1345,
-		1347,3,172,86,0,1346,1344,1,0,0,0,1347,1350,1,0,0,0,1348,1346,1,0,0,0,
-		1348,1349,1,0,0,0,1349,1356,1,0,0,0,1350,1348,1,0,0,0,1351,1352,5,147,
-		0,0,1352,1353,5,138,0,0,1353,1357,7,1,0,0,1354,1355,5,145,0,0,1355,1357,
-		5,71,0,0,1356,1351,1,0,0,0,1356,1354,1,0,0,0,1356,1357,1,0,0,0,1357,171,
-		1,0,0,0,1358,1365,3,192,96,0,1359,1361,3,206,103,0,1360,1359,1,0,0,0,1361,
-		1362,1,0,0,0,1362,1360,1,0,0,0,1362,1363,1,0,0,0,1363,1366,1,0,0,0,1364,
-		1366,5,130,0,0,1365,1360,1,0,0,0,1365,1364,1,0,0,0,1365,1366,1,0,0,0,1366,
-		173,1,0,0,0,1367,1368,5,19,0,0,1368,1374,5,80,0,0,1369,1371,3,206,103,
-		0,1370,1372,5,79,0,0,1371,1370,1,0,0,0,1371,1372,1,0,0,0,1372,1374,1,0,
-		0,0,1373,1367,1,0,0,0,1373,1369,1,0,0,0,1374,175,1,0,0,0,1375,1376,7,11,
-		0,0,1376,177,1,0,0,0,1377,1378,7,12,0,0,1378,179,1,0,0,0,1379,1381,3,206,
-		103,0,1380,1379,1,0,0,0,1381,1382,1,0,0,0,1382,1380,1,0,0,0,1382,1383,
-		1,0,0,0,1383,181,1,0,0,0,1384,1385,7,13,0,0,1385,183,1,0,0,0,1386,1387,
-		7,14,0,0,1387,185,1,0,0,0,1388,1392,3,190,95,0,1389,1391,3,188,94,0,1390,
-		1389,1,0,0,0,1391,1394,1,0,0,0,1392,1390,1,0,0,0,1392,1393,1,0,0,0,1393,
-		187,1,0,0,0,1394,1392,1,0,0,0,1395,1396,3,198,99,0,1396,1397,3,190,95,
-		0,1397,189,1,0,0,0,1398,1400,3,200,100,0,1399,1401,3,204,102,0,1400,1399,
-		1,0,0,0,1400,1401,1,0,0,0,1401,1408,1,0,0,0,1402,1408,3,206,103,0,1403,
-		1404,5,7,0,0,1404,1405,3,186,93,0,1405,1406,5,8,0,0,1406,1408,1,0,0,0,
-		1407,1398,1,0,0,0,1407,1402,1,0,0,0,1407,1403,1,0,0,0,1408,191,1,0,0,0,
-		1409,1413,3,196,98,0,1410,1412,3,194,97,0,1411,1410,1,0,0,0,1412,1415,
-		1,0,0,0,1413,1411,1,0,0,0,1413,1414,1,0,0,0,1414,193,1,0,0,0,1415,1413,
-		1,0,0,0,1416,1417,3,198,99,0,1417,1418,3,196,98,0,1418,195,1,0,0,0,1419,
-		1426,3,200,100,0,1420,1426,3,206,103,0,1421,1422,5,7,0,0,1422,1423,3,192,
-		96,0,1423,1424,5,8,0,0,1424,1426,1,0,0,0,1425,1419,1,0,0,0,1425,1420,1,
-		0,0,0,1425,1421,1,0,0,0,1426,197,1,0,0,0,1427,1428,7,15,0,0,1428,199,1,
-		0,0,0,1429,1441,3,202,101,0,1430,1431,5,7,0,0,1431,1436,3,202,101,0,1432,
-		1433,5,4,0,0,1433,1435,3,202,101,0,1434,1432,1,0,0,0,1435,1438,1,0,0,0,
-		1436,1434,1,0,0,0,1436,1437,1,0,0,0,1437,1439,1,0,0,0,1438,1436,1,0,0,
-		0,1439,1440,5,8,0,0,1440,1442,1,0,0,0,1441,1430,1,0,0,0,1441,1442,1,0,
-		0,0,1442,201,1,0,0,0,1443,1445,5,157,0,0,1444,1446,5,158,0,0,1445,1444,
-		1,0,0,0,1445,1446,1,0,0,0,1446,1449,1,0,0,0,1447,1449,5,158,0,0,1448,1443,
-		1,0,0,0,1448,1447,1,0,0,0,1449,203,1,0,0,0,1450,1451,7,16,0,0,1451,205,
-		1,0,0,0,1452,1453,7,17,0,0,1453,207,1,0,0,0,183,254,269,280,288,290,306,
-		312,321,323,348,358,367,373,385,402,404,410,419,427,434,444,453,459,477,
-		488,502,508,515,518,521,531,539,547,554,561,570,573,577,582,588,595,602,
-		607,619,623,637,646,657,660,665,672,677,684,694,697,701,710,714,725,728,
-		733,737,741,745,749,752,755,757,774,780,784,788,791,802,804,811,818,820,
-		826,832,837,842,849,851,853,861,864,874,883,885,888,896,905,917,924,931,
-		935,941,945,953,959,964,974,977,992,996,1000,1006,1015,1021,1031,1033,
-		1035,1043,1047,1050,1057,1064,1069,1076,1078,1082,1085,1090,1096,1101,
-		1106,1113,1118,1129,1136,1140,1155,1166,1174,1180,1186,1192,1194,1196,
-		1202,1208,1215,1220,1225,1234,1240,1243,1251,1255,1262,1269,1272,1277,
-		1285,1287,1295,1297,1300,1312,1314,1319,1322,1326,1332,1335,1340,1348,
-		1356,1362,1365,1371,1373,1382,1392,1400,1407,1413,1425,1436,1441,1445,
-		1448
+		1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,2,1,
+		2,1,2,1,2,1,2,1,2,1,2,1,2,3,2,267,8,2,1,3,1,3,1,3,1,4,1,4,1,4,1,5,1,5,
+		1,5,1,6,1,6,1,6,1,6,3,6,282,8,6,1,7,1,7,1,7,1,8,1,8,1,8,1,8,5,8,291,8,
+		8,10,8,12,8,294,9,8,1,9,1,9,1,9,1,9,1,9,3,9,301,8,9,3,9,303,8,9,1,10,1,
+		10,1,10,1,11,1,11,1,11,1,12,1,12,1,12,1,13,1,13,1,14,1,14,1,14,3,14,319,
+		8,14,1,14,1,14,5,14,323,8,14,10,14,12,14,326,9,14,1,15,1,15,1,15,1,15,
+		1,15,1,15,3,15,334,8,15,3,15,336,8,15,1,16,1,16,1,16,1,16,1,17,1,17,1,
+		17,1,17,1,17,1,17,3,17,348,8,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,1,17,
+		1,17,1,17,1,17,1,17,1,17,1,17,3,17,364,8,17,1,18,1,18,1,18,1,19,1,19,1,
+		19,1,19,1,19,3,19,374,8,19,1,19,1,19,1,19,1,19,1,19,1,19,1,19,3,19,383,
+		8,19,1,19,1,19,5,19,387,8,19,10,19,12,19,390,9,19,1,20,1,20,1,20,1,20,
+		1,20,1,20,1,20,1,20,1,20,3,20,401,8,20,1,21,1,21,1,21,1,21,1,21,1,22,1,
+		22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,3,22,418,8,22,3,22,420,8,22,
+		1,22,1,22,5,22,424,8,22,10,22,12,22,427,9,22,1,23,1,23,1,23,1,23,1,23,
+		1,23,3,23,435,8,23,1,24,1,24,1,24,1,24,1,24,1,24,3,24,443,8,24,1,25,1,
+		25,1,25,1,25,1,25,3,25,450,8,25,1,26,1,26,1,26,1,26,1,26,1,26,5,26,458,
+		8,26,10,26,12,26,461,9,26,1,27,1,27,1,27,1,27,1,27,1,27,3,27,469,8,27,
+		1,28,1,28,1,28,1,28,3,28,475,8,28,1,28,1,28,1,28,1,29,1,29,1,29,1,29,1,
+		29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,1,29,3,29,493,8,29,1,30,1,30,1,30,
+		1,30,1,30,1,30,1,30,5,30,502,8,30,10,30,12,30,505,9,30,1,31,1,31,1,31,
+		1,31,1,32,1,32,1,32,1,32,1,32,1,32,1,32,3,32,518,8,32,1,32,1,32,1,32,1,
+		32,3,32,524,8,32,1,33,1,33,1,33,1,34,1,34,1,34,1,34,1,34,1,34,3,34,535,
+		8,34,3,34,537,8,34,1,34,1,34,1,34,1,34,1,34,1,34,3,34,545,8,34,1,35,1,
+		35,1,35,3,35,550,8,35,1,35,1,35,1,35,1,35,1,35,1,36,1,36,1,37,1,37,1,37,
+		1,37,1,37,3,37,564,8,37,1,37,3,37,567,8,37,1,37,3,37,570,8,37,1,38,1,38,
+		1,38,1,38,1,38,1,38,1,38,1,38,3,38,580,8,38,1,38,1,38,1,38,1,38,1,38,1,
+		38,3,38,588,8,38,1,38,1,38,1,38,1,38,5,38,594,8,38,10,38,12,38,597,9,38,
+		1,38,1,38,1,38,1,38,3,38,603,8,38,1,38,1,38,1,38,5,38,608,8,38,10,38,12,
+		38,611,9,38,1,38,1,38,1,38,1,38,5,38,617,8,38,10,38,12,38,620,9,38,3,38,
+		622,8,38,1,39,1,39,3,39,626,8,39,1,40,4,40,629,8,40,11,40,12,40,630,1,
+		40,1,40,5,40,635,8,40,10,40,12,40,638,9,40,1,41,1,41,1,41,1,41,3,41,644,
+		8,41,1,42,1,42,1,42,1,42,1,42,3,42,651,8,42,1,43,1,43,1,43,3,43,656,8,
+		43,1,44,1,44,1,44,1,44,1,44,1,44,1,44,1,44,1,44,1,44,3,44,668,8,44,1,44,
+		1,44,3,44,672,8,44,1,45,1,45,1,45,1,45,1,45,1,46,1,46,1,46,1,46,1,46,5,
+		46,684,8,46,10,46,12,46,687,9,46,1,47,1,47,1,47,1,47,1,47,1,47,3,47,695,
+		8,47,1,48,1,48,1,48,1,49,1,49,1,49,1,49,1,50,1,50,3,50,706,8,50,1,50,3,
+		50,709,8,50,1,50,1,50,1,50,3,50,714,8,50,1,51,1,51,1,51,1,51,1,51,3,51,
+		721,8,51,1,51,1,51,1,51,3,51,726,8,51,1,52,1,52,1,52,5,52,731,8,52,10,
+		52,12,52,734,9,52,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,743,8,53,1,53,
+		3,53,746,8,53,1,53,1,53,3,53,750,8,53,1,53,1,53,1,53,1,53,1,53,1,53,1,
+		53,3,53,759,8,53,1,53,1,53,3,53,763,8,53,1,53,1,53,1,53,1,53,1,53,1,53,
+		1,53,1,53,1,53,3,53,774,8,53,1,53,3,53,777,8,53,1,53,4,53,780,8,53,11,
+		53,12,53,781,1,53,1,53,3,53,786,8,53,1,53,1,53,3,53,790,8,53,1,53,1,53,
+		3,53,794,8,53,1,53,1,53,3,53,798,8,53,1,53,3,53,801,8,53,1,53,3,53,804,
+		8,53,3,53,806,8,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,55,1,55,1,
+		55,1,55,1,56,4,56,821,8,56,11,56,12,56,822,1,56,1,56,5,56,827,8,56,10,
+		56,12,56,830,9,56,1,56,3,56,833,8,56,1,57,1,57,3,57,837,8,57,1,57,3,57,
+		840,8,57,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,1,58,3,58,851,8,58,3,
+		58,853,8,58,1,59,1,59,1,59,5,59,858,8,59,10,59,12,59,861,9,59,1,59,1,59,
+		4,59,865,8,59,11,59,12,59,866,3,59,869,8,59,1,59,1,59,1,59,1,59,3,59,875,
+		8,59,1,59,1,59,5,59,879,8,59,10,59,12,59,882,9,59,1,59,1,59,3,59,886,8,
+		59,1,59,4,59,889,8,59,11,59,12,59,890,1,59,1,59,1,59,4,59,896,8,59,11,
+		59,12,59,897,3,59,900,8,59,3,59,902,8,59,1,59,1,59,1,59,1,59,1,59,1,59,
+		3,59,910,8,59,1,59,3,59,913,8,59,1,60,1,60,1,60,1,60,1,60,1,60,1,60,1,
+		60,3,60,923,8,60,1,60,1,60,1,60,1,60,1,60,1,60,1,60,3,60,932,8,60,3,60,
+		934,8,60,3,60,936,8,60,1,60,3,60,939,8,60,1,61,1,61,1,61,1,61,5,61,945,
+		8,61,10,61,12,61,948,9,61,1,61,1,61,1,61,1,62,1,62,1,62,3,62,956,8,62,
+		1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,968,8,63,1,64,1,
+		64,1,64,1,64,1,64,3,64,975,8,64,1,64,1,64,1,64,1,64,1,64,3,64,982,8,64,
+		1,64,1,64,3,64,986,8,64,1,64,1,64,5,64,990,8,64,10,64,12,64,993,9,64,1,
+		64,3,64,996,8,64,1,65,1,65,1,65,1,65,1,65,1,65,1,65,1,65,1,65,1,65,1,65,
+		3,65,1009,8,65,1,66,1,66,1,66,1,66,3,66,1015,8,66,1,66,1,66,1,66,3,66,
+		1020,8,66,1,67,1,67,1,67,1,67,1,67,1,67,1,67,1,67,3,67,1030,8,67,1,67,
+		3,67,1033,8,67,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,1,68,
+		1,68,1,68,3,68,1048,8,68,1,68,1,68,3,68,1052,8,68,1,68,1,68,3,68,1056,
+		8,68,1,68,1,68,5,68,1060,8,68,10,68,12,68,1063,9,68,1,68,1,68,1,68,1,68,
+		1,68,1,68,3,68,1071,8,68,1,68,1,68,5,68,1075,8,68,10,68,12,68,1078,9,68,
+		1,68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,1087,8,68,3,68,1089,8,68,3,68,
+		1091,8,68,1,69,1,69,1,69,1,69,5,69,1097,8,69,10,69,12,69,1100,9,69,1,69,
+		3,69,1103,8,69,1,69,3,69,1106,8,69,1,70,1,70,1,70,1,70,1,70,3,70,1113,
+		8,70,1,70,1,70,1,70,5,70,1118,8,70,10,70,12,70,1121,9,70,1,71,1,71,3,71,
+		1125,8,71,1,71,1,71,1,71,1,71,1,71,3,71,1132,8,71,3,71,1134,8,71,1,71,
+		1,71,3,71,1138,8,71,1,71,3,71,1141,8,71,1,72,1,72,1,72,3,72,1146,8,72,
+		1,72,1,72,1,72,1,72,3,72,1152,8,72,1,72,1,72,1,72,3,72,1157,8,72,1,73,
+		1,73,1,73,3,73,1162,8,73,1,74,1,74,1,74,1,74,1,74,3,74,1169,8,74,1,74,
+		1,74,1,74,3,74,1174,8,74,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,1,75,
+		3,75,1185,8,75,1,76,1,76,1,76,1,76,1,76,3,76,1192,8,76,1,77,1,77,3,77,
+		1196,8,77,1,77,1,77,1,77,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,5,78,
+		1209,8,78,10,78,12,78,1212,9,78,1,79,1,79,1,79,1,79,1,79,1,79,1,79,1,79,
+		3,79,1222,8,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,1230,8,79,1,80,1,80,
+		4,80,1234,8,80,11,80,12,80,1235,1,80,1,80,5,80,1240,8,80,10,80,12,80,1243,
+		9,80,1,80,1,80,1,80,3,80,1248,8,80,3,80,1250,8,80,3,80,1252,8,80,1,80,
+		1,80,4,80,1256,8,80,11,80,12,80,1257,1,80,1,80,5,80,1262,8,80,10,80,12,
+		80,1265,9,80,1,80,1,80,5,80,1269,8,80,10,80,12,80,1272,9,80,1,80,1,80,
+		3,80,1276,8,80,1,81,4,81,1279,8,81,11,81,12,81,1280,1,82,1,82,1,82,1,82,
+		1,82,1,82,1,82,3,82,1290,8,82,1,82,1,82,1,82,1,82,3,82,1296,8,82,1,82,
+		3,82,1299,8,82,1,83,1,83,1,83,1,83,1,83,1,83,3,83,1307,8,83,1,84,1,84,
+		3,84,1311,8,84,1,84,1,84,1,84,1,84,1,84,3,84,1318,8,84,1,84,1,84,1,84,
+		1,84,1,84,3,84,1325,8,84,1,85,3,85,1328,8,85,1,85,4,85,1331,8,85,11,85,
+		12,85,1332,1,85,1,85,1,85,1,85,4,85,1339,8,85,11,85,12,85,1340,3,85,1343,
+		8,85,1,85,1,85,1,85,1,85,1,85,1,85,3,85,1351,8,85,3,85,1353,8,85,1,85,
+		3,85,1356,8,85,1,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,3,86,
+		1368,8,86,3,86,1370,8,86,1,86,1,86,1,86,3,86,1375,8,86,1,86,3,86,1378,
+		8,86,1,87,1,87,3,87,1382,8,87,1,87,1,87,5,87,1386,8,87,10,87,12,87,1389,
+		9,87,3,87,1391,8,87,1,88,1,88,1,88,3,88,1396,8,88,1,89,1,89,1,89,1,89,
+		5,89,1402,8,89,10,89,12,89,1405,9,89,1,89,1,89,1,89,1,89,1,89,3,89,1412,
+		8,89,1,90,1,90,4,90,1416,8,90,11,90,12,90,1417,1,90,3,90,1421,8,90,1,91,
+		1,91,1,91,1,91,3,91,1427,8,91,3,91,1429,8,91,1,92,1,92,1,93,1,93,1,94,
+		4,94,1436,8,94,11,94,12,94,1437,1,95,1,95,1,96,1,96,1,97,1,97,5,97,1446,
+		8,97,10,97,12,97,1449,9,97,1,98,1,98,1,98,1,99,1,99,3,99,1456,8,99,1,99,
+		1,99,1,99,1,99,1,99,3,99,1463,8,99,1,100,1,100,5,100,1467,8,100,10,100,
+		12,100,1470,9,100,1,101,1,101,1,101,1,102,1,102,1,102,1,102,1,102,1,102,
+		3,102,1481,8,102,1,103,1,103,1,104,1,104,1,104,1,104,1,104,5,104,1490,
+		8,104,10,104,12,104,1493,9,104,1,104,1,104,3,104,1497,8,104,1,105,1,105,
+		3,105,1501,8,105,1,105,3,105,1504,8,105,1,106,1,106,1,107,1,107,1,107,
+		0,0,108,0,2,4,6,8,10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,
+		46,48,50,52,54,56,58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,
+		94,96,98,100,102,104,106,108,110,112,114,116,118,120,122,124,126,128,130,
+		132,134,136,138,140,142,144,146,148,150,152,154,156,158,160,162,164,166,
+		168,170,172,174,176,178,180,182,184,186,188,190,192,194,196,198,200,202,
+		204,206,208,210,212,214,0,19,2,0,156,157,159,160,2,0,43,43,125,125,2,0,
+		21,21,73,73,2,0,46,46,135,135,2,0,156,156,159,159,2,0,94,94,149,149,2,
+		0,79,79,146,146,2,0,91,91,99,99,2,0,66,66,98,98,2,0,35,35,44,44,4,0,91,
+		91,99,99,109,109,129,129,2,0,101,101,107,107,2,0,128,128,154,154,2,0,77,
+		77,97,97,1,0,45,46,1,0,134,135,2,0,11,13,15,15,4,0,96,96,155,155,157,158,
+		160,160,28,0,16,19,21,28,30,33,35,44,47,59,61,63,65,66,69,69,71,71,73,
+		76,78,86,88,90,92,94,98,98,100,119,121,127,129,129,131,131,133,134,136,
+		136,138,139,141,144,146,149,151,151,153,153,156,156,159,159,161,161,1691,
+		0,216,1,0,0,0,2,219,1,0,0,0,4,266,1,0,0,0,6,268,1,0,0,0,8,271,1,0,0,0,
+		10,274,1,0,0,0,12,281,1,0,0,0,14,283,1,0,0,0,16,286,1,0,0,0,18,302,1,0,
+		0,0,20,304,1,0,0,0,22,307,1,0,0,0,24,310,1,0,0,0,26,313,1,0,0,0,28,315,
+		1,0,0,0,30,335,1,0,0,0,32,337,1,0,0,0,34,341,1,0,0,0,36,365,1,0,0,0,38,
+		368,1,0,0,0,40,400,1,0,0,0,42,402,1,0,0,0,44,407,1,0,0,0,46,428,1,0,0,
+		0,48,436,1,0,0,0,50,444,1,0,0,0,52,451,1,0,0,0,54,468,1,0,0,0,56,470,1,
+		0,0,0,58,479,1,0,0,0,60,494,1,0,0,0,62,506,1,0,0,0,64,523,1,0,0,0,66,525,
+		1,0,0,0,68,528,1,0,0,0,70,546,1,0,0,0,72,556,1,0,0,0,74,558,1,0,0,0,76,
+		621,1,0,0,0,78,623,1,0,0,0,80,628,1,0,0,0,82,643,1,0,0,0,84,645,1,0,0,
+		0,86,652,1,0,0,0,88,671,1,0,0,0,90,673,1,0,0,0,92,678,1,0,0,0,94,694,1,
+		0,0,0,96,696,1,0,0,0,98,699,1,0,0,0,100,703,1,0,0,0,102,715,1,0,0,0,104,
+		727,1,0,0,0,106,805,1,0,0,0,108,807,1,0,0,0,110,815,1,0,0,0,112,832,1,
+		0,0,0,114,839,1,0,0,0,116,852,1,0,0,0,118,854,1,0,0,0,120,914,1,0,0,0,
+		122,940,1,0,0,0,124,952,1,0,0,0,126,967,1,0,0,0,128,969,1,0,0,0,130,1008,
+		1,0,0,0,132,1010,1,0,0,0,134,1021,1,0,0,0,136,1034,1,0,0,0,138,1102,1,
+		0,0,0,140,1112,1,0,0,0,142,1133,1,0,0,0,144,1156,1,0,0,0,146,1161,1,0,
+		0,0,148,1163,1,0,0,0,150,1175,1,0,0,0,152,1191,1,0,0,0,154,1195,1,0,0,
+		0,156,1200,1,0,0,0,158,1229,1,0,0,0,160,1231,1,0,0,0,162,1278,1,0,0,0,
+		164,1298,1,0,0,0,166,1306,1,0,0,0,168,1324,1,0,0,0,170,1327,1,0,0,0,172,
+		1357,1,0,0,0,174,1379,1,0,0,0,176,1392,1,0,0,0,178,1397,1,0,0,0,180,1413,
+		1,0,0,0,182,1428,1,0,0,0,184,1430,1,0,0,0,186,1432,1,0,0,0,188,1435,1,
+		0,0,0,190,1439,1,0,0,0,192,1441,1,0,0,0,194,1443,1,0,0,0,196,1450,1,0,
+		0,0,198,1462,1,0,0,0,200,1464,1,0,0,0,202,1471,1,0,0,0,204,1480,1,0,0,
+		0,206,1482,1,0,0,0,208,1484,1,0,0,0,210,1503,1,0,0,0,212,1505,1,0,0,0,
+		214,1507,1,0,0,0,216,217,3,4,2,0,217,218,5,0,0,1,218,1,1,0,0,0,219,220,
+		3,178,89,0,220,221,5,0,0,1,221,3,1,0,0,0,222,267,3,6,3,0,223,267,3,8,4,
+		0,224,267,3,10,5,0,225,267,3,14,7,0,226,267,3,16,8,0,227,267,3,20,10,0,
+		228,267,3,22,11,0,229,267,3,24,12,0,230,267,3,26,13,0,231,267,3,28,14,
+		0,232,267,3,32,16,0,233,267,3,34,17,0,234,267,3,38,19,0,235,267,3,42,21,
+		0,236,267,3,44,22,0,237,267,3,74,37,0,238,267,3,66,33,0,239,267,3,68,34,
+		0,240,267,3,70,35,0,241,267,3,72,36,0,242,267,3,84,42,0,243,267,3,86,43,
+		0,244,267,3,88,44,0,245,267,3,90,45,0,246,267,3,92,46,0,247,267,3,96,48,
+		0,248,267,3,98,49,0,249,267,3,100,50,0,250,267,3,102,51,0,251,267,3,120,
+		60,0,252,267,3,128,64,0,253,267,3,132,66,0,254,267,3,134,67,0,255,267,
+		3,136,68,0,256,267,3,160,80,0,257,267,3,172,86,0,258,267,3,46,23,0,259,
+		267,3,122,61,0,260,267,3,48,24,0,261,267,3,50,25,0,262,267,3,52,26,0,263,
+		267,3,58,29,0,264,267,3,60,30,0,265,267,3,56,28,0,266,222,1,0,0,0,266,
+		223,1,0,0,0,266,224,1,0,0,0,266,225,1,0,0,0,266,226,1,0,0,0,266,227,1,
+		0,0,0,266,228,1,0,0,0,266,229,1,0,0,0,266,230,1,0,0,0,266,231,1,0,0,0,
+		266,232,1,0,0,0,266,233,1,0,0,0,266,234,1,0,0,0,266,235,1,0,0,0,266,236,
+		1,0,0,0,266,237,1,0,0,0,266,238,1,0,0,0,266,239,1,0,0,0,266,240,1,0,0,
+		0,266,241,1,0,0,0,266,242,1,0,0,0,266,243,1,0,0,0,266,244,1,0,0,0,266,
+		245,1,0,0,0,266,246,1,0,0,0,266,247,1,0,0,0,266,248,1,0,0,0,266,249,1,
+		0,0,0,266,250,1,0,0,0,266,251,1,0,0,0,266,252,1,0,0,0,266,253,1,0,0,0,
+		266,254,1,0,0,0,266,255,1,0,0,0,266,256,1,0,0,0,266,257,1,0,0,0,266,258,
+		1,0,0,0,266,259,1,0,0,0,266,260,1,0,0,0,266,261,1,0,0,0,266,262,1,0,0,
+		0,266,263,1,0,0,0,266,264,1,0,0,0,266,265,1,0,0,0,267,5,1,0,0,0,268,269,
+		5,39,0,0,269,270,3,210,105,0,270,7,1,0,0,0,271,272,5,41,0,0,272,273,5,
+		166,0,0,273,9,1,0,0,0,274,275,5,56,0,0,275,276,3,12,6,0,276,11,1,0,0,0,
+		277,282,5,162,0,0,278,282,5,165,0,0,279,282,5,166,0,0,280,282,3,214,107,
+		0,281,277,1,0,0,0,281,278,1,0,0,0,281,279,1,0,0,0,281,280,1,0,0,0,282,
+		13,1,0,0,0,283,284,5,53,0,0,284,285,3,214,107,0,285,15,1,0,0,0,286,287,
+		5,49,0,0,287,292,3,18,9,0,288,289,5,5,0,0,289,291,3,18,9,0,290,288,1,0,
+		0,0,291,294,1,0,0,0,292,290,1,0,0,0,292,293,1,0,0,0,293,17,1,0,0,0,294,
+		292,1,0,0,0,295,303,3,214,107,0,296,303,5,166,0,0,297,300,5,162,0,0,298,
+		301,3,214,107,0,299,301,5,15,0,0,300,298,1,0,0,0,300,299,1,0,0,0,300,301,
+		1,0,0,0,301,303,1,0,0,0,302,295,1,0,0,0,302,296,1,0,0,0,302,297,1,0,0,
+		0,303,19,1,0,0,0,304,305,5,50,0,0,305,306,5,166,0,0,306,21,1,0,0,0,307,
+		308,5,40,0,0,308,309,5,166,0,0,309,23,1,0,0,0,310,311,5,57,0,0,311,312,
+		3,214,107,0,312,25,1,0,0,0,313,314,5,3,0,0,314,27,1,0,0,0,315,316,5,59,
+		0,0,316,318,3,214,107,0,317,319,5,166,0,0,318,317,1,0,0,0,318,319,1,0,
+		0,0,319,324,1,0,0,0,320,321,5,5,0,0,321,323,3,30,15,0,322,320,1,0,0,0,
+		323,326,1,0,0,0,324,322,1,0,0,0,324,325,1,0,0,0,325,29,1,0,0,0,326,324,
+		1,0,0,0,327,328,5,148,0,0,328,336,3,210,105,0,329,333,3,210,105,0,330,
+		334,7,0,0,0,331,332,5,14,0,0,332,334,5,89,0,0,333,330,1,0,0,0,333,331,
+		1,0,0,0,334,336,1,0,0,0,335,327,1,0,0,0,335,329,1,0,0,0,336,31,1,0,0,0,
+		337,338,5,32,0,0,338,339,3,210,105,0,339,340,5,158,0,0,340,33,1,0,0,0,
+		341,342,5,31,0,0,342,343,3,188,94,0,343,344,5,7,0,0,344,347,3,210,105,
+		0,345,348,3,192,96,0,346,348,7,1,0,0,347,345,1,0,0,0,347,346,1,0,0,0,348,
+		363,1,0,0,0,349,350,5,64,0,0,350,351,3,210,105,0,351,352,3,190,95,0,352,
+		353,5,140,0,0,353,354,3,36,18,0,354,364,1,0,0,0,355,356,5,140,0,0,356,
+		357,3,36,18,0,357,358,5,5,0,0,358,359,3,210,105,0,359,360,3,190,95,0,360,
+		361,5,140,0,0,361,362,3,36,18,0,362,364,1,0,0,0,363,349,1,0,0,0,363,355,
+		1,0,0,0,364,35,1,0,0,0,365,366,3,210,105,0,366,367,3,212,106,0,367,37,
+		1,0,0,0,368,369,5,54,0,0,369,373,3,188,94,0,370,371,5,5,0,0,371,372,5,
+		109,0,0,372,374,5,45,0,0,373,370,1,0,0,0,373,374,1,0,0,0,374,375,1,0,0,
+		0,375,376,5,7,0,0,376,377,5,73,0,0,377,382,3,210,105,0,378,383,5,76,0,
+		0,379,380,5,78,0,0,380,381,5,110,0,0,381,383,5,23,0,0,382,378,1,0,0,0,
+		382,379,1,0,0,0,382,383,1,0,0,0,383,388,1,0,0,0,384,385,5,5,0,0,385,387,
+		3,40,20,0,386,384,1,0,0,0,387,390,1,0,0,0,388,386,1,0,0,0,388,389,1,0,
+		0,0,389,39,1,0,0,0,390,388,1,0,0,0,391,392,5,91,0,0,392,393,5,134,0,0,
+		393,394,5,96,0,0,394,395,5,164,0,0,395,401,7,2,0,0,396,397,5,110,0,0,397,
+		398,5,96,0,0,398,399,5,137,0,0,399,401,5,92,0,0,400,391,1,0,0,0,400,396,
+		1,0,0,0,401,41,1,0,0,0,402,403,5,38,0,0,403,404,3,214,107,0,404,405,5,
+		98,0,0,405,406,3,194,97,0,406,43,1,0,0,0,407,408,5,23,0,0,408,409,3,214,
+		107,0,409,419,5,98,0,0,410,411,7,3,0,0,411,412,5,29,0,0,412,420,3,194,
+		97,0,413,417,3,194,97,0,414,415,7,3,0,0,415,416,5,29,0,0,416,418,3,194,
+		97,0,417,414,1,0,0,0,417,418,1,0,0,0,418,420,1,0,0,0,419,410,1,0,0,0,419,
+		413,1,0,0,0,420,425,1,0,0,0,421,422,5,5,0,0,422,424,3,64,32,0,423,421,
+		1,0,0,0,424,427,1,0,0,0,425,423,1,0,0,0,425,426,1,0,0,0,426,45,1,0,0,0,
+		427,425,1,0,0,0,428,434,5,22,0,0,429,430,5,152,0,0,430,431,5,143,0,0,431,
+		435,7,2,0,0,432,433,5,150,0,0,433,435,5,74,0,0,434,429,1,0,0,0,434,432,
+		1,0,0,0,435,47,1,0,0,0,436,442,5,19,0,0,437,438,3,214,107,0,438,439,5,
+		5,0,0,439,440,3,212,106,0,440,443,1,0,0,0,441,443,5,166,0,0,442,437,1,
+		0,0,0,442,441,1,0,0,0,443,49,1,0,0,0,444,445,5,25,0,0,445,446,3,214,107,
+		0,446,447,5,98,0,0,447,449,3,194,97,0,448,450,5,102,0,0,449,448,1,0,0,
+		0,449,450,1,0,0,0,450,51,1,0,0,0,451,452,5,28,0,0,452,453,3,214,107,0,
+		453,454,5,98,0,0,454,459,3,174,87,0,455,456,5,5,0,0,456,458,3,54,27,0,
+		457,455,1,0,0,0,458,461,1,0,0,0,459,457,1,0,0,0,459,460,1,0,0,0,460,53,
+		1,0,0,0,461,459,1,0,0,0,462,469,5,116,0,0,463,464,5,136,0,0,464,465,5,
+		72,0,0,465,466,3,210,105,0,466,467,5,14,0,0,467,469,1,0,0,0,468,462,1,
+		0,0,0,468,463,1,0,0,0,469,55,1,0,0,0,470,471,5,16,0,0,471,474,3,214,107,
+		0,472,473,5,112,0,0,473,475,3,214,107,0,474,472,1,0,0,0,474,475,1,0,0,
+		0,475,476,1,0,0,0,476,477,5,7,0,0,477,478,5,166,0,0,478,57,1,0,0,0,479,
+		480,5,52,0,0,480,481,3,188,94,0,481,482,5,7,0,0,482,483,3,210,105,0,483,
+		484,3,192,96,0,484,485,5,64,0,0,485,486,3,210,105,0,486,487,3,190,95,0,
+		487,488,5,147,0,0,488,489,3,210,105,0,489,492,7,4,0,0,490,491,5,5,0,0,
+		491,493,3,214,107,0,492,490,1,0,0,0,492,493,1,0,0,0,493,59,1,0,0,0,494,
+		495,5,36,0,0,495,496,3,18,9,0,496,497,5,7,0,0,497,498,3,214,107,0,498,
+		503,3,62,31,0,499,500,5,5,0,0,500,502,3,62,31,0,501,499,1,0,0,0,502,505,
+		1,0,0,0,503,501,1,0,0,0,503,504,1,0,0,0,504,61,1,0,0,0,505,503,1,0,0,0,
+		506,507,3,210,105,0,507,508,3,212,106,0,508,509,7,5,0,0,509,63,1,0,0,0,
+		510,524,5,111,0,0,511,524,5,86,0,0,512,513,5,108,0,0,513,514,5,112,0,0,
+		514,517,3,204,102,0,515,516,5,11,0,0,516,518,3,204,102,0,517,515,1,0,0,
+		0,517,518,1,0,0,0,518,524,1,0,0,0,519,520,5,127,0,0,520,524,7,6,0,0,521,
+		522,5,151,0,0,522,524,3,194,97,0,523,510,1,0,0,0,523,511,1,0,0,0,523,512,
+		1,0,0,0,523,519,1,0,0,0,523,521,1,0,0,0,524,65,1,0,0,0,525,526,5,55,0,
+		0,526,527,5,166,0,0,527,67,1,0,0,0,528,529,5,134,0,0,529,530,5,41,0,0,
+		530,536,3,214,107,0,531,532,5,30,0,0,532,534,5,122,0,0,533,535,5,5,0,0,
+		534,533,1,0,0,0,534,535,1,0,0,0,535,537,1,0,0,0,536,531,1,0,0,0,536,537,
+		1,0,0,0,537,538,1,0,0,0,538,539,5,119,0,0,539,540,5,108,0,0,540,541,5,
+		112,0,0,541,544,3,210,105,0,542,543,5,11,0,0,543,545,3,210,105,0,544,542,
+		1,0,0,0,544,545,1,0,0,0,545,69,1,0,0,0,546,549,5,33,0,0,547,550,5,166,
+		0,0,548,550,7,7,0,0,549,547,1,0,0,0,549,548,1,0,0,0,550,551,1,0,0,0,551,
+		552,5,98,0,0,552,553,5,8,0,0,553,554,3,104,52,0,554,555,5,9,0,0,555,71,
+		1,0,0,0,556,557,5,4,0,0,557,73,1,0,0,0,558,559,5,42,0,0,559,563,3,214,
+		107,0,560,561,5,5,0,0,561,562,5,104,0,0,562,564,5,162,0,0,563,560,1,0,
+		0,0,563,564,1,0,0,0,564,566,1,0,0,0,565,567,3,76,38,0,566,565,1,0,0,0,
+		566,567,1,0,0,0,567,569,1,0,0,0,568,570,3,178,89,0,569,568,1,0,0,0,569,
+		570,1,0,0,0,570,75,1,0,0,0,571,572,5,30,0,0,572,573,3,214,107,0,573,574,
+		5,7,0,0,574,579,3,200,100,0,575,576,3,192,96,0,576,577,5,68,0,0,577,578,
+		3,182,91,0,578,580,1,0,0,0,579,575,1,0,0,0,579,580,1,0,0,0,580,622,1,0,
+		0,0,581,582,5,98,0,0,582,583,3,214,107,0,583,587,5,105,0,0,584,585,5,5,
+		0,0,585,586,5,142,0,0,586,588,5,119,0,0,587,584,1,0,0,0,587,588,1,0,0,
+		0,588,622,1,0,0,0,589,590,5,60,0,0,590,595,3,78,39,0,591,592,5,5,0,0,592,
+		594,3,78,39,0,593,591,1,0,0,0,594,597,1,0,0,0,595,593,1,0,0,0,595,596,
+		1,0,0,0,596,622,1,0,0,0,597,595,1,0,0,0,598,599,5,121,0,0,599,602,5,146,
+		0,0,600,603,5,63,0,0,601,603,5,67,0,0,602,600,1,0,0,0,602,601,1,0,0,0,
+		603,604,1,0,0,0,604,609,3,80,40,0,605,606,5,64,0,0,606,608,3,80,40,0,607,
+		605,1,0,0,0,608,611,1,0,0,0,609,607,1,0,0,0,609,610,1,0,0,0,610,612,1,
+		0,0,0,611,609,1,0,0,0,612,613,5,7,0,0,613,618,3,170,85,0,614,615,5,5,0,
+		0,615,617,3,170,85,0,616,614,1,0,0,0,617,620,1,0,0,0,618,616,1,0,0,0,618,
+		619,1,0,0,0,619,622,1,0,0,0,620,618,1,0,0,0,621,571,1,0,0,0,621,581,1,
+		0,0,0,621,589,1,0,0,0,621,598,1,0,0,0,622,77,1,0,0,0,623,625,3,214,107,
+		0,624,626,3,214,107,0,625,624,1,0,0,0,625,626,1,0,0,0,626,79,1,0,0,0,627,
+		629,3,166,83,0,628,627,1,0,0,0,629,630,1,0,0,0,630,628,1,0,0,0,630,631,
+		1,0,0,0,631,636,1,0,0,0,632,633,5,5,0,0,633,635,3,82,41,0,634,632,1,0,
+		0,0,635,638,1,0,0,0,636,634,1,0,0,0,636,637,1,0,0,0,637,81,1,0,0,0,638,
+		636,1,0,0,0,639,644,3,168,84,0,640,641,3,184,92,0,641,642,5,90,0,0,642,
+		644,1,0,0,0,643,639,1,0,0,0,643,640,1,0,0,0,644,83,1,0,0,0,645,646,5,18,
+		0,0,646,647,5,150,0,0,647,648,3,200,100,0,648,650,3,192,96,0,649,651,3,
+		178,89,0,650,649,1,0,0,0,650,651,1,0,0,0,651,85,1,0,0,0,652,653,5,21,0,
+		0,653,655,3,200,100,0,654,656,3,178,89,0,655,654,1,0,0,0,655,656,1,0,0,
+		0,656,87,1,0,0,0,657,658,5,30,0,0,658,659,5,93,0,0,659,660,3,182,91,0,
+		660,661,7,8,0,0,661,662,3,214,107,0,662,672,1,0,0,0,663,664,5,20,0,0,664,
+		668,5,83,0,0,665,666,7,9,0,0,666,668,5,82,0,0,667,663,1,0,0,0,667,665,
+		1,0,0,0,668,669,1,0,0,0,669,670,7,8,0,0,670,672,3,214,107,0,671,657,1,
+		0,0,0,671,667,1,0,0,0,672,89,1,0,0,0,673,674,5,37,0,0,674,675,5,109,0,
+		0,675,676,5,45,0,0,676,677,3,214,107,0,677,91,1,0,0,0,678,679,5,24,0,0,
+		679,680,5,7,0,0,680,685,3,94,47,0,681,682,5,5,0,0,682,684,3,94,47,0,683,
+		681,1,0,0,0,684,687,1,0,0,0,685,683,1,0,0,0,685,686,1,0,0,0,686,93,1,0,
+		0,0,687,685,1,0,0,0,688,689,5,130,0,0,689,695,3,200,100,0,690,691,3,200,
+		100,0,691,692,5,29,0,0,692,693,3,214,107,0,693,695,1,0,0,0,694,688,1,0,
+		0,0,694,690,1,0,0,0,695,95,1,0,0,0,696,697,5,27,0,0,697,698,5,113,0,0,
+		698,97,1,0,0,0,699,700,5,58,0,0,700,701,5,96,0,0,701,702,5,85,0,0,702,
+		99,1,0,0,0,703,705,5,45,0,0,704,706,3,200,100,0,705,704,1,0,0,0,705,706,
+		1,0,0,0,706,708,1,0,0,0,707,709,3,184,92,0,708,707,1,0,0,0,708,709,1,0,
+		0,0,709,710,1,0,0,0,710,711,5,7,0,0,711,713,3,104,52,0,712,714,3,178,89,
+		0,713,712,1,0,0,0,713,714,1,0,0,0,714,101,1,0,0,0,715,716,5,46,0,0,716,
+		717,3,200,100,0,717,718,5,140,0,0,718,720,3,200,100,0,719,721,3,184,92,
+		0,720,719,1,0,0,0,720,721,1,0,0,0,721,722,1,0,0,0,722,723,5,7,0,0,723,
+		725,3,104,52,0,724,726,3,178,89,0,725,724,1,0,0,0,725,726,1,0,0,0,726,
+		103,1,0,0,0,727,732,3,106,53,0,728,729,5,5,0,0,729,731,3,106,53,0,730,
+		728,1,0,0,0,731,734,1,0,0,0,732,730,1,0,0,0,732,733,1,0,0,0,733,105,1,
+		0,0,0,734,732,1,0,0,0,735,736,5,8,0,0,736,737,3,104,52,0,737,742,5,9,0,
+		0,738,739,3,200,100,0,739,740,5,139,0,0,740,743,1,0,0,0,741,743,3,116,
+		58,0,742,738,1,0,0,0,742,741,1,0,0,0,742,743,1,0,0,0,743,745,1,0,0,0,744,
+		746,3,118,59,0,745,744,1,0,0,0,745,746,1,0,0,0,746,806,1,0,0,0,747,749,
+		5,130,0,0,748,750,3,200,100,0,749,748,1,0,0,0,749,750,1,0,0,0,750,806,
+		1,0,0,0,751,752,5,132,0,0,752,753,5,119,0,0,753,806,3,200,100,0,754,758,
+		5,34,0,0,755,756,5,137,0,0,756,759,5,126,0,0,757,759,3,200,100,0,758,755,
+		1,0,0,0,758,757,1,0,0,0,759,762,1,0,0,0,760,761,5,29,0,0,761,763,5,100,
+		0,0,762,760,1,0,0,0,762,763,1,0,0,0,763,806,1,0,0,0,764,765,5,95,0,0,765,
+		766,3,200,100,0,766,767,5,29,0,0,767,768,3,214,107,0,768,806,1,0,0,0,769,
+		770,5,70,0,0,770,773,3,200,100,0,771,772,5,29,0,0,772,774,3,214,107,0,
+		773,771,1,0,0,0,773,774,1,0,0,0,774,806,1,0,0,0,775,777,3,208,104,0,776,
+		775,1,0,0,0,776,777,1,0,0,0,777,800,1,0,0,0,778,780,3,214,107,0,779,778,
+		1,0,0,0,780,781,1,0,0,0,781,779,1,0,0,0,781,782,1,0,0,0,782,793,1,0,0,
+		0,783,785,3,186,93,0,784,786,3,114,57,0,785,784,1,0,0,0,785,786,1,0,0,
+		0,786,794,1,0,0,0,787,789,3,112,56,0,788,790,3,108,54,0,789,788,1,0,0,
+		0,789,790,1,0,0,0,790,794,1,0,0,0,791,794,3,108,54,0,792,794,3,110,55,
+		0,793,783,1,0,0,0,793,787,1,0,0,0,793,791,1,0,0,0,793,792,1,0,0,0,793,
+		794,1,0,0,0,794,801,1,0,0,0,795,797,3,186,93,0,796,798,3,114,57,0,797,
+		796,1,0,0,0,797,798,1,0,0,0,798,801,1,0,0,0,799,801,3,110,55,0,800,779,
+		1,0,0,0,800,795,1,0,0,0,800,799,1,0,0,0,801,803,1,0,0,0,802,804,3,118,
+		59,0,803,802,1,0,0,0,803,804,1,0,0,0,804,806,1,0,0,0,805,735,1,0,0,0,805,
+		747,1,0,0,0,805,751,1,0,0,0,805,754,1,0,0,0,805,764,1,0,0,0,805,769,1,
+		0,0,0,805,776,1,0,0,0,806,107,1,0,0,0,807,808,5,150,0,0,808,809,5,8,0,
+		0,809,810,3,104,52,0,810,811,5,9,0,0,811,812,3,200,100,0,812,813,5,139,
+		0,0,813,814,5,87,0,0,814,109,1,0,0,0,815,816,5,68,0,0,816,817,5,80,0,0,
+		817,818,5,84,0,0,818,111,1,0,0,0,819,821,3,202,101,0,820,819,1,0,0,0,821,
+		822,1,0,0,0,822,820,1,0,0,0,822,823,1,0,0,0,823,833,1,0,0,0,824,828,3,
+		208,104,0,825,827,3,202,101,0,826,825,1,0,0,0,827,830,1,0,0,0,828,826,
+		1,0,0,0,828,829,1,0,0,0,829,833,1,0,0,0,830,828,1,0,0,0,831,833,3,116,
+		58,0,832,820,1,0,0,0,832,824,1,0,0,0,832,831,1,0,0,0,833,113,1,0,0,0,834,
+		836,3,200,100,0,835,837,5,87,0,0,836,835,1,0,0,0,836,837,1,0,0,0,837,840,
+		1,0,0,0,838,840,3,116,58,0,839,834,1,0,0,0,839,838,1,0,0,0,840,115,1,0,
+		0,0,841,853,5,60,0,0,842,853,5,67,0,0,843,844,5,140,0,0,844,853,5,75,0,
+		0,845,846,5,145,0,0,846,847,3,200,100,0,847,850,5,124,0,0,848,849,5,69,
+		0,0,849,851,5,75,0,0,850,848,1,0,0,0,850,851,1,0,0,0,851,853,1,0,0,0,852,
+		841,1,0,0,0,852,842,1,0,0,0,852,843,1,0,0,0,852,845,1,0,0,0,853,117,1,
+		0,0,0,854,912,5,96,0,0,855,859,7,10,0,0,856,858,3,214,107,0,857,856,1,
+		0,0,0,858,861,1,0,0,0,859,857,1,0,0,0,859,860,1,0,0,0,860,868,1,0,0,0,
+		861,859,1,0,0,0,862,864,5,64,0,0,863,865,3,214,107,0,864,863,1,0,0,0,865,
+		866,1,0,0,0,866,864,1,0,0,0,866,867,1,0,0,0,867,869,1,0,0,0,868,862,1,
+		0,0,0,868,869,1,0,0,0,869,874,1,0,0,0,870,871,5,145,0,0,871,872,3,200,
+		100,0,872,873,5,124,0,0,873,875,1,0,0,0,874,870,1,0,0,0,874,875,1,0,0,
+		0,875,913,1,0,0,0,876,880,5,80,0,0,877,879,3,214,107,0,878,877,1,0,0,0,
+		879,882,1,0,0,0,880,878,1,0,0,0,880,881,1,0,0,0,881,901,1,0,0,0,882,880,
+		1,0,0,0,883,885,5,64,0,0,884,886,3,208,104,0,885,884,1,0,0,0,885,886,1,
+		0,0,0,886,888,1,0,0,0,887,889,3,214,107,0,888,887,1,0,0,0,889,890,1,0,
+		0,0,890,888,1,0,0,0,890,891,1,0,0,0,891,899,1,0,0,0,892,893,5,96,0,0,893,
+		895,5,80,0,0,894,896,3,214,107,0,895,894,1,0,0,0,896,897,1,0,0,0,897,895,
+		1,0,0,0,897,898,1,0,0,0,898,900,1,0,0,0,899,892,1,0,0,0,899,900,1,0,0,
+		0,900,902,1,0,0,0,901,883,1,0,0,0,901,902,1,0,0,0,902,909,1,0,0,0,903,
+		910,5,60,0,0,904,910,5,67,0,0,905,906,5,145,0,0,906,907,3,200,100,0,907,
+		908,5,124,0,0,908,910,1,0,0,0,909,903,1,0,0,0,909,904,1,0,0,0,909,905,
+		1,0,0,0,909,910,1,0,0,0,910,913,1,0,0,0,911,913,5,75,0,0,912,855,1,0,0,
+		0,912,876,1,0,0,0,912,911,1,0,0,0,913,119,1,0,0,0,914,922,5,43,0,0,915,
+		916,5,46,0,0,916,917,3,200,100,0,917,918,5,140,0,0,918,919,3,200,100,0,
+		919,923,1,0,0,0,920,921,5,45,0,0,921,923,3,200,100,0,922,915,1,0,0,0,922,
+		920,1,0,0,0,923,935,1,0,0,0,924,925,5,5,0,0,925,933,3,200,100,0,926,927,
+		5,106,0,0,927,934,5,139,0,0,928,931,5,139,0,0,929,930,5,96,0,0,930,932,
+		5,62,0,0,931,929,1,0,0,0,931,932,1,0,0,0,932,934,1,0,0,0,933,926,1,0,0,
+		0,933,928,1,0,0,0,934,936,1,0,0,0,935,924,1,0,0,0,935,936,1,0,0,0,936,
+		938,1,0,0,0,937,939,3,178,89,0,938,937,1,0,0,0,938,939,1,0,0,0,939,121,
+		1,0,0,0,940,941,5,29,0,0,941,946,3,124,62,0,942,943,5,5,0,0,943,945,3,
+		124,62,0,944,942,1,0,0,0,945,948,1,0,0,0,946,944,1,0,0,0,946,947,1,0,0,
+		0,947,949,1,0,0,0,948,946,1,0,0,0,949,950,5,7,0,0,950,951,3,126,63,0,951,
+		123,1,0,0,0,952,955,3,18,9,0,953,954,5,140,0,0,954,956,3,18,9,0,955,953,
+		1,0,0,0,955,956,1,0,0,0,956,125,1,0,0,0,957,968,3,38,19,0,958,968,3,88,
+		44,0,959,968,3,90,45,0,960,968,3,100,50,0,961,968,3,102,51,0,962,968,3,
+		120,60,0,963,968,3,128,64,0,964,968,3,132,66,0,965,968,3,134,67,0,966,
+		968,3,136,68,0,967,957,1,0,0,0,967,958,1,0,0,0,967,959,1,0,0,0,967,960,
+		1,0,0,0,967,961,1,0,0,0,967,962,1,0,0,0,967,963,1,0,0,0,967,964,1,0,0,
+		0,967,965,1,0,0,0,967,966,1,0,0,0,968,127,1,0,0,0,969,981,5,51,0,0,970,
+		971,5,140,0,0,971,974,3,194,97,0,972,973,5,68,0,0,973,975,3,182,91,0,974,
+		972,1,0,0,0,974,975,1,0,0,0,975,982,1,0,0,0,976,977,5,29,0,0,977,982,3,
+		194,97,0,978,979,3,200,100,0,979,980,3,190,95,0,980,982,1,0,0,0,981,970,
+		1,0,0,0,981,976,1,0,0,0,981,978,1,0,0,0,982,985,1,0,0,0,983,984,5,30,0,
+		0,984,986,3,214,107,0,985,983,1,0,0,0,985,986,1,0,0,0,986,991,1,0,0,0,
+		987,988,5,5,0,0,988,990,3,130,65,0,989,987,1,0,0,0,990,993,1,0,0,0,991,
+		989,1,0,0,0,991,992,1,0,0,0,992,995,1,0,0,0,993,991,1,0,0,0,994,996,3,
+		178,89,0,995,994,1,0,0,0,995,996,1,0,0,0,996,129,1,0,0,0,997,998,5,86,
+		0,0,998,1009,3,190,95,0,999,1000,5,111,0,0,1000,1009,3,190,95,0,1001,1002,
+		5,84,0,0,1002,1009,3,184,92,0,1003,1004,5,96,0,0,1004,1009,3,214,107,0,
+		1005,1006,5,83,0,0,1006,1007,5,96,0,0,1007,1009,3,188,94,0,1008,997,1,
+		0,0,0,1008,999,1,0,0,0,1008,1001,1,0,0,0,1008,1003,1,0,0,0,1008,1005,1,
+		0,0,0,1009,131,1,0,0,0,1010,1011,5,34,0,0,1011,1014,3,200,100,0,1012,1013,
+		5,29,0,0,1013,1015,5,100,0,0,1014,1012,1,0,0,0,1014,1015,1,0,0,0,1015,
+		1016,1,0,0,0,1016,1017,5,68,0,0,1017,1019,3,182,91,0,1018,1020,3,178,89,
+		0,1019,1018,1,0,0,0,1019,1020,1,0,0,0,1020,133,1,0,0,0,1021,1022,5,17,
+		0,0,1022,1023,3,200,100,0,1023,1024,5,68,0,0,1024,1029,3,182,91,0,1025,
+		1026,5,5,0,0,1026,1027,5,115,0,0,1027,1028,5,45,0,0,1028,1030,5,65,0,0,
+		1029,1025,1,0,0,0,1029,1030,1,0,0,0,1030,1032,1,0,0,0,1031,1033,3,178,
+		89,0,1032,1031,1,0,0,0,1032,1033,1,0,0,0,1033,135,1,0,0,0,1034,1090,5,
+		48,0,0,1035,1036,5,72,0,0,1036,1091,3,152,76,0,1037,1038,5,46,0,0,1038,
+		1039,3,200,100,0,1039,1040,5,140,0,0,1040,1041,3,200,100,0,1041,1042,3,
+		138,69,0,1042,1091,1,0,0,0,1043,1044,5,140,0,0,1044,1047,3,194,97,0,1045,
+		1046,5,68,0,0,1046,1048,3,182,91,0,1047,1045,1,0,0,0,1047,1048,1,0,0,0,
+		1048,1052,1,0,0,0,1049,1050,5,29,0,0,1050,1052,3,194,97,0,1051,1043,1,
+		0,0,0,1051,1049,1,0,0,0,1052,1055,1,0,0,0,1053,1054,5,30,0,0,1054,1056,
+		3,214,107,0,1055,1053,1,0,0,0,1055,1056,1,0,0,0,1056,1061,1,0,0,0,1057,
+		1058,5,5,0,0,1058,1060,3,130,65,0,1059,1057,1,0,0,0,1060,1063,1,0,0,0,
+		1061,1059,1,0,0,0,1061,1062,1,0,0,0,1062,1064,1,0,0,0,1063,1061,1,0,0,
+		0,1064,1065,3,138,69,0,1065,1091,1,0,0,0,1066,1088,3,200,100,0,1067,1070,
+		3,190,95,0,1068,1069,5,30,0,0,1069,1071,3,214,107,0,1070,1068,1,0,0,0,
+		1070,1071,1,0,0,0,1071,1076,1,0,0,0,1072,1073,5,5,0,0,1073,1075,3,130,
+		65,0,1074,1072,1,0,0,0,1075,1078,1,0,0,0,1076,1074,1,0,0,0,1076,1077,1,
+		0,0,0,1077,1079,1,0,0,0,1078,1076,1,0,0,0,1079,1080,3,138,69,0,1080,1089,
+		1,0,0,0,1081,1082,3,192,96,0,1082,1086,5,96,0,0,1083,1084,5,5,0,0,1084,
+		1085,5,72,0,0,1085,1087,3,152,76,0,1086,1083,1,0,0,0,1086,1087,1,0,0,0,
+		1087,1089,1,0,0,0,1088,1067,1,0,0,0,1088,1081,1,0,0,0,1089,1091,1,0,0,
+		0,1090,1035,1,0,0,0,1090,1037,1,0,0,0,1090,1051,1,0,0,0,1090,1066,1,0,
+		0,0,1091,137,1,0,0,0,1092,1093,5,7,0,0,1093,1098,3,140,70,0,1094,1095,
+		5,6,0,0,1095,1097,3,140,70,0,1096,1094,1,0,0,0,1097,1100,1,0,0,0,1098,
+		1096,1,0,0,0,1098,1099,1,0,0,0,1099,1103,1,0,0,0,1100,1098,1,0,0,0,1101,
+		1103,3,156,78,0,1102,1092,1,0,0,0,1102,1101,1,0,0,0,1103,1105,1,0,0,0,
+		1104,1106,3,178,89,0,1105,1104,1,0,0,0,1105,1106,1,0,0,0,1106,139,1,0,
+		0,0,1107,1108,5,61,0,0,1108,1109,3,200,100,0,1109,1110,3,190,95,0,1110,
+		1111,5,5,0,0,1111,1113,1,0,0,0,1112,1107,1,0,0,0,1112,1113,1,0,0,0,1113,
+		1114,1,0,0,0,1114,1119,3,142,71,0,1115,1116,5,5,0,0,1116,1118,3,144,72,
+		0,1117,1115,1,0,0,0,1118,1121,1,0,0,0,1119,1117,1,0,0,0,1119,1120,1,0,
+		0,0,1120,141,1,0,0,0,1121,1119,1,0,0,0,1122,1125,3,186,93,0,1123,1125,
+		5,17,0,0,1124,1122,1,0,0,0,1124,1123,1,0,0,0,1125,1126,1,0,0,0,1126,1134,
+		3,200,100,0,1127,1128,5,34,0,0,1128,1131,3,200,100,0,1129,1130,5,29,0,
+		0,1130,1132,5,100,0,0,1131,1129,1,0,0,0,1131,1132,1,0,0,0,1132,1134,1,
+		0,0,0,1133,1124,1,0,0,0,1133,1127,1,0,0,0,1134,1137,1,0,0,0,1135,1136,
+		5,68,0,0,1136,1138,3,182,91,0,1137,1135,1,0,0,0,1137,1138,1,0,0,0,1138,
+		1140,1,0,0,0,1139,1141,3,146,73,0,1140,1139,1,0,0,0,1140,1141,1,0,0,0,
+		1141,143,1,0,0,0,1142,1145,5,138,0,0,1143,1146,3,146,73,0,1144,1146,3,
+		142,71,0,1145,1143,1,0,0,0,1145,1144,1,0,0,0,1146,1157,1,0,0,0,1147,1157,
+		3,148,74,0,1148,1151,5,72,0,0,1149,1152,3,150,75,0,1150,1152,3,152,76,
+		0,1151,1149,1,0,0,0,1151,1150,1,0,0,0,1152,1157,1,0,0,0,1153,1157,3,154,
+		77,0,1154,1155,5,68,0,0,1155,1157,3,182,91,0,1156,1142,1,0,0,0,1156,1147,
+		1,0,0,0,1156,1148,1,0,0,0,1156,1153,1,0,0,0,1156,1154,1,0,0,0,1157,145,
+		1,0,0,0,1158,1162,3,148,74,0,1159,1160,5,72,0,0,1160,1162,3,150,75,0,1161,
+		1158,1,0,0,0,1161,1159,1,0,0,0,1162,147,1,0,0,0,1163,1168,5,88,0,0,1164,
+		1169,5,45,0,0,1165,1166,3,200,100,0,1166,1167,3,190,95,0,1167,1169,1,0,
+		0,0,1168,1164,1,0,0,0,1168,1165,1,0,0,0,1169,1173,1,0,0,0,1170,1171,3,
+		200,100,0,1171,1172,5,139,0,0,1172,1174,1,0,0,0,1173,1170,1,0,0,0,1173,
+		1174,1,0,0,0,1174,149,1,0,0,0,1175,1176,5,144,0,0,1176,1177,5,88,0,0,1177,
+		1178,3,200,100,0,1178,1179,5,64,0,0,1179,1180,3,200,100,0,1180,1184,3,
+		190,95,0,1181,1182,3,200,100,0,1182,1183,5,139,0,0,1183,1185,1,0,0,0,1184,
+		1181,1,0,0,0,1184,1185,1,0,0,0,1185,151,1,0,0,0,1186,1192,5,131,0,0,1187,
+		1188,5,133,0,0,1188,1192,5,119,0,0,1189,1190,5,153,0,0,1190,1192,5,141,
+		0,0,1191,1186,1,0,0,0,1191,1187,1,0,0,0,1191,1189,1,0,0,0,1192,153,1,0,
+		0,0,1193,1196,5,161,0,0,1194,1196,3,208,104,0,1195,1193,1,0,0,0,1195,1194,
+		1,0,0,0,1196,1197,1,0,0,0,1197,1198,3,192,96,0,1198,1199,5,96,0,0,1199,
+		155,1,0,0,0,1200,1201,5,87,0,0,1201,1202,5,140,0,0,1202,1203,3,200,100,
+		0,1203,1204,5,5,0,0,1204,1205,5,68,0,0,1205,1210,3,182,91,0,1206,1207,
+		5,5,0,0,1207,1209,3,158,79,0,1208,1206,1,0,0,0,1209,1212,1,0,0,0,1210,
+		1208,1,0,0,0,1210,1211,1,0,0,0,1211,157,1,0,0,0,1212,1210,1,0,0,0,1213,
+		1214,5,114,0,0,1214,1215,5,128,0,0,1215,1230,3,190,95,0,1216,1217,5,103,
+		0,0,1217,1230,5,91,0,0,1218,1221,5,72,0,0,1219,1222,5,144,0,0,1220,1222,
+		3,152,76,0,1221,1219,1,0,0,0,1221,1220,1,0,0,0,1222,1230,1,0,0,0,1223,
+		1224,7,7,0,0,1224,1225,3,200,100,0,1225,1226,3,190,95,0,1226,1227,5,123,
+		0,0,1227,1230,1,0,0,0,1228,1230,3,154,77,0,1229,1213,1,0,0,0,1229,1216,
+		1,0,0,0,1229,1218,1,0,0,0,1229,1223,1,0,0,0,1229,1228,1,0,0,0,1230,159,
+		1,0,0,0,1231,1233,5,47,0,0,1232,1234,3,166,83,0,1233,1232,1,0,0,0,1234,
+		1235,1,0,0,0,1235,1233,1,0,0,0,1235,1236,1,0,0,0,1236,1241,1,0,0,0,1237,
+		1238,5,64,0,0,1238,1240,3,162,81,0,1239,1237,1,0,0,0,1240,1243,1,0,0,0,
+		1241,1239,1,0,0,0,1241,1242,1,0,0,0,1242,1251,1,0,0,0,1243,1241,1,0,0,
+		0,1244,1249,5,5,0,0,1245,1247,3,168,84,0,1246,1248,5,5,0,0,1247,1246,1,
+		0,0,0,1247,1248,1,0,0,0,1248,1250,1,0,0,0,1249,1245,1,0,0,0,1249,1250,
+		1,0,0,0,1250,1252,1,0,0,0,1251,1244,1,0,0,0,1251,1252,1,0,0,0,1252,1253,
+		1,0,0,0,1253,1255,5,150,0,0,1254,1256,3,166,83,0,1255,1254,1,0,0,0,1256,
+		1257,1,0,0,0,1257,1255,1,0,0,0,1257,1258,1,0,0,0,1258,1263,1,0,0,0,1259,
+		1260,5,64,0,0,1260,1262,3,162,81,0,1261,1259,1,0,0,0,1262,1265,1,0,0,0,
+		1263,1261,1,0,0,0,1263,1264,1,0,0,0,1264,1270,1,0,0,0,1265,1263,1,0,0,
+		0,1266,1267,5,5,0,0,1267,1269,3,164,82,0,1268,1266,1,0,0,0,1269,1272,1,
+		0,0,0,1270,1268,1,0,0,0,1270,1271,1,0,0,0,1271,1275,1,0,0,0,1272,1270,
+		1,0,0,0,1273,1274,5,7,0,0,1274,1276,3,170,85,0,1275,1273,1,0,0,0,1275,
+		1276,1,0,0,0,1276,161,1,0,0,0,1277,1279,3,166,83,0,1278,1277,1,0,0,0,1279,
+		1280,1,0,0,0,1280,1278,1,0,0,0,1280,1281,1,0,0,0,1281,163,1,0,0,0,1282,
+		1299,3,168,84,0,1283,1289,5,81,0,0,1284,1285,3,208,104,0,1285,1286,5,140,
+		0,0,1286,1287,3,208,104,0,1287,1288,3,212,106,0,1288,1290,1,0,0,0,1289,
+		1284,1,0,0,0,1289,1290,1,0,0,0,1290,1299,1,0,0,0,1291,1295,5,96,0,0,1292,
+		1293,5,137,0,0,1293,1296,5,129,0,0,1294,1296,5,117,0,0,1295,1292,1,0,0,
+		0,1295,1294,1,0,0,0,1296,1297,1,0,0,0,1297,1299,5,118,0,0,1298,1282,1,
+		0,0,0,1298,1283,1,0,0,0,1298,1291,1,0,0,0,1299,165,1,0,0,0,1300,1307,3,
+		214,107,0,1301,1307,5,91,0,0,1302,1307,5,99,0,0,1303,1307,5,45,0,0,1304,
+		1307,5,46,0,0,1305,1307,5,135,0,0,1306,1300,1,0,0,0,1306,1301,1,0,0,0,
+		1306,1302,1,0,0,0,1306,1303,1,0,0,0,1306,1304,1,0,0,0,1306,1305,1,0,0,
+		0,1307,167,1,0,0,0,1308,1309,5,62,0,0,1309,1311,5,71,0,0,1310,1308,1,0,
+		0,0,1310,1311,1,0,0,0,1311,1312,1,0,0,0,1312,1317,7,7,0,0,1313,1318,5,
+		45,0,0,1314,1315,3,200,100,0,1315,1316,3,190,95,0,1316,1318,1,0,0,0,1317,
+		1313,1,0,0,0,1317,1314,1,0,0,0,1318,1325,1,0,0,0,1319,1320,5,46,0,0,1320,
+		1321,3,200,100,0,1321,1322,5,140,0,0,1322,1323,3,200,100,0,1323,1325,1,
+		0,0,0,1324,1310,1,0,0,0,1324,1319,1,0,0,0,1325,169,1,0,0,0,1326,1328,3,
+		208,104,0,1327,1326,1,0,0,0,1327,1328,1,0,0,0,1328,1330,1,0,0,0,1329,1331,
+		3,214,107,0,1330,1329,1,0,0,0,1331,1332,1,0,0,0,1332,1330,1,0,0,0,1332,
+		1333,1,0,0,0,1333,1355,1,0,0,0,1334,1335,5,96,0,0,1335,1342,5,80,0,0,1336,
+		1343,5,45,0,0,1337,1339,3,214,107,0,1338,1337,1,0,0,0,1339,1340,1,0,0,
+		0,1340,1338,1,0,0,0,1340,1341,1,0,0,0,1341,1343,1,0,0,0,1342,1336,1,0,
+		0,0,1342,1338,1,0,0,0,1343,1356,1,0,0,0,1344,1352,5,120,0,0,1345,1353,
+		5,45,0,0,1346,1350,3,200,100,0,1347,1351,3,190,95,0,1348,1351,5,135,0,
+		0,1349,1351,3,214,107,0,1350,1347,1,0,0,0,1350,1348,1,0,0,0,1350,1349,
+		1,0,0,0,1351,1353,1,0,0,0,1352,1345,1,0,0,0,1352,1346,1,0,0,0,1353,1356,
+		1,0,0,0,1354,1356,5,87,0,0,1355,1334,1,0,0,0,1355,1344,1,0,0,0,1355,1354,
+		1,0,0,0,1355,1356,1,0,0,0,1356,171,1,0,0,0,1357,1358,5,26,0,0,1358,1377,
+		3,174,87,0,1359,1369,5,38,0,0,1360,1361,5,68,0,0,1361,1362,7,11,0,0,1362,
+		1370,3,194,97,0,1363,1367,3,194,97,0,1364,1365,5,5,0,0,1365,1366,5,151,
+		0,0,1366,1368,3,194,97,0,1367,1364,1,0,0,0,1367,1368,1,0,0,0,1368,1370,
+		1,0,0,0,1369,1360,1,0,0,0,1369,1363,1,0,0,0,1370,1378,1,0,0,0,1371,1374,
+		7,8,0,0,1372,1373,5,68,0,0,1373,1375,7,11,0,0,1374,1372,1,0,0,0,1374,1375,
+		1,0,0,0,1375,1376,1,0,0,0,1376,1378,3,174,87,0,1377,1359,1,0,0,0,1377,
+		1371,1,0,0,0,1378,173,1,0,0,0,1379,1390,3,194,97,0,1380,1382,5,161,0,0,
+		1381,1380,1,0,0,0,1381,1382,1,0,0,0,1382,1383,1,0,0,0,1383,1387,7,3,0,
+		0,1384,1386,3,176,88,0,1385,1384,1,0,0,0,1386,1389,1,0,0,0,1387,1385,1,
+		0,0,0,1387,1388,1,0,0,0,1388,1391,1,0,0,0,1389,1387,1,0,0,0,1390,1381,
+		1,0,0,0,1390,1391,1,0,0,0,1391,175,1,0,0,0,1392,1393,3,206,103,0,1393,
+		1395,3,204,102,0,1394,1396,7,3,0,0,1395,1394,1,0,0,0,1395,1396,1,0,0,0,
+		1396,177,1,0,0,0,1397,1398,5,10,0,0,1398,1403,3,180,90,0,1399,1400,5,5,
+		0,0,1400,1402,3,180,90,0,1401,1399,1,0,0,0,1402,1405,1,0,0,0,1403,1401,
+		1,0,0,0,1403,1404,1,0,0,0,1404,1411,1,0,0,0,1405,1403,1,0,0,0,1406,1407,
+		5,152,0,0,1407,1408,5,143,0,0,1408,1412,7,2,0,0,1409,1410,5,150,0,0,1410,
+		1412,5,74,0,0,1411,1406,1,0,0,0,1411,1409,1,0,0,0,1411,1412,1,0,0,0,1412,
+		179,1,0,0,0,1413,1420,3,200,100,0,1414,1416,3,214,107,0,1415,1414,1,0,
+		0,0,1416,1417,1,0,0,0,1417,1415,1,0,0,0,1417,1418,1,0,0,0,1418,1421,1,
+		0,0,0,1419,1421,5,135,0,0,1420,1415,1,0,0,0,1420,1419,1,0,0,0,1420,1421,
+		1,0,0,0,1421,181,1,0,0,0,1422,1423,5,20,0,0,1423,1429,5,83,0,0,1424,1426,
+		3,214,107,0,1425,1427,5,82,0,0,1426,1425,1,0,0,0,1426,1427,1,0,0,0,1427,
+		1429,1,0,0,0,1428,1422,1,0,0,0,1428,1424,1,0,0,0,1429,183,1,0,0,0,1430,
+		1431,7,12,0,0,1431,185,1,0,0,0,1432,1433,7,13,0,0,1433,187,1,0,0,0,1434,
+		1436,3,214,107,0,1435,1434,1,0,0,0,1436,1437,1,0,0,0,1437,1435,1,0,0,0,
+		1437,1438,1,0,0,0,1438,189,1,0,0,0,1439,1440,7,14,0,0,1440,191,1,0,0,0,
+		1441,1442,7,15,0,0,1442,193,1,0,0,0,1443,1447,3,198,99,0,1444,1446,3,196,
+		98,0,1445,1444,1,0,0,0,1446,1449,1,0,0,0,1447,1445,1,0,0,0,1447,1448,1,
+		0,0,0,1448,195,1,0,0,0,1449,1447,1,0,0,0,1450,1451,3,206,103,0,1451,1452,
+		3,198,99,0,1452,197,1,0,0,0,1453,1455,3,208,104,0,1454,1456,3,212,106,
+		0,1455,1454,1,0,0,0,1455,1456,1,0,0,0,1456,1463,1,0,0,0,1457,1463,3,214,
+		107,0,1458,1459,5,8,0,0,1459,1460,3,194,97,0,1460,1461,5,9,0,0,1461,1463,
+		1,0,0,0,1462,1453,1,0,0,0,1462,1457,1,0,0,0,1462,1458,1,0,0,0,1463,199,
+		1,0,0,0,1464,1468,3,204,102,0,1465,1467,3,202,101,0,1466,1465,1,0,0,0,
+		1467,1470,1,0,0,0,1468,1466,1,0,0,0,1468,1469,1,0,0,0,1469,201,1,0,0,0,
+		1470,1468,1,0,0,0,1471,1472,3,206,103,0,1472,1473,3,204,102,0,1473,203,
+		1,0,0,0,1474,1481,3,208,104,0,1475,1481,3,214,107,0,1476,1477,5,8,0,0,
+		1477,1478,3,200,100,0,1478,1479,5,9,0,0,1479,1481,1,0,0,0,1480,1474,1,
+		0,0,0,1480,1475,1,0,0,0,1480,1476,1,0,0,0,1481,205,1,0,0,0,1482,1483,7,
+		16,0,0,1483,207,1,0,0,0,1484,1496,3,210,105,0,1485,1486,5,8,0,0,1486,1491,
+		3,210,105,0,1487,1488,5,5,0,0,1488,1490,3,210,105,0,1489,1487,1,0,0,0,
+		1490,1493,1,0,0,0,1491,1489,1,0,0,0,1491,1492,1,0,0,0,1492,1494,1,0,0,
+		0,1493,1491,1,0,0,0,1494,1495,5,9,0,0,1495,1497,1,0,0,0,1496,1485,1,0,
+		0,0,1496,1497,1,0,0,0,1497,209,1,0,0,0,1498,1500,5,162,0,0,1499,1501,5,
+		163,0,0,1500,1499,1,0,0,0,1500,1501,1,0,0,0,1501,1504,1,0,0,0,1502,1504,
+		5,163,0,0,1503,1498,1,0,0,0,1503,1502,1,0,0,0,1504,211,1,0,0,0,1505,1506,
+		7,17,0,0,1506,213,1,0,0,0,1507,1508,7,18,0,0,1508,215,1,0,0,0,189,266,
+		281,292,300,302,318,324,333,335,347,363,373,382,388,400,417,419,425,434,
+		442,449,459,468,474,492,503,517,523,534,536,544,549,563,566,569,579,587,
+		595,602,609,618,621,625,630,636,643,650,655,667,671,685,694,705,708,713,
+		720,725,732,742,745,749,758,762,773,776,781,785,789,793,797,800,803,805,
+		822,828,832,836,839,850,852,859,866,868,874,880,885,890,897,899,901,909,
+		912,922,931,933,935,938,946,955,967,974,981,985,991,995,1008,1014,1019,
+		1029,1032,1047,1051,1055,1061,1070,1076,1086,1088,1090,1098,1102,1105,
+		1112,1119,1124,1131,1133,1137,1140,1145,1151,1156,1161,1168,1173,1184,
+		1191,1195,1210,1221,1229,1235,1241,1247,1249,1251,1257,1263,1270,1275,
+		1280,1289,1295,1298,1306,1310,1317,1324,1327,1332,1340,1342,1350,1352,
+		1355,1367,1369,1374,1377,1381,1387,1390,1395,1403,1411,1417,1420,1426,
+		1428,1437,1447,1455,1462,1468,1480,1491,1496,1500,1503
 	};
 
 	public static ATN _ATN => Tables.Atn;
