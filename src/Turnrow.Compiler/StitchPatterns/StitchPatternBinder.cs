@@ -50,8 +50,9 @@ internal sealed class StitchPatternBinder
         PatternRepeatStatement? again = null;
         foreach (var line in block.Lines)
         {
-            if (line.Broken) continue;
-            if (line.Statement is RowStatement row) Row(piece, row, again);
+            // It may have been any number of rows.
+            if (line.Broken) piece.Doubt(true);
+            else if (line.Statement is RowStatement row) Row(piece, row, again);
             else if (line.Statement is PatternRepeatStatement repeat) again = Repeat(again, repeat);
             else if (line.Statement is RepeatStatement) _context.Findings.Add(PatternLine.Repeat(line.Span));
         }
@@ -61,13 +62,13 @@ internal sealed class StitchPatternBinder
         if (RowsOf(piece, statement) is not { } rows) return null;
         if (FirstAgain(again, piece, rows.Count) is not { } from) return null;
         var pattern = new StitchPattern(statement.Name.Text, over.Multiple, over.Plus, rows, from);
-        return new StitchPatternProof(_context, statement, block).Holds(pattern) ? pattern : null;
+        return new StitchPatternProof(_context, statement, block).Of(pattern);
     }
 
     private StitchPattern? Picture(StitchPatternStatement statement, StitchPatternBlock block, (int Multiple, int Plus) over)
     {
-        if (new PictureBinder(_context, statement, block).Bind(over.Multiple, over.Plus) is not { } pattern) return null;
-        return new StitchPatternProof(_context, statement, block).Holds(pattern) ? pattern : null;
+        var pattern = new PictureBinder(_context, statement, block).Bind(over.Multiple, over.Plus);
+        return pattern is null ? null : new StitchPatternProof(_context, statement, block).Of(pattern);
     }
 
     private (int Multiple, int Plus)? Multiple(StitchPatternStatement statement)

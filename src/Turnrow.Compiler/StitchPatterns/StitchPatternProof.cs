@@ -16,9 +16,15 @@ internal sealed class StitchPatternProof(Context context, StitchPatternStatement
 {
     private const int Times = 3;
 
-    /// <summary>True if it comes out; else that is reported.</summary>
-    public bool Holds(StitchPattern pattern) =>
-        Sides(pattern) && Works(pattern, StitchPatternBinder.FewRepeats) && Works(pattern, StitchPatternBinder.FewRepeats + 1);
+    /// <summary>The pattern, with what is known of it now; null, and reported, if it does not come out.</summary>
+    public StitchPattern? Of(StitchPattern pattern)
+    {
+        if (!Sides(pattern) || !Works(pattern, StitchPatternBinder.FewRepeats) || !Works(pattern, StitchPatternBinder.FewRepeats + 1)) return null;
+        // Some need two: what stands between two repeats is not there in one.
+        var one = false;
+        context.Findings.Quietly(() => one = Works(pattern, 1));
+        return one ? pattern : pattern with { Least = StitchPatternBinder.FewRepeats };
+    }
 
     // An odd number of rows puts the side that one of them says on the other side the next time.
     private bool Sides(StitchPattern pattern)

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Turnrow.Fabric.Rows;
 using Turnrow.Fabric.Stitches;
 using Turnrow.Fabric.Words;
@@ -8,33 +9,15 @@ namespace Turnrow.Fabric.Patterns;
 /// A stitch pattern: rows over so many repeats of some places and a few places more. A piece that is worked in it works its rows one after
 /// the other, and then those again that repeat.
 /// </summary>
-public sealed class StitchPattern
+/// <param name="Name">What the designer calls it.</param>
+/// <param name="Multiple">Places of one repeat.</param>
+/// <param name="Plus">Places beside the repeats.</param>
+/// <param name="Rows">Its rows, from the first; at least one.</param>
+/// <param name="RepeatFrom">Index of the first of the rows that come again when all are worked.</param>
+public sealed record StitchPattern(string Name, int Multiple, int Plus, IReadOnlyList<StitchPatternRow> Rows, int RepeatFrom)
 {
-    /// <param name="name">What the designer calls it.</param>
-    /// <param name="multiple">Places of one repeat.</param>
-    /// <param name="plus">Places beside the repeats.</param>
-    /// <param name="rows">Its rows, from the first; at least one.</param>
-    /// <param name="repeatFrom">Index of the first of the rows that come again when all are worked.</param>
-    public StitchPattern(string name, int multiple, int plus, IReadOnlyList<StitchPatternRow> rows, int repeatFrom)
-    {
-        (Name, Multiple, Plus, Rows, RepeatFrom) = (name, multiple, plus, rows, repeatFrom);
-        Fabric = FabricOf(name, rows);
-    }
-
-    /// <summary>What the designer calls it.</summary>
-    public string Name { get; }
-
-    /// <summary>Places of one repeat.</summary>
-    public int Multiple { get; }
-
-    /// <summary>Places beside the repeats.</summary>
-    public int Plus { get; }
-
-    /// <summary>Its rows.</summary>
-    public IReadOnlyList<StitchPatternRow> Rows { get; }
-
-    /// <summary>Index of the first of the rows that come again.</summary>
-    public int RepeatFrom { get; }
+    /// <summary>The fewest repeats that it can be worked over.</summary>
+    public int Least { get; init; } = 1;
 
     /// <summary>True if it is worked in rounds.</summary>
     public bool IsRound => Rows[0].IsRound;
@@ -43,16 +26,22 @@ public sealed class StitchPattern
     /// What its gauge is of: a stitch pattern is a fabric of its own, as plain rows of one stitch are, and goes by a name of its own wherever
     /// fabrics are told apart.
     /// </summary>
-    public Stitch Fabric { get; }
+    public Stitch Fabric { get; } = FabricOf(Name, Rows);
 
-    /// <summary>True if a row over so many places is a whole number of repeats, at least one.</summary>
-    public bool Fits(int places) => places >= Multiple + Plus && (places - Plus) % Multiple == 0;
+    /// <summary>One object stands for each: comparing two asks for no more than that.</summary>
+    public bool Equals(StitchPattern? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
+
+    /// <summary>True if a row over so many places is a whole number of repeats, and not too few.</summary>
+    public bool Fits(int places) => places >= (Multiple * Least) + Plus && (places - Plus) % Multiple == 0;
 
     /// <summary>The largest count that fits and is not above <paramref name="places"/>, and the next one; the first is null where none is that small.</summary>
     public (int? Below, int Above) Around(int places)
     {
         var repeats = Math.Max(0, places - Plus) / Multiple;
-        return (repeats >= 1 ? (repeats * Multiple) + Plus : null, (Math.Max(repeats, 0) * Multiple) + Multiple + Plus);
+        return (repeats >= Least ? (repeats * Multiple) + Plus : null, (Math.Max(repeats + 1, Least) * Multiple) + Plus);
     }
 
     /// <summary>Index of a row, when so many were worked before it.</summary>

@@ -35,7 +35,7 @@ public sealed class UseTests
     [InlineData("use \"one.turnrow\"", "these files use each other: one.turnrow uses two.turnrow uses one.turnrow")]
     [InlineData("use \"back.turnrow\"", "these files use each other: test.turnrow uses back.turnrow uses test.turnrow")]
     [InlineData("use \"gone.turnrow\"", "there is no file away.turnrow beside the pattern that could be read (gone.turnrow uses it)")]
-    [InlineData("use \"wrong.turnrow\"", "line 3 of wrong.turnrow: `(dc 2, sc) across` does not come out in row 1")]
+    [InlineData("use \"wrong.turnrow\"", "line 3 of wrong.turnrow: the repeat does not come out")]
     [InlineData("use \"broken.turnrow\"", "line 1 of broken.turnrow: ")]
     public void What_can_not_be_used_is_told_at_the_line_that_uses_it(string lines, string message)
     {

@@ -10,7 +10,7 @@ public static class PatternShape
     /// <summary>Its name, code and page.</summary>
     public static readonly DiagnosticKind Kind = new(
         "pattern-shape",
-        "TR0517",
+        "TR0487",
         Severity.Error,
         """
         `shape` goes on plainly, and a stitch pattern comes out over whole repeats only: one stitch more or less at an edge leaves a part of a
